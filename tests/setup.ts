@@ -1,0 +1,16 @@
+import { afterEach, beforeEach, expect, vi } from 'vitest';
+
+const channels = ['log', 'info', 'warn', 'error', 'debug'] as const;
+
+/** Any word on the console fails the test that caused it. */
+beforeEach(() => {
+  for (const channel of channels) vi.spyOn(console, channel);
+});
+
+afterEach(() => {
+  for (const channel of channels) {
+    const spy = vi.mocked(console[channel]);
+    expect(spy.mock.calls, `console.${channel} was called`).toEqual([]);
+    spy.mockRestore();
+  }
+});

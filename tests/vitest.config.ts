@@ -1,0 +1,15 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+export default defineConfig({
+  root,
+  resolve: { alias: { '@': root } },
+  oxc: { jsx: { runtime: 'automatic' } },
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/e2e/**', 'node_modules/**'],
+    setupFiles: ['tests/setup.ts'],
+  },
+});
