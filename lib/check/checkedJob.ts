@@ -1,0 +1,79 @@
+import type { Artwork } from '@/shared/schemas/artwork';
+import type { Blank } from '@/shared/schemas/blank';
+import type { Job, Line, Placement } from '@/shared/schemas/job';
+import type { OwnRow } from '@/shared/schemas/ownRow';
+import type { Rate } from '@/shared/schemas/rate';
+import type { Channel, Packaging, Press, Printer, Sheet, Workshop } from '@/shared/schemas/workshop';
+import type { RateName } from '@/shared/tables/rateCatalogue';
+
+/** A document part whose rates are all known; those in `Optional` may stay unknown because nothing needs them. */
+export type Known<Part, Optional extends keyof Part = never> = {
+  readonly [Key in keyof Part]: Key extends Optional
+    ? Part[Key]
+    : null extends Part[Key]
+      ? Exclude<Part[Key], null> extends Rate
+        ? Exclude<Part[Key], null>
+        : Part[Key]
+      : Part[Key];
+};
+
+export type KnownPrinter = Known<Printer, 'lifeYears' | 'sheetsPerYear'>;
+export type KnownPress = Known<Press, 'lifeYears' | 'pressesPerYear' | 'partsPrice' | 'partsInterval'>;
+
+export interface ResolvedSize {
+  readonly size: string;
+  /** Good pieces wanted, 1 or more. */
+  readonly quantity: number;
+  readonly blankPrice: Rate;
+  /** Asked price of this size with its up-charge, as typed; null where none is decided. */
+  readonly askedPrice: number | null;
+}
+
+export interface ResolvedPlacement {
+  readonly placement: Placement;
+  readonly artwork: Artwork;
+  readonly press: KnownPress;
+  readonly scrap: Rate;
+  readonly handMinutes: Rate;
+  readonly aloneMinutes: Rate;
+  readonly hotMinutes: Rate;
+  /** Sum over the channels, 0 to 4; `origin` says whether it was entered or is the typical value. */
+  readonly totalCoverage: { readonly value: number; readonly origin: 'typical' | 'yours' };
+  readonly prepMinutes: Rate;
+}
+
+export interface ResolvedLine {
+  readonly line: Line;
+  readonly blank: Blank;
+  readonly blankFault: Rate;
+  readonly finishMinutes: Rate;
+  /** Null where nothing is packed piece by piece. */
+  readonly packaging: Known<Packaging> | null;
+  /** Sizes with a quantity above 0, in the order of the blank. */
+  readonly sizes: readonly ResolvedSize[];
+  /** In press order, one to four. */
+  readonly placements: readonly ResolvedPlacement[];
+}
+
+/** A job with every reference followed and every rate filled in, typical where the maker has none. */
+export interface ResolvedJob {
+  readonly asOf: string;
+  readonly job: Job;
+  readonly workshop: Workshop;
+  readonly rates: { readonly [Name in RateName]: Rate };
+  readonly printer: KnownPrinter;
+  readonly sheet: Known<Sheet>;
+  readonly channel: Known<Channel>;
+  /** Null where the job pays no freight. */
+  readonly freightIn: Rate | null;
+  readonly lines: readonly ResolvedLine[];
+  /** The workshop's own rows and the job's; a job's row replaces one of the same id. */
+  readonly ownRows: readonly OwnRow[];
+}
+
+declare const checked: unique symbol;
+
+/** A job that the check has passed: no stop stands. Only `checkJob` makes one. */
+export interface CheckedJob extends ResolvedJob {
+  readonly [checked]: true;
+}

@@ -1,0 +1,40 @@
+import { z } from 'zod';
+import { rateSchema } from './rate';
+import { nameSchema } from './workshop';
+
+const channelShare = z.number().min(0).max(1);
+
+/** Mean ink over the print's own box, 1 = one channel covering fully; typed as a total or by channel. */
+export const coverageSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('total'), total: z.number().min(0).max(4) }),
+  z.strictObject({
+    kind: z.literal('channels'),
+    cyan: channelShare,
+    magenta: channelShare,
+    yellow: channelShare,
+    black: channelShare,
+  }),
+]);
+
+export const artworkSchema = z.strictObject({
+  name: nameSchema,
+  /** Size in pixels; null for line art, which is clean at any size. */
+  pixels: z
+    .strictObject({ width: z.int().min(1).max(100_000), height: z.int().min(1).max(100_000) })
+    .nullable()
+    .default(null),
+  coverage: coverageSchema.nullable().default(null),
+  /** True where the picture itself is already flipped for the transfer. */
+  mirrored: z.boolean().default(false),
+  rights: z.strictObject({
+    state: z.enum(['own', 'permission', 'promised', 'notStated', 'none']),
+    note: z.string().max(500).default(''),
+  }),
+  version: z.int().min(1).max(10_000).default(1),
+  approvedVersion: z.int().min(1).max(10_000).nullable().default(null),
+  /** Minutes to check, repair or draw it, once. */
+  prepMinutes: rateSchema(['min']),
+});
+
+export type Artwork = z.infer<typeof artworkSchema>;
+export type Coverage = z.infer<typeof coverageSchema>;

@@ -1,0 +1,128 @@
+import { z } from 'zod';
+import { findingIds } from '../tables/findingIds';
+import { positions, sizeNameSchema } from './blank';
+import { ownRowSchema } from './ownRow';
+import { daySchema, rateSchema, shareSchema } from './rate';
+import { idSchema, lengthMmSchema, nameSchema, rateOverridesSchema } from './workshop';
+
+/** More presses on one piece than this have no place in the grid. */
+export const MOST_PLACEMENTS = 4;
+/** More pieces than this are taken for a slip of the hand by the schema; the check questions fewer. */
+const MOST_PIECES = 100_000;
+
+export const pressureLevels = ['light', 'lightMedium', 'medium', 'mediumFirm', 'firm'] as const;
+export const protectivePapers = ['freshPlain', 'reused', 'parchment', 'wax', 'ptfe', 'none'] as const;
+
+export const recipeSchema = z.strictObject({
+  /** As typed, because a slip between the scales shows only in the typed pair. */
+  temperature: z.strictObject({ value: z.number().min(0).max(1000), unit: z.enum(['F', 'C']) }),
+  dwellSeconds: z.number().positive().max(7200),
+  pressure: z.enum(pressureLevels),
+  /** Reading at the press; null where it has no gauge. */
+  pressureKpa: z.number().min(0).max(2000).nullable().default(null),
+  preheatSeconds: z.number().min(0).max(600).nullable().default(null),
+  protectivePaper: z.enum(protectivePapers),
+  /** Pillow under the print, or the raised part hung off the platen. */
+  reliefFromRaisedParts: z.boolean().default(false),
+  /** Clean paper inside and under while another side is pressed. */
+  barrierPaper: z.boolean().default(false),
+  /** Good presses logged with this recipe on this substrate. */
+  provenPresses: z.int().min(0).max(1_000_000).default(0),
+});
+
+/** Sizes that share one print size; `sizes` null means all that no other entry names. */
+export const printSchema = z.strictObject({
+  sizes: z.array(sizeNameSchema).min(1).max(30).nullable().default(null),
+  widthMm: lengthMmSchema,
+  heightMm: lengthMmSchema,
+});
+
+export const placementSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  position: z.enum(positions),
+  artworkId: idSchema,
+  prints: z.array(printSchema).min(1).max(10),
+  fit: z.enum(['inside', 'fill', 'stretch']).default('inside'),
+  /** Top of the print below the collar seam; null where there is no collar. */
+  dropFromCollarMm: z.number().min(-500).max(2000).nullable().default(null),
+  /** Whether the transfer is printed mirrored. */
+  mirror: z.boolean(),
+  pressId: idSchema,
+  recipe: recipeSchema,
+  raisedParts: z.enum(['none', 'underPlaten', 'insidePrint']).default('none'),
+  /** Share of presses that spoil the piece. */
+  scrap: shareSchema(0.9),
+  handMinutes: rateSchema(['min']),
+  /** Minutes of one press in which the press works alone and nobody is paid. */
+  aloneMinutes: rateSchema(['min']),
+  /** Minutes the press is held hot for one press. */
+  hotMinutes: rateSchema(['min']),
+  /** Planned test presses on scrap cloth, each with its own sheet. */
+  testPresses: z.int().min(0).max(100).default(0),
+  /** Whether the print for a spoiled piece takes a sheet alone or its share of a full one. */
+  replacements: z.enum(['alone', 'ganged']).default('alone'),
+});
+
+export const lineSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  blankId: idSchema,
+  packagingId: idSchema.nullable().default(null),
+  quantities: z
+    .array(z.strictObject({ size: sizeNameSchema, quantity: z.number().min(0).max(MOST_PIECES) }))
+    .max(30),
+  /** What the customer said in all; null where nobody said a sum. */
+  orderedQuantity: z.number().min(0).max(MOST_PIECES).nullable().default(null),
+  /** In press order. */
+  placements: z.array(placementSchema).min(1).max(MOST_PLACEMENTS),
+  /** Price asked for a piece, typed with or without tax as the channel says; null where not yet decided. */
+  askedPrice: z.number().positive().max(1e9).nullable().default(null),
+  /** Added to the asked price for a size. */
+  upCharges: z
+    .array(z.strictObject({ size: sizeNameSchema, amount: z.number().min(-1e6).max(1e6) }))
+    .max(30)
+    .default([]),
+  /** The most this crowd has been seen to pay for a piece, by the maker's own evidence. */
+  marketCeiling: z.number().positive().max(1e9).nullable().default(null),
+});
+
+export const jobSchema = z.strictObject({
+  name: nameSchema,
+  customer: z.string().max(200).default(''),
+  /** Made to order, or made to stock for a stall. */
+  madeFor: z.enum(['order', 'stock']),
+  printerId: idSchema,
+  sheetId: idSchema,
+  channelId: idSchema,
+  lines: z.array(lineSchema).min(1).max(12),
+  wantedOn: daySchema.nullable().default(null),
+  /** Pieces that one session can carry; null where one session carries all. */
+  piecesPerSession: z.int().min(1).max(MOST_PIECES).nullable().default(null),
+  freightIn: rateSchema(['money/order']),
+  /** Round trip; null where nobody drives. */
+  deliveryKm: z.number().min(0).max(100_000).nullable().default(null),
+  /** How many card payments settle the order; a stall counts tickets instead. */
+  cardPayments: z.int().min(0).max(100).default(0),
+  sewnLabel: z.enum(['kept', 'covered', 'removed', 'unknown']),
+  rates: rateOverridesSchema.default({}),
+  ownRows: z.array(ownRowSchema).max(20).default([]),
+  /** Stops passed with a reason, which is printed on the run sheet. */
+  waivers: z
+    .array(
+      z.strictObject({
+        finding: z.enum(findingIds),
+        placementId: idSchema.nullable().default(null),
+        lineId: idSchema.nullable().default(null),
+        reason: z.string().trim().min(3).max(500),
+      }),
+    )
+    .max(50)
+    .default([]),
+});
+
+export type Job = z.infer<typeof jobSchema>;
+export type Line = z.infer<typeof lineSchema>;
+export type Placement = z.infer<typeof placementSchema>;
+export type Print = z.infer<typeof printSchema>;
+export type Recipe = z.infer<typeof recipeSchema>;

@@ -1,0 +1,159 @@
+import { z } from 'zod';
+import { currencyCodes } from '../tables/currencies';
+import { type RateName, type RateUnit, rateDefinition, rateNames } from '../tables/rateCatalogue';
+import { ownRowSchema } from './ownRow';
+import { rateSchema, shareSchema } from './rate';
+
+export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/);
+export const nameSchema = z.string().trim().min(1).max(120);
+export const lengthMmSchema = z.number().positive().max(20_000);
+
+const anyRateSchema = (name: RateName) => {
+  const { units } = rateDefinition(name);
+  return rateSchema<RateUnit>(units, units[0] === 'share' ? { max: 0.95 } : {});
+};
+
+const shapeOf = <Schema>(schemaOf: (name: RateName) => Schema) =>
+  Object.fromEntries(rateNames.map((name) => [name, schemaOf(name)])) as Record<RateName, Schema>;
+
+/** Every workshop rate; a name that is left out counts as missing. */
+export const ratesSchema = z.strictObject(shapeOf(anyRateSchema));
+
+/** Rates that one job sets differently; a name that is left out follows the workshop. */
+export const rateOverridesSchema = z.strictObject(
+  shapeOf((name) => anyRateSchema(name).unwrap().unwrap().optional()),
+);
+
+/** A printer; its wear is units of production, or straight line where age wears it out first. */
+export const printerSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  powerKw: rateSchema(['kW']),
+  unattendedMinutesPerSheet: rateSchema(['min']),
+  price: rateSchema(['money']),
+  resale: rateSchema(['money']),
+  lifeSheets: rateSchema(['sheets'], { min: 1 }),
+  lifeYears: rateSchema(['years']),
+  sheetsPerYear: rateSchema(['sheets/year']),
+  marginMm: z.number().min(0).max(100),
+  borderless: z.boolean(),
+});
+
+export const pressKinds = ['flat', 'mug', 'tumbler', 'oven'] as const;
+
+/** A heat source. The platen is null where the kind has none. */
+export const pressSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  kind: z.enum(pressKinds),
+  platen: z.strictObject({ widthMm: lengthMmSchema, heightMm: lengthMmSchema }).nullable(),
+  powerKw: rateSchema(['kW']),
+  warmUpMinutes: rateSchema(['min']),
+  holdingShare: shareSchema(1),
+  price: rateSchema(['money']),
+  resale: rateSchema(['money']),
+  lifePresses: rateSchema(['presses'], { min: 1 }),
+  lifeYears: rateSchema(['years']),
+  pressesPerYear: rateSchema(['presses/year']),
+  partsPrice: rateSchema(['money']),
+  partsInterval: rateSchema(['presses'], { min: 1 }),
+  protectivePaper: rateSchema(['money/press']),
+  tape: rateSchema(['money/press']),
+});
+
+/** A cut sheet of transfer paper. */
+export const sheetSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  widthMm: lengthMmSchema,
+  heightMm: lengthMmSchema,
+  /** Grammage by ISO 536. */
+  gramsPerSquareMetre: z.number().positive().max(1000).nullable(),
+  price: rateSchema(['money/sheet']),
+});
+
+export const packagingSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  perPiece: rateSchema(['money/piece']),
+});
+
+export const taxModes = ['added', 'inside', 'none'] as const;
+
+/** A way of selling: what tax and which fees stand between the price and the maker. */
+export const channelSchema = z.strictObject({
+  id: idSchema,
+  name: nameSchema,
+  kind: z.enum(['order', 'stall', 'wholesale', 'consignment']),
+  /** Whether the prices typed and shown have tax added later, already inside, or none; null is not yet set. */
+  taxMode: z.enum(taxModes).nullable(),
+  tax: shareSchema(1),
+  commission: shareSchema(),
+  commissionBase: z.enum(['withoutTax', 'withTax']),
+  cardFee: shareSchema(),
+  cardFixedFee: rateSchema(['money/ticket']),
+  /** Share of the money that comes by card; at a stall also the share of tickets. */
+  cardShare: shareSchema(1),
+  /** Pieces on one ticket, at a stall. */
+  piecesPerTicket: rateSchema(['pieces'], { min: 1 }),
+});
+
+export const workshopSchema = z.strictObject({
+  name: nameSchema,
+  currency: z.string().refine((code) => currencyCodes.includes(code), {
+    error: 'is not a currency code of ISO 4217 with a minor unit',
+  }),
+  locale: z.string().regex(/^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/),
+  units: z.strictObject({
+    length: z.enum(['in', 'mm']),
+    temperature: z.enum(['F', 'C']),
+    pressure: z.enum(['psi', 'kPa', 'bar']),
+    volume: z.enum(['mL', 'floz']),
+    distance: z.enum(['mi', 'km']),
+  }),
+  rates: ratesSchema,
+  printers: z.array(printerSchema).max(20),
+  presses: z.array(pressSchema).max(20),
+  sheets: z.array(sheetSchema).max(50),
+  packagings: z.array(packagingSchema).max(50),
+  channels: z.array(channelSchema).max(20),
+  /** Hours free for the bench on Monday to Sunday; null is not yet set. */
+  freeHours: z
+    .tuple([hours(), hours(), hours(), hours(), hours(), hours(), hours()])
+    .nullable()
+    .default(null),
+  circuit: z
+    .strictObject({
+      volts: z.number().min(50).max(1000),
+      amps: z.number().positive().max(200),
+      otherWatts: z.number().min(0).max(50_000),
+    })
+    .nullable()
+    .default(null),
+  room: z.strictObject({
+    ventilated: z.boolean().nullable().default(null),
+    foodOvenUsed: z.boolean().default(false),
+  }),
+  policy: z.strictObject({
+    /** First quantities of the price breaks, rising, from 1. */
+    breaks: z.array(z.int().min(1).max(2000)).min(1).max(12),
+    /** Prices end on whole multiples of this, in currency units. */
+    priceStep: z.number().positive().max(1e6),
+    gutterMm: z.number().min(0).max(100),
+    tapeMarginMm: z.number().min(0).max(100),
+    /** True where the yearly overhead already pays for worn machines. */
+    wearInOverhead: z.boolean(),
+  }),
+  ownRows: z.array(ownRowSchema).max(20).default([]),
+});
+
+export type Workshop = z.infer<typeof workshopSchema>;
+export type Printer = z.infer<typeof printerSchema>;
+export type Press = z.infer<typeof pressSchema>;
+export type Sheet = z.infer<typeof sheetSchema>;
+export type Packaging = z.infer<typeof packagingSchema>;
+export type Channel = z.infer<typeof channelSchema>;
+
+function hours() {
+  return z.number().min(0).max(24);
+}
