@@ -1,0 +1,97 @@
+import { spawn } from 'node:child_process';
+import { constants } from 'node:os';
+
+/**
+ * @typedef {{ code: number, timedOut: boolean }} Ended
+ * @typedef {{ cwd: string, env?: Record<string, string | undefined>, limitMs?: number, quiet?: boolean }} Options
+ */
+
+const CAN_GROUP = process.platform !== 'win32';
+
+/** @type {Set<import('node:child_process').ChildProcess>} */
+const running = new Set();
+
+/**
+ * Runs a program to its end. It gets a process group of its own, so that what it started ends with it; a
+ * signal sent to this program is handed on to it.
+ *
+ * @param {string} program
+ * @param {readonly string[]} args
+ * @param {Options} options `quiet` drops what it prints to standard output
+ * @returns {Promise<Ended>} a code as the shell counts: 128 + n after signal n, 127 when it could not be started
+ */
+export function runChild(program, args, options) {
+  const child = spawn(program, args, {
+    cwd: options.cwd,
+    env: childEnv(options.env),
+    stdio: ['ignore', options.quiet === true ? 'ignore' : 'inherit', 'inherit'],
+    detached: CAN_GROUP,
+    // On Windows npm is a script, which only a shell can start.
+    shell: !CAN_GROUP && program === 'npm',
+  });
+  running.add(child);
+  return new Promise((resolve) => {
+    let timedOut = false;
+    const limit = setTimeout(
+      () => {
+        timedOut = true;
+        sendSignal(child, 'SIGKILL');
+      },
+      options.limitMs ?? 2 ** 31 - 1,
+    );
+    /** @param {number} code */
+    const end = (code) => {
+      clearTimeout(limit);
+      running.delete(child);
+      // Whatever the program left behind in its group.
+      sendSignal(child, 'SIGKILL');
+      resolve({ code, timedOut });
+    };
+    child.once('error', () => end(127));
+    child.once('exit', (code, signal) =>
+      end(code ?? 128 + (signal === null ? 0 : constants.signals[signal])),
+    );
+  });
+}
+
+/**
+ * Hands signals on to the running children and tells the caller; this program then ends when they have.
+ *
+ * @param {(signal: NodeJS.Signals) => void} onSignal
+ */
+export function forwardSignals(onSignal) {
+  for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) {
+    process.on(signal, () => {
+      onSignal(signal);
+      for (const child of running) sendSignal(child, signal);
+    });
+  }
+  // The last resort, should this program fail while a child runs.
+  process.on('exit', () => {
+    for (const child of running) sendSignal(child, 'SIGKILL');
+  });
+}
+
+/**
+ * @param {Record<string, string | undefined>} [extra]
+ * @returns {NodeJS.ProcessEnv}
+ */
+function childEnv(extra) {
+  // A NODE_ENV from outside would turn tests into production or a build into development.
+  const { NODE_ENV: _, ...inherited } = process.env;
+  return /** @type {NodeJS.ProcessEnv} */ ({ ...inherited, NEXT_TELEMETRY_DISABLED: '1', ...extra });
+}
+
+/**
+ * @param {import('node:child_process').ChildProcess} child
+ * @param {NodeJS.Signals} signal
+ */
+function sendSignal(child, signal) {
+  if (child.pid === undefined) return;
+  try {
+    if (CAN_GROUP) process.kill(-child.pid, signal);
+    else child.kill(signal);
+  } catch {
+    // It has ended already, which is what was wanted.
+  }
+}

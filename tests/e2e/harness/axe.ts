@@ -1,0 +1,16 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+/** Fails on any finding of the accessibility checker, on the page as it stands now. */
+export async function axe(page: Page): Promise<void> {
+  const { violations, passes } = await new AxeBuilder({ page }).analyze();
+  const found = violations.flatMap((violation) =>
+    violation.nodes.map(
+      (node) => `${violation.id}: ${violation.help} at ${node.target.join(' ')}\n${node.html}`,
+    ),
+  );
+  expect(found, `accessibility of ${page.url()}`).toEqual([]);
+  // A checker that looked at nothing finds nothing.
+  expect(passes.length).toBeGreaterThan(0);
+}

@@ -1,0 +1,48 @@
+import { type Browser, chromium } from 'playwright-core';
+import { findChromium } from '../../tools/findChromium.mjs';
+import { type OutsideWatch, startOutsideWatch } from './outsideWatch';
+
+interface Started {
+  readonly browser: Browser;
+  readonly outside: OutsideWatch;
+}
+
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+let started: Promise<Started> | undefined;
+
+/** The browser of this test file, started with its first page. */
+export function browserOfFile(): Promise<Started> {
+  started ??= start();
+  return started;
+}
+
+export async function closeBrowser(): Promise<void> {
+  if (started === undefined) return;
+  const { browser, outside } = await started;
+  await browser.close();
+  outside.close();
+  started = undefined;
+}
+
+async function start(): Promise<Started> {
+  const executablePath = await findChromium();
+  if (executablePath === undefined) {
+    throw new Error('No Chromium was found. `npm test` installs one; or set CHROMIUM_PATH to its program.');
+  }
+  const outside = await startOutsideWatch();
+  const browser = await chromium.launch({
+    executablePath,
+    args: FLAGS,
+    proxy: { server: outside.url, bypass: '127.0.0.1' },
+  });
+  return { browser, outside };
+}

@@ -1,0 +1,56 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { inject } from 'vitest';
+import { browserOfFile } from './browser';
+import { watchContext } from './troubles';
+
+export interface PageOptions {
+  /** In CSS pixels; below 600 the page is a phone's: touch, and its own viewport rules. */
+  readonly width?: number;
+  readonly scheme?: 'light' | 'dark';
+  /** Opened at once; '/' unless told. */
+  readonly path?: string;
+  /** A page already open: the new one shares its storage, as a second tab does. */
+  readonly beside?: Page;
+}
+
+const PHONE_BELOW_PX = 600;
+
+const contexts = new Set<BrowserContext>();
+
+/**
+ * Opens a page of the app in a browser that has never seen it. Whatever goes wrong on it (a request to another
+ * host, a refusal by the content policy, an error) fails the test at its end.
+ */
+export async function openPage(options: PageOptions = {}): Promise<Page> {
+  const { path = '/', beside } = options;
+  const context = beside?.context() ?? (await freshContext(options));
+  const page = await context.newPage();
+  await page.goto(path);
+  return page;
+}
+
+export async function closePages(): Promise<void> {
+  const open = [...contexts];
+  contexts.clear();
+  await Promise.all(open.map((context) => context.close()));
+}
+
+async function freshContext({ width = 1280, scheme = 'light' }: PageOptions): Promise<BrowserContext> {
+  const { browser } = await browserOfFile();
+  const isPhone = width < PHONE_BELOW_PX;
+  const baseURL = inject('baseUrl');
+  const context = await browser.newContext({
+    baseURL,
+    viewport: { width, height: isPhone ? 844 : 900 },
+    hasTouch: isPhone,
+    isMobile: isPhone,
+    colorScheme: scheme,
+    // Pictures and clicks are not to depend on the moment of a movement.
+    reducedMotion: 'reduce',
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+  });
+  contexts.add(context);
+  await watchContext(context, baseURL);
+  return context;
+}

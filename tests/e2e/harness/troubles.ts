@@ -1,0 +1,57 @@
+import type { BrowserContext } from 'playwright-core';
+import { expect } from 'vitest';
+import { browserOfFile } from './browser';
+
+let noted: string[] = [];
+
+/** Starts noting whatever goes wrong in a browser context. */
+export async function watchContext(context: BrowserContext, baseUrl: string): Promise<void> {
+  context.on('request', (request) => {
+    if (!isOwn(request.url(), baseUrl)) noted.push(`request to another host: ${request.url()}`);
+  });
+  context.on('console', (message) => {
+    if (message.type() === 'error') noted.push(`console: ${message.text()} (${message.location().url})`);
+  });
+  context.on('weberror', (webError) => {
+    noted.push(`error on the page: ${webError.error().message}`);
+  });
+  await context.exposeFunction('notePolicyRefusal', (refusal: string) => {
+    noted.push(`refused by the content policy: ${refusal}`);
+  });
+  await context.addInitScript(() => {
+    const note = Reflect.get(window, 'notePolicyRefusal');
+    document.addEventListener('securitypolicyviolation', (event) => {
+      note(`${event.effectiveDirective} ${event.blockedURI} on ${event.documentURI}`);
+    });
+  });
+}
+
+/**
+ * Says that a trouble belongs to the test, such as the browser's remark on a 404 page. Fails when there was no
+ * such trouble.
+ */
+export async function expectTrouble(pattern: RegExp): Promise<void> {
+  await noteOutside();
+  // Events arrive a moment after what caused them.
+  await expect
+    .poll(() => noted.some((trouble) => pattern.test(trouble)), { message: `${pattern}` })
+    .toBe(true);
+  noted = noted.filter((trouble) => !pattern.test(trouble));
+}
+
+/** Fails when anything went wrong since the last call. */
+export async function expectNoTrouble(): Promise<void> {
+  await noteOutside();
+  const found = noted;
+  noted = [];
+  expect(found, 'what went wrong on the page').toEqual([]);
+}
+
+async function noteOutside(): Promise<void> {
+  const { outside } = await browserOfFile();
+  noted.push(...outside.taken().map((url) => `the browser asked for ${url}`));
+}
+
+function isOwn(url: string, baseUrl: string): boolean {
+  return url.startsWith(`${baseUrl}/`) || url.startsWith(`blob:${baseUrl}/`) || url.startsWith('data:');
+}

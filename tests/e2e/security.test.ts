@@ -1,0 +1,73 @@
+import { expect, inject, test } from 'vitest';
+import { axe } from './harness/axe';
+import { openPage } from './harness/openPage';
+import { expectTrouble } from './harness/troubles';
+
+const plain = [
+  ['x-content-type-options', 'nosniff'],
+  ['x-frame-options', 'DENY'],
+  ['referrer-policy', 'no-referrer'],
+  ['permissions-policy', expect.stringContaining('camera=()')],
+  ['cross-origin-opener-policy', 'same-origin'],
+  ['cross-origin-resource-policy', 'same-origin'],
+  ['x-powered-by', null],
+] as const;
+
+test.each(['/', '/no-such-page', '/api/no-such-call', '/_next/static/no-such-file.js'])(
+  '%s answers with the security headers',
+  async (path) => {
+    const { headers } = await answer(path);
+    for (const [name, value] of plain) expect(headers.get(name), name).toEqual(value);
+    expect(headers.get('content-security-policy')).toContain("default-src 'none'");
+    expect(headers.get('content-security-policy')).not.toContain('unsafe');
+  },
+);
+
+test('a built script answers with the security headers and the policy that binds workers', async () => {
+  const [script = ''] = (await (await answer('/')).text()).match(/\/_next\/static\/[^"]+\.js/) ?? [];
+  const { headers, status } = await answer(script);
+  expect(status).toBe(200);
+  for (const [name, value] of plain) expect(headers.get(name), name).toEqual(value);
+  expect(headers.get('content-security-policy')).toContain("connect-src 'self'");
+});
+
+test('each answer carries a nonce of its own, on the policy and on every script tag', async () => {
+  const nonces = new Set<string>();
+  for (const path of ['/', '/', '/no-such-page']) {
+    const response = await answer(path);
+    const [, nonce = 'none'] =
+      /'nonce-([^']+)'/.exec(response.headers.get('content-security-policy') ?? '') ?? [];
+    const scripts = (await response.text()).match(/<script[^>]*>/g) ?? [];
+    expect(scripts.length).toBeGreaterThan(0);
+    expect(scripts.filter((tag) => !tag.includes(`nonce="${nonce}"`))).toEqual([]);
+    nonces.add(nonce);
+  }
+  expect(nonces.size).toBe(3);
+});
+
+test('an unknown address is answered with status 404 and a page that works', async () => {
+  const page = await openPage({ path: '/no-such-page' });
+  await expectTrouble(/status of 404 .*no-such-page/);
+  await axe(page);
+  expect((await answer('/no-such-page')).status).toBe(404);
+});
+
+test('a script that slips into the page does not run', async () => {
+  const page = await openPage();
+  const ran = await page.evaluate(() => {
+    const holder = document.createElement('div');
+    holder.innerHTML = '<img src="data:," onerror="window.slipped = true">';
+    const script = document.createElement('script');
+    script.textContent = 'window.slipped = true';
+    document.body.append(holder, script);
+    return 'slipped' in window;
+  });
+  expect(ran).toBe(false);
+  await expectTrouble(/content policy: script-src-elem inline/);
+  await expectTrouble(/content policy: script-src-attr inline/);
+  await expectTrouble(/console: .*Content Security Policy/);
+});
+
+function answer(path: string): Promise<Response> {
+  return fetch(`${inject('baseUrl')}${path}`);
+}
