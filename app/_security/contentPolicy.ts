@@ -10,13 +10,8 @@ type Directives = Readonly<Record<string, readonly string[]>>;
 export function pagePolicy(nonce: string, isDevelopment: boolean): string {
   return written({
     'default-src': ["'none'"],
-    'script-src': [
-      "'self'",
-      `'nonce-${nonce}'`,
-      // Scripts that a trusted script adds are trusted: that is how chunks load on demand.
-      "'strict-dynamic'",
-      ...(isDevelopment ? ["'unsafe-eval'"] : []),
-    ],
+    // Not 'strict-dynamic': it would let a trusted script add scripts of any origin, and inline ones.
+    'script-src': ["'self'", `'nonce-${nonce}'`, ...(isDevelopment ? ["'unsafe-eval'"] : [])],
     'style-src': ["'self'", ...(isDevelopment ? ["'unsafe-inline'"] : [])],
     'img-src': ["'self'", 'blob:', 'data:'],
     'font-src': ["'self'"],

@@ -54,18 +54,34 @@ test('an unknown address is answered with status 404 and a page that works', asy
 
 test('a script that slips into the page does not run', async () => {
   const page = await openPage();
-  const ran = await page.evaluate(() => {
-    const holder = document.createElement('div');
-    holder.innerHTML = '<img src="data:," onerror="window.slipped = true">';
-    const script = document.createElement('script');
-    script.textContent = 'window.slipped = true';
-    document.body.append(holder, script);
-    return 'slipped' in window;
+  const smuggled = `<script>window.slipped = 1</script><img alt="" src="data:," onerror="window.slipped = 2">`;
+  await page.route('/', async (route) => {
+    const response = await route.fetch();
+    const body = (await response.text()).replace('</body>', `${smuggled}</body>`);
+    expect(body).toContain(smuggled);
+    await route.fulfill({ response, body });
   });
-  expect(ran).toBe(false);
+  await page.reload();
   await expectTrouble(/content policy: script-src-elem inline/);
   await expectTrouble(/content policy: script-src-attr inline/);
   await expectTrouble(/console: .*Content Security Policy/);
+  expect(await page.evaluate(() => 'slipped' in window)).toBe(false);
+});
+
+test('a script added by a script may neither be inline nor come from another host', async () => {
+  const page = await openPage();
+  await page.evaluate(() => {
+    const inline = document.createElement('script');
+    inline.textContent = 'window.slipped = 1';
+    const foreign = document.createElement('script');
+    foreign.src = 'http://elsewhere.invalid/script.js';
+    document.body.append(inline, foreign);
+  });
+  await expectTrouble(/content policy: script-src-elem inline/);
+  await expectTrouble(/request to another host/);
+  await expectTrouble(/content policy: script-src-elem http:\/\/elsewhere\.invalid/);
+  await expectTrouble(/console: .*Content Security Policy/);
+  expect(await page.evaluate(() => 'slipped' in window)).toBe(false);
 });
 
 function answer(path: string): Promise<Response> {

@@ -17,6 +17,9 @@ const FLAGS = [
   '--disable-sync',
 ];
 
+/** The port kept for discarding: nothing listens there. */
+const NOWHERE = 'http://127.0.0.1:9';
+
 let started: Promise<Started> | undefined;
 
 /** The browser of this test file, started with its first page. */
@@ -42,7 +45,8 @@ async function start(): Promise<Started> {
   const browser = await chromium.launch({
     executablePath,
     args: FLAGS,
-    proxy: { server: outside.url, bypass: '127.0.0.1' },
+    // The browser's own errands (updates, accounts) end here; pages get the watch instead.
+    proxy: { server: NOWHERE, bypass: '127.0.0.1' },
   });
   return { browser, outside };
 }

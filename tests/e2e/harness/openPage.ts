@@ -36,11 +36,12 @@ export async function closePages(): Promise<void> {
 }
 
 async function freshContext({ width = 1280, scheme = 'light' }: PageOptions): Promise<BrowserContext> {
-  const { browser } = await browserOfFile();
+  const { browser, outside } = await browserOfFile();
   const isPhone = width < PHONE_BELOW_PX;
   const baseURL = inject('baseUrl');
   const context = await browser.newContext({
     baseURL,
+    proxy: { server: outside.url, bypass: '127.0.0.1' },
     viewport: { width, height: isPhone ? 844 : 900 },
     hasTouch: isPhone,
     isMobile: isPhone,

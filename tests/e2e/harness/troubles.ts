@@ -31,11 +31,12 @@ export async function watchContext(context: BrowserContext, baseUrl: string): Pr
  * such trouble.
  */
 export async function expectTrouble(pattern: RegExp): Promise<void> {
-  await noteOutside();
   // Events arrive a moment after what caused them.
-  await expect
-    .poll(() => noted.some((trouble) => pattern.test(trouble)), { message: `${pattern}` })
-    .toBe(true);
+  const isThere = async () => {
+    await noteOutside();
+    return noted.some((trouble) => pattern.test(trouble));
+  };
+  await expect.poll(isThere, { message: `${pattern}` }).toBe(true);
   noted = noted.filter((trouble) => !pattern.test(trouble));
 }
 
@@ -53,5 +54,6 @@ async function noteOutside(): Promise<void> {
 }
 
 function isOwn(url: string, baseUrl: string): boolean {
-  return url.startsWith(`${baseUrl}/`) || url.startsWith(`blob:${baseUrl}/`) || url.startsWith('data:');
+  // The latter two are in the page's own memory.
+  return url.startsWith(`${baseUrl}/`) || url.startsWith('blob:') || url.startsWith('data:');
 }
