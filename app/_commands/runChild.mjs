@@ -60,16 +60,33 @@ export function runChild(program, args, options) {
  * @param {(signal: NodeJS.Signals) => void} onSignal
  */
 export function forwardSignals(onSignal) {
-  for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) {
-    process.on(signal, () => {
-      onSignal(signal);
-      for (const child of running) sendSignal(child, signal);
-    });
-  }
+  /** @param {NodeJS.Signals} signal */
+  const handOn = (signal) => {
+    onSignal(signal);
+    for (const child of running) sendSignal(child, signal);
+  };
+  for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) process.on(signal, handOn);
   // The last resort, should this program fail while a child runs.
   process.on('exit', () => {
     for (const child of running) sendSignal(child, 'SIGKILL');
   });
+  if (process.env.npm_lifecycle_event !== undefined) onParentGone(() => handOn('SIGTERM'));
+}
+
+/**
+ * npm runs its scripts through a shell, and a signal to npm ends only that shell: the sign of it here is
+ * another parent.
+ *
+ * @param {() => void} react
+ */
+function onParentGone(react) {
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(watch);
+    react();
+  }, 500);
+  watch.unref();
 }
 
 /**
