@@ -91,12 +91,12 @@ function onParentGone(react) {
 
 /**
  * @param {Record<string, string | undefined>} [extra]
- * @returns {NodeJS.ProcessEnv}
+ * @returns {any} the framework's types ask for the very variable that is left out here
  */
 function childEnv(extra) {
   // A NODE_ENV from outside would turn tests into production or a build into development.
   const { NODE_ENV: _, ...inherited } = process.env;
-  return /** @type {NodeJS.ProcessEnv} */ ({ ...inherited, NEXT_TELEMETRY_DISABLED: '1', ...extra });
+  return { ...inherited, NEXT_TELEMETRY_DISABLED: '1', ...extra };
 }
 
 /**
