@@ -95,13 +95,13 @@ function grid(area: Area, shape: Shape, gutter: number): readonly PlacedPiece[] 
 function bands(area: Area, first: Shape, second: Shape, gutter: number): readonly (readonly PlacedPiece[])[] {
   const rows = fitCount(area.height, first.height, gutter);
   const columns = fitCount(area.width, first.width, gutter);
-  const stacked = Array.from({ length: Math.max(0, rows - 1) }, (_, index) => {
+  const stacked = Array.from({ length: rows }, (_, index) => {
     const used = (index + 1) * (first.height + gutter);
     const top = { ...area, height: used - gutter };
     const rest = { ...area, y: area.y + used, height: area.height - used };
     return [...grid(top, first, gutter), ...grid(rest, second, gutter)];
   });
-  const sideBySide = Array.from({ length: Math.max(0, columns - 1) }, (_, index) => {
+  const sideBySide = Array.from({ length: columns }, (_, index) => {
     const used = (index + 1) * (first.width + gutter);
     const left = { ...area, width: used - gutter };
     const rest = { ...area, x: area.x + used, width: area.width - used };

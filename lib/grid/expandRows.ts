@@ -1,0 +1,107 @@
+import type { OwnRow } from '@/shared/schemas/ownRow';
+import { caseInputRows, jobInputRows, lineInputRows } from './rows/inputRows';
+import { moneyRows } from './rows/moneyRows';
+import { ownRows } from './rows/ownRows';
+import { priceRows } from './rows/priceRows';
+import { quantityRows, sharedRows } from './rows/quantityRows';
+import { timeRows } from './rows/timeRows';
+import type { GridRow, RowDefinition } from './rowTypes';
+
+export interface GridShape {
+  /** Most placements on one line, 1 to 4. */
+  readonly placements: number;
+  /** Presses the job heats, 1 or more. */
+  readonly presses: number;
+  readonly ownRows: readonly OwnRow[];
+}
+
+/** The rows of the three tables, inputs first, formulas written out for the shape. */
+export interface GridRows {
+  readonly shape: GridShape;
+  readonly job: readonly GridRow[];
+  readonly line: readonly GridRow[];
+  readonly case: readonly GridRow[];
+  readonly byId: ReadonlyMap<string, GridRow>;
+}
+
+const definitions: readonly RowDefinition[] = [
+  ...jobInputRows,
+  ...lineInputRows,
+  ...caseInputRows,
+  ...sharedRows,
+  ...quantityRows,
+  ...timeRows,
+  ...moneyRows,
+  ...priceRows,
+];
+
+/**
+ * Writes the rows out (but the maker's own, which have no such marks) for a number of placements and presses: the only place that reads `#`, `SUM#` and
+ * `NEXT#`.
+ */
+export function expandRows(shape: GridShape): GridRows {
+  const all = [...definitions, ...ownRows(shape.ownRows)].flatMap((definition) => expand(definition, shape));
+  const tableOf = (table: GridRow['table']) => {
+    const rows = all.filter((row) => row.table === table);
+    return [...rows.filter((row) => row.formula === null), ...rows.filter((row) => row.formula !== null)];
+  };
+  return {
+    shape,
+    job: tableOf('job'),
+    line: tableOf('line'),
+    case: tableOf('case'),
+    byId: new Map(all.map((row) => [row.id, row])),
+  };
+}
+
+function expand(definition: RowDefinition, shape: GridShape): readonly GridRow[] {
+  const count =
+    definition.repeat === undefined ? 1 : definition.repeat === 'press' ? shape.presses : shape.placements;
+  return Array.from({ length: count }, (_, index) => {
+    const slot = index + 1;
+    const formula =
+      definition.formula === null || definition.family === 'own'
+        ? definition.formula
+        : writeOut(definition.formula, definition.table, slot, shape);
+    if (definition.repeat === undefined) return { ...definition, formula };
+    return {
+      ...definition,
+      formula,
+      slot,
+      id: definition.id.replace('#', `${slot}`),
+      label: definition.label.replace('#', `${slot}`),
+      says: definition.says.replace('#', `${slot}`),
+    };
+  });
+}
+
+/** Sums in the job table run over presses, elsewhere over placements. */
+function writeOut(formula: string, table: RowDefinition['table'], slot: number, shape: GridShape): string {
+  const count = table === 'job' ? shape.presses : shape.placements;
+  let text = formula;
+  for (let start = text.indexOf('SUM#('); start >= 0; start = text.indexOf('SUM#(')) {
+    const open = start + 'SUM#'.length;
+    const close = closingBracket(text, open);
+    const inside = text.slice(open + 1, close);
+    const terms = Array.from({ length: count }, (_, index) => term(inside, index + 1, count));
+    text = `${text.slice(0, start)}(${terms.join(' + ')})${text.slice(close + 1)}`;
+  }
+  return text
+    .replace(/NEXT#\(([A-Za-z]+)_#\)/g, (_, name: string) => (slot < count ? `${name}_${slot + 1}` : '1'))
+    .replaceAll('#', `${slot}`);
+}
+
+function term(inside: string, slot: number, count: number): string {
+  const written = inside.replaceAll('#', `${slot}`);
+  return count > 1 && / [-+] /.test(written) ? `(${written})` : written;
+}
+
+function closingBracket(text: string, open: number): number {
+  let depth = 0;
+  for (let at = open; at < text.length; at += 1) {
+    if (text[at] === '(') depth += 1;
+    if (text[at] === ')') depth -= 1;
+    if (depth === 0) return at;
+  }
+  throw new SyntaxError(`the bracket at ${open} of “${text}” is never closed`);
+}

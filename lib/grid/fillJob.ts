@@ -1,0 +1,96 @@
+import type { Rate } from '@/shared/schemas/rate';
+import { type RateName, rateNames } from '@/shared/tables/rateCatalogue';
+import { KM_PER_MILE, M2_PER_SQUARE_INCH } from '@/shared/units';
+import type { KnownPress, ResolvedJob } from '../check/checkedJob';
+import type { GridColumn, GridInput } from './gridInput';
+import { ownAmountId } from './rows/ownRows';
+
+/** @returns the presses a job heats, each once, in the order of their first use. */
+export function pressesOf(job: ResolvedJob): readonly KnownPress[] {
+  const all = job.lines.flatMap((line) => line.placements.map((placement) => placement.press));
+  return [...new Map(all.map((press) => [press.id, press])).values()];
+}
+
+/** @returns the values that stand once for the whole job, by row id. */
+export function fillJob(job: ResolvedJob): GridColumn {
+  const { printer, channel, sheet } = job;
+  const isStall = channel.kind === 'stall';
+  const toOrder = job.job.madeFor === 'order';
+  const travels = job.job.deliveryKm !== null;
+  const rates = Object.fromEntries(rateNames.map((name) => [name, rateInput(name, job)]));
+  const none = (about: string): GridInput => ({ value: 0, origin: 'counted', about });
+  const warm = pressesOf(job).flatMap((press, index): [string, GridInput][] => [
+    [`warmPowerKw_${index + 1}`, { ...given(press.powerKw), about: press.name }],
+    [`warmMinutes_${index + 1}`, { ...given(press.warmUpMinutes), about: press.name }],
+  ]);
+  const stock = 'made to stock: no order to serve';
+  return {
+    ...rates,
+    ...(toOrder
+      ? {}
+      : {
+          enquiryMinutes: none(stock),
+          proofMinutes: none(stock),
+          packMinutes: none(stock),
+          packagingPerOrder: none(stock),
+        }),
+    ...(toOrder && travels ? {} : { deliverMinutes: none('nothing is delivered') }),
+    printerPowerKw: given(printer.powerKw),
+    printerMinutesPerSheet: given(printer.unattendedMinutesPerSheet),
+    printerPrice: given(printer.price),
+    printerResale: given(printer.resale),
+    printerLifeSheets: given(printer.lifeSheets),
+    printerLifeYears: givenOr(printer.lifeYears, 0),
+    printerSheetsPerYear: givenOr(printer.sheetsPerYear, 0),
+    sheetPrice: { ...given(sheet.price), about: sheet.name },
+    freightIn: job.freightIn === null ? none('no freight') : given(job.freightIn),
+    deliveryKm: travels ? typed(job.job.deliveryKm ?? 0) : none('nothing is delivered'),
+    tax: channel.taxMode === 'none' ? none('no tax on this channel') : given(channel.tax),
+    taxInside: typed(channel.taxMode === 'inside' ? 1 : 0),
+    commission: given(channel.commission),
+    commissionOnTax: typed(channel.commissionBase === 'withTax' ? 1 : 0),
+    cardFee: given(channel.cardFee),
+    cardFixedFee: given(channel.cardFixedFee),
+    cardShare: given(channel.cardShare),
+    cardPayments: isStall ? none('counted by ticket') : typed(job.job.cardPayments),
+    isStall: typed(isStall ? 1 : 0),
+    piecesPerTicket: isStall
+      ? given(channel.piecesPerTicket)
+      : { value: 1, origin: 'counted', about: 'no tickets' },
+    piecesPerSession: typed(job.job.piecesPerSession ?? 0),
+    ...Object.fromEntries(warm),
+    ...Object.fromEntries(
+      job.ownRows.flatMap((row) =>
+        row.cost.kind === 'driver' && row.cost.amount !== null
+          ? [[ownAmountId(row), given(row.cost.amount)] as const]
+          : [],
+      ),
+    ),
+  };
+}
+
+/** A rate as an input of the grid, in the unit it was typed in. */
+export const given = (rate: Rate): GridInput => ({
+  value: rate.value,
+  origin: rate.origin,
+  date: rate.date,
+  ...(rate.count === undefined ? {} : { count: rate.count }),
+});
+
+/** A rate that may be unknown because nothing depends on it then. */
+export const givenOr = (rate: Rate | null, neutral: number): GridInput =>
+  rate === null ? { value: neutral, origin: 'counted', about: 'not used' } : given(rate);
+
+/** A value that stands in a document without a date. */
+export const typed = (value: number): GridInput => ({ value, origin: 'typed' });
+
+function rateInput(name: RateName, job: ResolvedJob): GridInput {
+  const rate: Rate = job.rates[name];
+  if (rate.unit === 'mL/in2') return converted(rate, rate.value / M2_PER_SQUARE_INCH);
+  if (rate.unit === 'money/mi') return converted(rate, rate.value / KM_PER_MILE);
+  return given(rate);
+}
+
+function converted(rate: Rate, value: number): GridInput {
+  return { ...given(rate), value, typed: { value: rate.value, unit: rate.unit } };
+}

@@ -1,0 +1,114 @@
+import type { OwnRow } from '@/shared/schemas/ownRow';
+import { expandRows, type GridRows } from './expandRows';
+import type { RowTable } from './rowTypes';
+import { type FormulaToken, tokenizeFormula } from './tokenizeFormula';
+
+/** Functions of OpenFormula's small group that a maker's formula may call. */
+export const allowedFunctions: readonly string[] = [
+  'ABS',
+  'AND',
+  'AVERAGE',
+  'CEILING',
+  'FLOOR',
+  'IF',
+  'INT',
+  'MAX',
+  'MIN',
+  'MOD',
+  'MROUND',
+  'NOT',
+  'OR',
+  'POWER',
+  'QUOTIENT',
+  'ROUND',
+  'ROUNDDOWN',
+  'ROUNDUP',
+  'SQRT',
+  'SUM',
+  'TRUNC',
+];
+
+export type FormulaTrouble =
+  | { readonly kind: 'unknownName'; readonly rowId: string; readonly name: string; readonly at: number }
+  | { readonly kind: 'unknownFunction'; readonly rowId: string; readonly name: string; readonly at: number }
+  | { readonly kind: 'badSign'; readonly rowId: string; readonly text: string; readonly at: number }
+  | { readonly kind: 'unreadable'; readonly rowId: string; readonly at: number }
+  | { readonly kind: 'circle'; readonly rowId: string; readonly names: readonly string[] };
+
+/**
+ * Looks through the maker's own formulas before they reach the engine: every name must be a row or a rate,
+ * every function one that is allowed, brackets must close, and no formula may lead back to itself.
+ *
+ * @returns every trouble found, with the place in the text counted from 0; none when all can be used
+ */
+export function readOwnFormulas(ownRows: readonly OwnRow[], placements: number): readonly FormulaTrouble[] {
+  const rows = expandRows({ placements, presses: 1, ownRows });
+  const troubles = ownRows.flatMap((row) =>
+    row.cost.kind === 'formula' ? readOne(row.id, row.cost.formula, rows) : [],
+  );
+  return troubles.length > 0 ? troubles : circles(ownRows, rows);
+}
+
+/** Ids of the rows a formula reads. */
+export const namesIn = (formula: string): readonly string[] => [
+  ...new Set(
+    tokenizeFormula(formula)
+      .filter((token) => token.kind === 'name')
+      .map((token) => token.text),
+  ),
+];
+
+function readOne(rowId: string, formula: string, rows: GridRows): readonly FormulaTrouble[] {
+  const tokens = tokenizeFormula(formula);
+  const troubles = tokens.flatMap((token) => judge(rowId, token, rows));
+  if (troubles.length > 0) return troubles;
+  const depth = tokens.reduce((open, token) => {
+    if (open < 0) return open;
+    return open + (token.text === '(' ? 1 : token.text === ')' ? -1 : 0);
+  }, 0);
+  return depth === 0 ? [] : [{ kind: 'unreadable', rowId, at: formula.length }];
+}
+
+function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly FormulaTrouble[] {
+  const readable: readonly RowTable[] = ['job', 'line', 'case'];
+  switch (token.kind) {
+    case 'name': {
+      const row = rows.byId.get(token.text);
+      if (row !== undefined && readable.includes(row.table)) return [];
+      return [{ kind: 'unknownName', rowId, name: token.text, at: token.at }];
+    }
+    case 'function':
+      if (allowedFunctions.includes(token.text.toUpperCase())) return [];
+      return [{ kind: 'unknownFunction', rowId, name: token.text, at: token.at }];
+    case 'unknown':
+      return [{ kind: 'badSign', rowId, text: token.text, at: token.at }];
+    case 'number':
+    case 'sign':
+      return [];
+    default:
+      return token satisfies never;
+  }
+}
+
+function circles(ownRows: readonly OwnRow[], rows: GridRows): readonly FormulaTrouble[] {
+  return ownRows.flatMap((row) => {
+    const path = wayBack(row.id, rows);
+    return path === null ? [] : [{ kind: 'circle', rowId: row.id, names: path } as const];
+  });
+}
+
+/** The shortest chain of rows from a row back to itself, or null. */
+function wayBack(start: string, rows: GridRows): readonly string[] | null {
+  const seen = new Set<string>();
+  const waiting: (readonly string[])[] = [[start]];
+  for (let path = waiting.shift(); path !== undefined; path = waiting.shift()) {
+    const last = rows.byId.get(path[path.length - 1] ?? '');
+    for (const name of last?.formula == null ? [] : namesIn(last.formula)) {
+      if (name === start) return [...path, start];
+      if (seen.has(name)) continue;
+      seen.add(name);
+      waiting.push([...path, name]);
+    }
+  }
+  return null;
+}

@@ -1,0 +1,30 @@
+export type FormulaToken =
+  | { readonly kind: 'name'; readonly text: string; readonly at: number }
+  | { readonly kind: 'function'; readonly text: string; readonly at: number }
+  | { readonly kind: 'number'; readonly text: string; readonly at: number }
+  | { readonly kind: 'sign'; readonly text: string; readonly at: number }
+  | { readonly kind: 'unknown'; readonly text: string; readonly at: number };
+
+const pattern =
+  /(?<space>\s+)|(?<number>\d+(?:\.\d+)?(?:[eE][+-]?\d+)?|\.\d+)|(?<name>[A-Za-z_][A-Za-z0-9_.]*)|(?<sign><=|>=|<>|[-+*/^%();=<>])|(?<unknown>[\s\S])/gu;
+
+/**
+ * Splits a formula into its words. A name followed by an opening bracket is a function.
+ *
+ * @param formula OpenFormula text without a leading equals sign
+ * @returns tokens in order, each with its place in the text, counted from 0; spaces are dropped
+ */
+export function tokenizeFormula(formula: string): readonly FormulaToken[] {
+  const tokens: FormulaToken[] = [];
+  for (const match of formula.matchAll(pattern)) {
+    const { number, name, sign, unknown } = match.groups ?? {};
+    const at = match.index;
+    if (number !== undefined) tokens.push({ kind: 'number', text: number, at });
+    else if (name !== undefined) {
+      const called = /^\s*\(/.test(formula.slice(at + name.length));
+      tokens.push({ kind: called ? 'function' : 'name', text: name, at });
+    } else if (sign !== undefined) tokens.push({ kind: 'sign', text: sign, at });
+    else if (unknown !== undefined) tokens.push({ kind: 'unknown', text: unknown, at });
+  }
+  return tokens;
+}
