@@ -1,0 +1,131 @@
+import { Dexie } from 'dexie';
+import { type NotKeptWhy, whyNotKept } from './notKept';
+import { type Shelf, type ShelfTx, shelfTables } from './shelf';
+import { storeVersion } from './storeVersion';
+
+/** What the browser offers; asked for late, because merely naming it can throw where it is forbidden. */
+export type DeviceDatabase = {
+  readonly indexedDB: IDBFactory | undefined;
+  readonly IDBKeyRange: typeof IDBKeyRange | undefined;
+};
+
+export type ShelfOpening =
+  | { readonly state: 'open'; readonly shelf: Shelf }
+  /** Nothing can be kept on this device; the app still works in memory. */
+  | { readonly state: 'unavailable'; readonly why: 'noStorage' | 'storageForbidden' }
+  /** There may be documents in the store, so nothing else may stand in for it. */
+  | { readonly state: 'failed'; readonly why: 'newerStore' | 'diskFull' | 'cannotOpen' };
+
+export type DeviceShelfOptions = {
+  readonly name: string;
+  readonly database: () => DeviceDatabase;
+  /** The store is not to be had yet; most likely another tab still holds an older version of it. */
+  readonly onWaiting: () => void;
+  /** The store was closed from outside. */
+  readonly onClosed: (why: Extract<NotKeptWhy, 'newerTabOpen' | 'connectionLost'>) => void;
+  /** Tables by version; a later build adds a version and changes none that was shipped. */
+  readonly versions?: ShelfVersions;
+};
+export type ShelfVersions = readonly {
+  readonly version: number;
+  readonly tables: Readonly<Record<string, string>>;
+}[];
+
+const shippedVersions: ShelfVersions = [{ version: 1, tables: shelfTables }];
+
+/** A store that is silent this long is taken to wait for another tab, in milliseconds. */
+const PATIENCE_MS = 4000;
+
+/** Opens the device's store, never in an older version than it has and never without telling why it waits. */
+export const openDeviceShelf = async (options: DeviceShelfOptions): Promise<ShelfOpening> => {
+  const impatience = setTimeout(options.onWaiting, PATIENCE_MS);
+  try {
+    const { indexedDB, IDBKeyRange } = options.database();
+    if (indexedDB === undefined || indexedDB === null || IDBKeyRange === undefined) {
+      return { state: 'unavailable', why: 'noStorage' };
+    }
+    const versions = options.versions ?? shippedVersions;
+    const newest = Math.max(...versions.map(({ version }) => version));
+    // Dexie opens a newer store as if it were its own and may even alter it: look before it does.
+    if ((await storeVersion(indexedDB, options.name)) > newest) return newerStore;
+    const connect = (durability: Durability) =>
+      connection(options, versions, { indexedDB, IDBKeyRange }, durability);
+    const db = connect('relaxed');
+    await db.open();
+    if (db.backendDB().version / DEXIE_FACTOR > newest) {
+      db.close();
+      return newerStore;
+    }
+    return { state: 'open', shelf: shelfOn(db, () => connect('strict')) };
+  } catch (error) {
+    return openingFailure(error);
+  } finally {
+    clearTimeout(impatience);
+  }
+};
+
+type Durability = 'relaxed' | 'strict';
+
+const newerStore: ShelfOpening = { state: 'failed', why: 'newerStore' };
+/** Dexie multiplies its versions by ten for the browser's own number. */
+const DEXIE_FACTOR = 10;
+
+const connection = (
+  { name, onWaiting, onClosed }: DeviceShelfOptions,
+  versions: ShelfVersions,
+  database: { readonly indexedDB: IDBFactory; readonly IDBKeyRange: typeof IDBKeyRange },
+  durability: Durability,
+): Dexie => {
+  const db = new Dexie(name, { ...database, autoOpen: false, chromeTransactionDurability: durability });
+  for (const { version, tables } of versions) db.version(version).stores(tables);
+  // Returning false keeps Dexie's own handlers, which write to the console, from running as well.
+  db.on('blocked', () => {
+    onWaiting();
+    return false;
+  });
+  db.on('versionchange', (event) => {
+    db.close();
+    // The strict connection lives for one transaction; the lasting one tells.
+    if (durability === 'relaxed') onClosed(event.newVersion === null ? 'connectionLost' : 'newerTabOpen');
+    return false;
+  });
+  return db;
+};
+
+const shelfOn = (db: Dexie, connectStrict: () => Dexie): Shelf => {
+  const tables = Object.keys(shelfTables);
+  const txOf = (from: Dexie): ShelfTx => ({
+    get: (table, keys) => from.table(table).bulkGet([...keys]),
+    all: (table) => from.table(table).toArray(),
+    put: (table, rows) =>
+      from
+        .table(table)
+        .bulkPut([...rows])
+        .then(() => undefined),
+    drop: (table, keys) => from.table(table).bulkDelete([...keys]),
+  });
+  return {
+    transact: async (mode, work) => {
+      if (mode === 'read') return db.transaction('r', tables, () => work(txOf(db)));
+      if (mode === 'write') return db.transaction('rw', tables, () => work(txOf(db)));
+      // The browser takes the durability per transaction, Dexie per connection.
+      if (!db.isOpen()) throw new Dexie.DatabaseClosedError();
+      const strict = connectStrict();
+      await strict.open();
+      try {
+        return await strict.transaction('rw', tables, () => work(txOf(strict)));
+      } finally {
+        strict.close();
+      }
+    },
+    close: () => db.close(),
+  };
+};
+
+const openingFailure = (error: unknown): ShelfOpening => {
+  const why = whyNotKept(error);
+  if (why === 'noStorage' || why === 'storageForbidden') return { state: 'unavailable', why };
+  // Firefox answers so where history is never kept.
+  if (why === 'connectionLost') return { state: 'unavailable', why: 'storageForbidden' };
+  return { state: 'failed', why: why === 'diskFull' ? 'diskFull' : 'cannotOpen' };
+};

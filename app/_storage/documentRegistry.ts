@@ -1,0 +1,21 @@
+import type { Registry } from '@/lib/stored/registry';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
+import { type Blank, blankSchema } from '@/shared/schemas/blank';
+import { type Job, jobSchema } from '@/shared/schemas/job';
+import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
+
+/** The body of each kind of document the maker keeps. */
+export type DocumentBodies = {
+  readonly workshop: Workshop;
+  readonly blank: Blank;
+  readonly artwork: Artwork;
+  readonly job: Job;
+};
+
+/** How each kind is read today. A changed schema raises its version and brings a step from the one before. */
+export const documentRegistry: Registry<DocumentBodies> = {
+  workshop: { version: 1, schema: workshopSchema, steps: {} },
+  blank: { version: 1, schema: blankSchema, steps: {} },
+  artwork: { version: 1, schema: artworkSchema, steps: {} },
+  job: { version: 1, schema: jobSchema, steps: {} },
+};

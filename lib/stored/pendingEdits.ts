@@ -1,0 +1,75 @@
+import type { Stored } from '../../shared/schemas/stored';
+import { applyChange } from './applyChange';
+import { type DocumentChange, snapshotOf } from './documentChange';
+import { COALESCE_MS } from './recordStep';
+
+/** An edit that is shown but not yet kept. */
+export type PendingEdit = {
+  readonly label: string;
+  /** When it was made, in milliseconds since 1970. */
+  readonly at: number;
+  readonly coalesceKey?: string;
+  readonly changes: readonly DocumentChange[];
+};
+
+/** Whether a body of a kind can be read by its schema. */
+export type BodyFits = (kind: Stored['kind'], body: unknown) => boolean;
+
+/**
+ * Puts an edit behind those still waiting, or into the last of them where both edit the same field.
+ *
+ * @param waiting edits no write has taken up yet
+ */
+export const addPending = (waiting: readonly PendingEdit[], edit: PendingEdit): readonly PendingEdit[] => {
+  const last = waiting.at(-1);
+  if (last === undefined || !goesOn(last, edit)) return [...waiting, edit];
+  const changes = edit.changes.map((change) => ({
+    ...change,
+    before: last.changes.find(({ id }) => id === change.id)?.before ?? null,
+  }));
+  return [...waiting.slice(0, -1), { ...edit, changes }];
+};
+
+/** @returns the kept documents with the waiting edits laid over them, as the screen shows them. */
+export const overlayPending = (
+  kept: ReadonlyMap<string, Stored>,
+  pending: readonly PendingEdit[],
+  bodyFits: BodyFits,
+): ReadonlyMap<string, Stored> => {
+  const shown = new Map(kept);
+  for (const { at, changes } of pending) {
+    for (const change of changes) {
+      shown.set(change.id, changedDocument(shown.get(change.id) ?? null, change, at, bodyFits));
+    }
+  }
+  return shown;
+};
+
+const changedDocument = (
+  found: Stored | null,
+  change: DocumentChange,
+  at: number,
+  bodyFits: BodyFits,
+): Stored => {
+  const { after } = applyChange(change, found === null ? null : snapshotOf(found), {
+    fits: (body) => bodyFits(change.kind, body),
+    revives: true,
+  });
+  return {
+    id: change.id,
+    kind: change.kind,
+    version: after.version,
+    revision: (found?.revision ?? 0) + 1,
+    updatedAt: at,
+    ...(after.deleted ? { deletedAt: at } : {}),
+    body: after.body,
+  };
+};
+
+const goesOn = (last: PendingEdit, edit: PendingEdit): boolean =>
+  last.coalesceKey !== undefined &&
+  last.coalesceKey === edit.coalesceKey &&
+  edit.at >= last.at &&
+  edit.at - last.at <= COALESCE_MS &&
+  last.changes.length === edit.changes.length &&
+  edit.changes.every(({ id, before }) => before !== null && last.changes.some((change) => change.id === id));

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { idSchema } from './workshop';
+
+/** The sorts of document the maker keeps. A stored kind that is not listed was written by a later build. */
+export const documentKinds = ['workshop', 'blank', 'artwork', 'job'] as const;
+export type DocumentKind = (typeof documentKinds)[number];
+
+/** Milliseconds since 1970-01-01T00:00Z, as the clock of the device had them. */
+const instantSchema = z.int().min(0);
+
+/**
+ * The wrapping every document is kept in. The body stays unknown here: the strict schema of its kind reads it
+ * once the body has been brought up to the version that schema knows.
+ */
+export const storedSchema = z.strictObject({
+  id: idSchema,
+  kind: z.enum(documentKinds),
+  /** Version of the shape of the body. */
+  version: z.int().min(1),
+  /** Goes up by one with every write of this document. */
+  revision: z.int().min(1),
+  updatedAt: instantSchema,
+  /** Set on a deleted document, which stays so that the deletion can be undone. */
+  deletedAt: instantSchema.exactOptional(),
+  body: z.unknown(),
+});
+
+/** A document as it is kept; the body has been parsed when `Body` is anything but unknown. */
+export type Stored<Kind extends DocumentKind = DocumentKind, Body = unknown> = Readonly<
+  Omit<z.infer<typeof storedSchema>, 'kind' | 'body'>
+> & { readonly kind: Kind; readonly body: Body };
+
+export const BACKUP_FORMAT = 'pressminute-backup';
+
+/** A file that brings everything back. Records that could not be read travel as they were found. */
+export const backupSchema = z.strictObject({
+  format: z.literal(BACKUP_FORMAT),
+  formatVersion: z.literal(1),
+  exportedAt: instantSchema,
+  documents: z.array(storedSchema).max(100_000),
+  unreadable: z.array(z.unknown()).max(100_000),
+});
+export type Backup = z.infer<typeof backupSchema>;
