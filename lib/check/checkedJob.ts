@@ -8,13 +8,13 @@ import type { RateName } from '@/shared/tables/rateCatalogue';
 
 /** A document part whose rates are all known; those in `Optional` may stay unknown because nothing needs them. */
 export type Known<Part, Optional extends keyof Part = never> = {
-  readonly [Key in keyof Part]: Key extends Optional
-    ? Part[Key]
-    : null extends Part[Key]
-      ? Exclude<Part[Key], null> extends Rate
-        ? Exclude<Part[Key], null>
-        : Part[Key]
-      : Part[Key];
+  readonly [Key in keyof Part]: null extends Part[Key]
+    ? Exclude<Part[Key], null> extends Rate
+      ? Key extends Optional
+        ? Rate | null
+        : Rate
+      : Part[Key]
+    : Part[Key];
 };
 
 export type KnownPrinter = Known<Printer, 'lifeYears' | 'sheetsPerYear'>;

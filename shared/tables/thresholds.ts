@@ -1,0 +1,144 @@
+import type { FindingId } from './findingIds';
+
+/** A limit of a check, with its unit and where it comes from. */
+export interface Threshold {
+  readonly value: number;
+  readonly unit:
+    | 'share'
+    | 'L*'
+    | 'C*'
+    | 'ppi'
+    | 'mm'
+    | '°C'
+    | 's'
+    | 'kPa'
+    | 'pieces'
+    | 'days'
+    | 'presses'
+    | 'times';
+  readonly source: string;
+}
+
+const practice = 'common practice';
+const memory = 'common practice, from memory';
+
+const limit = (value: number, unit: Threshold['unit'], source: string): Threshold => ({
+  value,
+  unit,
+  source,
+});
+const inches = (value: number, source: string): Threshold => limit(value * 25.4, 'mm', source);
+
+/** Limits of the check by subject. Lengths whose source speaks in inches are kept as exact multiples of 25.4. */
+export const thresholds = {
+  polyester: {
+    least: limit(0.5, 'share', memory),
+    faded: limit(0.65, 'share', practice),
+    full: limit(0.95, 'share', practice),
+    /** Fibres on a label may miss the whole by this much: tolerance of 16 CFR 303.43. */
+    labelTolerance: limit(0.03, 'share', '16 CFR 303.43, from memory'),
+  },
+  colour: {
+    whiteLightness: limit(90, 'L*', 'CIE L*a*b* (ISO/CIE 11664-4); limit from memory'),
+    whiteChroma: limit(5, 'C*', 'CIE L*a*b* (ISO/CIE 11664-4); limit from memory'),
+    nearWhiteLightness: limit(85, 'L*', 'CIE L*a*b* (ISO/CIE 11664-4); limit from memory'),
+    darkLightness: limit(70, 'L*', 'CIE L*a*b* (ISO/CIE 11664-4); limit from memory'),
+    tintChroma: limit(15, 'C*', 'CIE L*a*b* (ISO/CIE 11664-4); limit from memory'),
+  },
+  /** Pixels per inch of the picture at its printed size. */
+  resolution: {
+    cloth: {
+      least: limit(100, 'ppi', memory),
+      soft: limit(150, 'ppi', practice),
+      clean: limit(200, 'ppi', practice),
+    },
+    hardGood: {
+      least: limit(150, 'ppi', memory),
+      clean: limit(250, 'ppi', memory),
+    },
+    /** Densities are stored in rounded units; nobody sees a hundredth. */
+    tolerance: limit(0.01, 'ppi', 'PNG (ISO/IEC 15948) stores 600 ppi as 599.9988'),
+  },
+  shape: {
+    note: limit(0.02, 'share', practice),
+    caution: limit(0.05, 'share', practice),
+  },
+  ink: {
+    heavy: limit(2.5, 'share', memory),
+    tooHeavy: limit(3, 'share', memory),
+  },
+  tape: {
+    least: inches(0.125, memory),
+    clear: inches(0.25, practice),
+  },
+  gutter: {
+    least: inches(0.125, practice),
+    clear: inches(0.25, practice),
+  },
+  fill: {
+    /** Share of the largest print above which seams and hems come close. */
+    near: limit(0.95, 'share', practice),
+    tiny: limit(0.25, 'share', memory),
+    wide: limit(0.65, 'share', memory),
+  },
+  platenEdge: inches(0.5, practice),
+  safeTemperature: {
+    near: limit(5, '°C', memory),
+    /** Polyester melts at about 250 °C: Morton and Hearle, Physical Properties of Textile Fibres, fig. 6.2. */
+    polyester: limit(230, '°C', 'Morton and Hearle: polyester melts at about 250 °C'),
+  },
+  recipe: {
+    /** 15 °F. */
+    temperatureOff: limit(15 / 1.8, '°C', practice),
+    /** Dials step in whole degrees, of either scale. */
+    temperatureStep: limit(0.5, '°C', 'half a step of a dial in whole degrees'),
+    dwellOff: limit(15, 's', practice),
+    /** 20 and 60 psi; 40 psi is usual. */
+    pressureLow: limit(20 * 6.894757293168, 'kPa', practice),
+    pressureUsual: limit(40 * 6.894757293168, 'kPa', practice),
+    pressureHigh: limit(60 * 6.894757293168, 'kPa', practice),
+    preheat: limit(10, 's', practice),
+    provenFew: limit(10, 'presses', practice),
+  },
+  quantity: {
+    plausible: limit(2000, 'pieces', practice),
+  },
+  rateAge: {
+    note: limit(90, 'days', practice),
+    caution: limit(365, 'days', practice),
+  },
+  /** How far above the typical a price may be before it looks like the price of a pack. */
+  packRatio: limit(8, 'times', practice),
+  load: {
+    full: limit(1, 'share', 'arithmetic'),
+    busy: limit(0.85, 'share', 'operations practice, from memory'),
+  },
+  orderSoon: limit(2, 'days', practice),
+  circuit: {
+    /** Load of 3 hours or more is held to 80 % of the breaker. */
+    continuous: limit(0.8, 'share', 'NFPA 70, continuous load'),
+    full: limit(1, 'share', 'volts times amps'),
+  },
+} as const;
+
+/** Temperatures that only make sense in the other scale, as the numbers typed (REC-04). */
+export const scaleSlips = {
+  /** 180–215 typed as °F is meant as °C. */
+  F: { from: 180, to: 215, meant: 'C' },
+  /** 370–420 typed as °C is meant as °F. */
+  C: { from: 370, to: 420, meant: 'F' },
+} as const;
+
+/** Stops that no reason passes, because nothing true could be made or priced behind them. */
+export const neverWaived: readonly FindingId[] = [
+  'DOC-01',
+  'DOC-02',
+  'QTY-01',
+  'QTY-02',
+  'QTY-04',
+  'RATE-01',
+  'RATE-06',
+  'REC-04',
+  'LAY-01',
+  'SUB-09',
+];
