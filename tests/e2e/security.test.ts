@@ -84,6 +84,63 @@ test('a script added by a script may neither be inline nor come from another hos
   expect(await page.evaluate(() => 'slipped' in window)).toBe(false);
 });
 
+test('a worker starts, and can neither evaluate text nor reach another host', async () => {
+  const page = await openPage();
+  const script = await page.evaluate(() => document.querySelector('script[src]')?.getAttribute('src') ?? '');
+  // The headers of a built file with a body that tells what it may do.
+  await page.route(script, async (route) => {
+    const response = await route.fetch();
+    const body = `onmessage = async () => postMessage(await (${confess})())`;
+    await route.fulfill({ response, body });
+  });
+  const started = page.waitForEvent('worker');
+  const worker = await page.evaluateHandle((url) => new Worker(url, { type: 'module' }), script);
+  // An answer from the worker itself: whatever watches it is in place by then.
+  await (await started).evaluate(() => undefined);
+  const said = await worker.evaluate(
+    (asked) =>
+      new Promise<unknown>((resolve) => {
+        asked.onmessage = (event) => resolve(event.data);
+        asked.postMessage('confess');
+      }),
+  );
+  expect(said).toEqual({ evaluates: 'EvalError', fetchesElsewhere: 'TypeError', fetchesOwn: 'nothing' });
+  await expectTrouble(/refused in a worker: script-src eval/);
+  await expectTrouble(/refused in a worker: connect-src http:\/\/elsewhere\.invalid/);
+});
+
+test('a worker made of text does not start', async () => {
+  const page = await openPage();
+  const said = await page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        const worker = new Worker(URL.createObjectURL(new Blob(['postMessage(1)'])));
+        worker.onmessage = () => resolve('started');
+        worker.onerror = () => resolve('refused');
+      }),
+  );
+  expect(said).toBe('refused');
+  await expectTrouble(/content policy: worker-src blob/);
+  await expectTrouble(/console: .*Content Security Policy/);
+});
+
+/** Runs in a worker: which error each attempt ends in. */
+async function confess() {
+  const errorOf = async (attempt: () => unknown): Promise<string> => {
+    try {
+      await attempt();
+      return 'nothing';
+    } catch (error) {
+      return error instanceof Error ? error.name : String(error);
+    }
+  };
+  return {
+    evaluates: await errorOf(() => new Function('return 1')()),
+    fetchesElsewhere: await errorOf(() => fetch('http://elsewhere.invalid/')),
+    fetchesOwn: await errorOf(() => fetch('/')),
+  };
+}
+
 function answer(path: string): Promise<Response> {
   return fetch(`${inject('baseUrl')}${path}`);
 }

@@ -1,4 +1,4 @@
-import type { BrowserContext } from 'playwright-core';
+import type { BrowserContext, Worker } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserOfFile } from './browser';
 
@@ -15,6 +15,7 @@ export async function watchContext(context: BrowserContext, baseUrl: string): Pr
   context.on('weberror', (webError) => {
     noted.push(`error on the page: ${webError.error().message}`);
   });
+  context.on('page', (page) => page.on('worker', watchWorker));
   await context.exposeFunction('notePolicyRefusal', (refusal: string) => {
     noted.push(`refused by the content policy: ${refusal}`);
   });
@@ -46,6 +47,17 @@ export async function expectNoTrouble(): Promise<void> {
   const found = noted;
   noted = [];
   expect(found, 'what went wrong on the page').toEqual([]);
+}
+
+/** The browser keeps a worker's refusals to itself; the worker's console is heard. */
+function watchWorker(worker: Worker): void {
+  const listen = () => {
+    addEventListener('securitypolicyviolation', (event) => {
+      console.error(`refused in a worker: ${event.effectiveDirective} ${event.blockedURI}`);
+    });
+  };
+  // A worker that has ended already has nothing more to say.
+  worker.evaluate(listen).catch(() => undefined);
 }
 
 async function noteOutside(): Promise<void> {
