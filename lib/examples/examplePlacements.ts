@@ -60,7 +60,7 @@ export function shirtPlacement(day: string, chosen: Chosen): Placement {
 export function mugPlacement(day: string, artworkId: string): Placement {
   const rate = ratesOf(day);
   return {
-    id: 'strip',
+    id: artworkId,
     name: 'Strip round the mug',
     position: 'wrap',
     artworkId,

@@ -33,7 +33,7 @@ export function fairShirts(day: string): JobInput {
     workshop: exampleWorkshop(day),
     blanks: exampleBlanks(day),
     artworks: Object.fromEntries(
-      designs.map((design) => [design.id, art(day, design.name, design.coverage, 10)]),
+      designs.map((design) => [design.id, art(day, design.name, design.inches, design.coverage, 10)]),
     ),
     job: {
       ...stock,
@@ -50,7 +50,7 @@ export function fairShirts(day: string): JobInput {
           orderedQuantity: null,
           placements: [
             shirtPlacement(day, {
-              id: 'front',
+              id: `${design.id}-front`,
               name: 'Front print',
               position: 'front',
               artworkId: design.id,
@@ -80,7 +80,7 @@ export function fairMugs(day: string): JobInput {
     workshop: exampleWorkshop(day),
     blanks: exampleBlanks(day),
     artworks: Object.fromEntries(
-      chosen.map((design) => [`${design.id}-strip`, art(day, `${design.name} strip`, 1.3, 6)]),
+      chosen.map((design) => [`${design.id}-strip`, art(day, `${design.name} strip`, [8, 3.4], 1.3, 6)]),
     ),
     job: {
       ...stock,
@@ -120,10 +120,16 @@ const stock = {
   waivers: [],
 } as const satisfies Partial<Job>;
 
-function art(day: string, name: string, total: number, prepMinutes: number): Artwork {
+function art(
+  day: string,
+  name: string,
+  [width, height]: readonly [number, number],
+  total: number,
+  prepMinutes: number,
+): Artwork {
   return {
     name,
-    pixels: { width: 3000, height: 3750 },
+    pixels: { width: 3000, height: Math.round((3000 * height) / width) },
     coverage: { kind: 'total', total },
     mirrored: false,
     rights: { state: 'own', note: '' },

@@ -1,11 +1,12 @@
 import type { ResolvedJob } from '../check/checkedJob';
 import type { LaidOutJob, LaidOutPrint } from '../sheets/layOutJob';
-import { type CostCase, type CostSheet, UnknownFigure } from './costSheet';
-import type { ColumnValues, Grid, GridFault, GridValues } from './evaluateGrid';
+import type { CostCase, CostSheet } from './costSheet';
+import type { Grid, GridFault, GridValues } from './evaluateGrid';
 import type { GridShape } from './expandRows';
 import { fillJob, pressesOf } from './fillJob';
 import { fillCase, fillLine, piecesOf } from './fillLine';
 import type { GridFilling, LineInput } from './gridInput';
+import { present } from './present';
 
 declare const costed: unique symbol;
 
@@ -94,10 +95,4 @@ function toSheet(job: ResolvedJob, filling: GridFilling, values: GridValues): Co
     },
     fullCost: present(values.whole, 'fullCost'),
   };
-}
-
-function present(column: ColumnValues | undefined, rowId: string): number {
-  const value = column?.[rowId];
-  if (value === undefined) throw new UnknownFigure(`the grid gave no value for ${rowId}`);
-  return value;
 }

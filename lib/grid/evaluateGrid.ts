@@ -42,12 +42,13 @@ export class Grid {
    *
    * @param shape placements, presses and own rows the filling was made for
    * @param filling finite numbers for every input row
+   * @param atLeastCases columns a line is given at the least, so that fillings of other lengths share a workbook
    * @returns values unrounded; cells in error are named in `faults`
    * @throws RangeError when an input is missing or not finite: that is a fault of the caller
    */
-  evaluate(shape: GridShape, filling: GridFilling): GridValues {
+  evaluate(shape: GridShape, filling: GridFilling, atLeastCases = 0): GridValues {
     const lines = filling.lines.length;
-    const width = roundUpToStep(Math.max(...filling.lines.map((line) => line.cases.length)));
+    const width = roundUpToStep(Math.max(atLeastCases, ...filling.lines.map((line) => line.cases.length)));
     const { rows, workbook } = this.#workbook(shape, lines, width);
     const first = filling.lines[0];
     if (first === undefined) throw new RangeError('a grid needs at least one line');

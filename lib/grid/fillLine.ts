@@ -1,5 +1,6 @@
 import type { ResolvedJob, ResolvedLine, ResolvedPlacement, ResolvedSize } from '../check/checkedJob';
-import { type LaidOutPrint, printOfSize } from '../sheets/layOutJob';
+import { printOfSize } from '../check/printOfSize';
+import type { LaidOutPrint } from '../sheets/layOutJob';
 import { given, givenOr, typed } from './fillJob';
 import type { GridColumn, GridInput } from './gridInput';
 

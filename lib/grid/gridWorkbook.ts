@@ -72,7 +72,7 @@ function cell(formula: string | null, addressOf: (name: string) => string): numb
   const words = tokenizeFormula(formula).map((token) =>
     token.kind === 'name' ? addressOf(token.text) : token.text,
   );
-  return `=${words.join(' ')}`;
+  return `=${words.join('')}`;
 }
 
 function times<T>(count: number, make: (index: number) => T): readonly T[] {

@@ -1,4 +1,5 @@
 import type { CheckedJob, ResolvedLine, ResolvedPlacement } from '../check/checkedJob';
+import { printOfSize } from '../check/printOfSize';
 import { type PlacedPiece, piecesPerSheet } from './piecesPerSheet';
 
 declare const laidOut: unique symbol;
@@ -46,12 +47,6 @@ export function layOutJob(job: CheckedJob): LaidOutJob {
     line.placements.flatMap((placement) => layOutPlacement(job, line, placement)),
   );
   return { job, prints } as unknown as LaidOutJob;
-}
-
-/** Index of the print size that a size of the blank gets, or −1. */
-export function printOfSize(placement: ResolvedPlacement['placement'], size: string): number {
-  const named = placement.prints.findIndex((print) => print.sizes?.includes(size) === true);
-  return named >= 0 ? named : placement.prints.findIndex((print) => print.sizes === null);
 }
 
 function layOutPlacement(

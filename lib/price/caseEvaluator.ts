@@ -1,0 +1,48 @@
+import type { ResolvedLine, ResolvedSize } from '../check/checkedJob';
+import { type CostedJob, shapeOf } from '../grid/costJob';
+import type { ColumnValues, Grid } from '../grid/evaluateGrid';
+import { fillJob } from '../grid/fillJob';
+import { fillCase, fillLine } from '../grid/fillLine';
+import type { CaseInput } from '../grid/gridInput';
+
+/** One piece of a size in a batch of its line that is not the one the job asks for. */
+export interface WantedCase {
+  readonly size: ResolvedSize;
+  /** Good pieces of the line, all sizes in the asked mix; the other lines stay as asked. */
+  readonly batch: number;
+  /** Price asked for it as typed; null leaves it at its target price. */
+  readonly askedPrice: number | null;
+}
+
+export type CaseEvaluator = (wanted: readonly WantedCase[]) => readonly ColumnValues[];
+
+/** Columns filled at once: one workbook of this width serves tables and curves of any length. */
+const COLUMNS = 32;
+
+/** @returns a function that puts cases of one line through the same grid as the cost sheet. */
+export function caseEvaluator({ laidOut }: CostedJob, line: ResolvedLine, grid: Grid): CaseEvaluator {
+  const { job, prints } = laidOut;
+  const shape = shapeOf(job);
+  const inputs = fillLine(line, shape.placements);
+  const jobColumn = fillJob(job);
+  const toCase = ({ size, batch, askedPrice }: WantedCase): CaseInput => ({
+    size: size.size,
+    inputs: fillCase(job, prints, line, { ...size, askedPrice }, batch, 0, shape.placements),
+  });
+  return (wanted) =>
+    chunks(wanted, COLUMNS).flatMap((part) => {
+      const cases = part.map(toCase);
+      const values = grid.evaluate(
+        shape,
+        { job: jobColumn, lines: [{ lineId: line.line.id, inputs, cases }] },
+        COLUMNS,
+      );
+      return values.cases[0] ?? [];
+    });
+}
+
+function chunks<T>(list: readonly T[], size: number): readonly (readonly T[])[] {
+  return Array.from({ length: Math.ceil(list.length / size) }, (_, index) =>
+    list.slice(index * size, (index + 1) * size),
+  );
+}
