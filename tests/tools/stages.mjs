@@ -14,9 +14,10 @@ const NEXT = 'node_modules/next/dist/bin/next';
 
 /** @param {Setting} setting */
 export async function formatAndLint({ root }) {
-  return once(
-    await node(root, ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings', '.'], 2),
-  );
+  const biome = ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'];
+  // It paints whatever it is told; a log is read without colours.
+  const colours = process.stdout.isTTY ? [] : ['--colors=off'];
+  return once(await node(root, [...biome, ...colours, '.'], 2));
 }
 
 /** @param {Setting} setting */

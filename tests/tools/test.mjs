@@ -10,6 +10,8 @@ import { build, endToEndTests, formatAndLint, types, unitTests } from './stages.
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const seed = process.env.PROPERTY_SEED || String(randomInt(2 ** 31));
 
+if (!process.stdout.isTTY) process.env.NO_COLOR = '1';
+
 /** @type {({ name: string, seconds: number } & import('./countResults.mjs').Count)[]} */
 const results = [];
 let stopped = false;
