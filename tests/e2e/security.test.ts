@@ -1,6 +1,7 @@
 import { expect, inject, test } from 'vitest';
 import { axe } from './harness/axe';
 import { openPage } from './harness/openPage';
+import { shot } from './harness/shot';
 import { expectTrouble } from './harness/troubles';
 
 const plain = [
@@ -45,10 +46,20 @@ test('each answer carries a nonce of its own, on the policy and on every script 
   expect(nonces.size).toBe(3);
 });
 
-test('an unknown address is answered with status 404 and a page that works', async () => {
-  const page = await openPage({ path: '/no-such-page' });
-  await expectTrouble(/status of 404 .*no-such-page/);
-  await axe(page);
+test.each([
+  [1280, 'light'],
+  [390, 'dark'],
+] as const)(
+  'an unknown address is answered with a page that works, %s px wide and %s',
+  async (width, scheme) => {
+    const page = await openPage({ path: '/no-such-page', width, scheme });
+    await expectTrouble(/status of 404 .*no-such-page/);
+    await axe(page);
+    await shot(page, 'not-found');
+  },
+);
+
+test('an unknown address is answered with status 404', async () => {
   expect((await answer('/no-such-page')).status).toBe(404);
 });
 
