@@ -1,0 +1,49 @@
+'use client';
+
+import { useId } from 'react';
+import { describedBy } from './describedBy';
+import { FieldFrame } from './FieldFrame';
+
+type Choice<Value extends string> = Readonly<{ value: Value; label: string }>;
+
+type ChoiceFieldProps<Value extends string> = Readonly<{
+  label: string;
+  value: Value | null;
+  choices: readonly Choice<Value>[];
+  onCommit: (value: Value) => void;
+  /** Shown while nothing is chosen. */
+  unchosen?: string | undefined;
+  hint?: string | undefined;
+  issue?: string | undefined;
+  width?: 'narrow' | 'normal' | 'full' | undefined;
+  id?: string | undefined;
+}>;
+
+/** One of several, in the system's own list, which every phone and screen reader knows. */
+export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>) {
+  const { label, value, choices, onCommit, unchosen = 'Choose', hint, issue, width } = props;
+  const ownId = useId();
+  const id = props.id ?? ownId;
+  const choose = (text: string) => {
+    const chosen = choices.find((choice) => choice.value === text);
+    if (chosen) onCommit(chosen.value);
+  };
+  return (
+    <FieldFrame {...{ id, label, hint, issue, width }}>
+      <select
+        id={id}
+        value={value ?? ''}
+        aria-invalid={issue ? true : undefined}
+        aria-describedby={describedBy(id, { hint, issue })}
+        onChange={(event) => choose(event.target.value)}
+      >
+        {value === null && <option value="">{unchosen}</option>}
+        {choices.map((choice) => (
+          <option key={choice.value} value={choice.value}>
+            {choice.label}
+          </option>
+        ))}
+      </select>
+    </FieldFrame>
+  );
+}

@@ -1,0 +1,89 @@
+'use client';
+
+import { type KeyboardEvent, useState } from 'react';
+import { formatNumber } from '@/shared/formatNumber';
+import { judgeNumber, type NumberRules } from './judgeNumber';
+import { useNumberLocale } from './numberLocale';
+import { numberTroubleText } from './numberTroubleText';
+
+export type NumberText = NumberRules &
+  Readonly<{
+    /** The value in force. The owner applies a commit before the next key, or the text would jump back. */
+    value: number | null;
+    onCommit: (value: number | null) => void;
+    /** Told when the field is left or Enter pressed: one stretch of typing is over. */
+    onRest?: (() => void) | undefined;
+    /** Decimals always shown while nobody types. */
+    minDecimals?: number | undefined;
+    unit?: string | undefined;
+  }>;
+
+/** The text of a number field: kept exactly as typed until it is a number that may be committed. */
+export function useNumberText(props: NumberText) {
+  const { value, onCommit, onRest } = props;
+  const locale = useNumberLocale();
+  const [draft, setDraft] = useState<string | null>(null);
+  const [focused, setFocused] = useState(false);
+  const [seen, setSeen] = useState(value);
+  const judged = draft === null ? null : judgeNumber(draft, locale, props);
+  if (value !== seen) {
+    setSeen(value);
+    // Changed from outside, by undo or a fix: what was being typed is over.
+    if (judged && !(judged.kind === 'good' && judged.value === value)) setDraft(null);
+  }
+
+  const change = (text: string) => {
+    setDraft(text);
+    const next = judgeNumber(text, locale, props);
+    if (next.kind === 'good' && next.value !== value) onCommit(next.value);
+  };
+  const rest = () => {
+    if (judged?.kind === 'good') setDraft(null);
+    onRest?.();
+  };
+  const keyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') rest();
+    if (event.key !== 'Escape' || draft === null) return;
+    // The first Escape mends the text; only the next may close what the field stands in.
+    event.stopPropagation();
+    setDraft(null);
+  };
+
+  const trouble = judged?.kind === 'trouble' ? judged.trouble : null;
+  const waiting = focused && (trouble?.kind === 'unfinished' || trouble?.kind === 'missing');
+  return {
+    waiting,
+    trouble:
+      trouble &&
+      `${numberTroubleText(trouble, draft ?? '', locale)} ${inForce(shown(props, locale), props.unit)}`,
+    input: {
+      type: 'text',
+      inputMode: negativeAllowed(props) ? 'text' : props.decimals === 0 ? 'numeric' : 'decimal',
+      autoComplete: 'off',
+      spellCheck: false,
+      value: draft ?? shown(props, locale),
+      'aria-invalid': (trouble !== null && !waiting) || undefined,
+      onChange: (event: { target: { value: string } }) => change(event.target.value),
+      onFocus: () => setFocused(true),
+      onBlur: () => {
+        setFocused(false);
+        rest();
+      },
+      onKeyDown: keyDown,
+    },
+  } as const;
+}
+
+// Helpers
+
+/** Number pads of phones have no minus. */
+const negativeAllowed = ({ min }: NumberRules) => min === undefined || min < 0;
+
+function shown({ value, minDecimals }: NumberText, locale: string): string {
+  return value === null ? '' : formatNumber(value, locale, { minDecimals: minDecimals ?? 0 });
+}
+
+function inForce(last: string, unit: string | undefined): string {
+  if (last === '') return 'Nothing is in force until then.';
+  return `${last}${unit ? ` ${unit}` : ''} stays in force.`;
+}

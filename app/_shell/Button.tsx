@@ -1,0 +1,39 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import styles from './Button.module.css';
+import { classes } from './classes';
+
+type ButtonProps = Readonly<{
+  children: ReactNode;
+  onPress?: () => void;
+  /** strong: the one thing to do here; plain: an offer; quiet: beside the point. */
+  kind?: 'strong' | 'plain' | 'quiet';
+  type?: 'button' | 'submit';
+  /** Why it can't be pressed now; the button stays reachable and says so. */
+  blockedBy?: string | undefined;
+  describedBy?: string | undefined;
+}>;
+
+/** A button in one of three weights. */
+export function Button({
+  children,
+  onPress,
+  kind = 'plain',
+  type = 'button',
+  blockedBy,
+  describedBy,
+}: ButtonProps) {
+  return (
+    <button
+      className={classes(styles.button, styles[kind])}
+      type={type}
+      aria-disabled={blockedBy !== undefined || undefined}
+      aria-describedby={describedBy}
+      title={blockedBy}
+      onClick={(event) => (blockedBy === undefined ? onPress?.() : event.preventDefault())}
+    >
+      {children}
+    </button>
+  );
+}
