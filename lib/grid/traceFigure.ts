@@ -48,7 +48,7 @@ export interface Trace {
  */
 export function traceFigure(sheet: CostSheet, ref: FigureRef): Trace | null {
   const row = sheet.rows.find(({ id }) => id === ref.rowId);
-  const value = row === undefined ? null : valueOf(sheet, row, ref);
+  const value = row === undefined ? null : figureValue(sheet, row, ref);
   if (row === undefined || value === null) return null;
   const base = { ref, label: row.label, unit: row.unit, value, says: row.says };
   if (row.table === 'case' && ref.case === undefined && row.total !== 'formula') {
@@ -97,7 +97,7 @@ function sumParts(sheet: CostSheet, row: GridRow): readonly TracePart[] {
 function operand(sheet: CostSheet, row: GridRow, ref: FigureRef): TracePart {
   const size = ref.case === undefined ? undefined : sheet.cases[ref.case]?.size;
   const label = row.id === 'quantity' && size !== undefined ? `Pieces in ${size}` : row.label;
-  return { kind: 'operand', ref, label, value: valueOf(sheet, row, ref) ?? 0, unit: row.unit };
+  return { kind: 'operand', ref, label, value: figureValue(sheet, row, ref) ?? 0, unit: row.unit };
 }
 
 /** Where an operand stands, seen from the figure whose formula names it. */
@@ -112,7 +112,7 @@ function lineOfCase(sheet: CostSheet, index: number): number {
   return Math.max(0, sheet.lineIds.indexOf(sheet.cases[index]?.lineId ?? ''));
 }
 
-function valueOf(sheet: CostSheet, row: GridRow, ref: FigureRef): number | null {
+function figureValue(sheet: CostSheet, row: GridRow, ref: FigureRef): number | null {
   switch (row.table) {
     case 'job':
       return sheet.jobValues[row.id] ?? null;

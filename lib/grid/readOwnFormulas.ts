@@ -1,4 +1,6 @@
+import { MOST_PLACEMENTS } from '@/shared/schemas/job';
 import type { OwnRow } from '@/shared/schemas/ownRow';
+import { isReadableFormula } from './engine';
 import { expandRows, type GridRows } from './expandRows';
 import type { RowTable } from './rowTypes';
 import { type FormulaToken, tokenizeFormula } from './tokenizeFormula';
@@ -39,9 +41,13 @@ export type FormulaTrouble =
  * Looks through the maker's own formulas before they reach the engine: every name must be a row or a rate,
  * every function one that is allowed, brackets must close, and no formula may lead back to itself.
  *
+ * @param placements rows of so many placements may be named
  * @returns every trouble found, with the place in the text counted from 0; none when all can be used
  */
-export function readOwnFormulas(ownRows: readonly OwnRow[], placements: number): readonly FormulaTrouble[] {
+export function readOwnFormulas(
+  ownRows: readonly OwnRow[],
+  placements = MOST_PLACEMENTS,
+): readonly FormulaTrouble[] {
   const rows = expandRows({ placements, presses: 1, ownRows });
   const troubles = ownRows.flatMap((row) =>
     row.cost.kind === 'formula' ? readOne(row.id, row.cost.formula, rows) : [],
@@ -62,11 +68,9 @@ function readOne(rowId: string, formula: string, rows: GridRows): readonly Formu
   const tokens = tokenizeFormula(formula);
   const troubles = tokens.flatMap((token) => judge(rowId, token, rows));
   if (troubles.length > 0) return troubles;
-  const depth = tokens.reduce((open, token) => {
-    if (open < 0) return open;
-    return open + (token.text === '(' ? 1 : token.text === ')' ? -1 : 0);
-  }, 0);
-  return depth === 0 ? [] : [{ kind: 'unreadable', rowId, at: formula.length }];
+  // Whether the words make a sentence is the engine's to say; names stand for numbers here.
+  const bare = tokens.map((token) => (token.kind === 'name' ? '1' : token.text)).join('');
+  return isReadableFormula(`=${bare}`) ? [] : [{ kind: 'unreadable', rowId, at: brokenAt(tokens, formula) }];
 }
 
 function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly FormulaTrouble[] {
@@ -89,6 +93,28 @@ function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly For
       return token satisfies never;
   }
 }
+
+/** The first place where brackets or neighbours cannot be right; the end where none is found. */
+function brokenAt(tokens: readonly FormulaToken[], formula: string): number {
+  let open = 0;
+  let before: FormulaToken | undefined;
+  for (const token of tokens) {
+    if (token.text === '(') open += 1;
+    if (token.text === ')') open -= 1;
+    if (open < 0) return token.at;
+    if (before !== undefined && isValue(before) && (isValue(token) || token.kind === 'function'))
+      return token.at;
+    if (before !== undefined && isBinary(before) && (/^[*/^;)]$/.test(token.text) || token.text === '='))
+      return token.at;
+    before = token;
+  }
+  return formula.length;
+}
+
+const isValue = (token: FormulaToken): boolean =>
+  token.kind === 'name' || token.kind === 'number' || token.text === ')';
+
+const isBinary = (token: FormulaToken): boolean => token.kind === 'sign' && /^[-+*/^(;=<>]/.test(token.text);
 
 function circles(ownRows: readonly OwnRow[], rows: GridRows): readonly FormulaTrouble[] {
   return ownRows.flatMap((row) => {

@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { artworkSchema } from '@/shared/schemas/artwork';
+import { blankSchema } from '@/shared/schemas/blank';
+import { jobSchema } from '@/shared/schemas/job';
+import { jobInputSchema } from '@/shared/schemas/request';
+import { workshopSchema } from '@/shared/schemas/workshop';
+
+/** JSON Schema of the request and of each document in it, as they may be sent. */
+export function GET(): Response {
+  const schemas = {
+    request: jobInputSchema,
+    workshop: workshopSchema,
+    blank: blankSchema,
+    artwork: artworkSchema,
+    job: jobSchema,
+  };
+  return Response.json(
+    Object.fromEntries(
+      Object.entries(schemas).map(([name, schema]) => [
+        name,
+        z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }),
+      ]),
+    ),
+  );
+}

@@ -1,0 +1,103 @@
+import type { Finding } from '@/shared/finding';
+import { MOST_PLACEMENTS } from '@/shared/schemas/job';
+import type { OwnRow } from '@/shared/schemas/ownRow';
+import { makeFinding } from '../check/makeFinding';
+import type { GridFault } from './evaluateGrid';
+import { expandRows } from './expandRows';
+import type { FormulaTrouble } from './readOwnFormulas';
+
+/**
+ * Troubles of the maker's own formulas as findings.
+ *
+ * @returns ROW-01 for a formula that cannot be read, ROW-02 for one that leads back to itself
+ */
+export function formulaFindings(
+  troubles: readonly FormulaTrouble[],
+  workshopRows: readonly OwnRow[],
+  jobRows: readonly OwnRow[],
+): readonly Finding[] {
+  return troubles.map((trouble) => {
+    const ofJob = jobRows.findIndex(({ id }) => id === trouble.rowId);
+    const ofWorkshop = workshopRows.findIndex(({ id }) => id === trouble.rowId);
+    const row = jobRows[ofJob] ?? workshopRows[ofWorkshop];
+    const common = {
+      severity: 'stop',
+      waivable: false,
+      where: {
+        document: ofJob >= 0 ? 'job' : 'workshop',
+        path: ['ownRows', ofJob >= 0 ? ofJob : ofWorkshop, 'cost', 'formula'],
+      },
+    } as const;
+    const label = row?.label ?? trouble.rowId;
+    switch (trouble.kind) {
+      case 'circle':
+        return makeFinding({
+          ...common,
+          id: 'ROW-02',
+          facts: { label, chain: labelsOf(trouble.names, [...workshopRows, ...jobRows]).join(' → ') },
+        });
+      case 'unreadable':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: trouble.kind,
+          facts: { label, at: trouble.at + 1 },
+        });
+      case 'badSign':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: trouble.kind,
+          facts: { label, at: trouble.at + 1, text: trouble.text },
+        });
+      case 'unknownName':
+      case 'unknownFunction':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: trouble.kind,
+          facts: { label, at: trouble.at + 1, text: trouble.name },
+        });
+      default:
+        return trouble satisfies never;
+    }
+  });
+}
+
+/**
+ * Cells that came out as an error as findings, the first of each row; rows that only pass an error on are left
+ * out where the row it began in is told.
+ *
+ * @returns ROW-03
+ */
+export function faultFindings(faults: readonly GridFault[], ownRows: readonly OwnRow[]): readonly Finding[] {
+  const rows = everyRow(ownRows);
+  const faulty = new Set(faults.map(({ rowId }) => rowId));
+  const origins = faults.filter(({ rowId }) => {
+    const formula = rows.get(rowId)?.formula ?? '';
+    return ![...faulty].some((other) => other !== rowId && new RegExp(`\\b${other}\\b`).test(formula));
+  });
+  const once = [...new Map(origins.map((fault) => [fault.rowId, fault])).values()];
+  return once.map((fault) =>
+    makeFinding({
+      id: 'ROW-03',
+      severity: 'stop',
+      waivable: false,
+      where: { document: 'job', path: [] },
+      found: fault.error,
+      facts: {
+        label: rows.get(fault.rowId)?.label ?? fault.rowId,
+        error: fault.error,
+        case: fault.case === undefined ? '' : fault.case + 1,
+      },
+    }),
+  );
+}
+
+function labelsOf(ids: readonly string[], ownRows: readonly OwnRow[]): readonly string[] {
+  const rows = everyRow(ownRows);
+  return ids.map((id) => rows.get(id)?.label ?? id);
+}
+
+const everyRow = (ownRows: readonly OwnRow[]) =>
+  expandRows({ placements: MOST_PLACEMENTS, presses: 1, ownRows }).byId;

@@ -1,0 +1,61 @@
+import type { CheckedJob, ResolvedLine } from '../check/checkedJob';
+import type { CostFacts } from '../check/costFacts';
+import { type CostedJob, costJob } from '../grid/costJob';
+import { caseValue, wholeJob } from '../grid/costSheet';
+import type { Grid } from '../grid/evaluateGrid';
+import { layOutJob } from '../sheets/layOutJob';
+
+/** @returns what the check needs to know of the sums to judge time, price, paper and press order. */
+export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
+  const { sheet, laidOut } = costed;
+  const pieces = wholeJob(sheet, 'goodPieces');
+  const decided = laidOut.job.lines.every((line) => line.line.askedPrice !== null);
+  return {
+    attendedMinutes: wholeJob(sheet, 'attended'),
+    benchMinutes: wholeJob(sheet, 'benchTime'),
+    priceEach: decided ? wholeJob(sheet, 'price') / pieces : null,
+    outOfPocketFloorEach: wholeJob(sheet, 'outOfPocketFloor') / pieces,
+    fullCostEach: (wholeJob(sheet, 'fullCost') + wholeJob(sheet, 'fees')) / pieces,
+    placements: laidOut.prints.map(
+      ({ lineId, placementId, print, perSheet, pieces: count, sheets, spare }) => ({
+        lineId,
+        placementId,
+        print,
+        perSheet,
+        pieces: count,
+        sheets,
+        spare,
+      }),
+    ),
+    pressOrders: laidOut.job.lines
+      .filter((line) => line.placements.length > 1)
+      .map((line) => pressOrder(costed, line, grid)),
+  };
+}
+
+/**
+ * The cheapest order to press in is by falling scrap share ÷ cost of the press. Where that is another order than
+ * the maker's, the job is costed in it too, and the difference is the saving.
+ */
+function pressOrder(
+  { sheet, laidOut }: CostedJob,
+  line: ResolvedLine,
+  grid: Grid,
+): CostFacts['pressOrders'][number] {
+  const first = sheet.cases.findIndex(({ lineId }) => lineId === line.line.id);
+  const ranked = line.placements
+    .map((resolved, index) => ({
+      resolved,
+      loss: resolved.scrap.value / caseValue(sheet, `pressCost_${index + 1}`, first),
+    }))
+    .sort((a, b) => b.loss - a.loss)
+    .map(({ resolved }) => resolved);
+  const stay = { lineId: line.line.id, cheaperOrder: null, saving: 0 };
+  if (ranked.every((resolved, index) => resolved === line.placements[index])) return stay;
+  const lines = laidOut.job.lines.map((other) => (other === line ? { ...line, placements: ranked } : other));
+  const again = costJob(layOutJob({ ...laidOut.job, lines } as CheckedJob), grid);
+  if (again.kind === 'faulty') return stay;
+  const saving = sheet.fullCost - again.job.sheet.fullCost;
+  if (saving <= 0) return stay;
+  return { lineId: line.line.id, cheaperOrder: ranked.map(({ placement }) => placement.id), saving };
+}

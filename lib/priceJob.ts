@@ -1,0 +1,102 @@
+import { type Finding, isStanding } from '@/shared/finding';
+import type { JobInput } from '@/shared/schemas/request';
+import type { CheckedJob } from './check/checkedJob';
+import { checkJob } from './check/checkJob';
+import { orderFindings } from './check/orderFindings';
+import { reviewCosts } from './check/reviewCosts';
+import { type CostedJob, costJob } from './grid/costJob';
+import { type CostSheet, wholeJob } from './grid/costSheet';
+import type { Grid } from './grid/evaluateGrid';
+import { readOwnFormulas } from './grid/readOwnFormulas';
+import { faultFindings, formulaFindings } from './grid/rowFindings';
+import { costFactsOf } from './price/costFactsOf';
+import { priceTable, type TablePrice } from './price/priceTable';
+import { type RulerMark, rulerMarks } from './price/rulerMarks';
+import { type LaidOutPrint, layOutJob } from './sheets/layOutJob';
+
+/** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
+export interface JobPrices {
+  readonly currency: string;
+  /** Whole job at the target margin. */
+  readonly targetTotal: number;
+  /** Whole job at the asked prices, or at the target where none is decided. */
+  readonly total: number;
+  readonly fees: number;
+  readonly profit: number;
+  readonly margin: number;
+  readonly markup: number;
+  readonly payPerHour: number;
+  readonly marks: readonly RulerMark[];
+  readonly table: readonly TablePrice[];
+}
+
+export interface JobAnswer {
+  readonly findings: readonly Finding[];
+  /** Null while a stop keeps the job from being costed. */
+  readonly layout: readonly LaidOutPrint[] | null;
+  readonly costSheet: CostSheet | null;
+  /** Null while any stop stands, also one that only the sums could show. */
+  readonly prices: JobPrices | null;
+}
+
+/**
+ * The whole way of a job: check, layout, costs, a second look that needs the costs, prices.
+ *
+ * @param input documents that their schemas have read
+ * @param grid the thread's formula grid
+ */
+export function priceJob(input: JobInput, grid: Grid): JobAnswer {
+  const { findings, checked } = checkJob(input);
+  const formulas = formulaFindings(
+    readOwnFormulas(ownRowsOf(input), mostPlacements(input)),
+    input.workshop.ownRows,
+    input.job.ownRows,
+  );
+  const found = orderFindings([...findings, ...formulas]);
+  if (checked === null || formulas.some(isStanding)) return uncosted(found);
+  return priceChecked(checked, found, grid);
+}
+
+function priceChecked(checked: CheckedJob, found: readonly Finding[], grid: Grid): JobAnswer {
+  const laidOut = layOutJob(checked);
+  const result = costJob(laidOut, grid);
+  if (result.kind === 'faulty') {
+    return uncosted(orderFindings([...found, ...faultFindings(result.faults, checked.ownRows)]));
+  }
+  const costed = result.job;
+  const findings = orderFindings([...found, ...reviewCosts(checked, costFactsOf(costed, grid))]);
+  const answer = { findings, layout: laidOut.prints, costSheet: costed.sheet };
+  if (findings.some(isStanding)) return { ...answer, prices: null };
+  return { ...answer, prices: pricesOf(costed, grid) };
+}
+
+function pricesOf(costed: CostedJob, grid: Grid): JobPrices {
+  const { sheet } = costed;
+  return {
+    currency: sheet.currency,
+    targetTotal: wholeJob(sheet, 'target'),
+    total: wholeJob(sheet, 'price'),
+    fees: wholeJob(sheet, 'fees'),
+    profit: wholeJob(sheet, 'profit'),
+    margin: wholeJob(sheet, 'margin'),
+    markup: wholeJob(sheet, 'markup'),
+    payPerHour: wholeJob(sheet, 'payPerHour'),
+    marks: rulerMarks(costed),
+    table: priceTable(costed, grid),
+  };
+}
+
+const uncosted = (findings: readonly Finding[]): JobAnswer => ({
+  findings,
+  layout: null,
+  costSheet: null,
+  prices: null,
+});
+
+/** The job's own row replaces the workshop's of the same id. */
+function ownRowsOf({ workshop, job }: JobInput) {
+  return [...new Map([...workshop.ownRows, ...job.ownRows].map((row) => [row.id, row])).values()];
+}
+
+const mostPlacements = ({ job }: JobInput): number =>
+  Math.max(...job.lines.map((line) => line.placements.length));
