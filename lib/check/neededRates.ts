@@ -46,7 +46,7 @@ export function neededChannelRates(
   job: Pick<Job, 'cardPayments'>,
 ): ReadonlySet<ChannelRateName> {
   const byCard = channel.cardShare === null || channel.cardShare.value > 0;
-  const byTicket = channel.kind === 'stall' || channel.kind === 'consignment';
+  const byTicket = channel.kind === 'stall';
   const taxed = channel.taxMode === 'added' || channel.taxMode === 'inside';
   return new Set<ChannelRateName>([
     'commission',

@@ -82,7 +82,7 @@ function followReferences(input: JobInput, take: TakeRate): ResolvedJob | null {
         typical: otherTypicals.freightIn,
         where: { document: 'job', path: ['freightIn'] },
         of: '',
-        needed: false,
+        needed: true,
         whenMissing: 'caution',
       }),
     lines,

@@ -1,15 +1,29 @@
-import type { ResolvedJob } from '@/lib/check/checkedJob';
-import type { UsedRate } from '@/lib/check/usedRate';
-import type { Finding } from '@/shared/finding';
-
-/** What a rule may look at. */
-export interface Scene {
-  readonly resolved: ResolvedJob;
-  readonly usedRates: readonly UsedRate[];
-}
-
-/** A rule looks at a job and tells what it finds; it never changes anything. */
-export type Rule = (scene: Scene) => readonly Finding[];
+import { artworkRules } from '@/lib/check/artwork';
+import { lawRules } from '@/lib/check/law';
+import { placementRules } from '@/lib/check/placement';
+import { priceRules } from '@/lib/check/priceShare';
+import { quantityRules } from '@/lib/check/quantity';
+import { rateRules } from '@/lib/check/rates';
+import { recipeRules } from '@/lib/check/recipe';
+import { stepRules } from '@/lib/check/recipeSteps';
+import { resolutionRules } from '@/lib/check/resolution';
+import type { Rule } from '@/lib/check/rule';
+import { safetyRules } from '@/lib/check/safety';
+import { sheetFitRules } from '@/lib/check/sheetFit';
+import { substrateRules } from '@/lib/check/substrate';
 
 /** Every rule that needs no cost. */
-export const rules: readonly Rule[] = [];
+export const rules: readonly Rule[] = [
+  ...substrateRules,
+  ...resolutionRules,
+  ...artworkRules,
+  ...sheetFitRules,
+  ...placementRules,
+  ...recipeRules,
+  ...stepRules,
+  ...quantityRules,
+  ...rateRules,
+  ...priceRules,
+  ...safetyRules,
+  ...lawRules,
+];

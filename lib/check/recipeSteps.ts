@@ -1,0 +1,77 @@
+import { makeFinding } from '@/lib/check/makeFinding';
+import { linePlaces, placementPlaces } from '@/lib/check/places';
+import type { Rule } from '@/lib/check/rule';
+import { thresholds } from '@/shared/tables/thresholds';
+
+/** REC-05: garments and wood-based goods hold moisture that must be driven out first. */
+const preheat: Rule = ({ resolved }) =>
+  placementPlaces(resolved).flatMap((place) => {
+    const { blank } = place.line;
+    const { placement } = place.placed;
+    const isNeeded = blank.kind === 'garment' || blank.substrate === 'coatedHardboard';
+    if (!isNeeded || (placement.recipe.preheatSeconds ?? 0) > 0) return [];
+    const seconds = thresholds.recipe.preheat.value;
+    return [
+      makeFinding({
+        id: 'REC-05',
+        severity: 'caution',
+        where: place.where('recipe', 'preheatSeconds'),
+        limit: { value: seconds, unit: 's' },
+        facts: { placement: placement.name, blank: blank.name, seconds },
+        fix: {
+          label: 'addPreheat',
+          facts: { seconds },
+          changes: [place.change(['recipe', 'preheatSeconds'], seconds)],
+        },
+      }),
+    ];
+  });
+
+/** REC-06: fresh plain paper above and below lets moisture out and catches stray dye. */
+const protectivePaper: Rule = ({ resolved }) =>
+  placementPlaces(resolved).flatMap((place) => {
+    const { placement } = place.placed;
+    const paper = placement.recipe.protectivePaper;
+    if (paper === 'freshPlain') return [];
+    return [
+      makeFinding({
+        id: 'REC-06',
+        severity: paper === 'none' ? 'stop' : 'caution',
+        variant: paper,
+        where: place.where('recipe', 'protectivePaper'),
+        found: paper,
+        limit: 'freshPlain',
+        facts: { placement: placement.name },
+        fix: {
+          label: 'useFreshPaper',
+          facts: {},
+          changes: [place.change(['recipe', 'protectivePaper'], 'freshPlain')],
+        },
+      }),
+    ];
+  });
+
+/** REC-12: how often a recipe has worked on this substrate. Told once a line, for its least proven placement. */
+const proven: Rule = ({ resolved }) =>
+  linePlaces(resolved).flatMap(({ line, where }) => {
+    const counts = line.placements.map(({ placement }) => placement.recipe.provenPresses);
+    const least = Math.min(...counts);
+    const few = thresholds.recipe.provenFew.value;
+    if (least >= few) return [];
+    const index = counts.indexOf(least);
+    const placed = line.placements[index];
+    if (placed === undefined) return [];
+    return [
+      makeFinding({
+        id: 'REC-12',
+        severity: least === 0 ? 'caution' : 'note',
+        variant: least === 0 ? 'never' : 'seldom',
+        where: where('placements', index, 'recipe', 'provenPresses'),
+        found: { value: least, unit: 'presses' },
+        limit: { value: few, unit: 'presses' },
+        facts: { blank: line.blank.name, proven: least, few, scrap: placed.scrap.value },
+      }),
+    ];
+  });
+
+export const stepRules: readonly Rule[] = [preheat, protectivePaper, proven];

@@ -1,0 +1,79 @@
+import { makeFinding } from '@/lib/check/makeFinding';
+import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
+import { placementPlaces } from '@/lib/check/places';
+import { shrinkFix } from '@/lib/check/printFix';
+import type { Rule } from '@/lib/check/rule';
+import type { Finding, Severity } from '@/shared/finding';
+import type { Artwork } from '@/shared/schemas/artwork';
+import { textileKinds } from '@/shared/schemas/blank';
+import type { Workshop } from '@/shared/schemas/workshop';
+import { thresholds } from '@/shared/tables/thresholds';
+import { inchesFromMm, mmFromInches } from '@/shared/units';
+
+/** ART-01 on cloth, ART-02 on hard goods: pixels per inch of the picture at its printed size. Line art is clean at any. */
+const pixelDensity: Rule = ({ resolved }) =>
+  placementPlaces(resolved).flatMap((place) =>
+    place.prints.flatMap((print) => judgePrint(place, print, resolved.workshop.units.length)),
+  );
+
+function judgePrint(
+  place: PlacementPlace,
+  printPlace: PrintPlace,
+  unit: Workshop['units']['length'],
+): readonly Finding[] {
+  const { artwork } = place.placed;
+  if (artwork.pixels === null) return [];
+  const { print, printIndex } = printPlace;
+  const ppi = Math.min(
+    artwork.pixels.width / inchesFromMm(print.widthMm),
+    artwork.pixels.height / inchesFromMm(print.heightMm),
+  );
+  const isCloth = textileKinds.includes(place.line.blank.kind);
+  const severity = isCloth ? severityOnCloth(ppi) : severityOnHardGood(ppi);
+  if (severity === null) return [];
+  const clean = (isCloth ? thresholds.resolution.cloth : thresholds.resolution.hardGood).clean.value;
+  const most = cleanSize(artwork.pixels, clean);
+  return [
+    makeFinding({
+      id: isCloth ? 'ART-01' : 'ART-02',
+      severity,
+      variant: severity,
+      where: place.where('prints', printIndex),
+      found: { value: ppi, unit: 'ppi' },
+      limit: { value: clean, unit: 'ppi' },
+      facts: {
+        artwork: artwork.name,
+        ppi,
+        clean,
+        widthMm: print.widthMm,
+        heightMm: print.heightMm,
+        cleanWidthMm: most.widthMm,
+        cleanHeightMm: most.heightMm,
+      },
+      fix: shrinkFix(place, printPlace, ppi / clean, unit),
+    }),
+  ];
+}
+
+function severityOnCloth(ppi: number): Severity | null {
+  const { cloth, tolerance } = thresholds.resolution;
+  const shown = ppi + tolerance.value;
+  if (shown < cloth.least.value) return 'stop';
+  if (shown < cloth.soft.value) return 'caution';
+  return shown < cloth.clean.value ? 'note' : null;
+}
+
+function severityOnHardGood(ppi: number): Severity | null {
+  const { hardGood, tolerance } = thresholds.resolution;
+  const shown = ppi + tolerance.value;
+  if (shown < hardGood.least.value) return 'stop';
+  return shown < hardGood.clean.value ? 'caution' : null;
+}
+
+/** The largest size of the whole picture that is clean. */
+const cleanSize = (pixels: NonNullable<Artwork['pixels']>, clean: number) => ({
+  widthMm: mmFromInches(pixels.width / clean),
+  heightMm: mmFromInches(pixels.height / clean),
+});
+
+export const resolutionRules: readonly Rule[] = [pixelDensity];

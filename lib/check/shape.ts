@@ -1,0 +1,85 @@
+import { makeFinding } from '@/lib/check/makeFinding';
+import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
+import { placementPlaces } from '@/lib/check/places';
+import { resizeFix } from '@/lib/check/printFix';
+import type { Rule } from '@/lib/check/rule';
+import type { SizeMm } from '@/lib/check/tidyLength';
+import { tidyLength } from '@/lib/check/tidyLength';
+import type { Finding, Fix } from '@/shared/finding';
+import type { Workshop } from '@/shared/schemas/workshop';
+import { thresholds } from '@/shared/tables/thresholds';
+
+/** A hundredth of the shape lost to rounding a proposed size is more than the eye should get. */
+const SHAPE_KEPT = 0.005;
+
+/** ART-04: the picture and the box it goes into have different shapes. */
+export const shapeRule: Rule = ({ resolved }) =>
+  placementPlaces(resolved).flatMap((place) =>
+    place.prints.flatMap((print) => judgeShape(place, print, resolved.workshop.units.length)),
+  );
+
+function judgeShape(
+  place: PlacementPlace,
+  { print, printIndex }: PrintPlace,
+  unit: Workshop['units']['length'],
+): readonly Finding[] {
+  const { artwork, placement } = place.placed;
+  if (artwork.pixels === null) return [];
+  const artShape = artwork.pixels.width / artwork.pixels.height;
+  const boxShape = print.widthMm / print.heightMm;
+  const off = Math.max(artShape / boxShape, boxShape / artShape) - 1;
+  const limits = thresholds.shape;
+  if (off < limits.note.value - 1e-9) return [];
+  const isStretched = placement.fit === 'stretch';
+  const severity = isStretched ? 'stop' : off > limits.caution.value + 1e-9 ? 'caution' : 'note';
+  const inside = sizeInside(artShape, print, unit);
+  return [
+    makeFinding({
+      id: 'ART-04',
+      severity,
+      variant: placement.fit,
+      where: place.where('prints', printIndex),
+      found: { value: off, unit: 'share' },
+      limit: { value: limits.note.value, unit: 'share' },
+      facts: {
+        artwork: artwork.name,
+        off,
+        widthMm: print.widthMm,
+        heightMm: print.heightMm,
+        insideWidthMm: inside.widthMm,
+        insideHeightMm: inside.heightMm,
+        // What a filled box cuts off the longer way of the picture, of both edges together.
+        cropMm:
+          artShape > boxShape
+            ? print.heightMm * artShape - print.widthMm
+            : print.widthMm / artShape - print.heightMm,
+      },
+      fix: shapedFix(place, printIndex, inside, isStretched),
+    }),
+  ];
+}
+
+function shapedFix(
+  place: PlacementPlace,
+  printIndex: number,
+  inside: SizeMm,
+  isStretched: boolean,
+): Fix | null {
+  const fix = resizeFix(place, printIndex, inside);
+  if (fix === null || !isStretched) return fix;
+  return { ...fix, changes: [place.change(['fit'], 'inside'), ...fix.changes] };
+}
+
+/** The largest box of the picture's own shape inside the print's box. */
+function sizeInside(artShape: number, box: SizeMm, unit: Workshop['units']['length']): SizeMm {
+  const exact: SizeMm =
+    artShape > box.widthMm / box.heightMm
+      ? { widthMm: box.widthMm, heightMm: box.widthMm / artShape }
+      : { widthMm: box.heightMm * artShape, heightMm: box.heightMm };
+  const tidy: SizeMm = {
+    widthMm: tidyLength(exact.widthMm, unit),
+    heightMm: tidyLength(exact.heightMm, unit),
+  };
+  const kept = tidy.widthMm / tidy.heightMm / artShape;
+  return Math.abs(kept - 1) <= SHAPE_KEPT ? tidy : exact;
+}
