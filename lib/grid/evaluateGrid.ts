@@ -77,6 +77,7 @@ export class Grid {
     const key = JSON.stringify([
       shape.placements,
       shape.presses,
+      shape.wanted ?? 'all',
       shape.ownRows.map(formulaPart),
       lines,
       casesPerLine,

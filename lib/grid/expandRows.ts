@@ -3,9 +3,11 @@ import { caseInputRows, jobInputRows, lineInputRows } from './rows/inputRows';
 import { moneyRows } from './rows/moneyRows';
 import { ownRows } from './rows/ownRows';
 import { priceRows } from './rows/priceRows';
-import { quantityRows, sharedRows } from './rows/quantityRows';
+import { quantityRows } from './rows/quantityRows';
+import { sharedRows } from './rows/sharedRows';
 import { timeRows } from './rows/timeRows';
 import type { GridRow, RowDefinition } from './rowTypes';
+import { namesIn } from './tokenizeFormula';
 
 export interface GridShape {
   /** Most placements on one line, 1 to 4. */
@@ -13,6 +15,8 @@ export interface GridShape {
   /** Presses the job heats, 1 or more. */
   readonly presses: number;
   readonly ownRows: readonly OwnRow[];
+  /** Rows whose values are wanted; only they and what they stand on are worked out. Absent: all rows. */
+  readonly wanted?: readonly string[];
 }
 
 /** The rows of the three tables, inputs first, formulas written out for the shape. */
@@ -40,7 +44,10 @@ const definitions: readonly RowDefinition[] = [
  * `NEXT#`.
  */
 export function expandRows(shape: GridShape): GridRows {
-  const all = [...definitions, ...ownRows(shape.ownRows)].flatMap((definition) => expand(definition, shape));
+  const written = [...definitions, ...ownRows(shape.ownRows)].flatMap((definition) =>
+    expand(definition, shape),
+  );
+  const all = shape.wanted === undefined ? written : standingUnder(shape.wanted, written);
   const tableOf = (table: GridRow['table']) => {
     const rows = all.filter((row) => row.table === table);
     return [...rows.filter((row) => row.formula === null), ...rows.filter((row) => row.formula !== null)];
@@ -52,6 +59,20 @@ export function expandRows(shape: GridShape): GridRows {
     case: tableOf('case'),
     byId: new Map(all.map((row) => [row.id, row])),
   };
+}
+
+/** The wanted rows and every row that they read, directly or not; `quantity` always, for the whole job. */
+function standingUnder(wanted: readonly string[], rows: readonly GridRow[]): readonly GridRow[] {
+  const byId = new Map(rows.map((row) => [row.id, row]));
+  const needed = new Set<string>();
+  const waiting = ['quantity', ...wanted];
+  for (let id = waiting.pop(); id !== undefined; id = waiting.pop()) {
+    if (needed.has(id)) continue;
+    needed.add(id);
+    const formula = byId.get(id)?.formula;
+    if (formula != null) waiting.push(...namesIn(formula));
+  }
+  return rows.filter(({ id }) => needed.has(id));
 }
 
 function expand(definition: RowDefinition, shape: GridShape): readonly GridRow[] {

@@ -3,7 +3,7 @@ import type { OwnRow } from '@/shared/schemas/ownRow';
 import { isReadableFormula } from './engine';
 import { expandRows, type GridRows } from './expandRows';
 import type { RowTable } from './rowTypes';
-import { type FormulaToken, tokenizeFormula } from './tokenizeFormula';
+import { type FormulaToken, namesIn, tokenizeFormula } from './tokenizeFormula';
 
 /** Functions of OpenFormula's small group that a maker's formula may call. */
 export const allowedFunctions: readonly string[] = [
@@ -54,15 +54,6 @@ export function readOwnFormulas(
   );
   return troubles.length > 0 ? troubles : circles(ownRows, rows);
 }
-
-/** Ids of the rows a formula reads. */
-export const namesIn = (formula: string): readonly string[] => [
-  ...new Set(
-    tokenizeFormula(formula)
-      .filter((token) => token.kind === 'name')
-      .map((token) => token.text),
-  ),
-];
 
 function readOne(rowId: string, formula: string, rows: GridRows): readonly FormulaTrouble[] {
   const tokens = tokenizeFormula(formula);

@@ -28,3 +28,12 @@ export function tokenizeFormula(formula: string): readonly FormulaToken[] {
   }
   return tokens;
 }
+
+/** Ids of the rows a formula reads. */
+export const namesIn = (formula: string): readonly string[] => [
+  ...new Set(
+    tokenizeFormula(formula)
+      .filter((token) => token.kind === 'name')
+      .map((token) => token.text),
+  ),
+];

@@ -1,5 +1,8 @@
-import type { ResolvedSize } from '../check/checkedJob';
+import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJob';
+import { printOfSize } from '../check/printOfSize';
+import { piecesOf } from '../grid/fillLine';
 import { present } from '../grid/present';
+import type { LaidOutJob, LaidOutPrint } from '../sheets/layOutJob';
 import type { CaseEvaluator } from './caseEvaluator';
 
 export interface BreakSpan {
@@ -19,20 +22,26 @@ export function breakSpans(starts: readonly number[]): readonly BreakSpan[] {
 }
 
 /**
- * The quantity inside each break that needs the highest price for the target margin: usually the first, unless
- * a sheet or a session is begun later in it. The open break is searched to twice its start: beyond, one more
- * sheet or session is spread over so many pieces that it cannot ask for more than at the start.
+ * The quantity inside each break that needs the highest price for the target margin: its first, or one at which
+ * another sheet or session is begun. Between those, more pieces only share the same amounts. The open break is
+ * searched to twice its start: beyond, one more sheet or session is spread over so many pieces that it cannot ask
+ * for more than at the start.
  *
  * @returns one quantity for each span
  */
 export function dearestQuantities(
   spans: readonly BreakSpan[],
+  laidOut: LaidOutJob,
+  line: ResolvedLine,
   size: ResolvedSize,
   evaluate: CaseEvaluator,
 ): readonly number[] {
+  const begins = beginnings(laidOut, line, size);
   const quantities = spans.map(({ from, to }) => {
     const last = to ?? 2 * from;
-    return Array.from({ length: last - from + 1 }, (_, step) => from + step);
+    return Array.from({ length: last - from + 1 }, (_, step) => from + step).filter(
+      (quantity) => quantity === from || begins(quantity),
+    );
   });
   const columns = evaluate(quantities.flat().map((batch) => ({ size, batch, askedPrice: null })));
   let start = 0;
@@ -42,3 +51,31 @@ export function dearestQuantities(
     return span[targets.indexOf(Math.max(...targets))] ?? 1;
   });
 }
+
+/** @returns whether a sheet or a session is begun at a quantity; always, where a formula of the maker may jump. */
+function beginnings({ job, prints }: LaidOutJob, line: ResolvedLine, size: ResolvedSize) {
+  if (job.ownRows.some(({ cost }) => cost.kind === 'formula')) return () => true;
+  const pieces = piecesOf(line);
+  const shared = line.placements.flatMap(({ placement }) =>
+    prints.filter(
+      (print) =>
+        print.lineId === line.line.id &&
+        print.placementId === placement.id &&
+        print.print === printOfSize(placement, size.size),
+    ),
+  );
+  const sheetsAt = (print: LaidOutPrint, quantity: number) =>
+    Math.ceil((quantity * print.pieces) / pieces / print.perSheet - 1e-9);
+  // One print to a sheet for every piece is no step: each piece simply brings its sheet.
+  const stepped = shared.filter((print) => print.perSheet > 1 || print.pieces !== pieces);
+  const others = otherPieces(job, line);
+  return (quantity: number): boolean =>
+    stepped.some((print) => sheetsAt(print, quantity) > sheetsAt(print, quantity - 1)) ||
+    sessionsAt(job, others + quantity) > sessionsAt(job, others + quantity - 1);
+}
+
+const otherPieces = (job: ResolvedJob, line: ResolvedLine): number =>
+  job.lines.reduce((sum, other) => sum + (other === line ? 0 : piecesOf(other)), 0);
+
+const sessionsAt = ({ job }: ResolvedJob, quantity: number): number =>
+  job.piecesPerSession === null ? 1 : Math.ceil(quantity / job.piecesPerSession);

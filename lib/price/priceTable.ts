@@ -50,7 +50,9 @@ function priceLine(
   const { job } = costed.laidOut;
   const evaluate = caseEvaluator(costed, line, grid);
   const dearest = new Map(
-    [...scoutsOf(line)].map(([group, size]) => [group, dearestQuantities(spans, size, evaluate)] as const),
+    [...scoutsOf(line)].map(
+      ([group, size]) => [group, dearestQuantities(spans, costed.laidOut, line, size, evaluate)] as const,
+    ),
   );
   const cells = spans.flatMap((span, index) =>
     line.sizes.map((size) => ({ span, size, batch: dearest.get(groupOf(line, size))?.[index] ?? span.from })),
