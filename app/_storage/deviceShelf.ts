@@ -1,5 +1,5 @@
-import { Dexie } from 'dexie';
-import { type NotKeptWhy, whyNotKept } from './notKept';
+import { Dexie, type Transaction } from 'dexie';
+import { errorNames, type NotKeptWhy, whyNotKept } from './notKept';
 import { type Shelf, type ShelfTx, shelfTables } from './shelf';
 import { storeVersion } from './storeVersion';
 
@@ -48,14 +48,15 @@ export const openDeviceShelf = async (options: DeviceShelfOptions): Promise<Shel
     const newest = Math.max(...versions.map(({ version }) => version));
     // Dexie opens a newer store as if it were its own and may even alter it: look before it does.
     if ((await storeVersion(indexedDB, options.name)) > newest) return newerStore;
-    const connect = (durability: Durability) =>
-      connection(options, versions, { indexedDB, IDBKeyRange }, durability);
+    const connect = (durability: Durability) => {
+      const db = connection(options, { indexedDB, IDBKeyRange }, durability);
+      for (const { version, tables } of versions) db.version(version).stores(tables);
+      // Another tab may bring a newer store between the look and the opening, and whenever it is opened again.
+      db.on('ready', () => refuseNewer(db, newest), true);
+      return db;
+    };
     const db = connect('relaxed');
     await db.open();
-    if (db.backendDB().version / DEXIE_FACTOR > newest) {
-      db.close();
-      return newerStore;
-    }
     return { state: 'open', shelf: shelfOn(db, () => connect('strict')) };
   } catch (error) {
     return openingFailure(error);
@@ -70,14 +71,23 @@ const newerStore: ShelfOpening = { state: 'failed', why: 'newerStore' };
 /** Dexie multiplies its versions by ten for the browser's own number. */
 const DEXIE_FACTOR = 10;
 
+class NewerStoreError extends Error {
+  override readonly name = 'NewerStoreError';
+}
+
+const refuseNewer = (db: Dexie, newest: number): void => {
+  const found = db.backendDB().version / DEXIE_FACTOR;
+  if (found > newest) {
+    throw new NewerStoreError(`The store has version ${found}; this build knows up to ${newest}.`);
+  }
+};
+
 const connection = (
   { name, onWaiting, onClosed }: DeviceShelfOptions,
-  versions: ShelfVersions,
   database: { readonly indexedDB: IDBFactory; readonly IDBKeyRange: typeof IDBKeyRange },
   durability: Durability,
 ): Dexie => {
   const db = new Dexie(name, { ...database, autoOpen: false, chromeTransactionDurability: durability });
-  for (const { version, tables } of versions) db.version(version).stores(tables);
   // Returning false keeps Dexie's own handlers, which write to the console, from running as well.
   db.on('blocked', () => {
     onWaiting();
@@ -104,16 +114,28 @@ const shelfOn = (db: Dexie, connectStrict: () => Dexie): Shelf => {
         .then(() => undefined),
     drop: (table, keys) => from.table(table).bulkDelete([...keys]),
   });
+  const within = async <Outcome>(from: Dexie, mode: 'r' | 'rw', work: (tx: ShelfTx) => Promise<Outcome>) => {
+    let transaction: Transaction | undefined;
+    try {
+      return await from.transaction(mode, tables, (opened) => {
+        transaction = opened;
+        return work(txOf(from));
+      });
+    } catch (error) {
+      // A request that was under way knows only that all was aborted; the transaction knows why.
+      throw new FailedTransactionError([error, transaction?.idbtrans?.error]);
+    }
+  };
   return {
     transact: async (mode, work) => {
-      if (mode === 'read') return db.transaction('r', tables, () => work(txOf(db)));
-      if (mode === 'write') return db.transaction('rw', tables, () => work(txOf(db)));
+      if (mode === 'read') return within(db, 'r', work);
+      if (mode === 'write') return within(db, 'rw', work);
       // The browser takes the durability per transaction, Dexie per connection.
       if (!db.isOpen()) throw new Dexie.DatabaseClosedError();
       const strict = connectStrict();
       await strict.open();
       try {
-        return await strict.transaction('rw', tables, () => work(txOf(strict)));
+        return await within(strict, 'rw', work);
       } finally {
         strict.close();
       }
@@ -122,7 +144,17 @@ const shelfOn = (db: Dexie, connectStrict: () => Dexie): Shelf => {
   };
 };
 
+class FailedTransactionError extends Error {
+  override readonly name = 'FailedTransactionError';
+  readonly failures: readonly unknown[];
+  constructor(failures: readonly unknown[]) {
+    super('A transaction of the store failed; `failures` says why.');
+    this.failures = failures;
+  }
+}
+
 const openingFailure = (error: unknown): ShelfOpening => {
+  if (errorNames(error).includes('NewerStoreError')) return newerStore;
   const why = whyNotKept(error);
   if (why === 'noStorage' || why === 'storageForbidden') return { state: 'unavailable', why };
   // Firefox answers so where history is never kept.

@@ -21,7 +21,7 @@ export type NotKeptWhy =
 
 /** Names the reason of a failed write. The telling error may sit inside others: an abort wraps a full disk. */
 export const whyNotKept = (error: unknown): NotKeptWhy => {
-  const names = errorNames(error, 6);
+  const names = errorNames(error);
   for (const [name, why] of reasons) if (names.includes(name)) return why;
   return 'writeRefused';
 };
@@ -34,11 +34,13 @@ const reasons: readonly (readonly [string, NotKeptWhy])[] = [
   ['MissingAPIError', 'noStorage'],
   ['SecurityError', 'storageForbidden'],
   ['NotAllowedError', 'storageForbidden'],
+  ['NewerStoreError', 'newerStore'],
   ['DatabaseClosedError', 'connectionLost'],
   ['InvalidStateError', 'connectionLost'],
 ];
 
-const errorNames = (error: unknown, depth: number): readonly string[] => {
+/** @returns the names of an error and of those inside it, the outermost first. */
+export const errorNames = (error: unknown, depth = 6): readonly string[] => {
   if (typeof error !== 'object' || error === null || depth === 0) return [];
   const name = 'name' in error && typeof error.name === 'string' ? [error.name] : [];
   const nested = (['inner', 'cause', 'error'] as const).map((key) =>

@@ -57,8 +57,8 @@ const firstFilling = async <Kinds extends Bodies>({
   if (!empty.ok || !empty.value) return nothingToAdd;
   const documents = newDocuments(await examples.load(), registry, now());
   const filled = await connection.attempt('writeStrict', (tx) => fillEmpty(tx, documents, now()));
-  if (filled.ok || filled.trouble !== 'diskFull') return nothingToAdd;
-  // No room even for the examples: they are shown all the same and kept once there is room.
+  if (filled.ok) return nothingToAdd;
+  // Not even the examples could be kept: they are shown all the same, and kept once that works.
   return {
     pending: [{ label: examples.label, at: now(), changes: documents.map(making) }],
     why: filled.trouble,
