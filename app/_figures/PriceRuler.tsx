@@ -37,9 +37,12 @@ export function PriceRuler(props: PriceRulerProps) {
   const drag = useFlagDrag({ value: flag.value, bounds, step, onMove: flag.onMove, onRest: flag.onRest });
   const still = stale !== undefined;
 
+  const keyed = (event: KeyboardEvent) =>
+    event.altKey || event.ctrlKey || event.metaKey
+      ? null
+      : moveFlag(event.key, event.shiftKey, { value: flag.value, step, bounds });
   const keyDown = (event: KeyboardEvent) => {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const next = moveFlag(event.key, event.shiftKey, { value: flag.value, step, bounds });
+    const next = keyed(event);
     if (next === null) return;
     event.preventDefault();
     if (next !== flag.value) flag.onMove(next);
@@ -60,7 +63,7 @@ export function PriceRuler(props: PriceRulerProps) {
         aria-disabled={still || undefined}
         aria-describedby={listId}
         onKeyDown={still ? undefined : keyDown}
-        onKeyUp={still ? undefined : () => flag.onRest?.()}
+        onKeyUp={still ? undefined : (event) => keyed(event) !== null && flag.onRest?.()}
         {...(still ? {} : drag.handlers)}
       />
       <RulerDrawing

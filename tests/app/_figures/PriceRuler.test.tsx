@@ -51,6 +51,15 @@ describe('PriceRuler by keyboard', () => {
     expect(onMove).toHaveBeenCalledExactlyOnceWith(to);
   });
 
+  it('tells that the flag rests when the key is let go, and nothing for a Tab', () => {
+    const onRest = vi.fn();
+    render(ruler(() => {}, { onRest }));
+    fireEvent.keyUp(screen.getByRole('slider'), { key: 'Tab' });
+    expect(onRest).not.toHaveBeenCalled();
+    fireEvent.keyUp(screen.getByRole('slider'), { key: 'ArrowRight' });
+    expect(onRest).toHaveBeenCalledTimes(1);
+  });
+
   it('stops at the end, and leaves other keys and shortcuts alone', () => {
     const onMove = vi.fn();
     render(ruler(onMove, { value: 24 }));
