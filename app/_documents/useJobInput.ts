@@ -1,0 +1,17 @@
+'use client';
+
+import { useMemo } from 'react';
+import type { JobInput } from '@/shared/schemas/request';
+import type { MakerDocuments } from './makerDocuments';
+import { useToday } from './useToday';
+
+/** The documents one job is priced from; the same object while none of them changes. */
+export function useJobInput(documents: MakerDocuments, jobId: string): JobInput | null {
+  const { workshop, blanks, artworks, jobs } = documents;
+  const job = jobs.find(({ id }) => id === jobId)?.job ?? null;
+  const asOf = useToday();
+  return useMemo(
+    () => (workshop === null || job === null ? null : { asOf, workshop, blanks, artworks, job }),
+    [asOf, workshop, blanks, artworks, job],
+  );
+}
