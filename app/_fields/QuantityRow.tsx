@@ -12,7 +12,7 @@ type QuantityRowProps = Readonly<{
 /** A row of counts, size beside size, with their sum. */
 export function QuantityRow({ label, total, children }: QuantityRowProps) {
   return (
-    <fieldset>
+    <fieldset className={styles.set}>
       <legend className="visuallyHidden">{label}</legend>
       <div className={styles.row}>
         {children}
