@@ -1,0 +1,13 @@
+import type { JobAnswer } from '@/lib/priceJob';
+import type { JobInput } from '@/shared/schemas/request';
+
+/** What every section of a docket is given. */
+export interface DocketPart {
+  readonly jobId: string;
+  /** The documents as they stand now. */
+  readonly input: JobInput;
+  /** The answer to show: the newest that has this section's figures; null before the first. */
+  readonly answer: JobAnswer | null;
+  /** True while a stop withholds newer figures, so that the shown ones are the last good ones. */
+  readonly stale: boolean;
+}
