@@ -1,5 +1,5 @@
 import { Dexie, type Transaction } from 'dexie';
-import { errorNames, type NotKeptWhy, whyNotKept } from './notKept';
+import { type NotKeptWhy, whyNotKept } from './notKept';
 import { type Shelf, type ShelfTx, shelfTables } from './shelf';
 import { storeVersion } from './storeVersion';
 
@@ -154,8 +154,8 @@ class FailedTransactionError extends Error {
 }
 
 const openingFailure = (error: unknown): ShelfOpening => {
-  if (errorNames(error).includes('NewerStoreError')) return newerStore;
   const why = whyNotKept(error);
+  if (why === 'newerStore') return newerStore;
   if (why === 'noStorage' || why === 'storageForbidden') return { state: 'unavailable', why };
   // Firefox answers so where history is never kept.
   if (why === 'connectionLost') return { state: 'unavailable', why: 'storageForbidden' };

@@ -2,6 +2,8 @@
 export type NotKeptWhy =
   /** The disk or the share of it this site may use is full. */
   | 'diskFull'
+  /** The disk could not be written, most often because it is nearly full. */
+  | 'diskFailed'
   /** The browser has no store, or none that can be used here. */
   | 'noStorage'
   /** The browser forbids the store, as private windows and strict settings do. */
@@ -19,33 +21,39 @@ export type NotKeptWhy =
   /** The browser refused for a reason it did not tell. */
   | 'writeRefused';
 
-/** Names the reason of a failed write. The telling error may sit inside others: an abort wraps a full disk. */
+/**
+ * Names the reason of a failed write. The telling error may sit inside others: an abort wraps a full disk, and
+ * some browsers say only in the message what happened.
+ */
 export const whyNotKept = (error: unknown): NotKeptWhy => {
-  const names = errorNames(error);
-  for (const [name, why] of reasons) if (names.includes(name)) return why;
+  const signs = errorSigns(error);
+  for (const [pattern, why] of reasons) if (signs.some((sign) => pattern.test(sign))) return why;
   return 'writeRefused';
 };
 
-/** The surest first: the names of all nested errors are searched. */
-const reasons: readonly (readonly [string, NotKeptWhy])[] = [
-  ['QuotaExceededError', 'diskFull'],
-  // What Firefox says of a full disk.
-  ['NS_ERROR_FILE_NO_DEVICE_SPACE', 'diskFull'],
-  ['MissingAPIError', 'noStorage'],
-  ['SecurityError', 'storageForbidden'],
-  ['NotAllowedError', 'storageForbidden'],
-  ['NewerStoreError', 'newerStore'],
-  ['DatabaseClosedError', 'connectionLost'],
-  ['InvalidStateError', 'connectionLost'],
+/** The surest first: all nested errors are searched for each. */
+const reasons: readonly (readonly [RegExp, NotKeptWhy])[] = [
+  // Within the browser's share of the disk; Chromium on a disk without a byte left; Firefox on the same.
+  [/QuotaExceededError|FILE_ERROR_NO_SPACE|NS_ERROR_FILE_NO_DEVICE_SPACE/, 'diskFull'],
+  // Chromium on a disk with too little room for a large value tells no more than this.
+  [/\bIO ?error\b/i, 'diskFailed'],
+  [/^NewerStoreError/, 'newerStore'],
+  [/^MissingAPIError/, 'noStorage'],
+  [/^(SecurityError|NotAllowedError)/, 'storageForbidden'],
+  [/^(DatabaseClosedError|InvalidStateError)/, 'connectionLost'],
 ];
 
-/** @returns the names of an error and of those inside it, the outermost first. */
-export const errorNames = (error: unknown, depth = 6): readonly string[] => {
+/** @returns name and message of an error and of those inside it, the outermost first. */
+const errorSigns = (error: unknown, depth = 6): readonly string[] => {
   if (typeof error !== 'object' || error === null || depth === 0) return [];
-  const name = 'name' in error && typeof error.name === 'string' ? [error.name] : [];
-  const nested = (['inner', 'cause', 'error'] as const).map((key) =>
-    key in error ? (Reflect.get(error, key) as unknown) : undefined,
+  const text = (key: 'name' | 'message') => String(Reflect.get(error, key) ?? '');
+  const nested: readonly unknown[] = (['inner', 'cause', 'error'] as const).map((key) =>
+    Reflect.get(error, key),
   );
-  const failures = 'failures' in error && Array.isArray(error.failures) ? error.failures.slice(0, 5) : [];
-  return [...name, ...[...nested, ...failures].flatMap((inner) => errorNames(inner, depth - 1))];
+  const failures: unknown = Reflect.get(error, 'failures');
+  const several: readonly unknown[] = Array.isArray(failures) ? failures.slice(0, 5) : [];
+  return [
+    `${text('name')}: ${text('message')}`,
+    ...[...nested, ...several].flatMap((inner) => errorSigns(inner, depth - 1)),
+  ];
 };

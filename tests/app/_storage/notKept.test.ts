@@ -16,6 +16,19 @@ describe('whyNotKept', () => {
     ],
     ['a full disk as a cause', new Error('x', { cause: new Error('y', { cause: quota }) }), 'diskFull'],
     ['a full disk in one of many rows', { name: 'BulkError', failures: [new Error('x'), quota] }, 'diskFull'],
+    [
+      'a disk without a byte left, in the words of Chromium',
+      new DOMException(
+        'Connection is closing because of: IO error: 3.log: FILE_ERROR_NO_SPACE',
+        'UnknownError',
+      ),
+      'diskFull',
+    ],
+    [
+      'a disk with too little room, in the words of Chromium',
+      new DOMException('Failed to write blobs (IOError)', 'DataError'),
+      'diskFailed',
+    ],
     ['a forbidden store', new DOMException('no', 'SecurityError'), 'storageForbidden'],
     ['a closed store', { name: 'DatabaseClosedError' }, 'connectionLost'],
     ['an abort for no reason', new DOMException('no', 'AbortError'), 'writeRefused'],
