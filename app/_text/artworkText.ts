@@ -1,0 +1,97 @@
+import { type Say, saying, type Told } from './sayings';
+
+function density({ finding, name, figure, speak }: Told) {
+  const sentence = `${name('artwork')} has ${speak.number(Math.floor(figure('ppi') + 1e-6), 0)} ppi at ${speak.size(figure('widthMm'), figure('heightMm'))}.`;
+  const clean = `It is clean up to ${speak.size(figure('cleanWidthMm'), figure('cleanHeightMm'))} (${speak.number(figure('clean'), 0)} ppi).`;
+  switch (finding.severity) {
+    case 'stop':
+      return saying(
+        sentence,
+        `Edges and faces will look blocky. ${clean} Ask for a larger file or line art; for pixel art meant to look so, say that as the reason.`,
+      );
+    case 'caution':
+      return saying(sentence, `Edges will look soft. ${clean} Ask for a larger file, or print it smaller.`);
+    case 'note':
+      return saying(sentence, `Fine lines may look a touch soft close up. ${clean}`);
+    default:
+      return finding.severity satisfies never;
+  }
+}
+
+/** Words of the findings about the artwork. */
+export const artworkText = {
+  'ART-01': density,
+  'ART-02': density,
+  'ART-04': ({ finding, name, figure, speak }) => {
+    const sentence = `${name('artwork')} and its box of ${speak.size(figure('widthMm'), figure('heightMm'))} differ in shape by ${speak.share(figure('off'))}.`;
+    const inside = speak.size(figure('insideWidthMm'), figure('insideHeightMm'));
+    switch (finding.variant) {
+      case 'stretch':
+        return saying(
+          sentence,
+          `Stretched to fill the box, circles turn into eggs and faces grow wide. Fit the picture inside, at ${inside}.`,
+        );
+      case 'fill':
+        return saying(
+          sentence,
+          `Filling the box cuts ${speak.length(figure('cropMm'))} off the picture. Check that nothing is lost, or print it whole at ${inside}.`,
+        );
+      default:
+        return saying(
+          sentence,
+          `Fitted inside, the picture comes out at ${inside} with a bare strip beside it. Take that as the print size, or change the box.`,
+        );
+    }
+  },
+  'ART-10': ({ finding, name, figure, speak }) => {
+    const sentence = `${name('artwork')} lays down ${speak.share(figure('coverage'))} of ink on average.`;
+    return finding.variant === 'tooHeavy'
+      ? saying(
+          sentence,
+          `Above ${speak.share(figure('most'))} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, or lighten the picture.`,
+        )
+      : saying(
+          sentence,
+          `Above ${speak.share(figure('most'))} prints dry slowly and may ghost. Let them dry longer, and try a lower ink limit.`,
+        );
+  },
+  'ART-11': ({ finding, name }) =>
+    finding.variant === 'twice'
+      ? saying(
+          `${name('placement')} is mirrored twice: in the picture ${name('artwork')} and by the printer.`,
+          'Twice backwards is forwards, so it will read the wrong way on the piece. Switch one of the two off.',
+        )
+      : saying(
+          `${name('placement')} is not mirrored.`,
+          'A transfer is laid face down, so text will read backwards on the piece. Print it mirrored: on the sheet it must look backwards.',
+        ),
+  'ART-13': ({ finding, name, figure, speak }) =>
+    finding.variant === 'other'
+      ? saying(
+          `What will be printed is not the version the customer approved: ${name('artworks')}.`,
+          `Version ${speak.number(figure('approved'), 0)} was approved, version ${speak.number(figure('version'), 0)} is in the job. Have it approved before buying or printing.`,
+        )
+      : saying(
+          `The customer has not approved the proof yet: ${name('artworks')}.`,
+          'For an estimate that is fine. Wait for the yes before you buy blanks or print: a misspelt name is found by the customer first.',
+        ),
+  'ART-14': ({ finding, name }) => {
+    switch (finding.variant) {
+      case 'none':
+        return saying(
+          `There is no permission to use ${name('artwork')}.`,
+          'Printing or selling it can cost far more than the job brings. Get written permission or use another picture. Ask your local authority or an adviser where you are unsure.',
+        );
+      case 'promised':
+        return saying(
+          `Permission for ${name('artwork')} is promised, not yet given.`,
+          'Until it is in writing the risk is yours. Ask for the letter before printing. Where you are unsure, ask your local authority.',
+        );
+      default:
+        return saying(
+          `Nobody has said who owns ${name('artwork')}.`,
+          'Crests, characters, team names and pictures found online belong to somebody. Note the owner or the licence, and get permission in writing. Where you are unsure, ask your local authority.',
+        );
+    }
+  },
+} satisfies Record<string, Say>;

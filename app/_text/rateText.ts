@@ -1,0 +1,105 @@
+import { type Say, saying, type Told } from './sayings';
+
+/** "Blank price (White shirt L)". */
+const rateName = ({ name }: Told): string =>
+  name('of') === '' ? name('rate') : `${name('rate')} (${name('of')})`;
+
+/** Words of the findings about rates and the price. */
+export const rateText = {
+  'RATE-01': (told) => {
+    const { finding, name, figure, speak } = told;
+    const sentence = `${rateName(told)} is not set.`;
+    const typical = speak.rate(figure('typical'), name('unit'));
+    switch (finding.variant) {
+      case 'noTypical':
+        return saying(
+          sentence,
+          'No figure is typical for it, and a missing figure is never taken as nothing. Enter your own to get a price.',
+        );
+      case 'stop':
+        return saying(
+          sentence,
+          `A price without it would be a guess. Enter your own, or take ${typical} as a start and replace it soon.`,
+        );
+      default:
+        return saying(
+          sentence,
+          `${typical} is taken as typical and marked so. Enter your own: the price is only as good as its figures.`,
+        );
+    }
+  },
+  'RATE-02': (told) => {
+    const { finding, figure, speak, name } = told;
+    const others = figure('others');
+    const also = others > 0 ? ` So are ${speak.count(others, 'more figure')} there.` : '';
+    const day = speak.day(name('date'));
+    switch (finding.variant) {
+      case 'future':
+        return saying(
+          `${rateName(told)} is dated ${day}, which is still to come.`,
+          `Its age cannot be told, so it would never be questioned.${also} Check the date.`,
+        );
+      case 'stale':
+        return saying(
+          `${rateName(told)} is from ${day}, ${speak.number(figure('days'), 0)} days ago.`,
+          `In more than a year most prices move, and your margin moves with them.${also} Look the price up again.`,
+        );
+      default:
+        return saying(
+          `${rateName(told)} is from ${day}, ${speak.number(figure('days'), 0)} days ago.`,
+          `It may still hold.${also} A quick look at the last bill makes sure.`,
+        );
+    }
+  },
+  'RATE-03': (told) => {
+    const { finding, name, figure, speak } = told;
+    const value = speak.rate(figure('value'), name('unit'));
+    const band = `${speak.rate(figure('least'), name('unit'))} to ${speak.rate(figure('most'), name('unit'))}`;
+    return finding.variant === 'nothing'
+      ? saying(
+          `${rateName(told)} is ${value}.`,
+          'A yearly cost spread over no hours has no end. Enter how many hours a year you work on jobs.',
+        )
+      : saying(
+          `${rateName(told)} is ${value}; usual is ${band}.`,
+          'If a mark or a unit slipped, every price built on it is off. Check the figure; if it is right, leave it.',
+        );
+  },
+  'RATE-04': (told) => {
+    const { finding, name, figure, speak } = told;
+    const sentence = `${rateName(told)} is ${speak.rate(figure('value'), name('unit'))}, ${speak.number(figure('times'), 0)} times the typical ${speak.rate(figure('typical'), name('unit'))}.`;
+    return finding.variant === 'litre'
+      ? saying(sentence, 'That looks like the price of a litre or a bottle. Enter what one millilitre costs.')
+      : saying(
+          sentence,
+          'That looks like the price of a whole pack. Enter what one costs, or leave it if it is one.',
+        );
+  },
+  'RATE-05': ({ name, figure, speak }) =>
+    saying(
+      `${name('placement')} is set to spoil nothing.`,
+      `Everybody loses a piece now and then, and at 0 % the price carries none of it. ${speak.share(figure('typical'))} is a fair start.`,
+    ),
+  'RATE-06': ({ name, figure, speak }) =>
+    saying(
+      `Fees of ${speak.share(figure('fees'))} on ${name('channel')} and a margin of ${speak.share(figure('margin'))} use up the whole price.`,
+      'Nothing is left to pay the cost with, so no price can reach this margin. Lower the margin, or sell where fees are lower.',
+    ),
+  'RATE-07': ({ name }) =>
+    saying(
+      `Wear of ${name('machine')} is charged to each job and is in your yearly overhead too.`,
+      'The same wear is paid for twice, which makes every price too high. Take it out of the overhead, or set the prices of your machines to 0.',
+    ),
+  'RATE-08': ({ finding, figure, speak }) => {
+    const price = speak.money(figure('price'));
+    return finding.variant === 'belowFloor'
+      ? saying(
+          `The asked price of ${price} a piece is below the ${speak.money(figure('floor'))} that leave your pocket.`,
+          `You would pay ${speak.money(figure('short'))} a piece to do this job, with no pay for your time. Raise the price, or give a reason to do it all the same.`,
+        )
+      : saying(
+          `The asked price of ${price} a piece is below its full cost of ${speak.money(figure('cost'))}.`,
+          `It pays the bills of the day but not all of your time and the workshop: ${speak.money(figure('short'))} a piece is missing. Raise the price, or know why not.`,
+        );
+  },
+} satisfies Record<string, Say>;

@@ -1,0 +1,41 @@
+import { type Say, saying } from './sayings';
+
+/** Words of the findings about the maker's own cost rows. */
+export const rowText = {
+  'ROW-01': ({ finding, name, figure, speak }) => {
+    const sentence = `The formula of “${name('label')}” cannot be read.`;
+    const at = speak.number(figure('at'), 0);
+    switch (finding.variant) {
+      case 'unknownName':
+        return saying(
+          sentence,
+          `Nothing goes by the name “${name('text')}” at character ${at}. Pick a name from the list of rows and rates.`,
+        );
+      case 'unknownFunction':
+        return saying(
+          sentence,
+          `There is no function “${name('text')}” at character ${at}. Pick one from the list of functions.`,
+        );
+      case 'badSign':
+        return saying(
+          sentence,
+          `The sign “${name('text')}” at character ${at} has no meaning there. Take it out.`,
+        );
+      default:
+        return saying(
+          sentence,
+          `Something is missing or too much at character ${at}. Look for an open bracket or a sign without a number behind it.`,
+        );
+    }
+  },
+  'ROW-02': ({ name }) =>
+    saying(
+      `The formula of “${name('label')}” leads back to itself: ${name('chain')}.`,
+      'Each figure waits for the other, so none can be worked out. Take one of the names out of one of the formulas.',
+    ),
+  'ROW-03': ({ name }) =>
+    saying(
+      `“${name('label')}” comes out as an error (${name('error')}).`,
+      'Most often something is divided by nothing. Look at the figures it is built from; until then no cost can be shown.',
+    ),
+} satisfies Record<string, Say>;

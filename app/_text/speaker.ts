@@ -1,0 +1,92 @@
+import { formatNumber } from '@/shared/formatNumber';
+import { formatMinor, LARGEST_AMOUNT, toMinor } from '@/shared/money';
+import type { Workshop } from '@/shared/schemas/workshop';
+import { barFromKpa, fahrenheitFromCelsius, inchesFromMm, psiFromKpa } from '@/shared/units';
+import { unitWords } from './unitWords';
+
+/** How the maker reads numbers. */
+export interface TextContext {
+  readonly locale: string;
+  readonly units: Workshop['units'];
+  /** ISO 4217 code. */
+  readonly currency: string;
+}
+
+/** Writes figures the maker's way, the unit after the number. */
+export interface Speaker {
+  readonly number: (value: number, maxDecimals?: number) => string;
+  /** A share 0 to 1 as a percentage. */
+  readonly share: (value: number) => string;
+  readonly length: (lengthMm: number) => string;
+  readonly size: (widthMm: number, heightMm: number) => string;
+  /** °C in, the maker's scale out. */
+  readonly temperature: (celsius: number) => string;
+  readonly pressure: (kpa: number) => string;
+  /** An amount in the currency's own digits. */
+  readonly money: (amount: number) => string;
+  /** A rate with its unit; small amounts keep their digits. */
+  readonly rate: (value: number, unit: string) => string;
+  readonly hours: (hours: number) => string;
+  readonly day: (day: string) => string;
+  /** "1 piece", "3 pieces". */
+  readonly count: (count: number, one: string, many?: string) => string;
+}
+
+/** @returns the speaker of a maker's locale, units and currency. */
+export function speakerOf(context: TextContext): Speaker {
+  const locale = usableLocale(context.locale);
+  const { units, currency } = context;
+  const number = (value: number, maxDecimals = 2) => formatNumber(value, locale, { maxDecimals });
+  const lengthNumber = (lengthMm: number) =>
+    units.length === 'in' ? number(inchesFromMm(lengthMm), 2) : number(lengthMm, 1);
+  const money = (amount: number) =>
+    Math.abs(amount) <= LARGEST_AMOUNT
+      ? `${formatMinor(toMinor(amount, currency), currency, locale)} ${currency}`
+      : `${number(amount, 0)} ${currency}`;
+  const share = (value: number) => `${number(value * 100, 1)} %`;
+  return {
+    number,
+    share,
+    length: (lengthMm) => `${lengthNumber(lengthMm)} ${units.length}`,
+    size: (widthMm, heightMm) => `${lengthNumber(widthMm)} × ${lengthNumber(heightMm)} ${units.length}`,
+    temperature: (celsius) =>
+      units.temperature === 'F'
+        ? `${number(fahrenheitFromCelsius(celsius), 0)} °F`
+        : `${number(celsius, 0)} °C`,
+    pressure: (kpa) => {
+      switch (units.pressure) {
+        case 'psi':
+          return `${number(psiFromKpa(kpa), 0)} psi`;
+        case 'kPa':
+          return `${number(kpa, 0)} kPa`;
+        case 'bar':
+          return `${number(barFromKpa(kpa), 1)} bar`;
+        default:
+          return units.pressure satisfies never;
+      }
+    },
+    money,
+    rate: (value, unit) => {
+      if (unit === 'share') return share(value);
+      if (unit === 'money') return money(value);
+      return `${number(value, 4)} ${unitWords(unit, currency)}`;
+    },
+    hours: (hours) => `${number(hours, 1)} h`,
+    day: (day) => {
+      const moment = new Date(`${day}T00:00:00Z`);
+      return Number.isNaN(moment.getTime())
+        ? day
+        : new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(moment);
+    },
+    count: (count, one, many = `${one}s`) => `${number(count, 2)} ${count === 1 ? one : many}`,
+  };
+}
+
+/** A tag may have the right form and still mean nothing to the browser. */
+function usableLocale(tag: string): string {
+  try {
+    return new Intl.NumberFormat(tag).resolvedOptions().locale;
+  } catch {
+    return 'en';
+  }
+}

@@ -1,0 +1,36 @@
+/** What the sums tell that a finding needs. Minutes and money unrounded, for the whole job unless it says each. */
+export interface CostFacts {
+  /** All paid minutes. */
+  readonly attendedMinutes: number;
+  /** Paid minutes between the blanks' arrival and delivery: all without enquiry, artwork and proof. */
+  readonly benchMinutes: number;
+  /** Asked price of a piece without tax, averaged over all pieces; null where none is decided. */
+  readonly priceEach: number | null;
+  readonly outOfPocketFloorEach: number;
+  readonly fullCostEach: number;
+  readonly placements: readonly PlacementCount[];
+  readonly pressOrders: readonly PressOrder[];
+}
+
+/** One print size of one placement on its sheets. */
+export interface PlacementCount {
+  readonly lineId: string;
+  readonly placementId: string;
+  /** Place of the print size in the placement's list. */
+  readonly print: number;
+  readonly perSheet: number;
+  readonly pieces: number;
+  /** Whole sheets for the good pieces, nothing spoiled. */
+  readonly sheets: number;
+  /** Free places on the last of them. */
+  readonly spare: number;
+}
+
+/** Whether a line would cost less with its placements pressed in another order. */
+export interface PressOrder {
+  readonly lineId: string;
+  /** Ids of the placements in the cheapest order; null where the order is the cheapest already. */
+  readonly cheaperOrder: readonly string[] | null;
+  /** What the cheaper order saves on the whole job, 0 or more. */
+  readonly saving: number;
+}

@@ -1,0 +1,95 @@
+import { type FreeHours, firstDayBack } from '@/lib/check/benchCalendar';
+import type { CheckedJob, ResolvedLine } from '@/lib/check/checkedJob';
+import type { CostFacts } from '@/lib/check/costFacts';
+import { makeFinding } from '@/lib/check/makeFinding';
+import { addDays, addWorkingDays, daysBetween, workingDaysBetween } from '@/shared/days';
+import type { Finding } from '@/shared/finding';
+import { thresholds } from '@/shared/tables/thresholds';
+
+/** One working day between the last press and the day the goods are wanted. */
+const BUFFER_DAYS = 1;
+/** A later day to offer is looked for this far ahead. */
+const MOST_DAYS_AHEAD = 400;
+
+/**
+ * TIM-02: the last day on which blanks can be ordered: bench work walked back from the wanted day with a
+ * working day of buffer, blanks in the working day before it begins, less the supplier's working days.
+ *
+ * @returns nothing where no day is agreed, free hours are not known or all blanks lie on the shelf
+ */
+export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly Finding[] {
+  const { wantedOn } = checked.job;
+  const free = checked.workshop.freeHours;
+  const toOrder = checked.lines.filter(isToOrder);
+  if (wantedOn === null || free === null || toOrder.length === 0) return [];
+  const unknown = toOrder.find(({ blank }) => blank.leadWorkingDays === null);
+  if (unknown !== undefined) return [leadUnknown(unknown)];
+  const lead = Math.max(...toOrder.map(({ blank }) => blank.leadWorkingDays ?? 0));
+  const hours = facts.benchMinutes / 60;
+  const latest = latestOrderDay(free, wantedOn, hours, lead);
+  // Where the work takes longer than anybody plans, TIM-01 says so.
+  if (latest === null) return [];
+  const days = workingDaysBetween(checked.asOf, latest);
+  const soon = thresholds.orderSoon.value;
+  const isPassed = daysBetween(checked.asOf, latest) < 0;
+  const severity = isPassed ? 'stop' : days <= soon ? 'caution' : 'note';
+  const later = severity === 'note' ? null : laterDay(checked, free, wantedOn, hours, lead);
+  return [
+    makeFinding({
+      id: 'TIM-02',
+      severity,
+      variant: isPassed ? 'passed' : days <= soon ? 'soon' : 'later',
+      where: { document: 'job', path: ['wantedOn'] },
+      found: latest,
+      limit: checked.asOf,
+      facts: { latest, days, lead, wantedOn, later: later ?? '' },
+      fix:
+        later === null
+          ? null
+          : {
+              label: 'moveDate',
+              facts: { date: later },
+              changes: [{ document: 'job', path: ['wantedOn'], value: later }],
+            },
+    }),
+  ];
+}
+
+/** @returns null where the work takes longer than anybody plans. */
+function latestOrderDay(free: FreeHours, wantedOn: string, hours: number, lead: number): string | null {
+  const lastBenchDay = addDays(addWorkingDays(wantedOn, -BUFFER_DAYS), -1);
+  const firstBenchDay = firstDayBack(free, lastBenchDay, hours);
+  return firstBenchDay === null ? null : addWorkingDays(addWorkingDays(firstBenchDay, -1), -lead);
+}
+
+/** The first wanted day for which there is time enough to order. */
+function laterDay(
+  { asOf }: CheckedJob,
+  free: FreeHours,
+  wantedOn: string,
+  hours: number,
+  lead: number,
+): string | null {
+  const start = daysBetween(asOf, wantedOn) < 0 ? asOf : wantedOn;
+  for (let ahead = 1; ahead <= MOST_DAYS_AHEAD; ahead += 1) {
+    const day = addDays(start, ahead);
+    const latest = latestOrderDay(free, day, hours, lead);
+    if (latest === null) return null;
+    if (workingDaysBetween(asOf, latest) > thresholds.orderSoon.value) return day;
+  }
+  return null;
+}
+
+/** Good pieces alone decide here; spares are the business of the buying list. */
+const isToOrder = ({ sizes, blank }: ResolvedLine): boolean =>
+  sizes.some(({ size, quantity }) => quantity > (blank.sizes.find(({ name }) => name === size)?.onHand ?? 0));
+
+function leadUnknown({ line, blank }: ResolvedLine): Finding {
+  return makeFinding({
+    id: 'TIM-02',
+    severity: 'caution',
+    variant: 'unknown',
+    where: { document: 'blank', id: line.blankId, path: ['leadWorkingDays'], lineId: line.id },
+    facts: { blank: blank.name },
+  });
+}

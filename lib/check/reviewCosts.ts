@@ -1,0 +1,121 @@
+import { applyWaivers } from '@/lib/check/applyWaivers';
+import type { CheckedJob } from '@/lib/check/checkedJob';
+import type { CostFacts } from '@/lib/check/costFacts';
+import { makeFinding } from '@/lib/check/makeFinding';
+import { orderBlanksBy } from '@/lib/check/orderBlanksBy';
+import { orderFindings } from '@/lib/check/orderFindings';
+import type { LinePlace } from '@/lib/check/places';
+import { linePlaces, placementPlaces } from '@/lib/check/places';
+import { workLoad } from '@/lib/check/workLoad';
+import type { Finding } from '@/shared/finding';
+
+/**
+ * The second look at a job, which needs its sums: paper left over, press order, price, time.
+ *
+ * @returns LAY-08, PLC-07, RATE-08, TIM-01 and TIM-02, waived ones with their reason, stops first
+ */
+export function reviewCosts(job: CheckedJob, facts: CostFacts): readonly Finding[] {
+  const found = [
+    ...sparePlaces(job, facts),
+    ...pressOrder(job, facts),
+    ...priceFloors(job, facts),
+    ...workLoad(job, facts),
+    ...orderBlanksBy(job, facts),
+  ];
+  return orderFindings(applyWaivers(found, job.job.waivers));
+}
+
+/** LAY-08: the last sheet has places free. */
+function sparePlaces(job: CheckedJob, facts: CostFacts): readonly Finding[] {
+  return placementPlaces(job).flatMap((place) => {
+    const { placement } = place.placed;
+    return facts.placements.flatMap((count) => {
+      const isHere = count.lineId === place.line.line.id && count.placementId === placement.id;
+      if (!isHere || count.spare <= 0) return [];
+      return [
+        makeFinding({
+          id: 'LAY-08',
+          severity: 'note',
+          where: place.where('prints', count.print),
+          found: { value: count.spare, unit: 'places' },
+          facts: {
+            placement: placement.name,
+            perSheet: count.perSheet,
+            pieces: count.pieces,
+            sheets: count.sheets,
+            spare: count.spare,
+            full: count.pieces + count.spare,
+          },
+        }),
+      ];
+    });
+  });
+}
+
+/** PLC-07: presses on one piece compound their losses, and their order decides what a late loss wastes. */
+function pressOrder(job: CheckedJob, facts: CostFacts): readonly Finding[] {
+  return linePlaces(job).flatMap((place): readonly Finding[] => {
+    const { placements, line } = place.line;
+    if (placements.length < 2) return [];
+    const kept = placements.reduce((share, { scrap }) => share * (1 - scrap.value), 1);
+    const order = facts.pressOrders.find(({ lineId }) => lineId === line.id);
+    const better = reordered(place, order?.cheaperOrder ?? null);
+    const draft = {
+      id: 'PLC-07',
+      where: place.where('placements'),
+      found: { value: 1 - kept, unit: 'share' },
+      facts: {
+        line: line.name,
+        presses: placements.length,
+        lost: 1 - kept,
+        each: placements.map(({ scrap }) => scrap.value).join(';'),
+        first: better?.[0]?.name ?? placements[0]?.placement.name ?? '',
+        saving: order?.saving ?? 0,
+      },
+    } as const;
+    if (better === null) return [makeFinding({ ...draft, severity: 'note', variant: 'compounded' })];
+    return [
+      makeFinding({
+        ...draft,
+        severity: 'caution',
+        variant: 'order',
+        fix: {
+          label: 'reorderPresses',
+          facts: { first: better[0]?.name ?? '' },
+          changes: [place.change(['placements'], better)],
+        },
+      }),
+    ];
+  });
+}
+
+function reordered({ line }: LinePlace, order: readonly string[] | null) {
+  if (order === null) return null;
+  const all = line.placements.map(({ placement }) => placement);
+  const better = order.flatMap((id) => all.find((placement) => placement.id === id) ?? []);
+  return better.length === all.length ? better : null;
+}
+
+/** RATE-08: the asked price leaves money on the table, or takes it out of the pocket. */
+function priceFloors(job: CheckedJob, facts: CostFacts): readonly Finding[] {
+  const { priceEach, outOfPocketFloorEach, fullCostEach } = facts;
+  if (priceEach === null || priceEach >= fullCostEach - 1e-9) return [];
+  const isBelowFloor = priceEach < outOfPocketFloorEach - 1e-9;
+  return [
+    makeFinding({
+      id: 'RATE-08',
+      severity: isBelowFloor ? 'stop' : 'caution',
+      variant: isBelowFloor ? 'belowFloor' : 'belowCost',
+      where: { document: 'job', path: ['lines', 0, 'askedPrice'] },
+      found: { value: priceEach, unit: 'money/piece' },
+      limit: { value: isBelowFloor ? outOfPocketFloorEach : fullCostEach, unit: 'money/piece' },
+      facts: {
+        price: priceEach,
+        floor: outOfPocketFloorEach,
+        cost: fullCostEach,
+        lines: job.lines.length,
+        short: (isBelowFloor ? outOfPocketFloorEach : fullCostEach) - priceEach,
+      },
+    }),
+  ];
+}
