@@ -3,6 +3,8 @@ import type { NotKeptWhy } from '../_storage/notKept';
 /** Why an edit is on the screen but not on the device, and what to do; by what the store reports. */
 export const notKeptText: Readonly<Record<NotKeptWhy, string>> = {
   diskFull: 'The device has no room left. What you typed stays here; free some space and try again.',
+  diskFailed:
+    'The device’s store failed. What you typed stays here; try again, and keep a copy of your work.',
   noStorage: 'This browser keeps nothing on the device. What you typed is gone when this page closes.',
   storageForbidden:
     'The browser forbids keeping anything, as private windows do. Open the page in a normal window.',
