@@ -82,6 +82,9 @@ const refuseNewer = (db: Dexie, newest: number): void => {
   }
 };
 
+// Dexie writes a trace of every refused write to the console of a local page; the screens tell instead.
+Dexie.debug = false;
+
 const connection = (
   { name, onWaiting, onClosed }: DeviceShelfOptions,
   database: { readonly indexedDB: IDBFactory; readonly IDBKeyRange: typeof IDBKeyRange },

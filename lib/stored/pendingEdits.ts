@@ -1,4 +1,4 @@
-import type { Stored } from '../../shared/schemas/stored';
+import type { Stored } from '@/shared/schemas/stored';
 import { applyChange } from './applyChange';
 import { type DocumentChange, snapshotOf } from './documentChange';
 import { COALESCE_MS } from './recordStep';

@@ -1,5 +1,5 @@
-import { failed, ok, type Result } from '../../shared/result';
-import type { DocumentKind, Stored } from '../../shared/schemas/stored';
+import { failed, ok, type Result } from '@/shared/result';
+import type { DocumentKind, Stored } from '@/shared/schemas/stored';
 import { type DocumentChange, type Snapshot, snapshotOf } from './documentChange';
 import type { Bodies, Registry } from './registry';
 import { sameValue } from './sameValue';

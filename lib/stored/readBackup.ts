@@ -1,5 +1,5 @@
-import { failed, ok, type Result } from '../../shared/result';
-import { backupSchema, type Stored } from '../../shared/schemas/stored';
+import { failed, ok, type Result } from '@/shared/result';
+import { backupSchema, type Stored } from '@/shared/schemas/stored';
 import { readDocument } from './readDocument';
 import type { Registry } from './registry';
 import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFinding';

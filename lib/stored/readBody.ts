@@ -1,4 +1,4 @@
-import { failed, ok, type Result } from '../../shared/result';
+import { failed, ok, type Result } from '@/shared/result';
 import type { KindEntry } from './registry';
 import { type StoredFinding, schemaIssues } from './storedFinding';
 

@@ -1,4 +1,4 @@
-import { documentKinds, type Stored, storedSchema } from '../../shared/schemas/stored';
+import { documentKinds, type Stored, storedSchema } from '@/shared/schemas/stored';
 import { readBody } from './readBody';
 import type { Registry } from './registry';
 import { type StoredFinding, schemaIssues } from './storedFinding';

@@ -1,5 +1,5 @@
 import type { ZodType } from 'zod';
-import type { DocumentKind, Stored } from '../../shared/schemas/stored';
+import type { DocumentKind, Stored } from '@/shared/schemas/stored';
 
 /** What the body of each kind of document is. */
 export type Bodies = Readonly<Record<DocumentKind, unknown>>;

@@ -69,6 +69,20 @@ describe('an earlier build', () => {
     db.close();
   });
 
+  it('does not work in a store that became newer between the look and the opening', async () => {
+    const device = aDevice();
+    (await openTabWithJob(device, 'new', { versions: later })).close();
+    const { open } = device.factory;
+    const look = vi
+      .spyOn(device.factory, 'open')
+      .mockImplementationOnce((name) => aDevice().factory.open(name));
+    const store = await openTab(device, 'old');
+    expect(look.mock.calls.length).toBeGreaterThan(1);
+    look.mockRestore();
+    expect(device.factory.open).toBe(open);
+    expect(store.getState()).toMatchObject({ status: 'failed', why: 'newerStore' });
+  });
+
   it('opens nothing and makes nothing by looking', async () => {
     const device = aDevice();
     const { storeVersion } = await import('@/app/_storage/storeVersion');

@@ -101,6 +101,17 @@ describe('while nothing can be kept', () => {
     expect(jobIn(await openTab(device, 'there'))).toEqual(aJobBody({ name: 'Team', most: 40 }));
   });
 
+  it('what was taken back is forgotten once something else is edited', async () => {
+    const store = await openTabWithJob(aDevice());
+    fillTheDisk();
+    changeJob(store, { name: 'Team' });
+    await store.actions.undo();
+    changeJob(store, { most: 40 });
+    await store.flush();
+    expect(store.getState().canRedo).toBe(false);
+    expect(jobIn(store)).toEqual(aJobBody({ most: 40 }));
+  });
+
   it('a copy of everything can still be taken', async () => {
     const store = await openTabWithJob(aDevice());
     fillTheDisk();

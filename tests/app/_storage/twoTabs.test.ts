@@ -86,6 +86,30 @@ describe('two tabs', () => {
     expect(jobIn(here)).toEqual(aJobBody({ most: 40 }));
   });
 
+  it('bring back by redo what the other had set when an undo overwrote it', async () => {
+    const { here, there } = await twoTabs();
+    changeJob(here, { name: 'Team' });
+    await here.flush();
+    changeJob(there, { name: 'Fair' });
+    await there.flush();
+    await here.actions.undo();
+    expect(jobIn(here)?.name).toBe('Club order');
+    await here.actions.redo();
+    expect(jobIn(here)?.name).toBe('Fair');
+  });
+
+  it('leave deleted what the other deleted when an older edit is undone', async () => {
+    const { here, there } = await twoTabs();
+    changeJob(here, { name: 'Team' });
+    await here.flush();
+    there.actions.edit('Delete', [{ do: 'delete', kind: 'job', id: 'job-1' }]);
+    await there.flush();
+    await here.actions.undo();
+    expect(jobIn(here)).toBeUndefined();
+    await there.actions.undo();
+    expect(jobIn(there)?.name).toBe('Club order');
+  });
+
   it('bring back what one deleted while the other typed, and tell', async () => {
     const { here, there } = await twoTabs();
     here.actions.edit('Delete', [{ do: 'delete', kind: 'job', id: 'job-1' }]);
