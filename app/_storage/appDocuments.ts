@@ -2,6 +2,7 @@ import { createDocumentStore } from './createDocumentStore';
 import { openDeviceShelf } from './deviceShelf';
 import { type DocumentBodies, documentRegistry } from './documentRegistry';
 import type { DocumentStore } from './documentStore';
+import { firstDocuments } from './firstDocuments';
 import { tabId } from './tabId';
 import { openTabMessages } from './tabMessages';
 import { watchPage } from './watchPage';
@@ -24,6 +25,7 @@ export const appDocuments = (): DocumentStore<DocumentBodies> => {
       }),
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,
+    examples: { label: 'Example workshop', load: () => firstDocuments(new Date()) },
   });
   return store;
 };
