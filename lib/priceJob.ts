@@ -35,7 +35,7 @@ export interface JobAnswer {
   /** Null while a stop keeps the job from being costed. */
   readonly layout: readonly LaidOutPrint[] | null;
   readonly costSheet: CostSheet | null;
-  /** Null while any stop stands, also one that only the sums could show. */
+  /** Null while any stop stands, also one that only the sums could show; given when only the asked price is too low. */
   readonly prices: JobPrices | null;
 }
 
@@ -66,7 +66,9 @@ function priceChecked(checked: CheckedJob, found: readonly Finding[], grid: Grid
   const costed = result.job;
   const findings = orderFindings([...found, ...reviewCosts(checked, costFactsOf(costed, grid))]);
   const answer = { findings, layout: laidOut.prints, costSheet: costed.sheet };
-  if (findings.some(isStanding)) return { ...answer, prices: null };
+  // A price under the floor is a stop whose way out is the prices themselves: they are not withheld for it.
+  if (findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08'))
+    return { ...answer, prices: null };
   return { ...answer, prices: pricesOf(costed, grid) };
 }
 
