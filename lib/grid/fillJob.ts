@@ -16,7 +16,7 @@ export function fillJob(job: ResolvedJob): GridColumn {
   const { printer, channel, sheet } = job;
   const isStall = channel.kind === 'stall';
   const toOrder = job.job.madeFor === 'order';
-  const travels = job.job.deliveryKm !== null;
+  const travels = toOrder && job.job.deliveryKm !== null;
   const rates = Object.fromEntries(rateNames.map((name) => [name, rateInput(name, job)]));
   const none = (about: string): GridInput => ({ value: 0, origin: 'counted', about });
   const warm = pressesOf(job).flatMap((press, index): [string, GridInput][] => [
@@ -34,7 +34,7 @@ export function fillJob(job: ResolvedJob): GridColumn {
           packMinutes: none(stock),
           packagingPerOrder: none(stock),
         }),
-    ...(toOrder && travels ? {} : { deliverMinutes: none('nothing is delivered') }),
+    ...(travels ? {} : { deliverMinutes: none('nothing is delivered') }),
     printerPowerKw: given(printer.powerKw),
     printerMinutesPerSheet: given(printer.unattendedMinutesPerSheet),
     printerPrice: given(printer.price),
