@@ -1,0 +1,192 @@
+import type { Decimal } from 'decimal.js';
+import type { Coverage } from '@/shared/schemas/artwork';
+import type { Placement } from '@/shared/schemas/job';
+import type { JobInput } from '@/shared/schemas/request';
+import { exact, known, ONE, sum, ZERO } from './exact';
+import { kwh, pressWear, type Shop } from './shopOf';
+
+/** How many prints of one print size go on a sheet; index as in the placement's list. */
+export type PrintsPerSheet = (lineId: string, placementId: string, print: number) => number;
+
+/** One line looked at in a batch of another size, its mix of sizes kept. */
+export interface OtherBatch {
+  readonly lineId: string;
+  readonly batch: number;
+}
+
+export interface GroupPlan {
+  readonly sizes: ReadonlySet<string>;
+  readonly pieces: Decimal;
+  /** Whole sheets for them, nothing spoiled. */
+  readonly wholeSheets: Decimal;
+  readonly perSheet: Decimal;
+  /** Millilitres of one print. */
+  readonly inkPerPrint: Decimal;
+  readonly areaM2: Decimal;
+}
+
+export interface PlacementPlan {
+  /** Pieces that enter this press for each good one. */
+  readonly entering: Decimal;
+  readonly scrap: Decimal;
+  readonly tests: Decimal;
+  readonly groups: readonly GroupPlan[];
+  /** Sheets that the print for one spoiled piece takes, by the prints on a sheet. */
+  readonly perReplacement: (group: GroupPlan) => Decimal;
+  readonly artworkId: string;
+  readonly handMinutes: Decimal;
+  readonly aloneMinutes: Decimal;
+  readonly wear: Decimal;
+  readonly supplies: Decimal;
+  /** Kilowatt-hours that hold the press hot for one press. */
+  readonly holdKwh: Decimal;
+}
+
+export interface SizePlan {
+  readonly size: string;
+  readonly pieces: Decimal;
+  readonly blankPrice: Decimal;
+  /** Without tax; null where none is decided. */
+  readonly asked: Decimal | null;
+}
+
+export interface LinePlan {
+  readonly id: string;
+  readonly pieces: Decimal;
+  readonly sizes: readonly SizePlan[];
+  readonly placements: readonly PlacementPlan[];
+  readonly blanksPerPiece: Decimal;
+  readonly finishMinutes: Decimal;
+  readonly packaging: Decimal;
+  /** Artworks used on the line, each once. */
+  readonly artworks: readonly string[];
+}
+
+export interface Plan {
+  readonly lines: readonly LinePlan[];
+  readonly pieces: Decimal;
+  readonly sessions: Decimal;
+  /** Minutes to prepare an artwork, and the good pieces that carry it. */
+  readonly artworks: ReadonlyMap<string, { readonly prep: Decimal; readonly pieces: Decimal }>;
+}
+
+/** What is made, piece for piece: the yields of the presses, whole sheets by print size, shared artworks. */
+export function planOf(input: JobInput, shop: Shop, perSheet: PrintsPerSheet, other?: OtherBatch): Plan {
+  const lines = input.job.lines.map((_, index) => linePlan(input, index, shop, perSheet, other));
+  const pieces = sum(lines.map((line) => line.pieces));
+  const used = [...new Set(lines.flatMap((line) => line.artworks))];
+  return {
+    lines,
+    pieces,
+    sessions: shop.piecesPerSession === null ? ONE : pieces.div(shop.piecesPerSession).ceil(),
+    artworks: new Map(
+      used.map((id) => [
+        id,
+        {
+          prep: exact(known(input.artworks[id]?.prepMinutes, 'prep minutes').value),
+          pieces: sum(lines.filter((line) => line.artworks.includes(id)).map((line) => line.pieces)),
+        },
+      ]),
+    ),
+  };
+}
+
+function linePlan(
+  input: JobInput,
+  index: number,
+  shop: Shop,
+  perSheet: PrintsPerSheet,
+  other?: OtherBatch,
+): LinePlan {
+  const line = known(input.job.lines[index], 'line');
+  const blank = known(input.blanks[line.blankId], 'blank');
+  const asTyped = blank.sizes.flatMap(({ name, price }): SizePlan[] => {
+    const wanted = line.quantities.filter(({ size }) => size === name).map(({ quantity }) => exact(quantity));
+    const pieces = sum(wanted);
+    if (pieces.lte(0)) return [];
+    const upCharges = line.upCharges.filter(({ size }) => size === name).map(({ amount }) => exact(amount));
+    const typed = line.askedPrice === null ? null : exact(line.askedPrice).plus(sum(upCharges));
+    const asked = typed === null ? null : typed.div(shop.typedFactor);
+    return [{ size: name, pieces, blankPrice: exact(known(price, 'blank price').value), asked }];
+  });
+  const ordered = sum(asTyped.map(({ pieces }) => pieces));
+  const batch = other?.lineId === line.id ? exact(other.batch) : ordered;
+  const sizes = asTyped.map((size) => ({ ...size, pieces: size.pieces.times(batch).div(ordered) }));
+  const yields = line.placements.map(({ scrap }) => ONE.minus(exact(known(scrap, 'scrap').value)));
+  const placements = line.placements.map(
+    (placement, at): PlacementPlan => ({
+      ...pressOf(input, placement),
+      entering: ONE.div(yields.slice(at).reduce((running, one) => running.times(one), ONE)),
+      groups: groupsOf(input, line.id, placement, asTyped, { batch, ordered }, shop, perSheet),
+    }),
+  );
+  const packaging = input.workshop.packagings.find(({ id }) => id === line.packagingId);
+  const whole = ONE.minus(exact(known(blank.blankFault, 'blank fault').value));
+  return {
+    id: line.id,
+    pieces: batch,
+    sizes,
+    placements,
+    blanksPerPiece: known(placements[0], 'first press').entering.div(whole),
+    finishMinutes: exact(known(blank.finishMinutes, 'finish minutes').value),
+    packaging: packaging === undefined ? ZERO : exact(known(packaging.perPiece, 'packaging').value),
+    artworks: [...new Set(line.placements.map(({ artworkId }) => artworkId))],
+  };
+}
+
+function pressOf(input: JobInput, placement: Placement): Omit<PlacementPlan, 'entering' | 'groups'> {
+  const press = known(
+    input.workshop.presses.find(({ id }) => id === placement.pressId),
+    'press',
+  );
+  const held = exact(known(press.holdingShare, 'holding share').value);
+  const hot = exact(known(placement.hotMinutes, 'hot minutes').value);
+  return {
+    scrap: exact(known(placement.scrap, 'scrap').value),
+    tests: exact(placement.testPresses),
+    perReplacement: ({ perSheet }) => (placement.replacements === 'alone' ? ONE : ONE.div(perSheet)),
+    artworkId: placement.artworkId,
+    handMinutes: exact(known(placement.handMinutes, 'hand minutes').value),
+    aloneMinutes: exact(known(placement.aloneMinutes, 'alone minutes').value),
+    wear: pressWear(press),
+    supplies: exact(known(press.protectivePaper, 'paper').value).plus(exact(known(press.tape, 'tape').value)),
+    holdKwh: kwh(press.powerKw, hot).times(held),
+  };
+}
+
+/** The sizes of each print size together: whole sheets are counted on their own pieces. */
+function groupsOf(
+  input: JobInput,
+  lineId: string,
+  placement: Placement,
+  sizes: readonly SizePlan[],
+  { batch, ordered }: { readonly batch: Decimal; readonly ordered: Decimal },
+  shop: Shop,
+  perSheet: PrintsPerSheet,
+): readonly GroupPlan[] {
+  const named = new Set(placement.prints.flatMap((print) => print.sizes ?? []));
+  return placement.prints.flatMap((print, index): GroupPlan[] => {
+    const own = sizes.filter(({ size }) => print.sizes?.includes(size) ?? !named.has(size));
+    const pieces = sum(own.map((size) => size.pieces));
+    if (pieces.isZero()) return [];
+    const count = exact(perSheet(lineId, placement.id, index));
+    const areaM2 = exact(print.widthMm).times(exact(print.heightMm)).div(1e6);
+    const coverage = coverageOf(known(input.artworks[placement.artworkId]?.coverage, 'coverage'));
+    return [
+      {
+        sizes: new Set(own.map(({ size }) => size)),
+        pieces: pieces.times(batch).div(ordered),
+        // One division, so that a whole number of sheets comes out whole.
+        wholeSheets: pieces.times(batch).div(ordered.times(count)).ceil(),
+        perSheet: count,
+        inkPerPrint: coverage.times(areaM2).times(shop.laydown).times(shop.inkFactor),
+        areaM2,
+      },
+    ];
+  });
+}
+
+const coverageOf = (coverage: Coverage): Decimal =>
+  coverage.kind === 'total'
+    ? exact(coverage.total)
+    : sum([coverage.cyan, coverage.magenta, coverage.yellow, coverage.black].map(exact));
