@@ -1,0 +1,23 @@
+import { describe, it } from 'vitest';
+import { exampleFiles } from '@/lib/examples/exampleFiles';
+import { priceTable } from '@/lib/price/priceTable';
+import { costed, grid } from '@/tests/fixtures/costed';
+import { costSheetText, priceTableText } from './asText';
+import { expectGolden } from './goldenFile';
+
+describe.each(Object.entries(exampleFiles()))('the example %s', (file, input) => {
+  const folder = file.replace('.json', '');
+  const { locale } = input.workshop;
+
+  it('has the cost sheet that was kept', () => {
+    expectGolden(`${folder}/cost-sheet.txt`, costSheetText(costed(input).sheet, locale));
+  });
+
+  it('has the price table that was kept', () => {
+    const job = costed(input);
+    expectGolden(
+      `${folder}/price-table.txt`,
+      priceTableText(priceTable(job, grid), job.sheet.currency, locale),
+    );
+  });
+});
