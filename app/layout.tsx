@@ -1,15 +1,32 @@
-import type { Metadata } from 'next';
+import './globals.css';
+import type { Metadata, Viewport } from 'next';
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
+import { AppFrame } from './_frame/AppFrame';
+import { fontClasses } from './_shell/fonts';
 
-export const metadata: Metadata = { title: 'Pressminute' };
+export const metadata: Metadata = {
+  title: { default: 'Pressminute', template: '%s · Pressminute' },
+  description: 'Checks, costs and prices dye-sublimation jobs: shirts, mugs, totes and panels.',
+  applicationName: 'Pressminute',
+  formatDetection: { telephone: false, date: false, email: false, address: false },
+};
+
+export const viewport: Viewport = {
+  themeColor: [
+    { media: '(prefers-color-scheme: light)', color: '#f7f3ea' },
+    { media: '(prefers-color-scheme: dark)', color: '#171412' },
+  ],
+};
 
 export default async function RootLayout({ children }: Readonly<{ children: ReactNode }>) {
   // A page built in advance could not carry the nonce of its request, and its scripts would be refused.
   await connection();
   return (
-    <html lang="en">
-      <body>{children}</body>
+    <html lang="en" className={fontClasses}>
+      <body>
+        <AppFrame>{children}</AppFrame>
+      </body>
     </html>
   );
 }

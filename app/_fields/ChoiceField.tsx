@@ -16,12 +16,14 @@ type ChoiceFieldProps<Value extends string> = Readonly<{
   hint?: string | undefined;
   issue?: string | undefined;
   width?: 'narrow' | 'normal' | 'full' | undefined;
+  /** True where what stands beside it says what is chosen; the name is then only spoken. */
+  labelled?: boolean | undefined;
   id?: string | undefined;
 }>;
 
 /** One of several, in the system's own list, which every phone and screen reader knows. */
 export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>) {
-  const { label, value, choices, onCommit, unchosen = 'Choose', hint, issue, width } = props;
+  const { label, value, choices, onCommit, unchosen = 'Choose', hint, issue, width, labelled } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const choose = (text: string) => {
@@ -29,10 +31,11 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
     if (chosen) onCommit(chosen.value);
   };
   return (
-    <FieldFrame {...{ id, label, hint, issue, width }}>
+    <FieldFrame {...{ id, label, hint, issue, width, labelled }}>
       <select
         id={id}
         value={value ?? ''}
+        aria-label={labelled ? label : undefined}
         aria-invalid={issue ? true : undefined}
         aria-describedby={describedBy(id, { hint, issue })}
         onChange={(event) => choose(event.target.value)}

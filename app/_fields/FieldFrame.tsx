@@ -8,6 +8,10 @@ type FieldFrameProps = Readonly<{
   label: string;
   unit?: string | undefined;
   origin?: Origin | undefined;
+  /** How many runs a measured value rests on. */
+  count?: number | undefined;
+  /** True where a label for this id stands elsewhere, beside the field. */
+  labelled?: boolean | undefined;
   hint?: string | undefined;
   /** What is wrong, as a sentence; spoken when it appears. */
   issue?: string | null | undefined;
@@ -19,15 +23,18 @@ type FieldFrameProps = Readonly<{
 
 /** What every field has in common: its name above, its unit after, its hint and its issue beneath. */
 export function FieldFrame(props: FieldFrameProps) {
-  const { id, label, unit, origin, hint, issue, waiting = false, width = 'normal', children } = props;
+  const { id, label, unit, origin, count, labelled, hint, issue } = props;
+  const { waiting = false, width = 'normal', children } = props;
   return (
     <div className={classes(styles.frame, styles[width])}>
-      <div className={styles.head}>
-        <label className={styles.label} htmlFor={id}>
-          {label}
-        </label>
-        {origin && <OriginMark origin={origin} />}
-      </div>
+      {!labelled && (
+        <div className={styles.head}>
+          <label className={styles.label} htmlFor={id}>
+            {label}
+          </label>
+          {origin && <OriginMark origin={origin} count={count} />}
+        </div>
+      )}
       <div className={classes(styles.box, origin && styles[origin], issue && !waiting && styles.wrong)}>
         {children}
         {unit && (

@@ -15,19 +15,23 @@ type NumberFieldProps = NumberText &
     issue?: string | undefined;
     /** Where the value comes from; shown as a mark and by the line under the number. */
     origin?: Origin | undefined;
+    /** How many runs a measured value rests on. */
+    count?: number | undefined;
+    /** True where a label for the id stands elsewhere, beside the field. */
+    labelled?: boolean | undefined;
     width?: 'narrow' | 'normal' | 'full' | undefined;
     id?: string | undefined;
   }>;
 
 /** One number with its unit after it; validates what is typed and never changes it. */
 export function NumberField(props: NumberFieldProps) {
-  const { label, unit, hint, origin, width } = props;
+  const { label, unit, hint, origin, count, labelled, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { input, trouble, waiting } = useNumberText(props);
   const issue = trouble ?? props.issue;
   return (
-    <FieldFrame {...{ id, label, unit, hint, origin, width, issue, waiting }}>
+    <FieldFrame {...{ id, label, unit, hint, origin, count, labelled, width, issue, waiting }}>
       <input
         {...input}
         className={styles.number}

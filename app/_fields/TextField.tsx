@@ -3,12 +3,15 @@
 import { useId } from 'react';
 import { describedBy } from './describedBy';
 import { FieldFrame } from './FieldFrame';
+import { useTextDraft } from './useTextDraft';
 
 type TextFieldProps = Readonly<{
   label: string;
   value: string;
   onCommit: (value: string) => void;
   onRest?: (() => void) | undefined;
+  /** True where the document has no place for an empty text. */
+  needed?: boolean | undefined;
   hint?: string | undefined;
   issue?: string | undefined;
   /** More than one makes room for several lines. */
@@ -21,18 +24,18 @@ type TextFieldProps = Readonly<{
 
 /** Words: a name, a reason, a note. */
 export function TextField(props: TextFieldProps) {
-  const { label, value, onCommit, hint, rows = 1, longest, width } = props;
+  const { label, hint, rows = 1, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
-  const over = longest === undefined ? 0 : Array.from(value).length - longest;
-  const issue = over > 0 ? `${over} letters too long: ${longest} fit here.` : props.issue;
+  const { text, trouble, change, rest } = useTextDraft(props);
+  const issue = trouble ?? props.issue;
   const control = {
     id,
-    value,
+    value: text,
     'aria-invalid': issue ? true : undefined,
     'aria-describedby': describedBy(id, { hint, issue }),
-    onChange: (event: { target: { value: string } }) => onCommit(event.target.value),
-    onBlur: () => props.onRest?.(),
+    onChange: (event: { target: { value: string } }) => change(event.target.value),
+    onBlur: rest,
   };
   return (
     <FieldFrame {...{ id, label, hint, issue, width }}>

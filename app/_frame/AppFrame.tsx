@@ -1,18 +1,22 @@
 'use client';
 
-import type { ReactNode } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { useMaker } from '../_documents/useMaker';
+import { MakerMeasures, measuresOf } from '../_fields/makerMeasures';
+import { NumberLocale } from '../_fields/numberLocale';
 import { KeptState } from '../_shell/KeptState';
 import { Shell } from '../_shell/Shell';
 import { UndoRedo } from '../_shell/UndoRedo';
 import { notKeptText } from '../_text/notKeptText';
+import { usableLocale } from '../_text/usableLocale';
 import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */
 export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
   const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop } = useMaker();
   useUndoKeys(undo, redo);
-  const locale = workshop?.locale ?? 'en';
+  const locale = usableLocale(workshop?.locale ?? 'en');
+  const measures = useMemo(() => measuresOf(workshop), [workshop]);
   return (
     <Shell
       status={
@@ -38,7 +42,9 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         )
       }
     >
-      {children}
+      <NumberLocale value={locale}>
+        <MakerMeasures value={measures}>{children}</MakerMeasures>
+      </NumberLocale>
     </Shell>
   );
 }

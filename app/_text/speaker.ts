@@ -3,6 +3,7 @@ import { formatMinor, LARGEST_AMOUNT, toMinor } from '@/shared/money';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { barFromKpa, fahrenheitFromCelsius, inchesFromMm, psiFromKpa } from '@/shared/units';
 import { unitWords } from './unitWords';
+import { usableLocale } from './usableLocale';
 
 /** How the maker reads numbers. */
 export interface TextContext {
@@ -80,13 +81,4 @@ export function speakerOf(context: TextContext): Speaker {
     },
     count: (count, one, many = `${one}s`) => `${number(count, 2)} ${count === 1 ? one : many}`,
   };
-}
-
-/** A tag may have the right form and still mean nothing to the browser. */
-function usableLocale(tag: string): string {
-  try {
-    return new Intl.NumberFormat(tag).resolvedOptions().locale;
-  } catch {
-    return 'en';
-  }
 }

@@ -77,6 +77,28 @@ describe('TextField', () => {
   });
 });
 
+function Trimming() {
+  const [value, setValue] = useState('Club');
+  return <TextField label="Name" value={value} needed onCommit={(typed) => setValue(typed.trim())} />;
+}
+
+describe('TextField in a document that trims its names', () => {
+  it('keeps a space between two words while the second is still to come', async () => {
+    render(<Trimming />);
+    const field = screen.getByRole('textbox', { name: 'Name' });
+    await userEvent.type(field, ' order');
+    expect(field).toHaveValue('Club order');
+  });
+
+  it('keeps an emptied name as it was, and says so', async () => {
+    render(<Trimming />);
+    const field = screen.getByRole('textbox', { name: 'Name' });
+    await userEvent.clear(field);
+    expect(field).toHaveValue('');
+    expect(field).toHaveAccessibleDescription('Something has to stand here. “Club” stays in force.');
+  });
+});
+
 describe('ChoiceField', () => {
   const choices = [
     { value: 'shirt', label: 'White shirt' },

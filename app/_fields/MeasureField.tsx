@@ -1,0 +1,38 @@
+'use client';
+
+import { useMeasures } from './makerMeasures';
+import { NumberField } from './NumberField';
+import { type EdgeKind, unitEdge } from './unitEdge';
+
+type MeasureFieldProps = Readonly<{
+  label: string;
+  kind: EdgeKind;
+  /** As the document keeps it: mm, km, °C, or a share of 1. */
+  value: number | null;
+  /** Told in the unit the document keeps. */
+  onCommit: (value: number | null) => void;
+  onRest?: (() => void) | undefined;
+  /** Bounds in the unit the document keeps. */
+  min?: number | undefined;
+  max?: number | undefined;
+  needed?: boolean | undefined;
+  hint?: string | undefined;
+  issue?: string | undefined;
+  width?: 'narrow' | 'normal' | 'full' | undefined;
+  id?: string | undefined;
+}>;
+
+/** A length, distance, temperature or share, typed in the maker's own unit. */
+export function MeasureField({ kind, value, onCommit, min, max, ...rest }: MeasureFieldProps) {
+  const { unit, shown, kept } = unitEdge(kind, useMeasures());
+  return (
+    <NumberField
+      {...rest}
+      unit={unit}
+      value={value === null ? null : shown(value)}
+      min={min === undefined ? undefined : shown(min)}
+      max={max === undefined ? undefined : shown(max)}
+      onCommit={(typed) => onCommit(typed === null ? null : kept(typed))}
+    />
+  );
+}

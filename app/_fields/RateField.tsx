@@ -1,0 +1,95 @@
+'use client';
+
+import { useId } from 'react';
+import { rateInUnit } from '@/lib/check/rateInUnit';
+import { DOUBLE_DIGITS } from '@/shared/decimal';
+import type { Rate } from '@/shared/schemas/rate';
+import { currencyDigits } from '@/shared/tables/currencies';
+import type { RateUnit } from '@/shared/tables/rateCatalogue';
+import { useToday } from '../_documents/useToday';
+import { unitWords } from '../_text/unitWords';
+import { ChoiceField } from './ChoiceField';
+import { useMeasures } from './makerMeasures';
+import { NumberField } from './NumberField';
+import styles from './RateField.module.css';
+import { RateFoot } from './RateFoot';
+import { unitEdge } from './unitEdge';
+
+export type RateFieldProps<Unit extends RateUnit = RateUnit> = Readonly<{
+  label: string;
+  rate: Rate<Unit> | null;
+  /** Units it may be typed in, the usual one first. */
+  units: readonly [Unit, ...Unit[]];
+  /** The typical value in the first unit; null where nothing is typical. */
+  typical: number | null;
+  /** Told with the day and *yours* when typed; null when emptied, which is missing and not 0. */
+  onCommit: (rate: Rate<Unit> | null) => void;
+  onRest?: (() => void) | undefined;
+  /** Bounds in the unit of the rate. */
+  min?: number | undefined;
+  max?: number | undefined;
+  hint?: string | undefined;
+  /** What it means that it is missing; nothing is said where nobody needs it. */
+  whenMissing?: string | undefined;
+  /** True where a label for the id stands elsewhere, and with it the mark. */
+  labelled?: boolean | undefined;
+  width?: 'narrow' | 'normal' | 'full' | undefined;
+  id?: string | undefined;
+}>;
+
+const MOST = 1e9;
+/** What the schema of shares allows where nothing narrower is said. */
+const MOST_SHARE = 0.95;
+
+/** A rate with its unit, its mark, the day it was set, and the way back to what is typical. */
+export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
+  const { label, rate, units, onCommit, onRest, hint, whenMissing, labelled, width } = props;
+  const ownId = useId();
+  const id = props.id ?? ownId;
+  const today = useToday();
+  const measures = useMeasures();
+  const unit = rate?.unit ?? units[0];
+  const isShare = unit === 'share';
+  const percent = unitEdge('share', measures);
+  const shown = (value: number) => (isShare ? percent.shown(value) : value);
+  const yours = (typed: number): Rate<Unit> => ({
+    value: isShare ? percent.kept(typed) : typed,
+    unit,
+    date: today,
+    origin: 'yours',
+  });
+  const inUnit = (wanted: Unit) => {
+    if (rate === null) return;
+    const value = Number(rateInUnit(rate, wanted).toPrecision(DOUBLE_DIGITS - 3));
+    onCommit({ ...rate, value, unit: wanted });
+  };
+  return (
+    <div>
+      <div className={styles.pair}>
+        <NumberField
+          {...{ id, label, labelled, hint, width, onRest }}
+          unit={units.length > 1 ? undefined : isShare ? '%' : unitWords(unit, measures.currency)}
+          value={rate === null ? null : shown(rate.value)}
+          minDecimals={unit.startsWith('money') ? (currencyDigits(measures.currency) ?? 0) : 0}
+          min={shown(props.min ?? 0)}
+          max={shown(props.max ?? (isShare ? MOST_SHARE : MOST))}
+          origin={rate?.origin}
+          count={rate?.count}
+          issue={rate === null ? whenMissing : undefined}
+          onCommit={(typed) => onCommit(typed === null ? null : yours(typed))}
+        />
+        {units.length > 1 && (
+          <ChoiceField
+            label={`Unit of ${label}`}
+            labelled
+            width="narrow"
+            value={unit}
+            choices={units.map((value) => ({ value, label: unitWords(value, measures.currency) }))}
+            onCommit={inUnit}
+          />
+        )}
+      </div>
+      <RateFoot {...{ label, rate, typical: props.typical, unit: units[0], onCommit, today }} />
+    </div>
+  );
+}

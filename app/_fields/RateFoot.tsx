@@ -1,0 +1,59 @@
+'use client';
+
+import { daysBetween } from '@/shared/days';
+import type { Rate } from '@/shared/schemas/rate';
+import type { RateUnit } from '@/shared/tables/rateCatalogue';
+import { thresholds } from '@/shared/tables/thresholds';
+import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
+import { speakerOf } from '../_text/speaker';
+import { useMeasures } from './makerMeasures';
+import { useNumberLocale } from './numberLocale';
+import styles from './RateField.module.css';
+
+type RateFootProps<Unit extends RateUnit> = Readonly<{
+  label: string;
+  rate: Rate<Unit> | null;
+  typical: number | null;
+  /** Unit of the typical value. */
+  unit: Unit;
+  onCommit: (rate: Rate<Unit>) => void;
+  today: string;
+}>;
+
+/** Beneath a rate: the day it was set, whether that is long ago, and the typical value to fall back on. */
+export function RateFoot<Unit extends RateUnit>({
+  label,
+  rate,
+  unit,
+  onCommit,
+  today,
+  ...rest
+}: RateFootProps<Unit>) {
+  const { currency, units } = useMeasures();
+  const speak = speakerOf({ locale: useNumberLocale(), currency, units });
+  const isKnown = !unit.startsWith('money') || typicalMoneyCurrencies.includes(currency);
+  const typical = isKnown ? rest.typical : null;
+  const isTypical = rate?.origin === 'typical';
+  // Empty it keeps its height, so that nothing moves when the first key makes the rate the maker's own.
+  if (isTypical) return <div className={styles.foot} />;
+  const age = rate === null ? 0 : daysBetween(rate.date, today);
+  return (
+    <div className={styles.foot}>
+      {rate !== null && <span>set {speak.day(rate.date)}</span>}
+      {age > thresholds.rateAge.note.value && (
+        <span className={styles.old}>older than {thresholds.rateAge.note.value} days</span>
+      )}
+      {age < 0 && <span className={styles.old}>dated in the future</span>}
+      {typical !== null && (
+        <button
+          className={styles.back}
+          type="button"
+          onClick={() => onCommit({ value: typical, unit, date: today, origin: 'typical' })}
+        >
+          {rate === null ? 'Take the typical ' : 'Back to typical '}
+          {speak.rate(typical, unit)} <span className="visuallyHidden">for {label}</span>
+        </button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+import { DOUBLE_DIGITS } from '@/shared/decimal';
+import {
+  celsiusFromFahrenheit,
+  fahrenheitFromCelsius,
+  inchesFromMm,
+  kmFromMiles,
+  milesFromKm,
+  mmFromInches,
+} from '@/shared/units';
+import type { Measures } from './makerMeasures';
+
+/** The 32 that is added leaves noise of a fixed size, whatever the temperature. */
+const SCALE_DECIMALS = 9;
+
+/** Quantities that are kept in one unit and typed in another. */
+export type EdgeKind = 'length' | 'distance' | 'temperature' | 'share';
+
+/** The way between what is kept and what is typed; what was typed comes back as it was. */
+export interface UnitEdge {
+  /** What stands after the number. */
+  readonly unit: string;
+  readonly shown: (kept: number) => number;
+  readonly kept: (typed: number) => number;
+}
+
+/** @returns the edge of a quantity for a maker's units: lengths are kept in mm, distances in km, temperatures in °C, shares as 0 to 1. */
+export function unitEdge(kind: EdgeKind, { units }: Measures): UnitEdge {
+  switch (kind) {
+    case 'length':
+      return units.length === 'in' ? edge('in', inchesFromMm, mmFromInches) : same('mm');
+    case 'distance':
+      return units.distance === 'mi' ? edge('mi', milesFromKm, kmFromMiles) : same('km');
+    case 'temperature':
+      return units.temperature === 'F'
+        ? edge(
+            '°F',
+            (celsius) => Number(fahrenheitFromCelsius(celsius).toFixed(SCALE_DECIMALS)),
+            celsiusFromFahrenheit,
+          )
+        : same('°C');
+    case 'share':
+      return edge(
+        '%',
+        (share) => share * 100,
+        (percent) => tidy(percent / 100),
+      );
+    default:
+      return kind satisfies never;
+  }
+}
+
+// Helpers
+
+const same = (unit: string): UnitEdge => ({ unit, shown: tidy, kept: (typed) => typed });
+
+const edge = (unit: string, shown: (kept: number) => number, kept: UnitEdge['kept']): UnitEdge => ({
+  unit,
+  shown: (value) => tidy(shown(value)),
+  kept,
+});
+
+/** Going there and back leaves noise in the last binary digit, never in the fifteenth decimal one. */
+const tidy = (value: number): number => Number(value.toPrecision(DOUBLE_DIGITS));
