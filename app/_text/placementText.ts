@@ -1,5 +1,8 @@
 import { type Say, saying } from './sayings';
 
+/** Finished dye turns to gas again near here: common practice, 350 °F. */
+const DYE_WAKES_C = 176.7;
+
 /** Words of the findings about placements and presses. */
 export const placementText = {
   'PLC-01': ({ finding, name, figure, speak }) => {
@@ -59,7 +62,7 @@ export const placementText = {
       .split(';')
       .map((share) => speak.share(Number(share)))
       .join(' and ');
-    const sentence = `${name('line')} is pressed ${speak.number(figure('presses'), 0)} times: losses of ${each} add up to ${speak.share(figure('lost'))} of the pieces.`;
+    const sentence = `${name('line')} is pressed ${speak.number(figure('presses'), 0)} times: losses of ${each} come to ${speak.share(figure('lost'))} of the pieces.`;
     return finding.variant === 'order'
       ? saying(
           sentence,
@@ -73,6 +76,6 @@ export const placementText = {
   'PLC-08': ({ name, speak }) =>
     saying(
       `${name('finished')} is heated again while ${name('placement')} is pressed, with no clean paper between.`,
-      `From about ${speak.temperature(177)} the finished dye wakes up and prints a ghost. Put clean paper inside and under the piece, and do not slide it.`,
+      `From about ${speak.temperature(DYE_WAKES_C)} the finished dye wakes up and prints a ghost. Put clean paper inside and under the piece, and do not slide it.`,
     ),
 } satisfies Record<string, Say>;

@@ -1,6 +1,9 @@
 import { type Say, saying } from './sayings';
 import { paperWords, pressureWords } from './words';
 
+/** Morton and Hearle, Physical Properties of Textile Fibres, fig. 6.2. */
+const POLYESTER_MELTS_C = 250;
+
 /** Words of the findings about the recipe. */
 export const recipeText = {
   'REC-01': ({ finding, name, figure, speak }) => {
@@ -10,7 +13,7 @@ export const recipeText = {
       case 'melts':
         return saying(
           `${name('placement')} is set to ${set}, where polyester begins to give way.`,
-          `Polyester melts at about ${speak.temperature(250)}, and platens overshoot: the cloth glazes or sticks. Nothing above ${speak.temperature(figure('limitC'))} is costed; ${range} is usual for ${name('substrate')}.`,
+          `Polyester melts at about ${speak.temperature(POLYESTER_MELTS_C)}, and platens overshoot: the cloth glazes or sticks. Nothing above ${speak.temperature(figure('limitC'))} is costed; ${range} is usual for ${name('substrate')}.`,
         );
       case 'cold':
         return saying(

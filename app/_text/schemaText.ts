@@ -95,7 +95,7 @@ const troubles: Readonly<Record<DocumentTrouble, (refused: Refused) => Saying>> 
     ),
   more: ({ speak, figure }) =>
     saying(
-      `There is ${speak.count(figure('count'), 'more trouble')} in the document.`,
+      `${speak.count(figure('count'), 'more thing')} in the document cannot be read.`,
       'They are not listed. Mend the ones above and read the document again.',
     ),
 };

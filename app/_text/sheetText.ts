@@ -2,11 +2,18 @@ import { type Say, saying } from './sayings';
 
 /** Words of the findings about sheets. */
 export const sheetText = {
-  'LAY-01': ({ name, figure, speak }) =>
-    saying(
+  'LAY-01': ({ finding, name, figure, speak }) => {
+    if (finding.variant === 'speck') {
+      return saying(
+        `${name('placement')} is ${speak.size(figure('widthMm'), figure('heightMm'))}.`,
+        `A print under ${speak.length(figure('leastMm'))} can be neither cut nor taped; most likely the unit slipped. Check its width and height.`,
+      );
+    }
+    return saying(
       `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} does not fit ${name('sheet')}, either way round.`,
       `The printer reaches ${speak.size(figure('printableWidthMm'), figure('printableHeightMm'))} of the sheet. The largest print of this shape with room for tape is ${speak.size(figure('largestWidthMm'), figure('largestHeightMm'))}. Print it at that size, or on a larger sheet.`,
-    ),
+    );
+  },
   'LAY-02': ({ name, figure, speak }) =>
     saying(
       `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} fits ${name('sheet')} only when turned.`,

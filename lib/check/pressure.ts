@@ -15,9 +15,11 @@ export const pressureRule: Rule = ({ resolved }) => placementPlaces(resolved).fl
 function judge(place: PlacementPlace): readonly Finding[] {
   const { recipe, name } = place.placed.placement;
   const { blank } = place.line;
-  const usual = recipeRanges[blank.substrate].pressure;
   const { pressureLow, pressureHigh, pressureUsual } = thresholds.recipe;
   const isGarment = blank.kind === 'garment';
+  const { pressure: ofSubstrate } = recipeRanges[blank.substrate];
+  // A garment entered under a row of hard goods is still a garment.
+  const usual = isGarment && ofSubstrate === 'firm' ? recipeRanges.polyesterShirt.pressure : ofSubstrate;
   const kpa = isGarment ? recipe.pressureKpa : null;
   const isGaugeHigh = kpa !== null && kpa > pressureHigh.value + 1e-6;
   const isGaugeLow = kpa !== null && kpa < pressureLow.value - 1e-6;

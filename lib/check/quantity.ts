@@ -4,6 +4,7 @@ import type { LinePlace } from '@/lib/check/places';
 import { linePlaces } from '@/lib/check/places';
 import type { Rule } from '@/lib/check/rule';
 import type { Finding } from '@/shared/finding';
+import { lineSchema } from '@/shared/schemas/job';
 import { thresholds } from '@/shared/tables/thresholds';
 
 /** QTY-01: the sizes add up to what the customer ordered. */
@@ -21,11 +22,13 @@ const sum: Rule = ({ resolved }) =>
         found: { value: total, unit: 'pieces' },
         limit: { value: ordered, unit: 'pieces' },
         facts: { line: line.name, total, ordered },
-        fix: {
-          label: 'orderIsSum',
-          facts: { total },
-          changes: [place.change(['orderedQuantity'], total)],
-        },
+        fix: lineSchema.shape.orderedQuantity.safeParse(total).success
+          ? {
+              label: 'orderIsSum',
+              facts: { total },
+              changes: [place.change(['orderedQuantity'], total)],
+            }
+          : null,
       }),
     ];
   });

@@ -52,7 +52,10 @@ const packPrice: Rule = (scene) =>
         found: { value, unit },
         limit: { value: (typical ?? 0) * thresholds.packRatio.value, unit },
         facts: { rate: used.typical.label, of: used.of, value, unit, typical: typical ?? 0, times },
-        fix: perPack === null ? typicalFix(used, scene) : dividedFix(used, rate, perPack),
+        fix:
+          perPack === null || times / perPack > thresholds.packRatio.value
+            ? typicalFix(used, scene)
+            : dividedFix(used, rate, perPack),
       }),
     ];
   });
@@ -90,7 +93,7 @@ const noScrap: Rule = ({ resolved }) =>
 function judged({ usedRates, resolved }: Scene): readonly (readonly [UsedRate, Rate])[] {
   const isMoneyKnown = typicalMoneyCurrencies.includes(resolved.workshop.currency);
   return usedRates.flatMap((used) => {
-    if (used.rate === null || !used.needed || used.rate.origin === 'typical') return [];
+    if (used.rate === null || !used.needed) return [];
     // Zero scrap has its own finding.
     if (used.where.path.at(-1) === 'scrap' && used.rate.value === 0) return [];
     if (used.typical.unit.startsWith('money') && !isMoneyKnown) return [];

@@ -75,7 +75,8 @@ function startingRange(blank: Blank): CelsiusRange {
       ? Number.POSITIVE_INFINITY
       : Math.max(0, blank.maxTemperatureC - thresholds.safeTemperature.near.value);
   if (safe >= table.high) return { ...table, isCapped: false };
-  return { low: Math.min(table.low, safe), high: safe, isCapped: true };
+  // A degree wide at least, so that a dial in whole degrees can be set inside.
+  return { low: Math.min(table.low, safe - 1), high: safe, isCapped: true };
 }
 
 /** REC-02: dwell against the starting range; half the range's own width, or 15 s, is far outside. */

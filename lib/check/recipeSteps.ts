@@ -1,5 +1,6 @@
 import { makeFinding } from '@/lib/check/makeFinding';
-import { linePlaces, placementPlaces } from '@/lib/check/places';
+import type { PlacementPlace } from '@/lib/check/places';
+import { placementPlaces } from '@/lib/check/places';
 import type { Rule } from '@/lib/check/rule';
 import { thresholds } from '@/shared/tables/thresholds';
 
@@ -51,27 +52,31 @@ const protectivePaper: Rule = ({ resolved }) =>
     ];
   });
 
-/** REC-12: how often a recipe has worked on this substrate. Told once a line, for its least proven placement. */
-const proven: Rule = ({ resolved }) =>
-  linePlaces(resolved).flatMap(({ line, where }) => {
-    const counts = line.placements.map(({ placement }) => placement.recipe.provenPresses);
-    const least = Math.min(...counts);
+/** REC-12: how often a recipe has worked on a blank. Told once a blank, for its least proven placement. */
+const proven: Rule = ({ resolved }) => {
+  const places = placementPlaces(resolved);
+  const blankOf = (place: PlacementPlace) => place.line.line.blankId;
+  return [...new Set(places.map(blankOf))].flatMap((blankId) => {
+    const [least] = places
+      .filter((place) => blankOf(place) === blankId)
+      .toSorted((a, b) => timesProven(a) - timesProven(b));
     const few = thresholds.recipe.provenFew.value;
-    if (least >= few) return [];
-    const index = counts.indexOf(least);
-    const placed = line.placements[index];
-    if (placed === undefined) return [];
+    if (least === undefined || timesProven(least) >= few) return [];
+    const times = timesProven(least);
     return [
       makeFinding({
         id: 'REC-12',
-        severity: least === 0 ? 'caution' : 'note',
-        variant: least === 0 ? 'never' : 'seldom',
-        where: where('placements', index, 'recipe', 'provenPresses'),
-        found: { value: least, unit: 'presses' },
+        severity: times === 0 ? 'caution' : 'note',
+        variant: times === 0 ? 'never' : 'seldom',
+        where: least.where('recipe', 'provenPresses'),
+        found: { value: times, unit: 'presses' },
         limit: { value: few, unit: 'presses' },
-        facts: { blank: line.blank.name, proven: least, few, scrap: placed.scrap.value },
+        facts: { blank: least.line.blank.name, proven: times, few, scrap: least.placed.scrap.value },
       }),
     ];
   });
+};
+
+const timesProven = ({ placed }: PlacementPlace): number => placed.placement.recipe.provenPresses;
 
 export const stepRules: readonly Rule[] = [preheat, protectivePaper, proven];

@@ -1,9 +1,12 @@
+import { insideSize } from '@/lib/check/insideSize';
+import { isSpeck } from '@/lib/check/isSpeck';
 import { makeFinding } from '@/lib/check/makeFinding';
 import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
 import { placementPlaces } from '@/lib/check/places';
-import { shrinkFix } from '@/lib/check/printFix';
+import { resizeFix, shrinkFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
-import type { Finding, Severity } from '@/shared/finding';
+import type { SizeMm } from '@/lib/check/tidyLength';
+import type { Finding, Fix, Severity } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import { textileKinds } from '@/shared/schemas/blank';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -22,7 +25,7 @@ function judgePrint(
   unit: Workshop['units']['length'],
 ): readonly Finding[] {
   const { artwork } = place.placed;
-  if (artwork.pixels === null) return [];
+  if (artwork.pixels === null || isSpeck(printPlace.print)) return [];
   const { print, printIndex } = printPlace;
   const ppi = Math.min(
     artwork.pixels.width / inchesFromMm(print.widthMm),
@@ -50,9 +53,26 @@ function judgePrint(
         cleanWidthMm: most.widthMm,
         cleanHeightMm: most.heightMm,
       },
-      fix: shrinkFix(place, printPlace, ppi / clean, unit),
+      fix: cleanFix(place, printPlace, ppi / clean, most, unit),
     }),
   ];
+}
+
+/** A cropped picture keeps its box's shape; any other is proposed whole, in its own shape, inside the box. */
+function cleanFix(
+  place: PlacementPlace,
+  printPlace: PrintPlace,
+  factor: number,
+  most: SizeMm,
+  unit: Workshop['units']['length'],
+): Fix | null {
+  if (place.placed.placement.fit !== 'inside') return shrinkFix(place, printPlace, factor, unit);
+  const { print, printIndex } = printPlace;
+  const room = {
+    widthMm: Math.min(print.widthMm, most.widthMm),
+    heightMm: Math.min(print.heightMm, most.heightMm),
+  };
+  return resizeFix(place, printIndex, insideSize(most.widthMm / most.heightMm, room, unit));
 }
 
 function severityOnCloth(ppi: number): Severity | null {

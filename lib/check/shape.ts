@@ -1,16 +1,14 @@
+import { insideSize } from '@/lib/check/insideSize';
+import { isSpeck } from '@/lib/check/isSpeck';
 import { makeFinding } from '@/lib/check/makeFinding';
 import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
 import { placementPlaces } from '@/lib/check/places';
 import { resizeFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
 import type { SizeMm } from '@/lib/check/tidyLength';
-import { tidyLength } from '@/lib/check/tidyLength';
 import type { Finding, Fix } from '@/shared/finding';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { thresholds } from '@/shared/tables/thresholds';
-
-/** A hundredth of the shape lost to rounding a proposed size is more than the eye should get. */
-const SHAPE_KEPT = 0.005;
 
 /** ART-04: the picture and the box it goes into have different shapes. */
 export const shapeRule: Rule = ({ resolved }) =>
@@ -24,7 +22,7 @@ function judgeShape(
   unit: Workshop['units']['length'],
 ): readonly Finding[] {
   const { artwork, placement } = place.placed;
-  if (artwork.pixels === null) return [];
+  if (artwork.pixels === null || isSpeck(print)) return [];
   const artShape = artwork.pixels.width / artwork.pixels.height;
   const boxShape = print.widthMm / print.heightMm;
   const off = Math.max(artShape / boxShape, boxShape / artShape) - 1;
@@ -32,7 +30,7 @@ function judgeShape(
   if (off < limits.note.value - 1e-9) return [];
   const isStretched = placement.fit === 'stretch';
   const severity = isStretched ? 'stop' : off > limits.caution.value + 1e-9 ? 'caution' : 'note';
-  const inside = sizeInside(artShape, print, unit);
+  const inside = insideSize(artShape, print, unit);
   return [
     makeFinding({
       id: 'ART-04',
@@ -68,18 +66,4 @@ function shapedFix(
   const fix = resizeFix(place, printIndex, inside);
   if (fix === null || !isStretched) return fix;
   return { ...fix, changes: [place.change(['fit'], 'inside'), ...fix.changes] };
-}
-
-/** The largest box of the picture's own shape inside the print's box. */
-function sizeInside(artShape: number, box: SizeMm, unit: Workshop['units']['length']): SizeMm {
-  const exact: SizeMm =
-    artShape > box.widthMm / box.heightMm
-      ? { widthMm: box.widthMm, heightMm: box.widthMm / artShape }
-      : { widthMm: box.heightMm * artShape, heightMm: box.heightMm };
-  const tidy: SizeMm = {
-    widthMm: tidyLength(exact.widthMm, unit),
-    heightMm: tidyLength(exact.heightMm, unit),
-  };
-  const kept = tidy.widthMm / tidy.heightMm / artShape;
-  return Math.abs(kept - 1) <= SHAPE_KEPT ? tidy : exact;
 }

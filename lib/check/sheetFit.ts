@@ -1,15 +1,16 @@
 import type { ResolvedJob } from '@/lib/check/checkedJob';
+import { isSpeck } from '@/lib/check/isSpeck';
 import { makeFinding } from '@/lib/check/makeFinding';
 import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
 import { placementPlaces } from '@/lib/check/places';
 import { shrinkFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
-import { sheetCount } from '@/lib/check/sheetCount';
+import { fits, inset, sheetShare, turned } from '@/lib/check/sheetShare';
 import type { SizeMm } from '@/lib/check/tidyLength';
 import { scaledSize } from '@/lib/check/tidyLength';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { fitsWithin, LENGTH_TOLERANCE_MM } from '@/shared/units';
+import { fitsWithin } from '@/shared/units';
 
 /** LAY-01 to LAY-04: whether a print goes on the sheet, which way, and with room for tape. */
 const fit: Rule = ({ resolved }) =>
@@ -39,10 +40,23 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
     },
     fix: factor < 1 ? shrinkFix(place, printPlace, factor, workshop.units.length) : null,
   };
+  const least = thresholds.leastPrint.value;
+  if (isSpeck(print)) {
+    return [
+      makeFinding({
+        ...draft,
+        id: 'LAY-01',
+        severity: 'stop',
+        variant: 'speck',
+        limit: { value: least, unit: 'mm' },
+        facts: { ...draft.facts, leastMm: least },
+        fix: null,
+      }),
+    ];
+  }
   const upright = fits(print, printable);
-  const turned = fits(turn(print), printable);
-  if (!upright && !turned) {
-    const withoutBorders = fits(print, sheet) || fits(turn(print), sheet);
+  if (!upright && !fits(turned(print), printable)) {
+    const withoutBorders = fits(print, sheet) || fits(turned(print), sheet);
     if (!withoutBorders) return [makeFinding({ ...draft, id: 'LAY-01', severity: 'stop' })];
     if (!printer.borderless) {
       // No sheet can be printed behind this stop, so no reason passes it.
@@ -64,8 +78,8 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
 /** LAY-04, for prints that go one to a sheet; others are cut apart and judged by their gutter. */
 function judgeTape(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlace): readonly Finding[] {
   const { print, printIndex } = printPlace;
-  if (sheetCount(job, print) !== 1) return [];
-  const margins = [print, turn(print)].flatMap((size) =>
+  if (sheetShare(job, print) !== 'alone') return [];
+  const margins = [print, turned(print)].flatMap((size) =>
     fits(size, job.sheet)
       ? [Math.min(job.sheet.widthMm - size.widthMm, job.sheet.heightMm - size.heightMm) / 2]
       : [],
@@ -96,7 +110,7 @@ const gutter: Rule = ({ resolved }) => {
   const { least, clear } = thresholds.gutter;
   if (fitsWithin(clear.value, gutterMm)) return [];
   const ganged = placementPlaces(resolved).find(({ prints }) =>
-    prints.some(({ print }) => sheetCount(resolved, print) > 1),
+    prints.some(({ print }) => sheetShare(resolved, print) === 'shared'),
   );
   if (ganged === undefined) return [];
   const isStop = !fitsWithin(least.value, gutterMm);
@@ -126,17 +140,7 @@ const tapeMargin = ({ workshop }: ResolvedJob): number =>
 function taped(job: ResolvedJob, print: SizeMm): number {
   const room = inset(job.sheet, Math.max(tapeMargin(job), job.printer.marginMm));
   const factor = (size: SizeMm) => Math.min(room.widthMm / size.widthMm, room.heightMm / size.heightMm, 1);
-  return Math.max(0, factor(print), factor(turn(print)));
+  return Math.max(0, factor(print), factor(turned(print)));
 }
-
-const turn = ({ widthMm, heightMm }: SizeMm): SizeMm => ({ widthMm: heightMm, heightMm: widthMm });
-
-const inset = ({ widthMm, heightMm }: SizeMm, marginMm: number): SizeMm => ({
-  widthMm: widthMm - 2 * marginMm,
-  heightMm: heightMm - 2 * marginMm,
-});
-
-const fits = (size: SizeMm, room: SizeMm): boolean =>
-  size.widthMm <= room.widthMm + LENGTH_TOLERANCE_MM && size.heightMm <= room.heightMm + LENGTH_TOLERANCE_MM;
 
 export const sheetFitRules: readonly Rule[] = [fit, gutter];

@@ -67,6 +67,8 @@ export const thresholds = {
     heavy: limit(2.5, 'share', memory),
     tooHeavy: limit(3, 'share', memory),
   },
+  /** Smaller pieces can be neither cut nor taped, and are a slip of the unit. */
+  leastPrint: limit(5, 'mm', practice),
   tape: {
     least: inches(0.125, memory),
     clear: inches(0.25, practice),

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import { mmFromInches } from '@/shared/units';
+import { clubWith, mended, mugsWith, told, verdict } from '@/tests/fixtures/clubJob';
+
+const back = (widthIn: number, heightIn: number, fields: Record<string, unknown> = {}) =>
+  clubWith({
+    'artwork:hill-path.pixels': null,
+    'job.lines.0.placements.0.prints': [
+      { sizes: null, widthMm: mmFromInches(widthIn), heightMm: mmFromInches(heightIn) },
+    ],
+    ...fields,
+  });
+
+// Letter paper with a border of 0.125 in: 8.25 × 10.75 in can be printed.
+describe('LAY-01 asks whether the print goes on the sheet', () => {
+  it.each([
+    [8.25, 10.75, 'pass'],
+    [10.75, 8.25, 'pass'],
+    [8.51, 10.75, 'stop'],
+    [10.5, 12.5, 'stop'],
+    [8, 11.1, 'stop'],
+  ])('%d × %d in: %s', (width, height, expected) => {
+    expect(verdict(back(width, height), 'LAY-01')).toBe(expected);
+  });
+
+  it('stops 10.5 × 12.5 in and proposes 8.00 × 9.52 in, the largest of that shape with room for tape', () => {
+    const input = back(10.5, 12.5);
+    const [finding] = told(input, 'LAY-01');
+    expect(finding?.waivable).toBe(false);
+    // 8.5 − 2 × 0.25 = 8 in wide; 12.5 × 8 ÷ 10.5 = 9.5238 in high.
+    const after = mended(input, finding);
+    expect(after.job.lines[0]?.placements[0]?.prints[0]).toMatchObject({
+      widthMm: mmFromInches(8),
+      heightMm: expect.closeTo(mmFromInches(9.52), 9),
+    });
+    for (const id of ['LAY-01', 'LAY-02', 'LAY-03', 'LAY-04'] as const) {
+      expect(verdict(after, id)).toBe('pass');
+    }
+  });
+
+  it.each([
+    [0.009, 'pass'],
+    [0.011, 'stop'],
+  ])('allows a hundredth of a millimetre: %d mm over is %s', (overMm, expected) => {
+    const widthMm = mmFromInches(8.5) + overMm;
+    const input = back(8, 10, {
+      'job.lines.0.placements.0.prints': [{ sizes: null, widthMm, heightMm: widthMm }],
+      'workshop.printers.0.borderless': true,
+    });
+    expect(verdict(input, 'LAY-01')).toBe(expected);
+  });
+
+  it('takes a print of a few millimetres for a slip of the unit', () => {
+    expect(verdict(back(0.19, 3), 'LAY-01')).toBe('stop speck');
+    expect(verdict(back(0.2, 3), 'LAY-01')).toBe('pass');
+  });
+});
+
+describe('LAY-02 notes a print that fits turned only', () => {
+  it.each([
+    [8.25, 10, 'pass'],
+    [8.3, 8, 'note'],
+    [10, 8.25, 'note'],
+  ])('%d × %d in: %s', (width, height, expected) => {
+    expect(verdict(back(width, height), 'LAY-02')).toBe(expected);
+  });
+});
+
+describe('LAY-03 asks for borderless printing where only that fits', () => {
+  it.each([
+    [false, 8.25, 'pass'],
+    [false, 8.26, 'stop unsupported'],
+    [true, 8.26, 'caution supported'],
+    [false, 8.5, 'stop unsupported'],
+    [true, 8.5, 'caution supported'],
+    [true, 8.51, 'pass'],
+  ])('printer borderless %s, %d in wide: %s', (borderless, width, expected) => {
+    const input = back(width, 10.7, { 'workshop.printers.0.borderless': borderless });
+    expect(verdict(input, 'LAY-03')).toBe(expected);
+  });
+
+  it('cannot be waived where the printer leaves a border', () => {
+    expect(told(back(8.4, 10), 'LAY-03')[0]?.waivable).toBe(false);
+  });
+});
+
+describe('LAY-04 wants clean paper round a print that has its sheet alone', () => {
+  it.each([
+    [8, 10, 'pass'],
+    [8, 10.5, 'pass'],
+    [8.01, 10, 'caution narrow'],
+    [8.25, 10, 'caution narrow'],
+    [8, 10.51, 'caution narrow'],
+  ])('%d × %d in on letter: %s', (width, height, expected) => {
+    expect(verdict(back(width, height), 'LAY-04')).toBe(expected);
+  });
+
+  it('stops a garment without 0.125 in', () => {
+    const borderless = { 'workshop.printers.0.borderless': true };
+    expect(verdict(back(8.26, 10, borderless), 'LAY-04')).toBe('stop none');
+    expect(verdict(back(8.26, 10, { ...borderless, 'blank:white-shirt.kind': 'bag' }), 'LAY-04')).toBe(
+      'caution narrow',
+    );
+  });
+
+  it('follows a maker who wants more room, never one who wants less', () => {
+    const more = { 'workshop.policy.tapeMarginMm': mmFromInches(0.5) };
+    expect(verdict(back(7.6, 10, more), 'LAY-04')).toBe('caution narrow');
+    expect(verdict(back(8.1, 10, { 'workshop.policy.tapeMarginMm': 0 }), 'LAY-04')).toBe('caution narrow');
+  });
+
+  it('leaves pieces that share a sheet to their gutter', () => {
+    expect(verdict(mugsWith({}), 'LAY-04')).toBe('pass');
+  });
+
+  it('is mended by its button', () => {
+    const input = back(8.2, 10.6);
+    expect(verdict(mended(input, told(input, 'LAY-04')[0]), 'LAY-04')).toBe('pass');
+  });
+});
+
+describe('LAY-06 leaves room for the knife', () => {
+  it.each([
+    [0.124, 'stop none'],
+    [0.125, 'caution narrow'],
+    [0.249, 'caution narrow'],
+    [0.25, 'pass'],
+  ])('%d in: %s', (gutter, expected) => {
+    const input = mugsWith({ 'workshop.policy.gutterMm': mmFromInches(gutter) });
+    expect(verdict(input, 'LAY-06')).toBe(expected);
+  });
+
+  it('speaks once, and its button sets the gap', () => {
+    const input = mugsWith({ 'workshop.policy.gutterMm': 1 });
+    expect(told(input, 'LAY-06')).toHaveLength(1);
+    expect(verdict(mended(input, told(input, 'LAY-06')[0]), 'LAY-06')).toBe('pass');
+  });
+
+  it('has nothing to say where every print has its sheet alone', () => {
+    const { job } = clubWith({});
+    const alone = clubWith({
+      'job.lines.0.placements': job.lines[0]?.placements.slice(0, 1),
+      'workshop.policy.gutterMm': 0,
+    });
+    expect(verdict(alone, 'LAY-06')).toBe('pass');
+  });
+});
