@@ -1,0 +1,13 @@
+'use client';
+
+import { useMemo } from 'react';
+import type { TextContext } from '../_text/speaker';
+import { useMeasures } from './makerMeasures';
+import { useNumberLocale } from './numberLocale';
+
+/** How the maker reads numbers, for whatever puts figures into words. */
+export function useTextContext(): TextContext {
+  const locale = useNumberLocale();
+  const { units, currency } = useMeasures();
+  return useMemo(() => ({ locale, units, currency }), [locale, units, currency]);
+}

@@ -1,0 +1,39 @@
+'use client';
+
+import type { FigureRef } from '@/lib/grid/traceFigure';
+import { HeatFigure } from '../_figures/HeatFigure';
+import { classes } from '../_shell/classes';
+import styles from './FigureButton.module.css';
+import type { OpenFigure } from './useOpenFigure';
+
+type FigureButtonProps = Readonly<{
+  figure: FigureRef;
+  /** What it is, for whoever does not see the row and column it stands in. */
+  name: string;
+  text: string;
+  opens: OpenFigure;
+  strong?: boolean;
+}>;
+
+/** A figure that opens to its sum. */
+export function FigureButton({ figure, name, text, opens, strong = false }: FigureButtonProps) {
+  const isOpen = opens.isOpen(figure);
+  return (
+    <button
+      className={classes(styles.figure, strong && styles.strong)}
+      type="button"
+      id={opens.buttonId(figure)}
+      aria-expanded={isOpen}
+      aria-controls={isOpen ? opens.panelId : undefined}
+      onClick={() => opens.toggle(figure)}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape' || !isOpen) return;
+        event.stopPropagation();
+        opens.close();
+      }}
+    >
+      <span className="visuallyHidden">{name}: </span>
+      <HeatFigure text={text} />
+    </button>
+  );
+}

@@ -1,0 +1,97 @@
+'use client';
+
+import { useState } from 'react';
+import type { FigureRef, Trace } from '@/lib/grid/traceFigure';
+import { formatNumber } from '@/shared/formatNumber';
+import { useTextContext } from '../_fields/useTextContext';
+import { Button } from '../_shell/Button';
+import { type FigureNames, figureName, figurePlace } from './figureName';
+import { figureText } from './figureText';
+import { inWords, type Term } from './inWords';
+import { isTyped } from './isTyped';
+import type { Phrase } from './phrase';
+import { TraceChip } from './TraceChip';
+import styles from './TraceFormula.module.css';
+
+type TraceFormulaProps = Readonly<{
+  trace: Trace;
+  names: FigureNames;
+  onOpen: (ref: FigureRef) => void;
+}>;
+
+/** More summands than this fold; the rest is a press away. */
+const SHOWN = 5;
+
+/** A formula in words, its operands as chips that open; a long sum is a list and folds. */
+export function TraceFormula({ trace, names, onOpen }: TraceFormulaProps) {
+  const [unfolded, setUnfolded] = useState(false);
+  const terms = inWords(trace.parts);
+  const ofSizes = trace.kind === 'sum';
+  const write = (term: Term) => <Phrases {...{ term, names, ofSizes, onOpen }} />;
+  const [only] = terms;
+  if (terms.length === 1 && only !== undefined) return <p className={styles.line}>= {write(only)}</p>;
+  // Folding away a single summand would take as much room as showing it.
+  const folds = !unfolded && terms.length > SHOWN + 1;
+  const shown = folds ? terms.slice(0, SHOWN) : terms;
+  return (
+    <div>
+      <ul className={styles.terms}>
+        {shown.map((term, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: summands have no name, and their order is the formula's
+          <li className={styles.line} key={index}>
+            <span className={styles.sign}>{index === 0 ? '=' : term.sign}</span>
+            {write(term)}
+          </li>
+        ))}
+      </ul>
+      {folds && (
+        <Button kind="quiet" onPress={() => setUnfolded(true)}>
+          and {terms.length - SHOWN} more to add
+        </Button>
+      )}
+    </div>
+  );
+}
+
+type PhrasesProps = Readonly<{
+  term: Term;
+  names: FigureNames;
+  ofSizes: boolean;
+  onOpen: (ref: FigureRef) => void;
+}>;
+
+function Phrases({ term, names, ofSizes, onOpen }: PhrasesProps) {
+  const context = useTextContext();
+  const write = (phrase: Phrase) => {
+    switch (phrase.kind) {
+      case 'words':
+        return `${phrase.text} `;
+      case 'number':
+        return `${formatNumber(phrase.value, context.locale)} `;
+      case 'bracket':
+        return <span className={styles.bracket}>{phrase.side === 'open' ? '(' : ') '}</span>;
+      case 'chip': {
+        const { ref, label, value, unit } = phrase.part;
+        const where = ofSizes && ref.rowId !== 'quantity' ? `, ${figurePlace(names, ref)}` : '';
+        return (
+          <TraceChip
+            label={`${figureName(names, ref, label)}${where}`}
+            value={figureText(value, unit, context)}
+            typed={isTyped(names.sheet, ref)}
+            onOpen={() => onOpen(ref)}
+          />
+        );
+      }
+      default:
+        return phrase satisfies never;
+    }
+  };
+  return (
+    <>
+      {term.phrases.map((phrase, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the order of a formula is fixed
+        <span key={index}>{write(phrase)}</span>
+      ))}
+    </>
+  );
+}

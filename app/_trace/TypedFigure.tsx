@@ -1,0 +1,52 @@
+'use client';
+
+import type { FigureRef, Trace } from '@/lib/grid/traceFigure';
+import { milesFromKm } from '@/shared/units';
+import { useTextContext } from '../_fields/useTextContext';
+import { OriginMark } from '../_figures/OriginMark';
+import { speakerOf } from '../_text/speaker';
+import type { FigureNames } from './figureName';
+import { figureText } from './figureText';
+import styles from './TypedFigure.module.css';
+import { whereSet } from './whereSet';
+
+type TypedFigureProps = Readonly<{ trace: Trace; names: FigureNames }>;
+
+/** The end of the way down: a value as it was typed, whose it is, since when, and where it is set. */
+export function TypedFigure({ trace, names }: TypedFigureProps) {
+  const context = useTextContext();
+  const speak = speakerOf(context);
+  const { input } = trace;
+  const place = whereSet(names.sheet, names.job, trace.ref);
+  const counted = input?.origin === 'counted';
+  return (
+    <div className={styles.typed}>
+      <p className={styles.facts}>
+        {!counted && <strong>{typedText(trace, context)}</strong>}
+        {input !== undefined && input.origin !== 'typed' && input.origin !== 'counted' && (
+          <OriginMark origin={input.origin} count={input.count} />
+        )}
+        {input?.date !== undefined && <span>set on {speak.day(input.date)}</span>}
+        {input?.about !== undefined && <span>{input.about}</span>}
+        {counted && input.about === undefined && <span>counted from the job</span>}
+      </p>
+      {place !== null && (
+        <p className={styles.where}>
+          It is set <a href={place.href}>{place.words}</a>.
+        </p>
+      )}
+    </div>
+  );
+}
+
+// Helpers
+
+/** In the unit it was typed in, where the sums use another. */
+function typedText({ input, value, unit, ref }: Trace, context: ReturnType<typeof useTextContext>): string {
+  if (input?.typed !== undefined) return figureText(input.typed.value, input.typed.unit, context);
+  if (isDistance(ref) && context.units.distance === 'mi')
+    return figureText(milesFromKm(value), 'mi', context);
+  return figureText(value, unit, context);
+}
+
+const isDistance = ({ rowId }: FigureRef): boolean => rowId === 'deliveryKm';
