@@ -20,7 +20,8 @@ export interface MakerActions {
   /** Sets one field. Quick edits of the same field undo as one. */
   readonly setField: (target: Target, label: string, path: FieldPath, value: unknown) => EditOutcome;
   readonly changeWorkshop: (label: string, to: (workshop: Workshop) => Workshop) => EditOutcome;
-  readonly changeJob: (id: string, label: string, to: (job: Job) => Job) => EditOutcome;
+  /** Quick changes with the same `key` undo as one. */
+  readonly changeJob: (id: string, label: string, to: (job: Job) => Job, key?: string) => EditOutcome;
   readonly changeBlank: (id: string, label: string, to: (blank: Blank) => Blank) => EditOutcome;
   readonly changeArtwork: (id: string, label: string, to: (artwork: Artwork) => Artwork) => EditOutcome;
   /** Applies the changes of a finding's fix, all or none, as one step. */
@@ -37,7 +38,8 @@ export function makerActions(edit: DocumentActions<DocumentBodies>['edit']): Mak
     setField: (target, label, path, value) =>
       one(label, fieldEdit(target, path, value), `${idOf(target)} ${path.join('.')}`),
     changeWorkshop: (label, to) => one(label, { do: 'change', kind: 'workshop', id: WORKSHOP_ID, to }),
-    changeJob: (id, label, to) => one(label, { do: 'change', kind: 'job', id, to }),
+    changeJob: (id, label, to, key) =>
+      one(label, { do: 'change', kind: 'job', id, to }, key === undefined ? undefined : `${id} ${key}`),
     changeBlank: (id, label, to) => one(label, { do: 'change', kind: 'blank', id, to }),
     changeArtwork: (id, label, to) => one(label, { do: 'change', kind: 'artwork', id, to }),
     applyFix: (jobId, label, changes) =>

@@ -9,12 +9,14 @@ type CheckFieldProps = Readonly<{
   checked: boolean;
   onCommit: (checked: boolean) => void;
   hint?: string | undefined;
+  caution?: string | undefined;
   issue?: string | undefined;
   id?: string | undefined;
 }>;
 
 /** Yes or no, with the sentence it stands for beside it. */
-export function CheckField({ label, checked, onCommit, hint, issue, id: givenId }: CheckFieldProps) {
+export function CheckField(props: CheckFieldProps) {
+  const { label, checked, onCommit, hint, caution, issue, id: givenId } = props;
   const ownId = useId();
   const id = givenId ?? ownId;
   return (
@@ -26,7 +28,7 @@ export function CheckField({ label, checked, onCommit, hint, issue, id: givenId 
           type="checkbox"
           checked={checked}
           aria-invalid={issue ? true : undefined}
-          aria-describedby={describedBy(id, { hint, issue })}
+          aria-describedby={describedBy(id, { hint, caution: issue ? undefined : caution, issue })}
           onChange={(event) => onCommit(event.target.checked)}
         />
         {label}
@@ -34,6 +36,11 @@ export function CheckField({ label, checked, onCommit, hint, issue, id: givenId 
       {hint && (
         <p className={styles.hint} id={`${id}-hint`}>
           {hint}
+        </p>
+      )}
+      {caution && !issue && (
+        <p className={styles.caution} id={`${id}-caution`}>
+          {caution}
         </p>
       )}
       <p className={styles.issue} id={`${id}-issue`} aria-live="polite">

@@ -14,6 +14,7 @@ type ChoiceFieldProps<Value extends string> = Readonly<{
   /** Shown while nothing is chosen. */
   unchosen?: string | undefined;
   hint?: string | undefined;
+  caution?: string | undefined;
   issue?: string | undefined;
   width?: 'narrow' | 'normal' | 'full' | undefined;
   /** True where what stands beside it says what is chosen; the name is then only spoken. */
@@ -23,7 +24,18 @@ type ChoiceFieldProps<Value extends string> = Readonly<{
 
 /** One of several, in the system's own list, which every phone and screen reader knows. */
 export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>) {
-  const { label, value, choices, onCommit, unchosen = 'Choose', hint, issue, width, labelled } = props;
+  const {
+    label,
+    value,
+    choices,
+    onCommit,
+    unchosen = 'Choose',
+    hint,
+    caution,
+    issue,
+    width,
+    labelled,
+  } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const choose = (text: string) => {
@@ -31,13 +43,13 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
     if (chosen) onCommit(chosen.value);
   };
   return (
-    <FieldFrame {...{ id, label, hint, issue, width, labelled }}>
+    <FieldFrame {...{ id, label, hint, caution, issue, width, labelled }}>
       <select
         id={id}
         value={value ?? ''}
         aria-label={labelled ? label : undefined}
         aria-invalid={issue ? true : undefined}
-        aria-describedby={describedBy(id, { hint, issue })}
+        aria-describedby={describedBy(id, { hint, caution: issue ? undefined : caution, issue })}
         onChange={(event) => choose(event.target.value)}
       >
         {value === null && <option value="">{unchosen}</option>}

@@ -13,6 +13,8 @@ type FieldFrameProps = Readonly<{
   /** True where a label for this id stands elsewhere, beside the field. */
   labelled?: boolean | undefined;
   hint?: string | undefined;
+  /** What is worth a second look, though the value may stand. */
+  caution?: string | undefined;
   /** What is wrong, as a sentence; spoken when it appears. */
   issue?: string | null | undefined;
   /** Something is on its way, and not wrong yet. */
@@ -23,7 +25,7 @@ type FieldFrameProps = Readonly<{
 
 /** What every field has in common: its name above, its unit after, its hint and its issue beneath. */
 export function FieldFrame(props: FieldFrameProps) {
-  const { id, label, unit, origin, count, labelled, hint, issue } = props;
+  const { id, label, unit, origin, count, labelled, hint, caution, issue } = props;
   const { waiting = false, width = 'normal', children } = props;
   return (
     <div className={classes(styles.frame, styles[width])}>
@@ -46,6 +48,11 @@ export function FieldFrame(props: FieldFrameProps) {
       {hint && (
         <p className={styles.hint} id={`${id}-hint`}>
           {hint}
+        </p>
+      )}
+      {caution && !issue && (
+        <p className={styles.caution} id={`${id}-caution`}>
+          {caution}
         </p>
       )}
       <p className={classes(styles.issue, waiting && styles.waiting)} id={`${id}-issue`} aria-live="polite">

@@ -15,15 +15,18 @@ type MeasureFieldProps = Readonly<{
   /** Bounds in the unit the document keeps. */
   min?: number | undefined;
   max?: number | undefined;
+  /** The value must be more than this. */
+  above?: number | undefined;
   needed?: boolean | undefined;
   hint?: string | undefined;
+  caution?: string | undefined;
   issue?: string | undefined;
   width?: 'narrow' | 'normal' | 'full' | undefined;
   id?: string | undefined;
 }>;
 
 /** A length, distance, temperature or share, typed in the maker's own unit. */
-export function MeasureField({ kind, value, onCommit, min, max, ...rest }: MeasureFieldProps) {
+export function MeasureField({ kind, value, onCommit, min, max, above, ...rest }: MeasureFieldProps) {
   const { unit, shown, kept } = unitEdge(kind, useMeasures());
   return (
     <NumberField
@@ -32,6 +35,7 @@ export function MeasureField({ kind, value, onCommit, min, max, ...rest }: Measu
       value={value === null ? null : shown(value)}
       min={min === undefined ? undefined : shown(min)}
       max={max === undefined ? undefined : shown(max)}
+      above={above === undefined ? undefined : shown(above)}
       onCommit={(typed) => onCommit(typed === null ? null : kept(typed))}
     />
   );

@@ -13,6 +13,7 @@ type NumberFieldProps = NumberText &
     hint?: string | undefined;
     /** A finding about the value in force, as a sentence. */
     issue?: string | undefined;
+    caution?: string | undefined;
     /** Where the value comes from; shown as a mark and by the line under the number. */
     origin?: Origin | undefined;
     /** How many runs a measured value rests on. */
@@ -25,19 +26,19 @@ type NumberFieldProps = NumberText &
 
 /** One number with its unit after it; validates what is typed and never changes it. */
 export function NumberField(props: NumberFieldProps) {
-  const { label, unit, hint, origin, count, labelled, width } = props;
+  const { label, unit, hint, caution, origin, count, labelled, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { input, trouble, waiting } = useNumberText(props);
   const issue = trouble ?? props.issue;
   return (
-    <FieldFrame {...{ id, label, unit, hint, origin, count, labelled, width, issue, waiting }}>
+    <FieldFrame {...{ id, label, unit, hint, caution, origin, count, labelled, width, issue, waiting }}>
       <input
         {...input}
         className={styles.number}
         id={id}
         aria-invalid={input['aria-invalid'] ?? (props.issue ? true : undefined)}
-        aria-describedby={describedBy(id, { unit, hint, issue })}
+        aria-describedby={describedBy(id, { unit, hint, caution: issue ? undefined : caution, issue })}
       />
     </FieldFrame>
   );

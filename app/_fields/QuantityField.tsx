@@ -2,6 +2,7 @@
 
 import { useId } from 'react';
 import { classes } from '@/app/_shell/classes';
+import { describedBy } from './describedBy';
 import styles from './QuantityField.module.css';
 import { useNumberText } from './useNumberText';
 
@@ -12,6 +13,7 @@ type QuantityFieldProps = Readonly<{
   onCommit: (value: number | null) => void;
   onRest?: (() => void) | undefined;
   max?: number | undefined;
+  caution?: string | undefined;
   issue?: string | undefined;
   id?: string | undefined;
 }>;
@@ -33,9 +35,14 @@ export function QuantityField(props: QuantityFieldProps) {
           className={classes(styles.box, !props.value && styles.none, issue && !waiting && styles.wrong)}
           id={id}
           aria-invalid={input['aria-invalid'] ?? (props.issue ? true : undefined)}
-          aria-describedby={issue ? `${id}-issue` : undefined}
+          aria-describedby={describedBy(id, { caution: issue ? undefined : props.caution, issue })}
         />
       </div>
+      {props.caution && !issue && (
+        <p className={styles.caution} id={`${id}-caution`}>
+          {`${props.label}: ${props.caution}`}
+        </p>
+      )}
       <p className={classes(styles.issue, waiting && styles.waiting)} id={`${id}-issue`} aria-live="polite">
         {issue && `${props.label}: ${issue}`}
       </p>

@@ -29,6 +29,9 @@ export type RateFieldProps<Unit extends RateUnit = RateUnit> = Readonly<{
   min?: number | undefined;
   max?: number | undefined;
   hint?: string | undefined;
+  /** A finding about the value in force, as a sentence. */
+  issue?: string | undefined;
+  caution?: string | undefined;
   /** What it means that it is missing; nothing is said where nobody needs it. */
   whenMissing?: string | undefined;
   /** True where a label for the id stands elsewhere, and with it the mark. */
@@ -43,7 +46,7 @@ const MOST_SHARE = 0.95;
 
 /** A rate with its unit, its mark, the day it was set, and the way back to what is typical. */
 export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
-  const { label, rate, units, onCommit, onRest, hint, whenMissing, labelled, width } = props;
+  const { label, rate, units, onCommit, onRest, hint, caution, whenMissing, labelled, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const today = useToday();
@@ -67,7 +70,7 @@ export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
     <div>
       <div className={styles.pair}>
         <NumberField
-          {...{ id, label, labelled, hint, width, onRest }}
+          {...{ id, label, labelled, hint, caution, width, onRest }}
           unit={units.length > 1 ? undefined : isShare ? '%' : unitWords(unit, measures.currency)}
           value={rate === null ? null : shown(rate.value)}
           minDecimals={unit.startsWith('money') ? (currencyDigits(measures.currency) ?? 0) : 0}
@@ -75,7 +78,7 @@ export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
           max={shown(props.max ?? (isShare ? MOST_SHARE : MOST))}
           origin={rate?.origin}
           count={rate?.count}
-          issue={rate === null ? whenMissing : undefined}
+          issue={props.issue ?? (rate === null ? whenMissing : undefined)}
           onCommit={(typed) => onCommit(typed === null ? null : yours(typed))}
         />
         {units.length > 1 && (

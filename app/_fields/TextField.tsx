@@ -13,6 +13,7 @@ type TextFieldProps = Readonly<{
   /** True where the document has no place for an empty text. */
   needed?: boolean | undefined;
   hint?: string | undefined;
+  caution?: string | undefined;
   issue?: string | undefined;
   /** More than one makes room for several lines. */
   rows?: number | undefined;
@@ -24,7 +25,7 @@ type TextFieldProps = Readonly<{
 
 /** Words: a name, a reason, a note. */
 export function TextField(props: TextFieldProps) {
-  const { label, hint, rows = 1, width } = props;
+  const { label, hint, caution, rows = 1, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { text, trouble, change, rest } = useTextDraft(props);
@@ -33,12 +34,12 @@ export function TextField(props: TextFieldProps) {
     id,
     value: text,
     'aria-invalid': issue ? true : undefined,
-    'aria-describedby': describedBy(id, { hint, issue }),
+    'aria-describedby': describedBy(id, { hint, caution: issue ? undefined : caution, issue }),
     onChange: (event: { target: { value: string } }) => change(event.target.value),
     onBlur: rest,
   };
   return (
-    <FieldFrame {...{ id, label, hint, issue, width }}>
+    <FieldFrame {...{ id, label, hint, caution, issue, width }}>
       {rows > 1 ? <textarea {...control} rows={rows} /> : <input {...control} type="text" />}
     </FieldFrame>
   );

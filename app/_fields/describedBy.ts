@@ -4,10 +4,11 @@ export function describedBy(
   parts: Readonly<{
     unit?: string | undefined;
     hint?: string | undefined;
+    caution?: string | undefined;
     issue?: string | null | undefined;
   }>,
 ): string | undefined {
-  const ids = (['unit', 'hint', 'issue'] as const)
+  const ids = (['unit', 'hint', 'caution', 'issue'] as const)
     .filter((part) => parts[part])
     .map((part) => `${id}-${part}`);
   return ids.length > 0 ? ids.join(' ') : undefined;

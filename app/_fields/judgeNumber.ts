@@ -7,6 +7,8 @@ export type NumberRules = Readonly<{
   /** Least and greatest value taken; others are refused, never clamped. */
   min?: number | undefined;
   max?: number | undefined;
+  /** The value must be more than this. */
+  above?: number | undefined;
   /** True where the document has no place for "nothing". */
   needed?: boolean | undefined;
 }>;
@@ -16,6 +18,7 @@ export type NumberTrouble =
   | Readonly<{ kind: 'unfinished' }>
   | Readonly<{ kind: 'missing' }>
   | Readonly<{ kind: 'below'; least: number }>
+  | Readonly<{ kind: 'notAbove'; floor: number }>
   | Readonly<{ kind: 'above'; greatest: number }>;
 
 export type JudgedNumber =
@@ -28,7 +31,8 @@ export function judgeNumber(text: string, locale: string, rules: NumberRules): J
   if (parsed.kind === 'empty')
     return rules.needed ? trouble({ kind: 'missing' }) : { kind: 'good', value: null };
   if (parsed.kind !== 'number') return trouble(parsed);
-  const { min, max } = rules;
+  const { min, max, above } = rules;
+  if (above !== undefined && parsed.value <= above) return trouble({ kind: 'notAbove', floor: above });
   if (min !== undefined && parsed.value < min) return trouble({ kind: 'below', least: min });
   if (max !== undefined && parsed.value > max) return trouble({ kind: 'above', greatest: max });
   return { kind: 'good', value: parsed.value };

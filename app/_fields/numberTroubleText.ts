@@ -11,6 +11,8 @@ export function numberTroubleText(trouble: NumberTrouble, typed: string, locale:
       return 'A number is needed here.';
     case 'below':
       return `${typed.trim()} is too small: the least here is ${formatNumber(trouble.least, locale)}.`;
+    case 'notAbove':
+      return `${typed.trim()} is too small: it must be more than ${formatNumber(trouble.floor, locale)}.`;
     case 'above':
       return `${typed.trim()} is too large: the most here is ${formatNumber(trouble.greatest, locale)}.`;
     case 'refused':

@@ -1,11 +1,15 @@
 import { DOUBLE_DIGITS } from '@/shared/decimal';
 import {
+  barFromKpa,
   celsiusFromFahrenheit,
   fahrenheitFromCelsius,
   inchesFromMm,
   kmFromMiles,
+  kpaFromBar,
+  kpaFromPsi,
   milesFromKm,
   mmFromInches,
+  psiFromKpa,
 } from '@/shared/units';
 import type { Measures } from './makerMeasures';
 
@@ -13,7 +17,7 @@ import type { Measures } from './makerMeasures';
 const SCALE_DECIMALS = 9;
 
 /** Quantities that are kept in one unit and typed in another. */
-export type EdgeKind = 'length' | 'distance' | 'temperature' | 'share';
+export type EdgeKind = 'length' | 'distance' | 'temperature' | 'pressure' | 'share';
 
 /** The way between what is kept and what is typed; what was typed comes back as it was. */
 export interface UnitEdge {
@@ -23,7 +27,7 @@ export interface UnitEdge {
   readonly kept: (typed: number) => number;
 }
 
-/** @returns the edge of a quantity for a maker's units: lengths are kept in mm, distances in km, temperatures in °C, shares as 0 to 1. */
+/** @returns the edge of a quantity for a maker's units: lengths are kept in mm, distances in km, temperatures in °C, pressures in kPa, shares as 0 to 1. */
 export function unitEdge(kind: EdgeKind, { units }: Measures): UnitEdge {
   switch (kind) {
     case 'length':
@@ -38,6 +42,9 @@ export function unitEdge(kind: EdgeKind, { units }: Measures): UnitEdge {
             celsiusFromFahrenheit,
           )
         : same('°C');
+    case 'pressure':
+      if (units.pressure === 'psi') return edge('psi', psiFromKpa, kpaFromPsi);
+      return units.pressure === 'bar' ? edge('bar', barFromKpa, kpaFromBar) : same('kPa');
     case 'share':
       return edge(
         '%',

@@ -77,7 +77,7 @@ export function useNumberText(props: NumberText) {
 // Helpers
 
 /** Number pads of phones have no minus. */
-const negativeAllowed = ({ min }: NumberRules) => min === undefined || min < 0;
+const negativeAllowed = ({ min, above }: NumberRules) => (min ?? above ?? -1) < 0;
 
 function shown({ value, minDecimals }: NumberText, locale: string): string {
   return value === null ? '' : formatNumber(value, locale, { minDecimals: minDecimals ?? 0 });
