@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { checkJob } from '@/lib/check/checkJob';
+import { homeOf } from '@/lib/examples/homeOf';
+import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { startingBlank, startingBlankNames } from '@/lib/examples/startingBlanks';
+import { newJob } from '@/lib/jobs/newJob';
+import { blankSchema } from '@/shared/schemas/blank';
+import { workshopSchema } from '@/shared/schemas/workshop';
+
+const DAY = '2026-11-25';
+
+describe.each(startingBlankNames)('the starting %s', (name) => {
+  it.each(['en-US', 'de-DE'])('reads as it is written, for %s', (language) => {
+    const blank = startingBlank(name, DAY, homeOf(language));
+    expect(blankSchema.parse(blank)).toEqual(blank);
+  });
+
+  it.each(['en-US', 'de-DE'])(
+    'makes a new job that no print, sheet or cloth rule stops, for %s',
+    (language) => {
+      const home = homeOf(language);
+      const workshop = workshopSchema.parse(
+        ownWorkshop(DAY, home).find(({ kind }) => kind === 'workshop')?.body,
+      );
+      const body = startingBlank(name, DAY, home);
+      const { job, artwork } = newJob({
+        name: 'Job',
+        day: DAY,
+        workshop,
+        blank: { id: 'b', body },
+        artworkId: 'a',
+      });
+      const quantities = body.sizes.map(({ name: size }) => ({ size, quantity: 5 }));
+      const filled = { ...job, lines: job.lines.map((line) => ({ ...line, quantities })) };
+      const { findings } = checkJob({
+        asOf: DAY,
+        workshop,
+        blanks: { b: body },
+        artworks: { a: artwork },
+        job: filled,
+      });
+      // The workshop has a flat press only, so a mug is told to be on the wrong one.
+      const stops = findings.filter(({ severity }) => severity === 'stop').map(({ id }) => id);
+      expect(stops).toEqual(name === 'mug' ? ['PLC-05'] : []);
+      expect(findings.map(({ id }) => id)).not.toContain('PLC-01');
+      expect(findings.map(({ id }) => id)).not.toContain('LAY-04');
+    },
+  );
+});
