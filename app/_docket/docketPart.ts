@@ -1,4 +1,5 @@
 import type { JobAnswer } from '@/lib/priceJob';
+import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** What every section of a docket is given. */
@@ -10,4 +11,6 @@ export interface DocketPart {
   readonly answer: JobAnswer | null;
   /** True while a stop withholds newer figures, so that the shown ones are the last good ones. */
   readonly stale: boolean;
+  /** Findings of the newest answer of all, which has no figures while a stop stands. */
+  readonly findings?: readonly Finding[] | undefined;
 }
