@@ -1,4 +1,9 @@
-import { LENGTH_TOLERANCE_MM } from '@/shared/units';
+import { bandLayouts, countOf, placesOf, type Shape } from './bandLayouts';
+import { cleverLayout } from './cleverLayout';
+import type { PlacedPiece } from './placedPiece';
+import { pieceTicks, placeMm, roomTicks } from './ticks';
+
+export type { PlacedPiece } from './placedPiece';
 
 export interface SheetQuestion {
   readonly sheetWidthMm: number;
@@ -9,14 +14,8 @@ export interface SheetQuestion {
   readonly gutterMm: number;
   readonly pieceWidthMm: number;
   readonly pieceHeightMm: number;
-}
-
-export interface PlacedPiece {
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly widthMm: number;
-  readonly heightMm: number;
-  readonly turned: boolean;
+  /** False where pieces must lie the way they were asked; they may turn unless told. */
+  readonly rotate?: boolean;
 }
 
 export interface SheetAnswer {
@@ -24,88 +23,73 @@ export interface SheetAnswer {
   readonly count: number;
   /** True when every piece lies turned by 90°. */
   readonly turned: boolean;
-  /** Places from the sheet's top left corner, as the paper is seen. */
+  /** Places from the sheet's top left corner, as the paper is seen; of very many pieces the first 10,000. */
   readonly pieces: readonly PlacedPiece[];
   /** Share of the whole sheet that no piece covers, 0 to 1. */
   readonly wasteShare: number;
 }
 
+/** More places than anybody cuts from one sheet; the count stays exact. */
+const MOST_PLACES = 10_000;
+
 /**
- * How many equal pieces go on one cut sheet: the better of upright and turned grids, and of two bands, one
- * upright and one turned, side by side or one above the other.
+ * How many equal pieces go on one cut sheet: the best of upright and turned grids, of two bands, of blocks within
+ * blocks and, where the paper could just hold one more, of layouts without any blocks.
  *
  * @returns places and count; ties go to the plainer layout, upright first
  */
 export function piecesPerSheet(question: SheetQuestion): SheetAnswer {
-  const { marginMm: margin } = question;
-  const area: Area = {
+  const { marginMm: margin, gutterMm: gutter, rotate = true } = question;
+  const area = {
     x: margin,
     y: margin,
     width: question.sheetWidthMm - 2 * margin,
     height: question.sheetHeightMm - 2 * margin,
   };
-  const upright: Shape = { width: question.pieceWidthMm, height: question.pieceHeightMm, turned: false };
-  const turned: Shape = { width: question.pieceHeightMm, height: question.pieceWidthMm, turned: true };
-  const layouts = [
-    grid(area, upright, question.gutterMm),
-    grid(area, turned, question.gutterMm),
-    ...bands(area, upright, turned, question.gutterMm),
-    ...bands(area, turned, upright, question.gutterMm),
-  ];
-  const pieces = layouts.reduce((best, next) => (next.length > best.length ? next : best), []);
-  const covered = pieces.length * question.pieceWidthMm * question.pieceHeightMm;
+  const layouts = bandLayouts(area, shapesOf(question), gutter);
+  const plain = layouts.reduce((best, next) => (countOf(next) > countOf(best) ? next : best));
+  const clever = rotate ? beyondBands(question, countOf(plain)) : null;
+  const count = clever?.length ?? countOf(plain);
+  const pieces = clever ?? placesOf(plain, gutter, MOST_PLACES);
+  const covered = count * question.pieceWidthMm * question.pieceHeightMm;
   return {
-    count: pieces.length,
-    turned: pieces.length > 0 && pieces.every((piece) => piece.turned),
+    count,
+    turned: count > 0 && pieces.every((piece) => piece.turned),
     pieces,
     wasteShare: 1 - covered / (question.sheetWidthMm * question.sheetHeightMm),
   };
 }
 
-interface Area {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
+function shapesOf({ pieceWidthMm: width, pieceHeightMm: height, rotate = true }: SheetQuestion) {
+  const upright: Shape = { width, height, turned: false };
+  const turned: Shape = { width: height, height: width, turned: true };
+  return rotate && width !== height ? [upright, turned] : [upright];
 }
 
-interface Shape {
-  readonly width: number;
-  readonly height: number;
-  readonly turned: boolean;
-}
-
-function fitCount(length: number, piece: number, gutter: number): number {
-  return Math.max(0, Math.floor((length + gutter + LENGTH_TOLERANCE_MM) / (piece + gutter)));
-}
-
-function grid(area: Area, shape: Shape, gutter: number): readonly PlacedPiece[] {
-  const columns = fitCount(area.width, shape.width, gutter);
-  const rows = fitCount(area.height, shape.height, gutter);
-  return Array.from({ length: columns * rows }, (_, index) => ({
-    xMm: area.x + (index % columns) * (shape.width + gutter),
-    yMm: area.y + Math.floor(index / columns) * (shape.height + gutter),
-    widthMm: shape.width,
-    heightMm: shape.height,
-    turned: shape.turned,
-  }));
-}
-
-/** A band of `first` along the top or the left, the rest of the sheet in `second`, for every band width. */
-function bands(area: Area, first: Shape, second: Shape, gutter: number): readonly (readonly PlacedPiece[])[] {
-  const rows = fitCount(area.height, first.height, gutter);
-  const columns = fitCount(area.width, first.width, gutter);
-  const stacked = Array.from({ length: rows }, (_, index) => {
-    const used = (index + 1) * (first.height + gutter);
-    const top = { ...area, height: used - gutter };
-    const rest = { ...area, y: area.y + used, height: area.height - used };
-    return [...grid(top, first, gutter), ...grid(rest, second, gutter)];
+/** @returns a layout of more than `known` pieces, or null. How the sheet is held makes no difference. */
+function beyondBands(question: SheetQuestion, known: number): readonly PlacedPiece[] | null {
+  const { marginMm, gutterMm, pieceWidthMm: width, pieceHeightMm: height } = question;
+  const across = roomTicks(question.sheetWidthMm, marginMm, gutterMm);
+  const down = roomTicks(question.sheetHeightMm, marginMm, gutterMm);
+  const places = cleverLayout(
+    { long: Math.max(across, down), short: Math.min(across, down) },
+    {
+      long: pieceTicks(Math.max(width, height), gutterMm),
+      short: pieceTicks(Math.min(width, height), gutterMm),
+    },
+    known,
+  );
+  if (places === null) return null;
+  const wide = across >= down;
+  return places.map(({ x, y, lying }) => {
+    // A piece lies along the sheet's width when both its long side and the sheet's do, or neither.
+    const turned = (lying === wide) !== width >= height;
+    return {
+      xMm: placeMm(wide ? x : y, marginMm),
+      yMm: placeMm(wide ? y : x, marginMm),
+      widthMm: turned ? height : width,
+      heightMm: turned ? width : height,
+      turned,
+    };
   });
-  const sideBySide = Array.from({ length: columns }, (_, index) => {
-    const used = (index + 1) * (first.width + gutter);
-    const left = { ...area, width: used - gutter };
-    const rest = { ...area, x: area.x + used, width: area.width - used };
-    return [...grid(left, first, gutter), ...grid(rest, second, gutter)];
-  });
-  return [...stacked, ...sideBySide];
 }

@@ -1,0 +1,132 @@
+import { at } from './at';
+import { reachable } from './reachable';
+import { Skyline } from './skyline';
+
+/** Equal boxes, ticks with their gutter. */
+export interface BoxKind {
+  readonly width: number;
+  readonly height: number;
+  readonly count: number;
+  readonly mayTurn: boolean;
+}
+
+/** A box where it lies, ticks from the corner of the room. */
+export interface BoxPlace {
+  readonly kind: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+interface Way {
+  readonly kind: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Looks for a layout of all boxes in one room that leaves hardly a gap: always fills the lowest, leftmost place of
+ * the skyline, and turns back as soon as more area is lost than can be spared.
+ *
+ * Skyline and lowest gap: E. Burke, G. Kendall, G. Whitwell, Operations Research 52, 655-671, 2004. The bound on
+ * lost area reads every column and row of free room against the lengths that sides can add up to, as
+ * F. Barnes, Discrete Mathematics 26, 93-100, 1979, does for the whole sheet.
+ *
+ * @param steps skylines looked at, at most
+ * @returns null where none is found; unless the steps ran out there hardly is one
+ */
+export function fillSearch(
+  room: { readonly width: number; readonly height: number },
+  kinds: readonly BoxKind[],
+  steps: number,
+): readonly BoxPlace[] | null {
+  const scaled = reachable(room, kinds);
+  if (scaled === null) return null;
+  const area = kinds.reduce((sum, { width, height, count }) => sum + width * height * count, 0);
+  const { unit, width, height } = scaled;
+  const spare = width * height - area / unit ** 2;
+  if (spare < 0) return null;
+  const ways = kinds.flatMap((kind, index) => waysOf(kind, index, unit));
+  ways.sort((a, b) => b.width * b.height - a.width * a.height || b.width - a.width || a.kind - b.kind);
+  const search = new Search(width, height, ways, kinds, scaled.longestWithin, steps);
+  if (!search.fill(Skyline.flat(width), spare)) return null;
+  return search.placed.map((box) => ({
+    kind: box.kind,
+    x: box.x * unit,
+    y: box.y * unit,
+    width: box.width * unit,
+    height: box.height * unit,
+  }));
+}
+
+class Search {
+  readonly placed: BoxPlace[] = [];
+  readonly #left: number[];
+  /** The least loss with which a skyline was left unfinished: coming back with no less leads nowhere. */
+  readonly #seen = new Map<number | string, number>();
+  #missing: number;
+
+  constructor(
+    private readonly width: number,
+    private readonly height: number,
+    private readonly ways: readonly Way[],
+    kinds: readonly BoxKind[],
+    private readonly longestWithin: Int32Array,
+    private steps: number,
+  ) {
+    this.#left = kinds.map(({ count }) => count);
+    this.#missing = kinds.reduce((sum, { count }) => sum + count, 0);
+  }
+
+  fill(line: Skyline, spare: number): boolean {
+    if (this.#missing === 0) return true;
+    this.steps -= 1;
+    if (this.steps < 0 || line.leastLoss(this.height, this.longestWithin) > spare) return false;
+    const key = this.#left.length > 1 ? `${line.key}/${this.#left.join()}` : line.key;
+    if ((this.#seen.get(key) ?? -1) >= spare) return false;
+    this.#seen.set(key, spare);
+    const low = line.lowest();
+    for (const way of this.ways) {
+      if (at(this.#left, way.kind) === 0) continue;
+      if (way.width > line.widthAt(low) || line.heightAt(low) + way.height > this.height) continue;
+      if (this.#lay(way, line, low, spare)) return true;
+    }
+    return this.#leave(line, low, spare);
+  }
+
+  #lay(way: Way, line: Skyline, low: number, spare: number): boolean {
+    this.placed.push({ ...way, x: line.leftOf(low), y: line.heightAt(low) });
+    this.#left[way.kind] = at(this.#left, way.kind) - 1;
+    this.#missing -= 1;
+    if (this.fill(line.raised(low, way.width, line.heightAt(low) + way.height), spare)) return true;
+    this.placed.pop();
+    this.#left[way.kind] = at(this.#left, way.kind) + 1;
+    this.#missing += 1;
+    return false;
+  }
+
+  /** Loses the whole lowest gap, or a strip at its left up to the left neighbour. */
+  #leave(line: Skyline, low: number, spare: number): boolean {
+    const level = line.heightAt(low);
+    const gap = line.widthAt(low);
+    const rise = line.lowerNeighbour(low, this.height) - level;
+    if (gap < this.width && gap * rise <= spare) {
+      if (this.fill(line.raised(low, gap, level + rise), spare - gap * rise)) return true;
+    }
+    if (low === 0) return false;
+    const left = line.heightAt(low - 1);
+    for (let strip = 1; strip < gap && strip * (left - level) <= spare; strip += 1) {
+      // What is right of the strip is filled to the last: otherwise the boxes could move left over it.
+      if (at(this.longestWithin, gap - strip) !== gap - strip) continue;
+      if (this.fill(line.raised(low, strip, left), spare - strip * (left - level))) return true;
+    }
+    return false;
+  }
+}
+
+function waysOf(kind: BoxKind, index: number, unit: number): readonly Way[] {
+  const upright = { kind: index, width: kind.width / unit, height: kind.height / unit };
+  const turns = kind.mayTurn && kind.width !== kind.height;
+  return turns ? [upright, { kind: index, width: upright.height, height: upright.width }] : [upright];
+}
