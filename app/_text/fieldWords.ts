@@ -24,6 +24,10 @@ const entries: Readonly<Record<string, string>> = {
 
 /** Fields whose own name says too little. */
 const fields: Readonly<Record<string, string>> = {
+  job: 'the job',
+  workshop: 'the workshop',
+  blanks: 'the blanks',
+  artworks: 'the artworks',
   asOf: 'day it is asked (asOf)',
   madeFor: 'made for order or stock',
   wantedOn: 'day it is wanted',

@@ -9,7 +9,7 @@ export const rateText = {
   'RATE-01': (told) => {
     const { finding, name, figure, speak } = told;
     const sentence = `${rateName(told)} is not set.`;
-    const typical = speak.rate(figure('typical'), name('unit'));
+    const typical = () => speak.rate(figure('typical'), name('unit'));
     switch (finding.variant) {
       case 'noTypical':
         return saying(
@@ -19,12 +19,12 @@ export const rateText = {
       case 'stop':
         return saying(
           sentence,
-          `A price without it would be a guess. Enter your own, or take ${typical} as a start and replace it soon.`,
+          `A price without it would be a guess. Enter your own, or take ${typical()} as a start and replace it soon.`,
         );
       default:
         return saying(
           sentence,
-          `${typical} is taken as typical and marked so. Enter your own: the price is only as good as its figures.`,
+          `${typical()} is taken as typical and marked so. Enter your own: the price is only as good as its figures.`,
         );
     }
   },

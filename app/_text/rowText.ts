@@ -1,5 +1,16 @@
 import { type Say, saying } from './sayings';
 
+/** Errors of the formula engine in words. */
+const errors: Readonly<Record<string, string>> = {
+  '#DIV/0!': 'something is divided by nothing',
+  '#NUM!': 'a figure is too large or has no root',
+  '#VALUE!': 'a text stands where a number should',
+  '#NAME?': 'a name is not known',
+  '#REF!': 'a row it needs is gone',
+  '#CYCLE!': 'it leads back to itself',
+  '#N/A': 'a figure is missing',
+};
+
 /** Words of the findings about the maker's own cost rows. */
 export const rowText = {
   'ROW-01': ({ finding, name, figure, speak }) => {
@@ -35,7 +46,7 @@ export const rowText = {
     ),
   'ROW-03': ({ name }) =>
     saying(
-      `“${name('label')}” comes out as an error (${name('error')}).`,
-      'Most often something is divided by nothing. Look at the figures it is built from; until then no cost can be shown.',
+      `“${name('label')}” comes out as an error: ${errors[name('error')] ?? 'the sum cannot be done'}.`,
+      'Until it is mended no cost can be shown. Look at the figures it is built from.',
     ),
 } satisfies Record<string, Say>;

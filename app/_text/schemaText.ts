@@ -65,9 +65,9 @@ const troubles: Readonly<Record<DocumentTrouble, (refused: Refused) => Saying>> 
       'Longer text would not fit on screens and papers. Shorten it.',
     ),
   tooFew: ({ Field, limit }) =>
-    saying(`${Field} needs at least ${limit}.`, 'With fewer there is nothing to work on. Add one.'),
+    saying(`${Field} must hold at least ${limit}.`, 'With fewer there is nothing to work on. Add one.'),
   tooMany: ({ Field, limit }) =>
-    saying(`${Field} may have ${limit} at most.`, 'More are not counted. Take some out.'),
+    saying(`${Field} may hold ${limit} at most.`, 'More are not counted. Take some out.'),
   badChoice: ({ Field, name, found }) =>
     saying(
       `${Field} is none of the values it may have.`,

@@ -31,16 +31,17 @@ export const timeText = {
     }
   },
   'TIM-02': ({ finding, name, figure, speak }) => {
+    if (finding.variant === 'unknown') {
+      return saying(
+        `How long ${name('blank')} takes to arrive is not set.`,
+        'So nobody can say when it must be ordered. Enter the supplier’s working days from order to arrival.',
+      );
+    }
     const latest = speak.day(name('latest'));
     const lead = speak.count(figure('lead'), 'working day');
     const later =
       name('later') === '' ? 'Agree on a later day' : `Agree on ${speak.day(name('later'))} or later`;
     switch (finding.variant) {
-      case 'unknown':
-        return saying(
-          `How long ${name('blank')} takes to arrive is not set.`,
-          'So nobody can say when it must be ordered. Enter the supplier’s working days from order to arrival.',
-        );
       case 'passed':
         return saying(
           `Blanks had to be ordered by ${latest} to be ready on ${speak.day(name('wantedOn'))}.`,

@@ -50,9 +50,7 @@ function judgeFibres({ line: { blank }, whereBlank }: LinePlace): readonly Findi
   if (share < polyester.faded.value) return [makeFinding({ ...draft, severity: 'stop', variant: 'faded' })];
   const sum = blank.fibres.reduce((total, fibre) => total + fibre.share, 0);
   if (Math.abs(sum - 1) > polyester.labelTolerance.value + SHARE_NOISE) {
-    return [
-      makeFinding({ ...draft, severity: 'caution', variant: 'sum', facts: { blank: blank.name, sum } }),
-    ];
+    return [makeFinding({ ...draft, severity: 'caution', variant: 'sum', facts: { ...draft.facts, sum } })];
   }
   return share < polyester.full.value
     ? [makeFinding({ ...draft, severity: 'caution', variant: 'muted' })]

@@ -1,0 +1,152 @@
+import { describe, expect, it } from 'vitest';
+import { checkJob } from '@/lib/check/checkJob';
+import type { CostFacts } from '@/lib/check/costFacts';
+import { reviewCosts } from '@/lib/check/reviewCosts';
+import type { JobInput } from '@/shared/schemas/request';
+import type { FindingId } from '@/shared/tables/findingIds';
+import { changed, club, clubWith, mended } from '@/tests/fixtures/clubJob';
+
+const facts: CostFacts = {
+  attendedMinutes: 452.3,
+  benchMinutes: 352.3,
+  priceEach: 19,
+  outOfPocketFloorEach: 6.5,
+  fullCostEach: 11,
+  placements: [],
+  pressOrders: [],
+};
+
+function review(input: JobInput, id: FindingId, changes: Partial<CostFacts> = {}) {
+  const { checked } = checkJob(input);
+  if (checked === null) throw new Error('the job is stopped before its sums');
+  return reviewCosts(checked, { ...facts, ...changes }).filter((finding) => finding.id === id);
+}
+
+function verdictOf(input: JobInput, id: FindingId, changes: Partial<CostFacts> = {}): string {
+  const [finding] = review(input, id, changes);
+  return finding === undefined ? 'pass' : [finding.severity, finding.variant].filter(Boolean).join(' ');
+}
+
+describe('LAY-08 notes free places on the last sheet', () => {
+  it.each([
+    [0, 'pass'],
+    [3, 'note'],
+  ])('%d: %s', (spare, expected) => {
+    const placements = [
+      { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare },
+    ];
+    expect(verdictOf(club(), 'LAY-08', { placements })).toBe(expected);
+  });
+});
+
+describe('PLC-07 compounds the losses of several presses', () => {
+  it('1 − 0.965 × 0.98 = 5.43 % of the shirts', () => {
+    expect(review(club(), 'PLC-07')[0]?.found).toEqual({ value: expect.closeTo(0.0543, 4), unit: 'share' });
+  });
+
+  it('has nothing to say of one press', () => {
+    const { job } = club();
+    const one = clubWith({ 'job.lines.0.placements': job.lines[0]?.placements.slice(0, 1) });
+    expect(verdictOf(one, 'PLC-07')).toBe('pass');
+  });
+
+  it('names the cheaper order, and its button presses in it', () => {
+    const pressOrders = [{ lineId: 'shirts', cheaperOrder: ['badge', 'back'], saving: 1.2 }];
+    const [finding] = review(club(), 'PLC-07', { pressOrders });
+    expect(finding).toMatchObject({ severity: 'caution', variant: 'order', facts: { saving: 1.2 } });
+    const after = mended(club(), finding);
+    expect(after.job.lines[0]?.placements.map(({ id }) => id)).toEqual(['badge', 'back']);
+  });
+});
+
+describe('RATE-08 holds the price against its floors', () => {
+  it.each([
+    [null, 'pass'],
+    [11, 'pass'],
+    [10.99, 'caution belowCost'],
+    [6.5, 'caution belowCost'],
+    [6.49, 'stop belowFloor'],
+  ])('%s each, floor 6.50, full cost 11.00: %s', (priceEach, expected) => {
+    expect(verdictOf(club(), 'RATE-08', { priceEach })).toBe(expected);
+  });
+
+  it('passes below the floor with a reason', () => {
+    const waiver = { finding: 'RATE-08', placementId: null, lineId: null, reason: 'A gift to the club.' };
+    const input = clubWith({ 'job.waivers': [waiver] });
+    expect(review(input, 'RATE-08', { priceEach: 1 })[0]?.waivedBecause).toBe('A gift to the club.');
+  });
+});
+
+// From Wednesday 25 November to Thursday 10 December: twelve weekdays of 1 h and two Saturdays of 4 h, 20 h.
+describe('TIM-01 lays the work beside the free hours', () => {
+  it.each([
+    [17, 'pass'],
+    [17.1, 'caution busy'],
+    [20, 'caution busy'],
+    [20.1, 'stop over'],
+  ])('%d h in 20: %s', (hours, expected) => {
+    expect(verdictOf(club(), 'TIM-01', { attendedMinutes: hours * 60 })).toBe(expected);
+  });
+
+  it('offers the earliest day on which the work leaves room', () => {
+    const [finding] = review(club(), 'TIM-01', { attendedMinutes: 1800 });
+    const after = mended(club(), finding);
+    expect(verdictOf(after, 'TIM-01', { attendedMinutes: 1800 })).toBe('pass');
+    // 30 h ÷ 0.85 = 35.3 h: 20 by the 10th, 1 + 4 by the 12th, 9 by the 19th, 1 + 1 by Tuesday the 22nd.
+    const dayBefore = changed(after, { 'job.wantedOn': '2026-12-22' });
+    expect(after.job.wantedOn).toBe('2026-12-23');
+    expect(verdictOf(dayBefore, 'TIM-01', { attendedMinutes: 1800 })).toBe('caution busy');
+  });
+
+  it.each([
+    ['no day agreed', { 'job.wantedOn': null }, 'pass'],
+    ['free hours not set', { 'workshop.freeHours': null }, 'caution unknown'],
+    ['no free hours at all', { 'workshop.freeHours': [0, 0, 0, 0, 0, 0, 0] }, 'stop never'],
+    ['wanted today', { 'job.wantedOn': '2026-11-25' }, 'stop over'],
+    ['wanted last year', { 'job.wantedOn': '2025-11-25' }, 'stop over'],
+  ])('%s', (_, fields, expected) => {
+    expect(verdictOf(clubWith(fields), 'TIM-01')).toBe(expected);
+  });
+});
+
+// Bench work of 5.87 h, back from Wednesday 9 December (the 10th is the buffer): 1 + 1 + 1 + 0 + 4 h reach
+// Saturday the 5th. Blanks in by Friday the 4th, four working days to arrive: ordered by Monday the 30th.
+describe('TIM-02 counts back to the last day for ordering blanks', () => {
+  it('in the worked example that is Monday 30 November, in three working days', () => {
+    const [finding] = review(club(), 'TIM-02');
+    expect(finding).toMatchObject({ severity: 'note', found: '2026-11-30', facts: { days: 3 } });
+  });
+
+  it.each([
+    ['2026-11-25', 'note later'],
+    ['2026-11-26', 'caution soon'],
+    ['2026-11-30', 'caution soon'],
+    ['2026-12-01', 'stop passed'],
+  ])('asked on %s: %s', (asOf, expected) => {
+    expect(verdictOf({ ...club(), asOf }, 'TIM-02')).toBe(expected);
+  });
+
+  it('offers a day that leaves time, once it has passed', () => {
+    const late = { ...club(), asOf: '2026-12-03' };
+    const after = mended(late, review(late, 'TIM-02')[0]);
+    expect(verdictOf(after, 'TIM-02')).toBe('note later');
+  });
+
+  it.each([
+    [
+      'the shelf holds them all',
+      {
+        'blank:white-shirt.sizes': clubWith({}).blanks['white-shirt']?.sizes.map((size) => ({
+          ...size,
+          onHand: 100,
+        })),
+      },
+      'pass',
+    ],
+    ['no day agreed', { 'job.wantedOn': null }, 'pass'],
+    ['free hours not set', { 'workshop.freeHours': null }, 'pass'],
+    ['days to arrive not set', { 'blank:white-shirt.leadWorkingDays': null }, 'caution unknown'],
+  ])('%s', (_, fields, expected) => {
+    expect(verdictOf(clubWith(fields), 'TIM-02')).toBe(expected);
+  });
+});
