@@ -1,34 +1,10 @@
 import { MOST_PLACEMENTS } from '@/shared/schemas/job';
 import type { OwnRow } from '@/shared/schemas/ownRow';
+import { allowedFunctions } from './allowedFunctions';
 import { isReadableFormula } from './engine';
 import { expandRows, type GridRows } from './expandRows';
 import type { RowTable } from './rowTypes';
 import { type FormulaToken, namesIn, tokenizeFormula } from './tokenizeFormula';
-
-/** Functions of OpenFormula's small group that a maker's formula may call. */
-export const allowedFunctions: readonly string[] = [
-  'ABS',
-  'AND',
-  'AVERAGE',
-  'CEILING',
-  'FLOOR',
-  'IF',
-  'INT',
-  'MAX',
-  'MIN',
-  'MOD',
-  'MROUND',
-  'NOT',
-  'OR',
-  'POWER',
-  'QUOTIENT',
-  'ROUND',
-  'ROUNDDOWN',
-  'ROUNDUP',
-  'SQRT',
-  'SUM',
-  'TRUNC',
-];
 
 export type FormulaTrouble =
   | { readonly kind: 'unknownName'; readonly rowId: string; readonly name: string; readonly at: number }

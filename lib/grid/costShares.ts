@@ -1,0 +1,19 @@
+import { type CostSheet, costLineIds, wholeJob } from './costSheet';
+
+export interface CostShare {
+  readonly rowId: (typeof costLineIds)[number];
+  /** Share of the whole job's full cost, 0 to 1. */
+  readonly share: number;
+}
+
+/**
+ * Where the money of a job goes.
+ *
+ * @returns the cost lines by their share of full cost, the largest first; none where nothing costs anything
+ */
+export function costShares(sheet: CostSheet): readonly CostShare[] {
+  if (!(sheet.fullCost > 0)) return [];
+  return costLineIds
+    .map((rowId) => ({ rowId, share: wholeJob(sheet, rowId) / sheet.fullCost }))
+    .sort((a, b) => b.share - a.share);
+}
