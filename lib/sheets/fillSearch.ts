@@ -1,23 +1,7 @@
 import { at } from './at';
+import type { BoxKind, LaidBox } from './box';
 import { reachable } from './reachable';
 import { Skyline } from './skyline';
-
-/** Equal boxes, ticks with their gutter. */
-export interface BoxKind {
-  readonly width: number;
-  readonly height: number;
-  readonly count: number;
-  readonly mayTurn: boolean;
-}
-
-/** A box where it lies, ticks from the corner of the room. */
-export interface BoxPlace {
-  readonly kind: number;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 interface Way {
   readonly kind: number;
@@ -40,7 +24,7 @@ export function fillSearch(
   room: { readonly width: number; readonly height: number },
   kinds: readonly BoxKind[],
   steps: number,
-): readonly BoxPlace[] | null {
+): readonly LaidBox[] | null {
   const scaled = reachable(room, kinds);
   if (scaled === null) return null;
   const area = kinds.reduce((sum, { width, height, count }) => sum + width * height * count, 0);
@@ -61,7 +45,7 @@ export function fillSearch(
 }
 
 class Search {
-  readonly placed: BoxPlace[] = [];
+  readonly placed: LaidBox[] = [];
   readonly #left: number[];
   /** The least loss with which a skyline was left unfinished: coming back with no less leads nowhere. */
   readonly #seen = new Map<number | string, number>();

@@ -1,0 +1,25 @@
+import { at } from './at';
+import type { LaidBox } from './box';
+import type { NamedPiece, PieceRequest } from './pieceRequest';
+import { pieceTicks, placeMm } from './ticks';
+
+/** @returns boxes as pieces on the paper, from the top down and from left to right. */
+export function nameBoxes(
+  boxes: readonly LaidBox[],
+  { pieces, gutterMm, marginMm }: PieceRequest,
+): readonly NamedPiece[] {
+  return boxes
+    .toSorted((a, b) => a.y - b.y || a.x - b.x)
+    .map(({ kind, x, y, width }) => {
+      const piece = at(pieces, kind);
+      const turned = width !== pieceTicks(piece.widthMm, gutterMm);
+      return {
+        id: piece.id,
+        xMm: placeMm(x, marginMm),
+        yMm: placeMm(y, marginMm),
+        widthMm: turned ? piece.heightMm : piece.widthMm,
+        heightMm: turned ? piece.widthMm : piece.heightMm,
+        turned,
+      };
+    });
+}
