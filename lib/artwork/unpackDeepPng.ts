@@ -31,10 +31,10 @@ export function unpackDeepPng(png: DeepPng, data: Uint8Array): PixelGrid | null 
     const rows = Math.ceil((height - top) / down);
     if (columns <= 0 || rows <= 0) continue;
     const rowBytes = columns * channels * 2;
-    let above = new Uint8Array(rowBytes);
+    let above: Uint8Array = new Uint8Array(rowBytes);
     for (let row = 0; row < rows; row += 1) {
       if (at + 1 + rowBytes > data.length) return null;
-      const line = data.subarray(at + 1, at + 1 + rowBytes);
+      const line = data.slice(at + 1, at + 1 + rowBytes);
       if (!unfilter(data[at] ?? 0, line, above, channels * 2)) return null;
       place(line, rgba, ((top + row * down) * width + left) * 4, across * 4, png);
       above = line;
@@ -62,11 +62,9 @@ function predicted(filter: number, left: number, up: number, corner: number): nu
   if (filter === 2) return up;
   if (filter === 3) return (left + up) >> 1;
   const guess = left + up - corner;
-  const [offLeft, offUp, offCorner] = [
-    Math.abs(guess - left),
-    Math.abs(guess - up),
-    Math.abs(guess - corner),
-  ];
+  const offLeft = Math.abs(guess - left);
+  const offUp = Math.abs(guess - up);
+  const offCorner = Math.abs(guess - corner);
   if (offLeft <= offUp && offLeft <= offCorner) return left;
   return offUp <= offCorner ? up : corner;
 }

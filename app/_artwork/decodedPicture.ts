@@ -1,0 +1,22 @@
+import type { RasterHeader } from '@/lib/artwork/pictureHeader';
+import type { PictureSource } from '@/lib/artwork/pictureSource';
+import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
+import type { PixelGrid } from '@/lib/artwork/pixelGrid';
+import type { Result } from '@/shared/result';
+
+/** A picture unpacked, upright, and held until closed. */
+export interface DecodedPicture {
+  readonly source: PictureSource;
+  readonly thumbnail: () => PixelGrid;
+  readonly close: () => void;
+}
+
+/** How a surrounding unpacks pictures: the browser by its own decoders. */
+export interface PictureDecoder {
+  readonly decode: (
+    bytes: Uint8Array<ArrayBuffer>,
+    header: RasterHeader,
+  ) => Promise<Result<DecodedPicture, PictureTrouble>>;
+  /** A drawing that was turned into pixels already. */
+  readonly hold: (bitmap: ImageBitmap) => DecodedPicture;
+}

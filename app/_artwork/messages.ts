@@ -1,0 +1,46 @@
+import type { PictureAnalysis } from '@/lib/artwork/analysePicture';
+import type { PictureHeader, PixelSize } from '@/lib/artwork/pictureHeader';
+import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
+import type { PixelBox, PixelGrid } from '@/lib/artwork/pixelGrid';
+
+/** What the page asks of the artwork worker. Each picture has a number; a new one ends the one before. */
+export type PictureQuestion =
+  | {
+      readonly kind: 'read';
+      readonly number: number;
+      readonly file: Blob;
+      /** Width of the print, for drawings of lines, which are turned into pixels at their final size. */
+      readonly printWidthMm: number;
+      /** The part that is printed where a picture is cropped to fill its place; null for all of it. */
+      readonly crop: PixelBox | null;
+    }
+  /** A drawing the page has turned into pixels: workers cannot. */
+  | { readonly kind: 'drawn'; readonly number: number; readonly bitmap: ImageBitmap }
+  | { readonly kind: 'notDrawn'; readonly number: number; readonly why: string }
+  | { readonly kind: 'cancel'; readonly number: number };
+
+/** What is known of a picture once it is read. */
+export interface PictureReading {
+  readonly header: PictureHeader;
+  /** Pixels measured, upright: those of the file, or of a drawing at its final size. */
+  readonly size: PixelSize;
+  readonly analysis: PictureAnalysis;
+  /** The whole picture, small, with its clear parts: for previews. */
+  readonly thumbnail: PixelGrid;
+}
+
+export type PictureReply =
+  | {
+      readonly kind: 'progress';
+      readonly number: number;
+      readonly stage: 'reading' | 'decoding' | 'measuring';
+      /** 0–1 of the whole way. */
+      readonly share: number;
+    }
+  /** The page shall turn this drawing, found harmless, into pixels of this size. */
+  | { readonly kind: 'draw'; readonly number: number; readonly svg: string; readonly size: PixelSize }
+  | { readonly kind: 'read'; readonly number: number; readonly reading: PictureReading }
+  | { readonly kind: 'refused'; readonly number: number; readonly trouble: PictureTrouble }
+  | { readonly kind: 'cancelled'; readonly number: number }
+  /** A fault of ours, never of the file. */
+  | { readonly kind: 'failed'; readonly number: number; readonly why: string };
