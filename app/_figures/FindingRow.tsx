@@ -7,7 +7,7 @@ import { type Severity, SeverityShape } from './SeverityShape';
 type FindingRowProps = Readonly<{
   severity: Severity;
   /** What is wrong and what will happen. */
-  sentence: string;
+  sentence: ReactNode;
   /** What to do, or what it saves. */
   detail?: string | undefined;
   fix?: Readonly<{ label: string; onFix: () => void }> | undefined;

@@ -5,19 +5,29 @@ import type { JobAnswer } from '@/lib/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { type PriceService, startPriceService } from './priceService';
 
+/** An answer with the documents it is the answer to. */
+export interface PricedJob {
+  readonly input: JobInput;
+  readonly answer: JobAnswer;
+}
+
 export interface PricedJobState {
   /** The newest answer; null until the first arrives. */
   readonly answer: JobAnswer | null;
-  /** The newest answer that had prices: shown, and marked as such, while a stop stands. */
-  readonly lastPriced: JobAnswer | null;
+  /** The newest that had a layout and a cost sheet. */
+  readonly lastCosted: PricedJob | null;
+  /** The newest that had prices: shown, and marked as such, while a stop stands. */
+  readonly lastPriced: PricedJob | null;
   /** A fault of the app itself, in its own words; null when all is well. */
   readonly failure: string | null;
 }
 
+const nothingYet: PricedJobState = { answer: null, lastCosted: null, lastPriced: null, failure: null };
+
 /** Prices a job in the worker whenever it changes. */
 export function usePricedJob(input: JobInput | null): PricedJobState {
   const service = useRef<PriceService | null>(null);
-  const [state, setState] = useState<PricedJobState>({ answer: null, lastPriced: null, failure: null });
+  const [state, setState] = useState(nothingYet);
 
   useEffect(() => {
     const started = startPriceService();
@@ -34,14 +44,17 @@ export function usePricedJob(input: JobInput | null): PricedJobState {
       setState((before) =>
         reply.kind === 'failed'
           ? { ...before, failure: reply.why }
-          : {
-              answer: reply.answer,
-              lastPriced: reply.answer.prices === null ? before.lastPriced : reply.answer,
-              failure: null,
-            },
+          : withAnswer(before, { input, answer: reply.answer }),
       );
     });
   }, [input]);
 
   return state;
 }
+
+const withAnswer = (before: PricedJobState, priced: PricedJob): PricedJobState => ({
+  answer: priced.answer,
+  lastCosted: priced.answer.costSheet === null ? before.lastCosted : priced,
+  lastPriced: priced.answer.prices === null ? before.lastPriced : priced,
+  failure: null,
+});

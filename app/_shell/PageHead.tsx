@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import styles from './PageHead.module.css';
 
 type PageHeadProps = Readonly<{
-  title: string;
+  title: ReactNode;
   /** One line beneath that says what this is. */
   line?: ReactNode;
   /** What stands opposite: a state in words, or the one thing to do here. */

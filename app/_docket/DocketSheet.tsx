@@ -1,0 +1,59 @@
+'use client';
+
+import type { JobInput } from '@/shared/schemas/request';
+import type { Maker } from '../_documents/useMaker';
+import { Docket as Slip } from '../_figures/Docket';
+import type { PricedJobState } from '../_pricing/usePricedJob';
+import { ChecksSection } from './ChecksSection';
+import { CostSection } from './CostSection';
+import { DocketFailure } from './DocketFailure';
+import { JobHead } from './JobHead';
+import { JobSection } from './JobSection';
+import { JobDeskContext } from './jobDesk';
+import { PricePlateOfJob } from './PricePlateOfJob';
+import { PricesSection } from './PricesSection';
+import { RevealContext } from './reveal';
+import { SheetsSection } from './SheetsSection';
+import { useDesk } from './useDesk';
+import { useReveal } from './useReveal';
+
+type DocketSheetProps = Readonly<{
+  jobId: string;
+  maker: Maker;
+  input: JobInput;
+  priced: PricedJobState;
+}>;
+
+const noFindings = [] as const;
+
+/** The docket of a job: its head, the price in sight, and the sections on one slip. */
+export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
+  const { answer, lastCosted, lastPriced, failure } = priced;
+  const desk = useDesk(jobId, input, maker, answer?.findings ?? noFindings);
+  const { reveal, show } = useReveal();
+  const part = { jobId, input };
+  const costs = { ...part, answer: lastCosted?.answer ?? null, stale: answer?.costSheet === null };
+  const stalePrices = answer !== null && answer.prices === null;
+  const prices = { ...part, answer: lastPriced?.answer ?? null, stale: stalePrices };
+  return (
+    <JobDeskContext value={desk}>
+      <RevealContext value={reveal}>
+        <JobHead findings={answer?.findings ?? null} />
+        {failure !== null && <DocketFailure why={failure} />}
+        <PricePlateOfJob priced={lastPriced} stale={stalePrices} />
+        <Slip>
+          <JobSection />
+          {/* Not before the first answer: they would push each other about while they fill. */}
+          {answer !== null && (
+            <>
+              <ChecksSection findings={answer.findings} onShow={show} />
+              <SheetsSection {...costs} />
+              <CostSection {...costs} />
+              <PricesSection {...prices} />
+            </>
+          )}
+        </Slip>
+      </RevealContext>
+    </JobDeskContext>
+  );
+}

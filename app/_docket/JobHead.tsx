@@ -1,0 +1,38 @@
+'use client';
+
+import type { Finding } from '@/shared/finding';
+import { useTextContext } from '../_fields/useTextContext';
+import { PageHead } from '../_shell/PageHead';
+import { speakerOf } from '../_text/speaker';
+import { EditableTitle } from './EditableTitle';
+import { findingsInWords } from './findingsInWords';
+import { useJobDesk } from './jobDesk';
+import { jobInWords } from './jobWords';
+
+type JobHeadProps = Readonly<{
+  /** Null while the first check is under way. */
+  findings: readonly Finding[] | null;
+}>;
+
+const LONGEST_NAME = 120;
+
+/** The name of the job, what it is in one line, and what the check says in another. */
+export function JobHead({ findings }: JobHeadProps) {
+  const { input, field } = useJobDesk();
+  const speak = speakerOf(useTextContext());
+  const { onCommit } = field('Name of the job', ['name']);
+  return (
+    <PageHead
+      title={
+        <EditableTitle
+          label="Name of the job"
+          value={input.job.name}
+          longest={LONGEST_NAME}
+          onCommit={onCommit}
+        />
+      }
+      line={jobInWords(input, speak)}
+      aside={<p role="status">{findings === null ? 'Checking…' : `Checked: ${findingsInWords(findings)}`}</p>}
+    />
+  );
+}

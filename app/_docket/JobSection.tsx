@@ -1,0 +1,44 @@
+'use client';
+
+import type { Job } from '@/shared/schemas/job';
+import { newId } from '../_documents/newId';
+import { DocketSection } from '../_figures/DocketSection';
+import { Button } from '../_shell/Button';
+import { JobMore } from './JobMore';
+import styles from './JobSection.module.css';
+import { useJobDesk } from './jobDesk';
+import { LineEditor } from './LineEditor';
+import { newLine } from './newLine';
+
+/** What the schema allows. */
+const MOST_LINES = 12;
+
+/** Section 1: what is made, of what, how many, and how each print is pressed. */
+export function JobSection() {
+  const { jobId, input, maker } = useJobDesk();
+  const { lines } = input.job;
+  const addLine = () =>
+    maker.changeJob(jobId, 'Added line', (job: Job) => ({
+      ...job,
+      lines: [...job.lines, newLine(job.lines, newId)],
+    }));
+  return (
+    <DocketSection numeral={1} heading="The job" id="the-job">
+      <div className={styles.lines}>
+        {lines.map((line, index) => (
+          <LineEditor key={line.id} line={line} index={index} />
+        ))}
+      </div>
+      <div className={styles.add}>
+        <Button
+          kind="quiet"
+          onPress={addLine}
+          blockedBy={lines.length < MOST_LINES ? undefined : `A job has ${MOST_LINES} lines at most.`}
+        >
+          Add another {lines.length > 1 ? 'line' : 'product'} to this job
+        </Button>
+      </div>
+      <JobMore />
+    </DocketSection>
+  );
+}

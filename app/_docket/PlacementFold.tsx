@@ -1,0 +1,54 @@
+'use client';
+
+import type { Line, Placement } from '@/shared/schemas/job';
+import { useTextContext } from '../_fields/useTextContext';
+import { SeverityShape } from '../_figures/SeverityShape';
+import { speakerOf } from '../_text/speaker';
+import { Fold } from './Fold';
+import { fieldId } from './fieldId';
+import { useJobDesk } from './jobDesk';
+import { PlacementActions } from './PlacementActions';
+import { PlacementArtwork } from './PlacementArtwork';
+import styles from './PlacementFold.module.css';
+import { PlacementPrint } from './PlacementPrint';
+import { PlacementRecipe } from './PlacementRecipe';
+import { PlacementWork } from './PlacementWork';
+import { placementInWords } from './placementInWords';
+
+type PlacementFoldProps = Readonly<{ line: Line; lineIndex: number; index: number }>;
+
+/** One print of a piece under one line; unfolds to what is printed, how it is pressed and what it takes. */
+export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
+  const { input, worries } = useJobDesk();
+  const speak = speakerOf(useTextContext());
+  const placement: Placement | undefined = line.placements[index];
+  if (placement === undefined) return null;
+  const path = ['lines', lineIndex, 'placements', index];
+  const { stops, cautions } = worries(path);
+  const worst = stops > 0 ? 'stop' : 'caution';
+  const part = { placement, path };
+  return (
+    <Fold
+      id={fieldId(path)}
+      holds={[fieldId(path)]}
+      summary={
+        <>
+          {placement.name}
+          {stops + cautions > 0 && (
+            <span className={styles.worry}>
+              <SeverityShape severity={worst} />
+              {stops > 0 ? speak.count(stops, 'stop') : speak.count(cautions, 'caution')}
+            </span>
+          )}
+        </>
+      }
+      line={placementInWords(placement, input, speak)}
+    >
+      <PlacementPrint {...part} />
+      <PlacementArtwork {...part} />
+      <PlacementRecipe {...part} />
+      <PlacementWork {...part} />
+      <PlacementActions line={line} index={index} />
+    </Fold>
+  );
+}

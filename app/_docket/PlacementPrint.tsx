@@ -1,0 +1,48 @@
+'use client';
+
+import { CheckField } from '../_fields/CheckField';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { MeasureField } from '../_fields/MeasureField';
+import { TextField } from '../_fields/TextField';
+import { jobChoices } from './jobChoices';
+import { useJobDesk } from './jobDesk';
+import { Part } from './Part';
+import { PrintSizes } from './PrintSizes';
+import type { PlacementPart } from './placementPart';
+
+const LONGEST_NAME = 120;
+
+/** What is printed where: name, position, size and how the picture lies in it. */
+export function PlacementPrint({ placement, path }: PlacementPart) {
+  const { field } = useJobDesk();
+  const { name } = placement;
+  const of = (label: string, key: string) => field(label, [...path, key], `${label} of ${name}`);
+  return (
+    <>
+      <Part name="The print">
+        <TextField {...of('Name', 'name')} value={name} needed longest={LONGEST_NAME} />
+        <ChoiceField
+          {...of('Where it goes', 'position')}
+          value={placement.position}
+          choices={jobChoices.position}
+        />
+        <MeasureField
+          {...of('Top below the collar seam', 'dropFromCollarMm')}
+          kind="length"
+          value={placement.dropFromCollarMm}
+          min={-500}
+          max={2000}
+          hint="Empty where there is no collar."
+        />
+        <ChoiceField {...of('The picture', 'fit')} value={placement.fit} choices={jobChoices.fit} />
+        <ChoiceField
+          {...of('Seams, zips, buttons', 'raisedParts')}
+          value={placement.raisedParts}
+          choices={jobChoices.raisedParts}
+        />
+        <CheckField {...of('Print it mirrored', 'mirror')} checked={placement.mirror} />
+      </Part>
+      <PrintSizes placement={placement} path={path} />
+    </>
+  );
+}
