@@ -1,17 +1,20 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { PageHead } from './_shell/PageHead';
 
 export const metadata: Metadata = { title: 'Page not found' };
 
 /** In place of the framework's own page, whose inline styles the content policy refuses. */
 export default function NotFound() {
   return (
-    <main>
-      <h1>There is no page at this address</h1>
+    <>
+      <PageHead
+        title="There is no page at this address"
+        line="It may have been mistyped, or have led to a job that has been removed."
+      />
       <p>
-        It may have been mistyped, or have led to a job that has been deleted.{' '}
-        <Link href="/">To the jobs</Link>
+        <Link href="/jobs">To the jobs</Link>
       </p>
-    </main>
+    </>
   );
 }

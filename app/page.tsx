@@ -1,3 +1,5 @@
+import { FrontDoor } from './_jobs/FrontDoor';
+
 export default function Page() {
-  return <main>Pressminute</main>;
+  return <FrontDoor />;
 }

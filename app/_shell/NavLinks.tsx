@@ -5,9 +5,9 @@ import { usePathname } from 'next/navigation';
 import styles from './NavLinks.module.css';
 
 const places = [
-  { href: '/', name: 'Jobs', room: '/jobs' },
-  { href: '/blanks', name: 'Blanks', room: '/blanks' },
-  { href: '/workshop', name: 'Workshop', room: '/workshop' },
+  { href: '/jobs', name: 'Jobs' },
+  { href: '/blanks', name: 'Blanks' },
+  { href: '/workshop', name: 'Workshop' },
 ] as const;
 
 /** The rooms of the app; the one we stand in is marked for the eye and for a screen reader. */
@@ -16,17 +16,23 @@ export function NavLinks() {
   return (
     <nav aria-label="Main">
       <ul className={styles.links}>
-        {places.map(({ href, name, room }) => {
-          const current = path === href ? 'page' : path.startsWith(`${room}/`) ? 'true' : undefined;
-          return (
-            <li key={href}>
-              <Link className={styles.link} href={href} aria-current={current}>
-                {name}
-              </Link>
-            </li>
-          );
-        })}
+        {places.map(({ href, name }) => (
+          <li key={href}>
+            <Link className={styles.link} href={href} aria-current={currentOf(path, href)}>
+              {name}
+            </Link>
+          </li>
+        ))}
       </ul>
     </nav>
   );
+}
+
+// Helpers
+
+/** The front door is the job last looked at, so it stands among the jobs. */
+function currentOf(path: string, href: string): 'page' | 'true' | undefined {
+  if (path === href) return 'page';
+  const isInside = path.startsWith(`${href}/`) || (href === '/jobs' && path === '/');
+  return isInside ? 'true' : undefined;
 }

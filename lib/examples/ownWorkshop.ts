@@ -1,10 +1,10 @@
 import { newJob } from '@/lib/jobs/newJob';
+import { newParts } from '@/lib/jobs/newParts';
 import { typicalsOf } from '@/lib/jobs/typicalsOf';
-import type { Channel, Press, Printer, Workshop } from '@/shared/schemas/workshop';
+import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
-import { channelTypicals, otherTypicals, pressTypicals, printerTypicals } from '@/shared/tables/typicalRates';
 import { mmFromInches } from '@/shared/units';
 import type { ExampleDocument } from './exampleDocuments';
 import type { Home } from './homeOf';
@@ -42,7 +42,7 @@ export function ownWorkshop(day: string, home: Home): readonly ExampleDocument[]
 }
 
 function firstWorkshop(day: string, home: Home): Workshop {
-  const typical = typicalsOf(day, home.currency);
+  const part = newParts(day, home);
   const isInch = home.units.length === 'in';
   const sheet = isInch ? sheetSizes.letter : sheetSizes.a4;
   /** A gap that clears every check, round in the maker's own unit. */
@@ -50,27 +50,12 @@ function firstWorkshop(day: string, home: Home): Workshop {
   return {
     name: 'My workshop',
     ...home,
-    rates: catalogueRates(typical),
-    printers: [firstPrinter(typical, isInch ? mmFromInches(0.125) : 3)],
-    presses: [firstPress(typical, isInch ? mmFromInches(15) : 380)],
-    sheets: [
-      {
-        id: 'sheet-1',
-        name: `${sheet.name} sheet`,
-        widthMm: sheet.widthMm,
-        heightMm: sheet.heightMm,
-        gramsPerSquareMetre: null,
-        price: typical(otherTypicals.sheetPrice.typical, 'money/sheet'),
-      },
-    ],
-    packagings: [
-      {
-        id: 'packaging-1',
-        name: 'Bag and sticker',
-        perPiece: typical(otherTypicals.packagingPerPiece.typical, 'money/piece'),
-      },
-    ],
-    channels: [firstChannel(typical, 'order', 'Own orders'), firstChannel(typical, 'stall', 'Market stall')],
+    rates: catalogueRates(typicalsOf(day, home.currency)),
+    printers: [part.printer('printer-1', 'Printer')],
+    presses: [part.press('press-1', 'Flat press', 'flat')],
+    sheets: [part.sheet('sheet-1', `${sheet.name} sheet`, sheet)],
+    packagings: [part.packaging('packaging-1', 'Bag and sticker')],
+    channels: [part.channel('orders', 'Own orders', 'order'), part.channel('stall', 'Market stall', 'stall')],
     freeHours: null,
     circuit: null,
     room: { ventilated: null, foodOvenUsed: false },
@@ -95,62 +80,4 @@ function catalogueRates(typical: Typical): Workshop['rates'] {
   });
   // One entry for each name of the catalogue, which the type of entries cannot say.
   return Object.fromEntries(rates) as Record<RateName, (typeof rates)[number][1]>;
-}
-
-function firstPrinter(typical: Typical, marginMm: number): Printer {
-  const { powerKw, unattendedMinutesPerSheet, price, resale, lifeSheets } = printerTypicals;
-  return {
-    id: 'printer-1',
-    name: 'Printer',
-    powerKw: typical(powerKw.typical, 'kW'),
-    unattendedMinutesPerSheet: typical(unattendedMinutesPerSheet.typical, 'min'),
-    price: typical(price.typical, 'money'),
-    resale: typical(resale.typical, 'money'),
-    lifeSheets: typical(lifeSheets.typical, 'sheets'),
-    lifeYears: null,
-    sheetsPerYear: null,
-    marginMm,
-    borderless: false,
-  };
-}
-
-function firstPress(typical: Typical, sideMm: number): Press {
-  const of = pressTypicals.flat;
-  return {
-    id: 'press-1',
-    name: 'Flat press',
-    kind: 'flat',
-    platen: { widthMm: sideMm, heightMm: sideMm },
-    powerKw: typical(of.powerKw.typical, 'kW'),
-    warmUpMinutes: typical(of.warmUpMinutes.typical, 'min'),
-    holdingShare: typical(of.holdingShare.typical, 'share'),
-    price: typical(of.price.typical, 'money'),
-    resale: typical(of.resale.typical, 'money'),
-    lifePresses: typical(of.lifePresses.typical, 'presses'),
-    lifeYears: null,
-    pressesPerYear: null,
-    partsPrice: typical(of.partsPrice.typical, 'money'),
-    partsInterval: typical(of.partsInterval.typical, 'presses'),
-    protectivePaper: typical(of.protectivePaper.typical, 'money/press'),
-    tape: typical(of.tape.typical, 'money/press'),
-  };
-}
-
-function firstChannel(typical: Typical, kind: Channel['kind'], name: string): Channel {
-  const of = channelTypicals[kind];
-  return {
-    id: kind,
-    name,
-    kind,
-    // Nobody but the maker can say whether their prices hold tax.
-    taxMode: null,
-    tax: null,
-    // Nobody stands between: own orders and an own stall pay no commission.
-    commission: typical(0, 'share'),
-    commissionBase: 'withoutTax',
-    cardFee: typical(of.cardFee.typical, 'share'),
-    cardFixedFee: typical(of.cardFixedFee.typical, 'money/ticket'),
-    cardShare: typical(of.cardShare.typical, 'share'),
-    piecesPerTicket: kind === 'stall' ? typical(of.piecesPerTicket.typical, 'pieces') : null,
-  };
 }

@@ -15,7 +15,8 @@ afterEach(cleanup);
 
 describe('Shell', () => {
   it.each([
-    ['/', 'Jobs', 'page'],
+    ['/', 'Jobs', 'true'],
+    ['/jobs', 'Jobs', 'page'],
     ['/jobs/ramblers', 'Jobs', 'true'],
     ['/blanks', 'Blanks', 'page'],
     ['/workshop', 'Workshop', 'page'],

@@ -1,0 +1,30 @@
+'use client';
+
+import { saveFile } from '../_documents/saveFile';
+import { today } from '../_documents/useToday';
+import { Button } from '../_shell/Button';
+import { appDocuments } from '../_storage/appDocuments';
+import styles from './Trouble.module.css';
+
+/** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
+export function Trouble({ onRetry }: Readonly<{ onRetry: () => void }>) {
+  return (
+    <div className={styles.trouble} role="alert">
+      <h1>This screen failed</h1>
+      <p>
+        The fault is in the app, not in what you typed. Everything you have typed is kept on this device as it
+        was.
+      </p>
+      <div className={styles.ways}>
+        <Button kind="strong" onPress={onRetry}>
+          Show it again
+        </Button>
+        <Button onPress={() => saveFile(`pressminute-${today()}.json`, appDocuments().actions.exportAll())}>
+          Save everything as a file
+        </Button>
+        {/* A whole new page, because the one that failed may fail again. */}
+        <a href="/jobs">To the jobs</a>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,29 @@
+'use client';
+
+import { useState } from 'react';
+import { exampleJobIds } from '@/lib/examples/exampleJobIds';
+import type { KeptJob } from '../_documents/makerDocuments';
+import { type ReadyMaker, WithWorkshop } from '../_documents/WithWorkshop';
+import { JobList } from './JobList';
+import { JobOnDocket } from './JobOnDocket';
+import { lastJob } from './lastJob';
+
+/** What opens first: the job last looked at, on a first visit the finished example. */
+export function FrontDoor() {
+  return <WithWorkshop>{(maker) => <Front maker={maker} />}</WithWorkshop>;
+}
+
+// Helpers
+
+function Front({ maker }: Readonly<{ maker: ReadyMaker }>) {
+  const [last] = useState(lastJob.recall);
+  const jobId = frontJob(maker.jobs, last);
+  return jobId === null ? <JobList maker={maker} /> : <JobOnDocket jobId={jobId} />;
+}
+
+function frontJob(jobs: readonly KeptJob[], last: string | null): string | null {
+  const has = (id: string | null | undefined) => id != null && jobs.some((job) => job.id === id);
+  const [example] = exampleJobIds;
+  if (has(last)) return last;
+  return has(example) ? (example ?? null) : (jobs[0]?.id ?? null);
+}

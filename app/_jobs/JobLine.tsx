@@ -1,0 +1,51 @@
+'use client';
+
+import Link from 'next/link';
+import { jobFacts } from '@/lib/jobs/jobFacts';
+import type { Workshop } from '@/shared/schemas/workshop';
+import type { KeptJob } from '../_documents/makerDocuments';
+import { Button } from '../_shell/Button';
+import { speakerOf } from '../_text/speaker';
+import styles from './JobList.module.css';
+
+type JobLineProps = Readonly<{
+  kept: KeptJob;
+  workshop: Workshop;
+  onCopy: () => void;
+  onRemove: () => void;
+}>;
+
+/** One job of the list: its name, its customer, how many pieces, by when, at what price. */
+export function JobLine({ kept: { id, job }, workshop, onCopy, onRemove }: JobLineProps) {
+  const speak = speakerOf(workshop);
+  const { pieces, asked } = jobFacts(job);
+  const price =
+    asked === null
+      ? 'no price yet'
+      : asked.from === asked.to
+        ? speak.money(asked.from)
+        : `${speak.money(asked.from)} to ${speak.money(asked.to)}`;
+  return (
+    <li className={styles.job}>
+      <div className={styles.who}>
+        <h2 className={styles.name}>
+          <Link href={`/jobs/${id}`}>{job.name}</Link>
+        </h2>
+        <p className={styles.quiet}>
+          {job.customer || (job.madeFor === 'stock' ? 'made to stock' : 'to order')}
+        </p>
+      </div>
+      <p className={styles.fact}>{speak.count(pieces, 'piece')}</p>
+      <p className={styles.fact}>{job.wantedOn === null ? 'no day set' : speak.day(job.wantedOn)}</p>
+      <p className={styles.price}>{price}</p>
+      <div className={styles.acts}>
+        <Button kind="quiet" onPress={onCopy}>
+          Copy <span className="visuallyHidden">{job.name}</span>
+        </Button>
+        <Button kind="quiet" onPress={onRemove}>
+          Remove <span className="visuallyHidden">{job.name}</span>
+        </Button>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,18 @@
+'use client';
+
+import { useEffect } from 'react';
+import { exampleJobIds } from '@/lib/examples/exampleJobIds';
+import { Docket } from '../_docket/Docket';
+import { ExampleBand } from './ExampleBand';
+import { lastJob } from './lastJob';
+
+/** The docket of a job, remembered as the one last looked at; on an example under its band. */
+export function JobOnDocket({ jobId }: Readonly<{ jobId: string }>) {
+  useEffect(() => lastJob.remember(jobId), [jobId]);
+  return (
+    <>
+      {exampleJobIds.includes(jobId) && <ExampleBand />}
+      <Docket key={jobId} jobId={jobId} />
+    </>
+  );
+}

@@ -1,0 +1,47 @@
+import { freeName } from '@/lib/jobs/freeName';
+import { newJob } from '@/lib/jobs/newJob';
+import type { Job } from '@/shared/schemas/job';
+import { newId } from '../_documents/newId';
+import { today } from '../_documents/useToday';
+import type { ReadyMaker } from '../_documents/WithWorkshop';
+
+/** The ways a job comes into being; each gives its id, or null where the store took nothing. */
+export interface JobMaking {
+  readonly begin: () => string | null;
+  readonly copy: (job: Job) => string | null;
+}
+
+/** @returns how new jobs are made from a maker's documents, each as one step to undo. */
+export function jobMaking({ workshop, blanks, jobs, edit }: ReadyMaker): JobMaking {
+  return {
+    begin: () => {
+      const id = newId();
+      const artworkId = newId();
+      const [first] = Object.entries(blanks);
+      const { job, artwork } = newJob({
+        name: freeName(
+          'New job',
+          jobs.map(({ job: other }) => other.name),
+        ),
+        day: today(),
+        workshop,
+        blank: first === undefined ? null : { id: first[0], body: first[1] },
+        artworkId,
+      });
+      const outcome = edit(job.name, [
+        { do: 'add', kind: 'artwork', id: artworkId, body: artwork },
+        { do: 'add', kind: 'job', id, body: job },
+      ]);
+      return outcome.state === 'shown' ? id : null;
+    },
+    copy: (job) => {
+      const id = newId();
+      const name = freeName(
+        `${job.name}, copy`,
+        jobs.map(({ job: other }) => other.name),
+      );
+      const outcome = edit(`Copy of ${job.name}`, [{ do: 'add', kind: 'job', id, body: { ...job, name } }]);
+      return outcome.state === 'shown' ? id : null;
+    },
+  };
+}

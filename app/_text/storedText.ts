@@ -1,0 +1,56 @@
+import type { BackupFinding } from '@/lib/stored/readBackup';
+import type { SchemaIssue, StoredFinding } from '@/lib/stored/storedFinding';
+
+const kinds: Readonly<Record<string, string>> = {
+  workshop: 'workshop',
+  blank: 'blank',
+  artwork: 'artwork',
+  job: 'job',
+};
+
+/** @returns what a kept record claims to be, such as “job”. */
+export const kindWords = (kind: string | null): string =>
+  kind === null ? 'record' : (kinds[kind] ?? 'record');
+
+/** @returns why a kept record cannot be read, and what becomes of it. */
+export function storedText(finding: StoredFinding): string {
+  switch (finding.code) {
+    case 'notADocument':
+      return `It does not have the form of a record. ${issueWords(finding.issues)}`;
+    case 'unknownKind':
+      return `It is a “${finding.kind}”, which this version does not know. A newer version of the app wrote it.`;
+    case 'newerVersion':
+      return 'A newer version of the app wrote it. Reload the page to get that version.';
+    case 'stepMissing':
+    case 'stepFailed':
+      return `It was written by an early version of the app (${finding.fromVersion}) and cannot be brought up to date.`;
+    case 'bodyInvalid':
+      return `Something in it is not what it can be. ${issueWords(finding.issues)}`;
+    default:
+      return finding satisfies never;
+  }
+}
+
+/** @returns why a file cannot be brought back, and what to do. */
+export function backupText(finding: BackupFinding): string {
+  switch (finding.code) {
+    case 'notABackup':
+      return `This file is no copy saved from here, or it was changed since. ${issueWords(finding.issues)}`;
+    case 'sameIdTwice':
+      return `“${finding.id}” stands in the file twice. Nobody could say which is meant: take one out.`;
+    case 'documentUnreadable':
+      return `The ${kindWords(finding.kind)} “${finding.id}” cannot be read. ${storedText(finding.finding)}`;
+    default:
+      return finding satisfies never;
+  }
+}
+
+// Helpers
+
+function issueWords(issues: readonly SchemaIssue[]): string {
+  const [first, ...more] = issues;
+  if (first === undefined) return '';
+  const place = first.path.length === 0 ? 'the whole' : `“${first.path.join(' › ')}”`;
+  const others = more.length === 0 ? '' : ` And ${more.length} more.`;
+  return `At ${place}: ${first.message.replace(/\.$/, '')}.${others}`;
+}

@@ -1,0 +1,63 @@
+'use client';
+
+import { type Channel, taxModes } from '@/shared/schemas/workshop';
+import type { FieldPath } from '@/shared/setIn';
+import { workshopFieldId } from '../_documents/fieldAddress';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { TextField } from '../_fields/TextField';
+import { channelRates } from './machineRates';
+import { PartRates } from './PartRates';
+import type { WorkshopDesk } from './workshopDesk';
+import { channelKindWords, commissionBaseWords, taxModeWords } from './workshopWords';
+
+type ChannelFieldsProps = Readonly<{
+  desk: WorkshopDesk;
+  channel: Channel;
+  path: FieldPath;
+  kinds: readonly Channel['kind'][];
+}>;
+
+/** One way of selling: the question of tax asked plainly, then what the channel keeps. */
+export function ChannelFields({ desk: { set, ...desk }, channel, path, kinds }: ChannelFieldsProps) {
+  return (
+    <>
+      <FieldGroup>
+        <TextField
+          label="Name"
+          id={workshopFieldId([...path, 'name'])}
+          value={channel.name}
+          needed
+          longest={120}
+          onCommit={(name) => set('Name of a way of selling', [...path, 'name'], name)}
+        />
+        <ChoiceField
+          label="Kind"
+          id={workshopFieldId([...path, 'kind'])}
+          value={channel.kind}
+          choices={kinds.map((value) => ({ value, label: channelKindWords[value] }))}
+          onCommit={(kind) => set(`Kind of ${channel.name}`, [...path, 'kind'], kind)}
+        />
+        <ChoiceField
+          label="Is tax inside the prices you write here?"
+          id={workshopFieldId([...path, 'taxMode'])}
+          value={channel.taxMode}
+          unchosen="Not yet said"
+          choices={taxModes.map((value) => ({ value, label: taxModeWords[value] }))}
+          onCommit={(mode) => set(`Tax, ${channel.name}`, [...path, 'taxMode'], mode)}
+        />
+        <ChoiceField
+          label="Commission is taken of the"
+          id={workshopFieldId([...path, 'commissionBase'])}
+          value={channel.commissionBase}
+          choices={(['withoutTax', 'withTax'] as const).map((value) => ({
+            value,
+            label: commissionBaseWords[value],
+          }))}
+          onCommit={(base) => set(`Commission, ${channel.name}`, [...path, 'commissionBase'], base)}
+        />
+      </FieldGroup>
+      <PartRates desk={{ set, ...desk }} part={channel} path={path} specs={channelRates(channel)} />
+    </>
+  );
+}

@@ -1,0 +1,22 @@
+'use client';
+
+import Link from 'next/link';
+import { KeepCopy } from '../_documents/KeepCopy';
+import { UnreadableRecords } from '../_documents/UnreadableRecords';
+import styles from './WorkshopParts.module.css';
+import type { WorkshopDesk } from './workshopDesk';
+
+/** Copies of everything, records that cannot be read, and the way to a workshop of one's own. */
+export function CopySection({ desk: { maker } }: Readonly<{ desk: WorkshopDesk }>) {
+  return (
+    <>
+      <UnreadableRecords maker={maker} level={3} />
+      <KeepCopy maker={maker} level={3} />
+      <h3 className={styles.sub}>Begin anew</h3>
+      <p className={styles.words}>
+        <Link href="/start">Start your own workshop</Link> with typical figures, and put in those that matter
+        most. You are asked before anything is taken away.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,37 @@
+'use client';
+
+import type { FieldPath } from '@/shared/setIn';
+import { workshopFieldId } from '../_documents/fieldAddress';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { missingRateText } from '../_fields/missingRateText';
+import { RateField } from '../_fields/RateField';
+import type { RateSpec } from './rateSpec';
+import type { WorkshopDesk } from './workshopDesk';
+
+type PartRatesProps<Part> = Readonly<{
+  desk: WorkshopDesk;
+  part: Part & { readonly name: string };
+  /** Where the part stands in the workshop. */
+  path: FieldPath;
+  specs: readonly RateSpec<Part>[];
+}>;
+
+/** The rates of one machine, sheet, packaging or channel. */
+export function PartRates<Part>({ desk, part, path, specs }: PartRatesProps<Part>) {
+  const { currency } = desk.workshop;
+  return (
+    <FieldGroup>
+      {specs.map(({ key, of, unit, isOptional, ...spec }) => (
+        <RateField
+          key={key}
+          id={workshopFieldId([...path, key])}
+          {...spec}
+          rate={of(part)}
+          units={[unit]}
+          whenMissing={isOptional ? undefined : missingRateText(unit, currency)}
+          onCommit={(rate) => desk.set(`${spec.label}, ${part.name}`, [...path, key], rate)}
+        />
+      ))}
+    </FieldGroup>
+  );
+}

@@ -1,0 +1,54 @@
+'use client';
+
+import type { Press } from '@/shared/schemas/workshop';
+import { CheckField } from '../_fields/CheckField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { MeasureField } from '../_fields/MeasureField';
+import { useMeasures } from '../_fields/makerMeasures';
+
+type Platen = Press['platen'];
+type PlatenFieldsProps = Readonly<{ platen: Platen; id: string; onCommit: (platen: Platen) => void }>;
+
+/** Most a length may be in any document, mm. */
+const MOST_MM = 20_000;
+
+/** The platen of a press, where its kind has one. */
+export function PlatenFields({ platen, id, onCommit }: PlatenFieldsProps) {
+  const isInch = useMeasures().units.length === 'in';
+  const side = isInch ? 15 * 25.4 : 380;
+  return (
+    <div>
+      <CheckField
+        label="It has a flat platen"
+        checked={platen !== null}
+        onCommit={(has) => onCommit(has ? { widthMm: side, heightMm: side } : null)}
+      />
+      {platen !== null && (
+        <FieldGroup>
+          <MeasureField
+            label="Platen, width"
+            id={`${id}-widthMm`}
+            kind="length"
+            width="narrow"
+            value={platen.widthMm}
+            needed
+            above={0}
+            max={MOST_MM}
+            onCommit={(widthMm) => widthMm !== null && onCommit({ ...platen, widthMm })}
+          />
+          <MeasureField
+            label="Platen, height"
+            id={`${id}-heightMm`}
+            kind="length"
+            width="narrow"
+            value={platen.heightMm}
+            needed
+            above={0}
+            max={MOST_MM}
+            onCommit={(heightMm) => heightMm !== null && onCommit({ ...platen, heightMm })}
+          />
+        </FieldGroup>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,72 @@
+'use client';
+
+import { workshopFieldId } from '../_documents/fieldAddress';
+import { CheckField } from '../_fields/CheckField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { MeasureField } from '../_fields/MeasureField';
+import { NumberField } from '../_fields/NumberField';
+import { BreakFields } from './BreakFields';
+import { RateLines } from './RateLines';
+import styles from './WorkshopParts.module.css';
+import type { WorkshopDesk } from './workshopDesk';
+
+/** How prices are made: margin, breaks, endings, and the gaps sheets are laid out with. */
+export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
+  const { workshop, set } = desk;
+  const { policy, currency } = workshop;
+  return (
+    <>
+      <RateLines desk={desk} groups={['price']} />
+      <h3 className={styles.sub}>Quantity breaks</h3>
+      <p className={styles.words}>From these quantities on, the price table has a column of its own.</p>
+      <BreakFields
+        breaks={policy.breaks}
+        onCommit={(breaks) => set('Quantity breaks', ['policy', 'breaks'], breaks)}
+      />
+      <h3 className={styles.sub}>Endings and gaps</h3>
+      <FieldGroup>
+        <NumberField
+          label="Prices end on whole"
+          id={workshopFieldId(['policy', 'priceStep'])}
+          width="narrow"
+          unit={currency}
+          value={policy.priceStep}
+          needed
+          above={0}
+          max={1e6}
+          hint="0.5 gives prices like 16.50."
+          onCommit={(step) => set('Price ending', ['policy', 'priceStep'], step)}
+        />
+        <MeasureField
+          label="Gap between pieces on a sheet"
+          id={workshopFieldId(['policy', 'gutterMm'])}
+          kind="length"
+          width="narrow"
+          value={policy.gutterMm}
+          needed
+          min={0}
+          max={100}
+          onCommit={(gap) => set('Gap between pieces', ['policy', 'gutterMm'], gap)}
+        />
+        <MeasureField
+          label="Room for tape"
+          id={workshopFieldId(['policy', 'tapeMarginMm'])}
+          kind="length"
+          width="narrow"
+          value={policy.tapeMarginMm}
+          needed
+          min={0}
+          max={100}
+          onCommit={(room) => set('Room for tape', ['policy', 'tapeMarginMm'], room)}
+        />
+      </FieldGroup>
+      <CheckField
+        label="The yearly cost of the workshop already pays for worn machines"
+        id={workshopFieldId(['policy', 'wearInOverhead'])}
+        checked={policy.wearInOverhead}
+        hint="Then jobs carry no wear of their own, and nothing is counted twice."
+        onCommit={(inside) => set('Wear in overhead', ['policy', 'wearInOverhead'], inside)}
+      />
+    </>
+  );
+}

@@ -1,0 +1,65 @@
+'use client';
+
+import { newParts } from '@/lib/jobs/newParts';
+import { workshopFieldId } from '../_documents/fieldAddress';
+import { today } from '../_documents/useToday';
+import { CheckField } from '../_fields/CheckField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { MeasureField } from '../_fields/MeasureField';
+import { TextField } from '../_fields/TextField';
+import { speakerOf } from '../_text/speaker';
+import { printerRates } from './machineRates';
+import { PartList } from './PartList';
+import { PartRates } from './PartRates';
+import type { WorkshopDesk } from './workshopDesk';
+
+/** The printers: what they draw, what they cost, and how near the edge they print. */
+export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
+  const { workshop, set } = desk;
+  const speak = speakerOf(workshop);
+  const parts = newParts(today(), workshop);
+  return (
+    <PartList
+      desk={desk}
+      list="printers"
+      kind="printer"
+      noun="printer"
+      most={20}
+      lineOf={({ marginMm, borderless }) =>
+        borderless ? 'prints to the edge' : `prints up to ${speak.length(marginMm)} from the edge`
+      }
+      adders={[{ label: 'Printer', make: (id) => parts.printer(id, 'Printer') }]}
+    >
+      {(printer, path) => (
+        <>
+          <FieldGroup>
+            <TextField
+              label="Name"
+              id={workshopFieldId([...path, 'name'])}
+              value={printer.name}
+              needed
+              longest={120}
+              onCommit={(name) => set('Name of a printer', [...path, 'name'], name)}
+            />
+            <MeasureField
+              label="Margin it cannot print"
+              id={workshopFieldId([...path, 'marginMm'])}
+              kind="length"
+              value={printer.marginMm}
+              needed
+              min={0}
+              max={100}
+              onCommit={(value) => set(`Margin, ${printer.name}`, [...path, 'marginMm'], value)}
+            />
+          </FieldGroup>
+          <CheckField
+            label="It can print to the edge of the sheet"
+            checked={printer.borderless}
+            onCommit={(value) => set(`Borderless, ${printer.name}`, [...path, 'borderless'], value)}
+          />
+          <PartRates desk={desk} part={printer} path={path} specs={printerRates} />
+        </>
+      )}
+    </PartList>
+  );
+}

@@ -1,0 +1,42 @@
+'use client';
+
+import { workshopFieldId } from '../_documents/fieldAddress';
+import { CheckField } from '../_fields/CheckField';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { Advice } from '../_shell/Advice';
+import type { WorkshopDesk } from './workshopDesk';
+
+const answers = [
+  { value: 'yes', label: 'Yes, air goes out while I press' },
+  { value: 'no', label: 'No' },
+] as const;
+
+/** The room: heat and fumes. */
+export function RoomSection({ desk: { workshop, set } }: Readonly<{ desk: WorkshopDesk }>) {
+  const { ventilated, foodOvenUsed } = workshop.room;
+  return (
+    <>
+      <FieldGroup>
+        <ChoiceField
+          label="Is the room aired while you press?"
+          id={workshopFieldId(['room', 'ventilated'])}
+          value={ventilated === null ? null : ventilated ? 'yes' : 'no'}
+          unchosen="Not yet said"
+          choices={answers}
+          onCommit={(answer) => set('Ventilation', ['room', 'ventilated'], answer === 'yes')}
+        />
+      </FieldGroup>
+      <CheckField
+        label="An oven that also cooks food is used for goods"
+        id={workshopFieldId(['room', 'foodOvenUsed'])}
+        checked={foodOvenUsed}
+        onCommit={(used) => set('Food oven', ['room', 'foodOvenUsed'], used)}
+      />
+      <Advice severity="caution">
+        Hot dye and coatings give off fumes, and a platen at pressing heat burns at a touch. Air the room,
+        keep children and pets out of it, stay beside a hot press, and never use an oven that cooks food.
+      </Advice>
+    </>
+  );
+}

@@ -1,0 +1,97 @@
+'use client';
+
+import { newParts } from '@/lib/jobs/newParts';
+import { sheetSizes } from '@/shared/tables/sheetSizes';
+import { workshopFieldId } from '../_documents/fieldAddress';
+import { today } from '../_documents/useToday';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { MeasureField } from '../_fields/MeasureField';
+import { NumberField } from '../_fields/NumberField';
+import { TextField } from '../_fields/TextField';
+import { speakerOf } from '../_text/speaker';
+import { sheetRates } from './machineRates';
+import { PartList } from './PartList';
+import { PartRates } from './PartRates';
+import type { WorkshopDesk } from './workshopDesk';
+
+/** Most a length may be in any document, mm. */
+const MOST_MM = 20_000;
+
+/** The sheets of transfer paper: common sizes, or one's own. */
+export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
+  const { workshop, set } = desk;
+  const speak = speakerOf(workshop);
+  const parts = newParts(today(), workshop);
+  return (
+    <PartList
+      desk={desk}
+      list="sheets"
+      kind="sheet"
+      noun="sheet"
+      most={50}
+      lineOf={({ widthMm, heightMm, price }) =>
+        [speak.size(widthMm, heightMm), price && speak.rate(price.value, price.unit)]
+          .filter((word) => word !== null)
+          .join(' · ')
+      }
+      adders={[
+        ...Object.values(sheetSizes).map((size) => ({
+          label: `${size.name}, ${speak.size(size.widthMm, size.heightMm)}`,
+          make: (id: string) => parts.sheet(id, `${size.name} sheet`, size),
+        })),
+        {
+          label: 'A size of my own',
+          make: (id) => parts.sheet(id, 'Own sheet', { widthMm: 200, heightMm: 300 }),
+        },
+      ]}
+    >
+      {(sheet, path) => (
+        <>
+          <FieldGroup>
+            <TextField
+              label="Name"
+              id={workshopFieldId([...path, 'name'])}
+              value={sheet.name}
+              needed
+              longest={120}
+              onCommit={(name) => set('Name of a sheet', [...path, 'name'], name)}
+            />
+            <MeasureField
+              label="Width"
+              id={workshopFieldId([...path, 'widthMm'])}
+              kind="length"
+              width="narrow"
+              value={sheet.widthMm}
+              needed
+              above={0}
+              max={MOST_MM}
+              onCommit={(value) => set(`Width, ${sheet.name}`, [...path, 'widthMm'], value)}
+            />
+            <MeasureField
+              label="Height"
+              id={workshopFieldId([...path, 'heightMm'])}
+              kind="length"
+              width="narrow"
+              value={sheet.heightMm}
+              needed
+              above={0}
+              max={MOST_MM}
+              onCommit={(value) => set(`Height, ${sheet.name}`, [...path, 'heightMm'], value)}
+            />
+            <NumberField
+              label="Grammage"
+              id={workshopFieldId([...path, 'gramsPerSquareMetre'])}
+              width="narrow"
+              unit="g/m²"
+              value={sheet.gramsPerSquareMetre}
+              above={0}
+              max={1000}
+              onCommit={(value) => set(`Grammage, ${sheet.name}`, [...path, 'gramsPerSquareMetre'], value)}
+            />
+          </FieldGroup>
+          <PartRates desk={desk} part={sheet} path={path} specs={sheetRates} />
+        </>
+      )}
+    </PartList>
+  );
+}

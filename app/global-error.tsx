@@ -1,0 +1,20 @@
+'use client';
+
+import './globals.css';
+import { Trouble } from './_frame/Trouble';
+import { fontClasses } from './_shell/fonts';
+import styles from './_shell/Shell.module.css';
+
+/** In place of everything, where even the frame failed. */
+export default function FrameError({ reset }: Readonly<{ error: Error; reset: () => void }>) {
+  return (
+    <html lang="en" className={fontClasses}>
+      <body>
+        <title>Something failed · Pressminute</title>
+        <main className={styles.main}>
+          <Trouble onRetry={reset} />
+        </main>
+      </body>
+    </html>
+  );
+}
