@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { at } from './at';
+import { commonMeasure } from './commonMeasure';
 import { type FitTrouble, fitTrouble } from './fitTrouble';
 import { nameBoxes } from './nameBoxes';
 import { packBoxes } from './packBoxes';
@@ -48,12 +49,14 @@ export function packSheets(
   const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = request;
   const trouble = fitTrouble({ widthMm: sheetWidthMm, heightMm: sheetHeightMm }, request);
   if (trouble !== null) return failed(trouble);
+  const kinds = kindsOf(request);
+  const unit = commonMeasure(kinds);
   const room = {
-    width: roomTicks(sheetWidthMm, marginMm, gutterMm),
-    height: roomTicks(sheetHeightMm, marginMm, gutterMm),
+    width: Math.floor(roomTicks(sheetWidthMm, marginMm, gutterMm) / unit) * unit,
+    height: Math.floor(roomTicks(sheetHeightMm, marginMm, gutterMm) / unit) * unit,
     mayTurn: request.rotate,
   };
-  const lowerBound = sheetBound(room, kindsOf(request));
+  const lowerBound = sheetBound(room, kinds);
   const mixed = (asked: PieceRequest, least: number, steps: number): readonly PackedSheet[] =>
     packBoxes(kindsOf(asked), room, least, { steps }, seededRandom(effort.seed)).map((boxes) => ({
       pieces: nameBoxes(boxes, asked),

@@ -1,4 +1,5 @@
 import { at } from './at';
+import { commonMeasure } from './commonMeasure';
 
 interface Sides {
   readonly width: number;
@@ -26,7 +27,7 @@ const LONGEST_TABLE = 1_000;
  */
 export function reachable(room: Sides, boxes: readonly Sides[]): Reachable | null {
   const sides = [...new Set(boxes.flatMap(({ width, height }) => [width, height]))];
-  const unit = sides.reduce(commonMeasure, 0);
+  const unit = commonMeasure(boxes);
   const width = Math.floor(room.width / unit);
   const height = Math.floor(room.height / unit);
   const longest = Math.max(width, height);
@@ -42,5 +43,3 @@ export function reachable(room: Sides, boxes: readonly Sides[]): Reachable | nul
   }
   return { unit, width: at(longestWithin, width), height: at(longestWithin, height), longestWithin };
 }
-
-const commonMeasure = (a: number, b: number): number => (b === 0 ? a : commonMeasure(b, a % b));

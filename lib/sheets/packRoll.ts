@@ -1,0 +1,86 @@
+import { failed, ok, type Result } from '@/shared/result';
+import type { Box, BoxKind, LaidBox } from './box';
+import { commonMeasure } from './commonMeasure';
+import { fillSearch } from './fillSearch';
+import { type FitTrouble, fitTrouble } from './fitTrouble';
+import { improveRoll } from './improveRoll';
+import { nameBoxes } from './nameBoxes';
+import type { Effort, NamedPiece, PieceRequest } from './pieceRequest';
+import { rollBound } from './rollBound';
+import { seededRandom } from './seededRandom';
+import { lengthMmOf, pieceTicks, roomTicks } from './ticks';
+
+export interface RollRequest extends PieceRequest {
+  readonly rollWidthMm: number;
+}
+
+export interface PackedRoll {
+  /** Length to cut off, millimetres, margins at both ends included. */
+  readonly rollLengthMm: number;
+  readonly pieces: readonly NamedPiece[];
+  /** No layout needs less, millimetres, margins included. */
+  readonly lowerBoundMm: number;
+}
+
+/** A hundred different pieces take some 60 ms. */
+const USUAL_EFFORT: Effort = { steps: 3_000_000, seed: 1 };
+
+/** More boxes are hardly ever laid without any gap before the steps run out. */
+const MOST_TO_FILL = 30;
+
+/** Skylines looked at, at most, for a layout without a gap; some 20 ms. */
+const FILL_STEPS = 10_000;
+
+/**
+ * Lays pieces on as short a piece of roll as it finds; x runs across the roll. The same request gives the same
+ * layout.
+ *
+ * @param effort a larger number of steps looks longer for a shorter roll
+ * @example
+ * packRoll({ rollWidthMm: 100, marginMm: 0, gutterMm: 0, rotate: true,
+ *   pieces: [{ id: 'a', widthMm: 50, heightMm: 20, count: 4 }] }) // 40 mm, and no layout needs less
+ */
+export function packRoll(
+  request: RollRequest,
+  effort: Effort = USUAL_EFFORT,
+): Result<PackedRoll, FitTrouble> {
+  const { rollWidthMm, marginMm, gutterMm } = request;
+  const trouble = fitTrouble({ widthMm: rollWidthMm, heightMm: Number.POSITIVE_INFINITY }, request);
+  if (trouble !== null) return failed(trouble);
+  const kinds = request.pieces.map(({ widthMm, heightMm, count }) => ({
+    width: pieceTicks(widthMm, gutterMm),
+    height: pieceTicks(heightMm, gutterMm),
+    count,
+    mayTurn: request.rotate,
+  }));
+  const unit = commonMeasure(kinds);
+  const width = Math.floor(roomTicks(rollWidthMm, marginMm, gutterMm) / unit) * unit;
+  const least = rollBound(width, kinds);
+  const laid = withoutGap(width, least, kinds) ?? shortest(width, least, kinds, effort);
+  const length = laid.reduce((longest, { y, height }) => Math.max(longest, y + height), 0);
+  return ok({
+    rollLengthMm: lengthMmOf(length, gutterMm) + 2 * marginMm,
+    pieces: nameBoxes(laid, request),
+    lowerBoundMm: lengthMmOf(least, gutterMm) + 2 * marginMm,
+  });
+}
+
+function withoutGap(width: number, least: number, kinds: readonly BoxKind[]): readonly LaidBox[] | null {
+  const boxes = kinds.reduce((sum, { count }) => sum + count, 0);
+  return boxes <= MOST_TO_FILL ? fillSearch({ width, height: least }, kinds, FILL_STEPS) : null;
+}
+
+function shortest(
+  width: number,
+  least: number,
+  kinds: readonly BoxKind[],
+  { steps, seed }: Effort,
+): readonly LaidBox[] {
+  const boxes = kinds.flatMap(({ count, ...sides }, kind) =>
+    Array.from({ length: count }, (): Box => ({ kind, width: sides.width, height: sides.height })),
+  );
+  const work = { steps };
+  const random = seededRandom(seed);
+  const mayTurn = kinds.some((kind) => kind.mayTurn);
+  return improveRoll(boxes, { width, mayTurn }, least, work, random).laid;
+}
