@@ -4,6 +4,9 @@ import type { Workshop } from '@/shared/schemas/workshop';
 /** Hours free for the bench on Monday to Sunday. */
 export type FreeHours = NonNullable<Workshop['freeHours']>;
 
+/** A few milliseconds of work are no reason for another day. */
+export const HOURS_NOISE = 1e-6;
+
 /** A search for a day ends after this many weeks: further ahead nobody plans. */
 const MOST_WEEKS = 104;
 
@@ -34,15 +37,17 @@ export function firstDayBack(free: FreeHours, to: string, hours: number): string
   return walk(free, to, hours, -1);
 }
 
+/** Whole weeks first, then at most one more day by day. */
 function walk(free: FreeHours, start: string, hours: number, step: 1 | -1): string | null {
-  let left = hours;
-  for (let count = 0; count < MOST_WEEKS * 7; count += 1) {
-    const day = addDays(start, count * step);
+  const perWeek = weekHours(free);
+  if (hours <= HOURS_NOISE) return start;
+  const weeks = Math.max(0, Math.ceil((hours - HOURS_NOISE) / perWeek) - 1);
+  if (!(weeks < MOST_WEEKS)) return null;
+  let left = hours - weeks * perWeek;
+  for (let day = addDays(start, step * weeks * 7); ; day = addDays(day, step)) {
     left -= hoursOn(free, day);
-    // A few seconds of work are no reason for another day.
-    if (left <= 1e-6) return day;
+    if (left <= HOURS_NOISE) return day;
   }
-  return null;
 }
 
 const hoursOn = (free: FreeHours, day: string): number => free[weekdayOf(day)] ?? 0;

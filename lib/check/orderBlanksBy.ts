@@ -1,15 +1,14 @@
-import { type FreeHours, firstDayBack } from '@/lib/check/benchCalendar';
+import { type FreeHours, firstDayBack, lastDayForward } from '@/lib/check/benchCalendar';
 import type { CheckedJob, ResolvedLine } from '@/lib/check/checkedJob';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/check/makeFinding';
+import { moveDateFix } from '@/lib/check/moveDateFix';
 import { addDays, addWorkingDays, daysBetween, workingDaysBetween } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 
 /** One working day between the last press and the day the goods are wanted. */
 const BUFFER_DAYS = 1;
-/** A later day to offer is looked for this far ahead. */
-const MOST_DAYS_AHEAD = 400;
 
 /**
  * TIM-02: the last day on which blanks can be ordered: bench work walked back from the wanted day with a
@@ -33,7 +32,7 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
   const soon = thresholds.orderSoon.value;
   const isPassed = daysBetween(checked.asOf, latest) < 0;
   const severity = isPassed ? 'stop' : days <= soon ? 'caution' : 'note';
-  const later = severity === 'note' ? null : laterDay(checked, free, wantedOn, hours, lead);
+  const later = severity === 'note' ? null : laterDay(checked.asOf, free, hours, lead);
   return [
     makeFinding({
       id: 'TIM-02',
@@ -43,42 +42,29 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
       found: latest,
       limit: checked.asOf,
       facts: { latest, days, lead, wantedOn, later: later ?? '' },
-      fix:
-        later === null
-          ? null
-          : {
-              label: 'moveDate',
-              facts: { date: later },
-              changes: [{ document: 'job', path: ['wantedOn'], value: later }],
-            },
+      fix: moveDateFix(later),
     }),
   ];
 }
 
 /** @returns null where the work takes longer than anybody plans. */
 function latestOrderDay(free: FreeHours, wantedOn: string, hours: number, lead: number): string | null {
-  const lastBenchDay = addDays(addWorkingDays(wantedOn, -BUFFER_DAYS), -1);
-  const firstBenchDay = firstDayBack(free, lastBenchDay, hours);
+  const firstBenchDay = firstDayBack(free, lastBenchDayBefore(wantedOn), hours);
   return firstBenchDay === null ? null : addWorkingDays(addWorkingDays(firstBenchDay, -1), -lead);
 }
 
-/** The first wanted day for which there is time enough to order. */
-function laterDay(
-  { asOf }: CheckedJob,
-  free: FreeHours,
-  wantedOn: string,
-  hours: number,
-  lead: number,
-): string | null {
-  const start = daysBetween(asOf, wantedOn) < 0 ? asOf : wantedOn;
-  for (let ahead = 1; ahead <= MOST_DAYS_AHEAD; ahead += 1) {
-    const day = addDays(start, ahead);
-    const latest = latestOrderDay(free, day, hours, lead);
-    if (latest === null) return null;
-    if (workingDaysBetween(asOf, latest) > thresholds.orderSoon.value) return day;
-  }
-  return null;
+/** The first wanted day for which there is time enough to order, worked forward from the order. */
+function laterDay(asOf: string, free: FreeHours, hours: number, lead: number): string | null {
+  const ordered = addWorkingDays(asOf, thresholds.orderSoon.value + 1);
+  const arrived = addWorkingDays(ordered, lead);
+  const lastBenchDay = lastDayForward(free, addDays(arrived, 1), hours);
+  if (lastBenchDay === null) return null;
+  let wanted = addDays(lastBenchDay, 1);
+  while (daysBetween(lastBenchDay, lastBenchDayBefore(wanted)) < 0) wanted = addDays(wanted, 1);
+  return wanted;
 }
+
+const lastBenchDayBefore = (wantedOn: string): string => addDays(addWorkingDays(wantedOn, -BUFFER_DAYS), -1);
 
 /** Good pieces alone decide here; spares are the business of the buying list. */
 const isToOrder = ({ sizes, blank }: ResolvedLine): boolean =>

@@ -18,7 +18,10 @@ const oneSizeForAll: Rule = ({ resolved }) =>
     if (placement.position !== 'front' && placement.position !== 'back') return [];
     return place.prints.flatMap(({ print, printIndex, sizes }) => {
       const widths = place.line.blank.sizes.flatMap(({ name, widthMm }) =>
-        widthMm !== null && sizes.includes(name) ? [{ name, widthMm }] : [],
+        // A piece narrower than any print is a width nobody measured.
+        widthMm !== null && widthMm >= thresholds.leastPrint.value && sizes.includes(name)
+          ? [{ name, widthMm }]
+          : [],
       );
       const [narrowest] = widths.toSorted((a, b) => a.widthMm - b.widthMm);
       const [widest] = widths.toSorted((a, b) => b.widthMm - a.widthMm);

@@ -1,7 +1,8 @@
-import { hoursBetween, lastDayForward } from '@/lib/check/benchCalendar';
+import { HOURS_NOISE, hoursBetween, lastDayForward } from '@/lib/check/benchCalendar';
 import type { CheckedJob } from '@/lib/check/checkedJob';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/check/makeFinding';
+import { moveDateFix } from '@/lib/check/moveDateFix';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
@@ -29,8 +30,8 @@ export function workLoad({ job, workshop, asOf }: CheckedJob, facts: CostFacts):
   }
   const { full, busy } = thresholds.load;
   const freeHours = hoursBetween(free, asOf, addDays(wantedOn, -1));
-  if (neededHours <= freeHours * busy.value + 1e-9) return [];
-  const isOver = neededHours > freeHours * full.value + 1e-9;
+  if (neededHours <= freeHours * busy.value + HOURS_NOISE) return [];
+  const isOver = neededHours > freeHours * full.value + HOURS_NOISE;
   const lastDay = lastDayForward(free, asOf, neededHours / busy.value);
   const honest = lastDay === null ? null : addDays(lastDay, 1);
   return [
@@ -42,14 +43,7 @@ export function workLoad({ job, workshop, asOf }: CheckedJob, facts: CostFacts):
       found: { value: neededHours, unit: 'h' },
       limit: { value: freeHours, unit: 'h' },
       facts: { neededHours, freeHours, wantedOn, honest: honest ?? '' },
-      fix:
-        honest === null
-          ? null
-          : {
-              label: 'moveDate',
-              facts: { date: honest },
-              changes: [{ document: 'job', path: ['wantedOn'], value: honest }],
-            },
+      fix: moveDateFix(honest),
     }),
   ];
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
 import type { CostFacts } from '@/lib/check/costFacts';
@@ -5,6 +6,7 @@ import { reviewCosts } from '@/lib/check/reviewCosts';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FindingId } from '@/shared/tables/findingIds';
 import { changed, club, clubWith, mended } from '@/tests/fixtures/clubJob';
+import { cases } from '@/tests/tools/cases';
 
 const facts: CostFacts = {
   attendedMinutes: 452.3,
@@ -129,7 +131,10 @@ describe('TIM-02 counts back to the last day for ordering blanks', () => {
   it('offers a day that leaves time, once it has passed', () => {
     const late = { ...club(), asOf: '2026-12-03' };
     const after = mended(late, review(late, 'TIM-02')[0]);
+    // Ordered by the 8th, here by the 14th; 5.87 h from the 15th end on Saturday the 19th; Monday is the buffer.
+    expect(after.job.wantedOn).toBe('2026-12-22');
     expect(verdictOf(after, 'TIM-02')).toBe('note later');
+    expect(verdictOf(changed(after, { 'job.wantedOn': '2026-12-21' }), 'TIM-02')).toBe('caution soon');
   });
 
   it.each([
@@ -149,4 +154,42 @@ describe('TIM-02 counts back to the last day for ordering blanks', () => {
   ])('%s', (_, fields, expected) => {
     expect(verdictOf(clubWith(fields), 'TIM-02')).toBe(expected);
   });
+});
+
+describe('reviewCosts, with any free hours, dates and amounts of work', () => {
+  const day = fc
+    .date({ min: new Date('2000-01-01'), max: new Date('9999-12-31'), noInvalidDate: true })
+    .map((date) => date.toISOString().slice(0, 10));
+  const hours = fc.double({ min: 0, max: 24, noNaN: true });
+
+  it('answers, and what its buttons change leaves no stop in the same place', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          asOf: day,
+          wantedOn: day,
+          free: fc.tuple(hours, hours, hours, hours, hours, hours, hours),
+          lead: fc.integer({ min: 0, max: 250 }),
+          minutes: fc.double({ min: 0, max: 1e6, noNaN: true }),
+        }),
+        ({ asOf, wantedOn, free, lead, minutes }) => {
+          const input = changed(
+            { ...club(), asOf },
+            {
+              'job.wantedOn': wantedOn,
+              'workshop.freeHours': free,
+              'blank:white-shirt.leadWorkingDays': lead,
+            },
+          );
+          const work = { attendedMinutes: minutes, benchMinutes: minutes };
+          for (const id of ['TIM-01', 'TIM-02'] as const) {
+            const [finding] = review(input, id, work);
+            if (finding?.fix == null) continue;
+            expect(verdictOf(mended(input, finding), id, work)).not.toMatch(/stop|caution/);
+          }
+        },
+      ),
+      cases(300),
+    );
+  }, 60_000);
 });
