@@ -5,7 +5,7 @@ import type { FigureRef, Trace } from '@/lib/grid/traceFigure';
 import { formatNumber } from '@/shared/formatNumber';
 import { useTextContext } from '../_fields/useTextContext';
 import { Button } from '../_shell/Button';
-import { type FigureNames, figureName, figurePlace } from './figureName';
+import { type FigureNames, figureName } from './figureName';
 import { figureText } from './figureText';
 import { inWords, type Term } from './inWords';
 import { isTyped } from './isTyped';
@@ -69,14 +69,16 @@ function Phrases({ term, names, ofSizes, onOpen }: PhrasesProps) {
       case 'number':
         return `${formatNumber(phrase.value, context.locale)} `;
       case 'bracket':
-        return <span className={styles.bracket}>{phrase.side === 'open' ? '(' : ') '}</span>;
+        return phrase.side === 'open' ? '(' : ') ';
       case 'chip': {
         const { ref, label, value, unit } = phrase.part;
-        const where = ofSizes && ref.rowId !== 'quantity' ? `, ${figurePlace(names, ref)}` : '';
+        const counts = ref.rowId === 'quantity';
+        // In a sum over sizes the heading has said what is added: “Pieces in L 11 × each 3.58”.
+        const name = ofSizes && !counts ? 'each' : figureName(names, ref, label);
         return (
           <TraceChip
-            label={`${figureName(names, ref, label)}${where}`}
-            value={figureText(value, unit, context)}
+            label={name}
+            value={figureText(value, ofSizes && counts ? 'number' : unit, context)}
             typed={isTyped(names.sheet, ref)}
             onOpen={() => onOpen(ref)}
           />
@@ -90,7 +92,9 @@ function Phrases({ term, names, ofSizes, onOpen }: PhrasesProps) {
     <>
       {term.phrases.map((phrase, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the order of a formula is fixed
-        <span key={index}>{write(phrase)}</span>
+        <span className={phrase.kind === 'bracket' ? styles[phrase.side] : undefined} key={index}>
+          {write(phrase)}
+        </span>
       ))}
     </>
   );

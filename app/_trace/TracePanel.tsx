@@ -86,12 +86,10 @@ export function TracePanel({ id, names, root, onClose }: TracePanelProps) {
 
 function nameOf(names: FigureNames, ref: FigureRef): string {
   const row = names.sheet.rows.find(({ id }) => id === ref.rowId);
-  if (row === undefined) return ref.rowId;
-  const size = ref.rowId === 'quantity' ? names.sheet.cases[ref.case ?? -1]?.size : undefined;
-  return size === undefined ? figureName(names, ref, row.label) : `Pieces in ${size}`;
+  return figureName(names, ref, row?.label ?? ref.rowId);
 }
 
 function placed(names: FigureNames, ref: FigureRef): string {
-  const place = ref.rowId === 'quantity' ? '' : figurePlace(names, ref);
+  const place = figurePlace(names, ref);
   return place === '' ? '' : `, ${place}`;
 }

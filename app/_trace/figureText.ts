@@ -21,6 +21,7 @@ export function figureText(value: number, unit: RowUnit, context: TextContext): 
     return `${formatNumber(value, locale, { minDecimals: digits, maxDecimals })} ${unitWords(unit, currency)}`;
   }
   const number = formatNumber(value, locale, { maxDecimals: decimalsFor(value) });
+  if (unit === 'number') return number;
   const one = ones[unit];
   if (one !== undefined) return `${number} ${number === '1' ? one : unit}`;
   return `${number} ${unit === 'm2' ? 'm²' : unitWords(unit, currency)}`;

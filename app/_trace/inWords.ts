@@ -1,7 +1,8 @@
+import { decideCondition } from '@/lib/grid/decideCondition';
+import { type Expression, pairSigns, readExpression } from '@/lib/grid/readExpression';
 import type { TracePart } from '@/lib/grid/traceFigure';
 import { callWords } from './callWords';
 import { bracketed, type Phrase, words } from './phrase';
-import { type Expression, pairSigns, readExpression } from './readExpression';
 
 /** One summand of a formula; the first has no sign. */
 export interface Term {
@@ -10,8 +11,8 @@ export interface Term {
 }
 
 /**
- * A formula in words: × ÷ −, “rounded up” for ROUNDUP, “if … then … otherwise” for IF; brackets only where
- * they are needed. Summands stand apart, so that a long sum can be read as a list.
+ * A formula in words: × ÷ −, “rounded up” for ROUNDUP; of an IF the branch that was taken, and why; brackets only
+ * where they are needed. Summands stand apart, so that a long sum can be read as a list.
  */
 export function inWords(parts: readonly TracePart[]): readonly Term[] {
   const read = readExpression(parts);
@@ -19,6 +20,9 @@ export function inWords(parts: readonly TracePart[]): readonly Term[] {
 }
 
 // Helpers
+
+type Pair = Extract<Expression, { kind: 'pair' }>;
+type Call = Extract<Expression, { kind: 'call' }>;
 
 function termsOf(from: Expression): readonly Term[] {
   const summands = summandsOf(from);
@@ -42,20 +46,16 @@ function phrasesOf(from: Expression): readonly Phrase[] {
     case 'pair':
       return pairWords(from);
     case 'call':
-      return callWords(
-        from.name,
-        from.of.map((one) => argument(from.name, one)),
-      );
+      return takenBranch(from) ?? callWords(from.name, from.of.map(argument));
     default:
       return from satisfies never;
   }
 }
 
-function pairWords(from: Extract<Expression, { kind: 'pair' }>): readonly Phrase[] {
+function pairWords(from: Pair): readonly Phrase[] {
   const { sign, left, right } = from;
   // “Taken alone: yes” is already a sentence; “= 1” after it would only puzzle.
-  if (sign === '=' && left.kind === 'operand' && left.part.unit === 'yes or no' && isOne(right))
-    return phrasesOf(left);
+  if (isYes(from)) return phrasesOf(left);
   const level = levelOf(sign);
   const tightRight = sign === '-' || sign === '/' || sign === '^';
   return [
@@ -71,15 +71,31 @@ function inner(from: Expression, level: number): readonly Phrase[] {
   return loose ? bracketed(phrasesOf(from)) : phrasesOf(from);
 }
 
-/** The words of IF hold its arguments apart; other functions need brackets around compound ones. */
-function argument(name: string, of: Expression): readonly Phrase[] {
-  const apart = name === 'IF' ? of.kind !== 'call' : isSimple(of);
-  return apart ? phrasesOf(of) : bracketed(phrasesOf(of));
+const argument = (of: Expression): readonly Phrase[] => inner(of, 1);
+
+/** “1 because it is so” instead of “if … then … otherwise”: the way not taken explains nothing about a figure. */
+function takenBranch({ name, of }: Call): readonly Phrase[] | null {
+  const [condition, yes, no] = of;
+  if (name !== 'IF' || condition === undefined || yes === undefined || no === undefined) return null;
+  const holds = decideCondition(condition);
+  if (holds === null) return null;
+  return [...inner(holds ? yes : no, 1), words('because'), ...conditionWords(condition, holds)];
 }
 
-const isSimple = ({ kind }: Expression): boolean => kind === 'operand' || kind === 'number';
+function conditionWords(condition: Expression, holds: boolean): readonly Phrase[] {
+  if (holds || condition.kind !== 'pair' || isYes(condition)) return phrasesOf(condition);
+  const not = (signWords[condition.sign] ?? condition.sign).replace(/^is( not)?/, (_, no) =>
+    no === undefined ? 'is not' : 'is',
+  );
+  return [...inner(condition.left, 1), words(not), ...inner(condition.right, 1)];
+}
 
-const isOne = (from: Expression): boolean => from.kind === 'number' && Number(from.text) === 1;
+const isYes = ({ sign, left, right }: Pair): boolean =>
+  sign === '=' &&
+  left.kind === 'operand' &&
+  left.part.unit === 'yes or no' &&
+  right.kind === 'number' &&
+  Number(right.text) === 1;
 
 const levelOf = (sign: string): number => pairSigns.findIndex((signs) => signs.includes(sign));
 

@@ -1,4 +1,4 @@
-import type { Operand } from './readExpression';
+import type { Operand } from '@/lib/grid/readExpression';
 
 /** A piece of a formula in words: a chip that opens, words or a number between chips, or a bracket. */
 export type Phrase =

@@ -17,7 +17,7 @@ export function whereSet(sheet: CostSheet, job: Job, ref: FigureRef): SettingPla
     const { label } = rateDefinition(ref.rowId);
     return job.rates[ref.rowId] === undefined
       ? { href: `/workshop#rate-${ref.rowId}`, words: `in the workshop, under “${label}”` }
-      : { href: `#job-rate-${ref.rowId}`, words: 'for this job, under “Rates for this job”' };
+      : { href: `#job-rates-${ref.rowId}`, words: 'for this job, under “Rates for this job”' };
   }
   if (ref.rowId.startsWith('amount_')) {
     return job.ownRows.some((row) => `amount_${row.id}` === ref.rowId)

@@ -1,4 +1,4 @@
-import type { TracePart } from '@/lib/grid/traceFigure';
+import type { TracePart } from './traceFigure';
 
 export type Operand = Extract<TracePart, { kind: 'operand' }>;
 
@@ -24,7 +24,11 @@ export const pairSigns: readonly (readonly string[])[] = [
   ['^'],
 ];
 
-/** Reads the parts of a trace as an expression; null where they do not make one. */
+/**
+ * Reads the parts of a trace as an expression.
+ *
+ * @returns null where they do not make one
+ */
 export function readExpression(parts: readonly TracePart[]): Expression | null {
   const reader = { parts, at: 0 };
   const read = pair(reader, 0);

@@ -1,0 +1,135 @@
+'use client';
+
+import { useEffect, useRef, useState } from 'react';
+import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
+import { useToday } from '../_documents/useToday';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { NumberField } from '../_fields/NumberField';
+import { TextField } from '../_fields/TextField';
+import { useTextContext } from '../_fields/useTextContext';
+import { Button } from '../_shell/Button';
+import styles from './AddOwnRow.module.css';
+import { ownRowId } from './ownRowId';
+import { driverChoices } from './ownRowWords';
+
+type AddOwnRowProps = Readonly<{
+  /** Ids of own rows that exist. */
+  taken: readonly string[];
+  onAdd: (row: OwnRow, of: 'job' | 'workshop') => void;
+}>;
+
+type Way = OwnRowDriver | 'formula';
+
+/** A short form for one more own row; nothing is in the job before “Add it”. */
+export function AddOwnRow({ taken, onAdd }: AddOwnRowProps) {
+  const { currency } = useTextContext();
+  const date = useToday();
+  const [open, setOpen] = useState(false);
+  const [label, setLabel] = useState('');
+  const [way, setWay] = useState<Way>('order');
+  const [amount, setAmount] = useState<number | null>(null);
+  const [formula, setFormula] = useState('');
+  const [of, setOf] = useState<'job' | 'workshop'>('job');
+  const box = useRef<HTMLDivElement>(null);
+  const wasOpen = useRef(open);
+  useEffect(() => {
+    // What was pressed is gone with the change: the focus goes to what has taken its place.
+    if (wasOpen.current !== open) box.current?.querySelector<HTMLElement>('input, button')?.focus();
+    wasOpen.current = open;
+  }, [open]);
+  if (!open)
+    return (
+      <div className={styles.closed} ref={box}>
+        <Button onPress={() => setOpen(true)}>Add a row</Button>
+      </div>
+    );
+
+  const missing =
+    label.trim() === ''
+      ? 'The row needs a name first.'
+      : way === 'formula' && formula.trim() === ''
+        ? 'The formula is still empty.'
+        : undefined;
+  const close = () => {
+    setOpen(false);
+    setLabel('');
+    setAmount(null);
+    setFormula('');
+  };
+  const add = () => {
+    const cost: OwnRow['cost'] =
+      way === 'formula'
+        ? { kind: 'formula', formula: formula.trim() }
+        : {
+            kind: 'driver',
+            driver: way,
+            amount: amount === null ? null : { value: amount, unit: 'money', date, origin: 'yours' },
+          };
+    onAdd({ id: ownRowId(label, taken), label: label.trim(), outOfPocket: true, cost }, of);
+    close();
+  };
+  return (
+    <div ref={box}>
+      <form
+        className={styles.form}
+        aria-label="A new row"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (missing === undefined) add();
+        }}
+      >
+        <FieldGroup>
+          <TextField label="Name of the row" value={label} longest={80} onCommit={setLabel} />
+          <ChoiceField
+            label="It costs"
+            width="narrow"
+            value={way}
+            choices={[
+              ...driverChoices.map((choice) => ({ ...choice, label: `each ${choice.label}` })),
+              { value: 'formula', label: 'by a formula' },
+            ]}
+            onCommit={setWay}
+          />
+          {way === 'formula' ? (
+            <TextField
+              label="Cost of one good piece, as a formula"
+              hint="Names of rates and rows, numbers and + − * /. Once it is added, a list of names helps."
+              value={formula}
+              longest={500}
+              onCommit={setFormula}
+            />
+          ) : (
+            <NumberField
+              label="Amount"
+              unit={currency}
+              width="narrow"
+              value={amount}
+              min={0}
+              max={1e9}
+              onCommit={setAmount}
+            />
+          )}
+          <ChoiceField
+            label="It counts"
+            width="narrow"
+            value={of}
+            choices={[
+              { value: 'job', label: 'in this job' },
+              { value: 'workshop', label: 'in every job' },
+            ]}
+            onCommit={setOf}
+          />
+        </FieldGroup>
+        <div className={styles.buttons}>
+          <Button type="submit" kind="strong" blockedBy={missing}>
+            Add it
+          </Button>
+          <Button kind="quiet" onPress={close}>
+            Leave it
+          </Button>
+        </div>
+      </form>
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+'use client';
+
+import { useState } from 'react';
+import { PickRow } from '../_fields/PickRow';
+import { useTextContext } from '../_fields/useTextContext';
+import { DocketSection } from '../_figures/DocketSection';
+import styles from './CostSection.module.css';
+import { CostTable } from './CostTable';
+import type { DocketPart } from './docketPart';
+import { JobRates } from './JobRates';
+import { LastGood } from './LastGood';
+import { moneyGoes } from './moneyGoes';
+import { NotYet } from './NotYet';
+import { OwnRows } from './OwnRows';
+import { useAnsweredInput } from './useAnsweredInput';
+
+/** Section 4: what each size costs and why, line by line; beneath it the maker's own rows and this job's rates. */
+export function CostSection(part: DocketPart) {
+  const { answer, stale } = part;
+  const { job } = useAnsweredInput(part);
+  const { locale } = useTextContext();
+  const [pickedLine, setLine] = useState('');
+  const [pickedSize, setSize] = useState('');
+  const sheet = answer?.costSheet ?? null;
+  const lines = job.lines.filter(({ id }) => sheet?.lineIds.includes(id));
+  const line = lines.find(({ id }) => id === pickedLine) ?? lines[0];
+  const sizes = sheet?.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
+  const size = sizes.find((one) => one === pickedSize) ?? sizes[0] ?? '';
+  return (
+    <DocketSection numeral={4} heading="Cost sheet" line="every figure opens to its sum" id="cost-sheet">
+      {sheet === null || line === undefined ? (
+        <NotYet what="The costs" />
+      ) : (
+        <>
+          {stale && <LastGood />}
+          <p className={styles.goes}>{moneyGoes(sheet, locale)}</p>
+          <div className={styles.picks}>
+            {lines.length > 1 && (
+              <PickRow
+                label="Line of the job"
+                value={line.id}
+                choices={lines.map(({ id, name }) => ({ value: id, label: name }))}
+                onPick={setLine}
+              />
+            )}
+            {sizes.length > 1 && (
+              <PickRow
+                label="Size beside the whole job"
+                phoneOnly
+                value={size}
+                choices={sizes.map((value) => ({ value, label: value }))}
+                onPick={setSize}
+              />
+            )}
+          </div>
+          <CostTable key={line.id} names={{ sheet, job }} line={line} size={size} />
+        </>
+      )}
+      <OwnRows {...part} />
+      <JobRates {...part} />
+    </DocketSection>
+  );
+}

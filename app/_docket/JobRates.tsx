@@ -1,0 +1,67 @@
+'use client';
+
+import { useState } from 'react';
+import { rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
+import { useMaker } from '../_documents/useMaker';
+import { TextField } from '../_fields/TextField';
+import { rateGroupWords } from '../_text/rateGroupWords';
+import type { DocketPart } from './docketPart';
+import { Fold } from './Fold';
+import { JobRate } from './JobRate';
+import styles from './JobRates.module.css';
+
+/** Rates that this job sets for itself; all others follow the workshop. */
+export function JobRates({ jobId, input }: DocketPart) {
+  const { setField } = useMaker();
+  const [sought, setSought] = useState('');
+  const { job, workshop } = input;
+  const own = rateNames.filter((name) => job.rates[name] !== undefined);
+  const word = sought.trim().toLowerCase();
+  const found = rateNames.filter((name) => rateDefinition(name).label.toLowerCase().includes(word));
+  const groups = Object.entries(rateGroupWords).flatMap(([group, heading]) => {
+    const names = found.filter((name) => rateDefinition(name).group === group);
+    return names.length === 0 ? [] : [{ group, heading, names }];
+  });
+  return (
+    <section className={styles.part} aria-labelledby="job-rates-heading">
+      <h3 id="job-rates-heading">Rates for this job</h3>
+      <Fold
+        summary="Set a rate for this job alone"
+        line={
+          own.length === 0
+            ? 'all follow the workshop'
+            : `now set: ${own.map((name) => rateDefinition(name).label).join(', ')}`
+        }
+        holds={['job-rates']}
+      >
+        <TextField label="Find a rate" value={sought} onCommit={setSought} />
+        {groups.map(({ group, heading, names }) => (
+          <section className={styles.group} key={group} aria-labelledby={`job-rates-${group}`}>
+            <h4 className={styles.heading} id={`job-rates-${group}`}>
+              {heading}
+            </h4>
+            <div className={styles.rates}>
+              {names.map((name) => (
+                <JobRate
+                  key={name}
+                  name={name}
+                  workshop={workshop.rates[name]}
+                  own={job.rates[name] ?? null}
+                  onSet={(rate) =>
+                    setField(
+                      { kind: 'job', id: jobId },
+                      `${rateDefinition(name).label} for this job`,
+                      ['rates', name],
+                      rate ?? undefined,
+                    )
+                  }
+                />
+              ))}
+            </div>
+          </section>
+        ))}
+        {groups.length === 0 && <p className={styles.line}>No rate goes by that name.</p>}
+      </Fold>
+    </section>
+  );
+}

@@ -1,0 +1,127 @@
+'use client';
+
+import { useEffect, useRef, useState } from 'react';
+import type { CostSheet } from '@/lib/grid/costSheet';
+import type { TablePrice } from '@/lib/price/priceTable';
+import { formatMinor } from '@/shared/money';
+import type { Job } from '@/shared/schemas/job';
+import type { Channel } from '@/shared/schemas/workshop';
+import { useTextContext } from '../_fields/useTextContext';
+import { HeatFigure } from '../_figures/HeatFigure';
+import { amountText } from '../_text/amountText';
+import { speakerOf } from '../_text/speaker';
+import { breakWords } from './breakWords';
+import { PriceDetails } from './PriceDetails';
+import styles from './PriceTable.module.css';
+import { priceGrid } from './priceGrid';
+import { sizesWords } from './sizesWords';
+import { useArrowKeys } from './useArrowKeys';
+
+type PriceTableProps = Readonly<{
+  jobId: string;
+  sheet: CostSheet;
+  stale: boolean;
+  line: Job['lines'][number];
+  table: readonly TablePrice[];
+  priceStep: number;
+  taxMode: Channel['taxMode'];
+}>;
+
+/** Prices to write by size and break; the picked one says beneath what it stands on. */
+export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMode }: PriceTableProps) {
+  const context = useTextContext();
+  const speak = speakerOf(context);
+  const onKeyDown = useArrowKeys();
+  const { breaks, groups } = priceGrid(table, line.id);
+  const batch = sheet.cases.find(({ lineId }) => lineId === line.id)?.batch ?? 0;
+  const ofJob = breaks.findIndex(({ from, to }) => batch >= from && (to === null || batch <= to));
+  const [picked, setPicked] = useState<{ group: number; at: number } | null>(null);
+  const group = groups[picked?.group ?? 0] ?? groups[0];
+  const at = picked !== null && picked.at < breaks.length ? picked.at : Math.max(0, ofJob);
+  const cell = group?.cells[at];
+  const box = useRef<HTMLDivElement>(null);
+  const ofJobHead = useRef<HTMLTableCellElement>(null);
+  useEffect(() => {
+    // On a phone the break of this job may lie outside the box; the names in the first column stay in view.
+    const head = ofJobHead.current;
+    if (head !== null) box.current?.scrollTo?.({ left: head.offsetLeft - head.offsetWidth * 2 });
+  }, []);
+  if (group === undefined || cell === undefined) return null;
+  const money = (minor: TablePrice['price']) => formatMinor(minor, sheet.currency, context.locale);
+  const besides = [
+    { id: 'margin', name: 'margin', text: (one: TablePrice) => speak.share(one.margin) },
+    { id: 'markup', name: 'markup', text: (one: TablePrice) => speak.share(one.markup) },
+    {
+      id: 'pay',
+      name: 'pays you an hour',
+      text: (one: TablePrice) => amountText(one.payPerHour, sheet.currency, context.locale),
+    },
+  ];
+  return (
+    <>
+      <div className={styles.box} ref={box}>
+        <table className={styles.table} onKeyDown={onKeyDown}>
+          <caption className="visuallyHidden">Price of one piece by size and by how many are ordered</caption>
+          <thead>
+            <tr>
+              <th scope="col" className={styles.name}>
+                a piece, {sheet.currency}
+              </th>
+              {breaks.map((span, index) => (
+                <th scope="col" key={span.from} ref={index === ofJob ? ofJobHead : undefined}>
+                  {breakWords(span)}
+                  {index === ofJob && <span className={styles.ofJob}>this job</span>}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {groups.map((one, row) => (
+              <tr key={one.sizes[0]}>
+                <th scope="row" className={styles.name}>
+                  {sizesWords(one.sizes)}
+                </th>
+                {one.cells.map((price, column) => (
+                  <td key={price.from}>
+                    <button
+                      className={styles.price}
+                      type="button"
+                      aria-pressed={one === group && column === at}
+                      onClick={() => setPicked({ group: row, at: column })}
+                    >
+                      <HeatFigure text={money(price.price)} />
+                    </button>
+                    {price.upCharge !== 0 && (
+                      <span className={styles.upCharge}>
+                        {price.upCharge > 0 && '+'}
+                        {money(price.upCharge)}
+                      </span>
+                    )}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+          <tbody className={styles.besides}>
+            {besides.map(({ id, name, text }) => (
+              <tr key={id}>
+                <th scope="row" className={styles.name}>
+                  {name}
+                  {groups.length > 1 && <span className="visuallyHidden"> of {sizesWords(group.sizes)}</span>}
+                </th>
+                {group.cells.map((one) => (
+                  <td key={one.from}>{text(one)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <PriceDetails
+        {...{ jobId, stale, line, cell, group, priceStep, taxMode, currency: sheet.currency }}
+        target={sheet.jobValues.targetMargin ?? 0}
+        table={table}
+      />
+    </>
+  );
+}

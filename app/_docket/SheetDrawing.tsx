@@ -1,0 +1,88 @@
+'use client';
+
+import { useId } from 'react';
+import type { LaidOutPrint } from '@/lib/sheets/layOutJob';
+import type { PlacedPiece } from '@/lib/sheets/piecesPerSheet';
+import type { Sheet } from '@/shared/schemas/workshop';
+import styles from './SheetDrawing.module.css';
+
+type SheetDrawingProps = Readonly<{
+  print: LaidOutPrint;
+  paper: Sheet;
+  marginMm: number;
+  name: string;
+  /** Whether the picture lies mirrored on the paper. */
+  reversed: boolean;
+  /** The drawing in words. */
+  says: string;
+}>;
+
+/** Smaller letters could not be told from dirt. */
+const SMALLEST_LETTER_MM = 6;
+
+/** One sheet to scale: the edge the printer cannot reach, the pieces as they lie, and hatching where nothing lies. */
+export function SheetDrawing({ print, paper, marginMm, name, reversed, says }: SheetDrawingProps) {
+  const id = useId();
+  const { widthMm, heightMm } = paper;
+  return (
+    <svg
+      className={styles.drawing}
+      viewBox={`-2 -2 ${widthMm + 4} ${heightMm + 4}`}
+      role="img"
+      aria-label={says}
+    >
+      <defs>
+        <pattern id={`${id}-hatch`} width="9" height="9" patternUnits="userSpaceOnUse">
+          <path className={styles.hatch} d="M-1 10L10 -1M-2 2L2 -2M7 11L11 7" />
+        </pattern>
+        <linearGradient id={`${id}-print`} x1="0" y1="0" x2="1" y2="1">
+          <stop className={styles.cold} offset="0" />
+          <stop className={styles.dull} offset="1" />
+        </linearGradient>
+      </defs>
+      <rect className={styles.paper} width={widthMm} height={heightMm} />
+      <rect fill={`url(#${id}-hatch)`} width={widthMm} height={heightMm} />
+      {marginMm > 0 && (
+        <rect
+          className={styles.reach}
+          x={marginMm}
+          y={marginMm}
+          width={widthMm - 2 * marginMm}
+          height={heightMm - 2 * marginMm}
+        />
+      )}
+      {print.placed.map((piece) => (
+        <g key={`${piece.xMm} ${piece.yMm}`}>
+          <rect
+            className={styles.piece}
+            fill={`url(#${id}-print)`}
+            x={piece.xMm}
+            y={piece.yMm}
+            width={piece.widthMm}
+            height={piece.heightMm}
+          />
+          {letterMm(piece, name) >= SMALLEST_LETTER_MM && (
+            <text className={styles.name} fontSize={letterMm(piece, name)} transform={lying(piece, reversed)}>
+              {name}
+            </text>
+          )}
+        </g>
+      ))}
+      <rect className={styles.edge} width={widthMm} height={heightMm} />
+    </svg>
+  );
+}
+
+// Helpers
+
+/** The name as large as it fits along the piece. */
+function letterMm({ widthMm, heightMm, turned }: PlacedPiece, name: string): number {
+  const along = turned ? heightMm : widthMm;
+  const across = turned ? widthMm : heightMm;
+  return Math.min((0.86 * along) / (0.56 * Math.max(4, name.length)), 0.4 * across, 22);
+}
+
+function lying({ xMm, yMm, widthMm, heightMm, turned }: PlacedPiece, reversed: boolean): string {
+  const middle = `translate(${xMm + widthMm / 2} ${yMm + heightMm / 2})`;
+  return `${middle}${turned ? ' rotate(90)' : ''}${reversed ? ' scale(-1 1)' : ''}`;
+}
