@@ -34,14 +34,11 @@ const PALE_LIMIT = PALE_TOTAL.most + SLACK;
  * moved to black, averaged over the box.
  */
 export function inkMeter(model: Halftone = defaultInkModel): InkMeter {
-  let tables: Readonly<Record<8 | 16, InkTable | undefined>> = { 8: undefined, 16: undefined };
   // Cyan, magenta, yellow, their common grey, heavy pixels, pale pixels, all pixels.
   const tally = new Float64Array(7);
   return {
     add({ rgba }) {
-      const depth = rgba instanceof Uint16Array ? 16 : 8;
-      const table = tables[depth] ?? inkTable(depth === 16 ? 65_535 : 255, model);
-      tables = { ...tables, [depth]: table };
+      const table = inkTable(rgba instanceof Uint16Array ? 65_535 : 255, model);
       if (countSolid(rgba, table, tally) > 0) countSoft(rgba, table, tally);
     },
     read() {

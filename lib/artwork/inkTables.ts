@@ -16,8 +16,19 @@ export interface InkTable {
   readonly blendStep: number;
 }
 
+/** Tables of models in use: working one out takes longer than measuring a small picture. */
+const known = new WeakMap<Halftone, Map<number, InkTable>>();
+
 /** @returns the table for pixels of 8 or 16 bits a channel. */
 export function inkTable(most: 255 | 65_535, model: Halftone): InkTable {
+  const ofModel = known.get(model) ?? new Map<number, InkTable>();
+  known.set(model, ofModel);
+  const table = ofModel.get(most) ?? newTable(most, model);
+  ofModel.set(most, table);
+  return table;
+}
+
+function newTable(most: 255 | 65_535, model: Halftone): InkTable {
   const solid = inkOfSteps(most, model);
   let blended = most === 255 ? undefined : solid;
   return {
