@@ -12,12 +12,11 @@ import { LastGood } from './LastGood';
 import { moneyGoes } from './moneyGoes';
 import { NotYet } from './NotYet';
 import { OwnRows } from './OwnRows';
-import { useAnsweredInput } from './useAnsweredInput';
 
 /** Section 4: what each size costs and why, line by line; beneath it the maker's own rows and this job's rates. */
 export function CostSection(part: DocketPart) {
-  const { answer, stale } = part;
-  const { job } = useAnsweredInput(part);
+  const { answer, madeOf, stale } = part;
+  const { job } = madeOf;
   const { locale } = useTextContext();
   const [pickedLine, setLine] = useState('');
   const [pickedSize, setSize] = useState('');
@@ -53,7 +52,7 @@ export function CostSection(part: DocketPart) {
               />
             )}
           </div>
-          <CostTable key={line.id} names={{ sheet, job }} line={line} size={size} />
+          <CostTable key={line.id} names={{ sheet, input: madeOf }} line={line} size={size} />
         </>
       )}
       <OwnRows {...part} />

@@ -3,7 +3,8 @@
 import type { JobInput } from '@/shared/schemas/request';
 import type { Maker } from '../_documents/useMaker';
 import { Docket as Slip } from '../_figures/Docket';
-import type { PricedJobState } from '../_pricing/usePricedJob';
+import type { PricedJob, PricedJobState } from '../_pricing/usePricedJob';
+import { ShowSetting } from '../_trace/showSetting';
 import { ChecksSection } from './ChecksSection';
 import { CostSection } from './CostSection';
 import { DocketFailure } from './DocketFailure';
@@ -16,6 +17,7 @@ import { RevealContext } from './reveal';
 import { SheetsSection } from './SheetsSection';
 import { useDesk } from './useDesk';
 import { useReveal } from './useReveal';
+import { useSettingShower } from './useSettingShower';
 
 type DocketSheetProps = Readonly<{
   jobId: string;
@@ -29,30 +31,41 @@ const noFindings = [] as const;
 /** The docket of a job: its head, the price in sight, and the sections on one slip. */
 export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
   const { answer, lastCosted, lastPriced, failure } = priced;
-  const desk = useDesk(jobId, input, maker, answer?.findings ?? noFindings);
+  const findings = answer?.findings ?? noFindings;
+  const desk = useDesk(jobId, input, maker, findings);
   const { reveal, show } = useReveal();
-  const part = { jobId, input };
-  const costs = { ...part, answer: lastCosted?.answer ?? null, stale: answer?.costSheet === null };
+  const shower = useSettingShower(input.job, show);
+  const part = (made: PricedJob | null, stale: boolean) => ({
+    jobId,
+    input,
+    findings,
+    answer: made?.answer ?? null,
+    madeOf: made?.input ?? input,
+    stale,
+  });
+  const costs = part(lastCosted, answer?.costSheet === null);
   const stalePrices = answer !== null && answer.prices === null;
-  const prices = { ...part, answer: lastPriced?.answer ?? null, stale: stalePrices };
+  const prices = part(lastPriced, stalePrices);
   return (
     <JobDeskContext value={desk}>
       <RevealContext value={reveal}>
-        <JobHead findings={answer?.findings ?? null} />
-        {failure !== null && <DocketFailure why={failure} />}
-        <PricePlateOfJob priced={lastPriced} stale={stalePrices} />
-        <Slip>
-          <JobSection />
-          {/* Not before the first answer: they would push each other about while they fill. */}
-          {answer !== null && (
-            <>
-              <ChecksSection findings={answer.findings} onShow={show} />
-              <SheetsSection {...costs} />
-              <CostSection {...costs} />
-              <PricesSection {...prices} />
-            </>
-          )}
-        </Slip>
+        <ShowSetting value={shower}>
+          <JobHead findings={answer?.findings ?? null} />
+          {failure !== null && <DocketFailure why={failure} />}
+          <PricePlateOfJob priced={lastPriced} stale={stalePrices} />
+          <Slip>
+            <JobSection />
+            {/* Not before the first answer: they would push each other about while they fill. */}
+            {answer !== null && (
+              <>
+                <ChecksSection findings={answer.findings} onShow={show} />
+                <SheetsSection {...costs} />
+                <CostSection {...costs} />
+                <PricesSection {...prices} />
+              </>
+            )}
+          </Slip>
+        </ShowSetting>
       </RevealContext>
     </JobDeskContext>
   );

@@ -4,6 +4,7 @@ import type { CostSheet } from '@/lib/grid/costSheet';
 import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { FieldPath } from '@/shared/setIn';
+import { workshopFieldId } from '../_documents/fieldAddress';
 import { CheckField } from '../_fields/CheckField';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { FieldGroup } from '../_fields/FieldGroup';
@@ -39,7 +40,7 @@ export function OwnRowEditor(props: OwnRowEditorProps) {
   const { cost, label } = row;
   const path = (...rest: FieldPath): FieldPath => ['ownRows', index, ...rest];
   const idOf = (...rest: FieldPath) =>
-    of === 'job' ? fieldId(path(...rest)) : `workshop-${path(...rest).join('-')}`;
+    of === 'job' ? fieldId(path(...rest)) : workshopFieldId(path(...rest));
   const troubles = troublesOfRow(findings, row, of, index);
   const adds = sheet?.values[row.id]?.[sheet.cases.length];
   return (

@@ -7,7 +7,7 @@ import { OwnRowList } from './OwnRowList';
 import styles from './OwnRows.module.css';
 
 /** The maker's own cost rows: those of this job, and those of the workshop that count in every job. */
-export function OwnRows({ jobId, input, answer, findings = [] }: DocketPart) {
+export function OwnRows({ jobId, input, answer, findings }: DocketPart) {
   const { setField, changeJob, changeWorkshop } = useMaker();
   const { job, workshop } = input;
   const placements = Math.max(...job.lines.map((line) => line.placements.length));

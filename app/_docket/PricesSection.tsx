@@ -9,12 +9,11 @@ import { NotYet } from './NotYet';
 import styles from './PricesSection.module.css';
 import { PriceTable } from './PriceTable';
 import { taxWords } from './taxWords';
-import { useAnsweredInput } from './useAnsweredInput';
 
 /** Section 5: what to write on a price list, by size and by how many are ordered. */
 export function PricesSection(part: DocketPart) {
-  const { jobId, answer, stale } = part;
-  const { job, workshop } = useAnsweredInput(part);
+  const { jobId, answer, madeOf, stale } = part;
+  const { job, workshop } = madeOf;
   const [picked, setPicked] = useState('');
   const prices = answer?.prices ?? null;
   const sheet = answer?.costSheet ?? null;

@@ -10,14 +10,12 @@ import { NotYet } from './NotYet';
 import { PrintOnSheet } from './PrintOnSheet';
 import { RunFigures } from './RunFigures';
 import styles from './SheetsSection.module.css';
-import { useAnsweredInput } from './useAnsweredInput';
 
 /** Section 3: how the prints lie on the paper, and what the run takes in ink, power and presses. */
 export function SheetsSection(part: DocketPart) {
-  const { answer, stale } = part;
-  const input = useAnsweredInput(part);
+  const { answer, madeOf, stale } = part;
   const { locale } = useTextContext();
-  const { job, workshop } = input;
+  const { job, workshop } = madeOf;
   const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
   const layout = answer?.layout ?? null;
@@ -42,11 +40,11 @@ export function SheetsSection(part: DocketPart) {
                 print={print}
                 paper={paper}
                 marginMm={printer?.marginMm ?? 0}
-                input={input}
+                input={madeOf}
               />
             ))}
           </ul>
-          <RunFigures names={{ sheet, job }} />
+          <RunFigures names={{ sheet, input: madeOf }} />
         </>
       )}
     </DocketSection>

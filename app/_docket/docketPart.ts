@@ -9,8 +9,10 @@ export interface DocketPart {
   readonly input: JobInput;
   /** The answer to show: the newest that has this section's figures; null before the first. */
   readonly answer: JobAnswer | null;
+  /** The documents that answer was made of: last good figures are named after those. */
+  readonly madeOf: JobInput;
   /** True while a stop withholds newer figures, so that the shown ones are the last good ones. */
   readonly stale: boolean;
   /** Findings of the newest answer of all, which has no figures while a stop stands. */
-  readonly findings?: readonly Finding[] | undefined;
+  readonly findings: readonly Finding[];
 }

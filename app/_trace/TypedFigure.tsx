@@ -7,6 +7,7 @@ import { OriginMark } from '../_figures/OriginMark';
 import { speakerOf } from '../_text/speaker';
 import type { FigureNames } from './figureName';
 import { figureText } from './figureText';
+import { SettingLink } from './SettingLink';
 import styles from './TypedFigure.module.css';
 import { whereSet } from './whereSet';
 
@@ -17,7 +18,7 @@ export function TypedFigure({ trace, names }: TypedFigureProps) {
   const context = useTextContext();
   const speak = speakerOf(context);
   const { input } = trace;
-  const place = whereSet(names.sheet, names.job, trace.ref);
+  const setting = whereSet(names, trace.ref);
   const counted = input?.origin === 'counted';
   return (
     <div className={styles.typed}>
@@ -30,11 +31,7 @@ export function TypedFigure({ trace, names }: TypedFigureProps) {
         {input?.about !== undefined && <span>{input.about}</span>}
         {counted && input.about === undefined && <span>counted from the job</span>}
       </p>
-      {place !== null && (
-        <p className={styles.where}>
-          It is set <a href={place.href}>{place.words}</a>.
-        </p>
-      )}
+      {setting !== null && <SettingLink setting={setting} />}
     </div>
   );
 }
