@@ -1,12 +1,9 @@
 import { documentFindings } from '@/lib/check/documentFindings';
-import { Grid } from '@/lib/grid/evaluateGrid';
 import { type JobAnswer, priceJob } from '@/lib/priceJob';
 import type { Finding } from '@/shared/finding';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { findingText } from '../_text/findingText';
-
-/** One grid a process: its workbooks are built once and refilled for every request. */
-let grid: Grid | undefined;
+import { edgeGrid } from './edgeGrid';
 
 export interface SpokenFinding extends Finding {
   readonly message: string;
@@ -26,12 +23,15 @@ export type EdgeAnswer =
  * @param today used where the request does not name its day, YYYY-MM-DD
  */
 export function answerRequest(request: unknown, today: string): EdgeAnswer {
-  const parsed = jobInputSchema.safeParse(dated(request, today));
+  const value = dated(request, today);
+  const parsed = jobInputSchema.safeParse(value);
   if (!parsed.success)
-    return { kind: 'unusable', findings: documentFindings(parsed.error, 'request').map(speak(plain)) };
+    return {
+      kind: 'unusable',
+      findings: documentFindings(parsed.error, 'request', { value }).map(speak(plain)),
+    };
   const { workshop } = parsed.data;
-  grid ??= new Grid();
-  const answer = priceJob(parsed.data, grid);
+  const answer = priceJob(parsed.data, edgeGrid());
   const context = { locale: workshop.locale, units: workshop.units, currency: workshop.currency };
   return { kind: 'answered', ...answer, findings: answer.findings.map(speak(context)) };
 }
@@ -51,7 +51,8 @@ const speak =
     return { ...finding, message: sentence, detail };
   };
 
-function dated(request: unknown, today: string): unknown {
+/** @returns the request with its day: today, where it names none itself. */
+export function dated(request: unknown, today: string): unknown {
   const isObject = typeof request === 'object' && request !== null && !Array.isArray(request);
   return isObject && !('asOf' in request) ? { ...request, asOf: today } : request;
 }

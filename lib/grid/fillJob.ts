@@ -45,7 +45,7 @@ export function fillJob(job: ResolvedJob): GridColumn {
     sheetPrice: { ...given(sheet.price), about: sheet.name },
     freightIn: job.freightIn === null ? none('no freight') : given(job.freightIn),
     deliveryKm: travels ? typed(job.job.deliveryKm ?? 0) : none('nothing is delivered'),
-    tax: channel.taxMode === 'none' ? none('no tax on this channel') : given(channel.tax),
+    tax: taxOf(channel),
     taxInside: typed(channel.taxMode === 'inside' ? 1 : 0),
     commission: given(channel.commission),
     commissionOnTax: typed(channel.commissionBase === 'withTax' ? 1 : 0),
@@ -93,4 +93,10 @@ function rateInput(name: RateName, job: ResolvedJob): GridInput {
 
 function converted(rate: Rate, value: number): GridInput {
   return { ...given(rate), value, typed: { value: rate.value, unit: rate.unit } };
+}
+
+/** No tax is counted where the channel takes none, and none while it is not yet set: the check tells of that. */
+function taxOf({ taxMode, tax }: ResolvedJob['channel']): GridInput {
+  if (taxMode === null) return { value: 0, origin: 'counted', about: 'tax is not set yet' };
+  return taxMode === 'none' ? { value: 0, origin: 'counted', about: 'no tax on this channel' } : given(tax);
 }

@@ -61,12 +61,15 @@ export const pressSchema = z.strictObject({
   tape: rateSchema(['money/press']),
 });
 
+/** Longer than any cut sheet that is sold. */
+const LARGEST_SHEET_MM = 2000;
+
 /** A cut sheet of transfer paper. */
 export const sheetSchema = z.strictObject({
   id: idSchema,
   name: nameSchema,
-  widthMm: lengthMmSchema,
-  heightMm: lengthMmSchema,
+  widthMm: lengthMmSchema.max(LARGEST_SHEET_MM),
+  heightMm: lengthMmSchema.max(LARGEST_SHEET_MM),
   /** Grammage by ISO 536. */
   gramsPerSquareMetre: z.number().positive().max(1000).nullable(),
   price: rateSchema(['money/sheet']),
@@ -103,7 +106,7 @@ export const workshopSchema = z.strictObject({
   currency: z.string().refine((code) => currencyCodes.includes(code), {
     error: 'is not a currency code of ISO 4217 with a minor unit',
   }),
-  locale: z.string().regex(/^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/),
+  locale: z.string().max(40).refine(isLocale, { error: 'is not a language tag such as en-US' }),
   units: z.strictObject({
     length: z.enum(['in', 'mm']),
     temperature: z.enum(['F', 'C']),
@@ -156,4 +159,14 @@ export type Channel = z.infer<typeof channelSchema>;
 
 function hours() {
   return z.number().min(0).max(24);
+}
+
+/** @returns whether a text is a language tag (BCP 47) that formatting understands. */
+function isLocale(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length === 1;
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
 }
