@@ -1,5 +1,6 @@
 import type { Change } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
+import { type FieldPath, NoSuchField, setIn } from '@/shared/setIn';
 
 /** A change that points at something that is not there is a fault of the rule that made it. */
 export class ChangeLeadsNowhere extends Error {
@@ -21,7 +22,7 @@ export function applyChanges(input: JobInput, changes: readonly Change[]): unkno
   return changes.reduce<unknown>((documents, change) => written(documents, fullPath(change), change), input);
 }
 
-function fullPath(change: Change): readonly (string | number)[] {
+function fullPath(change: Change): FieldPath {
   switch (change.document) {
     case 'job':
     case 'workshop':
@@ -35,16 +36,10 @@ function fullPath(change: Change): readonly (string | number)[] {
   }
 }
 
-function written(target: unknown, [key, ...rest]: readonly (string | number)[], change: Change): unknown {
-  if (key === undefined) return change.value;
-  if (Array.isArray(target) && typeof key === 'number' && key in target) {
-    return target.map((entry: unknown, index) => (index === key ? written(entry, rest, change) : entry));
+function written(documents: unknown, path: FieldPath, change: Change): unknown {
+  try {
+    return setIn(documents, path, change.value);
+  } catch (error) {
+    throw error instanceof NoSuchField ? new ChangeLeadsNowhere(change) : error;
   }
-  if (isRecord(target) && (rest.length === 0 || Object.hasOwn(target, key))) {
-    return { ...target, [key]: written(target[key], rest, change) };
-  }
-  throw new ChangeLeadsNowhere(change);
 }
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
