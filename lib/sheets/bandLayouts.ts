@@ -75,15 +75,18 @@ const grid = (area: Area, shape: Shape, gutter: number): Block => ({
   shape,
 });
 
+/** With more rows or columns than this the last of them is all that two bands could gain. */
+const MOST_BANDS = 1_000;
+
 /** A band of `first` along the top or the left, the rest of the sheet in `second`, for every band width. */
 function bands(area: Area, first: Shape, second: Shape, gutter: number): readonly (readonly Block[])[] {
   const whole = grid(area, first, gutter);
-  const stacked = Array.from({ length: whole.rows }, (_, index) => {
+  const stacked = Array.from({ length: Math.min(whole.rows, MOST_BANDS) }, (_, index) => {
     const used = (index + 1) * (first.height + gutter);
     const rest = { ...area, y: area.y + used, height: area.height - used };
     return [{ ...whole, rows: index + 1 }, grid(rest, second, gutter)];
   });
-  const sideBySide = Array.from({ length: whole.columns }, (_, index) => {
+  const sideBySide = Array.from({ length: Math.min(whole.columns, MOST_BANDS) }, (_, index) => {
     const used = (index + 1) * (first.width + gutter);
     const rest = { ...area, x: area.x + used, width: area.width - used };
     return [{ ...whole, columns: index + 1 }, grid(rest, second, gutter)];

@@ -3,13 +3,18 @@ import type { LaidBox } from './box';
 import type { NamedPiece, PieceRequest } from './pieceRequest';
 import { pieceTicks, placeMm } from './ticks';
 
-/** @returns boxes as pieces on the paper, from the top down and from left to right. */
+/**
+ * @param swapped true where x and y, width and height changed places for the search
+ * @returns boxes as pieces on the paper, from the top down and from left to right
+ */
 export function nameBoxes(
   boxes: readonly LaidBox[],
   { pieces, gutterMm, marginMm }: PieceRequest,
+  swapped = false,
 ): readonly NamedPiece[] {
   return boxes
-    .toSorted((a, b) => a.y - b.y || a.x - b.x)
+    .map((box) => (swapped ? { ...box, x: box.y, y: box.x, width: box.height, height: box.width } : box))
+    .sort((a, b) => a.y - b.y || a.x - b.x)
     .map(({ kind, x, y, width }) => {
       const piece = at(pieces, kind);
       const turned = width !== pieceTicks(piece.widthMm, gutterMm);

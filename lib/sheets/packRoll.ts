@@ -1,5 +1,7 @@
 import { failed, ok, type Result } from '@/shared/result';
 import type { Box, BoxKind, LaidBox } from './box';
+import { boxKinds } from './boxKinds';
+import { columnLayout } from './columnLayout';
 import { commonMeasure } from './commonMeasure';
 import { fillSearch } from './fillSearch';
 import { type FitTrouble, fitTrouble } from './fitTrouble';
@@ -8,7 +10,7 @@ import { nameBoxes } from './nameBoxes';
 import type { Effort, NamedPiece, PieceRequest } from './pieceRequest';
 import { rollBound } from './rollBound';
 import { seededRandom } from './seededRandom';
-import { lengthMmOf, pieceTicks, roomTicks } from './ticks';
+import { lengthMmOf, roomTicks } from './ticks';
 
 export interface RollRequest extends PieceRequest {
   readonly rollWidthMm: number;
@@ -47,17 +49,12 @@ export function packRoll(
   const { rollWidthMm, marginMm, gutterMm } = request;
   const trouble = fitTrouble({ widthMm: rollWidthMm, heightMm: Number.POSITIVE_INFINITY }, request);
   if (trouble !== null) return failed(trouble);
-  const kinds = request.pieces.map(({ widthMm, heightMm, count }) => ({
-    width: pieceTicks(widthMm, gutterMm),
-    height: pieceTicks(heightMm, gutterMm),
-    count,
-    mayTurn: request.rotate,
-  }));
+  const kinds = boxKinds(request);
   const unit = commonMeasure(kinds);
   const width = Math.floor(roomTicks(rollWidthMm, marginMm, gutterMm) / unit) * unit;
   const least = rollBound(width, kinds);
-  const laid = withoutGap(width, least, kinds) ?? shortest(width, least, kinds, effort);
-  const length = laid.reduce((longest, { y, height }) => Math.max(longest, y + height), 0);
+  const laid = shortest(width, least, kinds, effort);
+  const length = lengthOf(laid);
   return ok({
     rollLengthMm: lengthMmOf(length, gutterMm) + 2 * marginMm,
     pieces: nameBoxes(laid, request),
@@ -65,12 +62,29 @@ export function packRoll(
   });
 }
 
+/** Plain columns where all pieces are equal and nothing is shorter; else what the searches find. */
+function shortest(
+  width: number,
+  least: number,
+  kinds: readonly BoxKind[],
+  effort: Effort,
+): readonly LaidBox[] {
+  const only = kinds.length === 1 ? kinds[0] : undefined;
+  const columns = only === undefined ? null : columnLayout(width, only);
+  if (columns !== null && lengthOf(columns) <= least) return columns;
+  const searched = withoutGap(width, least, kinds) ?? search(width, least, kinds, effort);
+  return columns !== null && lengthOf(columns) <= lengthOf(searched) ? columns : searched;
+}
+
+const lengthOf = (boxes: readonly LaidBox[]): number =>
+  boxes.reduce((longest, { y, height }) => Math.max(longest, y + height), 0);
+
 function withoutGap(width: number, least: number, kinds: readonly BoxKind[]): readonly LaidBox[] | null {
   const boxes = kinds.reduce((sum, { count }) => sum + count, 0);
   return boxes <= MOST_TO_FILL ? fillSearch({ width, height: least }, kinds, FILL_STEPS) : null;
 }
 
-function shortest(
+function search(
   width: number,
   least: number,
   kinds: readonly BoxKind[],
@@ -79,8 +93,6 @@ function shortest(
   const boxes = kinds.flatMap(({ count, ...sides }, kind) =>
     Array.from({ length: count }, (): Box => ({ kind, width: sides.width, height: sides.height })),
   );
-  const work = { steps };
-  const random = seededRandom(seed);
   const mayTurn = kinds.some((kind) => kind.mayTurn);
-  return improveRoll(boxes, { width, mayTurn }, least, work, random).laid;
+  return improveRoll(boxes, { width, mayTurn }, least, { steps }, seededRandom(seed)).laid;
 }

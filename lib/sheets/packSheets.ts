@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { at } from './at';
+import { boxKinds } from './boxKinds';
 import { commonMeasure } from './commonMeasure';
 import { type FitTrouble, fitTrouble } from './fitTrouble';
 import { nameBoxes } from './nameBoxes';
@@ -49,17 +50,18 @@ export function packSheets(
   const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = request;
   const trouble = fitTrouble({ widthMm: sheetWidthMm, heightMm: sheetHeightMm }, request);
   if (trouble !== null) return failed(trouble);
-  const kinds = kindsOf(request);
+  // Searched with the long side across: it makes no difference how the sheet is held.
+  const swapped = sheetHeightMm > sheetWidthMm;
+  const kinds = boxKinds(request, swapped);
   const unit = commonMeasure(kinds);
-  const room = {
-    width: Math.floor(roomTicks(sheetWidthMm, marginMm, gutterMm) / unit) * unit,
-    height: Math.floor(roomTicks(sheetHeightMm, marginMm, gutterMm) / unit) * unit,
-    mayTurn: request.rotate,
-  };
+  const [width = 0, height = 0] = [sheetWidthMm, sheetHeightMm]
+    .map((side) => Math.floor(roomTicks(side, marginMm, gutterMm) / unit) * unit)
+    .sort((a, b) => b - a);
+  const room = { width, height, mayTurn: request.rotate };
   const lowerBound = sheetBound(room, kinds);
   const mixed = (asked: PieceRequest, least: number, steps: number): readonly PackedSheet[] =>
-    packBoxes(kindsOf(asked), room, least, { steps }, seededRandom(effort.seed)).map((boxes) => ({
-      pieces: nameBoxes(boxes, asked),
+    packBoxes(boxKinds(asked, swapped), room, least, { steps }, seededRandom(effort.seed)).map((boxes) => ({
+      pieces: nameBoxes(boxes, asked, swapped),
     }));
   const repeated = repeatSheets(request, (rest, done) =>
     mixed(rest, Math.max(1, lowerBound - done), effort.steps * SHARE_OF_REST),
@@ -72,14 +74,6 @@ export function packSheets(
     repeated !== null && (free === null || repeated.length <= free.length) ? repeated : (free ?? []);
   return ok({ sheets, count: sheets.length, lowerBound });
 }
-
-const kindsOf = ({ pieces, gutterMm, rotate }: PieceRequest) =>
-  pieces.map(({ widthMm, heightMm, count }) => ({
-    width: pieceTicks(widthMm, gutterMm),
-    height: pieceTicks(heightMm, gutterMm),
-    count,
-    mayTurn: rotate,
-  }));
 
 /**
  * Fills sheets with one piece each as long as they get full: the best layout of equal pieces over and over, and
