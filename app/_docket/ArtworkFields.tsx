@@ -8,10 +8,12 @@ import { ChoiceField } from '../_fields/ChoiceField';
 import { NumberField } from '../_fields/NumberField';
 import { RateField } from '../_fields/RateField';
 import { TextField } from '../_fields/TextField';
+import { ChecksOfPart } from './ChecksOfPart';
 import { CoverageFields } from './CoverageFields';
 import { jobChoices } from './jobChoices';
 import { useJobDesk } from './jobDesk';
 import { Part } from './Part';
+import { Parts } from './Parts';
 import { PixelFields } from './PixelFields';
 
 type ArtworkFieldsProps = Readonly<{
@@ -29,14 +31,16 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
   const rights = of('Who may print it', 'rights');
   const state = of('Who may print it', 'rights', 'state');
   return (
-    <>
+    <Parts>
       <Part name="The picture">
         <TextField {...of('Name', 'name')} value={artwork.name} needed longest={120} />
         <PixelFields artwork={artwork} id={id} place={place} />
-        <CheckField
-          {...of('The picture itself is already mirrored', 'mirrored')}
-          checked={artwork.mirrored}
-        />
+        <ChecksOfPart>
+          <CheckField
+            {...of('The picture itself is already mirrored', 'mirrored')}
+            checked={artwork.mirrored}
+          />
+        </ChecksOfPart>
       </Part>
       <CoverageFields artwork={artwork} id={id} place={place} />
       <Part name="Rights">
@@ -82,6 +86,6 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
           hint="Once, whatever the quantity."
         />
       </Part>
-    </>
+    </Parts>
   );
 }

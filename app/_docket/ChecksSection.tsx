@@ -21,7 +21,7 @@ const NOTES_SHOWN = 4;
 /** Section 2: what is wrong or worth knowing, before any sum is made. */
 export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
   const { jobId, maker } = useJobDesk();
-  const state = useRef<HTMLParagraphElement>(null);
+  const state = useRef<HTMLSpanElement>(null);
   const [refused, setRefused] = useState(false);
   const passed = findings.filter(({ waivedBecause }) => waivedBecause !== undefined);
   const grave = findings.filter((finding) => isStanding(finding) || finding.severity === 'caution');
@@ -44,12 +44,19 @@ export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
     />
   );
   return (
-    <DocketSection numeral={2} heading="Checks" line="before any sum is made" id="checks">
-      <p className={styles.state} tabIndex={-1} ref={state}>
-        {findings.length === 0
-          ? 'All is well: nothing was found that stops this job or needs a second look.'
-          : `Found: ${findingsInWords(findings)}.`}
-      </p>
+    <DocketSection
+      numeral={2}
+      heading="Checks"
+      line={
+        <span className={styles.state} tabIndex={-1} ref={state}>
+          {findingsInWords(findings)}
+        </span>
+      }
+      id="checks"
+    >
+      {findings.length === 0 && (
+        <p>All is well: nothing was found that stops this job or needs a second look.</p>
+      )}
       {refused && (
         <p className={styles.refused} role="alert">
           That button cannot be used just now: with it the job could not be kept. Change the field by hand.

@@ -12,6 +12,7 @@ import { fieldId } from './fieldId';
 import { jobChoices } from './jobChoices';
 import { useJobDesk } from './jobDesk';
 import { Part } from './Part';
+import { Parts } from './Parts';
 
 const inside = [
   'customer',
@@ -51,60 +52,62 @@ export function JobMore() {
       line={line.filter((part) => part !== '').join(' · ')}
       holds={inside.map((key) => fieldId([key]))}
     >
-      <Part name="For whom">
-        <TextField {...of('Customer', 'customer')} value={job.customer} longest={200} />
-        <ChoiceField {...of('Made', 'madeFor')} value={job.madeFor} choices={jobChoices.madeFor} />
-        <DateField {...of('Wanted on', 'wantedOn')} value={job.wantedOn} />
-        <ChoiceField
-          {...of('Way of selling', 'channelId')}
-          {...listed(workshop.channels, job.channelId)}
-          hint="Its tax and fees stand in the workshop."
-        />
-        <NumberField
-          {...of('Card payments', 'cardPayments')}
-          value={job.cardPayments}
-          needed
-          decimals={0}
-          min={0}
-          max={100}
-          hint="How many settle the order. A stall counts tickets instead."
-        />
-      </Part>
-      <Part name="How it is made">
-        <ChoiceField {...of('Printer', 'printerId')} {...listed(workshop.printers, job.printerId)} />
-        <ChoiceField {...of('Sheet', 'sheetId')} {...listed(workshop.sheets, job.sheetId)} />
-        <NumberField
-          {...of('Pieces in one session', 'piecesPerSession')}
-          value={job.piecesPerSession}
-          decimals={0}
-          min={1}
-          max={100_000}
-          hint="Empty where one session carries all."
-        />
-        <ChoiceField
-          {...of('The sewn label with the fibres', 'sewnLabel')}
-          value={job.sewnLabel}
-          choices={jobChoices.sewnLabel}
-          hint="Rules on labels differ: ask your local authority."
-        />
-      </Part>
-      <Part name="Coming and going">
-        <RateField
-          {...of('Freight in', 'freightIn')}
-          rate={job.freightIn}
-          units={['money/order']}
-          typical={otherTypicals.freightIn.typical}
-          hint="What it costs to have the blanks sent."
-        />
-        <MeasureField
-          {...of('Delivery, there and back', 'deliveryKm')}
-          kind="distance"
-          value={job.deliveryKm}
-          min={0}
-          max={100_000}
-          hint="Empty where nobody drives."
-        />
-      </Part>
+      <Parts>
+        <Part name="For whom">
+          <TextField {...of('Customer', 'customer')} value={job.customer} longest={200} />
+          <ChoiceField {...of('Made', 'madeFor')} value={job.madeFor} choices={jobChoices.madeFor} />
+          <DateField {...of('Wanted on', 'wantedOn')} value={job.wantedOn} />
+          <ChoiceField
+            {...of('Way of selling', 'channelId')}
+            {...listed(workshop.channels, job.channelId)}
+            hint="Its tax and fees stand in the workshop."
+          />
+          <NumberField
+            {...of('Card payments', 'cardPayments')}
+            value={job.cardPayments}
+            needed
+            decimals={0}
+            min={0}
+            max={100}
+            hint="How many settle the order. A stall counts tickets instead."
+          />
+        </Part>
+        <Part name="How it is made">
+          <ChoiceField {...of('Printer', 'printerId')} {...listed(workshop.printers, job.printerId)} />
+          <ChoiceField {...of('Sheet', 'sheetId')} {...listed(workshop.sheets, job.sheetId)} />
+          <NumberField
+            {...of('Pieces in one session', 'piecesPerSession')}
+            value={job.piecesPerSession}
+            decimals={0}
+            min={1}
+            max={100_000}
+            hint="Empty where one session carries all."
+          />
+          <ChoiceField
+            {...of('The sewn label with the fibres', 'sewnLabel')}
+            value={job.sewnLabel}
+            choices={jobChoices.sewnLabel}
+            hint="Rules on labels differ: ask your local authority."
+          />
+        </Part>
+        <Part name="Coming and going">
+          <RateField
+            {...of('Freight in', 'freightIn')}
+            rate={job.freightIn}
+            units={['money/order']}
+            typical={otherTypicals.freightIn.typical}
+            hint="What it costs to have the blanks sent."
+          />
+          <MeasureField
+            {...of('Delivery, there and back', 'deliveryKm')}
+            kind="distance"
+            value={job.deliveryKm}
+            min={0}
+            max={100_000}
+            hint="Empty where nobody drives."
+          />
+        </Part>
+      </Parts>
     </Fold>
   );
 }

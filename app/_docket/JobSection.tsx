@@ -26,19 +26,27 @@ export function JobSection() {
     <DocketSection numeral={1} heading="The job" id="the-job">
       <div className={styles.lines}>
         {lines.map((line, index) => (
-          <LineEditor key={line.id} line={line} index={index} />
+          <LineEditor
+            key={line.id}
+            line={line}
+            index={index}
+            after={
+              index === lines.length - 1 && (
+                <Button
+                  kind="quiet"
+                  onPress={addLine}
+                  blockedBy={lines.length < MOST_LINES ? undefined : `A job has ${MOST_LINES} lines at most.`}
+                >
+                  Add another product to this job
+                </Button>
+              )
+            }
+          />
         ))}
       </div>
-      <div className={styles.add}>
-        <Button
-          kind="quiet"
-          onPress={addLine}
-          blockedBy={lines.length < MOST_LINES ? undefined : `A job has ${MOST_LINES} lines at most.`}
-        >
-          Add another {lines.length > 1 ? 'line' : 'product'} to this job
-        </Button>
+      <div className={styles.more}>
+        <JobMore />
       </div>
-      <JobMore />
     </DocketSection>
   );
 }

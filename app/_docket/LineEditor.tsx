@@ -1,6 +1,7 @@
 'use client';
 
 import Link from 'next/link';
+import type { ReactNode } from 'react';
 import { type Line, MOST_PLACEMENTS } from '@/shared/schemas/job';
 import { newId } from '../_documents/newId';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -14,10 +15,15 @@ import { LineSizes } from './LineSizes';
 import { newPlacement } from './newPlacement';
 import { PlacementFold } from './PlacementFold';
 
-type LineEditorProps = Readonly<{ line: Line; index: number }>;
+type LineEditorProps = Readonly<{
+  line: Line;
+  index: number;
+  /** What may be added after this line, beside what may be added to it. */
+  after?: ReactNode;
+}>;
 
 /** One product of the job: its blank, sizes and price open, all else folded away under one line each. */
-export function LineEditor({ line, index }: LineEditorProps) {
+export function LineEditor({ line, index, after }: LineEditorProps) {
   const { jobId, input, maker, field } = useJobDesk();
   const { blanks } = input;
   const several = input.job.lines.length > 1;
@@ -38,7 +44,7 @@ export function LineEditor({ line, index }: LineEditorProps) {
     <div>
       {several && <h3 className={styles.name}>{line.name}</h3>}
       <FieldGroup>
-        <div>
+        <div className={styles.blank}>
           <ChoiceField
             {...field('Blank', [...path, 'blankId'], `Blank of ${line.name}`)}
             value={blanks[line.blankId] === undefined ? null : line.blankId}
@@ -73,6 +79,7 @@ export function LineEditor({ line, index }: LineEditorProps) {
         >
           Add a placement{several ? ` on ${line.name}` : ''}
         </Button>
+        {after}
       </div>
     </div>
   );

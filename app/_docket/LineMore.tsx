@@ -13,6 +13,7 @@ import { fieldId } from './fieldId';
 import { useJobDesk } from './jobDesk';
 import { namesInWords } from './jobWords';
 import { Part } from './Part';
+import { Parts } from './Parts';
 import styles from './PlacementFold.module.css';
 
 const NO_PACKAGING = 'none';
@@ -53,76 +54,80 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
       line={[packaging?.name ?? 'no packaging', namesInWords(charged)].filter((part) => part).join(' · ')}
       holds={['name', 'packagingId', 'orderedQuantity', 'upCharges'].map(at)}
     >
-      <Part name="The line">
-        <TextField
-          {...field('What it is called', [...path, 'name'], `Name of ${line.name}`)}
-          value={line.name}
-          needed
-          longest={LONGEST_NAME}
-        />
-        <ChoiceField
-          {...field('Packaging', [...path, 'packagingId'], `Packaging of ${line.name}`)}
-          value={packaging?.id ?? (line.packagingId === null ? NO_PACKAGING : null)}
-          choices={[
-            { value: NO_PACKAGING, label: 'none' },
-            ...packagings.map(({ id, name }) => ({ value: id, label: name })),
-          ]}
-          onCommit={(id) =>
-            field(`Packaging of ${line.name}`, [...path, 'packagingId']).onCommit(
-              id === NO_PACKAGING ? null : id,
-            )
-          }
-        />
-        <NumberField
-          {...field(
-            'Pieces the customer said in all',
-            [...path, 'orderedQuantity'],
-            `Pieces of ${line.name}`,
-          )}
-          value={line.orderedQuantity}
-          decimals={0}
-          min={0}
-          max={MOST_PIECES}
-          hint="Checked against the sizes. May stay empty."
-        />
-      </Part>
-      {sizes.length > 1 && (
-        <Part name="Up-charge by size, on the price above">
-          {sizes.map((size) => {
-            const charge = line.upCharges.findIndex((entry) => entry.size === size);
-            return (
-              <NumberField
-                key={size}
-                id={fieldId([...path, 'upCharges', charge < 0 ? `of-${size}` : charge])}
-                label={size}
-                unit={currency}
-                width="narrow"
-                value={line.upCharges[charge]?.amount ?? null}
-                decimals={digits}
-                minDecimals={digits}
-                min={-MOST_UP_CHARGE}
-                max={MOST_UP_CHARGE}
-                onCommit={(amount) => setUpCharge(size, amount)}
-              />
-            );
-          })}
-        </Part>
-      )}
-      {input.job.lines.length > 1 && (
-        <div className={styles.actions}>
-          <Button
-            kind="quiet"
-            onPress={() =>
-              maker.changeJob(jobId, `Took out ${line.name}`, (job) => ({
-                ...job,
-                lines: job.lines.filter(({ id }) => id !== line.id),
-              }))
+      <Parts>
+        <Part name="The line">
+          <TextField
+            {...field('What it is called', [...path, 'name'], `Name of ${line.name}`)}
+            value={line.name}
+            needed
+            longest={LONGEST_NAME}
+          />
+          <ChoiceField
+            {...field('Packaging', [...path, 'packagingId'], `Packaging of ${line.name}`)}
+            value={packaging?.id ?? (line.packagingId === null ? NO_PACKAGING : null)}
+            choices={[
+              { value: NO_PACKAGING, label: 'none' },
+              ...packagings.map(({ id, name }) => ({ value: id, label: name })),
+            ]}
+            onCommit={(id) =>
+              field(`Packaging of ${line.name}`, [...path, 'packagingId']).onCommit(
+                id === NO_PACKAGING ? null : id,
+              )
             }
-          >
-            Take {line.name} out of the job
-          </Button>
-        </div>
-      )}
+          />
+          <NumberField
+            {...field(
+              'Pieces the customer said in all',
+              [...path, 'orderedQuantity'],
+              `Pieces of ${line.name}`,
+            )}
+            value={line.orderedQuantity}
+            decimals={0}
+            min={0}
+            max={MOST_PIECES}
+            hint="Checked against the sizes. May stay empty."
+          />
+        </Part>
+        {sizes.length > 1 && (
+          <Part name="Up-charge by size, on the price above">
+            <div className={styles.charges}>
+              {sizes.map((size) => {
+                const charge = line.upCharges.findIndex((entry) => entry.size === size);
+                return (
+                  <NumberField
+                    key={size}
+                    id={fieldId([...path, 'upCharges', charge < 0 ? `of-${size}` : charge])}
+                    label={size}
+                    unit={currency}
+                    width="full"
+                    value={line.upCharges[charge]?.amount ?? null}
+                    decimals={digits}
+                    minDecimals={digits}
+                    min={-MOST_UP_CHARGE}
+                    max={MOST_UP_CHARGE}
+                    onCommit={(amount) => setUpCharge(size, amount)}
+                  />
+                );
+              })}
+            </div>
+          </Part>
+        )}
+        {input.job.lines.length > 1 && (
+          <div className={styles.actions}>
+            <Button
+              kind="quiet"
+              onPress={() =>
+                maker.changeJob(jobId, `Took out ${line.name}`, (job) => ({
+                  ...job,
+                  lines: job.lines.filter(({ id }) => id !== line.id),
+                }))
+              }
+            >
+              Take {line.name} out of the job
+            </Button>
+          </div>
+        )}
+      </Parts>
     </Fold>
   );
 }

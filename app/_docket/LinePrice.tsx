@@ -35,7 +35,7 @@ export function LinePrice({ line, index }: Readonly<{ line: Line; index: number 
         )}
         {...money}
         value={line.marketCeiling}
-        hint="By what you have seen them pay. Leave it empty if you have not."
+        hint="By what you have seen them pay."
       />
     </FieldGroup>
   );

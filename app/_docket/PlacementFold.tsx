@@ -4,11 +4,12 @@ import type { Line, Placement } from '@/shared/schemas/job';
 import { useTextContext } from '../_fields/useTextContext';
 import { SeverityShape } from '../_figures/SeverityShape';
 import { speakerOf } from '../_text/speaker';
+import { AboutArtwork } from './AboutArtwork';
 import { Fold } from './Fold';
 import { fieldId } from './fieldId';
 import { useJobDesk } from './jobDesk';
+import { Parts } from './Parts';
 import { PlacementActions } from './PlacementActions';
-import { PlacementArtwork } from './PlacementArtwork';
 import styles from './PlacementFold.module.css';
 import { PlacementPrint } from './PlacementPrint';
 import { PlacementRecipe } from './PlacementRecipe';
@@ -44,11 +45,13 @@ export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
       }
       line={placementInWords(placement, input, speak)}
     >
-      <PlacementPrint {...part} />
-      <PlacementArtwork {...part} />
-      <PlacementRecipe {...part} />
-      <PlacementWork {...part} />
-      <PlacementActions line={line} index={index} />
+      <Parts>
+        <PlacementPrint {...part} />
+        <AboutArtwork {...part} />
+        <PlacementRecipe {...part} />
+        <PlacementWork {...part} />
+        <PlacementActions line={line} index={index} />
+      </Parts>
     </Fold>
   );
 }

@@ -4,6 +4,8 @@ import { CheckField } from '../_fields/CheckField';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { MeasureField } from '../_fields/MeasureField';
 import { TextField } from '../_fields/TextField';
+import { ArtworkChoice } from './ArtworkChoice';
+import { ChecksOfPart } from './ChecksOfPart';
 import { jobChoices } from './jobChoices';
 import { useJobDesk } from './jobDesk';
 import { Part } from './Part';
@@ -21,6 +23,7 @@ export function PlacementPrint({ placement, path }: PlacementPart) {
     <>
       <Part name="The print">
         <TextField {...of('Name', 'name')} value={name} needed longest={LONGEST_NAME} />
+        <ArtworkChoice placement={placement} path={path} />
         <ChoiceField
           {...of('Where it goes', 'position')}
           value={placement.position}
@@ -34,13 +37,19 @@ export function PlacementPrint({ placement, path }: PlacementPart) {
           max={2000}
           hint="Empty where there is no collar."
         />
-        <ChoiceField {...of('The picture', 'fit')} value={placement.fit} choices={jobChoices.fit} />
+        <ChoiceField
+          {...of('How it lies in the size', 'fit')}
+          value={placement.fit}
+          choices={jobChoices.fit}
+        />
         <ChoiceField
           {...of('Seams, zips, buttons', 'raisedParts')}
           value={placement.raisedParts}
           choices={jobChoices.raisedParts}
         />
-        <CheckField {...of('Print it mirrored', 'mirror')} checked={placement.mirror} />
+        <ChecksOfPart>
+          <CheckField {...of('Print it mirrored', 'mirror')} checked={placement.mirror} />
+        </ChecksOfPart>
       </Part>
       <PrintSizes placement={placement} path={path} />
     </>

@@ -4,6 +4,7 @@ import { CheckField } from '../_fields/CheckField';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { MeasureField } from '../_fields/MeasureField';
 import { NumberField } from '../_fields/NumberField';
+import { ChecksOfPart } from './ChecksOfPart';
 import { jobChoices } from './jobChoices';
 import { useJobDesk } from './jobDesk';
 import { Part } from './Part';
@@ -86,16 +87,15 @@ export function PlacementRecipe({ placement, path }: PlacementPart) {
         decimals={0}
         min={0}
         max={1_000_000}
-        width="narrow"
         hint="With this recipe on this blank."
       />
-      <div className={styles.checks}>
+      <ChecksOfPart>
         <CheckField
           {...of('Pillow under the print, or raised part hung off the platen', 'reliefFromRaisedParts')}
           checked={recipe.reliefFromRaisedParts}
         />
         <CheckField {...of('Clean paper inside and under', 'barrierPaper')} checked={recipe.barrierPaper} />
-      </div>
+      </ChecksOfPart>
     </Part>
   );
 }

@@ -40,7 +40,8 @@ export function PricePlateOfJob({ priced, stale }: PricePlateOfJobProps) {
   // Old figures go with the price they were made for.
   const shownLine = (stale ? priced?.input.job.lines.find(({ id }) => id === line.id) : line) ?? line;
   const word = pieceWord(input.blanks[line.blankId]);
-  const whose = lines.length > 1 ? line.name : `a ${word.one}`;
+  const several = lines.length > 1;
+  const whose = several ? line.name : `a ${word.one}`;
   if (!priced || !sheet || !prices) return <EmptyPlate stale={stale} />;
 
   const figures = plateFigures(prices, sheet, shownLine, sheet.jobValues.targetMargin ?? 0, {
@@ -65,7 +66,7 @@ export function PricePlateOfJob({ priced, stale }: PricePlateOfJobProps) {
     <>
       <PricePlate
         price={figures.price}
-        per={`${currency} ${whose}${figures.isDecided ? '' : ', target'}`}
+        per={`${currency}${several ? ' ·' : ''} ${whose}${figures.isDecided ? '' : ', target'}`}
         underPrice={figures.marginWords}
         pay={figures.pay}
         payPer="an hour"
@@ -85,13 +86,17 @@ export function PricePlateOfJob({ priced, stale }: PricePlateOfJobProps) {
         />
       </PricePlate>
       <div className={styles.under}>
-        {lines.length > 1 && (
-          <ChoiceField
-            label="The flag moves the price of"
-            value={line.id}
-            choices={lines.map(({ id, name }) => ({ value: id, label: name }))}
-            onCommit={setLineId}
-          />
+        {several && (
+          <div className={styles.whose}>
+            <span aria-hidden="true">The flag moves the price of</span>
+            <ChoiceField
+              label="The flag moves the price of"
+              labelled
+              value={line.id}
+              choices={lines.map(({ id, name }) => ({ value: id, label: name }))}
+              onCommit={setLineId}
+            />
+          </div>
         )}
         <p className={styles.words}>
           {stale

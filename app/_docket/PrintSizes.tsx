@@ -35,7 +35,7 @@ export function PrintSizes({ placement, path }: PlacementPart) {
   };
 
   return (
-    <div className={styles.prints}>
+    <div>
       {prints.map((print, at) => {
         const place = [...path, 'prints', at];
         const whole = notes(place);
@@ -47,25 +47,27 @@ export function PrintSizes({ placement, path }: PlacementPart) {
           <fieldset className={styles.print} key={at}>
             <legend className={styles.name}>Print size for {who ?? namesInWords(print.sizes ?? [])}</legend>
             <FieldGroup>
-              <MeasureField
-                {...width}
-                {...{ issue: width.issue ?? whole.issue, caution: width.caution ?? whole.caution }}
-                kind="length"
-                width="narrow"
-                needed
-                above={0}
-                max={MOST_MM}
-                value={print.widthMm}
-              />
-              <MeasureField
-                {...height}
-                kind="length"
-                width="narrow"
-                needed
-                above={0}
-                max={MOST_MM}
-                value={print.heightMm}
-              />
+              <div className={styles.sides}>
+                <MeasureField
+                  {...width}
+                  {...{ issue: width.issue ?? whole.issue, caution: width.caution ?? whole.caution }}
+                  kind="length"
+                  width="narrow"
+                  needed
+                  above={0}
+                  max={MOST_MM}
+                  value={print.widthMm}
+                />
+                <MeasureField
+                  {...height}
+                  kind="length"
+                  width="narrow"
+                  needed
+                  above={0}
+                  max={MOST_MM}
+                  value={print.heightMm}
+                />
+              </div>
               {print.sizes !== null && (
                 <div className={styles.sizes}>
                   {sizes.map((size) => (
@@ -85,26 +87,31 @@ export function PrintSizes({ placement, path }: PlacementPart) {
           </fieldset>
         );
       })}
-      {sizes.length > 1 && free.length > 0 && first !== undefined && prints.length < MOST_PRINTS && (
-        <Button
-          kind="quiet"
-          onPress={() =>
-            setPrints(`Another print size of ${name}`, [{ ...first, sizes: [free.at(-1) ?? ''] }, ...prints])
-          }
-        >
-          Another print size for some sizes
-        </Button>
-      )}
-      {prints.every((print) => print.sizes !== null) && first !== undefined && (
-        <Button
-          kind="quiet"
-          onPress={() =>
-            setPrints(`Print size of ${name} for all other sizes`, [...prints, { ...first, sizes: null }])
-          }
-        >
-          A print size for all other sizes
-        </Button>
-      )}
+      <div className={styles.add}>
+        {sizes.length > 1 && free.length > 0 && first !== undefined && prints.length < MOST_PRINTS && (
+          <Button
+            kind="quiet"
+            onPress={() =>
+              setPrints(`Another print size of ${name}`, [
+                { ...first, sizes: [free.at(-1) ?? ''] },
+                ...prints,
+              ])
+            }
+          >
+            Another print size for some sizes
+          </Button>
+        )}
+        {prints.every((print) => print.sizes !== null) && first !== undefined && (
+          <Button
+            kind="quiet"
+            onPress={() =>
+              setPrints(`Print size of ${name} for all other sizes`, [...prints, { ...first, sizes: null }])
+            }
+          >
+            A print size for all other sizes
+          </Button>
+        )}
+      </div>
     </div>
   );
 }

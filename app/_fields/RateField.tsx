@@ -67,7 +67,7 @@ export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
     onCommit({ ...rate, value, unit: wanted });
   };
   return (
-    <div>
+    <div className={width === undefined && !labelled ? styles.rate : undefined}>
       <div className={styles.pair}>
         <NumberField
           {...{ id, label, labelled, hint, caution, width, onRest }}

@@ -1,0 +1,50 @@
+'use client';
+
+import type { Artwork } from '@/shared/schemas/artwork';
+import { setIn } from '@/shared/setIn';
+import { newId } from '../_documents/newId';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { freshName } from './freshName';
+import { useJobDesk } from './jobDesk';
+import type { PlacementPart } from './placementPart';
+
+const NEW = 'new artwork';
+
+const emptyArtwork = (name: string): Artwork => ({
+  name,
+  pixels: null,
+  coverage: null,
+  mirrored: false,
+  rights: { state: 'notStated', note: '' },
+  version: 1,
+  approvedVersion: null,
+  prepMinutes: null,
+});
+
+/** Which picture is printed: one that is there, or a new one. */
+export function ArtworkChoice({ placement, path }: PlacementPart) {
+  const { jobId, input, maker, field } = useJobDesk();
+  const { artworks } = input;
+  const own = field('Artwork', [...path, 'artworkId'], `Artwork of ${placement.name}`);
+  const makeNew = () => {
+    const id = newId();
+    const names = Object.values(artworks).map(({ name }) => name);
+    maker.edit('New artwork', [
+      { do: 'add', kind: 'artwork', id, body: emptyArtwork(freshName('Artwork', names)) },
+      { do: 'change', kind: 'job', id: jobId, to: (job) => setIn(job, [...path, 'artworkId'], id) },
+    ]);
+  };
+  return (
+    <ChoiceField
+      {...own}
+      value={artworks[placement.artworkId] === undefined ? null : placement.artworkId}
+      choices={[
+        ...Object.entries(artworks)
+          .map(([value, { name }]) => ({ value, label: name }))
+          .toSorted((one, other) => one.label.localeCompare(other.label)),
+        { value: NEW, label: 'New artwork…' },
+      ]}
+      onCommit={(id) => (id === NEW ? makeNew() : own.onCommit(id))}
+    />
+  );
+}
