@@ -1,18 +1,21 @@
 import { readFile } from 'node:fs/promises';
 import { isStanding } from '@/shared/finding';
+import { answerCurve } from '../_edges/answerCurve';
 import { answerRequest } from '../_edges/answerRequest';
 import { parseJson } from '../_edges/readBody';
+import { priceArguments } from './priceArguments';
 
 /*
- * npm run -s price -- FILE.json: the same answer as POST /api/price.
+ * npm run -s price -- FILE.json: the same answer as POST /api/price. With --curve A..B also the batch curve, the
+ * two-part tariff and the inversions of the break list; --at PRICE puts a price on every piece of the curve.
  * Exit code 0: priced; 2: a stop was found; 1: the file cannot be used, said on standard error.
  */
-const [file, ...rest] = process.argv.slice(2);
-
 process.exitCode = await run();
 
 async function run(): Promise<number> {
-  if (file === undefined || rest.length > 0) return unusable('Name one file: npm run -s price -- FILE.json');
+  const asked = priceArguments(process.argv.slice(2));
+  if (asked.kind === 'unusable') return unusable(asked.why);
+  const { file, curve } = asked;
   let text: string;
   try {
     text = await readFile(file, 'utf8');
@@ -25,7 +28,9 @@ async function run(): Promise<number> {
       `${file} is not JSON${body.kind === 'notJson' ? `: ${body.why}` : ''}. Nothing was priced.`,
     );
   }
-  const { kind, ...answer } = answerRequest(body.value, new Date().toISOString().slice(0, 10));
+  const today = new Date().toISOString().slice(0, 10);
+  const { kind, ...answer } =
+    curve === null ? answerRequest(body.value, today) : answerCurve(body.value, today, curve);
   if (kind === 'unusable') {
     return unusable(answer.findings.map(({ message, detail }) => `${message} ${detail}`.trim()).join('\n'));
   }

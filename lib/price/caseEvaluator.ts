@@ -17,7 +17,7 @@ export interface WantedCase {
 export type CaseEvaluator = (wanted: readonly WantedCase[]) => readonly ColumnValues[];
 
 /** What tables and curves read of a case; nothing else is worked out for them. */
-const VALUES = ['fullCost', 'target', 'margin', 'markup', 'payPerHour'];
+const VALUES = ['fullCost', 'target', 'profit', 'margin', 'markup', 'payPerHour'];
 
 /** Columns filled at once: one workbook of this width serves tables and curves of any length. */
 const COLUMNS = 32;

@@ -1,0 +1,81 @@
+import type { CostedJob } from '../../grid/costJob';
+import type { Grid } from '../../grid/evaluateGrid';
+import { piecesOf } from '../../grid/fillLine';
+import type { LaidOutJob } from '../../sheets/layOutJob';
+import { batchEvaluator } from './batchEvaluator';
+
+/** What is used up to the last place at a quantity. */
+export type SpotReason =
+  | { readonly kind: 'sheet'; readonly lineId: string; readonly placementId: string; readonly print: number }
+  | { readonly kind: 'session' }
+  | { readonly kind: 'pack'; readonly lineId: string; readonly size: string; readonly packSize: number };
+
+export interface QuantitySpot {
+  readonly n: number;
+  readonly reasons: readonly SpotReason[];
+  /** What the pieces beyond the asked ones add to the full cost of the whole job, unrounded. */
+  readonly addedCost: number;
+  readonly fullCostEach: number;
+}
+
+/** How far ahead spots are looked for: nobody doubles an order to fill a sheet. */
+const AT_MOST_TIMES = 2;
+
+/**
+ * The next quantities above the asked one at which a sheet, a session or a pack of blanks is just used up: one piece
+ * more begins the next. Sheets and sessions count the mix in fractions; a pack fills up with pieces of its own size.
+ *
+ * @param count how many spots
+ * @returns rising; none where neither sheets, sessions nor packs hold more than one piece
+ */
+export function quantitySpots({ laidOut }: CostedJob, grid: Grid, count = 3): readonly QuantitySpot[] {
+  const asked = laidOut.job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
+  const reasons = reasonsAhead(laidOut, asked);
+  const next = [...reasons.keys()].sort((a, b) => a - b).slice(0, count);
+  const [now, ...points] = batchEvaluator(
+    laidOut,
+    grid,
+  )([asked, ...next].map((n) => ({ n, priceEach: null })));
+  return next.flatMap((n, index): readonly QuantitySpot[] => {
+    const point = points[index];
+    if (now == null || point == null) return [];
+    return [
+      {
+        n,
+        reasons: reasons.get(n) ?? [],
+        addedCost: point.fullCost - now.fullCost,
+        fullCostEach: point.fullCost / n,
+      },
+    ];
+  });
+}
+
+function reasonsAhead(
+  { job, prints }: LaidOutJob,
+  asked: number,
+): ReadonlyMap<number, readonly SpotReason[]> {
+  const found = new Map<number, SpotReason[]>();
+  const add = (n: number, reason: SpotReason) => {
+    if (!found.has(n)) found.set(n, []);
+    found.get(n)?.push(reason);
+  };
+  for (let n = Math.floor(asked) + 1; n <= AT_MOST_TIMES * asked + 1; n += 1) {
+    for (const { lineId, placementId, print, pieces, perSheet } of prints) {
+      // The sheets that n pieces fill to the last place, where one piece more begins another.
+      const sheetsAt = (quantity: number) => Math.ceil((quantity * pieces) / asked / perSheet - 1e-9);
+      if (perSheet > 1 && sheetsAt(n + 1) > sheetsAt(n))
+        add(n, { kind: 'sheet', lineId, placementId, print });
+    }
+    const { piecesPerSession } = job.job;
+    if (piecesPerSession !== null && n % piecesPerSession === 0) add(n, { kind: 'session' });
+  }
+  for (const line of job.lines) {
+    for (const { size, quantity } of line.sizes) {
+      const packSize = line.blank.sizes.find(({ name }) => name === size)?.packSize ?? 1;
+      const short = packSize * Math.ceil(quantity / packSize - 1e-9) - quantity;
+      if (packSize > 1 && short > 0)
+        add(asked + short, { kind: 'pack', lineId: line.line.id, size, packSize });
+    }
+  }
+  return found;
+}

@@ -1,0 +1,15 @@
+import { type MinorUnits, toPriceEnding } from '@/shared/money';
+import type { ResolvedJob } from '../check/checkedJob';
+
+/**
+ * A price without tax as the maker writes it: tax inside where the channel says so, lifted to the price ending.
+ *
+ * @param amount currency units without tax, unrounded
+ * @param step another ending than the workshop's, in currency units
+ * @returns whole minor units, never below the amount
+ */
+export function writtenPrice(job: ResolvedJob, amount: number, step?: number): MinorUnits {
+  const tax = job.channel.taxMode === 'inside' ? job.channel.tax.value : 0;
+  const { currency, policy } = job.workshop;
+  return toPriceEnding(amount * (1 + tax), step ?? policy.priceStep, currency);
+}
