@@ -2,7 +2,7 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import type { GridRow } from '@/lib/grid/rowTypes';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Figures } from './figuresOf';
-import type { PrintsPerSheet } from './planOf';
+import { perSheetOf } from './perSheetOf';
 import { agrees, recompute } from './recompute';
 
 /** Differences of large figures: near 0 they are held to 1e-9 outright. */
@@ -13,12 +13,9 @@ const differences = new Set(['spoilage', 'profit', 'margin', 'markup', 'payPerHo
  *
  * @returns one line of text for each cell that differs, and for each that only one of the two has
  */
-export function disagreements(input: JobInput, { sheet, laidOut }: CostedJob): readonly string[] {
-  const perSheet: PrintsPerSheet = (lineId, placementId, print) =>
-    laidOut.prints.find(
-      (one) => one.lineId === lineId && one.placementId === placementId && one.print === print,
-    )?.perSheet ?? Number.NaN;
-  const wanted = recompute(input, perSheet);
+export function disagreements(input: JobInput, job: CostedJob): readonly string[] {
+  const { sheet } = job;
+  const wanted = recompute(input, perSheetOf(job));
   const computed = (table: GridRow['table']) =>
     sheet.rows.filter((row) => row.table === table && row.formula !== null);
   const column = (place: string, rows: readonly GridRow[], figures: Figures, at: (id: string) => unknown) =>

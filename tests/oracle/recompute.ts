@@ -1,9 +1,17 @@
 import type { Decimal } from 'decimal.js';
+import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { JobInput } from '@/shared/schemas/request';
 import { exact, ONE, sum, ZERO } from './exact';
 import { costsOf, type Figures, pricesOf, quantitiesOf } from './figuresOf';
 import { ownCostsOfJob, ownCostsOfPiece, ownRowsOf } from './ownCostsOf';
-import { type LinePlan, type OtherBatch, type PrintsPerSheet, planOf, type SizePlan } from './planOf';
+import {
+  type LinePlan,
+  type OtherBatch,
+  type Plan,
+  type PrintsPerSheet,
+  planOf,
+  type SizePlan,
+} from './planOf';
 import { type Shop, shopOf } from './shopOf';
 import { groupOf, jobUse, pieceUse, type Use } from './use';
 
@@ -27,29 +35,12 @@ export interface Recomputed {
  * Works a job out from its documents and from the count of prints on a sheet, without the formula grid. The
  * whole job is worked out from its totals, each case from its shares of them.
  */
-export function recompute(input: JobInput, perSheet: PrintsPerSheet, other?: OtherBatch): Recomputed {
+export function recompute(input: JobInput, perSheet: PrintsPerSheet): Recomputed {
   const shop = shopOf(input);
-  const plan = planOf(input, shop, perSheet, other);
-  const slots = Math.max(...plan.lines.map(({ placements }) => placements.length));
+  const plan = planOf(input, shop, perSheet);
+  const slots = slotsOf(plan);
   const rows = ownRowsOf(input);
-  const pieces = plan.lines.flatMap((line) =>
-    line.sizes.map((size) => {
-      const use = pieceUse(plan, line, size, shop, slots);
-      const quantities = quantitiesOf(use, shop);
-      const own = ownCostsOfPiece(rows, { use, quantities, size, jobPieces: plan.pieces });
-      const costs = costsOf(use, quantities, shop, own);
-      const prices = pricesOf(use, quantities, costs, shop, use.asked);
-      const figures = {
-        ...slotFigures(use),
-        ...printFigures(line, size, shop, slots),
-        ...quantities,
-        ...costs,
-        ...prices,
-        sessions: plan.sessions,
-      };
-      return { line, size, own, prices, figures };
-    }),
-  );
+  const pieces = plan.lines.flatMap((line) => workedPieces(plan, line, shop, rows));
   const use = jobUse(plan, shop, slots);
   const quantities = quantitiesOf(use, shop);
   const own = ownCostsOfJob(
@@ -59,7 +50,7 @@ export function recompute(input: JobInput, perSheet: PrintsPerSheet, other?: Oth
     pieces.map((piece) => ({ count: piece.size.pieces, own: piece.own })),
   );
   const costs = costsOf(use, quantities, shop, own);
-  const asked = sum(pieces.map(({ size, prices }) => size.pieces.times(prices.price)));
+  const paid = sum(pieces.map(({ size, price }) => size.pieces.times(price)));
   return {
     job: jobFigures(shop),
     lines: plan.lines.map((line) => lineFigures(line, slots)),
@@ -73,11 +64,50 @@ export function recompute(input: JobInput, perSheet: PrintsPerSheet, other?: Oth
       ...slotFigures(use),
       ...quantities,
       ...costs,
-      ...pricesOf(use, quantities, costs, shop, asked),
+      ...pricesOf(use, quantities, costs, shop, paid),
       sessions: plan.sessions,
       jobPieces: plan.pieces,
     },
   };
+}
+
+/** Figures of one good piece of each size of a line, in a batch of the line that is not the one ordered. */
+export function recomputeBatch(
+  input: JobInput,
+  perSheet: PrintsPerSheet,
+  other: OtherBatch,
+): ReadonlyMap<string, Figures> {
+  const shop = shopOf(input);
+  const plan = planOf(input, shop, perSheet, other);
+  const rows = ownRowsOf(input);
+  const lines = plan.lines.filter(({ id }) => id === other.lineId);
+  return new Map(
+    lines.flatMap((line) =>
+      workedPieces(plan, line, shop, rows).map(({ size, figures }) => [size.size, figures] as const),
+    ),
+  );
+}
+
+const slotsOf = (plan: Plan): number => Math.max(...plan.lines.map(({ placements }) => placements.length));
+
+function workedPieces(plan: Plan, line: LinePlan, shop: Shop, rows: readonly OwnRow[]) {
+  const slots = slotsOf(plan);
+  return line.sizes.map((size) => {
+    const use = pieceUse(plan, line, size, shop, slots);
+    const quantities = quantitiesOf(use, shop);
+    const own = ownCostsOfPiece(rows, { use, quantities, size, jobPieces: plan.pieces });
+    const costs = costsOf(use, quantities, shop, own);
+    const prices = pricesOf(use, quantities, costs, shop, use.asked);
+    const figures = {
+      ...slotFigures(use),
+      ...printFigures(line, size, shop, slots),
+      ...quantities,
+      ...costs,
+      ...prices,
+      sessions: plan.sessions,
+    };
+    return { line, size, own, price: prices.price, figures };
+  });
 }
 
 const jobFigures = (shop: Shop): Figures => ({
