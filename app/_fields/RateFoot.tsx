@@ -1,14 +1,18 @@
 'use client';
 
 import { daysBetween } from '@/shared/days';
+import { formatNumber } from '@/shared/formatNumber';
 import type { Rate } from '@/shared/schemas/rate';
+import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { thresholds } from '@/shared/tables/thresholds';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 import { speakerOf } from '../_text/speaker';
+import { unitWords } from '../_text/unitWords';
 import { useMeasures } from './makerMeasures';
 import { useNumberLocale } from './numberLocale';
 import styles from './RateField.module.css';
+import { unitEdge } from './unitEdge';
 
 type RateFootProps<Unit extends RateUnit> = Readonly<{
   label: string;
@@ -27,15 +31,23 @@ export function RateFoot<Unit extends RateUnit>({
   unit,
   onCommit,
   today,
-  ...rest
+  ...given
 }: RateFootProps<Unit>) {
-  const { currency, units } = useMeasures();
-  const speak = speakerOf({ locale: useNumberLocale(), currency, units });
+  const measures = useMeasures();
+  const { currency } = measures;
+  const locale = useNumberLocale();
+  const speak = speakerOf({ locale, ...measures });
+  const shareEdge = unitEdge('share', measures);
+  const minDecimals = unit.startsWith('money') ? (currencyDigits(currency) ?? 0) : 0;
   const isKnown = !unit.startsWith('money') || typicalMoneyCurrencies.includes(currency);
-  const typical = isKnown ? rest.typical : null;
+  const typical = isKnown ? given.typical : null;
   const isTypical = rate?.origin === 'typical';
   // Empty it keeps its height, so that nothing moves when the first key makes the rate the maker's own.
   if (isTypical) return <div className={styles.foot} />;
+  const isSame = rate !== null && rate.unit === unit && rate.value === typical;
+  const isShare = unit === 'share';
+  // A unit that stands above already is only spoken.
+  const isShown = rate !== null && rate.unit !== unit;
   const age = rate === null ? 0 : daysBetween(rate.date, today);
   return (
     <div className={styles.foot}>
@@ -44,14 +56,18 @@ export function RateFoot<Unit extends RateUnit>({
         <span className={styles.old}>older than {thresholds.rateAge.note.value} days</span>
       )}
       {age < 0 && <span className={styles.old}>dated in the future</span>}
-      {typical !== null && (
+      {typical !== null && !isSame && (
         <button
           className={styles.back}
           type="button"
           onClick={() => onCommit({ value: typical, unit, date: today, origin: 'typical' })}
         >
           {rate === null ? 'Take the typical ' : 'Back to typical '}
-          {speak.rate(typical, unit)} <span className="visuallyHidden">for {label}</span>
+          {formatNumber(isShare ? shareEdge.shown(typical) : typical, locale, { minDecimals })}{' '}
+          <span className={isShown ? undefined : 'visuallyHidden'}>
+            {isShare ? '%' : unitWords(unit, currency)}
+          </span>
+          <span className="visuallyHidden"> for {label}</span>
         </button>
       )}
     </div>

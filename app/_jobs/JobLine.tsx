@@ -2,10 +2,12 @@
 
 import Link from 'next/link';
 import { jobFacts } from '@/lib/jobs/jobFacts';
+import { formatMinor, toMinor } from '@/shared/money';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { KeptJob } from '../_documents/makerDocuments';
 import { Button } from '../_shell/Button';
 import { speakerOf } from '../_text/speaker';
+import { usableLocale } from '../_text/usableLocale';
 import styles from './JobList.module.css';
 
 type JobLineProps = Readonly<{
@@ -17,6 +19,7 @@ type JobLineProps = Readonly<{
 
 /** One job of the list: its name, its customer, how many pieces, by when, at what price. */
 export function JobLine({ kept: { id, job }, workshop, onCopy, onRemove }: JobLineProps) {
+  const { currency, locale } = workshop;
   const speak = speakerOf(workshop);
   const { pieces, asked } = jobFacts(job);
   const price =
@@ -24,7 +27,7 @@ export function JobLine({ kept: { id, job }, workshop, onCopy, onRemove }: JobLi
       ? 'no price yet'
       : asked.from === asked.to
         ? speak.money(asked.from)
-        : `${speak.money(asked.from)} to ${speak.money(asked.to)}`;
+        : `${formatMinor(toMinor(asked.from, currency), currency, usableLocale(locale))} to ${speak.money(asked.to)}`;
   return (
     <li className={styles.job}>
       <div className={styles.who}>

@@ -8,7 +8,7 @@ type DisclosureProps = Readonly<{
   heading: ReactNode;
   /** One quiet line beside the heading that says what is inside. */
   line?: ReactNode;
-  level?: 2 | 3;
+  level?: 2 | 3 | 4;
   /** Opens when the address names this id or one that begins with it. */
   id: string;
   /** Open from the start, as what has just been added. */
@@ -25,7 +25,7 @@ export function Disclosure({ heading, line, level = 3, id, open = false, childre
   const [opened, setOpened] = useState(isOpen);
   // Once opened it stays: a half-typed text is not thrown away by folding.
   if (isOpen && !opened) setOpened(true);
-  const Heading = level === 2 ? 'h2' : 'h3';
+  const Heading = headings[level];
   return (
     <div className={styles.disclosure} id={id}>
       <Heading className={styles.heading}>
@@ -51,3 +51,7 @@ export function Disclosure({ heading, line, level = 3, id, open = false, childre
     </div>
   );
 }
+
+// Helpers
+
+const headings = { 2: 'h2', 3: 'h3', 4: 'h4' } as const;

@@ -19,7 +19,7 @@ export function RemoveButton({ what, usedBy, onRemove }: RemoveButtonProps) {
   if (first === undefined || !isAsking)
     return (
       <Button kind="quiet" onPress={() => (first === undefined ? onRemove() : setAsking(true))}>
-        Remove <span className="visuallyHidden">{what}</span>
+        Remove {what}
       </Button>
     );
   return (

@@ -3,6 +3,7 @@
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { NumberField } from '../_fields/NumberField';
 import { Button } from '../_shell/Button';
+import { focusById } from '../_shell/focusById';
 import styles from './WorkshopParts.module.css';
 
 /** Largest first quantity of a break, and the most breaks, that the workshop takes. */
@@ -16,13 +17,14 @@ type BreakFieldsProps = Readonly<{
 
 /** The first quantity of each break; each stays between its neighbours, so that they rise. */
 export function BreakFields({ breaks, onCommit }: BreakFieldsProps) {
+  const id = workshopFieldId(['policy', 'breaks']);
   const last = breaks.at(-1) ?? 0;
   const isFull = breaks.length >= MOST_BREAKS || last >= MOST_PIECES;
   const replace = (index: number, value: number | null) => {
     if (value !== null) onCommit(breaks.map((old, at) => (at === index ? value : old)));
   };
   return (
-    <div className={styles.breaks} id={workshopFieldId(['policy', 'breaks'])}>
+    <div className={styles.breaks} id={id} tabIndex={-1}>
       {breaks.map((first, index) => (
         <div
           // A break is nothing but its place in the list.
@@ -42,7 +44,13 @@ export function BreakFields({ breaks, onCommit }: BreakFieldsProps) {
             onCommit={(value) => replace(index, value)}
           />
           {breaks.length > 1 && (
-            <Button kind="quiet" onPress={() => onCommit(breaks.filter((_, at) => at !== index))}>
+            <Button
+              kind="quiet"
+              onPress={() => {
+                focusById(id);
+                onCommit(breaks.filter((_, at) => at !== index));
+              }}
+            >
               Remove <span className="visuallyHidden">break {index + 1}</span>
             </Button>
           )}

@@ -7,10 +7,10 @@ import type { Workshop } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { newId } from '../_documents/newId';
+import { type Adder, AddPart } from '../_shell/AddPart';
 import { Disclosure } from '../_shell/Disclosure';
 import { RemoveButton } from '../_shell/RemoveButton';
 import { RemovedNote } from '../_shell/RemovedNote';
-import { type Adder, AddPart } from './AddPart';
 import styles from './PartList.module.css';
 import type { WorkshopDesk } from './workshopDesk';
 

@@ -2,9 +2,9 @@
 
 import type { FieldPath } from '@/shared/setIn';
 import { workshopFieldId } from '../_documents/fieldAddress';
-import { FieldGroup } from '../_fields/FieldGroup';
 import { missingRateText } from '../_fields/missingRateText';
 import { RateField } from '../_fields/RateField';
+import styles from './PartList.module.css';
 import type { RateSpec } from './rateSpec';
 import type { WorkshopDesk } from './workshopDesk';
 
@@ -20,18 +20,19 @@ type PartRatesProps<Part> = Readonly<{
 export function PartRates<Part>({ desk, part, path, specs }: PartRatesProps<Part>) {
   const { currency } = desk.workshop;
   return (
-    <FieldGroup>
+    <div className={styles.rates}>
       {specs.map(({ key, of, unit, isOptional, ...spec }) => (
         <RateField
           key={key}
           id={workshopFieldId([...path, key])}
           {...spec}
+          width="full"
           rate={of(part)}
           units={[unit]}
           whenMissing={isOptional ? undefined : missingRateText(unit, currency)}
           onCommit={(rate) => desk.set(`${spec.label}, ${part.name}`, [...path, key], rate)}
         />
       ))}
-    </FieldGroup>
+    </div>
   );
 }

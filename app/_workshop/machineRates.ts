@@ -66,15 +66,22 @@ export const packagingRates: readonly RateSpec<Packaging>[] = [
 /** The tax and fees of a channel that have a meaning for its kind and tax mode. */
 export function channelRates({ kind, taxMode }: Channel): readonly RateSpec<Channel>[] {
   const typical = channelTypicals[kind];
+  // Nobody stands between at one's own stall and for one's own orders.
+  const isOwn = kind === 'order' || kind === 'stall';
   const isTaxed = taxMode === 'added' || taxMode === 'inside';
   return [
     // No rate of tax is typical of all places, so none is offered.
     ...(isTaxed
       ? [rateSpec<Channel>('tax', (channel) => channel.tax, { ...typical.tax, typical: null }, { max: 1 })]
       : []),
-    rateSpec('commission', (channel) => channel.commission, typical.commission, {
-      hint: '0 where nobody stands between.',
-    }),
+    rateSpec(
+      'commission',
+      (channel) => channel.commission,
+      isOwn ? { ...typical.commission, typical: 0 } : typical.commission,
+      {
+        hint: '0 where nobody stands between.',
+      },
+    ),
     rateSpec('cardShare', (channel) => channel.cardShare, typical.cardShare, { max: 1 }),
     rateSpec('cardFee', (channel) => channel.cardFee, typical.cardFee),
     rateSpec('cardFixedFee', (channel) => channel.cardFixedFee, typical.cardFixedFee),

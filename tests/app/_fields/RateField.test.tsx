@@ -60,7 +60,7 @@ describe('RateField', () => {
 
   it('goes back to the typical value by its button', async () => {
     const { kept, user } = setUp({ ...wage, value: 30, origin: 'yours' });
-    await user.click(screen.getByRole('button', { name: 'Back to typical 18 USD an hour for Your pay' }));
+    await user.click(screen.getByRole('button', { name: 'Back to typical 18.00 USD an hour for Your pay' }));
     expect(kept).toEqual([wage]);
   });
 

@@ -2,8 +2,8 @@
 
 import { useState } from 'react';
 import { ChoiceField } from '../_fields/ChoiceField';
-import { Button } from '../_shell/Button';
-import styles from './PartList.module.css';
+import styles from './AddPart.module.css';
+import { Button } from './Button';
 
 /** One thing that can be added. */
 export interface Adder<Part> {
@@ -28,7 +28,7 @@ export function AddPart<Part>({ noun, adders, blockedBy, onAdd }: AddPartProps<P
       {adders.length > 1 && (
         <ChoiceField
           label={`A further ${noun}`}
-          width="narrow"
+          width="full"
           value={String(chosen)}
           choices={adders.map(({ label }, index) => ({ value: String(index), label }))}
           onCommit={(value) => setChosen(Number(value))}

@@ -1,0 +1,89 @@
+'use client';
+
+import { substrates } from '@/shared/schemas/blank';
+import { recipeRanges } from '@/shared/tables/recipeRanges';
+import { celsiusFromFahrenheit } from '@/shared/units';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { MeasureField } from '../_fields/MeasureField';
+import { TextField } from '../_fields/TextField';
+import { Advice } from '../_shell/Advice';
+import { speakerOf } from '../_text/speaker';
+import type { BlankDesk } from './blankDesk';
+import { blankKindWords, choicesOf, coatingWords } from './blankWords';
+
+const yesOrNo = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+];
+
+/** What a blank is, what makes it take dye, and how hot it may get. */
+export function BlankBasics({ desk: { blank, maker, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+  const speak = speakerOf(maker.workshop);
+  const { fahrenheit, dwellSeconds } = recipeRanges[blank.substrate];
+  const [from, to] = fahrenheit.map((value) => speak.temperature(celsiusFromFahrenheit(value)));
+  return (
+    <div>
+      <FieldGroup>
+        <TextField
+          label="Name"
+          id={fieldId('name')}
+          value={blank.name}
+          needed
+          longest={120}
+          onCommit={(name) => set('Name of a blank', ['name'], name)}
+        />
+        <ChoiceField<string>
+          label="Kind"
+          id={fieldId('kind')}
+          value={blank.kind}
+          choices={choicesOf(blankKindWords)}
+          onCommit={(kind) => set(`Kind of ${blank.name}`, ['kind'], kind)}
+        />
+        <ChoiceField
+          label="Recipe it starts from"
+          id={fieldId('substrate')}
+          value={blank.substrate}
+          choices={substrates.map((value) => ({ value, label: capitalized(recipeRanges[value].label) }))}
+          hint={`${from} to ${to}, ${dwellSeconds.join(' to ')} s: a place to start testing.`}
+          onCommit={(substrate) => set(`Recipe of ${blank.name}`, ['substrate'], substrate)}
+        />
+        <ChoiceField<string>
+          label="Coating"
+          id={fieldId('coating')}
+          value={blank.coating}
+          choices={choicesOf(coatingWords)}
+          onCommit={(coating) => set(`Coating of ${blank.name}`, ['coating'], coating)}
+        />
+        <MeasureField
+          label="Largest safe temperature"
+          id={fieldId('maxTemperatureC')}
+          kind="temperature"
+          value={blank.maxTemperatureC}
+          min={0}
+          max={500}
+          hint="As its maker states it; empty where nothing is stated."
+          onCommit={(most) => set(`Safe temperature of ${blank.name}`, ['maxTemperatureC'], most)}
+        />
+        <ChoiceField
+          label="Meant for children?"
+          id={fieldId('forChildren')}
+          value={blank.forChildren === null ? null : blank.forChildren ? 'yes' : 'no'}
+          unchosen="Not yet said"
+          choices={yesOrNo}
+          onCommit={(answer) => set(`For children, ${blank.name}`, ['forChildren'], answer === 'yes')}
+        />
+      </FieldGroup>
+      {blank.forChildren === true && (
+        <Advice severity="caution">
+          Children’s goods can need test evidence, a certificate and a permanent tracking mark; sleepwear,
+          cords and small parts have rules of their own. Ask your local authority before you sell.
+        </Advice>
+      )}
+    </div>
+  );
+}
+
+// Helpers
+
+const capitalized = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

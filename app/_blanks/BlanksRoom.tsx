@@ -1,0 +1,99 @@
+'use client';
+
+import { useState } from 'react';
+import { startingBlank, startingBlankLabel, startingBlankNames } from '@/lib/examples/startingBlanks';
+import { freeName } from '@/lib/jobs/freeName';
+import { jobsUsing } from '@/lib/jobs/jobsUsing';
+import type { Blank } from '@/shared/schemas/blank';
+import { blankFieldId } from '../_documents/fieldAddress';
+import { newId } from '../_documents/newId';
+import { today } from '../_documents/useToday';
+import { type ReadyMaker, WithWorkshop } from '../_documents/WithWorkshop';
+import { AddPart } from '../_shell/AddPart';
+import { Button } from '../_shell/Button';
+import { Disclosure } from '../_shell/Disclosure';
+import { PageHead } from '../_shell/PageHead';
+import { RemoveButton } from '../_shell/RemoveButton';
+import { RemovedNote } from '../_shell/RemovedNote';
+import { useGoToHash } from '../_shell/useGoToHash';
+import { BlankEditor } from './BlankEditor';
+import { BlankLine } from './BlankLine';
+import styles from './Blanks.module.css';
+import { blankDesk } from './blankDesk';
+
+/** Everything a maker prints on. */
+export function BlanksRoom() {
+  return <WithWorkshop>{(maker) => <Room maker={maker} />}</WithWorkshop>;
+}
+
+// Helpers
+
+function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
+  useGoToHash();
+  const [added, setAdded] = useState<string | null>(null);
+  const [removed, setRemoved] = useState<string | null>(null);
+  const { workshop, jobs } = maker;
+  const blanks = Object.entries(maker.blanks).toSorted(([, a], [, b]) => a.name.localeCompare(b.name));
+  const add = (blank: Blank) => {
+    const id = newId();
+    const name = freeName(
+      blank.name,
+      blanks.map(([, other]) => other.name),
+    );
+    maker.addBlank(id, { ...blank, name });
+    setAdded(id);
+  };
+  const usedBy = (id: string) =>
+    jobsUsing(
+      jobs.map(({ job }) => job),
+      { kind: 'blank', id },
+    ).map(({ name }) => name);
+  return (
+    <>
+      <PageHead
+        title="Blanks"
+        line="What you print on: what it is made of, what it costs, how large a print it takes."
+      />
+      <div className={styles.list}>
+        {blanks.map(([id, blank]) => (
+          <Disclosure
+            key={id}
+            level={2}
+            id={blankFieldId(id, [])}
+            heading={blank.name}
+            line={<BlankLine blank={blank} workshop={workshop} />}
+            open={id === added}
+          >
+            <BlankEditor desk={blankDesk(maker, id, blank)} />
+            <div className={styles.ends}>
+              <Button kind="quiet" onPress={() => add({ ...blank, name: `${blank.name}, copy` })}>
+                Copy <span className="visuallyHidden">{blank.name}</span>
+              </Button>
+              <RemoveButton
+                what={blank.name}
+                usedBy={usedBy(id)}
+                onRemove={() => {
+                  maker.remove({ kind: 'blank', id }, `Remove ${blank.name}`);
+                  setRemoved(blank.name);
+                }}
+              />
+            </div>
+          </Disclosure>
+        ))}
+        {blanks.length === 0 && <p className={styles.none}>None yet.</p>}
+      </div>
+      <RemovedNote
+        what={maker.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void maker.undo()}
+      />
+      <AddPart
+        noun="blank"
+        adders={startingBlankNames.map((name) => ({
+          label: startingBlankLabel(name),
+          make: () => startingBlank(name, today(), workshop),
+        }))}
+        onAdd={(make) => add(make(''))}
+      />
+    </>
+  );
+}

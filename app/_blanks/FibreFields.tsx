@@ -1,0 +1,66 @@
+'use client';
+
+import { fibres as allFibres, type Blank } from '@/shared/schemas/blank';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { MeasureField } from '../_fields/MeasureField';
+import { Button } from '../_shell/Button';
+import { focusById } from '../_shell/focusById';
+import styles from './Blanks.module.css';
+import type { BlankDesk } from './blankDesk';
+import { fibreWords } from './blankWords';
+
+type Fibres = Blank['fibres'];
+
+/** The fibres of a cloth with their shares. */
+export function FibreFields({ desk: { blank, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+  const { fibres } = blank;
+  const free = allFibres.filter((name) => !fibres.some(({ fibre }) => fibre === name));
+  const [next] = free;
+  const write = (entries: Fibres) => set(`Fibres of ${blank.name}`, ['fibres'], entries);
+  return (
+    <div id={fieldId('fibres')} tabIndex={-1}>
+      {fibres.map(({ fibre, share }, index) => (
+        <div key={fibre} className={styles.row}>
+          <ChoiceField
+            label="Fibre"
+            width="full"
+            value={fibre}
+            choices={allFibres
+              .filter((name) => name === fibre || free.includes(name))
+              .map((value) => ({ value, label: fibreWords[value] }))}
+            onCommit={(chosen) =>
+              write(fibres.map((entry, at) => (at === index ? { ...entry, fibre: chosen } : entry)))
+            }
+          />
+          <MeasureField
+            label={`Share of ${fibreWords[fibre].toLowerCase()}`}
+            id={fieldId('fibres', index, 'share')}
+            width="full"
+            kind="share"
+            value={share}
+            needed
+            min={0}
+            max={1}
+            onCommit={(value) => set(`Fibres of ${blank.name}`, ['fibres', index, 'share'], value)}
+          />
+          <div className={styles.act}>
+            <Button
+              kind="quiet"
+              onPress={() => {
+                focusById(fieldId('fibres'));
+                write(fibres.filter((_, at) => at !== index));
+              }}
+            >
+              Remove <span className="visuallyHidden">{fibreWords[fibre]}</span>
+            </Button>
+          </div>
+        </div>
+      ))}
+      {next !== undefined && (
+        <Button onPress={() => write([...fibres, { fibre: next, share: fibres.length === 0 ? 1 : 0 }])}>
+          Add a fibre
+        </Button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,126 @@
+'use client';
+
+import { type BlankSize, positions } from '@/shared/schemas/blank';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { MeasureField } from '../_fields/MeasureField';
+import { NumberField } from '../_fields/NumberField';
+import { Button } from '../_shell/Button';
+import { focusById } from '../_shell/focusById';
+import styles from './Blanks.module.css';
+import type { BlankDesk } from './blankDesk';
+import { positionWords } from './blankWords';
+
+type SizeFieldsProps = Readonly<{ desk: BlankDesk; size: BlankSize; index: number }>;
+
+/** Most a length may be in any document, mm. */
+const MOST_MM = 20_000;
+/** Where a new largest print starts, mm. */
+const FIRST_PRINT = { widthMm: 100, heightMm: 100 };
+
+/** One size: its width, its pack, what lies in the cupboard, and the largest print each place takes. */
+export function SizeFields({ desk: { blank, set, fieldId }, size, index }: SizeFieldsProps) {
+  const { name, maxPrints } = size;
+  const path = ['sizes', index] as const;
+  const label = `${blank.name}, ${name}`;
+  const free = positions.filter((place) => !maxPrints.some(({ position }) => position === place));
+  const [next] = free;
+  const writePrints = (prints: BlankSize['maxPrints']) =>
+    set(`Largest prints, ${label}`, [...path, 'maxPrints'], prints);
+  return (
+    <>
+      <FieldGroup>
+        <MeasureField
+          label="Width across"
+          id={fieldId(...path, 'widthMm')}
+          kind="length"
+          width="narrow"
+          value={size.widthMm}
+          above={0}
+          max={MOST_MM}
+          onCommit={(value) => set(`Width, ${label}`, [...path, 'widthMm'], value)}
+        />
+        <NumberField
+          label="Sold in packs of"
+          id={fieldId(...path, 'packSize')}
+          width="narrow"
+          value={size.packSize}
+          decimals={0}
+          min={1}
+          max={10_000}
+          onCommit={(value) => set(`Pack, ${label}`, [...path, 'packSize'], value)}
+        />
+        <NumberField
+          label="On hand"
+          id={fieldId(...path, 'onHand')}
+          width="narrow"
+          value={size.onHand}
+          needed
+          decimals={0}
+          min={0}
+          max={100_000}
+          onCommit={(value) => set(`On hand, ${label}`, [...path, 'onHand'], value)}
+        />
+      </FieldGroup>
+      <div id={fieldId(...path, 'maxPrints')} tabIndex={-1}>
+        {maxPrints.map((most, at) => (
+          <div key={most.position} className={styles.row} id={fieldId(...path, 'maxPrints', at)}>
+            <ChoiceField
+              label="Largest print at"
+              width="full"
+              value={most.position}
+              choices={positions
+                .filter((place) => place === most.position || free.includes(place))
+                .map((value) => ({ value, label: positionWords[value] }))}
+              onCommit={(position) =>
+                writePrints(maxPrints.map((other, place) => (place === at ? { ...other, position } : other)))
+              }
+            />
+            <MeasureField
+              label="Width"
+              id={fieldId(...path, 'maxPrints', at, 'widthMm')}
+              width="full"
+              kind="length"
+              value={most.widthMm}
+              needed
+              above={0}
+              max={MOST_MM}
+              onCommit={(value) =>
+                set(`Largest print, ${label}`, [...path, 'maxPrints', at, 'widthMm'], value)
+              }
+            />
+            <MeasureField
+              label="Height"
+              id={fieldId(...path, 'maxPrints', at, 'heightMm')}
+              width="full"
+              kind="length"
+              value={most.heightMm}
+              needed
+              above={0}
+              max={MOST_MM}
+              onCommit={(value) =>
+                set(`Largest print, ${label}`, [...path, 'maxPrints', at, 'heightMm'], value)
+              }
+            />
+            <div className={styles.act}>
+              <Button
+                kind="quiet"
+                onPress={() => {
+                  focusById(fieldId(...path, 'maxPrints'));
+                  writePrints(maxPrints.filter((_, place) => place !== at));
+                }}
+              >
+                Remove <span className="visuallyHidden">{positionWords[most.position]}</span>
+              </Button>
+            </div>
+          </div>
+        ))}
+      </div>
+      {next !== undefined && (
+        <Button onPress={() => writePrints([...maxPrints, { position: next, ...FIRST_PRINT }])}>
+          Add a place to print
+        </Button>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,76 @@
+'use client';
+
+import { useState } from 'react';
+import { renameSize } from '@/lib/jobs/renameSize';
+import { TextField } from '../_fields/TextField';
+import { Button } from '../_shell/Button';
+import { focusById } from '../_shell/focusById';
+import styles from './Blanks.module.css';
+import type { BlankDesk } from './blankDesk';
+
+/** The most letters the name of a size may have. */
+const LONGEST = 24;
+
+type SizeNameProps = Readonly<{
+  desk: BlankDesk;
+  size: string;
+  /** Told before the size is drawn under its new name. */
+  onRenamed: (name: string) => void;
+}>;
+
+/**
+ * The name of a size. Jobs know sizes by their names, so a new name is given all at once, in the blank and in every
+ * job, and not letter by letter.
+ */
+export function SizeName({ desk: { id, blank, maker, fieldId }, size, onRenamed }: SizeNameProps) {
+  const list = fieldId('sizes');
+  const [name, setName] = useState(size);
+  const wanted = name.trim();
+  const isTaken = wanted !== size && blank.sizes.some((other) => other.name === wanted);
+  const isReady = wanted !== '' && wanted !== size && wanted.length <= LONGEST && !isTaken;
+  const rename = () => {
+    const change = { blankId: id, from: size, to: wanted };
+    focusById(list);
+    onRenamed(wanted);
+    maker.edit(`Rename ${size} to ${wanted}`, [
+      {
+        do: 'change',
+        kind: 'blank',
+        id,
+        to: (body) => ({
+          ...body,
+          sizes: body.sizes.map((other) => (other.name === size ? { ...other, name: wanted } : other)),
+        }),
+      },
+      ...maker.jobs.flatMap(({ id: jobId, job }) =>
+        renameSize(job, change) === job
+          ? []
+          : [
+              {
+                do: 'change',
+                kind: 'job',
+                id: jobId,
+                to: (body: typeof job) => renameSize(body, change),
+              } as const,
+            ],
+      ),
+    ]);
+  };
+  return (
+    <div className={styles.naming}>
+      <TextField
+        label="Name"
+        width="full"
+        value={name}
+        longest={LONGEST}
+        issue={isTaken ? `There is a size ${wanted} already.` : undefined}
+        onCommit={setName}
+      />
+      <div className={styles.act}>
+        <Button blockedBy={isReady ? undefined : 'Type another name first.'} onPress={rename}>
+          Rename, in all jobs too
+        </Button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,107 @@
+'use client';
+
+import Link from 'next/link';
+import { useState } from 'react';
+import { exampleJobIds } from '@/lib/examples/exampleJobIds';
+import { type Home, homeOf } from '@/lib/examples/homeOf';
+import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { sameValue } from '@/lib/stored/sameValue';
+import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
+import { saveFile } from '../_documents/saveFile';
+import { today } from '../_documents/useToday';
+import type { ReadyMaker } from '../_documents/WithWorkshop';
+import { ChoiceField } from '../_fields/ChoiceField';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { Advice } from '../_shell/Advice';
+import { Button } from '../_shell/Button';
+import { PageHead } from '../_shell/PageHead';
+import { notKeptText } from '../_text/notKeptText';
+import { currencyChoices } from '../_workshop/currencyChoices';
+import { localeChoices } from '../_workshop/localeChoices';
+import styles from './Start.module.css';
+import { unitSets } from './unitSets';
+
+type StartAskProps = Readonly<{ maker: ReadyMaker; onStarted: () => void }>;
+
+/** Says what is taken away and what comes, and asks for money and units before anything is done. */
+export function StartAsk({ maker, onStarted }: StartAskProps) {
+  const [home, setHome] = useState<Home>(() => homeOf(navigator.language));
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const own = maker.jobs.filter(({ id }) => !exampleJobIds.includes(id));
+  const start = async () => {
+    const outcome = await maker.startOwn('Start of your own workshop', ownWorkshop(today(), home));
+    if (outcome.state === 'replaced') onStarted();
+    else setTrouble(notKeptText[outcome.why]);
+  };
+  const units = unitSets.find(({ units: set }) => sameValue(set, home.units));
+  return (
+    <div className={styles.page}>
+      <PageHead
+        title="Start your own workshop"
+        line="A dozen figures, each with what is typical. Five minutes, and every one can wait."
+      />
+      <div className={styles.slip}>
+        <p className={styles.what}>
+          {own.length === 0
+            ? 'The example with its jobs, blanks and rates is taken away.'
+            : 'Everything that is here now is taken away, the example and your own jobs too.'}{' '}
+          In its place comes a workshop with typical figures, one shirt and one job to fill. It is one step:
+          undo brings all of it back.
+        </p>
+        {own.length > 0 && (
+          <Advice severity="caution">
+            {own.length === 1 ? 'One job here is' : `${own.length} jobs here are`} your own:{' '}
+            {own
+              .slice(0, 3)
+              .map(({ job }) => job.name)
+              .join(', ')}
+            {own.length > 3 && ' and more'}. Keep a copy of them first.
+          </Advice>
+        )}
+        <FieldGroup>
+          <ChoiceField
+            label="Your money"
+            value={home.currency}
+            choices={currencyChoices()}
+            onCommit={(currency) => setHome({ ...home, currency })}
+          />
+          <ChoiceField
+            label="Units at your bench"
+            value={units?.name ?? null}
+            choices={unitSets.map(({ name, label }) => ({ value: name, label }))}
+            onCommit={(name) =>
+              setHome({ ...home, units: unitSets.find((set) => set.name === name)?.units ?? home.units })
+            }
+          />
+          <ChoiceField
+            label="Numbers and dates as in"
+            value={home.locale}
+            choices={localeChoices(home.locale)}
+            onCommit={(locale) => setHome({ ...home, locale })}
+          />
+        </FieldGroup>
+        {!typicalMoneyCurrencies.includes(home.currency) && (
+          <p className={styles.quiet}>
+            No amounts are typical in {home.currency}: you are asked for each that a first price needs.
+          </p>
+        )}
+        <div className={styles.ways}>
+          <Button kind="strong" onPress={() => void start()}>
+            {own.length === 0 ? 'Take the example away and start' : 'Take everything away and start'}
+          </Button>
+          {own.length > 0 && (
+            <Button onPress={() => saveFile(`pressminute-${today()}.json`, maker.exportAll())}>
+              Save everything as a file
+            </Button>
+          )}
+          <Link className={styles.back} href="/">
+            Not now
+          </Link>
+        </div>
+        <p className={styles.trouble} role="alert">
+          {trouble}
+        </p>
+      </div>
+    </div>
+  );
+}
