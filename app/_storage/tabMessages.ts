@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '@/shared/schemas/z';
 
 /** How tabs tell each other which documents they wrote. */
 export type TabMessages = {

@@ -1,6 +1,6 @@
-import { z } from 'zod';
 import { documentKinds, type Stored } from '@/shared/schemas/stored';
 import { idSchema } from '@/shared/schemas/workshop';
+import { z } from '@/shared/schemas/z';
 
 /** A document's content at one moment: what undo goes back to. */
 export const snapshotSchema = z.strictObject({

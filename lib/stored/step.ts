@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from '@/shared/schemas/z';
 import { documentChangeSchema } from './documentChange';
 
 /** One edit in the history, without the documents' content, so that the list stays small enough to hold. */

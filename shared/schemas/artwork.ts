@@ -1,6 +1,6 @@
-import { z } from 'zod';
 import { rateSchema } from './rate';
 import { nameSchema } from './workshop';
+import { z } from './z';
 
 const channelShare = z.number().min(0).max(1);
 

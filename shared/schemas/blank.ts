@@ -1,6 +1,6 @@
-import { z } from 'zod';
 import { rateSchema, shareSchema } from './rate';
 import { lengthMmSchema, nameSchema } from './workshop';
+import { z } from './z';
 
 export const blankKinds = [
   'garment',

@@ -1,9 +1,9 @@
-import { z } from 'zod';
 import { findingIds } from '../tables/findingIds';
 import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';
 import { daySchema, rateSchema, shareSchema } from './rate';
 import { idSchema, lengthMmSchema, nameSchema, rateOverridesSchema } from './workshop';
+import { z } from './z';
 
 /** More presses on one piece than this have no place in the grid. */
 export const MOST_PLACEMENTS = 4;

@@ -1,5 +1,5 @@
-import { z } from 'zod';
 import { rateSchema } from './rate';
+import { z } from './z';
 
 export const ownRowDrivers = ['order', 'design', 'session', 'sheet', 'press', 'piece'] as const;
 export type OwnRowDriver = (typeof ownRowDrivers)[number];

@@ -1,5 +1,5 @@
-import { z } from 'zod';
 import type { RateUnit } from '../tables/rateCatalogue';
+import { z } from './z';
 
 export const rateOrigins = ['typical', 'yours', 'measured'] as const;
 export type RateOrigin = (typeof rateOrigins)[number];

@@ -1,5 +1,5 @@
-import { z } from 'zod';
 import { lengthMmSchema, nameSchema } from './workshop';
+import { z } from './z';
 
 /** More pieces than a home workshop cuts in a week; so many are laid out within seconds. */
 export const MOST_PIECES = 10_000;

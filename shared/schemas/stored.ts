@@ -1,5 +1,5 @@
-import { z } from 'zod';
 import { idSchema } from './workshop';
+import { z } from './z';
 
 /** The sorts of document the maker keeps. A stored kind that is not listed was written by a later build. */
 export const documentKinds = ['workshop', 'blank', 'artwork', 'job'] as const;

@@ -1,8 +1,8 @@
-import { z } from 'zod';
 import { currencyCodes } from '../tables/currencies';
 import { type RateName, type RateUnit, rateDefinition, rateNames } from '../tables/rateCatalogue';
 import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
+import { z } from './z';
 
 export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/);
 export const nameSchema = z.string().trim().min(1).max(120);

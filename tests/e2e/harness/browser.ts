@@ -15,6 +15,7 @@ const FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  '--disable-features=AutofillServerCommunication',
 ];
 
 /** The port kept for discarding: nothing listens there. */
