@@ -44,7 +44,7 @@ export function ColourFields({ desk: { blank, set, fieldId } }: Readonly<{ desk:
           ))}
         </div>
       </fieldset>
-      <FieldGroup>
+      <FieldGroup pairs>
         <TextField
           label="Its name"
           id={fieldId('colour', 'name')}

@@ -29,7 +29,7 @@ export function SizeFields({ desk: { blank, set, fieldId }, size, index }: SizeF
     set(`Largest prints, ${label}`, [...path, 'maxPrints'], prints);
   return (
     <>
-      <FieldGroup>
+      <FieldGroup pairs>
         <MeasureField
           label="Width across"
           id={fieldId(...path, 'widthMm')}

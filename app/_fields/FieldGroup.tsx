@@ -1,7 +1,14 @@
 import type { ReactNode } from 'react';
+import { classes } from '@/app/_shell/classes';
 import styles from './FieldGroup.module.css';
 
+type FieldGroupProps = Readonly<{
+  /** Short fields, which stand in pairs on a phone. */
+  pairs?: boolean;
+  children: ReactNode;
+}>;
+
 /** Fields side by side as far as they fit, their boxes on one line. */
-export function FieldGroup({ children }: Readonly<{ children: ReactNode }>) {
-  return <div className={styles.group}>{children}</div>;
+export function FieldGroup({ pairs = false, children }: FieldGroupProps) {
+  return <div className={classes(styles.group, pairs && styles.pairs)}>{children}</div>;
 }

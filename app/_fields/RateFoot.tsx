@@ -66,8 +66,8 @@ export function RateFoot<Unit extends RateUnit>({
           {formatNumber(isShare ? shareEdge.shown(typical) : typical, locale, { minDecimals })}{' '}
           <span className={isShown ? undefined : 'visuallyHidden'}>
             {isShare ? '%' : unitWords(unit, currency)}
-          </span>
-          <span className="visuallyHidden"> for {label}</span>
+          </span>{' '}
+          <span className="visuallyHidden">for {label}</span>
         </button>
       )}
     </div>

@@ -39,8 +39,10 @@ export function Disclosure({ heading, line, level = 3, id, open = false, childre
           <svg className={styles.arrow} viewBox="0 0 12 12" aria-hidden="true" focusable="false">
             <path d="M4 2l4 4-4 4" />
           </svg>
-          <span className={styles.name}>{heading}</span>
-          {line && <span className={styles.line}>{line}</span>}
+          <span className={styles.words}>
+            <span className={styles.name}>{heading}</span>
+            {line && <span className={styles.line}>{line}</span>}
+          </span>
         </button>
       </Heading>
       {opened && (

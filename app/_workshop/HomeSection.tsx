@@ -40,7 +40,7 @@ export function HomeSection({ desk: { workshop, set } }: Readonly<{ desk: Worksh
         />
       </FieldGroup>
       <h3 className={styles.sub}>Units</h3>
-      <FieldGroup>
+      <FieldGroup pairs>
         {unitChoices.map(({ kind, label, choices }) => (
           <ChoiceField<string>
             key={kind}

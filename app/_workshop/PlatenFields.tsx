@@ -24,7 +24,7 @@ export function PlatenFields({ platen, id, onCommit }: PlatenFieldsProps) {
         onCommit={(has) => onCommit(has ? { widthMm: side, heightMm: side } : null)}
       />
       {platen !== null && (
-        <FieldGroup>
+        <FieldGroup pairs>
           <MeasureField
             label="Platen, width"
             id={`${id}-widthMm`}

@@ -24,7 +24,7 @@ export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
         onCommit={(breaks) => set('Quantity breaks', ['policy', 'breaks'], breaks)}
       />
       <h3 className={styles.sub}>Endings and gaps</h3>
-      <FieldGroup>
+      <FieldGroup pairs>
         <NumberField
           label="Prices end on whole"
           id={workshopFieldId(['policy', 'priceStep'])}

@@ -50,7 +50,7 @@ function CircuitFields({ circuit, set }: Readonly<{ circuit: Circuit; set: Works
     set(label, ['circuit', key], value);
   return (
     <>
-      <FieldGroup>
+      <FieldGroup pairs>
         <NumberField
           label="Voltage"
           id={workshopFieldId(['circuit', 'volts'])}

@@ -7,6 +7,7 @@ import { CheckField } from '../_fields/CheckField';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { MeasureField } from '../_fields/MeasureField';
 import { TextField } from '../_fields/TextField';
+import { unitEdge } from '../_fields/unitEdge';
 import { speakerOf } from '../_text/speaker';
 import { printerRates } from './machineRates';
 import { PartList } from './PartList';
@@ -17,6 +18,8 @@ import type { WorkshopDesk } from './workshopDesk';
 export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
   const { workshop, set } = desk;
   const speak = speakerOf(workshop);
+  // Margins are often eighths of an inch, which two decimals would round.
+  const length = unitEdge('length', workshop);
   const parts = newParts(today(), workshop);
   return (
     <PartList
@@ -26,7 +29,9 @@ export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
       noun="printer"
       most={20}
       lineOf={({ marginMm, borderless }) =>
-        borderless ? 'prints to the edge' : `prints up to ${speak.length(marginMm)} from the edge`
+        borderless
+          ? 'prints to the edge'
+          : `prints up to ${speak.number(length.shown(marginMm), 3)} ${length.unit} from the edge`
       }
       adders={[{ label: 'Printer', make: (id) => parts.printer(id, 'Printer') }]}
     >
