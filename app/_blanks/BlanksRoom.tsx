@@ -30,7 +30,8 @@ export function BlanksRoom() {
 
 function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
   useGoToHash();
-  const [added, setAdded] = useState<string | null>(null);
+  // A job leads here with the blank it stands on.
+  const [added, setAdded] = useState(() => new URLSearchParams(window.location.search).get('id'));
   const [removed, setRemoved] = useState<string | null>(null);
   const { workshop, jobs } = maker;
   const blanks = Object.entries(maker.blanks).toSorted(([, a], [, b]) => a.name.localeCompare(b.name));

@@ -16,13 +16,15 @@ import { driverChoices } from './ownRowWords';
 type AddOwnRowProps = Readonly<{
   /** Ids of own rows that exist. */
   taken: readonly string[];
+  /** Where there is no job to add it to, it counts in every one. */
+  only?: 'workshop' | undefined;
   onAdd: (row: OwnRow, of: 'job' | 'workshop') => void;
 }>;
 
 type Way = OwnRowDriver | 'formula';
 
 /** A short form for one more own row; nothing is in the job before “Add it”. */
-export function AddOwnRow({ taken, onAdd }: AddOwnRowProps) {
+export function AddOwnRow({ taken, only, onAdd }: AddOwnRowProps) {
   const { currency } = useTextContext();
   const date = useToday();
   const [open, setOpen] = useState(false);
@@ -66,7 +68,7 @@ export function AddOwnRow({ taken, onAdd }: AddOwnRowProps) {
             driver: way,
             amount: amount === null ? null : { value: amount, unit: 'money', date, origin: 'yours' },
           };
-    onAdd({ id: ownRowId(label, taken), label: label.trim(), outOfPocket: true, cost }, of);
+    onAdd({ id: ownRowId(label, taken), label: label.trim(), outOfPocket: true, cost }, only ?? of);
     close();
   };
   return (
@@ -110,16 +112,18 @@ export function AddOwnRow({ taken, onAdd }: AddOwnRowProps) {
               onCommit={setAmount}
             />
           )}
-          <ChoiceField
-            label="It counts"
-            width="narrow"
-            value={of}
-            choices={[
-              { value: 'job', label: 'in this job' },
-              { value: 'workshop', label: 'in every job' },
-            ]}
-            onCommit={setOf}
-          />
+          {only === undefined && (
+            <ChoiceField
+              label="It counts"
+              width="narrow"
+              value={of}
+              choices={[
+                { value: 'job', label: 'in this job' },
+                { value: 'workshop', label: 'in every job' },
+              ]}
+              onCommit={setOf}
+            />
+          )}
         </FieldGroup>
         <div className={styles.buttons}>
           <Button type="submit" kind="strong" blockedBy={missing}>

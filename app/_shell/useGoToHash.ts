@@ -3,16 +3,22 @@
 import { useEffect } from 'react';
 import { useHash } from './useHash';
 
+const focusable = ':is(input, select, textarea, button, a[href])';
+
 /**
- * Goes to the element the address names. The browser cannot: when the page arrives, the documents are not open
- * yet and the element is not there.
+ * Goes to the field the address names, or to what stands nearest to it. The browser cannot: when the page arrives,
+ * the documents are not open yet and the field is not there.
  */
 export function useGoToHash(): void {
   const hash = useHash();
   useEffect(() => {
-    const target = hash === '' ? null : document.getElementById(hash);
-    if (target === null) return;
-    target.scrollIntoView({ block: 'center' });
-    target.focus({ preventScroll: true });
+    for (let at = hash; at !== ''; at = at.slice(0, Math.max(0, at.lastIndexOf('-')))) {
+      const found = document.getElementById(at);
+      if (found === null) continue;
+      const field = found.matches(focusable) ? found : found.querySelector<HTMLElement>(focusable);
+      found.scrollIntoView({ block: field === found ? 'center' : 'start' });
+      field?.focus({ preventScroll: true });
+      return;
+    }
   }, [hash]);
 }

@@ -5,6 +5,7 @@ import { ChannelSection } from './ChannelSection';
 import { CopySection } from './CopySection';
 import { HomeSection } from './HomeSection';
 import { HoursSection } from './HoursSection';
+import { OwnRowsSection } from './OwnRowsSection';
 import { PackagingSection } from './PackagingSection';
 import { PolicySection } from './PolicySection';
 import { PowerSection } from './PowerSection';
@@ -78,6 +79,12 @@ export const workshopSections: readonly WorkshopSection[] = [
     heading: 'Packing and delivery',
     line: 'orders and pieces',
     body: (desk) => <PackingSection desk={desk} />,
+  },
+  {
+    id: 'own-rows',
+    heading: 'Own rows',
+    line: 'costs of yours in every job',
+    body: (desk) => <OwnRowsSection desk={desk} />,
   },
   {
     id: 'power',

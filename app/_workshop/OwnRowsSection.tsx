@@ -1,0 +1,40 @@
+'use client';
+
+import { AddOwnRow } from '../_docket/AddOwnRow';
+import { OwnRowList } from '../_docket/OwnRowList';
+import { workshopFieldId } from '../_documents/fieldAddress';
+import styles from './WorkshopParts.module.css';
+import type { WorkshopDesk } from './workshopDesk';
+
+/** The maker's own cost rows that count in every job. What each adds is read on the cost sheet of a job. */
+export function OwnRowsSection({ desk: { workshop, set } }: Readonly<{ desk: WorkshopDesk }>) {
+  const { ownRows } = workshop;
+  return (
+    <div id={workshopFieldId(['ownRows'])}>
+      <p className={styles.words}>
+        A licence, pins, a share of a stand: a cost the other lines leave out, in every job from now on.
+      </p>
+      <OwnRowList
+        of="workshop"
+        rows={ownRows}
+        everyRow={ownRows}
+        placements={1}
+        findings={[]}
+        sheet={null}
+        onSet={set}
+        onRemove={(row) =>
+          set(
+            `Remove ${row.label}`,
+            ['ownRows'],
+            ownRows.filter(({ id }) => id !== row.id),
+          )
+        }
+      />
+      <AddOwnRow
+        taken={ownRows.map(({ id }) => id)}
+        only="workshop"
+        onAdd={(row) => set(row.label, ['ownRows', ownRows.length], row)}
+      />
+    </div>
+  );
+}
