@@ -1,15 +1,13 @@
 'use client';
 
 import { useSyncExternalStore } from 'react';
+import { dayOf } from './dayOf';
 
 /** The maker's own day, YYYY-MM-DD; moves on at midnight and whenever the page is shown again. */
 export const useToday = (): string => useSyncExternalStore(watchDay, today, () => '1970-01-01');
 
-export function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
+/** @returns the maker's own day now. */
+export const today = (): string => dayOf(new Date());
 
 function watchDay(onChange: () => void): () => void {
   const timer = setInterval(onChange, 60_000);
