@@ -87,7 +87,7 @@ describe('an SVG that could do more than be seen is refused', () => {
     ['a gradient of its own', '<path fill="url(#a)"/><use href="#b"/>'],
     ['a picture of pixels within', '<image href="data:image/png;base64,AAAA"/>'],
     ['a comment about scripts', '<!-- <script> onload= -->'],
-    ['a hand that waves on a curtain', '<text>Curtain once = open</text>'.replace('once = ', 'once ')],
+    ['words about a handler', '<text>The on button</text>'],
   ])('but not for %s', (_, inside) => expect(inspect(svg(box, inside)).ok).toBe(true));
 
   it('however long a hostile file is, the answer comes at once', () => {
