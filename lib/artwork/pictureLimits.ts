@@ -8,6 +8,6 @@ export const pictureLimits = {
   mostSidePx: 16_384,
   /** A single pixel or line of pixels is a counter or a slip, never artwork. */
   leastSidePx: 2,
-  /** Sixteen bits a channel are read at full depth up to this many pixels, and in eight bits above. */
-  mostDeepPixels: 25_000_000,
+  /** Sixteen bits a channel are read at full depth up to this many pixels, 20 bytes each on the way; in eight above. */
+  mostDeepPixels: 12_000_000,
 } as const;
