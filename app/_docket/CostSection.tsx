@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { PickRow } from '../_fields/PickRow';
 import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
+import { casesKey } from '../_trace/casesKey';
 import styles from './CostSection.module.css';
 import { CostTable } from './CostTable';
 import type { DocketPart } from './docketPart';
@@ -52,7 +53,12 @@ export function CostSection(part: DocketPart) {
               />
             )}
           </div>
-          <CostTable key={line.id} names={{ sheet, input: madeOf }} line={line} size={size} />
+          <CostTable
+            key={`${line.id} ${casesKey(sheet)}`}
+            names={{ sheet, input: madeOf }}
+            line={line}
+            size={size}
+          />
         </>
       )}
       <OwnRows {...part} />

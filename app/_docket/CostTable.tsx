@@ -61,8 +61,10 @@ export function CostTable({ names, line, size }: CostTableProps) {
               <Fragment key={row.id}>
                 <tr>
                   <th scope="row" className={styles.name}>
-                    {row.mark && <FamilyMark {...row.mark} />}
-                    {row.label}
+                    <span className={styles.label}>
+                      {row.mark && <FamilyMark {...row.mark} />}
+                      {row.label}
+                    </span>
                   </th>
                   {columns.map((column, at) => (
                     <td className={classes(hidden(column.size))} key={column.size}>

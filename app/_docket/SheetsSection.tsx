@@ -4,6 +4,7 @@ import { wholeJob } from '@/lib/grid/costSheet';
 import { formatNumber } from '@/shared/formatNumber';
 import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
+import { casesKey } from '../_trace/casesKey';
 import type { DocketPart } from './docketPart';
 import { LastGood } from './LastGood';
 import { NotYet } from './NotYet';
@@ -44,7 +45,7 @@ export function SheetsSection(part: DocketPart) {
               />
             ))}
           </ul>
-          <RunFigures names={{ sheet, input: madeOf }} />
+          <RunFigures key={casesKey(sheet)} names={{ sheet, input: madeOf }} />
         </>
       )}
     </DocketSection>

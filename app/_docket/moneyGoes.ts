@@ -24,4 +24,4 @@ export function moneyGoes(sheet: CostSheet, locale: string): string {
 const inSentence = (label: string): string => label.slice(0, 1).toLowerCase() + label.slice(1);
 
 const percent = (share: number, locale: string): string =>
-  share < 0.01 ? 'under 1 %' : `${formatNumber(share * 100, locale, { maxDecimals: 0 })} %`;
+  share < 0.01 ? 'under 1\u00a0%' : `${formatNumber(share * 100, locale, { maxDecimals: 0 })}\u00a0%`;

@@ -32,8 +32,7 @@ export function FigureButton({ figure, name, text, opens, strong = false }: Figu
         opens.close();
       }}
     >
-      <span className="visuallyHidden">{name}: </span>
-      <HeatFigure text={text} />
+      <span className="visuallyHidden">{name}:</span> <HeatFigure text={text} />
     </button>
   );
 }

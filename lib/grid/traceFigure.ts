@@ -119,6 +119,8 @@ function figureValue(sheet: CostSheet, row: GridRow, ref: FigureRef): number | n
     case 'line':
       return sheet.lineValues[row.id]?.[ref.line ?? 0] ?? null;
     case 'case':
+      // Behind the last case stands the whole job, which must not be taken for a case that is no longer there.
+      if (ref.case !== undefined && ref.case >= sheet.cases.length) return null;
       return sheet.values[row.id]?.[ref.case ?? sheet.cases.length] ?? null;
     default:
       return row.table satisfies never;
