@@ -36,10 +36,8 @@ export function JobRates({ jobId, input }: DocketPart) {
       >
         <TextField label="Find a rate" value={sought} onCommit={setSought} />
         {groups.map(({ group, heading, names }) => (
-          <section className={styles.group} key={group} aria-labelledby={`job-rates-${group}`}>
-            <h4 className={styles.heading} id={`job-rates-${group}`}>
-              {heading}
-            </h4>
+          <div className={styles.group} key={group}>
+            <h4 className={styles.heading}>{heading}</h4>
             <div className={styles.rates}>
               {names.map((name) => (
                 <JobRate
@@ -58,7 +56,7 @@ export function JobRates({ jobId, input }: DocketPart) {
                 />
               ))}
             </div>
-          </section>
+          </div>
         ))}
         {groups.length === 0 && <p className={styles.line}>No rate goes by that name.</p>}
       </Fold>
