@@ -4,6 +4,7 @@ import type { ColumnValues, Grid } from '../grid/evaluateGrid';
 import { fillJob } from '../grid/fillJob';
 import { fillCase, fillLine } from '../grid/fillLine';
 import type { CaseInput } from '../grid/gridInput';
+import { pricedRows } from './pricedRows';
 
 /** One piece of a size in a batch of its line that is not the one the job asks for. */
 export interface WantedCase {
@@ -16,16 +17,13 @@ export interface WantedCase {
 
 export type CaseEvaluator = (wanted: readonly WantedCase[]) => readonly ColumnValues[];
 
-/** What tables and curves read of a case; nothing else is worked out for them. */
-const VALUES = ['fullCost', 'target', 'profit', 'margin', 'markup', 'payPerHour'];
-
 /** Columns filled at once: one workbook of this width serves tables and curves of any length. */
 const COLUMNS = 32;
 
 /** @returns a function that puts cases of one line through the same grid as the cost sheet. */
 export function caseEvaluator({ laidOut }: CostedJob, line: ResolvedLine, grid: Grid): CaseEvaluator {
   const { job, prints } = laidOut;
-  const shape = { ...shapeOf(job), wanted: VALUES };
+  const shape = { ...shapeOf(job), wanted: pricedRows };
   const inputs = fillLine(line, shape.placements);
   const jobColumn = fillJob(job);
   const toCase = ({ size, batch, askedPrice }: WantedCase): CaseInput => ({

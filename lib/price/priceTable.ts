@@ -1,11 +1,12 @@
-import { fromMinor, type MinorUnits, toPriceEnding } from '@/shared/money';
-import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJob';
-import { printOfSize } from '../check/printOfSize';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { ResolvedLine } from '../check/checkedJob';
 import type { CostedJob } from '../grid/costJob';
 import type { Grid } from '../grid/evaluateGrid';
 import { present } from '../grid/present';
 import { caseEvaluator } from './caseEvaluator';
 import { type BreakSpan, breakSpans, dearestQuantities } from './dearestQuantity';
+import { printGroupOf, printGroups } from './printGroups';
+import { writtenPrice } from './writtenPrice';
 
 /** One cell of the price table: a piece of a size in a batch of a break. */
 export interface TablePrice {
@@ -50,15 +51,21 @@ function priceLine(
   const { job } = costed.laidOut;
   const evaluate = caseEvaluator(costed, line, grid);
   const dearest = new Map(
-    [...scoutsOf(line)].map(
-      ([group, size]) => [group, dearestQuantities(spans, costed.laidOut, line, size, evaluate)] as const,
+    // Inside a group only the blank differs, which does not depend on the batch: its sizes are dearest together.
+    printGroups(line).map(
+      ({ key, sizes: [scout] }) =>
+        [key, dearestQuantities(spans, costed.laidOut, line, scout, evaluate)] as const,
     ),
   );
   const cells = spans.flatMap((span, index) =>
-    line.sizes.map((size) => ({ span, size, batch: dearest.get(groupOf(line, size))?.[index] ?? span.from })),
+    line.sizes.map((size) => ({
+      span,
+      size,
+      batch: dearest.get(printGroupOf(line, size))?.[index] ?? span.from,
+    })),
   );
   const unpriced = evaluate(cells.map(({ size, batch }) => ({ size, batch, askedPrice: null })));
-  const prices = unpriced.map((column) => written(job, present(column, 'target')));
+  const prices = unpriced.map((column) => writtenPrice(job, present(column, 'target')));
   const { currency } = job.workshop;
   const priced = evaluate(
     cells.map(({ size, batch }, index) => ({
@@ -85,26 +92,4 @@ function priceLine(
       payPerHour: present(priced[index], 'payPerHour'),
     };
   });
-}
-
-/**
- * The first size of each set of sizes with the same print sizes. Inside such a set only the blank differs,
- * which does not depend on the batch: all its sizes are dearest at the same quantity.
- */
-function scoutsOf(line: ResolvedLine): ReadonlyMap<string, ResolvedSize> {
-  const scouts = new Map<string, ResolvedSize>();
-  for (const size of line.sizes) {
-    const group = groupOf(line, size);
-    if (!scouts.has(group)) scouts.set(group, size);
-  }
-  return scouts;
-}
-
-const groupOf = (line: ResolvedLine, size: ResolvedSize): string =>
-  line.placements.map(({ placement }) => printOfSize(placement, size.size)).join(' ');
-
-/** A price without tax as it is written: tax inside where the channel says so, at the maker's ending. */
-function written(job: ResolvedJob, target: number): MinorUnits {
-  const tax = job.channel.taxMode === 'inside' ? job.channel.tax.value : 0;
-  return toPriceEnding(target * (1 + tax), job.workshop.policy.priceStep, job.workshop.currency);
 }

@@ -5,12 +5,12 @@ import { printOfSize } from '../check/printOfSize';
 export interface PrintGroup {
   /** The print of each placement, as places in their lists. */
   readonly key: string;
-  readonly sizes: readonly ResolvedSize[];
+  readonly sizes: readonly [ResolvedSize, ...ResolvedSize[]];
 }
 
 /** @returns the groups of a line in the order of their first sizes. */
 export function printGroups(line: ResolvedLine): readonly PrintGroup[] {
-  const groups = new Map<string, ResolvedSize[]>();
+  const groups = new Map<string, [ResolvedSize, ...ResolvedSize[]]>();
   for (const size of line.sizes) {
     const key = printGroupOf(line, size);
     const group = groups.get(key);

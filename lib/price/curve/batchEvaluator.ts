@@ -5,8 +5,9 @@ import { fillJob } from '../../grid/fillJob';
 import { fillCase, fillLine, piecesOf } from '../../grid/fillLine';
 import type { CaseInput, GridColumn } from '../../grid/gridInput';
 import type { LaidOutPrint } from '../../sheets/layOutJob';
+import { pricedRows } from '../pricedRows';
 import { printGroups } from '../printGroups';
-import { type BatchPoint, batchPoint, batchRows, type Share } from './batchPoint';
+import { type BatchPoint, batchPoint, type Share } from './batchPoint';
 
 /** The job as it is costed, or a variant of it with the same prints on the same sheet. */
 export interface BatchJob {
@@ -42,7 +43,7 @@ export function batchEvaluator(
   grid: Grid,
   given: Readonly<Record<string, number>> = {},
 ): BatchEvaluator {
-  const shape = { ...shapeOf(job), wanted: batchRows };
+  const shape = { ...shapeOf(job), wanted: pricedRows };
   const jobColumn: GridColumn = {
     ...fillJob(job),
     ...Object.fromEntries(

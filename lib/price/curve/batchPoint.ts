@@ -1,4 +1,5 @@
 import type { ColumnValues } from '../../grid/evaluateGrid';
+import { pricedRows } from '../pricedRows';
 
 /** A whole job in a batch of n, currency units without tax, unrounded. */
 export interface BatchPoint {
@@ -19,18 +20,6 @@ export interface BatchPoint {
   readonly paidMinutes: number;
 }
 
-/** The rows a point is read from; nothing else is worked out for it. */
-export const batchRows: readonly string[] = [
-  'fullCost',
-  'target',
-  'price',
-  'fees',
-  'profit',
-  'margin',
-  'payPerHour',
-  'attended',
-];
-
 /** What part of all pieces a column of the grid stands for. */
 export interface Share {
   /** 0 to 1; the shares of a point add to 1. */
@@ -47,7 +36,7 @@ export function batchPoint(
   n: number,
   columns: readonly (Share & { readonly values: ColumnValues })[],
 ): BatchPoint | null {
-  if (columns.some(({ values }) => batchRows.some((id) => values[id] === undefined))) return null;
+  if (columns.some(({ values }) => pricedRows.some((id) => values[id] === undefined))) return null;
   const total = (of: (values: ColumnValues) => number) =>
     columns.reduce((sum, { share, values }) => sum + of(values) * share * n, 0);
   const row = (id: string) => total((values) => values[id] ?? 0);
