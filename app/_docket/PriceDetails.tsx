@@ -34,7 +34,7 @@ export function PriceDetails(props: PriceDetailsProps) {
   const { changeJob } = useMaker();
   const speak = speakerOf(useTextContext());
   const price = speak.money(fromMinor(cell.price, currency));
-  const taxed = taxMode === 'inside' ? ' without tax' : '';
+  const taxed = taxMode === 'inside' ? ' without tax, with it' : ',';
   return (
     <div className={styles.details}>
       <p>
@@ -43,7 +43,7 @@ export function PriceDetails(props: PriceDetailsProps) {
         </strong>{' '}
         A piece costs {speak.money(cell.fullCost)} in full; {speak.share(target)} after fees and your own pay
         asks for {speak.money(cell.target)}
-        {taxed}, lifted to the next {speak.money(priceStep)}. At {price} the margin is{' '}
+        {taxed} lifted to the next {speak.money(priceStep)}. At {price} the margin is{' '}
         {speak.share(cell.margin)}, the markup {speak.share(cell.markup)}, and it pays you{' '}
         {speak.money(cell.payPerHour)} an hour.
         {cell.pricedAt !== cell.from &&
