@@ -1,6 +1,6 @@
 import { type EngineTable, Workbook } from './engine';
 import type { GridRows } from './expandRows';
-import { tokenizeFormula } from './tokenizeFormula';
+import { joinTokens, tokenizeFormula } from './tokenizeFormula';
 
 /** Sheets of the workbook, one a table. */
 export const JOB = 'Job';
@@ -69,10 +69,10 @@ export function buildGridWorkbook(rows: GridRows, size: GridSize): Workbook {
 /** A formula with each name replaced by where its value stands; 1 where a value will be filled in. */
 function cell(formula: string | null, addressOf: (name: string) => string): number | string {
   if (formula === null) return 1;
-  const words = tokenizeFormula(formula).map((token) =>
+  const text = joinTokens(tokenizeFormula(formula), (token) =>
     token.kind === 'name' ? addressOf(token.text) : token.text,
   );
-  return `=${words.join('')}`;
+  return `=${text}`;
 }
 
 function times<T>(count: number, make: (index: number) => T): readonly T[] {

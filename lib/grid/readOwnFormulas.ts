@@ -4,7 +4,7 @@ import { allowedFunctions } from './allowedFunctions';
 import { isReadableFormula } from './engine';
 import { expandRows, type GridRows } from './expandRows';
 import type { RowTable } from './rowTypes';
-import { type FormulaToken, namesIn, tokenizeFormula } from './tokenizeFormula';
+import { type FormulaToken, joinTokens, namesIn, tokenizeFormula } from './tokenizeFormula';
 
 export type FormulaTrouble =
   | { readonly kind: 'unknownName'; readonly rowId: string; readonly name: string; readonly at: number }
@@ -36,7 +36,7 @@ function readOne(rowId: string, formula: string, rows: GridRows): readonly Formu
   const troubles = tokens.flatMap((token) => judge(rowId, token, rows));
   if (troubles.length > 0) return troubles;
   // Whether the words make a sentence is the engine's to say; names stand for numbers here.
-  const bare = tokens.map((token) => (token.kind === 'name' ? '1' : token.text)).join('');
+  const bare = joinTokens(tokens, (token) => (token.kind === 'name' ? '1' : token.text));
   return isReadableFormula(`=${bare}`) ? [] : [{ kind: 'unreadable', rowId, at: brokenAt(tokens, formula) }];
 }
 
@@ -69,8 +69,7 @@ function brokenAt(tokens: readonly FormulaToken[], formula: string): number {
     if (token.text === '(') open += 1;
     if (token.text === ')') open -= 1;
     if (open < 0) return token.at;
-    if (before !== undefined && isValue(before) && (isValue(token) || token.kind === 'function'))
-      return token.at;
+    if (before !== undefined && endsValue(before) && startsValue(token)) return token.at;
     if (before !== undefined && isBinary(before) && (/^[*/^;)]$/.test(token.text) || token.text === '='))
       return token.at;
     before = token;
@@ -78,8 +77,10 @@ function brokenAt(tokens: readonly FormulaToken[], formula: string): number {
   return formula.length;
 }
 
-const isValue = (token: FormulaToken): boolean =>
-  token.kind === 'name' || token.kind === 'number' || token.text === ')';
+const startsValue = (token: FormulaToken): boolean => token.kind !== 'sign' || token.text === '(';
+
+const endsValue = (token: FormulaToken): boolean =>
+  token.kind === 'name' || token.kind === 'number' || token.text === ')' || token.text === '%';
 
 const isBinary = (token: FormulaToken): boolean => token.kind === 'sign' && /^[-+*/^(;=<>]/.test(token.text);
 

@@ -37,3 +37,24 @@ export const namesIn = (formula: string): readonly string[] => [
       .map((token) => token.text),
   ),
 ];
+
+/**
+ * Writes the words of a formula as one text again. Two words that no sign parts stay apart: 1 0 must not turn into
+ * ten, nor 2 sheets into a cell.
+ *
+ * @param wordOf what is written for a token, its own text unless told
+ */
+export function joinTokens(
+  tokens: readonly FormulaToken[],
+  wordOf: (token: FormulaToken) => string = ({ text }) => text,
+): string {
+  return tokens
+    .map((token, index) => {
+      const before = tokens[index - 1];
+      const apart = before !== undefined && isWord(before) && isWord(token);
+      return `${apart ? ' ' : ''}${wordOf(token)}`;
+    })
+    .join('');
+}
+
+const isWord = ({ kind }: FormulaToken): boolean => kind !== 'sign';
