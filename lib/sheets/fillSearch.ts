@@ -1,13 +1,7 @@
 import { at } from './at';
-import type { BoxKind, LaidBox } from './box';
+import type { Box, BoxKind, LaidBox } from './box';
 import { reachable } from './reachable';
 import { Skyline } from './skyline';
-
-interface Way {
-  readonly kind: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 /**
  * Looks for a layout of all boxes in one room that leaves hardly a gap: always fills the lowest, leftmost place of
@@ -18,12 +12,14 @@ interface Way {
  * F. Barnes, Discrete Mathematics 26, 93-100, 1979, does for the whole sheet.
  *
  * @param steps skylines looked at, at most
+ * @param sizeOf what makes a box large: larger ones are tried first
  * @returns null where none is found; unless the steps ran out there hardly is one
  */
 export function fillSearch(
   room: { readonly width: number; readonly height: number },
   kinds: readonly BoxKind[],
   steps: number,
+  sizeOf: (box: Box) => number = ({ width, height }) => width * height,
 ): readonly LaidBox[] | null {
   const scaled = reachable(room, kinds);
   if (scaled === null) return null;
@@ -31,12 +27,14 @@ export function fillSearch(
   const { unit, width, height } = scaled;
   const spare = width * height - area / unit ** 2;
   if (spare < 0) return null;
-  const ways = kinds.flatMap((kind, index) => waysOf(kind, index, unit));
-  ways.sort((a, b) => b.width * b.height - a.width * a.height || b.width - a.width || a.kind - b.kind);
-  const search = new Search(width, height, ways, kinds, scaled.longestWithin, steps);
+  const groups = groupsOf(kinds);
+  const ways = groups.flatMap(({ kind }, index) => waysOf(kind, index, unit));
+  ways.sort((a, b) => sizeOf(b) - sizeOf(a) || b.width - a.width || a.kind - b.kind);
+  const counts = groups.map(({ members }) => members.length);
+  const search = new Search(width, height, ways, counts, scaled.longestWithin, steps);
   if (!search.fill(Skyline.flat(width), spare)) return null;
   return search.placed.map((box) => ({
-    kind: box.kind,
+    kind: at(groups, box.kind).members.pop() ?? 0,
     x: box.x * unit,
     y: box.y * unit,
     width: box.width * unit,
@@ -54,13 +52,13 @@ class Search {
   constructor(
     private readonly width: number,
     private readonly height: number,
-    private readonly ways: readonly Way[],
-    kinds: readonly BoxKind[],
+    private readonly ways: readonly Box[],
+    counts: readonly number[],
     private readonly longestWithin: Int32Array,
     private steps: number,
   ) {
-    this.#left = kinds.map(({ count }) => count);
-    this.#missing = kinds.reduce((sum, { count }) => sum + count, 0);
+    this.#left = [...counts];
+    this.#missing = counts.reduce((sum, count) => sum + count, 0);
   }
 
   fill(line: Skyline, spare: number): boolean {
@@ -79,7 +77,7 @@ class Search {
     return this.#leave(line, low, spare);
   }
 
-  #lay(way: Way, line: Skyline, low: number, spare: number): boolean {
+  #lay(way: Box, line: Skyline, low: number, spare: number): boolean {
     this.placed.push({ ...way, x: line.leftOf(low), y: line.heightAt(low) });
     this.#left[way.kind] = at(this.#left, way.kind) - 1;
     this.#missing -= 1;
@@ -109,7 +107,25 @@ class Search {
   }
 }
 
-function waysOf(kind: BoxKind, index: number, unit: number): readonly Way[] {
+/** Boxes of one size, whosever they are: which of them lies where makes no difference to the search. */
+interface Group {
+  readonly kind: BoxKind;
+  /** The kind of each box, to be handed out again. */
+  readonly members: number[];
+}
+
+function groupsOf(kinds: readonly BoxKind[]): readonly Group[] {
+  const groups = new Map<string, Group>();
+  for (const [index, kind] of kinds.entries()) {
+    const key = `${kind.width} ${kind.height} ${kind.mayTurn}`;
+    const group = groups.get(key) ?? { kind, members: [] };
+    group.members.push(...Array.from({ length: kind.count }, () => index));
+    groups.set(key, group);
+  }
+  return [...groups.values()];
+}
+
+function waysOf(kind: BoxKind, index: number, unit: number): readonly Box[] {
   const upright = { kind: index, width: kind.width / unit, height: kind.height / unit };
   const turns = kind.mayTurn && kind.width !== kind.height;
   return turns ? [upright, { kind: index, width: upright.height, height: upright.width }] : [upright];

@@ -1,13 +1,13 @@
 import type { Box, BoxKind, LaidBox, Work } from './box';
 import { boxSizes } from './boxSizes';
-import { fillSearch } from './fillSearch';
+import { fillRoom } from './fillRoom';
 import { fillSheets, type Room } from './fillSheets';
 import { improveSheets } from './improveSheets';
 import { type OpenSheet, placeRules } from './openSheet';
 import type { Random } from './seededRandom';
 
-/** Skylines looked at, at most, for a single sheet filled without a gap; some 20 ms. */
-const FILL_STEPS = 10_000;
+/** Skylines looked at, at most, for a single sheet filled without a gap; some 50 ms. */
+const FILL_STEPS = 30_000;
 
 /** Free places a box finds on a sheet, about: says beforehand what comparing all sheets will cost. */
 const PLACES_A_SHEET = 4;
@@ -33,7 +33,7 @@ export function packBoxes(
   if (boxes.length === 0) return [];
   const first = construct(boxes, room, least, work);
   if (first.length > 1 && least === 1) {
-    const single = fillSearch(room, kinds, FILL_STEPS);
+    const single = fillRoom(room, kinds, FILL_STEPS);
     if (single !== null) return [single];
   }
   return improveSheets(first, room, least, work, random)

@@ -3,7 +3,7 @@ import type { Box, BoxKind, LaidBox } from './box';
 import { boxKinds } from './boxKinds';
 import { columnLayout } from './columnLayout';
 import { commonMeasure } from './commonMeasure';
-import { fillSearch } from './fillSearch';
+import { fillRoom } from './fillRoom';
 import { type FitTrouble, fitTrouble } from './fitTrouble';
 import { improveRoll } from './improveRoll';
 import { nameBoxes } from './nameBoxes';
@@ -28,10 +28,10 @@ export interface PackedRoll {
 const USUAL_EFFORT: Effort = { steps: 3_000_000, seed: 1 };
 
 /** More boxes are hardly ever laid without any gap before the steps run out. */
-const MOST_TO_FILL = 30;
+const MOST_TO_FILL = 20;
 
-/** Skylines looked at, at most, for a layout without a gap; some 20 ms. */
-const FILL_STEPS = 10_000;
+/** Skylines looked at, at most, for a layout without a gap; some 50 ms. */
+const FILL_STEPS = 30_000;
 
 /**
  * Lays pieces on as short a piece of roll as it finds; x runs across the roll. The same request gives the same
@@ -81,7 +81,7 @@ const lengthOf = (boxes: readonly LaidBox[]): number =>
 
 function withoutGap(width: number, least: number, kinds: readonly BoxKind[]): readonly LaidBox[] | null {
   const boxes = kinds.reduce((sum, { count }) => sum + count, 0);
-  return boxes <= MOST_TO_FILL ? fillSearch({ width, height: least }, kinds, FILL_STEPS) : null;
+  return boxes <= MOST_TO_FILL ? fillRoom({ width, height: least }, kinds, FILL_STEPS) : null;
 }
 
 function search(
