@@ -1,6 +1,7 @@
 'use client';
 
-import { useState } from 'react';
+import { useSearchParams } from 'next/navigation';
+import { useEffect, useState } from 'react';
 import { startingBlank, startingBlankLabel, startingBlankNames } from '@/lib/examples/startingBlanks';
 import { freeName } from '@/lib/jobs/freeName';
 import { jobsUsing } from '@/lib/jobs/jobsUsing';
@@ -31,9 +32,13 @@ export function BlanksRoom() {
 function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
   useGoToHash();
   // A job leads here with the blank it stands on.
-  const [added, setAdded] = useState(() => new URLSearchParams(window.location.search).get('id'));
+  const [added, setAdded] = useState(useSearchParams().get('id'));
   const [removed, setRemoved] = useState<string | null>(null);
   const { workshop, jobs } = maker;
+  useEffect(() => {
+    const opened = added === null ? null : document.getElementById(blankFieldId(added, []));
+    opened?.querySelector('button')?.focus();
+  }, [added]);
   const blanks = Object.entries(maker.blanks).toSorted(([, a], [, b]) => a.name.localeCompare(b.name));
   const add = (blank: Blank) => {
     const id = newId();

@@ -17,7 +17,10 @@ export function jobMaking({ workshop, blanks, jobs, edit }: ReadyMaker): JobMaki
     begin: () => {
       const id = newId();
       const artworkId = newId();
-      const [first] = Object.entries(blanks);
+      const last = jobs[0]?.job.lines[0]?.blankId;
+      const entries = Object.entries(blanks);
+      // Most makers go on with what they printed on last.
+      const first = entries.find(([blankId]) => blankId === last) ?? entries[0];
       const { job, artwork } = newJob({
         name: freeName(
           'New job',

@@ -40,7 +40,7 @@ export function Disclosure({ heading, line, level = 3, id, open = false, childre
             <path d="M4 2l4 4-4 4" />
           </svg>
           <span className={styles.words}>
-            <span className={styles.name}>{heading}</span>
+            <span className={styles.name}>{heading}</span>{' '}
             {line && <span className={styles.line}>{line}</span>}
           </span>
         </button>
