@@ -106,8 +106,8 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
             {besides.map(({ id, name, text }) => (
               <tr key={id}>
                 <th scope="row" className={styles.name}>
-                  {name}
-                  {groups.length > 1 && <span className="visuallyHidden"> of {sizesWords(group.sizes)}</span>}
+                  {name}{' '}
+                  {groups.length > 1 && <span className="visuallyHidden">of {sizesWords(group.sizes)}</span>}
                 </th>
                 {group.cells.map((one) => (
                   <td key={one.from}>{text(one)}</td>

@@ -1,0 +1,138 @@
+// @vitest-environment jsdom
+import 'fake-indexeddb/auto';
+import '@testing-library/jest-dom/vitest';
+import { cleanup, configure, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import type { ReactNode } from 'react';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { DocketPart } from '@/app/_docket/docketPart';
+import { JobRate } from '@/app/_docket/JobRate';
+import { PricesSection } from '@/app/_docket/PricesSection';
+import { SheetsSection } from '@/app/_docket/SheetsSection';
+import { MakerMeasures, measuresOf } from '@/app/_fields/makerMeasures';
+import { NumberLocale } from '@/app/_fields/numberLocale';
+import { priceJob } from '@/lib/priceJob';
+import type { JobInput } from '@/shared/schemas/request';
+import { club, clubWith, TODAY } from '../../fixtures/clubJob';
+import { grid } from '../../fixtures/costed';
+
+configure({ defaultHidden: true });
+vi.setConfig({ testTimeout: 20_000 });
+afterEach(cleanup);
+
+function partOf(input: JobInput, stale = false): DocketPart {
+  const answer = priceJob(input, grid);
+  return { jobId: 'club-order', input, answer, madeOf: input, stale, findings: answer.findings };
+}
+
+const asMaker = (input: JobInput, children: ReactNode) => (
+  <NumberLocale value="en-US">
+    <MakerMeasures value={measuresOf(input.workshop)}>{children}</MakerMeasures>
+  </NumberLocale>
+);
+
+describe('the sheets', () => {
+  const show = (input: JobInput, stale = false) =>
+    render(asMaker(input, <SheetsSection {...partOf(input, stale)} />));
+
+  it('says of each print how many go on a sheet, how many sheets, and what is left over', () => {
+    show(club());
+    const badge = within(
+      screen.getByRole('heading', { name: 'Chest badge, 4 to a sheet' }).closest('li') as HTMLElement,
+    );
+    expect(badge.getByText('3.5 × 3.5 in')).toBeInTheDocument();
+    expect(badge.getByText('10 whole sheets for 37 pieces, 3 places spare')).toBeInTheDocument();
+    expect(badge.getByText('47.6 % of the paper left over')).toBeInTheDocument();
+  });
+
+  it('draws the pieces as they lie, lettering mirrored as on the paper', () => {
+    show(club());
+    const drawing = screen.getByRole('img', { name: 'Letter sheet with 4 of Chest badge, mirrored' });
+    const letters = within(drawing).getAllByText('Chest badge');
+    expect(letters).toHaveLength(4);
+    for (const name of letters)
+      expect(name).toHaveAttribute('transform', expect.stringContaining('scale(-1 1)'));
+  });
+
+  it('draws a picture that is flipped already and not mirrored again just the same', () => {
+    show(clubWith({ 'artwork:club-crest.mirrored': true, 'job.lines.0.placements.1.mirror': false }));
+    expect(
+      screen.getByRole('img', { name: 'Letter sheet with 4 of Chest badge, mirrored' }),
+    ).toBeInTheDocument();
+  });
+
+  it('tells the ink and what of it is lost', () => {
+    show(club());
+    expect(screen.getByRole('button', { name: 'Ink, whole job: 35.1 mL' })).toBeInTheDocument();
+    expect(screen.getByText('of it 6.8 mL lost to cleaning and spray')).toBeInTheDocument();
+  });
+
+  it('marks last good figures as such', () => {
+    show(club(), true);
+    expect(screen.getByText('Last good figures.')).toBeInTheDocument();
+  });
+
+  it('says what to wait for while nothing is costed', () => {
+    render(asMaker(club(), <SheetsSection {...partOf(club())} answer={null} />));
+    expect(screen.getByText(/stand here once nothing under “Checks” stops the job/)).toBeInTheDocument();
+  });
+});
+
+describe('the prices', () => {
+  const show = (input: JobInput) => render(asMaker(input, <PricesSection {...partOf(input)} />));
+
+  it('starts on the break of the job, and says what the price stands on', () => {
+    show(club());
+    expect(screen.getByRole('button', { name: '18.00' })).toHaveAttribute('aria-pressed', 'true');
+    expect(screen.getByText('S to XL, 24 to 47 pieces: 18.00 USD.')).toBeInTheDocument();
+    expect(screen.getByText(/suggestions for a price list, tax is added later/)).toBeInTheDocument();
+  });
+
+  it('shows margin, markup and pay of the size that is picked', async () => {
+    const user = userEvent.setup();
+    show(club());
+    await user.click(screen.getByRole('button', { name: '27.50' }));
+    expect(screen.getByText('3XL, 12 to 23 pieces: 27.50 USD.')).toBeInTheDocument();
+    expect(screen.getByRole('rowheader', { name: 'margin of 3XL' })).toBeInTheDocument();
+    expect(screen.getByRole('rowheader', { name: 'markup of 3XL' })).toBeInTheDocument();
+  });
+
+  it('says where a break is priced at another quantity than its first', async () => {
+    const user = userEvent.setup();
+    show(clubWith({ 'workshop.policy.breaks': [1, 40], 'job.piecesPerSession': 45 }));
+    const [, from40 = document.body] = screen.getAllByRole('button', { name: /^[0-9]+\.[0-9]{2}$/ });
+    await user.click(from40);
+    expect(
+      screen.getByText(/It is made for 46 pieces: there one more sheet or session is begun/),
+    ).toBeInTheDocument();
+  });
+});
+
+describe('a rate for this job', () => {
+  const wage = { value: 18, unit: 'money/h', date: TODAY, origin: 'yours' } as const;
+
+  it('stands beside the workshop’s value and its mark, and becomes the job’s own when typed', async () => {
+    const user = userEvent.setup();
+    const onSet = vi.fn();
+    render(asMaker(club(), <JobRate name="wage" workshop={wage} own={null} onSet={onSet} />));
+    expect(screen.getByText(/18 USD an hour/)).toHaveTextContent('yours');
+    await user.type(screen.getByRole('textbox', { name: 'Your pay' }), '2');
+    expect(onSet).toHaveBeenCalledExactlyOnceWith({
+      value: 2,
+      unit: 'money/h',
+      date: expect.stringMatching(/^\d{4}-\d{2}-\d{2}$/),
+      origin: 'yours',
+    });
+  });
+
+  it('follows the workshop again on a press, or when it is emptied', async () => {
+    const user = userEvent.setup();
+    const onSet = vi.fn();
+    render(
+      asMaker(club(), <JobRate name="wage" workshop={wage} own={{ ...wage, value: 24 }} onSet={onSet} />),
+    );
+    await user.click(screen.getByRole('button', { name: 'Follow the workshop again' }));
+    await user.clear(screen.getByRole('textbox', { name: 'Your pay' }));
+    expect(onSet.mock.calls).toEqual([[null], [null]]);
+  });
+});
