@@ -1,11 +1,11 @@
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import type { ResolvedLine } from '../check/checkedJob';
+import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJob';
 import type { CostedJob } from '../grid/costJob';
 import type { Grid } from '../grid/evaluateGrid';
 import { present } from '../grid/present';
 import { caseEvaluator } from './caseEvaluator';
 import { type BreakSpan, breakSpans, dearestQuantities } from './dearestQuantity';
-import { printGroupOf, printGroups } from './printGroups';
+import { printGroupOf } from './printGroups';
 import { writtenPrice } from './writtenPrice';
 
 /** One cell of the price table: a piece of a size in a batch of a break. */
@@ -50,18 +50,17 @@ function priceLine(
 ): readonly TablePrice[] {
   const { job } = costed.laidOut;
   const evaluate = caseEvaluator(costed, line, grid);
-  const dearest = new Map(
-    // Inside a group only the blank differs, which does not depend on the batch: its sizes are dearest together.
-    printGroups(line).map(
-      ({ key, sizes: [scout] }) =>
-        [key, dearestQuantities(spans, costed.laidOut, line, scout, evaluate)] as const,
-    ),
-  );
+  const groupOf = groupBy(job, line);
+  const dearest = new Map<string, readonly number[]>();
+  for (const scout of line.sizes) {
+    if (dearest.has(groupOf(scout))) continue;
+    dearest.set(groupOf(scout), dearestQuantities(spans, costed.laidOut, line, scout, evaluate));
+  }
   const cells = spans.flatMap((span, index) =>
     line.sizes.map((size) => ({
       span,
       size,
-      batch: dearest.get(printGroupOf(line, size))?.[index] ?? span.from,
+      batch: dearest.get(groupOf(size))?.[index] ?? span.from,
     })),
   );
   const unpriced = evaluate(cells.map(({ size, batch }) => ({ size, batch, askedPrice: null })));
@@ -92,4 +91,13 @@ function priceLine(
       payPerHour: present(priced[index], 'payPerHour'),
     };
   });
+}
+
+/**
+ * Sizes that are dearest at the same quantity. Where only the blank differs, which does not depend on the batch, one
+ * looks out for all; a formula of the maker may make more of the blank at one quantity than at another.
+ */
+function groupBy(job: ResolvedJob, line: ResolvedLine): (size: ResolvedSize) => string {
+  const formulas = job.ownRows.some(({ cost }) => cost.kind === 'formula');
+  return formulas ? ({ size }) => size : (size) => printGroupOf(line, size);
 }
