@@ -12,7 +12,7 @@ import { agrees, recomputeBatch } from '@/tests/oracle/recompute';
 import { cases } from '@/tests/tools/cases';
 
 const shapes: readonly JobShape[] = [
-  { lines: 1, placements: 2, presses: 1, own: 'none' },
+  { lines: 1, placements: 2, presses: 1, own: 'formulas' },
   { lines: 2, placements: 1, presses: 2, own: 'replaced' },
 ];
 const JOBS = 100;
