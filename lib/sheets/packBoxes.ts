@@ -7,7 +7,7 @@ import { type OpenSheet, placeRules } from './openSheet';
 import type { Random } from './seededRandom';
 
 /** Skylines looked at, at most, for a single sheet filled without a gap; some 50 ms. */
-const FILL_STEPS = 30_000;
+const FILL_STEPS = 40_000;
 
 /** Free places a box finds on a sheet, about: says beforehand what comparing all sheets will cost. */
 const PLACES_A_SHEET = 4;

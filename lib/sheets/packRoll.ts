@@ -31,7 +31,7 @@ const USUAL_EFFORT: Effort = { steps: 3_000_000, seed: 1 };
 const MOST_TO_FILL = 20;
 
 /** Skylines looked at, at most, for a layout without a gap; some 50 ms. */
-const FILL_STEPS = 30_000;
+const FILL_STEPS = 40_000;
 
 /**
  * Lays pieces on as short a piece of roll as it finds; x runs across the roll. The same request gives the same

@@ -88,7 +88,7 @@ function repeatSheets(
   const only = request.pieces.length === 1;
   const plans = request.pieces.map((piece) => {
     const mayFill = only || piece.count >= gridCount(request, piece);
-    const places = mayFill ? layOutAlone(request, piece) : [];
+    const places = mayFill ? (only ? plainest : layOutAlone)(request, piece) : [];
     const fills = places.length > 1 || only;
     return { piece, places, full: fills ? Math.floor(piece.count / places.length) : 0 };
   });
@@ -110,6 +110,13 @@ const layOutAlone = (request: SheetsRequest, piece: PieceKind): readonly NamedPi
   piecesPerSheet({ ...request, pieceWidthMm: piece.widthMm, pieceHeightMm: piece.heightMm }).pieces.map(
     (place) => ({ id: piece.id, ...place }),
   );
+
+/** Nothing is gained by turning pieces that take as many sheets upright. */
+function plainest(request: SheetsRequest, piece: PieceKind): readonly NamedPiece[] {
+  const best = layOutAlone(request, piece);
+  const upright = layOutAlone({ ...request, rotate: false }, piece);
+  return Math.ceil(piece.count / upright.length) === Math.ceil(piece.count / best.length) ? upright : best;
+}
 
 /** Pieces that a sheet surely holds; fewer are not worth a layout of their own. */
 function gridCount(
