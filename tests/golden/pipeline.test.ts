@@ -61,3 +61,23 @@ describe('a job with a stop has no sums', () => {
     expect([answer.costSheet, answer.prices]).toEqual([null, null]);
   });
 });
+
+/* Faults that are known and not yet mended: each of these turns red as soon as it is, and then loses its mark. */
+describe('a job that asks for what cannot be is told so', () => {
+  const rate = (value: number, unit: string) => ({ value, unit, date: '2026-11-25', origin: 'yours' });
+  const club = answerTo(example('club-order.json')).findings;
+
+  it.fails('where a price and its up-charge come to less than nothing: it is taken at the target instead', () => {
+    const answer = answerTo(clubWith({ 'job.lines.0.upCharges': [{ size: 'M', amount: -20 }] }));
+    expect(answer.findings.length).toBeGreaterThan(club.length);
+  });
+
+  it.fails('where a press will fetch more than it cost: its wear is less than nothing', () => {
+    const answer = answerTo(clubWith({ 'workshop.presses.0.resale': rate(4800, 'money') }));
+    expect(answer.findings.length).toBeGreaterThan(club.length);
+  });
+
+  it.fails('where a price is beyond the largest amount: it is thrown', () => {
+    expect(() => answerTo(clubWith({ 'workshop.rates.wage': rate(1e9, 'money/h') }))).not.toThrow();
+  });
+});
