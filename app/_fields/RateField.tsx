@@ -7,6 +7,7 @@ import type { Rate } from '@/shared/schemas/rate';
 import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { useToday } from '../_documents/useToday';
+import { classes } from '../_shell/classes';
 import { unitWords } from '../_text/unitWords';
 import { ChoiceField } from './ChoiceField';
 import { useMeasures } from './makerMeasures';
@@ -52,6 +53,7 @@ export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
   const today = useToday();
   const measures = useMeasures();
   const unit = rate?.unit ?? units[0];
+  const isPair = units.length > 1;
   const isShare = unit === 'share';
   const percent = unitEdge('share', measures);
   const shown = (value: number) => (isShare ? percent.shown(value) : value);
@@ -68,10 +70,11 @@ export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
   };
   return (
     <div className={width === undefined && !labelled ? styles.rate : undefined}>
-      <div className={styles.pair}>
+      <div className={isPair ? classes(styles.pair, labelled && styles.level) : undefined}>
         <NumberField
-          {...{ id, label, labelled, hint, caution, width, onRest }}
-          unit={units.length > 1 ? undefined : isShare ? '%' : unitWords(unit, measures.currency)}
+          {...{ id, label, labelled, hint, caution, onRest }}
+          width={isPair ? 'full' : width}
+          unit={isPair ? undefined : isShare ? '%' : unitWords(unit, measures.currency)}
           value={rate === null ? null : shown(rate.value)}
           minDecimals={unit.startsWith('money') ? (currencyDigits(measures.currency) ?? 0) : 0}
           min={shown(props.min ?? 0)}
@@ -81,11 +84,11 @@ export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
           issue={props.issue ?? (rate === null ? whenMissing : undefined)}
           onCommit={(typed) => onCommit(typed === null ? null : yours(typed))}
         />
-        {units.length > 1 && (
+        {isPair && (
           <ChoiceField
             label={`Unit of ${label}`}
             labelled
-            width="narrow"
+            width="full"
             value={unit}
             choices={units.map((value) => ({ value, label: unitWords(value, measures.currency) }))}
             onCommit={inUnit}

@@ -73,7 +73,9 @@ export function PartList<List extends ListName>(props: PartListProps<List>) {
         >
           <div className={styles.part}>
             {children(part, [list, index])}
-            <RemoveButton what={part.name} usedBy={usedBy(part.id)} onRemove={() => remove(part)} />
+            <div>
+              <RemoveButton what={part.name} usedBy={usedBy(part.id)} onRemove={() => remove(part)} />
+            </div>
           </div>
         </Disclosure>
       ))}
