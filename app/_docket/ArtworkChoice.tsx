@@ -30,7 +30,7 @@ export function ArtworkChoice({ placement, path }: PlacementPart) {
     const id = newId();
     const names = Object.values(artworks).map(({ name }) => name);
     maker.edit('New artwork', [
-      { do: 'add', kind: 'artwork', id, body: emptyArtwork(freshName('Artwork', names)) },
+      { do: 'add', kind: 'artwork', id, body: emptyArtwork(freshName('Artwork', names, 1)) },
       { do: 'change', kind: 'job', id: jobId, to: (job) => setIn(job, [...path, 'artworkId'], id) },
     ]);
   };

@@ -91,12 +91,12 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
         {sizes.length > 1 && (
           <Part name="Up-charge by size, on the price above">
             <div className={styles.charges}>
-              {sizes.map((size) => {
+              {sizes.map((size, place) => {
                 const charge = line.upCharges.findIndex((entry) => entry.size === size);
                 return (
                   <NumberField
                     key={size}
-                    id={fieldId([...path, 'upCharges', charge < 0 ? `of-${size}` : charge])}
+                    id={fieldId([...path, 'upCharges', charge < 0 ? `new${place}` : charge])}
                     label={size}
                     unit={currency}
                     width="full"

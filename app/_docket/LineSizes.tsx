@@ -31,9 +31,9 @@ export function LineSizes({ line, index }: Readonly<{ line: Line; index: number 
   return (
     <div className={styles.sizes}>
       <QuantityRow label={`Pieces of ${line.name}`} total={speak.number(wantedPieces([line]))}>
-        {sizes.map((size) => {
+        {sizes.map((size, place) => {
           const at = line.quantities.findIndex((entry) => entry.size === size);
-          const path = ['lines', index, 'quantities', at < 0 ? `of-${size}` : at];
+          const path = ['lines', index, 'quantities', at < 0 ? `new${place}` : at];
           const own = notes([...path, 'quantity']);
           const entry = notes(path);
           return (

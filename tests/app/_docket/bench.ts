@@ -1,0 +1,79 @@
+import { today } from '@/app/_documents/useToday';
+import type { PriceService } from '@/app/_pricing/priceService';
+import { createDocumentStore } from '@/app/_storage/createDocumentStore';
+import { type DocumentBodies, documentRegistry } from '@/app/_storage/documentRegistry';
+import type { DocumentStore } from '@/app/_storage/documentStore';
+import { memoryShelf } from '@/app/_storage/memoryShelf';
+import { exampleDocuments } from '@/lib/examples/exampleDocuments';
+import { Grid } from '@/lib/grid/evaluateGrid';
+import { priceJob } from '@/lib/priceJob';
+import { addWorkingDays } from '@/shared/days';
+import type { Artwork } from '@/shared/schemas/artwork';
+import type { Job, Line, Placement } from '@/shared/schemas/job';
+
+/** Wednesday to Friday after next: far enough for the blanks to arrive. */
+const EVENT_IN_WORKING_DAYS = 12;
+
+let store: DocumentStore<DocumentBodies> | null = null;
+const grid = new Grid();
+
+/** Stands in for the documents of the tab: the real store with the worked examples, on a shelf in memory. */
+export function benchStore(): DocumentStore<DocumentBodies> {
+  const day = today();
+  store ??= createDocumentStore<DocumentBodies>({
+    registry: documentRegistry,
+    tab: 'here',
+    now: () => Date.now(),
+    openShelf: async () => ({ state: 'open', shelf: memoryShelf() }),
+    openMessages: () => ({ tell: () => undefined, close: () => undefined }),
+    watchPage: () => () => undefined,
+    examples: {
+      label: 'Examples',
+      load: async () => exampleDocuments(day, addWorkingDays(day, EVENT_IN_WORKING_DAYS)),
+    },
+  });
+  return store;
+}
+
+/** Stands in for the worker: the same sums, at once. */
+export const benchPrices = {
+  failing: false,
+  start: (): PriceService => ({
+    ask: (input, onReply) =>
+      queueMicrotask(() =>
+        onReply(
+          benchPrices.failing
+            ? { kind: 'failed', number: 0, why: 'RangeError: out of paper' }
+            : { kind: 'priced', number: 0, answer: priceJob(input, grid), tookMs: 0 },
+        ),
+      ),
+    stop: () => undefined,
+  }),
+};
+
+export function clearBench(): void {
+  store?.close();
+  store = null;
+  benchPrices.failing = false;
+}
+
+/** What the store shows now. */
+export const kept = {
+  job: (id = 'club-order'): Job => bodyOf('job', id),
+  line: (index = 0): Line => present(kept.job().lines[index]),
+  placement: (index = 0): Placement => present(kept.line().placements[index]),
+  artwork: (id: string): Artwork => bodyOf('artwork', id),
+  undoLabel: () => benchStore().getState().undoLabel,
+};
+
+function bodyOf<Kind extends keyof DocumentBodies>(kind: Kind, id: string): DocumentBodies[Kind] {
+  const found = benchStore()
+    .getState()
+    .documents.find((document) => document.id === id && document.kind === kind);
+  return present(found).body as DocumentBodies[Kind];
+}
+
+function present<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('the bench has nothing there');
+  return value;
+}
