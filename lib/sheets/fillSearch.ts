@@ -70,7 +70,7 @@ class Search {
     this.#seen.set(key, spare);
     const low = line.lowest();
     for (const way of this.ways) {
-      if (at(this.#left, way.kind) === 0) continue;
+      if (this.#left[way.kind] === 0) continue;
       if (way.width > line.widthAt(low) || line.heightAt(low) + way.height > this.height) continue;
       if (this.#lay(way, line, low, spare)) return true;
     }
@@ -100,7 +100,7 @@ class Search {
     const left = line.heightAt(low - 1);
     for (let strip = 1; strip < gap && strip * (left - level) <= spare; strip += 1) {
       // What is right of the strip is filled to the last: otherwise the boxes could move left over it.
-      if (at(this.longestWithin, gap - strip) !== gap - strip) continue;
+      if (this.longestWithin[gap - strip] !== gap - strip) continue;
       if (this.fill(line.raised(low, strip, left), spare - strip * (left - level))) return true;
     }
     return false;

@@ -33,7 +33,7 @@ export interface PackedSheets {
 const SHARE_OF_REST = 0.3;
 
 /** A hundred different pieces take some 60 ms. */
-const USUAL_EFFORT: Effort = { steps: 700_000, seed: 1 };
+const USUAL_EFFORT: Effort = { steps: 500_000, seed: 1 };
 
 /**
  * Lays pieces of several sizes on as few equal sheets as it finds. The same request gives the same layout.

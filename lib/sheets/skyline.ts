@@ -1,5 +1,3 @@
-import { at } from './at';
-
 /** The upper edge of what is laid so far: steps from left to right, each with its width and height. */
 export class Skyline {
   private constructor(
@@ -30,22 +28,22 @@ export class Skyline {
   lowest(): number {
     let low = 0;
     for (let place = 1; place < this.heights.length; place += 1) {
-      if (at(this.heights, place) < at(this.heights, low)) low = place;
+      if ((this.heights[place] ?? 0) < (this.heights[low] ?? 0)) low = place;
     }
     return low;
   }
 
   widthAt(place: number): number {
-    return at(this.widths, place);
+    return this.widths[place] ?? 0;
   }
 
   heightAt(place: number): number {
-    return at(this.heights, place);
+    return this.heights[place] ?? 0;
   }
 
   leftOf(place: number): number {
     let left = 0;
-    for (let before = 0; before < place; before += 1) left += at(this.widths, before);
+    for (let before = 0; before < place; before += 1) left += this.widths[before] ?? 0;
     return left;
   }
 
@@ -56,17 +54,17 @@ export class Skyline {
 
   /** @returns the skyline with the left `width` of a step raised to a height. */
   raised(place: number, width: number, height: number): Skyline {
-    const widths = this.widths.slice();
-    const heights = this.heights.slice();
-    const rest = at(widths, place) - width;
-    const level = at(heights, place);
-    widths[place] = width;
-    heights[place] = height;
-    if (rest > 0) {
-      widths.splice(place + 1, 0, rest);
-      heights.splice(place + 1, 0, level);
-    } else if (heights[place + 1] === height) join(widths, heights, place);
-    if (place > 0 && heights[place - 1] === height) join(widths, heights, place - 1);
+    const widths: number[] = [];
+    const heights: number[] = [];
+    for (let step = 0; step < this.widths.length; step += 1) {
+      const wide = this.widths[step] ?? 0;
+      const level = this.heights[step] ?? 0;
+      if (step !== place) push(widths, heights, wide, level);
+      else {
+        push(widths, heights, width, height);
+        if (wide > width) push(widths, heights, wide - width, level);
+      }
+    }
     return new Skyline(widths, heights);
   }
 
@@ -107,9 +105,12 @@ export class Skyline {
   }
 }
 
-/** Makes one step of two neighbours of one height. */
-function join(widths: number[], heights: number[], place: number): void {
-  widths[place] = at(widths, place) + at(widths, place + 1);
-  widths.splice(place + 1, 1);
-  heights.splice(place + 1, 1);
+/** Adds a step; one as high as the last makes that one wider. */
+function push(widths: number[], heights: number[], wide: number, high: number): void {
+  const last = heights.length - 1;
+  if (last >= 0 && heights[last] === high) widths[last] = (widths[last] ?? 0) + wide;
+  else {
+    widths.push(wide);
+    heights.push(high);
+  }
 }
