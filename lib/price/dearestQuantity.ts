@@ -2,6 +2,7 @@ import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJo
 import { printOfSize } from '../check/printOfSize';
 import { piecesOf } from '../grid/fillLine';
 import { present } from '../grid/present';
+import { groupAt } from '../sheets/groupAt';
 import type { LaidOutJob, LaidOutPrint } from '../sheets/layOutJob';
 import type { CaseEvaluator } from './caseEvaluator';
 
@@ -65,7 +66,7 @@ function beginnings({ job, prints }: LaidOutJob, line: ResolvedLine, size: Resol
     ),
   );
   const sheetsAt = (print: LaidOutPrint, quantity: number) =>
-    Math.ceil((quantity * print.pieces) / pieces / print.perSheet - 1e-9);
+    Math.ceil(groupAt(print, quantity, pieces) / print.perSheet - 1e-9);
   // One print to a sheet for every piece is no step: each piece simply brings its sheet.
   const stepped = shared.filter((print) => print.perSheet > 1 || print.pieces !== pieces);
   const others = otherPieces(job, line);

@@ -104,9 +104,12 @@ export function batchEvaluator(
     );
   };
   return (wanted) =>
-    Array.from({ length: Math.ceil(wanted.length / atOnce) }, (_, part) =>
-      evaluatePart(wanted.slice(part * atOnce, (part + 1) * atOnce)),
-    ).flat();
+    Array.from({ length: Math.ceil(wanted.length / atOnce) }, (_, part) => {
+      const asked = wanted.slice(part * atOnce, (part + 1) * atOnce);
+      // A short last part leaves the columns behind it as they were, which costs nothing to work out again.
+      const left = part === 0 ? [] : wanted.slice((part - 1) * atOnce + asked.length, part * atOnce);
+      return evaluatePart([...asked, ...left]).slice(0, asked.length);
+    }).flat();
 }
 
 function columnsOf(job: ResolvedJob, line: ResolvedLine): readonly ResolvedSize[] {

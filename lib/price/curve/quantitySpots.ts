@@ -60,9 +60,10 @@ function reasonsAhead(
     found.get(n)?.push(reason);
   };
   for (let n = Math.floor(asked) + 1; n <= AT_MOST_TIMES * asked + 1; n += 1) {
-    for (const { lineId, placementId, print, pieces, perSheet } of prints) {
+    for (const { lineId, placementId, print, pieces, perSheet, ganged } of prints) {
+      const group = ganged === undefined ? pieces : ganged.own + ganged.others;
       // The sheets that n pieces fill to the last place, where one piece more begins another.
-      const sheetsAt = (quantity: number) => Math.ceil((quantity * pieces) / asked / perSheet - 1e-9);
+      const sheetsAt = (quantity: number) => Math.ceil((quantity * group) / asked / perSheet - 1e-9);
       if (perSheet > 1 && sheetsAt(n + 1) > sheetsAt(n))
         add(n, { kind: 'sheet', lineId, placementId, print });
     }

@@ -29,7 +29,7 @@ interface Element {
 function fewerMinutes(costed: CostedJob): readonly LeverDraft[] {
   const [largest] = [...elementsOf(costed)].sort((a, b) => b.minutes - a.minutes);
   if (largest === undefined || !(largest.minutes > 0)) return [];
-  const value = largest.rate.value * (1 - FEWER);
+  const value = tidy(largest.rate.value * (1 - FEWER));
   return [
     {
       id: 'fewerMinutes',
@@ -109,12 +109,16 @@ function lessScrap({ laidOut }: CostedJob): readonly LeverDraft[] {
   );
   if (worst === undefined || worst.placed.scrap.value < POINT) return [];
   const { scrap, placement } = worst.placed;
+  const value = tidy(scrap.value - POINT);
   const where = { document: 'job', path: worst.where('scrap').path } as const;
   return [
     {
       id: 'lessScrap',
-      facts: { placement: placement.name, from: scrap.value, to: scrap.value - POINT },
-      changes: [rateChange(where, scrap, scrap.value - POINT, laidOut.job.asOf)],
+      facts: { placement: placement.name, from: scrap.value, to: value },
+      changes: [rateChange(where, scrap, value, laidOut.job.asOf)],
     },
   ];
 }
+
+/** Without the noise of subtracting. */
+const tidy = (value: number): number => Number(value.toPrecision(12));

@@ -14,6 +14,9 @@ export function orderLevers(costed: CostedJob, grid: Grid): readonly LeverDraft[
   return [...fillSpot(costed, grid), ...nextPrice(costed), ...shareSession(costed)];
 }
 
+/** A customer may be asked for so many more, as a share of the order; for more it is another order. */
+const FEW = 0.25;
+
 /** Ask for the pieces that fill the next sheet, session or pack. */
 function fillSpot(costed: CostedJob, grid: Grid): readonly LeverDraft[] {
   const { job } = costed.laidOut;
@@ -22,6 +25,7 @@ function fillSpot(costed: CostedJob, grid: Grid): readonly LeverDraft[] {
   if (spot === undefined || !Number.isInteger(asked)) return [];
   const [reason] = spot.reasons;
   const more = spot.n - asked;
+  if (more > FEW * asked) return [];
   const added =
     reason?.kind === 'pack'
       ? (lineId: string, size: string) => (lineId === reason.lineId && size === reason.size ? more : 0)

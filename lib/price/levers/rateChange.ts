@@ -9,5 +9,5 @@ export const rateChange = (
   asOf: string,
 ): Change => ({
   ...where,
-  value: { value: Number(value.toPrecision(12)), unit: rate.unit, date: asOf, origin: 'yours' },
+  value: { value, unit: rate.unit, date: asOf, origin: 'yours' },
 });

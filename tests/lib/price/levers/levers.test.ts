@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { applyChanges } from '@/lib/check/applyChanges';
+import { fairShirts } from '@/lib/examples/fairJobs';
 import { levers } from '@/lib/price/levers/levers';
 import { priceJob } from '@/lib/priceJob';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
@@ -121,6 +122,12 @@ describe('levers', () => {
       expect(gain.savingEach, id).toBeGreaterThan(0);
     }
     expect(told.map(({ id }) => id)).not.toContain('nextPrice');
+  });
+
+  it('do not ask for half as many again to fill a session', () => {
+    const fair = fairShirts('2026-11-25');
+    // Ninety-six shirts fill two sessions of 48; the next would be full at 144.
+    expect(leversOf(fair).map(({ id }) => id)).not.toContain('fillSpot');
   });
 
   it('offer nothing that brings up a stop', () => {
