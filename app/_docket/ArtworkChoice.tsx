@@ -1,6 +1,6 @@
 'use client';
 
-import type { Artwork } from '@/shared/schemas/artwork';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import { setIn } from '@/shared/setIn';
 import { newId } from '../_documents/newId';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -10,16 +10,7 @@ import type { PlacementPart } from './placementPart';
 
 const NEW = 'new artwork';
 
-const emptyArtwork = (name: string): Artwork => ({
-  name,
-  pixels: null,
-  coverage: null,
-  mirrored: false,
-  rights: { state: 'notStated', note: '' },
-  version: 1,
-  approvedVersion: null,
-  prepMinutes: null,
-});
+const emptyArtwork = (name: string): Artwork => artworkSchema.parse({ name, rights: { state: 'notStated' } });
 
 /** Which picture is printed: one that is there, or a new one. */
 export function ArtworkChoice({ placement, path }: PlacementPart) {

@@ -8,6 +8,8 @@ type FoldProps = Readonly<{
   summary: ReactNode;
   /** One quiet line after it that says what is inside. */
   line?: ReactNode;
+  /** Stands at the end of the line; its room is kept while it is null. */
+  aside?: ReactNode;
   /** Ids, or beginnings of ids, of the fields inside. */
   holds?: readonly string[];
   id?: string | undefined;
@@ -15,7 +17,7 @@ type FoldProps = Readonly<{
 }>;
 
 /** Something folded away under one line; opens by itself when a field inside is to be shown. */
-export function Fold({ summary, line, holds = [], id, children }: FoldProps) {
+export function Fold({ summary, line, aside, holds = [], id, children }: FoldProps) {
   const reveal = useContext(RevealContext);
   const [open, setOpen] = useState(false);
   const [opened, setOpened] = useState(false);
@@ -32,6 +34,7 @@ export function Fold({ summary, line, holds = [], id, children }: FoldProps) {
           <span className={styles.name}>{summary}</span>
           {line && <span className={styles.line}>{line}</span>}
         </span>
+        {aside !== undefined && <span className={styles.aside}>{aside}</span>}
       </summary>
       {/* Once opened it stays: a half-typed text is not thrown away by folding. */}
       {opened && <div className={styles.body}>{children}</div>}

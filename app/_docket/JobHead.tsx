@@ -10,7 +10,7 @@ import { useJobDesk } from './jobDesk';
 import { jobInWords } from './jobWords';
 
 type JobHeadProps = Readonly<{
-  /** Null while the first check is under way. */
+  /** Null while the first check is under way; a word for that would be gone before it is read. */
   findings: readonly Finding[] | null;
 }>;
 
@@ -32,7 +32,7 @@ export function JobHead({ findings }: JobHeadProps) {
         />
       }
       line={jobInWords(input, speak)}
-      aside={<p role="status">{findings === null ? 'Checking…' : `Checked: ${findingsInWords(findings)}`}</p>}
+      aside={<p role="status">{findings === null ? '\u00a0' : `Checked: ${findingsInWords(findings)}`}</p>}
     />
   );
 }

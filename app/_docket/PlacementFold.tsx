@@ -27,23 +27,22 @@ export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
   const path = ['lines', lineIndex, 'placements', index];
   const { stops, cautions } = worries(path);
   const worst = stops > 0 ? 'stop' : 'caution';
+  const count = stops > 0 ? stops : cautions;
   const part = { placement, path };
   return (
     <Fold
       id={fieldId(path)}
       holds={[fieldId(path)]}
-      summary={
-        <>
-          {placement.name}
-          {stops + cautions > 0 && (
-            <span className={styles.worry}>
-              <SeverityShape severity={worst} />
-              {stops > 0 ? speak.count(stops, 'stop') : speak.count(cautions, 'caution')}
-            </span>
-          )}
-        </>
-      }
+      summary={placement.name}
       line={placementInWords(placement, input, speak)}
+      aside={
+        count > 0 && (
+          <span className={styles.worry}>
+            <SeverityShape severity={worst} />
+            {count} <span className={styles.what}>{count === 1 ? worst : `${worst}s`}</span>
+          </span>
+        )
+      }
     >
       <Parts>
         <PlacementPrint {...part} />

@@ -1,7 +1,7 @@
-import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
+import { wholeJob } from '@/lib/grid/costSheet';
 import type { MarkId } from '@/lib/price/rulerMarks';
 import { type TaxTerms, taxTerms } from '@/lib/price/taxTerms';
-import type { JobPrices } from '@/lib/priceJob';
+import type { JobAnswer } from '@/lib/priceJob';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { Line } from '@/shared/schemas/job';
 import { rulerBounds } from '../_figures/rulerBounds';
@@ -25,24 +25,26 @@ export interface PlateFigures {
   readonly format: (amount: number) => string;
 }
 
-/** Reads the plate of one line off the answer; marks and pay are those of the whole job. */
+/**
+ * Reads the plate of one line off the answer; marks and pay are those of the whole job.
+ *
+ * @returns null for an answer without prices
+ */
 export function plateFigures(
-  prices: JobPrices,
-  sheet: CostSheet,
-  line: Pick<Line, 'askedPrice'>,
-  targetMargin: number,
-  context: { readonly speak: Speaker; readonly locale: string },
-): PlateFigures {
+  { prices, costSheet: sheet }: Pick<JobAnswer, 'prices' | 'costSheet'>,
+  { askedPrice }: Pick<Line, 'askedPrice'>,
+  context: Readonly<{ speak: Speaker; locale: string }>,
+): PlateFigures | null {
+  if (prices === null || sheet === null) return null;
   const { speak, locale } = context;
   const { currency } = prices;
   const format = (amount: number) => formatMinor(toMinor(amount, currency), currency, locale);
   const terms = taxTerms(sheet);
   const each = (id: MarkId) => prices.marks.find((mark) => mark.id === id)?.each;
-  const { askedPrice } = line;
   const flag = askedPrice === null ? (each('target') ?? 0) : terms.withoutTax(askedPrice);
   const marks = prices.marks.map(({ id, each: value }) => ({
     id,
-    label: id === 'target' ? `target ${speak.share(targetMargin)}` : markWords[id],
+    label: id === 'target' ? `target ${speak.share(sheet.jobValues.targetMargin ?? 0)}` : markWords[id],
     value,
   }));
   return {

@@ -2,14 +2,23 @@ import type { Channel } from '@/shared/schemas/workshop';
 import type { Speaker } from '../_text/speaker';
 import type { PlateFigures } from './plateFigures';
 
-/** Says under the plate what its marks are and how they stand to the price with tax. */
-export function rulerWords(figures: PlateFigures, channel: Channel | undefined, speak: Speaker): string {
-  const { terms, price, flag, format } = figures;
+/**
+ * Says under the plate what its marks are and how they stand to the price with tax.
+ *
+ * @param figures null before the first price: the words are there already, so that nothing moves later
+ */
+export function rulerWords(
+  figures: PlateFigures | null,
+  channel: Channel | undefined,
+  speak: Speaker,
+): string {
   const marks = 'The marks are averages a piece over the whole job, without tax.';
   const taxMode = channel?.taxMode;
   switch (taxMode) {
     case 'inside':
-      return `${marks} ${price} with ${speak.share(terms.inside)} tax inside is ${format(flag)} without: there the flag stands.`;
+      return figures === null
+        ? `${marks} –.–– with its tax inside is –.–– without: there the flag stands.`
+        : `${marks} ${figures.price} with ${speak.share(figures.terms.inside)} tax inside is ${figures.format(figures.flag)} without: there the flag stands.`;
     case 'added':
       return `${marks} Tax is added to the price later.`;
     case 'none':
