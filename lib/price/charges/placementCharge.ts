@@ -1,8 +1,10 @@
 import type { MinorUnits } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
+import type { CheckedJob } from '../../check/checkedJob';
 import type { CostedJob } from '../../grid/costJob';
 import type { Grid } from '../../grid/evaluateGrid';
 import { piecesOf } from '../../grid/fillLine';
+import { layOutJob } from '../../sheets/layOutJob';
 import { batchEvaluator } from '../curve/batchEvaluator';
 import { writtenPrice } from '../writtenPrice';
 
@@ -28,7 +30,7 @@ export function placementCharge(
   lineId: string,
   placementId: string,
 ): Result<PlacementCharge, PlacementTrouble> {
-  const { job, prints } = laidOut;
+  const { job } = laidOut;
   const line = job.lines.find((one) => one.line.id === lineId);
   const isIt = ({ placement }: { readonly placement: { readonly id: string } }) =>
     placement.id === placementId;
@@ -38,7 +40,7 @@ export function placementCharge(
   const lines = job.lines.map((one) => (one === line ? without : one));
   const wanted = [{ n: lines.reduce((sum, one) => sum + piecesOf(one), 0), priceEach: null }];
   const [whole] = batchEvaluator(laidOut, grid)(wanted);
-  const [rest] = batchEvaluator({ job: { ...job, lines }, prints }, grid)(wanted);
+  const [rest] = batchEvaluator(layOutJob({ ...job, lines } as CheckedJob), grid)(wanted);
   if (whole == null || rest == null) return failed({ kind: 'unknownCost' });
   const cost = whole.fullCost - rest.fullCost;
   const pieces = piecesOf(line);
