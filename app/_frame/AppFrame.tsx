@@ -9,11 +9,12 @@ import { Shell } from '../_shell/Shell';
 import { UndoRedo } from '../_shell/UndoRedo';
 import { notKeptText } from '../_text/notKeptText';
 import { usableLocale } from '../_text/usableLocale';
+import { OverwrittenNote } from './OverwrittenNote';
 import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */
 export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
-  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop } = useMaker();
+  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = useMaker();
   useUndoKeys(undo, redo);
   const locale = usableLocale(workshop?.locale ?? 'en');
   const measures = useMemo(() => measuresOf(workshop), [workshop]);
@@ -42,6 +43,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         )
       }
     >
+      <OverwrittenNote fields={rest.overwritten} onSeen={rest.acknowledgeOverwritten} />
       <NumberLocale value={locale}>
         <MakerMeasures value={measures}>{children}</MakerMeasures>
       </NumberLocale>

@@ -38,7 +38,7 @@ export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
           onCommit={(step) => set('Price ending', ['policy', 'priceStep'], step)}
         />
         <MeasureField
-          label="Gap between pieces on a sheet"
+          label="Gap between pieces"
           id={workshopFieldId(['policy', 'gutterMm'])}
           kind="length"
           width="narrow"
@@ -60,13 +60,15 @@ export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
           onCommit={(room) => set('Room for tape', ['policy', 'tapeMarginMm'], room)}
         />
       </FieldGroup>
-      <CheckField
-        label="The yearly cost of the workshop already pays for worn machines"
-        id={workshopFieldId(['policy', 'wearInOverhead'])}
-        checked={policy.wearInOverhead}
-        hint="Then jobs carry no wear of their own, and nothing is counted twice."
-        onCommit={(inside) => set('Wear in overhead', ['policy', 'wearInOverhead'], inside)}
-      />
+      <div className={styles.below}>
+        <CheckField
+          label="The yearly cost of the workshop already pays for worn machines"
+          id={workshopFieldId(['policy', 'wearInOverhead'])}
+          checked={policy.wearInOverhead}
+          hint="Then jobs carry no wear of their own, and nothing is counted twice."
+          onCommit={(inside) => set('Wear in overhead', ['policy', 'wearInOverhead'], inside)}
+        />
+      </div>
     </>
   );
 }

@@ -14,6 +14,7 @@ import { PrinterSection } from './PrinterSection';
 import { RateLines } from './RateLines';
 import { RoomSection } from './RoomSection';
 import { SheetSection } from './SheetSection';
+import styles from './WorkshopParts.module.css';
 import type { WorkshopDesk } from './workshopDesk';
 
 interface WorkshopSection {
@@ -119,6 +120,7 @@ function PackingSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
   return (
     <>
       <RateLines desk={desk} groups={['packing']} />
+      <h3 className={styles.sub}>Packaging of single pieces</h3>
       <PackagingSection desk={desk} />
     </>
   );

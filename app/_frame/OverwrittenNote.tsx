@@ -1,0 +1,34 @@
+'use client';
+
+import { Button } from '../_shell/Button';
+import type { Overwritten } from '../_storage/commitEdit';
+import { fieldWords } from '../_text/fieldWords';
+import styles from './OverwrittenNote.module.css';
+
+type OverwrittenNoteProps = Readonly<{ fields: readonly Overwritten[]; onSeen: () => void }>;
+
+/** Fields named one by one; the rest is counted. */
+const MOST_NAMED = 3;
+
+/** Says which fields were set in another tab as well, and that what was typed here is in force. */
+export function OverwrittenNote({ fields, onSeen }: OverwrittenNoteProps) {
+  const names = fields
+    .slice(0, MOST_NAMED)
+    .map(({ kind, id, path }) =>
+      fieldWords(kind === 'workshop' ? { document: kind, path } : { document: kind, id, path }),
+    );
+  const more = fields.length - names.length;
+  return (
+    <div role="status">
+      {fields.length > 0 && (
+        <div className={styles.note}>
+          <p>
+            Another tab had changed the same: {names.join('; ')}
+            {more > 0 && ` and ${more} more`}. What you typed here is in force; undo brings the other back.
+          </p>
+          <Button onPress={onSeen}>I have seen it</Button>
+        </div>
+      )}
+    </div>
+  );
+}
