@@ -70,7 +70,7 @@ describe('a placement', () => {
   it('says itself in one line and unfolds to its fields', async () => {
     await layOut();
     expect(at(back)).toHaveTextContent(
-      'Back picture1 caution8 × 10 in, back · Flat press 15 × 15 in · 390 °F, 55 s',
+      'Back picture8 × 10 in, back · Flat press 15 × 15 in · 390 °F, 55 s1 caution',
     );
     expect(document.getElementById(`${back}-prints-0-widthMm`)).toBeNull();
     unfold(back);
