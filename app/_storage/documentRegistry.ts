@@ -1,3 +1,4 @@
+import { artworkWithPicture } from '@/lib/stored/artworkSteps';
 import type { Registry } from '@/lib/stored/registry';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import { type Blank, blankSchema } from '@/shared/schemas/blank';
@@ -16,6 +17,6 @@ export type DocumentBodies = {
 export const documentRegistry: Registry<DocumentBodies> = {
   workshop: { version: 1, schema: workshopSchema, steps: {} },
   blank: { version: 1, schema: blankSchema, steps: {} },
-  artwork: { version: 1, schema: artworkSchema, steps: {} },
+  artwork: { version: 2, schema: artworkSchema, steps: { 1: artworkWithPicture } },
   job: { version: 1, schema: jobSchema, steps: {} },
 };

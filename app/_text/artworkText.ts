@@ -22,6 +22,11 @@ function density({ finding, name, figure, speak }: Told) {
 export const artworkText = {
   'ART-01': density,
   'ART-02': density,
+  'ART-03': ({ name, figure, speak }) =>
+    saying(
+      `${name('artwork')} has enough pixels but looks enlarged.`,
+      `Its edges take ${speak.number(figure('edgePx'), 1)} px from dark to light; sharp ones take one or two. It will print as soft as it looks close up. Ask for the original file or line art.`,
+    ),
   'ART-04': ({ finding, name, figure, speak }) => {
     const sentence = `${name('artwork')} and its box of ${speak.size(figure('widthMm'), figure('heightMm'))} differ in shape by ${speak.share(figure('off'))}.`;
     const inside = speak.size(figure('insideWidthMm'), figure('insideHeightMm'));
@@ -43,7 +48,39 @@ export const artworkText = {
         );
     }
   },
+  'ART-06': ({ name, figure, speak }) =>
+    saying(
+      `${name('artwork')} stands on a solid background.`,
+      `It lays down ${speak.share(figure('ink'))} of ink there and will print as a coloured box. Take the background out in a picture program, or say that it is meant so.`,
+    ),
+  'ART-07': ({ finding, name, figure, speak }) =>
+    finding.variant === 'fading'
+      ? saying(
+          `${speak.share(figure('share'))} of ${name('artwork')} fades out.`,
+          'Glows and soft shadows end in a tint too pale to see on a screen and plain to see on cloth. Press a swatch, or end them with a clear edge.',
+        )
+      : saying(
+          `${name('artwork')} has pale specks where it should be white.`,
+          `A JPEG leaves them around edges, ${speak.share(figure('share'))} of this one, and they print as a visible tint. Ask for a PNG, or clean the white in a picture program.`,
+        ),
+  'ART-08': ({ name }) =>
+    saying(
+      `${name('artwork')} does not say what its colours mean.`,
+      'It is taken as sRGB, as nearly all such files are. Where colours matter, ask for a file saved with its profile, and keep one profile for your ink, paper and cloth.',
+    ),
   'ART-10': ({ finding, name, figure, speak }) => {
+    if (finding.variant === 'heavyPixels' || finding.variant === 'tooHeavyPixels') {
+      const share = `${speak.share(figure('share'))} of ${name('artwork')} is heavy with ink, more than 180 % of its channels.`;
+      return finding.variant === 'tooHeavyPixels'
+        ? saying(
+            share,
+            `Above ${speak.share(figure('most'))} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, lighten the picture, or give the swatch you pressed as the reason.`,
+          )
+        : saying(
+            share,
+            'Such parts dry slowly and may ghost. Let the print dry longer, and try a lower ink limit.',
+          );
+    }
     const sentence = `${name('artwork')} lays down ${speak.share(figure('coverage'))} of ink on average.`;
     return finding.variant === 'tooHeavy'
       ? saying(

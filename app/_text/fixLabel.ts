@@ -14,6 +14,8 @@ export const fixLabels = {
     `Print at ${speak.size(figure('widthMm'), figure('heightMm'))} on ${name('sizes')}`,
   setTemperature: ({ figure, speak }) => `Set ${speak.temperature(figure('temperatureC'))}`,
   planRelief: () => 'Plan a press pillow',
+  boxIsMeant: () => 'The box is meant so',
+  whiteIsCloth: () => 'Bare cloth is right there',
   mirrorOn: () => 'Print it mirrored',
   mirrorOff: () => 'Print it as it is',
   markApproved: ({ figure }) =>

@@ -58,6 +58,11 @@ export const substrateText = {
         );
     }
   },
+  'SUB-05': ({ name, figure, speak }) =>
+    saying(
+      `White in ${name('artwork')} prints as bare cloth.`,
+      `There is no white ink: ${speak.share(figure('share'))} of the picture is white inside it and takes the ${name('colour')} of ${name('blank')}. Look at the preview on the cloth, or choose a white blank.`,
+    ),
   'SUB-06': ({ finding, name }) =>
     finding.variant === 'uncoated'
       ? saying(

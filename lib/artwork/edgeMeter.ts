@@ -1,3 +1,4 @@
+import { thresholds } from '@/shared/tables/thresholds';
 import type { PixelGrid } from './pixelGrid';
 
 /** How many pixels the edges in a picture take to go from dark to light. */
@@ -23,7 +24,7 @@ export interface EdgeMeter {
  * takes 3 and more. Width of edges as a measure of blur: P. Marziliano and others, "A no-reference perceptual
  * blur metric", ICIP 2002; the limit is a judgement by eye.
  */
-const SOFT_FROM_PX = 3;
+const SOFT_FROM_PX = thresholds.picture.softEdge.value;
 /** Differences in lightness, of 255: a clear edge, and a step that still belongs to one. */
 const EDGE_HEIGHT = 64;
 const STEP_HEIGHT = 2;

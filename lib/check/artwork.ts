@@ -1,6 +1,6 @@
-import type { ResolvedJob } from '@/lib/check/checkedJob';
+import { pictureRules } from '@/lib/check/artworkPicture';
+import { eachArtwork } from '@/lib/check/eachArtwork';
 import { makeFinding } from '@/lib/check/makeFinding';
-import type { PlacementPlace } from '@/lib/check/places';
 import { placementPlaces } from '@/lib/check/places';
 import type { Rule } from '@/lib/check/rule';
 import { shapeRule } from '@/lib/check/shape';
@@ -11,7 +11,7 @@ const heavyInk: Rule = ({ resolved }) =>
   eachArtwork(resolved).flatMap(({ placed, whereArtwork }) => {
     const { value, origin } = placed.totalCoverage;
     const { heavy, tooHeavy } = thresholds.ink;
-    if (origin === 'typical' || value <= heavy.value + 1e-9) return [];
+    if (origin !== 'yours' || value <= heavy.value + 1e-9) return [];
     const isTooHeavy = value > tooHeavy.value + 1e-9;
     const limit = isTooHeavy ? tooHeavy : heavy;
     return [
@@ -105,11 +105,11 @@ const rights: Rule = ({ resolved }) =>
     ];
   });
 
-/** Each artwork once, at the first placement that uses it. */
-function eachArtwork(job: ResolvedJob): readonly PlacementPlace[] {
-  const places = placementPlaces(job);
-  const idOf = (place: PlacementPlace) => place.placed.placement.artworkId;
-  return places.filter((place, index) => places.findIndex((other) => idOf(other) === idOf(place)) === index);
-}
-
-export const artworkRules: readonly Rule[] = [shapeRule, heavyInk, mirrored, approval, rights];
+export const artworkRules: readonly Rule[] = [
+  shapeRule,
+  ...pictureRules,
+  heavyInk,
+  mirrored,
+  approval,
+  rights,
+];

@@ -37,8 +37,11 @@ export interface ResolvedPlacement {
   readonly handMinutes: Rate;
   readonly aloneMinutes: Rate;
   readonly hotMinutes: Rate;
-  /** Sum over the channels, 0 to 4; `origin` says whether it was entered or is the typical value. */
-  readonly totalCoverage: { readonly value: number; readonly origin: 'typical' | 'yours' };
+  /**
+   * Sum over the channels, 0 to 4. One that is `read` is that of the picture over its own box; how it lies in a
+   * print's box still counts.
+   */
+  readonly totalCoverage: { readonly value: number; readonly origin: 'typical' | 'yours' | 'read' };
   readonly prepMinutes: Rate;
 }
 

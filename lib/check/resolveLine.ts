@@ -1,9 +1,10 @@
+import { coverageTotal } from '@/lib/artwork/coverageTotal';
 import type { ResolvedLine, ResolvedPlacement, ResolvedSize } from '@/lib/check/checkedJob';
 import { ownEntry } from '@/lib/check/ownEntry';
 import { resolvePackaging, resolvePress } from '@/lib/check/resolveMachines';
 import type { TakeRate } from '@/lib/check/usedRate';
 import type { Where } from '@/shared/finding';
-import type { Coverage } from '@/shared/schemas/artwork';
+import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Line, Placement } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
@@ -123,10 +124,7 @@ function resolvePlacement(
     handMinutes: of('handMinutes'),
     aloneMinutes: of('aloneMinutes'),
     hotMinutes: of('hotMinutes'),
-    totalCoverage:
-      artwork.coverage === null
-        ? { value: TYPICAL_TOTAL_COVERAGE, origin: 'typical' }
-        : { value: totalOf(artwork.coverage), origin: 'yours' },
+    totalCoverage: coverageOf(artwork),
     prepMinutes: take({
       rate: artwork.prepMinutes,
       typical: otherTypicals.prepMinutes,
@@ -138,13 +136,9 @@ function resolvePlacement(
   };
 }
 
-function totalOf(coverage: Coverage): number {
-  switch (coverage.kind) {
-    case 'total':
-      return coverage.total;
-    case 'channels':
-      return coverage.cyan + coverage.magenta + coverage.yellow + coverage.black;
-    default:
-      return coverage satisfies never;
-  }
+/** The maker's own figure, else what was read from the file, else the typical one. */
+function coverageOf({ coverage, picture }: Artwork): ResolvedPlacement['totalCoverage'] {
+  if (coverage !== null) return { value: coverageTotal(coverage), origin: 'yours' };
+  if (picture !== null) return { value: coverageTotal(picture.coverage), origin: 'read' };
+  return { value: TYPICAL_TOTAL_COVERAGE, origin: 'typical' };
 }

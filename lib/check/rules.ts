@@ -11,10 +11,12 @@ import type { Rule } from '@/lib/check/rule';
 import { safetyRules } from '@/lib/check/safety';
 import { sheetFitRules } from '@/lib/check/sheetFit';
 import { substrateRules } from '@/lib/check/substrate';
+import { whiteOnCloth } from '@/lib/check/substrateWhite';
 
 /** Every rule that needs no cost. */
 export const rules: readonly Rule[] = [
   ...substrateRules,
+  whiteOnCloth,
   ...resolutionRules,
   ...artworkRules,
   ...sheetFitRules,

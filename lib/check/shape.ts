@@ -22,8 +22,10 @@ function judgeShape(
   unit: Workshop['units']['length'],
 ): readonly Finding[] {
   const { artwork, placement } = place.placed;
-  if (artwork.pixels === null || isSpeck(print)) return [];
-  const artShape = artwork.pixels.width / artwork.pixels.height;
+  // A drawing is clean at any size and has no pixels of its own, but it has a shape.
+  const drawn = artwork.pixels ?? artwork.picture;
+  if (drawn === null || isSpeck(print)) return [];
+  const artShape = drawn.width / drawn.height;
   const boxShape = print.widthMm / print.heightMm;
   const off = Math.max(artShape / boxShape, boxShape / artShape) - 1;
   const limits = thresholds.shape;

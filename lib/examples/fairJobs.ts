@@ -131,6 +131,7 @@ function art(
     name,
     pixels: { width: 3000, height: Math.round((3000 * height) / width) },
     coverage: { kind: 'total', total },
+    picture: null,
     mirrored: false,
     rights: { state: 'own', note: '' },
     version: 1,

@@ -1,3 +1,4 @@
+import { printedShare } from '../artwork/printedShare';
 import type { ResolvedJob, ResolvedLine, ResolvedPlacement, ResolvedSize } from '../check/checkedJob';
 import { printOfSize } from '../check/printOfSize';
 import type { LaidOutPrint } from '../sheets/layOutJob';
@@ -17,7 +18,6 @@ const idle: GridColumn = Object.fromEntries(
     scrap: 0,
     replaceAlone: 1,
     tests: 0,
-    coverage: 0,
     handMinutes: 0,
     aloneMinutes: 0,
     hotMinutes: 0,
@@ -76,7 +76,13 @@ export function fillCase(
     const resolved = line.placements[index];
     if (resolved === undefined) {
       return suffixed(
-        { group: counted(1), ups: counted(1), areaM2: counted(0), designPieces: counted(1) },
+        {
+          group: counted(1),
+          ups: counted(1),
+          areaM2: counted(0),
+          coverage: counted(0, 'not used by this line'),
+          designPieces: counted(1),
+        },
         index,
       );
     }
@@ -86,6 +92,7 @@ export function fillCase(
         group: counted(print.pieces === linePieces ? batch : (batch * print.pieces) / linePieces),
         ups: counted(print.perSheet, 'from the layout'),
         areaM2: { ...counted((print.widthMm * print.heightMm) / 1e6), about: 'width × height of the print' },
+        coverage: coverageOf(resolved, print),
         designPieces: counted(piecesWith(job, resolved.placement.artworkId, line, batch)),
       },
       index,
@@ -116,11 +123,6 @@ function fillPlacement(line: ResolvedLine, resolved: ResolvedPlacement, index: n
     scrap: given(resolved.scrap),
     replaceAlone: typed(placement.replacements === 'alone' ? 1 : 0),
     tests: typed(placement.testPresses),
-    coverage: {
-      value: resolved.totalCoverage.value,
-      origin: resolved.totalCoverage.origin,
-      about: resolved.artwork.name,
-    },
     handMinutes: given(resolved.handMinutes),
     aloneMinutes: given(resolved.aloneMinutes),
     hotMinutes: given(resolved.hotMinutes),
@@ -138,6 +140,21 @@ function fillPlacement(line: ResolvedLine, resolved: ResolvedPlacement, index: n
     protectivePaper: given(press.protectivePaper),
     tape: given(press.tape),
   };
+}
+
+/** Ink over the box of one print: of a picture that was read, as it lies in it. */
+function coverageOf(
+  { artwork, placement, totalCoverage }: ResolvedPlacement,
+  print: LaidOutPrint,
+): GridInput {
+  const { value, origin } = totalCoverage;
+  if (origin !== 'read' || artwork.picture === null) {
+    return { value, origin: origin === 'read' ? 'counted' : origin, about: artwork.name };
+  }
+  return counted(
+    value * printedShare(artwork.picture, print, placement.fit),
+    `read from the file “${artwork.picture.fileName}”`,
+  );
 }
 
 function printFor(

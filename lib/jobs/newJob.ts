@@ -48,6 +48,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
       name: 'First picture',
       pixels: null,
       coverage: null,
+      picture: null,
       mirrored: false,
       rights: { state: 'notStated', note: '' },
       version: 1,

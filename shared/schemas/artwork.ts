@@ -1,3 +1,4 @@
+import { pictureSchema } from './picture';
 import { rateSchema } from './rate';
 import { nameSchema } from './workshop';
 import { z } from './z';
@@ -23,7 +24,10 @@ export const artworkSchema = z.strictObject({
     .strictObject({ width: z.int().min(1).max(100_000), height: z.int().min(1).max(100_000) })
     .nullable()
     .default(null),
+  /** The maker's own figure; null where the picture's is used, or the typical one. */
   coverage: coverageSchema.nullable().default(null),
+  /** What was read from the file; null where figures are entered by hand. */
+  picture: pictureSchema.nullable().default(null),
   /** True where the picture itself is already flipped for the transfer. */
   mirrored: z.boolean().default(false),
   rights: z.strictObject({

@@ -8,6 +8,7 @@ export interface Threshold {
     | 'L*'
     | 'C*'
     | 'ppi'
+    | 'px'
     | 'mm'
     | '°C'
     | 's'
@@ -66,6 +67,19 @@ export const thresholds = {
   ink: {
     heavy: limit(2.5, 'share', memory),
     tooHeavy: limit(3, 'share', memory),
+    /** Share of the pixels read whose channels add to more than 180 %. */
+    heavyPixels: limit(0.1, 'share', memory),
+    tooHeavyPixels: limit(0.4, 'share', memory),
+  },
+  /** What pixels tell of a picture file. */
+  picture: {
+    softEdge: limit(3, 'px', 'Marziliano and others, ICIP 2002, for the measure; limit by eye'),
+    /** Smoothed edges alone make up less. */
+    fading: limit(0.02, 'share', 'by eye, on drawings with smoothed edges'),
+    /** Packing a JPEG leaves fewer pale pixels around letters. */
+    halo: limit(0.01, 'share', 'by eye, on JPEG drawings'),
+    /** Half a per cent: the eyes of a figure, a line of letters. */
+    white: limit(0.005, 'share', practice),
   },
   /** Smaller pieces can be neither cut nor taped, and are a slip of the unit. */
   leastPrint: limit(5, 'mm', practice),

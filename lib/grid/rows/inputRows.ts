@@ -44,7 +44,6 @@ export const lineInputRows: readonly RowDefinition[] = [
   slot('scrap_#', 'Pieces spoiled at press #', 'share', 'The blank is lost.'),
   slot('replaceAlone_#', 'Replacements of print # take a sheet alone', 'yes or no', '0 where ganged.'),
   slot('tests_#', 'Test presses of placement #', 'presses', 'On scrap cloth, each with a sheet.'),
-  slot('coverage_#', 'Ink coverage of print #', 'share', 'Sum of the channels over the print’s box.'),
   slot('handMinutes_#', 'Hands-on minutes of press #', 'min', 'Lint, align, tape, press, peel.'),
   slot('aloneMinutes_#', 'Press # works alone', 'min', 'Nobody is paid for these.'),
   slot('hotMinutes_#', 'Press # held hot', 'min', 'For one piece.'),
@@ -76,6 +75,16 @@ export const caseInputRows: readonly RowDefinition[] = [
   },
   { ...row('case', 'ups_#', 'Prints # on a sheet', 'pieces', 'From the layout.'), repeat: 'placement' },
   { ...row('case', 'areaM2_#', 'Area of print #', 'm2', 'Width × height.'), repeat: 'placement' },
+  {
+    ...row(
+      'case',
+      'coverage_#',
+      'Ink coverage of print #',
+      'share',
+      'Sum of the channels over the print’s box.',
+    ),
+    repeat: 'placement',
+  },
   {
     ...row('case', 'designPieces_#', 'Pieces that share the artwork of print #', 'pieces', 'In the job.'),
     repeat: 'placement',

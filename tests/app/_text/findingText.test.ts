@@ -8,7 +8,9 @@ import { reviewCosts } from '@/lib/check/reviewCosts';
 import { formulaFindings } from '@/lib/grid/rowFindings';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
+import type { Picture } from '@/shared/schemas/picture';
 import { type FindingId, findingIds } from '@/shared/tables/findingIds';
+import { aPicture } from '@/tests/fixtures/aPicture';
 import { club, clubWith, mugsWith, TODAY } from '@/tests/fixtures/clubJob';
 
 const inches = {
@@ -56,6 +58,11 @@ const print = (widthMm: number, heightMm: number) => ({
   'job.lines.0.placements.0.prints': [{ sizes: null, widthMm, heightMm }],
 });
 
+const read = (fields: Partial<Picture>) => ({
+  'artwork:hill-path.picture': aPicture(fields),
+  'artwork:hill-path.coverage': null,
+});
+
 /** Jobs that between them bring every rule to speak, in most of its ways. */
 const troubled: readonly Record<string, unknown>[] = [
   {},
@@ -70,6 +77,15 @@ const troubled: readonly Record<string, unknown>[] = [
     ],
   },
   { 'blank:white-shirt.fibres': [{ fibre: 'cotton', share: 1 }] },
+  read({
+    edgeWidthPx: 4.2,
+    background: { rgb: [200, 30, 30], ink: 1.1, prints: true },
+    softShare: 0.1,
+    colourTag: 'untagged',
+    heavyShare: 0.2,
+  }),
+  read({ format: 'jpeg', paleShare: 0.1, heavyShare: 0.6 }),
+  { ...read({ enclosedWhiteShare: 0.1 }), ...colour(86) },
   colour(50),
   colour(80),
   colour(86),

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { inkProfile } from '@/lib/artwork/inkProfile';
+import type { PixelGrid } from '@/lib/artwork/pixelGrid';
+import { printedShare } from '@/lib/artwork/printedShare';
+import { Grid } from '@/lib/grid/evaluateGrid';
+import { priceJob } from '@/lib/priceJob';
+import { aPicture } from '@/tests/fixtures/aPicture';
+import { clubWith } from '@/tests/fixtures/clubJob';
+
+const grid = new Grid();
+
+/** Cyan from x or y = 0 up to a share of the way, white beyond. */
+function half(width: number, height: number, isInked: (x: number, y: number) => boolean): PixelGrid {
+  const rgba = new Uint8Array(width * height * 4).fill(255);
+  for (let y = 0; y < height; y += 1) {
+    for (let x = 0; x < width; x += 1) if (isInked(x, y)) rgba[(y * width + x) * 4] = 0;
+  }
+  return { width, height, rgba };
+}
+
+describe('where the ink of a picture lies', () => {
+  it('is told by strips that average to 1', () => {
+    const { across, down } = inkProfile(half(64, 96, (x) => x < 32));
+    expect(across.slice(0, 16)).toEqual(Array(16).fill(2));
+    expect(across.slice(16)).toEqual(Array(16).fill(0));
+    expect(down.every((ink) => Math.abs(ink - 1) < 1e-12)).toBe(true);
+  });
+
+  it('is even where there is none, and for pictures narrower than the strips', () => {
+    expect(inkProfile(half(3, 2, () => false)).across).toEqual(Array(32).fill(1));
+    const { across } = inkProfile(half(2, 40, () => true));
+    expect(across).toEqual(Array(32).fill(1));
+  });
+});
+
+describe('the ink of a print, against the ink of its picture', () => {
+  const square = { ...aPicture(), width: 1000, height: 1000 };
+  const middle = { ...square, inkAcross: inkProfile(half(64, 64, (x) => x >= 16 && x < 48)).across };
+
+  it('thins out over bare strips', () => {
+    expect(printedShare(square, { widthMm: 200, heightMm: 100 }, 'inside')).toBeCloseTo(0.5, 12);
+    expect(printedShare(square, { widthMm: 100, heightMm: 100 }, 'inside')).toBeCloseTo(1, 12);
+  });
+
+  it('is that of the part shown where the picture is cropped', () => {
+    // The middle half of the width is shown, and all the ink lies there.
+    expect(printedShare(middle, { widthMm: 50, heightMm: 100 }, 'fill')).toBeCloseTo(2, 9);
+    expect(printedShare(middle, { widthMm: 100, heightMm: 50 }, 'fill')).toBeCloseTo(1, 9);
+  });
+
+  it('stays when stretched', () => {
+    expect(printedShare(middle, { widthMm: 50, heightMm: 100 }, 'stretch')).toBe(1);
+  });
+});
+
+describe('costs of a picture that was read', () => {
+  const readOf = (more: Readonly<Record<string, unknown>> = {}) =>
+    clubWith({
+      'artwork:hill-path.picture': aPicture({ width: 1600, height: 2000 }),
+      'artwork:hill-path.pixels': { width: 1600, height: 2000 },
+      'artwork:hill-path.coverage': null,
+      'job.lines.0.placements.0.prints': [{ sizes: null, widthMm: 160, heightMm: 240 }],
+      ...more,
+    });
+  const coverage = (input: ReturnType<typeof readOf>) => {
+    const sheet = priceJob(input, grid).costSheet;
+    return { value: sheet?.values.coverage_1?.[0], input: sheet?.inputs.cases[0]?.coverage_1 };
+  };
+
+  it('take its channels, thinned by the bare strips of its box, and say where they come from', () => {
+    // 4 : 5 in a box of 160 × 240 mm covers 160 × 200 of it.
+    const { value, input } = coverage(readOf());
+    expect(value).toBeCloseTo(0.85 * (200 / 240), 12);
+    expect(input).toMatchObject({ origin: 'counted', about: 'read from the file “hill-path.png”' });
+  });
+
+  it('take the maker’s own figure where there is one', () => {
+    const { value, input } = coverage(
+      readOf({ 'artwork:hill-path.coverage': { kind: 'total', total: 1.4 } }),
+    );
+    expect(value).toBe(1.4);
+    expect(input?.origin).toBe('yours');
+  });
+});

@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { checkJob } from '@/lib/check/checkJob';
+import type { Picture } from '@/shared/schemas/picture';
+import { aPicture } from '@/tests/fixtures/aPicture';
+import { club, clubWith, mended, told, verdict } from '@/tests/fixtures/clubJob';
+
+const read = (fields: Partial<Picture> = {}, more: Readonly<Record<string, unknown>> = {}) =>
+  clubWith({
+    'artwork:hill-path.picture': aPicture(fields),
+    'artwork:hill-path.pixels': { width: 1600, height: 2000 },
+    'artwork:hill-path.coverage': null,
+    ...more,
+  });
+
+describe('a picture that was read', () => {
+  it('is silent where it is clean, and where there is none', () => {
+    for (const id of ['ART-03', 'ART-06', 'ART-07', 'ART-08', 'ART-10', 'SUB-05'] as const) {
+      expect(verdict(read(), id)).toBe('pass');
+      expect(verdict(club(), id)).toBe('pass');
+    }
+  });
+});
+
+describe('ART-03 tells a file that was enlarged', () => {
+  it.each([
+    [2.99, 'pass'],
+    [3, 'caution'],
+    [null, 'pass'],
+  ])('edges of %s px: %s', (edgeWidthPx, expected) => {
+    expect(verdict(read({ edgeWidthPx }), 'ART-03')).toBe(expected);
+  });
+});
+
+describe('ART-06 asks about a solid background', () => {
+  const background = { rgb: [200, 30, 30] as [number, number, number], ink: 1.1, prints: true };
+
+  it('asks once, and takes the answer', () => {
+    const input = read({ background });
+    expect(verdict(input, 'ART-06')).toBe('caution');
+    expect(verdict(mended(input, told(input, 'ART-06')[0]), 'ART-06')).toBe('pass');
+  });
+
+  it('leaves a white ground alone: it prints nothing', () => {
+    expect(verdict(read({ background: { ...background, ink: 0.01, prints: false } }), 'ART-06')).toBe('pass');
+  });
+});
+
+describe('ART-07 notes what prints as a pale tint', () => {
+  it.each([
+    ['png', 0.02, 0, 'pass'],
+    ['png', 0.0201, 0, 'note fading'],
+    ['jpeg', 0, 0.01, 'pass'],
+    ['jpeg', 0, 0.0101, 'note halo'],
+    ['png', 0, 0.5, 'pass'],
+  ] as const)('%s, %d fading, %d pale: %s', (format, softShare, paleShare, expected) => {
+    expect(verdict(read({ format, softShare, paleShare }), 'ART-07')).toBe(expected);
+  });
+});
+
+describe('ART-08 notes colours nobody has named', () => {
+  it.each([
+    ['sRGB', 'pass'],
+    ['profile', 'pass'],
+    ['untagged', 'note'],
+  ] as const)('%s: %s', (colourTag, expected) => {
+    expect(verdict(read({ colourTag }), 'ART-08')).toBe(expected);
+  });
+});
+
+describe('ART-10 judges heavy pixels', () => {
+  it.each([
+    [0.1, 'pass'],
+    [0.1001, 'caution heavyPixels'],
+    [0.4, 'caution heavyPixels'],
+    [0.4001, 'stop tooHeavyPixels'],
+  ])('a share of %d: %s', (heavyShare, expected) => {
+    expect(verdict(read({ heavyShare }), 'ART-10')).toBe(expected);
+  });
+
+  it('lets a stop pass with a reason', () => {
+    const waiver = { finding: 'ART-10', placementId: 'back', lineId: null, reason: 'Swatch came out dry.' };
+    const input = read({ heavyShare: 0.6 }, { 'job.waivers': [waiver] });
+    expect(told(input, 'ART-10')[0]?.waivable).toBe(true);
+    expect(checkJob(input).checked).not.toBeNull();
+  });
+
+  it('goes by the maker’s own figure where there is one', () => {
+    const own = { 'artwork:hill-path.coverage': { kind: 'total', total: 2 } };
+    expect(verdict(read({ heavyShare: 0.6 }, own), 'ART-10')).toBe('pass');
+  });
+
+  it('does not take a total that was read for one that was typed', () => {
+    const coverage = { cyan: 0.9, magenta: 0.9, yellow: 0.9, black: 0 };
+    expect(verdict(read({ coverage }), 'ART-10')).toBe('pass');
+  });
+});
+
+describe('SUB-05 asks whether white may be bare cloth', () => {
+  const natural = { name: 'natural', L: 89, a: 1, b: 5 };
+
+  it.each([
+    [0.005, 'pass'],
+    [0.0051, 'caution'],
+  ])('an enclosed share of %d on a natural shirt: %s', (enclosedWhiteShare, expected) => {
+    expect(verdict(read({ enclosedWhiteShare }, { 'blank:white-shirt.colour': natural }), 'SUB-05')).toBe(
+      expected,
+    );
+  });
+
+  it.each([
+    [90, 5, 'pass'],
+    [89.9, 5, 'caution'],
+    [90, 5.1, 'caution'],
+  ])('cloth of L* %d and C* %d: %s', (L, b, expected) => {
+    const colour = { name: 'cloth', L, a: 0, b };
+    expect(verdict(read({ enclosedWhiteShare: 0.2 }, { 'blank:white-shirt.colour': colour }), 'SUB-05')).toBe(
+      expected,
+    );
+  });
+
+  it('takes the answer', () => {
+    const input = read({ enclosedWhiteShare: 0.2 }, { 'blank:white-shirt.colour': natural });
+    expect(verdict(mended(input, told(input, 'SUB-05')[0]), 'SUB-05')).toBe('pass');
+  });
+});
+
+describe('ART-04 knows the shape of a drawing, which has no pixels of its own', () => {
+  it.each([
+    [1000, 'caution inside'],
+    [1250, 'pass'],
+  ])('1000 × %d in a box of 4 to 5: %s', (height, expected) => {
+    const input = read({ format: 'svg', width: 1000, height }, { 'artwork:hill-path.pixels': null });
+    expect(verdict(input, 'ART-04')).toBe(expected);
+    expect(verdict(input, 'ART-01')).toBe('pass');
+  });
+});
