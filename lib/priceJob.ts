@@ -1,7 +1,9 @@
 import { type Finding, isStanding } from '@/shared/finding';
+import { LARGEST_AMOUNT } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
 import type { CheckedJob } from './check/checkedJob';
 import { checkJob } from './check/checkJob';
+import { makeFinding } from './check/makeFinding';
 import { orderFindings } from './check/orderFindings';
 import { reviewCosts } from './check/reviewCosts';
 import { type CostedJob, costJob } from './grid/costJob';
@@ -64,6 +66,7 @@ function priceChecked(checked: CheckedJob, found: readonly Finding[], grid: Grid
     return uncosted(orderFindings([...found, ...faultFindings(result.faults, checked.ownRows)]));
   }
   const costed = result.job;
+  if (!isExact(costed)) return uncosted(orderFindings([...found, tooLarge(checked)]));
   const findings = orderFindings([...found, ...reviewCosts(checked, costFactsOf(costed, grid))]);
   const answer = { findings, layout: laidOut.prints, costSheet: costed.sheet };
   // A price under the floor is a stop whose way out is the prices themselves: they are not withheld for it.
@@ -102,3 +105,22 @@ function ownRowsOf({ workshop, job }: JobInput) {
 
 const mostPlacements = ({ job }: JobInput): number =>
   Math.max(...job.lines.map((line) => line.placements.length));
+
+/** Whether every amount that will be shown or written is one that stays exact to the last coin. */
+function isExact({ sheet }: CostedJob): boolean {
+  return ['fullCost', 'target', 'price', 'variableFloor'].every((row) => {
+    // Half is kept for tax and for a single piece that bears what the whole batch shares.
+    return Math.abs(wholeJob(sheet, row)) * 2 <= LARGEST_AMOUNT;
+  });
+}
+
+const tooLarge = ({ workshop }: CheckedJob): Finding =>
+  makeFinding({
+    id: 'RATE-03',
+    severity: 'stop',
+    variant: 'tooLarge',
+    waivable: false,
+    where: { document: 'job', path: [] },
+    limit: { value: LARGEST_AMOUNT, unit: 'money' },
+    facts: { most: LARGEST_AMOUNT, currency: workshop.currency },
+  });

@@ -53,6 +53,31 @@ export const rateText = {
   },
   'RATE-03': (told) => {
     const { finding, name, figure, speak } = told;
+    switch (finding.variant) {
+      case 'doubled':
+      case 'outOfOrder':
+        return saying(
+          `The price breaks ${name('breaks')} do not rise.`,
+          'Which price holds from which quantity would be a guess. Put them in rising order, each once.',
+        );
+      case 'ending':
+        return saying(
+          `Prices are to end on ${speak.number(figure('step'))} ${name('currency')}, which is finer than a coin.`,
+          `Nobody can pay it, so prices end on ${speak.money(figure('coin'))} instead. Set an ending that can be paid.`,
+        );
+      case 'resale':
+        return saying(
+          `${name('machine')} is to fetch ${speak.money(figure('resale'))} and cost ${speak.money(figure('price'))}.`,
+          'Each press would then make the job cheaper, and every price too low. Check both figures.',
+        );
+      case 'tooLarge':
+        return saying(
+          `The sums of this job come to more than ${speak.number(figure('most'), 0)} ${name('currency')}.`,
+          'Amounts that large are not exact to the last coin any more. Look for a figure that slipped: pay, prices, minutes.',
+        );
+      default:
+        break;
+    }
     const value = speak.rate(figure('value'), name('unit'));
     const band = `${speak.rate(figure('least'), name('unit'))} to ${speak.rate(figure('most'), name('unit'))}`;
     return finding.variant === 'nothing'
@@ -90,8 +115,14 @@ export const rateText = {
       `Wear of ${name('machine')} is charged to each job and is in your yearly overhead too.`,
       'The same wear is paid for twice, which makes every price too high. Take it out of the overhead, or set the prices of your machines to 0.',
     ),
-  'RATE-08': ({ finding, figure, speak }) => {
+  'RATE-08': ({ finding, figure, name, speak }) => {
     const price = speak.money(figure('price'));
+    if (finding.variant === 'nothing') {
+      return saying(
+        `${name('line')} in ${name('size')} would be sold for ${price}.`,
+        'A piece cannot be sold for nothing or less. Make the up-charge smaller, or the price higher.',
+      );
+    }
     return finding.variant === 'belowFloor'
       ? saying(
           `The asked price of ${price} a piece is below the ${speak.money(figure('floor'))} that leave your pocket.`,

@@ -1,6 +1,7 @@
 import { artworkRules } from '@/lib/check/artwork';
 import { lawRules } from '@/lib/check/law';
 import { placementRules } from '@/lib/check/placement';
+import { pricePolicyRules } from '@/lib/check/pricePolicy';
 import { priceRules } from '@/lib/check/priceShare';
 import { quantityRules } from '@/lib/check/quantity';
 import { rateRules } from '@/lib/check/rates';
@@ -26,6 +27,7 @@ export const rules: readonly Rule[] = [
   ...quantityRules,
   ...rateRules,
   ...priceRules,
+  ...pricePolicyRules,
   ...safetyRules,
   ...lawRules,
 ];

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { clubWith, mended, told, verdict } from '@/tests/fixtures/clubJob';
+
+describe('price breaks are asked about where they do not rise', () => {
+  it.each([
+    ['rising', [1, 6, 12], []],
+    ['out of order', [1, 12, 6], ['outOfOrder']],
+    ['doubled', [1, 6, 6], ['doubled']],
+  ])('%s', (_, breaks, variants) => {
+    const input = clubWith({ 'workshop.policy.breaks': breaks });
+    const found = told(input, 'RATE-03');
+    expect(found.map(({ variant }) => variant)).toEqual(variants);
+    for (const finding of found) expect(verdict(mended(input, finding), 'RATE-03')).toBe('pass');
+  });
+});
+
+describe('a price ending is asked about where no coin pays it', () => {
+  it.each([
+    ['USD', 0.01, []],
+    ['USD', 0.005, ['ending']],
+    ['JPY', 1, []],
+    ['JPY', 0.5, ['ending']],
+    ['KWD', 0.005, []],
+  ])('%s on %d', (currency, priceStep, variants) => {
+    const input = clubWith({ 'workshop.currency': currency, 'workshop.policy.priceStep': priceStep });
+    const found = told(input, 'RATE-03').filter(({ variant }) => variant === 'ending');
+    expect(found.map(({ variant }) => variant)).toEqual(variants);
+    for (const finding of found) {
+      expect(told(mended(input, finding), 'RATE-03').filter(({ variant }) => variant === 'ending')).toEqual(
+        [],
+      );
+    }
+  });
+});
+
+describe('a machine may fetch what it cost, and no more', () => {
+  const resale = (value: number) =>
+    clubWith({
+      'workshop.presses.0.resale': { value, unit: 'money', date: '2026-11-25', origin: 'yours' },
+    });
+
+  it.each([
+    [480, 0],
+    [480.01, 1],
+  ])('resale %d of 480', (value, count) => {
+    expect(told(resale(value), 'RATE-03').filter(({ variant }) => variant === 'resale')).toHaveLength(count);
+  });
+});
+
+describe('an up-charge may lower a price, but not to nothing', () => {
+  it.each([
+    [-18.99, 'pass'],
+    [-19, 'stop nothing'],
+    [-20, 'stop nothing'],
+  ])('%d on 19', (amount, expected) => {
+    const input = clubWith({ 'job.lines.0.upCharges': [{ size: 'M', amount }] });
+    expect(verdict(input, 'RATE-08')).toBe(expected);
+  });
+});
