@@ -28,6 +28,11 @@ export function KeepCopy({ maker, level }: Readonly<{ maker: Maker; level: 2 | 3
     event.target.value = '';
     if (chosen !== undefined) setAnswer(await readChosen(chosen));
   };
+  const saveCopy = async () => {
+    const { backup, leftOut } = await maker.exportWithFiles();
+    saveFile(`pressminute-${today()}.json`, backup);
+    if (leftOut > 0) setAnswer(wrong([leftOutText(leftOut)], null));
+  };
   const bringBack = async (name: string, file: unknown) => {
     const outcome = await maker.importAll(`Copy “${name}”`, file);
     switch (outcome.state) {
@@ -46,12 +51,10 @@ export function KeepCopy({ maker, level }: Readonly<{ maker: Maker; level: 2 | 3
       <Heading>Keep a copy</Heading>
       <p className={styles.words}>
         Everything stays on this device and nowhere else. A copy is one file with your workshop, blanks,
-        pictures’ figures and jobs.
+        pictures and jobs.
       </p>
       <div className={styles.row}>
-        <Button onPress={() => saveFile(`pressminute-${today()}.json`, maker.exportAll())}>
-          Save everything as a file
-        </Button>
+        <Button onPress={() => void saveCopy()}>Save everything as a file</Button>
         <Button onPress={() => input.current?.click()}>Bring a file back</Button>
         <input
           ref={input}
@@ -90,11 +93,15 @@ export function KeepCopy({ maker, level }: Readonly<{ maker: Maker; level: 2 | 3
 // Helpers
 
 const said = (sentence: string): Answer => ({ kind: 'told', sentences: [sentence], isWrong: false });
-const wrong = (sentences: readonly string[]): Answer => ({
+const UNCHANGED = 'Nothing here was changed.';
+const wrong = (sentences: readonly string[], end: string | null = UNCHANGED): Answer => ({
   kind: 'told',
-  sentences: [...sentences, 'Nothing here was changed.'],
+  sentences: end === null ? sentences : [...sentences, end],
   isWrong: true,
 });
+
+const leftOutText = (count: number): string =>
+  `${count === 1 ? 'One picture’s file is' : `${count} pictures’ files are`} not in the copy, too large for one file or no longer here. Their figures are; keep the pictures themselves elsewhere.`;
 
 const toldOf = (sentences: readonly string[]): readonly string[] =>
   sentences.length <= MOST_TOLD

@@ -15,4 +15,5 @@ export const backupOf = (
   exportedAt: at,
   documents: [...shown.values()],
   unreadable: unreadable.map(({ raw }) => raw),
+  files: [],
 });

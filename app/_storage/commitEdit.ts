@@ -1,4 +1,5 @@
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
+import type { KeptFile } from '@/lib/stored/keptFile';
 import type { FieldPath } from '@/lib/stored/mergeValues';
 import type { Registry } from '@/lib/stored/registry';
 import type { Step } from '@/lib/stored/step';
@@ -29,6 +30,7 @@ export type EditToCommit = {
   readonly at: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
+  readonly files?: readonly KeptFile[];
 };
 
 /** Writes an edit and its step of history, merged with whatever other tabs have written since. */
@@ -41,6 +43,7 @@ export const commitEdit = async (
   if (outcome.state === 'refused') return outcome;
   const overwritten = outcome.applied.flatMap(overwrittenFields);
   const documents = outcome.applied.map(({ document }) => document);
+  if (edit.files !== undefined) await tx.put('files', edit.files);
   await tx.put('documents', documents);
   const steps = await enterHistory(tx, {
     ...edit,

@@ -1,12 +1,15 @@
-import { addPending } from '@/lib/stored/pendingEdits';
-import { prepareEdit } from '@/lib/stored/prepareEdit';
+import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
+import { type Edit, prepareEdit } from '@/lib/stored/prepareEdit';
 import { readBackup } from '@/lib/stored/readBackup';
 import type { Bodies } from '@/lib/stored/registry';
+import { arriving } from './arriving';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
-import type { Kept, MoveOutcome, ReplaceOutcome } from './documentsState';
+import type { EditOutcome, Kept, MoveOutcome, ReplaceOutcome } from './documentsState';
+import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
+import { fullBackup } from './fullBackup';
 import { type Held, nothingHeld, shownDocuments, viewOf } from './held';
 import { type HistoryMove, moveInHistory } from './moveInHistory';
 import { newDocuments } from './newDocuments';
@@ -74,7 +77,10 @@ export const createDocumentStore = <Kinds extends Bodies>(
 
   const queue = createWriteQueue({
     pending: () => held.pending,
-    write: (edit) => connection.attempt('write', (tx) => commitEdit(tx, registry, { ...edit, tab })),
+    write: (edit) =>
+      connection.attempt(edit.files === undefined ? 'write' : 'writeStrict', (tx) =>
+        commitEdit(tx, registry, { ...edit, tab }),
+      ),
     keeping,
     written: (edit, { documents, steps, overwritten }) => {
       hold({
@@ -108,19 +114,18 @@ export const createDocumentStore = <Kinds extends Bodies>(
     return reopen();
   };
 
-  const edit: DocumentActions<Kinds>['edit'] = (label, edits, coalesceKey) => {
+  const takeEdit = (
+    label: string,
+    edits: readonly Edit<Kinds>[],
+    more: Pick<PendingEdit, 'coalesceKey' | 'files'>,
+  ): EditOutcome => {
     if (held.status.status !== 'ready') return { state: 'notOpen' };
     const prepared = prepareEdit(edits, shown, registry);
     if (!prepared.ok) return { state: 'refused', findings: prepared.trouble };
     if (prepared.value.length === 0) return { state: 'unchanged' };
     const waiting = queue.waiting();
     const taken = held.pending.slice(0, held.pending.length - waiting.length);
-    const next = {
-      label,
-      at: now(),
-      changes: prepared.value,
-      ...(coalesceKey === undefined ? {} : { coalesceKey }),
-    };
+    const next = { label, at: now(), changes: prepared.value, ...more };
     hold({ pending: [...taken, ...addPending(waiting, next)], takenBack: [] });
     void queue.flush();
     return { state: 'shown' };
@@ -177,8 +182,13 @@ export const createDocumentStore = <Kinds extends Bodies>(
     tell(ids);
   };
 
+  const readFile = fileReader(connection, () => held.pending);
+
   const actions: DocumentActions<Kinds> = {
-    edit,
+    edit: (label, edits, coalesceKey) =>
+      takeEdit(label, edits, coalesceKey === undefined ? {} : { coalesceKey }),
+    editWithFiles: (label, edits, files) => takeEdit(label, edits, { files }),
+    readFile,
     undo: () => move('undo'),
     redo: () => move('redo'),
     retry: async () => {
@@ -194,25 +204,20 @@ export const createDocumentStore = <Kinds extends Bodies>(
     startOwn: (label, documents) =>
       replace({
         label,
-        documents: newDocuments(documents, registry, now()).map(({ id, kind, version, body }) => ({
-          id,
-          kind,
-          snapshot: { version, deleted: false, body },
-        })),
+        documents: newDocuments(documents, registry, now()).map(arriving),
         unreadable: [],
+        files: [],
       }),
     exportAll: () => backupOf(shown, state.unreadable, now()),
+    exportWithFiles: () => fullBackup(backupOf(shown, state.unreadable, now()), readFile),
     importAll: async (label, file) => {
       const backup = readBackup(file, registry);
       if (!backup.ok) return { state: 'refused', findings: backup.trouble };
       return replace({
         label,
-        documents: backup.value.documents.map(({ id, kind, version, body, deletedAt }) => ({
-          id,
-          kind,
-          snapshot: { version, deleted: deletedAt !== undefined, body },
-        })),
+        documents: backup.value.documents.map(arriving),
         unreadable: backup.value.unreadable,
+        files: backup.value.files,
       });
     },
     acknowledgeOverwritten: () => hold({ overwritten: [] }),

@@ -31,7 +31,11 @@ export type ShelfVersions = readonly {
   readonly tables: Readonly<Record<string, string>>;
 }[];
 
-const shippedVersions: ShelfVersions = [{ version: 1, tables: shelfTables }];
+const { files, ...firstTables } = shelfTables;
+const shippedVersions: ShelfVersions = [
+  { version: 1, tables: firstTables },
+  { version: 2, tables: { files } },
+];
 
 /** A store that is silent this long is taken to wait for another tab, in milliseconds. */
 const PATIENCE_MS = 4000;
@@ -110,6 +114,7 @@ const shelfOn = (db: Dexie, connectStrict: () => Dexie): Shelf => {
   const txOf = (from: Dexie): ShelfTx => ({
     get: (table, keys) => from.table(table).bulkGet([...keys]),
     all: (table) => from.table(table).toArray(),
+    keys: (table) => from.table(table).toCollection().primaryKeys(),
     put: (table, rows) =>
       from
         .table(table)

@@ -1,3 +1,4 @@
+import type { KeptFile } from '@/lib/stored/keptFile';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, Registry } from '@/lib/stored/registry';
 import type { Backup } from '@/shared/schemas/stored';
@@ -8,6 +9,7 @@ import type {
   MoveOutcome,
   ReplaceOutcome,
 } from './documentsState';
+import type { FullBackup } from './fullBackup';
 import type { NewDocument } from './newDocuments';
 import type { ShelfConnectionOptions } from './shelfConnection';
 import type { TabMessages } from './tabMessages';
@@ -31,6 +33,14 @@ export type DocumentStoreOptions<Kinds extends Bodies> = {
 export type DocumentActions<Kinds extends Bodies> = {
   /** Shows the edit at once and keeps it. Edits of one `coalesceKey` in quick succession undo as one. */
   readonly edit: (label: string, edits: readonly Edit<Kinds>[], coalesceKey?: string) => EditOutcome;
+  /** The same with files that the edit names: files and documents are kept together or not at all. */
+  readonly editWithFiles: (
+    label: string,
+    edits: readonly Edit<Kinds>[],
+    files: readonly KeptFile[],
+  ) => EditOutcome;
+  /** A kept file, or one that waits to be kept; null where there is none. */
+  readonly readFile: (id: string) => Promise<KeptFile | null>;
   readonly undo: () => Promise<MoveOutcome>;
   readonly redo: () => Promise<MoveOutcome>;
   /** Tries again to open the store and to keep what is not kept. */
@@ -39,7 +49,10 @@ export type DocumentActions<Kinds extends Bodies> = {
   readonly fill: (documents: readonly NewDocument<Kinds>[]) => Promise<boolean>;
   /** Puts documents in the place of all that are there, as one step to undo. */
   readonly startOwn: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
+  /** Documents alone, from memory: can be had when the store fails. */
   readonly exportAll: () => Backup;
+  /** Documents with their files, as far as one file can hold them. */
+  readonly exportWithFiles: () => Promise<FullBackup>;
   /** Brings a backup back, all of it or, with the findings, none. */
   readonly importAll: (label: string, file: unknown) => Promise<ImportOutcome>;
   /** The maker has read which fields were overwritten. */

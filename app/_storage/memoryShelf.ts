@@ -10,6 +10,7 @@ export const memoryShelf = (): Shelf => {
     contents: new Map(),
     meta: new Map(),
     aside: new Map(),
+    files: new Map(),
   };
   let queue: Promise<unknown> = Promise.resolve();
 
@@ -36,10 +37,12 @@ const draftOf = (tables: Tables): { readonly tx: ShelfTx; readonly tables: Table
     contents: new Map(tables.contents),
     meta: new Map(tables.meta),
     aside: new Map(tables.aside),
+    files: new Map(tables.files),
   };
   const tx: ShelfTx = {
     get: async (table, keys) => keys.map((key) => draft[table].get(key)),
     all: async (table) => [...draft[table].values()],
+    keys: async (table) => [...draft[table].keys()],
     put: async (table, rows) => {
       for (const row of rows) draft[table].set(keyOf(table, row), row);
     },

@@ -3,6 +3,7 @@ import type { Bodies } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import type { DocumentStoreOptions } from './documentStore';
 import type { Kept } from './documentsState';
+import { dropUnusedFiles } from './dropUnusedFiles';
 import { fillEmpty, isEmpty } from './fillEmpty';
 import type { Held } from './held';
 import { newDocuments } from './newDocuments';
@@ -41,6 +42,9 @@ export const openStore = async <Kinds extends Bodies>(options: OpenStoreOptions<
     kept: settledKept(first.why),
     pending: [...held().pending, ...first.pending],
   });
+  // What could not be cleared today can be tomorrow.
+  const files = isAgain ? null : await connection.attempt('read', async (tx) => tx.keys('files'));
+  if (files?.ok && files.value.length > 0) await connection.attempt('write', dropUnusedFiles);
 };
 
 type FirstFilling = { readonly pending: Held['pending']; readonly why: NotKeptWhy | null };

@@ -1,4 +1,5 @@
 import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
+import type { KeptFile } from '@/lib/stored/keptFile';
 import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
 import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
@@ -17,6 +18,7 @@ export type Replacement = {
   }[];
   /** Records kept as they are, though nothing can read them. */
   readonly unreadable: readonly unknown[];
+  readonly files: readonly KeptFile[];
 };
 
 /**
@@ -28,7 +30,7 @@ export type Replacement = {
 export const replaceAll = async (
   tx: ShelfTx,
   registry: Registry,
-  { label, tab, at, documents, unreadable }: Replacement,
+  { label, tab, at, documents, unreadable, files }: Replacement,
 ): Promise<readonly string[]> => {
   const readings = (await tx.all('documents')).map((row) => readDocument(row, registry));
   const kept = new Map(
@@ -64,6 +66,7 @@ export const replaceAll = async (
     ...lost.filter(({ id }) => coming.has(id)).map(({ raw }) => raw),
     ...strangers.filter((raw) => !isRowWithFreeId(raw, taken)),
   ];
+  await tx.put('files', files);
   await setAside(tx, aside, at);
   await tx.put('documents', [...moves.map(({ document }) => document), ...free]);
   await enterHistory(tx, { label, tab, at, moves, overwrote: false });

@@ -6,6 +6,8 @@ export const shelfTables = {
   meta: 'key',
   /** Unreadable records moved out of the way of a restored document of the same id. */
   aside: 'key',
+  /** The maker's own picture files, whole. Documents and steps name them by id. */
+  files: 'id',
 } as const;
 export type ShelfTable = keyof typeof shelfTables;
 
@@ -20,6 +22,8 @@ export type ShelfTx = {
   /** The rows under the keys, `undefined` where there is none. */
   get(table: ShelfTable, keys: readonly (string | number)[]): PromiseLike<readonly unknown[]>;
   all(table: ShelfTable): PromiseLike<readonly unknown[]>;
+  /** Only the keys, for rows too large to look at all. */
+  keys(table: ShelfTable): PromiseLike<readonly unknown[]>;
   put(table: ShelfTable, rows: readonly Row[]): PromiseLike<void>;
   drop(table: ShelfTable, keys: readonly (string | number)[]): PromiseLike<void>;
 };

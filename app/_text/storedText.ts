@@ -38,6 +38,8 @@ export function backupText(finding: BackupFinding): string {
       return `This file is no copy saved from here, or it was changed since. ${issueWords(finding.issues)}`;
     case 'sameIdTwice':
       return `“${finding.id}” stands in the file twice. Nobody could say which is meant: take one out.`;
+    case 'fileDamaged':
+      return `The picture “${finding.name}” in the file is damaged: the copy was changed since it was saved.`;
     case 'documentUnreadable':
       return `The ${kindWords(finding.kind)} “${finding.id}” cannot be read. ${storedText(finding.finding)}`;
     default:

@@ -1,6 +1,7 @@
 import type { Stored } from '@/shared/schemas/stored';
 import { applyChange } from './applyChange';
 import { type DocumentChange, snapshotOf } from './documentChange';
+import type { KeptFile } from './keptFile';
 import { COALESCE_MS } from './recordStep';
 
 /** An edit that is shown but not yet kept. */
@@ -10,6 +11,8 @@ export type PendingEdit = {
   readonly at: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
+  /** Files that the changes name, kept with them or not at all. */
+  readonly files?: readonly KeptFile[];
 };
 
 /** Whether a body of a kind can be read by its schema. */

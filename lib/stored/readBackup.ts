@@ -1,5 +1,7 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { backupSchema, type Stored } from '@/shared/schemas/stored';
+import { fromBase64 } from './fromBase64';
+import type { KeptFile } from './keptFile';
 import { readDocument } from './readDocument';
 import type { Registry } from './registry';
 import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFinding';
@@ -8,6 +10,8 @@ import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFind
 export type BackupFinding =
   | { readonly code: 'notABackup'; readonly issues: readonly SchemaIssue[] }
   | { readonly code: 'sameIdTwice'; readonly id: string }
+  /** The text of a file is not what was saved. */
+  | { readonly code: 'fileDamaged'; readonly name: string }
   | {
       readonly code: 'documentUnreadable';
       readonly id: string;
@@ -16,7 +20,11 @@ export type BackupFinding =
     };
 
 /** A backup whose every document has been parsed and brought up to the known version. */
-export type ReadBackup = { readonly documents: readonly Stored[]; readonly unreadable: readonly unknown[] };
+export type ReadBackup = {
+  readonly documents: readonly Stored[];
+  readonly unreadable: readonly unknown[];
+  readonly files: readonly KeptFile[];
+};
 
 /**
  * Reads a backup file strictly: either all of it can be brought back or none.
@@ -30,6 +38,7 @@ export const readBackup = (
   const parsed = backupSchema.safeParse(file);
   if (!parsed.success) return failed([{ code: 'notABackup', issues: schemaIssues(parsed.error) }]);
   const readings = parsed.data.documents.map((raw) => readDocument(raw, registry));
+  const files = parsed.data.files.map(({ id, name, base64 }) => ({ id, name, content: fromBase64(base64) }));
   const findings: readonly BackupFinding[] = [
     ...readings.flatMap((reading) =>
       reading.state === 'readable'
@@ -45,10 +54,17 @@ export const readBackup = (
       code: 'sameIdTwice' as const,
       id,
     })),
+    ...files.flatMap(({ name, content }) =>
+      content === null ? [{ code: 'fileDamaged' as const, name }] : [],
+    ),
   ];
   if (findings.length > 0) return failed(findings);
   const documents = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.document] : []));
-  return ok({ documents, unreadable: parsed.data.unreadable });
+  return ok({
+    documents,
+    unreadable: parsed.data.unreadable,
+    files: files.flatMap(({ content, ...file }) => (content === null ? [] : [{ ...file, content }])),
+  });
 };
 
 const repeated = (ids: readonly string[]): readonly string[] => [

@@ -39,5 +39,10 @@ export const backupSchema = z.strictObject({
   exportedAt: instantSchema,
   documents: z.array(storedSchema).max(100_000),
   unreadable: z.array(z.unknown()).max(100_000),
+  /** Picture files, as text; copies saved before pictures were kept have none. */
+  files: z
+    .array(z.strictObject({ id: idSchema, name: z.string().min(1).max(200), base64: z.string() }))
+    .max(100_000)
+    .default([]),
 });
 export type Backup = z.infer<typeof backupSchema>;

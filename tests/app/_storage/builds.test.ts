@@ -6,8 +6,8 @@ import { aDevice, changeJob, jobIn, nativeOpen, openTab, openTabWithJob, rowsOf 
 
 /** What a later build brings: one table more. */
 const later: ShelfVersions = [
-  { version: 1, tables: shelfTables },
-  { version: 2, tables: { pictures: 'id' } },
+  { version: 2, tables: shelfTables },
+  { version: 3, tables: { papers: 'id' } },
 ];
 
 describe('a later build', () => {
@@ -65,7 +65,7 @@ describe('an earlier build', () => {
     expect(store.getState()).toMatchObject({ status: 'failed', why: 'newerStore', documents: [] });
     expect(changeJob(store, { name: 'Team' })).toEqual({ state: 'notOpen' });
     const db = await nativeOpen(device.factory);
-    expect([db.version, db.objectStoreNames.contains('pictures')]).toEqual([20, true]);
+    expect([db.version, db.objectStoreNames.contains('papers')]).toEqual([30, true]);
     db.close();
   });
 

@@ -16,6 +16,8 @@ export const smallJobSchema = z.strictObject({
   /** Must not be under what all lines ask for. */
   most: z.int().exactOptional(),
   rates: z.record(z.string(), rateSchema).exactOptional(),
+  /** A picture that goes with it. */
+  fileId: z.string().exactOptional(),
 });
 export type SmallJob = z.infer<typeof smallJobSchema>;
 export type SmallBodies = {
