@@ -1,56 +1,59 @@
 'use client';
 
-import { ownEntry } from '@/lib/check/ownEntry';
-import type { LaidOutPrint } from '@/lib/sheets/layOutJob';
+import type { PlannedSheet } from '@/lib/sheets/apartSheets';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
 import { useTextContext } from '../_fields/useTextContext';
 import { speakerOf } from '../_text/speaker';
 import styles from './PrintOnSheet.module.css';
 import { SheetDrawing } from './SheetDrawing';
+import { namedPrint, printsOn } from './sheetNames';
 import { sizesWords } from './sizesWords';
 
 type PrintOnSheetProps = Readonly<{
-  print: LaidOutPrint;
+  sheet: PlannedSheet;
   paper: Sheet;
   marginMm: number;
   input: JobInput;
 }>;
 
-/** One print of the job: a sheet of it drawn to scale, and how many there will be. */
-export function PrintOnSheet({ print, paper, marginMm, input }: PrintOnSheetProps) {
+/** Sheets of the job that are laid alike: one of them drawn to scale, and how many there will be. */
+export function PrintOnSheet({ sheet, paper, marginMm, input }: PrintOnSheetProps) {
   const speak = speakerOf(useTextContext());
-  const { job, artworks } = input;
-  const line = job.lines.find(({ id }) => id === print.lineId);
-  const placement = line?.placements.find(({ id }) => id === print.placementId);
-  const name = placement?.name ?? print.placementId;
-  const artwork = ownEntry(artworks, placement?.artworkId ?? '');
-  // A picture that is flipped already and sent mirrored lies the right way round on the paper.
-  const reversed = (placement?.mirror ?? true) !== (artwork?.mirrored ?? false);
-  const each = speak.number(print.perSheet, 0);
-  const everySize = placement === undefined || placement.prints.length === 1;
+  const prints = printsOn(input, sheet.pieces);
+  const pieces = sheet.pieces.map((piece) => {
+    const { name, reversed } = namedPrint(input, piece);
+    return { ...piece, name, reversed };
+  });
+  const printed = sheet.pieces.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);
+  const says = prints.map(
+    ({ print, count }) =>
+      `${speak.number(count, 0)} of ${print.name}${print.reversed ? ', mirrored' : ', not mirrored'}`,
+  );
   return (
     <li>
       <figure className={styles.figure}>
-        <SheetDrawing
-          {...{ print, paper, marginMm, name, reversed }}
-          says={`${paper.name} with ${each} of ${name}${reversed ? ', mirrored' : ', not mirrored'}`}
-        />
+        <SheetDrawing {...{ pieces, paper, marginMm }} says={`${paper.name} with ${says.join('; ')}`} />
         <figcaption className={styles.words}>
           <h3>
-            {name}, {each} to a sheet
+            {prints
+              .map(({ print, count }) => `${print.name}, ${speak.number(count, 0)} to a sheet`)
+              .join('; ')}
           </h3>
-          {job.lines.length > 1 && <p className={styles.quiet}>{line?.name}</p>}
-          <p>
-            {speak.size(print.widthMm, print.heightMm)}
-            {!everySize && ` for ${sizesWords(print.sizes)}`}
+          <p className={styles.times}>× {speak.number(sheet.count, 0)}</p>
+          {prints.map(({ print }) => (
+            <p key={print.key}>
+              {prints.length > 1 && `${print.name}: `}
+              {speak.size(print.widthMm, print.heightMm)}
+              {!print.isOnlySize &&
+                ` for ${print.sizes === null ? 'all other sizes' : sizesWords(print.sizes)}`}
+              {input.job.lines.length > 1 && `, ${print.lineName}`}
+            </p>
+          ))}
+          {sheet.spare > 0 && <p>{speak.count(sheet.spare, 'place')} spare on it</p>}
+          <p className={styles.quiet}>
+            {speak.share(1 - printed / (paper.widthMm * paper.heightMm))} of the paper left over
           </p>
-          <p>
-            {speak.count(print.sheets, 'whole sheet')} for {speak.count(print.pieces, 'piece')}
-            {print.perSheet > 1 &&
-              `, ${print.spare === 0 ? 'no place' : speak.count(print.spare, 'place')} spare`}
-          </p>
-          <p className={styles.quiet}>{speak.share(print.wasteShare)} of the paper left over</p>
         </figcaption>
       </figure>
     </li>

@@ -1,18 +1,21 @@
 'use client';
 
 import { useId } from 'react';
-import type { LaidOutPrint } from '@/lib/sheets/layOutJob';
-import type { PlacedPiece } from '@/lib/sheets/piecesPerSheet';
+import type { PlacedPiece } from '@/lib/sheets/placedPiece';
 import type { Sheet } from '@/shared/schemas/workshop';
 import styles from './SheetDrawing.module.css';
 
+/** A piece as it is drawn. */
+export interface DrawnPiece extends PlacedPiece {
+  readonly name: string;
+  /** Whether the picture lies mirrored on the paper. */
+  readonly reversed: boolean;
+}
+
 type SheetDrawingProps = Readonly<{
-  print: LaidOutPrint;
+  pieces: readonly DrawnPiece[];
   paper: Sheet;
   marginMm: number;
-  name: string;
-  /** Whether the picture lies mirrored on the paper. */
-  reversed: boolean;
   /** The drawing in words. */
   says: string;
 }>;
@@ -21,7 +24,7 @@ type SheetDrawingProps = Readonly<{
 const SMALLEST_LETTER_MM = 6;
 
 /** One sheet to scale: the edge the printer cannot reach, the pieces as they lie, and hatching where nothing lies. */
-export function SheetDrawing({ print, paper, marginMm, name, reversed, says }: SheetDrawingProps) {
+export function SheetDrawing({ pieces, paper, marginMm, says }: SheetDrawingProps) {
   const id = useId();
   const { widthMm, heightMm } = paper;
   return (
@@ -51,7 +54,7 @@ export function SheetDrawing({ print, paper, marginMm, name, reversed, says }: S
           height={heightMm - 2 * marginMm}
         />
       )}
-      {print.placed.map((piece) => (
+      {pieces.map((piece) => (
         <g key={`${piece.xMm} ${piece.yMm}`}>
           <rect
             className={styles.piece}
@@ -61,9 +64,9 @@ export function SheetDrawing({ print, paper, marginMm, name, reversed, says }: S
             width={piece.widthMm}
             height={piece.heightMm}
           />
-          {letterMm(piece, name) >= SMALLEST_LETTER_MM && (
-            <text className={styles.name} fontSize={letterMm(piece, name)} transform={lying(piece, reversed)}>
-              {name}
+          {letterMm(piece) >= SMALLEST_LETTER_MM && (
+            <text className={styles.name} fontSize={letterMm(piece)} transform={lying(piece)}>
+              {piece.name}
             </text>
           )}
         </g>
@@ -76,13 +79,13 @@ export function SheetDrawing({ print, paper, marginMm, name, reversed, says }: S
 // Helpers
 
 /** The name as large as it fits along the piece. */
-function letterMm({ widthMm, heightMm, turned }: PlacedPiece, name: string): number {
+function letterMm({ widthMm, heightMm, turned, name }: DrawnPiece): number {
   const along = turned ? heightMm : widthMm;
   const across = turned ? widthMm : heightMm;
   return Math.min((0.86 * along) / (0.56 * Math.max(4, name.length)), 0.4 * across, 22);
 }
 
-function lying({ xMm, yMm, widthMm, heightMm, turned }: PlacedPiece, reversed: boolean): string {
+function lying({ xMm, yMm, widthMm, heightMm, turned, reversed }: DrawnPiece): string {
   const middle = `translate(${xMm + widthMm / 2} ${yMm + heightMm / 2})`;
   return `${middle}${turned ? ' rotate(90)' : ''}${reversed ? ' scale(-1 1)' : ''}`;
 }

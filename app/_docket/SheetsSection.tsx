@@ -1,6 +1,7 @@
 'use client';
 
 import { wholeJob } from '@/lib/grid/costSheet';
+import { apartSheets } from '@/lib/sheets/apartSheets';
 import { formatNumber } from '@/shared/formatNumber';
 import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
@@ -10,9 +11,14 @@ import { LastGood } from './LastGood';
 import { NotYet } from './NotYet';
 import { PrintOnSheet } from './PrintOnSheet';
 import { RunFigures } from './RunFigures';
+import { SheetChoices } from './SheetChoices';
+import { SheetCount } from './SheetCount';
+import { SheetIdeas } from './SheetIdeas';
+import { SheetsFile } from './SheetsFile';
 import styles from './SheetsSection.module.css';
+import { useSheetsAnswer } from './useSheetsAnswer';
 
-/** Section 3: how the prints lie on the paper, and what the run takes in ink, power and presses. */
+/** Section 3: how the prints lie on the paper, on which paper they cost least, and the file to print. */
 export function SheetsSection(part: DocketPart) {
   const { answer, madeOf, stale } = part;
   const { locale } = useTextContext();
@@ -20,13 +26,19 @@ export function SheetsSection(part: DocketPart) {
   const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
   const layout = answer?.layout ?? null;
-  const sheet = answer?.costSheet ?? null;
-  const ready = layout !== null && sheet !== null && paper !== undefined;
+  const costs = answer?.costSheet ?? null;
+  const { newest, failure } = useSheetsAnswer(costs === null ? null : madeOf);
+  // Figures of an older state of the job stay in view until the new ones come, but never its drawings.
+  const sheets = newest?.answer ?? null;
+  const isCurrent = newest?.input === madeOf;
+  const ready = layout !== null && costs !== null && paper !== undefined;
   const placements = job.lines.flatMap((line) => line.placements);
   const mirrored = placements.every(({ mirror }) => mirror) ? ', mirrored' : '';
   const line = ready
-    ? `${paper.name}, about ${formatNumber(wholeJob(sheet, 'sheets'), locale, { maxDecimals: 0 })} in all${mirrored}`
+    ? `${paper.name}, about ${formatNumber(wholeJob(costs, 'sheets'), locale, { maxDecimals: 0 })} in all${mirrored}`
     : undefined;
+  const marginMm = printer?.marginMm ?? 0;
+  const drawn = sheets !== null && isCurrent ? sheets.plan.sheets : apartSheets(layout ?? []);
   return (
     <DocketSection numeral={3} heading="Sheets" line={line} id="sheets">
       {!ready ? (
@@ -35,17 +47,29 @@ export function SheetsSection(part: DocketPart) {
         <>
           {stale && <LastGood />}
           <ul className={styles.prints}>
-            {layout.map((print) => (
-              <PrintOnSheet
-                key={`${print.lineId} ${print.placementId} ${print.print}`}
-                print={print}
-                paper={paper}
-                marginMm={printer?.marginMm ?? 0}
-                input={madeOf}
-              />
+            {drawn.map((sheet, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: sheets have no name but their place in the run
+              <PrintOnSheet key={index} sheet={sheet} paper={paper} marginMm={marginMm} input={madeOf} />
             ))}
           </ul>
-          <RunFigures key={casesKey(sheet)} names={{ sheet, input: madeOf }} />
+          <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
+          {failure !== null && (
+            <p role="alert">The sheets could not be compared: {failure}. The prices are not touched by it.</p>
+          )}
+          {sheets !== null && (
+            <div className={styles.more}>
+              <SheetCount plan={sheets.plan} />
+              <SheetsFile
+                input={madeOf}
+                paper={paper}
+                marginMm={marginMm}
+                sheets={isCurrent ? sheets.plan.sheets : null}
+                findings={part.findings}
+              />
+              <SheetIdeas answer={sheets} input={madeOf} paper={paper} stale={stale || !isCurrent} />
+              <SheetChoices choices={sheets.choices} input={madeOf} stale={stale || !isCurrent} />
+            </div>
+          )}
         </>
       )}
     </DocketSection>

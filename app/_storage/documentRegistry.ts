@@ -1,5 +1,7 @@
 import { artworkWithPicture } from '@/lib/stored/artworkSteps';
+import { jobWithGang } from '@/lib/stored/jobSteps';
 import type { Registry } from '@/lib/stored/registry';
+import { workshopWithPaper } from '@/lib/stored/workshopSteps';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import { type Blank, blankSchema } from '@/shared/schemas/blank';
 import { type Job, jobSchema } from '@/shared/schemas/job';
@@ -15,8 +17,8 @@ export type DocumentBodies = {
 
 /** How each kind is read today. A changed schema raises its version and brings a step from the one before. */
 export const documentRegistry: Registry<DocumentBodies> = {
-  workshop: { version: 1, schema: workshopSchema, steps: {} },
+  workshop: { version: 2, schema: workshopSchema, steps: { 1: workshopWithPaper } },
   blank: { version: 1, schema: blankSchema, steps: {} },
   artwork: { version: 2, schema: artworkSchema, steps: { 1: artworkWithPicture } },
-  job: { version: 1, schema: jobSchema, steps: {} },
+  job: { version: 2, schema: jobSchema, steps: { 1: jobWithGang } },
 };

@@ -4,6 +4,7 @@ import { newParts } from '@/lib/jobs/newParts';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { today } from '../_documents/useToday';
 import { CheckField } from '../_fields/CheckField';
+import { ChoiceField } from '../_fields/ChoiceField';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { MeasureField } from '../_fields/MeasureField';
 import { TextField } from '../_fields/TextField';
@@ -61,6 +62,17 @@ export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
             label="It can print to the edge of the sheet"
             checked={printer.borderless}
             onCommit={(value) => set(`Borderless, ${printer.name}`, [...path, 'borderless'], value)}
+          />
+          <ChoiceField
+            label="Side of the paper it prints"
+            id={workshopFieldId([...path, 'printedSide'])}
+            value={printer.printedSide}
+            choices={[
+              { value: 'up', label: 'The side that faces up in the tray' },
+              { value: 'down', label: 'The side that faces down in the tray' },
+            ]}
+            hint="Mark one sheet with an arrow and print a test: the coated side must be the printed one."
+            onCommit={(value) => set(`Printed side, ${printer.name}`, [...path, 'printedSide'], value)}
           />
           <PartRates desk={desk} part={printer} path={path} specs={printerRates} />
         </>

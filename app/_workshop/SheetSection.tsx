@@ -4,6 +4,7 @@ import { newParts } from '@/lib/jobs/newParts';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { today } from '../_documents/useToday';
+import { ChoiceField } from '../_fields/ChoiceField';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { MeasureField } from '../_fields/MeasureField';
 import { NumberField } from '../_fields/NumberField';
@@ -87,6 +88,16 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               above={0}
               max={1000}
               onCommit={(value) => set(`Grammage, ${sheet.name}`, [...path, 'gramsPerSquareMetre'], value)}
+            />
+            <ChoiceField
+              label="Paper"
+              id={workshopFieldId([...path, 'paper'])}
+              value={sheet.paper}
+              choices={[
+                { value: 'transfer', label: 'Sublimation transfer paper' },
+                { value: 'other', label: 'Another paper' },
+              ]}
+              onCommit={(value) => set(`Paper, ${sheet.name}`, [...path, 'paper'], value)}
             />
           </FieldGroup>
           <PartRates desk={desk} part={sheet} path={path} specs={sheetRates} />

@@ -26,6 +26,7 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
       printerId: 'desk-printer',
       sheetId: 'letter',
       channelId: 'own-orders',
+      gang: 'apart',
       lines: [
         {
           id: 'shirts',

@@ -46,6 +46,7 @@ export function exampleWorkshop(day: string): Workshop {
         sheetsPerYear: null,
         marginMm: mmFromInches(0.125),
         borderless: false,
+        printedSide: 'up',
       },
     ],
     presses: [
@@ -92,6 +93,7 @@ export function exampleWorkshop(day: string): Workshop {
         name: 'Letter sheet',
         widthMm: mmFromInches(8.5),
         heightMm: mmFromInches(11),
+        paper: 'transfer',
         gramsPerSquareMetre: 120,
         price: rate(0.14, 'money/sheet'),
       },

@@ -110,6 +110,7 @@ const stock = {
   printerId: 'desk-printer',
   sheetId: 'letter',
   channelId: 'stall',
+  gang: 'apart',
   wantedOn: null,
   piecesPerSession: null,
   freightIn: null,

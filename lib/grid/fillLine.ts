@@ -1,6 +1,7 @@
 import { printedShare } from '../artwork/printedShare';
 import type { ResolvedJob, ResolvedLine, ResolvedPlacement, ResolvedSize } from '../check/checkedJob';
 import { printOfSize } from '../check/printOfSize';
+import { groupAt } from '../sheets/groupAt';
 import type { LaidOutPrint } from '../sheets/layOutJob';
 import { given, givenOr, typed } from './fillJob';
 import type { GridColumn, GridInput } from './gridInput';
@@ -89,7 +90,7 @@ export function fillCase(
     const print = printFor(prints, line, resolved, size.size);
     return suffixed(
       {
-        group: counted(print.pieces === linePieces ? batch : (batch * print.pieces) / linePieces),
+        group: counted(groupAt(print, batch, linePieces)),
         ups: counted(print.perSheet, 'from the layout'),
         areaM2: { ...counted((print.widthMm * print.heightMm) / 1e6), about: 'width × height of the print' },
         coverage: coverageOf(resolved, print),

@@ -62,6 +62,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
       printerId: printer?.id ?? NONE,
       sheetId: sheet?.id ?? NONE,
       channelId: channel?.id ?? NONE,
+      gang: 'apart',
       lines: [
         {
           id: 'line-1',

@@ -34,6 +34,7 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
       sheetsPerYear: null,
       marginMm: isInch ? mmFromInches(0.125) : 3,
       borderless: false,
+      printedSide: null,
     }),
     press: (id, name, kind) => {
       const of = pressTypicals[kind];
@@ -61,6 +62,7 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
       name,
       widthMm,
       heightMm,
+      paper: 'transfer',
       gramsPerSquareMetre: null,
       price: typical(otherTypicals.sheetPrice.typical, 'money/sheet'),
     }),

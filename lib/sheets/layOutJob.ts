@@ -1,35 +1,21 @@
 import type { CheckedJob, ResolvedLine, ResolvedPlacement } from '../check/checkedJob';
 import { printOfSize } from '../check/printOfSize';
-import { type PlacedPiece, piecesPerSheet } from './piecesPerSheet';
+import type { LaidOutPrint } from './laidOutPrint';
+import { layOutTogether } from './layOutTogether';
+import type { PackedSheets } from './packSheets';
+import { piecesPerSheet } from './piecesPerSheet';
+import { sheetQuestion } from './sheetQuestion';
+
+export type { GangedShare, LaidOutPrint } from './laidOutPrint';
 
 declare const laidOut: unique symbol;
-
-/** One print size of one placement on the job's sheet. */
-export interface LaidOutPrint {
-  readonly lineId: string;
-  readonly placementId: string;
-  /** Place of the print size in the placement's list. */
-  readonly print: number;
-  readonly sizes: readonly string[];
-  readonly widthMm: number;
-  readonly heightMm: number;
-  /** Good pieces that carry it. */
-  readonly pieces: number;
-  readonly perSheet: number;
-  readonly turned: boolean;
-  readonly placed: readonly PlacedPiece[];
-  /** Whole sheets for the good pieces, nothing spoiled. */
-  readonly sheets: number;
-  /** Free places on the last of them. */
-  readonly spare: number;
-  /** Share of a full sheet that no print covers. */
-  readonly wasteShare: number;
-}
 
 export interface LaidOutJob {
   readonly [laidOut]: true;
   readonly job: CheckedJob;
   readonly prints: readonly LaidOutPrint[];
+  /** Sheets with prints of several placements; null where each placement is laid out by itself. */
+  readonly shared: PackedSheets | null;
 }
 
 export class PrintDoesNotFit extends RangeError {
@@ -37,8 +23,8 @@ export class PrintDoesNotFit extends RangeError {
 }
 
 /**
- * Counts the prints of every placement on the job's sheet. A print that only goes without borders is laid out
- * without them where the printer can.
+ * Counts the prints of every placement on the job's sheet, or lays them on sheets together where the job asks for
+ * it. A print that only goes without borders is laid out without them where the printer can, and by itself.
  *
  * @throws PrintDoesNotFit for a print the check should have stopped
  */
@@ -46,7 +32,8 @@ export function layOutJob(job: CheckedJob): LaidOutJob {
   const prints = job.lines.flatMap((line) =>
     line.placements.flatMap((placement) => layOutPlacement(job, line, placement)),
   );
-  return { job, prints } as unknown as LaidOutJob;
+  const together = job.job.gang === 'together' ? layOutTogether(job, prints) : { prints, shared: null };
+  return { job, ...together } as unknown as LaidOutJob;
 }
 
 function layOutPlacement(
@@ -58,14 +45,7 @@ function layOutPlacement(
     const sizes = line.sizes.filter(({ size }) => printOfSize(placement, size) === index);
     const pieces = sizes.reduce((sum, { quantity }) => sum + quantity, 0);
     if (pieces === 0) return [];
-    const question = {
-      sheetWidthMm: job.sheet.widthMm,
-      sheetHeightMm: job.sheet.heightMm,
-      marginMm: job.printer.marginMm,
-      gutterMm: job.workshop.policy.gutterMm,
-      pieceWidthMm: print.widthMm,
-      pieceHeightMm: print.heightMm,
-    };
+    const question = sheetQuestion(job, print);
     const bordered = piecesPerSheet(question);
     const answer =
       bordered.count > 0 || !job.printer.borderless ? bordered : piecesPerSheet({ ...question, marginMm: 0 });

@@ -95,6 +95,8 @@ export const jobSchema = z.strictObject({
   printerId: idSchema,
   sheetId: idSchema,
   channelId: idSchema,
+  /** Whether prints of several placements may share a sheet. */
+  gang: z.enum(['apart', 'together']).default('apart'),
   lines: z.array(lineSchema).min(1).max(12),
   wantedOn: daySchema.nullable().default(null),
   /** Pieces that one session can carry; null where one session carries all. */

@@ -24,6 +24,8 @@ export const rateOverridesSchema = z.strictObject(
   shapeOf((name) => anyRateSchema(name).unwrap().unwrap().optional()),
 );
 
+export const printedSides = ['up', 'down'] as const;
+
 /** A printer; its wear is units of production, or straight line where age wears it out first. */
 export const printerSchema = z.strictObject({
   id: idSchema,
@@ -37,6 +39,8 @@ export const printerSchema = z.strictObject({
   sheetsPerYear: rateSchema(['sheets/year']),
   marginMm: z.number().min(0).max(100),
   borderless: z.boolean(),
+  /** Which side of a sheet in its tray it prints; null where the maker has not yet found out. */
+  printedSide: z.enum(printedSides).nullable().default(null),
 });
 
 export const pressKinds = ['flat', 'mug', 'tumbler', 'oven'] as const;
@@ -64,12 +68,16 @@ export const pressSchema = z.strictObject({
 /** Longer than any cut sheet that is sold. */
 const LARGEST_SHEET_MM = 2000;
 
-/** A cut sheet of transfer paper. */
+export const papers = ['transfer', 'other'] as const;
+
+/** A cut sheet of paper. */
 export const sheetSchema = z.strictObject({
   id: idSchema,
   name: nameSchema,
   widthMm: lengthMmSchema.max(LARGEST_SHEET_MM),
   heightMm: lengthMmSchema.max(LARGEST_SHEET_MM),
+  /** Coated for sublimation, or any other: copier paper, photo paper. */
+  paper: z.enum(papers).default('transfer'),
   /** Grammage by ISO 536. */
   gramsPerSquareMetre: z.number().positive().max(1000).nullable(),
   price: rateSchema(['money/sheet']),

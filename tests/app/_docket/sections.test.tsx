@@ -35,14 +35,18 @@ describe('the sheets', () => {
   const show = (input: JobInput, stale = false) =>
     render(asMaker(input, <SheetsSection {...partOf(input, stale)} />));
 
-  it('says of each print how many go on a sheet, how many sheets, and what is left over', () => {
+  it('draws each kind of sheet once, and says how many there are and what is left over', () => {
     show(club());
-    const badge = within(
-      screen.getByRole('heading', { name: 'Chest badge, 4 to a sheet' }).closest('li') as HTMLElement,
-    );
+    const card = (heading: string) =>
+      within(screen.getByRole('heading', { name: heading }).closest('li') as HTMLElement);
+    const badge = card('Chest badge, 4 to a sheet');
     expect(badge.getByText('3.5 × 3.5 in')).toBeInTheDocument();
-    expect(badge.getByText('10 whole sheets for 37 pieces, 3 places spare')).toBeInTheDocument();
+    expect(badge.getByText('× 9')).toBeInTheDocument();
     expect(badge.getByText('47.6 % of the paper left over')).toBeInTheDocument();
+    const last = card('Chest badge, 1 to a sheet');
+    expect(last.getByText('× 1')).toBeInTheDocument();
+    expect(last.getByText('3 places spare on it')).toBeInTheDocument();
+    expect(card('Back picture, 1 to a sheet').getByText('× 37')).toBeInTheDocument();
   });
 
   it('draws the pieces as they lie, lettering mirrored as on the paper', () => {

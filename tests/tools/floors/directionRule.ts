@@ -6,7 +6,8 @@ const FLOORS = ['shared', 'lib', 'app'] as const;
 /** What the two lower floors may take from outside: a new entry is a decision. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   shared: ['zod'],
-  lib: ['zod'],
+  // The PDF library is loaded on demand by lib/exports and does no more there than write bytes.
+  lib: ['zod', '@cantoo/pdf-lib'],
 };
 
 /** The one file that talks to the formula engine. */

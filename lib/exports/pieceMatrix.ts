@@ -1,0 +1,24 @@
+import type { PlacedPiece } from '../sheets/placedPiece';
+
+/** Points to a millimetre. */
+export const POINTS_PER_MM = 72 / 25.4;
+
+/** `[a b c d e f]` of a page, as the format writes it: x to the right, y up. */
+export type Matrix = readonly [number, number, number, number, number, number];
+
+/**
+ * Maps the unit square of a picture, its first pixel at the top left, to where a piece lies on the paper. A piece
+ * that is flipped is seen from behind; one that is turned lies a quarter to the right.
+ *
+ * @param pageHeightMm height of the paper
+ */
+export function pieceMatrix(piece: PlacedPiece, pageHeightMm: number, flipped: boolean): Matrix {
+  const width = piece.widthMm * POINTS_PER_MM;
+  const height = piece.heightMm * POINTS_PER_MM;
+  const left = piece.xMm * POINTS_PER_MM;
+  const bottom = (pageHeightMm - piece.yMm - piece.heightMm) * POINTS_PER_MM;
+  if (piece.turned) {
+    return flipped ? [0, height, width, 0, left, bottom] : [0, -height, width, 0, left, bottom + height];
+  }
+  return flipped ? [-width, 0, 0, height, left + width, bottom] : [width, 0, 0, height, left, bottom];
+}

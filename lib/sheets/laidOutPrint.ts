@@ -1,0 +1,34 @@
+import type { PlacedPiece } from './placedPiece';
+
+/** One print size of one placement on the job's sheet. */
+export interface LaidOutPrint {
+  readonly lineId: string;
+  readonly placementId: string;
+  /** Place of the print size in the placement's list. */
+  readonly print: number;
+  readonly sizes: readonly string[];
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Good pieces that carry it. */
+  readonly pieces: number;
+  /** Where prints are ganged together: how many of this one a sheet of the layout would carry, in fractions. */
+  readonly perSheet: number;
+  readonly turned: boolean;
+  readonly placed: readonly PlacedPiece[];
+  /** Whole sheets for the good pieces, nothing spoiled; of shared sheets the share of its area. */
+  readonly sheets: number;
+  /** Free places on the last of them. */
+  readonly spare: number;
+  /** Share of a full sheet that no print covers. */
+  readonly wasteShare: number;
+  /** Only where it shares sheets with other prints. */
+  readonly ganged?: GangedShare;
+}
+
+/** All the area on shared sheets, counted in pieces of one print: so many of it would cover as much. */
+export interface GangedShare {
+  /** Of its own line. */
+  readonly own: number;
+  /** Of the other lines. */
+  readonly others: number;
+}

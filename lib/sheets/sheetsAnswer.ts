@@ -1,0 +1,54 @@
+import type { JobInput } from '@/shared/schemas/request';
+import type { CostedJob } from '../grid/costJob';
+import type { Grid } from '../grid/evaluateGrid';
+import { costInput } from '../price/costInput';
+import { type QuantitySpot, quantitySpots } from '../price/curve/quantitySpots';
+import { compareSheets, type SheetChoice } from './compareSheets';
+import { plannedSheets, type SheetsPlan } from './plannedSheets';
+import { type SmallerSize, smallerSizes } from './smallerSizes';
+
+/** All that the sheets of a job have to say beyond its costs. */
+export interface SheetsAnswer {
+  readonly plan: SheetsPlan;
+  readonly choices: readonly SheetChoice[];
+  /** What sharing sheets would spare the whole job; null where it spares nothing or is so already. */
+  readonly together: { readonly sheetsLess: number; readonly saved: number } | null;
+  readonly smaller: readonly SmallerSize[];
+  /** Only those at which a sheet is just full. */
+  readonly quantities: readonly QuantitySpot[];
+}
+
+/**
+ * Lays a job out, compares the maker's sheets, and looks for sizes and quantities that use the paper better.
+ *
+ * @param input documents that their schemas have read, with formulas of the maker that can be read
+ * @returns null where a stop stands
+ */
+export function sheetsAnswer(input: JobInput, grid: Grid): SheetsAnswer | null {
+  const costed = costInput(input, grid);
+  if (costed === null) return null;
+  const plan = plannedSheets(costed.laidOut);
+  return {
+    plan,
+    together: togetherInstead(input, costed, plan, grid),
+    choices: compareSheets(input, grid),
+    smaller: smallerSizes(input, costed, grid),
+    quantities: quantitySpots(costed, grid).filter(({ reasons }) =>
+      reasons.some(({ kind }) => kind === 'sheet'),
+    ),
+  };
+}
+
+function togetherInstead(
+  input: JobInput,
+  costed: CostedJob,
+  plan: SheetsPlan,
+  grid: Grid,
+): SheetsAnswer['together'] {
+  if (input.job.gang === 'together' || costed.laidOut.prints.length < 2) return null;
+  const after = costInput({ ...input, job: { ...input.job, gang: 'together' } }, grid);
+  if (after === null) return null;
+  const sheetsLess = plan.count - plannedSheets(after.laidOut).count;
+  const saved = costed.sheet.fullCost - after.sheet.fullCost;
+  return sheetsLess > 0 && saved > 0 ? { sheetsLess, saved } : null;
+}

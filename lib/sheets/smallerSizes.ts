@@ -1,0 +1,87 @@
+import type { Change } from '@/shared/finding';
+import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
+import { applyChanges } from '../check/applyChanges';
+import type { ResolvedJob } from '../check/checkedJob';
+import { type PlacementPlace, type PrintPlace, placementPlaces } from '../check/places';
+import { type SizeMm, scaledSize } from '../check/tidyLength';
+import type { CostedJob } from '../grid/costJob';
+import type { Grid } from '../grid/evaluateGrid';
+import { costInput } from '../price/costInput';
+import { piecesPerSheet } from './piecesPerSheet';
+import { plannedSheets } from './plannedSheets';
+import { sheetQuestion } from './sheetQuestion';
+import { sizeSweetSpots } from './sizeSweetSpots';
+
+/** A print a little smaller, of which more go on a sheet. */
+export interface SmallerSize {
+  readonly lineId: string;
+  readonly placementId: string;
+  readonly from: SizeMm;
+  readonly to: SizeMm;
+  readonly perSheetNow: number;
+  readonly perSheet: number;
+  /** Whole sheets the job then needs less. */
+  readonly sheetsLess: number;
+  /** What the whole job then costs less, in currency units, unrounded; above 0. */
+  readonly saved: number;
+  readonly changes: readonly Change[];
+}
+
+/**
+ * Sizes close below those asked that save paper, each costed by the whole job with that one print changed. Prints
+ * that share their sheets with others are left out: their sheets hold no grid.
+ */
+export function smallerSizes(input: JobInput, costed: CostedJob, grid: Grid): readonly SmallerSize[] {
+  const { job, prints } = costed.laidOut;
+  const now = plannedSheets(costed.laidOut).count;
+  return placementPlaces(job).flatMap((place) =>
+    place.prints.flatMap((printPlace): readonly SmallerSize[] => {
+      const { line, placed } = place;
+      const ids = { lineId: line.line.id, placementId: placed.placement.id };
+      const isShared = prints.some(
+        (one) => one.lineId === ids.lineId && one.placementId === ids.placementId && one.ganged !== undefined,
+      );
+      const size = isShared ? null : nextSize(job, printPlace.print);
+      if (size === null) return [];
+      const changes = sizeChanges(place, printPlace, size.to);
+      const changed = jobInputSchema.safeParse(applyChanges(input, changes));
+      const after = changed.success ? costInput(changed.data, grid) : null;
+      if (after === null) return [];
+      const saved = costed.sheet.fullCost - after.sheet.fullCost;
+      const sheetsLess = now - plannedSheets(after.laidOut).count;
+      if (!(saved > 0) || sheetsLess <= 0) return [];
+      const { widthMm, heightMm } = printPlace.print;
+      return [{ ...ids, from: { widthMm, heightMm }, ...size, sheetsLess, saved, changes }];
+    }),
+  );
+}
+
+/**
+ * The largest size of the same shape at which a sheet carries more, as a maker would type it.
+ *
+ * @returns null where a small change gains nothing
+ */
+export function nextSize(
+  job: Pick<ResolvedJob, 'sheet' | 'printer' | 'workshop'>,
+  print: SizeMm,
+): { readonly to: SizeMm; readonly perSheetNow: number; readonly perSheet: number } | null {
+  const question = sheetQuestion(job, print);
+  const perSheetNow = piecesPerSheet(question).count;
+  if (perSheetNow === 0) return null;
+  const spot = sizeSweetSpots(question).find(({ scale, count }) => scale < 1 && count > perSheetNow);
+  if (spot === undefined) return null;
+  const to = scaledSize(print, spot.scale, job.workshop.units.length);
+  const perSheet = piecesPerSheet(sheetQuestion(job, to)).count;
+  return perSheet > perSheetNow ? { to, perSheetNow, perSheet } : null;
+}
+
+function sizeChanges(
+  { change }: PlacementPlace,
+  { printIndex }: PrintPlace,
+  size: SizeMm,
+): readonly Change[] {
+  return [
+    change(['prints', printIndex, 'widthMm'], size.widthMm),
+    change(['prints', printIndex, 'heightMm'], size.heightMm),
+  ];
+}
