@@ -24,9 +24,11 @@ export function breakSpans(starts: readonly number[]): readonly BreakSpan[] {
 
 /**
  * The quantity inside each break that needs the highest price for the target margin: its first, or one at which
- * another sheet or session is begun. Between those, more pieces only share the same amounts. The open break is
- * searched to twice its start: beyond, one more sheet or session is spread over so many pieces that it cannot ask
- * for more than at the start.
+ * another sheet or session is begun. Between those, more pieces only share the same amounts.
+ *
+ * The open break is searched to twice its start. What the line takes as a whole is never more than what two parts of
+ * it take, so that of n pieces one half or the other asks for as much a piece. Sessions alone are filled by the other
+ * lines too: with them, the search goes to twice the pieces of the whole job.
  *
  * @returns one quantity for each span
  */
@@ -37,12 +39,18 @@ export function dearestQuantities(
   size: ResolvedSize,
   evaluate: CaseEvaluator,
 ): readonly number[] {
+  const { job } = laidOut;
   const begins = beginnings(laidOut, line, size);
+  // A formula of the maker may jump anywhere.
+  const jumps = job.ownRows.some(({ cost }) => cost.kind === 'formula');
+  const shared = job.job.piecesPerSession === null ? 0 : otherPieces(job, line);
   const quantities = spans.map(({ from, to }) => {
-    const last = to ?? 2 * from;
-    return Array.from({ length: last - from + 1 }, (_, step) => from + step).filter(
-      (quantity) => quantity === from || begins(quantity),
+    const inside = range(from, to ?? 2 * from).filter(
+      (quantity) => quantity === from || jumps || begins(quantity),
     );
+    return to === null && shared > 0
+      ? [...inside, ...range(2 * from + 1, 2 * (from + shared)).filter(begins)]
+      : inside;
   });
   const columns = evaluate(quantities.flat().map((batch) => ({ size, batch, askedPrice: null })));
   let start = 0;
@@ -53,9 +61,8 @@ export function dearestQuantities(
   });
 }
 
-/** @returns whether a sheet or a session is begun at a quantity; always, where a formula of the maker may jump. */
+/** @returns whether a sheet or a session is begun at a quantity. */
 function beginnings({ job, prints }: LaidOutJob, line: ResolvedLine, size: ResolvedSize) {
-  if (job.ownRows.some(({ cost }) => cost.kind === 'formula')) return () => true;
   const pieces = piecesOf(line);
   const shared = line.placements.flatMap(({ placement }) =>
     prints.filter(
@@ -74,6 +81,9 @@ function beginnings({ job, prints }: LaidOutJob, line: ResolvedLine, size: Resol
     stepped.some((print) => sheetsAt(print, quantity) > sheetsAt(print, quantity - 1)) ||
     sessionsAt(job, others + quantity) > sessionsAt(job, others + quantity - 1);
 }
+
+const range = (from: number, to: number): readonly number[] =>
+  Array.from({ length: Math.max(0, to - from + 1) }, (_, step) => from + step);
 
 const otherPieces = (job: ResolvedJob, line: ResolvedLine): number =>
   job.lines.reduce((sum, other) => sum + (other === line ? 0 : piecesOf(other)), 0);
