@@ -67,6 +67,26 @@ describe('a break is priced at the quantity inside it that needs the highest pri
     expect(cells.map(({ pricedAt }) => pricedAt)).toEqual([11, 21]);
   });
 
+  it('one far into the open break, where the other lines fill the sessions too', () => {
+    // Seventeen pieces of another line: with thirteen of this one the second session of 29 begins.
+    const input = plainJob({
+      sizes: [{ quantity: 6, blank: 0.01 }],
+      rates: { wage: 60, setUpMinutes: 100 },
+    });
+    const [line] = input.job.lines;
+    if (line === undefined) throw new ReferenceError('the job has no line');
+    const other = {
+      ...line,
+      id: 'other',
+      name: 'Other',
+      quantities: line.quantities.map((one) => ({ ...one, quantity: 17 })),
+      placements: line.placements.map((one) => ({ ...one, id: 'other-print' })),
+    };
+    const job = { ...input.job, lines: [line, other], piecesPerSession: 29 };
+    const cells = tableOf(withBreaks({ ...input, job }, [6])).filter(({ lineId }) => lineId === 'line');
+    expect(cells.map(({ pricedAt }) => pricedAt)).toEqual([13]);
+  });
+
   it('another in each size, where a formula of the maker makes more of the blank at some quantity', () => {
     const surcharge: OwnRow = {
       id: 'own_insurance',
