@@ -99,6 +99,8 @@ export type EngineTable = readonly (readonly (number | string)[])[];
 /** A built workbook that is refilled, never rebuilt: building is two orders of magnitude slower. */
 export class Workbook {
   readonly #engine: HyperFormula;
+  /** What was filled in last, by sheet. */
+  readonly #filled = new Map<string, readonly (readonly number[])[]>();
 
   /**
    * @param tables cells by sheet name
@@ -112,7 +114,10 @@ export class Workbook {
     );
   }
 
-  /** Writes blocks of numbers, each from its upper left cell, and recalculates once. */
+  /**
+   * Writes blocks of numbers, each from its upper left cell, and recalculates once. Rows that stand there already
+   * are left alone, so that only what depends on a change is worked out anew.
+   */
   fill(
     blocks: readonly {
       readonly sheet: string;
@@ -122,10 +127,13 @@ export class Workbook {
   ): void {
     this.#engine.batch(() => {
       for (const block of blocks) {
-        this.#engine.setCellContents(
-          { sheet: this.#sheet(block.sheet), row: 0, col: block.column },
-          block.values.map((row) => [...row]),
-        );
+        const sheet = this.#sheet(block.sheet);
+        const before = this.#filled.get(block.sheet);
+        block.values.forEach((row, index) => {
+          if (sameNumbers(row, before?.[index])) return;
+          this.#engine.setCellContents({ sheet, row: index, col: block.column }, [[...row]]);
+        });
+        this.#filled.set(block.sheet, block.values);
       }
     });
   }
@@ -172,3 +180,6 @@ function toValue(value: unknown): EngineValue {
   if (value instanceof DetailedCellError) return { error: value.value };
   return { error: '#VALUE!' };
 }
+
+const sameNumbers = (row: readonly number[], other: readonly number[] | undefined): boolean =>
+  other !== undefined && row.length === other.length && row.every((value, index) => value === other[index]);

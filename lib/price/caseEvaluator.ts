@@ -17,8 +17,9 @@ export interface WantedCase {
 
 export type CaseEvaluator = (wanted: readonly WantedCase[]) => readonly ColumnValues[];
 
-/** Columns filled at once: one workbook of this width serves tables and curves of any length. */
+/** Columns filled at once: workbooks of these two widths serve tables and curves of any length. */
 const COLUMNS = 32;
+const FEW_COLUMNS = 16;
 
 /** @returns a function that puts cases of one line through the same grid as the cost sheet. */
 export function caseEvaluator({ laidOut }: CostedJob, line: ResolvedLine, grid: Grid): CaseEvaluator {
@@ -36,7 +37,7 @@ export function caseEvaluator({ laidOut }: CostedJob, line: ResolvedLine, grid: 
       const values = grid.evaluate(
         shape,
         { job: jobColumn, lines: [{ lineId: line.line.id, inputs, cases }] },
-        COLUMNS,
+        part.length > FEW_COLUMNS ? COLUMNS : FEW_COLUMNS,
       );
       return values.cases[0] ?? [];
     });

@@ -56,12 +56,10 @@ function priceLine(
     if (dearest.has(groupOf(scout))) continue;
     dearest.set(groupOf(scout), dearestQuantities(spans, costed.laidOut, line, scout, evaluate));
   }
+  // Sizes of one blank price are one case: they are worked out once and written out for each.
+  const makes = [...new Map(line.sizes.map((size) => [makeOf(size), size])).values()];
   const cells = spans.flatMap((span, index) =>
-    line.sizes.map((size) => ({
-      span,
-      size,
-      batch: dearest.get(groupOf(size))?.[index] ?? span.from,
-    })),
+    makes.map((size) => ({ span, size, batch: dearest.get(groupOf(size))?.[index] ?? span.from })),
   );
   const unpriced = evaluate(cells.map(({ size, batch }) => ({ size, batch, askedPrice: null })));
   const prices = unpriced.map((column) => writtenPrice(job, present(column, 'target')));
@@ -70,27 +68,44 @@ function priceLine(
     cells.map(({ size, batch }, index) => ({
       size,
       batch,
-      askedPrice: fromMinor(prices[index] ?? (0 as MinorUnits), currency),
+      askedPrice: fromMinor(priceAt(prices, index), currency),
     })),
   );
-  return cells.map(({ span, size, batch }, index): TablePrice => {
-    const price = prices[index] ?? (0 as MinorUnits);
-    const first = prices[index - (index % line.sizes.length)] ?? price;
-    return {
-      lineId: line.line.id,
-      size: size.size,
-      from: span.from,
-      to: span.to,
-      pricedAt: batch,
-      fullCost: present(unpriced[index], 'fullCost'),
-      target: present(unpriced[index], 'target'),
-      price,
-      upCharge: (price - first) as MinorUnits,
-      margin: present(priced[index], 'margin'),
-      markup: present(priced[index], 'markup'),
-      payPerHour: present(priced[index], 'payPerHour'),
-    };
+  return spans.flatMap((span, spanIndex) => {
+    const placeOf = (size: ResolvedSize) =>
+      spanIndex * makes.length + makes.findIndex((make) => makeOf(make) === makeOf(size));
+    const [firstSize] = line.sizes;
+    if (firstSize === undefined) return [];
+    const first = priceAt(prices, placeOf(firstSize));
+    return line.sizes.map((size): TablePrice => {
+      const place = placeOf(size);
+      const price = priceAt(prices, place);
+      return {
+        lineId: line.line.id,
+        size: size.size,
+        from: span.from,
+        to: span.to,
+        pricedAt: cells[place]?.batch ?? span.from,
+        fullCost: present(unpriced[place], 'fullCost'),
+        target: present(unpriced[place], 'target'),
+        price,
+        upCharge: (price - first) as MinorUnits,
+        margin: present(priced[place], 'margin'),
+        markup: present(priced[place], 'markup'),
+        payPerHour: present(priced[place], 'payPerHour'),
+      };
+    });
   });
+
+  function makeOf(size: ResolvedSize): string {
+    return `${groupOf(size)} ${size.blankPrice.value}`;
+  }
+}
+
+function priceAt(prices: readonly MinorUnits[], place: number): MinorUnits {
+  const price = prices[place];
+  if (price === undefined) throw new RangeError(`the price table has no price at ${place}`);
+  return price;
 }
 
 /**
