@@ -21,6 +21,8 @@ export const fixLabels = {
   markApproved: ({ figure }) =>
     figure('count') === 1 ? 'The customer has approved it' : 'The customer has approved them',
   setGutter: ({ figure, speak }) => `Leave ${speak.length(figure('gutterMm'))} between pieces`,
+  printsApart: () => 'Lay each print out by itself',
+  isTransferPaper: () => 'It is transfer paper',
   planBarrier: () => 'Plan clean paper inside and under',
   setDwell: ({ figure, speak }) => `Press for ${speak.number(figure('seconds'), 0)} s`,
   setPressure: ({ name }) => `Set ${pressureWords(name('pressure'))} pressure`,

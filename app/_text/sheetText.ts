@@ -44,6 +44,11 @@ export const sheetText = {
           `Tape would lie on the picture. Leave ${speak.length(figure('wantedMm'))} on every side, or tape with great care.`,
         );
   },
+  'LAY-05': ({ name, figure, speak }) =>
+    saying(
+      `The edge of the paper lies ${speak.length(figure('edgeMm'))} beside ${name('placement')}.`,
+      `${name('blank')} keeps the line it presses. Tear the edge to a feather instead of cutting it, leave ${speak.length(figure('wantedMm'))}, or use a press pillow.`,
+    ),
   'LAY-06': ({ finding, name, figure, speak }) => {
     const sentence = `Pieces that share a sheet, such as ${name('placement')}, lie ${speak.length(figure('gutterMm'))} apart.`;
     const wanted = speak.length(figure('wantedMm'));
@@ -57,9 +62,38 @@ export const sheetText = {
           `Cutting by hand is tight there, and little is left for tape. Leave ${wanted} between pieces.`,
         );
   },
+  'LAY-07': ({ finding, name, figure, speak }) =>
+    saying(
+      `${speak.share(figure('empty'))} of each ${name('sheet')} stays empty beside ${name('placement')}.`,
+      finding.variant === 'smaller'
+        ? `At ${speak.size(figure('widthMm'), figure('heightMm'))} a sheet carries ${speak.number(figure('betterPerSheet'), 0)} instead of ${speak.number(figure('perSheet'), 0)}.`
+        : 'A smaller sheet, or other prints on the same one, would use the paper better.',
+    ),
   'LAY-08': ({ name, figure, speak }) =>
     saying(
       `The last sheet of ${name('placement')} has ${speak.count(figure('spare'), 'free place')}.`,
       `${speak.count(figure('sheets'), 'sheet')} of ${speak.number(figure('perSheet'), 0)} carry ${speak.number(figure('full'), 0)} for ${speak.count(figure('pieces'), 'piece')}. Print spares in the free places: they cost no paper.`,
+    ),
+  'LAY-09': ({ name }) =>
+    saying(
+      `It is not said which side of the paper ${name('printer')} prints.`,
+      'On the bare side the ink sinks in and the transfer stays pale. Mark one sheet with an arrow, print a test, and set the side in the workshop.',
+    ),
+  'LAY-11': ({ finding, name, figure, speak }) =>
+    finding.variant === 'other'
+      ? saying(
+          `${name('sheet')} is no transfer paper.`,
+          'Other paper keeps the ink: the print comes out pale or not at all. Choose a sheet of sublimation paper.',
+        )
+      : saying(
+          `${name('sheet')} of ${speak.number(figure('grams'), 0)} g/m² is light for ${name('placement')} with ${speak.share(figure('coverage'))} ink.`,
+          `Light paper cockles under heavy ink and the print head strikes it. Use ${speak.number(figure('wantedGrams'), 0)} g/m² or more, or less ink.`,
+        ),
+  'LAY-14': ({ finding, name }) =>
+    saying(
+      finding.variant === 'mirror'
+        ? `${name('placement')} and ${name('other')} may share a sheet, but only one of them is mirrored.`
+        : `${name('placement')} and ${name('other')} may share a sheet, but are pressed in different ways.`,
+      'Pieces of one sheet are easily mixed up once they are cut apart. Keep only prints of one recipe and one way round on a sheet.',
     ),
 } satisfies Record<string, Say>;

@@ -11,6 +11,8 @@ import { resolutionRules } from '@/lib/check/resolution';
 import type { Rule } from '@/lib/check/rule';
 import { safetyRules } from '@/lib/check/safety';
 import { sheetFitRules } from '@/lib/check/sheetFit';
+import { sheetPaperRules } from '@/lib/check/sheetPaper';
+import { sheetUseRules } from '@/lib/check/sheetUse';
 import { substrateRules } from '@/lib/check/substrate';
 import { whiteOnCloth } from '@/lib/check/substrateWhite';
 
@@ -21,6 +23,8 @@ export const rules: readonly Rule[] = [
   ...resolutionRules,
   ...artworkRules,
   ...sheetFitRules,
+  ...sheetUseRules,
+  ...sheetPaperRules,
   ...placementRules,
   ...recipeRules,
   ...stepRules,

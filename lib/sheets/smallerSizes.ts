@@ -1,16 +1,13 @@
 import type { Change } from '@/shared/finding';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { applyChanges } from '../check/applyChanges';
-import type { ResolvedJob } from '../check/checkedJob';
 import { type PlacementPlace, type PrintPlace, placementPlaces } from '../check/places';
-import { type SizeMm, scaledSize } from '../check/tidyLength';
+import type { SizeMm } from '../check/tidyLength';
 import type { CostedJob } from '../grid/costJob';
 import type { Grid } from '../grid/evaluateGrid';
 import { costInput } from '../price/costInput';
-import { piecesPerSheet } from './piecesPerSheet';
+import { nextSize } from './nextSize';
 import { plannedSheets } from './plannedSheets';
-import { sheetQuestion } from './sheetQuestion';
-import { sizeSweetSpots } from './sizeSweetSpots';
 
 /** A print a little smaller, of which more go on a sheet. */
 export interface SmallerSize {
@@ -54,25 +51,6 @@ export function smallerSizes(input: JobInput, costed: CostedJob, grid: Grid): re
       return [{ ...ids, from: { widthMm, heightMm }, ...size, sheetsLess, saved, changes }];
     }),
   );
-}
-
-/**
- * The largest size of the same shape at which a sheet carries more, as a maker would type it.
- *
- * @returns null where a small change gains nothing
- */
-export function nextSize(
-  job: Pick<ResolvedJob, 'sheet' | 'printer' | 'workshop'>,
-  print: SizeMm,
-): { readonly to: SizeMm; readonly perSheetNow: number; readonly perSheet: number } | null {
-  const question = sheetQuestion(job, print);
-  const perSheetNow = piecesPerSheet(question).count;
-  if (perSheetNow === 0) return null;
-  const spot = sizeSweetSpots(question).find(({ scale, count }) => scale < 1 && count > perSheetNow);
-  if (spot === undefined) return null;
-  const to = scaledSize(print, spot.scale, job.workshop.units.length);
-  const perSheet = piecesPerSheet(sheetQuestion(job, to)).count;
-  return perSheet > perSheetNow ? { to, perSheetNow, perSheet } : null;
 }
 
 function sizeChanges(

@@ -28,8 +28,13 @@ export const findingIds = [
   'LAY-02',
   'LAY-03',
   'LAY-04',
+  'LAY-05',
   'LAY-06',
+  'LAY-07',
   'LAY-08',
+  'LAY-09',
+  'LAY-11',
+  'LAY-14',
   // placement and press
   'PLC-01',
   'PLC-02',

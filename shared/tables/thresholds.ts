@@ -15,6 +15,7 @@ export interface Threshold {
     | 'kPa'
     | 'pieces'
     | 'days'
+    | 'g/m²'
     | 'presses'
     | 'times';
   readonly source: string;
@@ -90,6 +91,16 @@ export const thresholds = {
   gutter: {
     least: inches(0.125, practice),
     clear: inches(0.25, practice),
+  },
+  /** Clean paper beside a print on cloth that keeps a crease. */
+  paperLine: inches(0.5, practice),
+  /** Share of the paper a printer reaches that full sheets cover. */
+  sheetFill: limit(0.45, 'share', 'arithmetic'),
+  paper: {
+    light: limit(90, 'g/m²', 'grammage by ISO 536; limit from memory'),
+    /** Ink over the print's box, from pixels and as entered. */
+    read: limit(1.5, 'share', memory),
+    entered: limit(2, 'share', memory),
   },
   fill: {
     /** Share of the largest print above which seams and hems come close. */

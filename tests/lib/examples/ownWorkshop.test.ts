@@ -31,6 +31,7 @@ const told = (input: JobInput) =>
 /** Only the maker can say these. */
 const open = [
   'ART-14 caution notStated',
+  'LAY-09 caution',
   'REC-12 caution never',
   'RATE-01 caution coverage',
   'SAF-01 caution unstated',
@@ -58,7 +59,8 @@ describe('ownWorkshop', () => {
 
   it('gives a price as soon as a quantity is there', () => {
     const input = firstJob('en-US', [{ size: 'L', quantity: 12 }]);
-    expect(told(input)).toEqual(open);
+    // How near the edge of the paper lies is asked of sizes that are made.
+    expect(told(input)).toEqual(open.toSpliced(-1, 0, 'LAY-05 note'));
     expect(priceJob(input, new Grid()).prices?.targetTotal).toBeGreaterThan(0);
   });
 
