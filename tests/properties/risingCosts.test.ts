@@ -89,9 +89,9 @@ function walk(value: unknown, [key, ...rest]: readonly string[], tenths: number)
   );
 }
 
-/** Shares stay under nine tenths; a plain number rises by whole ones, coverage to 4 channels at the most. */
+/** Shares stay under nine tenths; a plain number rises by one, coverage of at most four channels only up to there. */
 function raised(value: unknown, tenths: number): unknown {
-  if (typeof value === 'number') return value > 3 ? value : value + 1;
+  if (typeof value === 'number') return value > 3 && value < 4 ? 4 : value + 1;
   const rate = value as { readonly value: number; readonly unit: string };
   const higher =
     rate.unit === 'share' ? Math.min(0.9, rate.value + tenths / 50) : rate.value * 1.1 + tenths / 10;
