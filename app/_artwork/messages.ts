@@ -1,4 +1,5 @@
 import type { PictureAnalysis } from '@/lib/artwork/analysePicture';
+import type { InkProfile } from '@/lib/artwork/inkProfile';
 import type { PictureHeader, PixelSize } from '@/lib/artwork/pictureHeader';
 import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
 import type { PixelBox, PixelGrid } from '@/lib/artwork/pixelGrid';
@@ -25,6 +26,7 @@ export interface PictureReading {
   /** Pixels measured, upright: those of the file, or of a drawing at its final size. */
   readonly size: PixelSize;
   readonly analysis: PictureAnalysis;
+  readonly profile: InkProfile;
   /** The whole picture, small, with its clear parts: for previews. */
   readonly thumbnail: PixelGrid;
 }

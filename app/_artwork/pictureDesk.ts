@@ -1,4 +1,5 @@
 import { analysePicture, type PictureAnalysis } from '@/lib/artwork/analysePicture';
+import { inkProfile } from '@/lib/artwork/inkProfile';
 import { inspectPicture } from '@/lib/artwork/inspectPicture';
 import type { PictureHeader, PixelSize, VectorHeader } from '@/lib/artwork/pictureHeader';
 import { croppedSource } from '@/lib/artwork/pictureSource';
@@ -98,11 +99,9 @@ export function pictureDesk({
       goOn(number);
       const analysis = await measured(number, crop === null ? source : croppedSource(source, crop));
       const size: PixelSize = { width: source.width, height: source.height };
-      return {
-        kind: 'read',
-        number,
-        reading: { header: header.value, size, analysis, thumbnail: thumbnail() },
-      };
+      const small = thumbnail();
+      const reading = { header: header.value, size, analysis, profile: inkProfile(small), thumbnail: small };
+      return { kind: 'read', number, reading };
     } finally {
       close();
     }

@@ -15,7 +15,12 @@ export function AboutArtwork({ placement, path }: PlacementPart) {
   if (artwork === undefined) return null;
   const place = fieldId([...path, 'artwork']);
   return (
-    <Fold id={place} holds={[place]} summary={`About ${artwork.name}`} line={inWords(artwork)}>
+    <Fold
+      id={place}
+      holds={held.map((key) => `${place}-${key}`)}
+      summary={`About ${artwork.name}`}
+      line={inWords(artwork)}
+    >
       <ArtworkFields key={artworkId} artwork={artwork} id={artworkId} place={path} />
     </Fold>
   );
@@ -23,5 +28,17 @@ export function AboutArtwork({ placement, path }: PlacementPart) {
 
 // Helpers
 
-const inWords = ({ pixels, version }: Artwork): string =>
-  `${pixels === null ? 'line art' : `${pixels.width} × ${pixels.height} pixels`} · version ${version}`;
+/** What is typed inside; the picture stands outside. */
+const held: readonly (keyof Artwork)[] = [
+  'name',
+  'pixels',
+  'coverage',
+  'mirrored',
+  'rights',
+  'version',
+  'approvedVersion',
+  'prepMinutes',
+];
+
+const inWords = ({ pixels, picture, version }: Artwork): string =>
+  `${picture?.fileName ?? (pixels === null ? 'line art' : `${pixels.width} × ${pixels.height} pixels`)} · version ${version}`;

@@ -23,7 +23,7 @@ type ArtworkFieldsProps = Readonly<{
   place: FieldPath;
 }>;
 
-/** What is known of an artwork, typed by hand: pixels, ink, rights, versions, minutes. */
+/** What is known of an artwork beside its picture: name, pixels and ink by hand, rights, versions, minutes. */
 export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
   const { artworkField } = useJobDesk();
   const of = (label: string, ...path: FieldPath) =>
@@ -34,7 +34,7 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
     <Parts>
       <Part name="The picture">
         <TextField {...of('Name', 'name')} value={artwork.name} needed longest={120} />
-        <PixelFields artwork={artwork} id={id} place={place} />
+        {artwork.picture === null && <PixelFields artwork={artwork} id={id} place={place} />}
         <ChecksOfPart>
           <CheckField
             {...of('The picture itself is already mirrored', 'mirrored')}

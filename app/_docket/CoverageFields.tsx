@@ -19,11 +19,12 @@ type Amounts = Readonly<Record<(typeof channels)[number] | 'total', number | nul
 type Way = 'unknown' | 'total' | 'channels';
 
 const nothing: Amounts = { total: null, cyan: null, magenta: null, yellow: null, black: null };
-const ways = [
-  { value: 'unknown', label: 'not known' },
-  { value: 'total', label: 'all channels together' },
-  { value: 'channels', label: 'by channel' },
-] as const;
+const waysOf = (hasPicture: boolean) =>
+  [
+    { value: 'unknown', label: hasPicture ? 'read from the file' : 'not known' },
+    { value: 'total', label: 'all channels together' },
+    { value: 'channels', label: 'by channel' },
+  ] as const;
 
 /** How much ink a picture takes. The artwork takes all channels at once; some alone wait here for the rest. */
 export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
@@ -63,13 +64,15 @@ export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
         issue={own.issue}
         caution={own.caution}
         value={way}
-        choices={ways}
+        choices={waysOf(artwork.picture !== null)}
         hint={
-          way === 'unknown'
-            ? `${speak.share(TYPICAL_TOTAL_COVERAGE)} in all stands in, typical.`
-            : waits
-              ? 'All four are needed before they count.'
-              : undefined
+          way === 'unknown' && artwork.picture !== null
+            ? 'Choose another to use a figure of your own.'
+            : way === 'unknown'
+              ? `${speak.share(TYPICAL_TOTAL_COVERAGE)} in all stands in, typical.`
+              : waits
+                ? 'All four are needed before they count.'
+                : undefined
         }
         onCommit={change}
       />

@@ -7,6 +7,7 @@ import type { PricedJob, PricedJobState } from '../_pricing/usePricedJob';
 import { ShowSetting } from '../_trace/showSetting';
 import { ChecksSection } from './ChecksSection';
 import { CostSection } from './CostSection';
+import { CostsOnDesk } from './costsOnDesk';
 import { DocketFailure } from './DocketFailure';
 import { JobHead } from './JobHead';
 import { JobSection } from './JobSection';
@@ -16,6 +17,7 @@ import { PricesSection } from './PricesSection';
 import { RevealContext } from './reveal';
 import { SheetsSection } from './SheetsSection';
 import { useDesk } from './useDesk';
+import { useFigures } from './useFigures';
 import { useReveal } from './useReveal';
 import { useSettingShower } from './useSettingShower';
 
@@ -44,6 +46,7 @@ export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
     stale,
   });
   const costs = part(lastCosted, answer?.costSheet === null);
+  const figures = useFigures(lastCosted);
   const stalePrices = answer !== null && answer.prices === null;
   const prices = part(lastPriced, stalePrices);
   return (
@@ -54,7 +57,9 @@ export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
           {failure !== null && <DocketFailure why={failure} />}
           <PricePlateOfJob priced={lastPriced} stale={stalePrices} />
           <Slip>
-            <JobSection />
+            <CostsOnDesk value={figures}>
+              <JobSection />
+            </CostsOnDesk>
             {/* Not before the first answer: they would push each other about while they fill. */}
             {answer !== null && (
               <>

@@ -25,6 +25,8 @@ export interface Speaker {
   readonly pressure: (kpa: number) => string;
   /** An amount in the currency's own digits. */
   readonly money: (amount: number) => string;
+  /** An amount so small that the currency's own digits would hide it. */
+  readonly smallMoney: (amount: number) => string;
   /** A rate with its unit; small amounts keep their digits. */
   readonly rate: (value: number, unit: string) => string;
   readonly hours: (hours: number) => string;
@@ -67,6 +69,7 @@ export function speakerOf(context: TextContext): Speaker {
       }
     },
     money,
+    smallMoney: (amount) => (amount >= 1 ? money(amount) : `${number(amount, 4)} ${currency}`),
     rate: (value, unit) => {
       if (unit === 'share') return share(value);
       if (unit === 'money') return money(value);

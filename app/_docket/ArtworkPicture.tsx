@@ -1,0 +1,64 @@
+'use client';
+
+import { useTextContext } from '../_fields/useTextContext';
+import { Button } from '../_shell/Button';
+import { ArtworkFacts } from './ArtworkFacts';
+import { ArtworkInk } from './ArtworkInk';
+import { ArtworkIntake } from './ArtworkIntake';
+import styles from './ArtworkPicture.module.css';
+import { ArtworkPrint } from './ArtworkPrint';
+import { ArtworkQuestions } from './ArtworkQuestions';
+import { fieldId } from './fieldId';
+import { useJobDesk } from './jobDesk';
+import { Part } from './Part';
+import type { PlacementPart } from './placementPart';
+import { placementPrints } from './placementPrints';
+import { usePictureIntake } from './usePictureIntake';
+
+/** The picture of a placement: brought in, shown on the cloth, and told of. */
+export function ArtworkPicture({ placement, path }: PlacementPart) {
+  const { input, maker } = useJobDesk();
+  const { locale } = useTextContext();
+  const { artworkId } = placement;
+  const artwork = input.artworks[artworkId];
+  const name = artwork?.name ?? '';
+  const printWidthMm = Math.max(...placement.prints.map(({ widthMm }) => widthMm));
+  const reader = usePictureIntake({ maker, artworkId, name, printWidthMm, locale });
+  if (artwork === undefined) return null;
+  const { picture } = artwork;
+  const prints = placementPrints(input.job, placement.id);
+  return (
+    <Part name={`The picture, ${name}`}>
+      <div className={styles.whole} id={fieldId([...path, 'artwork', 'picture'])}>
+        <ArtworkIntake reader={reader} artworkName={name} hasPicture={picture !== null} />
+        {picture !== null && (
+          <>
+            <div className={styles.shown}>
+              <ul className={styles.prints}>
+                {prints.map((print) => (
+                  <ArtworkPrint key={print.index} placement={placement} picture={picture} print={print} />
+                ))}
+              </ul>
+              <ArtworkInk artwork={artwork} artworkId={artworkId} picture={picture} />
+            </div>
+            <ArtworkQuestions artworkId={artworkId} name={name} picture={picture} />
+            <ArtworkFacts picture={picture} />
+            <div>
+              <Button
+                kind="quiet"
+                onPress={() =>
+                  maker.changeArtwork(artworkId, `Took the picture out of ${name}`, (body) => ({
+                    ...body,
+                    picture: null,
+                  }))
+                }
+              >
+                Take the picture out and enter figures by hand
+              </Button>
+            </div>
+          </>
+        )}
+      </div>
+    </Part>
+  );
+}

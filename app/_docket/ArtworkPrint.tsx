@@ -1,0 +1,91 @@
+'use client';
+
+import { useContext, useMemo } from 'react';
+import { placementOfPicture } from '@/lib/artwork/placementOfPicture';
+import { inkOfPrint } from '@/lib/grid/inkOfPrint';
+import type { Placement } from '@/shared/schemas/job';
+import type { Picture } from '@/shared/schemas/picture';
+import { useTextContext } from '../_fields/useTextContext';
+import { speakerOf } from '../_text/speaker';
+import { FigureButton } from '../_trace/FigureButton';
+import { TracePanel } from '../_trace/TracePanel';
+import { useOpenFigure } from '../_trace/useOpenFigure';
+import { ArtworkPreview } from './ArtworkPreview';
+import styles from './ArtworkPrint.module.css';
+import { CostsOnDesk } from './costsOnDesk';
+import { useJobDesk } from './jobDesk';
+import { pictureInWords } from './pictureInWords';
+import type { PrintOfPlacement } from './placementPrints';
+import { sizesWords } from './sizesWords';
+
+type ArtworkPrintProps = Readonly<{ placement: Placement; picture: Picture; print: PrintOfPlacement }>;
+
+/** One print of a picture: how it looks on the cloth, how sharp it comes out, and the ink it takes. */
+export function ArtworkPrint({
+  placement,
+  picture,
+  print: { print, lineId, slot, sizes },
+}: ArtworkPrintProps) {
+  const { input } = useJobDesk();
+  const costs = useContext(CostsOnDesk);
+  const speak = speakerOf(useTextContext());
+  const opens = useOpenFigure();
+  const { fit } = placement;
+  const placed = useMemo(() => placementOfPicture(picture, print, fit), [picture, print, fit]);
+  const line = input.job.lines.find(({ id }) => id === lineId);
+  const blank = input.blanks[line?.blankId ?? ''];
+  const ink = costs === null ? null : inkOfPrint(costs.sheet, lineId, sizes[0] ?? '', slot);
+  const isOne = placement.prints.length === 1;
+  const size = speak.size(print.widthMm, print.heightMm);
+  return (
+    <li className={styles.print}>
+      {blank !== undefined && (
+        <ArtworkPreview
+          picture={picture}
+          placed={placed}
+          shape={print.widthMm / print.heightMm}
+          colour={blank.colour}
+          says={`${placement.name} at ${size} on ${blank.name}, ${blank.colour.name}`}
+        />
+      )}
+      <div className={styles.words}>
+        <p className={styles.size}>
+          {size}
+          {!isOne && sizes.length > 0 && ` for ${sizesWords(sizes)}`}
+        </p>
+        <p className={styles.ppi}>
+          {picture.format === 'svg' ? 'A drawing, clean at any size' : `${speak.number(placed.ppi, 0)} ppi`}
+        </p>
+        {pictureInWords(placed, fit, speak).map((sentence) => (
+          <p key={sentence} className={styles.quiet}>
+            {sentence}
+          </p>
+        ))}
+        {ink !== null && (
+          <p className={styles.ink}>
+            Ink of one print:{' '}
+            <FigureButton
+              figure={ink.ref}
+              name={`Ink of one print of ${placement.name} at ${size}`}
+              text={`${speak.number(ink.mL, 2)} mL`}
+              opens={opens}
+            />
+            {', '}
+            {speak.smallMoney(ink.money)}
+          </p>
+        )}
+      </div>
+      {costs !== null && opens.open !== null && (
+        <div className={styles.trace}>
+          <TracePanel
+            key={opens.open.rowId}
+            id={opens.panelId}
+            names={costs}
+            root={opens.open}
+            onClose={opens.close}
+          />
+        </div>
+      )}
+    </li>
+  );
+}

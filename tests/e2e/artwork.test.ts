@@ -1,0 +1,177 @@
+import type { Locator, Page } from 'playwright-core';
+import sharp from 'sharp';
+import { expect, test } from 'vitest';
+import { gridOf } from '@/tests/fixtures/pictures/gridOf';
+import { axe } from './harness/axe';
+import { expectPlate, kept, plateText, priced, section } from './harness/docketPage';
+import { openPage, type PageOptions } from './harness/openPage';
+import { shot } from './harness/shot';
+
+const PICTURE = 'Hill path picture';
+const PATIENCE_MS = 15_000;
+
+/** Unfolds the placement that prints the picture. */
+async function openPlacement(page: Page): Promise<Locator> {
+  await priced(page);
+  const job = section(page, 'The job');
+  await job.locator('summary').filter({ hasText: 'Back picture' }).first().click();
+  return job.getByRole('group', { name: `The picture, ${PICTURE}` });
+}
+
+const chooseFile = (part: Locator, name: string, mimeType: string, buffer: Buffer) =>
+  part.getByLabel(`Picture file of ${PICTURE}`).setInputFiles({ name, mimeType, buffer });
+
+/** Cyan to the left, white to the right: half of the picture is one full channel. */
+const half = (width = 1600, height = 2000) =>
+  sharp(gridOf(width, height, (x) => (x < width / 2 ? [0, 255, 255, 255] : [255, 255, 255, 255])).rgba, {
+    raw: { width, height, channels: 4 },
+  })
+    .png()
+    .toBuffer();
+
+async function withPicture(options: PageOptions = {}) {
+  const page = await openPage(options);
+  const part = await openPlacement(page);
+  await chooseFile(part, 'hill.png', 'image/png', await half());
+  await part.getByText('50 % of ink').waitFor({ timeout: PATIENCE_MS });
+  return { page, part };
+}
+
+test.each([
+  { width: 1280, scheme: 'light' },
+  { width: 390, scheme: 'light' },
+  { width: 1280, scheme: 'dark' },
+  { width: 390, scheme: 'dark' },
+] as const)('a picture is read, shown on the cloth and told of at $width px ($scheme)', async (view) => {
+  const { page, part } = await withPicture(view);
+  await part.getByText('200 ppi').waitFor();
+  await part.getByText(/hill\.png, PNG/).waitFor();
+  await part.locator('canvas[data-drawn="true"]').waitFor();
+  await part.getByRole('button', { name: /^Ink of one print/ }).waitFor();
+  await axe(page);
+  await shot(page, `artwork-${view.scheme}`);
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0);
+});
+
+test('the preview shows ink multiplied with the cloth, and the print’s own half of it', async () => {
+  const { part } = await withPicture();
+  const canvas = part.locator('canvas[data-drawn="true"]');
+  await canvas.waitFor();
+  const seen = await canvas.evaluate((element) => {
+    const drawn = element as HTMLCanvasElement;
+    const at = (share: number) => [
+      ...(drawn.getContext('2d')?.getImageData(drawn.width * share, drawn.height / 2, 1, 1).data ?? []),
+    ];
+    return { inked: at(0.25), bare: at(0.75), shape: drawn.width / drawn.height };
+  });
+  expect(seen.shape).toBeCloseTo(0.8, 1);
+  expect(seen.inked[0]).toBeLessThan(10);
+  expect(seen.inked[1]).toBeGreaterThan(230);
+  // A white shirt, a little off the white of the screen.
+  expect(Math.min(...seen.bare)).toBeGreaterThan(225);
+});
+
+test('price and ink follow the picture, are undone and redone, and are there after a reload', async () => {
+  const page = await openPage();
+  const part = await openPlacement(page);
+  const before = await plateText(page);
+  await chooseFile(part, 'hill.png', 'image/png', await half());
+  await part.getByText('50 % of ink').waitFor({ timeout: PATIENCE_MS });
+  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).not.toBe(before);
+  const after = await plateText(page);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).toBe(before);
+  await page.getByRole('button', { name: /^Redo/ }).click();
+  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).toBe(after);
+  await kept(page);
+  await page.reload();
+  const again = await openPlacement(page);
+  await again.getByText('50 % of ink').waitFor();
+  await again.locator('canvas[data-drawn="true"]').waitFor({ timeout: PATIENCE_MS });
+  expect(await plateText(page)).toBe(after);
+});
+
+test('the ink of one print opens to where the coverage was read', async () => {
+  const { part } = await withPicture();
+  await part.getByRole('button', { name: /^Ink of one print/ }).click();
+  await part.getByRole('button', { name: /^Ink coverage/ }).click();
+  await part.getByText('read from the file “hill.png”').waitFor();
+});
+
+test.each([
+  ['empty.png', Buffer.alloc(0), 'The file is empty.'],
+  ['notes.png', Buffer.from('these are notes, not a picture'), 'The file is not a picture'],
+  ['cut.png', 'cut', 'ends before its picture does'],
+  [
+    'script.svg',
+    Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><script>alert(1)</script></svg>'),
+    'The SVG holds a script',
+  ],
+  [
+    'remote.svg',
+    Buffer.from(
+      '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><image href="https://example.org/a.png"/></svg>',
+    ),
+    'a reference to something outside',
+  ],
+] as const)('%s is refused in a sentence, and the last good picture stays', async (name, bytes, sentence) => {
+  const { page, part } = await withPicture();
+  await expectPlate(page, /margin 40\.9 %/);
+  const plate = await plateText(page);
+  const buffer = bytes === 'cut' ? (await half()).subarray(0, 900) : bytes;
+  await chooseFile(part, name, name.endsWith('svg') ? 'image/svg+xml' : 'image/png', buffer);
+  await part.getByText(sentence).waitFor({ timeout: PATIENCE_MS });
+  expect(await part.getByText('50 % of ink').count()).toBe(1);
+  expect(await plateText(page)).toBe(plate);
+});
+
+test('a drawing of lines is read at its final size and clean at any', async () => {
+  const page = await openPage();
+  const part = await openPlacement(page);
+  const svg =
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 80 100"><rect width="40" height="100" fill="#0ff"/></svg>';
+  await chooseFile(part, 'path.svg', 'image/svg+xml', Buffer.from(svg));
+  await part.getByText('50 % of ink').waitFor({ timeout: PATIENCE_MS });
+  await part.getByText('A drawing, clean at any size').waitFor();
+  await part.locator('canvas[data-drawn="true"]').waitFor();
+});
+
+test('reading is stopped at a press, and nothing changes', async () => {
+  const page = await openPage();
+  const part = await openPlacement(page);
+  const plate = await plateText(page);
+  // Large enough that there is time to stop it.
+  await chooseFile(part, 'large.png', 'image/png', await half(6000, 7500));
+  await part.getByRole('button', { name: 'Stop' }).click();
+  await part.getByText('You stopped it; nothing was changed.').waitFor();
+  expect(await part.getByText('% of ink').count()).toBe(0);
+  expect(await plateText(page)).toBe(plate);
+});
+
+test('a dropped and a pasted picture are taken like a chosen one', async () => {
+  const page = await openPage();
+  const part = await openPlacement(page);
+  const bytes = [...(await half(400, 500))];
+  const bring = (way: 'drop' | 'paste') =>
+    part.getByRole('button', { name: /^Choose/ }).evaluate(
+      (element, given) => {
+        const transfer = new DataTransfer();
+        transfer.items.add(
+          new File([new Uint8Array(given.bytes)], `${given.way}.png`, { type: 'image/png' }),
+        );
+        element.dispatchEvent(
+          given.way === 'drop'
+            ? new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true })
+            : new ClipboardEvent('paste', { clipboardData: transfer, bubbles: true, cancelable: true }),
+        );
+      },
+      { bytes, way },
+    );
+  for (const way of ['drop', 'paste'] as const) {
+    await bring(way);
+    await part.getByText(`${way}.png, PNG`).waitFor({ timeout: PATIENCE_MS });
+  }
+});
