@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { ownEntry } from '@/lib/check/ownEntry';
 import type { PlannedSheet } from '@/lib/sheets/apartSheets';
 import { type Finding, isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
@@ -8,10 +9,12 @@ import type { Sheet } from '@/shared/schemas/workshop';
 import { saveBytes } from '../_documents/saveBytes';
 import { useTextContext } from '../_fields/useTextContext';
 import { Button } from '../_shell/Button';
+import { appDocuments } from '../_storage/appDocuments';
 import { findingText } from '../_text/findingText';
 import { speakerOf } from '../_text/speaker';
 import styles from './SheetsFile.module.css';
 import { namedPrint } from './sheetNames';
+import { sheetPictures } from './sheetPictures';
 import { MOST_PAGES, sheetsFile } from './sheetsFile';
 
 type SheetsFileProps = Readonly<{
@@ -26,7 +29,7 @@ type SheetsFileProps = Readonly<{
 type Written =
   | { readonly kind: 'idle' }
   | { readonly kind: 'busy' }
-  | { readonly kind: 'done'; readonly notDrawn: readonly string[] }
+  | { readonly kind: 'done'; readonly notDrawn: readonly string[]; readonly lost: readonly string[] }
   | { readonly kind: 'failed'; readonly why: string };
 
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
@@ -51,11 +54,12 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
     setWritten({ kind: 'busy' });
     try {
       const { writeSheets } = await import('@/lib/exports/writeSheets');
+      const { pictures, lost } = await sheetPictures(input, sheets, appDocuments().actions.readFile);
       const { bytes, notDrawn } = await writeSheets(
-        sheetsFile({ input, paper, marginMm, sheets, pages, pictures: new Map() }),
+        sheetsFile({ input, paper, marginMm, sheets, pages, pictures }),
       );
       saveBytes(`${input.job.name}, sheets.pdf`, bytes, 'application/pdf');
-      setWritten({ kind: 'done', notDrawn });
+      setWritten({ kind: 'done', notDrawn, lost });
     } catch (error) {
       setWritten({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });
     }
@@ -65,7 +69,7 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
       <h3 id="sheets-file">Sheets to print</h3>
       <p className={styles.words}>
         A PDF of pages {speak.size(paper.widthMm, paper.heightMm)}. Print it at “actual size”: it lies on the
-        paper as it is drawn here. {boxedWords(input, sheets ?? [])}
+        paper as it is drawn here. {outlineWords(input, sheets ?? [])}
       </p>
       {stopped !== undefined && (
         <p>
@@ -98,9 +102,19 @@ function writtenWords(written: Written): string {
     case 'busy':
       return 'The file is being written.';
     case 'done':
-      return written.notDrawn.length === 0
-        ? 'The file is written.'
-        : `The file is written. The labels’ type has no ${written.notDrawn.join(' ')}: prints with such a name stand without it.`;
+      return [
+        'The file is written.',
+        ...(written.lost.length === 0
+          ? []
+          : [
+              `The picture of ${written.lost.join(' and ')} could not be read: an outline stands in its place.`,
+            ]),
+        ...(written.notDrawn.length === 0
+          ? []
+          : [
+              `The labels’ type has no ${written.notDrawn.join(' ')}: prints with such a name stand without it.`,
+            ]),
+      ].join(' ');
     case 'failed':
       return `The file could not be written: ${written.why}.`;
     default:
@@ -108,9 +122,11 @@ function writtenWords(written: Written): string {
   }
 }
 
-/** Which prints are boxes, since nothing is kept of them but their numbers. */
-function boxedWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
-  const names = new Set(sheets.flatMap(({ pieces }) => pieces.map((piece) => namedPrint(input, piece).name)));
+/** Which prints are outlines, since no file is kept of them. */
+function outlineWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
+  const prints = sheets.flatMap(({ pieces }) => pieces.map((piece) => namedPrint(input, piece)));
+  const bare = prints.filter(({ artworkId }) => ownEntry(input.artworks, artworkId)?.picture == null);
+  const names = new Set(bare.map(({ name }) => name));
   return names.size === 0
     ? ''
     : `No picture file is kept for ${[...names].join(' and ')}: an outline of true size stands in its place.`;

@@ -1,0 +1,88 @@
+import { readFile } from 'node:fs/promises';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { axe } from './harness/axe';
+import { expectPlate, kept, priced, section, type } from './harness/docketPage';
+import { openPage, type PageOptions } from './harness/openPage';
+import { shot } from './harness/shot';
+
+const PATIENCE_MS = 20_000;
+
+/** A workshop that has a second, larger sheet; then the docket of the example. */
+async function withTabloid(options: PageOptions = {}): Promise<Page> {
+  const page = await openPage({ ...options, path: '/workshop#sheets' });
+  const add = page.getByLabel('A further sheet');
+  await add.waitFor({ timeout: PATIENCE_MS });
+  await add.selectOption({ label: 'Tabloid 11 × 17, 11 × 17 in' });
+  await add.locator('xpath=ancestor::*[.//button][1]').getByRole('button', { name: 'Add it' }).click();
+  await kept(page);
+  await page.goto('/');
+  await priced(page);
+  await section(page, 'Sheets')
+    .getByRole('heading', { name: 'On your other sheets' })
+    .waitFor({ timeout: PATIENCE_MS });
+  return page;
+}
+
+test.each([
+  { width: 1280, scheme: 'light' },
+  { width: 390, scheme: 'light' },
+  { width: 1280, scheme: 'dark' },
+  { width: 390, scheme: 'dark' },
+] as const)('sheets are compared and changed by one tap at $width px ($scheme)', async (view) => {
+  const page = await withTabloid(view);
+  const sheets = section(page, 'Sheets');
+  await sheets.getByText('47 sheets for the good pieces; no layout needs fewer.').waitFor();
+  await axe(page);
+  await shot(page, `sheets-${view.scheme}`);
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0);
+  const row = sheets.getByRole('row', { name: /Tabloid/ });
+  expect(await row.textContent()).toMatch(/24[\s\S]*10\.78 USD/);
+  await row.getByRole('button', { name: /^Use Tabloid/ }).click();
+  await sheets.getByText(/^24 sheets for the good pieces/).waitFor({ timeout: PATIENCE_MS });
+  expect(await row.textContent()).toContain('this job’s sheet');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await sheets.getByText(/^47 sheets for the good pieces/).waitFor({ timeout: PATIENCE_MS });
+});
+
+test('a badge a little smaller saves three sheets and 1.73, by one tap', async () => {
+  const page = await openPage();
+  await priced(page);
+  const sheets = section(page, 'Sheets');
+  await sheets
+    .getByText('Chest badge goes 6 to a sheet instead of 4: 3 sheets and 1.73 USD saved.', { exact: false })
+    .waitFor({ timeout: PATIENCE_MS });
+  await sheets
+    .getByText('40 pieces just fill a letter sheet: 3 more add 25.66 USD', { exact: false })
+    .waitFor();
+  await sheets.getByRole('button', { name: 'Print Chest badge at 3.41 × 3.41 in' }).click();
+  await sheets.getByRole('heading', { name: 'Chest badge, 6 to a sheet' }).waitFor({ timeout: PATIENCE_MS });
+  await sheets.getByText(/^44 sheets for the good pieces/).waitFor({ timeout: PATIENCE_MS });
+});
+
+test('the file has a page of true size for every sheet, and none is written while a stop stands', async () => {
+  const page = await openPage();
+  await priced(page);
+  const sheets = section(page, 'Sheets');
+  const every = sheets.getByRole('button', { name: 'Every sheet, 47 pages' });
+  await every.waitFor({ timeout: PATIENCE_MS });
+  const [download] = await Promise.all([page.waitForEvent('download'), every.click()]);
+  expect(download.suggestedFilename()).toBe('Ramblers Club shirts, sheets.pdf');
+  await sheets.getByText('The file is written.').waitFor();
+  const pdf = await getDocument({ data: new Uint8Array(await readFile(await download.path())), verbosity: 0 })
+    .promise;
+  expect(pdf.numPages).toBe(47);
+  // 8.5 × 11 in of 72 points.
+  const [left = 0, bottom = 0, right = 0, top = 0] = (await pdf.getPage(1)).view;
+  expect(right - left).toBeCloseTo(612, 3);
+  expect(top - bottom).toBeCloseTo(792, 3);
+  expect(await pdf.getViewerPreferences()).toMatchObject({ PrintScaling: 'None' });
+  await type(section(page, 'The job').getByRole('textbox', { name: 'L', exact: true }), '12');
+  await expectPlate(page, /last good price/i);
+  await sheets.getByText('Not while a stop stands.').waitFor();
+  expect(await every.getAttribute('aria-disabled')).toBe('true');
+});
