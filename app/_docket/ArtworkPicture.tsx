@@ -17,7 +17,7 @@ import { usePictureIntake } from './usePictureIntake';
 
 /** The picture of a placement: brought in, shown on the cloth, and told of. */
 export function ArtworkPicture({ placement, path }: PlacementPart) {
-  const { input, maker } = useJobDesk();
+  const { input, maker, notes } = useJobDesk();
   const { locale } = useTextContext();
   const { artworkId } = placement;
   const artwork = input.artworks[artworkId];
@@ -26,11 +26,14 @@ export function ArtworkPicture({ placement, path }: PlacementPart) {
   const reader = usePictureIntake({ maker, artworkId, name, printWidthMm, locale });
   if (artwork === undefined) return null;
   const { picture } = artwork;
+  const own = [...path, 'artwork', 'picture'];
+  const { issue } = notes(own);
   const prints = placementPrints(input.job, placement.id);
   return (
     <Part name={`The picture, ${name}`}>
-      <div className={styles.whole} id={fieldId([...path, 'artwork', 'picture'])}>
+      <div className={styles.whole} id={fieldId(own)}>
         <ArtworkIntake reader={reader} artworkName={name} hasPicture={picture !== null} />
+        {issue !== undefined && <p className={styles.issue}>{issue}</p>}
         {picture !== null && (
           <>
             <div className={styles.shown}>

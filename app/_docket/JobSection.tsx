@@ -9,6 +9,7 @@ import styles from './JobSection.module.css';
 import { useJobDesk } from './jobDesk';
 import { LineEditor } from './LineEditor';
 import { newLine } from './newLine';
+import { useArtworkAhead } from './useArtworkAhead';
 
 /** What the schema allows. */
 const MOST_LINES = 12;
@@ -17,6 +18,7 @@ const MOST_LINES = 12;
 export function JobSection() {
   const { jobId, input, maker } = useJobDesk();
   const { lines } = input.job;
+  useArtworkAhead();
   const addLine = () =>
     maker.changeJob(jobId, 'Added line', (job: Job) => ({
       ...job,

@@ -5,7 +5,7 @@ import { useTextContext } from '../_fields/useTextContext';
 import { SeverityShape } from '../_figures/SeverityShape';
 import { speakerOf } from '../_text/speaker';
 import { AboutArtwork } from './AboutArtwork';
-import { ArtworkPicture } from './ArtworkPicture';
+import { ArtworkPictureLater } from './ArtworkPictureLater';
 import { Fold } from './Fold';
 import { fieldId } from './fieldId';
 import { useJobDesk } from './jobDesk';
@@ -47,7 +47,7 @@ export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
     >
       <Parts>
         <PlacementPrint {...part} />
-        <ArtworkPicture key={placement.artworkId} {...part} />
+        <ArtworkPictureLater key={placement.artworkId} {...part} />
         <AboutArtwork {...part} />
         <PlacementRecipe {...part} />
         <PlacementWork {...part} />

@@ -74,6 +74,31 @@ test('the preview shows ink multiplied with the cloth, and the print’s own hal
   expect(Math.min(...seen.bare)).toBeGreaterThan(225);
 });
 
+test('a picture stored on its side is turned upright once, in its figures and in the preview', async () => {
+  const page = await openPage();
+  const part = await openPlacement(page);
+  // Stored 2000 × 1600 with cyan above; a quarter turn to the right brings it to the right side.
+  const above = gridOf(2000, 1600, (_, y) => (y < 800 ? [0, 255, 255, 255] : [255, 255, 255, 255]));
+  const turned = await sharp(above.rgba, { raw: { width: 2000, height: 1600, channels: 4 } })
+    .removeAlpha()
+    .jpeg({ quality: 100 })
+    .withMetadata({ orientation: 6 })
+    .toBuffer();
+  await chooseFile(part, 'turned.jpg', 'image/jpeg', turned);
+  await part.getByText('1,600 × 2,000').waitFor({ timeout: PATIENCE_MS });
+  await part.getByText('200 ppi').waitFor();
+  const canvas = part.locator('canvas[data-drawn="true"]');
+  await canvas.waitFor();
+  const reds = await canvas.evaluate((element) => {
+    const drawn = element as HTMLCanvasElement;
+    return [0.25, 0.75].map(
+      (share) => drawn.getContext('2d')?.getImageData(drawn.width * share, drawn.height / 2, 1, 1).data[0],
+    );
+  });
+  expect(reds[0]).toBeGreaterThan(220);
+  expect(reds[1]).toBeLessThan(20);
+});
+
 test('price and ink follow the picture, are undone and redone, and are there after a reload', async () => {
   const page = await openPage();
   const part = await openPlacement(page);

@@ -60,7 +60,7 @@ async function openPart() {
   if (!fold) throw new Error('the placement is no fold');
   fold.open = true;
   fireEvent(fold, new Event('toggle'));
-  return within(screen.getByRole('group', { name: `The picture, ${NAME}` }));
+  return within(await screen.findByRole('group', { name: `The picture, ${NAME}` }));
 }
 
 const choose = (part: Awaited<ReturnType<typeof openPart>>) =>
