@@ -19,6 +19,7 @@ const inside = [
   'madeFor',
   'printerId',
   'sheetId',
+  'gang',
   'channelId',
   'wantedOn',
   'piecesPerSession',
@@ -75,6 +76,12 @@ export function JobMore() {
         <Part name="How it is made">
           <ChoiceField {...of('Printer', 'printerId')} {...listed(workshop.printers, job.printerId)} />
           <ChoiceField {...of('Sheet', 'sheetId')} {...listed(workshop.sheets, job.sheetId)} />
+          <ChoiceField
+            {...of('Prints on a sheet', 'gang')}
+            value={job.gang}
+            choices={jobChoices.gang}
+            hint="Shared sheets can save paper; the prints are cut apart before they are pressed."
+          />
           <NumberField
             {...of('Pieces in one session', 'piecesPerSession')}
             value={job.piecesPerSession}

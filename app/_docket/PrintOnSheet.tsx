@@ -25,6 +25,7 @@ export function PrintOnSheet({ sheet, paper, marginMm, input }: PrintOnSheetProp
     const { name, reversed } = namedPrint(input, piece);
     return { ...piece, name, reversed };
   });
+  const where = sheet.spare > 0 ? 'on the last sheet' : 'to a sheet';
   const printed = sheet.pieces.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);
   const says = prints.map(
     ({ print, count }) =>
@@ -36,9 +37,7 @@ export function PrintOnSheet({ sheet, paper, marginMm, input }: PrintOnSheetProp
         <SheetDrawing {...{ pieces, paper, marginMm }} says={`${paper.name} with ${says.join('; ')}`} />
         <figcaption className={styles.words}>
           <h3>
-            {prints
-              .map(({ print, count }) => `${print.name}, ${speak.number(count, 0)} to a sheet`)
-              .join('; ')}
+            {prints.map(({ print, count }) => `${print.name}, ${speak.number(count, 0)} ${where}`).join('; ')}
           </h3>
           <p className={styles.times}>× {speak.number(sheet.count, 0)}</p>
           {prints.map(({ print }) => (

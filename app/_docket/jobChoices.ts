@@ -10,6 +10,10 @@ const choices = <Value extends string>(labels: Readonly<Record<Value, string>>):
 /** What the maker chooses between in a job, in words. */
 export const jobChoices = {
   madeFor: choices<Job['madeFor']>({ order: 'To order', stock: 'To stock, for a stall' }),
+  gang: choices<Job['gang']>({
+    apart: 'Each print on sheets of its own',
+    together: 'Different prints may share a sheet',
+  }),
   sewnLabel: choices<Job['sewnLabel']>({
     kept: 'stays in',
     covered: 'is covered by the print',

@@ -1,9 +1,10 @@
 import { readFile } from 'node:fs/promises';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
+import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { axe } from './harness/axe';
-import { expectPlate, kept, priced, section, type } from './harness/docketPage';
+import { kept, priced, section, type } from './harness/docketPage';
 import { openPage, type PageOptions } from './harness/openPage';
 import { shot } from './harness/shot';
 
@@ -81,8 +82,35 @@ test('the file has a page of true size for every sheet, and none is written whil
   expect(right - left).toBeCloseTo(612, 3);
   expect(top - bottom).toBeCloseTo(792, 3);
   expect(await pdf.getViewerPreferences()).toMatchObject({ PrintScaling: 'None' });
-  await type(section(page, 'The job').getByRole('textbox', { name: 'L', exact: true }), '12');
-  await expectPlate(page, /last good price/i);
+  await type(section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true }), '1');
   await sheets.getByText('Not while a stop stands.').waitFor();
   expect(await every.getAttribute('aria-disabled')).toBe('true');
+});
+
+test('a picture the maker brought in lies on the sheets with every pixel of its file, mirrored and in true size', async () => {
+  const page = await openPage();
+  await priced(page);
+  const job = section(page, 'The job');
+  await job.locator('summary').filter({ hasText: 'Back picture' }).first().click();
+  const png = await sharp({ create: { width: 1600, height: 2000, channels: 3, background: '#2a7' } })
+    .png()
+    .toBuffer();
+  await job
+    .getByLabel('Picture file of Hill path picture')
+    .setInputFiles({ name: 'hill.png', mimeType: 'image/png', buffer: png });
+  const sheets = section(page, 'Sheets');
+  await sheets
+    .getByText('No picture file is kept for Chest badge: an outline', { exact: false })
+    .waitFor({ timeout: PATIENCE_MS });
+  const each = sheets.getByRole('button', { name: /^One of each, 3 pages/ });
+  const [download] = await Promise.all([page.waitForEvent('download'), each.click()]);
+  const data = new Uint8Array(await readFile(await download.path()));
+  const pdf = await getDocument({ data, verbosity: 0 }).promise;
+  const { fnArray, argsArray } = await (await pdf.getPage(1)).getOperatorList();
+  const image = fnArray.indexOf(OPS.paintImageXObject);
+  expect(argsArray[image]?.slice(1, 3)).toEqual([1600, 2000]);
+  // 8 × 10 in of 72 points, from right to left.
+  const matrix: readonly number[] = [...(argsArray[fnArray.indexOf(OPS.transform)] ?? [])];
+  expect(matrix[0]).toBeCloseTo(-576, 2);
+  expect(matrix[3]).toBeCloseTo(720, 2);
 });

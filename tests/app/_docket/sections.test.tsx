@@ -43,7 +43,7 @@ describe('the sheets', () => {
     expect(badge.getByText('3.5 × 3.5 in')).toBeInTheDocument();
     expect(badge.getByText('× 9')).toBeInTheDocument();
     expect(badge.getByText('47.6 % of the paper left over')).toBeInTheDocument();
-    const last = card('Chest badge, 1 to a sheet');
+    const last = card('Chest badge, 1 on the last sheet');
     expect(last.getByText('× 1')).toBeInTheDocument();
     expect(last.getByText('3 places spare on it')).toBeInTheDocument();
     expect(card('Back picture, 1 to a sheet').getByText('× 37')).toBeInTheDocument();
