@@ -36,6 +36,7 @@ export function ArtworkPrint({
   const blank = input.blanks[line?.blankId ?? ''];
   const ink = costs === null ? null : inkOfPrint(costs.sheet, lineId, sizes[0] ?? '', slot);
   const isOne = placement.prints.length === 1;
+  const isSmaller = placed.boxShare < 0.999;
   const size = speak.size(print.widthMm, print.heightMm);
   return (
     <li className={styles.print}>
@@ -54,7 +55,16 @@ export function ArtworkPrint({
           {!isOne && sizes.length > 0 && ` for ${sizesWords(sizes)}`}
         </p>
         <p className={styles.ppi}>
-          {picture.format === 'svg' ? 'A drawing, clean at any size' : `${speak.number(placed.ppi, 0)} ppi`}
+          {picture.format === 'svg' ? (
+            'A drawing, clean at any size'
+          ) : (
+            <>
+              {speak.number(placed.ppi, 0)} ppi
+              {isSmaller && (
+                <span className={styles.at}> at {speak.size(placed.widthMm, placed.heightMm)}</span>
+              )}
+            </>
+          )}
         </p>
         {pictureInWords(placed, fit, speak).map((sentence) => (
           <p key={sentence} className={styles.quiet}>

@@ -127,7 +127,7 @@ function ownRowRates({ job, workshop }: JobInput): readonly UsedRate[] {
 function missingCoverage({ job, artworks }: JobInput): readonly Finding[] {
   const used = new Set(job.lines.flatMap(({ placements }) => placements.map(({ artworkId }) => artworkId)));
   return Object.entries(artworks).flatMap(([id, artwork]) => {
-    if (artwork.coverage !== null || !used.has(id)) return [];
+    if (artwork.coverage !== null || artwork.picture !== null || !used.has(id)) return [];
     return [
       makeFinding({
         id: 'RATE-01',

@@ -21,6 +21,15 @@ describe('a picture that was read', () => {
   });
 });
 
+describe('ink that was read', () => {
+  it('is not missing; it is again once the picture is taken out', () => {
+    const missing = (input: ReturnType<typeof read>) =>
+      checkJob(input).findings.filter(({ variant }) => variant === 'coverage').length;
+    expect(missing(read())).toBe(0);
+    expect(missing(clubWith({ 'artwork:hill-path.coverage': null }))).toBe(1);
+  });
+});
+
 describe('ART-03 tells a file that was enlarged', () => {
   it.each([
     [2.99, 'pass'],
