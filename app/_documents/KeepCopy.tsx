@@ -5,9 +5,8 @@ import { Button } from '../_shell/Button';
 import { notKeptText } from '../_text/notKeptText';
 import { backupText } from '../_text/storedText';
 import styles from './KeepCopy.module.css';
-import { saveFile } from './saveFile';
+import { saveEverything } from './saveEverything';
 import type { Maker } from './useMaker';
-import { today } from './useToday';
 
 type Answer =
   | Readonly<{ kind: 'chosen'; name: string; file: unknown }>
@@ -29,9 +28,8 @@ export function KeepCopy({ maker, level }: Readonly<{ maker: Maker; level: 2 | 3
     if (chosen !== undefined) setAnswer(await readChosen(chosen));
   };
   const saveCopy = async () => {
-    const { backup, leftOut } = await maker.exportWithFiles();
-    saveFile(`pressminute-${today()}.json`, backup);
-    if (leftOut > 0) setAnswer(wrong([leftOutText(leftOut)], null));
+    const missing = await saveEverything(maker.exportWithFiles);
+    if (missing !== null) setAnswer(wrong([missing], null));
   };
   const bringBack = async (name: string, file: unknown) => {
     const outcome = await maker.importAll(`Copy “${name}”`, file);
@@ -99,9 +97,6 @@ const wrong = (sentences: readonly string[], end: string | null = UNCHANGED): An
   sentences: end === null ? sentences : [...sentences, end],
   isWrong: true,
 });
-
-const leftOutText = (count: number): string =>
-  `${count === 1 ? 'One picture’s file is' : `${count} pictures’ files are`} not in the copy, too large for one file or no longer here. Their figures are; keep the pictures themselves elsewhere.`;
 
 const toldOf = (sentences: readonly string[]): readonly string[] =>
   sentences.length <= MOST_TOLD

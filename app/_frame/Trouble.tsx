@@ -1,13 +1,15 @@
 'use client';
 
-import { saveFile } from '../_documents/saveFile';
-import { today } from '../_documents/useToday';
+import { useState } from 'react';
+import { saveEverything } from '../_documents/saveEverything';
 import { Button } from '../_shell/Button';
 import { appDocuments } from '../_storage/appDocuments';
 import styles from './Trouble.module.css';
 
 /** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
 export function Trouble({ onRetry }: Readonly<{ onRetry: () => void }>) {
+  const [missing, setMissing] = useState<string | null>(null);
+  const saveCopy = async () => setMissing(await saveEverything(appDocuments().actions.exportWithFiles));
   return (
     <div className={styles.trouble} role="alert">
       <h1>This screen failed</h1>
@@ -19,12 +21,11 @@ export function Trouble({ onRetry }: Readonly<{ onRetry: () => void }>) {
         <Button kind="strong" onPress={onRetry}>
           Show it again
         </Button>
-        <Button onPress={() => saveFile(`pressminute-${today()}.json`, appDocuments().actions.exportAll())}>
-          Save everything as a file
-        </Button>
+        <Button onPress={() => void saveCopy()}>Save everything as a file</Button>
         {/* A whole new page, because the one that failed may fail again. */}
         <a href="/jobs">To the jobs</a>
       </div>
+      {missing !== null && <p>{missing}</p>}
     </div>
   );
 }

@@ -7,7 +7,7 @@ import { type Home, homeOf } from '@/lib/examples/homeOf';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
 import { sameValue } from '@/lib/stored/sameValue';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
-import { saveFile } from '../_documents/saveFile';
+import { saveEverything } from '../_documents/saveEverything';
 import { today } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -33,6 +33,7 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
     if (outcome.state === 'replaced') onStarted();
     else setTrouble(notKeptText[outcome.why]);
   };
+  const saveCopy = async () => setTrouble(await saveEverything(maker.exportWithFiles));
   const units = unitSets.find(({ units: set }) => sameValue(set, home.units));
   return (
     <div className={styles.page}>
@@ -89,11 +90,7 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
           <Button kind="strong" onPress={() => void start()}>
             {own.length === 0 ? 'Take the example away and start' : 'Take everything away and start'}
           </Button>
-          {own.length > 0 && (
-            <Button onPress={() => saveFile(`pressminute-${today()}.json`, maker.exportAll())}>
-              Save everything as a file
-            </Button>
-          )}
+          {own.length > 0 && <Button onPress={() => void saveCopy()}>Save everything as a file</Button>}
           <Link className={styles.back} href="/">
             Not now
           </Link>
