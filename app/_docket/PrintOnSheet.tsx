@@ -15,15 +15,19 @@ type PrintOnSheetProps = Readonly<{
   paper: Sheet;
   marginMm: number;
   input: JobInput;
+  /** Addresses of small pictures, by artwork id. */
+  previews: ReadonlyMap<string, string>;
 }>;
 
 /** Sheets of the job that are laid alike: one of them drawn to scale, and how many there will be. */
-export function PrintOnSheet({ sheet, paper, marginMm, input }: PrintOnSheetProps) {
+export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintOnSheetProps) {
   const speak = speakerOf(useTextContext());
   const prints = printsOn(input, sheet.pieces);
   const pieces = sheet.pieces.map((piece) => {
-    const { name, reversed } = namedPrint(input, piece);
-    return { ...piece, name, reversed };
+    const { name, flipped, reversed, fit, artworkId } = namedPrint(input, piece);
+    const preview = previews.get(artworkId);
+    // The picture is drawn as the file has it, flipped or not; a name is drawn as it will be read.
+    return { ...piece, name, reversed: preview === undefined ? reversed : flipped, fit, preview };
   });
   const where = sheet.spare > 0 ? 'on the last sheet' : 'to a sheet';
   const printed = sheet.pieces.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);

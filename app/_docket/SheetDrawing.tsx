@@ -10,6 +10,9 @@ export interface DrawnPiece extends PlacedPiece {
   readonly name: string;
   /** Whether the picture lies mirrored on the paper. */
   readonly reversed: boolean;
+  readonly fit: 'inside' | 'fill' | 'stretch';
+  /** Address of a small picture of it. */
+  readonly preview?: string | undefined;
 }
 
 type SheetDrawingProps = Readonly<{
@@ -64,7 +67,8 @@ export function SheetDrawing({ pieces, paper, marginMm, says }: SheetDrawingProp
             width={piece.widthMm}
             height={piece.heightMm}
           />
-          {letterMm(piece) >= SMALLEST_LETTER_MM && (
+          {piece.preview !== undefined && <Preview piece={piece} address={piece.preview} />}
+          {piece.preview === undefined && letterMm(piece) >= SMALLEST_LETTER_MM && (
             <text className={styles.name} fontSize={letterMm(piece)} transform={lying(piece)}>
               {piece.name}
             </text>
@@ -76,7 +80,24 @@ export function SheetDrawing({ pieces, paper, marginMm, says }: SheetDrawingProp
   );
 }
 
+/** The picture as it lies on the paper. */
+function Preview({ piece, address }: Readonly<{ piece: DrawnPiece; address: string }>) {
+  const width = piece.turned ? piece.heightMm : piece.widthMm;
+  const height = piece.turned ? piece.widthMm : piece.heightMm;
+  return (
+    <image
+      href={address}
+      width={width}
+      height={height}
+      preserveAspectRatio={aspects[piece.fit]}
+      transform={`${lying(piece)} translate(${-width / 2} ${-height / 2})`}
+    />
+  );
+}
+
 // Helpers
+
+const aspects = { inside: 'xMidYMid meet', fill: 'xMidYMid slice', stretch: 'none' } as const;
 
 /** The name as large as it fits along the piece. */
 function letterMm({ widthMm, heightMm, turned, name }: DrawnPiece): number {

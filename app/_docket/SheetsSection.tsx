@@ -16,6 +16,7 @@ import { SheetCount } from './SheetCount';
 import { SheetIdeas } from './SheetIdeas';
 import { SheetsFile } from './SheetsFile';
 import styles from './SheetsSection.module.css';
+import { useSheetPreviews } from './useSheetPreviews';
 import { useSheetsAnswer } from './useSheetsAnswer';
 
 /** Section 3: how the prints lie on the paper, on which paper they cost least, and the file to print. */
@@ -28,6 +29,7 @@ export function SheetsSection(part: DocketPart) {
   const layout = answer?.layout ?? null;
   const costs = answer?.costSheet ?? null;
   const { newest, failure } = useSheetsAnswer(costs === null ? null : madeOf);
+  const previews = useSheetPreviews(madeOf);
   // Figures of an older state of the job stay in view until the new ones come, but never its drawings.
   const sheets = newest?.answer ?? null;
   const isCurrent = newest?.input === madeOf;
@@ -48,8 +50,15 @@ export function SheetsSection(part: DocketPart) {
           {stale && <LastGood />}
           <ul className={styles.prints}>
             {drawn.map((sheet, index) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: sheets have no name but their place in the run
-              <PrintOnSheet key={index} sheet={sheet} paper={paper} marginMm={marginMm} input={madeOf} />
+              <PrintOnSheet
+                // biome-ignore lint/suspicious/noArrayIndexKey: sheets have no name but their place in the run
+                key={index}
+                sheet={sheet}
+                paper={paper}
+                marginMm={marginMm}
+                input={madeOf}
+                previews={previews}
+              />
             ))}
           </ul>
           <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />

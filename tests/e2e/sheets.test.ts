@@ -102,6 +102,11 @@ test('a picture the maker brought in lies on the sheets with every pixel of its 
   await sheets
     .getByText('No picture file is kept for Chest badge: an outline', { exact: false })
     .waitFor({ timeout: PATIENCE_MS });
+  const drawing = sheets.getByRole('img', { name: 'Letter sheet with 1 of Back picture, mirrored' });
+  const drawn = drawing.locator('image');
+  await drawn.waitFor({ timeout: PATIENCE_MS });
+  expect(await drawn.getAttribute('transform')).toContain('scale(-1 1)');
+  await shot(page, 'sheets-picture');
   const each = sheets.getByRole('button', { name: /^One of each, 3 pages/ });
   const [download] = await Promise.all([page.waitForEvent('download'), each.click()]);
   const data = new Uint8Array(await readFile(await download.path()));
