@@ -10,7 +10,7 @@ import { type CostedJob, costJob } from './grid/costJob';
 import { type CostSheet, wholeJob } from './grid/costSheet';
 import type { Grid } from './grid/evaluateGrid';
 import { readOwnFormulas } from './grid/readOwnFormulas';
-import { faultFindings, formulaFindings } from './grid/rowFindings';
+import { faultFindings, formulaFindings, negativeRowFindings } from './grid/rowFindings';
 import { costFactsOf } from './price/costFactsOf';
 import { priceTable, type TablePrice } from './price/priceTable';
 import { type RulerMark, rulerMarks } from './price/rulerMarks';
@@ -19,6 +19,8 @@ import { type LaidOutPrint, layOutJob } from './sheets/layOutJob';
 /** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
 export interface JobPrices {
   readonly currency: string;
+  /** Whether the prices of the table, as they are written, have tax inside. */
+  readonly taxInside: boolean;
   /** Whole job at the target margin. */
   readonly targetTotal: number;
   /** Whole job at the asked prices, or at the target where none is decided. */
@@ -67,7 +69,11 @@ function priceChecked(checked: CheckedJob, found: readonly Finding[], grid: Grid
   }
   const costed = result.job;
   if (!isExact(costed)) return uncosted(orderFindings([...found, tooLarge(checked)]));
-  const findings = orderFindings([...found, ...reviewCosts(checked, costFactsOf(costed, grid))]);
+  const findings = orderFindings([
+    ...found,
+    ...negativeRowFindings(costed.sheet, checked.ownRows),
+    ...reviewCosts(checked, costFactsOf(costed, grid)),
+  ]);
   const answer = { findings, layout: laidOut.prints, costSheet: costed.sheet };
   // A price under the floor is a stop whose way out is the prices themselves: they are not withheld for it.
   if (findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08'))
@@ -79,6 +85,7 @@ function pricesOf(costed: CostedJob, grid: Grid): JobPrices {
   const { sheet } = costed;
   return {
     currency: sheet.currency,
+    taxInside: costed.laidOut.job.channel.taxMode === 'inside',
     targetTotal: wholeJob(sheet, 'target'),
     total: wholeJob(sheet, 'price'),
     fees: wholeJob(sheet, 'fees'),

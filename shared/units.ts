@@ -26,8 +26,8 @@ export const JOULES_PER_KWH = 3.6e6;
 /** Two lengths closer than this are the same length: no cutter or tape measure at a bench shows it. */
 export const LENGTH_TOLERANCE_MM = 0.01;
 
-/** @returns the length in millimetres. */
-export const mmFromInches = (inches: number): Mm => mm(inches * MM_PER_INCH);
+/** @returns the length in millimetres; 3.5 in is 88.9 mm, without the dust of binary multiplication. */
+export const mmFromInches = (inches: number): Mm => mm(Number((inches * MM_PER_INCH).toPrecision(15)));
 /** @returns the length in inches. */
 export const inchesFromMm = (lengthMm: number): number => lengthMm / MM_PER_INCH;
 /** @returns degrees Celsius; the difference of 32 and the ratio 1.8 are exact. */

@@ -29,6 +29,7 @@ export const fixLabels = {
   switchScale: ({ figure, name, speak }) => `It is ${speak.number(figure('typed'), 1)} °${name('meant')}`,
   addPreheat: ({ figure, speak }) => `Preheat for ${speak.number(figure('seconds'), 0)} s`,
   useFreshPaper: () => 'Plan fresh plain paper',
+  dropCharge: ({ name }) => `Take the up-charge for ${name('size')} out`,
   sortBreaks: ({ name }) => `Put them as ${name('rising')}`,
   setEnding: ({ figure, speak }) => `End prices on ${speak.money(figure('coin'))}`,
   orderIsSum: ({ figure, speak }) => `The order is for ${speak.number(figure('total'))}`,

@@ -33,6 +33,11 @@ export const quantityText = {
           `${name('blank')} does not come in size ${name('size')}.`,
           `It cannot be bought or costed. It comes in ${name('sizes')}: move the pieces to one of these, or add the size to the blank.`,
         );
+      case 'strayCharge':
+        return saying(
+          `${name('line')} has an up-charge for size ${name('size')}, which ${name('blank')} does not come in.`,
+          'It is added to no price. Take it out, or name the size it was meant for.',
+        );
       case 'noPrice':
         return saying(
           `There is no price for ${name('blank')} in size ${name('size')}.`,

@@ -123,13 +123,14 @@ export const rateText = {
         'A piece cannot be sold for nothing or less. Make the up-charge smaller, or the price higher.',
       );
     }
+    const whose = name('sizes') === '' ? name('line') : `${name('line')} in ${name('sizes')}`;
     return finding.variant === 'belowFloor'
       ? saying(
-          `The asked price of ${price} a piece is below the ${speak.money(figure('floor'))} that leave your pocket.`,
+          `${whose} at ${price} a piece is below the ${speak.money(figure('floor'))} that leave your pocket.`,
           `You would pay ${speak.money(figure('short'))} a piece to do this job, with no pay for your time. Raise the price, or give a reason to do it all the same.`,
         )
       : saying(
-          `The asked price of ${price} a piece is below its full cost of ${speak.money(figure('cost'))}.`,
+          `${whose} at ${price} a piece is below its full cost of ${speak.money(figure('cost'))}.`,
           `It pays the bills of the day but not all of your time and the workshop: ${speak.money(figure('short'))} a piece is missing. Raise the price, or know why not.`,
         );
   },

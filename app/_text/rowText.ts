@@ -44,9 +44,18 @@ export const rowText = {
       `The formula of “${name('label')}” leads back to itself: ${name('chain')}.`,
       'Each figure waits for the other, so none can be worked out. Take one of the names out of one of the formulas.',
     ),
-  'ROW-03': ({ name }) =>
-    saying(
+  'ROW-03': ({ finding, name, figure, speak }) => {
+    if (finding.variant === 'negative' || finding.variant === 'nothingLeft') {
+      return saying(
+        `“${name('label')}” takes ${speak.money(figure('amount'))} off this job.`,
+        finding.variant === 'negative'
+          ? 'Every price becomes lower by it. If it is a discount, leave it; else check the sign.'
+          : 'Nothing is left of the cost, so no price can be built on it. Check the sign and the figures.',
+      );
+    }
+    return saying(
       `“${name('label')}” comes out as an error: ${errors[name('error')] ?? 'the sum cannot be done'}.`,
       'Until it is mended no cost can be shown. Look at the figures it is built from.',
-    ),
+    );
+  },
 } satisfies Record<string, Say>;

@@ -4,12 +4,20 @@ export interface CostFacts {
   readonly attendedMinutes: number;
   /** Paid minutes between the blanks' arrival and delivery: all without enquiry, artwork and proof. */
   readonly benchMinutes: number;
-  /** Asked price of a piece without tax, averaged over all pieces; null where none is decided. */
-  readonly priceEach: number | null;
-  readonly outOfPocketFloorEach: number;
-  readonly fullCostEach: number;
+  readonly cases: readonly CasePrice[];
   readonly placements: readonly PlacementCount[];
   readonly pressOrders: readonly PressOrder[];
+}
+
+/** What a piece of one size of one line is sold for, beside what it must bring. Each a piece, without tax. */
+export interface CasePrice {
+  readonly lineId: string;
+  readonly size: string;
+  /** Null where no price is decided. */
+  readonly price: number | null;
+  readonly outOfPocketFloor: number;
+  /** Fees included. */
+  readonly fullCost: number;
 }
 
 /** One print size of one placement on its sheets. */

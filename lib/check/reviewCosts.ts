@@ -96,26 +96,37 @@ function reordered({ line }: LinePlace, order: readonly string[] | null) {
   return better.length === all.length ? better : null;
 }
 
-/** RATE-08: the asked price leaves money on the table, or takes it out of the pocket. */
+/** RATE-08: a size is sold for less than it takes out of the pocket, or less than it costs; told once a line. */
 function priceFloors(job: CheckedJob, facts: CostFacts): readonly Finding[] {
-  const { priceEach, outOfPocketFloorEach, fullCostEach } = facts;
-  if (priceEach === null || priceEach >= fullCostEach - 1e-9) return [];
-  const isBelowFloor = priceEach < outOfPocketFloorEach - 1e-9;
-  return [
-    makeFinding({
-      id: 'RATE-08',
-      severity: isBelowFloor ? 'stop' : 'caution',
-      variant: isBelowFloor ? 'belowFloor' : 'belowCost',
-      where: { document: 'job', path: ['lines', 0, 'askedPrice'] },
-      found: { value: priceEach, unit: 'money/piece' },
-      limit: { value: isBelowFloor ? outOfPocketFloorEach : fullCostEach, unit: 'money/piece' },
-      facts: {
-        price: priceEach,
-        floor: outOfPocketFloorEach,
-        cost: fullCostEach,
-        lines: job.lines.length,
-        short: (isBelowFloor ? outOfPocketFloorEach : fullCostEach) - priceEach,
-      },
-    }),
-  ];
+  return linePlaces(job).flatMap((place): readonly Finding[] => {
+    const { line } = place.line;
+    const sold = facts.cases.flatMap((one) =>
+      one.lineId === line.id && one.price !== null ? [{ ...one, price: one.price }] : [],
+    );
+    const underFloor = sold.filter(({ price, outOfPocketFloor }) => price < outOfPocketFloor - 1e-9);
+    const underCost = sold.filter(({ price, fullCost }) => price < fullCost - 1e-9);
+    const isBelowFloor = underFloor.length > 0;
+    const cases = isBelowFloor ? underFloor : underCost;
+    const limitOf = (one: (typeof sold)[number]) => (isBelowFloor ? one.outOfPocketFloor : one.fullCost);
+    const [worst] = [...cases].sort((x, y) => limitOf(y) - y.price - (limitOf(x) - x.price));
+    if (worst === undefined) return [];
+    return [
+      makeFinding({
+        id: 'RATE-08',
+        severity: isBelowFloor ? 'stop' : 'caution',
+        variant: isBelowFloor ? 'belowFloor' : 'belowCost',
+        where: place.where('askedPrice'),
+        found: { value: worst.price, unit: 'money/piece' },
+        limit: { value: limitOf(worst), unit: 'money/piece' },
+        facts: {
+          line: line.name,
+          sizes: cases.length === sold.length ? '' : cases.map(({ size }) => size).join(', '),
+          price: worst.price,
+          floor: worst.outOfPocketFloor,
+          cost: worst.fullCost,
+          short: limitOf(worst) - worst.price,
+        },
+      }),
+    ];
+  });
 }

@@ -18,21 +18,49 @@ export function unmadeSizes(input: JobInput): readonly Finding[] {
   return input.job.lines.flatMap((line, lineIndex) => {
     const blank = ownEntry(input.blanks, line.blankId);
     if (blank === undefined) return [];
-    return line.quantities.flatMap(({ size, quantity }, index) => {
-      if (!(quantity > 0)) return [];
-      const where: Where = {
-        document: 'job',
-        path: ['lines', lineIndex, 'quantities', index],
-        lineId: line.id,
-        size,
-      };
-      const known = blank.sizes.find(({ name }) => name === size);
-      if (known === undefined) return [unknownSize(where, size, blank)];
-      return [
-        ...(known.price === null ? [noPrice(input, where, size, line, blank)] : []),
-        ...noPrint(line, lineIndex, size),
-      ];
-    });
+    return [
+      ...strayCharges(line, lineIndex, blank),
+      ...line.quantities.flatMap(({ size, quantity }, index) => {
+        if (!(quantity > 0)) return [];
+        const where: Where = {
+          document: 'job',
+          path: ['lines', lineIndex, 'quantities', index],
+          lineId: line.id,
+          size,
+        };
+        const known = blank.sizes.find(({ name }) => name === size);
+        if (known === undefined) return [unknownSize(where, size, blank)];
+        return [
+          ...(known.price === null ? [noPrice(input, where, size, line, blank)] : []),
+          ...noPrint(line, lineIndex, size),
+        ];
+      }),
+    ];
+  });
+}
+
+/** An up-charge for a size that the blank does not come in does nothing, which nobody meant. */
+function strayCharges(line: Line, lineIndex: number, blank: Blank): readonly Finding[] {
+  return line.upCharges.flatMap(({ size }, index): readonly Finding[] => {
+    if (blank.sizes.some(({ name }) => name === size)) return [];
+    const path = ['lines', lineIndex, 'upCharges'];
+    return [
+      makeFinding({
+        id: 'QTY-04',
+        severity: 'caution',
+        variant: 'strayCharge',
+        where: { document: 'job', path: [...path, index], lineId: line.id, size },
+        found: size,
+        facts: { size, blank: blank.name, line: line.name },
+        fix: {
+          label: 'dropCharge',
+          facts: { size },
+          changes: [
+            { document: 'job', path, value: line.upCharges.filter((charge) => charge.size !== size) },
+          ],
+        },
+      }),
+    ];
   });
 }
 

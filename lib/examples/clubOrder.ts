@@ -41,7 +41,7 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
             { size: '2XL', quantity: 4 },
             { size: '3XL', quantity: 1 },
           ],
-          orderedQuantity: 37,
+          orderedQuantity: null,
           placements: [
             shirtPlacement(day, {
               id: 'back',

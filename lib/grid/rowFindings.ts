@@ -2,6 +2,7 @@ import type { Finding } from '@/shared/finding';
 import { MOST_PLACEMENTS } from '@/shared/schemas/job';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import { makeFinding } from '../check/makeFinding';
+import { type CostSheet, wholeJob } from './costSheet';
 import type { GridFault } from './evaluateGrid';
 import { expandRows } from './expandRows';
 import type { FormulaTrouble } from './readOwnFormulas';
@@ -92,6 +93,32 @@ export function faultFindings(faults: readonly GridFault[], ownRows: readonly Ow
       },
     }),
   );
+}
+
+/**
+ * Own rows that take money off instead of adding it. A discount may be meant so; a job that costs nothing or less
+ * is not.
+ *
+ * @returns ROW-03, a caution for each such row, a stop where nothing is left of the full cost
+ */
+export function negativeRowFindings(sheet: CostSheet, ownRows: readonly OwnRow[]): readonly Finding[] {
+  const nothingLeft = wholeJob(sheet, 'fullCost') <= 0;
+  return ownRows.flatMap((row): readonly Finding[] => {
+    const amount = wholeJob(sheet, row.id);
+    if (amount >= 0) return [];
+    return [
+      makeFinding({
+        id: 'ROW-03',
+        severity: nothingLeft ? 'stop' : 'caution',
+        variant: nothingLeft ? 'nothingLeft' : 'negative',
+        waivable: false,
+        where: { document: 'job', path: [] },
+        found: { value: amount, unit: 'money' },
+        limit: { value: 0, unit: 'money' },
+        facts: { label: row.label, amount: -amount },
+      }),
+    ];
+  });
 }
 
 function labelsOf(ids: readonly string[], ownRows: readonly OwnRow[]): readonly string[] {

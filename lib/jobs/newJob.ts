@@ -105,7 +105,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
       freightIn: null,
       deliveryKm: null,
       cardPayments: isOrder && channel?.cardShare?.value !== 0 ? 1 : 0,
-      sewnLabel: 'kept',
+      sewnLabel: 'unknown',
       rates: {},
       ownRows: [],
       waivers: [],

@@ -8,14 +8,19 @@ import { layOutJob } from '../sheets/layOutJob';
 /** @returns what the check needs to know of the sums to judge time, price, paper and press order. */
 export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
   const { sheet, laidOut } = costed;
-  const pieces = wholeJob(sheet, 'goodPieces');
-  const decided = laidOut.job.lines.every((line) => line.line.askedPrice !== null);
+  const undecided = new Set(
+    laidOut.job.lines.flatMap(({ line }) => (line.askedPrice === null ? [line.id] : [])),
+  );
   return {
     attendedMinutes: wholeJob(sheet, 'attended'),
     benchMinutes: wholeJob(sheet, 'benchTime'),
-    priceEach: decided ? wholeJob(sheet, 'price') / pieces : null,
-    outOfPocketFloorEach: wholeJob(sheet, 'outOfPocketFloor') / pieces,
-    fullCostEach: (wholeJob(sheet, 'fullCost') + wholeJob(sheet, 'fees')) / pieces,
+    cases: sheet.cases.map(({ lineId, size }, index) => ({
+      lineId,
+      size,
+      price: undecided.has(lineId) ? null : caseValue(sheet, 'price', index),
+      outOfPocketFloor: caseValue(sheet, 'outOfPocketFloor', index),
+      fullCost: caseValue(sheet, 'fullCost', index) + caseValue(sheet, 'fees', index),
+    })),
     placements: laidOut.prints.map(
       ({ lineId, placementId, print, perSheet, pieces: count, sheets, spare }) => ({
         lineId,

@@ -25,6 +25,14 @@ test.each([
   },
 );
 
+test('more pieces in a size move every figure at once', async () => {
+  const page = await openPage();
+  await priced(page);
+  await type(section(page, 'The job').getByRole('textbox', { name: 'L', exact: true }), '23');
+  await section(page, 'The job').getByText('= 49').waitFor();
+  await expectPlate(page, /19\.00.*margin 4[3-9]/);
+});
+
 test('an edit shows at once, is undone and redone, and is there again after a reload', async () => {
   const page = await openPage();
   await priced(page);
@@ -46,14 +54,16 @@ test('a stop withholds new prices, keeps the last good one in view, and goes by 
   const page = await openPage();
   await priced(page);
   const checks = section(page, 'Checks');
-  await type(section(page, 'The job').getByRole('textbox', { name: 'L', exact: true }), '12');
-  await checks.getByText('the sizes add up to 38, the order says 37').waitFor();
+  const job = section(page, 'The job');
+  await job.getByText('Packaging, up-charges, name').click();
+  await type(job.getByRole('textbox', { name: 'Pieces the customer said in all' }), '38');
+  await checks.getByText('the sizes add up to 37, the order says 38').waitFor();
   await expectPlate(page, /last good price/i);
   await shot(page, 'stop');
   await axe(page);
   await checks
     .getByRole('listitem')
-    .filter({ hasText: 'the sizes add up to 38' })
+    .filter({ hasText: 'the sizes add up to 37' })
     .getByRole('button')
     .last()
     .click();

@@ -27,9 +27,7 @@ const metric = {
 const facts: CostFacts = {
   attendedMinutes: 3000,
   benchMinutes: 3000,
-  priceEach: 3,
-  outOfPocketFloorEach: 6.5,
-  fullCostEach: 11,
+  cases: [{ lineId: 'shirts', size: 'L', price: 3, outOfPocketFloor: 6.5, fullCost: 11 }],
   placements: [
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
@@ -167,6 +165,7 @@ const troubled: readonly Record<string, unknown>[] = [
   },
   { 'workshop.policy.wearInOverhead': true },
   { 'workshop.policy.breaks': [12, 6] },
+  { 'job.lines.0.upCharges': [{ size: '9XL', amount: 4 }] },
   { 'workshop.policy.breaks': [1, 6, 6] },
   { 'workshop.policy.priceStep': 0.005 },
   { 'workshop.presses.0.resale': yours(4800, 'money') },
@@ -203,7 +202,14 @@ const findings: readonly Finding[] = [
   ...checkJob(mugsWith({ 'blank:white-mug.coating': 'unknown' })).findings,
   ...checkJob(mugsWith({ 'artwork:fern-strip.pixels': { width: 1000, height: 425 } })).findings,
   ...reviewed({}),
-  ...reviewed({}, { attendedMinutes: 1100, priceEach: 8, pressOrders: [] }),
+  ...reviewed(
+    {},
+    {
+      attendedMinutes: 1100,
+      cases: [{ lineId: 'shirts', size: 'L', price: 8, outOfPocketFloor: 6.5, fullCost: 11 }],
+      pressOrders: [],
+    },
+  ),
   ...reviewed({}, { attendedMinutes: 60, benchMinutes: 60 }),
   ...reviewed({ 'job.wantedOn': '2026-12-09' }, { attendedMinutes: 352, benchMinutes: 352 }),
   ...reviewed({ 'workshop.freeHours': null }),

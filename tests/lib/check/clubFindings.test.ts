@@ -9,9 +9,7 @@ import { club, mugs, TODAY } from '@/tests/fixtures/clubJob';
 const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 452.3 - 40 - 45 - 15,
-  priceEach: 711.5 / 37,
-  outOfPocketFloorEach: 243.39 / 37,
-  fullCostEach: 411.79 / 37,
+  cases: [{ lineId: 'shirts', size: 'L', price: 19, outOfPocketFloor: 6.33, fullCost: 11.18 }],
   placements: [
     { lineId: 'shirts', placementId: 'back', print: 0, perSheet: 1, pieces: 37, sheets: 37, spare: 0 },
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },

@@ -221,7 +221,11 @@ describe('RATE-03 questions what has never been seen', () => {
   });
 
   it('has no band for money far from the dollar', () => {
-    const input = clubWith({ 'workshop.currency': 'JPY', 'workshop.rates.wage': yours(2000, 'money/h') });
+    const input = clubWith({
+      'workshop.currency': 'JPY',
+      'workshop.policy.priceStep': 100,
+      'workshop.rates.wage': yours(2000, 'money/h'),
+    });
     expect(verdict(input, 'RATE-03')).toBe('pass');
   });
 });

@@ -8,12 +8,19 @@ import type { FindingId } from '@/shared/tables/findingIds';
 import { changed, club, clubWith, mended } from '@/tests/fixtures/clubJob';
 import { cases } from '@/tests/tools/cases';
 
+/** A shirt in L sold for a price, with its floor at 6.50 and its full cost at 11.00. */
+const sold = (price: number | null, size = 'L') => ({
+  lineId: 'shirts',
+  size,
+  price,
+  outOfPocketFloor: 6.5,
+  fullCost: 11,
+});
+
 const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 352.3,
-  priceEach: 19,
-  outOfPocketFloorEach: 6.5,
-  fullCostEach: 11,
+  cases: [sold(19)],
   placements: [],
   pressOrders: [],
 };
@@ -69,13 +76,22 @@ describe('RATE-08 holds the price against its floors', () => {
     [6.5, 'caution belowCost'],
     [6.49, 'stop belowFloor'],
   ])('%s each, floor 6.50, full cost 11.00: %s', (priceEach, expected) => {
-    expect(verdictOf(club(), 'RATE-08', { priceEach })).toBe(expected);
+    expect(verdictOf(club(), 'RATE-08', { cases: [sold(priceEach)] })).toBe(expected);
+  });
+
+  it('points at the line, and names the sizes where not all are sold too low', () => {
+    const [finding] = review(club(), 'RATE-08', { cases: [sold(19), sold(5, '3XL')] });
+    expect(finding).toMatchObject({
+      variant: 'belowFloor',
+      where: { path: ['lines', 0, 'askedPrice'], lineId: 'shirts' },
+      facts: { sizes: '3XL', price: 5, short: 1.5 },
+    });
   });
 
   it('passes below the floor with a reason', () => {
     const waiver = { finding: 'RATE-08', placementId: null, lineId: null, reason: 'A gift to the club.' };
     const input = clubWith({ 'job.waivers': [waiver] });
-    expect(review(input, 'RATE-08', { priceEach: 1 })[0]?.waivedBecause).toBe('A gift to the club.');
+    expect(review(input, 'RATE-08', { cases: [sold(1)] })[0]?.waivedBecause).toBe('A gift to the club.');
   });
 });
 

@@ -35,6 +35,7 @@ const open = [
   'REC-12 caution never',
   'RATE-01 caution coverage',
   'SAF-01 caution unstated',
+  'LAW-01 caution unknown',
   'LAW-05 caution',
   'ART-13 note none',
   'ELE-01 note unknown',

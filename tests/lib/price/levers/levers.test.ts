@@ -11,7 +11,7 @@ const leversOf = (input: JobInput) => levers(input, costed(input), grid);
 
 /** The worked example beside a cheaper shirt and a larger sheet. */
 function wider(): JobInput {
-  const input = club();
+  const input = clubWith({ 'job.lines.0.orderedQuantity': 37 });
   const shirt = input.blanks['white-shirt'];
   const [letter] = input.workshop.sheets;
   if (shirt === undefined || letter === undefined) throw new Error('the example lacks its shirt or sheet');
