@@ -156,7 +156,7 @@ test.each([
   const issue = (await price.getAttribute('aria-describedby'))
     ?.split(' ')
     .find((id) => id.endsWith('-issue'));
-  expect(await page.locator(`[id="${issue}"]`).innerText()).toMatch(telling);
+  expect(await page.locator(`[id="${issue}"]`).textContent()).toMatch(telling);
   await expectPlate(page, /19\.00.*margin 40\.5 %/);
 });
 

@@ -11,7 +11,8 @@ export async function priced(page: Page): Promise<void> {
 
 /** What the price plate says, in one line. */
 export async function plateText(page: Page): Promise<string> {
-  return (await page.getByRole('region', { name: 'Price', exact: true }).innerText()).replace(/\s+/g, ' ');
+  const text = await page.getByRole('region', { name: 'Price', exact: true }).textContent();
+  return (text ?? '').replace(/\s+/g, ' ');
 }
 
 /** Polls the price plate until it says something. */
