@@ -3,8 +3,11 @@ import { fairShirts } from '@/lib/examples/fairJobs';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { priceJob } from '@/lib/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
+import { benchArtwork } from './artwork';
 import { benchApi } from './benchApi';
+import { benchCurve } from './curve';
 import { type BenchRow, median, percentile, times } from './measure';
+import { benchPacking } from './packing';
 
 /* npm run bench [-- --json]: what an edit costs, what building the engine costs, how the API stands a crowd. */
 
@@ -38,6 +41,8 @@ const grid = new Grid();
 rows.push(edit('one edit → every figure, 6 sizes, 30 prices', club, 'inkPrice'));
 rows.push(edit('one edit → every figure, 24 sizes, 120 prices', fairShirts('2026-11-25'), 'wage'));
 
+rows.push(...benchCurve());
+if (!process.argv.includes('--no-long')) rows.push(...(await benchPacking()), ...(await benchArtwork()));
 if (!process.argv.includes('--no-api')) rows.push(...(await benchApi(club)));
 
 if (process.argv.includes('--json')) process.stdout.write(`${JSON.stringify(rows, null, 2)}\n`);
