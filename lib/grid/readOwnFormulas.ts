@@ -24,6 +24,8 @@ export function readOwnFormulas(
   ownRows: readonly OwnRow[],
   placements = MOST_PLACEMENTS,
 ): readonly FormulaTrouble[] {
+  // Amounts by driver cannot be misread, and most jobs have nothing else.
+  if (!ownRows.some(({ cost }) => cost.kind === 'formula')) return [];
   const rows = expandRows({ placements, presses: 1, ownRows });
   const troubles = ownRows.flatMap((row) =>
     row.cost.kind === 'formula' ? readOne(row.id, row.cost.formula, rows) : [],
