@@ -20,7 +20,7 @@ export function Wordmark() {
         <path className={styles.corner} d="M18.2 1 25 7.8h-5.3a1.5 1.5 0 0 1-1.5-1.5z" />
         <rect className={styles.platen} x="0.5" y="20.5" width="27" height="3.5" rx="1.75" />
       </svg>
-      Pressminute
+      <span className={styles.name}>Pressminute</span>
     </span>
   );
 }
