@@ -1,6 +1,7 @@
 import { formatNumber } from '@/shared/formatNumber';
 import { formatMinor, LARGEST_AMOUNT, toMinor } from '@/shared/money';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { currencyDigits } from '@/shared/tables/currencies';
 import { barFromKpa, fahrenheitFromCelsius, inchesFromMm, psiFromKpa } from '@/shared/units';
 import { unitWords } from './unitWords';
 import { usableLocale } from './usableLocale';
@@ -27,7 +28,7 @@ export interface Speaker {
   readonly money: (amount: number) => string;
   /** An amount so small that the currency's own digits would hide it. */
   readonly smallMoney: (amount: number) => string;
-  /** A rate with its unit; small amounts keep their digits. */
+  /** A rate with its unit; money has the currency's digits at least, small amounts keep more. */
   readonly rate: (value: number, unit: string) => string;
   readonly hours: (hours: number) => string;
   readonly day: (day: string) => string;
@@ -73,7 +74,10 @@ export function speakerOf(context: TextContext): Speaker {
     rate: (value, unit) => {
       if (unit === 'share') return share(value);
       if (unit === 'money') return money(value);
-      return `${number(value, 4)} ${unitWords(unit, currency)}`;
+      // "4.60 USD a piece" is an amount; "4.6" reads like a measure.
+      const minDecimals = unit.startsWith('money/') ? (currencyDigits(currency) ?? 2) : 0;
+      const figure = formatNumber(value, locale, { minDecimals, maxDecimals: Math.max(4, minDecimals) });
+      return `${figure} ${unitWords(unit, currency)}`;
     },
     hours: (hours) => `${number(hours, 1)} h`,
     day: (day) => {
