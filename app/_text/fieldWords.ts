@@ -79,12 +79,17 @@ export function fieldWords({ document, id, path }: Where): string {
       words.push(`${entries[step] ?? plainWords(step)} ${next + 1}`);
       index += 1;
     } else if (step !== undefined) {
-      words.push(labelOf(step, path[index - 1]));
+      const label = labelOf(step, path[index - 1]);
+      // A sentence about a whole list needs one thing to speak of: "List of lines is missing".
+      words.push(index === path.length - 1 && isList(step) ? `list of ${label.replace(/^the /, '')}` : label);
     }
   }
   const whole = id === undefined ? documents[document] : `${documents[document]} “${id}”`;
   return [...words.reverse(), whole].join(' of ');
 }
+
+const isList = (step: string): boolean =>
+  Object.hasOwn(entries, step) || step === 'blanks' || step === 'artworks';
 
 function labelOf(step: string, parent: string | number | undefined): string {
   if (parent === 'blanks' || parent === 'artworks') return `“${step}”`;

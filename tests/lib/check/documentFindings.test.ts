@@ -29,6 +29,8 @@ function findingsOf(value: unknown) {
 describe('documentFindings tells what a schema refused', () => {
   it.each([
     ['job.name', undefined, 'missing', 'Name of the job of the file is missing.'],
+    ['blanks', undefined, 'missing', 'List of blanks of the file is missing.'],
+    ['job.lines', undefined, 'missing', 'List of lines of the job of the file is missing.'],
     [
       'job.lines.0.quantities.2.quantity',
       '11',
@@ -90,7 +92,7 @@ describe('documentFindings tells what a schema refused', () => {
       '“wantedBy” is no field known there: wanted by of the job of the file.',
     ],
     ['blanks.bad id!', {}, 'badKey', '“bad id!” cannot be the name of an entry.'],
-    ['job.lines', [], 'tooFew', 'Lines of the job of the file must hold at least 1.'],
+    ['job.lines', [], 'tooFew', 'List of lines of the job of the file must hold at least 1.'],
     ['job.name', '', 'tooShort', 'Name of the job of the file needs at least 1 character.'],
     ['job.name', 'x'.repeat(121), 'tooLong', 'Name of the job of the file may have 120 characters at most.'],
     [
