@@ -35,11 +35,16 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
   };
   const saveCopy = async () => setTrouble(await saveEverything(maker.exportWithFiles));
   const units = unitSets.find(({ units: set }) => sameValue(set, home.units));
+  const hasTypicalMoney = typicalMoneyCurrencies.includes(home.currency);
   return (
     <div className={styles.page}>
       <PageHead
         title="Start your own workshop"
-        line="A dozen figures, each with what is typical. Five minutes, and every one can wait."
+        line={
+          hasTypicalMoney
+            ? 'A dozen figures, each with what is typical. Five minutes, and every one can wait.'
+            : 'Some twenty figures, the amounts among them yours to find. Every one can wait.'
+        }
       />
       <div className={styles.slip}>
         <p className={styles.what}>
@@ -81,9 +86,11 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
             onCommit={(locale) => setHome({ ...home, locale })}
           />
         </FieldGroup>
-        {!typicalMoneyCurrencies.includes(home.currency) && (
+        {!hasTypicalMoney && (
           <p className={styles.quiet}>
-            No amounts are typical in {home.currency}: you are asked for each that a first price needs.
+            Typical amounts are known only for money whose unit is about the size of a dollar, a euro or a
+            pound. In {home.currency} you are asked for each amount that a first price needs; there is no
+            price before all of them are in.
           </p>
         )}
         <div className={styles.ways}>
