@@ -17,7 +17,9 @@ export function FrontDoor() {
 
 function Front({ maker }: Readonly<{ maker: ReadyMaker }>) {
   const [last] = useState(lastJob.recall);
-  const jobId = frontJob(maker.jobs, last);
+  // A job that is kept but cannot be read is told of, not passed over for another.
+  const isLastUnreadable = last !== null && maker.unreadable.some(({ id }) => id === last);
+  const jobId = isLastUnreadable ? last : frontJob(maker.jobs, last);
   return jobId === null ? <JobList maker={maker} /> : <JobOnDocket jobId={jobId} />;
 }
 
