@@ -6,6 +6,7 @@ import type { TablePrice } from '@/lib/price/priceTable';
 import { formatMinor } from '@/shared/money';
 import type { Job } from '@/shared/schemas/job';
 import type { Channel } from '@/shared/schemas/workshop';
+import { PickRow } from '../_fields/PickRow';
 import { useTextContext } from '../_fields/useTextContext';
 import { HeatFigure } from '../_figures/HeatFigure';
 import { amountText } from '../_text/amountText';
@@ -42,7 +43,7 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
   const box = useRef<HTMLDivElement>(null);
   const ofJobHead = useRef<HTMLTableCellElement>(null);
   useEffect(() => {
-    // On a phone the break of this job may lie outside the box; the names in the first column stay in view.
+    // The break of this job may lie outside the box; the names in the first column stay in view.
     const head = ofJobHead.current;
     if (head !== null) box.current?.scrollTo?.({ left: head.offsetLeft - head.offsetWidth * 2 });
   }, []);
@@ -57,8 +58,20 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
       text: (one: TablePrice) => amountText(one.payPerHour, sheet.currency, context.locale),
     },
   ];
+  const otherBreak = (column: number) => (column === at ? undefined : styles.otherBreak);
   return (
     <>
+      {breaks.length > 1 && (
+        <div className={styles.picks}>
+          <PickRow
+            label="How many are ordered"
+            phoneOnly
+            value={`${at}`}
+            choices={breaks.map((span, index) => ({ value: `${index}`, label: breakWords(span) }))}
+            onPick={(value) => setPicked({ group: picked?.group ?? 0, at: Number(value) })}
+          />
+        </div>
+      )}
       <div className={styles.box} ref={box}>
         <table className={styles.table} onKeyDown={onKeyDown}>
           <caption className="visuallyHidden">Price of one piece by size and by how many are ordered</caption>
@@ -68,7 +81,12 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
                 a piece, {sheet.currency}
               </th>
               {breaks.map((span, index) => (
-                <th scope="col" key={span.from} ref={index === ofJob ? ofJobHead : undefined}>
+                <th
+                  scope="col"
+                  className={otherBreak(index)}
+                  key={span.from}
+                  ref={index === ofJob ? ofJobHead : undefined}
+                >
                   {breakWords(span)}
                   {index === ofJob && <span className={styles.ofJob}>this job</span>}
                 </th>
@@ -82,7 +100,7 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
                   {sizesWords(one.sizes)}
                 </th>
                 {one.cells.map((price, column) => (
-                  <td key={price.from}>
+                  <td className={otherBreak(column)} key={price.from}>
                     <button
                       className={styles.price}
                       type="button"
@@ -109,8 +127,10 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
                   {name}{' '}
                   {groups.length > 1 && <span className="visuallyHidden">of {sizesWords(group.sizes)}</span>}
                 </th>
-                {group.cells.map((one) => (
-                  <td key={one.from}>{text(one)}</td>
+                {group.cells.map((one, column) => (
+                  <td className={otherBreak(column)} key={one.from}>
+                    {text(one)}
+                  </td>
                 ))}
               </tr>
             ))}

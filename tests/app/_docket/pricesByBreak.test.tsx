@@ -1,0 +1,24 @@
+// @vitest-environment jsdom
+import 'fake-indexeddb/auto';
+import '@testing-library/jest-dom/vitest';
+import { render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { expect, it } from 'vitest';
+import { PricesSection } from '@/app/_docket/PricesSection';
+import { priceJob } from '@/lib/priceJob';
+import { club } from '../../fixtures/clubJob';
+import { grid } from '../../fixtures/costed';
+
+it('shows the break that is picked by its button', async () => {
+  const input = club();
+  const answer = priceJob(input, grid);
+  render(
+    <PricesSection
+      {...{ jobId: 'club-order', input, answer, madeOf: input, stale: false, findings: answer.findings }}
+    />,
+  );
+  const pick = screen.getByRole('radio', { name: '12 to 23', hidden: true });
+  await userEvent.setup().click(pick);
+  expect(pick).toBeChecked();
+  expect(screen.getByText(/^S to XL, 12 to 23 pieces: /)).toBeInTheDocument();
+});
