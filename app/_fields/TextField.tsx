@@ -28,7 +28,7 @@ export function TextField(props: TextFieldProps) {
   const { label, hint, caution, rows = 1, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
-  const { text, trouble, change, focus, rest } = useTextDraft(props);
+  const { text, trouble, change, rest } = useTextDraft(props);
   const issue = trouble ?? props.issue;
   const control = {
     id,
@@ -36,7 +36,6 @@ export function TextField(props: TextFieldProps) {
     'aria-invalid': issue ? true : undefined,
     'aria-describedby': describedBy(id, { hint, caution: issue ? undefined : caution, issue }),
     onChange: (event: { target: { value: string } }) => change(event.target.value),
-    onFocus: focus,
     onBlur: rest,
   };
   return (

@@ -28,10 +28,8 @@ export function useNumberText(props: NumberText) {
   const judged = draft === null ? null : judgeNumber(draft, locale, props);
   if (value !== seen) {
     setSeen(value);
-    // Changed from outside. Under the cursor the text stays (another tab's figure would mix with the next key) and
-    // gives way when the field is left; elsewhere, as by undo or a fix, what was being typed is over.
-    if (focused) setDraft(draft ?? shown({ ...props, value: seen }, locale));
-    else if (judged && !(judged.kind === 'good' && judged.value === value)) setDraft(null);
+    // Changed from outside, by undo or a fix: what was being typed is over.
+    if (judged && !(judged.kind === 'good' && judged.value === value)) setDraft(null);
   }
 
   const change = (text: string) => {

@@ -17,14 +17,11 @@ type TextDraft = Readonly<{
  */
 export function useTextDraft({ value, onCommit, onRest, needed = false, longest }: TextDraft) {
   const [draft, setDraft] = useState<string | null>(null);
-  const [focused, setFocused] = useState(false);
   const [seen, setSeen] = useState(value);
   if (value !== seen) {
     setSeen(value);
-    // Changed from outside. Under the cursor the text stays (another tab's words would mix with the next letter) and
-    // gives way when the field is left; elsewhere, as by undo or a fix, what was being typed is over.
-    if (focused) setDraft(draft ?? seen);
-    else if (draft !== null && draft.trim() !== value.trim()) setDraft(null);
+    // Changed from outside, by undo or a fix: what was being typed is over.
+    if (draft !== null && draft.trim() !== value.trim()) setDraft(null);
   }
   const text = draft ?? value;
   const over = longest === undefined ? 0 : text.trim().length - longest;
@@ -41,9 +38,7 @@ export function useTextDraft({ value, onCommit, onRest, needed = false, longest 
       const tooLong = longest !== undefined && typed.trim().length > longest;
       if (!tooLong && !(needed && typed.trim() === '') && typed !== value) onCommit(typed);
     },
-    focus: () => setFocused(true),
     rest: () => {
-      setFocused(false);
       if (!missing && over <= 0) setDraft(null);
       onRest?.();
     },

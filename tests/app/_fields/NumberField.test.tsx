@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { type ComponentProps, useState } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
@@ -142,27 +142,6 @@ describe('NumberField keeps a text that is no number exactly as typed', () => {
     await given.user.type(given.field, 'x');
     await given.user.click(screen.getByRole('button', { name: 'Back to 8' }));
     expect(given.field).toHaveValue('8');
-  });
-});
-
-describe('NumberField under the cursor', () => {
-  it('keeps its text when the value changes elsewhere, and shows that value when it is left', async () => {
-    const given = setUp({ minDecimals: 2 });
-    await given.user.click(given.field);
-    fireEvent.click(screen.getByRole('button', { name: 'Back to 8' }));
-    expect(given.field).toHaveValue('3.00');
-    await given.user.tab();
-    expect(given.field).toHaveValue('8.00');
-    expect(given.onCommit).not.toHaveBeenCalled();
-  });
-
-  it('does not mix what is typed with a value from elsewhere', async () => {
-    const given = setUp({ minDecimals: 2 });
-    await type(given, '2');
-    fireEvent.click(screen.getByRole('button', { name: 'Back to 8' }));
-    await given.user.type(given.field, '0');
-    expect(given.field).toHaveValue('20');
-    expect(given.onCommit).toHaveBeenLastCalledWith(20);
   });
 });
 
