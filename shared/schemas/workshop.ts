@@ -1,12 +1,14 @@
 import { currencyCodes } from '../tables/currencies';
 import { type RateName, type RateUnit, rateDefinition, rateNames } from '../tables/rateCatalogue';
+import { LENGTH_TOLERANCE_MM } from '../units';
 import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
 import { z } from './z';
 
 export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/);
 export const nameSchema = z.string().trim().min(1).max(120);
-export const lengthMmSchema = z.number().positive().max(20_000);
+/** A length no shorter than what is the same length to the eye: thinner ones leave no area to count with. */
+export const lengthMmSchema = z.number().min(LENGTH_TOLERANCE_MM).max(20_000);
 
 const anyRateSchema = (name: RateName) => {
   const { units } = rateDefinition(name);

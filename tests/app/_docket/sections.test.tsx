@@ -119,7 +119,7 @@ describe('a rate for this job', () => {
     const user = userEvent.setup();
     const onSet = vi.fn();
     render(asMaker(club(), <JobRate name="wage" workshop={wage} own={null} onSet={onSet} />));
-    expect(screen.getByText(/18 USD an hour/)).toHaveTextContent('yours');
+    expect(screen.getByText(/18.00 USD an hour/)).toHaveTextContent('yours');
     await user.type(screen.getByRole('textbox', { name: 'Your pay' }), '2');
     expect(onSet).toHaveBeenCalledExactlyOnceWith({
       value: 2,

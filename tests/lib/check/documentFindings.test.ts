@@ -53,7 +53,7 @@ describe('documentFindings tells what a schema refused', () => {
       'job.lines.0.placements.0.prints.0.widthMm',
       0,
       'tooSmall',
-      'Width in mm of print size 1 of placement 1 of line 1 of the job of the file must be more than 0.',
+      'Width in mm of print size 1 of placement 1 of line 1 of the job of the file must be at least 0.01.',
     ],
     [
       'job.lines.0.placements.0.recipe.temperature.unit',
