@@ -1,6 +1,8 @@
 'use client';
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useId, useMemo, useRef, useState } from 'react';
+import { readOwnFormulas } from '@/lib/grid/readOwnFormulas';
+import { formulaFindings } from '@/lib/grid/rowFindings';
 import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
 import { useToday } from '../_documents/useToday';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -10,12 +12,16 @@ import { TextField } from '../_fields/TextField';
 import { useTextContext } from '../_fields/useTextContext';
 import { Button } from '../_shell/Button';
 import styles from './AddOwnRow.module.css';
+import { FormulaField } from './FormulaField';
 import { ownRowId } from './ownRowId';
 import { driverChoices } from './ownRowWords';
 
 type AddOwnRowProps = Readonly<{
   /** Ids of own rows that exist. */
   taken: readonly string[];
+  /** Own rows a formula may name; without them a formula is judged once it is added. */
+  everyRow?: readonly OwnRow[] | undefined;
+  placements?: number | undefined;
   /** Where there is no job to add it to, it counts in every one. */
   only?: 'workshop' | undefined;
   onAdd: (row: OwnRow, of: 'job' | 'workshop') => void;
@@ -24,7 +30,7 @@ type AddOwnRowProps = Readonly<{
 type Way = OwnRowDriver | 'formula';
 
 /** A short form for one more own row; nothing is in the job before “Add it”. */
-export function AddOwnRow({ taken, only, onAdd }: AddOwnRowProps) {
+export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddOwnRowProps) {
   const { currency } = useTextContext();
   const date = useToday();
   const [open, setOpen] = useState(false);
@@ -33,6 +39,15 @@ export function AddOwnRow({ taken, only, onAdd }: AddOwnRowProps) {
   const [amount, setAmount] = useState<number | null>(null);
   const [formula, setFormula] = useState('');
   const [of, setOf] = useState<'job' | 'workshop'>('job');
+  const formulaId = useId();
+  const id = ownRowId(label, taken);
+  // Judged before it is taken in, so that a formula that cannot be read never costs the job its last result.
+  const troubles = useMemo(() => {
+    if (everyRow === undefined || way !== 'formula' || formula.trim() === '') return [];
+    const row: OwnRow = { id, label: label.trim(), outOfPocket: true, cost: { kind: 'formula', formula } };
+    const found = readOwnFormulas([...everyRow, row], placements).filter(({ rowId }) => rowId === id);
+    return formulaFindings(found, [], [...everyRow, row]);
+  }, [way, formula, id, label, everyRow, placements]);
   const box = useRef<HTMLDivElement>(null);
   const wasOpen = useRef(open);
   useEffect(() => {
@@ -52,7 +67,9 @@ export function AddOwnRow({ taken, only, onAdd }: AddOwnRowProps) {
       ? 'The row needs a name first.'
       : way === 'formula' && formula.trim() === ''
         ? 'The formula is still empty.'
-        : undefined;
+        : troubles.length > 0
+          ? 'The formula cannot be read yet.'
+          : undefined;
   const close = () => {
     setOpen(false);
     setLabel('');
@@ -68,7 +85,7 @@ export function AddOwnRow({ taken, only, onAdd }: AddOwnRowProps) {
             driver: way,
             amount: amount === null ? null : { value: amount, unit: 'money', date, origin: 'yours' },
           };
-    onAdd({ id: ownRowId(label, taken), label: label.trim(), outOfPocket: true, cost }, only ?? of);
+    onAdd({ id, label: label.trim(), outOfPocket: true, cost }, only ?? of);
     close();
   };
   return (
@@ -93,15 +110,7 @@ export function AddOwnRow({ taken, only, onAdd }: AddOwnRowProps) {
             ]}
             onCommit={setWay}
           />
-          {way === 'formula' ? (
-            <TextField
-              label="Cost of one good piece, as a formula"
-              hint="Names of rates and rows, numbers and + − * /. Once it is added, a list of names helps."
-              value={formula}
-              longest={500}
-              onCommit={setFormula}
-            />
-          ) : (
+          {way !== 'formula' && (
             <NumberField
               label="Amount"
               unit={currency}
@@ -125,6 +134,14 @@ export function AddOwnRow({ taken, only, onAdd }: AddOwnRowProps) {
             />
           )}
         </FieldGroup>
+        {way === 'formula' && (
+          <FormulaField
+            id={formulaId}
+            {...{ formula, troubles, placements }}
+            everyRow={everyRow ?? []}
+            onCommit={setFormula}
+          />
+        )}
         <div className={styles.buttons}>
           <Button type="submit" kind="strong" blockedBy={missing}>
             Add it

@@ -12,7 +12,8 @@ export function OwnRows({ jobId, input, answer, findings }: DocketPart) {
   const { job, workshop } = input;
   const placements = Math.max(...job.lines.map((line) => line.placements.length));
   const shared = { findings, sheet: answer?.costSheet ?? null, placements };
-  const taken = [...workshop.ownRows, ...job.ownRows].map(({ id }) => id);
+  const everyRow = [...workshop.ownRows, ...job.ownRows];
+  const taken = everyRow.map(({ id }) => id);
   return (
     <section className={styles.part} id="own-rows" aria-labelledby="own-rows-heading">
       <h3 id="own-rows-heading">Your own rows</h3>
@@ -21,7 +22,7 @@ export function OwnRows({ jobId, input, answer, findings }: DocketPart) {
         {...shared}
         of="job"
         rows={job.ownRows}
-        everyRow={[...workshop.ownRows, ...job.ownRows]}
+        everyRow={everyRow}
         onSet={(label, path, value) => setField({ kind: 'job', id: jobId }, label, path, value)}
         onRemove={(row) =>
           changeJob(jobId, `${row.label}, removed`, (now) => ({
@@ -34,7 +35,7 @@ export function OwnRows({ jobId, input, answer, findings }: DocketPart) {
         {...shared}
         of="workshop"
         rows={workshop.ownRows}
-        everyRow={[...workshop.ownRows, ...job.ownRows]}
+        everyRow={everyRow}
         onSet={(label, path, value) => setField({ kind: 'workshop' }, label, path, value)}
         onRemove={(row) =>
           changeWorkshop(`${row.label}, removed`, (now) => ({
@@ -45,6 +46,8 @@ export function OwnRows({ jobId, input, answer, findings }: DocketPart) {
       />
       <AddOwnRow
         taken={taken}
+        everyRow={everyRow}
+        placements={placements}
         onAdd={(row, of) =>
           of === 'job'
             ? changeJob(jobId, row.label, (now) => ({ ...now, ownRows: [...now.ownRows, row] }))

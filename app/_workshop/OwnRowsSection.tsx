@@ -32,6 +32,8 @@ export function OwnRowsSection({ desk: { workshop, set } }: Readonly<{ desk: Wor
       />
       <AddOwnRow
         taken={ownRows.map(({ id }) => id)}
+        everyRow={ownRows}
+        placements={1}
         only="workshop"
         onAdd={(row) => set(row.label, ['ownRows', ownRows.length], row)}
       />

@@ -146,4 +146,25 @@ describe('adding a row', () => {
     );
     expect(screen.getByRole('button', { name: 'Add a row' })).toHaveFocus();
   });
+
+  it('keeps the form open over a formula that cannot be read, with the place of its error and the names', async () => {
+    const user = userEvent.setup();
+    const onAdd = vi.fn();
+    const { container } = render(
+      <AddOwnRow taken={[bad.id]} everyRow={[bad]} placements={1} onAdd={onAdd} />,
+    );
+    await user.click(screen.getByRole('button', { name: 'Add a row' }));
+    await user.type(screen.getByRole('textbox', { name: 'Name of the row' }), 'Pins');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'It costs' }), 'by a formula');
+    expect(screen.getByText('Names and functions for a formula')).toBeInTheDocument();
+    await user.type(formulaField(), 'inkMl * 0,2');
+    await user.click(screen.getByRole('button', { name: 'Add it' }));
+    expect(onAdd).not.toHaveBeenCalled();
+    expect(formulaField()).toHaveValue('inkMl * 0,2');
+    expect(container.querySelector('mark')).toHaveTextContent(',');
+    await user.clear(formulaField());
+    await user.type(formulaField(), 'inkMl * 0.2');
+    await user.click(screen.getByRole('button', { name: 'Add it' }));
+    expect(onAdd).toHaveBeenCalledOnce();
+  });
 });
