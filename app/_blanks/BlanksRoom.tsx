@@ -8,6 +8,7 @@ import { jobsUsing } from '@/lib/jobs/jobsUsing';
 import type { Blank } from '@/shared/schemas/blank';
 import { blankFieldId } from '../_documents/fieldAddress';
 import { newId } from '../_documents/newId';
+import { UnreadableRecords } from '../_documents/UnreadableRecords';
 import { today } from '../_documents/useToday';
 import { type ReadyMaker, WithWorkshop } from '../_documents/WithWorkshop';
 import { AddPart } from '../_shell/AddPart';
@@ -59,6 +60,10 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
       <PageHead
         title="Blanks"
         line="What you print on: what it is made of, what it costs, how large a print it takes."
+      />
+      <UnreadableRecords
+        maker={{ ...maker, unreadable: maker.unreadable.filter(({ kind }) => kind === 'blank') }}
+        level={2}
       />
       <div className={styles.list}>
         {blanks.map(([id, blank]) => (

@@ -1,7 +1,9 @@
 'use client';
 
+import { useTextContext } from '../_fields/useTextContext';
 import { FindingRow } from '../_figures/FindingRow';
-import { kindWords, storedText } from '../_text/storedText';
+import { kindWords } from '../_text/storedText';
+import { recordName, recordReason } from './recordInWords';
 import { saveFile } from './saveFile';
 import styles from './UnreadableRecords.module.css';
 import type { Maker } from './useMaker';
@@ -11,6 +13,7 @@ type UnreadableRecordsProps = Readonly<{ maker: Maker; level: 2 | 3 }>;
 /** Records that are kept though nothing here can read them, each with its reason; nothing where all can be read. */
 export function UnreadableRecords({ maker, level }: UnreadableRecordsProps) {
   const { unreadable } = maker;
+  const context = useTextContext();
   if (unreadable.length === 0) return null;
   const Heading = level === 2 ? 'h2' : 'h3';
   return (
@@ -23,8 +26,8 @@ export function UnreadableRecords({ maker, level }: UnreadableRecordsProps) {
             // biome-ignore lint/suspicious/noArrayIndexKey: as above
             key={`${record.id}-${index}`}
             severity="caution"
-            sentence={`A ${kindWords(record.kind)}${record.id === '' ? '' : ` “${record.id}”`} cannot be read. It stays kept as it is.`}
-            detail={record.findings.map(storedText).join(' ') || 'Another record has its place.'}
+            sentence={`A ${kindWords(record.kind)}${recordName(record) === '' ? '' : ` “${recordName(record)}”`} cannot be read. It stays kept as it is.`}
+            detail={`${recordReason(record, context)} Save it as a file, or bring a copy back under Workshop.`}
             fix={{
               label: 'Save it as a file',
               onFix: () => saveFile(`pressminute-record-${record.id || index + 1}.json`, record.raw),

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 import type { KeptJob } from '../_documents/makerDocuments';
+import { UnreadableRecords } from '../_documents/UnreadableRecords';
 import { type ReadyMaker, WithWorkshop } from '../_documents/WithWorkshop';
 import { JobList } from './JobList';
 import { JobOnDocket } from './JobOnDocket';
@@ -20,7 +21,14 @@ function Front({ maker }: Readonly<{ maker: ReadyMaker }>) {
   // A job that is kept but cannot be read is told of, not passed over for another.
   const isLastUnreadable = last !== null && maker.unreadable.some(({ id }) => id === last);
   const jobId = isLastUnreadable ? last : frontJob(maker.jobs, last);
-  return jobId === null ? <JobList maker={maker} /> : <JobOnDocket jobId={jobId} />;
+  if (jobId === null) return <JobList maker={maker} />;
+  const others = maker.unreadable.filter(({ id }) => id !== jobId);
+  return (
+    <>
+      <UnreadableRecords maker={{ ...maker, unreadable: others }} level={2} />
+      <JobOnDocket jobId={jobId} />
+    </>
+  );
 }
 
 function frontJob(jobs: readonly KeptJob[], last: string | null): string | null {

@@ -25,7 +25,7 @@ export const documentText = {
   'DOC-02': ({ finding, name }) => {
     const kind = kinds[name('kind')] ?? name('kind');
     return saying(
-      `The job names a ${kind} “${name('id')}” that is not there.`,
+      `The job names a ${kind} “${name('id')}” that is not there, or that cannot be read.`,
       `Without it nothing can be checked or costed. Choose another ${kind} at ${fieldWords(finding.where)}, or bring this one back.`,
     );
   },
