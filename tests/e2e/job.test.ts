@@ -169,3 +169,17 @@ test('the flag of the price ruler moves by keys, and the price with it', async (
   await expectPlate(page, /19\.50/);
   expect(await flag.getAttribute('aria-valuetext')).toMatch(/19\.50.*margin/);
 });
+
+test.each([1280, 390])('text at twice its size scrolls nothing sideways at %d px', async (width) => {
+  const page = await openPage({ width });
+  await priced(page);
+  for (const path of ['/', '/workshop']) {
+    await page.goto(path);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow, path).toBeLessThanOrEqual(0);
+  }
+});
