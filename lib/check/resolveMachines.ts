@@ -16,6 +16,7 @@ type WorkshopList = 'printers' | 'presses' | 'sheets' | 'packagings' | 'channels
  */
 export function resolvePrinter(workshop: Workshop, printer: Printer, take: TakeRate): KnownPrinter {
   const of = fieldOf(workshop, 'printers', printer, take);
+  const price = of('price', printer.price, printerTypicals.price);
   return {
     ...printer,
     powerKw: of('powerKw', printer.powerKw, printerTypicals.powerKw),
@@ -24,8 +25,8 @@ export function resolvePrinter(workshop: Workshop, printer: Printer, take: TakeR
       printer.unattendedMinutesPerSheet,
       printerTypicals.unattendedMinutesPerSheet,
     ),
-    price: of('price', printer.price, printerTypicals.price),
-    resale: of('resale', printer.resale, printerTypicals.resale),
+    price,
+    resale: of('resale', printer.resale, noMoreThan(price, printerTypicals.resale)),
     lifeSheets: of('lifeSheets', printer.lifeSheets, printerTypicals.lifeSheets),
     lifeYears: printer.lifeYears && of('lifeYears', printer.lifeYears, printerTypicals.lifeYears),
     // Years of life say nothing without the sheets of a year.
@@ -38,13 +39,14 @@ export function resolvePrinter(workshop: Workshop, printer: Printer, take: TakeR
 export function resolvePress(workshop: Workshop, press: Press, take: TakeRate): KnownPress {
   const of = fieldOf(workshop, 'presses', press, take);
   const typical = pressTypicals[press.kind];
+  const price = of('price', press.price, typical.price);
   return {
     ...press,
     powerKw: of('powerKw', press.powerKw, typical.powerKw),
     warmUpMinutes: of('warmUpMinutes', press.warmUpMinutes, typical.warmUpMinutes),
     holdingShare: of('holdingShare', press.holdingShare, typical.holdingShare),
-    price: of('price', press.price, typical.price),
-    resale: of('resale', press.resale, typical.resale),
+    price,
+    resale: of('resale', press.resale, noMoreThan(price, typical.resale)),
     lifePresses: of('lifePresses', press.lifePresses, typical.lifePresses),
     lifeYears: press.lifeYears && of('lifeYears', press.lifeYears, typical.lifeYears),
     pressesPerYear: press.lifeYears && of('pressesPerYear', press.pressesPerYear, typical.pressesPerYear),
@@ -89,6 +91,12 @@ export function resolveChannel(
     ),
   };
 }
+
+/** What machines of a kind typically fetch is too much for one that cost less than that. */
+const noMoreThan = (price: Rate, resale: TypicalRate): TypicalRate => ({
+  ...resale,
+  typical: resale.typical === null ? null : Math.min(resale.typical, price.value),
+});
 
 function fieldOf(
   workshop: Workshop,

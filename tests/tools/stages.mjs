@@ -32,7 +32,7 @@ export async function types({ root }) {
 
 /** @param {Setting} setting */
 export function unitTests({ root, seed }) {
-  return vitest(root, 'unit', 'tests/vitest.config.ts', { PROPERTY_SEED: seed }, 5);
+  return vitest(root, 'unit', 'tests/vitest.config.ts', { PROPERTY_SEED: seed }, 8);
 }
 
 /** @param {Setting} setting */
@@ -46,7 +46,7 @@ export async function endToEndTests({ root, seed }) {
   const chromium = await provideChromium(root);
   if ('problem' in chromium) return { passed: 0, failed: 1, why: chromium.problem };
   const env = { PROPERTY_SEED: seed, CHROMIUM_PATH: chromium.path };
-  return vitest(root, 'e2e', 'tests/e2e/vitest.config.ts', env, 6);
+  return vitest(root, 'e2e', 'tests/e2e/vitest.config.ts', env, 8);
 }
 
 /**

@@ -45,6 +45,25 @@ describe('a machine may fetch what it cost, and no more', () => {
   ])('resale %d of 480', (value, count) => {
     expect(told(resale(value), 'RATE-03').filter(({ variant }) => variant === 'resale')).toHaveLength(count);
   });
+
+  it.each([
+    ['presses', 480, 60],
+    ['presses', 25, 25],
+    ['printers', 0, 0],
+  ])('of %s that cost %d the typical resale is %d', (machines, price, typical) => {
+    const input = clubWith({
+      [`workshop.${machines}.0.price`]: { value: price, unit: 'money', date: '2026-11-25', origin: 'yours' },
+      [`workshop.${machines}.0.resale`]: null,
+    });
+    const missing = told(input, 'RATE-01').filter(({ where }) => where.path.at(-1) === 'resale');
+    expect(missing.map(({ facts }) => facts.typical)).toEqual([typical]);
+    for (const finding of missing) {
+      const left = told(mended(input, finding), 'RATE-03').filter(
+        ({ where }) => where.path.at(-1) === 'resale',
+      );
+      expect(left).toEqual([]);
+    }
+  });
 });
 
 describe('an up-charge may lower a price, but not to nothing', () => {
