@@ -18,6 +18,7 @@ export function newLine(lines: readonly Line[], makeId: () => string): Line {
     orderedQuantity: null,
     askedPrice: null,
     upCharges: [],
+    ownPrices: [],
     marketCeiling: null,
     placements: last.placements.map((placement) => ({ ...placement, id: makeId() })),
   };

@@ -1,7 +1,8 @@
-import { artworkWithPicture } from '@/lib/stored/artworkSteps';
-import { jobWithGang } from '@/lib/stored/jobSteps';
+import { artworkWithFinest, artworkWithPicture } from '@/lib/stored/artworkSteps';
+import { blankWithWrap } from '@/lib/stored/blankSteps';
+import { jobWithGang, jobWithOwnPrices } from '@/lib/stored/jobSteps';
 import type { Registry } from '@/lib/stored/registry';
-import { workshopWithPaper } from '@/lib/stored/workshopSteps';
+import { workshopWithInkRecord, workshopWithPaper } from '@/lib/stored/workshopSteps';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import { type Blank, blankSchema } from '@/shared/schemas/blank';
 import { type Job, jobSchema } from '@/shared/schemas/job';
@@ -17,8 +18,8 @@ export type DocumentBodies = {
 
 /** How each kind is read today. A changed schema raises its version and brings a step from the one before. */
 export const documentRegistry: Registry<DocumentBodies> = {
-  workshop: { version: 2, schema: workshopSchema, steps: { 1: workshopWithPaper } },
-  blank: { version: 1, schema: blankSchema, steps: {} },
-  artwork: { version: 2, schema: artworkSchema, steps: { 1: artworkWithPicture } },
-  job: { version: 2, schema: jobSchema, steps: { 1: jobWithGang } },
+  workshop: { version: 3, schema: workshopSchema, steps: { 1: workshopWithPaper, 2: workshopWithInkRecord } },
+  blank: { version: 2, schema: blankSchema, steps: { 1: blankWithWrap } },
+  artwork: { version: 3, schema: artworkSchema, steps: { 1: artworkWithPicture, 2: artworkWithFinest } },
+  job: { version: 3, schema: jobSchema, steps: { 1: jobWithGang, 2: jobWithOwnPrices } },
 };

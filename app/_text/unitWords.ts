@@ -18,6 +18,7 @@ const money: Readonly<Record<string, string>> = {
   'money/mi': 'a mile',
   'money/km': 'a kilometre',
   'money/sheet': 'a sheet',
+  'money/m': 'a metre',
   'money/press': 'a press',
   'money/piece': 'a piece',
   'money/ticket': 'a ticket',

@@ -18,6 +18,8 @@ export type Known<Part, Optional extends keyof Part = never> = {
 };
 
 export type KnownPrinter = Known<Printer, 'lifeYears' | 'sheetsPerYear'>;
+/** Terms of selling are needed where channels are compared, not for a job's own costs. */
+export type KnownChannel = Known<Channel, 'shareOfRetail' | 'sellingMinutesPerPiece'>;
 export type KnownPress = Known<Press, 'lifeYears' | 'pressesPerYear' | 'partsPrice' | 'partsInterval'>;
 
 export interface ResolvedSize {
@@ -66,7 +68,7 @@ export interface ResolvedJob {
   readonly rates: { readonly [Name in RateName]: Rate };
   readonly printer: KnownPrinter;
   readonly sheet: Known<Sheet>;
-  readonly channel: Known<Channel>;
+  readonly channel: KnownChannel;
   /** Null where the job pays no freight. */
   readonly freightIn: Rate | null;
   readonly lines: readonly ResolvedLine[];

@@ -1,4 +1,4 @@
-import type { Known, KnownPress, KnownPrinter } from '@/lib/check/checkedJob';
+import type { Known, KnownChannel, KnownPress, KnownPrinter } from '@/lib/check/checkedJob';
 import { neededChannelRates } from '@/lib/check/neededRates';
 import type { TakeRate, UsedRate } from '@/lib/check/usedRate';
 import type { Where } from '@/shared/finding';
@@ -67,12 +67,7 @@ export function resolvePackaging(workshop: Workshop, packaging: Packaging, take:
   return { ...packaging, perPiece: of('perPiece', packaging.perPiece, otherTypicals.packagingPerPiece) };
 }
 
-export function resolveChannel(
-  workshop: Workshop,
-  job: Job,
-  channel: Channel,
-  take: TakeRate,
-): Known<Channel> {
+export function resolveChannel(workshop: Workshop, job: Job, channel: Channel, take: TakeRate): KnownChannel {
   const of = fieldOf(workshop, 'channels', channel, take);
   const needed = neededChannelRates(channel, job);
   const typical = channelTypicals[channel.kind];

@@ -10,6 +10,7 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
     price: rate(price, 'money/piece'),
     widthMm: mmFromInches(width),
     packSize: 1,
+    wrap: null,
     onHand: 0,
     maxPrints: [
       largest('front', print),
@@ -55,6 +56,7 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
           price: rate(2.1, 'money/piece'),
           widthMm: null,
           packSize: 1,
+          wrap: null,
           onHand: 0,
           maxPrints: [largest('wrap', [8.5, 3.6])],
         },

@@ -52,6 +52,8 @@ export function shirtPlacement(day: string, chosen: Chosen): Placement {
     aloneMinutes: rate(0, 'min'),
     hotMinutes: rate(chosen.minutes, 'min'),
     testPresses: chosen.testPresses ?? 0,
+    bleedMm: null,
+    safeZoneMm: null,
     replacements: 'alone',
   };
 }
@@ -76,6 +78,8 @@ export function mugPlacement(day: string, artworkId: string): Placement {
     aloneMinutes: rate(2.625, 'min'),
     hotMinutes: rate(4, 'min'),
     testPresses: 0,
+    bleedMm: null,
+    safeZoneMm: null,
     replacements: 'alone',
   };
 }

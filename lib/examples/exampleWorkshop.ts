@@ -91,8 +91,10 @@ export function exampleWorkshop(day: string): Workshop {
       {
         id: 'letter',
         name: 'Letter sheet',
+        form: 'cut',
         widthMm: mmFromInches(8.5),
         heightMm: mmFromInches(11),
+        rollLengthMm: null,
         paper: 'transfer',
         gramsPerSquareMetre: 120,
         price: rate(0.14, 'money/sheet'),
@@ -116,6 +118,9 @@ export function exampleWorkshop(day: string): Workshop {
         cardFixedFee: rate(0.3, 'money/ticket'),
         cardShare: rate(0.5, 'share'),
         piecesPerTicket: null,
+        shareOfRetail: null,
+        sellingMinutesPerPiece: null,
+        cashInDays: null,
       },
       {
         id: 'stall',
@@ -129,6 +134,9 @@ export function exampleWorkshop(day: string): Workshop {
         cardFixedFee: rate(0.1, 'money/ticket'),
         cardShare: rate(0.75, 'share'),
         piecesPerTicket: rate(1.35, 'pieces'),
+        shareOfRetail: null,
+        sellingMinutesPerPiece: null,
+        cashInDays: null,
       },
     ],
     freeHours: [1, 1, 1, 1, 1, 4, 0],
@@ -140,7 +148,10 @@ export function exampleWorkshop(day: string): Workshop {
       gutterMm: mmFromInches(0.25),
       tapeMarginMm: mmFromInches(0.25),
       wearInOverhead: false,
+      taxRounding: 'document',
+      upChargeStep: null,
     },
+    inkRecord: { refills: [], runs: [] },
     ownRows: [],
   };
 }

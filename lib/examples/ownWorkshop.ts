@@ -66,7 +66,10 @@ function firstWorkshop(day: string, home: Home): Workshop {
       gutterMm: gap,
       tapeMarginMm: gap,
       wearInOverhead: false,
+      taxRounding: 'document',
+      upChargeStep: null,
     },
+    inkRecord: { refills: [], runs: [] },
     ownRows: [],
   };
 }

@@ -112,6 +112,7 @@ export function startingBlank(
       ),
       widthMm: width === 0 ? null : length(width),
       packSize: 1,
+      wrap: null,
       onHand: 0,
       maxPrints: places.map((position) => {
         const [most, tall] = position.endsWith('Chest') ? badge : [printWidth, printHeight];

@@ -60,8 +60,10 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
     sheet: (id, name, { widthMm, heightMm }) => ({
       id,
       name,
+      form: 'cut',
       widthMm,
       heightMm,
+      rollLengthMm: null,
       paper: 'transfer',
       gramsPerSquareMetre: null,
       price: typical(otherTypicals.sheetPrice.typical, 'money/sheet'),
@@ -88,6 +90,9 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
         cardFixedFee: typical(of.cardFixedFee.typical, 'money/ticket'),
         cardShare: typical(of.cardShare.typical, 'share'),
         piecesPerTicket: kind === 'stall' ? typical(of.piecesPerTicket.typical, 'pieces') : null,
+        shareOfRetail: null,
+        sellingMinutesPerPiece: null,
+        cashInDays: null,
       };
     },
   };

@@ -1,3 +1,4 @@
+import { eachEntry } from './eachEntry';
 import { isPlainObject } from './sameValue';
 
 /** Version 1 to 2: which side a printer prints is asked, and every sheet was transfer paper. */
@@ -5,13 +6,26 @@ export const workshopWithPaper = (body: unknown): unknown =>
   isPlainObject(body)
     ? {
         ...body,
-        printers: each(body.printers, (printer) => ({ ...printer, printedSide: null })),
-        sheets: each(body.sheets, (sheet) => ({ ...sheet, paper: 'transfer' })),
+        printers: eachEntry(body.printers, (printer) => ({ ...printer, printedSide: null })),
+        sheets: eachEntry(body.sheets, (sheet) => ({ ...sheet, paper: 'transfer' })),
       }
     : body;
 
-const each = (
-  list: unknown,
-  step: (entry: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>,
-): unknown =>
-  Array.isArray(list) ? list.map((entry) => (isPlainObject(entry) ? step(entry) : entry)) : list;
+/** Version 2 to 3: rolls, a record of ink, terms of selling; until then all paper was cut and nothing noted. */
+export const workshopWithInkRecord = (body: unknown): unknown =>
+  isPlainObject(body)
+    ? {
+        ...body,
+        sheets: eachEntry(body.sheets, (sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
+        channels: eachEntry(body.channels, (channel) => ({
+          ...channel,
+          shareOfRetail: null,
+          sellingMinutesPerPiece: null,
+          cashInDays: null,
+        })),
+        policy: isPlainObject(body.policy)
+          ? { ...body.policy, taxRounding: 'document', upChargeStep: null }
+          : body.policy,
+        inkRecord: { refills: [], runs: [] },
+      }
+    : body;

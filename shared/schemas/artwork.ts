@@ -1,6 +1,6 @@
 import { pictureSchema } from './picture';
 import { rateSchema } from './rate';
-import { nameSchema } from './workshop';
+import { lengthMmSchema, nameSchema } from './workshop';
 import { z } from './z';
 
 const channelShare = z.number().min(0).max(1);
@@ -28,6 +28,19 @@ export const artworkSchema = z.strictObject({
   coverage: coverageSchema.nullable().default(null),
   /** What was read from the file; null where figures are entered by hand. */
   picture: pictureSchema.nullable().default(null),
+  /** The smallest parts that must stay sharp, measured at one width of the picture; null where nobody measured. */
+  finest: z
+    .strictObject({
+      atWidthMm: lengthMmSchema,
+      /** Height of the smallest capitals; null where there are no letters. */
+      capHeightMm: z.number().positive().max(2000).nullable(),
+      /** The thinnest line; null where there is none. */
+      lineMm: z.number().positive().max(2000).nullable(),
+      /** Light letters or lines on dark fill in sooner. */
+      reversed: z.boolean(),
+    })
+    .nullable()
+    .default(null),
   /** True where the picture itself is already flipped for the transfer. */
   mirrored: z.boolean().default(false),
   rights: z.strictObject({

@@ -65,6 +65,17 @@ export const blankSizeSchema = z.strictObject({
   widthMm: lengthMmSchema.nullable().default(null),
   /** Supplier's pack; 1 where sold singly. */
   packSize: z.int().min(1).max(10_000).nullable().default(null),
+  /** Of a body that a print wraps around; null for flat goods and where nobody measured. */
+  wrap: z
+    .strictObject({
+      circumferenceMm: lengthMmSchema,
+      /** Width that a handle takes from the wrap; 0 where there is none. */
+      handleGapMm: z.number().min(0).max(500),
+      /** How far the side leans from straight, degrees. */
+      taperDegrees: z.number().min(0).max(45),
+    })
+    .nullable()
+    .default(null),
   onHand: z.int().min(0).max(100_000).default(0),
   maxPrints: z
     .array(z.strictObject({ position: z.enum(positions), widthMm: lengthMmSchema, heightMm: lengthMmSchema }))

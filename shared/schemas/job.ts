@@ -60,6 +60,10 @@ export const placementSchema = z.strictObject({
   hotMinutes: rateSchema(['min']),
   /** Planned test presses on scrap cloth, each with its own sheet. */
   testPresses: z.int().min(0).max(100).default(0),
+  /** How far the picture runs past the edge of the item; null where the print ends inside it. */
+  bleedMm: z.number().min(0).max(500).nullable().default(null),
+  /** From the part that must be seen whole to the nearest edge, handle or seam; null where nobody measured. */
+  safeZoneMm: z.number().min(0).max(2000).nullable().default(null),
   /** Whether the print for a spoiled piece takes a sheet alone or its share of a full one. */
   replacements: z.enum(['alone', 'ganged']).default('alone'),
 });
@@ -83,6 +87,15 @@ export const lineSchema = z.strictObject({
     .array(z.strictObject({ size: sizeNameSchema, amount: z.number().min(-1e6).max(1e6) }))
     .max(30)
     .default([]),
+  /** Whether a size adds its charge, or one price over the actual mix covers all sizes. */
+  upCharging: z.enum(['separate', 'averaged']).default('separate'),
+  /** The maker's own prices for breaks, written as the channel writes prices; a break without one is suggested. */
+  ownPrices: z
+    .array(z.strictObject({ from: z.int().min(1).max(2000), each: z.number().positive().max(1e9) }))
+    .max(12)
+    .default([]),
+  /** How a list is reckoned: as it stands, no dearer than a larger order, by slabs, or so much to start and a piece. */
+  selling: z.enum(['asListed', 'cap', 'slab', 'tariff']).default('asListed'),
   /** The most this crowd has been seen to pay for a piece, by the maker's own evidence. */
   marketCeiling: z.number().positive().max(1e9).nullable().default(null),
 });

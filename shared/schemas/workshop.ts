@@ -2,7 +2,7 @@ import { currencyCodes } from '../tables/currencies';
 import { type RateName, type RateUnit, rateDefinition, rateNames } from '../tables/rateCatalogue';
 import { LENGTH_TOLERANCE_MM } from '../units';
 import { ownRowSchema } from './ownRow';
-import { rateSchema, shareSchema } from './rate';
+import { daySchema, rateSchema, shareSchema } from './rate';
 import { z } from './z';
 
 export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/);
@@ -72,17 +72,23 @@ const LARGEST_SHEET_MM = 2000;
 
 export const papers = ['transfer', 'other'] as const;
 
-/** A cut sheet of paper. */
+export const paperForms = ['cut', 'roll'] as const;
+
+/** Paper to print on: a cut sheet, or a roll that is cut behind the last print. */
 export const sheetSchema = z.strictObject({
   id: idSchema,
   name: nameSchema,
+  form: z.enum(paperForms).default('cut'),
   widthMm: lengthMmSchema.max(LARGEST_SHEET_MM),
+  /** Of a cut sheet; of a roll the longest print the printer makes in one go. */
   heightMm: lengthMmSchema.max(LARGEST_SHEET_MM),
+  /** What a new roll holds; null for cut sheets and where nobody has said. */
+  rollLengthMm: z.number().positive().max(1e6).nullable().default(null),
   /** Coated for sublimation, or any other: copier paper, photo paper. */
   paper: z.enum(papers).default('transfer'),
   /** Grammage by ISO 536. */
   gramsPerSquareMetre: z.number().positive().max(1000).nullable(),
-  price: rateSchema(['money/sheet']),
+  price: rateSchema(['money/sheet', 'money/m']),
 });
 
 export const packagingSchema = z.strictObject({
@@ -109,6 +115,40 @@ export const channelSchema = z.strictObject({
   cardShare: shareSchema(1),
   /** Pieces on one ticket, at a stall. */
   piecesPerTicket: rateSchema(['pieces'], { min: 1 }),
+  /** What part of the last buyer's price is invoiced: 1 when sold to that buyer, about a half in wholesale. */
+  shareOfRetail: shareSchema(1),
+  /** Minutes of selling and serving that a piece takes, on top of making it. */
+  sellingMinutesPerPiece: rateSchema(['min']),
+  /** Days until the money is there; null where not yet set. */
+  cashInDays: z.int().min(0).max(1000).nullable().default(null),
+});
+
+/** More than a shop prints in years; older entries can be put together. */
+const MOST_INK_ENTRIES = 2000;
+
+/** What the maker notes of ink: bottles poured in, always to the same mark, and what was printed. */
+export const inkRecordSchema = z.strictObject({
+  refills: z
+    .array(z.strictObject({ id: idSchema, day: daySchema, mL: z.number().positive().max(100_000) }))
+    .max(MOST_INK_ENTRIES)
+    .default([]),
+  runs: z
+    .array(
+      z.strictObject({
+        id: idSchema,
+        day: daySchema,
+        name: nameSchema,
+        prints: z.int().min(0).max(100_000),
+        /** Mean ink over the print's own box, channels added; 1 = one channel covering fully. */
+        total: z.number().min(0).max(4),
+        widthMm: lengthMmSchema,
+        heightMm: lengthMmSchema,
+        /** Times the printer was started for it; 0 where it shared another entry's session. */
+        sessions: z.int().min(0).max(1000),
+      }),
+    )
+    .max(MOST_INK_ENTRIES)
+    .default([]),
 });
 
 export const workshopSchema = z.strictObject({
@@ -156,7 +196,12 @@ export const workshopSchema = z.strictObject({
     tapeMarginMm: z.number().min(0).max(100),
     /** True where the yearly overhead already pays for worn machines. */
     wearInOverhead: z.boolean(),
+    /** Whether tax is rounded on each line of a paper or once for it; the local authority says which. */
+    taxRounding: z.enum(['document', 'line']).default('document'),
+    /** Size up-charges are whole multiples of this, in currency units; null follows `priceStep`. */
+    upChargeStep: z.number().positive().max(1e6).nullable().default(null),
   }),
+  inkRecord: inkRecordSchema.default({ refills: [], runs: [] }),
   ownRows: z.array(ownRowSchema).max(20).default([]),
 });
 
@@ -165,6 +210,7 @@ export type Printer = z.infer<typeof printerSchema>;
 export type Press = z.infer<typeof pressSchema>;
 export type Sheet = z.infer<typeof sheetSchema>;
 export type Packaging = z.infer<typeof packagingSchema>;
+export type InkRecord = z.infer<typeof inkRecordSchema>;
 export type Channel = z.infer<typeof channelSchema>;
 
 function hours() {

@@ -14,6 +14,7 @@ export type RateUnit =
   | 'money/mi'
   | 'money/km'
   | 'money/sheet'
+  | 'money/m'
   | 'money/press'
   | 'money/piece'
   | 'money'

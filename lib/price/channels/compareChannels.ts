@@ -96,6 +96,9 @@ function soldBy(job: ResolvedJob, offer: ChannelOffer): ResolvedJob {
       cardFixedFee: rate(offer.cardFixedFee, 'money/ticket'),
       cardShare: rate(offer.cardShare, 'share'),
       piecesPerTicket: rate(offer.piecesPerTicket, 'pieces'),
+      shareOfRetail: null,
+      sellingMinutesPerPiece: null,
+      cashInDays: null,
     },
   };
 }
