@@ -5,6 +5,7 @@ import { apartSheets } from '@/lib/sheets/apartSheets';
 import { formatNumber } from '@/shared/formatNumber';
 import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
+import { useStudy } from '../_studies/useStudy';
 import { casesKey } from '../_trace/casesKey';
 import type { DocketPart } from './docketPart';
 import { LastGood } from './LastGood';
@@ -17,7 +18,6 @@ import { SheetIdeas } from './SheetIdeas';
 import { SheetsFile } from './SheetsFile';
 import styles from './SheetsSection.module.css';
 import { useSheetPreviews } from './useSheetPreviews';
-import { useSheetsAnswer } from './useSheetsAnswer';
 
 /** Section 3: how the prints lie on the paper, on which paper they cost least, and the file to print. */
 export function SheetsSection(part: DocketPart) {
@@ -28,7 +28,7 @@ export function SheetsSection(part: DocketPart) {
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
   const layout = answer?.layout ?? null;
   const costs = answer?.costSheet ?? null;
-  const { newest, failure } = useSheetsAnswer(costs === null ? null : madeOf);
+  const { newest, failure } = useStudy('sheets', costs === null ? null : madeOf, null);
   const previews = useSheetPreviews(madeOf);
   // Figures of an older state of the job stay in view until the new ones come, but never its drawings.
   const sheets = newest?.answer ?? null;

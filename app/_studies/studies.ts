@@ -1,0 +1,21 @@
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import { sheetsAnswer } from '@/lib/sheets/sheetsAnswer';
+import type { JobInput } from '@/shared/schemas/request';
+
+/**
+ * Everything beside the prices that is too long for the page's thread. Each is a pure function of the documents and
+ * perhaps of a question; null while the job cannot be costed.
+ */
+export const studies = {
+  sheets: (input: JobInput, grid: Grid) => sheetsAnswer(input, grid),
+};
+
+type Studies = typeof studies;
+
+export type StudyName = keyof Studies;
+
+/** What is asked beside the documents; null where a study asks nothing more. Plain data only. */
+export type StudyQuestion<Name extends StudyName> =
+  Parameters<Studies[Name]> extends [JobInput, Grid, infer Question] ? Question : null;
+
+export type StudyAnswer<Name extends StudyName> = NonNullable<ReturnType<Studies[Name]>>;

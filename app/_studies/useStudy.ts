@@ -1,0 +1,64 @@
+'use client';
+
+import { useEffect, useId, useState } from 'react';
+import { sameValue } from '@/lib/stored/sameValue';
+import type { JobInput } from '@/shared/schemas/request';
+import { shareStudyService } from './shareStudyService';
+import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
+
+export interface StudyState<Name extends StudyName> {
+  /** The newest answer with what it is the answer to; null until the first arrives. */
+  readonly newest: {
+    readonly input: JobInput;
+    readonly question: StudyQuestion<Name>;
+    readonly answer: StudyAnswer<Name>;
+  } | null;
+  /** A fault of the app itself, in its own words. */
+  readonly failure: string | null;
+}
+
+/**
+ * Asks a study in the worker that all studies of a page share, whenever the documents or the question change.
+ *
+ * @param input documents that were costed; null where nothing is
+ * @param question plain data; two that are equal in value are one question
+ */
+export function useStudy<Name extends StudyName>(
+  name: Name,
+  input: JobInput | null,
+  question: StudyQuestion<Name>,
+): StudyState<Name> {
+  const asker = useId();
+  const asked = useSame(question);
+  const [state, setState] = useState<StudyState<Name>>({ newest: null, failure: null });
+
+  useEffect(() => {
+    if (typeof Worker === 'undefined') return;
+    const { service, giveBack } = shareStudyService();
+    if (input !== null) {
+      service.ask(asker, { name, input, question: asked }, (reply) => {
+        if (reply.kind === 'failed') setState((before) => ({ ...before, failure: reply.why }));
+        else if (reply.answer !== null)
+          // What a study answers is typed by its name on both sides of the thread.
+          setState({
+            newest: { input, question: asked, answer: reply.answer as StudyAnswer<Name> },
+            failure: null,
+          });
+      });
+    }
+    return () => {
+      service.leave(asker);
+      giveBack();
+    };
+  }, [asker, name, input, asked]);
+
+  return state;
+}
+
+/** @returns the value first given for as long as later ones are equal to it. */
+function useSame<Value>(value: Value): Value {
+  const [kept, setKept] = useState(value);
+  if (sameValue(kept, value)) return kept;
+  setKept(value);
+  return value;
+}
