@@ -1,3 +1,5 @@
+import { numberFormat } from './numberFormat';
+
 export type NumberShape = Readonly<{
   /** Decimals always shown, 0 to 12. */
   minDecimals?: number;
@@ -18,7 +20,7 @@ export type NumberShape = Readonly<{
 export function formatNumber(value: number, locale: string, shape: NumberShape = {}): string {
   if (!Number.isFinite(value)) throw new NotANumberToShow(value);
   const minimumFractionDigits = shape.minDecimals ?? 0;
-  return new Intl.NumberFormat(locale, {
+  return numberFormat(locale, {
     minimumFractionDigits,
     maximumFractionDigits: Math.max(minimumFractionDigits, shape.maxDecimals ?? 12),
     useGrouping: shape.grouped ?? true,

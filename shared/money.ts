@@ -1,5 +1,6 @@
 import type { Brand } from './brand';
 import { MONEY_DIGITS, roundDecimal, roundToStep } from './decimal';
+import { numberFormat } from './numberFormat';
 import { currencyDigits } from './tables/currencies';
 
 /** Whole minor units (cents, yen, fils) of a currency that is named beside it. */
@@ -101,7 +102,7 @@ export function shownParts(total: number, parts: readonly number[], currency: st
  */
 export function formatMinor(minor: MinorUnits, currency: string, locale: string): string {
   const digits = digitsOf(currency);
-  return new Intl.NumberFormat(locale, {
+  return numberFormat(locale, {
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
   }).format(fromMinor(minor, currency) || 0);

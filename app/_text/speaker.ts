@@ -3,6 +3,7 @@ import { formatMinor, LARGEST_AMOUNT, toMinor } from '@/shared/money';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { barFromKpa, fahrenheitFromCelsius, inchesFromMm, psiFromKpa } from '@/shared/units';
+import { dayFormat } from './dayFormat';
 import { unitWords } from './unitWords';
 import { usableLocale } from './usableLocale';
 
@@ -82,9 +83,7 @@ export function speakerOf(context: TextContext): Speaker {
     hours: (hours) => `${number(hours, 1)} h`,
     day: (day) => {
       const moment = new Date(`${day}T00:00:00Z`);
-      return Number.isNaN(moment.getTime())
-        ? day
-        : new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(moment);
+      return Number.isNaN(moment.getTime()) ? day : dayFormat(locale).format(moment);
     },
     count: (count, one, many = `${one}s`) => `${number(count, 2)} ${count === 1 ? one : many}`,
   };

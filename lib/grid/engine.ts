@@ -143,6 +143,15 @@ export class Workbook {
     return this.#engine.getSheetValues(this.#sheet(sheet)).map((row) => row.map(toValue));
   }
 
+  /** @returns the values of one row of a sheet, up to its last column. */
+  readRow(sheet: string, row: number): readonly EngineValue[] {
+    const id = this.#sheet(sheet);
+    const { width } = this.#engine.getSheetDimensions(id);
+    const start = { sheet: id, row, col: 0 };
+    const [values = []] = this.#engine.getRangeValues({ start, end: { ...start, col: width - 1 } });
+    return values.map(toValue);
+  }
+
   #sheet(name: string): number {
     const id = this.#engine.getSheetId(name);
     if (id === undefined) throw new RangeError(`the workbook has no sheet called ${name}`);

@@ -43,7 +43,8 @@ export class Grid {
    * @param shape placements, presses and own rows the filling was made for
    * @param filling finite numbers for every input row
    * @param atLeastCases columns a line is given at the least, so that fillings of other lengths share a workbook
-   * @returns values unrounded; cells in error are named in `faults`
+   * @returns values unrounded, of the wanted rows of the cases only where the shape names some; cells in error are
+   *   named in `faults`
    * @throws RangeError when an input is missing or not finite: that is a fault of the caller
    */
   evaluate(shape: GridShape, filling: GridFilling, atLeastCases = 0): GridValues {
@@ -70,7 +71,7 @@ export class Grid {
       },
       { sheet: CASE, column: 0, values: block(rows.case, caseColumns) },
     ]);
-    return readBack(rows, workbook, filling, width);
+    return readBack(rows, workbook, filling, width, shape.wanted);
   }
 
   #workbook(shape: GridShape, lines: number, casesPerLine: number) {
@@ -127,7 +128,14 @@ function block(rows: readonly GridRow[], columns: readonly GridColumn[]): readon
     );
 }
 
-function readBack(rows: GridRows, workbook: Workbook, filling: GridFilling, width: number): GridValues {
+/** @param wanted rows of the cases that are read and nothing else; absent: every row of every table */
+function readBack(
+  rows: GridRows,
+  workbook: Workbook,
+  filling: GridFilling,
+  width: number,
+  wanted: readonly string[] | undefined,
+): GridValues {
   const faults: GridFault[] = [];
   const collect = (
     table: GridRow['table'],
@@ -145,9 +153,12 @@ function readBack(rows: GridRows, workbook: Workbook, filling: GridFilling, widt
     });
     return values;
   };
-  const jobCells = workbook.read(JOB);
-  const lineCells = workbook.read(LINE);
-  const caseCells = workbook.read(CASE);
+  const jobCells = wanted === undefined ? workbook.read(JOB) : [];
+  const lineCells = wanted === undefined ? workbook.read(LINE) : [];
+  const caseCells =
+    wanted === undefined
+      ? workbook.read(CASE)
+      : rows.case.map(({ id }, index) => (wanted.includes(id) ? workbook.readRow(CASE, index) : []));
   return {
     rows,
     job: collect('job', {}, 0, jobCells),
