@@ -1,8 +1,6 @@
 'use client';
 
-import { useEffect, useId, useMemo, useRef, useState } from 'react';
-import { readOwnFormulas } from '@/lib/grid/readOwnFormulas';
-import { formulaFindings } from '@/lib/grid/rowFindings';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
 import { useToday } from '../_documents/useToday';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -15,6 +13,7 @@ import styles from './AddOwnRow.module.css';
 import { FormulaField } from './FormulaField';
 import { ownRowId } from './ownRowId';
 import { driverChoices } from './ownRowWords';
+import { useFormulaTroubles } from './useFormulaTroubles';
 
 type AddOwnRowProps = Readonly<{
   /** Ids of own rows that exist. */
@@ -41,13 +40,12 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
   const [of, setOf] = useState<'job' | 'workshop'>('job');
   const formulaId = useId();
   const id = ownRowId(label, taken);
-  // Judged before it is taken in, so that a formula that cannot be read never costs the job its last result.
-  const troubles = useMemo(() => {
-    if (everyRow === undefined || way !== 'formula' || formula.trim() === '') return [];
-    const row: OwnRow = { id, label: label.trim(), outOfPocket: true, cost: { kind: 'formula', formula } };
-    const found = readOwnFormulas([...everyRow, row], placements).filter(({ rowId }) => rowId === id);
-    return formulaFindings(found, [], [...everyRow, row]);
-  }, [way, formula, id, label, everyRow, placements]);
+  const unread: OwnRow | null =
+    everyRow === undefined || way !== 'formula' || formula.trim() === ''
+      ? null
+      : { id, label: label.trim(), outOfPocket: true, cost: { kind: 'formula', formula } };
+  const judged = useFormulaTroubles(unread, everyRow ?? [], placements);
+  const troubles = judged.kind === 'read' ? judged.troubles : [];
   const box = useRef<HTMLDivElement>(null);
   const wasOpen = useRef(open);
   useEffect(() => {
@@ -69,7 +67,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
         ? 'The formula is still empty.'
         : troubles.length > 0
           ? 'The formula cannot be read yet.'
-          : undefined;
+          : waitingFor[judged.kind];
   const close = () => {
     setOpen(false);
     setLabel('');
@@ -154,3 +152,9 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
     </div>
   );
 }
+
+const waitingFor = {
+  read: undefined,
+  notRead: 'The formula is being read.',
+  noReader: 'What reads formulas could not be fetched. Reload the page once there is a network.',
+} as const;
