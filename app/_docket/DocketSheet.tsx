@@ -6,16 +6,14 @@ import { Docket as Slip } from '../_figures/Docket';
 import type { PricedJob, PricedJobState } from '../_pricing/usePricedJob';
 import { ShowSetting } from '../_trace/showSetting';
 import { ChecksSection } from './ChecksSection';
-import { CostSection } from './CostSection';
 import { CostsOnDesk } from './costsOnDesk';
 import { DocketFailure } from './DocketFailure';
+import { DocketFiguresLater } from './DocketFiguresLater';
 import { JobHead } from './JobHead';
 import { JobSection } from './JobSection';
 import { JobDeskContext } from './jobDesk';
 import { PricePlateOfJob } from './PricePlateOfJob';
-import { PricesSection } from './PricesSection';
 import { RevealContext } from './reveal';
-import { SheetsSection } from './SheetsSection';
 import { useDesk } from './useDesk';
 import { useFigures } from './useFigures';
 import { useReveal } from './useReveal';
@@ -61,14 +59,8 @@ export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
               <JobSection />
             </CostsOnDesk>
             {/* Not before the first answer: they would push each other about while they fill. */}
-            {answer !== null && (
-              <>
-                <ChecksSection findings={answer.findings} onShow={show} />
-                <SheetsSection {...costs} />
-                <CostSection {...costs} />
-                <PricesSection {...prices} />
-              </>
-            )}
+            {answer !== null && <ChecksSection findings={answer.findings} onShow={show} />}
+            <DocketFiguresLater parts={answer === null ? null : { costs, prices }} />
           </Slip>
         </ShowSetting>
       </RevealContext>

@@ -1,0 +1,24 @@
+'use client';
+
+import { CostSection } from './CostSection';
+import type { DocketPart } from './docketPart';
+import { PricesSection } from './PricesSection';
+import { SheetsSection } from './SheetsSection';
+
+type DocketFiguresProps = Readonly<{
+  /** The job as it was last costed. */
+  costs: DocketPart;
+  /** The job as it last had prices. */
+  prices: DocketPart;
+}>;
+
+/** The sections of a docket that show what the sums came to: sheets, costs and prices. */
+export function DocketFigures({ costs, prices }: DocketFiguresProps) {
+  return (
+    <>
+      <SheetsSection {...costs} />
+      <CostSection {...costs} />
+      <PricesSection {...prices} />
+    </>
+  );
+}
