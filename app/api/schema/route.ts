@@ -1,9 +1,9 @@
+import { toJSONSchema } from 'zod';
 import { artworkSchema } from '@/shared/schemas/artwork';
 import { blankSchema } from '@/shared/schemas/blank';
 import { jobSchema } from '@/shared/schemas/job';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { workshopSchema } from '@/shared/schemas/workshop';
-import { z } from '@/shared/schemas/z';
 
 /** JSON Schema of the request and of each document in it, as they may be sent. */
 export function GET(): Response {
@@ -18,7 +18,7 @@ export function GET(): Response {
     Object.fromEntries(
       Object.entries(schemas).map(([name, schema]) => [
         name,
-        z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }),
+        toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }),
       ]),
     ),
   );
