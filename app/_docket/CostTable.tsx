@@ -12,7 +12,7 @@ import type { FigureNames } from '../_trace/figureName';
 import { TracePanel } from '../_trace/TracePanel';
 import { useOpenFigure } from '../_trace/useOpenFigure';
 import styles from './CostTable.module.css';
-import { costTableRows } from './costTableRows';
+import { type CostTableRow, costTableRows } from './costTableRows';
 import { useArrowKeys } from './useArrowKeys';
 
 type CostTableProps = Readonly<{
@@ -98,6 +98,7 @@ export function CostTable({ names, line, size }: CostTableProps) {
                           id={opens.panelId}
                           names={names}
                           root={opens.open}
+                          note={roundingNote(row, columns, opens.open)}
                           onClose={opens.close}
                         />
                       </div>
@@ -111,4 +112,18 @@ export function CostTable({ names, line, size }: CostTableProps) {
       </table>
     </div>
   );
+}
+
+// Helpers
+
+/** Why a shown figure is not the nearest to the unrounded one that its sum comes to. */
+function roundingNote(
+  { texts, whole, byThemselves, wholeByItself }: CostTableRow,
+  columns: readonly { readonly index: number }[],
+  open: FigureRef,
+): string | undefined {
+  const at = columns.findIndex(({ index }) => index === open.case);
+  const [shown, byItself] = at < 0 ? [whole, wholeByItself] : [texts[at], byThemselves?.[at]];
+  if (byItself == null) return undefined;
+  return `The table shows ${shown} so that its column adds up to the cent; by itself it would be ${byItself}.`;
 }

@@ -11,6 +11,9 @@ export interface CostTableRow {
   readonly mark: { readonly family: Family; readonly shade: 1 | 2 | 3 } | null;
   /** As written, one for each size. */
   readonly texts: readonly string[];
+  /** Where a text was moved by a cent so that its column adds up: what it would be by itself, size by size. */
+  readonly byThemselves?: readonly (string | null)[];
+  readonly wholeByItself?: string | null;
   /** Null where the whole job has no such figure. */
   readonly whole: string | null;
 }
@@ -44,6 +47,8 @@ export function costTableRows(
         label: row.label,
         mark: { family, shade },
         texts: shown.map(({ parts }) => parts[at] ?? ''),
+        byThemselves: shown.map(({ byThemselves }) => byThemselves[at] ?? null),
+        wholeByItself: whole.byThemselves[at] ?? null,
         whole: whole.parts[at] ?? '',
       })),
     },

@@ -1,10 +1,12 @@
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { formatNumber } from '@/shared/formatNumber';
-import { formatMinor, LARGEST_AMOUNT, shownParts, toMinor } from '@/shared/money';
+import { formatMinor, LARGEST_AMOUNT, type MinorUnits, shownParts, toMinor } from '@/shared/money';
 
 /** One column of the cost sheet as it is written. */
 export interface ShownColumn {
   readonly parts: readonly string[];
+  /** What a part would be shown as by itself, where the column needs it a cent up or down; else null. */
+  readonly byThemselves: readonly (string | null)[];
   readonly total: string;
 }
 
@@ -27,10 +29,16 @@ export function shownColumn(
   if ([total, ...parts].some((amount) => Math.abs(amount) > LARGEST_AMOUNT)) {
     // Beyond the largest amount no cents are kept, so there are none to share out.
     const coarse = (amount: number) => formatNumber(amount, locale, { maxDecimals: 0 });
-    return { parts: parts.map(coarse), total: coarse(total) };
+    return { parts: parts.map(coarse), byThemselves: parts.map(() => null), total: coarse(total) };
   }
+  const written = (minor: MinorUnits) => formatMinor(minor, currency, locale);
+  const shown = shownParts(total, parts, currency);
   return {
-    parts: shownParts(total, parts, currency).map((part) => formatMinor(part, currency, locale)),
+    parts: shown.map(written),
+    byThemselves: parts.map((part, index) => {
+      const own = toMinor(part, currency);
+      return own === shown[index] ? null : written(own);
+    }),
     total: formatMinor(toMinor(total, currency), currency, locale),
   };
 }

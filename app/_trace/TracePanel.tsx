@@ -16,11 +16,13 @@ type TracePanelProps = Readonly<{
   names: FigureNames;
   /** The figure that was pressed. */
   root: FigureRef;
+  /** What is to be said of the pressed figure as it was shown. */
+  note?: string | undefined;
   onClose: () => void;
 }>;
 
 /** A figure opened to its sum, and onward, chip by chip, down to what was typed. Escape closes it. */
-export function TracePanel({ id, names, root, onClose }: TracePanelProps) {
+export function TracePanel({ id, names, root, note, onClose }: TracePanelProps) {
   const [way, setWay] = useState<readonly FigureRef[]>([root]);
   const headingId = useId();
   const heading = useRef<HTMLHeadingElement>(null);
@@ -65,7 +67,10 @@ export function TracePanel({ id, names, root, onClose }: TracePanelProps) {
         <p className={styles.says}>This figure is no longer part of the job.</p>
       ) : (
         <>
-          <p className={styles.says}>{trace.says}</p>
+          <p className={styles.says}>
+            {trace.says}
+            {way.length === 1 && note !== undefined && ` ${note}`}
+          </p>
           {trace.kind === 'typed' ? (
             <TypedFigure {...{ trace, names }} />
           ) : (

@@ -141,6 +141,17 @@ describe('a figure of the cost sheet', () => {
     expect(within(panel()).getByRole('button', { name: /^Reprint allowance/ })).toBeInTheDocument();
   });
 
+  it('says when it was shown a cent away from itself, so that its column adds up', async () => {
+    const user = userEvent.setup();
+    render(table());
+    // 0.356 by its sum: four other lines of the column had more to round up.
+    await user.click(figure('Electricity, whole job: 0.35'));
+    expect(panel()).toHaveTextContent('The table shows 0.35 so that its column adds up to the cent');
+    expect(panel()).toHaveTextContent('by itself it would be 0.36');
+    await user.click(figure('Ink, L: 0.14'));
+    expect(panel()).not.toHaveTextContent('The table shows');
+  });
+
   it('keeps one figure open at a time, and tells when its size has gone', async () => {
     const user = userEvent.setup();
     const { rerender } = render(table(club()));
