@@ -67,6 +67,7 @@ describe('the written cost table', () => {
     const huge = { ...sheet, values: { ...sheet.values, blanks: [2e9], fullCost: [2e9] } };
     expect(shownColumn(huge, ['blanks'], 0, 'en-US')).toEqual({
       parts: ['2,000,000,000'],
+      byThemselves: [null],
       total: '2,000,000,000',
     });
   });
