@@ -4,6 +4,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
 import { useToday } from '../_documents/useToday';
 import { ChoiceField } from '../_fields/ChoiceField';
+import { EntryForm } from '../_fields/EntryForm';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { NumberField } from '../_fields/NumberField';
 import { TextField } from '../_fields/TextField';
@@ -88,14 +89,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
   };
   return (
     <div ref={box}>
-      <form
-        className={styles.form}
-        aria-label="A new row"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (missing === undefined) add();
-        }}
-      >
+      <EntryForm className={styles.form} label="A new row" missing={missing} onEnter={add}>
         <FieldGroup>
           <TextField label="Name of the row" value={label} longest={80} onCommit={setLabel} />
           <ChoiceField
@@ -148,7 +142,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
             Leave it
           </Button>
         </div>
-      </form>
+      </EntryForm>
     </div>
   );
 }

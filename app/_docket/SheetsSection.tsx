@@ -8,6 +8,7 @@ import { DocketSection } from '../_figures/DocketSection';
 import { useStudy } from '../_studies/useStudy';
 import { casesKey } from '../_trace/casesKey';
 import type { DocketPart } from './docketPart';
+import { InkNote } from './InkNote';
 import { LastGood } from './LastGood';
 import { NotYet } from './NotYet';
 import { PrintOnSheet } from './PrintOnSheet';
@@ -62,6 +63,7 @@ export function SheetsSection(part: DocketPart) {
             ))}
           </ul>
           <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
+          <InkNote input={madeOf} sheet={costs} prints={layout} stale={stale} />
           {failure !== null && (
             <p role="alert">The sheets could not be compared: {failure}. The prices are not touched by it.</p>
           )}

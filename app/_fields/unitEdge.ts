@@ -8,8 +8,10 @@ import {
   kpaFromBar,
   kpaFromPsi,
   milesFromKm,
+  mlFromUsFluidOunces,
   mmFromInches,
   psiFromKpa,
+  usFluidOuncesFromMl,
 } from '@/shared/units';
 import type { Measures } from './makerMeasures';
 
@@ -17,7 +19,7 @@ import type { Measures } from './makerMeasures';
 const SCALE_DECIMALS = 9;
 
 /** Quantities that are kept in one unit and typed in another. */
-export type EdgeKind = 'length' | 'distance' | 'temperature' | 'pressure' | 'share';
+export type EdgeKind = 'length' | 'distance' | 'temperature' | 'pressure' | 'volume' | 'share';
 
 /** The way between what is kept and what is typed; what was typed comes back as it was. */
 export interface UnitEdge {
@@ -27,7 +29,7 @@ export interface UnitEdge {
   readonly kept: (typed: number) => number;
 }
 
-/** @returns the edge of a quantity for a maker's units: lengths are kept in mm, distances in km, temperatures in °C, pressures in kPa, shares as 0 to 1. */
+/** @returns the edge of a quantity for a maker's units: lengths are kept in mm, distances in km, temperatures in °C, pressures in kPa, volumes in mL, shares as 0 to 1. */
 export function unitEdge(kind: EdgeKind, { units }: Measures): UnitEdge {
   switch (kind) {
     case 'length':
@@ -45,6 +47,8 @@ export function unitEdge(kind: EdgeKind, { units }: Measures): UnitEdge {
     case 'pressure':
       if (units.pressure === 'psi') return edge('psi', psiFromKpa, kpaFromPsi);
       return units.pressure === 'bar' ? edge('bar', barFromKpa, kpaFromBar) : same('kPa');
+    case 'volume':
+      return units.volume === 'floz' ? edge('fl oz', usFluidOuncesFromMl, mlFromUsFluidOunces) : same('mL');
     case 'share':
       return edge(
         '%',

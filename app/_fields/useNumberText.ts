@@ -63,6 +63,7 @@ export function useNumberText(props: NumberText) {
       spellCheck: false,
       value: draft ?? shown(props, locale),
       'aria-invalid': (trouble !== null && !waiting) || undefined,
+      'data-unread': trouble !== null || undefined,
       onChange: (event: { target: { value: string } }) => change(event.target.value),
       onFocus: () => setFocused(true),
       onBlur: () => {

@@ -5,6 +5,7 @@ import { ChannelSection } from './ChannelSection';
 import { CopySection } from './CopySection';
 import { HomeSection } from './HomeSection';
 import { HoursSection } from './HoursSection';
+import { InkSection } from './InkSection';
 import { OwnRowsSection } from './OwnRowsSection';
 import { PackagingSection } from './PackagingSection';
 import { PolicySection } from './PolicySection';
@@ -54,7 +55,7 @@ export const workshopSections: readonly WorkshopSection[] = [
     id: 'ink',
     heading: 'Ink',
     line: 'what a print drinks',
-    body: (desk) => <RateLines desk={desk} groups={['ink']} />,
+    body: (desk) => <InkSection desk={desk} />,
   },
   {
     id: 'spoilage',

@@ -1,0 +1,34 @@
+'use client';
+
+import type { ReactNode } from 'react';
+
+type EntryFormProps = Readonly<{
+  label: string;
+  className?: string | undefined;
+  /** Why nothing can be entered yet. */
+  missing: string | undefined;
+  onEnter: () => void;
+  children: ReactNode;
+}>;
+
+/**
+ * A form whose fields are entered together. While a field holds a text that is no value yet, the value before it would
+ * be entered in its place: the focus goes there instead, where its sentence stands.
+ */
+export function EntryForm({ label, className, missing, onEnter, children }: EntryFormProps) {
+  return (
+    <form
+      className={className}
+      aria-label={label}
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        const unread = event.currentTarget.querySelector<HTMLElement>('[data-unread], [aria-invalid="true"]');
+        if (unread !== null) unread.focus();
+        else if (missing === undefined) onEnter();
+      }}
+    >
+      {children}
+    </form>
+  );
+}

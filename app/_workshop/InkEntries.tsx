@@ -1,0 +1,109 @@
+'use client';
+
+import { useState } from 'react';
+import type { InkReading } from '@/lib/artwork/readInkRecord';
+import type { InkRecord } from '@/shared/schemas/workshop';
+import { useTextContext } from '../_fields/useTextContext';
+import { Button } from '../_shell/Button';
+import { Disclosure } from '../_shell/Disclosure';
+import { RemovedNote } from '../_shell/RemovedNote';
+import { speakerOf } from '../_text/speaker';
+import styles from './InkRecord.module.css';
+import { volumeText } from './inkWords';
+import type { WorkshopDesk } from './workshopDesk';
+
+/** Entries shown before the older ones are folded away. */
+const NEWEST = 6;
+
+interface Entry {
+  readonly id: string;
+  readonly day: string;
+  readonly of: 'refills' | 'runs';
+  readonly name: string;
+  readonly words: string;
+  readonly isFarOff: boolean;
+}
+
+/** Everything noted of ink, newest first; each can be taken away, and undo brings it back. */
+export function InkEntries({ desk, reading }: Readonly<{ desk: WorkshopDesk; reading: InkReading }>) {
+  const { maker, workshop } = desk;
+  const speak = speakerOf(useTextContext());
+  const [removed, setRemoved] = useState<string | null>(null);
+  const farOff = new Set(reading.refills.filter((refill) => refill.isFarOff).map(({ day }) => day));
+  const entries = entriesOf(workshop.inkRecord);
+  const remove = (entry: Entry) => {
+    const label = `Remove ${entry.name} of ${speak.day(entry.day)}`;
+    maker.changeWorkshop(label, (now) => ({
+      ...now,
+      inkRecord: {
+        ...now.inkRecord,
+        [entry.of]: now.inkRecord[entry.of].filter(({ id }) => id !== entry.id),
+      },
+    }));
+    setRemoved(label);
+  };
+  const list = (some: readonly Entry[]) => (
+    <ul className={styles.entries}>
+      {some.map((entry) => (
+        <li key={entry.id} className={styles.entry}>
+          <span className={styles.day}>{speak.day(entry.day)}</span>
+          <span className={styles.what}>
+            <strong>{entry.name}</strong> {entry.words}
+            {entry.isFarOff && <em className={styles.far}> far from what its prints explain</em>}
+          </span>
+          <Button kind="quiet" onPress={() => remove(entry)}>
+            Remove{' '}
+            <span className="visuallyHidden">
+              {entry.name} of {speak.day(entry.day)}
+            </span>
+          </Button>
+        </li>
+      ))}
+    </ul>
+  );
+  return (
+    <div className={styles.list}>
+      {entries.length === 0 && <p className={styles.none}>Nothing is noted yet.</p>}
+      {list(entries.slice(0, NEWEST))}
+      {entries.length > NEWEST && (
+        <Disclosure
+          id="ink-older"
+          level={4}
+          heading="Older entries"
+          line={speak.count(entries.length - NEWEST, 'entry', 'entries')}
+        >
+          {list(entries.slice(NEWEST))}
+        </Disclosure>
+      )}
+      <RemovedNote
+        what={removed !== null && maker.undoLabel === removed ? removed.replace(/^Remove /, '') : null}
+        onUndo={() => void maker.undo()}
+      />
+    </div>
+  );
+
+  function entriesOf({ refills, runs }: InkRecord): readonly Entry[] {
+    return [
+      ...refills.map(
+        ({ id, day, mL }): Entry => ({
+          id,
+          day,
+          of: 'refills',
+          name: 'Refill',
+          words: volumeText(mL, workshop, speak),
+          isFarOff: farOff.has(day),
+        }),
+      ),
+      ...runs.map(
+        ({ id, day, name, prints, total, widthMm, heightMm, sessions }): Entry => ({
+          id,
+          day,
+          of: 'runs',
+          name,
+          words: `${speak.count(prints, 'print')}, ${speak.size(widthMm, heightMm)}, ${speak.share(total)} of ink, ${speak.count(sessions, 'session')}`,
+          isFarOff: false,
+        }),
+      ),
+    ].sort((a, b) => (a.day === b.day ? 0 : a.day < b.day ? 1 : -1));
+  }
+}
