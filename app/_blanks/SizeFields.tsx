@@ -10,6 +10,7 @@ import { focusById } from '../_shell/focusById';
 import styles from './Blanks.module.css';
 import type { BlankDesk } from './blankDesk';
 import { positionWords } from './blankWords';
+import { WrapFields } from './WrapFields';
 
 type SizeFieldsProps = Readonly<{ desk: BlankDesk; size: BlankSize; index: number }>;
 
@@ -19,12 +20,14 @@ const MOST_MM = 20_000;
 const FIRST_PRINT = { widthMm: 100, heightMm: 100 };
 
 /** One size: its width, its pack, what lies in the cupboard, and the largest print each place takes. */
-export function SizeFields({ desk: { blank, set, fieldId }, size, index }: SizeFieldsProps) {
+export function SizeFields({ desk, size, index }: SizeFieldsProps) {
+  const { blank, set, fieldId } = desk;
   const { name, maxPrints } = size;
   const path = ['sizes', index] as const;
   const label = `${blank.name}, ${name}`;
   const free = positions.filter((place) => !maxPrints.some(({ position }) => position === place));
   const [next] = free;
+  const isRound = blank.kind === 'drinkware' || maxPrints.some(({ position }) => position === 'wrap');
   const writePrints = (prints: BlankSize['maxPrints']) =>
     set(`Largest prints, ${label}`, [...path, 'maxPrints'], prints);
   return (
@@ -62,6 +65,7 @@ export function SizeFields({ desk: { blank, set, fieldId }, size, index }: SizeF
           onCommit={(value) => set(`On hand, ${label}`, [...path, 'onHand'], value)}
         />
       </FieldGroup>
+      {isRound && <WrapFields desk={desk} size={size} index={index} />}
       <div id={fieldId(...path, 'maxPrints')} tabIndex={-1}>
         {maxPrints.map((most, at) => (
           <div key={most.position} className={styles.row} id={fieldId(...path, 'maxPrints', at)}>

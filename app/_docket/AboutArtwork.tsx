@@ -33,6 +33,7 @@ const held: readonly (keyof Artwork)[] = [
   'name',
   'pixels',
   'coverage',
+  'finest',
   'mirrored',
   'rights',
   'version',

@@ -10,6 +10,7 @@ import { RateField } from '../_fields/RateField';
 import { TextField } from '../_fields/TextField';
 import { ChecksOfPart } from './ChecksOfPart';
 import { CoverageFields } from './CoverageFields';
+import { FinestFields } from './FinestFields';
 import { jobChoices } from './jobChoices';
 import { useJobDesk } from './jobDesk';
 import { Part } from './Part';
@@ -43,6 +44,7 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
         </ChecksOfPart>
       </Part>
       <CoverageFields artwork={artwork} id={id} place={place} />
+      <FinestFields artwork={artwork} id={id} place={place} />
       <Part name="Rights">
         <ChoiceField
           {...state}

@@ -42,6 +42,22 @@ export function PlacementPrint({ placement, path }: PlacementPart) {
           value={placement.fit}
           choices={jobChoices.fit}
         />
+        <MeasureField
+          {...of('Runs past the edge of the piece by', 'bleedMm')}
+          kind="length"
+          value={placement.bleedMm}
+          min={0}
+          max={500}
+          hint="Empty where the print ends inside the piece."
+        />
+        <MeasureField
+          {...of('Nearest that must be seen whole to an edge', 'safeZoneMm')}
+          kind="length"
+          value={placement.safeZoneMm}
+          min={0}
+          max={2000}
+          hint="To an edge, a handle or a seam. Empty where nobody measured."
+        />
         <ChoiceField
           {...of('Seams, zips, buttons', 'raisedParts')}
           value={placement.raisedParts}

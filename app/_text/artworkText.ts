@@ -48,6 +48,14 @@ export const artworkText = {
         );
     }
   },
+  'ART-05': ({ finding, name, figure, speak }) => {
+    const isReversed = name('reversed') === 'yes';
+    const part = finding.variant === 'letters' ? 'letters' : 'lines';
+    return saying(
+      `The smallest ${part} of ${name('artwork')} are ${speak.number(figure('mm'), 2)} mm ${part === 'letters' ? 'high' : 'wide'} in ${name('placement')}.`,
+      `Dye spreads as it turns to gas${isReversed ? ', and into light letters and lines on dark from both sides' : ''}: under ${speak.number(figure('leastMm'), 2)} mm they may fill in. Print the picture ${speak.length(figure('neededWidthMm'))} wide or wider, or ask for bolder ${part}.`,
+    );
+  },
   'ART-06': ({ name, figure, speak }) =>
     saying(
       `${name('artwork')} stands on a solid background.`,
@@ -131,4 +139,21 @@ export const artworkText = {
         );
     }
   },
+  'ART-15': ({ finding, name, figure, speak }) =>
+    finding.variant === 'unmeasured'
+      ? saying(
+          `${name('placement')} covers the whole face of the piece.`,
+          `Laid a little off, a white line shows along an edge. Let the picture run ${speak.length(figure('wantedMm'))} past every edge, and say how far it does.`,
+        )
+      : saying(
+          `${name('placement')} runs ${speak.length(figure('mm'))} past the edge of the piece.`,
+          finding.variant === 'none'
+            ? `Nobody lays a transfer that exactly: a white line will show along an edge. Let it run ${speak.length(figure('wantedMm'))} past.`
+            : `Laid a little off, a white line may show along an edge. ${speak.length(figure('wantedMm'))} is safe.`,
+        ),
+  'ART-16': ({ name, figure, speak }) =>
+    saying(
+      `In ${name('placement')} something that must be seen whole comes within ${speak.length(figure('mm'))} of an edge, a handle or a seam.`,
+      `The press reaches there last and the colour fades. Keep it ${speak.length(figure('wantedMm'))} away, or make the picture smaller.`,
+    ),
 } satisfies Record<string, Say>;

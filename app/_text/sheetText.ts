@@ -89,6 +89,26 @@ export const sheetText = {
           `${name('sheet')} of ${speak.number(figure('grams'), 0)} g/m² is light for ${name('placement')} with ${speak.share(figure('coverage'))} ink.`,
           `Light paper cockles under heavy ink and the print head strikes it. Use ${speak.number(figure('wantedGrams'), 0)} g/m² or more, or less ink.`,
         ),
+  'LAY-12': ({ finding, name, figure, speak }) => {
+    const sentence = `${name('placement')} is ${speak.length(figure('widthMm'))} long; there is room for ${speak.length(figure('roomMm'))} around ${name('size')}.`;
+    const apart = speak.length(figure('apartMm'));
+    return finding.variant === 'long'
+      ? saying(
+          sentence,
+          `It is ${apart} too long and laps over itself or the handle, where it prints double. Make it shorter; a strip of paper around the real piece tells how long.`,
+        )
+      : saying(
+          sentence,
+          `A bare strip of ${apart} stays where the ends should meet. Make it longer, or press with the gap at the back. A strip of paper around the real piece tells how long.`,
+        );
+  },
+  'LAY-13': ({ finding, name, figure, speak }) =>
+    saying(
+      `The side of ${name('size')} leans by ${speak.number(figure('degrees'), 1)}°.`,
+      finding.variant === 'steep'
+        ? `A straight ${name('placement')} cannot lie flat on it: it creases and prints double. Use a curved template, fanned to the side; if the picture is one already, say that as the reason.`
+        : `On it a straight ${name('placement')} leans too, and its ends do not meet in line. Use a curved template, fanned to the side.`,
+    ),
   'LAY-14': ({ finding, name }) =>
     saying(
       finding.variant === 'mirror'

@@ -1,5 +1,7 @@
 import { pictureRules } from '@/lib/check/artworkPicture';
 import { eachArtwork } from '@/lib/check/eachArtwork';
+import { edgeRules } from '@/lib/check/edges';
+import { finestParts } from '@/lib/check/finestParts';
 import { makeFinding } from '@/lib/check/makeFinding';
 import { placementPlaces } from '@/lib/check/places';
 import type { Rule } from '@/lib/check/rule';
@@ -107,9 +109,11 @@ const rights: Rule = ({ resolved }) =>
 
 export const artworkRules: readonly Rule[] = [
   shapeRule,
+  finestParts,
   ...pictureRules,
   heavyInk,
   mirrored,
   approval,
   rights,
+  ...edgeRules,
 ];

@@ -15,6 +15,7 @@ import { sheetPaperRules } from '@/lib/check/sheetPaper';
 import { sheetUseRules } from '@/lib/check/sheetUse';
 import { substrateRules } from '@/lib/check/substrate';
 import { whiteOnCloth } from '@/lib/check/substrateWhite';
+import { wrapRules } from '@/lib/check/wrap';
 
 /** Every rule that needs no cost. */
 export const rules: readonly Rule[] = [
@@ -25,6 +26,7 @@ export const rules: readonly Rule[] = [
   ...sheetFitRules,
   ...sheetUseRules,
   ...sheetPaperRules,
+  ...wrapRules,
   ...placementRules,
   ...recipeRules,
   ...stepRules,

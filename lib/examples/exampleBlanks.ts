@@ -56,7 +56,11 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
           price: rate(2.1, 'money/piece'),
           widthMm: null,
           packSize: 1,
-          wrap: null,
+          wrap: {
+            circumferenceMm: mmFromInches(10.2),
+            handleGapMm: mmFromInches(1.5),
+            taperDegrees: 0,
+          },
           onHand: 0,
           maxPrints: [largest('wrap', [8.5, 3.6])],
         },

@@ -1,3 +1,4 @@
+import { LENGTH_TOLERANCE_MM } from '../units';
 import { pictureSchema } from './picture';
 import { rateSchema } from './rate';
 import { lengthMmSchema, nameSchema } from './workshop';
@@ -33,9 +34,9 @@ export const artworkSchema = z.strictObject({
     .strictObject({
       atWidthMm: lengthMmSchema,
       /** Height of the smallest capitals; null where there are no letters. */
-      capHeightMm: z.number().positive().max(2000).nullable(),
+      capHeightMm: z.number().min(LENGTH_TOLERANCE_MM).max(2000).nullable(),
       /** The thinnest line; null where there is none. */
-      lineMm: z.number().positive().max(2000).nullable(),
+      lineMm: z.number().min(LENGTH_TOLERANCE_MM).max(2000).nullable(),
       /** Light letters or lines on dark fill in sooner. */
       reversed: z.boolean(),
     })

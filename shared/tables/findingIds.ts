@@ -16,6 +16,7 @@ export const findingIds = [
   'ART-02',
   'ART-03',
   'ART-04',
+  'ART-05',
   'ART-06',
   'ART-07',
   'ART-08',
@@ -23,6 +24,8 @@ export const findingIds = [
   'ART-11',
   'ART-13',
   'ART-14',
+  'ART-15',
+  'ART-16',
   // sheets
   'LAY-01',
   'LAY-02',
@@ -34,6 +37,8 @@ export const findingIds = [
   'LAY-08',
   'LAY-09',
   'LAY-11',
+  'LAY-12',
+  'LAY-13',
   'LAY-14',
   // placement and press
   'PLC-01',

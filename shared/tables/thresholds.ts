@@ -11,6 +11,7 @@ export interface Threshold {
     | 'px'
     | 'mm'
     | '°C'
+    | '°'
     | 's'
     | 'kPa'
     | 'pieces'
@@ -81,6 +82,27 @@ export const thresholds = {
     halo: limit(0.01, 'share', 'by eye, on JPEG drawings'),
     /** Half a per cent: the eyes of a figure, a line of letters. */
     white: limit(0.005, 'share', practice),
+  },
+  /** The smallest letters and lines at their printed size. */
+  finest: {
+    capOnCloth: limit(3, 'mm', memory),
+    capOnHardGood: limit(2, 'mm', memory),
+    lineOnCloth: limit(0.5, 'mm', memory),
+    /** Light on dark fills in from both sides. */
+    reversed: limit(1.5, 'times', practice),
+  },
+  bleed: {
+    least: limit(1.5, 'mm', practice),
+    clear: limit(3, 'mm', practice),
+    /** Two edges this near are one to the eye. */
+    atEdge: limit(0.5, 'mm', practice),
+  },
+  safeZone: limit(6, 'mm', practice),
+  wrap: {
+    overlap: limit(1.5, 'mm', practice),
+    gap: limit(1.5, 'mm', practice),
+    lean: limit(1, '°', practice),
+    tooSteep: limit(3, '°', memory),
   },
   /** Smaller pieces can be neither cut nor taped, and are a slip of the unit. */
   leastPrint: limit(5, 'mm', practice),

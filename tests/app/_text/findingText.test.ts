@@ -56,6 +56,20 @@ const print = (widthMm: number, heightMm: number) => ({
   'job.lines.0.placements.0.prints': [{ sizes: null, widthMm, heightMm }],
 });
 
+const finest = (parts: Readonly<Record<string, unknown>>) => ({
+  'artwork:hill-path.finest': {
+    atWidthMm: 203.2,
+    capHeightMm: null,
+    lineMm: null,
+    reversed: false,
+    ...parts,
+  },
+});
+const wrapped = (circumferenceMm: number, taperDegrees: number) => ({
+  'job.lines.0.placements.0.position': 'wrap',
+  'blank:white-shirt.sizes.0.wrap': { circumferenceMm, handleGapMm: 0, taperDegrees },
+});
+
 const read = (fields: Partial<Picture>) => ({
   'artwork:hill-path.picture': aPicture(fields),
   'artwork:hill-path.coverage': null,
@@ -103,6 +117,18 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'artwork:club-crest.rights': { state: 'notStated', note: '' } },
   print(266.7, 317.5),
   print(3, 3),
+  finest({ capHeightMm: 2, reversed: true }),
+  finest({ lineMm: 0.2 }),
+  { 'job.lines.0.placements.0.bleedMm': 0 },
+  { 'job.lines.0.placements.0.bleedMm': 2 },
+  {
+    'blank:white-shirt.kind': 'panel',
+    ...print(400, 400),
+  },
+  { 'job.lines.0.placements.0.safeZoneMm': 2 },
+  wrapped(180, 0),
+  wrapped(240, 2),
+  wrapped(240, 5),
   print(250, 200),
   print(215.9, 270),
   { ...print(215.9, 270), 'workshop.printers.0.borderless': true },

@@ -1,0 +1,69 @@
+import { isSpeck } from '@/lib/check/isSpeck';
+import { makeFinding } from '@/lib/check/makeFinding';
+import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
+import { placementPlaces } from '@/lib/check/places';
+import type { Rule } from '@/lib/check/rule';
+import type { Finding } from '@/shared/finding';
+import { textileKinds } from '@/shared/schemas/blank';
+import { thresholds } from '@/shared/tables/thresholds';
+
+/** ART-05: letters and lines that fill in, because dye spreads as it turns to gas. */
+export const finestParts: Rule = ({ resolved }) =>
+  placementPlaces(resolved).flatMap((place) => {
+    const [worst] = place.prints
+      .flatMap((print) => judgePrint(place, print))
+      .sort((a, b) => Number(a.facts.share) - Number(b.facts.share));
+    return worst === undefined ? [] : [worst];
+  });
+
+function judgePrint(place: PlacementPlace, { print, printIndex }: PrintPlace): readonly Finding[] {
+  const { artwork, placement } = place.placed;
+  const { finest } = artwork;
+  if (finest === null || isSpeck(print)) return [];
+  const widthMm = pictureWidth(place, print);
+  const isCloth = textileKinds.includes(place.line.blank.kind);
+  const limits = thresholds.finest;
+  const reversed = finest.reversed ? limits.reversed.value : 1;
+  const parts = [
+    { variant: 'letters', mm: finest.capHeightMm, least: isCloth ? limits.capOnCloth : limits.capOnHardGood },
+    // A hard, smooth coating holds a line that cloth lets run.
+    { variant: 'lines', mm: isCloth ? finest.lineMm : null, least: limits.lineOnCloth },
+  ].flatMap(({ variant, mm, least }) =>
+    mm === null ? [] : [{ variant, mm: (mm * widthMm) / finest.atWidthMm, leastMm: least.value * reversed }],
+  );
+  const tooFine = parts.filter(({ mm, leastMm }) => mm < leastMm - 1e-6);
+  const [worst] = tooFine.sort((a, b) => a.mm / a.leastMm - b.mm / b.leastMm);
+  if (worst === undefined) return [];
+  return [
+    makeFinding({
+      id: 'ART-05',
+      severity: 'caution',
+      variant: worst.variant,
+      where: place.where('prints', printIndex),
+      found: { value: worst.mm, unit: 'mm' },
+      limit: { value: worst.leastMm, unit: 'mm' },
+      facts: {
+        artwork: artwork.name,
+        placement: placement.name,
+        mm: worst.mm,
+        leastMm: worst.leastMm,
+        share: worst.mm / worst.leastMm,
+        reversed: finest.reversed ? 'yes' : 'no',
+        neededWidthMm: (widthMm * worst.leastMm) / worst.mm,
+      },
+    }),
+  ];
+}
+
+/** The picture's own width in the print: narrower than its box where it is fitted inside, wider where it fills it. */
+function pictureWidth(
+  { placed: { artwork, placement } }: PlacementPlace,
+  print: PrintPlace['print'],
+): number {
+  const drawn = artwork.pixels ?? artwork.picture;
+  if (drawn === null || placement.fit === 'stretch') return print.widthMm;
+  const shape = drawn.width / drawn.height;
+  return placement.fit === 'fill'
+    ? Math.max(print.widthMm, print.heightMm * shape)
+    : Math.min(print.widthMm, print.heightMm * shape);
+}
