@@ -1,6 +1,7 @@
 import type { Rgb } from '@/lib/artwork/clothRgb';
 import type { PictureInPrint } from '@/lib/artwork/placementOfPicture';
 import { previewOnCloth } from '@/lib/artwork/previewOnCloth';
+import { shownPart } from '@/lib/artwork/shownPicture';
 import type { Picture } from '@/shared/schemas/picture';
 
 /**
@@ -21,12 +22,14 @@ export function drawOnCloth(
   const perMm = width / (placed.widthMm + placed.bareMm.across);
   const [drawnWidth, drawnHeight] = [placed.widthMm * perMm, placed.heightMm * perMm];
   const [scaleX, scaleY] = [bitmap.width / picture.width, bitmap.height / picture.height];
+  // What is placed is the part that prints, which may begin inside the file.
+  const first = shownPart(picture) === null || picture.content === null ? { x: 0, y: 0 } : picture.content;
   context.clearRect(0, 0, width, height);
   context.imageSmoothingQuality = 'high';
   context.drawImage(
     bitmap,
-    placed.crop.x * scaleX,
-    placed.crop.y * scaleY,
+    (first.x + placed.crop.x) * scaleX,
+    (first.y + placed.crop.y) * scaleY,
     placed.crop.width * scaleX,
     placed.crop.height * scaleY,
     (width - drawnWidth) / 2,

@@ -36,6 +36,7 @@ export function pictureOfReading(
       content.kind === 'nothing'
         ? null
         : { x: content.x, y: content.y, width: content.width, height: content.height },
+    trimmed: false,
     edgeWidthPx: edges.kind === 'measured' ? edges.widthPx : null,
     inkAcross: [...profile.across],
     inkDown: [...profile.down],

@@ -8,6 +8,7 @@ import { ArtworkIntake } from './ArtworkIntake';
 import styles from './ArtworkPicture.module.css';
 import { ArtworkPrint } from './ArtworkPrint';
 import { ArtworkQuestions } from './ArtworkQuestions';
+import { ArtworkTrim } from './ArtworkTrim';
 import { fieldId } from './fieldId';
 import { useJobDesk } from './jobDesk';
 import { Part } from './Part';
@@ -44,6 +45,7 @@ export function ArtworkPicture({ placement, path }: PlacementPart) {
               </ul>
               <ArtworkInk artwork={artwork} artworkId={artworkId} picture={picture} />
             </div>
+            <ArtworkTrim artwork={artwork} artworkId={artworkId} picture={picture} />
             <ArtworkQuestions artworkId={artworkId} name={name} picture={picture} />
             <ArtworkFacts picture={picture} />
             <div>

@@ -2,6 +2,7 @@
 
 import { useContext, useMemo } from 'react';
 import { placementOfPicture } from '@/lib/artwork/placementOfPicture';
+import { shownPicture } from '@/lib/artwork/shownPicture';
 import { inkOfPrint } from '@/lib/grid/inkOfPrint';
 import type { Placement } from '@/shared/schemas/job';
 import type { Picture } from '@/shared/schemas/picture';
@@ -31,7 +32,7 @@ export function ArtworkPrint({
   const speak = speakerOf(useTextContext());
   const opens = useOpenFigure();
   const { fit } = placement;
-  const placed = useMemo(() => placementOfPicture(picture, print, fit), [picture, print, fit]);
+  const placed = useMemo(() => placementOfPicture(shownPicture(picture), print, fit), [picture, print, fit]);
   const line = input.job.lines.find(({ id }) => id === lineId);
   const blank = input.blanks[line?.blankId ?? ''];
   const ink = costs === null ? null : inkOfPrint(costs.sheet, lineId, sizes[0] ?? '', slot);

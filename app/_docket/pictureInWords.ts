@@ -28,7 +28,7 @@ export function pictureInWords(
   if (fit === 'stretch') sentences.push('It is stretched to its place.');
   if (clearMm !== null && trimmedMm !== null) {
     sentences.push(
-      `Clear edges take ${speak.length(clearMm.across)} of its width and ${speak.length(clearMm.down)} of its height. Trimmed in a picture program and printed at ${speak.size(trimmedMm.width, trimmedMm.height)} it looks the same and takes less paper.`,
+      `Clear edges take ${speak.length(clearMm.across)} of its width and ${speak.length(clearMm.down)} of its height. Trimmed to ${speak.size(trimmedMm.width, trimmedMm.height)} it looks the same on the piece.`,
     );
   }
   return sentences;

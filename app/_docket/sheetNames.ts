@@ -1,3 +1,4 @@
+import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
 import { ownEntry } from '@/lib/check/ownEntry';
 import type { PlannedPiece } from '@/lib/sheets/apartSheets';
 import type { JobInput } from '@/shared/schemas/request';
@@ -18,6 +19,8 @@ export interface NamedPrint {
   readonly reversed: boolean;
   /** Whether the file has to be flipped for that. */
   readonly flipped: boolean;
+  /** The part of the picture that is printed; null for all of it. */
+  readonly shown: ShownPart | null;
 }
 
 /** @returns the print of a piece by its names in the job. */
@@ -43,6 +46,7 @@ export function namedPrint(
     // A picture that is flipped already and sent mirrored lies the right way round on the paper.
     reversed: flipped !== (artwork?.mirrored ?? false),
     flipped,
+    shown: artwork?.picture ? shownPart(artwork.picture) : null,
   };
 }
 

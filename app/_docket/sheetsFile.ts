@@ -29,10 +29,10 @@ export function sheetsFile({ input, paper, marginMm, sheets, pages, pictures }: 
     sheets: sheets.flatMap(({ count, pieces }) => {
       const page = {
         pieces: pieces.map((piece) => {
-          const { name, artworkId, fit, flipped } = namedPrint(input, piece);
+          const { name, artworkId, fit, flipped, shown } = namedPrint(input, piece);
           const { xMm, yMm, widthMm, heightMm, turned } = piece;
           const picture = pictures.has(artworkId) ? artworkId : null;
-          return { xMm, yMm, widthMm, heightMm, turned, name, picture, fit, flipped };
+          return { xMm, yMm, widthMm, heightMm, turned, name, picture, fit, flipped, shown };
         }),
       };
       return Array.from({ length: pages === 'every' ? count : 1 }, () => page);

@@ -1,6 +1,7 @@
 'use client';
 
 import { useContext, useEffect, useState } from 'react';
+import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
 import type { JobInput } from '@/shared/schemas/request';
 import { loadBitmap } from '../_artwork/loadBitmap';
 import { JobDeskContext } from './jobDesk';
@@ -15,7 +16,9 @@ export function useSheetPreviews({ artworks }: JobInput): Previews {
   const [previews, setPreviews] = useState(none);
   // Artworks are read anew with every edit of the job; the files they name rarely change.
   const files = JSON.stringify(
-    Object.entries(artworks).flatMap(([id, { picture }]) => (picture === null ? [] : [[id, picture.fileId]])),
+    Object.entries(artworks).flatMap(([id, { picture }]) =>
+      picture === null ? [] : [[id, picture.fileId, picture.trimmed]],
+    ),
   );
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: `files` says all of the artworks that counts here
@@ -28,7 +31,7 @@ export function useSheetPreviews({ artworks }: JobInput): Previews {
         if (picture === null) continue;
         const file = await readFile(picture.fileId);
         const bitmap = file === null ? null : await loadBitmap(file, picture);
-        const address = bitmap === null ? null : await addressOf(bitmap);
+        const address = bitmap === null ? null : await addressOf(bitmap, shownPart(picture));
         if (address !== null) made.set(id, address);
       }
       if (isLeft) forget(made);
@@ -49,10 +52,14 @@ function forget(previews: Previews): void {
 }
 
 /** @returns null where the browser draws nothing: the sheet then shows the name alone. */
-async function addressOf(bitmap: ImageBitmap): Promise<string | null> {
+async function addressOf(bitmap: ImageBitmap, part: ShownPart | null): Promise<string | null> {
   try {
-    const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
-    canvas.getContext('2d')?.drawImage(bitmap, 0, 0);
+    const { x, y, width, height } = part ?? { x: 0, y: 0, width: 1, height: 1 };
+    const canvas = new OffscreenCanvas(
+      Math.max(1, Math.round(bitmap.width * width)),
+      Math.max(1, Math.round(bitmap.height * height)),
+    );
+    canvas.getContext('2d')?.drawImage(bitmap, -x * bitmap.width, -y * bitmap.height);
     return URL.createObjectURL(await canvas.convertToBlob({ type: 'image/png' }));
   } catch {
     return null;

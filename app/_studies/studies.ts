@@ -1,5 +1,6 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { sheetsAnswer } from '@/lib/sheets/sheetsAnswer';
+import { trimAnswer } from '@/lib/sheets/trimAnswer';
 import type { JobInput } from '@/shared/schemas/request';
 
 /**
@@ -8,6 +9,8 @@ import type { JobInput } from '@/shared/schemas/request';
  */
 export const studies = {
   sheets: (input: JobInput, grid: Grid) => sheetsAnswer(input, grid),
+  trim: (input: JobInput, grid: Grid, question: { readonly artworkId: string }) =>
+    trimAnswer(input, grid, question),
 };
 
 type Studies = typeof studies;

@@ -1,5 +1,6 @@
 import type { Placement, Print } from '@/shared/schemas/job';
 import type { Picture } from '@/shared/schemas/picture';
+import { meanWithin } from './meanWithin';
 import { placeInBox } from './placeInBox';
 
 /** What of a picture tells where its ink lies. */
@@ -25,15 +26,4 @@ export function printedShare(
     meanWithin(picture.inkAcross, crop.x / picture.width, crop.width / picture.width) *
     meanWithin(picture.inkDown, crop.y / picture.height, crop.height / picture.height)
   );
-}
-
-/** Mean of the strips between two shares of the way, those cut through in proportion. */
-function meanWithin(strips: readonly number[], from: number, length: number): number {
-  const start = from * strips.length;
-  const end = (from + length) * strips.length;
-  const sum = strips.reduce((total, ink, at) => {
-    const inside = Math.min(end, at + 1) - Math.max(start, at);
-    return inside > 0 ? total + ink * inside : total;
-  }, 0);
-  return sum / (end - start);
 }

@@ -1,4 +1,5 @@
 import { coverageTotal } from '@/lib/artwork/coverageTotal';
+import { shownPart, shownPicture } from '@/lib/artwork/shownPicture';
 import type { ResolvedLine, ResolvedPlacement, ResolvedSize } from '@/lib/check/checkedJob';
 import { ownEntry } from '@/lib/check/ownEntry';
 import { resolvePackaging, resolvePress } from '@/lib/check/resolveMachines';
@@ -98,7 +99,8 @@ function resolvePlacement(
   [lineIndex, index]: readonly [number, number],
   take: TakeRate,
 ): ResolvedPlacement | null {
-  const artwork = ownEntry(artworks, placement.artworkId);
+  const kept = ownEntry(artworks, placement.artworkId);
+  const artwork = kept === undefined ? undefined : asPrinted(kept);
   const press = workshop.presses.find(({ id }) => id === placement.pressId);
   if (artwork === undefined || press === undefined) return null;
   const typical = placementTypicals[press.kind];
@@ -134,6 +136,14 @@ function resolvePlacement(
       whenMissing: 'caution',
     }),
   };
+}
+
+/** An artwork whose picture is trimmed has the pixels of what is left. */
+function asPrinted(artwork: Artwork): Artwork {
+  if (artwork.picture === null || shownPart(artwork.picture) === null) return artwork;
+  const picture = shownPicture(artwork.picture);
+  const pixels = artwork.pixels === null ? null : { width: picture.width, height: picture.height };
+  return { ...artwork, picture, pixels };
 }
 
 /** The maker's own figure, else what was read from the file, else the typical one. */

@@ -1,3 +1,4 @@
+import type { ShownPart } from '../artwork/shownPicture';
 import type { PlacedPiece } from '../sheets/placedPiece';
 
 /** A picture's file as it is embedded, its pixels upright. */
@@ -15,6 +16,8 @@ export interface PieceToPrint extends PlacedPiece {
   /** True where the picture is to be flipped on the paper. */
   readonly flipped: boolean;
   readonly fit: 'inside' | 'fill' | 'stretch';
+  /** The part of the picture that is printed, in shares of its sides; null for all of it. */
+  readonly shown: ShownPart | null;
 }
 
 export interface SheetToPrint {

@@ -4,6 +4,12 @@ import { isPlainObject } from './sameValue';
 export const artworkWithPicture = (body: unknown): unknown =>
   isPlainObject(body) ? { ...body, picture: null } : body;
 
-/** Version 2 to 3: the smallest letters and lines; nobody was asked until then. */
+/** Version 2 to 3: the smallest letters and lines, nobody was asked; pictures were printed with their clear edges. */
 export const artworkWithFinest = (body: unknown): unknown =>
-  isPlainObject(body) ? { ...body, finest: null } : body;
+  isPlainObject(body)
+    ? {
+        ...body,
+        finest: null,
+        picture: isPlainObject(body.picture) ? { ...body.picture, trimmed: false } : body.picture,
+      }
+    : body;

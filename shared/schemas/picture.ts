@@ -48,6 +48,8 @@ export const pictureSchema = z.strictObject({
     .nullable(),
   /** The smallest box around all that is not fully clear; null where nothing is. */
   content: z.strictObject({ x: z.int().min(0), y: z.int().min(0), width: sidePx, height: sidePx }).nullable(),
+  /** True where only `content` is printed: clear edges take no paper then. */
+  trimmed: z.boolean().default(false),
   /** Pixels an edge takes from dark to light; null where there are too few edges to judge by. */
   edgeWidthPx: z.number().min(0).max(1e5).nullable(),
   /** Ink from left to right and from top to bottom, for prints that crop the picture. */

@@ -175,6 +175,20 @@ describe('a picture that is there', () => {
     expect(part.getByText(/Clear edges take 0.8 in of its width/)).toBeInTheDocument();
   });
 
+  it('is printed without its clear edges at one press, at the scale it had, and with them again', async () => {
+    const part = await takeIn({ content: { x: 200, y: 250, width: 1200, height: 1500 } });
+    // 1600 × 2000 px fill 8 × 10 in; the 1200 × 1500 px left are 6 × 7.5 in.
+    fireEvent.click(part.getByRole('button', { name: 'Trim the clear edges' }));
+    expect(kept.artwork('hill-path').picture?.trimmed).toBe(true);
+    const size = () => kept.job().lines[0]?.placements[0]?.prints[0];
+    expect(size()?.widthMm).toBeCloseTo(6 * 25.4, 9);
+    expect(size()?.heightMm).toBeCloseTo(7.5 * 25.4, 9);
+    expect(part.getByText('200 ppi')).toBeInTheDocument();
+    fireEvent.click(part.getByRole('button', { name: 'Put the edges back' }));
+    expect(kept.artwork('hill-path').picture?.trimmed).toBe(false);
+    expect(size()).toMatchObject({ widthMm: 8 * 25.4, heightMm: 10 * 25.4 });
+  });
+
   it('can be taken out; its pixels stay as figures entered by hand', async () => {
     const part = await takeIn();
     fireEvent.click(part.getByRole('button', { name: /^Take the picture out/ }));

@@ -24,6 +24,7 @@ const piece = (changes: Partial<PieceToPrint>): PieceToPrint => ({
   picture: 'art',
   flipped: true,
   fit: 'inside',
+  shown: null,
   ...changes,
 });
 
@@ -135,6 +136,18 @@ describe('sheets to print', () => {
     const flipped = await written(await sheets([piece({ ...turned, flipped: true })]));
     near(flipped.pictures[0]?.topLeft, [73.5, 108.9]);
     near(flipped.pictures[0]?.topRight, [73.5, 20]);
+  });
+
+  it('lay the part of a picture that is left of trimming over its box, and its clear edges around it', async () => {
+    // 700 × 800 of 1400 × 1000 pixels in 88.9 × 63.5 mm: 63.5 high, 55.5625 wide, 16.66875 bare on either side.
+    const shown = { x: 0.25, y: 0.1, width: 0.5, height: 0.8 };
+    const { pictures } = await written(await sheets([piece({ flipped: false, shown })]));
+    // The whole file is 111.125 × 79.375 mm then, a quarter of it to the left and a tenth above.
+    near(pictures[0]?.topLeft, [10 + 16.66875 - 27.78125, 20 - 7.9375]);
+    near(pictures[0]?.topRight, [10 + 16.66875 - 27.78125 + 111.125, 20 - 7.9375]);
+    near(pictures[0]?.bottomLeft, [10 + 16.66875 - 27.78125, 20 - 7.9375 + 79.375]);
+    const flipped = await written(await sheets([piece({ flipped: true, shown })]));
+    near(flipped.pictures[0]?.topRight, [10 + 88.9 - (16.66875 - 27.78125 + 111.125), 20 - 7.9375]);
   });
 
   it('keep the shape of a picture: inside leaves bare strips, fill runs over and is cut, stretch takes the box', async () => {
