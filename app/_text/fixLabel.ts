@@ -31,6 +31,7 @@ export const fixLabels = {
   useFreshPaper: () => 'Plan fresh plain paper',
   dropCharge: ({ name }) => `Take the up-charge for ${name('size')} out`,
   sortBreaks: ({ name }) => `Put them as ${name('rising')}`,
+  setPrice: ({ figure, speak }) => `Make it ${speak.money(figure('price'))}`,
   setEnding: ({ figure, speak }) => `End prices on ${speak.money(figure('coin'))}`,
   orderIsSum: ({ figure, speak }) => `The order is for ${speak.number(figure('total'))}`,
   setQuantity: ({ figure, speak }) => `Make it ${speak.number(figure('quantity'), 0)}`,

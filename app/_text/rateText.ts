@@ -65,11 +65,31 @@ export const rateText = {
           `Prices are to end on ${speak.number(figure('step'))} ${name('currency')}, which is finer than a coin.`,
           `Nobody can pay it, so prices end on ${speak.money(figure('coin'))} instead. Set an ending that can be paid.`,
         );
+      case 'ownFiner':
+        return saying(
+          `Your own price of ${name('line')}, ${speak.number(figure('each'), 6)} ${name('currency')}, is finer than a coin.`,
+          `Nobody can pay it, so ${speak.money(figure('payable'))} is taken. Write a price that can be paid.`,
+        );
+      case 'ownNothing':
+        return saying(
+          `From ${speak.count(figure('from'), 'piece')} on, ${name('line')} in ${name('size')} would be sold for ${speak.money(figure('price'))}.`,
+          'A piece cannot be sold for nothing or less. Raise your own price of that break, or make the up-charge smaller.',
+        );
       case 'resale':
         return saying(
           `${name('machine')} is to fetch ${speak.money(figure('resale'))} and cost ${speak.money(figure('price'))}.`,
           'Each press would then make the job cheaper, and every price too low. Check both figures.',
         );
+      case 'paperForm':
+        return name('form') === 'roll'
+          ? saying(
+              `${name('sheet')} comes on a roll, but its price is for a sheet.`,
+              'Nobody can say from it what a print costs. Give the price of a metre.',
+            )
+          : saying(
+              `${name('sheet')} is a cut sheet, but its price is for a metre.`,
+              'Nobody can say from it what a print costs. Give the price of a sheet.',
+            );
       case 'tooLarge':
         return saying(
           `The sums of this job come to more than ${speak.number(figure('most'), 0)} ${name('currency')}.`,
@@ -121,6 +141,12 @@ export const rateText = {
       return saying(
         `${name('line')} in ${name('size')} would be sold for ${price}.`,
         'A piece cannot be sold for nothing or less. Make the up-charge smaller, or the price higher.',
+      );
+    }
+    if (finding.variant === 'ownBelowCost') {
+      return saying(
+        `From ${speak.count(figure('from'), 'piece')} on, your own price of ${name('line')} is ${price} in ${name('size')}, less than a piece costs.`,
+        `With fees and your own pay, ${speak.money(figure('short'))} a piece is missing at ${speak.count(figure('at'), 'piece')}. Raise it, take the suggestion, or know why not.`,
       );
     }
     const whose = name('sizes') === '' ? name('line') : `${name('line')} in ${name('sizes')}`;

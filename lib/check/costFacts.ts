@@ -7,6 +7,22 @@ export interface CostFacts {
   readonly cases: readonly CasePrice[];
   readonly placements: readonly PlacementCount[];
   readonly pressOrders: readonly PressOrder[];
+  /** The maker's own prices of breaks, at the quantity inside that earns least. */
+  readonly ownPrices: readonly OwnPriceFact[];
+}
+
+/** An own price of a size in a break, money a piece without tax. */
+export interface OwnPriceFact {
+  readonly lineId: string;
+  readonly size: string;
+  /** First quantity of the break. */
+  readonly from: number;
+  /** The quantity it was judged at. */
+  readonly at: number;
+  /** As the channel writes prices. */
+  readonly written: number;
+  /** What a piece leaves after fees, full cost and own pay; below 0 where it costs more than it brings. */
+  readonly profit: number;
 }
 
 /** What a piece of one size of one line is sold for, beside what it must bring. Each a piece, without tax. */

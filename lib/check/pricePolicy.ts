@@ -4,6 +4,7 @@ import type { Rule } from '@/lib/check/rule';
 import { checkEnding } from '@/lib/price/checkEnding';
 import { checkBreaks } from '@/lib/price/list/checkBreaks';
 import type { Finding } from '@/shared/finding';
+import { fromMinor, toMinor } from '@/shared/money';
 import { currencyDigits } from '@/shared/tables/currencies';
 
 /** RATE-03: price breaks that do not rise; the table would have to guess what is meant. */
@@ -30,25 +31,56 @@ const breaksInOrder: Rule = ({ resolved }) => {
   ];
 };
 
-/** RATE-03: prices that should end on parts of a coin that does not exist. */
+/** RATE-03: prices or up-charges that should end on parts of a coin that does not exist. */
 const endingInCoins: Rule = ({ resolved }) => {
   const { currency, policy } = resolved.workshop;
-  const trouble = checkEnding(policy.priceStep, currency);
-  if (trouble?.kind !== 'finerThanCurrency') return [];
-  const coin = Number(`1e${-(currencyDigits(currency) ?? 0)}`);
-  const where = { document: 'workshop', path: ['policy', 'priceStep'] } as const;
-  return [
-    makeFinding({
-      id: 'RATE-03',
-      severity: 'caution',
-      variant: 'ending',
-      where,
-      found: { value: policy.priceStep, unit: 'money' },
-      limit: { value: coin, unit: 'money' },
-      facts: { step: policy.priceStep, coin, currency },
-      fix: { label: 'setEnding', facts: { coin }, changes: [{ ...where, value: coin }] },
+  const steps = [
+    { field: 'priceStep', step: policy.priceStep },
+    { field: 'upChargeStep', step: policy.upChargeStep },
+  ] as const;
+  return steps.flatMap(({ field, step }): readonly Finding[] => {
+    if (step === null || checkEnding(step, currency)?.kind !== 'finerThanCurrency') return [];
+    const coin = coinOf(currency);
+    const where = { document: 'workshop', path: ['policy', field] } as const;
+    return [
+      makeFinding({
+        id: 'RATE-03',
+        severity: 'caution',
+        variant: 'ending',
+        where,
+        found: { value: step, unit: 'money' },
+        limit: { value: coin, unit: 'money' },
+        facts: { step, coin, currency },
+        fix: { label: 'setEnding', facts: { coin }, changes: [{ ...where, value: coin }] },
+      }),
+    ];
+  });
+};
+
+/** RATE-03: an own price of a break that cannot be paid to the last digit. */
+const ownPricesInCoins: Rule = ({ resolved }) => {
+  const { currency } = resolved.workshop;
+  return linePlaces(resolved).flatMap(({ line, where, change }) =>
+    line.line.ownPrices.flatMap(({ each }, index): readonly Finding[] => {
+      const payable = fromMinor(toMinor(each, currency), currency);
+      if (Math.abs(payable - each) <= 1e-9 * each || !(payable > 0)) return [];
+      return [
+        makeFinding({
+          id: 'RATE-03',
+          severity: 'caution',
+          variant: 'ownFiner',
+          where: where('ownPrices', index, 'each'),
+          found: { value: each, unit: 'money/piece' },
+          facts: { line: line.line.name, each, payable, currency },
+          fix: {
+            label: 'setPrice',
+            facts: { price: payable },
+            changes: [change(['ownPrices', index, 'each'], payable)],
+          },
+        }),
+      ];
     }),
-  ];
+  );
 };
 
 /** RATE-03: a machine that will fetch more than it cost would make each job cheaper by being used. */
@@ -104,6 +136,9 @@ const priceAboveNothing: Rule = ({ resolved }) =>
 export const pricePolicyRules: readonly Rule[] = [
   breaksInOrder,
   endingInCoins,
+  ownPricesInCoins,
   resaleBelowPrice,
   priceAboveNothing,
 ];
+
+const coinOf = (currency: string): number => Number(`1e${-(currencyDigits(currency) ?? 0)}`);

@@ -4,6 +4,7 @@ import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/check/makeFinding';
 import { orderBlanksBy } from '@/lib/check/orderBlanksBy';
 import { orderFindings } from '@/lib/check/orderFindings';
+import { ownPrices } from '@/lib/check/ownPrices';
 import type { LinePlace } from '@/lib/check/places';
 import { linePlaces, placementPlaces } from '@/lib/check/places';
 import { workLoad } from '@/lib/check/workLoad';
@@ -12,13 +13,14 @@ import type { Finding } from '@/shared/finding';
 /**
  * The second look at a job, which needs its sums: paper left over, press order, price, time.
  *
- * @returns LAY-08, PLC-07, RATE-08, TIM-01 and TIM-02, waived ones with their reason, stops first
+ * @returns LAY-08, PLC-07, RATE-03, RATE-08, TIM-01 and TIM-02, waived ones with their reason, stops first
  */
 export function reviewCosts(job: CheckedJob, facts: CostFacts): readonly Finding[] {
   const found = [
     ...sparePlaces(job, facts),
     ...pressOrder(job, facts),
     ...priceFloors(job, facts),
+    ...ownPrices(job, facts),
     ...workLoad(job, facts),
     ...orderBlanksBy(job, facts),
   ];

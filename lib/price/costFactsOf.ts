@@ -1,9 +1,12 @@
+import { fromMinor } from '@/shared/money';
 import type { CheckedJob, ResolvedLine } from '../check/checkedJob';
 import type { CostFacts } from '../check/costFacts';
 import { type CostedJob, costJob } from '../grid/costJob';
 import { caseValue, wholeJob } from '../grid/costSheet';
 import type { Grid } from '../grid/evaluateGrid';
 import { layOutJob } from '../sheets/layOutJob';
+import { priceTable } from './priceTable';
+import { taxTerms } from './taxTerms';
 
 /** @returns what the check needs to know of the sums to judge time, price, paper and press order. */
 export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
@@ -35,7 +38,20 @@ export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
     pressOrders: laidOut.job.lines
       .filter((line) => line.placements.length > 1)
       .map((line) => pressOrder(costed, line, grid)),
+    ownPrices: ownPricesOf(costed, grid),
   };
+}
+
+function ownPricesOf(costed: CostedJob, grid: Grid): CostFacts['ownPrices'] {
+  const { job } = costed.laidOut;
+  if (job.lines.every(({ line }) => line.ownPrices.length === 0)) return [];
+  const tax = taxTerms(costed.sheet);
+  return priceTable(costed, grid).flatMap(({ lineId, size, from, pricedAt, isOwn, price, margin }) => {
+    const written = fromMinor(price, costed.sheet.currency);
+    return isOwn
+      ? [{ lineId, size, from, at: pricedAt, written, profit: margin * tax.withoutTax(written) }]
+      : [];
+  });
 }
 
 /**

@@ -6,7 +6,7 @@ import { present } from '../grid/present';
 import { caseEvaluator } from './caseEvaluator';
 import { type BreakSpan, breakSpans, dearestQuantities } from './dearestQuantity';
 import { printGroupOf } from './printGroups';
-import { writtenPrice } from './writtenPrice';
+import { sizePrices } from './sizePrices';
 
 /** One cell of the price table: a piece of a size in a batch of a break. */
 export interface TablePrice {
@@ -16,17 +16,20 @@ export interface TablePrice {
   readonly from: number;
   /** Last quantity; null for the open break. */
   readonly to: number | null;
-  /** The quantity inside the break that needs the highest price: the price is made for it. */
+  /** The quantity inside the break that needs the highest price: the price is made for it, and earns least there. */
   readonly pricedAt: number;
   /** Currency units a piece, without tax, unrounded. */
   readonly fullCost: number;
   /** Price for the target margin, without tax, unrounded. */
   readonly target: number;
-  /** Price to write, in minor units, tax inside or not as the channel says; never below the target. */
+  /** Price the sums suggest, in minor units, tax inside or not as the channel says; never below the target. */
+  readonly suggested: MinorUnits;
+  /** Price that stands: the maker's own where one is typed for the break, else the suggestion. */
   readonly price: MinorUnits;
+  readonly isOwn: boolean;
   /** What this size adds to the first size of its line in the same break, minor units. */
   readonly upCharge: MinorUnits;
-  /** Margin, markup and pay an hour at the price to write, for the quantity it is made for. */
+  /** Margin, markup and pay an hour at the price that stands, for the quantity it is made for: the least inside. */
   readonly margin: number;
   readonly markup: number;
   readonly payPerHour: number;
@@ -34,7 +37,7 @@ export interface TablePrice {
 
 /**
  * Prices every size of every line at every break of the workshop. Each target is lifted to the maker's price
- * ending once, at the very end; nothing is rounded before.
+ * ending once, at the very end; nothing is rounded before. An own price goes through the same grid as a suggestion.
  */
 export function priceTable(costed: CostedJob, grid: Grid): readonly TablePrice[] {
   const { job } = costed.laidOut;
@@ -62,50 +65,55 @@ function priceLine(
     makes.map((size) => ({ span, size, batch: dearest.get(groupOf(size))?.[index] ?? span.from })),
   );
   const unpriced = evaluate(cells.map(({ size, batch }) => ({ size, batch, askedPrice: null })));
-  const prices = unpriced.map((column) => writtenPrice(job, present(column, 'target')));
+  const placeOf = (span: number, size: ResolvedSize) =>
+    span * makes.length + makes.findIndex((make) => makeOf(make) === makeOf(size));
+  const prices = sizePrices(
+    job,
+    line,
+    spans,
+    spans.map((_, span) => line.sizes.map((size) => present(unpriced[placeOf(span, size)], 'target'))),
+  );
+  // One make may have several prices: a maker's own up-charge stands for a size, not for what it costs.
+  const wanted = spans.flatMap((span, spanIndex) =>
+    line.sizes.map((size, sizeIndex) => {
+      const place = placeOf(spanIndex, size);
+      const price = prices[spanIndex]?.[sizeIndex];
+      if (price === undefined) throw new RangeError(`the price table has no price of ${size.size}`);
+      const batch = cells[place]?.batch ?? span.from;
+      return { span, size, place, batch, price, key: `${place} ${price.price}` };
+    }),
+  );
   const { currency } = job.workshop;
+  const distinct = [...new Map(wanted.map((cell) => [cell.key, cell])).values()];
   const priced = evaluate(
-    cells.map(({ size, batch }, index) => ({
+    distinct.map(({ size, batch, price }) => ({
       size,
       batch,
-      askedPrice: fromMinor(priceAt(prices, index), currency),
+      askedPrice: fromMinor(price.price, currency),
     })),
   );
-  return spans.flatMap((span, spanIndex) => {
-    const placeOf = (size: ResolvedSize) =>
-      spanIndex * makes.length + makes.findIndex((make) => makeOf(make) === makeOf(size));
-    const [firstSize] = line.sizes;
-    if (firstSize === undefined) return [];
-    const first = priceAt(prices, placeOf(firstSize));
-    return line.sizes.map((size): TablePrice => {
-      const place = placeOf(size);
-      const price = priceAt(prices, place);
-      return {
-        lineId: line.line.id,
-        size: size.size,
-        from: span.from,
-        to: span.to,
-        pricedAt: cells[place]?.batch ?? span.from,
-        fullCost: present(unpriced[place], 'fullCost'),
-        target: present(unpriced[place], 'target'),
-        price,
-        upCharge: (price - first) as MinorUnits,
-        margin: present(priced[place], 'margin'),
-        markup: present(priced[place], 'markup'),
-        payPerHour: present(priced[place], 'payPerHour'),
-      };
-    });
+  const columns = new Map(distinct.map(({ key }, index) => [key, priced[index]]));
+  return wanted.map(({ span, size, place, batch, price, key }, index): TablePrice => {
+    const first = wanted[index - (index % line.sizes.length)] ?? { price };
+    return {
+      lineId: line.line.id,
+      size: size.size,
+      from: span.from,
+      to: span.to,
+      pricedAt: batch,
+      fullCost: present(unpriced[place], 'fullCost'),
+      target: present(unpriced[place], 'target'),
+      ...price,
+      upCharge: (price.price - first.price.price) as MinorUnits,
+      margin: present(columns.get(key), 'margin'),
+      markup: present(columns.get(key), 'markup'),
+      payPerHour: present(columns.get(key), 'payPerHour'),
+    };
   });
 
   function makeOf(size: ResolvedSize): string {
     return `${groupOf(size)} ${size.blankPrice.value}`;
   }
-}
-
-function priceAt(prices: readonly MinorUnits[], place: number): MinorUnits {
-  const price = prices[place];
-  if (price === undefined) throw new RangeError(`the price table has no price at ${place}`);
-  return price;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { type MinorUnits, toPriceEnding } from '@/shared/money';
 import type { ResolvedJob } from '../check/checkedJob';
+import { taxInside } from './taxInside';
 
 /**
  * A price without tax as the maker writes it: tax inside where the channel says so, lifted to the price ending.
@@ -9,7 +10,6 @@ import type { ResolvedJob } from '../check/checkedJob';
  * @returns whole minor units, never below the amount
  */
 export function writtenPrice(job: ResolvedJob, amount: number, step?: number): MinorUnits {
-  const tax = job.channel.taxMode === 'inside' ? job.channel.tax.value : 0;
   const { currency, policy } = job.workshop;
-  return toPriceEnding(amount * (1 + tax), step ?? policy.priceStep, currency);
+  return toPriceEnding(amount * (1 + taxInside(job)), step ?? policy.priceStep, currency);
 }

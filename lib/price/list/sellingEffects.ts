@@ -1,8 +1,8 @@
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { ResolvedSize } from '../../check/checkedJob';
-import type { ColumnValues } from '../../grid/evaluateGrid';
-import { present } from '../../grid/present';
+import { UnknownFigure } from '../../grid/costSheet';
 import type { CaseEvaluator } from '../caseEvaluator';
+import { type BatchPoint, batchPoint } from '../curve/batchPoint';
 import { type Selling, sellingTotal } from './selling';
 
 /** What a way of selling changes for the buyer of n pieces and for the maker. */
@@ -21,10 +21,11 @@ export interface SellingEffect {
 
 /**
  * Puts a way of selling beside the list as it stands, at any quantities: both totals go through the grid as prices
- * of one size.
+ * of the sizes that are sold alike, each with its share of the pieces.
  *
  * @param currency ISO 4217 code of both
  * @param quantities whole pieces
+ * @param sizes at least one, with the pieces of each
  * @returns one effect for each quantity that both can sell
  */
 export function sellingEffects(
@@ -32,7 +33,7 @@ export function sellingEffects(
   after: Selling,
   quantities: readonly number[],
   currency: string,
-  size: ResolvedSize,
+  sizes: readonly ResolvedSize[],
   evaluate: CaseEvaluator,
 ): readonly SellingEffect[] {
   const sold = quantities.flatMap((n) => {
@@ -41,18 +42,30 @@ export function sellingEffects(
       ? []
       : [{ n, before: totals.before, after: totals.after }];
   });
+  const pieces = sizes.reduce((sum, { quantity }) => sum + quantity, 0);
   const columns = evaluate(
     sold.flatMap((totals) =>
-      [totals.before, totals.after].map((total) => ({
-        size,
-        batch: totals.n,
-        askedPrice: fromMinor(total, currency) / totals.n,
-      })),
+      [totals.before, totals.after].flatMap((total) =>
+        sizes.map((size) => ({
+          size,
+          batch: totals.n,
+          askedPrice: fromMinor(total, currency) / totals.n,
+        })),
+      ),
     ),
   );
+  const point = (n: number, place: number): BatchPoint => {
+    const shares = sizes.map(({ quantity }, index) => ({
+      share: quantity / pieces,
+      values: columns[place * sizes.length + index] ?? {},
+    }));
+    const whole = batchPoint(n, shares);
+    if (whole === null) throw new UnknownFigure(`the grid has no whole order of ${n}`);
+    return whole;
+  };
   return sold.map(({ n, ...totals }, index) => {
-    const was = moneyOf(columns[2 * index], n);
-    const is = moneyOf(columns[2 * index + 1], n);
+    const was = point(n, 2 * index);
+    const is = point(n, 2 * index + 1);
     return {
       n,
       ...totals,
@@ -62,11 +75,4 @@ export function sellingEffects(
       profitAfter: is.profit,
     };
   });
-}
-
-function moneyOf(
-  column: ColumnValues | undefined,
-  n: number,
-): { readonly margin: number; readonly profit: number } {
-  return { margin: present(column, 'margin'), profit: present(column, 'profit') * n };
 }

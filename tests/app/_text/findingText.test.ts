@@ -32,6 +32,7 @@ const facts: CostFacts = {
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: ['badge', 'back'], saving: 1.2 }],
+  ownPrices: [],
 };
 
 function reviewed(fields: Record<string, unknown>, changes: Partial<CostFacts> = {}): readonly Finding[] {
@@ -207,6 +208,7 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'blank:white-shirt.forChildren': true },
   { 'workshop.channels.0.taxMode': null },
   { 'job.printerId': 'gone', 'job.channelId': 'gone' },
+  { 'job.lines.0.ownPrices': [{ from: 12, each: 20.005 }] },
   {
     'job.lines.0.upCharges': [
       { size: 'S', amount: 1 },
@@ -237,6 +239,12 @@ const findings: readonly Finding[] = [
     },
   ),
   ...reviewed({}, { attendedMinutes: 60, benchMinutes: 60 }),
+  ...[9, -1].flatMap((written) =>
+    reviewed(
+      { 'job.lines.0.ownPrices': [{ from: 48, each: 9 }] },
+      { ownPrices: [{ lineId: 'shirts', size: 'M', from: 48, at: 48, written, profit: written - 11 }] },
+    ),
+  ),
   ...reviewed({ 'job.wantedOn': '2026-12-09' }, { attendedMinutes: 352, benchMinutes: 352 }),
   ...reviewed({ 'workshop.freeHours': null }),
   ...reviewed({ 'workshop.freeHours': [0, 0, 0, 0, 0, 0, 0] }),

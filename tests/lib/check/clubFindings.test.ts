@@ -15,6 +15,7 @@ const facts: CostFacts = {
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: null, saving: 0 }],
+  ownPrices: [],
 };
 
 const named = (findings: ReturnType<typeof checkJob>['findings']) =>

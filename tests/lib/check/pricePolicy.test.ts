@@ -33,6 +33,35 @@ describe('a price ending is asked about where no coin pays it', () => {
   });
 });
 
+it('a step for up-charges is asked about like the ending of prices', () => {
+  const input = clubWith({ 'workshop.policy.upChargeStep': 0.005 });
+  const [finding] = told(input, 'RATE-03');
+  expect(finding).toMatchObject({ variant: 'ending', where: { path: ['policy', 'upChargeStep'] } });
+  expect(verdict(mended(input, finding), 'RATE-03')).toBe('pass');
+});
+
+describe('an own price of a break is asked about where no coin pays it', () => {
+  it.each([
+    ['USD', 12.5, 'pass'],
+    ['USD', 12.505, 'caution ownFiner'],
+    ['KWD', 12.505, 'pass'],
+    ['JPY', 1250, 'pass'],
+    ['JPY', 12.5, 'caution ownFiner'],
+  ])('%s %d', (currency, each, expected) => {
+    const input = clubWith({
+      'workshop.currency': currency,
+      'workshop.policy.priceStep': 1,
+      'job.lines.0.ownPrices': [{ from: 12, each }],
+    });
+    const found = told(input, 'RATE-03').filter(({ variant }) => variant === 'ownFiner');
+    expect(found.length === 0 ? 'pass' : `${found[0]?.severity} ${found[0]?.variant}`).toBe(expected);
+    for (const finding of found)
+      expect(told(mended(input, finding), 'RATE-03').filter(({ variant }) => variant === 'ownFiner')).toEqual(
+        [],
+      );
+  });
+});
+
 describe('a machine may fetch what it cost, and no more', () => {
   const resale = (value: number) =>
     clubWith({

@@ -23,6 +23,7 @@ const facts: CostFacts = {
   cases: [sold(19)],
   placements: [],
   pressOrders: [],
+  ownPrices: [],
 };
 
 function review(input: JobInput, id: FindingId, changes: Partial<CostFacts> = {}) {

@@ -96,7 +96,7 @@ describe('sellingEffects', () => {
       { kind: 'cap', list },
       [11, 12],
       'USD',
-      size,
+      [size],
       evaluate,
     );
     expect(eleven).toMatchObject({ n: 11, before: 25_300, after: 24_000 });
@@ -131,7 +131,7 @@ describe('sellingEffects', () => {
     if (tariff === null) throw new Error('no tariff');
     const cure = { kind: 'tariff', tariff } as const;
     // The tariff is that of the mix; an S shirt costs 0.24 less than the mean one and so earns a little more.
-    for (const { marginAfter } of sellingEffects(cure, cure, [12, 24, 48, 100], 'USD', size, evaluate))
+    for (const { marginAfter } of sellingEffects(cure, cure, [12, 24, 48, 100], 'USD', [size], evaluate))
       expect(Math.abs(marginAfter - 0.3)).toBeLessThan(0.02);
   });
 });
