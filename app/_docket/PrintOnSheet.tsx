@@ -29,7 +29,9 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
     // The picture is drawn as the file has it, flipped or not; a name is drawn as it will be read.
     return { ...piece, name, reversed: preview === undefined ? reversed : flipped, fit, preview };
   });
-  const where = sheet.spare > 0 ? 'on the last sheet' : 'to a sheet';
+  const isRoll = sheet.lengthMm !== null;
+  const cut = { widthMm: paper.widthMm, heightMm: sheet.lengthMm ?? paper.heightMm };
+  const where = isRoll ? 'to a print' : sheet.spare > 0 ? 'on the last sheet' : 'to a sheet';
   const printed = sheet.pieces.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);
   const says = prints.map(
     ({ print, count }) =>
@@ -38,7 +40,7 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
   return (
     <li>
       <figure className={styles.figure}>
-        <SheetDrawing {...{ pieces, paper, marginMm }} says={`${paper.name} with ${says.join('; ')}`} />
+        <SheetDrawing {...{ pieces, marginMm }} paper={cut} says={`${paper.name} with ${says.join('; ')}`} />
         <figcaption className={styles.words}>
           <h3>
             {prints.map(({ print, count }) => `${print.name}, ${speak.number(count, 0)} ${where}`).join('; ')}
@@ -54,8 +56,9 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
             </p>
           ))}
           {sheet.spare > 0 && <p>{speak.count(sheet.spare, 'place')} spare on it</p>}
+          {isRoll && <p>{speak.length(cut.heightMm)} of the roll is cut off for it</p>}
           <p className={styles.quiet}>
-            {speak.share(1 - printed / (paper.widthMm * paper.heightMm))} of the paper left over
+            {speak.share(1 - printed / (cut.widthMm * cut.heightMm))} of the paper left over
           </p>
         </figcaption>
       </figure>

@@ -54,11 +54,21 @@ export function SheetChoices({ choices, input, stale }: SheetChoicesProps) {
               <tr key={choice.sheetId} className={choice.isPresent ? styles.present : undefined}>
                 <th scope="row">
                   <span className={styles.name}>{name}</span>
-                  {sheet && <span className={styles.size}>{speak.size(sheet.widthMm, sheet.heightMm)}</span>}
+                  {sheet && (
+                    <span className={styles.size}>
+                      {sheet.form === 'roll'
+                        ? `${speak.length(sheet.widthMm)} wide`
+                        : speak.size(sheet.widthMm, sheet.heightMm)}
+                    </span>
+                  )}
                 </th>
                 {choice.kind === 'costed' ? (
                   <>
-                    <td data-name="Sheets">{speak.number(choice.sheets, 0)}</td>
+                    <td data-name="Sheets">
+                      {choice.rollLengthMm === null
+                        ? speak.number(choice.sheets, 0)
+                        : `${speak.number(choice.rollLengthMm / 1000, 2)} m`}
+                    </td>
                     <td data-name="Left over">{speak.share(choice.wasteShare)}</td>
                     <td data-name="A good piece costs">{speak.money(choice.costEach)}</td>
                   </>

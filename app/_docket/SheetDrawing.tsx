@@ -17,7 +17,8 @@ export interface DrawnPiece extends PlacedPiece {
 
 type SheetDrawingProps = Readonly<{
   pieces: readonly DrawnPiece[];
-  paper: Sheet;
+  /** Size of the paper; of a roll, of what is cut off. */
+  paper: Pick<Sheet, 'widthMm' | 'heightMm'>;
   marginMm: number;
   /** The drawing in words. */
   says: string;

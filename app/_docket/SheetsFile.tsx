@@ -68,8 +68,12 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
     <section className={styles.file} aria-labelledby="sheets-file">
       <h3 id="sheets-file">Sheets to print</h3>
       <p className={styles.words}>
-        A PDF of pages {speak.size(paper.widthMm, paper.heightMm)}. Print it at “actual size”: it lies on the
-        paper as it is drawn here. {outlineWords(input, sheets ?? [])}
+        A PDF of pages{' '}
+        {paper.form === 'roll'
+          ? `${speak.length(paper.widthMm)} wide and as long as their prints`
+          : speak.size(paper.widthMm, paper.heightMm)}
+        . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
+        {outlineWords(input, sheets ?? [])}
       </p>
       {stopped !== undefined && (
         <p>

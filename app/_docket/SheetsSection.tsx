@@ -38,7 +38,7 @@ export function SheetsSection(part: DocketPart) {
   const placements = job.lines.flatMap((line) => line.placements);
   const mirrored = placements.every(({ mirror }) => mirror) ? ', mirrored' : '';
   const line = ready
-    ? `${paper.name}, about ${formatNumber(wholeJob(costs, 'sheets'), locale, { maxDecimals: 0 })} in all${mirrored}`
+    ? `${paper.name}, about ${formatNumber(wholeJob(costs, 'sheets'), locale, { maxDecimals: 0 })} ${paper.form === 'roll' ? 'letter sheets of it' : 'in all'}${mirrored}`
     : undefined;
   const marginMm = printer?.marginMm ?? 0;
   const drawn = sheets !== null && isCurrent ? sheets.plan.sheets : apartSheets(layout ?? []);

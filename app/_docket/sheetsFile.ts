@@ -23,11 +23,11 @@ export function sheetsFile({ input, paper, marginMm, sheets, pages, pictures }: 
   return {
     title: `${input.job.name}: sheets`,
     widthMm: paper.widthMm,
-    heightMm: paper.heightMm,
     marginMm,
     pictures,
-    sheets: sheets.flatMap(({ count, pieces }) => {
+    sheets: sheets.flatMap(({ count, pieces, lengthMm }) => {
       const page = {
+        heightMm: lengthMm ?? paper.heightMm,
         pieces: pieces.map((piece) => {
           const { name, artworkId, fit, flipped, shown } = namedPrint(input, piece);
           const { xMm, yMm, widthMm, heightMm, turned } = piece;

@@ -79,6 +79,11 @@ export const sheetText = {
       `It is not said which side of the paper ${name('printer')} prints.`,
       'On the bare side the ink sinks in and the transfer stays pale. Mark one sheet with an arrow, print a test, and set the side in the workshop.',
     ),
+  'LAY-10': ({ name, figure, speak }) =>
+    saying(
+      `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} does not fit ${name('sheet')}, either way round.`,
+      `The printer reaches ${speak.length(figure('printableWidthMm'))} across the roll and makes prints up to ${speak.length(figure('printableHeightMm'))} long. The largest of this shape with room for tape is ${speak.size(figure('largestWidthMm'), figure('largestHeightMm'))}. Print it at that size, or split it with a join that will be seen.`,
+    ),
   'LAY-11': ({ finding, name, figure, speak }) =>
     finding.variant === 'other'
       ? saying(

@@ -30,8 +30,11 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
       kind="sheet"
       noun="sheet"
       most={50}
-      lineOf={({ widthMm, heightMm, price }) =>
-        [speak.size(widthMm, heightMm), price && speak.rate(price.value, price.unit)]
+      lineOf={({ form, widthMm, heightMm, price }) =>
+        [
+          form === 'roll' ? `roll, ${speak.length(widthMm)} wide` : speak.size(widthMm, heightMm),
+          price && speak.rate(price.value, price.unit),
+        ]
           .filter((word) => word !== null)
           .join(' · ')
       }
@@ -43,6 +46,14 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
         {
           label: 'A size of my own',
           make: (id) => parts.sheet(id, 'Own sheet', { widthMm: 200, heightMm: 300 }),
+        },
+        {
+          label: 'A roll',
+          make: (id) => ({
+            ...parts.sheet(id, 'Roll of transfer paper', { widthMm: 609.6, heightMm: 1000 }),
+            form: 'roll',
+            price: null,
+          }),
         },
       ]}
     >
@@ -57,6 +68,17 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               longest={120}
               onCommit={(name) => set('Name of a sheet', [...path, 'name'], name)}
             />
+            <ChoiceField
+              label="It comes as"
+              id={workshopFieldId([...path, 'form'])}
+              value={sheet.form}
+              choices={[
+                { value: 'cut', label: 'Cut sheets' },
+                { value: 'roll', label: 'A roll' },
+              ]}
+              // What one form costs says nothing of the other: the price is asked anew, and undo brings it back.
+              onCommit={(form) => set(`Form of ${sheet.name}`, path, { ...sheet, form, price: null })}
+            />
             <MeasureField
               label="Width"
               id={workshopFieldId([...path, 'widthMm'])}
@@ -69,7 +91,7 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               onCommit={(value) => set(`Width, ${sheet.name}`, [...path, 'widthMm'], value)}
             />
             <MeasureField
-              label="Height"
+              label={sheet.form === 'roll' ? 'Longest print' : 'Height'}
               id={workshopFieldId([...path, 'heightMm'])}
               kind="length"
               width="narrow"
@@ -79,6 +101,24 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               max={MOST_MM}
               onCommit={(value) => set(`Height, ${sheet.name}`, [...path, 'heightMm'], value)}
             />
+            {sheet.form === 'roll' && (
+              <NumberField
+                label="A new roll holds"
+                id={workshopFieldId([...path, 'rollLengthMm'])}
+                width="narrow"
+                unit="m"
+                value={sheet.rollLengthMm === null ? null : sheet.rollLengthMm / 1000}
+                above={0}
+                max={1000}
+                onCommit={(metres) =>
+                  set(
+                    `Length of ${sheet.name}`,
+                    [...path, 'rollLengthMm'],
+                    metres === null ? null : metres * 1000,
+                  )
+                }
+              />
+            )}
             <NumberField
               label="Grammage"
               id={workshopFieldId([...path, 'gramsPerSquareMetre'])}
@@ -100,7 +140,7 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               onCommit={(value) => set(`Paper, ${sheet.name}`, [...path, 'paper'], value)}
             />
           </FieldGroup>
-          <PartRates desk={desk} part={sheet} path={path} specs={sheetRates} />
+          <PartRates desk={desk} part={sheet} path={path} specs={sheetRates(sheet.form)} />
         </>
       )}
     </PartList>

@@ -1,3 +1,4 @@
+import { isPriceOfForm } from '@/lib/check/isPriceOfForm';
 import type { Channel, Packaging, Press, Printer, Sheet } from '@/shared/schemas/workshop';
 import { channelTypicals, otherTypicals, pressTypicals, printerTypicals } from '@/shared/tables/typicalRates';
 import { type RateSpec, rateSpec } from './rateSpec';
@@ -54,8 +55,13 @@ export function pressRates(kind: Press['kind']): readonly RateSpec<Press>[] {
 }
 
 /** The price of a sheet. */
-export const sheetRates: readonly RateSpec<Sheet>[] = [
-  rateSpec('price', (sheet) => sheet.price, otherTypicals.sheetPrice),
+export const sheetRates = (form: Sheet['form']): readonly RateSpec<Sheet>[] => [
+  rateSpec(
+    'price',
+    // A price for the other form of paper is no price of this one.
+    (sheet) => (isPriceOfForm(sheet) ? sheet.price : null),
+    form === 'roll' ? otherTypicals.rollPrice : otherTypicals.sheetPrice,
+  ),
 ];
 
 /** The price of packing one piece. */

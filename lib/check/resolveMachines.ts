@@ -1,4 +1,5 @@
 import type { Known, KnownChannel, KnownPress, KnownPrinter } from '@/lib/check/checkedJob';
+import { isPriceOfForm } from '@/lib/check/isPriceOfForm';
 import { neededChannelRates } from '@/lib/check/neededRates';
 import type { TakeRate, UsedRate } from '@/lib/check/usedRate';
 import type { Where } from '@/shared/finding';
@@ -59,7 +60,10 @@ export function resolvePress(workshop: Workshop, press: Press, take: TakeRate): 
 
 export function resolveSheet(workshop: Workshop, sheet: Sheet, take: TakeRate): Known<Sheet> {
   const of = fieldOf(workshop, 'sheets', sheet, take);
-  return { ...sheet, price: of('price', sheet.price, otherTypicals.sheetPrice) };
+  const typical = sheet.form === 'roll' ? otherTypicals.rollPrice : otherTypicals.sheetPrice;
+  // A price for the other form of paper is told of by a rule of its own.
+  const isOfForm = isPriceOfForm(sheet);
+  return { ...sheet, price: of('price', isOfForm ? sheet.price : null, typical, isOfForm) };
 }
 
 export function resolvePackaging(workshop: Workshop, packaging: Packaging, take: TakeRate): Known<Packaging> {

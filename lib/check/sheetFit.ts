@@ -12,7 +12,7 @@ import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 import { fitsWithin } from '@/shared/units';
 
-/** LAY-01 to LAY-04: whether a print goes on the sheet, which way, and with room for tape. */
+/** LAY-01 to LAY-04, and LAY-10 on a roll: whether a print goes on the sheet, which way, and with room for tape. */
 const fit: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) =>
     place.prints.flatMap((print) => judgeFit(resolved, place, print)),
@@ -57,7 +57,8 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
   const upright = fits(print, printable);
   if (!upright && !fits(turned(print), printable)) {
     const withoutBorders = fits(print, sheet) || fits(turned(print), sheet);
-    if (!withoutBorders) return [makeFinding({ ...draft, id: 'LAY-01', severity: 'stop' })];
+    if (!withoutBorders)
+      return [makeFinding({ ...draft, id: sheet.form === 'roll' ? 'LAY-10' : 'LAY-01', severity: 'stop' })];
     if (!printer.borderless) {
       // No sheet can be printed behind this stop, so no reason passes it.
       return [

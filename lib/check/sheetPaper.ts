@@ -1,9 +1,11 @@
 import { printedShare } from '@/lib/artwork/printedShare';
+import { isPriceOfForm } from '@/lib/check/isPriceOfForm';
 import { makeFinding } from '@/lib/check/makeFinding';
 import { type PlacementPlace, placementPlaces } from '@/lib/check/places';
 import type { Rule } from '@/lib/check/rule';
 import type { Finding, Where } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
+import { otherTypicals, typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 
 /** LAY-09: nobody has said which side of the paper the printer prints. */
 const printedSide: Rule = ({ resolved: { printer, workshop } }) =>
@@ -79,4 +81,40 @@ function mostInk({ placed, prints }: PlacementPlace): number {
   );
 }
 
-export const sheetPaperRules: readonly Rule[] = [printedSide, paper];
+/** RATE-03: what is typed for a sheet says nothing of a roll, and the other way round. */
+const paperPrice: Rule = ({ resolved }) => {
+  const { workshop } = resolved;
+  const index = workshop.sheets.findIndex(({ id }) => id === resolved.sheet.id);
+  const sheet = workshop.sheets[index];
+  if (sheet === undefined || isPriceOfForm(sheet)) return [];
+  const typical = sheet.form === 'roll' ? otherTypicals.rollPrice : otherTypicals.sheetPrice;
+  const isTypicalKnown = typicalMoneyCurrencies.includes(workshop.currency) && typical.typical !== null;
+  const path = ['sheets', index, 'price'];
+  const { unit } = typical;
+  return [
+    makeFinding({
+      id: 'RATE-03',
+      severity: 'stop',
+      variant: 'paperForm',
+      waivable: false,
+      where: { document: 'workshop', path },
+      found: { value: sheet.price?.value ?? 0, unit: sheet.price?.unit ?? unit },
+      facts: { sheet: sheet.name, form: sheet.form, value: sheet.price?.value ?? 0 },
+      fix: isTypicalKnown
+        ? {
+            label: 'useTypical',
+            facts: { typical: typical.typical ?? 0, unit },
+            changes: [
+              {
+                document: 'workshop',
+                path,
+                value: { value: typical.typical, unit, date: resolved.asOf, origin: 'typical' },
+              },
+            ],
+          }
+        : null,
+    }),
+  ];
+};
+
+export const sheetPaperRules: readonly Rule[] = [printedSide, paper, paperPrice];

@@ -8,6 +8,8 @@ import { fits, inset, sheetShare, turned } from '@/lib/check/sheetShare';
 import type { SizeMm } from '@/lib/check/tidyLength';
 import { nextSize } from '@/lib/sheets/nextSize';
 import { piecesPerSheet } from '@/lib/sheets/piecesPerSheet';
+import { rollQuestion } from '@/lib/sheets/rollQuestion';
+import { rollStrips } from '@/lib/sheets/rollStrips';
 import { sheetQuestion } from '@/lib/sheets/sheetQuestion';
 import type { Finding } from '@/shared/finding';
 import type { Substrate } from '@/shared/schemas/blank';
@@ -72,9 +74,9 @@ const sheetFill: Rule = ({ resolved }) =>
 function judgeFill(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlace): readonly Finding[] {
   const { print, printIndex } = printPlace;
   if (isSpeck(print)) return [];
-  const { count } = piecesPerSheet(sheetQuestion(job, print));
+  const count = placesFor(job, print);
   const least = thresholds.sheetFill;
-  const fill = fillOf(job, print, count);
+  const fill = job.sheet.form === 'roll' ? rollFill(job, print) : fillOf(job, print, count);
   if (count === 0 || fill >= least.value - 1e-9) return [];
   const next = nextSize(job, print);
   const helps = next !== null && fillOf(job, next.to, next.perSheet) >= least.value;
@@ -96,6 +98,20 @@ function judgeFill(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPla
       fix: helps ? resizeFix(place, printIndex, next.to) : null,
     }),
   ];
+}
+
+/** Prints on a sheet, or in a row across a roll. */
+const placesFor = (job: ResolvedJob, print: SizeMm): number =>
+  job.sheet.form === 'roll'
+    ? (rollStrips(rollQuestion(job, print))?.across ?? 0)
+    : piecesPerSheet(sheetQuestion(job, print)).count;
+
+/** Share of the reach across a roll that a row covers. */
+function rollFill(job: ResolvedJob, print: SizeMm): number {
+  const strips = rollStrips(rollQuestion(job, print));
+  if (strips === null) return 0;
+  const wide = strips.turned ? print.heightMm : print.widthMm;
+  return (strips.across * wide) / (job.sheet.widthMm - 2 * job.printer.marginMm);
 }
 
 /** Share of the paper the printer reaches that full sheets cover. */

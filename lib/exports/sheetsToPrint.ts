@@ -21,6 +21,8 @@ export interface PieceToPrint extends PlacedPiece {
 }
 
 export interface SheetToPrint {
+  /** Height of the page: of the paper, or of what is cut off a roll. */
+  readonly heightMm: number;
   readonly pieces: readonly PieceToPrint[];
 }
 
@@ -28,7 +30,6 @@ export interface SheetToPrint {
 export interface SheetsToPrint {
   readonly title: string;
   readonly widthMm: number;
-  readonly heightMm: number;
   /** Border the printer cannot reach: no label is put there. */
   readonly marginMm: number;
   /** One page each. */

@@ -43,14 +43,14 @@ export async function writeSheets(job: SheetsToPrint): Promise<PrintedSheets> {
     images: await embedAll(pdf, job),
   };
   const notDrawn = new Set<string>();
-  for (const { pieces } of job.sheets) {
-    const page = pdf.addPage([job.widthMm * POINTS_PER_MM, job.heightMm * POINTS_PER_MM]);
+  for (const { pieces, heightMm } of job.sheets) {
+    const page = pdf.addPage([job.widthMm * POINTS_PER_MM, heightMm * POINTS_PER_MM]);
     for (const piece of pieces) {
       const missing = missingLetters(piece.name, writer);
       for (const letter of missing) notDrawn.add(letter);
       const name = missing.length === 0 ? piece.name : '';
-      drawPiece(page, piece, name, writer);
-      drawLabel(page, piece, pieces, name, writer);
+      drawPiece(page, heightMm, piece, name, writer);
+      drawLabel(page, heightMm, piece, pieces, name, writer);
     }
   }
   return { bytes: await pdf.save(), notDrawn: [...notDrawn] };
@@ -78,10 +78,10 @@ async function embedAll(
 const missingLetters = (name: string, { known }: Writer): readonly string[] =>
   [...name].filter((letter) => !known.has(letter.codePointAt(0) ?? 0));
 
-function drawPiece(page: PDFPage, piece: PieceToPrint, name: string, writer: Writer): void {
+function drawPiece(page: PDFPage, heightMm: number, piece: PieceToPrint, name: string, writer: Writer): void {
   const image = piece.picture === null ? undefined : writer.images.get(piece.picture);
-  const matrix = pieceMatrix(piece, writer.job.heightMm, piece.flipped);
-  if (image === undefined) drawEmptyBox(page, piece, name, writer);
+  const matrix = pieceMatrix(piece, heightMm, piece.flipped);
+  if (image === undefined) drawEmptyBox(page, heightMm, piece, name, writer);
   else {
     page.pushOperators(
       pushGraphicsState(),
@@ -127,10 +127,16 @@ const clipToSquare = () => [
 ];
 
 /** Nothing is pretended where no file is kept: an outline of true size with the name in it. */
-function drawEmptyBox(page: PDFPage, piece: PieceToPrint, name: string, { job, font }: Writer): void {
+function drawEmptyBox(
+  page: PDFPage,
+  heightMm: number,
+  piece: PieceToPrint,
+  name: string,
+  { font }: Writer,
+): void {
   const across = (piece.turned ? piece.heightMm : piece.widthMm) * POINTS_PER_MM;
   const up = (piece.turned ? piece.widthMm : piece.heightMm) * POINTS_PER_MM;
-  const [a, b, c, d, e, f] = pieceMatrix(piece, job.heightMm, piece.flipped);
+  const [a, b, c, d, e, f] = pieceMatrix(piece, heightMm, piece.flipped);
   page.pushOperators(
     pushGraphicsState(),
     concatTransformationMatrix(a / across, b / across, c / up, d / up, e, f),
@@ -158,6 +164,7 @@ function drawEmptyBox(page: PDFPage, piece: PieceToPrint, name: string, { job, f
 
 function drawLabel(
   page: PDFPage,
+  heightMm: number,
   piece: PieceToPrint,
   pieces: readonly PieceToPrint[],
   name: string,
@@ -165,7 +172,12 @@ function drawLabel(
 ): void {
   if (name === '') return;
   const widthMm = font.widthOfTextAtSize(name, LABEL_POINTS) / POINTS_PER_MM;
-  const room = labelRoom(piece, pieces, job, { widthMm, heightMm: LABEL_POINTS / POINTS_PER_MM });
+  const room = labelRoom(
+    piece,
+    pieces,
+    { ...job, heightMm },
+    { widthMm, heightMm: LABEL_POINTS / POINTS_PER_MM },
+  );
   if (room === null) return;
   page.drawText(name, {
     font,
@@ -173,6 +185,6 @@ function drawLabel(
     color: grey,
     x: room.xMm * POINTS_PER_MM,
     // Letters hang a fifth of their height below the line.
-    y: (job.heightMm - room.yMm) * POINTS_PER_MM + LABEL_POINTS * 0.2,
+    y: (heightMm - room.yMm) * POINTS_PER_MM + LABEL_POINTS * 0.2,
   });
 }

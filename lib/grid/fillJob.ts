@@ -2,6 +2,7 @@ import type { Rate } from '@/shared/schemas/rate';
 import { type RateName, rateNames } from '@/shared/tables/rateCatalogue';
 import { KM_PER_MILE, M2_PER_SQUARE_INCH } from '@/shared/units';
 import type { KnownPress, ResolvedJob } from '../check/checkedJob';
+import { rollWorthMm } from '../sheets/rollWorth';
 import type { GridColumn, GridInput } from './gridInput';
 import { ownAmountId } from './rows/ownRows';
 
@@ -9,6 +10,19 @@ import { ownAmountId } from './rows/ownRows';
 export function pressesOf(job: ResolvedJob): readonly KnownPress[] {
   const all = job.lines.flatMap((line) => line.placements.map((placement) => placement.press));
   return [...new Map(all.map((press) => [press.id, press])).values()];
+}
+
+/** The price of a sheet; of a roll, that of as much of it as counts for one. */
+function paperPrice(sheet: ResolvedJob['sheet']): GridInput {
+  const input = given(sheet.price);
+  if (sheet.form === 'cut') return { ...input, about: sheet.name };
+  const metres = rollWorthMm(sheet.widthMm) / 1000;
+  return {
+    ...input,
+    value: sheet.price.value * metres,
+    typed: { value: sheet.price.value, unit: sheet.price.unit },
+    about: `${sheet.name}, as much of it as a letter sheet`,
+  };
 }
 
 /** @returns the values that stand once for the whole job, by row id. */
@@ -42,7 +56,7 @@ export function fillJob(job: ResolvedJob): GridColumn {
     printerLifeSheets: given(printer.lifeSheets),
     printerLifeYears: givenOr(printer.lifeYears, 0),
     printerSheetsPerYear: givenOr(printer.sheetsPerYear, 0),
-    sheetPrice: { ...given(sheet.price), about: sheet.name },
+    sheetPrice: paperPrice(sheet),
     freightIn: job.freightIn === null ? none('no freight') : given(job.freightIn),
     deliveryKm: travels ? typed(job.job.deliveryKm ?? 0) : none('nothing is delivered'),
     tax: taxOf(channel),

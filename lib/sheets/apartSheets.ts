@@ -15,6 +15,8 @@ export interface PlannedSheet {
   readonly pieces: readonly PlannedPiece[];
   /** Places that a full sheet of this kind has and these leave free. */
   readonly spare: number;
+  /** Of a roll, what is cut off for it, mm; null for cut sheets. */
+  readonly lengthMm: number | null;
 }
 
 /** @returns the sheets of prints that share none: full ones counted together, then the last with what is left. */
@@ -22,12 +24,19 @@ export const apartSheets = (prints: readonly LaidOutPrint[]): readonly PlannedSh
   prints
     .filter(({ ganged }) => ganged === undefined)
     .flatMap((print) => {
-      const full = Math.floor(print.pieces / print.perSheet);
+      // On a roll a print is as long as the printer makes it; on cut sheets it is the sheet.
+      const places = print.roll === undefined ? print.perSheet : print.placed.length;
+      const full = Math.floor(print.pieces / places);
       const pieces = print.placed.map((piece) => plannedPiece(print, piece));
-      const rest = pieces.slice(0, print.pieces - full * print.perSheet);
+      const rest = pieces.slice(0, print.pieces - full * places);
       return [
-        { count: full, pieces, spare: 0 },
-        { count: rest.length === 0 ? 0 : 1, pieces: rest, spare: print.spare },
+        { count: full, pieces, spare: 0, lengthMm: lengthOf(pieces, print.roll) },
+        {
+          count: rest.length === 0 ? 0 : 1,
+          pieces: rest,
+          spare: print.spare,
+          lengthMm: lengthOf(rest, print.roll),
+        },
       ].filter(({ count }) => count > 0);
     });
 
@@ -36,3 +45,12 @@ export const plannedPiece = (
   { lineId, placementId, print }: LaidOutPrint,
   { xMm, yMm, widthMm, heightMm, turned }: PlacedPiece,
 ): PlannedPiece => ({ lineId, placementId, print, xMm, yMm, widthMm, heightMm, turned });
+
+/** @returns the length of roll that pieces take with the border behind the last, mm; null where there is no roll. */
+export const lengthOf = (
+  pieces: readonly PlacedPiece[],
+  roll: { readonly marginMm: number } | undefined,
+): number | null =>
+  roll === undefined
+    ? null
+    : pieces.reduce((longest, { yMm, heightMm }) => Math.max(longest, yMm + heightMm), 0) + roll.marginMm;

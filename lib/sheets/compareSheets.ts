@@ -15,6 +15,8 @@ export type SheetChoice =
       readonly isPresent: boolean;
       /** Whole sheets for the good pieces. */
       readonly sheets: number;
+      /** Of a roll, what is cut off for them, mm; null for cut sheets. */
+      readonly rollLengthMm: number | null;
       /** Share of all their paper that no print covers. */
       readonly wasteShare: number;
       /** Full cost of the whole job and of a good piece, in currency units, unrounded. */
@@ -41,13 +43,14 @@ function onSheet(input: JobInput, { id }: Sheet, grid: Grid): SheetChoice {
     const why = checkJob(moved).findings.find(isStanding) ?? null;
     return { kind: 'stopped', sheetId: id, isPresent, why };
   }
-  const { count, wasteShare } = plannedSheets(costed.laidOut);
+  const { count, wasteShare, roll } = plannedSheets(costed.laidOut);
   const { fullCost } = costed.sheet;
   return {
     kind: 'costed',
     sheetId: id,
     isPresent,
     sheets: count,
+    rollLengthMm: roll?.lengthMm ?? null,
     wasteShare,
     fullCost,
     costEach: fullCost / wholeJob(costed.sheet, 'goodPieces'),

@@ -21,8 +21,20 @@ export interface LaidOutPrint {
   readonly spare: number;
   /** Share of a full sheet that no print covers. */
   readonly wasteShare: number;
+  /** Only on a roll, where a sheet stands for as much paper of it. */
+  readonly roll?: RollOfPrint;
   /** Only where it shares sheets with other prints. */
   readonly ganged?: GangedShare;
+}
+
+/** How a print lies on a roll by itself. */
+export interface RollOfPrint {
+  /** Roll cut off for the good pieces, mm. */
+  readonly lengthMm: number;
+  /** Length of a row with its gutter, mm. */
+  readonly pitchMm: number;
+  readonly marginMm: number;
+  readonly gutterMm: number;
 }
 
 /** All the area on shared sheets, counted in pieces of one print: so many of it would cover as much. */

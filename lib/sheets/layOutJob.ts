@@ -4,6 +4,9 @@ import type { LaidOutPrint } from './laidOutPrint';
 import { layOutTogether } from './layOutTogether';
 import type { PackedSheets } from './packSheets';
 import { piecesPerSheet } from './piecesPerSheet';
+import { rollQuestion } from './rollQuestion';
+import { rollLengthMm, rollStrips } from './rollStrips';
+import { rollWorthMm } from './rollWorth';
 import { sheetQuestion } from './sheetQuestion';
 
 export type { GangedShare, LaidOutPrint } from './laidOutPrint';
@@ -45,6 +48,16 @@ function layOutPlacement(
     const sizes = line.sizes.filter(({ size }) => printOfSize(placement, size) === index);
     const pieces = sizes.reduce((sum, { quantity }) => sum + quantity, 0);
     if (pieces === 0) return [];
+    const named = {
+      lineId: line.line.id,
+      placementId: placement.id,
+      print: index,
+      sizes: sizes.map(({ size }) => size),
+      widthMm: print.widthMm,
+      heightMm: print.heightMm,
+      pieces,
+    };
+    if (job.sheet.form === 'roll') return [onRoll(job, named)];
     const question = sheetQuestion(job, print);
     const bordered = piecesPerSheet(question);
     const answer =
@@ -57,13 +70,7 @@ function layOutPlacement(
     const sheets = Math.ceil(pieces / answer.count);
     return [
       {
-        lineId: line.line.id,
-        placementId: placement.id,
-        print: index,
-        sizes: sizes.map(({ size }) => size),
-        widthMm: print.widthMm,
-        heightMm: print.heightMm,
-        pieces,
+        ...named,
         perSheet: answer.count,
         turned: answer.turned,
         placed: answer.pieces,
@@ -74,3 +81,38 @@ function layOutPlacement(
     ];
   });
 }
+
+/** Rows across the roll. A sheet is a length of the same area, begun ones counted whole, so that paper never lacks. */
+function onRoll(
+  job: CheckedJob,
+  named: Pick<LaidOutPrint, 'widthMm' | 'heightMm' | 'pieces'> & Omit<LaidOutPrint, keyof RollPart>,
+): LaidOutPrint {
+  const question = rollQuestion(job, named);
+  const bordered = rollStrips(question);
+  const isBorderless = bordered === null && job.printer.borderless;
+  const asked = isBorderless ? { ...question, marginMm: 0 } : question;
+  const strips = bordered ?? (isBorderless ? rollStrips(asked) : null);
+  if (strips === null) {
+    throw new PrintDoesNotFit(
+      `a print of ${named.widthMm} × ${named.heightMm} mm does not fit a roll ${job.sheet.widthMm} mm wide`,
+    );
+  }
+  const lengthMm = rollLengthMm(strips, named.pieces, asked);
+  const worthMm = rollWorthMm(job.sheet.widthMm);
+  const { marginMm, gutterMm } = asked;
+  return {
+    ...named,
+    perSheet: (named.pieces * worthMm) / lengthMm,
+    turned: strips.turned,
+    placed: strips.places,
+    sheets: Math.ceil(lengthMm / worthMm - 1e-9),
+    spare: 0,
+    wasteShare: 1 - (named.pieces * named.widthMm * named.heightMm) / (lengthMm * job.sheet.widthMm),
+    roll: { lengthMm, pitchMm: strips.pitchMm, marginMm, gutterMm },
+  };
+}
+
+type RollPart = Pick<
+  LaidOutPrint,
+  'perSheet' | 'turned' | 'placed' | 'sheets' | 'spare' | 'wasteShare' | 'roll'
+>;

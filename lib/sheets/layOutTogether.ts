@@ -1,8 +1,15 @@
+import { sheetSizes } from '@/shared/tables/sheetSizes';
 import type { CheckedJob } from '../check/checkedJob';
+import { lengthOf } from './apartSheets';
 import type { LaidOutPrint } from './laidOutPrint';
+import { packRoll } from './packRoll';
 import { type PackedSheets, packSheets } from './packSheets';
 import type { Effort } from './pieceRequest';
 import { piecesPerSheet } from './piecesPerSheet';
+import type { PlacedPiece } from './placedPiece';
+import { rollQuestion } from './rollQuestion';
+import { rollStrips } from './rollStrips';
+import { rollWorthMm } from './rollWorth';
 import { sheetQuestion } from './sheetQuestion';
 
 export interface Together {
@@ -21,10 +28,10 @@ const EFFORT: Effort = { steps: 200_000, seed: 1 };
  * @returns the prints as they were where sharing saves no sheet
  */
 export function layOutTogether(job: CheckedJob, prints: readonly LaidOutPrint[]): Together {
-  const shares = prints.map((print) => piecesPerSheet(sheetQuestion(job, print)).count > 0);
+  const isRoll = job.sheet.form === 'roll';
+  const shares = prints.map((print) => goesBordered(job, print));
   const sharing = prints.filter((_, index) => shares[index]);
   if (sharing.length < 2) return { prints, shared: null };
-  const apart = sharing.reduce((sum, { sheets }) => sum + sheets, 0);
   const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = sheetQuestion(job, job.sheet);
   const packed = packSheets(
     {
@@ -39,28 +46,77 @@ export function layOutTogether(job: CheckedJob, prints: readonly LaidOutPrint[])
     },
     EFFORT,
   );
-  if (!packed.ok || packed.value.count >= apart) return { prints, shared: null };
-  const { count } = packed.value;
+  if (!packed.ok) return { prints, shared: null };
+  const shared = isRoll ? shortened(packed.value, job, prints) : packed.value;
+  const count = isRoll ? lengthOfAll(shared, job) / rollWorthMm(job.sheet.widthMm) : shared.count;
+  const apart = isRoll
+    ? sharing.reduce((sum, { roll }) => sum + (roll?.lengthMm ?? 0), 0) / rollWorthMm(job.sheet.widthMm)
+    : sharing.reduce((sum, { sheets }) => sum + sheets, 0);
+  if (count >= apart - 1e-9) return { prints, shared: null };
   const printed = areaOf(sharing);
-  const wasteShare = 1 - printed / (count * job.sheet.widthMm * job.sheet.heightMm);
+  const area = count * (isRoll ? LETTER_MM2 : job.sheet.widthMm * job.sheet.heightMm);
   return {
-    shared: packed.value,
-    prints: prints.map((print, index) => {
-      if (!shares[index]) return print;
-      const area = print.widthMm * print.heightMm;
-      const own = areaOf(sharing.filter(({ lineId }) => lineId === print.lineId)) / area;
-      const others = printed / area - own;
-      return {
-        ...print,
-        perSheet: (own + others) / count,
-        turned: false,
-        placed: [],
-        sheets: (print.pieces * count) / (own + others),
-        spare: 0,
-        wasteShare,
-        ganged: { own, others },
-      };
-    }),
+    shared,
+    prints: prints.map((print, index) =>
+      shares[index] ? sharedPrint(print, sharing, { count, printed, wasteShare: 1 - printed / area }) : print,
+    ),
+  };
+}
+
+const { letter } = sheetSizes;
+const LETTER_MM2 = letter.widthMm * letter.heightMm;
+
+/** A print that only goes without borders lies by itself. */
+const goesBordered = (job: CheckedJob, print: LaidOutPrint): boolean =>
+  job.sheet.form === 'roll'
+    ? rollStrips(rollQuestion(job, print)) !== null
+    : piecesPerSheet(sheetQuestion(job, print)).count > 0;
+
+/** Prints of a roll end behind their last piece: each is laid anew on as little of it as is found. */
+function shortened(packed: PackedSheets, job: CheckedJob, prints: readonly LaidOutPrint[]): PackedSheets {
+  const { sheetWidthMm, marginMm, gutterMm } = sheetQuestion(job, job.sheet);
+  const sheets = packed.sheets.map((sheet) => {
+    const counts = new Map<string, number>();
+    for (const { id } of sheet.pieces) counts.set(id, (counts.get(id) ?? 0) + 1);
+    const pieces = [...counts].flatMap(([id, count]) => {
+      const print = prints[Number(id)];
+      return print === undefined ? [] : [{ id, widthMm: print.widthMm, heightMm: print.heightMm, count }];
+    });
+    const roll = packRoll({ rollWidthMm: sheetWidthMm, marginMm, gutterMm, rotate: true, pieces }, EFFORT);
+    return roll.ok && roll.value.rollLengthMm < lengthWith(sheet.pieces, marginMm)
+      ? { pieces: roll.value.pieces }
+      : sheet;
+  });
+  return { ...packed, sheets };
+}
+
+const lengthWith = (pieces: readonly PlacedPiece[], marginMm: number): number =>
+  lengthOf(pieces, { marginMm }) ?? 0;
+
+const lengthOfAll = ({ sheets }: PackedSheets, { printer }: CheckedJob): number =>
+  sheets.reduce((sum, { pieces }) => sum + lengthWith(pieces, printer.marginMm), 0);
+
+function sharedPrint(
+  print: LaidOutPrint,
+  sharing: readonly LaidOutPrint[],
+  {
+    count,
+    printed,
+    wasteShare,
+  }: { readonly count: number; readonly printed: number; readonly wasteShare: number },
+): LaidOutPrint {
+  const area = print.widthMm * print.heightMm;
+  const own = areaOf(sharing.filter(({ lineId }) => lineId === print.lineId)) / area;
+  const others = printed / area - own;
+  return {
+    ...print,
+    perSheet: (own + others) / count,
+    turned: false,
+    placed: [],
+    sheets: (print.pieces * count) / (own + others),
+    spare: 0,
+    wasteShare,
+    ganged: { own, others },
   };
 }
 

@@ -13,6 +13,8 @@ export function nextSize(
   job: Pick<ResolvedJob, 'sheet' | 'printer' | 'workshop'>,
   print: SizeMm,
 ): { readonly to: SizeMm; readonly perSheetNow: number; readonly perSheet: number } | null {
+  // A roll is cut anywhere: there is no sheet on which one more would go.
+  if (job.sheet.form === 'roll') return null;
   const question = sheetQuestion(job, print);
   const perSheetNow = piecesPerSheet(question).count;
   if (perSheetNow === 0) return null;

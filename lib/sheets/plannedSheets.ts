@@ -1,4 +1,4 @@
-import { apartSheets, type PlannedPiece, type PlannedSheet, plannedPiece } from './apartSheets';
+import { apartSheets, lengthOf, type PlannedPiece, type PlannedSheet, plannedPiece } from './apartSheets';
 import type { LaidOutJob, LaidOutPrint } from './layOutJob';
 import { packSheets } from './packSheets';
 import { sheetQuestion } from './sheetQuestion';
@@ -12,6 +12,8 @@ export interface SheetsPlan {
   readonly lowerBound: number;
   /** Share of all their paper that no print covers. */
   readonly wasteShare: number;
+  /** Of a roll, what is cut off for all of them and the least any layout takes, mm; null for cut sheets. */
+  readonly roll: { readonly lengthMm: number; readonly leastMm: number } | null;
 }
 
 /** @returns the sheets of a job, equal ones counted together. */
@@ -23,27 +25,39 @@ export function plannedSheets(laidOut: LaidOutJob): SheetsPlan {
       return print === undefined ? [] : [plannedPiece(print, piece)];
     }),
   );
-  const sheets = [...counted(together), ...apartSheets(prints)];
-  const count = sheets.reduce((sum, sheet) => sum + sheet.count, 0);
-  const printed = sheets.reduce((sum, sheet) => sum + sheet.count * areaOf(sheet.pieces), 0);
+  const { sheet } = job;
+  const isRoll = sheet.form === 'roll';
+  const sheets = [...counted(together, isRoll ? job.printer : undefined), ...apartSheets(prints)];
+  const count = sheets.reduce((sum, one) => sum + one.count, 0);
+  const printed = sheets.reduce((sum, one) => sum + one.count * areaOf(one.pieces), 0);
+  const lengthMm = sheets.reduce((sum, one) => sum + one.count * (one.lengthMm ?? sheet.heightMm), 0);
   return {
     sheets,
     count,
-    lowerBound: prints
-      .filter(({ ganged }) => ganged === undefined)
-      .reduce((sum, print) => sum + boundOf(laidOut, print), shared?.lowerBound ?? 0),
-    wasteShare: count === 0 ? 0 : 1 - printed / (count * job.sheet.widthMm * job.sheet.heightMm),
+    lowerBound: isRoll
+      ? count
+      : prints
+          .filter(({ ganged }) => ganged === undefined)
+          .reduce((sum, print) => sum + boundOf(laidOut, print), shared?.lowerBound ?? 0),
+    wasteShare: count === 0 ? 0 : 1 - printed / (lengthMm * sheet.widthMm),
+    roll: isRoll ? { lengthMm, leastMm: Math.min(lengthMm, printed / sheet.widthMm) } : null,
   };
 }
 
 /** Equal sheets together, where the first of them stands. */
-function counted(sheets: readonly (readonly PlannedPiece[])[]): readonly PlannedSheet[] {
+function counted(
+  sheets: readonly (readonly PlannedPiece[])[],
+  roll: { readonly marginMm: number } | undefined,
+): readonly PlannedSheet[] {
   const found = new Map<string, readonly (readonly PlannedPiece[])[]>();
   for (const pieces of sheets) {
     const key = JSON.stringify(pieces);
     found.set(key, [...(found.get(key) ?? []), pieces]);
   }
-  return [...found.values()].map((same) => ({ count: same.length, pieces: same[0] ?? [], spare: 0 }));
+  return [...found.values()].map((same) => {
+    const pieces = same[0] ?? [];
+    return { count: same.length, pieces, spare: 0, lengthMm: lengthOf(pieces, roll) };
+  });
 }
 
 /** What a print by itself needs at least; without borders where it goes no other way. */

@@ -36,6 +36,7 @@ export const findingIds = [
   'LAY-07',
   'LAY-08',
   'LAY-09',
+  'LAY-10',
   'LAY-11',
   'LAY-12',
   'LAY-13',

@@ -189,5 +189,6 @@ export const neverWaived: readonly FindingId[] = [
   'RATE-06',
   'REC-04',
   'LAY-01',
+  'LAY-10',
   'SUB-09',
 ];

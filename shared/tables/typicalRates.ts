@@ -220,6 +220,7 @@ export const channelTypicals: Record<Channel['kind'], Record<ChannelRateName, Ty
 
 export const otherTypicals = {
   sheetPrice: packedRate('Price of a sheet of transfer paper', 'money/sheet', 0.14, [0.01, 8]),
+  rollPrice: rate('Price of a metre of transfer paper from the roll', 'money/m', 1.2, [0.1, 60]),
   packagingPerPiece: packedRate('Packaging of a piece', 'money/piece', 0.2, [0.005, 10]),
   prepMinutes: rate('Minutes to check and prepare the artwork', 'min', 15, [0, 2400]),
   freightIn: rate('Freight in', 'money/order', 9.5, [0, 500]),

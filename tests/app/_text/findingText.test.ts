@@ -57,6 +57,10 @@ const print = (widthMm: number, heightMm: number) => ({
   'job.lines.0.placements.0.prints': [{ sizes: null, widthMm, heightMm }],
 });
 
+const onRoll = (fields: Readonly<Record<string, unknown>>) => ({
+  'workshop.sheets.0.form': 'roll',
+  ...Object.fromEntries(Object.entries(fields).map(([key, value]) => [`workshop.sheets.0.${key}`, value])),
+});
 const finest = (parts: Readonly<Record<string, unknown>>) => ({
   'artwork:hill-path.finest': {
     atWidthMm: 203.2,
@@ -118,6 +122,9 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'artwork:club-crest.rights': { state: 'notStated', note: '' } },
   print(266.7, 317.5),
   print(3, 3),
+  onRoll({ widthMm: 100 }),
+  onRoll({}),
+  { 'workshop.sheets.0.price': yours(1.2, 'money/m') },
   finest({ capHeightMm: 2, reversed: true }),
   finest({ lineMm: 0.2 }),
   { 'job.lines.0.placements.0.bleedMm': 0 },

@@ -35,9 +35,8 @@ async function sheets(
   return {
     title: 'Club shirts',
     widthMm: 215.9,
-    heightMm: 279.4,
     marginMm: 3.175,
-    sheets: [{ pieces }],
+    sheets: [{ heightMm: 279.4, pieces }],
     pictures: new Map([['art', { kind: 'png', bytes: await png(1400, 1000) }]]),
     ...changes,
   };
@@ -105,11 +104,24 @@ const written = async (job: SheetsToPrint) => readBack((await writeSheets(job)).
 describe('sheets to print', () => {
   it('have pages as large as the paper and ask for no scaling', async () => {
     const { pages, page, preferences } = await written(
-      await sheets([piece({})], { sheets: [{ pieces: [piece({})] }, { pieces: [] }] }),
+      await sheets([piece({})], {
+        sheets: [
+          { heightMm: 279.4, pieces: [piece({})] },
+          { heightMm: 100, pieces: [] },
+        ],
+      }),
     );
     expect(pages).toBe(2);
     near(page, [215.9, 279.4]);
     expect(preferences).toMatchObject({ PrintScaling: 'None' });
+  });
+
+  it('are as long as their prints where they are cut off a roll', async () => {
+    const { page, pictures } = await written(
+      await sheets([], { widthMm: 609.6, sheets: [{ heightMm: 628.65, pieces: [piece({ yMm: 500 })] }] }),
+    );
+    near(page, [609.6, 628.65]);
+    near(pictures[0]?.topRight, [10, 500]);
   });
 
   it('lay a picture of the box’s shape over the whole box, flipped, with every pixel of its file', async () => {
