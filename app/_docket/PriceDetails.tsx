@@ -34,7 +34,14 @@ export function PriceDetails(props: PriceDetailsProps) {
   const { changeJob } = useMaker();
   const speak = speakerOf(useTextContext());
   const price = speak.money(fromMinor(cell.price, currency));
-  const taxed = taxMode === 'inside' ? ' without tax, with it' : ',';
+  const isInside = taxMode === 'inside';
+  const standing = () => {
+    if (cell.isOwn)
+      return `${isInside ? ' without tax' : ''}. The suggestion is ${speak.money(fromMinor(cell.suggested, currency))}; the price is your own.`;
+    return line.upCharging === 'averaged'
+      ? `${isInside ? ' without tax' : ''}. One price covers all sizes, averaged over the sizes really ordered.`
+      : `${isInside ? ' without tax, with it' : ','} lifted to the next ${speak.money(priceStep)}.`;
+  };
   return (
     <div className={styles.details}>
       <p>
@@ -43,11 +50,10 @@ export function PriceDetails(props: PriceDetailsProps) {
         </strong>{' '}
         A piece costs {speak.money(cell.fullCost)} in full; {speak.share(target)} after fees and your own pay
         asks for {speak.money(cell.target)}
-        {taxed} lifted to the next {speak.money(priceStep)}. At {price} the margin is{' '}
-        {speak.share(cell.margin)}, the markup {speak.share(cell.markup)}, and it pays you{' '}
-        {speak.money(cell.payPerHour)} an hour.
+        {standing()} At {price} the margin is {speak.share(cell.margin)}, the markup{' '}
+        {speak.share(cell.markup)}, and it pays you {speak.money(cell.payPerHour)} an hour.
         {cell.pricedAt !== cell.from &&
-          ` It is made for ${speak.count(cell.pricedAt, 'piece')}: there one more sheet or session is begun, and inside this break no quantity needs a higher price.`}
+          ` The least it leaves is at ${speak.count(cell.pricedAt, 'piece')}: there one more sheet or session is begun, and inside this break no quantity needs a higher price.`}
       </p>
       <p className={styles.assumes}>
         Each price is for one piece in a batch of that many of this line, in this job’s mix of sizes; other

@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react';
 import type { CostSheet } from '@/lib/grid/costSheet';
+import type { BreakEnds } from '@/lib/price/breakEnds';
 import type { TablePrice } from '@/lib/price/priceTable';
 import { formatMinor } from '@/shared/money';
 import type { Job } from '@/shared/schemas/job';
@@ -26,10 +27,13 @@ type PriceTableProps = Readonly<{
   table: readonly TablePrice[];
   priceStep: number;
   taxMode: Channel['taxMode'];
+  /** What each price leaves at both ends of its break; null until they are worked out. */
+  ends: readonly BreakEnds[] | null;
 }>;
 
 /** Prices to write by size and break; the picked one says beneath what it stands on. */
-export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMode }: PriceTableProps) {
+export function PriceTable(props: PriceTableProps) {
+  const { jobId, sheet, stale, line, table, priceStep, taxMode, ends } = props;
   const context = useTextContext();
   const speak = speakerOf(context);
   const onKeyDown = useArrowKeys();
@@ -49,8 +53,18 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
   }, []);
   if (group === undefined || cell === undefined) return null;
   const money = (minor: TablePrice['price']) => formatMinor(minor, sheet.currency, context.locale);
+  const endOf = (one: TablePrice) =>
+    ends?.find(({ lineId, size, from }) => lineId === one.lineId && size === one.size && from === one.from);
+  const endText = (one: TablePrice, margin: 'marginAtFirst' | 'marginAtLast') => {
+    const end = endOf(one);
+    if (end === undefined) return '…';
+    const share = end[margin];
+    return share === null ? 'and up' : speak.share(share);
+  };
   const besides = [
-    { id: 'margin', name: 'margin', text: (one: TablePrice) => speak.share(one.margin) },
+    { id: 'margin', name: 'least margin inside', text: (one: TablePrice) => speak.share(one.margin) },
+    { id: 'first', name: 'at the first quantity', text: (one: TablePrice) => endText(one, 'marginAtFirst') },
+    { id: 'last', name: 'at the last', text: (one: TablePrice) => endText(one, 'marginAtLast') },
     { id: 'markup', name: 'markup', text: (one: TablePrice) => speak.share(one.markup) },
     {
       id: 'pay',
@@ -109,6 +123,7 @@ export function PriceTable({ jobId, sheet, stale, line, table, priceStep, taxMod
                     >
                       <HeatFigure text={money(price.price)} />
                     </button>
+                    {price.isOwn && row === 0 && <span className={styles.own}>yours</span>}
                     {price.upCharge !== 0 && (
                       <span className={styles.upCharge}>
                         {price.upCharge > 0 && '+'}

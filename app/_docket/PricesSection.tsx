@@ -6,25 +6,31 @@ import { DocketSection } from '../_figures/DocketSection';
 import type { DocketPart } from './docketPart';
 import { LastGood } from './LastGood';
 import { NotYet } from './NotYet';
+import { PriceOwn } from './PriceOwn';
+import { PricesOfLine } from './PricesOfLine';
 import styles from './PricesSection.module.css';
-import { PriceTable } from './PriceTable';
 import { taxWords } from './taxWords';
 
 /** Section 5: what to write on a price list, by size and by how many are ordered. */
 export function PricesSection(part: DocketPart) {
-  const { jobId, answer, madeOf, stale } = part;
+  const { jobId, input, answer, madeOf, stale } = part;
   const { job, workshop } = madeOf;
   const [picked, setPicked] = useState('');
   const prices = answer?.prices ?? null;
   const sheet = answer?.costSheet ?? null;
   const lines = job.lines.filter(({ id }) => prices?.table.some(({ lineId }) => lineId === id));
   const line = lines.find(({ id }) => id === picked) ?? lines[0];
+  const hasOwn = prices?.table.some(({ isOwn }) => isOwn) ?? false;
   const channel = workshop.channels.find(({ id }) => id === job.channelId);
+  // The fields stay also while a stop withholds every figure: one of them may be what has to be mended.
+  const now = input.job.lines.findIndex(({ id }) => id === (line?.id ?? input.job.lines[0]?.id));
+  const nowLine = input.job.lines[now];
+  const firstSize = prices?.table.find(({ lineId }) => lineId === nowLine?.id)?.size;
   return (
     <DocketSection
       numeral={5}
       heading="Prices"
-      line={`suggestions for a price list, ${taxWords(channel?.taxMode ?? null)}`}
+      line={`${hasOwn ? 'your own prices and suggestions' : 'suggestions'} for a price list, ${taxWords(channel?.taxMode ?? null)}`}
       id="prices"
     >
       {prices === null || sheet === null || line === undefined ? (
@@ -42,14 +48,23 @@ export function PricesSection(part: DocketPart) {
               />
             </div>
           )}
-          <PriceTable
+          <PricesOfLine
             key={line.id}
-            {...{ jobId, sheet, stale, line }}
+            {...{ jobId, input, madeOf, sheet, stale, line }}
             table={prices.table}
-            priceStep={workshop.policy.priceStep}
             taxMode={channel?.taxMode ?? null}
           />
         </>
+      )}
+      {nowLine !== undefined && (
+        <PriceOwn
+          key={nowLine.id}
+          line={nowLine}
+          index={now}
+          cells={
+            prices?.table.filter(({ lineId, size }) => lineId === nowLine.id && size === firstSize) ?? []
+          }
+        />
       )}
     </DocketSection>
   );

@@ -2,6 +2,7 @@
 
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { CheckField } from '../_fields/CheckField';
+import { ChoiceField } from '../_fields/ChoiceField';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { MeasureField } from '../_fields/MeasureField';
 import { NumberField } from '../_fields/NumberField';
@@ -36,6 +37,28 @@ export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
           max={1e6}
           hint="0.5 gives prices like 16.50."
           onCommit={(step) => set('Price ending', ['policy', 'priceStep'], step)}
+        />
+        <NumberField
+          label="Up-charges in steps of"
+          id={workshopFieldId(['policy', 'upChargeStep'])}
+          width="narrow"
+          unit={currency}
+          value={policy.upChargeStep}
+          above={0}
+          max={1e6}
+          hint="For larger sizes. Empty: as prices end."
+          onCommit={(step) => set('Step of up-charges', ['policy', 'upChargeStep'], step)}
+        />
+        <ChoiceField
+          label="Tax is rounded"
+          id={workshopFieldId(['policy', 'taxRounding'])}
+          value={policy.taxRounding}
+          choices={[
+            { value: 'line', label: 'on each line of a paper' },
+            { value: 'document', label: 'once for the paper' },
+          ]}
+          hint="Ask your local authority which holds."
+          onCommit={(rounding) => set('Rounding of tax', ['policy', 'taxRounding'], rounding)}
         />
         <MeasureField
           label="Gap between pieces"

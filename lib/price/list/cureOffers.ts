@@ -72,10 +72,13 @@ export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase):
       each: fromMinor((each - least.charge) as MinorUnits, currency),
     }));
   const mix = line.sizes.map(({ size }) => size);
+  const alike = mix.filter(
+    (size) => JSON.stringify(listAt(table, size, currency)?.breaks) === JSON.stringify(before.breaks),
+  );
   const apart = job.ownRows.some(({ cost }) => cost.kind === 'formula');
   return cures(own.value, tariff, policy.priceStep).flatMap((cure): readonly CureOffer[] => {
     if (cure.kind === 'asListed') return [];
-    const sizes = cure.kind === 'tariff' ? mix : [least.size];
+    const sizes = cure.kind === 'tariff' ? mix : alike;
     const sold =
       cure.kind === 'cap' || cure.kind === 'slab' ? ({ kind: cure.kind, list: before } as const) : cure;
     return [

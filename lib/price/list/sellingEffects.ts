@@ -11,6 +11,8 @@ export interface SellingEffect {
   /** What the buyer pays as the list stands, and after; tax as the channel writes it. */
   readonly before: MinorUnits;
   readonly after: MinorUnits;
+  /** What a piece of it comes to after, currency units, unrounded. */
+  readonly each: number;
   /** Profit as a share of the price without tax. */
   readonly marginBefore: number;
   readonly marginAfter: number;
@@ -69,6 +71,7 @@ export function sellingEffects(
     return {
       n,
       ...totals,
+      each: fromMinor(totals.after, currency) / n,
       marginBefore: was.margin,
       marginAfter: is.margin,
       profitBefore: was.profit,

@@ -8,14 +8,17 @@ import { PricesSection } from '@/app/_docket/PricesSection';
 import { priceJob } from '@/lib/priceJob';
 import { club } from '../../fixtures/clubJob';
 import { grid } from '../../fixtures/costed';
+import { OnDesk } from './onDesk';
 
 it('shows the break that is picked by its button', async () => {
   const input = club();
   const answer = priceJob(input, grid);
   render(
-    <PricesSection
-      {...{ jobId: 'club-order', input, answer, madeOf: input, stale: false, findings: answer.findings }}
-    />,
+    <OnDesk input={input}>
+      <PricesSection
+        {...{ jobId: 'club-order', input, answer, madeOf: input, stale: false, findings: answer.findings }}
+      />
+    </OnDesk>,
   );
   const pick = screen.getByRole('radio', { name: '12 to 23', hidden: true });
   await userEvent.setup().click(pick);

@@ -15,6 +15,7 @@ import { priceJob } from '@/lib/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith, TODAY } from '../../fixtures/clubJob';
 import { grid } from '../../fixtures/costed';
+import { OnDesk } from './onDesk';
 
 configure({ defaultHidden: true });
 vi.setConfig({ testTimeout: 20_000 });
@@ -83,7 +84,15 @@ describe('the sheets', () => {
 });
 
 describe('the prices', () => {
-  const show = (input: JobInput) => render(asMaker(input, <PricesSection {...partOf(input)} />));
+  const show = (input: JobInput) =>
+    render(
+      asMaker(
+        input,
+        <OnDesk input={input}>
+          <PricesSection {...partOf(input)} />
+        </OnDesk>,
+      ),
+    );
 
   it('starts on the break of the job, and says what the price stands on', () => {
     show(club());
@@ -97,8 +106,18 @@ describe('the prices', () => {
     show(club());
     await user.click(screen.getByRole('button', { name: '27.50' }));
     expect(screen.getByText('3XL, 12 to 23 pieces: 27.50 USD.')).toBeInTheDocument();
-    expect(screen.getByRole('rowheader', { name: 'margin of 3XL' })).toBeInTheDocument();
+    expect(screen.getByRole('rowheader', { name: 'least margin inside of 3XL' })).toBeInTheDocument();
     expect(screen.getByRole('rowheader', { name: 'markup of 3XL' })).toBeInTheDocument();
+  });
+
+  it('marks the maker’s own price, and says what was suggested', () => {
+    show(clubWith({ 'job.lines.0.ownPrices': [{ from: 24, each: 19.25 }] }));
+    expect(screen.getByText(/your own prices and suggestions for a price list/)).toBeInTheDocument();
+    expect(screen.getByRole('button', { name: '19.25' })).toHaveAttribute('aria-pressed', 'true');
+    expect(screen.getByText('yours')).toBeInTheDocument();
+    expect(
+      screen.getByText(/The suggestion is 18\.00 USD; the price is your own\. At 19\.25 USD the margin is/),
+    ).toBeInTheDocument();
   });
 
   it('says where a break is priced at another quantity than its first', async () => {
@@ -107,7 +126,7 @@ describe('the prices', () => {
     const [, from40 = document.body] = screen.getAllByRole('button', { name: /^[0-9]+\.[0-9]{2}$/ });
     await user.click(from40);
     expect(
-      screen.getByText(/It is made for 46 pieces: there one more sheet or session is begun/),
+      screen.getByText(/The least it leaves is at 46 pieces: there one more sheet or session is begun/),
     ).toBeInTheDocument();
   });
 });
