@@ -13,7 +13,8 @@ import styles from './RunFigures.module.css';
 
 /** What the whole run takes: sheets, presses, ink and electricity; each opens to its sum. */
 export function RunFigures({ names }: Readonly<{ names: FigureNames }>) {
-  const { sheet } = names;
+  const { sheet, input } = names;
+  const isRoll = input.workshop.sheets.find(({ id }) => id === input.job.sheetId)?.form === 'roll';
   const { locale, units } = useTextContext();
   const opens = useOpenFigure();
   const number = (value: number, maxDecimals = 1) => formatNumber(value, locale, { maxDecimals });
@@ -24,7 +25,9 @@ export function RunFigures({ names }: Readonly<{ names: FigureNames }>) {
       rowId: 'sheets',
       name: 'Sheets',
       text: number(wholeJob(sheet, 'sheets')),
-      says: 'expected, with replacements, rejects and tests',
+      says: isRoll
+        ? 'letter sheets of the roll, expected, with replacements, rejects and tests'
+        : 'expected, with replacements, rejects and tests',
     },
     {
       rowId: 'presses',

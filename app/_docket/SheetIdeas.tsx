@@ -51,8 +51,10 @@ export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
         {together !== null && (
           <li className={styles.idea}>
             <p>
-              With different prints on one sheet: {speak.count(together.sheetsLess, 'sheet')} and{' '}
-              {speak.money(together.saved)} saved.
+              {together.rollLessMm === null
+                ? `With different prints on one sheet: ${speak.count(together.sheetsLess, 'sheet')}`
+                : `With different prints side by side: ${speak.number(together.rollLessMm / 1000, 2)} m of roll`}{' '}
+              and {speak.money(together.saved)} saved.
             </p>
             <Button
               blockedBy={blockedBy}

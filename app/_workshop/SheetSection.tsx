@@ -2,6 +2,7 @@
 
 import { newParts } from '@/lib/jobs/newParts';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
+import { mmFromInches } from '@/shared/units';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { today } from '../_documents/useToday';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -50,7 +51,10 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
         {
           label: 'A roll',
           make: (id) => ({
-            ...parts.sheet(id, 'Roll of transfer paper', { widthMm: 609.6, heightMm: 1000 }),
+            ...parts.sheet(id, 'Roll of transfer paper', {
+              widthMm: mmFromInches(24),
+              heightMm: mmFromInches(40),
+            }),
             form: 'roll',
             price: null,
           }),

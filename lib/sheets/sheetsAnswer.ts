@@ -12,7 +12,12 @@ export interface SheetsAnswer {
   readonly plan: SheetsPlan;
   readonly choices: readonly SheetChoice[];
   /** What sharing sheets would spare the whole job; null where it spares nothing or is so already. */
-  readonly together: { readonly sheetsLess: number; readonly saved: number } | null;
+  readonly together: {
+    readonly sheetsLess: number;
+    /** Of a roll, how much shorter a piece of it does; null for cut sheets. */
+    readonly rollLessMm: number | null;
+    readonly saved: number;
+  } | null;
   readonly smaller: readonly SmallerSize[];
   /** Only those at which a sheet is just full. */
   readonly quantities: readonly QuantitySpot[];
@@ -33,9 +38,11 @@ export function sheetsAnswer(input: JobInput, grid: Grid): SheetsAnswer | null {
     together: togetherInstead(input, costed, plan, grid),
     choices: compareSheets(input, grid),
     smaller: smallerSizes(input, costed, grid),
-    quantities: quantitySpots(costed, grid).filter(({ reasons }) =>
-      reasons.some(({ kind }) => kind === 'sheet'),
-    ),
+    // A roll is cut anywhere: no quantity fills it.
+    quantities:
+      plan.roll === null
+        ? quantitySpots(costed, grid).filter(({ reasons }) => reasons.some(({ kind }) => kind === 'sheet'))
+        : [],
   };
 }
 
@@ -48,7 +55,10 @@ function togetherInstead(
   if (input.job.gang === 'together' || costed.laidOut.prints.length < 2) return null;
   const after = costInput({ ...input, job: { ...input.job, gang: 'together' } }, grid);
   if (after === null) return null;
-  const sheetsLess = plan.count - plannedSheets(after.laidOut).count;
+  const shared = plannedSheets(after.laidOut);
+  const sheetsLess = plan.count - shared.count;
+  const rollLessMm =
+    plan.roll === null || shared.roll === null ? null : plan.roll.lengthMm - shared.roll.lengthMm;
   const saved = costed.sheet.fullCost - after.sheet.fullCost;
-  return sheetsLess > 0 && saved > 0 ? { sheetsLess, saved } : null;
+  return (rollLessMm ?? sheetsLess) > 0 && saved > 0 ? { sheetsLess, rollLessMm, saved } : null;
 }
