@@ -1,6 +1,7 @@
 import type { Brand } from './brand';
 import { MONEY_DIGITS, roundDecimal, roundToStep } from './decimal';
 import { numberFormat } from './numberFormat';
+import { splitWhole } from './splitWhole';
 import { currencyDigits } from './tables/currencies';
 
 /** Whole minor units (cents, yen, fils) of a currency that is named beside it. */
@@ -73,9 +74,7 @@ export function splitMinor(total: MinorUnits, shares: readonly number[]): readon
     throw new RangeError(`nothing to split over: the shares are ${shares.join(', ')}`);
   }
   const exact = shares.map((share) => Math.abs(total) * (share / sum));
-  return byLargestRemainder(Math.abs(total), exact).map(
-    (part) => (total < 0 ? -part || 0 : part) as MinorUnits,
-  );
+  return splitWhole(Math.abs(total), exact).map((part) => (total < 0 ? -part || 0 : part) as MinorUnits);
 }
 
 /**
@@ -90,7 +89,7 @@ export function splitMinor(total: MinorUnits, shares: readonly number[]): readon
 export function shownParts(total: number, parts: readonly number[], currency: string): readonly MinorUnits[] {
   const scale = 10 ** digitsOf(currency);
   const cents = parts.map((part) => Number((part * scale).toPrecision(MONEY_DIGITS)));
-  return byLargestRemainder(toMinor(total, currency), cents).map((part) => part as MinorUnits);
+  return splitWhole(toMinor(total, currency), cents).map((part) => part as MinorUnits);
 }
 
 /**
@@ -112,19 +111,4 @@ function digitsOf(currency: string): number {
   const digits = currencyDigits(currency);
   if (digits === null) throw new UnknownCurrency(currency);
   return digits;
-}
-
-function byLargestRemainder(total: number, exact: readonly number[]): number[] {
-  const parts = exact.map((value) => Math.floor(value));
-  const order = exact
-    .map((value, index) => ({ index, rest: value - Math.floor(value) }))
-    .sort((a, b) => b.rest - a.rest || a.index - b.index);
-  let left = total - parts.reduce((running, part) => running + part, 0);
-  for (let turn = 0; left !== 0 && order.length > 0; turn += 1) {
-    const at = left > 0 ? order[turn % order.length] : order[order.length - 1 - (turn % order.length)];
-    if (at === undefined) break;
-    parts[at.index] = (parts[at.index] ?? 0) + Math.sign(left);
-    left -= Math.sign(left);
-  }
-  return parts;
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { CostSection } from './CostSection';
+import { CurveSection } from './CurveSection';
 import type { DocketPart } from './docketPart';
 import { PricesSection } from './PricesSection';
 import { SheetsSection } from './SheetsSection';
@@ -12,13 +13,14 @@ type DocketFiguresProps = Readonly<{
   prices: DocketPart;
 }>;
 
-/** The sections of a docket that show what the sums came to: sheets, costs and prices. */
+/** The sections of a docket that show what the sums came to: sheets, costs, prices and the curve. */
 export function DocketFigures({ costs, prices }: DocketFiguresProps) {
   return (
     <>
       <SheetsSection {...costs} />
       <CostSection {...costs} />
       <PricesSection {...prices} />
+      <CurveSection {...prices} />
     </>
   );
 }

@@ -1,4 +1,5 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { type CurveStudyQuestion, curveAnswer } from '@/lib/price/curve/curveAnswer';
 import { type ListQuestion, listAnswer } from '@/lib/price/list/listAnswer';
 import { sheetsAnswer } from '@/lib/sheets/sheetsAnswer';
 import { trimAnswer } from '@/lib/sheets/trimAnswer';
@@ -10,6 +11,7 @@ import type { JobInput } from '@/shared/schemas/request';
  */
 export const studies = {
   sheets: (input: JobInput, grid: Grid) => sheetsAnswer(input, grid),
+  curve: (input: JobInput, grid: Grid, question: CurveStudyQuestion) => curveAnswer(input, grid, question),
   list: (input: JobInput, grid: Grid, question: ListQuestion) => listAnswer(input, grid, question),
   trim: (input: JobInput, grid: Grid, question: { readonly artworkId: string }) =>
     trimAnswer(input, grid, question),

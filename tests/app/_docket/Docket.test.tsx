@@ -157,9 +157,16 @@ describe('the sections', () => {
   it('stand in the order of the work under headings of one level', async () => {
     await layOut();
     // The sections of figures come a moment later, all at once.
-    await screen.findByRole('heading', { name: 'Prices' });
+    await screen.findByRole('heading', { name: 'Margin against batch size' });
     const names = screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent);
-    expect(names).toEqual(['The job', 'Checks', 'Sheets', 'Cost sheet', 'Prices']);
+    expect(names).toEqual([
+      'The job',
+      'Checks',
+      'Sheets',
+      'Cost sheet',
+      'Prices',
+      'Margin against batch size',
+    ]);
     expect(within(screen.getByRole('region', { name: 'The job' })).getByText('= 37')).toBeVisible();
   });
 });

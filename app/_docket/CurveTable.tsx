@@ -1,0 +1,72 @@
+'use client';
+
+import { useState } from 'react';
+import type { CurveStudy } from '@/lib/price/curve/curveAnswer';
+import { useTextContext } from '../_fields/useTextContext';
+import { Button } from '../_shell/Button';
+import { speakerOf } from '../_text/speaker';
+import styles from './CurveTable.module.css';
+import { Fold } from './Fold';
+
+type CurveTableProps = Readonly<{ study: CurveStudy; name: string }>;
+
+/** The curve as a table: the quantities that mean something and round ones first, all of them on a press. */
+export function CurveTable({ study, name }: CurveTableProps) {
+  const speak = speakerOf(useTextContext());
+  const [all, setAll] = useState(false);
+  const told = tellingOf(study);
+  const rows = study.points.filter(({ n }) => all || told.has(n));
+  return (
+    <Fold summary="The same as a table" line={`${speak.count(study.points.length, 'batch', 'batches')}`}>
+      <div className={styles.box}>
+        <table className={styles.table}>
+          <caption className="visuallyHidden">Cost, price and margin of {name} by batch size</caption>
+          <thead>
+            <tr>
+              <th scope="col">pieces</th>
+              <th scope="col">full cost each</th>
+              <th scope="col">price each, no tax</th>
+              <th scope="col">profit in all</th>
+              <th scope="col">margin</th>
+              <th scope="col">pays an hour</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ n, fullCost, price, profit, margin, payPerHour }) => (
+              <tr key={n} className={n === study.asked ? styles.asked : undefined}>
+                <th scope="row">
+                  {speak.number(n, 0)}
+                  {told.get(n) !== '' && told.get(n) !== undefined && (
+                    <span className={styles.why}>{told.get(n)}</span>
+                  )}
+                </th>
+                <td>{speak.money(fullCost / n)}</td>
+                <td>{speak.money(price / n)}</td>
+                <td>{speak.money(profit)}</td>
+                <td>{speak.share(margin)}</td>
+                <td>{speak.money(payPerHour)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {!all && <Button onPress={() => setAll(true)}>Show every quantity</Button>}
+    </Fold>
+  );
+}
+
+// Helpers
+
+const round = [1, 2, 3, 6, 12, 18, 24, 36, 48, 72, 96, 100, 144, 192, 240, 288, 384, 480, 500];
+
+/** Quantities worth a line, with what they are. */
+function tellingOf({ points, asked, breakEven, knee, spots }: CurveStudy): ReadonlyMap<number, string> {
+  const told = new Map<number, string>(round.map((n) => [n, '']));
+  const last = points.at(-1)?.n;
+  if (last !== undefined) told.set(last, '');
+  for (const { n } of spots) told.set(n, 'a sweet spot');
+  if (knee !== null) told.set(knee.n, 'the knee');
+  if (breakEven !== null) told.set(breakEven.first, 'pays its way');
+  told.set(asked, 'asked');
+  return told;
+}
