@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import type { CurveStudy } from '@/lib/price/curve/curveAnswer';
+import { tableQuantities } from '@/lib/price/curve/tableQuantities';
 import { useTextContext } from '../_fields/useTextContext';
 import { Button } from '../_shell/Button';
 import { speakerOf } from '../_text/speaker';
@@ -15,7 +16,8 @@ export function CurveTable({ study, name }: CurveTableProps) {
   const speak = speakerOf(useTextContext());
   const [all, setAll] = useState(false);
   const told = tellingOf(study);
-  const rows = study.points.filter(({ n }) => all || told.has(n));
+  const few = new Set(tableQuantities(study));
+  const rows = study.points.filter(({ n }) => all || few.has(n));
   return (
     <Fold summary="The same as a table" line={`${speak.count(study.points.length, 'batch', 'batches')}`}>
       <div className={styles.box}>
@@ -36,9 +38,7 @@ export function CurveTable({ study, name }: CurveTableProps) {
               <tr key={n} className={n === study.asked ? styles.asked : undefined}>
                 <th scope="row">
                   {speak.number(n, 0)}
-                  {told.get(n) !== '' && told.get(n) !== undefined && (
-                    <span className={styles.why}>{told.get(n)}</span>
-                  )}
+                  {told.has(n) && <span className={styles.why}>{told.get(n)}</span>}
                 </th>
                 <td>{speak.money(fullCost / n)}</td>
                 <td>{speak.money(price / n)}</td>
@@ -57,13 +57,9 @@ export function CurveTable({ study, name }: CurveTableProps) {
 
 // Helpers
 
-const round = [1, 2, 3, 6, 12, 18, 24, 36, 48, 72, 96, 100, 144, 192, 240, 288, 384, 480, 500];
-
-/** Quantities worth a line, with what they are. */
-function tellingOf({ points, asked, breakEven, knee, spots }: CurveStudy): ReadonlyMap<number, string> {
-  const told = new Map<number, string>(round.map((n) => [n, '']));
-  const last = points.at(-1)?.n;
-  if (last !== undefined) told.set(last, '');
+/** What is so about a quantity. */
+function tellingOf({ steps, asked, breakEven, knee, spots }: CurveStudy): ReadonlyMap<number, string> {
+  const told = new Map<number, string>(steps.map((n) => [n, 'just full']));
   for (const { n } of spots) told.set(n, 'a sweet spot');
   if (knee !== null) told.set(knee.n, 'the knee');
   if (breakEven !== null) told.set(breakEven.first, 'pays its way');

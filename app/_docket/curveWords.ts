@@ -1,6 +1,7 @@
 import type { BatchPoint } from '@/lib/price/curve/batchPoint';
 import type { CurveStudy } from '@/lib/price/curve/curveAnswer';
-import type { QuantitySpot, SpotReason } from '@/lib/price/curve/quantitySpots';
+import type { QuantitySpot } from '@/lib/price/curve/quantitySpots';
+import type { SpotReason } from '@/lib/price/curve/usedUpAt';
 import type { Job } from '@/shared/schemas/job';
 import type { Speaker } from '../_text/speaker';
 

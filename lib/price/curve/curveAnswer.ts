@@ -12,6 +12,7 @@ import { type Knee, knee } from './knee';
 import { type QuantitySpot, quantitySpots } from './quantitySpots';
 import { scrapRange } from './scrapRange';
 import { type SpreadPoint, spoilageSpread } from './spoilageSpread';
+import { usedUpAt } from './usedUpAt';
 
 /** Fewer batches than this make no curve worth reading, more no curve worth waiting for. */
 const LEAST_TO = 100;
@@ -27,6 +28,8 @@ export interface CurveStudy {
   readonly kind: 'curve';
   /** Good pieces the job asks for. */
   readonly asked: number;
+  /** The last batch drawn. */
+  readonly to: number;
   /** Which price stands in the points; at the target every batch leaves the same margin. */
   readonly priced: 'flat' | 'asked' | 'target';
   /** In rising order; a batch for which a formula of the maker gives no number is left out. */
@@ -38,6 +41,8 @@ export interface CurveStudy {
   readonly knee: Knee | null;
   /** The next good quantities above the asked one. */
   readonly spots: readonly QuantitySpot[];
+  /** Quantities at which sheets or a session are just used up, rising. */
+  readonly steps: readonly number[];
 }
 
 export type CurveAnswer =
@@ -65,12 +70,14 @@ function curveOf(costed: CostedJob, grid: Grid, { flatPrice }: CurveStudyQuestio
   return {
     kind: 'curve',
     asked,
+    to,
     priced,
     points,
     spread: spoilageSpread(costed, grid, wanted, scrapRanges(costed)),
     breakEven: priced === 'target' ? null : breakEven(points),
     knee: priced === 'target' ? null : knee(points),
     spots: quantitySpots(costed, grid),
+    steps: [...usedUpAt(costed.laidOut, 1, to).keys()],
   };
 }
 

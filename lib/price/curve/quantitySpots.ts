@@ -3,12 +3,7 @@ import type { Grid } from '../../grid/evaluateGrid';
 import { piecesOf } from '../../grid/fillLine';
 import type { LaidOutJob } from '../../sheets/layOutJob';
 import { batchEvaluator } from './batchEvaluator';
-
-/** What is used up to the last place at a quantity. */
-export type SpotReason =
-  | { readonly kind: 'sheet'; readonly lineId: string; readonly placementId: string; readonly print: number }
-  | { readonly kind: 'session' }
-  | { readonly kind: 'pack'; readonly lineId: string; readonly size: string; readonly packSize: number };
+import { type SpotReason, usedUpAt } from './usedUpAt';
 
 export interface QuantitySpot {
   readonly n: number;
@@ -50,32 +45,16 @@ export function quantitySpots({ laidOut }: CostedJob, grid: Grid, count = 3): re
   });
 }
 
-function reasonsAhead(
-  { job, prints }: LaidOutJob,
-  asked: number,
-): ReadonlyMap<number, readonly SpotReason[]> {
-  const found = new Map<number, SpotReason[]>();
-  const add = (n: number, reason: SpotReason) => {
-    if (!found.has(n)) found.set(n, []);
-    found.get(n)?.push(reason);
-  };
-  for (let n = Math.floor(asked) + 1; n <= AT_MOST_TIMES * asked + 1; n += 1) {
-    for (const { lineId, placementId, print, pieces, perSheet, ganged } of prints) {
-      const group = ganged === undefined ? pieces : ganged.own + ganged.others;
-      // The sheets that n pieces fill to the last place, where one piece more begins another.
-      const sheetsAt = (quantity: number) => Math.ceil((quantity * group) / asked / perSheet - 1e-9);
-      if (perSheet > 1 && sheetsAt(n + 1) > sheetsAt(n))
-        add(n, { kind: 'sheet', lineId, placementId, print });
-    }
-    const { piecesPerSession } = job.job;
-    if (piecesPerSession !== null && n % piecesPerSession === 0) add(n, { kind: 'session' });
-  }
-  for (const line of job.lines) {
+function reasonsAhead(laidOut: LaidOutJob, asked: number): ReadonlyMap<number, readonly SpotReason[]> {
+  const found = new Map(usedUpAt(laidOut, Math.floor(asked) + 1, AT_MOST_TIMES * asked + 1));
+  for (const line of laidOut.job.lines) {
     for (const { size, quantity } of line.sizes) {
       const packSize = line.blank.sizes.find(({ name }) => name === size)?.packSize ?? 1;
       const short = packSize * Math.ceil(quantity / packSize - 1e-9) - quantity;
-      if (packSize > 1 && short > 0)
-        add(asked + short, { kind: 'pack', lineId: line.line.id, size, packSize });
+      if (packSize > 1 && short > 0) {
+        const n = asked + short;
+        found.set(n, [...(found.get(n) ?? []), { kind: 'pack', lineId: line.line.id, size, packSize }]);
+      }
     }
   }
   return found;
