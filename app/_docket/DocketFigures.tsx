@@ -3,6 +3,7 @@
 import { CostSection } from './CostSection';
 import { CurveSection } from './CurveSection';
 import type { DocketPart } from './docketPart';
+import { LeverSection } from './LeverSection';
 import { PricesSection } from './PricesSection';
 import { SheetsSection } from './SheetsSection';
 
@@ -13,7 +14,7 @@ type DocketFiguresProps = Readonly<{
   prices: DocketPart;
 }>;
 
-/** The sections of a docket that show what the sums came to: sheets, costs, prices and the curve. */
+/** The sections of a docket that show what the sums came to: sheets, costs, prices, the curve and what would raise it. */
 export function DocketFigures({ costs, prices }: DocketFiguresProps) {
   return (
     <>
@@ -21,6 +22,7 @@ export function DocketFigures({ costs, prices }: DocketFiguresProps) {
       <CostSection {...costs} />
       <PricesSection {...prices} />
       <CurveSection {...prices} />
+      <LeverSection {...prices} />
     </>
   );
 }

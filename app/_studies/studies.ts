@@ -1,6 +1,8 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { type CurveStudyQuestion, curveAnswer } from '@/lib/price/curve/curveAnswer';
+import { type LeversQuestion, leversAnswer } from '@/lib/price/levers/leversAnswer';
 import { type ListQuestion, listAnswer } from '@/lib/price/list/listAnswer';
+import { type SeekQuestion, seekAnswer } from '@/lib/price/seek/seekAnswer';
 import { sheetsAnswer } from '@/lib/sheets/sheetsAnswer';
 import { trimAnswer } from '@/lib/sheets/trimAnswer';
 import type { JobInput } from '@/shared/schemas/request';
@@ -12,6 +14,8 @@ import type { JobInput } from '@/shared/schemas/request';
 export const studies = {
   sheets: (input: JobInput, grid: Grid) => sheetsAnswer(input, grid),
   curve: (input: JobInput, grid: Grid, question: CurveStudyQuestion) => curveAnswer(input, grid, question),
+  levers: (input: JobInput, grid: Grid, question: LeversQuestion) => leversAnswer(input, grid, question),
+  seek: (input: JobInput, grid: Grid, question: SeekQuestion) => seekAnswer(input, grid, question),
   list: (input: JobInput, grid: Grid, question: ListQuestion) => listAnswer(input, grid, question),
   trim: (input: JobInput, grid: Grid, question: { readonly artworkId: string }) =>
     trimAnswer(input, grid, question),

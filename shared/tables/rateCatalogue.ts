@@ -199,3 +199,6 @@ export const rateNames = Object.keys(rateCatalogue) as readonly RateName[];
 
 /** @returns the definition under its plain type. */
 export const rateDefinition = (name: RateName): RateDefinition => rateCatalogue[name];
+
+/** @returns whether a text is the name of a workshop rate. */
+export const isRateName = (text: string): text is RateName => Object.hasOwn(rateCatalogue, text);

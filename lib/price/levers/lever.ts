@@ -26,6 +26,8 @@ export interface LeverDraft {
 export interface JobFigures {
   readonly pieces: number;
   readonly fullCostEach: number;
+  /** Price for the target margin. */
+  readonly targetEach: number;
   readonly profit: number;
   readonly margin: number;
   readonly payPerHour: number;

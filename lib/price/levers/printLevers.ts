@@ -19,28 +19,31 @@ function placementDrafts({ laidOut }: CostedJob): readonly LeverDraft[] {
     const printed = prints.filter(
       ({ lineId, placementId }) => lineId === place.line.line.id && placementId === placement.id,
     );
-    const smaller = printed.flatMap(({ print, widthMm, heightMm, perSheet }): readonly LeverDraft[] => {
-      const spot = sizeSweetSpots({
-        sheetWidthMm: job.sheet.widthMm,
-        sheetHeightMm: job.sheet.heightMm,
-        marginMm: job.printer.marginMm,
-        gutterMm: job.workshop.policy.gutterMm,
-        pieceWidthMm: widthMm,
-        pieceHeightMm: heightMm,
-      }).find(({ scale, count }) => scale < 1 && count > perSheet);
-      if (spot === undefined) return [];
-      const size = scaledSize({ widthMm, heightMm }, spot.scale, job.workshop.units.length);
-      return [
-        {
-          id: 'smallerPrint',
-          facts: { ...facts, ...size, fromWidthMm: widthMm, fromHeightMm: heightMm, perSheet: spot.count },
-          changes: [
-            place.change(['prints', print, 'widthMm'], size.widthMm),
-            place.change(['prints', print, 'heightMm'], size.heightMm),
-          ],
-        },
-      ];
-    });
+    // A roll is cut anywhere: no size fills it better.
+    const smaller = (job.sheet.form === 'roll' ? [] : printed).flatMap(
+      ({ print, widthMm, heightMm, perSheet }): readonly LeverDraft[] => {
+        const spot = sizeSweetSpots({
+          sheetWidthMm: job.sheet.widthMm,
+          sheetHeightMm: job.sheet.heightMm,
+          marginMm: job.printer.marginMm,
+          gutterMm: job.workshop.policy.gutterMm,
+          pieceWidthMm: widthMm,
+          pieceHeightMm: heightMm,
+        }).find(({ scale, count }) => scale < 1 && count > perSheet);
+        if (spot === undefined) return [];
+        const size = scaledSize({ widthMm, heightMm }, spot.scale, job.workshop.units.length);
+        return [
+          {
+            id: 'smallerPrint',
+            facts: { ...facts, ...size, fromWidthMm: widthMm, fromHeightMm: heightMm, perSheet: spot.count },
+            changes: [
+              place.change(['prints', print, 'widthMm'], size.widthMm),
+              place.change(['prints', print, 'heightMm'], size.heightMm),
+            ],
+          },
+        ];
+      },
+    );
     const isAlone = placement.replacements === 'alone' && printed.some(({ perSheet }) => perSheet > 1);
     return [
       ...smaller,

@@ -40,6 +40,7 @@ export function figuresOf({ sheet }: CostedJob): JobFigures {
   return {
     pieces,
     fullCostEach: wholeJob(sheet, 'fullCost') / pieces,
+    targetEach: wholeJob(sheet, 'target') / pieces,
     profit: wholeJob(sheet, 'profit'),
     margin: wholeJob(sheet, 'margin'),
     payPerHour: wholeJob(sheet, 'payPerHour'),

@@ -157,7 +157,7 @@ describe('the sections', () => {
   it('stand in the order of the work under headings of one level', async () => {
     await layOut();
     // The sections of figures come a moment later, all at once.
-    await screen.findByRole('heading', { name: 'Margin against batch size' });
+    await screen.findByRole('heading', { name: 'Prices' }, { timeout: 10_000 });
     const names = screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent);
     expect(names).toEqual([
       'The job',
@@ -166,6 +166,7 @@ describe('the sections', () => {
       'Cost sheet',
       'Prices',
       'Margin against batch size',
+      'What would raise it',
     ]);
     expect(within(screen.getByRole('region', { name: 'The job' })).getByText('= 37')).toBeVisible();
   });

@@ -1,0 +1,168 @@
+'use client';
+
+import { useState } from 'react';
+import type { Lever } from '@/lib/price/levers/lever';
+import type { LeverAim } from '@/lib/price/levers/levers';
+import { sameValue } from '@/lib/stored/sameValue';
+import type { Change } from '@/shared/finding';
+import { useMaker } from '../_documents/useMaker';
+import { PickRow } from '../_fields/PickRow';
+import { useTextContext } from '../_fields/useTextContext';
+import { DocketSection } from '../_figures/DocketSection';
+import { Button } from '../_shell/Button';
+import { useStudy } from '../_studies/useStudy';
+import { leverText } from '../_text/leverText';
+import { type Speaker, speakerOf } from '../_text/speaker';
+import { changesBack } from './changesBack';
+import type { DocketPart } from './docketPart';
+import { LastGood } from './LastGood';
+import styles from './LeverSection.module.css';
+import { NotYet } from './NotYet';
+import { SeekPart } from './SeekPart';
+
+/** A change that was tried, with the way back. */
+interface Tried {
+  readonly says: string;
+  readonly changes: readonly Change[];
+  readonly back: readonly Change[];
+}
+
+const aims: readonly { readonly value: LeverAim; readonly label: string }[] = [
+  { value: 'margin', label: 'margin' },
+  { value: 'payPerHour', label: 'pay an hour' },
+];
+
+/** Section 7: the single changes that would leave more of a job, each to be tried and taken back, and what is sought. */
+export function LeverSection(part: DocketPart) {
+  const { jobId, answer, input, madeOf, stale } = part;
+  const context = useTextContext();
+  const speak = speakerOf(context);
+  const { applyFix } = useMaker();
+  const [aim, setAim] = useState<LeverAim>('margin');
+  const [tried, setTried] = useState<readonly Tried[]>([]);
+  const isPriced = answer?.prices != null;
+  const { newest, failure } = useStudy('levers', isPriced ? madeOf : null, { aim });
+  const isCurrent = newest?.input === madeOf && newest.question.aim === aim && !stale;
+  const waiting = isCurrent ? undefined : 'The job has changed; its levers are being tried out anew.';
+  const take = (lever: Lever) => {
+    const says = leverText(lever, context);
+    setTried((before) => [
+      ...before,
+      { says, changes: lever.changes, back: changesBack(lever.changes, input) },
+    ]);
+    applyFix(jobId, `Tried: ${says}`, lever.changes);
+  };
+  const takeBack = (one: Tried) => {
+    applyFix(jobId, `Taken back: ${one.says}`, one.back);
+    setTried((before) => before.filter((other) => other !== one));
+  };
+  const found = newest?.answer ?? null;
+  return (
+    <DocketSection
+      numeral={7}
+      heading="What would raise it"
+      line="one change at a time, each tried on the whole job"
+      id="levers"
+    >
+      {!isPriced ? (
+        <NotYet what="The levers" />
+      ) : (
+        <>
+          {stale && <LastGood />}
+          {failure !== null && (
+            <p role="alert">
+              The levers could not be tried out: {failure}. The prices are not touched by it.
+            </p>
+          )}
+          {tried.length > 0 && (
+            <ul className={styles.list} aria-label="Tried">
+              {tried.map((one) => (
+                <li className={styles.lever} key={one.says}>
+                  <p>
+                    <strong>Tried.</strong> {one.says}
+                    {!stands(one, input) && (
+                      <span className={styles.gain}>
+                        You have changed it since, so there is nothing to take back.
+                      </span>
+                    )}
+                  </p>
+                  {stands(one, input) ? (
+                    <Button onPress={() => takeBack(one)}>Take it back</Button>
+                  ) : (
+                    <Button
+                      kind="quiet"
+                      onPress={() => setTried((before) => before.filter((other) => other !== one))}
+                    >
+                      Leave it
+                    </Button>
+                  )}
+                </li>
+              ))}
+            </ul>
+          )}
+          <PickRow label="What is to grow" value={aim} choices={aims} onPick={setAim} />
+          {found !== null && found.ceilingEach !== null && (
+            <p className={styles.words}>
+              The target, {speak.money(found.before.targetEach)} a piece without tax, lies above the most this
+              crowd pays, {speak.money(found.ceilingEach)}. A discount is no answer to that.{' '}
+              {closing(found.levers, found.ceilingEach)}
+            </p>
+          )}
+          <div className={styles.room} aria-busy={!isCurrent}>
+            {found === null ? (
+              <p className={styles.words}>Each change is being tried on the whole job.</p>
+            ) : found.levers.length === 0 ? (
+              <p className={styles.words}>No single change that is known here leaves more of this job.</p>
+            ) : (
+              <ul className={styles.list} aria-label="Levers, biggest first">
+                {found.levers.map((lever) => {
+                  const says = leverText(lever, context);
+                  return (
+                    <li className={styles.lever} key={`${lever.id} ${says}`}>
+                      <p>
+                        {says}
+                        <span className={styles.gain}>{gainWords(lever, speak)}</span>
+                      </p>
+                      <Button blockedBy={waiting} onPress={() => take(lever)}>
+                        Try it
+                      </Button>
+                    </li>
+                  );
+                })}
+              </ul>
+            )}
+          </div>
+          <SeekPart {...part} />
+        </>
+      )}
+    </DocketSection>
+  );
+
+  function closing(levers: readonly Lever[], ceilingEach: number): string {
+    const closes = levers.find(({ after }) => after.targetEach <= ceilingEach + 1e-9);
+    return closes === undefined
+      ? 'None of these alone closes the gap; a larger batch or another way of selling may, or this is not to be made.'
+      : `This alone closes the gap: ${leverText(closes, context)}`;
+  }
+}
+
+// Helpers
+
+/** Whether what was tried is still what stands. */
+const stands = ({ changes }: Tried, input: DocketPart['input']): boolean =>
+  changesBack(changes, input).every(({ value }, index) => sameValue(value, changes[index]?.value));
+
+function gainWords({ gain }: Lever, speak: Speaker): string {
+  const parts = [
+    `${signed(gain.margin * 100, speak)} points of margin`,
+    `${signed(gain.payPerHour, speak)} an hour`,
+    ...(Math.abs(gain.savingEach) >= 0.005
+      ? [`a piece costs ${speak.money(Math.abs(gain.savingEach))} ${gain.savingEach > 0 ? 'less' : 'more'}`]
+      : []),
+    `${signed(gain.profit, speak)} profit in all`,
+  ];
+  return parts.join(', ');
+}
+
+const signed = (value: number, speak: Speaker): string =>
+  `${value > 0.005 ? '+' : ''}${speak.number(value, 2)}`;
