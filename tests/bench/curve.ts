@@ -4,6 +4,7 @@ import { Grid } from '@/lib/grid/evaluateGrid';
 import { costInput } from '@/lib/price/costInput';
 import { batchCurve } from '@/lib/price/curve/batchCurve';
 import { batchTariffs } from '@/lib/price/curve/batchTariffs';
+import { curveAnswer } from '@/lib/price/curve/curveAnswer';
 import { levers } from '@/lib/price/levers/levers';
 import type { JobInput } from '@/shared/schemas/request';
 import { type BenchRow, median, percentile, times } from './measure';
@@ -14,9 +15,12 @@ export function benchCurve(): readonly BenchRow[] {
   const club = clubOrder('2026-11-25', '2026-12-11');
   const fair = fairShirts('2026-11-25');
   return [
-    curve('batch curve, 500 points, one line', club, 500, grid),
+    curve('batch curve, 500 points, one line (budget 150)', club, 500, grid),
     curve('batch curve, 100 points, one line', club, 100, grid),
     curve('batch curve, 100 points, four lines', fair, 100, grid),
+    row('everything the curve’s section shows, 100 points', 20, () =>
+      curveAnswer(club, grid, { flatPrice: 20 }),
+    ),
     row('two-part tariff over 100 batches', 40, () => batchTariffs(costed(club, grid), grid)),
     row('levers of a job', 10, () => levers(club, costed(club, grid), grid)),
   ];
