@@ -30,6 +30,7 @@ const rules = {
   cap: 'Orders are capped: none pays more than a larger one would.',
   slab: 'Orders are reckoned by slabs: the lower price holds only for the pieces beyond a break.',
   tariff: 'Orders are sold at so much to start and so much a piece.',
+  none: 'The rule chosen cannot be kept with these figures, so the list stands as it is.',
 } as const;
 
 /** Whether more pieces ever cost less, where, and what cures it; a cure can be taken back. */
@@ -61,7 +62,7 @@ export function PriceListTest(props: PriceListTestProps) {
       </h3>
       {selling !== 'asListed' && (
         <div className={styles.row}>
-          <p>{rules[selling]}</p>
+          <p>{rules[groups[0]?.sold.kind === selling ? selling : 'none']}</p>
           {taken === null && (
             <Button
               onPress={() =>

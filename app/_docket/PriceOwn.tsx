@@ -77,7 +77,9 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
             <div className={styles.field} key={from}>
               <NumberField
                 {...field(
-                  `${breakWords({ from, to: next === undefined ? null : next - 1 })} pieces`,
+                  next === undefined
+                    ? `${from} pieces and up`
+                    : `${breakWords({ from, to: next - 1 })} pieces`,
                   [...path, own < 0 ? `new${from}` : own, 'each'],
                   `Own price from ${from} pieces`,
                 )}

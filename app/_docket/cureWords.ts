@@ -50,7 +50,7 @@ export function cureWords(
         name: 'Softer steps',
         says: `Your own prices become ${(breaks ?? [])
           .map(({ each }) => formatMinor(each, currency, locale))
-          .join(', ')} ${currency}, as much as clean edges need.`,
+          .join(', ')} ${currency}, what clean edges need. More breaks would make smaller steps.`,
         button: 'Soften the steps',
       };
     case 'shifted':
@@ -83,7 +83,7 @@ export function effectWords({ effects, sizes, kind }: CureOffer, voice: ListVoic
     kind === 'tariff' || sizes.length === voice.sizes.length ? '' : ` of ${someSizes(sizes, voice.sizes)}`;
   const buyers = told.map(
     ({ n, before, after }, index) =>
-      `${speak.number(n, 0)}${index === 0 ? ` pieces${of} pay` : ''} ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,
+      `${speak.number(n, 0)}${index === 0 ? ` pieces${of}` : ''} pay ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,
   );
   const gain = ({ profitAfter, profitBefore }: SellingEffect) => profitAfter - profitBefore;
   const worst = changed.reduce((least, next) => (gain(next) < gain(least) ? next : least));

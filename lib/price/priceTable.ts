@@ -6,6 +6,7 @@ import { present } from '../grid/present';
 import { caseEvaluator } from './caseEvaluator';
 import { type BreakSpan, breakSpans, dearestQuantities } from './dearestQuantity';
 import { printGroupOf } from './printGroups';
+import { sizeCharges } from './sizeCharges';
 import { sizePrices } from './sizePrices';
 
 /** One cell of the price table: a piece of a size in a batch of a break. */
@@ -72,6 +73,7 @@ function priceLine(
     line,
     spans,
     spans.map((_, span) => line.sizes.map((size) => present(unpriced[placeOf(span, size)], 'target'))),
+    sizeCharges(costed, line),
   );
   // One make may have several prices: a maker's own up-charge stands for a size, not for what it costs.
   const wanted = spans.flatMap((span, spanIndex) =>

@@ -1,7 +1,6 @@
 import { fromMinor, type MinorUnits, toMinor, toPriceEnding } from '@/shared/money';
 import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJob';
 import type { BreakSpan } from './dearestQuantity';
-import { sizeCharges } from './sizeCharges';
 import { taxInside } from './taxInside';
 import { writtenPrice } from './writtenPrice';
 
@@ -19,12 +18,14 @@ export interface SizePrice {
  * it, or one price over the mix covers all. No suggestion lies below the target it is made of.
  *
  * @param targets unrounded and without tax, one list for each break, one amount for each size of the line
+ * @param charges what each size adds to an own price, whole minor units
  */
 export function sizePrices(
   job: ResolvedJob,
   line: ResolvedLine,
   spans: readonly BreakSpan[],
   targets: readonly (readonly number[])[],
+  charges: readonly MinorUnits[],
 ): readonly (readonly SizePrice[])[] {
   const { currency } = job.workshop;
   const isAveraged = line.line.upCharging === 'averaged';
@@ -33,7 +34,6 @@ export function sizePrices(
       ? ofBreak.map(() => writtenPrice(job, mixMean(line.sizes, ofBreak)))
       : separatePrices(job, ofBreak),
   );
-  const charges = sizeCharges(line, suggestions, currency);
   return spans.map(({ from }, index) => {
     const own = line.line.ownPrices.find((price) => price.from === from);
     return (suggestions[index] ?? []).map((suggested, size): SizePrice => {

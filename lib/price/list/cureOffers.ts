@@ -42,8 +42,12 @@ interface CureCase {
 export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase): readonly CureOffer[] {
   const { job } = costed.laidOut;
   const { currency, policy } = job.workshop;
-  const charges = chargesOf(line, table, currency);
-  const [first = { size: '', charge: 0 }] = charges;
+  const charges = sizeCharges(costed, line).map((charge, index) => ({
+    charge,
+    size: line.sizes[index]?.size ?? '',
+  }));
+  const [first] = charges;
+  if (first === undefined) return [];
   const least = charges.reduce((less, next) => (next.charge < less.charge ? next : less), first);
   const before = listAt(table, least.size, currency);
   const falling = line.sizes.map(({ size }) => listAt(table, size, currency)).filter((list) => list !== null);
@@ -121,17 +125,6 @@ export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase):
         return cure satisfies never;
     }
   }
-}
-
-function chargesOf(line: ResolvedLine, table: readonly TablePrice[], currency: string) {
-  const starts = [...new Set(table.map(({ from }) => from))];
-  const suggestions = starts.map((from) =>
-    table.filter((cell) => cell.from === from).map(({ suggested }) => suggested),
-  );
-  return sizeCharges(line, suggestions, currency).map((charge, index) => ({
-    charge,
-    size: line.sizes[index]?.size ?? '',
-  }));
 }
 
 function listAt(table: readonly TablePrice[], size: string, currency: string): PriceList | null {

@@ -74,14 +74,14 @@ function answerLine(
   const tariff = toldTariff(costed, line, grid);
   const groups = listGroups(costed, line, table, tariff?.written ?? null);
   const [first] = groups;
-  const { selling } = line.line;
   const charges = upCharges(costed, line.line.id, policy.upChargeStep ?? policy.priceStep);
   const endings =
     job.lines.length > 1 ? null : priceEndings(costed, grid, policy.priceStep, line.line.marketCeiling);
+  const asListed = groups.every(({ sold }) => sold.kind === 'asListed');
   const isFalling = groups.some(({ stretches }) => stretches.length > 0);
   const sizes = sizesAsSold(
     line,
-    selling === 'tariff' ? line.sizes.map(({ size }) => size) : (first?.sizes ?? []),
+    first?.sizes ?? [],
     job.ownRows.some(({ cost }) => cost.kind === 'formula'),
   );
   return {
@@ -92,7 +92,7 @@ function answerLine(
     upCharges: charges.ok ? charges.value : null,
     groups,
     cures:
-      isFalling && selling === 'asListed'
+      isFalling && asListed
         ? cureOffers({ costed, line, table, tariff: tariff?.written ?? null, evaluate })
         : [],
     tariff,

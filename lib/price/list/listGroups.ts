@@ -40,7 +40,7 @@ export function listGroups(
   for (const { lineId, size, list } of tableLists(table, currency)) {
     if (lineId !== line.id) continue;
     // So much to start and a piece is asked for the mix: one list for all of it.
-    const key = line.selling === 'tariff' ? '' : JSON.stringify(list.breaks);
+    const key = line.selling === 'tariff' && tariff !== null ? '' : JSON.stringify(list.breaks);
     const known = groups.get(key);
     groups.set(key, { list: known?.list ?? list, sizes: [...(known?.sizes ?? []), size] });
   }

@@ -70,7 +70,7 @@ describe('what is said of a price list', () => {
     ])
       expect(screen.getByRole('button', { name })).toBeInTheDocument();
     text(
-      /^11 pieces of S to XL pay 240\.00 instead of 253\.00, 23 432\.00 instead of 460\.00,? and 47 792\.00 instead of 846\.00 USD\. At 47 it takes 5\d\.\d\d USD from your profit/,
+      /^11 pieces of S to XL pay 240\.00 instead of 253\.00, 23 pay 432\.00 instead of 460\.00,? and 47 pay 792\.00 instead of 846\.00 USD\. At 47 it takes 5\d\.\d\d USD from your profit/,
     );
     text(/this moves them for every job/);
   });

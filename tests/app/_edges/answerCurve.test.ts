@@ -21,6 +21,17 @@ describe('answerCurve', () => {
     );
   });
 
+  it('tests the list that stands: own prices in place of suggestions', () => {
+    const each = { 1: 26, 6: 23, 12: 20, 24: 18, 48: 16.5 };
+    const ownPrices = Object.entries(each).map(([from, price]) => ({ from: Number(from), each: price }));
+    const own = answerCurve(clubWith({ 'job.lines.0.ownPrices': ownPrices }), TODAY, question);
+    expect(own.inversions?.filter(({ sizes }) => sizes.includes('S'))).toEqual([
+      expect.objectContaining({ from: 11, to: 11, cheaperAt: 12 }),
+      expect.objectContaining({ from: 22, to: 23, cheaperAt: 24 }),
+      expect.objectContaining({ from: 45, to: 47, cheaperAt: 48 }),
+    ]);
+  });
+
   it('gives none of them while prices are withheld', () => {
     const stopped = answerCurve(clubWith({ 'job.lines.0.orderedQuantity': 36 }), TODAY, question);
     expect(stopped).toMatchObject({ kind: 'answered', curve: null, tariff: null, inversions: null });

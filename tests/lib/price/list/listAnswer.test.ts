@@ -141,6 +141,14 @@ describe('the test of a price list', () => {
   });
 });
 
+interface DrawnList {
+  readonly starts: readonly number[];
+  readonly prices: readonly number[];
+  readonly typed: readonly boolean[];
+  readonly upCharging: string;
+  readonly job: JobInput;
+}
+
 describe('a cure of any list', () => {
   const blanks = [4, 6.1] as const;
   const jobOf = (sizes: readonly number[]) =>
@@ -161,42 +169,84 @@ describe('a cure of any list', () => {
     );
 
   it('makes every total rise or stay from 1 to 2,000 pieces, in every size', () => {
-    fc.assert(
-      fc.property(lists, ({ starts, prices, typed, upCharging, job }) => {
-        const [plain] = job.job.lines;
-        const line = {
-          ...plain,
-          upCharging,
-          ownPrices: starts.flatMap((from, index) =>
-            typed[index] ? [{ from, each: (prices[index] ?? 100) / 100 }] : [],
-          ),
-        };
-        const input = jobInputSchema.parse({
-          ...job,
-          workshop: { ...job.workshop, policy: { ...job.workshop.policy, breaks: starts } },
-          job: { ...job.job, lines: [line] },
-        });
-        const before = costed(input);
-        const [resolved] = before.laidOut.job.lines;
-        if (resolved === undefined) throw new Error('the job has no line');
-        const tariff = writtenTariff({ start: 20.5, each: 6, largestError: 0, largestErrorAt: 1 }, 'USD');
-        const table = priceTable(before, grid);
-        const evaluate = caseEvaluator(before, resolved, grid);
-        for (const { kind, changes } of cureOffers({
-          costed: before,
-          line: resolved,
-          table,
-          tariff,
-          evaluate,
-        })) {
-          const after = costed(jobInputSchema.parse(applyChanges(input, changes)));
-          const [cured] = after.laidOut.job.lines;
-          if (cured === undefined) throw new Error('the line is gone');
-          for (const group of listGroups(after, cured, priceTable(after, grid), tariff))
-            expect(firstFall(group.sold), `${kind} of ${group.sizes.join(', ')}`).toBeNull();
-        }
-      }),
-      cases(60),
-    );
+    fc.assert(fc.property(lists, expectClean), cases(60));
   }, 30_000);
+
+  it('keeps the other size clean where the breaks of a dearer first size move', () => {
+    expectClean({
+      starts: [1, 21, 83],
+      prices: [300, 300, 613],
+      typed: [false, false, true],
+      upCharging: 'separate',
+      job: jobs[1],
+    });
+  });
+
+  function expectClean({ starts, prices, typed, upCharging, job }: DrawnList): void {
+    const [plain] = job.job.lines;
+    const line = {
+      ...plain,
+      upCharging,
+      ownPrices: starts.flatMap((from, index) =>
+        typed[index] ? [{ from, each: (prices[index] ?? 100) / 100 }] : [],
+      ),
+    };
+    const input = jobInputSchema.parse({
+      ...job,
+      workshop: { ...job.workshop, policy: { ...job.workshop.policy, breaks: starts } },
+      job: { ...job.job, lines: [line] },
+    });
+    const before = costed(input);
+    const [resolved] = before.laidOut.job.lines;
+    if (resolved === undefined) throw new Error('the job has no line');
+    const tariff = writtenTariff({ start: 20.5, each: 6, largestError: 0, largestErrorAt: 1 }, 'USD');
+    const table = priceTable(before, grid);
+    const evaluate = caseEvaluator(before, resolved, grid);
+    for (const { kind, changes } of cureOffers({
+      costed: before,
+      line: resolved,
+      table,
+      tariff,
+      evaluate,
+    })) {
+      const after = costed(jobInputSchema.parse(applyChanges(input, changes)));
+      const [cured] = after.laidOut.job.lines;
+      if (cured === undefined) throw new Error('the line is gone');
+      for (const group of listGroups(after, cured, priceTable(after, grid), tariff))
+        expect(firstFall(group.sold), `${kind} of ${group.sizes.join(', ')}`).toBeNull();
+    }
+  }
+});
+
+describe('lists at the edges of what can be typed', () => {
+  it.each([
+    ['JPY', 50, 50],
+    ['KWD', 0.005, 5],
+  ])('in %s prices end on %d and a cap passes the test', (currency, priceStep, minorStep) => {
+    const answer = answerOf(
+      clubWith({
+        'workshop.currency': currency,
+        'workshop.policy.priceStep': priceStep,
+        'job.lines.0.selling': 'cap',
+      }),
+    );
+    for (const { list, falls } of answer.groups) {
+      expect(falls).toBeNull();
+      for (const { each } of list.breaks) expect(each % minorStep).toBe(0);
+    }
+  });
+
+  it('asks for cost and fees alone at a margin of nothing', () => {
+    const zero = { value: 0, unit: 'share', date: '2026-11-25', origin: 'yours' };
+    const answer = answerOf(clubWith({ 'workshop.rates.targetMargin': zero }));
+    // 37 shirts cost 411.80 in full, 418.29 with 1.5515 % of fees: 11.31 each.
+    expect(answer.endings?.target).toBeCloseTo(11.31, 1);
+    expect(answer.groups.length).toBeGreaterThan(0);
+  });
+
+  it('has no list while fees and margin leave nothing of the price', () => {
+    const commission = { value: 0.75, unit: 'share', date: '2026-11-25', origin: 'yours' };
+    const input = clubWith({ 'workshop.channels.0.commission': commission });
+    expect(listAnswer(input, grid, { lineId: 'shirts', quantities: [] })).toBeNull();
+  });
 });

@@ -1,0 +1,66 @@
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { axe } from './harness/axe';
+import { kept, priced, section } from './harness/docketPage';
+import { openPage, type PageOptions } from './harness/openPage';
+import { shot } from './harness/shot';
+
+const PATIENCE_MS = 20_000;
+
+const passed = 'No total falls as the quantity rises, looked at from 1 to 2,000.';
+
+/** The example with the maker's own prices of five breaks, and one price for all sizes. */
+async function withOwnPrices(options: PageOptions = {}): Promise<{ page: Page; prices: Locator }> {
+  const page = await openPage(options);
+  await priced(page);
+  const prices = section(page, 'Prices');
+  await prices.getByRole('button', { name: 'One price for all sizes' }).click({ timeout: PATIENCE_MS });
+  await prices.getByText('Your own prices', { exact: true }).click();
+  for (const [label, price] of [
+    ['1 to 5 pieces', '26'],
+    ['6 to 11 pieces', '23'],
+    ['12 to 23 pieces', '20'],
+    ['24 to 47 pieces', '18'],
+    ['48 pieces and up', '16.5'],
+  ] as const)
+    await prices.getByRole('textbox', { name: label }).fill(price);
+  await kept(page);
+  return { page, prices };
+}
+
+test.each([
+  { width: 1280, scheme: 'light' },
+  { width: 390, scheme: 'dark' },
+] as const)('own prices are tested, cured by a tap and taken back at $width px', async (view) => {
+  const { page, prices } = await withOwnPrices(view);
+  await prices
+    .getByText('22 to 23 pieces would cost more than 24: 440.00 and 460.00 against 432.00 USD.')
+    .waitFor({ timeout: PATIENCE_MS });
+  await prices.getByText('44 and 48 pieces cost the same: a tie, and no fault.').waitFor();
+  await axe(page);
+  await shot(page, `price-list-${view.scheme}`);
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0);
+  await prices.getByRole('button', { name: 'Cap orders at the next break' }).click();
+  await prices.getByText(passed).waitFor({ timeout: PATIENCE_MS });
+  expect(await prices.getByRole('row', { name: /^11 / }).textContent()).toMatch(/240\.00.*253\.00/);
+  await prices.getByRole('button', { name: 'Take it back' }).click();
+  await prices
+    .getByText('11 pieces would cost more than 12: 253.00 against 240.00 USD.')
+    .waitFor({ timeout: PATIENCE_MS });
+});
+
+test('moving the breaks changes workshop and job in one step, which undo takes back', async () => {
+  const { page, prices } = await withOwnPrices();
+  await prices.getByRole('button', { name: 'Move the breaks' }).click({ timeout: PATIENCE_MS });
+  await prices.getByText(passed).waitFor({ timeout: PATIENCE_MS });
+  // 23 ÷ (23 − 20) = 7.67, 20 ÷ 2 = 10, 18 ÷ 1.5 = 12.
+  await prices.getByRole('columnheader', { name: '10 to 11' }).waitFor();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await prices.getByRole('columnheader', { name: '24 to 47' }).waitFor({ timeout: PATIENCE_MS });
+  await prices
+    .getByText('44 and 48 pieces cost the same: a tie, and no fault.')
+    .waitFor({ timeout: PATIENCE_MS });
+});
