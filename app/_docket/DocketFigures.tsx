@@ -1,5 +1,7 @@
 'use client';
 
+import { ChannelsSection } from './ChannelsSection';
+import { ChargeSection } from './ChargeSection';
 import { CostSection } from './CostSection';
 import { CurveSection } from './CurveSection';
 import type { DocketPart } from './docketPart';
@@ -14,7 +16,7 @@ type DocketFiguresProps = Readonly<{
   prices: DocketPart;
 }>;
 
-/** The sections of a docket that show what the sums came to: sheets, costs, prices, the curve and what would raise it. */
+/** The sections of a docket that show what the sums came to: sheets, costs, prices, the curve, what would raise it, and selling. */
 export function DocketFigures({ costs, prices }: DocketFiguresProps) {
   return (
     <>
@@ -23,6 +25,8 @@ export function DocketFigures({ costs, prices }: DocketFiguresProps) {
       <PricesSection {...prices} />
       <CurveSection {...prices} />
       <LeverSection {...prices} />
+      <ChargeSection {...prices} />
+      <ChannelsSection {...prices} />
     </>
   );
 }

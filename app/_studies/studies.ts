@@ -1,4 +1,6 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { channelsAnswer } from '@/lib/price/channels/channelsAnswer';
+import { chargesAnswer } from '@/lib/price/charges/chargesAnswer';
 import { type CurveStudyQuestion, curveAnswer } from '@/lib/price/curve/curveAnswer';
 import { type LeversQuestion, leversAnswer } from '@/lib/price/levers/leversAnswer';
 import { type ListQuestion, listAnswer } from '@/lib/price/list/listAnswer';
@@ -14,6 +16,8 @@ import type { JobInput } from '@/shared/schemas/request';
 export const studies = {
   sheets: (input: JobInput, grid: Grid) => sheetsAnswer(input, grid),
   curve: (input: JobInput, grid: Grid, question: CurveStudyQuestion) => curveAnswer(input, grid, question),
+  charges: (input: JobInput, grid: Grid) => chargesAnswer(input, grid),
+  channels: (input: JobInput, grid: Grid) => channelsAnswer(input, grid),
   levers: (input: JobInput, grid: Grid, question: LeversQuestion) => leversAnswer(input, grid, question),
   seek: (input: JobInput, grid: Grid, question: SeekQuestion) => seekAnswer(input, grid, question),
   list: (input: JobInput, grid: Grid, question: ListQuestion) => listAnswer(input, grid, question),

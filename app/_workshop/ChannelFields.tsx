@@ -5,6 +5,7 @@ import type { FieldPath } from '@/shared/setIn';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { FieldGroup } from '../_fields/FieldGroup';
+import { NumberField } from '../_fields/NumberField';
 import { TextField } from '../_fields/TextField';
 import { channelRates } from './machineRates';
 import { PartRates } from './PartRates';
@@ -55,6 +56,18 @@ export function ChannelFields({ desk: { set, ...desk }, channel, path, kinds }: 
             label: commissionBaseWords[value],
           }))}
           onCommit={(base) => set(`Commission, ${channel.name}`, [...path, 'commissionBase'], base)}
+        />
+        <NumberField
+          label="The money is there after"
+          id={workshopFieldId([...path, 'cashInDays'])}
+          width="narrow"
+          unit="days"
+          value={channel.cashInDays}
+          decimals={0}
+          min={0}
+          max={1000}
+          hint="0 where it is paid at once."
+          onCommit={(days) => set(`Days of ${channel.name}`, [...path, 'cashInDays'], days)}
         />
       </FieldGroup>
       <PartRates desk={{ set, ...desk }} part={channel} path={path} specs={channelRates(channel)} />

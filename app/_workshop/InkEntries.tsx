@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { InkReading } from '@/lib/artwork/readInkRecord';
-import type { InkRecord } from '@/shared/schemas/workshop';
+import type { InkRecord } from '@/shared/schemas/inkRecord';
 import { useTextContext } from '../_fields/useTextContext';
 import { Button } from '../_shell/Button';
 import { Disclosure } from '../_shell/Disclosure';

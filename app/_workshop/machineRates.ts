@@ -1,6 +1,13 @@
 import { isPriceOfForm } from '@/lib/check/isPriceOfForm';
+import { customaryTerms } from '@/lib/price/channels/channelOffer';
 import type { Channel, Packaging, Press, Printer, Sheet } from '@/shared/schemas/workshop';
-import { channelTypicals, otherTypicals, pressTypicals, printerTypicals } from '@/shared/tables/typicalRates';
+import {
+  channelTypicals,
+  otherTypicals,
+  pressTypicals,
+  printerTypicals,
+  sellingTypicals,
+} from '@/shared/tables/typicalRates';
 import { type RateSpec, rateSpec } from './rateSpec';
 
 const byAge = 'Leave it empty where use wears it out before age does.';
@@ -101,5 +108,21 @@ export function channelRates({ kind, taxMode }: Channel): readonly RateSpec<Chan
           ),
         ]
       : []),
+    ...(kind === 'wholesale'
+      ? [
+          rateSpec<Channel>(
+            'shareOfRetail',
+            (channel) => channel.shareOfRetail,
+            sellingTypicals.shareOfRetail,
+            { max: 1, isOptional: true, hint: 'Half of what the last buyer pays is customary.' },
+          ),
+        ]
+      : []),
+    rateSpec<Channel>(
+      'sellingMinutesPerPiece',
+      (channel) => channel.sellingMinutesPerPiece,
+      { ...sellingTypicals.sellingMinutesPerPiece, typical: customaryTerms[kind].sellingMinutesPerPiece },
+      { isOptional: true, hint: 'On top of making it. Counts where ways of selling are compared.' },
+    ),
   ];
 }

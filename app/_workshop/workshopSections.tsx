@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { ChannelSection } from './ChannelSection';
+import { ChargesSection } from './ChargesSection';
 import { CopySection } from './CopySection';
 import { HomeSection } from './HomeSection';
 import { HoursSection } from './HoursSection';
@@ -44,6 +45,12 @@ export const workshopSections: readonly WorkshopSection[] = [
     heading: 'Prices',
     line: 'margin, breaks, endings',
     body: (desk) => <PolicySection desk={desk} />,
+  },
+  {
+    id: 'charges',
+    heading: 'Charges around the piece',
+    line: 'small orders, names, rush',
+    body: (desk) => <ChargesSection desk={desk} />,
   },
   {
     id: 'selling',

@@ -1,4 +1,4 @@
-import type { InkRecord } from '@/shared/schemas/workshop';
+import type { InkRecord } from '@/shared/schemas/inkRecord';
 import { inchesFromMm } from '@/shared/units';
 import { ENOUGH_PRINTS, fitInkRecord, type InkFit } from './fitInkRecord';
 import { type InkInterval, inkIntervals } from './inkIntervals';

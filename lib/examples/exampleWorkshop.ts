@@ -1,3 +1,4 @@
+import { usualCharges } from '@/shared/schemas/charges';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { mmFromInches } from '@/shared/units';
 import { ratesOf } from './exampleRates';
@@ -150,6 +151,7 @@ export function exampleWorkshop(day: string): Workshop {
       wearInOverhead: false,
       taxRounding: 'document',
       upChargeStep: null,
+      charges: usualCharges,
     },
     inkRecord: { refills: [], runs: [] },
     ownRows: [],

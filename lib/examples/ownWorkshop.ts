@@ -1,6 +1,7 @@
 import { newJob } from '@/lib/jobs/newJob';
 import { newParts } from '@/lib/jobs/newParts';
 import { typicalsOf } from '@/lib/jobs/typicalsOf';
+import { usualCharges } from '@/shared/schemas/charges';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
@@ -68,6 +69,7 @@ function firstWorkshop(day: string, home: Home): Workshop {
       wearInOverhead: false,
       taxRounding: 'document',
       upChargeStep: null,
+      charges: usualCharges,
     },
     inkRecord: { refills: [], runs: [] },
     ownRows: [],

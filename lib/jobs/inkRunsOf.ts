@@ -1,5 +1,5 @@
+import type { InkRecord } from '@/shared/schemas/inkRecord';
 import type { Job } from '@/shared/schemas/job';
-import type { InkRecord } from '@/shared/schemas/workshop';
 import { printOfSize } from '../check/printOfSize';
 import { type CostSheet, caseValue } from '../grid/costSheet';
 import type { LaidOutPrint } from '../sheets/laidOutPrint';

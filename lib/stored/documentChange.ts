@@ -1,5 +1,5 @@
+import { idSchema } from '@/shared/schemas/basics';
 import { documentKinds, type Stored } from '@/shared/schemas/stored';
-import { idSchema } from '@/shared/schemas/workshop';
 import { z } from '@/shared/schemas/z';
 
 /** A document's content at one moment: what undo goes back to. */

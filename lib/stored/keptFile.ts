@@ -1,4 +1,4 @@
-import { idSchema } from '@/shared/schemas/workshop';
+import { idSchema } from '@/shared/schemas/basics';
 import { z } from '@/shared/schemas/z';
 
 /** A file of the maker's, kept as it came. Documents name it by its id. */

@@ -1,3 +1,4 @@
+import { usualCharges } from '@/shared/schemas/charges';
 import { eachEntry } from './eachEntry';
 import { isPlainObject } from './sameValue';
 
@@ -24,7 +25,7 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
           cashInDays: null,
         })),
         policy: isPlainObject(body.policy)
-          ? { ...body.policy, taxRounding: 'document', upChargeStep: null }
+          ? { ...body.policy, taxRounding: 'document', upChargeStep: null, charges: usualCharges }
           : body.policy,
         inkRecord: { refills: [], runs: [] },
       }

@@ -1,7 +1,7 @@
 import { LENGTH_TOLERANCE_MM } from '../units';
+import { lengthMmSchema, nameSchema } from './basics';
 import { pictureSchema } from './picture';
 import { rateSchema } from './rate';
-import { lengthMmSchema, nameSchema } from './workshop';
 import { z } from './z';
 
 const channelShare = z.number().min(0).max(1);

@@ -1,5 +1,5 @@
+import { lengthMmSchema, nameSchema } from './basics';
 import { rateSchema, shareSchema } from './rate';
-import { lengthMmSchema, nameSchema } from './workshop';
 import { z } from './z';
 
 export const blankKinds = [

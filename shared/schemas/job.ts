@@ -1,8 +1,9 @@
 import { findingIds } from '../tables/findingIds';
+import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';
 import { daySchema, rateSchema, shareSchema } from './rate';
-import { idSchema, lengthMmSchema, nameSchema, rateOverridesSchema } from './workshop';
+import { rateOverridesSchema } from './workshop';
 import { z } from './z';
 
 /** More presses on one piece than this have no place in the grid. */

@@ -1,4 +1,4 @@
-import { idSchema } from './workshop';
+import { idSchema } from './basics';
 import { z } from './z';
 
 const share = z.number().min(0).max(1);

@@ -1,8 +1,9 @@
 import { artworkSchema } from './artwork';
+import { idSchema } from './basics';
 import { blankSchema } from './blank';
 import { jobSchema } from './job';
 import { daySchema } from './rate';
-import { idSchema, workshopSchema } from './workshop';
+import { workshopSchema } from './workshop';
 import { z } from './z';
 
 /** Everything one job is costed from. Blanks and artworks are named by the ids the job uses. */

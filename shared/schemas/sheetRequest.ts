@@ -1,4 +1,4 @@
-import { lengthMmSchema, nameSchema } from './workshop';
+import { lengthMmSchema, nameSchema } from './basics';
 import { z } from './z';
 
 /** More pieces than a home workshop cuts in a week; so many are laid out within seconds. */

@@ -1,4 +1,4 @@
-import { idSchema } from './workshop';
+import { idSchema } from './basics';
 import { z } from './z';
 
 /** The sorts of document the maker keeps. A stored kind that is not listed was written by a later build. */

@@ -1,14 +1,11 @@
 import { currencyCodes } from '../tables/currencies';
 import { type RateName, type RateUnit, rateDefinition, rateNames } from '../tables/rateCatalogue';
-import { LENGTH_TOLERANCE_MM } from '../units';
+import { idSchema, lengthMmSchema, nameSchema } from './basics';
+import { chargesSchema, usualCharges } from './charges';
+import { inkRecordSchema } from './inkRecord';
 import { ownRowSchema } from './ownRow';
-import { daySchema, rateSchema, shareSchema } from './rate';
+import { rateSchema, shareSchema } from './rate';
 import { z } from './z';
-
-export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/);
-export const nameSchema = z.string().trim().min(1).max(120);
-/** A length no shorter than what is the same length to the eye: thinner ones leave no area to count with. */
-export const lengthMmSchema = z.number().min(LENGTH_TOLERANCE_MM).max(20_000);
 
 const anyRateSchema = (name: RateName) => {
   const { units } = rateDefinition(name);
@@ -123,34 +120,6 @@ export const channelSchema = z.strictObject({
   cashInDays: z.int().min(0).max(1000).nullable().default(null),
 });
 
-/** More than a shop prints in years; older entries can be put together. */
-const MOST_INK_ENTRIES = 2000;
-
-/** What the maker notes of ink: bottles poured in, always to the same mark, and what was printed. */
-export const inkRecordSchema = z.strictObject({
-  refills: z
-    .array(z.strictObject({ id: idSchema, day: daySchema, mL: z.number().positive().max(100_000) }))
-    .max(MOST_INK_ENTRIES)
-    .default([]),
-  runs: z
-    .array(
-      z.strictObject({
-        id: idSchema,
-        day: daySchema,
-        name: nameSchema,
-        prints: z.int().min(0).max(100_000),
-        /** Mean ink over the print's own box, channels added; 1 = one channel covering fully. */
-        total: z.number().min(0).max(4),
-        widthMm: lengthMmSchema,
-        heightMm: lengthMmSchema,
-        /** Times the printer was started for it; 0 where it shared another entry's session. */
-        sessions: z.int().min(0).max(1000),
-      }),
-    )
-    .max(MOST_INK_ENTRIES)
-    .default([]),
-});
-
 export const workshopSchema = z.strictObject({
   name: nameSchema,
   currency: z.string().refine((code) => currencyCodes.includes(code), {
@@ -200,6 +169,7 @@ export const workshopSchema = z.strictObject({
     taxRounding: z.enum(['document', 'line']).default('document'),
     /** Size up-charges are whole multiples of this, in currency units; null follows `priceStep`. */
     upChargeStep: z.number().positive().max(1e6).nullable().default(null),
+    charges: chargesSchema.default(usualCharges),
   }),
   inkRecord: inkRecordSchema.default({ refills: [], runs: [] }),
   ownRows: z.array(ownRowSchema).max(20).default([]),
@@ -210,7 +180,6 @@ export type Printer = z.infer<typeof printerSchema>;
 export type Press = z.infer<typeof pressSchema>;
 export type Sheet = z.infer<typeof sheetSchema>;
 export type Packaging = z.infer<typeof packagingSchema>;
-export type InkRecord = z.infer<typeof inkRecordSchema>;
 export type Channel = z.infer<typeof channelSchema>;
 
 function hours() {

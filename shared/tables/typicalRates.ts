@@ -218,6 +218,12 @@ export const channelTypicals: Record<Channel['kind'], Record<ChannelRateName, Ty
   consignment: channelRates({ commission: 0.4, fixed: 0.1, cardShare: 0.75, pieces: 1.35 }),
 };
 
+/** Terms of selling that only a comparison of ways needs. From memory. */
+export const sellingTypicals = {
+  shareOfRetail: rate('Share of the last buyer’s price that a shop pays you', 'share', 0.5, [0.2, 1]),
+  sellingMinutesPerPiece: rate('Minutes of selling that a piece takes', 'min', null, [0, 60]),
+} as const satisfies Record<string, TypicalRate>;
+
 export const otherTypicals = {
   sheetPrice: packedRate('Price of a sheet of transfer paper', 'money/sheet', 0.14, [0.01, 8]),
   rollPrice: rate('Price of a metre of transfer paper from the roll', 'money/m', 1.2, [0.1, 60]),

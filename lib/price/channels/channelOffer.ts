@@ -25,11 +25,22 @@ export interface ChannelOffer {
   readonly cashInDays: number;
 }
 
-/** Customary terms: half of retail in thirty days; sixty of a hundred to the maker, paid after sale. From the trade. */
-export const customaryTerms = {
-  wholesale: { shareOfRetail: 0.5, cashInDays: 30 },
-  consignment: { commission: 0.4, cashInDays: 60 },
-} as const;
+export interface SellingTerms {
+  readonly shareOfRetail: number;
+  readonly sellingMinutesPerPiece: number;
+  readonly cashInDays: number;
+}
+
+/**
+ * Customary terms: half of retail in thirty days, paid after sale in consignment (from the trade). Minutes of selling
+ * are from memory: a stall day of seven hours for sixty pieces, a visit to a shop for two dozen.
+ */
+export const customaryTerms: Readonly<Record<Channel['kind'], SellingTerms>> = {
+  order: { shareOfRetail: 1, sellingMinutesPerPiece: 0, cashInDays: 0 },
+  stall: { shareOfRetail: 1, sellingMinutesPerPiece: 7, cashInDays: 0 },
+  wholesale: { shareOfRetail: 0.5, sellingMinutesPerPiece: 2, cashInDays: 30 },
+  consignment: { shareOfRetail: 1, sellingMinutesPerPiece: 2, cashInDays: 60 },
+};
 
 export type OfferTrouble = {
   readonly kind: 'notAShare' | 'notAnAmount';

@@ -167,6 +167,8 @@ describe('the sections', () => {
       'Prices',
       'Margin against batch size',
       'What would raise it',
+      'Charges around the piece',
+      'Ways of selling',
     ]);
     expect(within(screen.getByRole('region', { name: 'The job' })).getByText('= 37')).toBeVisible();
   });

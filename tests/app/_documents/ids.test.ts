@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { newId } from '@/app/_documents/newId';
-import { idSchema } from '@/shared/schemas/workshop';
+import { idSchema } from '@/shared/schemas/basics';
 
 describe('fieldAddress', () => {
   it.each([

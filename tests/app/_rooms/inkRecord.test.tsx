@@ -8,7 +8,7 @@ import { today } from '@/app/_documents/useToday';
 import { WithWorkshop } from '@/app/_documents/WithWorkshop';
 import { workshopDesk } from '@/app/_workshop/workshopDesk';
 import { workshopSections } from '@/app/_workshop/workshopSections';
-import type { InkRecord } from '@/shared/schemas/workshop';
+import type { InkRecord } from '@/shared/schemas/inkRecord';
 import { bodyOf, clearRooms, enter, roomStore, undo } from './rooms';
 
 vi.mock('@/app/_storage/appDocuments', async () => {

@@ -19,7 +19,21 @@ const read = (raw: unknown) => {
   return body;
 };
 
-const unsaid = { taxRounding: 'document', upChargeStep: null };
+const unsaid = {
+  taxRounding: 'document',
+  upChargeStep: null,
+  charges: {
+    minimumProfit: 0,
+    artMinutesIncluded: 15,
+    nameMinutes: 3,
+    foldMinutes: 0.5,
+    splitMinutes: 15,
+    changeMinutes: 15,
+    changeAtLeast: 0,
+    normalWorkingDays: 10,
+    rushShares: { underNormal: 0.2, underHalf: 0.5, nextDay: 1 },
+  },
+};
 const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
 
 describe('a workshop', () => {

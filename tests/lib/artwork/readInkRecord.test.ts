@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readInkRecord } from '@/lib/artwork/readInkRecord';
-import type { InkRecord } from '@/shared/schemas/workshop';
+import type { InkRecord } from '@/shared/schemas/inkRecord';
 
 const told = { loss: 0.1, sessionMl: 4 };
 const refill = (day: string, mL: number) => ({ id: `r-${day}`, day, mL });

@@ -51,7 +51,7 @@ const shelf: ChannelOffer = {
   ...customaryTerms.consignment,
   kind: 'consignment',
   name: 'Shelf',
-  shareOfRetail: 1,
+  commission: 0.4,
 };
 
 describe('compareChannels', () => {

@@ -1,0 +1,80 @@
+'use client';
+
+import Link from 'next/link';
+import { formatMinor } from '@/shared/money';
+import { useTextContext } from '../_fields/useTextContext';
+import { DocketSection } from '../_figures/DocketSection';
+import { useStudy } from '../_studies/useStudy';
+import { speakerOf } from '../_text/speaker';
+import styles from './ChargeSection.module.css';
+import { chargeWords, rushWords } from './chargeWords';
+import type { DocketPart } from './docketPart';
+import { LastGood } from './LastGood';
+import { NotYet } from './NotYet';
+import { taxWords } from './taxWords';
+
+/** Section 8: what is charged around the price of a piece, for quotes and price lists; no part of the job's own cost. */
+export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
+  const context = useTextContext();
+  const speak = speakerOf(context);
+  const isPriced = answer?.prices != null;
+  const { newest, failure } = useStudy('charges', isPriced ? madeOf : null, null);
+  const channel = madeOf.workshop.channels.find(({ id }) => id === madeOf.job.channelId);
+  const found = newest?.answer ?? null;
+  return (
+    <DocketSection
+      numeral={8}
+      heading="Charges around the piece"
+      line={`suggestions for quotes and price lists, ${taxWords(channel?.taxMode ?? null)}`}
+      id="charges"
+    >
+      {!isPriced ? (
+        <NotYet what="The charges" />
+      ) : (
+        <>
+          {stale && <LastGood />}
+          {failure !== null && (
+            <p role="alert">
+              The charges could not be worked out: {failure}. The prices are not touched by it.
+            </p>
+          )}
+          <div className={styles.room} aria-busy={newest?.input !== madeOf}>
+            {found !== null && (
+              <dl className={styles.charges}>
+                {found.charges.map((charge) => {
+                  const { key, name, says } = chargeWords(charge, speak);
+                  return (
+                    <div className={styles.charge} key={key}>
+                      <dt>
+                        <span className={styles.name}>{name}</span>
+                        <span className={styles.says}>{says}</span>
+                      </dt>
+                      <dd className={styles.amount}>
+                        {formatMinor(charge.written, found.currency, context.locale)}
+                      </dd>
+                    </div>
+                  );
+                })}
+                <div className={styles.charge}>
+                  <dt>
+                    <span className={styles.name}>Rush</span>
+                    <span className={styles.says}>{rushWords(found.rush, speak)}</span>
+                  </dt>
+                  <dd className={styles.amount}>
+                    {found.rush?.outcome.kind === 'rush' ? `+ ${speak.share(found.rush.outcome.share)}` : '–'}
+                  </dd>
+                </div>
+              </dl>
+            )}
+          </div>
+          <p className={styles.assumes}>
+            Each is what it costs you, own pay included, at the target margin, lifted to your price ending.
+            None of it is in the cost of this job.{' '}
+            <Link href="/workshop#charges">Minutes, least charges and rush shares</Link> are set in the
+            workshop. Set-up and art charges can be taxed too: ask your local authority.
+          </p>
+        </>
+      )}
+    </DocketSection>
+  );
+}

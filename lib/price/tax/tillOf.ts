@@ -1,0 +1,43 @@
+import { type MinorUnits, toMinor } from '@/shared/money';
+import { roundCash } from '@/shared/roundCash';
+import type { ResolvedJob } from '../../check/checkedJob';
+import { type DocumentLine, documentTax } from './documentTax';
+import type { Taxed } from './taxOf';
+
+/** What the buyer pays for a job, whole minor units. */
+export interface Till {
+  readonly total: Taxed;
+  readonly mode: 'added' | 'inside' | 'none';
+  readonly rounding: 'document' | 'line';
+  /** The same in coins and notes, at a stall only; null elsewhere, or where coins pay every total. */
+  readonly inCash: MinorUnits | null;
+}
+
+/**
+ * The asked prices of a job as a paper adds them up: each size of each line is a line of it.
+ *
+ * @returns null while a price is not decided, or nobody has said how tax stands to it
+ */
+export function tillOf({ lines, channel, workshop }: ResolvedJob): Till | null {
+  const { currency, policy } = workshop;
+  if (channel.taxMode === null) return null;
+  const share = channel.taxMode === 'none' ? 0 : channel.tax.value;
+  const written: DocumentLine[] = [];
+  for (const size of lines.flatMap((line) => line.sizes)) {
+    if (size.askedPrice === null) return null;
+    const each = toMinor(size.askedPrice, currency);
+    written.push({ amount: (each * size.quantity) as MinorUnits, tax: share });
+  }
+  const { total } = documentTax(written, {
+    currency,
+    mode: channel.taxMode === 'inside' ? 'inside' : 'added',
+    rounding: policy.taxRounding,
+  });
+  const cash = channel.kind === 'stall' ? roundCash(total.with, currency) : total.with;
+  return {
+    total,
+    mode: channel.taxMode,
+    rounding: policy.taxRounding,
+    inCash: cash === total.with ? null : cash,
+  };
+}
