@@ -3,7 +3,6 @@
 import { useState } from 'react';
 import type { Lever } from '@/lib/price/levers/lever';
 import type { LeverAim } from '@/lib/price/levers/levers';
-import { sameValue } from '@/lib/stored/sameValue';
 import type { Change } from '@/shared/finding';
 import { useMaker } from '../_documents/useMaker';
 import { PickRow } from '../_fields/PickRow';
@@ -14,6 +13,7 @@ import { useStudy } from '../_studies/useStudy';
 import { leverText } from '../_text/leverText';
 import { type Speaker, speakerOf } from '../_text/speaker';
 import { changesBack } from './changesBack';
+import { changesStand } from './changesStand';
 import type { DocketPart } from './docketPart';
 import { LastGood } from './LastGood';
 import styles from './LeverSection.module.css';
@@ -80,13 +80,13 @@ export function LeverSection(part: DocketPart) {
                 <li className={styles.lever} key={one.says}>
                   <p>
                     <strong>Tried.</strong> {one.says}
-                    {!stands(one, input) && (
+                    {!changesStand(one.changes, input) && (
                       <span className={styles.gain}>
                         You have changed it since, so there is nothing to take back.
                       </span>
                     )}
                   </p>
-                  {stands(one, input) ? (
+                  {changesStand(one.changes, input) ? (
                     <Button onPress={() => takeBack(one)}>Take it back</Button>
                   ) : (
                     <Button
@@ -147,10 +147,6 @@ export function LeverSection(part: DocketPart) {
 }
 
 // Helpers
-
-/** Whether what was tried is still what stands. */
-const stands = ({ changes }: Tried, input: DocketPart['input']): boolean =>
-  changesBack(changes, input).every(({ value }, index) => sameValue(value, changes[index]?.value));
 
 function gainWords({ gain }: Lever, speak: Speaker): string {
   const parts = [

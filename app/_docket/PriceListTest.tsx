@@ -9,6 +9,7 @@ import { useMaker } from '../_documents/useMaker';
 import { Button } from '../_shell/Button';
 import { focusById } from '../_shell/focusById';
 import { changesBack } from './changesBack';
+import { changesStand } from './changesStand';
 import { type ListVoice, stretchWords, thinWords, tieWords } from './listWords';
 import { PriceCures } from './PriceCures';
 import styles from './PriceListTest.module.css';
@@ -33,13 +34,18 @@ const rules = {
   none: 'The rule chosen cannot be kept with these figures, so the list stands as it is.',
 } as const;
 
+/** A cure that was taken, with the way back. */
+interface Taken {
+  readonly name: string;
+  readonly changes: readonly Change[];
+  readonly back: readonly Change[];
+}
+
 /** Whether more pieces ever cost less, where, and what cures it; a cure can be taken back. */
 export function PriceListTest(props: PriceListTestProps) {
   const { jobId, input, lineId, answer, piece, voice, stale } = props;
   const { applyFix } = useMaker();
-  const [taken, setTaken] = useState<{ readonly name: string; readonly back: readonly Change[] } | null>(
-    null,
-  );
+  const [taken, setTaken] = useState<Taken | null>(null);
   const { groups, cures, breakTroubles } = answer;
   const index = input.job.lines.findIndex(({ id }) => id === lineId);
   const selling = input.job.lines[index]?.selling ?? 'asListed';
@@ -50,9 +56,11 @@ export function PriceListTest(props: PriceListTestProps) {
   const take = (name: string, changes: readonly Change[]) => {
     // The button that was pressed goes with its list.
     focusById(`list-test-${lineId}`);
-    setTaken({ name, back: changesBack(changes, input) });
+    setTaken({ name, changes, back: changesBack(changes, input) });
     apply(name, changes);
   };
+  // Undone, or changed by hand since: then there is nothing to take back.
+  const last = taken !== null && changesStand(taken.changes, input) ? taken : null;
   const thin = thinWords(groups, voice);
   const tie = selling === 'asListed' ? tieWords(groups, voice) : '';
   return (
@@ -63,7 +71,7 @@ export function PriceListTest(props: PriceListTestProps) {
       {selling !== 'asListed' && (
         <div className={styles.row}>
           <p>{rules[groups[0]?.sold.kind === selling ? selling : 'none']}</p>
-          {taken === null && (
+          {last === null && (
             <Button
               onPress={() =>
                 apply('Way of selling', [
@@ -104,12 +112,12 @@ export function PriceListTest(props: PriceListTestProps) {
           break begin at 1, or say on the list that fewer are not made.
         </p>
       )}
-      {taken !== null && (
+      {last !== null && (
         <div className={styles.row}>
-          <p>{taken.name}: taken.</p>
+          <p>{last.name}: taken.</p>
           <Button
             onPress={() => {
-              apply(`${taken.name}, taken back`, taken.back);
+              apply(`${last.name}, taken back`, last.back);
               focusById(`list-test-${lineId}`);
               setTaken(null);
             }}

@@ -63,8 +63,8 @@ export function PriceTable(props: PriceTableProps) {
   };
   const besides = [
     { id: 'margin', name: 'least margin inside', text: (one: TablePrice) => speak.share(one.margin) },
-    { id: 'first', name: 'at the first quantity', text: (one: TablePrice) => endText(one, 'marginAtFirst') },
-    { id: 'last', name: 'at the last', text: (one: TablePrice) => endText(one, 'marginAtLast') },
+    { id: 'first', name: 'margin at the first', text: (one: TablePrice) => endText(one, 'marginAtFirst') },
+    { id: 'last', name: 'margin at the last', text: (one: TablePrice) => endText(one, 'marginAtLast') },
     { id: 'markup', name: 'markup', text: (one: TablePrice) => speak.share(one.markup) },
     {
       id: 'pay',

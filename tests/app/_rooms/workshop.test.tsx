@@ -131,6 +131,20 @@ describe('the rest of the workshop', () => {
     expect(screen.queryByRole('textbox', { name: 'Tax rate' })).not.toBeInTheDocument();
   });
 
+  it('takes a step for up-charges, none where it is emptied, and how tax is rounded', async () => {
+    await part('prices');
+    await retype('Up-charges in steps of', '0.25');
+    expect(workshop().policy.upChargeStep).toBe(0.25);
+    await userEvent.clear(screen.getByRole('textbox', { name: 'Up-charges in steps of' }));
+    expect(workshop().policy.upChargeStep).toBeNull();
+    await userEvent.selectOptions(
+      screen.getByRole('combobox', { name: 'Tax is rounded' }),
+      'on each line of a paper',
+    );
+    expect(workshop().policy.taxRounding).toBe('line');
+    expect(screen.getByText('Ask your local authority which holds.')).toBeVisible();
+  });
+
   it('refuses a break out of order and keeps what was typed', async () => {
     await part('prices');
     await retype('Break 3, from', '30');
