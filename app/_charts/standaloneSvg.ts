@@ -5,6 +5,8 @@ const carried = [
   'stroke',
   'stroke-width',
   'stroke-dasharray',
+  'stroke-linejoin',
+  'paint-order',
   'stroke-opacity',
   'font-size',
   'font-weight',
@@ -18,9 +20,17 @@ export interface StandaloneSvg {
   readonly height: number;
 }
 
-/** @returns a drawing of the page as a file of its own, with its colours written in, on the colour of the docket. */
-export function standaloneSvg(drawing: SVGSVGElement): StandaloneSvg {
-  const { width, height } = drawing.getBoundingClientRect();
+/** Height of a line of words beneath a drawing, and the room around them, px. */
+const LINE_PX = 18;
+const MARGIN_PX = 10;
+
+/**
+ * @param captions lines written beneath, for whoever sees the drawing without the page
+ * @returns a drawing of the page as a file of its own, with its colours written in, on the colour of the docket
+ */
+export function standaloneSvg(drawing: SVGSVGElement, captions: readonly string[]): StandaloneSvg {
+  const { width, height: drawn } = drawing.getBoundingClientRect();
+  const height = drawn + captions.length * LINE_PX + MARGIN_PX;
   const copy = drawing.cloneNode(true);
   if (!(copy instanceof SVGSVGElement)) throw new Error('the drawing cannot be copied');
   const originals = drawing.querySelectorAll('*');
@@ -46,6 +56,15 @@ export function standaloneSvg(drawing: SVGSVGElement): StandaloneSvg {
   ground.setAttribute('height', '100%');
   ground.setAttribute('fill', groundOf(drawing));
   copy.prepend(ground);
+  captions.forEach((caption, line) => {
+    const words = document.createElementNS('http://www.w3.org/2000/svg', 'text');
+    words.setAttribute('x', String(MARGIN_PX));
+    words.setAttribute('y', String(drawn + (line + 1) * LINE_PX - MARGIN_PX / 2));
+    words.setAttribute('font-size', '13');
+    words.setAttribute('fill', getComputedStyle(drawing).color);
+    words.textContent = caption;
+    copy.append(words);
+  });
   return { text: new XMLSerializer().serializeToString(copy), width, height };
 }
 

@@ -8,21 +8,30 @@ import { standaloneSvg } from '../_charts/standaloneSvg';
 import { saveBytes } from '../_documents/saveBytes';
 import { useTextContext } from '../_fields/useTextContext';
 import { Button } from '../_shell/Button';
+import styles from './CurveSave.module.css';
 
-type CurveSaveProps = Readonly<{ frame: RefObject<HTMLElement | null>; study: CurveStudy; name: string }>;
+type CurveSaveProps = Readonly<{
+  /** Holds the drawing. */
+  frame: RefObject<HTMLElement | null>;
+  study: CurveStudy;
+  /** Of the job. */
+  name: string;
+  /** Written under the drawing. */
+  captions: readonly string[];
+}>;
 
 /** Twice as fine as the screen, for print. */
 const FINE = 2;
 
 /** Hands out the curve: its figures for a spreadsheet, its drawing for a paper. */
-export function CurveSave({ frame, study, name }: CurveSaveProps) {
+export function CurveSave({ frame, study, name, captions }: CurveSaveProps) {
   const { currency } = useTextContext();
   const [trouble, setTrouble] = useState<string | null>(null);
   const bytesOf = (text: string) => new TextEncoder().encode(text);
   const drawing = () => {
-    const svg = frame.current?.querySelector('svg');
-    if (!(svg instanceof SVGSVGElement)) throw new Error('there is no drawing yet');
-    return standaloneSvg(svg);
+    const svg = frame.current?.querySelector('svg.recharts-surface');
+    if (!(svg instanceof SVGSVGElement)) throw new Error('the drawing has not come yet');
+    return standaloneSvg(svg, captions);
   };
   const save = async (make: () => Promise<void> | void) => {
     setTrouble(null);
@@ -50,17 +59,21 @@ export function CurveSave({ frame, study, name }: CurveSaveProps) {
     saveBytes(`${name}, batches.png`, new Uint8Array(await blob.arrayBuffer()), 'image/png');
   };
   return (
-    <>
+    <div className={styles.save}>
+      <span aria-hidden="true">Save as</span>
       <Button kind="quiet" onPress={() => void save(csv)}>
-        Save as CSV
+        <span className="visuallyHidden">Save as </span>
+        CSV
       </Button>
       <Button kind="quiet" onPress={() => void save(svg)}>
-        Save as SVG
+        <span className="visuallyHidden">Save as </span>
+        SVG
       </Button>
       <Button kind="quiet" onPress={() => void save(png)}>
-        Save as PNG
+        <span className="visuallyHidden">Save as </span>
+        PNG
       </Button>
       {trouble !== null && <p role="alert">It could not be saved: {trouble}.</p>}
-    </>
+    </div>
   );
 }

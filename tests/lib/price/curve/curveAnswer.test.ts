@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { variantOf } from '@/lib/jobs/curveVariant';
 import { betterFrom } from '@/lib/price/curve/betterFrom';
 import { type CurveStudy, curveAnswer } from '@/lib/price/curve/curveAnswer';
+import { curveSeries } from '@/lib/price/curve/curveSeries';
 import { tableQuantities } from '@/lib/price/curve/tableQuantities';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
@@ -70,18 +71,46 @@ describe('betterFrom', () => {
 
   it.each([
     ['never', [9, 10, 9, 9], null],
-    ['from the third on', [10, 9, 8, 8], 3],
-    ['not where it does not last', [8, 9, 8, 9], null],
-    ['for good only later', [8, 9, 8, 8], 3],
-    ['at every batch', [8, 8, 8, 8], 1],
+    ['from the third on', [10, 9, 8, 8], { first: 3, lasting: 3 }],
+    ['now and then', [8, 9, 8, 9], { first: 1, lasting: null }],
+    ['for good only later', [8, 9, 8, 8], { first: 1, lasting: 3 }],
+    ['at every batch', [8, 8, 8, 8], { first: 1, lasting: 1 }],
   ])('is %s', (_, costs, expected) => {
-    expect(betterFrom(own, points(costs))).toBe(expected);
+    expect(betterFrom(own, points(costs))).toEqual(expected);
   });
 
   it('is at every batch for shirts without their badge', () => {
     const lineId = club().job.lines[0]?.id ?? '';
     const other = curve(variantOf(club(), { kind: 'without', lineId, placementId: 'badge' }), 20);
-    expect(betterFrom(flat.points, other.points)).toBe(1);
+    expect(betterFrom(flat.points, other.points)).toEqual({ first: 1, lasting: 1 });
+  });
+});
+
+describe('curveSeries', () => {
+  it('draws full cost and price a piece, profit of the batch, or margin', () => {
+    const at = (measure: 'margin' | 'each' | 'profit') => curveSeries(flat, null, measure)[36];
+    // 411.79 of the worked example over 37, sold at a flat 20.00 with a margin of 42.8 %.
+    expect(at('each')?.value).toBeCloseTo(11.13, 2);
+    expect(at('each')?.price).toBeCloseTo(20, 9);
+    expect((at('margin')?.value ?? 0) * 100).toBeCloseTo(42.8, 1);
+    expect(at('margin')?.price).toBeNull();
+    expect(at('profit')?.value).toBeCloseTo((at('margin')?.value ?? 0) * 740, 9);
+  });
+
+  it.each(['margin', 'each', 'profit'] as const)(
+    'has the %s inside its band, the lower end first',
+    (measure) => {
+      for (const { value, band } of curveSeries(flat, null, measure)) {
+        expect(band?.[0]).toBeLessThanOrEqual(value);
+        expect(band?.[1]).toBeGreaterThanOrEqual(value);
+      }
+    },
+  );
+
+  it('lays another way over batch by batch', () => {
+    const rows = curveSeries(flat, { ...flat, points: flat.points.slice(1) }, 'each');
+    expect(rows[0]?.other).toBeNull();
+    expect(rows[1]?.other).toBe(rows[1]?.value);
   });
 });
 
