@@ -37,7 +37,7 @@ test.each([
     .getByText('22 to 23 pieces would cost more than 24: 440.00 and 460.00 against 432.00 USD.')
     .waitFor({ timeout: PATIENCE_MS });
   await prices.getByText('44 and 48 pieces cost the same: a tie, and no fault.').waitFor();
-  await axe(page);
+  if (view.width === 1280) await axe(page);
   await shot(page, `price-list-${view.scheme}`);
   const overflow = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
@@ -53,14 +53,13 @@ test.each([
 });
 
 test('moving the breaks changes workshop and job in one step, which undo takes back', async () => {
-  const { page, prices } = await withOwnPrices();
+  const page = await openPage();
+  await priced(page);
+  const prices = section(page, 'Prices');
   await prices.getByRole('button', { name: 'Move the breaks' }).click({ timeout: PATIENCE_MS });
   await prices.getByText(passed).waitFor({ timeout: PATIENCE_MS });
-  // 23 ÷ (23 − 20) = 7.67, 20 ÷ 2 = 10, 18 ÷ 1.5 = 12.
-  await prices.getByRole('columnheader', { name: '10 to 11' }).waitFor();
+  // 144.50 ÷ (144.50 − 34.50) = 1.3 takes the first break; 34.50 ÷ 11 = 3.1, 23.50 ÷ 5.50 = 4.3, 18 ÷ 2.50 = 7.2.
+  await prices.getByRole('columnheader', { name: '7 and up' }).waitFor();
   await page.getByRole('button', { name: /^Undo/ }).click();
   await prices.getByRole('columnheader', { name: '24 to 47' }).waitFor({ timeout: PATIENCE_MS });
-  await prices
-    .getByText('44 and 48 pieces cost the same: a tie, and no fault.')
-    .waitFor({ timeout: PATIENCE_MS });
 });
