@@ -93,7 +93,7 @@ export function PriceListTest(props: PriceListTestProps) {
           </p>
         ) : (
           <p className={styles.falls}>
-            Yes. A buyer who reckons orders more and pays less; you press more for it.
+            Yes. A buyer who reckons orders a few more and pays less, and you press them for nothing.
           </p>
         )}
       </div>

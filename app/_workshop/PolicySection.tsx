@@ -49,17 +49,6 @@ export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
           hint="For larger sizes. Empty: as prices end."
           onCommit={(step) => set('Step of up-charges', ['policy', 'upChargeStep'], step)}
         />
-        <ChoiceField
-          label="Tax is rounded"
-          id={workshopFieldId(['policy', 'taxRounding'])}
-          value={policy.taxRounding}
-          choices={[
-            { value: 'line', label: 'on each line of a paper' },
-            { value: 'document', label: 'once for the paper' },
-          ]}
-          hint="Ask your local authority which holds."
-          onCommit={(rounding) => set('Rounding of tax', ['policy', 'taxRounding'], rounding)}
-        />
         <MeasureField
           label="Gap between pieces"
           id={workshopFieldId(['policy', 'gutterMm'])}
@@ -83,6 +72,19 @@ export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
           onCommit={(room) => set('Room for tape', ['policy', 'tapeMarginMm'], room)}
         />
       </FieldGroup>
+      <div className={styles.below}>
+        <ChoiceField
+          label="Tax is rounded"
+          id={workshopFieldId(['policy', 'taxRounding'])}
+          value={policy.taxRounding}
+          choices={[
+            { value: 'line', label: 'on each line of a paper' },
+            { value: 'document', label: 'once for the paper' },
+          ]}
+          hint="Ask your local authority which holds."
+          onCommit={(rounding) => set('Rounding of tax', ['policy', 'taxRounding'], rounding)}
+        />
+      </div>
       <div className={styles.below}>
         <CheckField
           label="The yearly cost of the workshop already pays for worn machines"
