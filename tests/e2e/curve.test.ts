@@ -1,0 +1,144 @@
+import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright-core';
+import sharp from 'sharp';
+import { expect, test } from 'vitest';
+import { axe } from './harness/axe';
+import { kept, plateText, priced, section, type } from './harness/docketPage';
+import { openPage, type PageOptions } from './harness/openPage';
+import { shot } from './harness/shot';
+
+const PATIENCE_MS = 20_000;
+
+async function curveOf(options: PageOptions = {}): Promise<{ readonly page: Page; readonly curve: Locator }> {
+  const page = await openPage(options);
+  await priced(page);
+  const curve = section(page, 'Margin against batch size');
+  await curve.scrollIntoViewIfNeeded({ timeout: PATIENCE_MS });
+  await curve.locator('svg.recharts-surface').first().waitFor({ timeout: PATIENCE_MS });
+  return { page, curve };
+}
+
+const atFlat20 = async (curve: Locator) => {
+  await type(curve.getByRole('textbox', { name: 'At a flat price instead' }), '20');
+  await curve.getByText('at 20.00 USD a piece').waitFor({ timeout: PATIENCE_MS });
+};
+
+const slider = (curve: Locator) => curve.getByRole('slider', { name: 'Pieces looked at, on the curve' });
+
+test.each([
+  { width: 1280, scheme: 'light' },
+  { width: 390, scheme: 'dark' },
+] as const)('the curve shows the worked figures at a flat 20.00 at $width px ($scheme)', async (view) => {
+  const { page, curve } = await curveOf(view);
+  await atFlat20(curve);
+  await curve.getByText('It pays its way from 9 pieces.').waitFor();
+  await curve.getByText('The knee is at 23:', { exact: false }).waitFor();
+  await curve.getByText('pays its way from 9', { exact: true }).waitFor();
+  const hold = slider(curve);
+  // Margins of the worked example in percent.
+  for (const [n, margin] of [
+    [12, '17.5 %'],
+    [24, '36.2 %'],
+    [37, '42.8 %'],
+    [72, '48.7 %'],
+  ] as const) {
+    await curve.getByRole('textbox', { name: 'Pieces looked at' }).fill(`${n}`);
+    await expect.poll(() => hold.getAttribute('aria-valuetext')).toContain(`margin ${margin}`);
+  }
+  await curve.getByLabel('Laid over it').selectOption({ label: 'the job without Chest badge' });
+  await curve.getByText('The job without Chest badge costs less at every batch', { exact: false }).waitFor();
+  await axe(page);
+  await shot(page, `curve-${view.scheme}`);
+  const overflow = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0);
+});
+
+test('keys and pointer move the quantity; the job is made so large in one step, and back', async () => {
+  const { page, curve } = await curveOf();
+  const hold = slider(curve);
+  await hold.focus();
+  const at = () => hold.getAttribute('aria-valuenow');
+  for (const [key, n] of [
+    ['ArrowRight', 38],
+    ['PageUp', 48],
+    ['PageDown', 38],
+    ['ArrowLeft', 37],
+    ['End', 100],
+    ['Home', 1],
+  ] as const) {
+    await page.keyboard.press(key);
+    expect(await at()).toBe(`${n}`);
+  }
+  await curve.getByRole('button', { name: 'Back to 37' }).click();
+  expect(await at()).toBe('37');
+  const box = await hold.boundingBox();
+  if (box === null) throw new Error('the slider has no box');
+  const xOf = (n: number) => box.x + ((n - 1) / 99) * box.width;
+  await page.mouse.move(xOf(37), box.y + 100);
+  await page.mouse.down();
+  await page.mouse.move(xOf(50), box.y + 100, { steps: 4 });
+  await page.mouse.up();
+  expect(await at()).toBe('50');
+  await curve.getByRole('button', { name: 'Make it 50 pieces' }).click();
+  await kept(page);
+  const job = section(page, 'The job');
+  await expect.poll(() => job.textContent(), { timeout: PATIENCE_MS }).toContain('= 50');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect.poll(() => job.textContent(), { timeout: PATIENCE_MS }).toContain('= 37');
+  expect(await plateText(page)).toContain('19.00');
+});
+
+test('the curve stands as a table, and is saved as CSV, SVG and PNG', async () => {
+  const { page, curve } = await curveOf();
+  await curve.locator('summary').filter({ hasText: 'The same as a table' }).click();
+  const table = curve.getByRole('table');
+  await table.getByRole('row', { name: /^37/ }).waitFor();
+  expect(await table.getByRole('row', { name: /^38/ }).count()).toBe(0);
+  await curve.getByRole('button', { name: 'Show every quantity' }).click();
+  await table.getByRole('row', { name: /^38/ }).waitFor();
+  const saved = async (kind: string) => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      curve.getByRole('button', { name: `Save as ${kind}` }).click(),
+    ]);
+    return readFile(await download.path());
+  };
+  const csv = (await saved('CSV')).toString('utf8');
+  expect(csv.split('\r\n')).toHaveLength(102);
+  // 411.79 of the worked example over 37 pieces; asked 711.50.
+  expect(csv).toContain('Ramblers Club shirts,37,411.79,11.13,711.5,19.23,');
+  const svg = (await saved('SVG')).toString('utf8');
+  expect(svg).toContain('Ramblers Club shirts: Margin against batch size, at the asked prices.');
+  expect(svg).not.toMatch(/var\(|<script|href=|class=/);
+  const png = await sharp(await saved('PNG')).metadata();
+  expect(png.format).toBe('png');
+  expect(png.width).toBeGreaterThan(900);
+});
+
+test('bad prices and quantities get a sentence, and the last good curve stays', async () => {
+  const { page, curve } = await curveOf();
+  await atFlat20(curve);
+  const flat = curve.getByRole('textbox', { name: 'At a flat price instead' });
+  for (const [typed, sentence] of [
+    ['0', 'it must be more than 0'],
+    ['cheap', 'no part of a number'],
+  ] as const) {
+    await type(flat, typed);
+    await page.keyboard.press('Tab');
+    await curve.getByText(sentence, { exact: false }).waitFor();
+    await curve.getByText('at 20.00 USD a piece').waitFor();
+  }
+  await type(flat, '3');
+  await curve.getByText('At this price no batch up to 100 pieces pays its way', { exact: false }).waitFor();
+  await flat.fill('');
+  await curve.getByText('at the asked prices').waitFor({ timeout: PATIENCE_MS });
+  await type(curve.getByRole('textbox', { name: 'Pieces looked at' }), '101');
+  await page.keyboard.press('Tab');
+  await curve.getByText('101 is too large: the most here is 100.', { exact: false }).waitFor();
+  const job = section(page, 'The job');
+  await job.getByRole('textbox', { name: 'Price of a shirt', exact: true }).fill('');
+  await curve.getByText('No price is asked yet', { exact: false }).waitFor({ timeout: PATIENCE_MS });
+  expect(await curve.getByRole('radio', { name: 'margin' }).count()).toBe(0);
+});
