@@ -33,7 +33,7 @@ type CurveChartProps = Readonly<{
 }>;
 
 const still = { dot: false, activeDot: false, isAnimationActive: false } as const;
-const bare = { tickLine: false, axisLine: false, interval: 0 } as const;
+const bare = { tickLine: false, axisLine: false, interval: 0, tick: { fill: 'var(--ink-2)' } } as const;
 
 /** A curve over batch sizes: the band it may lie in, what is below nothing greyed, and what its quantities mean. */
 export function CurveChart(props: CurveChartProps) {

@@ -118,10 +118,12 @@ export function CurveSection(part: DocketPart) {
             </FieldGroup>
             {study !== null && (
               <>
+                <p className={styles.other} role="status">
+                  {chosen !== null &&
+                    other !== null &&
+                    variantWords(chosen.name, other, better, study.to, context)}
+                </p>
                 <ul className={styles.words}>
-                  {chosen !== null && other !== null && (
-                    <li>{variantWords(chosen.name, other, better, study.to, context)}</li>
-                  )}
                   {curveWords(study, job, speak).map((sentence) => (
                     <li key={sentence}>{sentence}</li>
                   ))}

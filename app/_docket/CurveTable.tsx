@@ -20,7 +20,8 @@ export function CurveTable({ study, name }: CurveTableProps) {
   const rows = study.points.filter(({ n }) => all || few.has(n));
   return (
     <Fold summary="The same as a table" line={`${speak.count(study.points.length, 'batch', 'batches')}`}>
-      <div className={styles.box}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, by keys too */}
+      <section className={styles.box} tabIndex={0} aria-label={`Batches of ${name}`}>
         <table className={styles.table}>
           <caption className="visuallyHidden">Cost, price and margin of {name} by batch size</caption>
           <thead>
@@ -49,7 +50,7 @@ export function CurveTable({ study, name }: CurveTableProps) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       {!all && <Button onPress={() => setAll(true)}>Show every quantity</Button>}
     </Fold>
   );
