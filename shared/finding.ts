@@ -5,7 +5,7 @@ export type Severity = 'stop' | 'caution' | 'note';
 
 /** The part of the job a finding speaks of. Every part that is known is named. */
 export interface Where {
-  readonly document: 'job' | 'workshop' | 'blank' | 'artwork' | 'request';
+  readonly document: 'job' | 'workshop' | 'blank' | 'artwork' | 'priceList' | 'request';
   /** Id of the blank or artwork; absent for the job and the workshop, of which there is one. */
   readonly id?: string;
   /** Path of the field inside that document. */

@@ -3,6 +3,7 @@ import type { Change } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
+import type { PriceListDocument } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type FieldPath, setIn } from '@/shared/setIn';
 import type { DocumentBodies } from '../_storage/documentRegistry';
@@ -13,7 +14,7 @@ import { WORKSHOP_ID } from './makerDocuments';
 /** One document of the maker, as an edit names it. */
 export type Target =
   | { readonly kind: 'workshop' }
-  | { readonly kind: 'job' | 'blank' | 'artwork'; readonly id: string };
+  | { readonly kind: 'job' | 'blank' | 'artwork' | 'priceList'; readonly id: string };
 
 /** Everything a screen does to documents. Labels are what undo says: “Pay”, “Pieces in L”. */
 export interface MakerActions {
@@ -24,11 +25,17 @@ export interface MakerActions {
   readonly changeJob: (id: string, label: string, to: (job: Job) => Job, key?: string) => EditOutcome;
   readonly changeBlank: (id: string, label: string, to: (blank: Blank) => Blank) => EditOutcome;
   readonly changeArtwork: (id: string, label: string, to: (artwork: Artwork) => Artwork) => EditOutcome;
+  readonly changeList: (
+    id: string,
+    label: string,
+    to: (list: PriceListDocument) => PriceListDocument,
+  ) => EditOutcome;
   /** Applies the changes of a finding's fix, all or none, as one step. */
   readonly applyFix: (jobId: string, label: string, changes: readonly Change[]) => EditOutcome;
   readonly addJob: (id: string, job: Job) => EditOutcome;
   readonly addBlank: (id: string, blank: Blank) => EditOutcome;
   readonly addArtwork: (id: string, artwork: Artwork) => EditOutcome;
+  readonly addList: (id: string, list: PriceListDocument) => EditOutcome;
   readonly remove: (target: Target, label: string) => EditOutcome;
 }
 
@@ -42,6 +49,7 @@ export function makerActions(edit: DocumentActions<DocumentBodies>['edit']): Mak
       one(label, { do: 'change', kind: 'job', id, to }, key === undefined ? undefined : `${id} ${key}`),
     changeBlank: (id, label, to) => one(label, { do: 'change', kind: 'blank', id, to }),
     changeArtwork: (id, label, to) => one(label, { do: 'change', kind: 'artwork', id, to }),
+    changeList: (id, label, to) => one(label, { do: 'change', kind: 'priceList', id, to }),
     applyFix: (jobId, label, changes) =>
       edit(
         label,
@@ -50,6 +58,7 @@ export function makerActions(edit: DocumentActions<DocumentBodies>['edit']): Mak
     addJob: (id, job) => one(job.name, { do: 'add', kind: 'job', id, body: job }),
     addBlank: (id, blank) => one(blank.name, { do: 'add', kind: 'blank', id, body: blank }),
     addArtwork: (id, artwork) => one(artwork.name, { do: 'add', kind: 'artwork', id, body: artwork }),
+    addList: (id, list) => one(list.name, { do: 'add', kind: 'priceList', id, body: list }),
     remove: (target, label) => one(label, { do: 'delete', kind: target.kind, id: idOf(target) }),
   };
 }
@@ -81,6 +90,8 @@ function fieldEdit(target: Target, path: FieldPath, value: unknown): Edit<Docume
       return { do: 'change', kind: 'blank', id, to: (body) => setIn(body, path, value) };
     case 'artwork':
       return { do: 'change', kind: 'artwork', id, to: (body) => setIn(body, path, value) };
+    case 'priceList':
+      return { do: 'change', kind: 'priceList', id, to: (body) => setIn(body, path, value) };
     default:
       return target satisfies never;
   }

@@ -1,6 +1,7 @@
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
+import type { PriceListDocument } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { DocumentBodies } from '../_storage/documentRegistry';
 import type { DocumentsState } from '../_storage/documentsState';
@@ -15,6 +16,13 @@ export interface KeptJob {
   readonly updatedAt: number;
 }
 
+export interface KeptList {
+  readonly id: string;
+  readonly list: PriceListDocument;
+  /** When it was last changed, ms since 1970. */
+  readonly updatedAt: number;
+}
+
 /** The maker's documents sorted by what they are. */
 export interface MakerDocuments {
   /** Null while the store is opening, and where the workshop's record cannot be read. */
@@ -23,12 +31,15 @@ export interface MakerDocuments {
   readonly artworks: Readonly<Record<string, Artwork>>;
   /** Last changed first. */
   readonly jobs: readonly KeptJob[];
+  /** Last changed first. */
+  readonly lists: readonly KeptList[];
 }
 
 export function makerDocuments(documents: DocumentsState<DocumentBodies>['documents']): MakerDocuments {
   const blanks: Record<string, Blank> = {};
   const artworks: Record<string, Artwork> = {};
   const jobs: KeptJob[] = [];
+  const lists: KeptList[] = [];
   let workshop: Workshop | null = null;
   for (const document of documents) {
     switch (document.kind) {
@@ -44,9 +55,13 @@ export function makerDocuments(documents: DocumentsState<DocumentBodies>['docume
       case 'job':
         jobs.push({ id: document.id, job: document.body, updatedAt: document.updatedAt });
         break;
+      case 'priceList':
+        lists.push({ id: document.id, list: document.body, updatedAt: document.updatedAt });
+        break;
       default:
         document satisfies never;
     }
   }
-  return { workshop, blanks, artworks, jobs: jobs.sort((a, b) => b.updatedAt - a.updatedAt) };
+  const newest = (a: { updatedAt: number }, b: { updatedAt: number }) => b.updatedAt - a.updatedAt;
+  return { workshop, blanks, artworks, jobs: jobs.sort(newest), lists: lists.sort(newest) };
 }

@@ -4,9 +4,12 @@ import { chargesAnswer } from '@/lib/price/charges/chargesAnswer';
 import { type CurveStudyQuestion, curveAnswer } from '@/lib/price/curve/curveAnswer';
 import { type LeversQuestion, leversAnswer } from '@/lib/price/levers/leversAnswer';
 import { type ListQuestion, listAnswer } from '@/lib/price/list/listAnswer';
+import { compareItem, type IssuedItem } from '@/lib/price/listDocument/compareItem';
+import { freezeItem } from '@/lib/price/listDocument/freezeItem';
 import { type SeekQuestion, seekAnswer } from '@/lib/price/seek/seekAnswer';
 import { sheetsAnswer } from '@/lib/sheets/sheetsAnswer';
 import { trimAnswer } from '@/lib/sheets/trimAnswer';
+import type { ListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 
 /**
@@ -18,6 +21,8 @@ export const studies = {
   curve: (input: JobInput, grid: Grid, question: CurveStudyQuestion) => curveAnswer(input, grid, question),
   charges: (input: JobInput, grid: Grid) => chargesAnswer(input, grid),
   channels: (input: JobInput, grid: Grid) => channelsAnswer(input, grid),
+  freezeItem: (input: JobInput, grid: Grid, item: ListItem) => freezeItem(input, grid, item),
+  compareItem: (input: JobInput, grid: Grid, item: IssuedItem) => compareItem(input, grid, item),
   levers: (input: JobInput, grid: Grid, question: LeversQuestion) => leversAnswer(input, grid, question),
   seek: (input: JobInput, grid: Grid, question: SeekQuestion) => seekAnswer(input, grid, question),
   list: (input: JobInput, grid: Grid, question: ListQuestion) => listAnswer(input, grid, question),

@@ -59,6 +59,7 @@ const documents: Readonly<Record<Where['document'], string>> = {
   workshop: 'the workshop',
   blank: 'the blank',
   artwork: 'the artwork',
+  priceList: 'the price list',
   request: 'the file',
 };
 

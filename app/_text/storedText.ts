@@ -8,6 +8,7 @@ const kinds: Readonly<Record<string, string>> = {
   blank: 'blank',
   artwork: 'artwork',
   job: 'job',
+  priceList: 'price list',
 };
 
 /** @returns what a kept record claims to be, such as “job”. */

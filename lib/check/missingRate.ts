@@ -51,9 +51,9 @@ export function missingRate(used: UsedRate, asOf: string, currency: string): rea
   ];
 }
 
-/** @returns the change that writes a value where a finding points; none for a request, which is no document. */
+/** @returns the change that writes a value where a finding points; none where no finding can be mended so. */
 export function changeAt(where: Where, value: unknown): readonly Change[] {
-  if (where.document === 'request') return [];
+  if (where.document === 'request' || where.document === 'priceList') return [];
   return [
     {
       document: where.document,

@@ -1,8 +1,10 @@
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
+import type { PriceListDocument } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clubOrder } from './clubOrder';
+import { examplePriceList } from './examplePriceList';
 import { fairMugs, fairShirts } from './fairJobs';
 
 /** Id of the finished job that a first visit shows. */
@@ -12,7 +14,8 @@ export type ExampleDocument =
   | { readonly kind: 'workshop'; readonly id: string; readonly body: Workshop }
   | { readonly kind: 'blank'; readonly id: string; readonly body: Blank }
   | { readonly kind: 'artwork'; readonly id: string; readonly body: Artwork }
-  | { readonly kind: 'job'; readonly id: string; readonly body: Job };
+  | { readonly kind: 'job'; readonly id: string; readonly body: Job }
+  | { readonly kind: 'priceList'; readonly id: string; readonly body: PriceListDocument };
 
 /**
  * Everything a first visit finds: the workshop, its blanks and artworks, and three jobs.
@@ -32,5 +35,6 @@ export function exampleDocuments(day: string, eventDay: string): readonly Exampl
     { kind: 'job', id: FIRST_JOB_ID, body: club.job },
     { kind: 'job', id: 'fair-shirts', body: shirts.job },
     { kind: 'job', id: 'fair-mugs', body: mugs.job },
+    { kind: 'priceList', id: 'club-prices', body: examplePriceList },
   ];
 }

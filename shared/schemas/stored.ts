@@ -2,7 +2,7 @@ import { idSchema } from './basics';
 import { z } from './z';
 
 /** The sorts of document the maker keeps. A stored kind that is not listed was written by a later build. */
-export const documentKinds = ['workshop', 'blank', 'artwork', 'job'] as const;
+export const documentKinds = ['workshop', 'blank', 'artwork', 'job', 'priceList'] as const;
 export type DocumentKind = (typeof documentKinds)[number];
 
 /** Milliseconds since 1970-01-01T00:00Z, as the clock of the device had them. */

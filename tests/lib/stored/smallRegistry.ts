@@ -25,6 +25,7 @@ export type SmallBodies = {
   readonly blank: { readonly name: string };
   readonly artwork: { readonly name: string };
   readonly job: SmallJob;
+  readonly priceList: { readonly name: string };
 };
 
 const job: KindEntry<SmallJob> = {
@@ -48,6 +49,7 @@ export const smallRegistry: Registry<SmallBodies> = {
   blank: named,
   artwork: named,
   job,
+  priceList: named,
 };
 
 export const aJobBody = (change: Partial<SmallJob> = {}): SmallJob => ({

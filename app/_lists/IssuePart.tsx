@@ -1,0 +1,59 @@
+'use client';
+
+import { useState } from 'react';
+import type { Issued, IssueRefusal } from '@/lib/price/listDocument/issueList';
+import type { PriceListDocument } from '@/shared/schemas/priceList';
+import type { ReadyMaker } from '../_documents/WithWorkshop';
+import { Button } from '../_shell/Button';
+import styles from './Lists.module.css';
+import type { ItemOffer } from './useListOffers';
+
+type IssuePartProps = Readonly<{
+  id: string;
+  list: PriceListDocument;
+  offers: readonly ItemOffer[];
+  issued: Issued;
+  maker: ReadyMaker;
+  onIssued: (number: number) => void;
+}>;
+
+const refusals: Readonly<Record<IssueRefusal, string>> = {
+  noItems: 'There is nothing on the list. Add an item first.',
+  itemsRefused: 'It cannot be issued while something stands against an item: see above.',
+  mixedTax:
+    'Some items are sold with tax inside and others without: on one paper nobody could tell. Sell their jobs the same way, or make two lists.',
+};
+
+/** Freezes the draft as the next version. */
+export function IssuePart({ id, list, offers, issued, maker, onIssued }: IssuePartProps) {
+  const [told, setTold] = useState<string | null>(null);
+  const number = (list.versions.at(-1)?.number ?? 0) + 1;
+  const asked = offers.some(({ kind }) => kind === 'asked');
+  const issue = () => {
+    if (issued.kind === 'refused') {
+      setTold(refusals[issued.why]);
+      return;
+    }
+    setTold(null);
+    const outcome = maker.changeList(id, `Issue version ${number}`, (now) => ({
+      ...now,
+      versions: [...now.versions, issued.version],
+    }));
+    if (outcome.state === 'shown') onIssued(number);
+  };
+  return (
+    <div className={styles.acts}>
+      <Button
+        kind="strong"
+        blockedBy={asked ? 'The prices are being made.' : undefined}
+        describedBy="issue-told"
+        onPress={issue}
+      >
+        Issue version {number}
+      </Button>
+      <p id="issue-told" role="status">
+        {issued.kind === 'refused' ? told : null}
+      </p>
+    </div>
+  );
+}

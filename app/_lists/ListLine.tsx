@@ -1,0 +1,46 @@
+'use client';
+
+import Link from 'next/link';
+import type { KeptList } from '../_documents/makerDocuments';
+import type { ReadyMaker } from '../_documents/WithWorkshop';
+import { Button } from '../_shell/Button';
+import { speakerOf } from '../_text/speaker';
+import styles from './Lists.module.css';
+import { useListStates } from './useListStates';
+
+type ListLineProps = Readonly<{ kept: KeptList; maker: ReadyMaker; onRemove: () => void }>;
+
+/** One price list: what it is called, what went out last, and whether that still holds. */
+export function ListLine({ kept: { id, list }, maker, onRemove }: ListLineProps) {
+  const speak = speakerOf(maker.workshop);
+  const newest = list.versions.at(-1);
+  const standings = useListStates(maker, newest);
+  const worn = standings.reduce((sum, one) => sum + (one.kind === 'compared' ? one.worn.length : 0), 0);
+  const lost = standings.filter(({ kind }) => kind !== 'compared' && kind !== 'asked').length;
+  const state = [
+    worn > 0 && `${speak.count(worn, 'price')} no longer ${worn === 1 ? 'holds' : 'hold'}`,
+    lost > 0 && `${speak.count(lost, 'item')} cannot be compared`,
+  ].filter((part) => part !== false);
+  const holds = standings.every(({ kind }) => kind === 'compared');
+  return (
+    <li className={styles.line}>
+      <div>
+        <h2 className={styles.name}>
+          <Link href={`/price-lists/${id}`}>{list.name}</Link>
+        </h2>
+        <p className={styles.quiet}>
+          {newest === undefined
+            ? `not issued yet, ${speak.count(list.items.length, 'item')}`
+            : `version ${newest.number}, ${speak.count(newest.items.length, 'item')}, issued ${speak.day(newest.issuedOn)}, valid until ${speak.day(newest.validUntil)}`}
+        </p>
+      </div>
+      <p className={styles.state}>
+        {newest !== undefined &&
+          (state.length > 0 ? state.join(', ') : holds ? 'all prices hold' : 'being looked at')}
+      </p>
+      <Button kind="quiet" onPress={onRemove}>
+        Remove <span className="visuallyHidden">{list.name}</span>
+      </Button>
+    </li>
+  );
+}

@@ -1,0 +1,56 @@
+'use client';
+
+import type { PriceListDocument } from '@/shared/schemas/priceList';
+import type { ReadyMaker } from '../_documents/WithWorkshop';
+import { FieldGroup } from '../_fields/FieldGroup';
+import { NumberField } from '../_fields/NumberField';
+import { TextField } from '../_fields/TextField';
+import styles from './Lists.module.css';
+
+type ListWordingProps = Readonly<{ id: string; list: PriceListDocument; maker: ReadyMaker }>;
+
+/** The words around the prices, and how long they are to hold. */
+export function ListWording({ id, list, maker }: ListWordingProps) {
+  const set = (label: string, change: Partial<PriceListDocument>) =>
+    maker.changeList(id, label, (now) => ({ ...now, ...change }));
+  return (
+    <>
+      <h3 className={styles.sub}>Words on the paper</h3>
+      <TextField
+        label="Your shop and how to reach it"
+        value={list.from}
+        rows={2}
+        longest={300}
+        width="full"
+        onCommit={(from) => set('Your shop', { from })}
+      />
+      <TextField
+        label="What is included"
+        value={list.notes}
+        rows={3}
+        longest={1000}
+        width="full"
+        onCommit={(notes) => set('What is included', { notes })}
+      />
+      <FieldGroup>
+        <TextField
+          label="Lead time"
+          value={list.leadTime}
+          longest={200}
+          onCommit={(leadTime) => set('Lead time', { leadTime })}
+        />
+        <NumberField
+          label="Valid for"
+          unit="days"
+          value={list.validDays}
+          min={1}
+          max={730}
+          decimals={0}
+          onCommit={(validDays) => {
+            if (validDays !== null) set('Days the list is valid', { validDays });
+          }}
+        />
+      </FieldGroup>
+    </>
+  );
+}

@@ -1,0 +1,54 @@
+import { findingText } from '../_text/findingText';
+import { speakerOf, type TextContext } from '../_text/speaker';
+import type { ItemOffer } from './useListOffers';
+
+/** Why an item cannot be issued: what is wrong, and what to do. */
+export interface RefusalWords {
+  readonly sentence: string;
+  readonly detail: string;
+}
+
+/** @returns null for an item that can be issued, and while its sums are made. */
+export function refusalWords(offer: ItemOffer, name: string, context: TextContext): RefusalWords | null {
+  const speak = speakerOf(context);
+  switch (offer.kind) {
+    case 'frozen':
+    case 'asked':
+      return null;
+    case 'gone':
+      return {
+        sentence: `The job of ${name} is no longer here.`,
+        detail: 'Bring it back by undo, or take the item off the list.',
+      };
+    case 'noLine':
+      return {
+        sentence: `${name} is no longer a line of its job, or has no pieces.`,
+        detail: 'Without pieces there is no price. Mend the job, or take the item off the list.',
+      };
+    case 'stopped':
+      return {
+        sentence: `The job of ${name} is stopped.`,
+        detail: `${offer.why === null ? 'Its sums cannot be made.' : findingText(offer.why, context).sentence} Mend it on its docket; until then no price can be promised.`,
+      };
+    case 'noTaxMode':
+      return {
+        sentence: `Nobody has said how the prices of ${name} stand to tax.`,
+        detail: 'A customer has to know what is to be paid. Say it in the workshop, under ways of selling.',
+      };
+    case 'falls':
+      return {
+        sentence: `${name}: ${speak.count(offer.at, 'piece')} would cost less than ${offer.at - 1}.`,
+        detail:
+          'Customers would find it and order more for less. Selling under a cap cures it; the docket shows other ways.',
+      };
+    case 'loses':
+      return {
+        sentence: `${name}: the price from ${speak.count(offer.from, 'piece')} on is under the full cost.`,
+        detail: `At ${speak.count(offer.at, 'piece')} it leaves ${speak.share(offer.margin)}. Raise it on the docket, or drop the break.`,
+      };
+    case 'failed':
+      return { sentence: `${name} could not be priced.`, detail: `${offer.why}. Reload the page.` };
+    default:
+      return offer satisfies never;
+  }
+}

@@ -1,0 +1,57 @@
+'use client';
+
+import { useEffect, useId, useState } from 'react';
+import type { JobInput } from '@/shared/schemas/request';
+import { shareStudyService } from './shareStudyService';
+import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
+
+/** One of several questions to the same study. */
+export interface StudyAsk<Name extends StudyName> {
+  readonly key: string;
+  readonly input: JobInput;
+  readonly question: StudyQuestion<Name>;
+}
+
+/** What came of one of them. */
+export interface StudyTold<Name extends StudyName> {
+  readonly ask: StudyAsk<Name>;
+  /** Null where it failed. */
+  readonly answer: StudyAnswer<Name> | null;
+  readonly failure: string | null;
+}
+
+/**
+ * Asks the same study of several jobs, one after the other in the worker that all studies share.
+ *
+ * @param asks the same array for as long as nothing in it changes
+ * @returns what is known so far, by key; an answer whose `ask` is not the one given now is an older one
+ */
+export function useStudies<Name extends StudyName>(
+  name: Name,
+  asks: readonly StudyAsk<Name>[],
+): ReadonlyMap<string, StudyTold<Name>> {
+  const asker = useId();
+  const [told, setTold] = useState<ReadonlyMap<string, StudyTold<Name>>>(new Map());
+
+  useEffect(() => {
+    if (typeof Worker === 'undefined' || asks.length === 0) return;
+    const { service, giveBack } = shareStudyService();
+    for (const ask of asks) {
+      const { key, input, question } = ask;
+      service.ask(`${asker} ${key}`, { name, input, question }, (reply) => {
+        const news: StudyTold<Name> =
+          reply.kind === 'failed'
+            ? { ask, answer: null, failure: reply.why }
+            : // What a study answers is typed by its name on both sides of the thread.
+              { ask, answer: reply.answer as StudyAnswer<Name> | null, failure: null };
+        setTold((before) => new Map(before).set(key, news));
+      });
+    }
+    return () => {
+      for (const { key } of asks) service.leave(`${asker} ${key}`);
+      giveBack();
+    };
+  }, [asker, name, asks]);
+
+  return told;
+}

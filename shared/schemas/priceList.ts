@@ -1,0 +1,115 @@
+import { currencyCodes } from '../tables/currencies';
+import { idSchema, lengthMmSchema, nameSchema } from './basics';
+import { sizeNameSchema } from './blank';
+import { daySchema } from './rate';
+import { z } from './z';
+
+/** Money of a paper that went out: whole minor units, which nothing rounds again. */
+const minorSchema = z.int().min(-1e12).max(1e12);
+const quantitySchema = z.int().min(1).max(2000);
+
+/** The charges around a piece that a list can name. */
+export const listedCharges = [
+  'minimumOrder',
+  'design',
+  'sample',
+  'placement',
+  'name',
+  'fold',
+  'split',
+  'change',
+] as const;
+
+/** What a list offers of a job; its prices are frozen when the list is issued. */
+export const listItemSchema = z.strictObject({
+  id: idSchema,
+  jobId: idSchema,
+  lineId: idSchema,
+  /** Charges around the piece that are listed with it. */
+  charges: z.array(z.enum(listedCharges)).max(listedCharges.length).default(['minimumOrder', 'name']),
+});
+
+/** A rate as it stood when a list was issued. */
+export const frozenRateSchema = z.strictObject({
+  /** The field it is kept in: document, id and path. */
+  place: z.string().max(400),
+  label: z.string().max(200),
+  value: z.number(),
+  unit: z.string().max(40),
+  date: daySchema,
+});
+
+/** The price of a piece from so many on, for the sizes that carry no charge. */
+export const frozenBreakSchema = z.strictObject({
+  from: quantitySchema,
+  /** Last quantity; null for the open break. */
+  to: quantitySchema.nullable(),
+  each: minorSchema,
+  /** The quantity and size inside that earn least, and the margin there; for the owner alone. */
+  leastAt: quantitySchema,
+  leastSize: sizeNameSchema,
+  leastMargin: z.number(),
+});
+
+export const frozenItemSchema = z.strictObject({
+  id: idSchema,
+  jobId: idSchema,
+  lineId: idSchema,
+  name: nameSchema,
+  /** Blank, its colour, and what is printed where, as it is told to a customer. */
+  says: z.string().max(1000),
+  largestPrint: z.strictObject({ widthMm: lengthMmSchema, heightMm: lengthMmSchema }).nullable(),
+  /** In the order of the blank, each with what it adds; those of one charge stand together on paper. */
+  sizes: z
+    .array(z.strictObject({ size: sizeNameSchema, upCharge: minorSchema }))
+    .min(1)
+    .max(30),
+  breaks: z.array(frozenBreakSchema).min(1).max(12),
+  /** How the breaks are reckoned. */
+  selling: z.enum(['asListed', 'cap', 'slab', 'tariff']),
+  tariff: z.strictObject({ start: minorSchema, each: minorSchema }).nullable(),
+  charges: z
+    .array(z.strictObject({ kind: z.enum(listedCharges), name: z.string().max(200), amount: minorSchema }))
+    .max(40),
+  /** The margin that prices were made for that day. */
+  targetMargin: z.number(),
+  rates: z.array(frozenRateSchema).max(400),
+});
+
+export const listVersionSchema = z.strictObject({
+  number: z.int().min(1).max(1000),
+  issuedOn: daySchema,
+  validUntil: daySchema,
+  currency: z.string().refine((code) => currencyCodes.includes(code), {
+    error: 'is not a currency code of ISO 4217 with a minor unit',
+  }),
+  taxMode: z.enum(['added', 'inside', 'none']),
+  /** As they stood on the paper. */
+  title: nameSchema,
+  from: z.string().max(300),
+  notes: z.string().max(1000),
+  leadTime: z.string().max(200),
+  items: z.array(frozenItemSchema).min(1).max(20),
+});
+
+/** A price list: what the next version offers, and every version that went out. */
+export const priceListSchema = z.strictObject({
+  name: nameSchema,
+  /** Whose list it is, and how to reach them. */
+  from: z.string().max(300).default(''),
+  /** What is included and agreed, in the maker's words. */
+  notes: z.string().max(1000).default(''),
+  leadTime: z.string().max(200).default(''),
+  validDays: z.int().min(1).max(730).default(90),
+  paper: z.enum(['a4', 'letter']).default('a4'),
+  items: z.array(listItemSchema).max(20).default([]),
+  /** Oldest first; what went out is never changed. */
+  versions: z.array(listVersionSchema).max(200).default([]),
+});
+
+export type PriceListDocument = z.infer<typeof priceListSchema>;
+export type ListItem = z.infer<typeof listItemSchema>;
+export type ListVersion = z.infer<typeof listVersionSchema>;
+export type ListedCharge = (typeof listedCharges)[number];
+export type FrozenItem = z.infer<typeof frozenItemSchema>;
+export type FrozenRate = z.infer<typeof frozenRateSchema>;

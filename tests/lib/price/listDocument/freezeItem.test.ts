@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { clubWith } from '@/tests/fixtures/clubJob';
+import { freeze, frozen, plainItem } from './plainItem';
+
+const own = (...ownPrices: { from: number; each: number }[]) => ownPrices;
+
+/** Nine at 10.00 are 90.00; ten at 8.00 are 80.00. */
+const falling = own({ from: 1, each: 10 }, { from: 10, each: 8 });
+
+describe('a line put on a list', () => {
+  it('keeps the prices of its breaks as they are written, and what each leaves', () => {
+    // Nine at 10.00 cost as much as ten at 9.00: a tie, and no fall.
+    const item = frozen(plainItem({ line: { ownPrices: own({ from: 10, each: 9 }) } }));
+    expect(item.breaks.map(({ from, to, each }) => [from, to, each])).toEqual([
+      [1, 9, 1000],
+      [10, null, 900],
+    ]);
+    // 4 of 10, 3 of 9.
+    expect(item.breaks[0]?.leastMargin).toBeCloseTo(0.4, 10);
+    expect(item.breaks[1]?.leastMargin).toBeCloseTo(1 / 3, 10);
+    expect(item.targetMargin).toBe(0.4);
+  });
+
+  it('keeps the rates it stands on, each with its value, unit and day', () => {
+    const input = plainItem();
+    expect(frozen(input).rates).toContainEqual(
+      expect.objectContaining({ value: 6, unit: 'money/piece', date: input.asOf }),
+    );
+  });
+
+  it('under a cap tells what its last pieces leave, which pay less than is listed', () => {
+    const item = frozen(plainItem({ line: { ownPrices: falling, selling: 'cap' } }));
+    // Nine pay the 80.00 of ten: 26 of 80 are left. Ten and more: 2 of 8.
+    expect(item.selling).toBe('cap');
+    expect(item.breaks.map(({ leastAt }) => leastAt)[0]).toBe(9);
+    expect(item.breaks[0]?.leastMargin).toBeCloseTo(0.325, 10);
+    expect(item.breaks[1]?.leastMargin).toBeCloseTo(0.25, 10);
+  });
+
+  it('by slabs tells of a large order, where the lower price weighs most', () => {
+    const item = frozen(plainItem({ line: { ownPrices: falling, selling: 'slab' } }));
+    // Of 2,000 nine pay 10.00 and 1,991 pay 8.00: 16,018.00, of which the blanks are 12,000.00.
+    expect(item.breaks[1]).toMatchObject({ leastAt: 2000 });
+    expect(item.breaks[1]?.leastMargin).toBeCloseTo(4018 / 16_018, 10);
+  });
+
+  it('by a tariff keeps so much to start and so much a piece', () => {
+    // (30 + 6 n) ÷ 0.6 is 50 to start and 10 a piece.
+    const item = frozen(plainItem({ freight: 30, line: { selling: 'tariff' } }));
+    expect(item.tariff).toEqual({ start: 5000, each: 1000 });
+  });
+
+  it('is refused while more pieces cost less, told at the quantity where the total falls', () => {
+    expect(freeze(plainItem({ line: { ownPrices: falling } }))).toEqual({ kind: 'falls', at: 10 });
+  });
+
+  it('is refused with a price that makes a loss, told where it does', () => {
+    const input = plainItem({ line: { ownPrices: own({ from: 10, each: 5.5 }), selling: 'cap' } });
+    // Nine of them pay the 55.00 of ten, and cost 54.00: the loss begins with ten.
+    expect(freeze(input)).toMatchObject({ kind: 'loses', from: 10, margin: -0.5 / 5.5 });
+  });
+
+  it('is refused while a stop stands in its job, which is told', () => {
+    expect(freeze(clubWith({ 'job.lines.0.askedPrice': 1 }), 'shirts')).toMatchObject({
+      kind: 'stopped',
+      why: { id: 'RATE-08', severity: 'stop' },
+    });
+  });
+
+  it('is refused where the job has no such line', () => {
+    expect(freeze(plainItem(), 'gone')).toEqual({ kind: 'noLine' });
+  });
+
+  it('is offered for any day, whenever the order of its job was wanted', () => {
+    const input = plainItem();
+    expect(freeze({ ...input, asOf: '2027-06-01' }).kind).toBe('frozen');
+  });
+
+  it('names the charges that were chosen, and no other', () => {
+    // The example: a second print is a charge of its own line, a name is one of the order.
+    const club = clubWith({ 'job.lines.0.selling': 'cap' });
+    const kinds = (charges: Parameters<typeof freeze>[2]) =>
+      frozen(club, 'shirts', charges).charges.map(({ kind, name }) => [kind, name]);
+    expect(kinds([])).toEqual([]);
+    expect(kinds(['placement', 'name'])).toEqual([
+      ['placement', 'Back picture'],
+      ['placement', 'Chest badge'],
+      ['name', ''],
+    ]);
+  });
+});

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { priceListSchema } from '@/shared/schemas/priceList';
+import { anItem, aVersion } from '@/tests/lib/price/listDocument/aVersion';
+
+const whole = priceListSchema.parse({ name: 'Shirts for clubs', versions: [aVersion()] });
+
+describe('a price list', () => {
+  it('begins with nothing but a name', () => {
+    expect(priceListSchema.parse({ name: 'Shirts' })).toEqual({
+      name: 'Shirts',
+      from: '',
+      notes: '',
+      leadTime: '',
+      validDays: 90,
+      paper: 'a4',
+      items: [],
+      versions: [],
+    });
+  });
+
+  it('is the same once it was written and read', () => {
+    expect(priceListSchema.parse(JSON.parse(JSON.stringify(whole)))).toEqual(whole);
+  });
+
+  it.each([
+    ['a name of 200 letters', { name: 'n'.repeat(200) }],
+    ['a day that is none', { versions: [aVersion({ validUntil: '2027-02-30' })] }],
+    [
+      'a price in parts of a minor unit',
+      {
+        versions: [
+          aVersion({
+            items: [anItem({ breaks: [{ ...anItem().breaks[0], each: 19.5 } as never] })],
+          }),
+        ],
+      },
+    ],
+    ['a version of no items', { versions: [aVersion({ items: [] })] }],
+    ['a validity of no days', { validDays: 0 }],
+    ['a key it does not know', { discount: 0.1 }],
+  ])('refuses %s', (_, fields) => {
+    expect(priceListSchema.safeParse({ ...whole, ...fields }).success).toBe(false);
+  });
+});
