@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { PickRow } from '../_fields/PickRow';
 import { DocketSection } from '../_figures/DocketSection';
+import { JobOnLists } from '../_lists/JobOnLists';
 import type { DocketPart } from './docketPart';
 import { LastGood } from './LastGood';
 import { NotYet } from './NotYet';
@@ -66,6 +67,7 @@ export function PricesSection(part: DocketPart) {
           }
         />
       )}
+      {prices !== null && !stale && <JobOnLists jobId={jobId} input={madeOf} />}
     </DocketSection>
   );
 }

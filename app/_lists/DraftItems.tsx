@@ -3,6 +3,7 @@
 import Link from 'next/link';
 import { useState } from 'react';
 import { type ListItem, listedCharges, type PriceListDocument } from '@/shared/schemas/priceList';
+import { Fold } from '../_docket/Fold';
 import { newId } from '../_documents/newId';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { CheckField } from '../_fields/CheckField';
@@ -100,23 +101,33 @@ function DraftItem({ item, offer, maker, onChange, onRemove }: DraftItemProps) {
           <FindingRow severity="stop" {...refusal} fix={cure} />
         </ul>
       )}
-      <fieldset className={styles.ticks}>
-        <legend className={styles.ticksName}>Named beside it</legend>
-        {listedCharges.map((kind) => (
-          <CheckField
-            key={kind}
-            label={chargeChoices[kind]}
-            checked={item.charges.includes(kind)}
-            onCommit={(isListed) =>
-              onChange(`${chargeChoices[kind]} on the list`, {
-                charges: listedCharges.filter((one) =>
-                  one === kind ? isListed : item.charges.includes(one),
-                ),
-              })
-            }
-          />
-        ))}
-      </fieldset>
+      <Fold
+        summary="Named beside it"
+        line={
+          item.charges
+            .map((kind) => chargeChoices[kind])
+            .join(', ')
+            .toLocaleLowerCase() || 'nothing'
+        }
+      >
+        <fieldset className={styles.ticks}>
+          <legend className="visuallyHidden">Charges named beside {name}</legend>
+          {listedCharges.map((kind) => (
+            <CheckField
+              key={kind}
+              label={chargeChoices[kind]}
+              checked={item.charges.includes(kind)}
+              onCommit={(isListed) =>
+                onChange(`${chargeChoices[kind]} on the list`, {
+                  charges: listedCharges.filter((one) =>
+                    one === kind ? isListed : item.charges.includes(one),
+                  ),
+                })
+              }
+            />
+          ))}
+        </fieldset>
+      </Fold>
     </li>
   );
 }

@@ -6,12 +6,12 @@ import type { PriceListDocument } from '@/shared/schemas/priceList';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { Button } from '../_shell/Button';
 import styles from './Lists.module.css';
-import type { ItemOffer } from './useListOffers';
 
 type IssuePartProps = Readonly<{
   id: string;
   list: PriceListDocument;
-  offers: readonly ItemOffer[];
+  /** True while the prices are being made. */
+  isBusy: boolean;
   issued: Issued;
   maker: ReadyMaker;
   onIssued: (number: number) => void;
@@ -25,10 +25,9 @@ const refusals: Readonly<Record<IssueRefusal, string>> = {
 };
 
 /** Freezes the draft as the next version. */
-export function IssuePart({ id, list, offers, issued, maker, onIssued }: IssuePartProps) {
+export function IssuePart({ id, list, isBusy, issued, maker, onIssued }: IssuePartProps) {
   const [told, setTold] = useState<string | null>(null);
   const number = (list.versions.at(-1)?.number ?? 0) + 1;
-  const asked = offers.some(({ kind }) => kind === 'asked');
   const issue = () => {
     if (issued.kind === 'refused') {
       setTold(refusals[issued.why]);
@@ -45,7 +44,7 @@ export function IssuePart({ id, list, offers, issued, maker, onIssued }: IssuePa
     <div className={styles.acts}>
       <Button
         kind="strong"
-        blockedBy={asked ? 'The prices are being made.' : undefined}
+        blockedBy={isBusy ? 'The prices are being made.' : undefined}
         describedBy="issue-told"
         onPress={issue}
       >

@@ -6,28 +6,23 @@ import { EditableTitle } from '../_docket/EditableTitle';
 import type { KeptList } from '../_documents/makerDocuments';
 import { useToday } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { ChoiceField } from '../_fields/ChoiceField';
 import { PageHead } from '../_shell/PageHead';
 import { speakerOf } from '../_text/speaker';
 import { DraftItems } from './DraftItems';
 import { IssuePart } from './IssuePart';
-import { ListPaper } from './ListPaper';
 import styles from './Lists.module.css';
 import { ListWording } from './ListWording';
-import { OwnerFigures } from './OwnerFigures';
-import { PrintButton } from './PrintButton';
+import { DRAFT, PaperPart } from './PaperPart';
 import { useListOffers } from './useListOffers';
 import { VersionStanding } from './VersionStanding';
 
 type ListDeskProps = Readonly<{ kept: KeptList; maker: ReadyMaker }>;
 
-const DRAFT = 'draft';
-
 /** A price list with its next version as a draft, the versions that went out, and the one paper that is looked at. */
 export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
   const speak = speakerOf(maker.workshop);
   const day = useToday();
-  const offers = useListOffers(maker, list.items);
+  const { offers, isBusy } = useListOffers(maker, list.items);
   const newest = list.versions.at(-1);
   const [chosen, setChosen] = useState(newest === undefined ? DRAFT : String(newest.number));
   // A version that undo took back is no longer there to be shown.
@@ -65,61 +60,22 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
           <IssuePart
             id={id}
             list={list}
-            offers={offers}
+            isBusy={isBusy}
             issued={draft}
             maker={maker}
             onIssued={(number) => setChosen(String(number))}
           />
         </section>
-        <section className={styles.part} aria-labelledby="paper-heading">
-          <h2 id="paper-heading">The paper</h2>
-          <div className={styles.acts}>
-            <ChoiceField
-              label="Shown"
-              value={shown}
-              choices={[
-                { value: DRAFT, label: `Version ${(newest?.number ?? 0) + 1}, draft` },
-                ...list.versions.toReversed().map(({ number, issuedOn }) => ({
-                  value: String(number),
-                  label: `Version ${number}, ${speak.day(issuedOn)}`,
-                })),
-              ]}
-              onCommit={setChosen}
-            />
-            <ChoiceField
-              label="Printed on"
-              value={list.paper}
-              choices={[
-                { value: 'a4', label: 'A4' },
-                { value: 'letter', label: 'Letter' },
-              ]}
-              onCommit={(size) =>
-                maker.changeList(id, 'Paper of the list', (now) => ({ ...now, paper: size }))
-              }
-            />
-            <PrintButton blockedBy={paper === null ? 'There is no paper to print yet.' : undefined} />
-          </div>
-        </section>
       </div>
-      {paper === null ? (
-        <p className={styles.words}>
-          {offers.some(({ kind }) => kind === 'asked')
-            ? 'The prices are being made.'
-            : 'There is no paper yet: what stands against it is told above.'}
-        </p>
-      ) : (
-        <>
-          <ListPaper
-            version={paper}
-            isDraft={version === undefined}
-            paper={list.paper}
-            context={maker.workshop}
-          />
-          <div className="screenOnly">
-            <OwnerFigures version={paper} context={maker.workshop} />
-          </div>
-        </>
-      )}
+      <PaperPart
+        id={id}
+        list={list}
+        maker={maker}
+        shown={shown}
+        onShow={setChosen}
+        paper={paper}
+        isBusy={version === undefined && isBusy}
+      />
     </>
   );
 }

@@ -4,24 +4,33 @@ import { classes } from '../_shell/classes';
 import { type Speaker, speakerOf, type TextContext } from '../_text/speaker';
 import { usableLocale } from '../_text/usableLocale';
 import styles from './ListPaper.module.css';
-import { chargesOnPaper, type MoneyOf, moneyOf, ruleOnPaper, sizesOnPaper, taxOnPaper } from './paperWords';
+import {
+  chargesOnPaper,
+  type MoneyOf,
+  moneyOf,
+  ruleOnPaper,
+  sizesOnPaper,
+  stepsOnPaper,
+  taxOnPaper,
+} from './paperWords';
 
 type ListPaperProps = Readonly<{
   version: ListVersion;
   /** True for what nobody has issued yet; it says so on the paper too. */
   isDraft: boolean;
-  paper: 'a4' | 'letter';
+  /** Names the page it is printed on; null while another part of the screen is printed. */
+  size: 'paperA4' | 'paperLetter' | null;
   context: TextContext;
 }>;
 
 /** What the customer gets: items, prices and terms; no cost, no margin, no note of the maker. */
-export function ListPaper({ version, isDraft, paper, context }: ListPaperProps) {
+export function ListPaper({ version, isDraft, size, context }: ListPaperProps) {
   const speak = speakerOf(context);
   const money = moneyOf(version.currency, usableLocale(context.locale));
   const charges = chargesOnPaper(version);
   return (
     <article
-      className={classes(styles.paper, paper === 'a4' ? 'paperA4' : 'paperLetter')}
+      className={classes(styles.paper, size)}
       aria-label={isDraft ? 'Draft of the price list' : `Price list, version ${version.number}`}
     >
       <header className={styles.head}>
@@ -77,7 +86,9 @@ function PaperItem({ item, money, speak }: PaperItemProps) {
           {item.says}
           {largestPrint !== null && `, up to ${speak.size(largestPrint.widthMm, largestPrint.heightMm)}`}
         </p>
-        <p className={styles.says}>Sizes {sizesOnPaper(item, money)}</p>
+        <p className={styles.says}>
+          {item.sizes.length === 1 ? 'Size' : 'Sizes'} {sizesOnPaper(item, money)}
+        </p>
       </div>
       <div className={styles.prices}>
         {tariff !== null ? (
@@ -86,7 +97,7 @@ function PaperItem({ item, money, speak }: PaperItemProps) {
           </p>
         ) : (
           <dl className={styles.breaks}>
-            {breaks.map(({ from, to, each }) => (
+            {stepsOnPaper(breaks).map(({ from, to, each }) => (
               <div key={from}>
                 <dt>{breakWords({ from, to })}</dt>
                 <dd>{money(each)}</dd>

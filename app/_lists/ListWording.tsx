@@ -16,41 +16,43 @@ export function ListWording({ id, list, maker }: ListWordingProps) {
   return (
     <>
       <h3 className={styles.sub}>Words on the paper</h3>
-      <TextField
-        label="Your shop and how to reach it"
-        value={list.from}
-        rows={2}
-        longest={300}
-        width="full"
-        onCommit={(from) => set('Your shop', { from })}
-      />
-      <TextField
-        label="What is included"
-        value={list.notes}
-        rows={3}
-        longest={1000}
-        width="full"
-        onCommit={(notes) => set('What is included', { notes })}
-      />
-      <FieldGroup>
+      <div className={styles.wording}>
         <TextField
-          label="Lead time"
-          value={list.leadTime}
-          longest={200}
-          onCommit={(leadTime) => set('Lead time', { leadTime })}
+          label="Your shop and how to reach it"
+          value={list.from}
+          rows={2}
+          longest={300}
+          width="full"
+          onCommit={(from) => set('Your shop', { from })}
         />
-        <NumberField
-          label="Valid for"
-          unit="days"
-          value={list.validDays}
-          min={1}
-          max={730}
-          decimals={0}
-          onCommit={(validDays) => {
-            if (validDays !== null) set('Days the list is valid', { validDays });
-          }}
+        <TextField
+          label="What is included"
+          value={list.notes}
+          rows={3}
+          longest={1000}
+          width="full"
+          onCommit={(notes) => set('What is included', { notes })}
         />
-      </FieldGroup>
+        <FieldGroup>
+          <TextField
+            label="Lead time"
+            value={list.leadTime}
+            longest={200}
+            onCommit={(leadTime) => set('Lead time', { leadTime })}
+          />
+          <NumberField
+            label="Valid for"
+            unit="days"
+            value={list.validDays}
+            min={1}
+            max={730}
+            decimals={0}
+            onCommit={(validDays) => {
+              if (validDays !== null) set('Days the list is valid', { validDays });
+            }}
+          />
+        </FieldGroup>
+      </div>
     </>
   );
 }

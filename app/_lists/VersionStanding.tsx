@@ -43,8 +43,16 @@ export function VersionStanding({ maker, version, today }: VersionStandingProps)
               detail="Who still has it may ask for its prices. Issue a new version."
             />
           )}
-          {told.map(({ key, ...words }) => (
-            <FindingRow key={key} {...words} />
+          {told.map(({ key, prices = [], ...words }) => (
+            <FindingRow key={key} {...words}>
+              {prices.length > 0 && (
+                <ul className={styles.worn}>
+                  {prices.map((price) => (
+                    <li key={price}>{price}</li>
+                  ))}
+                </ul>
+              )}
+            </FindingRow>
           ))}
           {aged !== null && (
             <FindingRow severity={aged.severity} sentence={aged.sentence} detail={aged.detail} />

@@ -66,6 +66,18 @@ export function sizesOnPaper({ sizes }: FrozenItem, money: MoneyOf): string {
     .join('; ');
 }
 
+/** @returns the breaks as a buyer reads them: neighbours of one price are one step. */
+export function stepsOnPaper(
+  breaks: FrozenItem['breaks'],
+): readonly Pick<FrozenItem['breaks'][number], 'from' | 'to' | 'each'>[] {
+  return breaks.flatMap(({ from, each }, index) => {
+    if (breaks[index - 1]?.each === each) return [];
+    const end = breaks.findIndex((later, at) => at > index && later.each !== each);
+    const to = (end < 0 ? breaks : breaks.slice(0, end)).at(-1)?.to ?? null;
+    return [{ from, to, each }];
+  });
+}
+
 /** A charge of a paper, with the items it belongs to where they differ. */
 export interface PaperCharge {
   readonly key: string;

@@ -13,6 +13,8 @@ export interface StandingWords {
   readonly severity: 'caution' | 'note';
   readonly sentence: string;
   readonly detail: string;
+  /** One for each price that no longer holds. */
+  readonly prices?: readonly string[];
 }
 
 /** @returns nothing for an item that holds, and while its sums are made. */
@@ -51,10 +53,7 @@ export function standingWords(
     case 'failed':
       return cannot(`${item.name} could not be compared.`, `${standing.why}. Reload the page.`);
     case 'compared':
-      return [
-        ...standing.worn.map((worn) => wornWords(item, worn, standing.moved, speak, context.currency)),
-        ...goneSizes(item, standing.goneSizes),
-      ];
+      return [...wornWords(item, standing, speak, context.currency), ...goneSizes(item, standing.goneSizes)];
     default:
       return standing satisfies never;
   }
@@ -66,23 +65,35 @@ type Compared = Extract<ItemStanding, { readonly kind: 'compared' }>;
 
 function wornWords(
   item: FrozenItem,
-  worn: WornPrice,
-  moved: Compared['moved'],
+  { worn, moved }: Compared,
   speak: Speaker,
   currency: string,
-): StandingWords {
-  const { from, to, at, size, listed, today, marginNow, marginThen } = worn;
+): readonly StandingWords[] {
+  if (worn.length === 0) return [];
+  return [
+    {
+      key: `${item.id} worn`,
+      severity: 'caution',
+      sentence: `${item.name}: ${speak.count(worn.length, 'price')} no longer ${worn.length === 1 ? 'holds' : 'hold'}.`,
+      detail: movedWords(moved, speak),
+      prices: worn.map((price) => priceWords(item, price, speak, currency)),
+    },
+  ];
+}
+
+function priceWords({ selling }: FrozenItem, price: WornPrice, speak: Speaker, currency: string): string {
+  const { from, to, at, size, listed, today, marginNow, marginThen } = price;
   const money = (minor: number) => speak.money(fromMinor(minor as MinorUnits, currency));
-  const isEach = item.selling === 'asListed';
-  const price = isEach ? money(listed / at) : `${speak.count(at, 'piece')} for ${money(listed)}`;
-  const leaves = isEach ? 'leaves' : 'leave';
-  const better = isEach ? money(today / at) : money(today);
-  return {
-    key: `${item.id} ${from}`,
-    severity: 'caution',
-    sentence: `${item.name}, ${breakWords({ from, to })} pieces: ${price} now ${leaves} ${speak.share(marginNow)} in size ${size}, was ${speak.share(marginThen)}.`,
-    detail: `${today > listed ? `Today’s would be ${better}. ` : ''}${movedWords(moved, speak)}`,
-  };
+  const of = to === null ? `${from} pieces and up` : `${breakWords({ from, to })} pieces`;
+  const was = `${speak.share(marginNow)} in size ${size}, was ${speak.share(marginThen)}`;
+  const isEach = selling === 'asListed';
+  const told = isEach
+    ? `${of}: ${money(listed / at)} now leaves ${was}`
+    : `${of}: ${money(listed)} for ${at} now leaves ${was}`;
+  if (today <= listed) return `${told}.`;
+  return isEach
+    ? `${told}; today’s price would be ${money(today / at)}.`
+    : `${told}; today it would be ${money(today)}.`;
 }
 
 function movedWords(moved: Compared['moved'], speak: Speaker): string {

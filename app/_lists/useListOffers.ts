@@ -13,11 +13,18 @@ export type ItemOffer =
   | { readonly kind: 'gone' | 'asked' }
   | { readonly kind: 'failed'; readonly why: string };
 
-/** Prices every item of a list with today's rates, in the study worker; in the order of the items. */
+export interface ListOffers {
+  /** In the order of the items; the last answer stays until the next is made. */
+  readonly offers: readonly ItemOffer[];
+  /** True while some of them are being made anew. */
+  readonly isBusy: boolean;
+}
+
+/** Prices every item of a list with today's rates, in the study worker. */
 export function useListOffers(
   { workshop, blanks, artworks, jobs }: ReadyMaker,
   items: readonly ListItem[],
-): readonly ItemOffer[] {
+): ListOffers {
   const asOf = useToday();
   const asks = useMemo(
     () =>
@@ -30,10 +37,13 @@ export function useListOffers(
     [asOf, workshop, blanks, artworks, jobs, items],
   );
   const told = useStudies('freezeItem', asks);
-  return items.map(({ id, jobId }): ItemOffer => {
-    if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
-    const found = told.get(id);
-    if (found === undefined || !asks.includes(found.ask)) return { kind: 'asked' };
-    return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
-  });
+  return {
+    offers: items.map(({ id, jobId }): ItemOffer => {
+      if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
+      const found = told.get(id);
+      if (found === undefined) return { kind: 'asked' };
+      return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
+    }),
+    isBusy: asks.some((ask) => told.get(ask.key)?.ask !== ask),
+  };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chargesOnPaper, moneyOf, sizesOnPaper } from '@/app/_lists/paperWords';
+import { chargesOnPaper, moneyOf, sizesOnPaper, stepsOnPaper } from '@/app/_lists/paperWords';
 import { anItem, aVersion } from '@/tests/lib/price/listDocument/aVersion';
 
 const dollars = moneyOf('USD', 'en-US');
@@ -19,6 +19,26 @@ describe('sizes on the paper', () => {
     const sizes = (...names: string[]) => anItem({ sizes: names.map((size) => ({ size, upCharge: 0 })) });
     expect(sizesOnPaper(sizes('11 oz'), dollars)).toBe('11 oz');
     expect(sizesOnPaper(sizes('S', 'M'), dollars)).toBe('S and M');
+  });
+});
+
+describe('steps on the paper', () => {
+  const least = { leastAt: 1, leastSize: 'M', leastMargin: 0.3 };
+
+  it('join neighbours of one price', () => {
+    const breaks = [
+      { from: 1, to: 5, each: 1800, ...least },
+      { from: 6, to: 11, each: 1300, ...least },
+      { from: 12, to: 23, each: 1250, ...least },
+      { from: 24, to: 47, each: 1250, ...least },
+      { from: 48, to: null, each: 1250, ...least },
+    ];
+    expect(stepsOnPaper(breaks)).toEqual([
+      { from: 1, to: 5, each: 1800 },
+      { from: 6, to: 11, each: 1300 },
+      { from: 12, to: null, each: 1250 },
+    ]);
+    expect(stepsOnPaper(breaks.slice(0, 4))).toContainEqual({ from: 12, to: 47, each: 1250 });
   });
 });
 

@@ -33,15 +33,26 @@ const compared = (fields: Partial<Compared>): Compared => ({
 });
 
 const told = (state: Parameters<typeof standingWords>[1], item = anItem()) =>
-  standingWords(item, state, context).map(({ sentence, detail }) => `${sentence} ${detail}`);
+  standingWords(item, state, context).map(({ sentence, prices = [], detail }) =>
+    [sentence, ...prices, detail].join(' '),
+  );
 
 describe('how an issued item stands', () => {
   it('says which price no longer holds, by how much, what it would be and which rate moved', () => {
     const [words = '', ...more] = told(compared({ worn: [worn], moved: [moved] }));
     expect(more).toEqual([]);
-    expect(words).toMatch(/^Club shirt, 12 to 23 pieces: 20\.00 USD now leaves 24\.1 %.*was 30\.2 %/);
-    expect(words).toContain('21.50 USD');
-    expect(words).toMatch(/White shirt L 4\.60 .*→ 5\.15/);
+    expect(words).toBe(
+      'Club shirt: 1 price no longer holds. 12 to 23 pieces: 20.00 USD now leaves 24.1 % in size L, was 30.2 %; today’s price would be 21.50 USD. Moved since: Blank price, White shirt L 4.60 USD a piece → 5.15 USD a piece.',
+    );
+  });
+
+  it('names every price of an item and what moved only once', () => {
+    const open = { ...worn, from: 24, to: null, at: 24 };
+    const [words = '', ...more] = told(compared({ worn: [worn, open], moved: [moved] }));
+    expect(more).toEqual([]);
+    expect(words).toContain('2 prices no longer hold');
+    expect(words).toContain('24 pieces and up: ');
+    expect(words.match(/Moved since/g)).toHaveLength(1);
   });
 
   it('says nothing where all holds, and while the sums are made', () => {
@@ -51,8 +62,8 @@ describe('how an issued item stands', () => {
 
   it('speaks of what an order pays where pieces have no price of their own', () => {
     const [words = ''] = told(compared({ worn: [worn] }), anItem({ selling: 'cap' }));
-    expect(words).toContain('12 pieces for 240.00 USD');
-    expect(words).toContain('258.00 USD');
+    expect(words).toContain('12 to 23 pieces: 240.00 USD for 12 now leaves 24.1 %');
+    expect(words).toContain('today it would be 258.00 USD.');
   });
 
   it.each([
