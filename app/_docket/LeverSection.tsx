@@ -150,15 +150,14 @@ export function LeverSection(part: DocketPart) {
 
 function gainWords({ gain }: Lever, speak: Speaker): string {
   const parts = [
-    `${signed(gain.margin * 100, speak)} points of margin`,
-    `${signed(gain.payPerHour, speak)} an hour`,
+    `${signed(gain.margin, speak.number(gain.margin * 100, 2))} points of margin`,
+    `${signed(gain.payPerHour, speak.money(gain.payPerHour))} an hour`,
     ...(Math.abs(gain.savingEach) >= 0.005
       ? [`a piece costs ${speak.money(Math.abs(gain.savingEach))} ${gain.savingEach > 0 ? 'less' : 'more'}`]
       : []),
-    `${signed(gain.profit, speak)} profit in all`,
+    `${signed(gain.profit, speak.money(gain.profit))} profit in all`,
   ];
   return parts.join(', ');
 }
 
-const signed = (value: number, speak: Speaker): string =>
-  `${value > 0.005 ? '+' : ''}${speak.number(value, 2)}`;
+const signed = (value: number, text: string): string => `${value > 0 ? '+' : ''}${text}`;
