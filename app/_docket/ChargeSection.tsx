@@ -69,7 +69,7 @@ export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
           </div>
           <p className={styles.assumes}>
             Each is what it costs you, own pay included, at the target margin, lifted to your price ending.
-            None of it is in the cost of this job.{' '}
+            But for the delivery none of it is in the cost of this job.{' '}
             <Link href="/workshop#charges">Minutes, least charges and rush shares</Link> are set in the
             workshop. Set-up and art charges can be taxed too: ask your local authority.
           </p>

@@ -55,6 +55,12 @@ export function chargeWords(charge: Charge, speak: Speaker): ChargeWords {
         name: 'A change after approval',
         says: `The minutes cost ${cost}; what has to be printed again comes on top.`,
       };
+    case 'delivery':
+      return {
+        key: charge.id,
+        name: 'Delivery',
+        says: `The way there and back, and its minutes, cost ${cost}. The price of the pieces bears it already: charge it apart only if you take it out there.`,
+      };
     default:
       return charge satisfies never;
   }

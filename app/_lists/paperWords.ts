@@ -34,6 +34,7 @@ const chargeNames: Readonly<Record<ListedCharge, (name: string) => string>> = {
   fold: () => 'Folding and bagging, a piece',
   split: () => 'Splitting an order by name',
   change: () => 'A change after approval',
+  delivery: () => 'Delivery, once an order',
 };
 
 /** What the maker ticks, before it has a name of its own. */
@@ -46,6 +47,7 @@ export const chargeChoices: Readonly<Record<ListedCharge, string>> = {
   fold: 'Folding and bagging',
   split: 'Splitting an order',
   change: 'A change after approval',
+  delivery: 'Delivery',
 };
 
 /** @returns sizes that add nothing, and each that adds something: “S to XL; XXL + 2.50”. */

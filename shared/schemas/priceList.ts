@@ -18,6 +18,7 @@ export const listedCharges = [
   'fold',
   'split',
   'change',
+  'delivery',
 ] as const;
 
 /** What a list offers of a job; its prices are frozen when the list is issued. */

@@ -25,6 +25,8 @@ export type Charge = { readonly cost: number; readonly written: MinorUnits } & (
   | { readonly id: 'placement'; readonly line: string; readonly name: string }
   /** Each time. */
   | { readonly id: 'name' | 'fold' | 'split' | 'change' }
+  /** Once an order that is brought; its cost stands among those of the job already. */
+  | { readonly id: 'delivery' }
 );
 
 export interface ChargesAnswer {
@@ -46,6 +48,7 @@ export function chargesAnswer(input: JobInput, grid: Grid): ChargesAnswer | null
       ...sample(costed, grid),
       ...furtherPlacements(costed, grid),
       ...extras(costed, grid),
+      ...delivery(costed, grid),
     ],
     rush: rushOf(costed),
   };
@@ -123,6 +126,19 @@ function extras(costed: CostedJob, grid: Grid): readonly Charge[] {
     const found = extraCharge(costed, grid, wanted[id]);
     return found.ok ? [{ id, cost: found.value.cost, written: found.value.written }] : [];
   });
+}
+
+/** The way and its minutes, for an order that is brought. */
+function delivery(costed: CostedJob, grid: Grid): readonly Charge[] {
+  const { job } = costed.laidOut;
+  if (job.job.madeFor !== 'order' || job.job.deliveryKm === null) return [];
+  const found = extraCharge(costed, grid, {
+    minutes: job.rates.deliverMinutes.value,
+    sheets: 0,
+    cash: wholeJob(costed.sheet, 'delivery'),
+    atLeast: 0,
+  });
+  return found.ok ? [{ id: 'delivery', cost: found.value.cost, written: found.value.written }] : [];
 }
 
 function rushOf({ laidOut, sheet }: CostedJob): ChargesAnswer['rush'] {

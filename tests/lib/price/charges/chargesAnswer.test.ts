@@ -11,7 +11,7 @@ const of = (fields: Readonly<Record<string, unknown>> = {}) => {
 const one = (id: string, answer = of()) => answer.charges.find((charge) => charge.id === id);
 
 describe('charges around the pieces of a job', () => {
-  it('are the least order, each design, a sample, further prints, names and minutes', () => {
+  it('are the least order, each design, a sample, further prints, names, minutes and delivery', () => {
     expect(of().charges.map(({ id }) => id)).toEqual([
       'minimumOrder',
       'design',
@@ -23,6 +23,7 @@ describe('charges around the pieces of a job', () => {
       'fold',
       'split',
       'change',
+      'delivery',
     ]);
   });
 
@@ -33,6 +34,13 @@ describe('charges around the pieces of a job', () => {
     expect(one('split', slower)?.cost).toBeCloseTo(22.2, 9);
     const least = of({ 'workshop.policy.charges.changeAtLeast': 40 });
     expect(one('change', least)?.written).toBe(4000);
+  });
+
+  it('has the delivery of an order that is brought: 30 minutes at 22.20 an hour and 12 miles at 0.60', () => {
+    expect(one('delivery')?.cost).toBeCloseTo(11.1 + 7.2, 9);
+    // 18.30 at 30 % margin and fees of 1.5515 %: 26.74, lifted to the next half.
+    expect(one('delivery')?.written).toBe(2700);
+    expect(one('delivery', of({ 'job.deliveryKm': null }))).toBeUndefined();
   });
 
   it('ask for a profit on the least order', () => {
