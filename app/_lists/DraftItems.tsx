@@ -26,6 +26,7 @@ type DraftItemsProps = Readonly<{
 export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
   const setItems = (label: string, to: (items: readonly ListItem[]) => readonly ListItem[]) =>
     maker.changeList(id, label, (now) => ({ ...now, items: [...to(now.items)] }));
+  const falling = list.items.filter((_, index) => offers[index]?.kind === 'falls');
   return (
     <>
       <h3 className={styles.sub}>Items</h3>
@@ -48,6 +49,9 @@ export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
           />
         ))}
       </ul>
+      {falling.length > 1 && (
+        <Button onPress={() => capAll(maker, falling)}>Sell all {falling.length} under a cap</Button>
+      )}
       <AddItem
         list={list}
         maker={maker}
@@ -58,6 +62,23 @@ export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
 }
 
 // Helpers
+
+/** One step to undo, whichever jobs the items are of. */
+function capAll({ edit }: ReadyMaker, items: readonly ListItem[]): void {
+  const lines = (jobId: string) => items.filter((item) => item.jobId === jobId).map(({ lineId }) => lineId);
+  edit(
+    'Cap on the items of the list',
+    [...new Set(items.map(({ jobId }) => jobId))].map((jobId) => ({
+      do: 'change',
+      kind: 'job',
+      id: jobId,
+      to: (job) => ({
+        ...job,
+        lines: job.lines.map((line) => (lines(jobId).includes(line.id) ? { ...line, selling: 'cap' } : line)),
+      }),
+    })),
+  );
+}
 
 type DraftItemProps = Readonly<{
   item: ListItem;
