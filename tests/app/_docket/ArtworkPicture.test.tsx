@@ -1,9 +1,10 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { PictureNews } from '@/app/_artwork/artworkService';
 import type { PictureReading } from '@/app/_artwork/messages';
+import { fetchArtworkPicture } from '@/app/_docket/fetchArtworkPicture';
 import type { Picture } from '@/shared/schemas/picture';
 import { aPicture } from '@/tests/fixtures/aPicture';
 import { benchStore, clearBench, kept } from './bench';
@@ -41,7 +42,10 @@ vi.mock('@/app/_artwork/pictureOfReading', () => ({
 // The tests' browser draws nothing.
 vi.mock('@/app/_artwork/loadBitmap', () => ({ loadBitmap: async () => null }));
 
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 30_000, hookTimeout: 30_000 });
+
+// Unpacking this code takes a busy machine longer than a screen is waited for.
+beforeAll(fetchArtworkPicture);
 
 beforeEach(() => {
   reader.picture = aPicture();
