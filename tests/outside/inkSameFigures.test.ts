@@ -71,6 +71,29 @@ describe('the same picture has the same ink', () => {
     expect(ink.heavyShare).toBe(truth.heavyShare);
   });
 
+  // meta-pytorch/torchcodec issue 1731: palettes of every depth, clear entries (tRNS) among them.
+  test.each([
+    [1, 2],
+    [2, 4],
+    [4, 7],
+    [8, 40],
+  ])('as palette PNG of %d bits with clear entries, %d colours', async (bits, count) => {
+    const few = gridOf(140, 90, (x, y) => {
+      const at = (Math.floor(x / 7) + Math.floor(y / 5)) % count;
+      return at === 0 ? [0, 0, 0, 0] : [at * 6, 255 - at * 6, (at * 90) % 256, 255];
+    });
+    const bytes = await sharp(few.rgba, { raw: { width: 140, height: 90, channels: 4 } })
+      .png({ palette: true, colours: 2 ** bits, dither: 0, effort: 10 })
+      .toBuffer();
+    // The header's depth and kind of colour (3 is a palette), and the chunk of clear entries.
+    expect([bytes[24], bytes[25], bytes.includes('tRNS')]).toEqual([bits, 3, true]);
+    const { ink } = await inkOf(`palette-${bits}.png`, bytes);
+    const own = measureInk(few);
+    for (const channel of ['cyan', 'magenta', 'yellow', 'black'] as const) {
+      expect(Math.abs(ink.coverage[channel] - own.coverage[channel]), channel).toBeLessThan(1e-5);
+    }
+  });
+
   it('as PNG of 16 bits unpacked without the library', async () => {
     const grid = await readDeepPng(await deep().toBuffer());
     if (grid === null) throw new Error('a good file');
