@@ -40,7 +40,12 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
   return (
     <li>
       <figure className={styles.figure}>
-        <SheetDrawing {...{ pieces, marginMm }} paper={cut} says={`${paper.name} with ${says.join('; ')}`} />
+        <SheetDrawing
+          {...{ pieces, marginMm }}
+          paper={cut}
+          cutsMm={sheet.cutsMm}
+          says={`${paper.name} with ${says.join('; ')}`}
+        />
         <figcaption className={styles.words}>
           <h3>
             {prints.map(({ print, count }) => `${print.name}, ${speak.number(count, 0)} ${where}`).join('; ')}
@@ -56,7 +61,12 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
             </p>
           ))}
           {sheet.spare > 0 && <p>{speak.count(sheet.spare, 'place')} spare on it</p>}
-          {isRoll && <p>{speak.length(cut.heightMm)} of the roll is cut off for it</p>}
+          {isRoll && (
+            <p>
+              {speak.length(cut.heightMm)} of the roll
+              {sheet.cutsMm.length > 0 && `, cut into ${speak.number(sheet.cutsMm.length + 1, 0)} strips`}
+            </p>
+          )}
           <p className={styles.quiet}>
             {speak.share(1 - printed / (cut.widthMm * cut.heightMm))} of the paper left over
           </p>

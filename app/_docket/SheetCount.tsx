@@ -1,11 +1,20 @@
 'use client';
 
 import type { SheetsPlan } from '@/lib/sheets/plannedSheets';
+import type { RollUsed } from '@/lib/sheets/rollUsed';
 import { useTextContext } from '../_fields/useTextContext';
+import { rollWords } from '../_text/rollWords';
 import { speakerOf } from '../_text/speaker';
 
+type SheetCountProps = Readonly<{
+  plan: SheetsPlan;
+  /** Of a roll, what the whole job uses up. */
+  used: RollUsed | null;
+  newRollMm: number | null;
+}>;
+
 /** How many sheets the good pieces take, and how far that is from the least that is possible. */
-export function SheetCount({ plan }: Readonly<{ plan: SheetsPlan }>) {
+export function SheetCount({ plan, used, newRollMm }: SheetCountProps) {
   const speak = speakerOf(useTextContext());
   const { count, lowerBound, wasteShare, roll } = plan;
   const sheets = speak.count(count, 'sheet');
@@ -16,9 +25,11 @@ export function SheetCount({ plan }: Readonly<{ plan: SheetsPlan }>) {
         : lowerBound >= count
           ? `${sheets} for the good pieces; no layout needs fewer.`
           : `${sheets} for the good pieces; ${speak.number(lowerBound, 0)} is the least possible.`}{' '}
-      {speak.share(wasteShare)} of their paper is left over. Spoiled pieces and tests come on top.
-      {roll !== null &&
-        ' Paper, minutes and wear are counted in lengths with the area of a letter sheet, begun ones whole.'}
+      {speak.share(wasteShare)} of their paper is left over.{' '}
+      {used === null
+        ? 'Spoiled pieces and tests come on top.'
+        : `With spoiled pieces and tests it is ${rollWords(used, newRollMm, speak)}.`}
+      {roll !== null && ' What the printer needs for a sheet is counted by area: a letter sheet is one.'}
     </p>
   );
 

@@ -3,6 +3,7 @@
 import { useId } from 'react';
 import type { PlacedPiece } from '@/lib/sheets/placedPiece';
 import type { Sheet } from '@/shared/schemas/workshop';
+import { sheetSizes } from '@/shared/tables/sheetSizes';
 import styles from './SheetDrawing.module.css';
 
 /** A piece as it is drawn. */
@@ -20,17 +21,22 @@ type SheetDrawingProps = Readonly<{
   /** Size of the paper; of a roll, of what is cut off. */
   paper: Pick<Sheet, 'widthMm' | 'heightMm'>;
   marginMm: number;
+  /** Where it is cut across, mm from its start. */
+  cutsMm?: readonly number[];
   /** The drawing in words. */
   says: string;
 }>;
 
-/** Smaller letters could not be told from dirt. */
+/** Smaller letters could not be told from dirt, on paper as wide as a letter sheet. */
 const SMALLEST_LETTER_MM = 6;
+const { widthMm: LETTER_WIDTH_MM } = sheetSizes.letter;
 
 /** One sheet to scale: the edge the printer cannot reach, the pieces as they lie, and hatching where nothing lies. */
-export function SheetDrawing({ pieces, paper, marginMm, says }: SheetDrawingProps) {
+export function SheetDrawing({ pieces, paper, marginMm, cutsMm = [], says }: SheetDrawingProps) {
   const id = useId();
   const { widthMm, heightMm } = paper;
+  // Wide paper is drawn as narrow as any: its hatching and letters keep their size on the screen.
+  const grain = Math.max(1, widthMm / LETTER_WIDTH_MM);
   return (
     <svg
       className={styles.drawing}
@@ -39,7 +45,13 @@ export function SheetDrawing({ pieces, paper, marginMm, says }: SheetDrawingProp
       aria-label={says}
     >
       <defs>
-        <pattern id={`${id}-hatch`} width="9" height="9" patternUnits="userSpaceOnUse">
+        <pattern
+          id={`${id}-hatch`}
+          width="9"
+          height="9"
+          patternUnits="userSpaceOnUse"
+          patternTransform={`scale(${grain})`}
+        >
           <path className={styles.hatch} d="M-1 10L10 -1M-2 2L2 -2M7 11L11 7" />
         </pattern>
         <linearGradient id={`${id}-print`} x1="0" y1="0" x2="1" y2="1">
@@ -69,12 +81,15 @@ export function SheetDrawing({ pieces, paper, marginMm, says }: SheetDrawingProp
             height={piece.heightMm}
           />
           {piece.preview !== undefined && <Preview piece={piece} address={piece.preview} />}
-          {piece.preview === undefined && letterMm(piece) >= SMALLEST_LETTER_MM && (
-            <text className={styles.name} fontSize={letterMm(piece)} transform={lying(piece)}>
+          {piece.preview === undefined && letterMm(piece, grain) >= SMALLEST_LETTER_MM * grain && (
+            <text className={styles.name} fontSize={letterMm(piece, grain)} transform={lying(piece)}>
               {piece.name}
             </text>
           )}
         </g>
+      ))}
+      {cutsMm.map((y) => (
+        <path key={y} className={styles.cut} d={`M0 ${y}H${widthMm}`} />
       ))}
       <rect className={styles.edge} width={widthMm} height={heightMm} />
     </svg>
@@ -101,10 +116,10 @@ function Preview({ piece, address }: Readonly<{ piece: DrawnPiece; address: stri
 const aspects = { inside: 'xMidYMid meet', fill: 'xMidYMid slice', stretch: 'none' } as const;
 
 /** The name as large as it fits along the piece. */
-function letterMm({ widthMm, heightMm, turned, name }: DrawnPiece): number {
+function letterMm({ widthMm, heightMm, turned, name }: DrawnPiece, grain: number): number {
   const along = turned ? heightMm : widthMm;
   const across = turned ? widthMm : heightMm;
-  return Math.min((0.86 * along) / (0.56 * Math.max(4, name.length)), 0.4 * across, 22);
+  return Math.min((0.86 * along) / (0.56 * Math.max(4, name.length)), 0.4 * across, 22 * grain);
 }
 
 function lying({ xMm, yMm, widthMm, heightMm, turned, reversed }: DrawnPiece): string {

@@ -2,6 +2,7 @@
 
 import { wholeJob } from '@/lib/grid/costSheet';
 import { apartSheets } from '@/lib/sheets/apartSheets';
+import { rollUsed } from '@/lib/sheets/rollUsed';
 import { formatNumber } from '@/shared/formatNumber';
 import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
@@ -35,10 +36,11 @@ export function SheetsSection(part: DocketPart) {
   const sheets = newest?.answer ?? null;
   const isCurrent = newest?.input === madeOf;
   const ready = layout !== null && costs !== null && paper !== undefined;
+  const used = ready ? rollUsed(costs, paper) : null;
   const placements = job.lines.flatMap((line) => line.placements);
   const mirrored = placements.every(({ mirror }) => mirror) ? ', mirrored' : '';
   const line = ready
-    ? `${paper.name}, about ${formatNumber(wholeJob(costs, 'sheets'), locale, { maxDecimals: 0 })} ${paper.form === 'roll' ? 'letter sheets of it' : 'in all'}${mirrored}`
+    ? `${paper.name}, about ${used === null ? formatNumber(wholeJob(costs, 'sheets'), locale, { maxDecimals: 0 }) : `${formatNumber(used.lengthMm / 1000, locale, { maxDecimals: 1 })} m`} in all${mirrored}`
     : undefined;
   const marginMm = printer?.marginMm ?? 0;
   const drawn = sheets !== null && isCurrent ? sheets.plan.sheets : apartSheets(layout ?? []);
@@ -69,7 +71,7 @@ export function SheetsSection(part: DocketPart) {
           )}
           {sheets !== null && (
             <div className={styles.more}>
-              <SheetCount plan={sheets.plan} />
+              <SheetCount plan={sheets.plan} used={used} newRollMm={paper.rollLengthMm} />
               <SheetsFile
                 input={madeOf}
                 paper={paper}

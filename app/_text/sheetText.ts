@@ -69,21 +69,30 @@ export const sheetText = {
         ? `At ${speak.size(figure('widthMm'), figure('heightMm'))} a sheet carries ${speak.number(figure('betterPerSheet'), 0)} instead of ${speak.number(figure('perSheet'), 0)}.`
         : 'A smaller sheet, or other prints on the same one, would use the paper better.',
     ),
-  'LAY-08': ({ name, figure, speak }) =>
-    saying(
-      `The last sheet of ${name('placement')} has ${speak.count(figure('spare'), 'free place')}.`,
-      `${speak.count(figure('sheets'), 'sheet')} of ${speak.number(figure('perSheet'), 0)} carry ${speak.number(figure('full'), 0)} for ${speak.count(figure('pieces'), 'piece')}. Print spares in the free places: they cost no paper.`,
-    ),
+  'LAY-08': ({ finding, name, figure, speak }) => {
+    const part = finding.variant === 'strip' ? 'strip' : 'sheet';
+    return saying(
+      `The last ${part} of ${name('placement')} has ${speak.count(figure('spare'), 'free place')}.`,
+      `${speak.count(figure('sheets'), part)} of ${speak.number(figure('perSheet'), 0)} carry ${speak.number(figure('full'), 0)} for ${speak.count(figure('pieces'), 'piece')}. Print spares in the free places: they cost no paper.`,
+    );
+  },
   'LAY-09': ({ name }) =>
     saying(
       `It is not said which side of the paper ${name('printer')} prints.`,
       'On the bare side the ink sinks in and the transfer stays pale. Mark one sheet with an arrow, print a test, and set the side in the workshop.',
     ),
-  'LAY-10': ({ name, figure, speak }) =>
-    saying(
+  'LAY-10': ({ finding, name, figure, speak }) => {
+    if (finding.variant === 'nothing') {
+      return saying(
+        `The borders of the printer and the room for tape leave nothing of ${name('sheet')}.`,
+        `So no length of it can carry ${name('placement')}. Check the width of the roll and its longest print in the workshop, or take another paper.`,
+      );
+    }
+    return saying(
       `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} does not fit ${name('sheet')}, either way round.`,
       `The printer reaches ${speak.length(figure('printableWidthMm'))} across the roll and makes prints up to ${speak.length(figure('printableHeightMm'))} long. The largest of this shape with room for tape is ${speak.size(figure('largestWidthMm'), figure('largestHeightMm'))}. Print it at that size, or split it with a join that will be seen.`,
-    ),
+    );
+  },
   'LAY-11': ({ finding, name, figure, speak }) =>
     finding.variant === 'other'
       ? saying(

@@ -38,6 +38,7 @@ function sparePlaces(job: CheckedJob, facts: CostFacts): readonly Finding[] {
         makeFinding({
           id: 'LAY-08',
           severity: 'note',
+          ...(job.sheet.form === 'roll' ? { variant: 'strip' } : {}),
           where: place.where('prints', count.print),
           found: { value: count.spare, unit: 'places' },
           facts: {

@@ -1,4 +1,5 @@
 import type { ResolvedJob } from '@/lib/check/checkedJob';
+import { cleanEdge } from '@/lib/check/cleanEdge';
 import { isSpeck } from '@/lib/check/isSpeck';
 import { makeFinding } from '@/lib/check/makeFinding';
 import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
@@ -57,8 +58,18 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
   const upright = fits(print, printable);
   if (!upright && !fits(turned(print), printable)) {
     const withoutBorders = fits(print, sheet) || fits(turned(print), sheet);
-    if (!withoutBorders)
-      return [makeFinding({ ...draft, id: sheet.form === 'roll' ? 'LAY-10' : 'LAY-01', severity: 'stop' })];
+    if (!withoutBorders && sheet.form === 'roll') {
+      const isNothingLeft = printable.widthMm <= 0 || printable.heightMm <= 0;
+      return [
+        makeFinding({
+          ...draft,
+          id: 'LAY-10',
+          severity: 'stop',
+          ...(isNothingLeft || factor <= 0 ? { variant: 'nothing', fix: null } : {}),
+        }),
+      ];
+    }
+    if (!withoutBorders) return [makeFinding({ ...draft, id: 'LAY-01', severity: 'stop' })];
     if (!printer.borderless) {
       // No sheet can be printed behind this stop, so no reason passes it.
       return [
@@ -80,11 +91,7 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
 function judgeTape(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlace): readonly Finding[] {
   const { print, printIndex } = printPlace;
   if (sheetShare(job, print) !== 'alone') return [];
-  const margins = [print, turned(print)].flatMap((size) =>
-    fits(size, job.sheet)
-      ? [Math.min(job.sheet.widthMm - size.widthMm, job.sheet.heightMm - size.heightMm) / 2]
-      : [],
-  );
+  const margins = [print, turned(print)].flatMap((size) => cleanEdge(job.sheet, size) ?? []);
   const marginMm = Math.max(...margins);
   const wantedMm = tapeMargin(job);
   if (fitsWithin(wantedMm, marginMm)) return [];

@@ -1,10 +1,11 @@
 import type { ResolvedJob } from '@/lib/check/checkedJob';
+import { cleanEdge } from '@/lib/check/cleanEdge';
 import { isSpeck } from '@/lib/check/isSpeck';
 import { makeFinding } from '@/lib/check/makeFinding';
 import { type PlacementPlace, type PrintPlace, placementPlaces } from '@/lib/check/places';
 import { resizeFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
-import { fits, inset, sheetShare, turned } from '@/lib/check/sheetShare';
+import { inset, sheetShare, turned } from '@/lib/check/sheetShare';
 import type { SizeMm } from '@/lib/check/tidyLength';
 import { nextSize } from '@/lib/sheets/nextSize';
 import { piecesPerSheet } from '@/lib/sheets/piecesPerSheet';
@@ -54,13 +55,7 @@ function paperEdge(job: ResolvedJob, print: SizeMm): number | null {
   const share = sheetShare(job, print);
   if (share === 'none') return null;
   if (share === 'shared') return job.workshop.policy.gutterMm / 2;
-  const { sheet } = job;
-  return Math.max(
-    0,
-    ...[print, turned(print)].flatMap((size) =>
-      fits(size, sheet) ? [Math.min(sheet.widthMm - size.widthMm, sheet.heightMm - size.heightMm) / 2] : [],
-    ),
-  );
+  return Math.max(0, ...[print, turned(print)].flatMap((size) => cleanEdge(job.sheet, size) ?? []));
 }
 
 /** LAY-07: even a full sheet stays more than half empty. Prints that share sheets are not judged one by one. */

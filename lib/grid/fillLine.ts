@@ -80,6 +80,7 @@ export function fillCase(
         {
           group: counted(1),
           ups: counted(1),
+          sheetWorth: counted(1),
           areaM2: counted(0),
           coverage: counted(0, 'not used by this line'),
           designPieces: counted(1),
@@ -92,6 +93,7 @@ export function fillCase(
       {
         group: counted(groupAt(print, batch, linePieces)),
         ups: counted(print.perSheet, 'from the layout'),
+        sheetWorth: counted(print.sheetWorth, 'by area, a letter sheet is 1'),
         areaM2: { ...counted((print.widthMm * print.heightMm) / 1e6), about: 'width × height of the print' },
         coverage: coverageOf(resolved, print),
         designPieces: counted(piecesWith(job, resolved.placement.artworkId, line, batch)),

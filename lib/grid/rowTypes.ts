@@ -56,6 +56,8 @@ export interface RowDefinition {
   /** Cases only; absent where a whole-job value has no meaning. */
   readonly total?: RowTotal;
   readonly says: string;
+  /** A factor that is left out of an opened sum while it is 1. */
+  readonly silentAtOne?: boolean;
 }
 
 /** A row as it stands in a grid of given size. */

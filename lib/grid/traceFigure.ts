@@ -71,7 +71,7 @@ export function traceFigure(sheet: CostSheet, ref: FigureRef): Trace | null {
 }
 
 function formulaParts(sheet: CostSheet, formula: string, from: FigureRef): readonly TracePart[] {
-  return tokenizeFormula(formula).map((token): TracePart => {
+  const parts = tokenizeFormula(formula).map((token): TracePart => {
     if (token.kind === 'name') {
       const row = sheet.rows.find(({ id }) => id === token.text);
       if (row !== undefined) return operand(sheet, row, refFrom(sheet, row, from));
@@ -80,7 +80,15 @@ function formulaParts(sheet: CostSheet, formula: string, from: FigureRef): reado
     if (token.kind === 'function') return { kind: 'function', text: token.text };
     return { kind: 'sign', text: token.text };
   });
+  // Such a factor stands behind its sign.
+  return parts.filter((_, index) => !isSilent(sheet, parts[index]) && !isSilent(sheet, parts[index + 1]));
 }
+
+/** Whether a part is a factor that tells nothing while it is 1. */
+const isSilent = (sheet: CostSheet, part: TracePart | undefined): boolean =>
+  part?.kind === 'operand' &&
+  part.value === 1 &&
+  sheet.rows.find(({ id }) => id === part.ref.rowId)?.silentAtOne === true;
 
 /** The whole job as the sum over the sizes: pieces × value of one. */
 function sumParts(sheet: CostSheet, row: GridRow): readonly TracePart[] {

@@ -17,6 +17,8 @@ export interface PlannedSheet {
   readonly spare: number;
   /** Of a roll, what is cut off for it, mm; null for cut sheets. */
   readonly lengthMm: number | null;
+  /** Where it is cut into strips across, mm from its start. */
+  readonly cutsMm: readonly number[];
 }
 
 /** @returns the sheets of prints that share none: full ones counted together, then the last with what is left. */
@@ -30,12 +32,19 @@ export const apartSheets = (prints: readonly LaidOutPrint[]): readonly PlannedSh
       const pieces = print.placed.map((piece) => plannedPiece(print, piece));
       const rest = pieces.slice(0, print.pieces - full * places);
       return [
-        { count: full, pieces, spare: 0, lengthMm: lengthOf(pieces, print.roll) },
+        {
+          count: full,
+          pieces,
+          spare: 0,
+          lengthMm: lengthOf(pieces, print.roll),
+          cutsMm: cutsOf(pieces, print),
+        },
         {
           count: rest.length === 0 ? 0 : 1,
           pieces: rest,
           spare: print.spare,
           lengthMm: lengthOf(rest, print.roll),
+          cutsMm: cutsOf(rest, print),
         },
       ].filter(({ count }) => count > 0);
     });
@@ -45,6 +54,13 @@ export const plannedPiece = (
   { lineId, placementId, print }: LaidOutPrint,
   { xMm, yMm, widthMm, heightMm, turned }: PlacedPiece,
 ): PlannedPiece => ({ lineId, placementId, print, xMm, yMm, widthMm, heightMm, turned });
+
+/** In the middle of the gutter behind each strip but the last. */
+function cutsOf(pieces: readonly PlacedPiece[], { roll }: LaidOutPrint): readonly number[] {
+  if (roll === undefined) return [];
+  const ends = [...new Set(pieces.map(({ yMm, heightMm }) => yMm + heightMm))];
+  return ends.slice(0, -1).map((end) => end + roll.gutterMm / 2);
+}
 
 /** @returns the length of roll that pieces take with the border behind the last, mm; null where there is no roll. */
 export const lengthOf = (

@@ -13,15 +13,17 @@ export interface LaidOutPrint {
   readonly pieces: number;
   /** Where prints are ganged together: how many of this one a sheet of the layout would carry, in fractions. */
   readonly perSheet: number;
+  /** How many sheets one of them counts for: 1 of cut ones; of a roll, the area of a strip in letter sheets. */
+  readonly sheetWorth: number;
   readonly turned: boolean;
   readonly placed: readonly PlacedPiece[];
-  /** Whole sheets for the good pieces, nothing spoiled; of shared sheets the share of its area. */
+  /** Whole sheets, or strips of roll, for the good pieces, nothing spoiled; of shared ones the share of its area. */
   readonly sheets: number;
   /** Free places on the last of them. */
   readonly spare: number;
   /** Share of a full sheet that no print covers. */
   readonly wasteShare: number;
-  /** Only on a roll, where a sheet stands for as much paper of it. */
+  /** Only on a roll, where a strip across it takes the place of a sheet. */
   readonly roll?: RollOfPrint;
   /** Only where it shares sheets with other prints. */
   readonly ganged?: GangedShare;

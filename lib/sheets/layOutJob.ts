@@ -5,7 +5,7 @@ import { layOutTogether } from './layOutTogether';
 import type { PackedSheets } from './packSheets';
 import { piecesPerSheet } from './piecesPerSheet';
 import { rollQuestion } from './rollQuestion';
-import { rollLengthMm, rollStrips } from './rollStrips';
+import { rollLengthMm, rollStrips, stripLengthMm } from './rollStrips';
 import { rollWorthMm } from './rollWorth';
 import { sheetQuestion } from './sheetQuestion';
 
@@ -72,6 +72,7 @@ function layOutPlacement(
       {
         ...named,
         perSheet: answer.count,
+        sheetWorth: 1,
         turned: answer.turned,
         placed: answer.pieces,
         sheets,
@@ -82,7 +83,7 @@ function layOutPlacement(
   });
 }
 
-/** Rows across the roll. A sheet is a length of the same area, begun ones counted whole, so that paper never lacks. */
+/** Strips across the roll, each in the place of a sheet; a batch of any size is costed by the same strip. */
 function onRoll(
   job: CheckedJob,
   named: Pick<LaidOutPrint, 'widthMm' | 'heightMm' | 'pieces'> & Omit<LaidOutPrint, keyof RollPart>,
@@ -98,15 +99,16 @@ function onRoll(
     );
   }
   const lengthMm = rollLengthMm(strips, named.pieces, asked);
-  const worthMm = rollWorthMm(job.sheet.widthMm);
+  const count = Math.ceil(named.pieces / strips.across);
   const { marginMm, gutterMm } = asked;
   return {
     ...named,
-    perSheet: (named.pieces * worthMm) / lengthMm,
+    perSheet: strips.across,
+    sheetWorth: stripLengthMm(strips, asked) / rollWorthMm(job.sheet.widthMm),
     turned: strips.turned,
     placed: strips.places,
-    sheets: Math.ceil(lengthMm / worthMm - 1e-9),
-    spare: 0,
+    sheets: count,
+    spare: count * strips.across - named.pieces,
     wasteShare: 1 - (named.pieces * named.widthMm * named.heightMm) / (lengthMm * job.sheet.widthMm),
     roll: { lengthMm, pitchMm: strips.pitchMm, marginMm, gutterMm },
   };
@@ -114,5 +116,5 @@ function onRoll(
 
 type RollPart = Pick<
   LaidOutPrint,
-  'perSheet' | 'turned' | 'placed' | 'sheets' | 'spare' | 'wasteShare' | 'roll'
+  'perSheet' | 'sheetWorth' | 'turned' | 'placed' | 'sheets' | 'spare' | 'wasteShare' | 'roll'
 >;

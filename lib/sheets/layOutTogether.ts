@@ -108,12 +108,15 @@ function sharedPrint(
   const area = print.widthMm * print.heightMm;
   const own = areaOf(sharing.filter(({ lineId }) => lineId === print.lineId)) / area;
   const others = printed / area - own;
+  // Of a roll, whole sheets of paper are as long as the strip that a replacement takes, or a little longer.
+  const whole = print.roll === undefined ? count : Math.max(1, Math.floor(count / print.sheetWorth));
   return {
     ...print,
-    perSheet: (own + others) / count,
+    perSheet: (own + others) / whole,
+    sheetWorth: print.roll === undefined ? 1 : count / whole,
     turned: false,
     placed: [],
-    sheets: (print.pieces * count) / (own + others),
+    sheets: (print.pieces * whole) / (own + others),
     spare: 0,
     wasteShare,
     ganged: { own, others },

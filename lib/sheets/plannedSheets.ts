@@ -56,7 +56,7 @@ function counted(
   }
   return [...found.values()].map((same) => {
     const pieces = same[0] ?? [];
-    return { count: same.length, pieces, spare: 0, lengthMm: lengthOf(pieces, roll) };
+    return { count: same.length, pieces, spare: 0, lengthMm: lengthOf(pieces, roll), cutsMm: [] };
   });
 }
 

@@ -65,10 +65,19 @@ export function rollLengthMm(
   pieces: number,
   { marginMm, gutterMm }: Pick<RollQuestion, 'marginMm' | 'gutterMm'>,
 ): number {
-  const rows = Math.ceil(pieces / across - 1e-9);
-  const prints = Math.ceil(rows / rowsPerPrint - 1e-9);
+  const rows = Math.ceil(pieces / across);
+  const prints = Math.ceil(rows / rowsPerPrint);
   return rows * pitchMm + prints * (2 * marginMm - gutterMm);
 }
+
+/**
+ * @returns length of roll that a strip costs, mm: its own, and its part of the borders of a longest print, whatever
+ *   the length of the print it is on
+ */
+export const stripLengthMm = (
+  { pitchMm, rowsPerPrint }: RollStrips,
+  { marginMm, gutterMm }: Pick<RollQuestion, 'marginMm' | 'gutterMm'>,
+): number => pitchMm + (2 * marginMm - gutterMm) / rowsPerPrint;
 
 function fitCount(room: number, piece: number, gutter: number): number {
   const count = Math.floor((room + gutter) / (piece + gutter));

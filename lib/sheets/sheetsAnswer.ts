@@ -38,7 +38,7 @@ export function sheetsAnswer(input: JobInput, grid: Grid): SheetsAnswer | null {
     together: togetherInstead(input, costed, plan, grid),
     choices: compareSheets(input, grid),
     smaller: smallerSizes(input, costed, grid),
-    // A roll is cut anywhere: no quantity fills it.
+    // A strip of roll is little paper: its free places are told, and no more is asked for them.
     quantities:
       plan.roll === null
         ? quantitySpots(costed, grid).filter(({ reasons }) => reasons.some(({ kind }) => kind === 'sheet'))

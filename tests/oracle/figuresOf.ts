@@ -19,8 +19,9 @@ const runAndTests = ({ run, tests }: PressSums) => run.plus(tests);
 /** Pieces, sheets, presses, ink, power and minutes, by the name each has on the cost sheet. */
 export function quantitiesOf(use: Use, shop: Shop) {
   const tests = slotSum(use, (slot) => slot.tests);
-  const sheets = slotSum(use, (slot) => slot.sheetsRun).plus(tests);
-  const sheetsBase = slotSum(use, (slot) => slot.wholeSheets).plus(tests);
+  const testSheets = slotSum(use, (slot) => slot.testSheets);
+  const sheets = slotSum(use, (slot) => slot.sheetsRun).plus(testSheets);
+  const sheetsBase = slotSum(use, (slot) => slot.wholeSheets).plus(testSheets);
   const inkSession = use.sessions.times(shop.sessionInk);
   const warmKwh = use.sessions.times(shop.warmUpKwh);
   const rested = (minutes: Decimal) => minutes.times(shop.restFactor);

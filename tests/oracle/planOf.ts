@@ -4,6 +4,7 @@ import type { Placement } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 import { exact, known, ONE, sum, ZERO } from './exact';
 import { kwh, pressWear, type Shop } from './shopOf';
+import { stripOf, wholeSheet } from './stripOf';
 
 /** How many prints of one print size go on a sheet; index as in the placement's list. */
 export type PrintsPerSheet = (lineId: string, placementId: string, print: number) => number;
@@ -17,9 +18,11 @@ export interface OtherBatch {
 export interface GroupPlan {
   readonly sizes: ReadonlySet<string>;
   readonly pieces: Decimal;
-  /** Whole sheets for them, nothing spoiled. */
+  /** Whole sheets for them, nothing spoiled; strips of a roll as the letter sheets that have their area. */
   readonly wholeSheets: Decimal;
   readonly perSheet: Decimal;
+  /** What one sheet counts for: 1, or the letter sheets of a strip. */
+  readonly letters: Decimal;
   /** Millilitres of one print. */
   readonly inkPerPrint: Decimal;
   readonly areaM2: Decimal;
@@ -144,7 +147,8 @@ function pressOf(input: JobInput, placement: Placement): Omit<PlacementPlan, 'en
   return {
     scrap: exact(known(placement.scrap, 'scrap').value),
     tests: exact(placement.testPresses),
-    perReplacement: ({ perSheet }) => (placement.replacements === 'alone' ? ONE : ONE.div(perSheet)),
+    perReplacement: ({ perSheet, letters }) =>
+      placement.replacements === 'alone' ? letters : letters.div(perSheet),
     artworkId: placement.artworkId,
     handMinutes: exact(known(placement.handMinutes, 'hand minutes').value),
     aloneMinutes: exact(known(placement.aloneMinutes, 'alone minutes').value),
@@ -169,7 +173,7 @@ function groupsOf(
     const own = sizes.filter(({ size }) => print.sizes?.includes(size) ?? !named.has(size));
     const pieces = sum(own.map((size) => size.pieces));
     if (pieces.isZero()) return [];
-    const count = exact(perSheet(lineId, placement.id, index));
+    const { across, letters } = stripOf(input, print) ?? wholeSheet(perSheet(lineId, placement.id, index));
     const areaM2 = exact(print.widthMm).times(exact(print.heightMm)).div(1e6);
     const coverage = coverageOf(known(input.artworks[placement.artworkId]?.coverage, 'coverage'));
     return [
@@ -177,8 +181,9 @@ function groupsOf(
         sizes: new Set(own.map(({ size }) => size)),
         pieces: pieces.times(batch).div(ordered),
         // One division, so that a whole number of sheets comes out whole.
-        wholeSheets: pieces.times(batch).div(ordered.times(count)).ceil(),
-        perSheet: count,
+        wholeSheets: pieces.times(batch).div(ordered.times(across)).ceil().times(letters),
+        perSheet: across,
+        letters,
         inkPerPrint: coverage.times(areaM2).times(shop.laydown).times(shop.inkFactor),
         areaM2,
       },

@@ -4,6 +4,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import type { Press, Printer } from '@/shared/schemas/workshop';
 import type { RateName } from '@/shared/tables/rateCatalogue';
 import { exact, greater, known, ONE, sum, ZERO } from './exact';
+import { metresOfLetter } from './stripOf';
 
 /* NIST SP 811 (2008), Appendix B.8, both exact: 1 in² = 6.4516 × 10⁻⁴ m², 1 mile = 1.609 344 km. */
 const SQUARE_METRES_IN_SQUARE_INCH = exact('0.00064516');
@@ -49,7 +50,10 @@ export function shopOf(input: JobInput) {
     kept: ONE.minus(rate('sheetReject')),
     reprintShare: rate('reprintShare'),
     sheetMinutes: rate('sheetMinutes'),
-    sheetPrice: exact(known(sheet.price, 'sheet price').value),
+    sheetPrice:
+      sheet.form === 'roll'
+        ? exact(known(sheet.price, 'price of a metre').value).times(metresOfLetter(sheet.widthMm))
+        : exact(known(sheet.price, 'sheet price').value),
     printerWear: wear(printer.price, printer.resale, printer.lifeSheets, ...byAge(printer)),
     printerMinutes: exact(known(printer.unattendedMinutesPerSheet, 'printer minutes').value),
     printerKwh: kwh(printer.powerKw, exact(known(printer.unattendedMinutesPerSheet, 'minutes').value)),

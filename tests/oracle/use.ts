@@ -7,6 +7,8 @@ import type { Shop } from './shopOf';
 export interface SlotUse {
   readonly entering: Decimal;
   readonly tests: Decimal;
+  /** Paper of the tests. */
+  readonly testSheets: Decimal;
   readonly wholeSheets: Decimal;
   /** Whole sheets, replacements, and the rejected ones beside them. */
   readonly sheetsRun: Decimal;
@@ -151,7 +153,7 @@ export function groupOf(placement: PlacementPlan, size: string): GroupPlan {
   return group;
 }
 
-const idle: SlotUse = { entering: ZERO, tests: ZERO, wholeSheets: ZERO, sheetsRun: ZERO };
+const idle: SlotUse = { entering: ZERO, tests: ZERO, testSheets: ZERO, wholeSheets: ZERO, sheetsRun: ZERO };
 
 const padded = (slots: readonly SlotUse[], count: number): readonly SlotUse[] =>
   Array.from({ length: count }, (_, index) => slots[index] ?? idle);
@@ -162,6 +164,7 @@ function slotOfPiece(placement: PlacementPlan, group: GroupPlan, line: LinePlan,
   return {
     entering: placement.entering,
     tests: placement.tests.div(line.pieces),
+    testSheets: placement.tests.div(line.pieces).times(group.letters),
     wholeSheets,
     sheetsRun: wholeSheets.plus(spoiled.times(placement.perReplacement(group))).div(shop.kept),
   };
@@ -173,11 +176,19 @@ function slotOfJob(lines: readonly LinePlan[], index: number, shop: Shop): SlotU
     const placement = line.placements[index];
     return placement === undefined ? [] : [{ line, placement }];
   });
-  const groups = used.flatMap(({ placement }) => placement.groups.map((group) => ({ placement, group })));
+  const groups = used.flatMap(({ line, placement }) =>
+    placement.groups.map((group) => ({ line, placement, group })),
+  );
   const enteringOf = (pieces: Decimal, placement: PlacementPlan) => pieces.times(placement.entering);
   return {
     entering: sum(used.map(({ line, placement }) => enteringOf(line.pieces, placement))),
     tests: sum(used.map(({ placement }) => placement.tests)),
+    // Each print size has its share of the tests.
+    testSheets: sum(
+      groups.map(({ line, placement, group }) =>
+        placement.tests.times(group.pieces).div(line.pieces).times(group.letters),
+      ),
+    ),
     wholeSheets: sum(groups.map(({ group }) => group.wholeSheets)),
     sheetsRun: sum(
       groups.map(({ placement, group }) =>

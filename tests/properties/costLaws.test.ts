@@ -42,10 +42,14 @@ describe('of a thousand random jobs', () => {
 
   it('the grid buys the sheets that were laid out', () => {
     hold(drawn, ({ job: { sheet, laidOut } }) => {
-      const tests = laidOut.job.lines.flatMap(({ placements }) =>
-        placements.map(({ placement }) => placement.testPresses),
-      );
-      const sheets = laidOut.prints.map((print) => print.sheets);
+      const { lines } = laidOut.job;
+      const tests = laidOut.prints.map(({ lineId, placementId, pieces, sheetWorth }) => {
+        const line = lines.find(({ line: { id } }) => id === lineId);
+        const one = line?.placements.find(({ placement: { id } }) => id === placementId);
+        const made = total(line?.sizes.map(({ quantity }) => quantity) ?? []);
+        return ((one?.placement.testPresses ?? Number.NaN) * sheetWorth * pieces) / made;
+      });
+      const sheets = laidOut.prints.map((print) => print.sheets * print.sheetWorth);
       near(wholeJob(sheet, 'sheetsBase'), total([...sheets, ...tests]));
     });
   });

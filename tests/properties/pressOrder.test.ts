@@ -152,7 +152,9 @@ function machineCosts(sheet: CostSheet): readonly number[] {
   return [1, 2, 3].map((slot) => {
     const line = (id: string) => sheet.lineValues[`${id}_${slot}`]?.[0] ?? Number.NaN;
     const sheets = meanOf(sheet, (at) =>
-      line('replaceAlone') === 1 ? 1 : 1 / caseValue(sheet, `ups_${slot}`, at),
+      line('replaceAlone') === 1
+        ? caseValue(sheet, `sheetWorth_${slot}`, at)
+        : caseValue(sheet, `sheetWorth_${slot}`, at) / caseValue(sheet, `ups_${slot}`, at),
     );
     const printing =
       job('printerWear') + (job('printerPowerKw') * job('printerMinutesPerSheet') * job('tariff')) / 60;

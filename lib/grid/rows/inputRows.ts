@@ -74,6 +74,17 @@ export const caseInputRows: readonly RowDefinition[] = [
     repeat: 'placement',
   },
   { ...row('case', 'ups_#', 'Prints # on a sheet', 'pieces', 'From the layout.'), repeat: 'placement' },
+  {
+    ...row(
+      'case',
+      'sheetWorth_#',
+      'What a sheet of print # counts for',
+      'sheets',
+      '1 for a cut sheet; a strip of roll counts by its area, as letter sheets.',
+    ),
+    repeat: 'placement',
+    silentAtOne: true,
+  },
   { ...row('case', 'areaM2_#', 'Area of print #', 'm2', 'Width × height.'), repeat: 'placement' },
   {
     ...row(

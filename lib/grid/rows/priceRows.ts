@@ -103,7 +103,7 @@ export const priceRows: readonly RowDefinition[] = [
     id: 'pressCost_#',
     label: 'Cost of one more piece at press #',
     formula:
-      'used_# * (IF(replaceAlone_# = 1; 1; 1 / ups_#) / (1 - sheetReject) * (sheetPrice + printerWear + sheetMinutes * (1 + restAllowance) / 60 * (wage + overheadRate) + printerPowerKw * printerMinutesPerSheet / 60 * tariff) + inkPerPrint_# / (1 - sheetReject) * inkPrice + suppliesOfPress_# + pressWear_# + pressPowerKw_# * holdingShare_# * hotMinutes_# / 60 * tariff + handMinutes_# * (1 + restAllowance) / 60 * (wage + overheadRate))',
+      'used_# * (IF(replaceAlone_# = 1; 1; 1 / ups_#) * sheetWorth_# / (1 - sheetReject) * (sheetPrice + printerWear + sheetMinutes * (1 + restAllowance) / 60 * (wage + overheadRate) + printerPowerKw * printerMinutesPerSheet / 60 * tariff) + inkPerPrint_# / (1 - sheetReject) * inkPrice + suppliesOfPress_# + pressWear_# + pressPowerKw_# * holdingShare_# * hotMinutes_# / 60 * tariff + handMinutes_# * (1 + restAllowance) / 60 * (wage + overheadRate))',
     says: 'Its sheet, ink, supplies, wear, power and minutes: decides which side is pressed first.',
   },
 ];

@@ -58,7 +58,7 @@ export const quantityRows: readonly RowDefinition[] = [
     id: 'fullSheets_#',
     label: 'Sheets for print #, nothing spoiled',
     unit: 'sheets',
-    formula: 'used_# * ROUNDUP(group_# / ups_#; 0) / group_#',
+    formula: 'used_# * ROUNDUP(group_# / ups_#; 0) * sheetWorth_# / group_#',
     says: 'Whole sheets, the last one begun counted whole.',
   },
   {
@@ -68,7 +68,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Sheets for print #, with replacements',
     unit: 'sheets',
     formula:
-      '(fullSheets_# + (entering_# - used_#) * IF(replaceAlone_# = 1; 1; 1 / ups_#)) / (1 - sheetReject)',
+      '(fullSheets_# + (entering_# - used_#) * IF(replaceAlone_# = 1; 1; 1 / ups_#) * sheetWorth_#) / (1 - sheetReject)',
     says: 'Sheets for spoiled pieces too, and for the printed sheets that are rejected.',
   },
   {
@@ -77,7 +77,7 @@ export const quantityRows: readonly RowDefinition[] = [
     id: 'sheets',
     label: 'Sheets printed',
     unit: 'sheets',
-    formula: 'SUM#(sheetsRun_# + testsShared_#)',
+    formula: 'SUM#(sheetsRun_# + testsShared_# * sheetWorth_#)',
     says: 'Replacements, rejects and tests included.',
   },
   {
@@ -86,7 +86,7 @@ export const quantityRows: readonly RowDefinition[] = [
     id: 'sheetsBase',
     label: 'Sheets, nothing spoiled',
     unit: 'sheets',
-    formula: 'SUM#(fullSheets_# + testsShared_#)',
+    formula: 'SUM#(fullSheets_# + testsShared_# * sheetWorth_#)',
     says: 'For good pieces and planned tests only.',
   },
   {

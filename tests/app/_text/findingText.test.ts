@@ -123,6 +123,7 @@ const troubled: readonly Record<string, unknown>[] = [
   print(266.7, 317.5),
   print(3, 3),
   onRoll({ widthMm: 100 }),
+  onRoll({ widthMm: 6 }),
   onRoll({}),
   { 'workshop.sheets.0.price': yours(1.2, 'money/m') },
   finest({ capHeightMm: 2, reversed: true }),

@@ -18,7 +18,12 @@ describe('rows written out for a job', () => {
     [2, 1, 'presses', '(presses_1 + presses_2)'],
     [3, 1, 'presses', '(presses_1 + presses_2 + presses_3)'],
     [1, 2, 'warmUpMinutes', '(warmMinutes_1 + warmMinutes_2)'],
-    [2, 1, 'sheets', '((sheetsRun_1 + testsShared_1) + (sheetsRun_2 + testsShared_2))'],
+    [
+      2,
+      1,
+      'sheets',
+      '((sheetsRun_1 + testsShared_1 * sheetWorth_1) + (sheetsRun_2 + testsShared_2 * sheetWorth_2))',
+    ],
   ])('%d placement(s), %d press(es): %s is %s', (placements, presses, id, formula) => {
     expect(formulaOf(placements, presses, id)).toBe(formula);
   });

@@ -89,7 +89,11 @@ describe('a figure opened down to what was typed', () => {
     ];
     // Unattended minutes cost nothing.
     const unpaid = ['aloneMinutes_1', 'aloneMinutes_2'];
-    expect(typed.filter((id) => !leaves.has(id)).toSorted()).toEqual([...forThePrice, ...unpaid].toSorted());
+    // A cut sheet is a sheet: that it counts as one is not said.
+    const silent = ['sheetWorth_1', 'sheetWorth_2'];
+    expect(typed.filter((id) => !leaves.has(id)).toSorted()).toEqual(
+      [...forThePrice, ...unpaid, ...silent].toSorted(),
+    );
   });
 
   it('is opened three levels down to the minutes of a press and to the day they were set', () => {

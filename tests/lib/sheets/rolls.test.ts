@@ -4,7 +4,8 @@ import { wholeJob } from '@/lib/grid/costSheet';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { compareSheets } from '@/lib/sheets/compareSheets';
 import { plannedSheets } from '@/lib/sheets/plannedSheets';
-import { rollLengthMm, rollStrips } from '@/lib/sheets/rollStrips';
+import { rollLengthMm, rollStrips, stripLengthMm } from '@/lib/sheets/rollStrips';
+import { rollUsed } from '@/lib/sheets/rollUsed';
 import { rollWorthMm } from '@/lib/sheets/rollWorth';
 import { changed, club, clubWith, mended, TODAY, told, verdict } from '../../fixtures/clubJob';
 import { costed } from '../../fixtures/costed';
@@ -44,6 +45,8 @@ describe('equal pieces on a roll', () => {
     expect(rollLengthMm(of(3.5, 3.5), 37, asked)).toBeCloseTo(7 * 95.25, 9);
     expect(rollLengthMm(of(8, 10), 37, asked)).toBeCloseTo(19 * 209.55, 9);
     const wider = { ...asked, marginMm: 5 };
+    // A strip bears a quarter of the borders of a print with four.
+    expect(stripLengthMm(of(8, 10), wider)).toBeCloseTo(209.55 + (10 - 6.35) / 4, 9);
     expect(rollLengthMm(of(8, 10), 37, wider)).toBeCloseTo(19 * 209.55 + 5 * (10 - 6.35), 9);
   });
 
@@ -58,16 +61,34 @@ describe('equal pieces on a roll', () => {
 });
 
 describe('a job on a roll', () => {
-  it('is costed by lengths that count as a letter sheet, begun ones whole', () => {
+  it('is costed by strips, each by its area in letter sheets and the price of its length', () => {
     // 8.5 × 11 in of a roll 24 in wide are 3.896 in long.
     expect(rollWorthMm(609.6)).toBeCloseTo((8.5 * 11 * 25.4) / 24, 9);
     const { laidOut, sheet } = costed(onRoll());
     const [back, badge] = laidOut.prints;
-    expect(back?.sheets).toBe(Math.ceil(3981.45 / 98.954));
-    expect(badge?.sheets).toBe(Math.ceil(666.75 / 98.954));
-    // 41 + 7 letter sheets' worth and two tests at 1.20 × 0.098954 a sheet.
-    expect(wholeJob(sheet, 'sheetsBase')).toBeCloseTo(41 + 7 + 2, 6);
-    expect(wholeJob(sheet, 'paper')).toBeCloseTo(50 * 1.2 * 0.098954, 4);
+    expect(back).toMatchObject({ perSheet: 2, sheets: 19, spare: 1 });
+    expect(badge).toMatchObject({ perSheet: 6, sheets: 7, spare: 5 });
+    // Two tests are strips of 209.55 mm; the pieces take 3,981.45 and 666.75 mm.
+    const lengthMm = 3981.45 + 666.75 + 2 * 209.55;
+    expect(wholeJob(sheet, 'sheetsBase')).toBeCloseTo((lengthMm * 24) / (8.5 * 11 * 25.4), 9);
+    expect(wholeJob(sheet, 'paper')).toBeCloseTo((lengthMm / 1000) * 1.2, 9);
+  });
+
+  it('takes a whole strip for a piece that is printed again alone', () => {
+    // One goes across 8.5 in; a strip is 10.25 in long, 8.5 × 10.25 of 8.5 × 11 in².
+    const { sheet } = costed(onRoll({ 'workshop.sheets.0.widthMm': 215.9 }));
+    const reject = sheet.jobValues.sheetReject ?? Number.NaN;
+    const printed = wholeJob(sheet, 'entering_1') / (1 - reject);
+    expect(wholeJob(sheet, 'sheetsRun_1')).toBeCloseTo((printed * 10.25) / 11, 9);
+  });
+
+  it('uses up a part of a new roll, spoiled pieces and tests included', () => {
+    const { sheet, laidOut } = costed(onRoll({ 'workshop.sheets.0.rollLengthMm': 30_000 }));
+    const used = rollUsed(sheet, laidOut.job.sheet);
+    expect(used?.lengthMm).toBeCloseTo((wholeJob(sheet, 'paperExpected') / 1.2) * 1000, 6);
+    expect(used?.rolls).toBeCloseTo((used?.lengthMm ?? 0) / 30_000, 12);
+    expect(rollUsed(sheet, { ...laidOut.job.sheet, rollLengthMm: null })?.rolls).toBeNull();
+    expect(rollUsed(sheet, { ...laidOut.job.sheet, form: 'cut' })).toBeNull();
   });
 
   it('is planned print by print, each cut off behind its last row', () => {
@@ -77,6 +98,8 @@ describe('a job on a roll', () => {
       [1, 5, expect.closeTo(628.65, 6)],
       [1, 37, expect.closeTo(666.75, 6)],
     ]);
+    // The border, a print and half a gutter: 3.175 + 203.2 + 3.175, and one pitch on.
+    expect(plan.sheets[0]?.cutsMm).toEqual([209.55, 419.1, 628.65].map((mm) => expect.closeTo(mm, 6)));
     expect(plan.roll?.lengthMm).toBeCloseTo(3981.45 + 666.75, 6);
     expect(plan.roll?.leastMm).toBeCloseTo((37 * (203.2 * 254 + 88.9 * 88.9)) / 609.6, 6);
     expect(plan.wasteShare).toBeCloseTo(1 - (plan.roll?.leastMm ?? 0) / 4648.2, 9);
@@ -86,7 +109,7 @@ describe('a job on a roll', () => {
     const { laidOut } = costed(onRoll({ 'job.gang': 'together' }));
     const plan = plannedSheets(laidOut);
     expect(plan.roll?.lengthMm).toBeLessThan(4648.2);
-    const shares = laidOut.prints.reduce((sum, { sheets }) => sum + sheets, 0);
+    const shares = laidOut.prints.reduce((sum, { sheets, sheetWorth }) => sum + sheets * sheetWorth, 0);
     expect(shares).toBeCloseTo((plan.roll?.lengthMm ?? 0) / rollWorthMm(609.6), 6);
     expect(plan.sheets.reduce((sum, { count, pieces }) => sum + count * pieces.length, 0)).toBe(74);
     for (const { pieces, lengthMm } of plan.sheets) {
@@ -132,6 +155,18 @@ describe('what is wrong on a roll', () => {
     expect(verdict(print(300, 1001), 'LAY-01')).toBe('pass');
     const input = print(300, 1001);
     expect(verdict(mended(input, told(input, 'LAY-10')[0]), 'LAY-10')).toBe('pass');
+  });
+
+  it('LAY-10 says when the borders of the printer leave nothing of a narrow roll', () => {
+    const [finding] = told(onRoll({ 'workshop.sheets.0.widthMm': 6 }), 'LAY-10');
+    expect(finding).toMatchObject({ severity: 'stop', variant: 'nothing', fix: null });
+  });
+
+  it('LAY-04 asks for room beside a print, never behind it: a roll is cut where the maker likes', () => {
+    const wide = (widthMm: number) =>
+      onRoll({ 'workshop.sheets.0.widthMm': widthMm, 'workshop.sheets.0.heightMm': 262 });
+    expect(verdict(wide(203.2 + 13), 'LAY-04')).toBe('pass');
+    expect(verdict(wide(203.2 + 11), 'LAY-04')).toBe('caution narrow');
   });
 
   it('RATE-03 stops a price that is for the other form of paper, and its button gives a typical one', () => {
