@@ -2,8 +2,11 @@ import { isSpeck } from '@/lib/check/isSpeck';
 import { makeFinding } from '@/lib/check/makeFinding';
 import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
 import { placementPlaces } from '@/lib/check/places';
-import type { Rule } from '@/lib/check/rule';
-import type { Finding } from '@/shared/finding';
+import { resizeFix } from '@/lib/check/printFix';
+import type { Rule, Scene } from '@/lib/check/rule';
+import { fits, inset, turned } from '@/lib/check/sheetShare';
+import { enlargedSize } from '@/lib/check/tidyLength';
+import type { Finding, Fix } from '@/shared/finding';
 import { textileKinds } from '@/shared/schemas/blank';
 import { thresholds } from '@/shared/tables/thresholds';
 
@@ -11,12 +14,17 @@ import { thresholds } from '@/shared/tables/thresholds';
 export const finestParts: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) => {
     const [worst] = place.prints
-      .flatMap((print) => judgePrint(place, print))
+      .flatMap((print) => judgePrint(resolved, place, print))
       .sort((a, b) => Number(a.facts.share) - Number(b.facts.share));
     return worst === undefined ? [] : [worst];
   });
 
-function judgePrint(place: PlacementPlace, { print, printIndex }: PrintPlace): readonly Finding[] {
+function judgePrint(
+  job: Scene['resolved'],
+  place: PlacementPlace,
+  printPlace: PrintPlace,
+): readonly Finding[] {
+  const { print, printIndex } = printPlace;
   const { artwork, placement } = place.placed;
   const { finest } = artwork;
   if (finest === null || isSpeck(print)) return [];
@@ -51,8 +59,30 @@ function judgePrint(place: PlacementPlace, { print, printIndex }: PrintPlace): r
         reversed: finest.reversed ? 'yes' : 'no',
         neededWidthMm: (widthMm * worst.leastMm) / worst.mm,
       },
+      fix: enlargeFix(job, place, printPlace, worst.leastMm / worst.mm),
     }),
   ];
+}
+
+/** A print large enough, where the sheet and every size it goes on hold it with room to spare. */
+function enlargeFix(
+  { sheet, printer, workshop }: Scene['resolved'],
+  place: PlacementPlace,
+  { print, printIndex, sizes }: PrintPlace,
+  factor: number,
+): Fix | null {
+  const size = enlargedSize(print, factor, workshop.units.length);
+  const printable = inset(sheet, printer.marginMm);
+  const { line, placed } = place;
+  const rooms = line.blank.sizes.flatMap(({ name, maxPrints }) =>
+    sizes.includes(name) ? maxPrints.filter(({ position }) => position === placed.placement.position) : [],
+  );
+  const near = thresholds.fill.near.value;
+  const goesOn = rooms.every(({ widthMm, heightMm }) =>
+    fits(size, { widthMm: widthMm * near, heightMm: heightMm * near }),
+  );
+  const isPrintable = fits(size, printable) || fits(turned(size), printable);
+  return goesOn && isPrintable ? resizeFix(place, printIndex, size) : null;
 }
 
 /** The picture's own width in the print: narrower than its box where it is fitted inside, wider where it fills it. */

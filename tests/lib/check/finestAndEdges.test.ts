@@ -47,6 +47,22 @@ describe('ART-05 warns of letters and lines that fill in', () => {
     expect(finding?.facts.neededWidthMm).toBeCloseTo(106.68, 9);
   });
 
+  it('offers the size that would do, where the piece and the sheet hold it', () => {
+    // 2.5 mm at 3.5 in want 3.5 × 3 ÷ 2.5 = 4.2 in.
+    const small = clubWith({
+      'artwork:club-crest.finest': { atWidthMm: 88.9, capHeightMm: 2.5, lineMm: null, reversed: false },
+      'blank:white-shirt.sizes': club().blanks['white-shirt']?.sizes.map((size) => ({
+        ...size,
+        maxPrints: size.maxPrints.map((most) => ({ ...most, widthMm: 300, heightMm: 300 })),
+      })),
+    });
+    const [finding] = told(small, 'ART-05');
+    expect(finding?.fix?.facts.widthMm).toBeCloseTo(106.68, 9);
+    expect(told(mended(small, finding), 'ART-05')).toEqual([]);
+    // Letters of 0.5 mm want 21 in, which no letter sheet holds.
+    expect(told(finest({ capHeightMm: 0.5 }), 'ART-05')[0]?.fix).toBeNull();
+  });
+
   it('takes the width of the picture and not of its box, where it is fitted inside', () => {
     // 1,500 × 1,800 px in 8 × 10 in comes out 8 in wide; in 10 × 8 in it is 6.667 in wide.
     const wide = clubWith({
