@@ -15,7 +15,7 @@ export function chargeWords(charge: Charge, speak: Speaker): ChargeWords {
       return {
         key: charge.id,
         name: 'Least order',
-        says: `An order of one piece costs you ${cost}. The charge covers ${speak.count(charge.covers, 'piece')} at your listed prices.`,
+        says: `An order of one piece costs you ${cost}. ${charge.covers < 1 ? 'Your listed price of one piece is more than the charge.' : `The charge covers ${speak.count(charge.covers, 'piece')} at your listed prices.`}`,
       };
     case 'design':
       return {
