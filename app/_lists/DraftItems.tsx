@@ -11,7 +11,7 @@ import { ChoiceField } from '../_fields/ChoiceField';
 import { FindingRow } from '../_figures/FindingRow';
 import { Button } from '../_shell/Button';
 import styles from './Lists.module.css';
-import { refusalWords } from './offerWords';
+import { offerLine, refusalWords } from './offerWords';
 import { chargeChoices } from './paperWords';
 import type { ItemOffer } from './useListOffers';
 
@@ -117,11 +117,15 @@ function DraftItem({ item, offer, maker, onChange, onRemove }: DraftItemProps) {
           </Button>
         </span>
       </div>
-      {refusal !== null && (
-        <ul className={styles.findings}>
-          <FindingRow severity="stop" {...refusal} fix={cure} />
-        </ul>
-      )}
+      <div className={styles.offer}>
+        {refusal === null ? (
+          <p className={styles.quiet}>{offerLine(offer, maker.workshop)}</p>
+        ) : (
+          <ul className={styles.findings}>
+            <FindingRow severity="stop" {...refusal} fix={cure} />
+          </ul>
+        )}
+      </div>
       <Fold
         summary="Named beside it"
         line={

@@ -8,12 +8,11 @@ import { useToday } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { PageHead } from '../_shell/PageHead';
 import { speakerOf } from '../_text/speaker';
-import { DraftItems } from './DraftItems';
-import { IssuePart } from './IssuePart';
-import styles from './Lists.module.css';
-import { ListWording } from './ListWording';
+import { DraftPart } from './DraftPart';
 import { DRAFT, PaperPart } from './PaperPart';
+import { standingLine } from './standingLine';
 import { useListOffers } from './useListOffers';
+import { useListStates } from './useListStates';
 import { VersionStanding } from './VersionStanding';
 
 type ListDeskProps = Readonly<{ kept: KeptList; maker: ReadyMaker }>;
@@ -24,12 +23,36 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
   const day = useToday();
   const { offers, isBusy } = useListOffers(maker, list.items);
   const newest = list.versions.at(-1);
+  const standings = useListStates(maker, newest);
   const [chosen, setChosen] = useState(newest === undefined ? DRAFT : String(newest.number));
   // A version that undo took back is no longer there to be shown.
   const version = list.versions.find(({ number }) => String(number) === chosen);
-  const shown = version === undefined ? DRAFT : chosen;
   const draft = issueList(list, offers, maker.workshop.currency, day);
-  const paper = version ?? (draft.kind === 'issued' ? draft.version : null);
+  const show = (shown: string) => {
+    setChosen(shown);
+    // Once the parts have changed places.
+    requestAnimationFrame(() => document.getElementById('paper-heading')?.focus());
+  };
+  const paper = (
+    <PaperPart
+      key="paper"
+      id={id}
+      list={list}
+      maker={maker}
+      shown={version === undefined ? DRAFT : chosen}
+      onShow={setChosen}
+      paper={version ?? (draft.kind === 'issued' ? draft.version : null)}
+      isBusy={version === undefined && isBusy}
+    />
+  );
+  const next = (
+    <DraftPart
+      key="draft"
+      {...{ id, list, offers, isBusy, maker }}
+      issued={draft}
+      onIssued={(number) => show(String(number))}
+    />
+  );
   return (
     <>
       <div className="screenOnly">
@@ -47,35 +70,25 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
               ? 'Not issued yet.'
               : `Version ${newest.number} went out on ${speak.day(newest.issuedOn)} and is valid until ${speak.day(newest.validUntil)}.`
           }
+          aside={newest !== undefined && <a href="#standing-heading">{standingLine(standings, speak)}</a>}
         />
-        {newest !== undefined && <VersionStanding maker={maker} version={newest} today={day} />}
-        <section className={styles.part} aria-labelledby="next-heading">
-          <h2 id="next-heading">Version {(newest?.number ?? 0) + 1}, a draft</h2>
-          <p className={styles.words}>
-            It follows your jobs and today’s rates until you issue it. From then on its prices stay as they
-            are, whatever moves.
-          </p>
-          <DraftItems id={id} list={list} offers={offers} maker={maker} />
-          <ListWording id={id} list={list} maker={maker} />
-          <IssuePart
-            id={id}
-            list={list}
-            isBusy={isBusy}
-            issued={draft}
-            maker={maker}
-            onIssued={(number) => setChosen(String(number))}
-          />
-        </section>
       </div>
-      <PaperPart
-        id={id}
-        list={list}
-        maker={maker}
-        shown={shown}
-        onShow={setChosen}
-        paper={paper}
-        isBusy={version === undefined && isBusy}
-      />
+      {/* What went out is looked at more often than what comes next. */}
+      {newest === undefined ? (
+        [next, paper]
+      ) : (
+        <>
+          {paper}
+          <VersionStanding
+            workshop={maker.workshop}
+            version={newest}
+            standings={standings}
+            today={day}
+            onDraft={() => show(DRAFT)}
+          />
+          {next}
+        </>
+      )}
     </>
   );
 }

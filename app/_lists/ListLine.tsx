@@ -6,6 +6,7 @@ import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { Button } from '../_shell/Button';
 import { speakerOf } from '../_text/speaker';
 import styles from './Lists.module.css';
+import { standingLine } from './standingLine';
 import { useListStates } from './useListStates';
 
 type ListLineProps = Readonly<{ kept: KeptList; maker: ReadyMaker; onRemove: () => void }>;
@@ -15,13 +16,6 @@ export function ListLine({ kept: { id, list }, maker, onRemove }: ListLineProps)
   const speak = speakerOf(maker.workshop);
   const newest = list.versions.at(-1);
   const standings = useListStates(maker, newest);
-  const worn = standings.reduce((sum, one) => sum + (one.kind === 'compared' ? one.worn.length : 0), 0);
-  const lost = standings.filter(({ kind }) => kind !== 'compared' && kind !== 'asked').length;
-  const state = [
-    worn > 0 && `${speak.count(worn, 'price')} no longer ${worn === 1 ? 'holds' : 'hold'}`,
-    lost > 0 && `${speak.count(lost, 'item')} cannot be compared`,
-  ].filter((part) => part !== false);
-  const holds = standings.every(({ kind }) => kind === 'compared');
   return (
     <li className={styles.line}>
       <div>
@@ -34,10 +28,7 @@ export function ListLine({ kept: { id, list }, maker, onRemove }: ListLineProps)
             : `version ${newest.number}, ${speak.count(newest.items.length, 'item')}, issued ${speak.day(newest.issuedOn)}, valid until ${speak.day(newest.validUntil)}`}
         </p>
       </div>
-      <p className={styles.state}>
-        {newest !== undefined &&
-          (state.length > 0 ? state.join(', ') : holds ? 'all prices hold' : 'being looked at')}
-      </p>
+      <p className={styles.state}>{newest !== undefined && standingLine(standings, speak)}</p>
       <Button kind="quiet" onPress={onRemove}>
         Remove <span className="visuallyHidden">{list.name}</span>
       </Button>

@@ -48,7 +48,9 @@ export function PaperPart({ id, list, maker, shown, onShow, paper, isBusy }: Pap
   return (
     <>
       <section className={classes(styles.part, 'screenOnly')} aria-labelledby="paper-heading">
-        <h2 id="paper-heading">The paper</h2>
+        <h2 id="paper-heading" tabIndex={-1}>
+          The paper
+        </h2>
         <div className={styles.acts}>
           <ChoiceField
             label="Shown"

@@ -1,19 +1,27 @@
 'use client';
 
 import type { ListVersion } from '@/shared/schemas/priceList';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
+import type { Workshop } from '@/shared/schemas/workshop';
 import { FindingRow } from '../_figures/FindingRow';
+import { Button } from '../_shell/Button';
+import { classes } from '../_shell/classes';
 import { speakerOf } from '../_text/speaker';
 import styles from './Lists.module.css';
 import { agedWords, standingWords } from './standingWords';
-import { useListStates } from './useListStates';
+import type { ItemStanding } from './useListStates';
 
-type VersionStandingProps = Readonly<{ maker: ReadyMaker; version: ListVersion; today: string }>;
+type VersionStandingProps = Readonly<{
+  workshop: Workshop;
+  version: ListVersion;
+  /** In the order of its items. */
+  standings: readonly ItemStanding[];
+  today: string;
+  /** Shows the draft with today's prices. */
+  onDraft: () => void;
+}>;
 
 /** Whether the prices that went out last still hold, and what has moved since. */
-export function VersionStanding({ maker, version, today }: VersionStandingProps) {
-  const { workshop } = maker;
-  const standings = useListStates(maker, version);
+export function VersionStanding({ workshop, version, standings, today, onDraft }: VersionStandingProps) {
   const asked = standings.some(({ kind }) => kind === 'asked');
   const told = version.items.flatMap((item, index) =>
     standingWords(item, standings[index] ?? { kind: 'asked' }, workshop),
@@ -21,8 +29,14 @@ export function VersionStanding({ maker, version, today }: VersionStandingProps)
   const aged = agedWords(standings, workshop);
   const isOver = version.validUntil < today;
   return (
-    <section className={styles.part} aria-labelledby="standing-heading" aria-busy={asked}>
-      <h2 id="standing-heading">Does version {version.number} still hold?</h2>
+    <section
+      className={classes(styles.part, 'screenOnly')}
+      aria-labelledby="standing-heading"
+      aria-busy={asked}
+    >
+      <h2 id="standing-heading" tabIndex={-1}>
+        Does version {version.number} still hold?
+      </h2>
       {asked ? (
         <p className={styles.words}>Its prices are being held against today’s rates.</p>
       ) : told.length === 0 ? (
@@ -30,9 +44,10 @@ export function VersionStanding({ maker, version, today }: VersionStandingProps)
           Every price leaves what it was made for, or what it left when it was issued.
         </p>
       ) : (
-        <p className={styles.words}>
-          Issue the draft below to go on with today’s prices; what went out stays as it was.
-        </p>
+        <div className={styles.acts}>
+          <p className={styles.quiet}>What went out stays as it was.</p>
+          <Button onPress={onDraft}>See version {version.number + 1} with today’s prices</Button>
+        </div>
       )}
       {!asked && (
         <ul className={styles.findings}>

@@ -1,3 +1,4 @@
+import { fromMinor, type MinorUnits } from '@/shared/money';
 import { findingText } from '../_text/findingText';
 import { speakerOf, type TextContext } from '../_text/speaker';
 import type { ItemOffer } from './useListOffers';
@@ -51,4 +52,22 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
     default:
       return offer satisfies never;
   }
+}
+
+/** @returns what a draft offers of an item, and what it leaves where it leaves least; '' where it is refused. */
+export function offerLine(offer: ItemOffer, context: TextContext): string {
+  if (offer.kind === 'asked') return 'Its prices are being made.';
+  if (offer.kind !== 'frozen') return '';
+  const speak = speakerOf(context);
+  const money = (minor: number) => speak.money(fromMinor(minor as MinorUnits, context.currency));
+  const { breaks, tariff } = offer.item;
+  const prices = breaks.map(({ each }) => each);
+  const [least, most] = [Math.min(...prices), Math.max(...prices)];
+  const told =
+    tariff !== null
+      ? `${money(tariff.start)} to start and ${money(tariff.each)} a piece`
+      : least === most
+        ? `${money(most)} a piece`
+        : `${money(most)} down to ${money(least)} a piece`;
+  return `${told}; leaves ${speak.share(Math.min(...breaks.map(({ leastMargin }) => leastMargin)))} where it leaves least.`;
 }

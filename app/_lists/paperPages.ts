@@ -1,13 +1,15 @@
 import type { ListVersion } from '@/shared/schemas/priceList';
 
 /* What the printed parts take in height, in mm, as measured on prints of the paper; rather too much than too little. */
-const HEAD_MM = 20;
-const FOOT_MM = 16;
+const HEAD_MM = 18;
+const FOOT_MM = 18;
 const LINE_MM = 4.2;
 /** Name of an item, its sizes, and the room around it. */
-const ITEM_MM = 18;
+const ITEM_MM = 13;
 /** Letters that stand side by side in the column of an item, and across the whole page. */
-const COLUMN_LETTERS = 48;
+const COLUMN_LETTERS = 54;
+/** “, up to 8 × 10 in” follows what an item says. */
+const SIZE_LETTERS = 20;
 const PAGE_LETTERS = 100;
 
 /** Height of the page without its margins of 14 mm. */
@@ -27,7 +29,9 @@ export function paperPages(
     items.flatMap((item) => item.charges.map(({ kind, name, amount }) => `${kind} ${name} ${amount}`)),
   );
   const heights = items.map(
-    ({ name, says }) => ITEM_MM + LINE_MM * (lines(name, COLUMN_LETTERS) - 1 + lines(says, COLUMN_LETTERS)),
+    ({ name, says }) =>
+      ITEM_MM +
+      LINE_MM * (lines(name, COLUMN_LETTERS) - 1 + Math.ceil((says.length + SIZE_LETTERS) / COLUMN_LETTERS)),
   );
   const all =
     HEAD_MM +

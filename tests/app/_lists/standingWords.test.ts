@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { standingLine } from '@/app/_lists/standingLine';
 import { agedWords, standingWords } from '@/app/_lists/standingWords';
+import { speakerOf } from '@/app/_text/speaker';
 import type { ItemState, WornPrice } from '@/lib/price/listDocument/compareItem';
 import type { MinorUnits } from '@/shared/money';
 import { anItem } from '@/tests/lib/price/listDocument/aVersion';
@@ -88,5 +90,21 @@ describe('rates nobody has looked at', () => {
 
   it('are not spoken of where there are none', () => {
     expect(agedWords([compared({}), { kind: 'gone' }], context)).toBeNull();
+  });
+});
+
+describe('how a version stands in one line', () => {
+  const speak = speakerOf(context);
+
+  it.each([
+    [[{ kind: 'asked' }, compared({})], 'prices are being looked at'],
+    [[compared({})], 'all prices hold'],
+    [[compared({ worn: [worn] })], '1 price no longer holds'],
+    [
+      [compared({ worn: [worn, worn] }), { kind: 'gone' }],
+      '2 prices no longer hold, 1 item cannot be compared',
+    ],
+  ] as const)('is told of %#', (standings, words) => {
+    expect(standingLine(standings, speak)).toBe(words);
   });
 });
