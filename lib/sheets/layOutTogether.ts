@@ -19,6 +19,7 @@ export interface Together {
 
 /** A job is laid out again for every variant of it that is costed: some 25 ms at most. */
 const EFFORT: Effort = { steps: 200_000, seed: 1 };
+const SHORTENING_STEPS = 60_000;
 
 /**
  * Lays the good pieces of all placements and lines on sheets together. Each print bears the share of the sheets
@@ -75,19 +76,35 @@ const goesBordered = (job: CheckedJob, print: LaidOutPrint): boolean =>
 /** Prints of a roll end behind their last piece: each is laid anew on as little of it as is found. */
 function shortened(packed: PackedSheets, job: CheckedJob, prints: readonly LaidOutPrint[]): PackedSheets {
   const { sheetWidthMm, marginMm, gutterMm } = sheetQuestion(job, job.sheet);
+  const kinds = new Map(packed.sheets.map((sheet) => [JSON.stringify(countsOn(sheet)), sheet]));
+  // Equal sheets are laid once, and all of them together in one effort.
+  const effort = { ...EFFORT, steps: Math.ceil(SHORTENING_STEPS / kinds.size) };
+  const laid = new Map(
+    [...kinds].map(([kind, sheet]) => {
+      const pieces = countsOn(sheet).flatMap(([id, count]) => {
+        const print = prints[Number(id)];
+        return print === undefined ? [] : [{ id, widthMm: print.widthMm, heightMm: print.heightMm, count }];
+      });
+      return [
+        kind,
+        packRoll({ rollWidthMm: sheetWidthMm, marginMm, gutterMm, rotate: true, pieces }, effort),
+      ];
+    }),
+  );
   const sheets = packed.sheets.map((sheet) => {
-    const counts = new Map<string, number>();
-    for (const { id } of sheet.pieces) counts.set(id, (counts.get(id) ?? 0) + 1);
-    const pieces = [...counts].flatMap(([id, count]) => {
-      const print = prints[Number(id)];
-      return print === undefined ? [] : [{ id, widthMm: print.widthMm, heightMm: print.heightMm, count }];
-    });
-    const roll = packRoll({ rollWidthMm: sheetWidthMm, marginMm, gutterMm, rotate: true, pieces }, EFFORT);
-    return roll.ok && roll.value.rollLengthMm < lengthWith(sheet.pieces, marginMm)
+    const roll = laid.get(JSON.stringify(countsOn(sheet)));
+    return roll?.ok === true && roll.value.rollLengthMm < lengthWith(sheet.pieces, marginMm)
       ? { pieces: roll.value.pieces }
       : sheet;
   });
   return { ...packed, sheets };
+}
+
+/** How many of each print lie on a sheet, by the id of the print. */
+function countsOn({ pieces }: PackedSheets['sheets'][number]): readonly (readonly [string, number])[] {
+  const counts = new Map<string, number>();
+  for (const { id } of pieces) counts.set(id, (counts.get(id) ?? 0) + 1);
+  return [...counts].sort(([a], [b]) => Number(a) - Number(b));
 }
 
 const lengthWith = (pieces: readonly PlacedPiece[], marginMm: number): number =>
