@@ -1,17 +1,23 @@
 import type { ListVersion } from '@/shared/schemas/priceList';
 import { breakWords } from '../_docket/breakWords';
 import { speakerOf, type TextContext } from '../_text/speaker';
+import { usableLocale } from '../_text/usableLocale';
 import styles from './Lists.module.css';
+import { moneyOf } from './paperWords';
 
 type OwnerFiguresProps = Readonly<{ version: ListVersion; context: TextContext }>;
 
 /** What each price leaves where it leaves least: for the maker's eyes, never on the paper. */
 export function OwnerFigures({ version, context }: OwnerFiguresProps) {
   const speak = speakerOf(context);
+  const money = moneyOf(version.currency, usableLocale(context.locale));
   return (
     <section className={styles.part} aria-labelledby="owner-heading">
       <h2 id="owner-heading">For you alone</h2>
-      <p className={styles.words}>The least margin inside each break. None of it is on the paper.</p>
+      <p className={styles.words}>
+        {version.title}, version {version.number}: the least margin inside each break, by the way its orders
+        are reckoned. None of it is on the paper.
+      </p>
       <section
         className={styles.owner}
         aria-label="Least margins"
@@ -23,16 +29,20 @@ export function OwnerFigures({ version, context }: OwnerFiguresProps) {
             <tr>
               <th scope="col">Item</th>
               <th scope="col">Pieces</th>
+              <th scope="col">Listed</th>
               <th scope="col">Least margin</th>
               <th scope="col">At</th>
             </tr>
           </thead>
           <tbody>
-            {version.items.flatMap(({ id, name, breaks }) =>
-              breaks.map(({ from, to, leastAt, leastSize, leastMargin }) => (
+            {version.items.flatMap(({ id, name, breaks, tariff }) =>
+              breaks.map(({ from, to, each, leastAt, leastSize, leastMargin }) => (
                 <tr key={`${id} ${from}`}>
                   <th scope="row">{name}</th>
                   <td>{breakWords({ from, to })}</td>
+                  <td>
+                    {tariff === null ? money(each) : `${money(tariff.start)} + ${money(tariff.each)} each`}
+                  </td>
                   <td>{speak.share(leastMargin)}</td>
                   <td>
                     {speak.count(leastAt, 'piece')}, {leastSize}
