@@ -36,6 +36,11 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
       <Part name="The picture">
         <TextField {...of('Name', 'name')} value={artwork.name} needed longest={120} />
         {artwork.picture === null && <PixelFields artwork={artwork} id={id} place={place} />}
+        <ChoiceField
+          {...of('A colour the customer named', 'colourMatch')}
+          value={artwork.colourMatch}
+          choices={jobChoices.colourMatch}
+        />
         <ChecksOfPart>
           <CheckField
             {...of('The picture itself is already mirrored', 'mirrored')}

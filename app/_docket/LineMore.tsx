@@ -50,9 +50,9 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
   return (
     <Fold
       id={at('more')}
-      summary="Packaging, up-charges, name"
+      summary="Packaging, up-charges, names"
       line={[packaging?.name ?? 'no packaging', namesInWords(charged)].filter((part) => part).join(' · ')}
-      holds={['name', 'packagingId', 'orderedQuantity', 'upCharges'].map(at)}
+      holds={['name', 'packagingId', 'orderedQuantity', 'nameList', 'upCharges'].map(at)}
     >
       <Parts>
         <Part name="The line">
@@ -86,6 +86,14 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
             min={0}
             max={MOST_PIECES}
             hint="Checked against the sizes. May stay empty."
+          />
+          <TextField
+            {...field('Names or numbers, one to a line', [...path, 'nameList'], `Names of ${line.name}`)}
+            value={line.nameList}
+            rows={3}
+            longest={20_000}
+            width="full"
+            hint="Where each piece bears its own. Counted against the sizes. May stay empty."
           />
         </Part>
         {sizes.length > 1 && (

@@ -60,6 +60,11 @@ export const jobChoices = {
     ptfe: 'a PTFE sheet',
     none: 'none',
   }),
+  colourMatch: choices<Artwork['colourMatch']>({
+    free: 'no colour has to match',
+    wanted: 'has to match, no swatch approved yet',
+    approved: 'has to match, pressed swatch approved',
+  }),
   rights: choices<Artwork['rights']['state']>({
     own: 'it is my own',
     permission: 'I have written permission',

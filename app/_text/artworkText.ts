@@ -110,6 +110,21 @@ export const artworkText = {
           `${name('placement')} is not mirrored.`,
           'A transfer is laid face down, so text will read backwards on the piece. Print it mirrored: on the sheet it must look backwards.',
         ),
+  'ART-09': ({ name }) =>
+    saying(
+      `A colour of ${name('artwork')} has to match one the customer named.`,
+      'Ink, heat and coating shift every colour. Match by eye to a pressed swatch, charge the test, and have the swatch approved before the run.',
+    ),
+  'ART-12': ({ finding, name, figure, speak }) =>
+    finding.variant === 'twice'
+      ? saying(
+          `“${name('name')}” stands twice in the names of ${name('line')}${figure('others') > 0 ? `, and so do ${speak.count(figure('others'), 'other')}` : ''}.`,
+          'Two people may share a name, or one was typed twice and another left out. Ask the customer.',
+        )
+      : saying(
+          `The list has ${speak.count(figure('names'), 'name')} for ${speak.count(figure('pieces'), 'piece')} of ${name('line')}.`,
+          'Somebody would go without, or a piece would be printed for nobody. Mend the list or the sizes.',
+        ),
   'ART-13': ({ finding, name, figure, speak }) =>
     finding.variant === 'other'
       ? saying(

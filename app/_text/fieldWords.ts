@@ -29,6 +29,8 @@ const fields: Readonly<Record<string, string>> = {
   blanks: 'the blanks',
   artworks: 'the artworks',
   asOf: 'day it is asked (asOf)',
+  nameList: 'names of pieces',
+  colourMatch: 'colour to match',
   madeFor: 'made for order or stock',
   wantedOn: 'day it is wanted',
   deliveryKm: 'delivery distance in km',

@@ -3,6 +3,7 @@ import { eachArtwork } from '@/lib/check/eachArtwork';
 import { edgeRules } from '@/lib/check/edges';
 import { finestParts } from '@/lib/check/finestParts';
 import { makeFinding } from '@/lib/check/makeFinding';
+import { nameListRules } from '@/lib/check/nameList';
 import { placementPlaces } from '@/lib/check/places';
 import type { Rule } from '@/lib/check/rule';
 import { shapeRule } from '@/lib/check/shape';
@@ -107,12 +108,30 @@ const rights: Rule = ({ resolved }) =>
     ];
   });
 
+/** ART-09: a colour that has to match. Dye shifts with ink, heat and coating: only a pressed swatch tells. */
+const colourMatch: Rule = ({ resolved }) =>
+  eachArtwork(resolved).flatMap(({ placed: { artwork }, whereArtwork }) =>
+    artwork.colourMatch === 'wanted'
+      ? [
+          makeFinding({
+            id: 'ART-09',
+            severity: 'caution',
+            where: whereArtwork('colourMatch'),
+            found: artwork.colourMatch,
+            facts: { artwork: artwork.name },
+          }),
+        ]
+      : [],
+  );
+
 export const artworkRules: readonly Rule[] = [
   shapeRule,
   finestParts,
   ...pictureRules,
   heavyInk,
+  colourMatch,
   mirrored,
+  ...nameListRules,
   approval,
   rights,
   ...edgeRules,

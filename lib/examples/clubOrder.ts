@@ -42,6 +42,7 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
             { size: '3XL', quantity: 1 },
           ],
           orderedQuantity: null,
+          nameList: '',
           placements: [
             shirtPlacement(day, {
               id: 'back',
@@ -98,6 +99,7 @@ function clubArtworks(day: string): { readonly 'club-crest': Artwork; readonly '
       coverage: { kind: 'total', total: 1.4 },
       picture: null,
       finest: null,
+      colourMatch: 'free',
       mirrored: false,
       rights: { state: 'promised', note: 'The committee has promised a letter.' },
       version: 1,
@@ -110,6 +112,7 @@ function clubArtworks(day: string): { readonly 'club-crest': Artwork; readonly '
       coverage: { kind: 'total', total: 1.1 },
       picture: null,
       finest: null,
+      colourMatch: 'free',
       mirrored: false,
       rights: { state: 'permission', note: 'Drawn by a member, who agreed in writing.' },
       version: 1,

@@ -48,6 +48,7 @@ export function fairShirts(day: string): JobInput {
           packagingId: 'stall-bag',
           quantities: sizes.map((size, index) => ({ size, quantity: design.shirts[index] ?? 0 })),
           orderedQuantity: null,
+          nameList: '',
           placements: [
             shirtPlacement(day, {
               id: `${design.id}-front`,
@@ -97,6 +98,7 @@ export function fairMugs(day: string): JobInput {
           packagingId: 'mug-box',
           quantities: [{ size: '11 oz', quantity: 12 }],
           orderedQuantity: null,
+          nameList: '',
           placements: [mugPlacement(day, `${design.id}-strip`)],
           askedPrice: 16,
           upCharges: [],
@@ -140,6 +142,7 @@ function art(
     coverage: { kind: 'total', total },
     picture: null,
     finest: null,
+    colourMatch: 'free',
     mirrored: false,
     rights: { state: 'own', note: '' },
     version: 1,

@@ -50,6 +50,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
       coverage: null,
       picture: null,
       finest: null,
+      colourMatch: 'free',
       mirrored: false,
       rights: { state: 'notStated', note: '' },
       version: 1,
@@ -72,6 +73,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
           packagingId: workshop.packagings[0]?.id ?? null,
           quantities: [],
           orderedQuantity: null,
+          nameList: '',
           placements: [
             {
               id: 'print-1',

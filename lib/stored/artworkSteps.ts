@@ -4,12 +4,13 @@ import { isPlainObject } from './sameValue';
 export const artworkWithPicture = (body: unknown): unknown =>
   isPlainObject(body) ? { ...body, picture: null } : body;
 
-/** Version 2 to 3: the smallest letters and lines, nobody was asked; pictures were printed with their clear edges. */
+/** Version 2 to 3: nobody was asked for the smallest letters and lines, nor for a colour to match; pictures were printed with their clear edges. */
 export const artworkWithFinest = (body: unknown): unknown =>
   isPlainObject(body)
     ? {
         ...body,
         finest: null,
+        colourMatch: 'free',
         picture: isPlainObject(body.picture) ? { ...body.picture, trimmed: false } : body.picture,
       }
     : body;

@@ -15,6 +15,7 @@ export const jobWithOwnPrices = (body: unknown): unknown =>
           upCharging: 'separate',
           ownPrices: [],
           selling: 'asListed',
+          nameList: '',
           placements: eachEntry(line.placements, (placement) => ({
             ...placement,
             bleedMm: null,

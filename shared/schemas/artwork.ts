@@ -42,6 +42,8 @@ export const artworkSchema = z.strictObject({
     })
     .nullable()
     .default(null),
+  /** Whether a colour of it has to match one that the customer named, and whether a pressed swatch was approved. */
+  colourMatch: z.enum(['free', 'wanted', 'approved']).default('free'),
   /** True where the picture itself is already flipped for the transfer. */
   mirrored: z.boolean().default(false),
   rights: z.strictObject({

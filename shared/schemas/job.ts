@@ -79,6 +79,8 @@ export const lineSchema = z.strictObject({
     .max(30),
   /** What the customer said in all; null where nobody said a sum. */
   orderedQuantity: z.number().min(0).max(MOST_PIECES).nullable().default(null),
+  /** Names or numbers of single pieces, one to a line of text; empty where no piece bears its own. */
+  nameList: z.string().max(20_000).default(''),
   /** In press order. */
   placements: z.array(placementSchema).min(1).max(MOST_PLACEMENTS),
   /** Price asked for a piece, typed with or without tax as the channel says; null where not yet decided. */

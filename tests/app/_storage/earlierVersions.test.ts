@@ -77,6 +77,7 @@ describe('a job', () => {
         upCharging: 'separate',
         ownPrices: [],
         selling: 'asListed',
+        nameList: '',
         placements: line.placements.map((placement) => ({ ...placement, bleedMm: null, safeZoneMm: null })),
       })),
     });
@@ -92,10 +93,10 @@ describe('a blank', () => {
 
 describe('an artwork', () => {
   it('of version 1 has its own figures and no picture', () => {
-    expect(read(artwork1)).toEqual({ ...artwork1.body, picture: null, finest: null });
+    expect(read(artwork1)).toEqual({ ...artwork1.body, picture: null, finest: null, colourMatch: 'free' });
   });
 
   it('of version 2 has no smallest parts', () => {
-    expect(read(artwork2)).toEqual({ ...artwork2.body, finest: null });
+    expect(read(artwork2)).toEqual({ ...artwork2.body, finest: null, colourMatch: 'free' });
   });
 });
