@@ -23,7 +23,7 @@ type CurveMarkProps = Readonly<{
 }>;
 
 /** Mean advance of a letter of the labels, as a share of the page's own. */
-const LETTER = 0.44;
+const LETTER = 0.46;
 
 /** A dot, a ring or a tick with its words. */
 export function CurveMark({ mark, x, y, ends, falls, letterPx }: CurveMarkProps) {
@@ -38,7 +38,8 @@ export function CurveMark({ mark, x, y, ends, falls, letterPx }: CurveMarkProps)
   return (
     <g>
       {shapes[kind](x, y)}
-      {words !== undefined && (
+      {/* Where letters are so large that words find no room, the sentences beneath say the same. */}
+      {words !== undefined && wide <= ends[1] - ends[0] && (
         <text
           className={isLooked ? styles.lookedWords : styles.words}
           x={textX}

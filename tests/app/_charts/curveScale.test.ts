@@ -45,7 +45,9 @@ describe('batchTicks', () => {
     [100, 260, 16, [1, 24, 48, 72, 100]],
     // Letters twice as large need twice the room: two gaps are left, and five dozens make them.
     [100, 260, 32, [1, 60, 100]],
-    [500, 720, 16, [1, 48, 96, 144, 192, 240, 288, 336, 384, 432, 480, 500]],
+    // 480 would stand 29 px before 500, where both need 38.
+    [500, 720, 16, [1, 48, 96, 144, 192, 240, 288, 336, 384, 432, 500]],
+    [100, 170, 32, [1, 100]],
   ])('writes dozens up to %i as far as %i px hold them', (to, widthPx, letterPx, ticks) => {
     expect(batchTicks(to, widthPx, letterPx)).toEqual(ticks);
   });
