@@ -1,6 +1,7 @@
 'use client';
 
 import { coverageTotal } from '@/lib/artwork/coverageTotal';
+import { shownPicture } from '@/lib/artwork/shownPicture';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Picture } from '@/shared/schemas/picture';
 import { useTextContext } from '../_fields/useTextContext';
@@ -19,12 +20,14 @@ export function ArtworkInk({ artwork, artworkId, picture }: ArtworkInkProps) {
   const { maker } = useJobDesk();
   const speak = speakerOf(useTextContext());
   const { coverage } = artwork;
-  const total = coverageTotal(picture.coverage);
+  const shown = shownPicture(picture);
+  const total = coverageTotal(shown.coverage);
   return (
     <div className={styles.ink}>
       <p>
-        <strong>{speak.share(total)} of ink</strong> over the picture, read from the file
-        {picture.heavyShare > 0 && `; ${speak.share(picture.heavyShare)} of it is heavy, over 180 %`}.
+        <strong>{speak.share(total)} of ink</strong> over the picture
+        {picture.trimmed && ' without its clear edges'}, read from the file
+        {shown.heavyShare > 0 && `; ${speak.share(shown.heavyShare)} of it is heavy, over 180 %`}.
       </p>
       <ul className={styles.channels}>
         {channels.map((channel) => (
@@ -39,11 +42,11 @@ export function ArtworkInk({ artwork, artworkId, picture }: ArtworkInkProps) {
               <rect className={styles.all} width={BAR.width} height={BAR.height} />
               <rect
                 className={styles[channel]}
-                width={picture.coverage[channel] * BAR.width}
+                width={shown.coverage[channel] * BAR.width}
                 height={BAR.height}
               />
             </svg>
-            <span className={styles.share}>{speak.share(picture.coverage[channel])}</span>
+            <span className={styles.share}>{speak.share(shown.coverage[channel])}</span>
           </li>
         ))}
       </ul>
