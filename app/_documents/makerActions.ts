@@ -29,6 +29,7 @@ export interface MakerActions {
     id: string,
     label: string,
     to: (list: PriceListDocument) => PriceListDocument,
+    key?: string,
   ) => EditOutcome;
   /** Applies the changes of a finding's fix, all or none, as one step. */
   readonly applyFix: (jobId: string, label: string, changes: readonly Change[]) => EditOutcome;
@@ -49,7 +50,8 @@ export function makerActions(edit: DocumentActions<DocumentBodies>['edit']): Mak
       one(label, { do: 'change', kind: 'job', id, to }, key === undefined ? undefined : `${id} ${key}`),
     changeBlank: (id, label, to) => one(label, { do: 'change', kind: 'blank', id, to }),
     changeArtwork: (id, label, to) => one(label, { do: 'change', kind: 'artwork', id, to }),
-    changeList: (id, label, to) => one(label, { do: 'change', kind: 'priceList', id, to }),
+    changeList: (id, label, to, key) =>
+      one(label, { do: 'change', kind: 'priceList', id, to }, key === undefined ? undefined : `${id} ${key}`),
     applyFix: (jobId, label, changes) =>
       edit(
         label,

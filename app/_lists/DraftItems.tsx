@@ -2,14 +2,14 @@
 
 import Link from 'next/link';
 import { useState } from 'react';
-import { type ListItem, listedCharges, type PriceListDocument } from '@/shared/schemas/priceList';
+import type { ListItem, PriceListDocument } from '@/shared/schemas/priceList';
 import { Fold } from '../_docket/Fold';
 import { newId } from '../_documents/newId';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { CheckField } from '../_fields/CheckField';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { FindingRow } from '../_figures/FindingRow';
 import { Button } from '../_shell/Button';
+import { ItemCharges } from './ItemCharges';
 import styles from './Lists.module.css';
 import { offerLine, refusalWords } from './offerWords';
 import { chargeChoices } from './paperWords';
@@ -24,8 +24,8 @@ type DraftItemsProps = Readonly<{
 
 /** What the next version offers: lines of jobs, each with the charges that are named beside it. */
 export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
-  const setItems = (label: string, to: (items: readonly ListItem[]) => readonly ListItem[]) =>
-    maker.changeList(id, label, (now) => ({ ...now, items: [...to(now.items)] }));
+  const setItems = (label: string, to: (items: readonly ListItem[]) => readonly ListItem[], key?: string) =>
+    maker.changeList(id, label, (now) => ({ ...now, items: [...to(now.items)] }), key);
   const falling = list.items.filter((_, index) => offers[index]?.kind === 'falls');
   return (
     <>
@@ -38,9 +38,11 @@ export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
             item={item}
             offer={offers[index] ?? { kind: 'asked' }}
             maker={maker}
-            onChange={(label, change) =>
-              setItems(label, (items) =>
-                items.map((one) => (one.id === item.id ? { ...one, ...change } : one)),
+            onChange={(label, change, key) =>
+              setItems(
+                label,
+                (items) => items.map((one) => (one.id === item.id ? { ...one, ...change } : one)),
+                key === undefined ? undefined : `${item.id} ${key}`,
               )
             }
             onRemove={(name) =>
@@ -84,7 +86,7 @@ type DraftItemProps = Readonly<{
   item: ListItem;
   offer: ItemOffer;
   maker: ReadyMaker;
-  onChange: (label: string, change: Partial<ListItem>) => void;
+  onChange: (label: string, change: Partial<ListItem>, key?: string) => void;
   onRemove: (name: string) => void;
 }>;
 
@@ -135,23 +137,7 @@ function DraftItem({ item, offer, maker, onChange, onRemove }: DraftItemProps) {
             .toLocaleLowerCase() || 'nothing'
         }
       >
-        <fieldset className={styles.ticks}>
-          <legend className="visuallyHidden">Charges named beside {name}</legend>
-          {listedCharges.map((kind) => (
-            <CheckField
-              key={kind}
-              label={chargeChoices[kind]}
-              checked={item.charges.includes(kind)}
-              onCommit={(isListed) =>
-                onChange(`${chargeChoices[kind]} on the list`, {
-                  charges: listedCharges.filter((one) =>
-                    one === kind ? isListed : item.charges.includes(one),
-                  ),
-                })
-              }
-            />
-          ))}
-        </fieldset>
+        <ItemCharges item={item} name={name} currency={maker.workshop.currency} onChange={onChange} />
       </Fold>
     </li>
   );
@@ -199,6 +185,7 @@ function AddItem({ list, maker, onAdd }: AddItemProps) {
               jobId: choice.jobId,
               lineId: choice.lineId,
               charges: last?.charges ?? ['minimumOrder', 'name'],
+              ownAmounts: last?.ownAmounts ?? [],
             },
             choice.name,
           )

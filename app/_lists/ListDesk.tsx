@@ -62,7 +62,9 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
               value={list.name}
               label="Name of the price list"
               longest={120}
-              onCommit={(name) => maker.changeList(id, 'Name of the price list', (now) => ({ ...now, name }))}
+              onCommit={(name) =>
+                maker.setField({ kind: 'priceList', id }, 'Name of the price list', ['name'], name)
+              }
             />
           }
           line={

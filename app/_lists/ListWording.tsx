@@ -11,8 +11,8 @@ type ListWordingProps = Readonly<{ id: string; list: PriceListDocument; maker: R
 
 /** The words around the prices, and how long they are to hold. */
 export function ListWording({ id, list, maker }: ListWordingProps) {
-  const set = (label: string, change: Partial<PriceListDocument>) =>
-    maker.changeList(id, label, (now) => ({ ...now, ...change }));
+  const set = (label: string, field: keyof PriceListDocument, value: string | number) =>
+    maker.setField({ kind: 'priceList', id }, label, [field], value);
   return (
     <>
       <h3 className={styles.sub}>Words on the paper</h3>
@@ -23,7 +23,7 @@ export function ListWording({ id, list, maker }: ListWordingProps) {
           rows={2}
           longest={300}
           width="full"
-          onCommit={(from) => set('Your shop', { from })}
+          onCommit={(from) => set('Your shop', 'from', from)}
         />
         <TextField
           label="What is included"
@@ -31,14 +31,14 @@ export function ListWording({ id, list, maker }: ListWordingProps) {
           rows={3}
           longest={1000}
           width="full"
-          onCommit={(notes) => set('What is included', { notes })}
+          onCommit={(notes) => set('What is included', 'notes', notes)}
         />
         <FieldGroup>
           <TextField
             label="Lead time"
             value={list.leadTime}
             longest={200}
-            onCommit={(leadTime) => set('Lead time', { leadTime })}
+            onCommit={(leadTime) => set('Lead time', 'leadTime', leadTime)}
           />
           <NumberField
             label="Valid for"
@@ -48,7 +48,7 @@ export function ListWording({ id, list, maker }: ListWordingProps) {
             max={730}
             decimals={0}
             onCommit={(validDays) => {
-              if (validDays !== null) set('Days the list is valid', { validDays });
+              if (validDays !== null) set('Days the list is valid', 'validDays', validDays);
             }}
           />
         </FieldGroup>

@@ -8,6 +8,14 @@ export const examplePriceList: PriceListDocument = {
   leadTime: 'About two weeks after you approve the proof.',
   validDays: 90,
   paper: 'letter',
-  items: [{ id: 'shirts', jobId: 'club-order', lineId: 'shirts', charges: ['minimumOrder', 'name'] }],
+  items: [
+    {
+      id: 'shirts',
+      jobId: 'club-order',
+      lineId: 'shirts',
+      charges: ['minimumOrder', 'name'],
+      ownAmounts: [],
+    },
+  ],
   versions: [],
 };

@@ -28,6 +28,11 @@ export const listItemSchema = z.strictObject({
   lineId: idSchema,
   /** Charges around the piece that are listed with it. */
   charges: z.array(z.enum(listedCharges)).max(listedCharges.length).default(['minimumOrder', 'name']),
+  /** The maker's own amounts of such charges, as written, currency units; one without is suggested. */
+  ownAmounts: z
+    .array(z.strictObject({ kind: z.enum(listedCharges), amount: z.number().min(0).max(1e6) }))
+    .max(listedCharges.length)
+    .default([]),
 });
 
 /** A rate as it stood when a list was issued. */

@@ -1,5 +1,6 @@
 import { type Finding, isStanding } from '@/shared/finding';
-import type { FrozenItem, ListItem } from '@/shared/schemas/priceList';
+import { toMinor } from '@/shared/money';
+import type { FrozenItem, ListedCharge, ListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 import type { ResolvedLine } from '../../check/checkedJob';
 import type { Grid } from '../../grid/evaluateGrid';
@@ -40,9 +41,13 @@ export type FrozenOutcome =
 export function freezeItem(
   asked: JobInput,
   grid: Grid,
-  { id, jobId, lineId, charges }: ListItem,
+  { id, jobId, lineId, charges, ownAmounts }: ListItem,
 ): FrozenOutcome {
   const input = anyDay(asked);
+  const ownOf = (kind: ListedCharge) => {
+    const own = ownAmounts.find((one) => one.kind === kind);
+    return own === undefined ? null : toMinor(own.amount, input.workshop.currency);
+  };
   const { findings, prices } = priceJob(input, grid);
   const why = findings.find(isStanding) ?? null;
   const costed = why === null && prices !== null ? costInput(input, grid) : null;
@@ -97,7 +102,7 @@ export function freezeItem(
         .map((charge) => ({
           kind: charge.id,
           name: 'name' in charge ? charge.name : '',
-          amount: charge.written,
+          amount: ownOf(charge.id) ?? charge.written,
         })),
       targetMargin: job.rates.targetMargin.value,
       rates: frozenRates(input, line.line.blankId).map(({ isTypical: _, ...rate }) => rate),

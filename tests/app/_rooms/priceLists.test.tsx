@@ -138,6 +138,24 @@ describe('a list that is drafted', () => {
     expect(screen.getByText(/is no longer here/)).toBeVisible();
   });
 
+  it('takes an own amount of a charge, typed as one step, and the suggestion again where it is emptied', async () => {
+    await enter(<PriceListRoom listId={LIST} />);
+    await userEvent.click(screen.getByText('Named beside it'));
+    const field = screen.getByRole('textbox', { name: 'Least order' });
+    await userEvent.type(field, '120');
+    expect(list().items[0]?.ownAmounts).toEqual([{ kind: 'minimumOrder', amount: 120 }]);
+    await undo();
+    expect(list().items[0]?.ownAmounts).toEqual([]);
+  });
+
+  it('undoes words on the paper as they were typed: as one step', async () => {
+    await enter(<PriceListRoom listId={LIST} />);
+    await userEvent.type(screen.getByRole('textbox', { name: 'Your shop and how to reach it' }), 'Alex');
+    expect(list().from).toBe('Alex');
+    await undo();
+    expect(list().from).toBe('');
+  });
+
   it('keeps a name that is too long as it was typed, says so, and holds the last good one', async () => {
     await enter(<PriceListRoom listId={LIST} />);
     const before = list().name;

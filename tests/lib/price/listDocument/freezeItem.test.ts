@@ -76,6 +76,14 @@ describe('a line put on a list', () => {
     expect(freeze({ ...input, asOf: '2027-06-01' }).kind).toBe('frozen');
   });
 
+  it('takes the maker’s own amount of a charge, to the coin, and suggests the others', () => {
+    const item = frozen(plainItem(), 'line', ['name', 'sample'], [{ kind: 'name', amount: 2.25 }]);
+    const amounts = new Map(item.charges.map(({ kind, amount }) => [kind, amount]));
+    expect(amounts.get('name')).toBe(225);
+    // One piece by itself at 40 %: 10.00.
+    expect(amounts.get('sample')).toBe(1000);
+  });
+
   it('names the charges that were chosen, and no other', () => {
     // The example: a second print is a charge of its own line, a name is one of the order.
     const club = clubWith({ 'job.lines.0.selling': 'cap' });

@@ -3,7 +3,7 @@ import { issueList } from '@/lib/price/listDocument/issueList';
 import type { ListItem, PriceListDocument } from '@/shared/schemas/priceList';
 import { anItem, aVersion } from './aVersion';
 
-const item: ListItem = { id: 'shirts', jobId: 'club-order', lineId: 'shirts', charges: [] };
+const item: ListItem = { id: 'shirts', jobId: 'club-order', lineId: 'shirts', charges: [], ownAmounts: [] };
 
 const list = (fields: Partial<PriceListDocument> = {}): PriceListDocument => ({
   name: 'Shirts for clubs',

@@ -27,8 +27,12 @@ export function plainItem({ blank = 6, freight, line }: PlainItem = {}): JobInpu
   };
 }
 
-export const freeze = (input: JobInput, lineId = 'line', charges: ListItem['charges'] = []): FrozenOutcome =>
-  freezeItem(input, grid, { id: 'item', jobId: 'job', lineId, charges });
+export const freeze = (
+  input: JobInput,
+  lineId = 'line',
+  charges: ListItem['charges'] = [],
+  ownAmounts: ListItem['ownAmounts'] = [],
+): FrozenOutcome => freezeItem(input, grid, { id: 'item', jobId: 'job', lineId, charges, ownAmounts });
 
 /** The item as it is issued; a refusal fails the test. */
 export function frozen(...asked: Parameters<typeof freeze>): FrozenItem {
