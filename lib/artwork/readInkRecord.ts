@@ -26,7 +26,7 @@ export interface InkReading {
   readonly refills: readonly InkRefill[];
   /** Ink put back after prints, mL. */
   readonly refilledMl: number;
-  /** Prints noted before the first refill or after the last: they do not count yet. */
+  /** Prints noted before the first refill, as all are while there is none, or after the last. */
   readonly uncounted: { readonly before: number; readonly after: number };
   readonly wants: readonly InkWants[];
 }
@@ -73,8 +73,8 @@ export function readInkRecord(
     refills,
     refilledMl: refills.reduce((sum, { refillMl }) => sum + refillMl, 0),
     uncounted: {
-      before: printsOf(record.runs.filter(({ day }) => first !== undefined && day <= first)),
-      after: printsOf(record.runs.filter(({ day }) => last === undefined || day > last)),
+      before: printsOf(record.runs.filter(({ day }) => first === undefined || day <= first)),
+      after: printsOf(record.runs.filter(({ day }) => last !== undefined && day > last)),
     },
     wants: wantsOf(refills, fit, days.length),
   };

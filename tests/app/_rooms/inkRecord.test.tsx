@@ -132,6 +132,20 @@ describe('the ink record', () => {
     expect(workshop().inkRecord.refills).toEqual([]);
   });
 
+  it('takes no coverage over four channels, and says of prints without a refill that they do not count', async () => {
+    await withRecord({ refills: [], runs: measured.runs.slice(0, 1) });
+    expect(await screen.findByText(/160 prints noted up to the first refill do not count/)).toBeVisible();
+    expect(screen.queryByText(/since the last refill/)).not.toBeInTheDocument();
+    await open(/^Note prints by hand/);
+    const ink = screen.getByRole('textbox', { name: 'Ink, all channels' });
+    await userEvent.type(ink, '401');
+    await userEvent.tab();
+    expect(ink).toHaveValue('401');
+    expect(ink).toHaveAccessibleDescription(/400/);
+    await userEvent.click(screen.getByRole('button', { name: 'Note the prints' }));
+    expect(workshop().inkRecord.runs).toHaveLength(1);
+  });
+
   it('turns typical into measured by one press, with the number of prints, and undo brings typical back', async () => {
     await withRecord(measured);
     expect(await screen.findByText(/280 prints between refills took 236\.2 mL/)).toBeVisible();

@@ -72,6 +72,21 @@ describe('a record of ink', () => {
     expect(uncounted).toEqual({ before: 11, after: 7 });
   });
 
+  it('says of prints without any refill that they never will count, and of refills alone that prints are missing', () => {
+    const prints = readInkRecord({ refills: [], runs: [run('2026-01-10', 80, 1)] }, told);
+    expect(prints.fit.kind).toBe('tooLittle');
+    expect(prints.uncounted).toEqual({ before: 80, after: 0 });
+    const refills = readInkRecord(
+      { refills: [refill('2026-01-01', 30), refill('2026-02-01', 60)], runs: [] },
+      told,
+    );
+    expect(refills.fit.kind).toBe('tooLittle');
+    expect(refills.wants).toEqual([
+      { kind: 'prints', has: 0, wants: 200 },
+      { kind: 'sessions', has: 0, wants: 3 },
+    ]);
+  });
+
   it('names a refill that its prints are far from explaining', () => {
     // Six refills of 61.2 mL by the rule of the printer, and one with a deep clean of 45 mL nobody noted.
     const months = ['02', '03', '04', '05', '06', '07'];
