@@ -44,7 +44,7 @@ export function ItemCharges({ item, name, currency, onChange }: ItemChargesProps
         ))}
       </fieldset>
       {item.charges.length > 0 && (
-        <fieldset>
+        <fieldset className={styles.amounts}>
           <legend className={styles.quiet}>Your own amounts; left empty, the suggested one is listed</legend>
           <FieldGroup pairs>
             {item.charges.map((kind) => (
