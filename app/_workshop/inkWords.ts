@@ -1,8 +1,10 @@
 import type { Fitted } from '@/lib/artwork/fitInkRecord';
 import type { InkReading, InkWants } from '@/lib/artwork/readInkRecord';
+import { rateInUnit } from '@/lib/check/rateInUnit';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { usFluidOuncesFromMl } from '@/shared/units';
 import type { Speaker } from '../_text/speaker';
+import { unitWords } from '../_text/unitWords';
 
 /** A volume in the maker's own unit. */
 export function volumeText(mL: number, { units }: Pick<Workshop, 'units'>, speak: Speaker): string {
@@ -11,20 +13,23 @@ export function volumeText(mL: number, { units }: Pick<Workshop, 'units'>, speak
     : `${speak.number(mL, 1)} mL`;
 }
 
-/** What a record of ink tells and wants, in sentences. */
+/** What a record of ink tells and wants, in sentences; laydown and volumes in the units the maker types them in. */
 export function inkWords(
   reading: InkReading,
-  workshop: Pick<Workshop, 'units'>,
+  workshop: Pick<Workshop, 'units' | 'rates' | 'currency'>,
   speak: Speaker,
 ): { readonly told: readonly string[]; readonly wants: readonly string[] } {
   const volume = (mL: number) => volumeText(mL, workshop, speak);
+  const laydownUnit = workshop.rates.laydown?.unit ?? 'mL/in2';
+  const laydown = (value: number) =>
+    speak.number(rateInUnit({ value, unit: 'mL/in2' }, laydownUnit), laydownUnit === 'mL/m2' ? 2 : 5);
   const { fit, refills, refilledMl, uncounted } = reading;
   const told: string[] = [];
   if (fit.kind === 'fitted') {
     told.push(
-      `${speak.count(fit.prints, 'print')} between refills took ${volume(refilledMl)}. Where one channel covers fully your printer lays down ${speak.number(fit.laydownMlPerIn2.value, 5)} mL an in²${rangeText(fit.laydownMlPerIn2, 5, speak)}.`,
+      `${speak.count(fit.prints, 'print')} between refills took ${volume(refilledMl)}. Where one channel covers fully your printer lays down ${laydown(fit.laydownMlPerIn2.value)} ${unitWords(laydownUnit, workshop.currency)}${rangeText(fit.laydownMlPerIn2, laydown)}.`,
       fit.of === 'both'
-        ? `A session takes ${volume(fit.sessionMl.value)} for cleaning${rangeText(fit.sessionMl, 1, speak, ' mL')}.`
+        ? `A session takes ${volume(fit.sessionMl.value)} for cleaning${rangeText(fit.sessionMl, volume)}.`
         : `Cleaning is reckoned at ${volume(fit.sessionMl.value)} a session, the figure above: the record cannot tell it from printing yet.`,
       `${speak.share(fit.cleaningShare)} of the ink went into cleaning; at a small workshop 20 to 60 % is common.`,
     );
@@ -63,7 +68,7 @@ function wantText({ kind, has, wants }: InkWants, isFitted: boolean, speak: Spea
   }
 }
 
-const rangeText = ({ range }: Fitted, decimals: number, speak: Speaker, unit = ''): string =>
+const rangeText = ({ range }: Fitted, write: (value: number) => string): string =>
   range === null
     ? ', as far as one refill can tell'
-    : `, most likely between ${speak.number(range.from, decimals)} and ${speak.number(range.to, decimals)}${unit}`;
+    : `, most likely between ${write(range.from)} and ${write(range.to)}`;

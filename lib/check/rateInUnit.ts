@@ -7,7 +7,7 @@ import { M2_PER_SQUARE_INCH, milesFromKm } from '@/shared/units';
  *
  * @returns the value unchanged where the unit is the same or not of the same kind
  */
-export function rateInUnit({ value, unit }: Rate, wanted: RateUnit): number {
+export function rateInUnit({ value, unit }: Pick<Rate, 'value' | 'unit'>, wanted: RateUnit): number {
   if (unit === 'mL/m2' && wanted === 'mL/in2') return value * M2_PER_SQUARE_INCH;
   if (unit === 'mL/in2' && wanted === 'mL/m2') return value / M2_PER_SQUARE_INCH;
   // A rate for a kilometre buys less road than one for a mile.

@@ -162,6 +162,36 @@ describe('the ink record', () => {
     expect(workshop().rates.laydown?.origin).not.toBe('measured');
   });
 
+  it('speaks of laydown and of a session in the units the maker types them in', async () => {
+    await withRecord(measured);
+    await act(async () => {
+      await roomStore().actions.edit('Units', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: WORKSHOP_ID,
+          to: (now) => ({
+            ...now,
+            units: { ...now.units, volume: 'floz' },
+            rates: {
+              ...now.rates,
+              laydown: { value: 10, unit: 'mL/m2', date: '2026-01-01', origin: 'yours' },
+            },
+          }),
+        },
+      ]);
+    });
+    // 0.0065 ÷ 0.00064516 m² are 10.075 mL/m²; 4 ÷ 29.5735 are 0.135 fl oz. Without scatter a range is a point.
+    expect(
+      await screen.findByText(/lays down 10\.08 mL\/m², most likely between 10\.08 and 10\.08\./),
+    ).toBeVisible();
+    expect(
+      screen.getByText(
+        /A session takes 0\.14 fl oz for cleaning, most likely between 0\.14 fl oz and 0\.14 fl oz\./,
+      ),
+    ).toBeVisible();
+  });
+
   it('keeps the typical figure while fewer than two hundred prints speak against it', async () => {
     await withRecord({ ...measured, runs: measured.runs.slice(1), refills: measured.refills.slice(1) });
     await userEvent.click(await screen.findByRole('button', { name: 'Use the measured figures' }));
