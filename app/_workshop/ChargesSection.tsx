@@ -70,10 +70,10 @@ export function ChargesSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
           />
         ))}
         <NumberField
-          label="An order usually takes"
+          label="Working days an order takes"
           id={workshopFieldId(path('normalWorkingDays'))}
           width="narrow"
-          unit="working days"
+          unit="days"
           value={charges.normalWorkingDays}
           needed
           decimals={0}
