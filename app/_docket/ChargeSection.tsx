@@ -68,10 +68,10 @@ export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
             )}
           </div>
           <p className={styles.assumes}>
-            Each is what it costs you, own pay included, at the target margin, lifted to your price ending.
-            But for the delivery none of it is in the cost of this job.{' '}
-            <Link href="/workshop#charges">Minutes, least charges and rush shares</Link> are set in the
-            workshop. Set-up and art charges can be taxed too: ask your local authority.
+            Each is what it costs you, own pay included, at the target margin, lifted to your price ending;
+            the least order is at the profit you set for one. But for the delivery none of it is in the cost
+            of this job. <Link href="/workshop#charges">Minutes, least charges and rush shares</Link> are set
+            in the workshop. Set-up and art charges can be taxed too: ask your local authority.
           </p>
         </>
       )}

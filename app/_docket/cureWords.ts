@@ -17,7 +17,7 @@ export interface CureWords {
  * @param piece what one of the line is called
  */
 export function cureWords(
-  { kind, breaks }: CureOffer,
+  { kind, breaks, dropped }: CureOffer,
   tariff: WrittenTariff | null,
   piece: string,
   voice: ListVoice,
@@ -56,9 +56,13 @@ export function cureWords(
     case 'shifted':
       return {
         name: 'Earlier breaks',
-        says: `The prices stay, as your own, and begin at ${(breaks ?? [])
+        says: `Your own prices ${(breaks ?? [])
+          .map(({ each }) => formatMinor(each, currency, locale))
+          .join(', ')} ${currency} begin at ${(breaks ?? [])
           .map(({ from }) => speak.number(from, 0))
-          .join(', ')} pieces. Breaks belong to the workshop: this moves them for every job.`,
+          .join(
+            ', ',
+          )} pieces${dropped > 0 ? `; ${speak.count(dropped, 'dearer price')} before them ${dropped === 1 ? 'falls' : 'fall'} away` : ''}. Breaks belong to the workshop: this moves them for every job.`,
         button: 'Move the breaks',
       };
     default:
@@ -91,5 +95,7 @@ export function effectWords({ effects, sizes, kind }: CureOffer, voice: ListVoic
   const most = -gain(worst) > gain(best) ? worst : best;
   const verb = gain(most) < 0 ? 'takes' : 'adds';
   const way = gain(most) < 0 ? 'from' : 'to';
-  return `${namesInWords(buyers)} ${currency}. At ${speak.number(most.n, 0)} it ${verb} ${speak.money(Math.abs(gain(most)))} ${way} your profit: the margin goes from ${speak.share(most.marginBefore)} to ${speak.share(most.marginAfter)}.`;
+  const isLoss = changed.some(({ marginBefore, marginAfter }) => marginAfter < 0 && marginBefore >= 0);
+  const loss = isLoss ? ' Some of these orders would be sold under full cost.' : '';
+  return `${namesInWords(buyers)} ${currency}. At ${speak.number(most.n, 0)} it ${verb} ${speak.money(Math.abs(gain(most)))} ${way} your profit: the margin goes from ${speak.share(most.marginBefore)} to ${speak.share(most.marginAfter)}.${loss}`;
 }

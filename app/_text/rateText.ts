@@ -62,7 +62,7 @@ export const rateText = {
         );
       case 'ending':
         return saying(
-          `Prices are to end on ${speak.number(figure('step'))} ${name('currency')}, which is finer than a coin.`,
+          `Prices are to end on ${speak.number(figure('step'), 6)} ${name('currency')}, which is finer than a coin.`,
           `Nobody can pay it, so prices end on ${speak.money(figure('coin'))} instead. Set an ending that can be paid.`,
         );
       case 'ownFiner':

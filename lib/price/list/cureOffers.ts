@@ -22,6 +22,8 @@ export interface CureOffer {
   readonly effects: readonly SellingEffect[];
   /** The breaks it leads to; null where they stay. */
   readonly breaks: PriceList['breaks'] | null;
+  /** How many prices of the first breaks fall away, because those that follow begin before them. */
+  readonly dropped: number;
   readonly changes: readonly Change[];
 }
 
@@ -98,6 +100,7 @@ export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase):
           evaluate,
         ),
         breaks: cure.kind === 'softened' || cure.kind === 'shifted' ? cure.list.breaks : null,
+        dropped: cure.kind === 'shifted' ? before.breaks.length - cure.list.breaks.length : 0,
         changes: changesOf(cure),
       },
     ];
