@@ -11,5 +11,8 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**', 'node_modules/**'],
     setupFiles: ['tests/setup.ts'],
+    // The runner leaves a core to itself unless told; two files at a time share two cores well.
+    maxWorkers: 2,
+    testTimeout: 30_000,
   },
 });
