@@ -1,6 +1,6 @@
 'use client';
 
-import { Trouble } from './_frame/Trouble';
+import { Trouble } from '@/app/_frame/ErrorScreen';
 
 /** In place of a screen that failed; the frame around it stays. */
 export default function ScreenError({ reset }: Readonly<{ error: Error; reset: () => void }>) {

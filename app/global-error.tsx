@@ -1,9 +1,9 @@
 'use client';
 
 import './globals.css';
-import { Trouble } from './_frame/Trouble';
-import { fontClasses } from './_shell/fonts';
-import styles from './_shell/Shell.module.css';
+import { Trouble } from '@/app/_frame/ErrorScreen';
+import { fontClasses } from '@/app/_frame/fonts';
+import styles from '@/app/_frame/Shell.module.css';
 
 /** In place of everything, where even the frame failed. */
 export default function FrameError({ reset }: Readonly<{ error: Error; reset: () => void }>) {

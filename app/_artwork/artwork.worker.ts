@@ -1,6 +1,6 @@
 import { browserDecoder } from './browserDecoder';
 import type { PictureQuestion } from './messages';
-import { pictureDesk } from './pictureDesk';
+import { pictureDesk } from './pictureHandler';
 
 /* Pictures are unpacked and measured here, off the page's thread. */
 const channel = new MessageChannel();

@@ -1,7 +1,7 @@
-import type { Orientation, RasterHeader } from '@/lib/artwork/pictureHeader';
-import { sourceOf } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import { withoutOrientation } from '@/lib/artwork/withoutOrientation';
+import type { Orientation, RasterHeader } from '@/lib/picture/pictureHeader';
+import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import { sourceOf } from '@/lib/picture/pictureSource';
+import { withoutOrientation } from '@/lib/picture/withoutOrientation';
 import { failed, ok, type Result } from '@/shared/result';
 import { bitmapPicture } from './bitmapPicture';
 import type { DecodedPicture, PictureDecoder } from './decodedPicture';

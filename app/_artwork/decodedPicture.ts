@@ -1,7 +1,7 @@
-import type { RasterHeader } from '@/lib/artwork/pictureHeader';
-import type { PictureSource } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
+import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import type { PictureSource } from '@/lib/picture/pictureSource';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import type { Result } from '@/shared/result';
 
 /** A picture unpacked, upright, and held until closed. */

@@ -1,7 +1,7 @@
-import { inspectPicture } from '@/lib/artwork/inspectPicture';
-import { svgAtSize } from '@/lib/artwork/svgAtSize';
-import { svgText } from '@/lib/artwork/svgText';
-import type { KeptFile } from '@/lib/stored/keptFile';
+import { inspectPicture } from '@/lib/picture/inspectPicture';
+import { svgAtSize } from '@/lib/picture/svgAtSize';
+import { svgText } from '@/lib/picture/svgText';
+import type { KeptFile } from '@/lib/stored/storedFile';
 import type { Picture } from '@/shared/schemas/picture';
 import { drawSvg } from './drawSvg';
 

@@ -1,13 +1,13 @@
 import { open, stat } from 'node:fs/promises';
-import { type InkReading, inkMeter } from '@/lib/artwork/inkMeter';
-import { inspectPicture } from '@/lib/artwork/inspectPicture';
-import type { PictureHeader, PixelSize } from '@/lib/artwork/pictureHeader';
-import type { PictureSource } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import { refuseBytes } from '@/lib/artwork/readHeader';
-import { svgAtSize } from '@/lib/artwork/svgAtSize';
-import { svgText } from '@/lib/artwork/svgText';
-import { vectorPixels } from '@/lib/artwork/vectorPixels';
+import { type InkReading, inkMeter } from '@/lib/ink/inkMeter';
+import { inspectPicture } from '@/lib/picture/inspectPicture';
+import type { PictureHeader, PixelSize } from '@/lib/picture/pictureHeader';
+import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import type { PictureSource } from '@/lib/picture/pictureSource';
+import { refuseBytes } from '@/lib/picture/readHeader';
+import { svgAtSize } from '@/lib/picture/svgAtSize';
+import { svgText } from '@/lib/picture/svgText';
+import { vectorPixels } from '@/lib/picture/vectorPixels';
 import { failed, ok, type Result } from '@/shared/result';
 import { sharpSource } from './sharpSource';
 

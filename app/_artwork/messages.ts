@@ -1,8 +1,8 @@
 import type { PictureAnalysis } from '@/lib/artwork/analysePicture';
-import type { InkProfile } from '@/lib/artwork/inkProfile';
-import type { PictureHeader, PixelSize } from '@/lib/artwork/pictureHeader';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import type { PixelBox, PixelGrid } from '@/lib/artwork/pixelGrid';
+import type { InkProfile } from '@/lib/ink/inkProfile';
+import type { PictureHeader, PixelSize } from '@/lib/picture/pictureHeader';
+import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import type { PixelBox, PixelGrid } from '@/lib/picture/pixelGrid';
 
 /** What the page asks of the artwork worker. Each picture has a number; a new one ends the one before. */
 export type PictureQuestion =

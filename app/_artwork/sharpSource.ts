@@ -1,8 +1,8 @@
 import sharp from 'sharp';
-import type { RasterHeader } from '@/lib/artwork/pictureHeader';
-import { pictureLimits } from '@/lib/artwork/pictureLimits';
-import { type PictureSource, sourceOf } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
+import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import { pictureLimits } from '@/lib/picture/pictureLimits';
+import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import { type PictureSource, sourceOf } from '@/lib/picture/pictureSource';
 import { failed, ok, type Result } from '@/shared/result';
 
 /** Longer than any picture within the bounds takes. */

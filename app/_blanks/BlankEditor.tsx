@@ -4,7 +4,7 @@ import { textileKinds } from '@/shared/schemas/blank';
 import { BlankBasics } from './BlankBasics';
 import { BlankRates } from './BlankRates';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankDesk } from './blankForm';
 import { ColourFields } from './ColourFields';
 import { FibreFields } from './FibreFields';
 import { PriceFields } from './PriceFields';

@@ -1,7 +1,7 @@
+import { speakerOf } from '@/app/_words/formatter';
+import { fibreWords } from '@/app/_words/workshop/blankWords';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { speakerOf } from '../_text/speaker';
-import { fibreWords } from './blankWords';
 import { ColourDot } from './ColourDot';
 
 /** A blank in one line: its colour, its cloth or coating, its sizes, its lowest price. */

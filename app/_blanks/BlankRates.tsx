@@ -1,11 +1,11 @@
 'use client';
 
+import { NumberField } from '@/app/_fields/NumberField';
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateText } from '@/app/_words/fields/missingRateWords';
 import { blankTypicals } from '@/shared/tables/typicalRates';
-import { missingRateText } from '../_fields/missingRateText';
-import { NumberField } from '../_fields/NumberField';
-import { RateField } from '../_fields/RateField';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankDesk } from './blankForm';
 
 /** How many come faulty, how long one takes to finish, how long the supplier takes. */
 export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {

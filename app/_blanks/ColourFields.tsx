@@ -1,12 +1,12 @@
 'use client';
 
+import { classes } from '@/app/_controls/classes';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
 import { swatches } from '@/shared/tables/swatches';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
-import { classes } from '../_shell/classes';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankDesk } from './blankForm';
 import { ColourDot } from './ColourDot';
 
 const axes = [

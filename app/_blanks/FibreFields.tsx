@@ -1,13 +1,13 @@
 'use client';
 
+import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { fibreWords } from '@/app/_words/workshop/blankWords';
 import { fibres as allFibres, type Blank } from '@/shared/schemas/blank';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { MeasureField } from '../_fields/MeasureField';
-import { Button } from '../_shell/Button';
-import { focusById } from '../_shell/focusById';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
-import { fibreWords } from './blankWords';
+import type { BlankDesk } from './blankForm';
 
 type Fibres = Blank['fibres'];
 

@@ -1,10 +1,10 @@
 'use client';
 
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateText } from '@/app/_words/fields/missingRateWords';
 import { blankTypicals } from '@/shared/tables/typicalRates';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankDesk } from './blankForm';
 
 /** What one blank costs, size by size. */
 export function PriceFields({ desk: { blank, maker, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {

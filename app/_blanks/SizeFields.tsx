@@ -1,15 +1,15 @@
 'use client';
 
+import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { positionWords } from '@/app/_words/workshop/blankWords';
 import { type BlankSize, positions } from '@/shared/schemas/blank';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import { Button } from '../_shell/Button';
-import { focusById } from '../_shell/focusById';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
-import { positionWords } from './blankWords';
+import type { BlankDesk } from './blankForm';
 import { WrapFields } from './WrapFields';
 
 type SizeFieldsProps = Readonly<{ desk: BlankDesk; size: BlankSize; index: number }>;

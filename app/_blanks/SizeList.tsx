@@ -1,17 +1,17 @@
 'use client';
 
 import { useState } from 'react';
-import { freeName } from '@/lib/jobs/freeName';
-import { jobsMaking } from '@/lib/jobs/jobsMaking';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { RemoveButton } from '@/app/_controls/RemoveButton';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { speakerOf } from '@/app/_words/formatter';
+import { positionWords } from '@/app/_words/workshop/blankWords';
+import { freeName } from '@/lib/drafts/freeName';
+import { jobsMaking } from '@/lib/drafts/jobsMaking';
 import type { BlankSize } from '@/shared/schemas/blank';
-import { Button } from '../_shell/Button';
-import { Disclosure } from '../_shell/Disclosure';
-import { RemoveButton } from '../_shell/RemoveButton';
-import { RemovedNote } from '../_shell/RemovedNote';
-import { speakerOf } from '../_text/speaker';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
-import { positionWords } from './blankWords';
+import type { BlankDesk } from './blankForm';
 import { SizeFields } from './SizeFields';
 import { SizeName } from './SizeName';
 

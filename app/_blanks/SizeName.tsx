@@ -1,12 +1,12 @@
 'use client';
 
 import { useState } from 'react';
-import { renameSize } from '@/lib/jobs/renameSize';
-import { TextField } from '../_fields/TextField';
-import { Button } from '../_shell/Button';
-import { focusById } from '../_shell/focusById';
+import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
+import { TextField } from '@/app/_fields/TextField';
+import { renameSize } from '@/lib/drafts/renameSize';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankDesk } from './blankForm';
 
 /** The most letters the name of a size may have. */
 const LONGEST = 24;

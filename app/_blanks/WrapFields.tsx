@@ -1,10 +1,10 @@
 'use client';
 
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
 import type { BlankSize } from '@/shared/schemas/blank';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import type { BlankDesk } from './blankDesk';
+import type { BlankDesk } from './blankForm';
 
 type WrapFieldsProps = Readonly<{ desk: BlankDesk; size: BlankSize; index: number }>;
 

@@ -11,12 +11,12 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
-import type { CurveRow } from '@/lib/price/curve/curveSeries';
+import type { CurveRow } from '@/lib/studies/curve/curveSeries';
 import { batchTicks } from './batchTicks';
 import styles from './CurveChart.module.css';
 import { CurveMark, type MarkedBatch } from './CurveMark';
-import type { CurveRoom } from './curveRoom';
 import type { CurveScale } from './curveScale';
+import type { CurveRoom } from './plotMargins';
 
 type CurveChartProps = Readonly<{
   rows: readonly CurveRow[];

@@ -1,9 +1,9 @@
-import { totalShare } from '@/lib/artwork/generateBlack';
-import { inkMl } from '@/lib/artwork/inkMl';
+import { type MeasuredFile, measureFile } from '@/app/_artwork/measureFile';
+import { pictureTroubleText } from '@/app/_words/docket/pictureProblemWords';
+import { totalShare } from '@/lib/ink/generateBlack';
+import { inkMl } from '@/lib/ink/inkMl';
 import { rateCatalogue } from '@/shared/tables/rateCatalogue';
 import { inchesFromMm } from '@/shared/units';
-import { type MeasuredFile, measureFile } from '../_artwork/measureFile';
-import { pictureTroubleText } from '../_artwork/pictureTroubleText';
 
 /*
  * npm run -s ink -- PICTURE --width-mm N: ink of a picture printed N millimetres wide, at the typical laydown.

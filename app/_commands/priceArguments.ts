@@ -1,5 +1,5 @@
-import type { CurveQuestion } from '@/lib/price/curve/batchCurve';
-import { type CurveRangeTrouble, checkCurveRange } from '@/lib/price/curve/checkCurveRange';
+import type { CurveQuestion } from '@/lib/studies/curve/batchCurve';
+import { type CurveRangeTrouble, checkCurveRange } from '@/lib/studies/curve/checkCurveRange';
 
 export type PriceArguments =
   | { readonly kind: 'usable'; readonly file: string; readonly curve: CurveQuestion | null }

@@ -1,12 +1,12 @@
 import { readFile, stat } from 'node:fs/promises';
-import { documentFindings } from '@/lib/check/documentFindings';
-import type { FitTrouble } from '@/lib/sheets/fitTrouble';
-import { packRoll } from '@/lib/sheets/packRoll';
-import { packSheets } from '@/lib/sheets/packSheets';
+import { parseJson } from '@/app/_requests/readBody';
+import { findingText } from '@/app/_words/findings/findingWords';
+import { documentFindings } from '@/lib/findings/documentFindings';
+import type { FitTrouble } from '@/lib/packing/fitProblem';
+import { packRoll } from '@/lib/packing/roll/packRoll';
+import { packSheets } from '@/lib/packing/sheet/packSheets';
 import { formatNumber } from '@/shared/formatNumber';
 import { type SheetRequest, sheetRequestSchema } from '@/shared/schemas/sheetRequest';
-import { parseJson } from '../_edges/readBody';
-import { findingText } from '../_text/findingText';
 
 /*
  * npm run -s sheets -- FILE.json: pieces laid on sheets or on a roll.

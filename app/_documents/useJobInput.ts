@@ -1,9 +1,9 @@
 'use client';
 
 import { useMemo } from 'react';
+import { useToday } from '@/app/_clock/useToday';
 import type { JobInput } from '@/shared/schemas/request';
-import type { MakerDocuments } from './makerDocuments';
-import { useToday } from './useToday';
+import type { MakerDocuments } from './documentsByKind';
 
 /** The documents one job is priced from; the same object while none of them changes. */
 export function useJobInput(documents: MakerDocuments, jobId: string): JobInput | null {

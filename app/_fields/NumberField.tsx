@@ -1,7 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import type { Origin } from '@/app/_figures/OriginMark';
+import type { Origin } from '@/app/_controls/OriginMark';
 import { describedBy } from './describedBy';
 import { FieldFrame } from './FieldFrame';
 import styles from './NumberField.module.css';

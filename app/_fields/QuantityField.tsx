@@ -1,7 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import { classes } from '@/app/_shell/classes';
+import { classes } from '@/app/_controls/classes';
 import { describedBy } from './describedBy';
 import styles from './QuantityField.module.css';
 import { useNumberText } from './useNumberText';

@@ -1,5 +1,7 @@
 'use client';
 
+import { speakerOf } from '@/app/_words/formatter';
+import { unitWords } from '@/app/_words/unitWords';
 import { daysBetween } from '@/shared/days';
 import { formatNumber } from '@/shared/formatNumber';
 import type { Rate } from '@/shared/schemas/rate';
@@ -7,9 +9,7 @@ import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { thresholds } from '@/shared/tables/thresholds';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
-import { speakerOf } from '../_text/speaker';
-import { unitWords } from '../_text/unitWords';
-import { useMeasures } from './makerMeasures';
+import { useMeasures } from './measures';
 import { useNumberLocale } from './numberLocale';
 import styles from './RateField.module.css';
 import { unitEdge } from './unitEdge';

@@ -1,10 +1,10 @@
 'use client';
 
 import { type KeyboardEvent, useState } from 'react';
+import { judgeNumber, type NumberRules } from '@/app/_words/fields/judgeNumber';
+import { numberTroubleText } from '@/app/_words/fields/numberProblemWords';
 import { formatNumber } from '@/shared/formatNumber';
-import { judgeNumber, type NumberRules } from './judgeNumber';
 import { useNumberLocale } from './numberLocale';
-import { numberTroubleText } from './numberTroubleText';
 
 export type NumberText = NumberRules &
   Readonly<{

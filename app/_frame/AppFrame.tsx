@@ -1,15 +1,15 @@
 'use client';
 
 import { type ReactNode, useMemo } from 'react';
-import { useMaker } from '../_documents/useMaker';
-import { MakerMeasures, measuresOf } from '../_fields/makerMeasures';
-import { NumberLocale } from '../_fields/numberLocale';
-import { KeptState } from '../_shell/KeptState';
-import { Shell } from '../_shell/Shell';
-import { UndoRedo } from '../_shell/UndoRedo';
-import { notKeptText } from '../_text/notKeptText';
-import { usableLocale } from '../_text/usableLocale';
+import { useMaker } from '@/app/_documents/useWorkspace';
+import { MakerMeasures, measuresOf } from '@/app/_fields/measures';
+import { NumberLocale } from '@/app/_fields/numberLocale';
+import { notKeptText } from '@/app/_words/store/saveFailureWords';
+import { usableLocale } from '@/app/_words/usableLocale';
 import { OverwrittenNote } from './OverwrittenNote';
+import { KeptState } from './SaveStatus';
+import { Shell } from './Shell';
+import { UndoRedo } from './UndoRedo';
 import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */

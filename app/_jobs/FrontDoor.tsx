@@ -1,10 +1,10 @@
 'use client';
 
 import { useState } from 'react';
+import type { KeptJob } from '@/app/_documents/documentsByKind';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { type ReadyMaker, WithWorkshop } from '@/app/_keeping/WithWorkspace';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import type { KeptJob } from '../_documents/makerDocuments';
-import { UnreadableRecords } from '../_documents/UnreadableRecords';
-import { type ReadyMaker, WithWorkshop } from '../_documents/WithWorkshop';
 import { JobList } from './JobList';
 import { JobOnDocket } from './JobOnDocket';
 import { lastJob } from './lastJob';

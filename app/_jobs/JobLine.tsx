@@ -1,13 +1,13 @@
 'use client';
 
 import Link from 'next/link';
-import { jobFacts } from '@/lib/jobs/jobFacts';
+import { Button } from '@/app/_controls/Button';
+import type { KeptJob } from '@/app/_documents/documentsByKind';
+import { speakerOf } from '@/app/_words/formatter';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { jobFacts } from '@/lib/drafts/jobFacts';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { Workshop } from '@/shared/schemas/workshop';
-import type { KeptJob } from '../_documents/makerDocuments';
-import { Button } from '../_shell/Button';
-import { speakerOf } from '../_text/speaker';
-import { usableLocale } from '../_text/usableLocale';
 import styles from './JobList.module.css';
 
 type JobLineProps = Readonly<{

@@ -1,8 +1,8 @@
 'use client';
 
 import { useEffect } from 'react';
+import { Docket } from '@/app/_docket/screen/JobDocket';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import { Docket } from '../_docket/Docket';
 import { ExampleBand } from './ExampleBand';
 import { lastJob } from './lastJob';
 

@@ -2,22 +2,22 @@
 
 import Link from 'next/link';
 import { useState } from 'react';
+import { today } from '@/app/_clock/useToday';
+import { Advice } from '@/app/_controls/Advice';
+import { Button } from '@/app/_controls/Button';
+import { PageHead } from '@/app/_controls/PageHead';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { saveEverything } from '@/app/_keeping/saveEverything';
+import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import { notKeptText } from '@/app/_words/store/saveFailureWords';
+import { currencyChoices } from '@/app/_workshop/currencyChoices';
+import { localeChoices } from '@/app/_workshop/localeChoices';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import { type Home, homeOf } from '@/lib/examples/homeOf';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { type Home, homeOf } from '@/lib/examples/regionOf';
 import { sameValue } from '@/lib/stored/sameValue';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
-import { saveEverything } from '../_documents/saveEverything';
-import { today } from '../_documents/useToday';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { Advice } from '../_shell/Advice';
-import { Button } from '../_shell/Button';
-import { PageHead } from '../_shell/PageHead';
-import { notKeptText } from '../_text/notKeptText';
-import { currencyChoices } from '../_workshop/currencyChoices';
-import { localeChoices } from '../_workshop/localeChoices';
 import styles from './Start.module.css';
 import { unitSets } from './unitSets';
 

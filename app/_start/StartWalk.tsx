@@ -2,15 +2,15 @@
 
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useEffect, useRef } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { OriginMark } from '@/app/_controls/OriginMark';
+import { RateField } from '@/app/_fields/RateField';
+import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import { missingRateText } from '@/app/_words/fields/missingRateWords';
 import { OWN_JOB_ID } from '@/lib/examples/ownWorkshop';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
-import { OriginMark } from '../_figures/OriginMark';
-import { Button } from '../_shell/Button';
 import styles from './Start.module.css';
 import { StartProgress } from './StartProgress';
-import { startSteps } from './startSteps';
+import { startSteps } from './startQuestions';
 
 type StartWalkProps = Readonly<{
   maker: ReadyMaker;

@@ -1,14 +1,14 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { channelsAnswer } from '@/lib/price/channels/channelsAnswer';
-import { chargesAnswer } from '@/lib/price/charges/chargesAnswer';
-import { type CurveStudyQuestion, curveAnswer } from '@/lib/price/curve/curveAnswer';
-import { type LeversQuestion, leversAnswer } from '@/lib/price/levers/leversAnswer';
-import { type ListQuestion, listAnswer } from '@/lib/price/list/listAnswer';
-import { compareItem, type IssuedItem } from '@/lib/price/listDocument/compareItem';
-import { freezeItem } from '@/lib/price/listDocument/freezeItem';
-import { type SeekQuestion, seekAnswer } from '@/lib/price/seek/seekAnswer';
-import { sheetsAnswer } from '@/lib/sheets/sheetsAnswer';
-import { trimAnswer } from '@/lib/sheets/trimAnswer';
+import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
+import { freezeItem } from '@/lib/priceLists/freezeItem';
+import { type ListQuestion, listAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { channelsAnswer } from '@/lib/studies/channels/channelsAnswer';
+import { chargesAnswer } from '@/lib/studies/charges/chargesAnswer';
+import { type CurveStudyQuestion, curveAnswer } from '@/lib/studies/curve/curveAnswer';
+import { type SeekQuestion, seekAnswer } from '@/lib/studies/goalSeek/goalSeekAnswer';
+import { type LeversQuestion, leversAnswer } from '@/lib/studies/levers/leversAnswer';
+import { sheetsAnswer } from '@/lib/studies/sheets/sheetsAnswer';
+import { trimAnswer } from '@/lib/studies/sheets/trimAnswer';
 import type { ListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 

@@ -1,13 +1,13 @@
 'use client';
 
 import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
 import type { FigureRef, Trace } from '@/lib/grid/traceFigure';
 import { formatNumber } from '@/shared/formatNumber';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
 import { type FigureNames, figureName } from './figureName';
-import { figureText } from './figureText';
-import { inWords, type Term } from './inWords';
+import { figureText } from './figureWords';
+import { inWords, type Term } from './formulaWords';
 import { isTyped } from './isTyped';
 import type { Phrase } from './phrase';
 import { TraceChip } from './TraceChip';

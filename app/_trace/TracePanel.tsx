@@ -1,11 +1,11 @@
 'use client';
 
 import { useEffect, useId, useRef, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
 import { type FigureRef, traceFigure } from '@/lib/grid/traceFigure';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
 import { type FigureNames, figureName, figurePlace } from './figureName';
-import { figureText } from './figureText';
+import { figureText } from './figureWords';
 import { TraceFormula } from './TraceFormula';
 import styles from './TracePanel.module.css';
 import { TraceTrail } from './TraceTrail';

@@ -1,12 +1,12 @@
 'use client';
 
+import { OriginMark } from '@/app/_controls/OriginMark';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { speakerOf } from '@/app/_words/formatter';
 import type { FigureRef, Trace } from '@/lib/grid/traceFigure';
 import { milesFromKm } from '@/shared/units';
-import { useTextContext } from '../_fields/useTextContext';
-import { OriginMark } from '../_figures/OriginMark';
-import { speakerOf } from '../_text/speaker';
 import type { FigureNames } from './figureName';
-import { figureText } from './figureText';
+import { figureText } from './figureWords';
 import { SettingLink } from './SettingLink';
 import styles from './TypedFigure.module.css';
 import { whereSet } from './whereSet';

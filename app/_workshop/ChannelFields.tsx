@@ -1,16 +1,16 @@
 'use client';
 
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
+import { channelKindWords, commissionBaseWords, taxModeWords } from '@/app/_words/workshop/workshopWords';
 import { type Channel, taxModes } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
 import { channelRates } from './machineRates';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
-import { channelKindWords, commissionBaseWords, taxModeWords } from './workshopWords';
+import type { WorkshopDesk } from './workshopForm';
 
 type ChannelFieldsProps = Readonly<{
   desk: WorkshopDesk;

@@ -1,13 +1,13 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
+import { today } from '@/app/_clock/useToday';
+import { Advice } from '@/app/_controls/Advice';
+import { channelKindWords } from '@/app/_words/workshop/workshopWords';
+import { newParts } from '@/lib/drafts/newParts';
 import type { Channel } from '@/shared/schemas/workshop';
-import { today } from '../_documents/useToday';
-import { Advice } from '../_shell/Advice';
 import { ChannelFields } from './ChannelFields';
 import { PartList } from './PartList';
-import type { WorkshopDesk } from './workshopDesk';
-import { channelKindWords } from './workshopWords';
+import type { WorkshopDesk } from './workshopForm';
 
 const kinds = ['order', 'stall', 'wholesale', 'consignment'] as const satisfies readonly Channel['kind'][];
 

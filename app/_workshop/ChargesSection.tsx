@@ -1,12 +1,12 @@
 'use client';
 
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
 import type { Charges } from '@/shared/schemas/charges';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 type MinuteKey = 'artMinutesIncluded' | 'nameMinutes' | 'foldMinutes' | 'splitMinutes' | 'changeMinutes';
 

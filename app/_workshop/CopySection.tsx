@@ -1,10 +1,10 @@
 'use client';
 
 import Link from 'next/link';
-import { KeepCopy } from '../_documents/KeepCopy';
-import { UnreadableRecords } from '../_documents/UnreadableRecords';
+import { KeepCopy } from '@/app/_keeping/KeepCopy';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** Copies of everything, records that cannot be read, and the way to a workshop of one's own. */
 export function CopySection({ desk: { maker } }: Readonly<{ desk: WorkshopDesk }>) {

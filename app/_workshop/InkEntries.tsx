@@ -1,16 +1,16 @@
 'use client';
 
 import { useState } from 'react';
-import type { InkReading } from '@/lib/artwork/readInkRecord';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { speakerOf } from '@/app/_words/formatter';
+import { volumeText } from '@/app/_words/workshop/inkWords';
+import type { InkReading } from '@/lib/ink/record/readInkRecord';
 import type { InkRecord } from '@/shared/schemas/inkRecord';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
-import { Disclosure } from '../_shell/Disclosure';
-import { RemovedNote } from '../_shell/RemovedNote';
-import { speakerOf } from '../_text/speaker';
 import styles from './InkRecord.module.css';
-import { volumeText } from './inkWords';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** Entries shown before the older ones are folded away. */
 const NEWEST = 6;

@@ -1,19 +1,19 @@
 'use client';
 
 import { useState } from 'react';
-import { newId } from '../_documents/newId';
-import { useToday } from '../_documents/useToday';
-import { DateField } from '../_fields/DateField';
-import { EntryForm } from '../_fields/EntryForm';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
-import { Button } from '../_shell/Button';
-import { Disclosure } from '../_shell/Disclosure';
+import { useToday } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { newId } from '@/app/_documents/newId';
+import { DateField } from '@/app/_fields/DateField';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
 import styles from './InkRecord.module.css';
-import { inkDayTrouble } from './inkDayTrouble';
-import type { WorkshopDesk } from './workshopDesk';
+import { inkDayTrouble } from './inkDayProblem';
+import type { WorkshopDesk } from './workshopForm';
 
 interface Draft {
   readonly name: string;

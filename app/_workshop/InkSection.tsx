@@ -1,8 +1,8 @@
 'use client';
 
 import { useMemo } from 'react';
-import { readInkRecord } from '@/lib/artwork/readInkRecord';
-import { rateInUnit } from '@/lib/check/rateInUnit';
+import { readInkRecord } from '@/lib/ink/record/readInkRecord';
+import { rateInUnit } from '@/lib/job/rateInUnit';
 import { rateDefinition } from '@/shared/tables/rateCatalogue';
 import { InkEntries } from './InkEntries';
 import { InkRefillForm } from './InkRefillForm';
@@ -10,7 +10,7 @@ import { InkRunForm } from './InkRunForm';
 import { InkTold } from './InkTold';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** What ink costs and how much a print takes: typical figures, and the maker's own record that measures them. */
 export function InkSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {

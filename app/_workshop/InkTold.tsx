@@ -1,14 +1,14 @@
 'use client';
 
-import type { InkReading } from '@/lib/artwork/readInkRecord';
-import { useToday } from '../_documents/useToday';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
-import { speakerOf } from '../_text/speaker';
+import { useToday } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { speakerOf } from '@/app/_words/formatter';
+import { inkWords } from '@/app/_words/workshop/inkWords';
+import type { InkReading } from '@/lib/ink/record/readInkRecord';
 import styles from './InkRecord.module.css';
-import { inkWords } from './inkWords';
 import { measuredInk } from './measuredInk';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** What the record tells, what it still wants, and the way to put its figures in force. */
 export function InkTold({ desk, reading }: Readonly<{ desk: WorkshopDesk; reading: InkReading }>) {

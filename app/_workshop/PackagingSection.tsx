@@ -1,15 +1,15 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { TextField } from '../_fields/TextField';
-import { speakerOf } from '../_text/speaker';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { TextField } from '@/app/_fields/TextField';
+import { speakerOf } from '@/app/_words/formatter';
+import { newParts } from '@/lib/drafts/newParts';
 import { packagingRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** What single pieces are packed in. */
 export function PackagingSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {

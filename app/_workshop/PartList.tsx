@@ -1,18 +1,18 @@
 'use client';
 
 import { type ReactNode, useState } from 'react';
-import { freeName } from '@/lib/jobs/freeName';
-import { jobsUsing, type UsedThing } from '@/lib/jobs/jobsUsing';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { RemoveButton } from '@/app/_controls/RemoveButton';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { newId } from '@/app/_documents/newId';
+import { type Adder, AddPart } from '@/app/_fields/AddPart';
+import { freeName } from '@/lib/drafts/freeName';
+import { jobsUsing, type UsedThing } from '@/lib/drafts/jobsUsing';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { newId } from '../_documents/newId';
-import { type Adder, AddPart } from '../_shell/AddPart';
-import { Disclosure } from '../_shell/Disclosure';
-import { RemoveButton } from '../_shell/RemoveButton';
-import { RemovedNote } from '../_shell/RemovedNote';
 import styles from './PartList.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 type ListName = 'printers' | 'presses' | 'sheets' | 'packagings' | 'channels';
 type PartOf<List extends ListName> = Workshop[List][number];

@@ -1,12 +1,12 @@
 'use client';
 
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateText } from '@/app/_words/fields/missingRateWords';
 import type { FieldPath } from '@/shared/setIn';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
 import styles from './PartList.module.css';
 import type { RateSpec } from './rateSpec';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 type PartRatesProps<Part> = Readonly<{
   desk: WorkshopDesk;

@@ -1,14 +1,14 @@
 'use client';
 
+import { Advice } from '@/app/_controls/Advice';
+import { Button } from '@/app/_controls/Button';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { NumberField } from '../_fields/NumberField';
-import { Advice } from '../_shell/Advice';
-import { Button } from '../_shell/Button';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** Where the press is plugged in. */
 export function PowerSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {

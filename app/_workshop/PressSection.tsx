@@ -1,19 +1,19 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { TextField } from '@/app/_fields/TextField';
+import { speakerOf } from '@/app/_words/formatter';
+import { pressKindWords } from '@/app/_words/workshop/workshopWords';
+import { newParts } from '@/lib/drafts/newParts';
 import { type Press, pressKinds } from '@/shared/schemas/workshop';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { TextField } from '../_fields/TextField';
-import { speakerOf } from '../_text/speaker';
 import { pressRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
 import { PlatenFields } from './PlatenFields';
-import type { WorkshopDesk } from './workshopDesk';
-import { pressKindWords } from './workshopWords';
+import type { WorkshopDesk } from './workshopForm';
 
 /** The presses and ovens: their heat, their minutes, their wear. */
 export function PressSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {

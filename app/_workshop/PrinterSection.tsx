@@ -1,19 +1,19 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { CheckField } from '../_fields/CheckField';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { TextField } from '../_fields/TextField';
-import { unitEdge } from '../_fields/unitEdge';
-import { speakerOf } from '../_text/speaker';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { CheckField } from '@/app/_fields/CheckField';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { TextField } from '@/app/_fields/TextField';
+import { unitEdge } from '@/app/_fields/unitEdge';
+import { speakerOf } from '@/app/_words/formatter';
+import { newParts } from '@/lib/drafts/newParts';
 import { printerRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** The printers: what they draw, what they cost, and how near the edge they print. */
 export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {

@@ -1,12 +1,12 @@
 'use client';
 
+import { OriginMark } from '@/app/_controls/OriginMark';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateText } from '@/app/_words/fields/missingRateWords';
 import { type RateName, rateDefinition } from '@/shared/tables/rateCatalogue';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
-import { OriginMark } from '../_figures/OriginMark';
 import styles from './RateLine.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** One rate of the catalogue: its name, its mark and what it changes at the left, its value at the right. */
 export function RateLine({ desk, name }: Readonly<{ desk: WorkshopDesk; name: RateName }>) {

@@ -2,7 +2,7 @@
 
 import { type RateGroup, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
 import { RateLine } from './RateLine';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 type RateLinesProps = Readonly<{ desk: WorkshopDesk; groups: readonly RateGroup[] }>;
 

@@ -1,20 +1,20 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
+import { speakerOf } from '@/app/_words/formatter';
+import { newParts } from '@/lib/drafts/newParts';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { mmFromInches } from '@/shared/units';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
-import { speakerOf } from '../_text/speaker';
 import { sheetRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 /** Most a length may be in any document, mm. */
 const MOST_MM = 20_000;

@@ -4,7 +4,6 @@ import type { ReactNode } from 'react';
 import { ChannelSection } from './ChannelSection';
 import { ChargesSection } from './ChargesSection';
 import { CopySection } from './CopySection';
-import { HomeSection } from './HomeSection';
 import { HoursSection } from './HoursSection';
 import { InkSection } from './InkSection';
 import { OwnRowsSection } from './OwnRowsSection';
@@ -14,10 +13,11 @@ import { PowerSection } from './PowerSection';
 import { PressSection } from './PressSection';
 import { PrinterSection } from './PrinterSection';
 import { RateLines } from './RateLines';
+import { HomeSection } from './RegionSection';
 import { RoomSection } from './RoomSection';
 import { SheetSection } from './SheetSection';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopDesk } from './workshopForm';
 
 interface WorkshopSection {
   readonly id: string;

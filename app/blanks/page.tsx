@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { BlanksRoom } from '../_blanks/BlanksRoom';
+import { BlanksRoom } from '@/app/_blanks/BlanksScreen';
 
 export const metadata: Metadata = { title: 'Blanks' };
 

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { JobsRoom } from '../_jobs/JobsRoom';
+import { JobsRoom } from '@/app/_jobs/JobsScreen';
 
 export const metadata: Metadata = { title: 'Jobs' };
 

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { PriceListsRoom } from '../_lists/PriceListsRoom';
+import { PriceListsRoom } from '@/app/_priceLists/PriceListsScreen';
 
 export const metadata: Metadata = { title: 'Price lists' };
 

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { StartRoom } from '../_start/StartRoom';
+import { StartRoom } from '@/app/_start/StartScreen';
 
 export const metadata: Metadata = { title: 'Start your own workshop' };
 

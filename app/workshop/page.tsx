@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { WorkshopRoom } from '../_workshop/WorkshopRoom';
+import { WorkshopRoom } from '@/app/_workshop/WorkshopScreen';
 
 export const metadata: Metadata = { title: 'Workshop' };
 

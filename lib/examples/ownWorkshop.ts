@@ -1,6 +1,6 @@
-import { newJob } from '@/lib/jobs/newJob';
-import { newParts } from '@/lib/jobs/newParts';
-import { typicalsOf } from '@/lib/jobs/typicalsOf';
+import { newJob } from '@/lib/drafts/newJob';
+import { newParts } from '@/lib/drafts/newParts';
+import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
@@ -8,7 +8,7 @@ import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCa
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { mmFromInches } from '@/shared/units';
 import type { ExampleDocument } from './exampleDocuments';
-import type { Home } from './homeOf';
+import type { Home } from './regionOf';
 import { startingBlank } from './startingBlanks';
 
 /** Id of the job a new workshop begins with. */

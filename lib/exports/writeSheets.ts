@@ -16,8 +16,8 @@ import {
   rgb,
   StandardFonts,
 } from '@cantoo/pdf-lib';
-import { placeInBox } from '../artwork/placeInBox';
-import { labelRoom } from './labelRoom';
+import { placeInBox } from '@/lib/artwork/placeInBox';
+import { labelRoom } from './labelPlace';
 import { POINTS_PER_MM, pieceMatrix } from './pieceMatrix';
 import type { PieceToPrint, PrintedSheets, SheetsToPrint } from './sheetsToPrint';
 

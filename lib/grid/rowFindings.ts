@@ -1,7 +1,7 @@
+import { makeFinding } from '@/lib/findings/makeFinding';
 import type { Finding } from '@/shared/finding';
 import { MOST_PLACEMENTS } from '@/shared/schemas/job';
 import type { OwnRow } from '@/shared/schemas/ownRow';
-import { makeFinding } from '../check/makeFinding';
 import { type CostSheet, wholeJob } from './costSheet';
 import type { GridFault } from './evaluateGrid';
 import { expandRows } from './expandRows';

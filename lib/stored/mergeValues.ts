@@ -1,4 +1,4 @@
-import { type ItemsById, listsById } from './listIdentity';
+import { type ItemsById, listsById } from './arrayIdentity';
 import { mergeOrder } from './mergeOrder';
 import { isPlainObject, type PlainObject, sameValue } from './sameValue';
 

@@ -1,8 +1,8 @@
 import type { Stored } from '@/shared/schemas/stored';
 import { applyChange } from './applyChange';
 import { type DocumentChange, snapshotOf } from './documentChange';
-import type { KeptFile } from './keptFile';
 import { COALESCE_MS } from './recordStep';
+import type { KeptFile } from './storedFile';
 
 /** An edit that is shown but not yet kept. */
 export type PendingEdit = {

@@ -1,4 +1,4 @@
-import { currencyCodes } from '../tables/currencies';
+import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
 import { daySchema } from './rate';

@@ -1,11 +1,11 @@
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
+import { axe } from '@/tests/e2e/harness/axe';
+import { expectPlate, kept, plateText, priced, section } from '@/tests/e2e/harness/docketPage';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 import { gridOf } from '@/tests/fixtures/pictures/gridOf';
-import { axe } from './harness/axe';
-import { expectPlate, kept, plateText, priced, section } from './harness/docketPage';
-import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
 
 const PICTURE = 'Hill path picture';
 const PATIENCE_MS = 15_000;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { openPage } from './harness/openPage';
-import { expectTrouble } from './harness/troubles';
+import { axe } from '@/tests/e2e/harness/axe';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { expectTrouble } from '@/tests/e2e/harness/troubles';
 
 test('a request to another host is seen, by the page and by the browser', async () => {
   const page = await openPage();

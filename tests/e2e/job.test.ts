@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { expectPlate, kept, plateText, priced, section, type } from './harness/docketPage';
-import { openPage } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { expectPlate, kept, plateText, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 test.each([
   { width: 1280, scheme: 'light' },

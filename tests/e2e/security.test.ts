@@ -1,8 +1,8 @@
 import { expect, inject, test } from 'vitest';
-import { axe } from './harness/axe';
-import { openPage } from './harness/openPage';
-import { shot } from './harness/shot';
-import { expectTrouble } from './harness/troubles';
+import { axe } from '@/tests/e2e/harness/axe';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
+import { expectTrouble } from '@/tests/e2e/harness/troubles';
 
 const plain = [
   ['x-content-type-options', 'nosniff'],

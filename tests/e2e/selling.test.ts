@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { expectPlate, kept, priced, section, type } from './harness/docketPage';
-import { openPage } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { expectPlate, kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 const PATIENCE_MS = 20_000;
 

@@ -6,8 +6,8 @@ import sharp, { type Sharp } from 'sharp';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
 import { measureFile } from '@/app/_artwork/measureFile';
 import { readDeepPng } from '@/app/_artwork/readDeepPng';
-import { measureInk } from '@/lib/artwork/measureInk';
-import { gridOf, type Pixel } from '../fixtures/pictures/gridOf';
+import { measureInk } from '@/lib/ink/measureInk';
+import { gridOf, type Pixel } from '@/tests/fixtures/pictures/gridOf';
 
 /* One picture, saved in every way by an imaging library, and its files read back. */
 let folder = '';

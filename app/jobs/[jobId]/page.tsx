@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { JobRoom } from '@/app/_jobs/JobRoom';
+import { JobRoom } from '@/app/_jobs/JobScreen';
 
 export const metadata: Metadata = { title: 'Job' };
 

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { PriceListRoom } from '@/app/_lists/PriceListRoom';
+import { PriceListRoom } from '@/app/_priceLists/PriceListScreen';
 
 export const metadata: Metadata = { title: 'Price list' };
 

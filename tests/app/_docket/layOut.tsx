@@ -1,6 +1,6 @@
 import { render, screen } from '@testing-library/react';
-import { Docket } from '@/app/_docket/Docket';
-import { MakerMeasures, type Measures } from '@/app/_fields/makerMeasures';
+import { Docket } from '@/app/_docket/screen/JobDocket';
+import { MakerMeasures, type Measures } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
 
 const measures: Measures = {

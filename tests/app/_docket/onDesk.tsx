@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
-import { JobDeskContext } from '@/app/_docket/jobDesk';
-import { useDesk } from '@/app/_docket/useDesk';
-import { useMaker } from '@/app/_documents/useMaker';
+import { JobDeskContext } from '@/app/_docket/common/jobForm';
+import { useDesk } from '@/app/_docket/screen/useNewJobForm';
+import { useMaker } from '@/app/_documents/useWorkspace';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** A job on the desk, for a part of the docket that is shown alone. */

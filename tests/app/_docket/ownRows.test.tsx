@@ -4,14 +4,14 @@ import { cleanup, configure, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { AddOwnRow } from '@/app/_docket/AddOwnRow';
-import { OwnRowList } from '@/app/_docket/OwnRowList';
-import { ownRowId } from '@/app/_docket/ownRowId';
-import { priceJob } from '@/lib/priceJob';
+import { AddOwnRow } from '@/app/_ownRows/AddOwnRow';
+import { OwnRowList } from '@/app/_ownRows/OwnRowList';
+import { ownRowId } from '@/app/_ownRows/ownRowId';
+import { priceJob } from '@/lib/costing/priceJob';
 import { type OwnRow, ownRowSchema } from '@/shared/schemas/ownRow';
 import { setIn } from '@/shared/setIn';
-import { clubWith } from '../../fixtures/clubJob';
-import { grid } from '../../fixtures/costed';
+import { clubWith } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
 
 // Nothing here is hidden; asking after every ancestor's style takes most of the time of a large table.
 configure({ defaultHidden: true });

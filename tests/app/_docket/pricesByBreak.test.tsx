@@ -4,10 +4,10 @@ import '@testing-library/jest-dom/vitest';
 import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, it } from 'vitest';
-import { PricesSection } from '@/app/_docket/PricesSection';
-import { priceJob } from '@/lib/priceJob';
-import { club } from '../../fixtures/clubJob';
-import { grid } from '../../fixtures/costed';
+import { PricesSection } from '@/app/_docket/prices/PricesSection';
+import { priceJob } from '@/lib/costing/priceJob';
+import { club } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
 import { OnDesk } from './onDesk';
 
 it('shows the break that is picked by its button', async () => {

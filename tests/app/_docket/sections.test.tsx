@@ -5,16 +5,16 @@ import { cleanup, configure, render, screen, within } from '@testing-library/rea
 import userEvent from '@testing-library/user-event';
 import type { ReactNode } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { DocketPart } from '@/app/_docket/docketPart';
-import { JobRate } from '@/app/_docket/JobRate';
-import { PricesSection } from '@/app/_docket/PricesSection';
-import { SheetsSection } from '@/app/_docket/SheetsSection';
-import { MakerMeasures, measuresOf } from '@/app/_fields/makerMeasures';
+import type { DocketPart } from '@/app/_docket/common/sectionProps';
+import { JobRate } from '@/app/_docket/costs/JobRate';
+import { PricesSection } from '@/app/_docket/prices/PricesSection';
+import { SheetsSection } from '@/app/_docket/sheets/SheetsSection';
+import { MakerMeasures, measuresOf } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
-import { priceJob } from '@/lib/priceJob';
+import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, TODAY } from '../../fixtures/clubJob';
-import { grid } from '../../fixtures/costed';
+import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
 import { OnDesk } from './onDesk';
 
 configure({ defaultHidden: true });

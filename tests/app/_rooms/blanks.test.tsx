@@ -3,13 +3,13 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { BlanksRoom } from '@/app/_blanks/BlanksRoom';
-import { today } from '@/app/_documents/useToday';
+import { BlanksRoom } from '@/app/_blanks/BlanksScreen';
+import { today } from '@/app/_clock/useToday';
 import { bodyOf, clearRooms, enter, idsOf, undo } from './rooms';
 
 const address = vi.hoisted(() => ({ search: '' }));
 vi.mock('next/navigation', () => ({ useSearchParams: () => new URLSearchParams(address.search) }));
-vi.mock('@/app/_storage/appDocuments', async () => {
+vi.mock('@/app/_store/appDocuments', async () => {
   const { roomStore: appDocuments } = await import('./rooms');
   return { appDocuments };
 });

@@ -3,15 +3,15 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { WORKSHOP_ID } from '@/app/_documents/makerDocuments';
-import { today } from '@/app/_documents/useToday';
-import { WithWorkshop } from '@/app/_documents/WithWorkshop';
-import { workshopDesk } from '@/app/_workshop/workshopDesk';
+import { today } from '@/app/_clock/useToday';
+import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
+import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
+import { workshopDesk } from '@/app/_workshop/workshopForm';
 import { workshopSections } from '@/app/_workshop/workshopSections';
 import type { InkRecord } from '@/shared/schemas/inkRecord';
 import { bodyOf, clearRooms, enter, roomStore, undo } from './rooms';
 
-vi.mock('@/app/_storage/appDocuments', async () => {
+vi.mock('@/app/_store/appDocuments', async () => {
   const { roomStore: appDocuments } = await import('./rooms');
   return { appDocuments };
 });

@@ -4,16 +4,16 @@ import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { FrontDoor } from '@/app/_jobs/FrontDoor';
-import { JobRoom } from '@/app/_jobs/JobRoom';
-import { JobsRoom } from '@/app/_jobs/JobsRoom';
+import { JobRoom } from '@/app/_jobs/JobScreen';
+import { JobsRoom } from '@/app/_jobs/JobsScreen';
 import { bodyOf, clearRooms, damage, enter, idsOf, leaveRooms, opening, roomStore } from './rooms';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
-vi.mock('@/app/_docket/Docket', () => ({
+vi.mock('@/app/_docket/screen/JobDocket', () => ({
   Docket: ({ jobId }: { jobId: string }) => <h1>Docket of {jobId}</h1>,
 }));
-vi.mock('@/app/_storage/appDocuments', async () => {
+vi.mock('@/app/_store/appDocuments', async () => {
   const { roomStore: appDocuments } = await import('./rooms');
   return { appDocuments };
 });

@@ -3,14 +3,14 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { KeepCopy } from '@/app/_documents/KeepCopy';
-import { today } from '@/app/_documents/useToday';
-import { WithWorkshop } from '@/app/_documents/WithWorkshop';
+import { today } from '@/app/_clock/useToday';
+import { KeepCopy } from '@/app/_keeping/KeepCopy';
+import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
 import { bodyOf, clearRooms, damage, enter, idsOf, leaveRooms, roomStore, undo } from './rooms';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, content: unknown) => void>());
-vi.mock('@/app/_documents/saveFile', () => ({ saveFile: saved }));
-vi.mock('@/app/_storage/appDocuments', async () => {
+vi.mock('@/app/_keeping/saveFile', () => ({ saveFile: saved }));
+vi.mock('@/app/_store/appDocuments', async () => {
   const { roomStore: appDocuments } = await import('./rooms');
   return { appDocuments };
 });

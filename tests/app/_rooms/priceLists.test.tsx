@@ -4,19 +4,19 @@ import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useMemo } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { PriceListRoom } from '@/app/_lists/PriceListRoom';
-import { PriceListsRoom } from '@/app/_lists/PriceListsRoom';
-import { documentRegistry } from '@/app/_storage/documentRegistry';
+import { PriceListRoom } from '@/app/_priceLists/PriceListScreen';
+import { PriceListsRoom } from '@/app/_priceLists/PriceListsScreen';
+import { documentRegistry } from '@/app/_store/documentRegistry';
 import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import type { Blank } from '@/shared/schemas/blank';
 import type { PriceListDocument } from '@/shared/schemas/priceList';
-import { grid } from '../../fixtures/costed';
+import { grid } from '@/tests/fixtures/costed';
 import { bodyOf, clearRooms, damage, enter, idsOf, leaveRooms, roomStore, undo } from './rooms';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
-vi.mock('@/app/_storage/appDocuments', async () => {
+vi.mock('@/app/_store/appDocuments', async () => {
   const { roomStore: appDocuments } = await import('./rooms');
   return { appDocuments };
 });

@@ -1,14 +1,14 @@
 import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
-import { today } from '@/app/_documents/useToday';
-import { MakerMeasures, type Measures } from '@/app/_fields/makerMeasures';
+import { today } from '@/app/_clock/useToday';
+import { MakerMeasures, type Measures } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
-import { createDocumentStore } from '@/app/_storage/createDocumentStore';
-import type { ShelfOpening } from '@/app/_storage/deviceShelf';
-import { type DocumentBodies, documentRegistry } from '@/app/_storage/documentRegistry';
-import type { DocumentStore } from '@/app/_storage/documentStore';
-import { memoryShelf } from '@/app/_storage/memoryShelf';
-import type { Shelf } from '@/app/_storage/shelf';
+import { createDocumentStore } from '@/app/_store/createDocumentStore';
+import type { Shelf } from '@/app/_store/database';
+import type { ShelfOpening } from '@/app/_store/deviceDatabase';
+import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
+import type { DocumentStore } from '@/app/_store/documentStore';
+import { memoryShelf } from '@/app/_store/memoryDatabase';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { addWorkingDays } from '@/shared/days';
 

@@ -3,13 +3,13 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { today } from '@/app/_documents/useToday';
-import { StartRoom } from '@/app/_start/StartRoom';
+import { today } from '@/app/_clock/useToday';
+import { StartRoom } from '@/app/_start/StartScreen';
 import { bodyOf, clearRooms, enter, idsOf, roomStore, undo } from './rooms';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
-vi.mock('@/app/_storage/appDocuments', async () => {
+vi.mock('@/app/_store/appDocuments', async () => {
   const { roomStore: appDocuments } = await import('./rooms');
   return { appDocuments };
 });

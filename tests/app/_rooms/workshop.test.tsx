@@ -3,14 +3,14 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { today } from '@/app/_documents/useToday';
-import { WithWorkshop } from '@/app/_documents/WithWorkshop';
-import { WorkshopRoom } from '@/app/_workshop/WorkshopRoom';
-import { workshopDesk } from '@/app/_workshop/workshopDesk';
+import { today } from '@/app/_clock/useToday';
+import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
+import { WorkshopRoom } from '@/app/_workshop/WorkshopScreen';
+import { workshopDesk } from '@/app/_workshop/workshopForm';
 import { workshopSections } from '@/app/_workshop/workshopSections';
 import { bodyOf, clearRooms, enter, roomStore, undo } from './rooms';
 
-vi.mock('@/app/_storage/appDocuments', async () => {
+vi.mock('@/app/_store/appDocuments', async () => {
   const { roomStore: appDocuments } = await import('./rooms');
   return { appDocuments };
 });

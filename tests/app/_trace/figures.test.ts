@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { figureName, figurePlace } from '@/app/_trace/figureName';
-import { figureText } from '@/app/_trace/figureText';
+import { figureText } from '@/app/_trace/figureWords';
 import { whereSet } from '@/app/_trace/whereSet';
 import type { FigureRef } from '@/lib/grid/traceFigure';
 import type { Where } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, mugs, TODAY } from '../../fixtures/clubJob';
-import { costed } from '../../fixtures/costed';
+import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 const input = club();
 const names = { sheet: costed(input).sheet, input };

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { documentRegistry } from '@/app/_storage/documentRegistry';
+import { documentRegistry } from '@/app/_store/documentRegistry';
 import { checkJob } from '@/lib/check/checkJob';
-import { homeOf } from '@/lib/examples/homeOf';
+import { priceJob } from '@/lib/costing/priceJob';
 import { OWN_BLANK_ID, OWN_JOB_ID, ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { homeOf } from '@/lib/examples/regionOf';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { priceJob } from '@/lib/priceJob';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 
 const DAY = '2026-11-25';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
-import { homeOf } from '@/lib/examples/homeOf';
+import { newJob } from '@/lib/drafts/newJob';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { homeOf } from '@/lib/examples/regionOf';
 import { startingBlank, startingBlankNames } from '@/lib/examples/startingBlanks';
-import { newJob } from '@/lib/jobs/newJob';
 import { blankSchema } from '@/shared/schemas/blank';
 import { workshopSchema } from '@/shared/schemas/workshop';
 

@@ -1,0 +1,69 @@
+'use client';
+
+import { Docket as Slip } from '@/app/_controls/Card';
+import { RevealContext } from '@/app/_controls/reveal';
+import { ChecksSection } from '@/app/_docket/checks/ChecksSection';
+import { CostsOnDesk } from '@/app/_docket/common/figureNamesContext';
+import { JobDeskContext } from '@/app/_docket/common/jobForm';
+import { JobHead } from '@/app/_docket/head/JobHead';
+import { PricePlateOfJob } from '@/app/_docket/head/JobPriceBar';
+import { JobSection } from '@/app/_docket/job/JobSection';
+import type { Maker } from '@/app/_documents/useWorkspace';
+import type { PricedJob, PricedJobState } from '@/app/_pricing/usePricedJob';
+import { ShowSetting } from '@/app/_trace/showSetting';
+import type { JobInput } from '@/shared/schemas/request';
+import { DocketFailure } from './DocketFailure';
+import { DocketFiguresLater } from './LazyFigureSections';
+import { useFigures } from './useFigures';
+import { useDesk } from './useNewJobForm';
+import { useReveal } from './useReveal';
+import { useSettingShower } from './useSettingShower';
+
+type DocketSheetProps = Readonly<{
+  jobId: string;
+  maker: Maker;
+  input: JobInput;
+  priced: PricedJobState;
+}>;
+
+const noFindings = [] as const;
+
+/** The docket of a job: its head, the price in sight, and the sections on one slip. */
+export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
+  const { answer, lastCosted, lastPriced, failure } = priced;
+  const findings = answer?.findings ?? noFindings;
+  const desk = useDesk(jobId, input, maker, findings);
+  const { reveal, show } = useReveal();
+  const shower = useSettingShower(input.job, show);
+  const part = (made: PricedJob | null, stale: boolean) => ({
+    jobId,
+    input,
+    findings,
+    answer: made?.answer ?? null,
+    madeOf: made?.input ?? input,
+    stale,
+  });
+  const costs = part(lastCosted, answer?.costSheet === null);
+  const figures = useFigures(lastCosted);
+  const stalePrices = answer !== null && answer.prices === null;
+  const prices = part(lastPriced, stalePrices);
+  return (
+    <JobDeskContext value={desk}>
+      <RevealContext value={reveal}>
+        <ShowSetting value={shower}>
+          <JobHead findings={answer?.findings ?? null} />
+          {failure !== null && <DocketFailure why={failure} />}
+          <PricePlateOfJob priced={lastPriced} stale={stalePrices} />
+          <Slip>
+            <CostsOnDesk value={figures}>
+              <JobSection />
+            </CostsOnDesk>
+            {/* Not before the first answer: they would push each other about while they fill. */}
+            {answer !== null && <ChecksSection findings={answer.findings} onShow={show} />}
+            <DocketFiguresLater parts={answer === null ? null : { costs, prices }} />
+          </Slip>
+        </ShowSetting>
+      </RevealContext>
+    </JobDeskContext>
+  );
+}

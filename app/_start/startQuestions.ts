@@ -1,0 +1,174 @@
+import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import { OWN_BLANK_ID, OWN_JOB_ID } from '@/lib/examples/ownWorkshop';
+import type { Rate } from '@/shared/schemas/rate';
+import type { FieldPath } from '@/shared/setIn';
+import { type RateName, type RateUnit, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
+import {
+  blankTypicals,
+  channelTypicals,
+  otherTypicals,
+  placementTypicals,
+  pressTypicals,
+  printerTypicals,
+  type TypicalRate,
+  typicalMoneyCurrencies,
+} from '@/shared/tables/typicalRates';
+
+/** One figure of the walk through a new workshop. */
+export interface StartStep {
+  readonly label: string;
+  /** What moves when it moves. */
+  readonly changes: string;
+  readonly units: readonly [RateUnit, ...RateUnit[]];
+  readonly typical: number | null;
+  readonly rate: Rate | null;
+  readonly onCommit: (rate: Rate | null) => void;
+}
+
+/** The figures that matter most, in order; in a currency in which nothing is typical, every amount a first price needs. */
+export function startSteps(maker: ReadyMaker): readonly StartStep[] {
+  const asked = new Map<number, StartStep>();
+  for (const name of rateNames) {
+    const place = rateDefinition(name).asked;
+    if (place !== undefined) asked.set(place, catalogueStep(maker, name));
+  }
+  // The places between are kept for what does not hang on the workshop as a whole.
+  asked.set(4, shirtStep(maker));
+  asked.set(9, handStep(maker));
+  asked.set(
+    11,
+    partStep(
+      maker,
+      otherTypicals.sheetPrice,
+      'Every sheet that is printed, tests and spoiled ones too.',
+      ['sheets', 0, 'price'],
+      maker.workshop.sheets[0]?.price,
+    ),
+  );
+  const ordered = [...asked].toSorted(([a], [b]) => a - b).map(([, step]) => step);
+  const isStranger = !typicalMoneyCurrencies.includes(maker.workshop.currency);
+  return isStranger ? [...ordered, ...amountSteps(maker)] : ordered;
+}
+
+function catalogueStep({ workshop, setField }: ReadyMaker, name: RateName): StartStep {
+  const { label, units, typical, changes } = rateDefinition(name);
+  return {
+    label,
+    changes,
+    units,
+    typical,
+    rate: workshop.rates[name],
+    onCommit: (rate) => void setField({ kind: 'workshop' }, label, ['rates', name], rate),
+  };
+}
+
+function shirtStep({ blanks, setField }: ReadyMaker): StartStep {
+  const sizes = blanks[OWN_BLANK_ID]?.sizes ?? [];
+  const first = sizes[0]?.price ?? null;
+  const { typical } = blankTypicals.garment.price;
+  return {
+    label: 'A plain shirt, sizes S to XL',
+    changes:
+      'The largest cost of most orders. Larger sizes have prices of their own; you find them under Blanks.',
+    units: ['money/piece'],
+    typical,
+    rate: first,
+    onCommit: (rate) => {
+      const alike = sizes.map((size) =>
+        size.price?.value === first?.value ? { ...size, price: rate } : size,
+      );
+      void setField({ kind: 'blank', id: OWN_BLANK_ID }, 'Price of a shirt', ['sizes'], alike);
+    },
+  };
+}
+
+function handStep({ jobs, setField }: ReadyMaker): StartStep {
+  const placement = jobs.find(({ id }) => id === OWN_JOB_ID)?.job.lines[0]?.placements[0];
+  const { label, unit, typical } = placementTypicals.flat.handMinutes;
+  return {
+    label,
+    changes: 'Lay out, tape, press, lift: once for every print on every piece, so it counts on every order.',
+    units: [unit],
+    typical,
+    rate: placement?.handMinutes ?? null,
+    onCommit: (rate) =>
+      void setField(
+        { kind: 'job', id: OWN_JOB_ID },
+        label,
+        ['lines', 0, 'placements', 0, 'handMinutes'],
+        rate,
+      ),
+  };
+}
+
+function partStep(
+  { setField }: ReadyMaker,
+  { label, unit, typical }: TypicalRate,
+  changes: string,
+  path: FieldPath,
+  rate: Rate | null | undefined,
+): StartStep {
+  return {
+    label,
+    changes,
+    units: [unit],
+    typical,
+    rate: rate ?? null,
+    onCommit: (next) => void setField({ kind: 'workshop' }, label, path, next),
+  };
+}
+
+/** The amounts that are typical elsewhere and missing here. */
+function amountSteps(maker: ReadyMaker): readonly StartStep[] {
+  const { presses, printers, packagings, channels } = maker.workshop;
+  const [press] = presses;
+  const [printer] = printers;
+  const wear = 'Spread over its life, it makes the wear of every piece.';
+  return [
+    partStep(maker, pressTypicals.flat.price, wear, ['presses', 0, 'price'], press?.price),
+    partStep(
+      maker,
+      pressTypicals.flat.resale,
+      'Only what it loses is wear.',
+      ['presses', 0, 'resale'],
+      press?.resale,
+    ),
+    partStep(
+      maker,
+      pressTypicals.flat.protectivePaper,
+      'A fresh sheet of it for every press.',
+      ['presses', 0, 'protectivePaper'],
+      press?.protectivePaper,
+    ),
+    partStep(
+      maker,
+      pressTypicals.flat.tape,
+      'A few strips for every press.',
+      ['presses', 0, 'tape'],
+      press?.tape,
+    ),
+    partStep(maker, printerTypicals.price, wear, ['printers', 0, 'price'], printer?.price),
+    partStep(
+      maker,
+      printerTypicals.resale,
+      'Only what it loses is wear.',
+      ['printers', 0, 'resale'],
+      printer?.resale,
+    ),
+    partStep(
+      maker,
+      otherTypicals.packagingPerPiece,
+      'Once for every piece.',
+      ['packagings', 0, 'perPiece'],
+      packagings[0]?.perPiece,
+    ),
+    catalogueStep(maker, 'packagingPerOrder'),
+    partStep(
+      maker,
+      channelTypicals.order.cardFixedFee,
+      'Once for every card payment.',
+      ['channels', 0, 'cardFixedFee'],
+      channels[0]?.cardFixedFee,
+    ),
+  ];
+}
