@@ -1,7 +1,7 @@
 'use client';
 
 import './globals.css';
-import { Trouble } from '@/app/_frame/ErrorScreen';
+import { ErrorScreen } from '@/app/_frame/ErrorScreen';
 import { fontClasses } from '@/app/_frame/fonts';
 import styles from '@/app/_frame/Shell.module.css';
 
@@ -12,7 +12,7 @@ export default function FrameError({ reset }: Readonly<{ error: Error; reset: ()
       <body>
         <title>Something failed · Pressminute</title>
         <main className={styles.main}>
-          <Trouble onRetry={reset} />
+          <ErrorScreen onRetry={reset} />
         </main>
       </body>
     </html>

@@ -1,5 +1,5 @@
 import type { RasterHeader } from '@/lib/picture/pictureHeader';
-import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
 import type { PictureSource } from '@/lib/picture/pictureSource';
 import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import type { Result } from '@/shared/result';
@@ -16,7 +16,7 @@ export interface PictureDecoder {
   readonly decode: (
     bytes: Uint8Array<ArrayBuffer>,
     header: RasterHeader,
-  ) => Promise<Result<DecodedPicture, PictureTrouble>>;
+  ) => Promise<Result<DecodedPicture, PictureProblem>>;
   /** A drawing that was turned into pixels already. */
   readonly hold: (bitmap: ImageBitmap) => DecodedPicture;
 }

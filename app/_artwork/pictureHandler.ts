@@ -2,7 +2,7 @@ import { analysePicture, type PictureAnalysis } from '@/lib/artwork/analysePictu
 import { inkProfile } from '@/lib/ink/inkProfile';
 import { inspectPicture } from '@/lib/picture/inspectPicture';
 import type { PictureHeader, PixelSize, VectorHeader } from '@/lib/picture/pictureHeader';
-import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
 import { croppedSource } from '@/lib/picture/pictureSource';
 import { refuseBytes } from '@/lib/picture/readHeader';
 import { svgAtSize } from '@/lib/picture/svgAtSize';
@@ -12,7 +12,7 @@ import { failed, ok, type Result } from '@/shared/result';
 import type { DecodedPicture, PictureDecoder } from './decodedPicture';
 import type { PictureQuestion, PictureReply } from './messages';
 
-export interface DeskTools {
+export interface PictureTools {
   readonly decoder: PictureDecoder;
   readonly post: (reply: PictureReply) => void;
   /** Lets waiting messages in: a cancel is heard between two steps. */
@@ -32,11 +32,11 @@ class Cancelled extends Error {}
  *
  * @returns takes one question; resolves once that is answered
  */
-export function pictureDesk({
+export function pictureHandler({
   decoder,
   post,
   pause,
-}: DeskTools): (question: PictureQuestion) => Promise<void> {
+}: PictureTools): (question: PictureQuestion) => Promise<void> {
   let current: number | null = null;
   let drawing: Drawing | null = null;
 
@@ -83,17 +83,17 @@ export function pictureDesk({
 
   async function replyTo(question: Read): Promise<PictureReply> {
     const { number, file, crop } = question;
-    const refused = (trouble: PictureTrouble): PictureReply => ({ kind: 'refused', number, trouble });
+    const refused = (problem: PictureProblem): PictureReply => ({ kind: 'refused', number, problem });
     const tooLarge = refuseBytes(file.size);
     if (tooLarge !== null) return refused(tooLarge);
     tell(number, 'reading', 0);
     const bytes = new Uint8Array(await file.arrayBuffer());
     goOn(number);
     const header = inspectPicture(bytes);
-    if (!header.ok) return refused(header.trouble);
+    if (!header.ok) return refused(header.problem);
     tell(number, 'decoding', 0);
     const picture = await unpack(question, bytes, header.value);
-    if (!picture.ok) return refused(picture.trouble);
+    if (!picture.ok) return refused(picture.problem);
     const { source, thumbnail, close } = picture.value;
     try {
       goOn(number);
@@ -111,7 +111,7 @@ export function pictureDesk({
     question: Read,
     bytes: Uint8Array<ArrayBuffer>,
     header: PictureHeader,
-  ): Promise<Result<DecodedPicture, PictureTrouble>> {
+  ): Promise<Result<DecodedPicture, PictureProblem>> {
     return header.kind === 'raster'
       ? decoder.decode(bytes, header)
       : unpackDrawing(question, svgText(bytes), header);
@@ -121,7 +121,7 @@ export function pictureDesk({
     { number, printWidthMm }: Read,
     text: string,
     header: VectorHeader,
-  ): Promise<Result<DecodedPicture, PictureTrouble>> {
+  ): Promise<Result<DecodedPicture, PictureProblem>> {
     const size = vectorPixels(header.size, printWidthMm);
     const drawn = await new Promise<Result<ImageBitmap, string>>((resolve) => {
       drawing = resolve;
@@ -131,7 +131,7 @@ export function pictureDesk({
     drawing = null;
     return drawn.ok
       ? ok(decoder.hold(drawn.value))
-      : failed({ kind: 'cannotDecode', format: 'svg', why: drawn.trouble });
+      : failed({ kind: 'cannotDecode', format: 'svg', why: drawn.problem });
   }
 
   async function measured(number: number, source: DecodedPicture['source']): Promise<PictureAnalysis> {

@@ -13,7 +13,7 @@ import { blankFieldId } from '@/app/_documents/fieldAddress';
 import { newId } from '@/app/_documents/newId';
 import { AddPart } from '@/app/_fields/AddPart';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
-import { type ReadyMaker, WithWorkshop } from '@/app/_keeping/WithWorkspace';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { freeName } from '@/lib/drafts/freeName';
 import { jobsUsing } from '@/lib/drafts/jobsUsing';
 import { startingBlank, startingBlankLabel, startingBlankNames } from '@/lib/examples/startingBlanks';
@@ -21,33 +21,33 @@ import type { Blank } from '@/shared/schemas/blank';
 import { BlankEditor } from './BlankEditor';
 import { BlankLine } from './BlankLine';
 import styles from './Blanks.module.css';
-import { blankDesk } from './blankForm';
+import { blankFields } from './blankFields';
 
 /** Everything a maker prints on. */
-export function BlanksRoom() {
-  return <WithWorkshop>{(maker) => <Room maker={maker} />}</WithWorkshop>;
+export function BlanksScreen() {
+  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
+function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   useGoToHash();
   // A job leads here with the blank it stands on.
   const [added, setAdded] = useState(useSearchParams().get('id'));
   const [removed, setRemoved] = useState<string | null>(null);
-  const { workshop, jobs } = maker;
+  const { workshop, jobs } = workspace;
   useEffect(() => {
     const opened = added === null ? null : document.getElementById(blankFieldId(added, []));
     opened?.querySelector('button')?.focus();
   }, [added]);
-  const blanks = Object.entries(maker.blanks).toSorted(([, a], [, b]) => a.name.localeCompare(b.name));
+  const blanks = Object.entries(workspace.blanks).toSorted(([, a], [, b]) => a.name.localeCompare(b.name));
   const add = (blank: Blank) => {
     const id = newId();
     const name = freeName(
       blank.name,
       blanks.map(([, other]) => other.name),
     );
-    maker.addBlank(id, { ...blank, name });
+    workspace.addBlank(id, { ...blank, name });
     setAdded(id);
   };
   const usedBy = (id: string) =>
@@ -62,7 +62,7 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
         line="What you print on: what it is made of, what it costs, how large a print it takes."
       />
       <UnreadableRecords
-        maker={{ ...maker, unreadable: maker.unreadable.filter(({ kind }) => kind === 'blank') }}
+        workspace={{ ...workspace, unreadable: workspace.unreadable.filter(({ kind }) => kind === 'blank') }}
         level={2}
       />
       <div className={styles.list}>
@@ -75,7 +75,7 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
             line={<BlankLine blank={blank} workshop={workshop} />}
             open={id === added}
           >
-            <BlankEditor desk={blankDesk(maker, id, blank)} />
+            <BlankEditor fields={blankFields(workspace, id, blank)} />
             <div className={styles.ends}>
               <Button kind="quiet" onPress={() => add({ ...blank, name: `${blank.name}, copy` })}>
                 Copy <span className="visuallyHidden">{blank.name}</span>
@@ -84,7 +84,7 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
                 what={blank.name}
                 usedBy={usedBy(id)}
                 onRemove={() => {
-                  maker.remove({ kind: 'blank', id }, `Remove ${blank.name}`);
+                  workspace.remove({ kind: 'blank', id }, `Remove ${blank.name}`);
                   setRemoved(blank.name);
                 }}
               />
@@ -94,8 +94,8 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
         {blanks.length === 0 && <p className={styles.none}>None yet.</p>}
       </div>
       <RemovedNote
-        what={maker.undoLabel === `Remove ${removed}` ? removed : null}
-        onUndo={() => void maker.undo()}
+        what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void workspace.undo()}
       />
       <AddPart
         noun="blank"

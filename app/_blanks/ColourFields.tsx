@@ -6,7 +6,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { swatches } from '@/shared/tables/swatches';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankForm';
+import type { BlankFields } from './blankFields';
 import { ColourDot } from './ColourDot';
 
 const axes = [
@@ -16,7 +16,7 @@ const axes = [
 ] as const;
 
 /** The colour of a blank: a named swatch judged by eye, or one’s own reading. */
-export function ColourFields({ desk: { blank, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+export function ColourFields({ fields: { blank, set, fieldId } }: Readonly<{ fields: BlankFields }>) {
   const { colour } = blank;
   const label = `Colour of ${blank.name}`;
   const isSame = (swatch: typeof colour) =>

@@ -7,12 +7,12 @@ import { MeasureField } from '@/app/_fields/MeasureField';
 import { fibreWords } from '@/app/_words/workshop/blankWords';
 import { fibres as allFibres, type Blank } from '@/shared/schemas/blank';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankForm';
+import type { BlankFields } from './blankFields';
 
 type Fibres = Blank['fibres'];
 
 /** The fibres of a cloth with their shares. */
-export function FibreFields({ desk: { blank, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+export function FibreFields({ fields: { blank, set, fieldId } }: Readonly<{ fields: BlankFields }>) {
   const { fibres } = blank;
   const free = allFibres.filter((name) => !fibres.some(({ fibre }) => fibre === name));
   const [next] = free;

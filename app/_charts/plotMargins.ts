@@ -1,5 +1,5 @@
 /** Room around the plot, px: the drawing and what is laid over it agree by these. */
-export interface CurveRoom {
+export interface PlotMargins {
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -13,7 +13,7 @@ const FIGURE = 0.5;
  * @param letterPx size of the page's own letter, which the maker may have made larger
  * @param ticks what is written beside the drawing
  */
-export function curveRoom(letterPx: number, ticks: readonly string[]): CurveRoom {
+export function plotMargins(letterPx: number, ticks: readonly string[]): PlotMargins {
   const longest = Math.max(0, ...ticks.map((tick) => tick.length));
   return {
     left: Math.ceil(letterPx * (FIGURE * longest + 0.9)),

@@ -1,5 +1,5 @@
 import { type MeasuredFile, measureFile } from '@/app/_artwork/measureFile';
-import { pictureTroubleText } from '@/app/_words/docket/pictureProblemWords';
+import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { totalShare } from '@/lib/ink/generateBlack';
 import { inkMl } from '@/lib/ink/inkMl';
 import { rateCatalogue } from '@/shared/tables/rateCatalogue';
@@ -25,7 +25,7 @@ async function run(words: readonly string[]): Promise<number> {
     return unusable(`${path} cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
   }
   if (!measured.ok) {
-    const { sentence, detail } = pictureTroubleText(measured.trouble, 'en');
+    const { sentence, detail } = pictureProblemWords(measured.problem, 'en');
     return unusable(`${path}: ${sentence} ${detail}`);
   }
   process.stdout.write(`${JSON.stringify(answer(measured.value, widthMm), null, 2)}\n`);

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import styles from './CardSection.module.css';
 
-type DocketSectionProps = Readonly<{
+type CardSectionProps = Readonly<{
   numeral: number;
   heading: string;
   /** One grey line that says the state in words. */
@@ -11,7 +11,7 @@ type DocketSectionProps = Readonly<{
 }>;
 
 /** A numbered section of the docket, with the line to tear along above it. */
-export function DocketSection({ numeral, heading, line, id, children }: DocketSectionProps) {
+export function CardSection({ numeral, heading, line, id, children }: CardSectionProps) {
   return (
     <section className={styles.section} id={id} aria-labelledby={`${id}-heading`}>
       <span className={styles.numeral} aria-hidden="true">

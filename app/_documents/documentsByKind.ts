@@ -3,43 +3,43 @@ import type { DocumentsState } from '@/app/_store/documentsState';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
-import type { PriceListDocument } from '@/shared/schemas/priceList';
+import type { PriceList } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** The one workshop of a device. */
 export const WORKSHOP_ID = 'workshop';
 
-export interface KeptJob {
+export interface JobRecord {
   readonly id: string;
   readonly job: Job;
   /** When it was last changed, ms since 1970. */
   readonly updatedAt: number;
 }
 
-export interface KeptList {
+export interface PriceListRecord {
   readonly id: string;
-  readonly list: PriceListDocument;
+  readonly list: PriceList;
   /** When it was last changed, ms since 1970. */
   readonly updatedAt: number;
 }
 
 /** The maker's documents sorted by what they are. */
-export interface MakerDocuments {
+export interface DocumentsByKind {
   /** Null while the store is opening, and where the workshop's record cannot be read. */
   readonly workshop: Workshop | null;
   readonly blanks: Readonly<Record<string, Blank>>;
   readonly artworks: Readonly<Record<string, Artwork>>;
   /** Last changed first. */
-  readonly jobs: readonly KeptJob[];
+  readonly jobs: readonly JobRecord[];
   /** Last changed first. */
-  readonly lists: readonly KeptList[];
+  readonly lists: readonly PriceListRecord[];
 }
 
-export function makerDocuments(documents: DocumentsState<DocumentBodies>['documents']): MakerDocuments {
+export function documentsByKind(documents: DocumentsState<DocumentBodies>['documents']): DocumentsByKind {
   const blanks: Record<string, Blank> = {};
   const artworks: Record<string, Artwork> = {};
-  const jobs: KeptJob[] = [];
-  const lists: KeptList[] = [];
+  const jobs: JobRecord[] = [];
+  const lists: PriceListRecord[] = [];
   let workshop: Workshop | null = null;
   for (const document of documents) {
     switch (document.kind) {

@@ -2,16 +2,16 @@
 
 import { useMemo } from 'react';
 import { useDocuments } from '@/app/_store/useDocuments';
-import { type MakerDocuments, makerDocuments } from './documentsByKind';
-import { type MakerActions, makerActions } from './workspaceActions';
+import { type DocumentsByKind, documentsByKind } from './documentsByKind';
+import { type WorkspaceActions, workspaceActions } from './workspaceActions';
 
-export type Maker = ReturnType<typeof useMaker>;
+export type Workspace = ReturnType<typeof useWorkspace>;
 
 /** What every screen works with: the documents by kind, and what can be done with them. */
-export function useMaker() {
+export function useWorkspace() {
   const store = useDocuments();
   const { documents, edit } = store;
-  const sorted: MakerDocuments = useMemo(() => makerDocuments(documents), [documents]);
-  const actions: MakerActions = useMemo(() => makerActions(edit), [edit]);
+  const sorted: DocumentsByKind = useMemo(() => documentsByKind(documents), [documents]);
+  const actions: WorkspaceActions = useMemo(() => workspaceActions(edit), [edit]);
   return { ...store, ...sorted, ...actions };
 }

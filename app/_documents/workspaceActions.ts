@@ -6,7 +6,7 @@ import type { Change } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
-import type { PriceListDocument } from '@/shared/schemas/priceList';
+import type { PriceList } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type FieldPath, setIn } from '@/shared/setIn';
 import { WORKSHOP_ID } from './documentsByKind';
@@ -17,7 +17,7 @@ export type Target =
   | { readonly kind: 'job' | 'blank' | 'artwork' | 'priceList'; readonly id: string };
 
 /** Everything a screen does to documents. Labels are what undo says: “Pay”, “Pieces in L”. */
-export interface MakerActions {
+export interface WorkspaceActions {
   /** Sets one field. Quick edits of the same field undo as one. */
   readonly setField: (target: Target, label: string, path: FieldPath, value: unknown) => EditOutcome;
   readonly changeWorkshop: (label: string, to: (workshop: Workshop) => Workshop) => EditOutcome;
@@ -25,10 +25,10 @@ export interface MakerActions {
   readonly changeJob: (id: string, label: string, to: (job: Job) => Job, key?: string) => EditOutcome;
   readonly changeBlank: (id: string, label: string, to: (blank: Blank) => Blank) => EditOutcome;
   readonly changeArtwork: (id: string, label: string, to: (artwork: Artwork) => Artwork) => EditOutcome;
-  readonly changeList: (
+  readonly changePriceList: (
     id: string,
     label: string,
-    to: (list: PriceListDocument) => PriceListDocument,
+    to: (list: PriceList) => PriceList,
     key?: string,
   ) => EditOutcome;
   /** Applies the changes of a finding's fix, all or none, as one step. */
@@ -36,11 +36,11 @@ export interface MakerActions {
   readonly addJob: (id: string, job: Job) => EditOutcome;
   readonly addBlank: (id: string, blank: Blank) => EditOutcome;
   readonly addArtwork: (id: string, artwork: Artwork) => EditOutcome;
-  readonly addList: (id: string, list: PriceListDocument) => EditOutcome;
+  readonly addPriceList: (id: string, list: PriceList) => EditOutcome;
   readonly remove: (target: Target, label: string) => EditOutcome;
 }
 
-export function makerActions(edit: DocumentActions<DocumentBodies>['edit']): MakerActions {
+export function workspaceActions(edit: DocumentActions<DocumentBodies>['edit']): WorkspaceActions {
   const one = (label: string, entry: Edit<DocumentBodies>, key?: string) => edit(label, [entry], key);
   return {
     setField: (target, label, path, value) =>
@@ -50,7 +50,7 @@ export function makerActions(edit: DocumentActions<DocumentBodies>['edit']): Mak
       one(label, { do: 'change', kind: 'job', id, to }, key === undefined ? undefined : `${id} ${key}`),
     changeBlank: (id, label, to) => one(label, { do: 'change', kind: 'blank', id, to }),
     changeArtwork: (id, label, to) => one(label, { do: 'change', kind: 'artwork', id, to }),
-    changeList: (id, label, to, key) =>
+    changePriceList: (id, label, to, key) =>
       one(label, { do: 'change', kind: 'priceList', id, to }, key === undefined ? undefined : `${id} ${key}`),
     applyFix: (jobId, label, changes) =>
       edit(
@@ -60,7 +60,7 @@ export function makerActions(edit: DocumentActions<DocumentBodies>['edit']): Mak
     addJob: (id, job) => one(job.name, { do: 'add', kind: 'job', id, body: job }),
     addBlank: (id, blank) => one(blank.name, { do: 'add', kind: 'blank', id, body: blank }),
     addArtwork: (id, artwork) => one(artwork.name, { do: 'add', kind: 'artwork', id, body: artwork }),
-    addList: (id, list) => one(list.name, { do: 'add', kind: 'priceList', id, body: list }),
+    addPriceList: (id, list) => one(list.name, { do: 'add', kind: 'priceList', id, body: list }),
     remove: (target, label) => one(label, { do: 'delete', kind: target.kind, id: idOf(target) }),
   };
 }

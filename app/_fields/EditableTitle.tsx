@@ -17,7 +17,7 @@ export function EditableTitle({ value, label, longest, onCommit }: EditableTitle
   const [editing, setEditing] = useState(false);
   const [before, setBefore] = useState(value);
   const button = useRef<HTMLButtonElement>(null);
-  const { text, trouble, change, rest } = useTextDraft({ value, onCommit, needed: true, longest });
+  const { text, problem, change, rest } = useTextDraft({ value, onCommit, needed: true, longest });
 
   const begin = () => {
     setBefore(value);
@@ -45,7 +45,7 @@ export function EditableTitle({ value, label, longest, onCommit }: EditableTitle
           type="text"
           value={text}
           aria-label={label}
-          aria-invalid={trouble !== null || undefined}
+          aria-invalid={problem !== null || undefined}
           aria-describedby="title-trouble"
           // Pressing the title asked for exactly this.
           ref={focusAll}
@@ -54,7 +54,7 @@ export function EditableTitle({ value, label, longest, onCommit }: EditableTitle
           onKeyDown={keyDown}
         />
         <span className={styles.trouble} id="title-trouble" aria-live="polite">
-          {trouble}
+          {problem}
         </span>
       </span>
     );

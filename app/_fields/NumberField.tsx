@@ -29,8 +29,8 @@ export function NumberField(props: NumberFieldProps) {
   const { label, unit, hint, caution, origin, count, labelled, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
-  const { input, trouble, waiting } = useNumberText(props);
-  const issue = trouble ?? props.issue;
+  const { input, problem, waiting } = useNumberText(props);
+  const issue = problem ?? props.issue;
   return (
     <FieldFrame {...{ id, label, unit, hint, caution, origin, count, labelled, width, issue, waiting }}>
       <input

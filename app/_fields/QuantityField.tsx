@@ -22,8 +22,8 @@ type QuantityFieldProps = Readonly<{
 export function QuantityField(props: QuantityFieldProps) {
   const ownId = useId();
   const id = props.id ?? ownId;
-  const { input, trouble, waiting } = useNumberText({ ...props, decimals: 0, min: 0 });
-  const issue = trouble ?? props.issue;
+  const { input, problem, waiting } = useNumberText({ ...props, decimals: 0, min: 0 });
+  const issue = problem ?? props.issue;
   return (
     <div className={styles.field}>
       <div className={styles.size}>

@@ -20,7 +20,7 @@ export const measuresOf = (workshop: Workshop | null): Measures =>
     : { units: workshop.units, currency: workshop.currency };
 
 /** The measures in force around a field. */
-export const MakerMeasures = createContext<Measures>(measuresOf(null));
+export const MeasuresContext = createContext<Measures>(measuresOf(null));
 
 /** Reads the measures in force. */
-export const useMeasures = () => useContext(MakerMeasures);
+export const useMeasures = () => useContext(MeasuresContext);

@@ -7,7 +7,7 @@ import { appDocuments } from '@/app/_store/appDocuments';
 import styles from './ErrorScreen.module.css';
 
 /** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
-export function Trouble({ onRetry }: Readonly<{ onRetry: () => void }>) {
+export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
   const [missing, setMissing] = useState<string | null>(null);
   const saveCopy = async () => setMissing(await saveEverything(appDocuments().actions.exportWithFiles));
   return (

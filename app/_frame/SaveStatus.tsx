@@ -1,15 +1,15 @@
 import styles from './SaveStatus.module.css';
 
 /** Whether what is on screen is also on this device. */
-export type Kept =
+export type SaveState =
   | Readonly<{ kind: 'keeping' }>
   | Readonly<{ kind: 'kept'; at: string }>
   | Readonly<{ kind: 'notKept'; why: string }>;
 
-type KeptStateProps = Readonly<{ kept: Kept; onRetry?: () => void }>;
+type SaveStatusProps = Readonly<{ kept: SaveState; onRetry?: () => void }>;
 
 /** Says quietly that all is kept, and aloud when it is not. */
-export function KeptState({ kept, onRetry }: KeptStateProps) {
+export function SaveStatus({ kept, onRetry }: SaveStatusProps) {
   if (kept.kind === 'notKept')
     return (
       <p className={styles.notKept} role="alert">

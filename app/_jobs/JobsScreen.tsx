@@ -1,9 +1,9 @@
 'use client';
 
-import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { JobList } from './JobList';
 
 /** The list of all jobs. */
-export function JobsRoom() {
-  return <WithWorkshop>{(maker) => <JobList maker={maker} />}</WithWorkshop>;
+export function JobsScreen() {
+  return <WithWorkspace>{(workspace) => <JobList workspace={workspace} />}</WithWorkspace>;
 }

@@ -1,6 +1,6 @@
 import { today } from '@/app/_clock/useToday';
 import { newId } from '@/app/_documents/newId';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { freeName } from '@/lib/drafts/freeName';
 import { newJob } from '@/lib/drafts/newJob';
 import type { Job } from '@/shared/schemas/job';
@@ -12,7 +12,7 @@ export interface JobMaking {
 }
 
 /** @returns how new jobs are made from a maker's documents, each as one step to undo. */
-export function jobMaking({ workshop, blanks, jobs, edit }: ReadyMaker): JobMaking {
+export function jobMaking({ workshop, blanks, jobs, edit }: ReadyWorkspace): JobMaking {
   return {
     begin: () => {
       const id = newId();

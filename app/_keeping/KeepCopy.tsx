@@ -2,9 +2,9 @@
 
 import { type ChangeEvent, useId, useRef, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import type { Maker } from '@/app/_documents/useWorkspace';
-import { notKeptText } from '@/app/_words/store/saveFailureWords';
-import { backupText } from '@/app/_words/store/storedWords';
+import type { Workspace } from '@/app/_documents/useWorkspace';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { backupWords } from '@/app/_words/store/storedWords';
 import styles from './KeepCopy.module.css';
 import { saveEverything } from './saveEverything';
 
@@ -16,7 +16,7 @@ type Answer =
 const MOST_TOLD = 5;
 
 /** Saves everything as one file, and brings such a file back. */
-export function KeepCopy({ maker, level }: Readonly<{ maker: Maker; level: 2 | 3 }>) {
+export function KeepCopy({ workspace, level }: Readonly<{ workspace: Workspace; level: 2 | 3 }>) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [answer, setAnswer] = useState<Answer | null>(null);
@@ -28,18 +28,18 @@ export function KeepCopy({ maker, level }: Readonly<{ maker: Maker; level: 2 | 3
     if (chosen !== undefined) setAnswer(await readChosen(chosen));
   };
   const saveCopy = async () => {
-    const missing = await saveEverything(maker.exportWithFiles);
+    const missing = await saveEverything(workspace.exportWithFiles);
     if (missing !== null) setAnswer(wrong([missing], null));
   };
   const bringBack = async (name: string, file: unknown) => {
-    const outcome = await maker.importAll(`Copy “${name}”`, file);
+    const outcome = await workspace.importAll(`Copy “${name}”`, file);
     switch (outcome.state) {
       case 'replaced':
         return setAnswer(said(`“${name}” is back. Undo brings what was here before.`));
       case 'notKept':
-        return setAnswer(wrong([notKeptText[outcome.why]]));
+        return setAnswer(wrong([saveFailureWords[outcome.why]]));
       case 'refused':
-        return setAnswer(wrong(toldOf(outcome.findings.map(backupText))));
+        return setAnswer(wrong(toldOf(outcome.findings.map(backupWords))));
       default:
         return outcome satisfies never;
     }

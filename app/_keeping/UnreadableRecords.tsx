@@ -1,18 +1,18 @@
 'use client';
 
 import { FindingRow } from '@/app/_controls/FindingRow';
-import type { Maker } from '@/app/_documents/useWorkspace';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { recordName, recordReason } from '@/app/_words/store/recordWords';
 import { kindWords } from '@/app/_words/store/storedWords';
 import { saveFile } from './saveFile';
 import styles from './UnreadableRecords.module.css';
 
-type UnreadableRecordsProps = Readonly<{ maker: Maker; level: 2 | 3 }>;
+type UnreadableRecordsProps = Readonly<{ workspace: Workspace; level: 2 | 3 }>;
 
 /** Records that are kept though nothing here can read them, each with its reason; nothing where all can be read. */
-export function UnreadableRecords({ maker, level }: UnreadableRecordsProps) {
-  const { unreadable } = maker;
+export function UnreadableRecords({ workspace, level }: UnreadableRecordsProps) {
+  const { unreadable } = workspace;
   const context = useTextContext();
   if (unreadable.length === 0) return null;
   const Heading = level === 2 ? 'h2' : 'h3';

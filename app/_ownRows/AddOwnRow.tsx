@@ -14,7 +14,7 @@ import styles from './AddOwnRow.module.css';
 import { FormulaField } from './FormulaField';
 import { ownRowId } from './ownRowId';
 import { driverChoices } from './ownRowWords';
-import { useFormulaTroubles } from './useFormulaProblems';
+import { useFormulaProblems } from './useFormulaProblems';
 
 type AddOwnRowProps = Readonly<{
   /** Ids of own rows that exist. */
@@ -45,8 +45,8 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
     everyRow === undefined || way !== 'formula' || formula.trim() === ''
       ? null
       : { id, label: label.trim(), outOfPocket: true, cost: { kind: 'formula', formula } };
-  const judged = useFormulaTroubles(unread, everyRow ?? [], placements);
-  const troubles = judged.kind === 'read' ? judged.troubles : [];
+  const judged = useFormulaProblems(unread, everyRow ?? [], placements);
+  const problems = judged.kind === 'read' ? judged.problems : [];
   const box = useRef<HTMLDivElement>(null);
   const wasOpen = useRef(open);
   useEffect(() => {
@@ -66,7 +66,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
       ? 'The row needs a name first.'
       : way === 'formula' && formula.trim() === ''
         ? 'The formula is still empty.'
-        : troubles.length > 0
+        : problems.length > 0
           ? 'The formula cannot be read yet.'
           : waitingFor[judged.kind];
   const close = () => {
@@ -129,7 +129,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
         {way === 'formula' && (
           <FormulaField
             id={formulaId}
-            {...{ formula, troubles, placements }}
+            {...{ formula, problems, placements }}
             everyRow={everyRow ?? []}
             onCommit={setFormula}
           />

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { findingText } from '@/app/_words/findings/findingWords';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import styles from './FormulaField.module.css';
@@ -13,20 +13,20 @@ type FormulaFieldProps = Readonly<{
   id: string;
   formula: string;
   /** Findings about this formula. */
-  troubles: readonly Finding[];
+  problems: readonly Finding[];
   everyRow: readonly OwnRow[];
   placements: number;
   onCommit: (formula: string) => void;
 }>;
 
 /** A formula over the names of the grid; a bad one stays as typed, and the place of its error is shown. */
-export function FormulaField({ id, formula, troubles, everyRow, placements, onCommit }: FormulaFieldProps) {
+export function FormulaField({ id, formula, problems, everyRow, placements, onCommit }: FormulaFieldProps) {
   const context = useTextContext();
   // While a formula is being typed it is wrong at nearly every letter: it is judged when the typing rests.
   const [typing, setTyping] = useState(false);
-  const [trouble] = typing ? [] : troubles;
-  const words = trouble === undefined ? null : findingText(trouble, context);
-  const at = typeof trouble?.facts.at === 'number' ? trouble.facts.at - 1 : null;
+  const [problem] = typing ? [] : problems;
+  const words = problem === undefined ? null : findingWords(problem, context);
+  const at = typeof problem?.facts.at === 'number' ? problem.facts.at - 1 : null;
 
   const insert = (name: string) => {
     const field = document.getElementById(id);

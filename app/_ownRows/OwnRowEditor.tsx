@@ -10,7 +10,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { RateField } from '@/app/_fields/RateField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
@@ -18,7 +18,7 @@ import type { FieldPath } from '@/shared/setIn';
 import { FormulaField } from './FormulaField';
 import styles from './OwnRowEditor.module.css';
 import { driverChoices, ownRowWords } from './ownRowWords';
-import { troublesOfRow } from './problemsOfRow';
+import { problemsOfRow } from './problemsOfRow';
 
 type OwnRowEditorProps = Readonly<{
   of: 'job' | 'workshop';
@@ -41,7 +41,7 @@ export function OwnRowEditor(props: OwnRowEditorProps) {
   const path = (...rest: FieldPath): FieldPath => ['ownRows', index, ...rest];
   const idOf = (...rest: FieldPath) =>
     of === 'job' ? fieldId(path(...rest)) : workshopFieldId(path(...rest));
-  const troubles = troublesOfRow(findings, row, of, index);
+  const problems = problemsOfRow(findings, row, of, index);
   const adds = sheet?.values[row.id]?.[sheet.cases.length];
   return (
     <li>
@@ -49,10 +49,10 @@ export function OwnRowEditor(props: OwnRowEditorProps) {
         summary={label}
         line={
           <>
-            {troubles.length > 0 && <strong className={styles.stop}>can’t be worked out · </strong>}
+            {problems.length > 0 && <strong className={styles.stop}>can’t be worked out · </strong>}
             {ownRowWords(row, context)}
             {of === 'workshop' && ' · in every job'}
-            {adds != null && ` · adds ${speakerOf(context).money(adds)}`}
+            {adds != null && ` · adds ${formatterFor(context).money(adds)}`}
           </>
         }
         holds={[idOf()]}
@@ -93,7 +93,7 @@ export function OwnRowEditor(props: OwnRowEditorProps) {
             <FormulaField
               id={idOf('cost', 'formula')}
               formula={cost.formula}
-              troubles={troubles}
+              problems={problems}
               everyRow={everyRow}
               placements={placements}
               onCommit={(formula) => onSet(`Formula of ${label}`, path('cost', 'formula'), formula)}

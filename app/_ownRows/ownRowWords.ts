@@ -1,4 +1,4 @@
-import { speakerOf, type TextContext } from '@/app/_words/formatter';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
 
 /** Drivers of an own row, in words after “each”. */
@@ -15,5 +15,5 @@ export const driverChoices: readonly { readonly value: OwnRowDriver; readonly la
 export function ownRowWords({ cost }: OwnRow, context: TextContext): string {
   if (cost.kind === 'formula') return 'by your formula';
   if (cost.amount === null) return `each ${cost.driver}, amount missing`;
-  return `${speakerOf(context).money(cost.amount.value)} each ${cost.driver}`;
+  return `${formatterFor(context).money(cost.amount.value)} each ${cost.driver}`;
 }

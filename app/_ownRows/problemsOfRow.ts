@@ -2,7 +2,7 @@ import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 
 /** @returns the findings that speak of one own row: its formula cannot be read, leads in a circle, or gives an error. */
-export function troublesOfRow(
+export function problemsOfRow(
   findings: readonly Finding[],
   row: OwnRow,
   of: 'job' | 'workshop',

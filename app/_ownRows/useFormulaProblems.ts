@@ -4,9 +4,9 @@ import { useEffect, useState } from 'react';
 import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 
-export type FormulaTroubles =
+export type FormulaProblems =
   | { readonly kind: 'notRead' }
-  | { readonly kind: 'read'; readonly troubles: readonly Finding[] }
+  | { readonly kind: 'read'; readonly problems: readonly Finding[] }
   /** The code that reads formulas could not be fetched. */
   | { readonly kind: 'noReader' };
 
@@ -16,27 +16,27 @@ export type FormulaTroubles =
  *
  * @param row null where there is no formula to judge
  */
-export function useFormulaTroubles(
+export function useFormulaProblems(
   row: OwnRow | null,
   others: readonly OwnRow[],
   placements: number,
-): FormulaTroubles {
+): FormulaProblems {
   const asked = row === null ? '' : JSON.stringify([row, others, placements]);
-  const [told, setTold] = useState<{ readonly asked: string; readonly troubles: FormulaTroubles } | null>(
+  const [told, setTold] = useState<{ readonly asked: string; readonly problems: FormulaProblems } | null>(
     null,
   );
   useEffect(() => {
     if (row === null || told?.asked === asked) return;
     let isWanted = true;
-    const tell = (troubles: FormulaTroubles) => isWanted && setTold({ asked, troubles });
+    const tell = (problems: FormulaProblems) => isWanted && setTold({ asked, problems });
     import('./judgeOwnFormula').then(
-      ({ judgeOwnFormula }) => tell({ kind: 'read', troubles: judgeOwnFormula(row, others, placements) }),
+      ({ judgeOwnFormula }) => tell({ kind: 'read', problems: judgeOwnFormula(row, others, placements) }),
       () => tell({ kind: 'noReader' }),
     );
     return () => {
       isWanted = false;
     };
   }, [asked, told, row, others, placements]);
-  if (row === null) return { kind: 'read', troubles: [] };
-  return told?.asked === asked ? told.troubles : { kind: 'notRead' };
+  if (row === null) return { kind: 'read', problems: [] };
+  return told?.asked === asked ? told.problems : { kind: 'notRead' };
 }

@@ -7,25 +7,28 @@ import { FindingRow } from '@/app/_controls/FindingRow';
 import { Fold } from '@/app/_controls/Fold';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { offerLine, refusalWords } from '@/app/_words/priceLists/offerWords';
 import { chargeChoices } from '@/app/_words/priceLists/paperWords';
-import type { ListItem, PriceListDocument } from '@/shared/schemas/priceList';
+import type { PriceList, PriceListItem } from '@/shared/schemas/priceList';
 import { ItemCharges } from './ItemCharges';
-import styles from './Lists.module.css';
+import styles from './PriceLists.module.css';
 import type { ItemOffer } from './useListOffers';
 
 type DraftItemsProps = Readonly<{
   id: string;
-  list: PriceListDocument;
+  list: PriceList;
   offers: readonly ItemOffer[];
-  maker: ReadyMaker;
+  workspace: ReadyWorkspace;
 }>;
 
 /** What the next version offers: lines of jobs, each with the charges that are named beside it. */
-export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
-  const setItems = (label: string, to: (items: readonly ListItem[]) => readonly ListItem[], key?: string) =>
-    maker.changeList(id, label, (now) => ({ ...now, items: [...to(now.items)] }), key);
+export function DraftItems({ id, list, offers, workspace }: DraftItemsProps) {
+  const setItems = (
+    label: string,
+    to: (items: readonly PriceListItem[]) => readonly PriceListItem[],
+    key?: string,
+  ) => workspace.changePriceList(id, label, (now) => ({ ...now, items: [...to(now.items)] }), key);
   const falling = list.items.filter((_, index) => offers[index]?.kind === 'falls');
   return (
     <>
@@ -37,7 +40,7 @@ export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
             key={item.id}
             item={item}
             offer={offers[index] ?? { kind: 'asked' }}
-            maker={maker}
+            workspace={workspace}
             onChange={(label, change, key) =>
               setItems(
                 label,
@@ -52,11 +55,11 @@ export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
         ))}
       </ul>
       {falling.length > 1 && (
-        <Button onPress={() => capAll(maker, falling)}>Sell all {falling.length} under a cap</Button>
+        <Button onPress={() => capAll(workspace, falling)}>Sell all {falling.length} under a cap</Button>
       )}
       <AddItem
         list={list}
-        maker={maker}
+        workspace={workspace}
         onAdd={(item, name) => setItems(`Add ${name} to the list`, (items) => [...items, item])}
       />
     </>
@@ -66,7 +69,7 @@ export function DraftItems({ id, list, offers, maker }: DraftItemsProps) {
 // Helpers
 
 /** One step to undo, whichever jobs the items are of. */
-function capAll({ edit }: ReadyMaker, items: readonly ListItem[]): void {
+function capAll({ edit }: ReadyWorkspace, items: readonly PriceListItem[]): void {
   const lines = (jobId: string) => items.filter((item) => item.jobId === jobId).map(({ lineId }) => lineId);
   edit(
     'Cap on the items of the list',
@@ -83,24 +86,24 @@ function capAll({ edit }: ReadyMaker, items: readonly ListItem[]): void {
 }
 
 type DraftItemProps = Readonly<{
-  item: ListItem;
+  item: PriceListItem;
   offer: ItemOffer;
-  maker: ReadyMaker;
-  onChange: (label: string, change: Partial<ListItem>, key?: string) => void;
+  workspace: ReadyWorkspace;
+  onChange: (label: string, change: Partial<PriceListItem>, key?: string) => void;
   onRemove: (name: string) => void;
 }>;
 
-function DraftItem({ item, offer, maker, onChange, onRemove }: DraftItemProps) {
-  const job = maker.jobs.find(({ id }) => id === item.jobId)?.job;
+function DraftItem({ item, offer, workspace, onChange, onRemove }: DraftItemProps) {
+  const job = workspace.jobs.find(({ id }) => id === item.jobId)?.job;
   const lineIndex = job?.lines.findIndex(({ id }) => id === item.lineId) ?? -1;
   const name = job?.lines[lineIndex]?.name ?? 'an item';
-  const refusal = refusalWords(offer, name, maker.workshop);
-  const cure =
+  const refusal = refusalWords(offer, name, workspace.workshop);
+  const remedy =
     offer.kind === 'falls'
       ? {
           label: 'Sell it under a cap',
           onFix: () =>
-            void maker.setField(
+            void workspace.setField(
               { kind: 'job', id: item.jobId },
               `Cap on ${name}`,
               ['lines', lineIndex, 'selling'],
@@ -121,10 +124,10 @@ function DraftItem({ item, offer, maker, onChange, onRemove }: DraftItemProps) {
       </div>
       <div className={styles.offer}>
         {refusal === null ? (
-          <p className={styles.quiet}>{offerLine(offer, maker.workshop)}</p>
+          <p className={styles.quiet}>{offerLine(offer, workspace.workshop)}</p>
         ) : (
           <ul className={styles.findings}>
-            <FindingRow severity="stop" {...refusal} fix={cure} />
+            <FindingRow severity="stop" {...refusal} fix={remedy} />
           </ul>
         )}
       </div>
@@ -137,22 +140,22 @@ function DraftItem({ item, offer, maker, onChange, onRemove }: DraftItemProps) {
             .toLocaleLowerCase() || 'nothing'
         }
       >
-        <ItemCharges item={item} name={name} currency={maker.workshop.currency} onChange={onChange} />
+        <ItemCharges item={item} name={name} currency={workspace.workshop.currency} onChange={onChange} />
       </Fold>
     </li>
   );
 }
 
 type AddItemProps = Readonly<{
-  list: PriceListDocument;
-  maker: ReadyMaker;
-  onAdd: (item: ListItem, name: string) => void;
+  list: PriceList;
+  workspace: ReadyWorkspace;
+  onAdd: (item: PriceListItem, name: string) => void;
 }>;
 
 const MOST_ITEMS = 20;
 
-function AddItem({ list, maker, onAdd }: AddItemProps) {
-  const choices = maker.jobs.flatMap(({ id: jobId, job }) =>
+function AddItem({ list, workspace, onAdd }: AddItemProps) {
+  const choices = workspace.jobs.flatMap(({ id: jobId, job }) =>
     job.lines
       .filter(({ id }) => !list.items.some((item) => item.jobId === jobId && item.lineId === id))
       .map(({ id: lineId, name }) => ({

@@ -2,18 +2,18 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
-import type { Issued, IssueRefusal } from '@/lib/priceLists/issueList';
-import type { PriceListDocument } from '@/shared/schemas/priceList';
-import styles from './Lists.module.css';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { Issued, IssueRefusal } from '@/lib/priceLists/issuePriceList';
+import type { PriceList } from '@/shared/schemas/priceList';
+import styles from './PriceLists.module.css';
 
 type IssuePartProps = Readonly<{
   id: string;
-  list: PriceListDocument;
+  list: PriceList;
   /** True while the prices are being made. */
   isBusy: boolean;
   issued: Issued;
-  maker: ReadyMaker;
+  workspace: ReadyWorkspace;
   onIssued: (number: number) => void;
 }>;
 
@@ -25,7 +25,7 @@ const refusals: Readonly<Record<IssueRefusal, string>> = {
 };
 
 /** Freezes the draft as the next version. */
-export function IssuePart({ id, list, isBusy, issued, maker, onIssued }: IssuePartProps) {
+export function IssuePart({ id, list, isBusy, issued, workspace, onIssued }: IssuePartProps) {
   const [told, setTold] = useState<string | null>(null);
   const number = (list.versions.at(-1)?.number ?? 0) + 1;
   const issue = () => {
@@ -34,7 +34,7 @@ export function IssuePart({ id, list, isBusy, issued, maker, onIssued }: IssuePa
       return;
     }
     setTold(null);
-    const outcome = maker.changeList(id, `Issue version ${number}`, (now) => ({
+    const outcome = workspace.changePriceList(id, `Issue version ${number}`, (now) => ({
       ...now,
       versions: [...now.versions, issued.version],
     }));

@@ -4,16 +4,16 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { chargeChoices } from '@/app/_words/priceLists/paperWords';
-import { type ListedCharge, type ListItem, listedCharges } from '@/shared/schemas/priceList';
+import { type ListedCharge, listedCharges, type PriceListItem } from '@/shared/schemas/priceList';
 import { currencyDigits } from '@/shared/tables/currencies';
-import styles from './Lists.module.css';
+import styles from './PriceLists.module.css';
 
 type ItemChargesProps = Readonly<{
-  item: ListItem;
+  item: PriceListItem;
   name: string;
   currency: string;
   /** Quick changes with the same key undo as one. */
-  onChange: (label: string, change: Partial<ListItem>, key?: string) => void;
+  onChange: (label: string, change: Partial<PriceListItem>, key?: string) => void;
 }>;
 
 /** The charges that are named beside an item, each suggested or at an amount of the maker's own. */

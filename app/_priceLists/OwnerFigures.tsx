@@ -1,15 +1,15 @@
 import { breakWords } from '@/app/_words/docket/breakWords';
-import { speakerOf, type TextContext } from '@/app/_words/formatter';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { moneyOf } from '@/app/_words/priceLists/paperWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import type { ListVersion } from '@/shared/schemas/priceList';
-import styles from './Lists.module.css';
+import type { PriceListVersion } from '@/shared/schemas/priceList';
+import styles from './PriceLists.module.css';
 
-type OwnerFiguresProps = Readonly<{ version: ListVersion; context: TextContext }>;
+type OwnerFiguresProps = Readonly<{ version: PriceListVersion; context: TextContext }>;
 
 /** What each price leaves where it leaves least: for the maker's eyes, never on the paper. */
 export function OwnerFigures({ version, context }: OwnerFiguresProps) {
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const money = moneyOf(version.currency, usableLocale(context.locale));
   return (
     <section className={styles.part} aria-labelledby="owner-heading">
@@ -43,9 +43,9 @@ export function OwnerFigures({ version, context }: OwnerFiguresProps) {
                   <td>
                     {tariff === null ? money(each) : `${money(tariff.start)} + ${money(tariff.each)} each`}
                   </td>
-                  <td>{speak.share(leastMargin)}</td>
+                  <td>{formatter.share(leastMargin)}</td>
                   <td>
-                    {speak.count(leastAt, 'piece')}, {leastSize}
+                    {formatter.count(leastAt, 'piece')}, {leastSize}
                   </td>
                 </tr>
               )),

@@ -5,12 +5,12 @@ import { flushSync } from 'react-dom';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
-import { speakerOf } from '@/app/_words/formatter';
-import type { ListVersion, PriceListDocument } from '@/shared/schemas/priceList';
-import { ListPaper } from './ListPaper';
-import styles from './Lists.module.css';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import { OwnerFigures } from './OwnerFigures';
+import { PriceListPaper } from './PriceListPaper';
+import styles from './PriceLists.module.css';
 import { paperPages } from './paperPages';
 
 /** The choice that is no version yet. */
@@ -18,19 +18,19 @@ export const DRAFT = 'draft';
 
 type PaperPartProps = Readonly<{
   id: string;
-  list: PriceListDocument;
-  maker: ReadyMaker;
+  list: PriceList;
+  workspace: ReadyWorkspace;
   /** What is looked at: the draft, or the number of a version. */
   shown: string;
   onShow: (shown: string) => void;
   /** Null where there is nothing to print yet. */
-  paper: ListVersion | null;
+  paper: PriceListVersion | null;
   isBusy: boolean;
 }>;
 
 /** The one paper that is looked at: chosen, printed, and beneath it what is for the maker alone. */
-export function PaperPart({ id, list, maker, shown, onShow, paper, isBusy }: PaperPartProps) {
-  const speak = speakerOf(maker.workshop);
+export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }: PaperPartProps) {
+  const formatter = formatterFor(workspace.workshop);
   const [printed, setPrinted] = useState<'paper' | 'owner'>('paper');
   useEffect(() => {
     const back = () => setPrinted('paper');
@@ -59,7 +59,7 @@ export function PaperPart({ id, list, maker, shown, onShow, paper, isBusy }: Pap
               { value: DRAFT, label: `Version ${(list.versions.at(-1)?.number ?? 0) + 1}, draft` },
               ...list.versions.toReversed().map(({ number, issuedOn }) => ({
                 value: String(number),
-                label: `Version ${number}, ${speak.day(issuedOn)}`,
+                label: `Version ${number}, ${formatter.day(issuedOn)}`,
               })),
             ]}
             onCommit={onShow}
@@ -72,7 +72,7 @@ export function PaperPart({ id, list, maker, shown, onShow, paper, isBusy }: Pap
               { value: 'letter', label: 'Letter' },
             ]}
             onCommit={(chosen) =>
-              maker.changeList(id, 'Paper of the list', (now) => ({ ...now, paper: chosen }))
+              workspace.changePriceList(id, 'Paper of the list', (now) => ({ ...now, paper: chosen }))
             }
           />
           <Button blockedBy={blockedBy} onPress={() => print('paper')}>
@@ -95,15 +95,15 @@ export function PaperPart({ id, list, maker, shown, onShow, paper, isBusy }: Pap
       {paper !== null && (
         <>
           <div className={classes(styles.sheet, printed === 'owner' && 'screenOnly')} aria-busy={isBusy}>
-            <ListPaper
+            <PriceListPaper
               version={paper}
               isDraft={shown === DRAFT}
               size={printed === 'paper' ? size : null}
-              context={maker.workshop}
+              context={workspace.workshop}
             />
           </div>
           <div className={printed === 'owner' ? size : 'screenOnly'}>
-            <OwnerFigures version={paper} context={maker.workshop} />
+            <OwnerFigures version={paper} context={workspace.workshop} />
           </div>
         </>
       )}

@@ -3,31 +3,31 @@
 import { useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { PageHead } from '@/app/_controls/PageHead';
-import type { KeptList } from '@/app/_documents/documentsByKind';
+import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
-import { speakerOf } from '@/app/_words/formatter';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
 import { standingLine } from '@/app/_words/priceLists/standingLineWords';
-import { issueList } from '@/lib/priceLists/issueList';
+import { issuePriceList } from '@/lib/priceLists/issuePriceList';
 import { DraftPart } from './DraftPart';
 import { DRAFT, PaperPart } from './PaperPart';
 import { useListOffers } from './useListOffers';
 import { useListStates } from './useListStates';
 import { VersionStanding } from './VersionStanding';
 
-type ListDeskProps = Readonly<{ kept: KeptList; maker: ReadyMaker }>;
+type PriceListEditorProps = Readonly<{ kept: PriceListRecord; workspace: ReadyWorkspace }>;
 
 /** A price list with its next version as a draft, the versions that went out, and the one paper that is looked at. */
-export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
-  const speak = speakerOf(maker.workshop);
+export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEditorProps) {
+  const formatter = formatterFor(workspace.workshop);
   const day = useToday();
-  const { offers, isBusy } = useListOffers(maker, list.items);
+  const { offers, isBusy } = useListOffers(workspace, list.items);
   const newest = list.versions.at(-1);
-  const standings = useListStates(maker, newest);
+  const standings = useListStates(workspace, newest);
   const [chosen, setChosen] = useState(newest === undefined ? DRAFT : String(newest.number));
   // A version that undo took back is no longer there to be shown.
   const version = list.versions.find(({ number }) => String(number) === chosen);
-  const draft = issueList(list, offers, maker.workshop.currency, day);
+  const draft = issuePriceList(list, offers, workspace.workshop.currency, day);
   const show = (shown: string) => {
     setChosen(shown);
     // Once the parts have changed places.
@@ -38,7 +38,7 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
       key="paper"
       id={id}
       list={list}
-      maker={maker}
+      workspace={workspace}
       shown={version === undefined ? DRAFT : chosen}
       onShow={setChosen}
       paper={version ?? (draft.kind === 'issued' ? draft.version : null)}
@@ -48,7 +48,7 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
   const next = (
     <DraftPart
       key="draft"
-      {...{ id, list, offers, isBusy, maker }}
+      {...{ id, list, offers, isBusy, workspace }}
       issued={draft}
       onIssued={(number) => show(String(number))}
     />
@@ -63,16 +63,16 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
               label="Name of the price list"
               longest={120}
               onCommit={(name) =>
-                maker.setField({ kind: 'priceList', id }, 'Name of the price list', ['name'], name)
+                workspace.setField({ kind: 'priceList', id }, 'Name of the price list', ['name'], name)
               }
             />
           }
           line={
             newest === undefined
               ? 'Not issued yet.'
-              : `Version ${newest.number} went out on ${speak.day(newest.issuedOn)} and is valid until ${speak.day(newest.validUntil)}.`
+              : `Version ${newest.number} went out on ${formatter.day(newest.issuedOn)} and is valid until ${formatter.day(newest.validUntil)}.`
           }
-          aside={newest !== undefined && <a href="#standing-heading">{standingLine(standings, speak)}</a>}
+          aside={newest !== undefined && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}
         />
       </div>
       {/* What went out is looked at more often than what comes next. */}
@@ -82,7 +82,7 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
         <>
           {paper}
           <VersionStanding
-            workshop={maker.workshop}
+            workshop={workspace.workshop}
             version={newest}
             standings={standings}
             today={day}

@@ -3,17 +3,17 @@
 import Link from 'next/link';
 import { PageHead } from '@/app/_controls/PageHead';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
-import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
-import { ListDesk } from './PriceListEditor';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { PriceListEditor } from './PriceListEditor';
 
 /** One price list: what the next version offers, and what went out. */
-export function PriceListRoom({ listId }: Readonly<{ listId: string }>) {
+export function PriceListScreen({ listId }: Readonly<{ listId: string }>) {
   return (
-    <WithWorkshop>
-      {(maker) => {
-        const kept = maker.lists.find(({ id }) => id === listId);
-        if (kept !== undefined) return <ListDesk key={listId} kept={kept} maker={maker} />;
-        const records = maker.unreadable.filter(({ id }) => id === listId);
+    <WithWorkspace>
+      {(workspace) => {
+        const kept = workspace.lists.find(({ id }) => id === listId);
+        if (kept !== undefined) return <PriceListEditor key={listId} kept={kept} workspace={workspace} />;
+        const records = workspace.unreadable.filter(({ id }) => id === listId);
         return (
           <>
             <PageHead
@@ -24,13 +24,13 @@ export function PriceListRoom({ listId }: Readonly<{ listId: string }>) {
                   : 'It was removed, or is kept on another device. If you have just removed it, undo brings it back.'
               }
             />
-            <UnreadableRecords maker={{ ...maker, unreadable: records }} level={2} />
+            <UnreadableRecords workspace={{ ...workspace, unreadable: records }} level={2} />
             <p>
               <Link href="/price-lists">To the price lists</Link>
             </p>
           </>
         );
       }}
-    </WithWorkshop>
+    </WithWorkspace>
   );
 }

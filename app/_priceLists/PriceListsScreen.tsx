@@ -5,27 +5,27 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
-import type { KeptList } from '@/app/_documents/documentsByKind';
+import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import { newId } from '@/app/_documents/newId';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
-import { type ReadyMaker, WithWorkshop } from '@/app/_keeping/WithWorkspace';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { freeName } from '@/lib/drafts/freeName';
 import { priceListSchema } from '@/shared/schemas/priceList';
-import { ListLine } from './ListLine';
-import styles from './Lists.module.css';
+import { PriceListLine } from './PriceListLine';
+import styles from './PriceLists.module.css';
 import { paperOfLocale } from './paperOfLocale';
 
 /** Every price list of the maker. */
-export function PriceListsRoom() {
-  return <WithWorkshop>{(maker) => <Room maker={maker} />}</WithWorkshop>;
+export function PriceListsScreen() {
+  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
+function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
   const [removed, setRemoved] = useState<string | null>(null);
-  const { lists, workshop } = maker;
+  const { lists, workshop } = workspace;
   const begin = () => {
     const id = newId();
     const name = freeName(
@@ -33,10 +33,10 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
       lists.map(({ list }) => list.name),
     );
     const body = priceListSchema.parse({ name, paper: paperOfLocale(workshop.locale) });
-    if (maker.addList(id, body).state === 'shown') router.push(`/price-lists/${id}`);
+    if (workspace.addPriceList(id, body).state === 'shown') router.push(`/price-lists/${id}`);
   };
-  const remove = ({ id, list }: KeptList) => {
-    maker.remove({ kind: 'priceList', id }, `Remove ${list.name}`);
+  const remove = ({ id, list }: PriceListRecord) => {
+    workspace.remove({ kind: 'priceList', id }, `Remove ${list.name}`);
     setRemoved(list.name);
   };
   return (
@@ -51,11 +51,14 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
         }
       />
       <RemovedNote
-        what={maker.undoLabel === `Remove ${removed}` ? removed : null}
-        onUndo={() => void maker.undo()}
+        what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void workspace.undo()}
       />
       <UnreadableRecords
-        maker={{ ...maker, unreadable: maker.unreadable.filter(({ kind }) => kind === 'priceList') }}
+        workspace={{
+          ...workspace,
+          unreadable: workspace.unreadable.filter(({ kind }) => kind === 'priceList'),
+        }}
         level={2}
       />
       {lists.length === 0 ? (
@@ -63,7 +66,7 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
       ) : (
         <ul className={styles.list}>
           {lists.map((kept) => (
-            <ListLine key={kept.id} kept={kept} maker={maker} onRemove={() => remove(kept)} />
+            <PriceListLine key={kept.id} kept={kept} workspace={workspace} onRemove={() => remove(kept)} />
           ))}
         </ul>
       )}

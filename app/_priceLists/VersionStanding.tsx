@@ -3,16 +3,16 @@
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { FindingRow } from '@/app/_controls/FindingRow';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { agedWords, standingWords } from '@/app/_words/priceLists/standingWords';
-import type { ListVersion } from '@/shared/schemas/priceList';
+import type { PriceListVersion } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
-import styles from './Lists.module.css';
+import styles from './PriceLists.module.css';
 import type { ItemStanding } from './useListStates';
 
 type VersionStandingProps = Readonly<{
   workshop: Workshop;
-  version: ListVersion;
+  version: PriceListVersion;
   /** In the order of its items. */
   standings: readonly ItemStanding[];
   today: string;
@@ -54,7 +54,7 @@ export function VersionStanding({ workshop, version, standings, today, onDraft }
           {isOver && (
             <FindingRow
               severity="note"
-              sentence={`It was valid until ${speakerOf(workshop).day(version.validUntil)}.`}
+              sentence={`It was valid until ${formatterFor(workshop).day(version.validUntil)}.`}
               detail="Who still has it may ask for its prices. Issue a new version."
             />
           )}

@@ -1,4 +1,4 @@
-import type { ListVersion } from '@/shared/schemas/priceList';
+import type { PriceListVersion } from '@/shared/schemas/priceList';
 
 /* What the printed parts take in height, in mm, as measured on prints of the paper; rather too much than too little. */
 const HEAD_MM = 18;
@@ -17,7 +17,7 @@ const roomMm = { a4: 297 - 28, letter: 279.4 - 28 } as const;
 
 /** @returns about how many pages a version takes when it is printed. */
 export function paperPages(
-  { items, notes, from, leadTime }: Pick<ListVersion, 'items' | 'notes' | 'from' | 'leadTime'>,
+  { items, notes, from, leadTime }: Pick<PriceListVersion, 'items' | 'notes' | 'from' | 'leadTime'>,
   paper: 'a4' | 'letter',
 ): number {
   const lines = (text: string, letters: number): number =>

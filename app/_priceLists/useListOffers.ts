@@ -2,10 +2,10 @@
 
 import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { FrozenOutcome } from '@/lib/priceLists/freezeItem';
-import type { ListItem } from '@/shared/schemas/priceList';
+import type { PriceListItem } from '@/shared/schemas/priceList';
 
 /** What an item would be issued as today; `asked` until the sums are made. */
 export type ItemOffer =
@@ -22,8 +22,8 @@ export interface ListOffers {
 
 /** Prices every item of a list with today's rates, in the study worker. */
 export function useListOffers(
-  { workshop, blanks, artworks, jobs }: ReadyMaker,
-  items: readonly ListItem[],
+  { workshop, blanks, artworks, jobs }: ReadyWorkspace,
+  items: readonly PriceListItem[],
 ): ListOffers {
   const asOf = useToday();
   const asks = useMemo(
@@ -36,14 +36,14 @@ export function useListOffers(
       }),
     [asOf, workshop, blanks, artworks, jobs, items],
   );
-  const told = useStudies('freezeItem', asks);
+  const results = useStudies('freezeItem', asks);
   return {
     offers: items.map(({ id, jobId }): ItemOffer => {
       if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
-      const found = told.get(id);
+      const found = results.get(id);
       if (found === undefined) return { kind: 'asked' };
       return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
     }),
-    isBusy: asks.some((ask) => told.get(ask.key)?.ask !== ask),
+    isBusy: asks.some((ask) => results.get(ask.key)?.ask !== ask),
   };
 }

@@ -2,10 +2,10 @@
 
 import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { ItemState } from '@/lib/priceLists/compareItem';
-import type { ListVersion } from '@/shared/schemas/priceList';
+import type { PriceListVersion } from '@/shared/schemas/priceList';
 
 /** How an issued item stands today; `asked` until the sums are made. */
 export type ItemStanding = ItemState | { readonly kind: 'gone' | 'asked' } | FailedItem;
@@ -17,8 +17,8 @@ interface FailedItem {
 
 /** Holds the items of a version against today's rates, in the study worker; in the order of the version. */
 export function useListStates(
-  { workshop, blanks, artworks, jobs }: ReadyMaker,
-  version: ListVersion | undefined,
+  { workshop, blanks, artworks, jobs }: ReadyWorkspace,
+  version: PriceListVersion | undefined,
 ): readonly ItemStanding[] {
   const asOf = useToday();
   const asks = useMemo(
@@ -37,10 +37,10 @@ export function useListStates(
       }),
     [asOf, workshop, blanks, artworks, jobs, version],
   );
-  const told = useStudies('compareItem', asks);
+  const results = useStudies('compareItem', asks);
   return (version?.items ?? []).map(({ id, jobId }): ItemStanding => {
     if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
-    const found = told.get(id);
+    const found = results.get(id);
     if (found === undefined || !asks.includes(found.ask)) return { kind: 'asked' };
     return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
   });

@@ -1,4 +1,4 @@
-import { findingText } from '@/app/_words/findings/findingWords';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
 import { documentFindings } from '@/lib/findings/documentFindings';
 import type { Finding } from '@/shared/finding';
@@ -28,15 +28,15 @@ export function answerRequest(request: unknown, today: string): EdgeAnswer {
   if (!parsed.success)
     return {
       kind: 'unusable',
-      findings: documentFindings(parsed.error, 'request', { value }).map(speak(plain)),
+      findings: documentFindings(parsed.error, 'request', { value }).map(formatter(plain)),
     };
   const { workshop } = parsed.data;
   const answer = priceJob(parsed.data, edgeGrid());
   const context = { locale: workshop.locale, units: workshop.units, currency: workshop.currency };
-  return { kind: 'answered', ...answer, findings: answer.findings.map(speak(context)) };
+  return { kind: 'answered', ...answer, findings: answer.findings.map(formatter(context)) };
 }
 
-type Context = Parameters<typeof findingText>[1];
+type Context = Parameters<typeof findingWords>[1];
 
 const plain: Context = {
   locale: 'en',
@@ -44,10 +44,10 @@ const plain: Context = {
   units: { length: 'mm', temperature: 'C', pressure: 'kPa', volume: 'mL', distance: 'km' },
 };
 
-const speak =
+const formatter =
   (context: Context) =>
   (finding: Finding): SpokenFinding => {
-    const { sentence, detail } = findingText(finding, context);
+    const { sentence, detail } = findingWords(finding, context);
     return { ...finding, message: sentence, detail };
   };
 

@@ -18,7 +18,7 @@ export function moveFlag(
     ArrowDown: value - stride,
     PageUp: value + step * longStep,
     PageDown: value - step * longStep,
-    Home: bounds.min,
+    Region: bounds.min,
     End: bounds.max,
   };
   const next = moved[key];

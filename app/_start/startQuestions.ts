@@ -1,4 +1,4 @@
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { OWN_BLANK_ID, OWN_JOB_ID } from '@/lib/examples/ownWorkshop';
 import type { Rate } from '@/shared/schemas/rate';
 import type { FieldPath } from '@/shared/setIn';
@@ -15,7 +15,7 @@ import {
 } from '@/shared/tables/typicalRates';
 
 /** One figure of the walk through a new workshop. */
-export interface StartStep {
+export interface StartQuestion {
   readonly label: string;
   /** What moves when it moves. */
   readonly changes: string;
@@ -26,31 +26,31 @@ export interface StartStep {
 }
 
 /** The figures that matter most, in order; in a currency in which nothing is typical, every amount a first price needs. */
-export function startSteps(maker: ReadyMaker): readonly StartStep[] {
-  const asked = new Map<number, StartStep>();
+export function startQuestions(workspace: ReadyWorkspace): readonly StartQuestion[] {
+  const asked = new Map<number, StartQuestion>();
   for (const name of rateNames) {
     const place = rateDefinition(name).asked;
-    if (place !== undefined) asked.set(place, catalogueStep(maker, name));
+    if (place !== undefined) asked.set(place, catalogueStep(workspace, name));
   }
   // The places between are kept for what does not hang on the workshop as a whole.
-  asked.set(4, shirtStep(maker));
-  asked.set(9, handStep(maker));
+  asked.set(4, shirtQuestion(workspace));
+  asked.set(9, handQuestion(workspace));
   asked.set(
     11,
-    partStep(
-      maker,
+    partQuestion(
+      workspace,
       otherTypicals.sheetPrice,
       'Every sheet that is printed, tests and spoiled ones too.',
       ['sheets', 0, 'price'],
-      maker.workshop.sheets[0]?.price,
+      workspace.workshop.sheets[0]?.price,
     ),
   );
   const ordered = [...asked].toSorted(([a], [b]) => a - b).map(([, step]) => step);
-  const isStranger = !typicalMoneyCurrencies.includes(maker.workshop.currency);
-  return isStranger ? [...ordered, ...amountSteps(maker)] : ordered;
+  const isStranger = !typicalMoneyCurrencies.includes(workspace.workshop.currency);
+  return isStranger ? [...ordered, ...amountSteps(workspace)] : ordered;
 }
 
-function catalogueStep({ workshop, setField }: ReadyMaker, name: RateName): StartStep {
+function catalogueStep({ workshop, setField }: ReadyWorkspace, name: RateName): StartQuestion {
   const { label, units, typical, changes } = rateDefinition(name);
   return {
     label,
@@ -62,7 +62,7 @@ function catalogueStep({ workshop, setField }: ReadyMaker, name: RateName): Star
   };
 }
 
-function shirtStep({ blanks, setField }: ReadyMaker): StartStep {
+function shirtQuestion({ blanks, setField }: ReadyWorkspace): StartQuestion {
   const sizes = blanks[OWN_BLANK_ID]?.sizes ?? [];
   const first = sizes[0]?.price ?? null;
   const { typical } = blankTypicals.garment.price;
@@ -82,7 +82,7 @@ function shirtStep({ blanks, setField }: ReadyMaker): StartStep {
   };
 }
 
-function handStep({ jobs, setField }: ReadyMaker): StartStep {
+function handQuestion({ jobs, setField }: ReadyWorkspace): StartQuestion {
   const placement = jobs.find(({ id }) => id === OWN_JOB_ID)?.job.lines[0]?.placements[0];
   const { label, unit, typical } = placementTypicals.flat.handMinutes;
   return {
@@ -101,13 +101,13 @@ function handStep({ jobs, setField }: ReadyMaker): StartStep {
   };
 }
 
-function partStep(
-  { setField }: ReadyMaker,
+function partQuestion(
+  { setField }: ReadyWorkspace,
   { label, unit, typical }: TypicalRate,
   changes: string,
   path: FieldPath,
   rate: Rate | null | undefined,
-): StartStep {
+): StartQuestion {
   return {
     label,
     changes,
@@ -119,52 +119,52 @@ function partStep(
 }
 
 /** The amounts that are typical elsewhere and missing here. */
-function amountSteps(maker: ReadyMaker): readonly StartStep[] {
-  const { presses, printers, packagings, channels } = maker.workshop;
+function amountSteps(workspace: ReadyWorkspace): readonly StartQuestion[] {
+  const { presses, printers, packagings, channels } = workspace.workshop;
   const [press] = presses;
   const [printer] = printers;
   const wear = 'Spread over its life, it makes the wear of every piece.';
   return [
-    partStep(maker, pressTypicals.flat.price, wear, ['presses', 0, 'price'], press?.price),
-    partStep(
-      maker,
+    partQuestion(workspace, pressTypicals.flat.price, wear, ['presses', 0, 'price'], press?.price),
+    partQuestion(
+      workspace,
       pressTypicals.flat.resale,
       'Only what it loses is wear.',
       ['presses', 0, 'resale'],
       press?.resale,
     ),
-    partStep(
-      maker,
+    partQuestion(
+      workspace,
       pressTypicals.flat.protectivePaper,
       'A fresh sheet of it for every press.',
       ['presses', 0, 'protectivePaper'],
       press?.protectivePaper,
     ),
-    partStep(
-      maker,
+    partQuestion(
+      workspace,
       pressTypicals.flat.tape,
       'A few strips for every press.',
       ['presses', 0, 'tape'],
       press?.tape,
     ),
-    partStep(maker, printerTypicals.price, wear, ['printers', 0, 'price'], printer?.price),
-    partStep(
-      maker,
+    partQuestion(workspace, printerTypicals.price, wear, ['printers', 0, 'price'], printer?.price),
+    partQuestion(
+      workspace,
       printerTypicals.resale,
       'Only what it loses is wear.',
       ['printers', 0, 'resale'],
       printer?.resale,
     ),
-    partStep(
-      maker,
+    partQuestion(
+      workspace,
       otherTypicals.packagingPerPiece,
       'Once for every piece.',
       ['packagings', 0, 'perPiece'],
       packagings[0]?.perPiece,
     ),
-    catalogueStep(maker, 'packagingPerOrder'),
-    partStep(
-      maker,
+    catalogueStep(workspace, 'packagingPerOrder'),
+    partQuestion(
+      workspace,
       channelTypicals.order.cardFixedFee,
       'Once for every card payment.',
       ['channels', 0, 'cardFixedFee'],

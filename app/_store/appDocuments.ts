@@ -1,5 +1,5 @@
 import { createDocumentStore } from './createDocumentStore';
-import { openDeviceShelf } from './deviceDatabase';
+import { openDeviceBackend } from './deviceBackend';
 import { type DocumentBodies, documentRegistry } from './documentRegistry';
 import type { DocumentStore } from './documentStore';
 import { firstDocuments } from './firstDocuments';
@@ -17,8 +17,8 @@ export const appDocuments = (): DocumentStore<DocumentBodies> => {
     registry: documentRegistry,
     tab: tabId(),
     now: () => Date.now(),
-    openShelf: (on) =>
-      openDeviceShelf({
+    openBackend: (on) =>
+      openDeviceBackend({
         ...on,
         name: STORE_NAME,
         database: () => ({ indexedDB: globalThis.indexedDB, IDBKeyRange: globalThis.IDBKeyRange }),

@@ -4,11 +4,11 @@ import type { FieldPath } from '@/lib/stored/mergeValues';
 import { readDocument } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
-import type { ShelfTx } from './database';
-import type { NotKeptWhy } from './saveFailure';
+import type { BackendTx } from './backend';
+import type { SaveFailure } from './saveFailure';
 
 /** A document as it was found in the store and as the change leaves it. */
-export type AppliedToKept = {
+export type AppliedToStored = {
   readonly found: Stored | null;
   readonly document: Stored;
   readonly conflicts: readonly FieldPath[];
@@ -16,24 +16,24 @@ export type AppliedToKept = {
 
 export type Refused = {
   readonly state: 'refused';
-  readonly why: Extract<NotKeptWhy, 'newerDocument' | 'unreadableDocument'>;
+  readonly why: Extract<SaveFailure, 'newerDocument' | 'unreadableDocument'>;
 };
 
 /**
  * Applies changes to the documents as the store has them now, inside the caller's transaction. Writes nothing:
  * either all of the changes can be applied or the caller gets the reason.
  */
-export const applyToKept = async (
-  tx: ShelfTx,
+export const applyToStored = async (
+  tx: BackendTx,
   registry: Registry,
   changes: readonly DocumentChange[],
   { at, revives }: { readonly at: number; readonly revives: boolean },
-): Promise<{ readonly state: 'applied'; readonly applied: readonly AppliedToKept[] } | Refused> => {
+): Promise<{ readonly state: 'applied'; readonly applied: readonly AppliedToStored[] } | Refused> => {
   const rows = await tx.get(
     'documents',
     changes.map(({ id }) => id),
   );
-  const applied: AppliedToKept[] = [];
+  const applied: AppliedToStored[] = [];
   for (const [index, change] of changes.entries()) {
     const found = readFound(rows[index], change, registry);
     if (found.state === 'refused') return found;

@@ -2,10 +2,10 @@ import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import type { FieldPath } from '@/lib/stored/mergeValues';
 import type { Registry } from '@/lib/stored/registry';
 import type { Step } from '@/lib/stored/step';
-import type { KeptFile } from '@/lib/stored/storedFile';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Stored } from '@/shared/schemas/stored';
-import { type AppliedToKept, applyToKept, type Refused } from './applyToStored';
-import type { ShelfTx } from './database';
+import { type AppliedToStored, applyToStored, type Refused } from './applyToStored';
+import type { BackendTx } from './backend';
 import { enterHistory } from './enterHistory';
 
 /** A field that was set elsewhere meanwhile and has now been overwritten; undo brings the other value back. */
@@ -30,16 +30,16 @@ export type EditToCommit = {
   readonly at: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
-  readonly files?: readonly KeptFile[];
+  readonly files?: readonly StoredFile[];
 };
 
 /** Writes an edit and its step of history, merged with whatever other tabs have written since. */
 export const commitEdit = async (
-  tx: ShelfTx,
+  tx: BackendTx,
   registry: Registry,
   edit: EditToCommit,
 ): Promise<Written | Refused> => {
-  const outcome = await applyToKept(tx, registry, edit.changes, { at: edit.at, revives: true });
+  const outcome = await applyToStored(tx, registry, edit.changes, { at: edit.at, revives: true });
   if (outcome.state === 'refused') return outcome;
   const overwritten = outcome.applied.flatMap(overwrittenFields);
   const documents = outcome.applied.map(({ document }) => document);
@@ -57,5 +57,5 @@ export const commitEdit = async (
   return { state: 'written', documents, steps, overwritten };
 };
 
-const overwrittenFields = ({ document, conflicts }: AppliedToKept): readonly Overwritten[] =>
+const overwrittenFields = ({ document, conflicts }: AppliedToStored): readonly Overwritten[] =>
   conflicts.map((path) => ({ id: document.id, kind: document.kind, path }));

@@ -3,22 +3,22 @@ import { type Edit, prepareEdit } from '@/lib/stored/prepareEdit';
 import { readBackup } from '@/lib/stored/readBackup';
 import type { Bodies } from '@/lib/stored/registry';
 import { arriving } from './arriving';
+import { createBackendConnection } from './backendConnection';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
-import { createShelfConnection } from './databaseConnection';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
-import type { EditOutcome, Kept, MoveOutcome, ReplaceOutcome } from './documentsState';
+import type { EditOutcome, MoveOutcome, ReplaceOutcome, SaveState } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
 import { fullBackup } from './fullBackup';
 import { type HistoryMove, moveInHistory } from './moveInHistory';
 import { newDocuments } from './newDocuments';
 import { openStore } from './openStore';
-import { absorb, readShelf } from './readDatabase';
+import { absorb, readBackend } from './readBackend';
 import { type Replacement, replaceAll } from './replaceAll';
-import type { NotKeptWhy } from './saveFailure';
+import type { SaveFailure } from './saveFailure';
 import type { TabMessages } from './tabMessages';
-import { type Held, nothingHeld, shownDocuments, viewOf } from './tabState';
+import { emptyTabState, shownDocuments, type TabState, viewOf } from './tabState';
 import { createWriteQueue } from './writeQueue';
 
 /**
@@ -30,53 +30,54 @@ export const createDocumentStore = <Kinds extends Bodies>(
 ): DocumentStore<Kinds> => {
   const { registry, tab, now } = options;
   const listeners = new Set<() => void>();
-  let held: Held = nothingHeld;
-  let shown = shownDocuments(held, registry, new Map());
-  let state = viewOf<Kinds>(held, shown, tab, null);
+  let tabState: TabState = emptyTabState;
+  let shown = shownDocuments(tabState, registry, new Map());
+  let state = viewOf<Kinds>(tabState, shown, tab, null);
   const firstState = state;
   let started: Promise<void> | null = null;
   let reopening: Promise<void> | null = null;
   let messages: TabMessages | null = null;
   let stopWatching = (): void => undefined;
 
-  const hold = (next: Partial<Held>): void => {
+  const hold = (next: Partial<TabState>): void => {
     const moved = next.documents !== undefined || next.pending !== undefined;
-    held = { ...held, ...next };
-    if (moved) shown = shownDocuments(held, registry, shown);
-    state = viewOf<Kinds>(held, shown, tab, state);
+    tabState = { ...tabState, ...next };
+    if (moved) shown = shownDocuments(tabState, registry, shown);
+    state = viewOf<Kinds>(tabState, shown, tab, state);
     for (const listener of listeners) listener();
   };
-  const notKept = (why: NotKeptWhy): Kept => ({ state: 'notKept', why });
-  const settledKept = (why: NotKeptWhy | null): Kept => {
+  const notKept = (why: SaveFailure): SaveState => ({ state: 'notKept', why });
+  const settledKept = (why: SaveFailure | null): SaveState => {
     const reason = why ?? connection.onlyInMemory();
     return reason === null ? { state: 'kept', at: now() } : notKept(reason);
   };
   const keeping = (): void => {
-    if (held.kept.state !== 'keeping' && connection.onlyInMemory() === null) {
+    if (tabState.kept.state !== 'keeping' && connection.onlyInMemory() === null) {
       hold({ kept: { state: 'keeping' } });
     }
   };
 
-  const connection = createShelfConnection({
-    openShelf: options.openShelf,
+  const connection = createBackendConnection({
+    openBackend: options.openBackend,
     onWaiting: () => {
-      if (held.status.status === 'opening') hold({ status: { status: 'opening', waitingFor: 'otherTab' } });
+      if (tabState.status.status === 'opening')
+        hold({ status: { status: 'opening', waitingFor: 'otherTab' } });
     },
     onClosed: (why) => hold({ kept: notKept(why) }),
   });
 
   const refresh = async (ids: readonly string[] | null): Promise<void> => {
-    if (held.status.status !== 'ready') return;
+    if (tabState.status.status !== 'ready') return;
     // A failed look changes nothing: the next write tells what is wrong.
-    const reading = await connection.attempt('read', (tx) => readShelf(tx, registry, ids));
-    if (reading.ok) hold(absorb(held, reading.value));
+    const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, ids));
+    if (reading.ok) hold(absorb(tabState, reading.value));
   };
   const tell = (ids: readonly string[]): void => {
     if (ids.length > 0) messages?.tell(ids);
   };
 
   const queue = createWriteQueue({
-    pending: () => held.pending,
+    pending: () => tabState.pending,
     write: (edit) =>
       connection.attempt(edit.files === undefined ? 'write' : 'writeStrict', (tx) =>
         commitEdit(tx, registry, { ...edit, tab }),
@@ -84,9 +85,9 @@ export const createDocumentStore = <Kinds extends Bodies>(
     keeping,
     written: (edit, { documents, steps, overwritten }) => {
       hold({
-        ...absorb(held, { documents, steps }),
-        pending: held.pending.filter((other) => other !== edit),
-        overwritten: overwritten.length > 0 ? overwritten : held.overwritten,
+        ...absorb(tabState, { documents, steps }),
+        pending: tabState.pending.filter((other) => other !== edit),
+        overwritten: overwritten.length > 0 ? overwritten : tabState.overwritten,
       });
       tell(documents.map(({ id }) => id));
     },
@@ -94,8 +95,8 @@ export const createDocumentStore = <Kinds extends Bodies>(
   });
 
   const reopen = (): Promise<void> => {
-    reopening ??= openStore({ ...options, connection, held: () => held, hold, settledKept })
-      .then(() => (held.pending.length > 0 ? queue.flush() : undefined))
+    reopening ??= openStore({ ...options, connection, tabState: () => tabState, hold, settledKept })
+      .then(() => (tabState.pending.length > 0 ? queue.flush() : undefined))
       .finally(() => {
         reopening = null;
       });
@@ -107,7 +108,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
     messages = options.openMessages((ids) => void refresh(ids));
     stopWatching = options.watchPage({
       leaving: () => {
-        if (held.pending.length > 0) void queue.flush();
+        if (tabState.pending.length > 0) void queue.flush();
       },
       shown: () => void refresh(null),
     });
@@ -119,12 +120,12 @@ export const createDocumentStore = <Kinds extends Bodies>(
     edits: readonly Edit<Kinds>[],
     more: Pick<PendingEdit, 'coalesceKey' | 'files'>,
   ): EditOutcome => {
-    if (held.status.status !== 'ready') return { state: 'notOpen' };
+    if (tabState.status.status !== 'ready') return { state: 'notOpen' };
     const prepared = prepareEdit(edits, shown, registry);
-    if (!prepared.ok) return { state: 'refused', findings: prepared.trouble };
+    if (!prepared.ok) return { state: 'refused', findings: prepared.problem };
     if (prepared.value.length === 0) return { state: 'unchanged' };
     const waiting = queue.waiting();
-    const taken = held.pending.slice(0, held.pending.length - waiting.length);
+    const taken = tabState.pending.slice(0, tabState.pending.length - waiting.length);
     const next = { label, at: now(), changes: prepared.value, ...more };
     hold({ pending: [...taken, ...addPending(waiting, next)], takenBack: [] });
     void queue.flush();
@@ -133,13 +134,13 @@ export const createDocumentStore = <Kinds extends Bodies>(
 
   /** An edit that could not be kept is not in the history yet: it is taken back in memory. */
   const moveUnkept = (direction: HistoryMove['direction']): MoveOutcome | null => {
-    const from = direction === 'undo' ? held.pending : held.takenBack;
+    const from = direction === 'undo' ? tabState.pending : tabState.takenBack;
     const moving = from.at(-1);
     if (moving === undefined) return null;
     if (direction === 'undo') {
-      hold({ pending: held.pending.slice(0, -1), takenBack: [...held.takenBack, moving] });
+      hold({ pending: tabState.pending.slice(0, -1), takenBack: [...tabState.takenBack, moving] });
     } else {
-      hold({ pending: [...held.pending, moving], takenBack: held.takenBack.slice(0, -1) });
+      hold({ pending: [...tabState.pending, moving], takenBack: tabState.takenBack.slice(0, -1) });
     }
     void queue.flush();
     return { state: 'moved', label: moving.label };
@@ -153,14 +154,14 @@ export const createDocumentStore = <Kinds extends Bodies>(
     const outcome = await connection.attempt('write', (tx) =>
       moveInHistory(tx, registry, { direction, tab, at: now() }),
     );
-    const why = outcome.ok ? (outcome.value.state === 'refused' ? outcome.value.why : null) : outcome.trouble;
+    const why = outcome.ok ? (outcome.value.state === 'refused' ? outcome.value.why : null) : outcome.problem;
     hold({ kept: settledKept(why) });
-    if (!outcome.ok) return { state: 'notKept', why: outcome.trouble };
+    if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
     const moved = outcome.value;
     if (moved.state === 'nothing') return moved;
     if (moved.state === 'refused') return { state: 'notKept', why: moved.why };
     const documents = moved.state === 'moved' ? moved.documents : [];
-    hold(absorb(held, { documents, steps: moved.steps }));
+    hold(absorb(tabState, { documents, steps: moved.steps }));
     tell(documents.map(({ id }) => id));
     return { state: moved.state, label: moved.label };
   };
@@ -170,19 +171,19 @@ export const createDocumentStore = <Kinds extends Bodies>(
     const outcome = await connection.attempt('writeStrict', (tx) =>
       replaceAll(tx, registry, { ...replacement, tab, at: now() }),
     );
-    hold({ kept: settledKept(outcome.ok ? null : outcome.trouble), takenBack: [] });
-    if (!outcome.ok) return { state: 'notKept', why: outcome.trouble };
+    hold({ kept: settledKept(outcome.ok ? null : outcome.problem), takenBack: [] });
+    if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
     await rereadAfter(outcome.value);
     return { state: 'replaced' };
   };
 
   const rereadAfter = async (ids: readonly string[]): Promise<void> => {
-    const reading = await connection.attempt('read', (tx) => readShelf(tx, registry, null));
-    if (reading.ok) hold(absorb(held, reading.value));
+    const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, null));
+    if (reading.ok) hold(absorb(tabState, reading.value));
     tell(ids);
   };
 
-  const readFile = fileReader(connection, () => held.pending);
+  const readFile = fileReader(connection, () => tabState.pending);
 
   const actions: DocumentActions<Kinds> = {
     edit: (label, edits, coalesceKey) =>
@@ -192,8 +193,8 @@ export const createDocumentStore = <Kinds extends Bodies>(
     undo: () => move('undo'),
     redo: () => move('redo'),
     retry: async () => {
-      if (held.status.status !== 'ready' || held.kept.state === 'notKept') await reopen();
-      if (held.status.status === 'ready') await queue.flush();
+      if (tabState.status.status !== 'ready' || tabState.kept.state === 'notKept') await reopen();
+      if (tabState.status.status === 'ready') await queue.flush();
     },
     fill: async (documents) => {
       const first = newDocuments(documents, registry, now());
@@ -212,7 +213,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
     exportWithFiles: () => fullBackup(backupOf(shown, state.unreadable, now()), readFile),
     importAll: async (label, file) => {
       const backup = readBackup(file, registry);
-      if (!backup.ok) return { state: 'refused', findings: backup.trouble };
+      if (!backup.ok) return { state: 'refused', findings: backup.problem };
       return replace({
         label,
         documents: backup.value.documents.map(arriving),

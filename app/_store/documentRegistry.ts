@@ -6,7 +6,7 @@ import { workshopWithInkRecord, workshopWithPaper } from '@/lib/stored/workshopM
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import { type Blank, blankSchema } from '@/shared/schemas/blank';
 import { type Job, jobSchema } from '@/shared/schemas/job';
-import { type PriceListDocument, priceListSchema } from '@/shared/schemas/priceList';
+import { type PriceList, priceListSchema } from '@/shared/schemas/priceList';
 import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 
 /** The body of each kind of document the maker keeps. */
@@ -15,7 +15,7 @@ export type DocumentBodies = {
   readonly blank: Blank;
   readonly artwork: Artwork;
   readonly job: Job;
-  readonly priceList: PriceListDocument;
+  readonly priceList: PriceList;
 };
 
 /** How each kind is read today. A changed schema raises its version and brings a step from the one before. */

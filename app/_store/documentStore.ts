@@ -1,8 +1,8 @@
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, Registry } from '@/lib/stored/registry';
-import type { KeptFile } from '@/lib/stored/storedFile';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Backup } from '@/shared/schemas/stored';
-import type { ShelfConnectionOptions } from './databaseConnection';
+import type { BackendConnectionOptions } from './backendConnection';
 import type {
   DocumentsState,
   EditOutcome,
@@ -19,7 +19,7 @@ export type DocumentStoreOptions<Kinds extends Bodies> = {
   /** Names this tab in the history; the same again after a reload. */
   readonly tab: string;
   readonly now: () => number;
-  readonly openShelf: ShelfConnectionOptions['openShelf'];
+  readonly openBackend: BackendConnectionOptions['openBackend'];
   readonly openMessages: (onWrote: (ids: readonly string[]) => void) => TabMessages;
   readonly watchPage: (on: { readonly leaving: () => void; readonly shown: () => void }) => () => void;
   /** What a store that never held anything starts with, and the words for putting it there. */
@@ -37,10 +37,10 @@ export type DocumentActions<Kinds extends Bodies> = {
   readonly editWithFiles: (
     label: string,
     edits: readonly Edit<Kinds>[],
-    files: readonly KeptFile[],
+    files: readonly StoredFile[],
   ) => EditOutcome;
   /** A kept file, or one that waits to be kept; null where there is none. */
-  readonly readFile: (id: string) => Promise<KeptFile | null>;
+  readonly readFile: (id: string) => Promise<StoredFile | null>;
   readonly undo: () => Promise<MoveOutcome>;
   readonly redo: () => Promise<MoveOutcome>;
   /** Tries again to open the store and to keep what is not kept. */

@@ -3,27 +3,27 @@ import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Overwritten } from './commitEdit';
-import type { ShelfOpening } from './deviceDatabase';
-import type { NotKeptWhy } from './saveFailure';
+import type { BackendOpening } from './deviceBackend';
+import type { SaveFailure } from './saveFailure';
 
 /** Whether what is on the screen is on the device as well. */
-export type Kept =
+export type SaveState =
   | { readonly state: 'kept'; readonly at: number }
   | { readonly state: 'keeping' }
-  | { readonly state: 'notKept'; readonly why: NotKeptWhy };
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 /** How far the store is. */
 export type StoreStatus =
   | { readonly status: 'opening'; readonly waitingFor: 'storage' | 'otherTab' }
   | { readonly status: 'ready' }
-  | { readonly status: 'failed'; readonly why: Extract<ShelfOpening, { state: 'failed' }>['why'] };
+  | { readonly status: 'failed'; readonly why: Extract<BackendOpening, { state: 'failed' }>['why'] };
 
 /** Everything a screen shows of the documents. A new object whenever something changed. */
 export type DocumentsState<Kinds extends Bodies> = StoreStatus & {
   /** Live documents in the order of their ids; a document that did not change stays the same object. */
   readonly documents: readonly AnyDocument<Kinds>[];
   readonly unreadable: readonly UnreadableRecord[];
-  readonly kept: Kept;
+  readonly kept: SaveState;
   /** What undo takes back, in words; null where there is nothing. */
   readonly undoLabel: string | null;
   readonly redoLabel: string | null;
@@ -44,11 +44,11 @@ export type MoveOutcome =
   | { readonly state: 'nothing' }
   /** What the step held can no longer be read; it is not offered again. */
   | { readonly state: 'lost'; readonly label: string }
-  | { readonly state: 'notKept'; readonly why: NotKeptWhy };
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ReplaceOutcome =
   | { readonly state: 'replaced' }
-  | { readonly state: 'notKept'; readonly why: NotKeptWhy };
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ImportOutcome =
   | ReplaceOutcome

@@ -1,8 +1,8 @@
 import { fileIdsIn } from '@/lib/stored/fileIds';
-import type { ShelfTx } from './database';
+import type { BackendTx } from './backend';
 
 /** Lets go of files that no document and no step of the history names any more. */
-export const dropUnusedFiles = async (tx: ShelfTx): Promise<void> => {
+export const dropUnusedFiles = async (tx: BackendTx): Promise<void> => {
   const kept = await tx.keys('files');
   const named = fileIdsIn([
     ...(await tx.all('documents')),

@@ -2,7 +2,7 @@ import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/doc
 import { recordStep } from '@/lib/stored/recordStep';
 import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
-import type { ShelfTx } from './database';
+import type { BackendTx } from './backend';
 
 export type StepToEnter = {
   readonly label: string;
@@ -19,7 +19,7 @@ export type StepToEnter = {
 };
 
 /** Enters an edit into the kept history, inside the transaction that writes it; gives back all steps. */
-export const enterHistory = async (tx: ShelfTx, entry: StepToEnter): Promise<readonly Step[]> => {
+export const enterHistory = async (tx: BackendTx, entry: StepToEnter): Promise<readonly Step[]> => {
   const rows = await tx.all('steps');
   const steps = readSteps(rows);
   const { label, tab, at, coalesceKey, moves, overwrote } = entry;
@@ -53,7 +53,7 @@ export const enterHistory = async (tx: ShelfTx, entry: StepToEnter): Promise<rea
   return [...steps.filter(({ seq }) => seq !== step.seq && !dropped.includes(seq)), step];
 };
 
-const changesOf = async (tx: ShelfTx, seq: number): Promise<readonly DocumentChange[]> => {
+const changesOf = async (tx: BackendTx, seq: number): Promise<readonly DocumentChange[]> => {
   const content = stepContentSchema.safeParse((await tx.get('contents', [seq]))[0]);
   return content.success ? content.data.changes : [];
 };

@@ -1,11 +1,11 @@
 import type { Stored } from '@/shared/schemas/stored';
-import type { ShelfTx } from './database';
+import type { BackendTx } from './backend';
 
 /** Mark of the first filling, so that a store its owner has emptied is not filled again. */
 const FILLED = 'filled';
 
 /** @returns whether the store has never held anything. */
-export const isEmpty = async (tx: ShelfTx): Promise<boolean> => {
+export const isEmpty = async (tx: BackendTx): Promise<boolean> => {
   const [filled] = await tx.get('meta', [FILLED]);
   const present = await tx.all('documents');
   return filled === undefined && present.length === 0;
@@ -17,7 +17,11 @@ export const isEmpty = async (tx: ShelfTx): Promise<boolean> => {
  *
  * @returns whether they were put in
  */
-export const fillEmpty = async (tx: ShelfTx, documents: readonly Stored[], at: number): Promise<boolean> => {
+export const fillEmpty = async (
+  tx: BackendTx,
+  documents: readonly Stored[],
+  at: number,
+): Promise<boolean> => {
   if (!(await isEmpty(tx))) return false;
   await tx.put('documents', documents);
   await tx.put('meta', [{ key: FILLED, at }]);

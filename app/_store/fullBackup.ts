@@ -1,5 +1,5 @@
 import { fileIdsIn } from '@/lib/stored/fileIds';
-import type { KeptFile } from '@/lib/stored/storedFile';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Backup } from '@/shared/schemas/stored';
 import { toBase64 } from './base64';
 
@@ -16,7 +16,7 @@ const MOST_BYTES = 250_000_000;
 /** Adds the files that documents name to a backup, as far as one text can hold them. */
 export const fullBackup = async (
   backup: Backup,
-  readFile: (id: string) => Promise<KeptFile | null>,
+  readFile: (id: string) => Promise<StoredFile | null>,
 ): Promise<FullBackup> => {
   const files: Backup['files'] = [];
   let bytes = 0;

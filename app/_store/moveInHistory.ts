@@ -4,8 +4,8 @@ import { readBody } from '@/lib/stored/readBody';
 import type { Registry } from '@/lib/stored/registry';
 import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
-import { applyToKept, type Refused } from './applyToStored';
-import type { ShelfTx } from './database';
+import { applyToStored, type Refused } from './applyToStored';
+import type { BackendTx } from './backend';
 
 export type HistoryMove = {
   readonly direction: 'undo' | 'redo';
@@ -27,7 +27,7 @@ export type HistoryMoved =
 
 /** Undoes or redoes one step. Only the fields of that step move; what others changed since stays. */
 export const moveInHistory = async (
-  tx: ShelfTx,
+  tx: BackendTx,
   registry: Registry,
   { direction, tab, at }: HistoryMove,
 ): Promise<HistoryMoved> => {
@@ -41,7 +41,8 @@ export const moveInHistory = async (
 
   const content = await readContent(tx, step.seq, registry);
   const changes = content?.map((change) => towards(direction, change)) ?? null;
-  const outcome = changes === null ? null : await applyToKept(tx, registry, changes, { at, revives: false });
+  const outcome =
+    changes === null ? null : await applyToStored(tx, registry, changes, { at, revives: false });
   // A newer build can still move this step; this one may not touch its document.
   if (outcome?.state === 'refused' && outcome.why === 'newerDocument') return outcome;
   if (content === null || outcome === null || outcome.state === 'refused') {
@@ -77,7 +78,7 @@ const towards = (direction: HistoryMove['direction'], change: DocumentChange): D
     : { ...change, before: change.after, after: change.before ?? { ...change.after, deleted: true } };
 
 const readContent = async (
-  tx: ShelfTx,
+  tx: BackendTx,
   seq: number,
   registry: Registry,
 ): Promise<readonly DocumentChange[] | null> => {

@@ -1,27 +1,27 @@
 import { snapshotOf } from '@/lib/stored/documentChange';
 import type { Bodies } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
-import type { ShelfConnection } from './databaseConnection';
+import type { BackendConnection } from './backendConnection';
 import type { DocumentStoreOptions } from './documentStore';
-import type { Kept } from './documentsState';
+import type { SaveState } from './documentsState';
 import { dropUnusedFiles } from './dropUnusedFiles';
 import { fillEmpty, isEmpty } from './fillEmpty';
 import { newDocuments } from './newDocuments';
-import { absorb, readShelf } from './readDatabase';
-import type { NotKeptWhy } from './saveFailure';
-import type { Held } from './tabState';
+import { absorb, readBackend } from './readBackend';
+import type { SaveFailure } from './saveFailure';
+import type { TabState } from './tabState';
 
 export type OpenStoreOptions<Kinds extends Bodies> = DocumentStoreOptions<Kinds> & {
-  readonly connection: ShelfConnection;
-  readonly held: () => Held;
-  readonly hold: (next: Partial<Held>) => void;
-  readonly settledKept: (why: NotKeptWhy | null) => Kept;
+  readonly connection: BackendConnection;
+  readonly tabState: () => TabState;
+  readonly hold: (next: Partial<TabState>) => void;
+  readonly settledKept: (why: SaveFailure | null) => SaveState;
 };
 
 /** Opens the store for the first time or again, fills it on the first visit and reads all of it. */
 export const openStore = async <Kinds extends Bodies>(options: OpenStoreOptions<Kinds>): Promise<void> => {
-  const { connection, held, hold, registry, settledKept } = options;
-  const isAgain = held().status.status === 'ready';
+  const { connection, tabState, hold, registry, settledKept } = options;
+  const isAgain = tabState().status.status === 'ready';
   if (!isAgain) hold({ status: { status: 'opening', waitingFor: 'storage' } });
   const opening = await connection.open();
   if (opening.state === 'failed') {
@@ -30,24 +30,24 @@ export const openStore = async <Kinds extends Bodies>(options: OpenStoreOptions<
     return hold(isAgain ? { kept: settledKept(why) } : { status: { status: 'failed', why: opening.why } });
   }
   const first = isAgain ? nothingToAdd : await firstFilling(options);
-  const reading = await connection.attempt('read', (tx) => readShelf(tx, registry, null));
+  const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, null));
   if (!reading.ok) {
     return hold(
-      isAgain ? { kept: settledKept(reading.trouble) } : { status: { status: 'failed', why: 'cannotOpen' } },
+      isAgain ? { kept: settledKept(reading.problem) } : { status: { status: 'failed', why: 'cannotOpen' } },
     );
   }
   hold({
-    ...absorb(held(), reading.value),
+    ...absorb(tabState(), reading.value),
     status: { status: 'ready' },
     kept: settledKept(first.why),
-    pending: [...held().pending, ...first.pending],
+    pending: [...tabState().pending, ...first.pending],
   });
   // What could not be cleared today can be tomorrow.
   const files = isAgain ? null : await connection.attempt('read', async (tx) => tx.keys('files'));
   if (files?.ok && files.value.length > 0) await connection.attempt('write', dropUnusedFiles);
 };
 
-type FirstFilling = { readonly pending: Held['pending']; readonly why: NotKeptWhy | null };
+type FirstFilling = { readonly pending: TabState['pending']; readonly why: SaveFailure | null };
 const nothingToAdd: FirstFilling = { pending: [], why: null };
 
 const firstFilling = async <Kinds extends Bodies>({
@@ -65,7 +65,7 @@ const firstFilling = async <Kinds extends Bodies>({
   // Not even the examples could be kept: they are shown all the same, and kept once that works.
   return {
     pending: [{ label: examples.label, at: now(), changes: documents.map(making) }],
-    why: filled.trouble,
+    why: filled.problem,
   };
 };
 

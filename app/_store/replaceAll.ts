@@ -2,9 +2,9 @@ import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
 import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
-import type { KeptFile } from '@/lib/stored/storedFile';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Stored } from '@/shared/schemas/stored';
-import type { Row, ShelfTx } from './database';
+import type { BackendTx, Row } from './backend';
 import { enterHistory } from './enterHistory';
 
 export type Replacement = {
@@ -18,7 +18,7 @@ export type Replacement = {
   }[];
   /** Records kept as they are, though nothing can read them. */
   readonly unreadable: readonly unknown[];
-  readonly files: readonly KeptFile[];
+  readonly files: readonly StoredFile[];
 };
 
 /**
@@ -28,7 +28,7 @@ export type Replacement = {
  * @returns the ids of everything written
  */
 export const replaceAll = async (
-  tx: ShelfTx,
+  tx: BackendTx,
   registry: Registry,
   { label, tab, at, documents, unreadable, files }: Replacement,
 ): Promise<readonly string[]> => {
@@ -76,7 +76,7 @@ export const replaceAll = async (
 const isRowWithFreeId = (raw: unknown, taken: ReadonlySet<string>): raw is Row =>
   isPlainObject(raw) && typeof raw.id === 'string' && !taken.has(raw.id);
 
-const setAside = async (tx: ShelfTx, raws: readonly unknown[], at: number): Promise<void> => {
+const setAside = async (tx: BackendTx, raws: readonly unknown[], at: number): Promise<void> => {
   const already = await tx.all('aside');
   const fresh = raws.filter((raw) => !already.some((row) => isPlainObject(row) && sameValue(row.raw, raw)));
   await tx.put(

@@ -1,5 +1,5 @@
 /** Why an edit is shown but not kept. The words for each live with the other words of the screens. */
-export type NotKeptWhy =
+export type SaveFailure =
   /** The disk or the share of it this site may use is full. */
   | 'diskFull'
   /** The disk could not be written, most often because it is nearly full. */
@@ -25,14 +25,14 @@ export type NotKeptWhy =
  * Names the reason of a failed write. The telling error may sit inside others: an abort wraps a full disk, and
  * some browsers say only in the message what happened.
  */
-export const whyNotKept = (error: unknown): NotKeptWhy => {
+export const saveFailureOf = (error: unknown): SaveFailure => {
   const signs = errorSigns(error);
   for (const [pattern, why] of reasons) if (signs.some((sign) => pattern.test(sign))) return why;
   return 'writeRefused';
 };
 
 /** The surest first: all nested errors are searched for each. */
-const reasons: readonly (readonly [RegExp, NotKeptWhy])[] = [
+const reasons: readonly (readonly [RegExp, SaveFailure])[] = [
   // Within the browser's share of the disk; Chromium on a disk without a byte left; Firefox on the same.
   [/QuotaExceededError|FILE_ERROR_NO_SPACE|NS_ERROR_FILE_NO_DEVICE_SPACE/, 'diskFull'],
   // Chromium on a disk with too little room for a large value tells no more than this.

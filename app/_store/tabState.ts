@@ -6,10 +6,10 @@ import { sameValue } from '@/lib/stored/sameValue';
 import type { Step } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
-import type { DocumentsState, Kept, StoreStatus } from './documentsState';
+import type { DocumentsState, SaveState, StoreStatus } from './documentsState';
 
 /** What one tab holds in memory. */
-export type Held = {
+export type TabState = {
   readonly status: StoreStatus;
   /** As last read from or written to the store, tombstones included. */
   readonly documents: ReadonlyMap<string, Stored>;
@@ -20,11 +20,11 @@ export type Held = {
   readonly pending: readonly PendingEdit[];
   /** Edits taken back before they were kept. */
   readonly takenBack: readonly PendingEdit[];
-  readonly kept: Kept;
+  readonly kept: SaveState;
   readonly overwritten: readonly Overwritten[];
 };
 
-export const nothingHeld: Held = {
+export const emptyTabState: TabState = {
   status: { status: 'opening', waitingFor: 'storage' },
   documents: new Map(),
   unreadable: new Map(),
@@ -38,13 +38,13 @@ export const nothingHeld: Held = {
 
 /** @returns the documents as the maker sees them, tombstones included; unchanged ones as the same objects. */
 export const shownDocuments = (
-  held: Held,
+  tabState: TabState,
   registry: Registry,
   before: ReadonlyMap<string, Stored>,
 ): ReadonlyMap<string, Stored> => {
   const shown = overlayPending(
-    held.documents,
-    held.pending,
+    tabState.documents,
+    tabState.pending,
     (kind, body) => registry[kind].schema.safeParse(body).success,
   );
   return new Map([...shown].map(([id, document]) => [id, settled(document, before.get(id))]));
@@ -52,7 +52,7 @@ export const shownDocuments = (
 
 /** @returns what the screens get. */
 export const viewOf = <Kinds extends Bodies>(
-  held: Held,
+  tabState: TabState,
   shown: ReadonlyMap<string, Stored>,
   tab: string,
   before: DocumentsState<Kinds> | null,
@@ -60,21 +60,21 @@ export const viewOf = <Kinds extends Bodies>(
   const live = [...shown.values()]
     .filter(({ deletedAt }) => deletedAt === undefined)
     .toSorted((one, other) => (one.id < other.id ? -1 : 1));
-  const unreadable = [...held.unreadable.values(), ...held.aside];
-  const waits = held.pending.length > 0;
-  const undoLabel = held.pending.at(-1)?.label ?? nextUndo(held.steps, tab)?.label ?? null;
+  const unreadable = [...tabState.unreadable.values(), ...tabState.aside];
+  const waits = tabState.pending.length > 0;
+  const undoLabel = tabState.pending.at(-1)?.label ?? nextUndo(tabState.steps, tab)?.label ?? null;
   const redoLabel =
-    held.takenBack.at(-1)?.label ?? (waits ? null : (nextRedo(held.steps, tab)?.label ?? null));
+    tabState.takenBack.at(-1)?.label ?? (waits ? null : (nextRedo(tabState.steps, tab)?.label ?? null));
   return {
-    ...held.status,
+    ...tabState.status,
     documents: sameItems(before?.documents, live as unknown as readonly AnyDocument<Kinds>[]),
     unreadable: sameItems(before?.unreadable, unreadable),
-    kept: held.kept,
+    kept: tabState.kept,
     undoLabel,
     redoLabel,
     canUndo: undoLabel !== null,
     canRedo: redoLabel !== null,
-    overwritten: held.overwritten,
+    overwritten: tabState.overwritten,
   };
 };
 

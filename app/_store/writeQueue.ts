@@ -2,16 +2,16 @@ import type { PendingEdit } from '@/lib/stored/pendingEdits';
 import type { Result } from '@/shared/result';
 import type { Refused } from './applyToStored';
 import type { Written } from './commitEdit';
-import type { NotKeptWhy } from './saveFailure';
+import type { SaveFailure } from './saveFailure';
 
 /** What the queue works on and whom it tells. */
 export type WriteQueueOptions = {
   readonly pending: () => readonly PendingEdit[];
-  readonly write: (edit: PendingEdit) => Promise<Result<Written | Refused, NotKeptWhy>>;
+  readonly write: (edit: PendingEdit) => Promise<Result<Written | Refused, SaveFailure>>;
   readonly keeping: () => void;
   readonly written: (edit: PendingEdit, written: Written) => void;
   /** Nothing more can be done for now; null where everything is kept. */
-  readonly settled: (why: NotKeptWhy | null) => void;
+  readonly settled: (why: SaveFailure | null) => void;
 };
 
 export type WriteQueue = {
@@ -32,7 +32,7 @@ export const createWriteQueue = (options: WriteQueueOptions): WriteQueue => {
 
   const drain = async (): Promise<void> => {
     const skipped = new Set<PendingEdit>();
-    let why: NotKeptWhy | null = null;
+    let why: SaveFailure | null = null;
     for (;;) {
       const edit = options.pending().find((candidate) => !skipped.has(candidate));
       if (edit === undefined) return options.settled(why);
@@ -40,7 +40,7 @@ export const createWriteQueue = (options: WriteQueueOptions): WriteQueue => {
       options.keeping();
       const outcome = await options.write(edit);
       inFlight = null;
-      if (!outcome.ok) return options.settled(outcome.trouble);
+      if (!outcome.ok) return options.settled(outcome.problem);
       if (outcome.value.state === 'written') {
         options.written(edit, outcome.value);
       } else {

@@ -5,7 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { type FigureRef, traceFigure } from '@/lib/grid/traceFigure';
 import { type FigureNames, figureName, figurePlace } from './figureName';
-import { figureText } from './figureWords';
+import { figureWords } from './figureWords';
 import { TraceFormula } from './TraceFormula';
 import styles from './TracePanel.module.css';
 import { TraceTrail } from './TraceTrail';
@@ -59,7 +59,7 @@ export function TracePanel({ id, names, root, note, onClose }: TracePanelProps) 
         {placed(names, ref)}
         {trace !== null && (
           <>
-            : <span className={styles.value}>{figureText(trace.value, trace.unit, context)}</span>
+            : <span className={styles.value}>{figureWords(trace.value, trace.unit, context)}</span>
           </>
         )}
       </h3>

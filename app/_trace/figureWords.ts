@@ -8,9 +8,9 @@ import { currencyDigits } from '@/shared/tables/currencies';
  * A value of the cost sheet with its unit after it. Small amounts keep three figures that mean
  * something, because the parts of a sum are unrounded and should be seen to make it.
  *
- * @example figureText(0.018, 'money/press', context) // '0.018 USD a press'
+ * @example figureWords(0.018, 'money/press', context) // '0.018 USD a press'
  */
-export function figureText(value: number, unit: RowUnit, context: TextContext): string {
+export function figureWords(value: number, unit: RowUnit, context: TextContext): string {
   const { locale, currency } = context;
   if (unit === 'yes or no') return value === 0 ? 'no' : 'yes';
   if (unit === 'share')

@@ -14,7 +14,7 @@ export interface Term {
  * A formula in words: × ÷ −, “rounded up” for ROUNDUP; of an IF the branch that was taken, and why; brackets only
  * where they are needed. Summands stand apart, so that a long sum can be read as a list.
  */
-export function inWords(parts: readonly TracePart[]): readonly Term[] {
+export function formulaWords(parts: readonly TracePart[]): readonly Term[] {
   const read = readExpression(parts);
   return read === null ? [{ sign: '', phrases: asWritten(parts) }] : termsOf(read);
 }

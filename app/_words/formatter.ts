@@ -16,7 +16,7 @@ export interface TextContext {
 }
 
 /** Writes figures the maker's way, the unit after the number. */
-export interface Speaker {
+export interface Formatter {
   readonly number: (value: number, maxDecimals?: number) => string;
   /** A share 0 to 1 as a percentage. */
   readonly share: (value: number) => string;
@@ -38,7 +38,7 @@ export interface Speaker {
 }
 
 /** @returns the speaker of a maker's locale, units and currency. */
-export function speakerOf(context: TextContext): Speaker {
+export function formatterFor(context: TextContext): Formatter {
   const locale = usableLocale(context.locale);
   const { units, currency } = context;
   const number = (value: number, maxDecimals = 2) => formatNumber(value, locale, { maxDecimals });

@@ -1,28 +1,28 @@
 import { factReaders } from '@/app/_words/findings/factReaders';
 import type { LeverDraft, LeverId } from '@/lib/studies/levers/lever';
 import { isRateName, rateDefinition } from '@/shared/tables/rateCatalogue';
-import { type Speaker, speakerOf, type TextContext } from './formatter';
+import { type Formatter, formatterFor, type TextContext } from './formatter';
 
 interface ToldLever {
-  readonly speak: Speaker;
+  readonly formatter: Formatter;
   readonly name: (fact: string) => string;
   readonly figure: (fact: string) => number;
 }
 
 const words: Readonly<Record<LeverId, (told: ToldLever) => string>> = {
-  smallerPrint: ({ name, figure, speak }) =>
-    `Print ${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} instead of ${speak.size(figure('fromWidthMm'), figure('fromHeightMm'))}: ${speak.number(figure('perSheet'), 0)} go on a sheet.`,
-  fillSpot: ({ name, figure, speak }) =>
-    `Ask for ${speak.count(figure('more'), 'piece')} more, ${speak.number(figure('quantity'), 0)} in all: ${filled[name('filled')] ?? 'a sheet'} is then just full.`,
+  smallerPrint: ({ name, figure, formatter }) =>
+    `Print ${name('placement')} at ${formatter.size(figure('widthMm'), figure('heightMm'))} instead of ${formatter.size(figure('fromWidthMm'), figure('fromHeightMm'))}: ${formatter.number(figure('perSheet'), 0)} go on a sheet.`,
+  fillSpot: ({ name, figure, formatter }) =>
+    `Ask for ${formatter.count(figure('more'), 'piece')} more, ${formatter.number(figure('quantity'), 0)} in all: ${filled[name('filled')] ?? 'a sheet'} is then just full.`,
   pressOrder: ({ name }) =>
     `Press ${name('first')} first: what spoils most is then spoiled before other work is in the piece.`,
   onePlacementLess: ({ name }) => `Leave ${name('placement')} out of ${name('line')}, at the same price.`,
   cheaperBlank: ({ name }) => `Take ${name('blank')} instead of ${name('instead')}.`,
-  fewerMinutes: ({ name, figure, speak }) =>
-    `Take a tenth less time for ${elementWords(name('element'))}: ${speak.number(figure('to'), 2)} min instead of ${speak.number(figure('from'), 2)}. Most of your minutes go there.`,
-  lessScrap: ({ name, figure, speak }) =>
-    `Spoil one press of a hundred less at ${name('placement')}: ${speak.share(figure('to'))} instead of ${speak.share(figure('from'))}.`,
-  nextPrice: ({ figure, speak }) => `Ask ${speak.money(figure('step'))} more a piece.`,
+  fewerMinutes: ({ name, figure, formatter }) =>
+    `Take a tenth less time for ${elementWords(name('element'))}: ${formatter.number(figure('to'), 2)} min instead of ${formatter.number(figure('from'), 2)}. Most of your minutes go there.`,
+  lessScrap: ({ name, figure, formatter }) =>
+    `Spoil one press of a hundred less at ${name('placement')}: ${formatter.share(figure('to'))} instead of ${formatter.share(figure('from'))}.`,
+  nextPrice: ({ figure, formatter }) => `Ask ${formatter.money(figure('step'))} more a piece.`,
   otherSheet: ({ name }) => `Print on ${name('sheet')} instead of ${name('instead')}.`,
   shareSession: () =>
     'Press it in one session with another job: each then bears half of setting up, cleaning and its ink.',
@@ -37,5 +37,5 @@ const elementWords = (element: string): string =>
   isRateName(element) ? `“${rateDefinition(element).label}”` : `“${element}”`;
 
 /** A lever in words: what to change, from what to what. */
-export const leverText = ({ id, facts }: Pick<LeverDraft, 'id' | 'facts'>, context: TextContext): string =>
-  words[id]({ speak: speakerOf(context), ...factReaders(facts) });
+export const leverWords = ({ id, facts }: Pick<LeverDraft, 'id' | 'facts'>, context: TextContext): string =>
+  words[id]({ formatter: formatterFor(context), ...factReaders(facts) });

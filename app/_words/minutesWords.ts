@@ -3,9 +3,9 @@ import { formatNumber } from '@/shared/formatNumber';
 /**
  * Minutes as a person says them: a few with a decimal, many as hours and minutes.
  *
- * @example minutesText(452.3, 'en') // '7 h 32 min'
+ * @example minutesWords(452.3, 'en') // '7 h 32 min'
  */
-export function minutesText(minutes: number, locale: string): string {
+export function minutesWords(minutes: number, locale: string): string {
   if (Math.abs(minutes) < 60) return `${formatNumber(minutes, locale, { maxDecimals: 1 })} min`;
   const whole = Math.round(minutes);
   const rest = whole % 60;

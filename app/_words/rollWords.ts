@@ -1,17 +1,17 @@
 import type { RollUsed } from '@/lib/grid/rollUsed';
-import type { speakerOf } from './formatter';
+import type { formatterFor } from './formatter';
 
 /** @returns how much roll a job takes, as one buys it: “7.4 m of roll, about a quarter of a 30 m roll”. */
 export function rollWords(
   { lengthMm, rolls }: RollUsed,
   newRollMm: number | null,
-  speak: ReturnType<typeof speakerOf>,
+  formatter: ReturnType<typeof formatterFor>,
 ): string {
-  const length = `${speak.number(lengthMm / 1000, 1)} m of roll`;
+  const length = `${formatter.number(lengthMm / 1000, 1)} m of roll`;
   if (rolls === null || newRollMm === null) return length;
-  const whole = `${speak.number(newRollMm / 1000, 1)} m roll`;
+  const whole = `${formatter.number(newRollMm / 1000, 1)} m roll`;
   if (rolls > 1.05)
-    return `${length}, ${speak.number(Math.ceil(rolls), 0)} rolls of ${whole.replace(/ roll$/, '')}`;
+    return `${length}, ${formatter.number(Math.ceil(rolls), 0)} rolls of ${whole.replace(/ roll$/, '')}`;
   const named = PARTS.find(([upTo]) => rolls <= upTo);
   return `${length}, about ${named === undefined ? `a whole ${whole}` : `${named[1]} of a ${whole}`}`;
 }

@@ -10,17 +10,17 @@ import { type Channel, taxModes } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import { channelRates } from './machineRates';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopForm';
+import type { WorkshopFields } from './workshopFields';
 
 type ChannelFieldsProps = Readonly<{
-  desk: WorkshopDesk;
+  fields: WorkshopFields;
   channel: Channel;
   path: FieldPath;
   kinds: readonly Channel['kind'][];
 }>;
 
 /** One way of selling: the question of tax asked plainly, then what the channel keeps. */
-export function ChannelFields({ desk: { set, ...desk }, channel, path, kinds }: ChannelFieldsProps) {
+export function ChannelFields({ fields: { set, ...fields }, channel, path, kinds }: ChannelFieldsProps) {
   return (
     <>
       <FieldGroup>
@@ -70,7 +70,7 @@ export function ChannelFields({ desk: { set, ...desk }, channel, path, kinds }: 
           onCommit={(days) => set(`Days of ${channel.name}`, [...path, 'cashInDays'], days)}
         />
       </FieldGroup>
-      <PartRates desk={{ set, ...desk }} part={channel} path={path} specs={channelRates(channel)} />
+      <PartRates fields={{ set, ...fields }} part={channel} path={path} specs={channelRates(channel)} />
     </>
   );
 }

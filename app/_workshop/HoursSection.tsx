@@ -6,13 +6,13 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { weekdayWords } from '@/app/_words/workshop/workshopWords';
 import type { Workshop } from '@/shared/schemas/workshop';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopForm';
+import type { WorkshopFields } from './workshopFields';
 
 /** An evening hour on weekdays and a long Saturday: how most begin. */
 const firstWeek: NonNullable<Workshop['freeHours']> = [1, 1, 1, 1, 1, 4, 0];
 
 /** The hours that are free for the bench, day by day. */
-export function HoursSection({ desk: { workshop, set } }: Readonly<{ desk: WorkshopDesk }>) {
+export function HoursSection({ fields: { workshop, set } }: Readonly<{ fields: WorkshopFields }>) {
   const { freeHours } = workshop;
   if (freeHours === null)
     return (

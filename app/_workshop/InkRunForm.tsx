@@ -12,8 +12,8 @@ import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import styles from './InkRecord.module.css';
-import { inkDayTrouble } from './inkDayProblem';
-import type { WorkshopDesk } from './workshopForm';
+import { inkDayProblem } from './inkDayProblem';
+import type { WorkshopFields } from './workshopFields';
 
 interface Draft {
   readonly name: string;
@@ -36,12 +36,12 @@ const empty: Draft = {
 };
 
 /** A short form for what was printed outside of any job here; a job's own prints are noted on its docket. */
-export function InkRunForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
+export function InkRunForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
   const today = useToday();
   const [draft, setDraft] = useState(empty);
   const put = (part: Partial<Draft>) => setDraft((now) => ({ ...now, ...part }));
   const on = draft.day ?? today;
-  const trouble = inkDayTrouble(on, today);
+  const problem = inkDayProblem(on, today);
   const { prints, total, widthMm, heightMm, sessions } = draft;
   const known =
     prints !== null && total !== null && widthMm !== null && heightMm !== null && sessions !== null
@@ -50,11 +50,11 @@ export function InkRunForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
   const missing =
     known === null
       ? 'Prints, ink, size and sessions are needed: without one of them it tells nothing.'
-      : trouble;
+      : problem;
   const add = () => {
     if (known === null) return;
     const name = draft.name.trim() === '' ? 'Prints by hand' : draft.name.trim();
-    desk.maker.changeWorkshop(`${name}, noted`, (now) => ({
+    fields.workspace.changeWorkshop(`${name}, noted`, (now) => ({
       ...now,
       inkRecord: {
         ...now.inkRecord,
@@ -78,7 +78,7 @@ export function InkRunForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
             longest={120}
             onCommit={(name) => put({ name })}
           />
-          <DateField label="On" width="narrow" value={on} issue={trouble} onCommit={(day) => put({ day })} />
+          <DateField label="On" width="narrow" value={on} issue={problem} onCommit={(day) => put({ day })} />
         </FieldGroup>
         <FieldGroup pairs>
           <NumberField

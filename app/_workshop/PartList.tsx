@@ -12,13 +12,13 @@ import { jobsUsing, type UsedThing } from '@/lib/drafts/jobsUsing';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import styles from './PartList.module.css';
-import type { WorkshopDesk } from './workshopForm';
+import type { WorkshopFields } from './workshopFields';
 
 type ListName = 'printers' | 'presses' | 'sheets' | 'packagings' | 'channels';
 type PartOf<List extends ListName> = Workshop[List][number];
 
 type PartListProps<List extends ListName> = Readonly<{
-  desk: WorkshopDesk;
+  fields: WorkshopFields;
   list: List;
   kind: UsedThing['kind'];
   /** What one of them is called, after “Add a”. */
@@ -32,15 +32,15 @@ type PartListProps<List extends ListName> = Readonly<{
 
 /** The machines, sheets, packagings or channels of the workshop: each folds open; they are added and removed. */
 export function PartList<List extends ListName>(props: PartListProps<List>) {
-  const { desk, list, kind, noun, most, lineOf, adders, children } = props;
-  const { maker, workshop, set } = desk;
+  const { fields, list, kind, noun, most, lineOf, adders, children } = props;
+  const { workspace, workshop, set } = fields;
   const [removed, setRemoved] = useState<string | null>(null);
   const [added, setAdded] = useState<string | null>(null);
   // A union of lists is one list of the union, which the type of an indexed access does not say by itself.
   const parts: readonly PartOf<List>[] = workshop[list];
   const usedBy = (id: string) =>
     jobsUsing(
-      maker.jobs.map(({ job }) => job),
+      workspace.jobs.map(({ job }) => job),
       { kind, id },
     ).map(({ name }) => name);
   const add = (make: Adder<PartOf<List>>['make']) => {
@@ -80,8 +80,8 @@ export function PartList<List extends ListName>(props: PartListProps<List>) {
         </Disclosure>
       ))}
       <RemovedNote
-        what={maker.undoLabel === `Remove ${removed}` ? removed : null}
-        onUndo={() => void maker.undo()}
+        what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void workspace.undo()}
       />
       <AddPart
         noun={noun}

@@ -9,15 +9,15 @@ import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopForm';
+import type { WorkshopFields } from './workshopFields';
 
 /** How prices are made: margin, breaks, endings, and the gaps sheets are laid out with. */
-export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
+export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
   const { policy, currency } = workshop;
   return (
     <>
-      <RateLines desk={desk} groups={['price']} />
+      <RateLines fields={fields} groups={['price']} />
       <h3 className={styles.sub}>Quantity breaks</h3>
       <p className={styles.words}>From these quantities on, the price table has a column of its own.</p>
       <BreakFields

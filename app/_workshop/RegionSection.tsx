@@ -8,10 +8,10 @@ import { currencyChoices } from './currencyChoices';
 import { localeChoices } from './localeChoices';
 import { unitChoices } from './unitChoices';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopForm';
+import type { WorkshopFields } from './workshopFields';
 
 /** The workshop's name, its money, its numbers and its units. */
-export function HomeSection({ desk: { workshop, set } }: Readonly<{ desk: WorkshopDesk }>) {
+export function RegionSection({ fields: { workshop, set } }: Readonly<{ fields: WorkshopFields }>) {
   return (
     <>
       <FieldGroup>

@@ -1,28 +1,28 @@
 'use client';
 
-import { Docket } from '@/app/_controls/Card';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { Card } from '@/app/_controls/Card';
+import { CardSection } from '@/app/_controls/CardSection';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
-import { type ReadyMaker, WithWorkshop } from '@/app/_keeping/WithWorkspace';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import styles from './WorkshopParts.module.css';
-import { workshopDesk } from './workshopForm';
+import { workshopFields } from './workshopFields';
 import { workshopSections } from './workshopSections';
 
 /** Everything every job's price stands on, on one slip. */
-export function WorkshopRoom() {
-  return <WithWorkshop>{(maker) => <Room maker={maker} />}</WithWorkshop>;
+export function WorkshopScreen() {
+  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
+function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   useGoToHash();
-  const desk = workshopDesk(maker);
+  const fields = workshopFields(workspace);
   return (
     <>
       <PageHead
-        title={maker.workshop.name}
+        title={workspace.workshop.name}
         line="What every price stands on. A value is typical until you type your own."
       />
       <div className={styles.room}>
@@ -40,13 +40,13 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
             ))}
           </ol>
         </nav>
-        <Docket>
+        <Card>
           {workshopSections.map(({ id, heading, line, body }, index) => (
-            <DocketSection key={id} id={id} numeral={index + 1} heading={heading} line={line}>
-              {body(desk)}
-            </DocketSection>
+            <CardSection key={id} id={id} numeral={index + 1} heading={heading} line={line}>
+              {body(fields)}
+            </CardSection>
           ))}
-        </Docket>
+        </Card>
       </div>
     </>
   );

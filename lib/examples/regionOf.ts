@@ -1,21 +1,21 @@
 import type { Workshop } from '@/shared/schemas/workshop';
-import { fahrenheitRegions, homeCurrencies, inchRegions, mileRegions } from '@/shared/tables/regions';
+import { fahrenheitRegions, inchRegions, mileRegions, regionCurrencies } from '@/shared/tables/regions';
 
 /** Where a workshop stands: how its numbers are written, its money and its units. */
-export type Home = Pick<Workshop, 'currency' | 'locale' | 'units'>;
+export type Region = Pick<Workshop, 'currency' | 'locale' | 'units'>;
 
 /**
  * A first guess at a maker's home from the language of the device.
  *
  * @param language BCP 47 tag; one that means nothing gives the guess for English in the United States
- * @example homeOf('de-AT').currency // => 'EUR'
+ * @example regionOf('de-AT').currency // => 'EUR'
  */
-export function homeOf(language: string): Home {
+export function regionOf(language: string): Region {
   const { locale, region } = placeOf(language);
   const isInch = inchRegions.includes(region);
   return {
     locale,
-    currency: homeCurrencies.get(region) ?? 'USD',
+    currency: regionCurrencies.get(region) ?? 'USD',
     units: {
       length: isInch ? 'in' : 'mm',
       temperature: fahrenheitRegions.includes(region) ? 'F' : 'C',

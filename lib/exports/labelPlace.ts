@@ -1,7 +1,7 @@
 import type { PlacedPiece } from '@/lib/packing/placedPiece';
 
 /** Where a label stands: its lower left corner, millimetres from the paper's top left. */
-export interface LabelRoom {
+export interface LabelPlace {
   readonly xMm: number;
   readonly yMm: number;
 }
@@ -21,12 +21,12 @@ interface Paper {
  * @param size of the label, millimetres
  * @returns null where it would touch a picture or the border the printer cannot reach
  */
-export function labelRoom(
+export function labelPlace(
   piece: PlacedPiece,
   pieces: readonly PlacedPiece[],
   paper: Paper,
   size: { readonly widthMm: number; readonly heightMm: number },
-): LabelRoom | null {
+): LabelPlace | null {
   const tops = [piece.yMm + piece.heightMm + CLEAR_MM, piece.yMm - CLEAR_MM - size.heightMm];
   for (const top of tops) {
     const box = { xMm: piece.xMm, yMm: top, ...size };

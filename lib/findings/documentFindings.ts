@@ -5,7 +5,7 @@ import { makeFinding } from './makeFinding';
 /** Beyond this many the rest is counted, not listed: the first ones mended, most of the others go too. */
 const MOST_TOLD = 100;
 
-export type DocumentTrouble =
+export type DocumentProblem =
   | 'missing'
   | 'wrongType'
   | 'notWhole'
@@ -23,7 +23,7 @@ export type DocumentTrouble =
   | 'more';
 
 interface Told {
-  readonly variant: DocumentTrouble;
+  readonly variant: DocumentProblem;
   readonly facts: Facts;
   readonly path: readonly (string | number)[];
 }
@@ -59,7 +59,7 @@ export function documentFindings(
 
 function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
-  const one = (variant: DocumentTrouble, facts: Facts = {}): readonly Told[] => [{ variant, facts, path }];
+  const one = (variant: DocumentProblem, facts: Facts = {}): readonly Told[] => [{ variant, facts, path }];
   const found = shown(valueAt(document, path));
   switch (issue.code) {
     case 'invalid_type':
@@ -98,10 +98,10 @@ function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
   }
 }
 
-const smallVariant = (origin: string): DocumentTrouble =>
+const smallVariant = (origin: string): DocumentProblem =>
   origin === 'string' ? 'tooShort' : origin === 'array' || origin === 'set' ? 'tooFew' : 'tooSmall';
 
-const largeVariant = (origin: string): DocumentTrouble =>
+const largeVariant = (origin: string): DocumentProblem =>
   origin === 'string' ? 'tooLong' : origin === 'array' || origin === 'set' ? 'tooMany' : 'tooLarge';
 
 /** A union told apart by a field lists the values of that field. */

@@ -1,4 +1,4 @@
-export type BreaksTrouble =
+export type BreaksProblem =
   | { readonly kind: 'noBreaks' }
   | { readonly kind: 'notWhole'; readonly from: number }
   | { readonly kind: 'doubled'; readonly from: number }
@@ -12,15 +12,15 @@ export type BreaksTrouble =
  *
  * @returns every trouble, in the order of the list
  */
-export function checkBreaks(starts: readonly number[]): readonly BreaksTrouble[] {
+export function checkBreaks(starts: readonly number[]): readonly BreaksProblem[] {
   const [first] = starts;
   if (first === undefined) return [{ kind: 'noBreaks' }];
-  const troubles = starts.flatMap((from, index): readonly BreaksTrouble[] => {
+  const problems = starts.flatMap((from, index): readonly BreaksProblem[] => {
     if (!Number.isInteger(from) || from < 1) return [{ kind: 'notWhole', from }];
     if (starts.indexOf(from) < index) return [{ kind: 'doubled', from }];
     const before = starts[index - 1];
     return before !== undefined && before > from ? [{ kind: 'outOfOrder', from, after: before }] : [];
   });
   const least = Math.min(...starts);
-  return least > 1 ? [...troubles, { kind: 'beginsLate', from: least }] : troubles;
+  return least > 1 ? [...problems, { kind: 'beginsLate', from: least }] : problems;
 }

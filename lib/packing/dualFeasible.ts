@@ -14,39 +14,39 @@ const MOST_THRESHOLDS = 24;
  * @param room ticks
  * @param sides all different sides, ticks, none above the room
  */
-export function dualFeasible(room: number, sides: readonly number[]): readonly Measure[] {
+export function dualFeasible(bin: number, sides: readonly number[]): readonly Measure[] {
   const thresholds = spread(
-    sides.flatMap((side) => [side, room - side]).filter((side) => side > 0 && 2 * side <= room),
+    sides.flatMap((side) => [side, bin - side]).filter((side) => side > 0 && 2 * side <= bin),
   );
   return [
-    (side) => side / room,
-    ...[1, 2, 3, 4].map((parts) => rounded(room, parts)),
-    ...thresholds.flatMap((threshold) => [largeWhole(room, threshold), stepped(room, threshold)]),
+    (side) => side / bin,
+    ...[1, 2, 3, 4].map((parts) => rounded(bin, parts)),
+    ...thresholds.flatMap((threshold) => [largeWhole(bin, threshold), stepped(bin, threshold)]),
   ];
 }
 
 /** u(k): sides that are no exact (k + 1)th part are rounded down to kths. */
 const rounded =
-  (room: number, parts: number): Measure =>
+  (bin: number, parts: number): Measure =>
   (side) => {
     const share = (parts + 1) * side;
-    return share % room === 0 ? side / room : Math.floor(share / room) / parts;
+    return share % bin === 0 ? side / bin : Math.floor(share / bin) / parts;
   };
 
 /** U(ε): what leaves less than the threshold free counts as whole, what is smaller than it not at all. */
 const largeWhole =
-  (room: number, threshold: number): Measure =>
+  (bin: number, threshold: number): Measure =>
   (side) => {
-    if (side > room - threshold) return 1;
-    return side < threshold ? 0 : side / room;
+    if (side > bin - threshold) return 1;
+    return side < threshold ? 0 : side / bin;
   };
 
 /** φ(ε): counts in how many thresholds a side takes away of those that the room holds. */
 const stepped =
-  (room: number, threshold: number): Measure =>
+  (bin: number, threshold: number): Measure =>
   (side) => {
-    const whole = Math.floor(room / threshold);
-    if (2 * side > room) return 1 - Math.floor((room - side) / threshold) / whole;
+    const whole = Math.floor(bin / threshold);
+    if (2 * side > bin) return 1 - Math.floor((bin - side) / threshold) / whole;
     return side < threshold ? 0 : 1 / whole;
   };
 

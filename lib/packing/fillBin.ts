@@ -12,18 +12,18 @@ const orders: readonly ((box: Box) => number)[] = [...boxSizes, ({ width }) => w
  *
  * @param steps skylines looked at by all searches together, at most
  */
-export function fillRoom(
-  room: { readonly width: number; readonly height: number },
+export function fillBin(
+  bin: { readonly width: number; readonly height: number },
   kinds: readonly BoxKind[],
   steps: number,
 ): readonly LaidBox[] | null {
-  const turnedRoom = { width: room.height, height: room.width };
+  const turnedBin = { width: bin.height, height: bin.width };
   const turnedKinds = kinds.map((kind) => ({ ...kind, width: kind.height, height: kind.width }));
   const each = Math.floor(steps / (2 * orders.length));
   for (const order of orders) {
-    const upright = fillSearch(room, kinds, each, order);
+    const upright = fillSearch(bin, kinds, each, order);
     if (upright !== null) return upright;
-    const turned = fillSearch(turnedRoom, turnedKinds, each, order);
+    const turned = fillSearch(turnedBin, turnedKinds, each, order);
     if (turned !== null) {
       return turned.map(({ kind, x, y, width, height }) => ({
         kind,

@@ -16,12 +16,12 @@ import { Skyline } from './skyline';
  * @returns null where none is found; unless the steps ran out there hardly is one
  */
 export function fillSearch(
-  room: { readonly width: number; readonly height: number },
+  bin: { readonly width: number; readonly height: number },
   kinds: readonly BoxKind[],
   steps: number,
   sizeOf: (box: Box) => number = ({ width, height }) => width * height,
 ): readonly LaidBox[] | null {
-  const scaled = reachable(room, kinds);
+  const scaled = reachable(bin, kinds);
   if (scaled === null) return null;
   const area = kinds.reduce((sum, { width, height, count }) => sum + width * height * count, 0);
   const { unit, width, height } = scaled;

@@ -1,5 +1,5 @@
 import type { PieceKind, PieceRequest } from './pieceRequest';
-import { pieceTicks, roomTicks } from './ticks';
+import { binTicks, pieceTicks } from './ticks';
 
 /** A piece that no layout can hold. */
 export interface TooLargePiece {
@@ -12,7 +12,7 @@ export interface TooLargePiece {
 }
 
 /** Why nothing is laid out. */
-export type FitTrouble =
+export type FitProblem =
   | { readonly kind: 'noRoom' }
   | { readonly kind: 'tooLarge'; readonly pieces: readonly TooLargePiece[] };
 
@@ -28,7 +28,7 @@ interface Paper {
  * @param paper sides of the sheet, millimetres; height Infinity for a roll
  * @returns null where every piece fits by itself
  */
-export function fitTrouble(paper: Paper, request: PieceRequest): FitTrouble | null {
+export function fitProblem(paper: Paper, request: PieceRequest): FitProblem | null {
   const width = paper.widthMm - 2 * request.marginMm;
   const height = paper.heightMm - 2 * request.marginMm;
   if (width <= 0 || height <= 0) return { kind: 'noRoom' };
@@ -60,8 +60,8 @@ function tooLarge(
 /** @returns 1 or more where the piece fits, the tolerance forgiven. */
 function scaleToFit(pieceWidth: number, pieceHeight: number, width: number, height: number): number {
   const fits =
-    pieceTicks(pieceWidth, 0) <= roomTicks(width, 0, 0) &&
-    pieceTicks(pieceHeight, 0) <= roomTicks(height, 0, 0);
+    pieceTicks(pieceWidth, 0) <= binTicks(width, 0, 0) &&
+    pieceTicks(pieceHeight, 0) <= binTicks(height, 0, 0);
   return fits ? 1 : Math.min(width / pieceWidth, height / pieceHeight);
 }
 

@@ -25,11 +25,11 @@ const LONGEST_TABLE = 1_000;
  *
  * @returns null where the sides have no common measure coarse enough
  */
-export function reachable(room: Sides, boxes: readonly Sides[]): Reachable | null {
+export function reachable(bin: Sides, boxes: readonly Sides[]): Reachable | null {
   const sides = [...new Set(boxes.flatMap(({ width, height }) => [width, height]))];
   const unit = commonMeasure(boxes);
-  const width = Math.floor(room.width / unit);
-  const height = Math.floor(room.height / unit);
+  const width = Math.floor(bin.width / unit);
+  const height = Math.floor(bin.height / unit);
   const longest = Math.max(width, height);
   if (!(longest <= LONGEST_TABLE)) return null;
   const longestWithin = new Int32Array(longest + 1);

@@ -18,9 +18,9 @@ export const pieceTicks = (lengthMm: number, gutterMm: number): number =>
  *
  * @returns 0 or less where the margins leave nothing
  */
-export const roomTicks = (lengthMm: number, marginMm: number, gutterMm: number): number => {
-  const room = lengthMm - 2 * marginMm;
-  return room <= 0 ? 0 : Math.floor((room + gutterMm + LENGTH_TOLERANCE_MM) * TICKS_PER_MM + NOISE);
+export const binTicks = (lengthMm: number, marginMm: number, gutterMm: number): number => {
+  const bin = lengthMm - 2 * marginMm;
+  return bin <= 0 ? 0 : Math.floor((bin + gutterMm + LENGTH_TOLERANCE_MM) * TICKS_PER_MM + NOISE);
 };
 
 /** @returns millimetres from the paper's edge of a place `ticks` inside the margin. */

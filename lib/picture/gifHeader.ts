@@ -1,14 +1,14 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { byteReader } from './byteReader';
 import { type RasterHeader, unknownDensity } from './pictureHeader';
-import type { PictureTrouble } from './pictureProblem';
+import type { PictureProblem } from './pictureProblem';
 
 /* GIF89a Specification, Appendix A. */
 const HEADER_BYTES = 13;
 const BLOCK = { extension: 0x21, image: 0x2c, trailer: 0x3b } as const;
 
 /** @returns what the blocks of a GIF tell; of several frames the first is used. */
-export function gifHeader(bytes: Uint8Array): Result<RasterHeader, PictureTrouble> {
+export function gifHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
   const reader = byteReader(bytes);
   const width = reader.u16(6, true);
   const height = reader.u16(8, true);

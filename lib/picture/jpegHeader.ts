@@ -8,7 +8,7 @@ import {
   uprightDensity,
   uprightSize,
 } from './pictureHeader';
-import type { PictureTrouble } from './pictureProblem';
+import type { PictureProblem } from './pictureProblem';
 import { type ExifFacts, noExif, readExif } from './readExif';
 
 /* Markers of ITU-T T.81, table B.1. */
@@ -28,7 +28,7 @@ interface Found {
 }
 
 /** @returns what the segments before the pixels of a JPEG tell. */
-export function jpegHeader(bytes: Uint8Array): Result<RasterHeader, PictureTrouble> {
+export function jpegHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
   const reader = byteReader(bytes);
   const found: Found = { exif: noExif, jfif: unknownDensity, hasProfile: false, hasAdobe: false };
   for (let at = 2; ; ) {
@@ -81,7 +81,7 @@ function frameOf(
   at: number,
   reader: ByteReader,
   found: Found,
-): Result<RasterHeader, PictureTrouble> | null {
+): Result<RasterHeader, PictureProblem> | null {
   if (LOSSLESS_FRAMES.includes(marker)) return failed({ kind: 'oddCoding', coding: 'lossless' });
   if (ARITHMETIC_FRAMES.includes(marker)) return failed({ kind: 'oddCoding', coding: 'arithmetic' });
   if (!HUFFMAN_FRAMES.includes(marker)) return null;

@@ -1,7 +1,7 @@
 import type { PictureFormat } from './pictureHeader';
 
 /** Why a picture is not taken, with the facts a sentence about it needs. */
-export type PictureTrouble =
+export type PictureProblem =
   | { readonly kind: 'empty' }
   | { readonly kind: 'tooManyBytes'; readonly bytes: number; readonly most: number }
   /** No format known here begins like this; the first bytes are given in hexadecimal. */

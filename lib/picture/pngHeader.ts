@@ -9,7 +9,7 @@ import {
   uprightDensity,
   uprightSize,
 } from './pictureHeader';
-import type { PictureTrouble } from './pictureProblem';
+import type { PictureProblem } from './pictureProblem';
 import { pngChunks } from './pngChunks';
 import { readExif } from './readExif';
 
@@ -28,7 +28,7 @@ const SRGB_GAMMA = 45_455;
 const GAMMA_SLACK = 500;
 
 /** @returns what the chunks before the pixels of a PNG tell. */
-export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureTrouble> {
+export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
   const reader = byteReader(bytes);
   const width = reader.u32(16);
   const height = reader.u32(20);

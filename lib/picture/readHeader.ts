@@ -5,7 +5,7 @@ import { gifHeader } from './gifHeader';
 import { jpegHeader } from './jpegHeader';
 import type { PictureFormat, PictureHeader } from './pictureHeader';
 import { pictureLimits } from './pictureLimits';
-import type { PictureTrouble } from './pictureProblem';
+import type { PictureProblem } from './pictureProblem';
 import { pngHeader } from './pngHeader';
 import { svgHeader } from './svgHeader';
 import { svgRoot } from './svgRoot';
@@ -21,18 +21,18 @@ const SVG_SEARCH_BYTES = 65_536;
  *
  * @param bytes the file, or so much of its beginning that the header is inside
  */
-export function readHeader(bytes: Uint8Array): Result<PictureHeader, PictureTrouble> {
+export function readHeader(bytes: Uint8Array): Result<PictureHeader, PictureProblem> {
   if (bytes.length === 0) return failed({ kind: 'empty' });
   const format = formatOf(bytes);
   if (format === null) return failed(unknownFormat(bytes));
   const header = headerOf(format, bytes);
   if (!header.ok || header.value.kind === 'vector') return header;
-  const trouble = outOfBounds(header.value.size);
-  return trouble === null ? header : failed(trouble);
+  const problem = outOfBounds(header.value.size);
+  return problem === null ? header : failed(problem);
 }
 
 /** @returns a reason where a file is too large to be read at all; judged before reading it. */
-export const refuseBytes = (bytes: number): PictureTrouble | null =>
+export const refuseBytes = (bytes: number): PictureProblem | null =>
   bytes > pictureLimits.mostBytes
     ? { kind: 'tooManyBytes', bytes, most: pictureLimits.mostBytes }
     : bytes === 0
@@ -49,7 +49,7 @@ function formatOf(bytes: Uint8Array): PictureFormat | null {
   return svgRoot(svgText(bytes.subarray(0, SVG_SEARCH_BYTES))) === null ? null : 'svg';
 }
 
-function headerOf(format: PictureFormat, bytes: Uint8Array): Result<PictureHeader, PictureTrouble> {
+function headerOf(format: PictureFormat, bytes: Uint8Array): Result<PictureHeader, PictureProblem> {
   switch (format) {
     case 'png':
       return pngHeader(bytes);
@@ -66,14 +66,14 @@ function headerOf(format: PictureFormat, bytes: Uint8Array): Result<PictureHeade
   }
 }
 
-function unknownFormat(bytes: Uint8Array): PictureTrouble {
+function unknownFormat(bytes: Uint8Array): PictureProblem {
   const format = foreignFormat(bytes);
   if (format !== null) return { kind: 'otherFormat', format };
   const begins = [...bytes.subarray(0, 8)].map((byte) => byte.toString(16).padStart(2, '0')).join(' ');
   return { kind: 'notAPicture', bytes: bytes.length, begins };
 }
 
-function outOfBounds({ width, height }: { width: number; height: number }): PictureTrouble | null {
+function outOfBounds({ width, height }: { width: number; height: number }): PictureProblem | null {
   const { mostPixels, mostSidePx, leastSidePx } = pictureLimits;
   if (Math.max(width, height) > mostSidePx) return { kind: 'tooLong', width, height, mostSidePx };
   if (width * height > mostPixels) return { kind: 'tooManyPixels', width, height, most: mostPixels };

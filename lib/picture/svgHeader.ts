@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from '@/shared/result';
 import type { PixelSize, VectorHeader } from './pictureHeader';
-import type { PictureTrouble } from './pictureProblem';
+import type { PictureProblem } from './pictureProblem';
 import { svgDanger } from './svgDanger';
 import { svgRoot } from './svgRoot';
 import { withoutComments } from './withoutComments';
@@ -30,7 +30,7 @@ type Side =
  * What an SVG tells of its own shape. Sides in percent follow the viewBox; without any size the shape is not
  * known, and a guess would stretch the print.
  */
-export function svgHeader(text: string, bytes: number): Result<VectorHeader, PictureTrouble> {
+export function svgHeader(text: string, bytes: number): Result<VectorHeader, PictureProblem> {
   const root = svgRoot(text);
   if (root === null) return failed({ kind: 'damaged', format: 'svg', part: 'svg' });
   const plain = withoutComments(text).trimEnd();

@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { byteReader } from './byteReader';
 import { type PixelSize, type RasterHeader, uprightDensity, uprightSize } from './pictureHeader';
-import type { PictureTrouble } from './pictureProblem';
+import type { PictureProblem } from './pictureProblem';
 import { noExif, readExif } from './readExif';
 
 /* RFC 9649: the container, its flags, and the size fields of both ways of packing. */
@@ -14,7 +14,7 @@ interface Frame {
 }
 
 /** @returns what the chunks of a WebP tell. */
-export function webpHeader(bytes: Uint8Array): Result<RasterHeader, PictureTrouble> {
+export function webpHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
   const reader = byteReader(bytes);
   const type = reader.word(FIRST_CHUNK, 4);
   const body = FIRST_CHUNK + 8;

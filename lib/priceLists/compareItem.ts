@@ -6,7 +6,7 @@ import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { priceTable, type TablePrice } from '@/lib/price/priceTable';
 import { taxTerms } from '@/lib/price/taxTerms';
-import { listOf } from '@/lib/studies/breaks/breakList';
+import { breakListOf } from '@/lib/studies/breaks/breakList';
 import { lineTariff } from '@/lib/studies/breaks/lineTariff';
 import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
 import { type WrittenTariff, writtenTariff } from '@/lib/studies/breaks/writtenTariff';
@@ -154,7 +154,7 @@ function wornPrices(
 
 /** The rule of an issued item for a size that adds so much. */
 function soldAsListed({ breaks, selling, tariff }: FrozenItem, charge: number, currency: string) {
-  const list = listOf(
+  const list = breakListOf(
     breaks.map(({ from, each }) => ({ from, each: (each + charge) as MinorUnits })),
     currency,
   );
@@ -170,7 +170,7 @@ function soldToday(
   tariff: WrittenTariff | null,
   currency: string,
 ) {
-  const list = listOf(
+  const list = breakListOf(
     table.filter((cell) => cell.size === size).map(({ from, suggested }) => ({ from, each: suggested })),
     currency,
   );

@@ -4,16 +4,16 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import type { TablePrice } from '@/lib/price/priceTable';
-import { listAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { sizesAsSold } from '@/lib/studies/breaks/sizesAsSold';
 import { chargesAnswer } from '@/lib/studies/charges/chargesAnswer';
 import { type Finding, isStanding } from '@/shared/finding';
 import { toMinor } from '@/shared/money';
-import type { FrozenItem, ListedCharge, ListItem } from '@/shared/schemas/priceList';
+import type { FrozenItem, ListedCharge, PriceListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 import { anyDay } from './anyDay';
 import { frozenRates } from './frozenRates';
-import { itemSays } from './itemSays';
+import { itemDescription } from './itemSays';
 import { leastMargins } from './leastMargins';
 import { lookedAt } from './lookedAt';
 
@@ -41,7 +41,7 @@ export type FrozenOutcome =
 export function freezeItem(
   asked: JobInput,
   grid: Grid,
-  { id, jobId, lineId, charges, ownAmounts }: ListItem,
+  { id, jobId, lineId, charges, ownAmounts }: PriceListItem,
 ): FrozenOutcome {
   const input = anyDay(asked);
   const ownOf = (kind: ListedCharge) => {
@@ -54,7 +54,7 @@ export function freezeItem(
   if (costed === null || prices === null) return { kind: 'stopped', why };
   const { job } = costed.laidOut;
   const line = job.lines.find((one) => one.line.id === lineId);
-  const list = listAnswer(input, grid, { lineId, quantities: [] });
+  const list = breaksAnswer(input, grid, { lineId, quantities: [] });
   const table = prices.table.filter((one) => one.lineId === lineId);
   const [first] = table;
   if (line === undefined || list === null || first === undefined) return { kind: 'noLine' };
@@ -90,7 +90,7 @@ export function freezeItem(
       jobId,
       lineId,
       name: line.line.name,
-      says: itemSays(input, line.line),
+      says: itemDescription(input, line.line),
       largestPrint: largestOf(line.line.placements.flatMap(({ prints }) => prints)),
       sizes: sizesOf(table),
       breaks,

@@ -2,7 +2,7 @@ import type { Line } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** What a customer is told of an item: the blank, its colour, and what is printed on it. */
-export function itemSays({ blanks }: JobInput, line: Line): string {
+export function itemDescription({ blanks }: JobInput, line: Line): string {
   const blank = blanks[line.blankId];
   const prints = line.placements.map(({ name }) => name.toLowerCase());
   const printed =

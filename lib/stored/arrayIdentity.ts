@@ -10,7 +10,7 @@ export type ItemsById = ReadonlyMap<string, unknown>;
  * @returns the lists as items by identity, all by the same field, or null where some item has none
  * or two items share one: then a list can only be taken whole.
  */
-export const listsById = (...lists: readonly (readonly unknown[])[]): readonly ItemsById[] | null => {
+export const arraysById = (...lists: readonly (readonly unknown[])[]): readonly ItemsById[] | null => {
   for (const field of identityFields) {
     const keyed = lists.map((list) => byField(list, field));
     if (keyed.every((items) => items !== null)) return keyed;

@@ -2,16 +2,16 @@ import { idSchema } from '@/shared/schemas/basics';
 import { z } from '@/shared/schemas/z';
 
 /** A file of the maker's, kept as it came. Documents name it by its id. */
-export const keptFileSchema = z.strictObject({
+export const storedFileSchema = z.strictObject({
   id: idSchema,
   name: z.string().min(1).max(200),
   content: z.instanceof(Uint8Array),
 });
 
-export type KeptFile = Readonly<z.infer<typeof keptFileSchema>>;
+export type StoredFile = Readonly<z.infer<typeof storedFileSchema>>;
 
 /** @returns a row of the store as a file; null for one that cannot be read. */
-export function readKeptFile(row: unknown): KeptFile | null {
-  const file = keptFileSchema.safeParse(row);
+export function readStoredFile(row: unknown): StoredFile | null {
+  const file = storedFileSchema.safeParse(row);
   return file.success ? file.data : null;
 }

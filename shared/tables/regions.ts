@@ -50,7 +50,7 @@ const byCurrency = {
 } as const;
 
 /** Currency by region, for the first guess. */
-export const homeCurrencies: ReadonlyMap<string, string> = new Map(
+export const regionCurrencies: ReadonlyMap<string, string> = new Map(
   Object.entries(byCurrency).flatMap(([currency, regions]) =>
     regions.split(' ').map((region) => [region, currency] as const),
   ),

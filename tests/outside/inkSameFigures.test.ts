@@ -46,7 +46,7 @@ async function inkOf(name: string, bytes: Uint8Array) {
   const path = join(folder, name);
   await writeFile(path, bytes);
   const measured = await measureFile(path, 200);
-  if (!measured.ok) throw new Error(JSON.stringify(measured.trouble));
+  if (!measured.ok) throw new Error(JSON.stringify(measured.problem));
   return measured.value;
 }
 

@@ -3,7 +3,7 @@ import { contribution, profitBeforeTax, safety, setsToSell } from '@/lib/price/c
 import { marginOfMarkup, markupOfMargin } from '@/lib/price/marginAndMarkup';
 import { documentTax } from '@/lib/price/tax/documentTax';
 import { taxAdded, taxInside } from '@/lib/price/tax/taxOf';
-import { priceList } from '@/lib/studies/breaks/breakList';
+import { breakList } from '@/lib/studies/breaks/breakList';
 import { inversions } from '@/lib/studies/breaks/inversions';
 import { sellingTotal } from '@/lib/studies/breaks/selling';
 import { batchCurve } from '@/lib/studies/curve/batchCurve';
@@ -132,7 +132,7 @@ describe('cost, volume and profit', () => {
  * schedule is that of K. K. Aggarwal's lectures (University of Delhi): 5.00 to 999, 4.80 to 1,999, 4.75 beyond.
  */
 describe('quantity discounts', () => {
-  const read = priceList(
+  const read = breakList(
     [
       { from: 1, each: 5 },
       { from: 1000, each: 4.8 },
@@ -140,7 +140,7 @@ describe('quantity discounts', () => {
     ],
     'USD',
   );
-  if (!read.ok) throw new Error(read.trouble.kind);
+  if (!read.ok) throw new Error(read.problem.kind);
   const list = read.value;
 
   it('on all units make 999 dearer than 1,000, and every order from 961 on', () => {

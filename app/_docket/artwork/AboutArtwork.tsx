@@ -2,14 +2,14 @@
 
 import { Fold } from '@/app/_controls/Fold';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import type { Artwork } from '@/shared/schemas/artwork';
 import { ArtworkFields } from './ArtworkFields';
 
 /** What is known of a placement's artwork, folded away. */
-export function AboutArtwork({ placement, path }: PlacementPart) {
-  const { input } = useJobDesk();
+export function AboutArtwork({ placement, path }: PlacementProps) {
+  const { input } = useJobFields();
   const { artworkId } = placement;
   const artwork = input.artworks[artworkId];
   if (artwork === undefined) return null;
@@ -17,9 +17,9 @@ export function AboutArtwork({ placement, path }: PlacementPart) {
   return (
     <Fold
       id={place}
-      holds={held.map((key) => `${place}-${key}`)}
+      holds={tabState.map((key) => `${place}-${key}`)}
       summary={`About ${artwork.name}`}
-      line={inWords(artwork)}
+      line={formulaWords(artwork)}
     >
       <ArtworkFields key={artworkId} artwork={artwork} id={artworkId} place={path} />
     </Fold>
@@ -29,7 +29,7 @@ export function AboutArtwork({ placement, path }: PlacementPart) {
 // Helpers
 
 /** What is typed inside; the picture stands outside. */
-const held: readonly (keyof Artwork)[] = [
+const tabState: readonly (keyof Artwork)[] = [
   'name',
   'pixels',
   'coverage',
@@ -41,5 +41,5 @@ const held: readonly (keyof Artwork)[] = [
   'prepMinutes',
 ];
 
-const inWords = ({ pixels, picture, version }: Artwork): string =>
+const formulaWords = ({ pixels, picture, version }: Artwork): string =>
   `${picture?.fileName ?? (pixels === null ? 'line art' : `${pixels.width} × ${pixels.height} pixels`)} · version ${version}`;

@@ -1,8 +1,8 @@
 'use client';
 
 import { freshName } from '@/app/_docket/common/freshName';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
@@ -13,14 +13,14 @@ const NEW = 'new artwork';
 const emptyArtwork = (name: string): Artwork => artworkSchema.parse({ name, rights: { state: 'notStated' } });
 
 /** Which picture is printed: one that is there, or a new one. */
-export function ArtworkChoice({ placement, path }: PlacementPart) {
-  const { jobId, input, maker, field } = useJobDesk();
+export function ArtworkChoice({ placement, path }: PlacementProps) {
+  const { jobId, input, workspace, field } = useJobFields();
   const { artworks } = input;
   const own = field('Artwork', [...path, 'artworkId'], `Artwork of ${placement.name}`);
   const makeNew = () => {
     const id = newId();
     const names = Object.values(artworks).map(({ name }) => name);
-    maker.edit('New artwork', [
+    workspace.edit('New artwork', [
       { do: 'add', kind: 'artwork', id, body: emptyArtwork(freshName('Artwork', names, 1)) },
       { do: 'change', kind: 'job', id: jobId, to: (job) => setIn(job, [...path, 'artworkId'], id) },
     ]);

@@ -1,7 +1,7 @@
 'use client';
 
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { Picture } from '@/shared/schemas/picture';
 import styles from './ArtworkFacts.module.css';
 
@@ -10,19 +10,22 @@ const tags = { sRGB: 'sRGB', profile: 'with its own profile', untagged: 'not nam
 
 /** What a file says of itself. */
 export function ArtworkFacts({ picture }: Readonly<{ picture: Picture }>) {
-  const speak = speakerOf(useTextContext());
+  const formatter = formatterFor(useTextContext());
   const { density } = picture;
   const facts: readonly (readonly [string, string])[] = [
-    ['File', `${picture.fileName}, ${formats[picture.format]}, ${kilobytes(picture.bytes, speak.number)}`],
+    [
+      'File',
+      `${picture.fileName}, ${formats[picture.format]}, ${kilobytes(picture.bytes, formatter.number)}`,
+    ],
     [
       picture.format === 'svg' ? 'Drawn at' : 'Pixels',
-      `${speak.number(picture.width, 0)} × ${speak.number(picture.height, 0)}, ${picture.bitsPerChannel} bits a channel`,
+      `${formatter.number(picture.width, 0)} × ${formatter.number(picture.height, 0)}, ${picture.bitsPerChannel} bits a channel`,
     ],
     [
       'The file asks for',
       density === null
         ? 'no density of its own'
-        : `${speak.number(Math.min(density.xPpi, density.yPpi), 1)} ppi`,
+        : `${formatter.number(Math.min(density.xPpi, density.yPpi), 1)} ppi`,
     ],
     ['Colours', tags[picture.colourTag]],
     ...(picture.isAnimated ? ([['Animated', 'its first frame is used']] as const) : []),

@@ -1,9 +1,9 @@
 'use client';
 
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
-import { Part } from '@/app/_docket/common/Fieldset';
-import { Parts } from '@/app/_docket/common/Fieldsets';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import { Fieldsets } from '@/app/_docket/common/Fieldsets';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -26,14 +26,14 @@ type ArtworkFieldsProps = Readonly<{
 
 /** What is known of an artwork beside its picture: name, pixels and ink by hand, rights, versions, minutes. */
 export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
-  const { artworkField } = useJobDesk();
+  const { artworkField } = useJobFields();
   const of = (label: string, ...path: FieldPath) =>
     artworkField(label, id, place, path, `${label} of ${artwork.name}`);
   const rights = of('Who may print it', 'rights');
   const state = of('Who may print it', 'rights', 'state');
   return (
-    <Parts>
-      <Part name="The picture">
+    <Fieldsets>
+      <Fieldset name="The picture">
         <TextField {...of('Name', 'name')} value={artwork.name} needed longest={120} />
         {artwork.picture === null && <PixelFields artwork={artwork} id={id} place={place} />}
         <ChoiceField
@@ -47,10 +47,10 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
             checked={artwork.mirrored}
           />
         </ChecksOfPart>
-      </Part>
+      </Fieldset>
       <CoverageFields artwork={artwork} id={id} place={place} />
       <FinestFields artwork={artwork} id={id} place={place} />
-      <Part name="Rights">
+      <Fieldset name="Rights">
         <ChoiceField
           {...state}
           issue={rights.issue}
@@ -66,8 +66,8 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
           width="full"
           hint="Who said so, and where it is written. Where you are unsure, ask your local authority."
         />
-      </Part>
-      <Part name="Version and work">
+      </Fieldset>
+      <Fieldset name="Version and work">
         <NumberField
           {...of('Version', 'version')}
           value={artwork.version}
@@ -92,7 +92,7 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
           typical={otherTypicals.prepMinutes.typical}
           hint="Once, whatever the quantity."
         />
-      </Part>
-    </Parts>
+      </Fieldset>
+    </Fieldsets>
   );
 }

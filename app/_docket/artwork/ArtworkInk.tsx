@@ -1,9 +1,9 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { shownPicture } from '@/lib/artwork/shownPicture';
 import { coverageTotal } from '@/lib/ink/coverageTotal';
 import type { Artwork } from '@/shared/schemas/artwork';
@@ -17,17 +17,17 @@ const BAR = { width: 100, height: 8 } as const;
 
 /** The ink of a picture by channel, read from its pixels, and whose figure the costs use. */
 export function ArtworkInk({ artwork, artworkId, picture }: ArtworkInkProps) {
-  const { maker } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { workspace } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const { coverage } = artwork;
   const shown = shownPicture(picture);
   const total = coverageTotal(shown.coverage);
   return (
     <div className={styles.ink}>
       <p>
-        <strong>{speak.share(total)} of ink</strong> over the picture
+        <strong>{formatter.share(total)} of ink</strong> over the picture
         {picture.trimmed && ' without its clear edges'}, read from the file
-        {shown.heavyShare > 0 && `; ${speak.share(shown.heavyShare)} of it is heavy, over 180 %`}.
+        {shown.heavyShare > 0 && `; ${formatter.share(shown.heavyShare)} of it is heavy, over 180 %`}.
       </p>
       <ul className={styles.channels}>
         {channels.map((channel) => (
@@ -46,17 +46,22 @@ export function ArtworkInk({ artwork, artworkId, picture }: ArtworkInkProps) {
                 height={BAR.height}
               />
             </svg>
-            <span className={styles.share}>{speak.share(shown.coverage[channel])}</span>
+            <span className={styles.share}>{formatter.share(shown.coverage[channel])}</span>
           </li>
         ))}
       </ul>
       {coverage !== null && (
         <p className={styles.own}>
-          The costs use your own figure, {speak.share(coverageTotal(coverage))} in all.{' '}
+          The costs use your own figure, {formatter.share(coverageTotal(coverage))} in all.{' '}
           <Button
             kind="quiet"
             onPress={() =>
-              maker.setField({ kind: 'artwork', id: artworkId }, `Ink of ${artwork.name}`, ['coverage'], null)
+              workspace.setField(
+                { kind: 'artwork', id: artworkId },
+                `Ink of ${artwork.name}`,
+                ['coverage'],
+                null,
+              )
             }
           >
             Use what was read

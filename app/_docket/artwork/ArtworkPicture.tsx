@@ -1,11 +1,11 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { Part } from '@/app/_docket/common/Fieldset';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { placementPrints } from '@/app/_docket/common/placementPrints';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { ArtworkFacts } from './ArtworkFacts';
 import { ArtworkInk } from './ArtworkInk';
@@ -17,21 +17,21 @@ import { ArtworkTrim } from './ArtworkTrim';
 import { usePictureIntake } from './usePictureIntake';
 
 /** The picture of a placement: brought in, shown on the cloth, and told of. */
-export function ArtworkPicture({ placement, path }: PlacementPart) {
-  const { input, maker, notes } = useJobDesk();
+export function ArtworkPicture({ placement, path }: PlacementProps) {
+  const { input, workspace, notes } = useJobFields();
   const { locale } = useTextContext();
   const { artworkId } = placement;
   const artwork = input.artworks[artworkId];
   const name = artwork?.name ?? '';
   const printWidthMm = Math.max(...placement.prints.map(({ widthMm }) => widthMm));
-  const reader = usePictureIntake({ maker, artworkId, name, printWidthMm, locale });
+  const reader = usePictureIntake({ workspace, artworkId, name, printWidthMm, locale });
   if (artwork === undefined) return null;
   const { picture } = artwork;
   const own = [...path, 'artwork', 'picture'];
   const { issue } = notes(own);
   const prints = placementPrints(input.job, placement.id);
   return (
-    <Part name={`The picture, ${name}`}>
+    <Fieldset name={`The picture, ${name}`}>
       <div className={styles.whole} id={fieldId(own)}>
         <ArtworkIntake reader={reader} artworkName={name} hasPicture={picture !== null} />
         {issue !== undefined && <p className={styles.issue}>{issue}</p>}
@@ -52,7 +52,7 @@ export function ArtworkPicture({ placement, path }: PlacementPart) {
               <Button
                 kind="quiet"
                 onPress={() =>
-                  maker.changeArtwork(artworkId, `Took the picture out of ${name}`, (body) => ({
+                  workspace.changeArtwork(artworkId, `Took the picture out of ${name}`, (body) => ({
                     ...body,
                     picture: null,
                   }))
@@ -64,6 +64,6 @@ export function ArtworkPicture({ placement, path }: PlacementPart) {
           </>
         )}
       </div>
-    </Part>
+    </Fieldset>
   );
 }

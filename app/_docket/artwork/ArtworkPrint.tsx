@@ -1,16 +1,16 @@
 'use client';
 
 import { useContext, useMemo } from 'react';
-import { CostsOnDesk } from '@/app/_docket/common/figureNamesContext';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { FigureNamesContext } from '@/app/_docket/common/figureNamesContext';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { PrintOfPlacement } from '@/app/_docket/common/placementPrints';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { FigureButton } from '@/app/_trace/FigureButton';
 import { TracePanel } from '@/app/_trace/TracePanel';
 import { useOpenFigure } from '@/app/_trace/useOpenFigure';
-import { pictureInWords } from '@/app/_words/docket/pictureWords';
+import { pictureWords } from '@/app/_words/docket/pictureWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { placementOfPicture } from '@/lib/artwork/placementOfPicture';
 import { shownPicture } from '@/lib/artwork/shownPicture';
 import { inkOfPrint } from '@/lib/grid/inkOfPrint';
@@ -27,9 +27,9 @@ export function ArtworkPrint({
   picture,
   print: { print, lineId, slot, sizes },
 }: ArtworkPrintProps) {
-  const { input } = useJobDesk();
-  const costs = useContext(CostsOnDesk);
-  const speak = speakerOf(useTextContext());
+  const { input } = useJobFields();
+  const costs = useContext(FigureNamesContext);
+  const formatter = formatterFor(useTextContext());
   const opens = useOpenFigure();
   const { fit } = placement;
   const placed = useMemo(() => placementOfPicture(shownPicture(picture), print, fit), [picture, print, fit]);
@@ -38,7 +38,7 @@ export function ArtworkPrint({
   const ink = costs === null ? null : inkOfPrint(costs.sheet, lineId, sizes[0] ?? '', slot);
   const isOne = placement.prints.length === 1;
   const isSmaller = placed.boxShare < 0.999;
-  const size = speak.size(print.widthMm, print.heightMm);
+  const size = formatter.size(print.widthMm, print.heightMm);
   return (
     <li className={styles.print}>
       {blank !== undefined && (
@@ -60,14 +60,14 @@ export function ArtworkPrint({
             'A drawing, clean at any size'
           ) : (
             <>
-              {speak.number(placed.ppi, 0)} ppi
+              {formatter.number(placed.ppi, 0)} ppi
               {isSmaller && (
-                <span className={styles.at}> at {speak.size(placed.widthMm, placed.heightMm)}</span>
+                <span className={styles.at}> at {formatter.size(placed.widthMm, placed.heightMm)}</span>
               )}
             </>
           )}
         </p>
-        {pictureInWords(placed, fit, speak).map((sentence) => (
+        {pictureWords(placed, fit, formatter).map((sentence) => (
           <p key={sentence} className={styles.quiet}>
             {sentence}
           </p>
@@ -78,11 +78,11 @@ export function ArtworkPrint({
             <FigureButton
               figure={ink.ref}
               name={`Ink of one print of ${placement.name} at ${size}`}
-              text={`${speak.number(ink.mL, 2)} mL`}
+              text={`${formatter.number(ink.mL, 2)} mL`}
               opens={opens}
             />
             {', '}
-            {speak.smallMoney(ink.money)}
+            {formatter.smallMoney(ink.money)}
           </p>
         )}
       </div>

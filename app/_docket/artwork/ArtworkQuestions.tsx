@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { Picture } from '@/shared/schemas/picture';
 import styles from './ArtworkQuestions.module.css';
 
@@ -9,10 +9,10 @@ type ArtworkQuestionsProps = Readonly<{ artworkId: string; name: string; picture
 
 /** What only the maker can say of a picture: whether a box around it and white inside it are meant so. */
 export function ArtworkQuestions({ artworkId, name, picture }: ArtworkQuestionsProps) {
-  const { maker } = useJobDesk();
+  const { workspace } = useJobFields();
   const { background, accepted } = picture;
   const answer = (key: keyof Picture['accepted'], isMeant: boolean) =>
-    maker.setField(
+    workspace.setField(
       { kind: 'artwork', id: artworkId },
       key === 'box' ? `Background of ${name}` : `White in ${name}`,
       ['picture', 'accepted', key],

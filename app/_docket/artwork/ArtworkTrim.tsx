@@ -1,10 +1,10 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { placementOfPicture } from '@/lib/artwork/placementOfPicture';
 import { scaledToShown } from '@/lib/drafts/trimEdges';
 import type { Artwork } from '@/shared/schemas/artwork';
@@ -15,8 +15,8 @@ type ArtworkTrimProps = Readonly<{ artwork: Artwork; artworkId: string; picture:
 
 /** Offers to print a picture without its clear edges, and says before what that saves; the file stays as it is. */
 export function ArtworkTrim({ artwork, artworkId, picture }: ArtworkTrimProps) {
-  const { input, maker } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { input, workspace } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const placements = input.job.lines.flatMap((line) =>
     line.placements.filter((placement) => placement.artworkId === artworkId),
   );
@@ -32,10 +32,10 @@ export function ArtworkTrim({ artwork, artworkId, picture }: ArtworkTrimProps) {
     const label = trimmed
       ? `Clear edges of ${artwork.name} trimmed`
       : `Clear edges of ${artwork.name} put back`;
-    const jobs = maker.jobs.filter(({ job }) =>
+    const jobs = workspace.jobs.filter(({ job }) =>
       job.lines.some((line) => line.placements.some((placement) => placement.artworkId === artworkId)),
     );
-    maker.edit(label, [
+    workspace.edit(label, [
       {
         do: 'change',
         kind: 'artwork',
@@ -62,14 +62,14 @@ export function ArtworkTrim({ artwork, artworkId, picture }: ArtworkTrimProps) {
   const saving = newest?.input === input ? newest.answer : null;
   return (
     <p className={styles.question}>
-      Its clear edges take paper and print nothing. {saving !== null && inWords(saving)}{' '}
+      Its clear edges take paper and print nothing. {saving !== null && formulaWords(saving)}{' '}
       <Button onPress={() => set(true)}>Trim the clear edges</Button>
     </p>
   );
 
-  function inWords({ sheetsLess, saved }: NonNullable<typeof saving>): string {
+  function formulaWords({ sheetsLess, saved }: NonNullable<typeof saving>): string {
     if (saved < 0.005) return 'In this job trimming them saves nothing: the sheets stay as many.';
-    const sheets = sheetsLess >= 0.5 ? `${speak.count(Math.round(sheetsLess), 'sheet')} and ` : '';
-    return `Trimming them saves ${sheets}${speak.money(saved)} in this job.`;
+    const sheets = sheetsLess >= 0.5 ? `${formatter.count(Math.round(sheetsLess), 'sheet')} and ` : '';
+    return `Trimming them saves ${sheets}${formatter.money(saved)} in this job.`;
   }
 }

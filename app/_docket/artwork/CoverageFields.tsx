@@ -1,13 +1,13 @@
 'use client';
 
 import { useState } from 'react';
-import { Part } from '@/app/_docket/common/Fieldset';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
 import { TYPICAL_TOTAL_COVERAGE } from '@/shared/tables/typicalRates';
@@ -28,8 +28,8 @@ const waysOf = (hasPicture: boolean) =>
 
 /** How much ink a picture takes. The artwork takes all channels at once; some alone wait here for the rest. */
 export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
-  const { artworkField } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { artworkField } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const { coverage } = artwork;
   const own = artworkField(`Ink coverage of ${artwork.name}`, id, place, ['coverage']);
   const [way, setWay] = useState<Way>(coverage?.kind ?? 'unknown');
@@ -57,7 +57,7 @@ export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
   const waits = way === 'channels' && coverage?.kind !== 'channels';
   const at = (name: string) => fieldId([...place, 'artwork', 'coverage', name]);
   return (
-    <Part name="Ink, as a share of the print’s whole box">
+    <Fieldset name="Ink, as a share of the print’s whole box">
       <ChoiceField
         label="Coverage is typed"
         id={own.id}
@@ -69,7 +69,7 @@ export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
           way === 'unknown' && artwork.picture !== null
             ? 'Choose another to use a figure of your own.'
             : way === 'unknown'
-              ? `${speak.share(TYPICAL_TOTAL_COVERAGE)} in all stands in, typical.`
+              ? `${formatter.share(TYPICAL_TOTAL_COVERAGE)} in all stands in, typical.`
               : waits
                 ? 'All four are needed before they count.'
                 : undefined
@@ -102,6 +102,6 @@ export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
             onCommit={(amount) => set({ ...shown, [channel]: amount })}
           />
         ))}
-    </Part>
+    </Fieldset>
   );
 }

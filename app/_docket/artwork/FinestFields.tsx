@@ -2,9 +2,9 @@
 
 import { useState } from 'react';
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
-import { Part } from '@/app/_docket/common/Fieldset';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { CheckField } from '@/app/_fields/CheckField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -24,7 +24,7 @@ const nothing: Draft = { atWidthMm: null, capHeightMm: null, lineMm: null, rever
 
 /** The smallest letters and lines of a picture, measured at one width of it: no program can tell them for sure. */
 export function FinestFields({ artwork, id, place }: FinestFieldsProps) {
-  const { artworkField } = useJobDesk();
+  const { artworkField } = useJobFields();
   const { onCommit } = artworkField(`Smallest parts of ${artwork.name}`, id, place, ['finest']);
   const [draft, setDraft] = useState<Draft>(artwork.finest ?? nothing);
   const shown = artwork.finest ?? draft;
@@ -39,7 +39,7 @@ export function FinestFields({ artwork, id, place }: FinestFieldsProps) {
   const idOf = (key: string) => fieldId([...place, 'artwork', 'finest', key]);
   const millimetres = { unit: 'mm', min: 0.01, max: 2000, width: 'narrow' } as const;
   return (
-    <Part name="Smallest letters and lines">
+    <Fieldset name="Smallest letters and lines">
       <NumberField
         {...millimetres}
         id={idOf('capHeightMm')}
@@ -74,6 +74,6 @@ export function FinestFields({ artwork, id, place }: FinestFieldsProps) {
           onCommit={(reversed) => set({ ...shown, reversed })}
         />
       </ChecksOfPart>
-    </Part>
+    </Fieldset>
   );
 }

@@ -1,16 +1,16 @@
 'use client';
 
 import { lazy, Suspense } from 'react';
-import { Part } from '@/app/_docket/common/Fieldset';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { fetchArtworkPicture } from './fetchArtworkPicture';
 
 const ArtworkPicture = lazy(() => fetchArtworkPicture().catch(() => ({ default: NotFetched })));
 
 /** The picture of a placement, whose code comes once the docket stands. */
-export function ArtworkPictureLater(part: PlacementPart) {
+export function LazyArtworkPicture(part: PlacementProps) {
   return (
-    <Suspense fallback={<Part name="The picture">Opening it…</Part>}>
+    <Suspense fallback={<Fieldset name="The picture">Opening it…</Fieldset>}>
       <ArtworkPicture {...part} />
     </Suspense>
   );
@@ -18,8 +18,8 @@ export function ArtworkPictureLater(part: PlacementPart) {
 
 function NotFetched() {
   return (
-    <Part name="The picture">
+    <Fieldset name="The picture">
       <p>This part could not be fetched. Reload the page once there is a network.</p>
-    </Part>
+    </Fieldset>
   );
 }

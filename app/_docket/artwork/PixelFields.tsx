@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { NumberField } from '@/app/_fields/NumberField';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
@@ -16,7 +16,7 @@ const MOST_PIXELS = 100_000;
 
 /** Width and height in pixels. The artwork takes the pair; one alone waits here for the other. */
 export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
-  const { artworkField } = useJobDesk();
+  const { artworkField } = useJobFields();
   const { pixels } = artwork;
   const { onCommit } = artworkField(`Pixels of ${artwork.name}`, id, place, ['pixels']);
   const [half, setHalf] = useState<Half>(pixels ?? nothing);

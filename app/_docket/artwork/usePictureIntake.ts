@@ -4,8 +4,8 @@ import { useEffect, useRef, useState } from 'react';
 import { appArtwork } from '@/app/_artwork/appArtwork';
 import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
 import { newId } from '@/app/_documents/newId';
-import type { Maker } from '@/app/_documents/useWorkspace';
-import { pictureTroubleText } from '@/app/_words/docket/pictureProblemWords';
+import type { Workspace } from '@/app/_documents/useWorkspace';
+import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { type Saying, saying } from '@/app/_words/findings/sayings';
 import { takePicture } from './takePicture';
 
@@ -21,7 +21,7 @@ export type Intake =
   | { readonly state: 'told'; readonly saying: Saying; readonly isRefusal: boolean };
 
 interface IntakeOptions {
-  readonly maker: Maker;
+  readonly workspace: Workspace;
   readonly artworkId: string;
   readonly name: string;
   readonly printWidthMm: number;
@@ -29,7 +29,7 @@ interface IntakeOptions {
 }
 
 /** Reads pictures into an artwork, one at a time. Whatever goes wrong, the artwork stays as it was. */
-export function usePictureIntake({ maker, artworkId, name, printWidthMm, locale }: IntakeOptions) {
+export function usePictureIntake({ workspace, artworkId, name, printWidthMm, locale }: IntakeOptions) {
   const [intake, setIntake] = useState<Intake>({ state: 'idle' });
   const cancel = useRef<(() => void) | null>(null);
   useEffect(() => () => cancel.current?.(), []);
@@ -46,7 +46,7 @@ export function usePictureIntake({ maker, artworkId, name, printWidthMm, locale 
           return void keep(file, pictureOfReading(news.reading, facts));
         }
         case 'refused':
-          return tell(pictureTroubleText(news.trouble, locale));
+          return tell(pictureProblemWords(news.problem, locale));
         case 'cancelled':
           return tell(
             saying(`“${file.name}” was not taken in.`, 'You stopped it; nothing was changed.'),
@@ -68,7 +68,7 @@ export function usePictureIntake({ maker, artworkId, name, printWidthMm, locale 
   const keep = async (file: File, picture: ReturnType<typeof pictureOfReading>) => {
     cancel.current = null;
     const content = new Uint8Array(await file.arrayBuffer());
-    const outcome = maker.editWithFiles(
+    const outcome = workspace.editWithFiles(
       `Picture of ${name}`,
       [{ do: 'change', kind: 'artwork', id: artworkId, to: (body) => takePicture(body, picture) }],
       [{ id: picture.fileId, name: picture.fileName, content }],

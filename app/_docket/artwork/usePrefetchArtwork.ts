@@ -7,7 +7,7 @@ import { fetchArtworkPicture } from './fetchArtworkPicture';
 const FETCH_AFTER_MS = 2_000;
 
 /** Fetches the code of pictures ahead, so that it is there without a network later. */
-export function useArtworkAhead(): void {
+export function usePrefetchArtwork(): void {
   useEffect(() => {
     // What fails now is tried again, and told of, where it is needed.
     const timer = setTimeout(() => void fetchArtworkPicture().catch(() => undefined), FETCH_AFTER_MS);

@@ -1,28 +1,28 @@
 'use client';
 
 import Link from 'next/link';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { chargeWords, rushWords } from '@/app/_words/docket/chargeWords';
 import { taxWords } from '@/app/_words/docket/taxWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { formatMinor } from '@/shared/money';
 import styles from './ChargeSection.module.css';
 
 /** Section 8: what is charged around the price of a piece, for quotes and price lists; no part of the job's own cost. */
-export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
+export function ChargeSection({ answer, madeOf, stale }: SectionProps) {
   const context = useTextContext();
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const isPriced = answer?.prices != null;
   const { newest, failure } = useStudy('charges', isPriced ? madeOf : null, null);
   const channel = madeOf.workshop.channels.find(({ id }) => id === madeOf.job.channelId);
   const found = newest?.answer ?? null;
   return (
-    <DocketSection
+    <CardSection
       numeral={8}
       heading="Charges around the piece"
       line={`suggestions for quotes and price lists, ${taxWords(channel?.taxMode ?? null)}`}
@@ -42,7 +42,7 @@ export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
             {found !== null && (
               <dl className={styles.charges}>
                 {found.charges.map((charge) => {
-                  const { key, name, says } = chargeWords(charge, speak);
+                  const { key, name, says } = chargeWords(charge, formatter);
                   return (
                     <div className={styles.charge} key={key}>
                       <dt>
@@ -58,10 +58,12 @@ export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
                 <div className={styles.charge}>
                   <dt>
                     <span className={styles.name}>Rush</span>
-                    <span className={styles.says}>{rushWords(found.rush, speak)}</span>
+                    <span className={styles.says}>{rushWords(found.rush, formatter)}</span>
                   </dt>
                   <dd className={styles.amount}>
-                    {found.rush?.outcome.kind === 'rush' ? `+ ${speak.share(found.rush.outcome.share)}` : '–'}
+                    {found.rush?.outcome.kind === 'rush'
+                      ? `+ ${formatter.share(found.rush.outcome.share)}`
+                      : '–'}
                   </dd>
                 </div>
               </dl>
@@ -75,6 +77,6 @@ export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
           </p>
         </>
       )}
-    </DocketSection>
+    </CardSection>
   );
 }

@@ -1,10 +1,10 @@
 'use client';
 
 import { useRef, useState } from 'react';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
-import { findingsInWords } from '@/app/_words/docket/findingCountWords';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import { findingCountWords } from '@/app/_words/docket/findingCountWords';
 import { type Finding, isStanding } from '@/shared/finding';
 import styles from './ChecksSection.module.css';
 import { FindingItem } from './FindingItem';
@@ -20,7 +20,7 @@ const NOTES_SHOWN = 4;
 
 /** Section 2: what is wrong or worth knowing, before any sum is made. */
 export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
-  const { jobId, maker } = useJobDesk();
+  const { jobId, workspace } = useJobFields();
   const state = useRef<HTMLSpanElement>(null);
   const [refused, setRefused] = useState(false);
   const passed = findings.filter(({ waivedBecause }) => waivedBecause !== undefined);
@@ -31,7 +31,7 @@ export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
 
   const fix = (label: string, { fix: found }: Finding) => {
     if (found === null) return;
-    const outcome = maker.applyFix(jobId, label, found.changes);
+    const outcome = workspace.applyFix(jobId, label, found.changes);
     setRefused(outcome.state === 'refused');
     // The button goes with what it mended; without this a keyboard would start again at the top of the page.
     state.current?.focus();
@@ -44,12 +44,12 @@ export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
     />
   );
   return (
-    <DocketSection
+    <CardSection
       numeral={2}
       heading="Checks"
       line={
         <span className={styles.state} tabIndex={-1} ref={state}>
-          {findingsInWords(findings)}
+          {findingCountWords(findings)}
         </span>
       }
       id="checks"
@@ -70,7 +70,7 @@ export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
           </Fold>
         </div>
       )}
-    </DocketSection>
+    </CardSection>
   );
 }
 

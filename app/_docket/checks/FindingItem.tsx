@@ -3,10 +3,10 @@
 import Link from 'next/link';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { fieldIdOf } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { findingText } from '@/app/_words/findings/findingWords';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import type { Finding } from '@/shared/finding';
 import styles from './FindingItem.module.css';
 import { PassedStop } from './PassedStop';
@@ -21,8 +21,8 @@ type FindingItemProps = Readonly<{
 
 /** A finding of the job: its sentence leads to the field, its button mends it, a stop may be passed with a reason. */
 export function FindingItem({ finding, onShow, onFix }: FindingItemProps) {
-  const { input } = useJobDesk();
-  const { sentence, detail, fixLabel } = findingText(finding, useTextContext());
+  const { input } = useJobFields();
+  const { sentence, detail, fixLabel } = findingWords(finding, useTextContext());
   const fieldId = fieldIdOf(finding.where, input.job);
   const address = fieldAddress(finding.where);
   const isPassed = finding.waivedBecause !== undefined;

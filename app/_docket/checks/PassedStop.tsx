@@ -1,16 +1,16 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { Finding } from '@/shared/finding';
 import styles from './WaiveForm.module.css';
 
 /** A stop that the maker passed: the reason as it will be printed, and the way back. */
 export function PassedStop({ finding }: Readonly<{ finding: Finding }>) {
-  const { jobId, maker } = useJobDesk();
+  const { jobId, workspace } = useJobFields();
   const { id, where, waivedBecause } = finding;
   const takeBack = () =>
-    maker.changeJob(jobId, 'Stop again', (job) => ({
+    workspace.changeJob(jobId, 'Stop again', (job) => ({
       ...job,
       waivers: job.waivers.filter(
         (waiver) =>

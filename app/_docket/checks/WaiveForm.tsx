@@ -2,7 +2,7 @@
 
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { TextField } from '@/app/_fields/TextField';
 import type { Finding } from '@/shared/finding';
 import styles from './WaiveForm.module.css';
@@ -13,7 +13,7 @@ const LONGEST_REASON = 500;
 
 /** Lets a stop pass for a reason, which is asked for and will be printed. */
 export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
-  const { jobId, maker } = useJobDesk();
+  const { jobId, workspace } = useJobFields();
   const [isOpen, setOpen] = useState(false);
   const [reason, setReason] = useState('');
   const form = useRef<HTMLFormElement>(null);
@@ -34,7 +34,7 @@ export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
     event.preventDefault();
     if (!isLongEnough) return;
     const { id, where } = finding;
-    maker.changeJob(jobId, 'Go on in spite of a stop', (job) => ({
+    workspace.changeJob(jobId, 'Go on in spite of a stop', (job) => ({
       ...job,
       waivers: [
         ...job.waivers,

@@ -1,5 +1,5 @@
 import { isHeldBy } from '@/app/_controls/reveal';
-import { findingText } from '@/app/_words/findings/findingWords';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
 import { type Finding, isStanding } from '@/shared/finding';
 import type { Job } from '@/shared/schemas/job';
@@ -24,7 +24,7 @@ export function fieldNotes(findings: readonly Finding[], job: Job, context: Text
     return id === null || finding.waivedBecause !== undefined ? [] : [{ id, finding }];
   });
   const sentence = (found: Placed | undefined) =>
-    found === undefined ? undefined : findingText(found.finding, context).sentence;
+    found === undefined ? undefined : findingWords(found.finding, context).sentence;
   return {
     at: (fieldId: string): FieldNotes => ({
       issue: sentence(placed.find(({ id, finding }) => id === fieldId && isStanding(finding))),

@@ -3,7 +3,7 @@ import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** What every section of a docket is given. */
-export interface DocketPart {
+export interface SectionProps {
   readonly jobId: string;
   /** The documents as they stand now. */
   readonly input: JobInput;

@@ -1,10 +1,10 @@
 'use client';
 
 import { useState } from 'react';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { PickRow } from '@/app/_fields/PickRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { casesKey } from '@/app/_trace/casesKey';
@@ -15,7 +15,7 @@ import { moneyGoes } from './moneyGoes';
 import { OwnRows } from './OwnRows';
 
 /** Section 4: what each size costs and why, line by line; beneath it the maker's own rows and this job's rates. */
-export function CostSection(part: DocketPart) {
+export function CostSection(part: SectionProps) {
   const { answer, madeOf, stale } = part;
   const { job } = madeOf;
   const { locale } = useTextContext();
@@ -27,7 +27,7 @@ export function CostSection(part: DocketPart) {
   const sizes = sheet?.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
   const size = sizes.find((one) => one === pickedSize) ?? sizes[0] ?? '';
   return (
-    <DocketSection numeral={4} heading="Cost sheet" line="every figure opens to its sum" id="cost-sheet">
+    <CardSection numeral={4} heading="Cost sheet" line="every figure opens to its sum" id="cost-sheet">
       {sheet === null || line === undefined ? (
         <NotYet what="The costs" />
       ) : (
@@ -63,6 +63,6 @@ export function CostSection(part: DocketPart) {
       )}
       <OwnRows {...part} />
       <JobRates {...part} />
-    </DocketSection>
+    </CardSection>
   );
 }

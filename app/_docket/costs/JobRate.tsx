@@ -5,7 +5,7 @@ import { OriginMark } from '@/app/_controls/OriginMark';
 import { fieldId } from '@/app/_docket/common/fieldId';
 import { RateField } from '@/app/_fields/RateField';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { Rate } from '@/shared/schemas/rate';
 import { type RateName, type RateUnit, rateDefinition } from '@/shared/tables/rateCatalogue';
 import styles from './JobRate.module.css';
@@ -21,7 +21,7 @@ type JobRateProps = Readonly<{
 /** One rate: what the workshop says, and what this job says instead. */
 export function JobRate({ name, workshop, own, onSet }: JobRateProps) {
   const { label, units } = rateDefinition(name);
-  const speak = speakerOf(useTextContext());
+  const formatter = formatterFor(useTextContext());
   const id = fieldId(['rates', name]);
   // The unit the maker types this rate in comes first; a value set for the job may be in either.
   const first = workshop?.unit ?? units[0];
@@ -35,7 +35,7 @@ export function JobRate({ name, workshop, own, onSet }: JobRateProps) {
             'missing in the workshop'
           ) : (
             <>
-              {speak.rate(workshop.value, workshop.unit)}{' '}
+              {formatter.rate(workshop.value, workshop.unit)}{' '}
               <OriginMark origin={workshop.origin} count={workshop.count} />
             </>
           )}

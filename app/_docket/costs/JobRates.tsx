@@ -2,8 +2,8 @@
 
 import { useState } from 'react';
 import { Fold } from '@/app/_controls/Fold';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { TextField } from '@/app/_fields/TextField';
 import { rateGroupWords } from '@/app/_words/rateGroupWords';
 import { rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
@@ -11,8 +11,8 @@ import { JobRate } from './JobRate';
 import styles from './JobRates.module.css';
 
 /** Rates that this job sets for itself; all others follow the workshop. */
-export function JobRates({ jobId, input }: DocketPart) {
-  const { setField } = useMaker();
+export function JobRates({ jobId, input }: SectionProps) {
+  const { setField } = useWorkspace();
   const [sought, setSought] = useState('');
   const { job, workshop } = input;
   const own = rateNames.filter((name) => job.rates[name] !== undefined);

@@ -1,14 +1,14 @@
 'use client';
 
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { AddOwnRow } from '@/app/_ownRows/AddOwnRow';
 import { OwnRowList } from '@/app/_ownRows/OwnRowList';
 import styles from './OwnRows.module.css';
 
 /** The maker's own cost rows: those of this job, and those of the workshop that count in every job. */
-export function OwnRows({ jobId, input, answer, findings }: DocketPart) {
-  const { setField, changeJob, changeWorkshop } = useMaker();
+export function OwnRows({ jobId, input, answer, findings }: SectionProps) {
+  const { setField, changeJob, changeWorkshop } = useWorkspace();
   const { job, workshop } = input;
   const placements = Math.max(...job.lines.map((line) => line.placements.length));
   const shared = { findings, sheet: answer?.costSheet ?? null, placements };

@@ -1,6 +1,6 @@
 import type { Family } from '@/app/_controls/FamilyMark';
-import { amountText } from '@/app/_words/amountWords';
-import { minutesText } from '@/app/_words/minutesWords';
+import { amountWords } from '@/app/_words/amountWords';
+import { minutesWords } from '@/app/_words/minutesWords';
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { costLines } from './costLines';
 import { shownColumn } from './shownColumn';
@@ -72,7 +72,7 @@ export function costTableRows(
           label: labelOf('incrementalCost'),
           mark: null,
           texts: columns.map(({ index }) =>
-            amountText(caseValue(sheet, 'incrementalCost', index), sheet.currency, locale),
+            amountWords(caseValue(sheet, 'incrementalCost', index), sheet.currency, locale),
           ),
           // One more of everything is no figure that anybody asks for.
           whole: null,
@@ -81,8 +81,8 @@ export function costTableRows(
           id,
           label: labelOf(id),
           mark: null,
-          texts: columns.map(({ index }) => minutesText(caseValue(sheet, id, index), locale)),
-          whole: minutesText(wholeJob(sheet, id), locale),
+          texts: columns.map(({ index }) => minutesWords(caseValue(sheet, id, index), locale)),
+          whole: minutesWords(wholeJob(sheet, id), locale),
         })),
       ],
     },

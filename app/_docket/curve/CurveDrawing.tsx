@@ -2,15 +2,15 @@
 
 import { type KeyboardEvent, lazy, type RefObject, Suspense, useRef } from 'react';
 import { curveScale } from '@/app/_charts/curveScale';
-import { curveRoom } from '@/app/_charts/plotMargins';
+import { plotMargins } from '@/app/_charts/plotMargins';
 import { useLetterPx } from '@/app/_charts/useLetterPx';
 import { moveFlag } from '@/app/_ruler/moveFlag';
 import { useFlagDrag } from '@/app/_ruler/useFlagDrag';
 import { useWidth } from '@/app/_ruler/useWidth';
-import { amountText } from '@/app/_words/amountWords';
+import { amountWords } from '@/app/_words/amountWords';
 import { pointWords } from '@/app/_words/docket/curveWords';
-import type { Speaker } from '@/app/_words/formatter';
-import type { CurveStudy } from '@/lib/studies/curve/curveAnswer';
+import type { Formatter } from '@/app/_words/formatter';
+import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import { type CurveMeasure, curveSeries } from '@/lib/studies/curve/curveSeries';
 import styles from './CurveDrawing.module.css';
 import { curveMarks } from './curveMarks';
@@ -23,15 +23,15 @@ const CurveChart = lazy(() =>
 );
 
 type CurveDrawingProps = Readonly<{
-  study: CurveStudy;
+  study: CostCurve;
   /** The job made another way; null where nothing is laid over. */
-  other: CurveStudy | null;
+  other: CostCurve | null;
   measure: CurveMeasure;
   /** The batch that is looked at; what is dragged. */
   looked: number;
   onLook: (n: number) => void;
   hold: RefObject<HTMLDivElement | null>;
-  speak: Speaker;
+  formatter: Formatter;
   currency: string;
   locale: string;
 }>;
@@ -44,7 +44,7 @@ const PHONE_LETTERS = 32;
 
 /** The curve itself, with the batch on it that can be dragged or moved by keys. */
 export function CurveDrawing(props: CurveDrawingProps) {
-  const { study, other, measure, looked, onLook, hold, speak, currency, locale } = props;
+  const { study, other, measure, looked, onLook, hold, formatter, currency, locale } = props;
   const frame = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(frame, 640);
   const letterPx = useLetterPx();
@@ -62,16 +62,21 @@ export function CurveDrawing(props: CurveDrawingProps) {
   const rows = curveSeries(study, other, measure);
   const scale = curveScale(rows, measure, Math.min(study.asked, study.to));
   const text = (value: number) =>
-    measure === 'margin' ? speak.share(value) : amountText(value, currency, locale);
-  const tick = (value: number) => (measure === 'margin' ? speak.share(value) : speak.number(value, 2));
-  const room = curveRoom(letterPx, scale.ticks.map(tick));
+    measure === 'margin' ? formatter.share(value) : amountWords(value, currency, locale);
+  const tick = (value: number) =>
+    measure === 'margin' ? formatter.share(value) : formatter.number(value, 2);
+  const margins = plotMargins(letterPx, scale.ticks.map(tick));
   const point = study.points.find(({ n }) => n === looked);
   return (
     <div className={styles.frame} ref={frame}>
       <div
         className={styles.hold}
         // Set on the page after the first figures came, never in what the server renders.
-        style={{ insetInlineStart: room.left, insetInlineEnd: room.right, insetBlockEnd: room.bottom }}
+        style={{
+          insetInlineStart: margins.left,
+          insetInlineEnd: margins.right,
+          insetBlockEnd: margins.bottom,
+        }}
         ref={hold}
         role="slider"
         tabIndex={0}
@@ -79,14 +84,14 @@ export function CurveDrawing(props: CurveDrawingProps) {
         aria-valuemin={1}
         aria-valuemax={study.to}
         aria-valuenow={looked}
-        aria-valuetext={point === undefined ? `${looked}, no number` : pointWords(point, speak)}
+        aria-valuetext={point === undefined ? `${looked}, no number` : pointWords(point, formatter)}
         onKeyDown={keyDown}
         {...drag.handlers}
       />
       <div aria-hidden="true" className={styles.chart}>
         <Suspense fallback={null}>
           <CurveChart
-            {...{ rows, scale, room, widthPx, heightPx, letterPx, tick }}
+            {...{ rows, scale, margins, widthPx, heightPx, letterPx, tick }}
             marks={curveMarks(study, measure, looked, text)}
             to={study.to}
             falls={measure === 'each'}

@@ -2,7 +2,7 @@
 
 import { Button } from '@/app/_controls/Button';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { Speaker } from '@/app/_words/formatter';
+import type { Formatter } from '@/app/_words/formatter';
 import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
 import styles from './CurveLooked.module.css';
 
@@ -13,7 +13,7 @@ type CurveLookedProps = Readonly<{
   asked: number;
   /** The last batch drawn. */
   to: number;
-  speak: Speaker;
+  formatter: Formatter;
   onLook: (n: number) => void;
   onMake: () => void;
   onBack: () => void;
@@ -23,8 +23,8 @@ type CurveLookedProps = Readonly<{
 
 /** The figures of the batch that is looked at, and the way to make the job so large. */
 export function CurveLooked(props: CurveLookedProps) {
-  const { n, point, asked, to, speak, onLook, onMake, onBack, blockedBy } = props;
-  const figures = point === null ? [] : figuresOf(point, speak);
+  const { n, point, asked, to, formatter, onLook, onMake, onBack, blockedBy } = props;
+  const figures = point === null ? [] : figuresOf(point, formatter);
   return (
     <div className={styles.looked}>
       <NumberField
@@ -53,10 +53,10 @@ export function CurveLooked(props: CurveLookedProps) {
         {n !== asked && (
           <>
             <Button kind="strong" blockedBy={blockedBy} onPress={onMake}>
-              Make it {speak.count(n, 'piece')}
+              Make it {formatter.count(n, 'piece')}
             </Button>
             <Button kind="quiet" onPress={onBack}>
-              Back to {speak.number(asked, 0)}
+              Back to {formatter.number(asked, 0)}
             </Button>
           </>
         )}
@@ -67,10 +67,10 @@ export function CurveLooked(props: CurveLookedProps) {
 
 // Helpers
 
-const figuresOf = ({ n, fullCost, price, profit, margin, payPerHour }: BatchPoint, speak: Speaker) => [
-  { name: 'a piece costs', text: speak.money(fullCost / n) },
-  { name: 'sold at, without tax', text: speak.money(price / n) },
-  { name: 'margin', text: speak.share(margin) },
-  { name: 'profit in all', text: speak.money(profit) },
-  { name: 'pays you an hour', text: speak.money(payPerHour) },
+const figuresOf = ({ n, fullCost, price, profit, margin, payPerHour }: BatchPoint, formatter: Formatter) => [
+  { name: 'a piece costs', text: formatter.money(fullCost / n) },
+  { name: 'sold at, without tax', text: formatter.money(price / n) },
+  { name: 'margin', text: formatter.share(margin) },
+  { name: 'profit in all', text: formatter.money(profit) },
+  { name: 'pays you an hour', text: formatter.money(payPerHour) },
 ];

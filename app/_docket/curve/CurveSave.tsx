@@ -7,13 +7,13 @@ import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBytes } from '@/app/_keeping/saveBytes';
 import { curveCsv } from '@/lib/exports/curveCsv';
-import type { CurveStudy } from '@/lib/studies/curve/curveAnswer';
+import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import styles from './CurveSave.module.css';
 
 type CurveSaveProps = Readonly<{
   /** Holds the drawing. */
   frame: RefObject<HTMLElement | null>;
-  study: CurveStudy;
+  study: CostCurve;
   /** Of the job. */
   name: string;
   /** Written under the drawing. */
@@ -26,7 +26,7 @@ const FINE = 2;
 /** Hands out the curve: its figures for a spreadsheet, its drawing for a paper. */
 export function CurveSave({ frame, study, name, captions }: CurveSaveProps) {
   const { currency } = useTextContext();
-  const [trouble, setTrouble] = useState<string | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
   const bytesOf = (text: string) => new TextEncoder().encode(text);
   const drawing = () => {
     const svg = frame.current?.querySelector('svg.recharts-surface');
@@ -34,11 +34,11 @@ export function CurveSave({ frame, study, name, captions }: CurveSaveProps) {
     return standaloneSvg(svg, captions);
   };
   const save = async (make: () => Promise<void> | void) => {
-    setTrouble(null);
+    setProblem(null);
     try {
       await make();
     } catch (error) {
-      setTrouble(error instanceof Error ? error.message : String(error));
+      setProblem(error instanceof Error ? error.message : String(error));
     }
   };
   const csv = () =>
@@ -73,7 +73,7 @@ export function CurveSave({ frame, study, name, captions }: CurveSaveProps) {
         <span className="visuallyHidden">Save as </span>
         PNG
       </Button>
-      {trouble !== null && <p role="alert">It could not be saved: {trouble}.</p>}
+      {problem !== null && <p role="alert">It could not be saved: {problem}.</p>}
     </div>
   );
 }

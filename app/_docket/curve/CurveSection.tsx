@@ -2,11 +2,11 @@
 
 import { useMemo, useRef, useState } from 'react';
 import { useNear } from '@/app/_charts/useNear';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { PickRow } from '@/app/_fields/PickRow';
@@ -14,7 +14,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { curveWords, pricedWords, variantWords } from '@/app/_words/docket/curveWords';
 import { taxWords } from '@/app/_words/docket/taxWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { type BetterFrom, betterFrom } from '@/lib/studies/curve/betterFrom';
 import type { CurveMeasure } from '@/lib/studies/curve/curveSeries';
 import { variantOf } from '@/lib/studies/curve/curveVariant';
@@ -34,12 +34,12 @@ const measures: readonly { readonly value: CurveMeasure; readonly label: string 
 const MOST_PRICE = 1e9;
 
 /** Section 6: the job at every batch size, with its steps, and what another way of making it would change. */
-export function CurveSection(part: DocketPart) {
+export function CurveSection(part: SectionProps) {
   const { jobId, answer, madeOf, stale } = part;
   const { job, workshop } = madeOf;
   const context = useTextContext();
-  const speak = speakerOf(context);
-  const { blanks } = useMaker();
+  const formatter = formatterFor(context);
+  const { blanks } = useWorkspace();
   const body = useRef<HTMLDivElement>(null);
   const isNear = useNear(body);
   const [picked, setPicked] = useState<CurveMeasure>('margin');
@@ -64,13 +64,13 @@ export function CurveSection(part: DocketPart) {
   const isTarget = study?.priced === 'target';
   const measure = isTarget && picked === 'margin' ? 'each' : picked;
   const sold =
-    study === null ? null : pricedWords(study.priced, own.newest?.question.flatPrice ?? null, speak);
+    study === null ? null : pricedWords(study.priced, own.newest?.question.flatPrice ?? null, formatter);
   const channel = workshop.channels.find(({ id }) => id === job.channelId);
   const failure = own.failure ?? beside.failure;
   const better: BetterFrom | null =
     study === null || otherStudy === null ? null : betterFrom(study.points, otherStudy.points);
   return (
-    <DocketSection numeral={6} heading="Margin against batch size" line={sold} id="curve">
+    <CardSection numeral={6} heading="Margin against batch size" line={sold} id="curve">
       <div ref={body} className={styles.body}>
         {!isPriced ? (
           <NotYet what="The curve" />
@@ -124,7 +124,7 @@ export function CurveSection(part: DocketPart) {
                     variantWords(chosen.name, other, better, study.to, context)}
                 </p>
                 <ul className={styles.words}>
-                  {curveWords(study, job, speak).map((sentence) => (
+                  {curveWords(study, job, formatter).map((sentence) => (
                     <li key={sentence}>{sentence}</li>
                   ))}
                 </ul>
@@ -139,7 +139,7 @@ export function CurveSection(part: DocketPart) {
           </>
         )}
       </div>
-    </DocketSection>
+    </CardSection>
   );
 }
 

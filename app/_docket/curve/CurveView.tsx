@@ -1,12 +1,12 @@
 'use client';
 
 import { useRef, useState } from 'react';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { summaryWords } from '@/app/_words/docket/curveWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { scaledJob } from '@/lib/drafts/scaledJob';
-import type { CurveStudy } from '@/lib/studies/curve/curveAnswer';
+import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import type { CurveMeasure } from '@/lib/studies/curve/curveSeries';
 import { CurveDrawing } from './CurveDrawing';
 import { CurveLegend } from './CurveLegend';
@@ -17,8 +17,8 @@ import styles from './CurveView.module.css';
 type CurveViewProps = Readonly<{
   jobId: string;
   jobName: string;
-  study: CurveStudy;
-  other: CurveStudy | null;
+  study: CostCurve;
+  other: CostCurve | null;
   otherName: string | null;
   measure: CurveMeasure;
   /** What is drawn and at which price, in words. */
@@ -31,8 +31,8 @@ type CurveViewProps = Readonly<{
 export function CurveView(props: CurveViewProps) {
   const { jobId, jobName, study, other, otherName, measure, title, blockedBy } = props;
   const context = useTextContext();
-  const speak = speakerOf(context);
-  const { changeJob } = useMaker();
+  const formatter = formatterFor(context);
+  const { changeJob } = useWorkspace();
   const [moved, setMoved] = useState<number | null>(null);
   const whole = useRef<HTMLElement>(null);
   const hold = useRef<HTMLDivElement>(null);
@@ -52,10 +52,10 @@ export function CurveView(props: CurveViewProps) {
   ];
   return (
     <figure className={styles.whole} ref={whole} aria-label={title}>
-      <figcaption className="visuallyHidden">{summaryWords(study, speak)}</figcaption>
+      <figcaption className="visuallyHidden">{summaryWords(study, formatter)}</figcaption>
       <div className={styles.drawing}>
         <CurveDrawing
-          {...{ study, other, measure, looked, hold, speak }}
+          {...{ study, other, measure, looked, hold, formatter }}
           currency={context.currency}
           locale={context.locale}
           onLook={setMoved}
@@ -64,13 +64,15 @@ export function CurveView(props: CurveViewProps) {
         <CurveSave frame={whole} study={study} name={jobName} captions={names} />
       </div>
       <CurveLooked
-        {...{ asked, speak, blockedBy }}
+        {...{ asked, formatter, blockedBy }}
         n={looked}
         point={study.points.find(({ n }) => n === looked) ?? null}
         to={study.to}
         onLook={setMoved}
         onMake={() => {
-          void changeJob(jobId, `Make it ${speak.count(looked, 'piece')}`, (job) => scaledJob(job, looked));
+          void changeJob(jobId, `Make it ${formatter.count(looked, 'piece')}`, (job) =>
+            scaledJob(job, looked),
+          );
           back();
         }}
         onBack={back}

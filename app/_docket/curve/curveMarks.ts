@@ -1,10 +1,10 @@
 import type { CurveMarkKind, MarkedBatch } from '@/app/_charts/CurveMark';
-import type { CurveStudy } from '@/lib/studies/curve/curveAnswer';
+import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import { type CurveMeasure, measured } from '@/lib/studies/curve/curveSeries';
 
 /** @returns what is marked on the drawing, with its words; the batch that is looked at last, on top of all. */
 export function curveMarks(
-  study: CurveStudy,
+  study: CostCurve,
   measure: CurveMeasure,
   looked: number,
   text: (value: number) => string,

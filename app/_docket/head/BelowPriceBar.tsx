@@ -4,7 +4,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { Line } from '@/shared/schemas/job';
 import styles from './BelowPriceBar.module.css';
 
-type UnderPlateProps = Readonly<{
+type BelowPriceBarProps = Readonly<{
   lines: readonly Line[];
   /** Whose price the flag moves. */
   lineId: string;
@@ -12,8 +12,8 @@ type UnderPlateProps = Readonly<{
   words: string;
 }>;
 
-/** Beneath the plate: whose price the flag moves, where there are several, and what the marks are. */
-export function UnderPlate({ lines, lineId, onPick, words }: UnderPlateProps) {
+/** Beneath the price bar: whose price the flag moves, where there are several, and what the marks are. */
+export function BelowPriceBar({ lines, lineId, onPick, words }: BelowPriceBarProps) {
   return (
     <div className={styles.under}>
       {lines.length > 1 && (

@@ -1,12 +1,12 @@
 import styles from './EmptyPriceBar.module.css';
-import { PricePlate } from './PriceBar';
+import { PriceBar } from './PriceBar';
 
-type EmptyPlateProps = Readonly<{ price: string; per: string; stale: boolean }>;
+type EmptyPriceBarProps = Readonly<{ price: string; per: string; stale: boolean }>;
 
-/** The plate before the first price: it takes the same room, so that nothing moves when the price comes. */
-export function EmptyPlate({ price, per, stale }: EmptyPlateProps) {
+/** The price bar before the first price: it takes the same room, so that nothing moves when the price comes. */
+export function EmptyPriceBar({ price, per, stale }: EmptyPriceBarProps) {
   return (
-    <PricePlate
+    <PriceBar
       price={price}
       per={per}
       underPrice="margin –.– % · markup –.– %"
@@ -16,6 +16,6 @@ export function EmptyPlate({ price, per, stale }: EmptyPlateProps) {
       stale={stale ? 'no figures yet' : undefined}
     >
       <div className={styles.ruler} />
-    </PricePlate>
+    </PriceBar>
   );
 }

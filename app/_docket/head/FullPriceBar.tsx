@@ -1,13 +1,13 @@
 'use client';
 
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { PriceRuler } from '@/app/_ruler/PriceRuler';
 import { fromMinor, toMinor } from '@/shared/money';
-import { PricePlate } from './PriceBar';
-import type { PlateFigures } from './priceBarFigures';
+import { PriceBar } from './PriceBar';
+import type { PriceBarFigures } from './priceBarFigures';
 
-type FullPlateProps = Readonly<{
-  figures: PlateFigures;
+type FullPriceBarProps = Readonly<{
+  figures: PriceBarFigures;
   /** The line whose price the flag moves. */
   lineId: string;
   /** “a shirt”, or the name of the line where there are several. */
@@ -16,14 +16,14 @@ type FullPlateProps = Readonly<{
   stale: boolean;
 }>;
 
-/** The plate with its figures; moving the flag writes the price of a line. */
-export function FullPlate({ figures, lineId, whose, per, stale }: FullPlateProps) {
-  const { jobId, input, maker } = useJobDesk();
+/** The price bar with its figures; moving the flag writes the price of a line. */
+export function FullPriceBar({ figures, lineId, whose, per, stale }: FullPriceBarProps) {
+  const { jobId, input, workspace } = useJobFields();
   const { marginWords, pay, isDecided, terms } = figures;
   const { currency, policy } = input.workshop;
   const move = (withoutTax: number) => {
     const written = fromMinor(toMinor(terms.written(withoutTax), currency), currency);
-    maker.setField(
+    workspace.setField(
       { kind: 'job', id: jobId },
       `Price of ${whose}`,
       ['lines', input.job.lines.findIndex(({ id }) => id === lineId), 'askedPrice'],
@@ -34,7 +34,7 @@ export function FullPlate({ figures, lineId, whose, per, stale }: FullPlateProps
   const lastGood = stale ? 'last good price' : undefined;
   const meaning = `${marginWords}, pays you ${pay} an hour`;
   return (
-    <PricePlate
+    <PriceBar
       price={figures.price}
       per={isDecided ? per : `${per}, target`}
       underPrice={marginWords}
@@ -54,6 +54,6 @@ export function FullPlate({ figures, lineId, whose, per, stale }: FullPlateProps
         payToWorkBelow={figures.payToWorkBelow}
         stale={lastGood}
       />
-    </PricePlate>
+    </PriceBar>
   );
 }

@@ -1,12 +1,12 @@
 'use client';
 
 import { PageHead } from '@/app/_controls/PageHead';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { findingsInWords } from '@/app/_words/docket/findingCountWords';
+import { findingCountWords } from '@/app/_words/docket/findingCountWords';
 import { jobInWords } from '@/app/_words/docket/jobWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { Finding } from '@/shared/finding';
 
 type JobHeadProps = Readonly<{
@@ -18,8 +18,8 @@ const LONGEST_NAME = 120;
 
 /** The name of the job, what it is in one line, and what the check says in another. */
 export function JobHead({ findings }: JobHeadProps) {
-  const { input, field } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { input, field } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const { onCommit } = field('Name of the job', ['name']);
   return (
     <PageHead
@@ -31,8 +31,8 @@ export function JobHead({ findings }: JobHeadProps) {
           onCommit={onCommit}
         />
       }
-      line={jobInWords(input, speak)}
-      aside={<p role="status">{findings === null ? '\u00a0' : `Checked: ${findingsInWords(findings)}`}</p>}
+      line={jobInWords(input, formatter)}
+      aside={<p role="status">{findings === null ? '\u00a0' : `Checked: ${findingCountWords(findings)}`}</p>}
     />
   );
 }

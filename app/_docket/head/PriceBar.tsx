@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { HeatFigure } from '@/app/_controls/HeatFigure';
 import styles from './PriceBar.module.css';
 
-type PricePlateProps = Readonly<{
+type PriceBarProps = Readonly<{
   price: string;
   /** After the price: "a shirt". */
   per: string;
@@ -19,15 +19,10 @@ type PricePlateProps = Readonly<{
 }>;
 
 /** The price, its ruler and what it pays, in sight at the top, or on a phone at the thumb. */
-export function PricePlate(props: PricePlateProps) {
+export function PriceBar(props: PriceBarProps) {
   const { price, per, underPrice, pay, payPer, underPay, stale, children } = props;
   return (
-    <section
-      className={styles.plate}
-      data-price-plate
-      data-stale={stale ? true : undefined}
-      aria-label="Price"
-    >
+    <section className={styles.bar} data-price-bar data-stale={stale ? true : undefined} aria-label="Price">
       <div className={styles.price}>
         <p className={styles.line}>
           <span className={styles.big}>

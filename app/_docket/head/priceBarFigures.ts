@@ -1,6 +1,6 @@
 import { rulerBounds } from '@/app/_ruler/rulerBounds';
 import type { RulerBounds, RulerMark } from '@/app/_ruler/rulerMark';
-import type { Speaker } from '@/app/_words/formatter';
+import type { Formatter } from '@/app/_words/formatter';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { MarkId } from '@/lib/price/rulerMarks';
@@ -8,8 +8,8 @@ import { type TaxTerms, taxTerms } from '@/lib/price/taxTerms';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { Line } from '@/shared/schemas/job';
 
-/** What the price plate shows of a priced job, in figures and words. */
-export interface PlateFigures {
+/** What the price bar shows of a priced job, in figures and words. */
+export interface PriceBarFigures {
   readonly price: string;
   /** False where no price is decided and the flag stands at the target. */
   readonly isDecided: boolean;
@@ -26,17 +26,17 @@ export interface PlateFigures {
 }
 
 /**
- * Reads the plate of one line off the answer; marks and pay are those of the whole job.
+ * Reads the price bar of one line off the answer; marks and pay are those of the whole job.
  *
  * @returns null for an answer without prices
  */
-export function plateFigures(
+export function priceBarFigures(
   { prices, costSheet: sheet }: Pick<JobAnswer, 'prices' | 'costSheet'>,
   { askedPrice }: Pick<Line, 'askedPrice'>,
-  context: Readonly<{ speak: Speaker; locale: string }>,
-): PlateFigures | null {
+  context: Readonly<{ formatter: Formatter; locale: string }>,
+): PriceBarFigures | null {
   if (prices === null || sheet === null) return null;
-  const { speak, locale } = context;
+  const { formatter, locale } = context;
   const { currency } = prices;
   const format = (amount: number) => formatMinor(toMinor(amount, currency), currency, locale);
   const terms = taxTerms(sheet);
@@ -44,13 +44,13 @@ export function plateFigures(
   const flag = askedPrice === null ? (each('target') ?? 0) : terms.withoutTax(askedPrice);
   const marks = prices.marks.map(({ id, each: value }) => ({
     id,
-    label: id === 'target' ? `target ${speak.share(sheet.jobValues.targetMargin ?? 0)}` : markWords[id],
+    label: id === 'target' ? `target ${formatter.share(sheet.jobValues.targetMargin ?? 0)}` : markWords[id],
     value,
   }));
   return {
     price: format(askedPrice ?? terms.written(flag)),
     isDecided: askedPrice !== null,
-    marginWords: `margin ${speak.share(prices.margin)} · markup ${speak.share(prices.markup)}`,
+    marginWords: `margin ${formatter.share(prices.margin)} · markup ${formatter.share(prices.markup)}`,
     pay: format(prices.payPerHour),
     hours: hoursInWords(wholeJob(sheet, 'attended')),
     marks,

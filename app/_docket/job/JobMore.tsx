@@ -1,10 +1,10 @@
 'use client';
 
 import { Fold } from '@/app/_controls/Fold';
-import { Part } from '@/app/_docket/common/Fieldset';
-import { Parts } from '@/app/_docket/common/Fieldsets';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import { Fieldsets } from '@/app/_docket/common/Fieldsets';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { DateField } from '@/app/_fields/DateField';
 import { MeasureField } from '@/app/_fields/MeasureField';
@@ -31,7 +31,7 @@ const inside = [
 
 /** What is said once for the whole job. */
 export function JobMore() {
-  const { input, field } = useJobDesk();
+  const { input, field } = useJobFields();
   const { job, workshop } = input;
   const of = (label: string, key: (typeof inside)[number]) => field(label, [key]);
   const listed = (list: readonly Readonly<{ id: string; name: string }>[], id: string) => ({
@@ -53,8 +53,8 @@ export function JobMore() {
       line={line.filter((part) => part !== '').join(' · ')}
       holds={inside.map((key) => fieldId([key]))}
     >
-      <Parts>
-        <Part name="For whom">
+      <Fieldsets>
+        <Fieldset name="For whom">
           <TextField {...of('Customer', 'customer')} value={job.customer} longest={200} />
           <ChoiceField {...of('Made', 'madeFor')} value={job.madeFor} choices={jobChoices.madeFor} />
           <DateField {...of('Wanted on', 'wantedOn')} value={job.wantedOn} />
@@ -72,8 +72,8 @@ export function JobMore() {
             max={100}
             hint="How many settle the order. A stall counts tickets instead."
           />
-        </Part>
-        <Part name="How it is made">
+        </Fieldset>
+        <Fieldset name="How it is made">
           <ChoiceField {...of('Printer', 'printerId')} {...listed(workshop.printers, job.printerId)} />
           <ChoiceField {...of('Sheet', 'sheetId')} {...listed(workshop.sheets, job.sheetId)} />
           <ChoiceField
@@ -96,8 +96,8 @@ export function JobMore() {
             choices={jobChoices.sewnLabel}
             hint="Rules on labels differ: ask your local authority."
           />
-        </Part>
-        <Part name="Coming and going">
+        </Fieldset>
+        <Fieldset name="Coming and going">
           <RateField
             {...of('Freight in', 'freightIn')}
             rate={job.freightIn}
@@ -113,8 +113,8 @@ export function JobMore() {
             max={100_000}
             hint="Empty where nobody drives."
           />
-        </Part>
-      </Parts>
+        </Fieldset>
+      </Fieldsets>
     </Fold>
   );
 }

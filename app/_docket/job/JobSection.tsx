@@ -1,9 +1,9 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { DocketSection } from '@/app/_controls/CardSection';
-import { useArtworkAhead } from '@/app/_docket/artwork/usePrefetchArtwork';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { CardSection } from '@/app/_controls/CardSection';
+import { usePrefetchArtwork } from '@/app/_docket/artwork/usePrefetchArtwork';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { newId } from '@/app/_documents/newId';
 import type { Job } from '@/shared/schemas/job';
 import { JobMore } from './JobMore';
@@ -16,16 +16,16 @@ const MOST_LINES = 12;
 
 /** Section 1: what is made, of what, how many, and how each print is pressed. */
 export function JobSection() {
-  const { jobId, input, maker } = useJobDesk();
+  const { jobId, input, workspace } = useJobFields();
   const { lines } = input.job;
-  useArtworkAhead();
+  usePrefetchArtwork();
   const addLine = () =>
-    maker.changeJob(jobId, 'Added line', (job: Job) => ({
+    workspace.changeJob(jobId, 'Added line', (job: Job) => ({
       ...job,
       lines: [...job.lines, newLine(job.lines, newId)],
     }));
   return (
-    <DocketSection numeral={1} heading="The job" id="the-job">
+    <CardSection numeral={1} heading="The job" id="the-job">
       <div className={styles.lines}>
         {lines.map((line, index) => (
           <LineEditor
@@ -49,6 +49,6 @@ export function JobSection() {
       <div className={styles.more}>
         <JobMore />
       </div>
-    </DocketSection>
+    </CardSection>
   );
 }

@@ -3,7 +3,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { newPlacement } from '@/app/_docket/placement/newPlacement';
 import { PlacementFold } from '@/app/_docket/placement/PlacementFold';
 import { newId } from '@/app/_documents/newId';
@@ -24,7 +24,7 @@ type LineEditorProps = Readonly<{
 
 /** One product of the job: its blank, sizes and price open, all else folded away under one line each. */
 export function LineEditor({ line, index, after }: LineEditorProps) {
-  const { jobId, input, maker, field } = useJobDesk();
+  const { jobId, input, workspace, field } = useJobFields();
   const { blanks } = input;
   const several = input.job.lines.length > 1;
   const path = ['lines', index] as const;
@@ -32,7 +32,7 @@ export function LineEditor({ line, index, after }: LineEditorProps) {
     .map(([value, { name }]) => ({ value, label: name }))
     .toSorted((one, other) => one.label.localeCompare(other.label));
   const addPlacement = () =>
-    maker.changeJob(jobId, `Added placement on ${line.name}`, (job) => ({
+    workspace.changeJob(jobId, `Added placement on ${line.name}`, (job) => ({
       ...job,
       lines: job.lines.map((other) =>
         other.id === line.id

@@ -2,17 +2,17 @@
 
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
-import { Part } from '@/app/_docket/common/Fieldset';
-import { Parts } from '@/app/_docket/common/Fieldsets';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import { Fieldsets } from '@/app/_docket/common/Fieldsets';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import styles from '@/app/_docket/placement/PlacementFold.module.css';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { namesInWords } from '@/app/_words/docket/jobWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { Line } from '@/shared/schemas/job';
 import { currencyDigits } from '@/shared/tables/currencies';
 
@@ -24,17 +24,19 @@ const MOST_UP_CHARGE = 1e6;
 
 /** What a line has besides blank, sizes, price and placements: its name, packaging, up-charges by size. */
 export function LineMore({ line, index }: Readonly<{ line: Line; index: number }>) {
-  const { jobId, input, maker, field } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { jobId, input, workspace, field } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const { packagings, currency } = input.workshop;
   const path = ['lines', index] as const;
   const at = (name: string) => fieldId([...path, name]);
   const packaging = packagings.find(({ id }) => id === line.packagingId);
   const sizes = line.quantities.map(({ size }) => size);
-  const charged = line.upCharges.map(({ size, amount }) => `${size} ${signed(amount, speak.money(amount))}`);
+  const charged = line.upCharges.map(
+    ({ size, amount }) => `${size} ${signed(amount, formatter.money(amount))}`,
+  );
   const digits = currencyDigits(currency) ?? 2;
   const setUpCharge = (size: string, amount: number | null) =>
-    maker.changeJob(
+    workspace.changeJob(
       jobId,
       `Up-charge for ${size}`,
       (job) => ({
@@ -54,8 +56,8 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
       line={[packaging?.name ?? 'no packaging', namesInWords(charged)].filter((part) => part).join(' · ')}
       holds={['name', 'packagingId', 'orderedQuantity', 'nameList', 'upCharges'].map(at)}
     >
-      <Parts>
-        <Part name="The line">
+      <Fieldsets>
+        <Fieldset name="The line">
           <TextField
             {...field('What it is called', [...path, 'name'], `Name of ${line.name}`)}
             value={line.name}
@@ -95,9 +97,9 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
             width="full"
             hint="Where each piece bears its own. Counted against the sizes. May stay empty."
           />
-        </Part>
+        </Fieldset>
         {sizes.length > 1 && (
-          <Part name="Up-charge by size, on the price above">
+          <Fieldset name="Up-charge by size, on the price above">
             <div className={styles.charges}>
               {sizes.map((size, place) => {
                 const charge = line.upCharges.findIndex((entry) => entry.size === size);
@@ -118,14 +120,14 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
                 );
               })}
             </div>
-          </Part>
+          </Fieldset>
         )}
         {input.job.lines.length > 1 && (
           <div className={styles.actions}>
             <Button
               kind="quiet"
               onPress={() =>
-                maker.changeJob(jobId, `Took out ${line.name}`, (job) => ({
+                workspace.changeJob(jobId, `Took out ${line.name}`, (job) => ({
                   ...job,
                   lines: job.lines.filter(({ id }) => id !== line.id),
                 }))
@@ -135,7 +137,7 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
             </Button>
           </div>
         )}
-      </Parts>
+      </Fieldsets>
     </Fold>
   );
 }

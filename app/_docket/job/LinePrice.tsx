@@ -1,9 +1,9 @@
 'use client';
 
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
-import { pieceWord } from '@/app/_words/docket/pieceWords';
+import { pieceWords } from '@/app/_words/docket/pieceWords';
 import type { Line } from '@/shared/schemas/job';
 import type { Channel } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
@@ -13,10 +13,10 @@ const MOST_PRICE = 1e9;
 
 /** The price asked for a piece of a line, as the way of selling writes it. */
 export function LinePrice({ line, index }: Readonly<{ line: Line; index: number }>) {
-  const { input, field } = useJobDesk();
+  const { input, field } = useJobFields();
   const { currency, channels } = input.workshop;
   const channel = channels.find(({ id }) => id === input.job.channelId);
-  const piece = pieceWord(input.blanks[line.blankId]);
+  const piece = pieceWords(input.blanks[line.blankId]);
   const digits = currencyDigits(currency) ?? 2;
   const money = { unit: currency, decimals: digits, minDecimals: digits, above: 0, max: MOST_PRICE };
   return (

@@ -1,11 +1,11 @@
 'use client';
 
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { QuantityField } from '@/app/_fields/QuantityField';
 import { QuantityRow } from '@/app/_fields/QuantityRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { Job, Line } from '@/shared/schemas/job';
 import { wantedPieces } from '@/shared/wantedPieces';
 import styles from './LineSizes.module.css';
@@ -15,13 +15,13 @@ const MOST_PIECES = 100_000;
 
 /** How many of each size, with their sum. */
 export function LineSizes({ line, index }: Readonly<{ line: Line; index: number }>) {
-  const { jobId, input, maker, notes } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { jobId, input, workspace, notes } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const order = input.blanks[line.blankId]?.sizes.map(({ name }) => name) ?? [];
   const unknown = line.quantities.map(({ size }) => size).filter((size) => !order.includes(size));
   const sizes = [...new Set([...order, ...unknown])];
   const set = (size: string, quantity: number | null) =>
-    maker.changeJob(
+    workspace.changeJob(
       jobId,
       `Pieces in ${size}`,
       (job) => withQuantity(job, line.id, size, quantity, sizes),
@@ -30,7 +30,7 @@ export function LineSizes({ line, index }: Readonly<{ line: Line; index: number 
   const whole = notes(['lines', index, 'quantities']);
   return (
     <div className={styles.sizes}>
-      <QuantityRow label={`Pieces of ${line.name}`} total={speak.number(wantedPieces([line]))}>
+      <QuantityRow label={`Pieces of ${line.name}`} total={formatter.number(wantedPieces([line]))}>
         {sizes.map((size, place) => {
           const at = line.quantities.findIndex((entry) => entry.size === size);
           const path = ['lines', index, 'quantities', at < 0 ? `new${place}` : at];

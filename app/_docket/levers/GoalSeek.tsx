@@ -3,22 +3,22 @@
 import { useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
-import { seekWords } from '@/app/_words/docket/goalSeekWords';
-import { speakerOf } from '@/app/_words/formatter';
-import type { SeekQuestion } from '@/lib/studies/goalSeek/goalSeekAnswer';
+import { goalSeekWords } from '@/app/_words/docket/goalSeekWords';
+import { formatterFor } from '@/app/_words/formatter';
+import type { GoalSeekQuestion } from '@/lib/studies/goalSeek/goalSeekAnswer';
 import { fromMinor, toPriceEnding } from '@/shared/money';
 import type { Rate } from '@/shared/schemas/rate';
 import styles from './GoalSeek.module.css';
 
-type Sought = SeekQuestion['seek'];
+type Sought = GoalSeekQuestion['seek'];
 
 const questions: readonly { readonly value: Sought; readonly label: string }[] = [
   { value: 'priceForMargin', label: 'the price for a margin' },
@@ -28,11 +28,11 @@ const questions: readonly { readonly value: Sought; readonly label: string }[] =
 ];
 
 /** Questions turned round: what it takes to reach a margin, a pay or a batch. */
-export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
+export function GoalSeek({ jobId, answer, madeOf, stale }: SectionProps) {
   const context = useTextContext();
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const today = useToday();
-  const { changeJob } = useMaker();
+  const { changeJob } = useWorkspace();
   const { rates, policy, currency } = madeOf.workshop;
   const [sought, setSought] = useState<Sought>('priceForMargin');
   const [margin, setMargin] = useState<number | null>(rates.targetMargin?.value ?? 0.3);
@@ -97,19 +97,19 @@ export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
             ? 'A figure is missing in the question.'
             : told === null
               ? ' '
-              : seekWords(told, question, speak)}
+              : goalSeekWords(told, question, formatter)}
       </p>
       <div className={styles.take}>
         {price2 !== null && isCurrent && (
           <Button
             onPress={() =>
-              changeJob(jobId, `Asked price ${speak.money(price2)}`, (job) => ({
+              changeJob(jobId, `Asked price ${formatter.money(price2)}`, (job) => ({
                 ...job,
                 lines: job.lines.map((line) => ({ ...line, askedPrice: price2, upCharges: [] })),
               }))
             }
           >
-            Ask {speak.money(price2)} for every piece
+            Ask {formatter.money(price2)} for every piece
           </Button>
         )}
         {wage !== null && isCurrent && (
@@ -124,7 +124,7 @@ export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
               changeJob(jobId, 'Pay in this job', (job) => ({ ...job, rates: { ...job.rates, wage: rate } }));
             }}
           >
-            Count with {speak.money(wage)} an hour in this job
+            Count with {formatter.money(wage)} an hour in this job
           </Button>
         )}
       </div>
@@ -138,7 +138,7 @@ export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
     return fromMinor(toPriceEnding(told.found.value.each, policy.priceStep, currency), currency);
   }
 
-  function questionOf(): SeekQuestion | null {
+  function questionOf(): GoalSeekQuestion | null {
     switch (sought) {
       case 'priceForMargin':
         return margin === null ? null : { seek: sought, margin };

@@ -2,22 +2,22 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { changesBack } from '@/app/_docket/common/changesBack';
 import { changesStand } from '@/app/_docket/common/changesStand';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { PickRow } from '@/app/_fields/PickRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
-import { type Speaker, speakerOf } from '@/app/_words/formatter';
-import { leverText } from '@/app/_words/leverWords';
+import { type Formatter, formatterFor } from '@/app/_words/formatter';
+import { leverWords } from '@/app/_words/leverWords';
 import type { Lever } from '@/lib/studies/levers/lever';
 import type { LeverAim } from '@/lib/studies/levers/levers';
 import type { Change } from '@/shared/finding';
-import { SeekPart } from './GoalSeek';
+import { GoalSeek } from './GoalSeek';
 import styles from './LeverSection.module.css';
 
 /** A change that was tried, with the way back. */
@@ -33,11 +33,11 @@ const aims: readonly { readonly value: LeverAim; readonly label: string }[] = [
 ];
 
 /** Section 7: the single changes that would leave more of a job, each to be tried and taken back, and what is sought. */
-export function LeverSection(part: DocketPart) {
+export function LeverSection(part: SectionProps) {
   const { jobId, answer, input, madeOf, stale } = part;
   const context = useTextContext();
-  const speak = speakerOf(context);
-  const { applyFix } = useMaker();
+  const formatter = formatterFor(context);
+  const { applyFix } = useWorkspace();
   const [aim, setAim] = useState<LeverAim>('margin');
   const [tried, setTried] = useState<readonly Tried[]>([]);
   const isPriced = answer?.prices != null;
@@ -45,7 +45,7 @@ export function LeverSection(part: DocketPart) {
   const isCurrent = newest?.input === madeOf && newest.question.aim === aim && !stale;
   const waiting = isCurrent ? undefined : 'The job has changed; its levers are being tried out anew.';
   const take = (lever: Lever) => {
-    const says = leverText(lever, context);
+    const says = leverWords(lever, context);
     setTried((before) => [
       ...before,
       { says, changes: lever.changes, back: changesBack(lever.changes, input) },
@@ -58,7 +58,7 @@ export function LeverSection(part: DocketPart) {
   };
   const found = newest?.answer ?? null;
   return (
-    <DocketSection
+    <CardSection
       numeral={7}
       heading="What would raise it"
       line="one change at a time, each tried on the whole job"
@@ -103,8 +103,8 @@ export function LeverSection(part: DocketPart) {
           <PickRow label="What is to grow" value={aim} choices={aims} onPick={setAim} />
           {found !== null && found.ceilingEach !== null && (
             <p className={styles.words}>
-              The target, {speak.money(found.before.targetEach)} a piece without tax, lies above the most this
-              crowd pays, {speak.money(found.ceilingEach)}. A discount is no answer to that.{' '}
+              The target, {formatter.money(found.before.targetEach)} a piece without tax, lies above the most
+              this crowd pays, {formatter.money(found.ceilingEach)}. A discount is no answer to that.{' '}
               {closing(found.levers, found.ceilingEach)}
             </p>
           )}
@@ -116,12 +116,12 @@ export function LeverSection(part: DocketPart) {
             ) : (
               <ul className={styles.list} aria-label="Levers, biggest first">
                 {found.levers.map((lever) => {
-                  const says = leverText(lever, context);
+                  const says = leverWords(lever, context);
                   return (
                     <li className={styles.lever} key={`${lever.id} ${says}`}>
                       <p>
                         {says}
-                        <span className={styles.gain}>{gainWords(lever, speak)}</span>
+                        <span className={styles.gain}>{gainWords(lever, formatter)}</span>
                       </p>
                       <Button blockedBy={waiting} onPress={() => take(lever)}>
                         Try it
@@ -132,30 +132,32 @@ export function LeverSection(part: DocketPart) {
               </ul>
             )}
           </div>
-          <SeekPart {...part} />
+          <GoalSeek {...part} />
         </>
       )}
-    </DocketSection>
+    </CardSection>
   );
 
   function closing(levers: readonly Lever[], ceilingEach: number): string {
     const closes = levers.find(({ after }) => after.targetEach <= ceilingEach + 1e-9);
     return closes === undefined
       ? 'None of these alone closes the gap; a larger batch or another way of selling may, or this is not to be made.'
-      : `This alone closes the gap: ${leverText(closes, context)}`;
+      : `This alone closes the gap: ${leverWords(closes, context)}`;
   }
 }
 
 // Helpers
 
-function gainWords({ gain }: Lever, speak: Speaker): string {
+function gainWords({ gain }: Lever, formatter: Formatter): string {
   const parts = [
-    `${signed(gain.margin, speak.number(gain.margin * 100, 2))} points of margin`,
-    `${signed(gain.payPerHour, speak.money(gain.payPerHour))} an hour`,
+    `${signed(gain.margin, formatter.number(gain.margin * 100, 2))} points of margin`,
+    `${signed(gain.payPerHour, formatter.money(gain.payPerHour))} an hour`,
     ...(Math.abs(gain.savingEach) >= 0.005
-      ? [`a piece costs ${speak.money(Math.abs(gain.savingEach))} ${gain.savingEach > 0 ? 'less' : 'more'}`]
+      ? [
+          `a piece costs ${formatter.money(Math.abs(gain.savingEach))} ${gain.savingEach > 0 ? 'less' : 'more'}`,
+        ]
       : []),
-    `${signed(gain.profit, speak.money(gain.profit))} profit in all`,
+    `${signed(gain.profit, formatter.money(gain.profit))} profit in all`,
   ];
   return parts.join(', ');
 }

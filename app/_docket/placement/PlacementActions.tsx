@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { Line } from '@/shared/schemas/job';
 import styles from './PlacementFold.module.css';
 
@@ -9,12 +9,12 @@ type PlacementActionsProps = Readonly<{ line: Line; index: number }>;
 
 /** Moves a placement in the press order, or takes it out. */
 export function PlacementActions({ line, index }: PlacementActionsProps) {
-  const { jobId, maker } = useJobDesk();
+  const { jobId, workspace } = useJobFields();
   const placement = line.placements[index];
   if (placement === undefined || line.placements.length < 2) return null;
   const { name } = placement;
   const setPlacements = (label: string, placements: Line['placements']) =>
-    maker.changeJob(jobId, label, (job) => ({
+    workspace.changeJob(jobId, label, (job) => ({
       ...job,
       lines: job.lines.map((other) => (other.id === line.id ? { ...other, placements } : other)),
     }));

@@ -3,13 +3,13 @@
 import { Fold } from '@/app/_controls/Fold';
 import { SeverityShape } from '@/app/_controls/SeverityShape';
 import { AboutArtwork } from '@/app/_docket/artwork/AboutArtwork';
-import { ArtworkPictureLater } from '@/app/_docket/artwork/LazyArtworkPicture';
-import { Parts } from '@/app/_docket/common/Fieldsets';
+import { LazyArtworkPicture } from '@/app/_docket/artwork/LazyArtworkPicture';
+import { Fieldsets } from '@/app/_docket/common/Fieldsets';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { placementInWords } from '@/app/_words/docket/placementLineWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { placementLineWords } from '@/app/_words/docket/placementLineWords';
+import { formatterFor } from '@/app/_words/formatter';
 import type { Line, Placement } from '@/shared/schemas/job';
 import { PlacementActions } from './PlacementActions';
 import styles from './PlacementFold.module.css';
@@ -21,8 +21,8 @@ type PlacementFoldProps = Readonly<{ line: Line; lineIndex: number; index: numbe
 
 /** One print of a piece under one line; unfolds to what is printed, how it is pressed and what it takes. */
 export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
-  const { input, worries } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { input, worries } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const placement: Placement | undefined = line.placements[index];
   if (placement === undefined) return null;
   const path = ['lines', lineIndex, 'placements', index];
@@ -35,7 +35,7 @@ export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
       id={fieldId(path)}
       holds={[fieldId(path)]}
       summary={placement.name}
-      line={placementInWords(placement, input, speak)}
+      line={placementLineWords(placement, input, formatter)}
       aside={
         count > 0 && (
           <span className={styles.worry}>
@@ -45,14 +45,14 @@ export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
         )
       }
     >
-      <Parts>
+      <Fieldsets>
         <PlacementPrint {...part} />
-        <ArtworkPictureLater key={placement.artworkId} {...part} />
+        <LazyArtworkPicture key={placement.artworkId} {...part} />
         <AboutArtwork {...part} />
         <PlacementRecipe {...part} />
         <PlacementWork {...part} />
         <PlacementActions line={line} index={index} />
-      </Parts>
+      </Fieldsets>
     </Fold>
   );
 }

@@ -2,9 +2,9 @@
 
 import { ArtworkChoice } from '@/app/_docket/artwork/ArtworkChoice';
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
-import { Part } from '@/app/_docket/common/Fieldset';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
@@ -15,13 +15,13 @@ import { PrintSizes } from './PrintSizes';
 const LONGEST_NAME = 120;
 
 /** What is printed where: name, position, size and how the picture lies in it. */
-export function PlacementPrint({ placement, path }: PlacementPart) {
-  const { field } = useJobDesk();
+export function PlacementPrint({ placement, path }: PlacementProps) {
+  const { field } = useJobFields();
   const { name } = placement;
   const of = (label: string, key: string) => field(label, [...path, key], `${label} of ${name}`);
   return (
     <>
-      <Part name="The print">
+      <Fieldset name="The print">
         <TextField {...of('Name', 'name')} value={name} needed longest={LONGEST_NAME} />
         <ArtworkChoice placement={placement} path={path} />
         <ChoiceField
@@ -66,7 +66,7 @@ export function PlacementPrint({ placement, path }: PlacementPart) {
         <ChecksOfPart>
           <CheckField {...of('Print it mirrored', 'mirror')} checked={placement.mirror} />
         </ChecksOfPart>
-      </Part>
+      </Fieldset>
       <PrintSizes placement={placement} path={path} />
     </>
   );

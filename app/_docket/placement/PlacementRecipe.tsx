@@ -1,9 +1,9 @@
 'use client';
 
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
-import { Part } from '@/app/_docket/common/Fieldset';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
@@ -12,15 +12,15 @@ import { jobChoices } from '@/app/_words/docket/choiceWords';
 import styles from './PlacementRecipe.module.css';
 
 /** How it is pressed: press, heat, time, pressure, papers. */
-export function PlacementRecipe({ placement, path }: PlacementPart) {
-  const { input, field } = useJobDesk();
+export function PlacementRecipe({ placement, path }: PlacementProps) {
+  const { input, field } = useJobFields();
   const { name, recipe } = placement;
   const of = (label: string, key: string) => field(label, [...path, 'recipe', key], `${label} of ${name}`);
   const { presses } = input.workshop;
   const press = field('Press', [...path, 'pressId'], `Press of ${name}`);
   const heat = of('Temperature', 'temperature');
   return (
-    <Part name="The recipe">
+    <Fieldset name="The recipe">
       <ChoiceField
         {...press}
         value={presses.some(({ id }) => id === placement.pressId) ? placement.pressId : null}
@@ -96,6 +96,6 @@ export function PlacementRecipe({ placement, path }: PlacementPart) {
         />
         <CheckField {...of('Clean paper inside and under', 'barrierPaper')} checked={recipe.barrierPaper} />
       </ChecksOfPart>
-    </Part>
+    </Fieldset>
   );
 }

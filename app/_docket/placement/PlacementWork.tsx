@@ -1,8 +1,8 @@
 'use client';
 
-import { Part } from '@/app/_docket/common/Fieldset';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
@@ -13,15 +13,15 @@ import { placementTypicals } from '@/shared/tables/typicalRates';
 const MOST_SCRAP = 0.9;
 
 /** What pressing it takes: minutes, losses, tests and replacements. */
-export function PlacementWork({ placement, path }: PlacementPart) {
-  const { input, field } = useJobDesk();
+export function PlacementWork({ placement, path }: PlacementProps) {
+  const { input, field } = useJobFields();
   const { name } = placement;
   const of = (label: string, key: string) => field(label, [...path, key], `${label} of ${name}`);
   const kind = input.workshop.presses.find(({ id }) => id === placement.pressId)?.kind ?? 'flat';
   const typical = placementTypicals[kind];
   return (
     <>
-      <Part name="Minutes of one press">
+      <Fieldset name="Minutes of one press">
         <RateField
           {...of('Hands on it', 'handMinutes')}
           rate={placement.handMinutes}
@@ -41,8 +41,8 @@ export function PlacementWork({ placement, path }: PlacementPart) {
           units={['min']}
           typical={typical.hotMinutes.typical}
         />
-      </Part>
-      <Part name="Losses and tests">
+      </Fieldset>
+      <Fieldset name="Losses and tests">
         <RateField
           {...of('Presses that spoil the piece', 'scrap')}
           rate={placement.scrap}
@@ -64,7 +64,7 @@ export function PlacementWork({ placement, path }: PlacementPart) {
           value={placement.replacements}
           choices={jobChoices.replacements}
         />
-      </Part>
+      </Fieldset>
     </>
   );
 }

@@ -1,8 +1,8 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
-import type { PlacementPart } from '@/app/_docket/common/placementProps';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { namesInWords } from '@/app/_words/docket/jobWords';
@@ -14,15 +14,15 @@ const MOST_PRINTS = 10;
 const MOST_MM = 20_000;
 
 /** One print size for all, or another for some sizes of the blank. */
-export function PrintSizes({ placement, path }: PlacementPart) {
-  const { jobId, input, maker, field, notes } = useJobDesk();
+export function PrintSizes({ placement, path }: PlacementProps) {
+  const { jobId, input, workspace, field, notes } = useJobFields();
   const { prints, name } = placement;
   const line = input.job.lines.find(({ placements }) => placements.some(({ id }) => id === placement.id));
   const sizes = input.blanks[line?.blankId ?? '']?.sizes.map((size) => size.name) ?? [];
   const named = prints.flatMap((print) => print.sizes ?? []);
   const free = sizes.filter((size) => !named.includes(size));
   const setPrints = (label: string, next: readonly Print[]) =>
-    void maker.setField({ kind: 'job', id: jobId }, label, [...path, 'prints'], next);
+    void workspace.setField({ kind: 'job', id: jobId }, label, [...path, 'prints'], next);
   const [first] = prints;
 
   const toggle = (at: number, print: Print, size: string) => {

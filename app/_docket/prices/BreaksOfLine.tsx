@@ -1,37 +1,37 @@
 'use client';
 
 import { useTextContext } from '@/app/_fields/useTextContext';
-import type { ListVoice } from '@/app/_words/docket/breakListWords';
-import { pieceWord } from '@/app/_words/docket/pieceWords';
-import { speakerOf } from '@/app/_words/formatter';
-import type { ListAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import type { BreakListFormat } from '@/app/_words/docket/breakListWords';
+import { pieceWords } from '@/app/_words/docket/pieceWords';
+import { formatterFor } from '@/app/_words/formatter';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { Line } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
-import { PriceListTest } from './BreaksTest';
+import { BreaksTest } from './BreaksTest';
 import { PriceOrders } from './PriceOrders';
 import { PriceSizes } from './PriceSizes';
 import { PriceTariff } from './PriceTariff';
 
-type PriceListOfLineProps = Readonly<{
+type BreaksOfLineProps = Readonly<{
   jobId: string;
   /** The documents as they stand now. */
   input: JobInput;
   line: Line;
   index: number;
-  answer: ListAnswer;
+  answer: BreaksAnswer;
   stale: boolean;
   pieces: number | null;
   onPieces: (pieces: number | null) => void;
 }>;
 
 /** Everything that is to be said of the price list of one line, beneath its table. */
-export function PriceListOfLine(props: PriceListOfLineProps) {
+export function BreaksOfLine(props: BreaksOfLineProps) {
   const { jobId, input, line, index, answer, stale, pieces, onPieces } = props;
   const context = useTextContext();
   const { policy } = input.workshop;
-  const piece = pieceWord(input.blanks[line.blankId]).one;
-  const voice: ListVoice = {
-    speak: speakerOf(context),
+  const piece = pieceWords(input.blanks[line.blankId]).one;
+  const voice: BreakListFormat = {
+    formatter: formatterFor(context),
     currency: answer.currency,
     locale: context.locale,
     sizes: [...new Set(answer.ends.map(({ size }) => size))],
@@ -40,7 +40,7 @@ export function PriceListOfLine(props: PriceListOfLineProps) {
     <>
       <PriceSizes {...{ jobId, line, index, answer }} step={policy.upChargeStep ?? policy.priceStep} />
       <PriceTariff {...{ answer, piece, voice }} priceStep={policy.priceStep} />
-      <PriceListTest {...{ jobId, input, answer, piece, voice, stale }} lineId={line.id} />
+      <BreaksTest {...{ jobId, input, answer, piece, voice, stale }} lineId={line.id} />
       <PriceOrders {...{ answer, voice, pieces, onPieces }} />
     </>
   );

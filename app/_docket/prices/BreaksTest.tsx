@@ -5,24 +5,24 @@ import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { changesBack } from '@/app/_docket/common/changesBack';
 import { changesStand } from '@/app/_docket/common/changesStand';
-import { useMaker } from '@/app/_documents/useWorkspace';
-import { type ListVoice, stretchWords, thinWords, tieWords } from '@/app/_words/docket/breakListWords';
-import type { ListAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { type BreakListFormat, stretchWords, thinWords, tieWords } from '@/app/_words/docket/breakListWords';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { LOOKED_AT_UP_TO } from '@/lib/studies/breaks/firstFall';
 import type { Change } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import styles from './BreaksTest.module.css';
-import { PriceCures } from './PriceRemedies';
+import { PriceRemedies } from './PriceRemedies';
 
-type PriceListTestProps = Readonly<{
+type BreaksTestProps = Readonly<{
   jobId: string;
   /** The documents as they stand now. */
   input: JobInput;
   lineId: string;
-  answer: ListAnswer;
+  answer: BreaksAnswer;
   /** What a finished piece of the line is called. */
   piece: string;
-  voice: ListVoice;
+  voice: BreakListFormat;
   /** True while the answer is of an older state. */
   stale: boolean;
 }>;
@@ -42,16 +42,16 @@ interface Taken {
 }
 
 /** Whether more pieces ever cost less, where, and what cures it; a cure can be taken back. */
-export function PriceListTest(props: PriceListTestProps) {
+export function BreaksTest(props: BreaksTestProps) {
   const { jobId, input, lineId, answer, piece, voice, stale } = props;
-  const { applyFix } = useMaker();
+  const { applyFix } = useWorkspace();
   const [taken, setTaken] = useState<Taken | null>(null);
-  const { groups, cures, breakTroubles } = answer;
+  const { groups, remedies, breakProblems } = answer;
   const index = input.job.lines.findIndex(({ id }) => id === lineId);
   const selling = input.job.lines[index]?.selling ?? 'asListed';
   const passed = groups.every(({ falls }) => falls === null);
-  const upTo = voice.speak.number(LOOKED_AT_UP_TO, 0);
-  const late = breakTroubles.find(({ kind }) => kind === 'beginsLate');
+  const upTo = voice.formatter.number(LOOKED_AT_UP_TO, 0);
+  const late = breakProblems.find(({ kind }) => kind === 'beginsLate');
   const apply = (name: string, changes: readonly Change[]) => void applyFix(jobId, name, changes);
   const take = (name: string, changes: readonly Change[]) => {
     // The button that was pressed goes with its list.
@@ -108,7 +108,7 @@ export function PriceListTest(props: PriceListTestProps) {
       {thin !== '' && <p>{thin}</p>}
       {late !== undefined && 'from' in late && (
         <p>
-          The list begins at {voice.speak.count(late.from, 'piece')}: smaller orders have no price. Let a
+          The list begins at {voice.formatter.count(late.from, 'piece')}: smaller orders have no price. Let a
           break begin at 1, or say on the list that fewer are not made.
         </p>
       )}
@@ -126,9 +126,9 @@ export function PriceListTest(props: PriceListTestProps) {
           </Button>
         </div>
       )}
-      {cures.length > 0 && (
-        <PriceCures
-          {...{ cures, piece, voice }}
+      {remedies.length > 0 && (
+        <PriceRemedies
+          {...{ remedies, piece, voice }}
           tariff={answer.tariff?.written ?? null}
           stale={stale}
           onTake={take}

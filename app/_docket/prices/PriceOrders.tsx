@@ -1,15 +1,15 @@
 'use client';
 
 import { NumberField } from '@/app/_fields/NumberField';
-import { amountText } from '@/app/_words/amountWords';
-import { type ListVoice, someSizes } from '@/app/_words/docket/breakListWords';
-import type { ListAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { amountWords } from '@/app/_words/amountWords';
+import { type BreakListFormat, someSizes } from '@/app/_words/docket/breakListWords';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { formatMinor } from '@/shared/money';
 import styles from './BreaksTest.module.css';
 
 type PriceOrdersProps = Readonly<{
-  answer: ListAnswer;
-  voice: ListVoice;
+  answer: BreaksAnswer;
+  voice: BreakListFormat;
   /** The quantity the maker typed; null for none. */
   pieces: number | null;
   onPieces: (pieces: number | null) => void;
@@ -18,7 +18,7 @@ type PriceOrdersProps = Readonly<{
 /** What whole orders pay: at the edges of breaks where a rule of selling is in force, and of any quantity. */
 export function PriceOrders({ answer, voice, pieces, onPieces }: PriceOrdersProps) {
   const { sold, groups, currency } = answer;
-  const { speak, locale } = voice;
+  const { formatter, locale } = voice;
   const [group] = groups;
   if (group === undefined) return null;
   const ruled = group.sold.kind !== 'asListed';
@@ -56,11 +56,11 @@ export function PriceOrders({ answer, voice, pieces, onPieces }: PriceOrdersProp
             <tbody>
               {sold.map(({ n, before, after, each, marginAfter }) => (
                 <tr key={n} className={n === pieces ? styles.asked : undefined}>
-                  <th scope="row">{speak.number(n, 0)}</th>
+                  <th scope="row">{formatter.number(n, 0)}</th>
                   <td>{formatMinor(after, currency, locale)}</td>
-                  <td>{amountText(each, currency, locale)}</td>
+                  <td>{amountWords(each, currency, locale)}</td>
                   {ruled && <td>{formatMinor(before, currency, locale)}</td>}
-                  <td>{speak.share(marginAfter)}</td>
+                  <td>{formatter.share(marginAfter)}</td>
                 </tr>
               ))}
             </tbody>

@@ -4,13 +4,13 @@ import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { BreakFields } from '@/app/_fields/BreakFields';
 import { NumberField } from '@/app/_fields/NumberField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { breakWords } from '@/app/_words/docket/breakWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { TablePrice } from '@/lib/price/priceTable';
 import { fromMinor } from '@/shared/money';
 import type { Line } from '@/shared/schemas/job';
@@ -29,15 +29,15 @@ type PriceOwnProps = Readonly<{
 
 /** The maker's own price of each break, and the breaks themselves. */
 export function PriceOwn({ line, index, cells }: PriceOwnProps) {
-  const { jobId, input, maker, field } = useJobDesk();
-  const speak = speakerOf(useTextContext());
+  const { jobId, input, workspace, field } = useJobFields();
+  const formatter = formatterFor(useTextContext());
   const { currency, policy } = input.workshop;
   const digits = currencyDigits(currency) ?? 2;
   const path = ['lines', index, 'ownPrices'] as const;
   const breaks = [...new Set(policy.breaks)].sort((a, b) => a - b);
   const idle = line.ownPrices.filter(({ from }) => !breaks.includes(from));
   const setPrice = (from: number, each: number | null) =>
-    void maker.changeJob(
+    void workspace.changeJob(
       jobId,
       `Own price from ${from} pieces`,
       (job) => ({
@@ -59,7 +59,7 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
       line={
         line.ownPrices.length === 0
           ? 'none; the suggestions stand'
-          : `${speak.count(line.ownPrices.length - idle.length, 'break')} of ${breaks.length}`
+          : `${formatter.count(line.ownPrices.length - idle.length, 'break')} of ${breaks.length}`
       }
       holds={[fieldId(path)]}
     >
@@ -72,7 +72,7 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
           const own = line.ownPrices.findIndex((price) => price.from === from);
           const next = breaks[place + 1];
           const cell = cells.find((one) => one.from === from);
-          const suggested = cell === undefined ? '' : speak.money(fromMinor(cell.suggested, currency));
+          const suggested = cell === undefined ? '' : formatter.money(fromMinor(cell.suggested, currency));
           return (
             <div className={styles.field} key={from}>
               <NumberField
@@ -104,7 +104,8 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
       </div>
       {idle.map(({ from, each }) => (
         <p className={styles.idle} key={from}>
-          Your price of {speak.money(each)} from {speak.count(from, 'piece')} rests: no break begins there.{' '}
+          Your price of {formatter.money(each)} from {formatter.count(from, 'piece')} rests: no break begins
+          there.{' '}
           <Button kind="quiet" onPress={() => setPrice(from, null)}>
             Remove <span className="visuallyHidden">the price from {from} pieces</span>
           </Button>
@@ -118,7 +119,7 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
       <BreakFields
         breaks={policy.breaks}
         onCommit={(starts) =>
-          void maker.setField({ kind: 'workshop' }, 'Quantity breaks', where.path, starts)
+          void workspace.setField({ kind: 'workshop' }, 'Quantity breaks', where.path, starts)
         }
       />
     </Fold>

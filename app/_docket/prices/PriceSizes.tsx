@@ -1,11 +1,11 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { namesInWords } from '@/app/_words/docket/jobWords';
-import { speakerOf } from '@/app/_words/formatter';
-import type { ListAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { formatterFor } from '@/app/_words/formatter';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { fromMinor } from '@/shared/money';
 import type { Line } from '@/shared/schemas/job';
 import styles from './BreaksTest.module.css';
@@ -14,18 +14,18 @@ type PriceSizesProps = Readonly<{
   jobId: string;
   line: Line;
   index: number;
-  answer: ListAnswer;
+  answer: BreaksAnswer;
   /** The step up-charges are written in, currency units. */
   step: number;
 }>;
 
 /** Whether larger sizes add a charge of their own, or one price over the mix covers all. */
 export function PriceSizes({ jobId, line, index, answer, step }: PriceSizesProps) {
-  const speak = speakerOf(useTextContext());
-  const { setField } = useMaker();
+  const formatter = formatterFor(useTextContext());
+  const { setField } = useWorkspace();
   const { upCharges, currency } = answer;
   if (upCharges === null || upCharges.sizes.length < 2) return null;
-  const money = (minor: typeof upCharges.averaged) => speak.money(fromMinor(minor, currency));
+  const money = (minor: typeof upCharges.averaged) => formatter.money(fromMinor(minor, currency));
   const charged = upCharges.sizes.filter(({ written }) => written > 0);
   const charges = namesInWords(charged.map(({ size, written }) => `${size} ${money(written)}`));
   const isAveraged = line.upCharging === 'averaged';
@@ -37,7 +37,7 @@ export function PriceSizes({ jobId, line, index, answer, step }: PriceSizesProps
       <p>
         {isAveraged
           ? `One price covers all sizes, averaged over the sizes really ordered: ${money(upCharges.averaged)} in this batch.${alike ? '' : ` Charged apart, ${charges} would come on top of ${money(upCharges.basePrice)}.`}`
-          : `Larger sizes add a charge of their own. In this batch, in steps of ${speak.money(step)}, they ask for ${charges} more than ${upCharges.base}; averaged over the sizes really ordered, one price would be ${money(upCharges.averaged)}.`}
+          : `Larger sizes add a charge of their own. In this batch, in steps of ${formatter.money(step)}, they ask for ${charges} more than ${upCharges.base}; averaged over the sizes really ordered, one price would be ${money(upCharges.averaged)}.`}
         {hasOwn && !isAveraged && ' On your own prices come the up-charges you typed for the line.'}
       </p>
       <Button

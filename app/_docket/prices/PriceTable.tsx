@@ -5,10 +5,10 @@ import { HeatFigure } from '@/app/_controls/HeatFigure';
 import { useArrowKeys } from '@/app/_docket/common/useArrowKeys';
 import { PickRow } from '@/app/_fields/PickRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { amountText } from '@/app/_words/amountWords';
+import { amountWords } from '@/app/_words/amountWords';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { TablePrice } from '@/lib/price/priceTable';
 import type { BreakEnds } from '@/lib/studies/breaks/breakEnds';
@@ -35,7 +35,7 @@ type PriceTableProps = Readonly<{
 export function PriceTable(props: PriceTableProps) {
   const { jobId, sheet, stale, line, table, priceStep, taxMode, ends } = props;
   const context = useTextContext();
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const onKeyDown = useArrowKeys();
   const { breaks, groups } = priceGrid(table, line.id);
   const batch = sheet.cases.find(({ lineId }) => lineId === line.id)?.batch ?? 0;
@@ -59,17 +59,17 @@ export function PriceTable(props: PriceTableProps) {
     const end = endOf(one);
     if (end === undefined) return '…';
     const share = end[margin];
-    return share === null ? 'and up' : speak.share(share);
+    return share === null ? 'and up' : formatter.share(share);
   };
   const besides = [
-    { id: 'margin', name: 'least margin inside', text: (one: TablePrice) => speak.share(one.margin) },
+    { id: 'margin', name: 'least margin inside', text: (one: TablePrice) => formatter.share(one.margin) },
     { id: 'first', name: 'margin at the first', text: (one: TablePrice) => endText(one, 'marginAtFirst') },
     { id: 'last', name: 'margin at the last', text: (one: TablePrice) => endText(one, 'marginAtLast') },
-    { id: 'markup', name: 'markup', text: (one: TablePrice) => speak.share(one.markup) },
+    { id: 'markup', name: 'markup', text: (one: TablePrice) => formatter.share(one.markup) },
     {
       id: 'pay',
       name: 'pays you an hour',
-      text: (one: TablePrice) => amountText(one.payPerHour, sheet.currency, context.locale),
+      text: (one: TablePrice) => amountWords(one.payPerHour, sheet.currency, context.locale),
     },
   ];
   const otherBreak = (column: number) => (column === at ? undefined : styles.otherBreak);

@@ -1,35 +1,41 @@
 'use client';
 
-import type { ListVoice } from '@/app/_words/docket/breakListWords';
-import type { ListAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import type { BreakListFormat } from '@/app/_words/docket/breakListWords';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { fromMinor } from '@/shared/money';
 import styles from './BreaksTest.module.css';
 
-type PriceTariffProps = Readonly<{ answer: ListAnswer; piece: string; voice: ListVoice; priceStep: number }>;
+type PriceTariffProps = Readonly<{
+  answer: BreaksAnswer;
+  piece: string;
+  voice: BreakListFormat;
+  priceStep: number;
+}>;
 
 /** The price in one sentence, so much to start and so much a piece; its neighbours on the ending; the ceiling. */
 export function PriceTariff({ answer, piece, voice, priceStep }: PriceTariffProps) {
   const { tariff, endings, ceiling, currency } = answer;
-  const { speak } = voice;
+  const { formatter } = voice;
   return (
     <div className={styles.facts}>
       {tariff !== null && (
         <p>
           <strong>
-            {speak.money(tariff.start)} to start and {speak.money(tariff.each)} a {piece}
+            {formatter.money(tariff.start)} to start and {formatter.money(tariff.each)} a {piece}
           </strong>{' '}
           is what your target comes to from 1 to 100 pieces. It is off by at most{' '}
-          {speak.money(tariff.largestError)} a {piece}, at {speak.count(tariff.largestErrorAt, 'piece')}, and
-          by no more than {speak.money(tariff.smallError)} from {speak.count(tariff.smallFrom, 'piece')} on.{' '}
+          {formatter.money(tariff.largestError)} a {piece}, at{' '}
+          {formatter.count(tariff.largestErrorAt, 'piece')}, and by no more than{' '}
+          {formatter.money(tariff.smallError)} from {formatter.count(tariff.smallFrom, 'piece')} on.{' '}
           {tariff.written === null
             ? 'It starts below nothing, so it is no way to sell.'
-            : `Written out: ${speak.money(fromMinor(tariff.written.start, currency))} and ${speak.money(fromMinor(tariff.written.each, currency))}.`}
+            : `Written out: ${formatter.money(fromMinor(tariff.written.start, currency))} and ${formatter.money(fromMinor(tariff.written.each, currency))}.`}
         </p>
       )}
       {endings !== null && (
         <p>
-          One price for the whole job asks for {speak.money(endings.target)}. On your ending of{' '}
-          {speak.money(priceStep)} its neighbours are{' '}
+          One price for the whole job asks for {formatter.money(endings.target)}. On your ending of{' '}
+          {formatter.money(priceStep)} its neighbours are{' '}
           {endings.below !== null && `${endingWords(endings.below)} and `}
           {endingWords(endings.above)}; the {endings.recommended === 'above' ? 'upper' : 'lower'} is
           suggested.
@@ -37,10 +43,10 @@ export function PriceTariff({ answer, piece, voice, priceStep }: PriceTariffProp
       )}
       {ceiling !== null && (
         <p>
-          This crowd pays at most {speak.money(ceiling.ceiling)}, and a {piece}{' '}
+          This crowd pays at most {formatter.money(ceiling.ceiling)}, and a {piece}{' '}
           {ceiling.kind === 'underFloor'
-            ? `takes ${speak.money(ceiling.needed)} out of your pocket: each one sold costs you ${speak.money(ceiling.needed - ceiling.ceiling)}, and a discount is no answer.`
-            : `asks for ${speak.money(ceiling.needed)} at your target: ${speak.money(ceiling.needed - ceiling.ceiling)} of it would be missing.`}{' '}
+            ? `takes ${formatter.money(ceiling.needed)} out of your pocket: each one sold costs you ${formatter.money(ceiling.needed - ceiling.ceiling)}, and a discount is no answer.`
+            : `asks for ${formatter.money(ceiling.needed)} at your target: ${formatter.money(ceiling.needed - ceiling.ceiling)} of it would be missing.`}{' '}
           Cheaper blanks, a smaller print or one fewer, less scrap, fewer minutes or a larger batch close the
           gap; section 7 says what each would bring.
         </p>
@@ -52,7 +58,7 @@ export function PriceTariff({ answer, piece, voice, priceStep }: PriceTariffProp
     const even =
       one.breakEvenAt === null
         ? 'it never breaks even'
-        : `it breaks even at ${speak.count(one.breakEvenAt, 'piece')}`;
-    return `${speak.money(fromMinor(one.price, currency))} (margin ${speak.share(one.margin)}; ${even})`;
+        : `it breaks even at ${formatter.count(one.breakEvenAt, 'piece')}`;
+    return `${formatter.money(fromMinor(one.price, currency))} (margin ${formatter.share(one.margin)}; ${even})`;
   }
 }

@@ -7,7 +7,7 @@ import type { TablePrice } from '@/lib/price/priceTable';
 import type { Line } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
-import { PriceListOfLine } from './BreaksOfLine';
+import { BreaksOfLine } from './BreaksOfLine';
 import styles from './PricesSection.module.css';
 import { PriceTable } from './PriceTable';
 
@@ -48,7 +48,7 @@ export function PricesOfLine(props: PricesOfLineProps) {
           <p role="alert">The list could not be looked at: {failure}. The prices are not touched by it.</p>
         )}
         {answer !== null && now !== undefined && (
-          <PriceListOfLine
+          <BreaksOfLine
             {...{ jobId, input, index, answer, pieces }}
             line={now}
             stale={isOld}

@@ -1,19 +1,19 @@
 'use client';
 
 import { useState } from 'react';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { PickRow } from '@/app/_fields/PickRow';
-import { JobOnLists } from '@/app/_priceLists/JobOnLists';
+import { JobOnPriceLists } from '@/app/_priceLists/JobOnPriceLists';
 import { taxWords } from '@/app/_words/docket/taxWords';
 import { PriceOwn } from './PriceOwn';
 import { PricesOfLine } from './PricesOfLine';
 import styles from './PricesSection.module.css';
 
 /** Section 5: what to write on a price list, by size and by how many are ordered. */
-export function PricesSection(part: DocketPart) {
+export function PricesSection(part: SectionProps) {
   const { jobId, input, answer, madeOf, stale } = part;
   const { job, workshop } = madeOf;
   const [picked, setPicked] = useState('');
@@ -28,7 +28,7 @@ export function PricesSection(part: DocketPart) {
   const nowLine = input.job.lines[now];
   const firstSize = prices?.table.find(({ lineId }) => lineId === nowLine?.id)?.size;
   return (
-    <DocketSection
+    <CardSection
       numeral={5}
       heading="Prices"
       line={`${hasOwn ? 'your own prices and suggestions' : 'suggestions'} for a price list, ${taxWords(channel?.taxMode ?? null)}`}
@@ -67,7 +67,7 @@ export function PricesSection(part: DocketPart) {
           }
         />
       )}
-      {prices !== null && !stale && <JobOnLists jobId={jobId} input={madeOf} />}
-    </DocketSection>
+      {prices !== null && !stale && <JobOnPriceLists jobId={jobId} input={madeOf} />}
+    </CardSection>
   );
 }

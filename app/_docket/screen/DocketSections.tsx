@@ -1,27 +1,27 @@
 'use client';
 
-import { Docket as Slip } from '@/app/_controls/Card';
+import { Card } from '@/app/_controls/Card';
 import { RevealContext } from '@/app/_controls/reveal';
 import { ChecksSection } from '@/app/_docket/checks/ChecksSection';
-import { CostsOnDesk } from '@/app/_docket/common/figureNamesContext';
-import { JobDeskContext } from '@/app/_docket/common/jobForm';
+import { FigureNamesContext } from '@/app/_docket/common/figureNamesContext';
+import { JobFieldsContext } from '@/app/_docket/common/jobFields';
 import { JobHead } from '@/app/_docket/head/JobHead';
-import { PricePlateOfJob } from '@/app/_docket/head/JobPriceBar';
+import { JobPriceBar } from '@/app/_docket/head/JobPriceBar';
 import { JobSection } from '@/app/_docket/job/JobSection';
-import type { Maker } from '@/app/_documents/useWorkspace';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { PricedJob, PricedJobState } from '@/app/_pricing/usePricedJob';
 import { ShowSetting } from '@/app/_trace/showSetting';
 import type { JobInput } from '@/shared/schemas/request';
 import { DocketFailure } from './DocketFailure';
-import { DocketFiguresLater } from './LazyFigureSections';
+import { LazyFigureSections } from './LazyFigureSections';
 import { useFigures } from './useFigures';
-import { useDesk } from './useNewJobForm';
+import { useNewJobFields } from './useNewJobFields';
 import { useReveal } from './useReveal';
 import { useSettingShower } from './useSettingShower';
 
-type DocketSheetProps = Readonly<{
+type DocketSectionsProps = Readonly<{
   jobId: string;
-  maker: Maker;
+  workspace: Workspace;
   input: JobInput;
   priced: PricedJobState;
 }>;
@@ -29,10 +29,10 @@ type DocketSheetProps = Readonly<{
 const noFindings = [] as const;
 
 /** The docket of a job: its head, the price in sight, and the sections on one slip. */
-export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
+export function DocketSections({ jobId, workspace, input, priced }: DocketSectionsProps) {
   const { answer, lastCosted, lastPriced, failure } = priced;
   const findings = answer?.findings ?? noFindings;
-  const desk = useDesk(jobId, input, maker, findings);
+  const fields = useNewJobFields(jobId, input, workspace, findings);
   const { reveal, show } = useReveal();
   const shower = useSettingShower(input.job, show);
   const part = (made: PricedJob | null, stale: boolean) => ({
@@ -48,22 +48,22 @@ export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
   const stalePrices = answer !== null && answer.prices === null;
   const prices = part(lastPriced, stalePrices);
   return (
-    <JobDeskContext value={desk}>
+    <JobFieldsContext value={fields}>
       <RevealContext value={reveal}>
         <ShowSetting value={shower}>
           <JobHead findings={answer?.findings ?? null} />
           {failure !== null && <DocketFailure why={failure} />}
-          <PricePlateOfJob priced={lastPriced} stale={stalePrices} />
-          <Slip>
-            <CostsOnDesk value={figures}>
+          <JobPriceBar priced={lastPriced} stale={stalePrices} />
+          <Card>
+            <FigureNamesContext value={figures}>
               <JobSection />
-            </CostsOnDesk>
+            </FigureNamesContext>
             {/* Not before the first answer: they would push each other about while they fill. */}
             {answer !== null && <ChecksSection findings={answer.findings} onShow={show} />}
-            <DocketFiguresLater parts={answer === null ? null : { costs, prices }} />
-          </Slip>
+            <LazyFigureSections parts={answer === null ? null : { costs, prices }} />
+          </Card>
         </ShowSetting>
       </RevealContext>
-    </JobDeskContext>
+    </JobFieldsContext>
   );
 }

@@ -1,7 +1,7 @@
 'use client';
 
 import { ChargeSection } from '@/app/_docket/charges/ChargeSection';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { CostSection } from '@/app/_docket/costs/CostSection';
 import { CurveSection } from '@/app/_docket/curve/CurveSection';
 import { LeverSection } from '@/app/_docket/levers/LeverSection';
@@ -9,15 +9,15 @@ import { PricesSection } from '@/app/_docket/prices/PricesSection';
 import { ChannelsSection } from '@/app/_docket/selling/ChannelsSection';
 import { SheetsSection } from '@/app/_docket/sheets/SheetsSection';
 
-type DocketFiguresProps = Readonly<{
+type FigureSectionsProps = Readonly<{
   /** The job as it was last costed. */
-  costs: DocketPart;
+  costs: SectionProps;
   /** The job as it last had prices. */
-  prices: DocketPart;
+  prices: SectionProps;
 }>;
 
 /** The sections of a docket that show what the sums came to: sheets, costs, prices, the curve, what would raise it, and selling. */
-export function DocketFigures({ costs, prices }: DocketFiguresProps) {
+export function FigureSections({ costs, prices }: FigureSectionsProps) {
   return (
     <>
       <SheetsSection {...costs} />

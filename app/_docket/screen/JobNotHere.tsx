@@ -2,12 +2,12 @@
 
 import Link from 'next/link';
 import { PageHead } from '@/app/_controls/PageHead';
-import type { Maker } from '@/app/_documents/useWorkspace';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 
 /** In the place of a docket: the job was removed or never was here, or its record cannot be read. */
-export function JobNotHere({ jobId, maker }: Readonly<{ jobId: string; maker: Maker }>) {
-  const records = maker.unreadable.filter(({ id }) => id === jobId);
+export function JobNotHere({ jobId, workspace }: Readonly<{ jobId: string; workspace: Workspace }>) {
+  const records = workspace.unreadable.filter(({ id }) => id === jobId);
   if (records.length > 0)
     return (
       <>
@@ -15,7 +15,7 @@ export function JobNotHere({ jobId, maker }: Readonly<{ jobId: string; maker: Ma
           title="This job cannot be read"
           line="Its record stays kept as it is. Save it as a file, so that nothing of it is lost."
         />
-        <UnreadableRecords maker={{ ...maker, unreadable: records }} level={2} />
+        <UnreadableRecords workspace={{ ...workspace, unreadable: records }} level={2} />
         <p>
           <Link href="/jobs">To the other jobs</Link>
         </p>

@@ -1,26 +1,26 @@
 'use client';
 
 import { type ComponentProps, lazy, Suspense, useEffect } from 'react';
-import type { DocketFigures as Figures } from './FigureSections';
-import { fetchDocketFigures } from './fetchFigureSections';
+import type { FigureSections as Figures } from './FigureSections';
+import { fetchFigureSections } from './fetchFigureSections';
 
-const DocketFigures = lazy(() => fetchDocketFigures().catch(() => ({ default: NotFetched })));
+const FigureSections = lazy(() => fetchFigureSections().catch(() => ({ default: NotFetched })));
 
-type DocketFiguresLaterProps = Readonly<{
+type LazyFigureSectionsProps = Readonly<{
   /** Null until the first sums are made. */
   parts: ComponentProps<typeof Figures> | null;
 }>;
 
 /** The sections of figures, whose code comes while the first sums are made. */
-export function DocketFiguresLater({ parts }: DocketFiguresLaterProps) {
+export function LazyFigureSections({ parts }: LazyFigureSectionsProps) {
   useEffect(() => {
     // What fails now is told of where it is needed.
-    void fetchDocketFigures().catch(() => undefined);
+    void fetchFigureSections().catch(() => undefined);
   }, []);
   if (parts === null) return null;
   return (
     <Suspense fallback={null}>
-      <DocketFigures {...parts} />
+      <FigureSections {...parts} />
     </Suspense>
   );
 }

@@ -3,16 +3,16 @@
 import { useToday } from '@/app/_clock/useToday';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { OriginMark } from '@/app/_controls/OriginMark';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { newId } from '@/app/_documents/newId';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
-import { type Speaker, speakerOf } from '@/app/_words/formatter';
+import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { channelKindWords } from '@/app/_words/workshop/workshopWords';
 import { newParts } from '@/lib/drafts/newParts';
 import type { SoldWay } from '@/lib/studies/channels/channelsAnswer';
@@ -20,11 +20,11 @@ import styles from './ChannelsSection.module.css';
 import { TillPart } from './TillPart';
 
 /** Section 9: the same pieces sold in four ways, and what the buyer pays at the till. */
-export function ChannelsSection({ answer, madeOf, stale }: DocketPart) {
+export function ChannelsSection({ answer, madeOf, stale }: SectionProps) {
   const context = useTextContext();
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const today = useToday();
-  const { changeWorkshop } = useMaker();
+  const { changeWorkshop } = useWorkspace();
   const isPriced = answer?.prices != null;
   const { newest, failure } = useStudy('channels', isPriced ? madeOf : null, null);
   const found = newest?.answer ?? null;
@@ -36,13 +36,13 @@ export function ChannelsSection({ answer, madeOf, stale }: DocketPart) {
     }));
   };
   return (
-    <DocketSection
+    <CardSection
       numeral={9}
       heading="Ways of selling"
       line={
         found === null
           ? undefined
-          : `the same ${speak.count(found.pieces, 'piece')}, at ${speak.money(found.retailEach)} to the last buyer without tax`
+          : `the same ${formatter.count(found.pieces, 'piece')}, at ${formatter.money(found.retailEach)} to the last buyer without tax`
       }
       id="channels"
     >
@@ -55,11 +55,11 @@ export function ChannelsSection({ answer, madeOf, stale }: DocketPart) {
             <p role="alert">They could not be compared: {failure}. The prices are not touched by it.</p>
           )}
           <div className={styles.room} aria-busy={newest?.input !== madeOf}>
-            {found !== null && found.trouble !== null && (
+            {found !== null && found.problem !== null && (
               <p role="alert">
-                {found.trouble.kind === 'unknownCost'
+                {found.problem.kind === 'unknownCost'
                   ? 'A formula of your own gives no number for another way of selling.'
-                  : `${found.trouble.name}: its ${found.trouble.field} of ${speak.number(found.trouble.value)} cannot be meant. Look at it in the workshop; a share lies under 100 %.`}
+                  : `${found.problem.name}: its ${found.problem.field} of ${formatter.number(found.problem.value)} cannot be meant. Look at it in the workshop; a share lies under 100 %.`}
               </p>
             )}
             {found !== null && (
@@ -75,7 +75,7 @@ export function ChannelsSection({ answer, madeOf, stale }: DocketPart) {
                       {way.isCustomary && <OriginMark origin="typical" />}
                     </p>
                     <dl className={styles.figures}>
-                      {figuresOf(way, speak).map(([name, text]) => (
+                      {figuresOf(way, formatter).map(([name, text]) => (
                         <div className={styles.figure} key={name}>
                           <dt>{name}</dt>
                           <dd>{text}</dd>
@@ -95,8 +95,8 @@ export function ChannelsSection({ answer, madeOf, stale }: DocketPart) {
           {found !== null && found.rule !== null && (
             <p className={styles.words}>
               {found.rule.holds
-                ? `Wholesale can be done: your margin asks for ${speak.money(found.rule.wholesale)} a piece from a shop; doubled there it comes to ${speak.money(found.rule.leastRetail)}, no more than you ask yourself.`
-                : `Decline wholesale, or raise the price: your margin asks for ${speak.money(found.rule.wholesale)} a piece from a shop, which doubles it to ${speak.money(found.rule.leastRetail)}, more than the ${speak.money(found.retailEach)} you ask yourself.`}{' '}
+                ? `Wholesale can be done: your margin asks for ${formatter.money(found.rule.wholesale)} a piece from a shop; doubled there it comes to ${formatter.money(found.rule.leastRetail)}, no more than you ask yourself.`
+                : `Decline wholesale, or raise the price: your margin asks for ${formatter.money(found.rule.wholesale)} a piece from a shop, which doubles it to ${formatter.money(found.rule.leastRetail)}, more than the ${formatter.money(found.retailEach)} you ask yourself.`}{' '}
               Never sell under the price of your shops at a stall.
             </p>
           )}
@@ -106,22 +106,22 @@ export function ChannelsSection({ answer, madeOf, stale }: DocketPart) {
           </Advice>
         </>
       )}
-    </DocketSection>
+    </CardSection>
   );
 }
 
 // Helpers
 
-function figuresOf(way: SoldWay, speak: Speaker): readonly (readonly [string, string])[] {
+function figuresOf(way: SoldWay, formatter: Formatter): readonly (readonly [string, string])[] {
   return [
-    ['is invoiced', speak.money(way.revenue)],
-    ['fees', speak.money(way.fees)],
-    ['comes in', speak.money(way.net)],
-    ['selling costs you', speak.money(way.costToServe)],
-    ['full cost', speak.money(way.fullCost)],
-    ['profit', speak.money(way.profit)],
-    ['margin', speak.share(way.margin)],
-    ['pays an hour', speak.money(way.payPerHour)],
-    ['money is there', way.cashInDays === 0 ? 'at once' : `after ${speak.count(way.cashInDays, 'day')}`],
+    ['is invoiced', formatter.money(way.revenue)],
+    ['fees', formatter.money(way.fees)],
+    ['comes in', formatter.money(way.net)],
+    ['selling costs you', formatter.money(way.costToServe)],
+    ['full cost', formatter.money(way.fullCost)],
+    ['profit', formatter.money(way.profit)],
+    ['margin', formatter.share(way.margin)],
+    ['pays an hour', formatter.money(way.payPerHour)],
+    ['money is there', way.cashInDays === 0 ? 'at once' : `after ${formatter.count(way.cashInDays, 'day')}`],
   ];
 }

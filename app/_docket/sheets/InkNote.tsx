@@ -6,9 +6,9 @@ import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { OriginMark } from '@/app/_controls/OriginMark';
 import { newId } from '@/app/_documents/newId';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import { inkRunsOf } from '@/lib/studies/sheets/inkRunsOf';
@@ -25,8 +25,8 @@ type InkNoteProps = Readonly<{
 
 /** How sure the ink of the job is, and the way to note its prints in the workshop's record once they are made. */
 export function InkNote({ input, sheet, prints, stale }: InkNoteProps) {
-  const { changeWorkshop, workshop } = useMaker();
-  const speak = speakerOf(useTextContext());
+  const { changeWorkshop, workshop } = useWorkspace();
+  const formatter = formatterFor(useTextContext());
   const today = useToday();
   const [noted, setNoted] = useState<{ readonly ids: readonly string[]; readonly day: string } | null>(null);
   const laydown = input.job.rates.laydown ?? input.workshop.rates.laydown;
@@ -46,13 +46,13 @@ export function InkNote({ input, sheet, prints, stale }: InkNoteProps) {
       <p className={styles.words}>
         Ink laid down where one channel covers fully is{' '}
         <OriginMark origin={laydown?.origin ?? 'typical'} count={laydown?.count} />. Ink is{' '}
-        {speak.money(cost)} of this job, {speak.share(share)} of its full cost: were it a fifth more, the job
-        would cost {speak.money(cost / 5)} more.{' '}
+        {formatter.money(cost)} of this job, {formatter.share(share)} of its full cost: were it a fifth more,
+        the job would cost {formatter.money(cost / 5)} more.{' '}
         <Link href="/workshop#ink-record">Your refills measure it.</Link>
       </p>
       {!stale && <Button onPress={note}>Note these prints in the ink record</Button>}
       <p className={styles.noted} role="status">
-        {isThere && noted !== null && `Noted for ${speak.day(noted.day)}.`}
+        {isThere && noted !== null && `Noted for ${formatter.day(noted.day)}.`}
       </p>
     </div>
   );

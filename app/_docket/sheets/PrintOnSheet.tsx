@@ -2,7 +2,7 @@
 
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
@@ -21,7 +21,7 @@ type PrintOnSheetProps = Readonly<{
 
 /** Sheets of the job that are laid alike: one of them drawn to scale, and how many there will be. */
 export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintOnSheetProps) {
-  const speak = speakerOf(useTextContext());
+  const formatter = formatterFor(useTextContext());
   const prints = printsOn(input, sheet.pieces);
   const pieces = sheet.pieces.map((piece) => {
     const { name, flipped, reversed, fit, artworkId } = namedPrint(input, piece);
@@ -35,7 +35,7 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
   const printed = sheet.pieces.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);
   const says = prints.map(
     ({ print, count }) =>
-      `${speak.number(count, 0)} of ${print.name}${print.reversed ? ', mirrored' : ', not mirrored'}`,
+      `${formatter.number(count, 0)} of ${print.name}${print.reversed ? ', mirrored' : ', not mirrored'}`,
   );
   return (
     <li>
@@ -48,27 +48,29 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
         />
         <figcaption className={styles.words}>
           <h3>
-            {prints.map(({ print, count }) => `${print.name}, ${speak.number(count, 0)} ${where}`).join('; ')}
+            {prints
+              .map(({ print, count }) => `${print.name}, ${formatter.number(count, 0)} ${where}`)
+              .join('; ')}
           </h3>
-          <p className={styles.times}>× {speak.number(sheet.count, 0)}</p>
+          <p className={styles.times}>× {formatter.number(sheet.count, 0)}</p>
           {prints.map(({ print }) => (
             <p key={print.key}>
               {prints.length > 1 && `${print.name}: `}
-              {speak.size(print.widthMm, print.heightMm)}
+              {formatter.size(print.widthMm, print.heightMm)}
               {!print.isOnlySize &&
                 ` for ${print.sizes === null ? 'all other sizes' : sizesWords(print.sizes)}`}
               {input.job.lines.length > 1 && `, ${print.lineName}`}
             </p>
           ))}
-          {sheet.spare > 0 && <p>{speak.count(sheet.spare, 'place')} spare on it</p>}
+          {sheet.spare > 0 && <p>{formatter.count(sheet.spare, 'place')} spare on it</p>}
           {isRoll && (
             <p>
-              {speak.length(cut.heightMm)} of the roll
-              {sheet.cutsMm.length > 0 && `, cut into ${speak.number(sheet.cutsMm.length + 1, 0)} strips`}
+              {formatter.length(cut.heightMm)} of the roll
+              {sheet.cutsMm.length > 0 && `, cut into ${formatter.number(sheet.cutsMm.length + 1, 0)} strips`}
             </p>
           )}
           <p className={styles.quiet}>
-            {speak.share(1 - printed / (cut.widthMm * cut.heightMm))} of the paper left over
+            {formatter.share(1 - printed / (cut.widthMm * cut.heightMm))} of the paper left over
           </p>
         </figcaption>
       </figure>

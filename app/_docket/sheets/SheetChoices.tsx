@@ -2,10 +2,10 @@
 
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { findingText } from '@/app/_words/findings/findingWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { formatterFor } from '@/app/_words/formatter';
 import type { SheetChoice } from '@/lib/studies/sheets/compareSheets';
 import type { JobInput } from '@/shared/schemas/request';
 import styles from './SheetChoices.module.css';
@@ -20,8 +20,8 @@ type SheetChoicesProps = Readonly<{
 /** The maker's sheets beside each other: sheets needed, paper left over, cost of a good piece; one tap changes. */
 export function SheetChoices({ choices, input, stale }: SheetChoicesProps) {
   const context = useTextContext();
-  const speak = speakerOf(context);
-  const { jobId, maker } = useJobDesk();
+  const formatter = formatterFor(context);
+  const { jobId, workspace } = useJobFields();
   const { sheets } = input.workshop;
   if (choices.length < 2) {
     return (
@@ -57,8 +57,8 @@ export function SheetChoices({ choices, input, stale }: SheetChoicesProps) {
                   {sheet && (
                     <span className={styles.size}>
                       {sheet.form === 'roll'
-                        ? `${speak.length(sheet.widthMm)} wide`
-                        : speak.size(sheet.widthMm, sheet.heightMm)}
+                        ? `${formatter.length(sheet.widthMm)} wide`
+                        : formatter.size(sheet.widthMm, sheet.heightMm)}
                     </span>
                   )}
                 </th>
@@ -66,17 +66,17 @@ export function SheetChoices({ choices, input, stale }: SheetChoicesProps) {
                   <>
                     <td data-name="Sheets">
                       {choice.rollLengthMm === null
-                        ? speak.number(choice.sheets, 0)
-                        : `${speak.number(choice.rollLengthMm / 1000, 2)} m`}
+                        ? formatter.number(choice.sheets, 0)
+                        : `${formatter.number(choice.rollLengthMm / 1000, 2)} m`}
                     </td>
-                    <td data-name="Left over">{speak.share(choice.wasteShare)}</td>
-                    <td data-name="A good piece costs">{speak.money(choice.costEach)}</td>
+                    <td data-name="Left over">{formatter.share(choice.wasteShare)}</td>
+                    <td data-name="A good piece costs">{formatter.money(choice.costEach)}</td>
                   </>
                 ) : (
                   <td colSpan={3} className={styles.why}>
                     {choice.why === null
                       ? 'Its sums give no number.'
-                      : findingText(choice.why, context).sentence}
+                      : findingWords(choice.why, context).sentence}
                   </td>
                 )}
                 <td className={styles.action}>
@@ -89,7 +89,7 @@ export function SheetChoices({ choices, input, stale }: SheetChoicesProps) {
                           stale ? 'The job has changed; its sheets are being compared anew.' : undefined
                         }
                         onPress={() =>
-                          void maker.setField(
+                          void workspace.setField(
                             { kind: 'job', id: jobId },
                             'Sheet',
                             ['sheetId'],

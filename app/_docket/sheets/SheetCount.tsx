@@ -1,7 +1,7 @@
 'use client';
 
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { rollWords } from '@/app/_words/rollWords';
 import type { RollUsed } from '@/lib/grid/rollUsed';
 import type { SheetsPlan } from '@/lib/layout/plannedSheets';
@@ -15,25 +15,25 @@ type SheetCountProps = Readonly<{
 
 /** How many sheets the good pieces take, and how far that is from the least that is possible. */
 export function SheetCount({ plan, used, newRollMm }: SheetCountProps) {
-  const speak = speakerOf(useTextContext());
+  const formatter = formatterFor(useTextContext());
   const { count, lowerBound, wasteShare, roll } = plan;
-  const sheets = speak.count(count, 'sheet');
+  const sheets = formatter.count(count, 'sheet');
   return (
     <p>
       {roll !== null
-        ? `${metres(roll.lengthMm)} of roll for the good pieces, in ${speak.count(count, 'print')}; ${metres(roll.leastMm)} is the least possible.`
+        ? `${metres(roll.lengthMm)} of roll for the good pieces, in ${formatter.count(count, 'print')}; ${metres(roll.leastMm)} is the least possible.`
         : lowerBound >= count
           ? `${sheets} for the good pieces; no layout needs fewer.`
-          : `${sheets} for the good pieces; ${speak.number(lowerBound, 0)} is the least possible.`}{' '}
-      {speak.share(wasteShare)} of their paper is left over.{' '}
+          : `${sheets} for the good pieces; ${formatter.number(lowerBound, 0)} is the least possible.`}{' '}
+      {formatter.share(wasteShare)} of their paper is left over.{' '}
       {used === null
         ? 'Spoiled pieces and tests come on top.'
-        : `With spoiled pieces and tests it is ${rollWords(used, newRollMm, speak)}.`}
+        : `With spoiled pieces and tests it is ${rollWords(used, newRollMm, formatter)}.`}
       {roll !== null && ' What the printer needs for a sheet is counted by area: a letter sheet is one.'}
     </p>
   );
 
   function metres(mm: number): string {
-    return `${speak.number(mm / 1000, 2)} m`;
+    return `${formatter.number(mm / 1000, 2)} m`;
   }
 }

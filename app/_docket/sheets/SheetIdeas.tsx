@@ -1,9 +1,9 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobDesk } from '@/app/_docket/common/jobForm';
+import { useJobFields } from '@/app/_docket/common/jobFields';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { SheetsAnswer } from '@/lib/studies/sheets/sheetsAnswer';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
@@ -19,8 +19,8 @@ type SheetIdeasProps = Readonly<{
 
 /** Small changes that use the paper better, each costed by the whole job. */
 export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
-  const speak = speakerOf(useTextContext());
-  const { jobId, maker } = useJobDesk();
+  const formatter = formatterFor(useTextContext());
+  const { jobId, workspace } = useJobFields();
   const { smaller, together, quantities } = answer;
   const asked = input.job.lines
     .flatMap((line) => line.quantities)
@@ -34,15 +34,19 @@ export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
       <ul className={styles.list}>
         {smaller.map((idea) => {
           const { name } = namedPrint(input, { ...idea, print: 0 });
-          const label = `Print ${name} at ${speak.size(idea.to.widthMm, idea.to.heightMm)}`;
+          const label = `Print ${name} at ${formatter.size(idea.to.widthMm, idea.to.heightMm)}`;
           return (
             <li className={styles.idea} key={`${idea.lineId} ${idea.placementId} ${idea.to.widthMm}`}>
               <p>
-                {speak.length(idea.from.widthMm - idea.to.widthMm)} narrower, {name} goes{' '}
-                {speak.number(idea.perSheet, 0)} to a sheet instead of {speak.number(idea.perSheetNow, 0)}:{' '}
-                {speak.count(idea.sheetsLess, 'sheet')} and {speak.money(idea.saved)} saved.
+                {formatter.length(idea.from.widthMm - idea.to.widthMm)} narrower, {name} goes{' '}
+                {formatter.number(idea.perSheet, 0)} to a sheet instead of{' '}
+                {formatter.number(idea.perSheetNow, 0)}: {formatter.count(idea.sheetsLess, 'sheet')} and{' '}
+                {formatter.money(idea.saved)} saved.
               </p>
-              <Button blockedBy={blockedBy} onPress={() => void maker.applyFix(jobId, label, idea.changes)}>
+              <Button
+                blockedBy={blockedBy}
+                onPress={() => void workspace.applyFix(jobId, label, idea.changes)}
+              >
                 {label}
               </Button>
             </li>
@@ -52,14 +56,19 @@ export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
           <li className={styles.idea}>
             <p>
               {together.rollLessMm === null
-                ? `With different prints on one sheet: ${speak.count(together.sheetsLess, 'sheet')}`
-                : `With different prints side by side: ${speak.number(together.rollLessMm / 1000, 2)} m of roll`}{' '}
-              and {speak.money(together.saved)} saved.
+                ? `With different prints on one sheet: ${formatter.count(together.sheetsLess, 'sheet')}`
+                : `With different prints side by side: ${formatter.number(together.rollLessMm / 1000, 2)} m of roll`}{' '}
+              and {formatter.money(together.saved)} saved.
             </p>
             <Button
               blockedBy={blockedBy}
               onPress={() =>
-                void maker.setField({ kind: 'job', id: jobId }, 'Prints share sheets', ['gang'], 'together')
+                void workspace.setField(
+                  { kind: 'job', id: jobId },
+                  'Prints share sheets',
+                  ['gang'],
+                  'together',
+                )
               }
             >
               Let prints share sheets
@@ -71,7 +80,7 @@ export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
             <p>Different prints may lie on one sheet; each bears its share of the paper by area.</p>
             <Button
               onPress={() =>
-                void maker.setField(
+                void workspace.setField(
                   { kind: 'job', id: jobId },
                   'Prints each by themselves',
                   ['gang'],
@@ -86,8 +95,9 @@ export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
         {quantities.map(({ n, addedCost }) => (
           <li className={styles.idea} key={n}>
             <p>
-              {speak.number(n, 0)} pieces just fill a {paper.name.toLocaleLowerCase()}:{' '}
-              {speak.number(n - asked, 0)} more add {speak.money(addedCost)} to the cost of the whole job.
+              {formatter.number(n, 0)} pieces just fill a {paper.name.toLocaleLowerCase()}:{' '}
+              {formatter.number(n - asked, 0)} more add {formatter.money(addedCost)} to the cost of the whole
+              job.
             </p>
           </li>
         ))}

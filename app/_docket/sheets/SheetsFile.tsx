@@ -5,8 +5,8 @@ import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBytes } from '@/app/_keeping/saveBytes';
 import { appDocuments } from '@/app/_store/appDocuments';
-import { findingText } from '@/app/_words/findings/findingWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { formatterFor } from '@/app/_words/formatter';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import { type Finding, isStanding } from '@/shared/finding';
@@ -35,7 +35,7 @@ type Written =
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
 export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsFileProps) {
   const context = useTextContext();
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const [written, setWritten] = useState<Written>({ kind: 'idle' });
   const stop = findings.find(isStanding);
   const count = (sheets ?? []).reduce((sum, sheet) => sum + sheet.count, 0);
@@ -46,9 +46,9 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
       : written.kind === 'busy'
         ? 'The file is being written.'
         : undefined;
-  const stopped = stop === undefined ? undefined : findingText(stop, context).sentence;
+  const stopped = stop === undefined ? undefined : findingWords(stop, context).sentence;
   const tooMany =
-    count > MOST_PAGES ? `A file holds at most ${speak.number(MOST_PAGES, 0)} pages.` : undefined;
+    count > MOST_PAGES ? `A file holds at most ${formatter.number(MOST_PAGES, 0)} pages.` : undefined;
   const write = async (pages: 'every' | 'oneOfEach') => {
     if (sheets === null) return;
     setWritten({ kind: 'busy' });
@@ -70,8 +70,8 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
       <p className={styles.words}>
         A PDF of pages{' '}
         {paper.form === 'roll'
-          ? `${speak.length(paper.widthMm)} wide and as long as their prints`
-          : speak.size(paper.widthMm, paper.heightMm)}
+          ? `${formatter.length(paper.widthMm)} wide and as long as their prints`
+          : formatter.size(paper.widthMm, paper.heightMm)}
         . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
         {outlineWords(input, sheets ?? [])}
       </p>
@@ -82,11 +82,11 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
       )}
       <div className={styles.buttons}>
         <Button kind="strong" blockedBy={stopped ?? waiting ?? tooMany} onPress={() => void write('every')}>
-          Every sheet, {speak.count(count, 'page')}
+          Every sheet, {formatter.count(count, 'page')}
         </Button>
         {kinds < count && (
           <Button blockedBy={stopped ?? waiting} onPress={() => void write('oneOfEach')}>
-            One of each, {speak.count(kinds, 'page')}
+            One of each, {formatter.count(kinds, 'page')}
           </Button>
         )}
       </div>

@@ -1,9 +1,9 @@
 'use client';
 
-import { DocketSection } from '@/app/_controls/CardSection';
+import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { DocketPart } from '@/app/_docket/common/sectionProps';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { casesKey } from '@/app/_trace/casesKey';
@@ -22,7 +22,7 @@ import styles from './SheetsSection.module.css';
 import { useSheetPreviews } from './useSheetPreviews';
 
 /** Section 3: how the prints lie on the paper, on which paper they cost least, and the file to print. */
-export function SheetsSection(part: DocketPart) {
+export function SheetsSection(part: SectionProps) {
   const { answer, madeOf, stale } = part;
   const { locale } = useTextContext();
   const { job, workshop } = madeOf;
@@ -45,7 +45,7 @@ export function SheetsSection(part: DocketPart) {
   const marginMm = printer?.marginMm ?? 0;
   const drawn = sheets !== null && isCurrent ? sheets.plan.sheets : apartSheets(layout ?? []);
   return (
-    <DocketSection numeral={3} heading="Sheets" line={line} id="sheets">
+    <CardSection numeral={3} heading="Sheets" line={line} id="sheets">
       {!ready ? (
         <NotYet what="The sheets" />
       ) : (
@@ -85,6 +85,6 @@ export function SheetsSection(part: DocketPart) {
           )}
         </>
       )}
-    </DocketSection>
+    </CardSection>
   );
 }

@@ -7,7 +7,7 @@ import type { PictureHeader } from '@/lib/picture/pictureHeader';
 import { svgAtSize } from '@/lib/picture/svgAtSize';
 import { svgText } from '@/lib/picture/svgText';
 import { vectorPixels } from '@/lib/picture/vectorPixels';
-import type { KeptFile } from '@/lib/stored/storedFile';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import type { JobInput } from '@/shared/schemas/request';
 import { namedPrint } from './sheetNames';
 
@@ -22,7 +22,7 @@ export interface SheetPictures {
 export async function sheetPictures(
   input: JobInput,
   sheets: readonly PlannedSheet[],
-  readFile: (id: string) => Promise<KeptFile | null>,
+  readFile: (id: string) => Promise<StoredFile | null>,
 ): Promise<SheetPictures> {
   const widest = new Map<string, number>();
   for (const piece of sheets.flatMap(({ pieces }) => pieces)) {

@@ -2,7 +2,7 @@
 
 import { useContext, useEffect, useState } from 'react';
 import { loadBitmap } from '@/app/_artwork/loadBitmap';
-import { JobDeskContext } from '@/app/_docket/common/jobForm';
+import { JobFieldsContext } from '@/app/_docket/common/jobFields';
 import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
 import type { JobInput } from '@/shared/schemas/request';
 
@@ -12,7 +12,7 @@ const none: Previews = new Map();
 
 /** @returns addresses of small pictures, by artwork id; only of artworks whose file is kept. */
 export function useSheetPreviews({ artworks }: JobInput): Previews {
-  const readFile = useContext(JobDeskContext)?.maker.readFile;
+  const readFile = useContext(JobFieldsContext)?.workspace.readFile;
   const [previews, setPreviews] = useState(none);
   // Artworks are read anew with every edit of the job; the files they name rarely change.
   const files = JSON.stringify(

@@ -1,12 +1,12 @@
-import type { Speaker } from '@/app/_words/formatter';
-import type { ListGroup } from '@/lib/studies/breaks/breakGroups';
-import { listTotal } from '@/lib/studies/breaks/breakList';
+import type { Formatter } from '@/app/_words/formatter';
+import type { BreakGroup } from '@/lib/studies/breaks/breakGroups';
+import { breakTotal } from '@/lib/studies/breaks/breakList';
 import { formatMinor, type MinorUnits } from '@/shared/money';
 import { sizesWords } from './sizesWords';
 
 /** How a list is spoken of: whose figures, in which currency, read by whom. */
-export interface ListVoice {
-  readonly speak: Speaker;
+export interface BreakListFormat {
+  readonly formatter: Formatter;
   readonly currency: string;
   readonly locale: string;
   /** All sizes of the line that are made, in their order. */
@@ -21,7 +21,7 @@ export function someSizes(sizes: readonly string[], all: readonly string[]): str
 }
 
 /** @returns one sentence for each stretch of quantities that cost more than a larger one; alike sizes share theirs. */
-export function stretchWords(groups: readonly ListGroup[], voice: ListVoice): readonly string[] {
+export function stretchWords(groups: readonly BreakGroup[], voice: BreakListFormat): readonly string[] {
   const told = new Map<string, { readonly words: string; readonly sizes: readonly string[]; of: string }>();
   for (const { list, stretches, sizes } of groups) {
     for (const { from, to, cheaperAt, cheaperTotal } of stretches) {
@@ -31,8 +31,8 @@ export function stretchWords(groups: readonly ListGroup[], voice: ListVoice): re
         told.set(key, { ...known, sizes: [...known.sizes, ...sizes] });
         continue;
       }
-      const totals = Array.from({ length: to - from + 1 }, (_, index) => listTotal(list, from + index) ?? 0);
-      const pieces = from === to ? voice.speak.count(from, 'piece') : `${from} to ${to} pieces`;
+      const totals = Array.from({ length: to - from + 1 }, (_, index) => breakTotal(list, from + index) ?? 0);
+      const pieces = from === to ? voice.formatter.count(from, 'piece') : `${from} to ${to} pieces`;
       const words = `${pieces} would cost more than ${cheaperAt}: ${totalsWords(totals, voice)} against ${money(cheaperTotal, voice)} ${voice.currency}`;
       told.set(key, { words, sizes, of: someSizes(sizes, voice.sizes) });
     }
@@ -46,7 +46,7 @@ export function stretchWords(groups: readonly ListGroup[], voice: ListVoice): re
 }
 
 /** @returns one sentence for the quantities that cost exactly what a larger one does; '' for none. */
-export function tieWords(groups: readonly ListGroup[], voice: ListVoice): string {
+export function tieWords(groups: readonly BreakGroup[], voice: BreakListFormat): string {
   const ties = [
     ...new Map(groups.flatMap((group) => group.ties).map((tie) => [`${tie.n} ${tie.as}`, tie])).values(),
   ];
@@ -61,11 +61,11 @@ export function tieWords(groups: readonly ListGroup[], voice: ListVoice): string
 const MOST_THIN = 3;
 
 /** @returns a sentence about next pieces that bring in less than they cause; '' for none. */
-export function thinWords(groups: readonly ListGroup[], voice: ListVoice): string {
+export function thinWords(groups: readonly BreakGroup[], voice: BreakListFormat): string {
   const [group] = groups.filter(({ thin }) => thin.length > 0);
   if (group === undefined) return '';
   const where = groups.length > 1 ? ` in ${someSizes(group.sizes, voice.sizes)}` : '';
-  const floor = voice.speak.money(group.nextPieceFloor);
+  const floor = voice.formatter.money(group.nextPieceFloor);
   if (group.thin.every(({ onPurpose }) => onPurpose))
     return `Under a cap the last pieces before a break bring in less than the ${floor} that one more costs${where}. That is what the cap is for.`;
   const told = group.thin
@@ -78,10 +78,10 @@ export function thinWords(groups: readonly ListGroup[], voice: ListVoice): strin
 
 // Helpers
 
-const money = (minor: number, { currency, locale }: ListVoice): string =>
+const money = (minor: number, { currency, locale }: BreakListFormat): string =>
   formatMinor(minor as MinorUnits, currency, locale);
 
-function totalsWords(totals: readonly number[], voice: ListVoice): string {
+function totalsWords(totals: readonly number[], voice: BreakListFormat): string {
   const [first = 0, second] = totals;
   if (second === undefined) return money(first, voice);
   if (totals.length === 2) return `${money(first, voice)} and ${money(second, voice)}`;

@@ -1,4 +1,4 @@
-import type { Speaker } from '@/app/_words/formatter';
+import type { Formatter } from '@/app/_words/formatter';
 import type { Charge, ChargesAnswer } from '@/lib/studies/charges/chargesAnswer';
 
 interface ChargeWords {
@@ -8,20 +8,20 @@ interface ChargeWords {
 }
 
 /** A charge in words: what it is, and what it stands on. */
-export function chargeWords(charge: Charge, speak: Speaker): ChargeWords {
-  const cost = speak.money(charge.cost);
+export function chargeWords(charge: Charge, formatter: Formatter): ChargeWords {
+  const cost = formatter.money(charge.cost);
   switch (charge.id) {
     case 'minimumOrder':
       return {
         key: charge.id,
         name: 'Least order',
-        says: `An order of one piece costs you ${cost}. ${charge.covers < 1 ? 'Your listed price of one piece is more than the charge.' : `The charge covers ${speak.count(charge.covers, 'piece')} at your listed prices.`}`,
+        says: `An order of one piece costs you ${cost}. ${charge.covers < 1 ? 'Your listed price of one piece is more than the charge.' : `The charge covers ${formatter.count(charge.covers, 'piece')} at your listed prices.`}`,
       };
     case 'design':
       return {
         key: `design ${charge.name}`,
         name: `Setting up ${charge.name}`,
-        says: `Preparing and testing it costs ${cost}, once; a repeat does without. ${artWords(charge.art, speak)}`,
+        says: `Preparing and testing it costs ${cost}, once; a repeat does without. ${artWords(charge.art, formatter)}`,
       };
     case 'sample':
       return {
@@ -66,12 +66,12 @@ export function chargeWords(charge: Charge, speak: Speaker): ChargeWords {
   }
 }
 
-function artWords(art: Extract<Charge, { id: 'design' }>['art'], speak: Speaker): string {
+function artWords(art: Extract<Charge, { id: 'design' }>['art'], formatter: Formatter): string {
   switch (art.kind) {
     case 'included':
       return 'Its minutes are within those that the price includes.';
     case 'hourly':
-      return `${speak.count(art.chargedMinutes, 'minute')} of it are beyond what the price includes.`;
+      return `${formatter.count(art.chargedMinutes, 'minute')} of it are beyond what the price includes.`;
     case 'quoted':
       return 'A redraw is quoted before it is begun.';
     default:
@@ -80,9 +80,9 @@ function artWords(art: Extract<Charge, { id: 'design' }>['art'], speak: Speaker)
 }
 
 /** Whether an order is to bear a share for being wanted soon. */
-export function rushWords(rush: ChargesAnswer['rush'], speak: Speaker): string {
+export function rushWords(rush: ChargesAnswer['rush'], formatter: Formatter): string {
   if (rush === null) return 'Nobody has said when it is wanted.';
-  const days = `${speak.count(rush.wantedDays, 'working day')} are left; you usually take ${speak.number(rush.normalDays, 0)}.`;
+  const days = `${formatter.count(rush.wantedDays, 'working day')} are left; you usually take ${formatter.number(rush.normalDays, 0)}.`;
   switch (rush.outcome.kind) {
     case 'none':
       return `${days} Nothing to charge.`;

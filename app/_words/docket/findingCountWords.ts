@@ -1,7 +1,7 @@
 import { type Finding, isStanding } from '@/shared/finding';
 
 /** @returns how many findings of each kind there are: “no stops, 2 cautions, 4 notes”. */
-export function findingsInWords(findings: readonly Finding[]): string {
+export function findingCountWords(findings: readonly Finding[]): string {
   if (findings.length === 0) return 'nothing to mend';
   const stops = findings.filter(isStanding).length;
   const passed = findings.filter(({ waivedBecause }) => waivedBecause !== undefined).length;

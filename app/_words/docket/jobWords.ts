@@ -1,8 +1,8 @@
-import type { Speaker } from '@/app/_words/formatter';
+import type { Formatter } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { JobInput } from '@/shared/schemas/request';
 import { wantedPieces } from '@/shared/wantedPieces';
-import { pieceWord } from './pieceWords';
+import { pieceWords } from './pieceWords';
 
 /** More names than this are counted instead of told. */
 const MOST_NAMES = 3;
@@ -29,14 +29,14 @@ export function wantedDayInWords(day: string, asOf: string, locale: string): str
 }
 
 /** One line that says what a job is: pieces, blanks, prints and the day it is wanted. */
-export function jobInWords({ job, blanks, workshop, asOf }: JobInput, speak: Speaker): string {
-  const words = new Set(job.lines.map(({ blankId }) => pieceWord(blanks[blankId]).many));
-  const piece = words.size === 1 ? pieceWord(blanks[job.lines[0]?.blankId ?? '']) : pieceWord(undefined);
+export function jobInWords({ job, blanks, workshop, asOf }: JobInput, formatter: Formatter): string {
+  const words = new Set(job.lines.map(({ blankId }) => pieceWords(blanks[blankId]).many));
+  const piece = words.size === 1 ? pieceWords(blanks[job.lines[0]?.blankId ?? '']) : pieceWords(undefined);
   const distinct = (names: readonly (string | undefined)[]) => [
     ...new Set(names.filter((name) => name !== undefined)),
   ];
   return [
-    speak.count(wantedPieces(job.lines), piece.one, piece.many),
+    formatter.count(wantedPieces(job.lines), piece.one, piece.many),
     namesInWords(distinct(job.lines.map(({ blankId }) => blanks[blankId]?.name))),
     namesInWords(distinct(job.lines.flatMap(({ placements }) => placements.map(({ name }) => name)))),
     job.wantedOn === null ? '' : `wanted ${wantedDayInWords(job.wantedOn, asOf, workshop.locale)}`,

@@ -1,4 +1,4 @@
-import type { Speaker } from '@/app/_words/formatter';
+import type { Formatter } from '@/app/_words/formatter';
 import type { PictureInPrint } from '@/lib/artwork/placementOfPicture';
 import type { Placement } from '@/shared/schemas/job';
 
@@ -6,10 +6,10 @@ import type { Placement } from '@/shared/schemas/job';
 const SEEN_MM = 0.5;
 
 /** How a picture lies in its print, in sentences; none where it fits as it is. */
-export function pictureInWords(
+export function pictureWords(
   placed: PictureInPrint,
   fit: Placement['fit'],
-  speak: Speaker,
+  formatter: Formatter,
 ): readonly string[] {
   const { bareMm, cutMm, clearMm, trimmedMm } = placed;
   const sentences: string[] = [];
@@ -18,17 +18,17 @@ export function pictureInWords(
   if (fit === 'inside' && bare > SEEN_MM) {
     const sides = bareMm.across > bareMm.down ? 'left and right' : 'above and below';
     sentences.push(
-      `It comes out at ${speak.size(placed.widthMm, placed.heightMm)}, with ${speak.length(bare / 2)} of bare cloth ${sides}.`,
+      `It comes out at ${formatter.size(placed.widthMm, placed.heightMm)}, with ${formatter.length(bare / 2)} of bare cloth ${sides}.`,
     );
   }
   if (fit === 'fill' && cut > SEEN_MM) {
     const sides = cutMm.across > cutMm.down ? 'left and right' : 'above and below';
-    sentences.push(`It fills its place: ${speak.length(cut / 2)} is cut off ${sides}.`);
+    sentences.push(`It fills its place: ${formatter.length(cut / 2)} is cut off ${sides}.`);
   }
   if (fit === 'stretch') sentences.push('It is stretched to its place.');
   if (clearMm !== null && trimmedMm !== null) {
     sentences.push(
-      `Clear edges take ${speak.length(clearMm.across)} of its width and ${speak.length(clearMm.down)} of its height. Trimmed to ${speak.size(trimmedMm.width, trimmedMm.height)} it looks the same on the piece.`,
+      `Clear edges take ${formatter.length(clearMm.across)} of its width and ${formatter.length(clearMm.down)} of its height. Trimmed to ${formatter.size(trimmedMm.width, trimmedMm.height)} it looks the same on the piece.`,
     );
   }
   return sentences;

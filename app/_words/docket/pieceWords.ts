@@ -9,7 +9,7 @@ export interface PieceWord {
 const word = (one: string, many = `${one}s`): PieceWord => ({ one, many });
 
 /** What a maker calls a finished piece on a blank; a piece, where the blank is not known. */
-export function pieceWord(blank: Pick<Blank, 'kind' | 'substrate'> | undefined): PieceWord {
+export function pieceWords(blank: Pick<Blank, 'kind' | 'substrate'> | undefined): PieceWord {
   const kind = blank?.kind;
   switch (kind) {
     case 'garment':

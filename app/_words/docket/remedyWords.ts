@@ -1,11 +1,11 @@
-import type { CureOffer } from '@/lib/studies/breaks/remedyOffers';
+import type { RemedyOffer } from '@/lib/studies/breaks/remedyOffers';
 import type { SellingEffect } from '@/lib/studies/breaks/sellingEffects';
 import type { WrittenTariff } from '@/lib/studies/breaks/writtenTariff';
 import { formatMinor, fromMinor } from '@/shared/money';
-import { type ListVoice, someSizes } from './breakListWords';
+import { type BreakListFormat, someSizes } from './breakListWords';
 import { namesInWords } from './jobWords';
 
-export interface CureWords {
+export interface RemedyWords {
   readonly name: string;
   /** What it is. */
   readonly says: string;
@@ -16,13 +16,13 @@ export interface CureWords {
  * @param tariff what the line would be written at; only the tariff needs it
  * @param piece what one of the line is called
  */
-export function cureWords(
-  { kind, breaks, dropped }: CureOffer,
+export function remedyWords(
+  { kind, breaks, dropped }: RemedyOffer,
   tariff: WrittenTariff | null,
   piece: string,
-  voice: ListVoice,
-): CureWords {
-  const { currency, locale, speak } = voice;
+  voice: BreakListFormat,
+): RemedyWords {
+  const { currency, locale, formatter } = voice;
   switch (kind) {
     case 'cap':
       return {
@@ -37,8 +37,8 @@ export function cureWords(
         button: 'Reckon by slabs',
       };
     case 'tariff': {
-      const start = tariff === null ? '' : speak.money(fromMinor(tariff.start, currency));
-      const each = tariff === null ? '' : speak.money(fromMinor(tariff.each, currency));
+      const start = tariff === null ? '' : formatter.money(fromMinor(tariff.start, currency));
+      const each = tariff === null ? '' : formatter.money(fromMinor(tariff.each, currency));
       return {
         name: `So much to start, so much a ${piece}`,
         says: `Every order pays ${start} to start and ${each} a ${piece}, over this job’s mix of sizes.`,
@@ -59,10 +59,10 @@ export function cureWords(
         says: `Your own prices ${(breaks ?? [])
           .map(({ each }) => formatMinor(each, currency, locale))
           .join(', ')} ${currency} begin at ${(breaks ?? [])
-          .map(({ from }) => speak.number(from, 0))
+          .map(({ from }) => formatter.number(from, 0))
           .join(
             ', ',
-          )} pieces${dropped > 0 ? `; ${speak.count(dropped, 'dearer price')} before them ${dropped === 1 ? 'falls' : 'fall'} away` : ''}. Breaks belong to the workshop: this moves them for every job.`,
+          )} pieces${dropped > 0 ? `; ${formatter.count(dropped, 'dearer price')} before them ${dropped === 1 ? 'falls' : 'fall'} away` : ''}. Breaks belong to the workshop: this moves them for every job.`,
         button: 'Move the breaks',
       };
     default:
@@ -74,10 +74,10 @@ export function cureWords(
 const MOST_ORDERS = 3;
 
 /** @returns what a cure does at the edges: for the buyer, then to profit and margin where it does most. */
-export function effectWords({ effects, sizes, kind }: CureOffer, voice: ListVoice): string {
+export function effectWords({ effects, sizes, kind }: RemedyOffer, voice: BreakListFormat): string {
   const changed = effects.filter(({ before, after }) => before !== after);
   if (changed.length === 0) return 'No order at these edges pays anything else.';
-  const { currency, locale, speak } = voice;
+  const { currency, locale, formatter } = voice;
   const moved = (effect: SellingEffect) => Math.abs(effect.after - effect.before);
   const told = [...changed]
     .sort((a, b) => moved(b) - moved(a))
@@ -87,7 +87,7 @@ export function effectWords({ effects, sizes, kind }: CureOffer, voice: ListVoic
     kind === 'tariff' || sizes.length === voice.sizes.length ? '' : ` of ${someSizes(sizes, voice.sizes)}`;
   const buyers = told.map(
     ({ n, before, after }, index) =>
-      `${speak.number(n, 0)}${index === 0 ? ` pieces${of}` : ''} pay ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,
+      `${formatter.number(n, 0)}${index === 0 ? ` pieces${of}` : ''} pay ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,
   );
   const gain = ({ profitAfter, profitBefore }: SellingEffect) => profitAfter - profitBefore;
   const worst = changed.reduce((least, next) => (gain(next) < gain(least) ? next : least));
@@ -97,5 +97,5 @@ export function effectWords({ effects, sizes, kind }: CureOffer, voice: ListVoic
   const way = gain(most) < 0 ? 'from' : 'to';
   const isLoss = changed.some(({ marginBefore, marginAfter }) => marginAfter < 0 && marginBefore >= 0);
   const loss = isLoss ? ' Some of these orders would be sold under full cost.' : '';
-  return `${namesInWords(buyers)} ${currency}. At ${speak.number(most.n, 0)} it ${verb} ${speak.money(Math.abs(gain(most)))} ${way} your profit: the margin goes from ${speak.share(most.marginBefore)} to ${speak.share(most.marginAfter)}.${loss}`;
+  return `${namesInWords(buyers)} ${currency}. At ${formatter.number(most.n, 0)} it ${verb} ${formatter.money(Math.abs(gain(most)))} ${way} your profit: the margin goes from ${formatter.share(most.marginBefore)} to ${formatter.share(most.marginAfter)}.${loss}`;
 }

@@ -13,7 +13,7 @@ export type NumberRules = Readonly<{
   needed?: boolean | undefined;
 }>;
 
-export type NumberTrouble =
+export type NumberProblem =
   | NumberRefusal
   | Readonly<{ kind: 'unfinished' }>
   | Readonly<{ kind: 'missing' }>
@@ -23,21 +23,21 @@ export type NumberTrouble =
 
 export type JudgedNumber =
   | Readonly<{ kind: 'good'; value: number | null }>
-  | Readonly<{ kind: 'trouble'; trouble: NumberTrouble }>;
+  | Readonly<{ kind: 'trouble'; problem: NumberProblem }>;
 
 /** Decides whether a typed text may be committed, and if not, why. */
 export function judgeNumber(text: string, locale: string, rules: NumberRules): JudgedNumber {
   const parsed = parseNumber(text, locale, rules.decimals === undefined ? {} : { decimals: rules.decimals });
   if (parsed.kind === 'empty')
-    return rules.needed ? trouble({ kind: 'missing' }) : { kind: 'good', value: null };
-  if (parsed.kind !== 'number') return trouble(parsed);
+    return rules.needed ? problem({ kind: 'missing' }) : { kind: 'good', value: null };
+  if (parsed.kind !== 'number') return problem(parsed);
   const { min, max, above } = rules;
-  if (above !== undefined && parsed.value <= above) return trouble({ kind: 'notAbove', floor: above });
-  if (min !== undefined && parsed.value < min) return trouble({ kind: 'below', least: min });
-  if (max !== undefined && parsed.value > max) return trouble({ kind: 'above', greatest: max });
+  if (above !== undefined && parsed.value <= above) return problem({ kind: 'notAbove', floor: above });
+  if (min !== undefined && parsed.value < min) return problem({ kind: 'below', least: min });
+  if (max !== undefined && parsed.value > max) return problem({ kind: 'above', greatest: max });
   return { kind: 'good', value: parsed.value };
 }
 
 // Helpers
 
-const trouble = (found: NumberTrouble): JudgedNumber => ({ kind: 'trouble', trouble: found });
+const problem = (found: NumberProblem): JudgedNumber => ({ kind: 'trouble', problem: found });

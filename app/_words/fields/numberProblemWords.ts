@@ -1,24 +1,24 @@
 import { formatNumber } from '@/shared/formatNumber';
 import type { NumberRefusal } from '@/shared/refuseNumber';
-import type { NumberTrouble } from './judgeNumber';
+import type { NumberProblem } from './judgeNumber';
 
 /** Says why a typed number is not taken and what to type, in one or two short sentences. */
-export function numberTroubleText(trouble: NumberTrouble, typed: string, locale: string): string {
-  switch (trouble.kind) {
+export function numberProblemWords(problem: NumberProblem, typed: string, locale: string): string {
+  switch (problem.kind) {
     case 'unfinished':
       return 'Half-typed.';
     case 'missing':
       return 'A number is needed here.';
     case 'below':
-      return `${typed.trim()} is too small: the least here is ${formatNumber(trouble.least, locale)}.`;
+      return `${typed.trim()} is too small: the least here is ${formatNumber(problem.least, locale)}.`;
     case 'notAbove':
-      return `${typed.trim()} is too small: it must be more than ${formatNumber(trouble.floor, locale)}.`;
+      return `${typed.trim()} is too small: it must be more than ${formatNumber(problem.floor, locale)}.`;
     case 'above':
-      return `${typed.trim()} is too large: the most here is ${formatNumber(trouble.greatest, locale)}.`;
+      return `${typed.trim()} is too large: the most here is ${formatNumber(problem.greatest, locale)}.`;
     case 'refused':
-      return refusalText(trouble, typed.trim());
+      return refusalText(problem, typed.trim());
     default:
-      return trouble satisfies never;
+      return problem satisfies never;
   }
 }
 

@@ -1,8 +1,8 @@
 import { type Say, saying, type Told } from './sayings';
 
-function density({ finding, name, figure, speak }: Told) {
-  const sentence = `${name('artwork')} has ${speak.number(Math.floor(figure('ppi') + 1e-6), 0)} ppi at ${speak.size(figure('widthMm'), figure('heightMm'))}.`;
-  const clean = `It is clean up to ${speak.size(figure('cleanWidthMm'), figure('cleanHeightMm'))} (${speak.number(figure('clean'), 0)} ppi).`;
+function density({ finding, name, figure, formatter }: Told) {
+  const sentence = `${name('artwork')} has ${formatter.number(Math.floor(figure('ppi') + 1e-6), 0)} ppi at ${formatter.size(figure('widthMm'), figure('heightMm'))}.`;
+  const clean = `It is clean up to ${formatter.size(figure('cleanWidthMm'), figure('cleanHeightMm'))} (${formatter.number(figure('clean'), 0)} ppi).`;
   switch (finding.severity) {
     case 'stop':
       return saying(
@@ -19,17 +19,17 @@ function density({ finding, name, figure, speak }: Told) {
 }
 
 /** Words of the findings about the artwork. */
-export const artworkText = {
+export const artworkWords = {
   'ART-01': density,
   'ART-02': density,
-  'ART-03': ({ name, figure, speak }) =>
+  'ART-03': ({ name, figure, formatter }) =>
     saying(
       `${name('artwork')} has enough pixels but looks enlarged.`,
-      `Its edges take ${speak.number(figure('edgePx'), 1)} px from dark to light; sharp ones take one or two. It will print as soft as it looks close up. Ask for the original file or line art.`,
+      `Its edges take ${formatter.number(figure('edgePx'), 1)} px from dark to light; sharp ones take one or two. It will print as soft as it looks close up. Ask for the original file or line art.`,
     ),
-  'ART-04': ({ finding, name, figure, speak }) => {
-    const sentence = `${name('artwork')} and its box of ${speak.size(figure('widthMm'), figure('heightMm'))} differ in shape by ${speak.share(figure('off'))}.`;
-    const inside = speak.size(figure('insideWidthMm'), figure('insideHeightMm'));
+  'ART-04': ({ finding, name, figure, formatter }) => {
+    const sentence = `${name('artwork')} and its box of ${formatter.size(figure('widthMm'), figure('heightMm'))} differ in shape by ${formatter.share(figure('off'))}.`;
+    const inside = formatter.size(figure('insideWidthMm'), figure('insideHeightMm'));
     switch (finding.variant) {
       case 'stretch':
         return saying(
@@ -39,7 +39,7 @@ export const artworkText = {
       case 'fill':
         return saying(
           sentence,
-          `Filling the box cuts ${speak.length(figure('cropMm'))} off the picture. Check that nothing is lost, or print it whole at ${inside}.`,
+          `Filling the box cuts ${formatter.length(figure('cropMm'))} off the picture. Check that nothing is lost, or print it whole at ${inside}.`,
         );
       default:
         return saying(
@@ -48,56 +48,56 @@ export const artworkText = {
         );
     }
   },
-  'ART-05': ({ finding, name, figure, speak }) => {
+  'ART-05': ({ finding, name, figure, formatter }) => {
     const isReversed = name('reversed') === 'yes';
     const part = finding.variant === 'letters' ? 'letters' : 'lines';
     return saying(
-      `The smallest ${part} of ${name('artwork')} are ${speak.number(figure('mm'), 2)} mm ${part === 'letters' ? 'high' : 'wide'} in ${name('placement')}.`,
-      `Dye spreads as it turns to gas${isReversed ? ', and into light letters and lines on dark from both sides' : ''}: under ${speak.number(figure('leastMm'), 2)} mm they may fill in. Print the picture ${speak.length(figure('neededWidthMm'))} wide or wider, or ask for bolder ${part}.`,
+      `The smallest ${part} of ${name('artwork')} are ${formatter.number(figure('mm'), 2)} mm ${part === 'letters' ? 'high' : 'wide'} in ${name('placement')}.`,
+      `Dye spreads as it turns to gas${isReversed ? ', and into light letters and lines on dark from both sides' : ''}: under ${formatter.number(figure('leastMm'), 2)} mm they may fill in. Print the picture ${formatter.length(figure('neededWidthMm'))} wide or wider, or ask for bolder ${part}.`,
     );
   },
-  'ART-06': ({ name, figure, speak }) =>
+  'ART-06': ({ name, figure, formatter }) =>
     saying(
       `${name('artwork')} stands on a solid background.`,
-      `It lays down ${speak.share(figure('ink'))} of ink there and will print as a coloured box. Take the background out in a picture program, or say that it is meant so.`,
+      `It lays down ${formatter.share(figure('ink'))} of ink there and will print as a coloured box. Take the background out in a picture program, or say that it is meant so.`,
     ),
-  'ART-07': ({ finding, name, figure, speak }) =>
+  'ART-07': ({ finding, name, figure, formatter }) =>
     finding.variant === 'fading'
       ? saying(
-          `${speak.share(figure('share'))} of ${name('artwork')} fades out.`,
+          `${formatter.share(figure('share'))} of ${name('artwork')} fades out.`,
           'Glows and soft shadows end in a tint too pale to see on a screen and plain to see on cloth. Press a swatch, or end them with a clear edge.',
         )
       : saying(
           `${name('artwork')} has pale specks where it should be white.`,
-          `A JPEG leaves them around edges, ${speak.share(figure('share'))} of this one, and they print as a visible tint. Ask for a PNG, or clean the white in a picture program.`,
+          `A JPEG leaves them around edges, ${formatter.share(figure('share'))} of this one, and they print as a visible tint. Ask for a PNG, or clean the white in a picture program.`,
         ),
   'ART-08': ({ name }) =>
     saying(
       `${name('artwork')} does not say what its colours mean.`,
       'It is taken as sRGB, as nearly all such files are. Where colours matter, ask for a file saved with its profile, and keep one profile for your ink, paper and cloth.',
     ),
-  'ART-10': ({ finding, name, figure, speak }) => {
+  'ART-10': ({ finding, name, figure, formatter }) => {
     if (finding.variant === 'heavyPixels' || finding.variant === 'tooHeavyPixels') {
-      const share = `${speak.share(figure('share'))} of ${name('artwork')} is heavy with ink, more than 180 % of its channels.`;
+      const share = `${formatter.share(figure('share'))} of ${name('artwork')} is heavy with ink, more than 180 % of its channels.`;
       return finding.variant === 'tooHeavyPixels'
         ? saying(
             share,
-            `Above ${speak.share(figure('most'))} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, lighten the picture, or give the swatch you pressed as the reason.`,
+            `Above ${formatter.share(figure('most'))} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, lighten the picture, or give the swatch you pressed as the reason.`,
           )
         : saying(
             share,
             'Such parts dry slowly and may ghost. Let the print dry longer, and try a lower ink limit.',
           );
     }
-    const sentence = `${name('artwork')} lays down ${speak.share(figure('coverage'))} of ink on average.`;
+    const sentence = `${name('artwork')} lays down ${formatter.share(figure('coverage'))} of ink on average.`;
     return finding.variant === 'tooHeavy'
       ? saying(
           sentence,
-          `Above ${speak.share(figure('most'))} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, or lighten the picture.`,
+          `Above ${formatter.share(figure('most'))} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, or lighten the picture.`,
         )
       : saying(
           sentence,
-          `Above ${speak.share(figure('most'))} prints dry slowly and may ghost. Let them dry longer, and try a lower ink limit.`,
+          `Above ${formatter.share(figure('most'))} prints dry slowly and may ghost. Let them dry longer, and try a lower ink limit.`,
         );
   },
   'ART-11': ({ finding, name }) =>
@@ -115,21 +115,21 @@ export const artworkText = {
       `A colour of ${name('artwork')} has to match one the customer named.`,
       'Ink, heat and coating shift every colour. Match by eye to a pressed swatch, charge the test, and have the swatch approved before the run.',
     ),
-  'ART-12': ({ finding, name, figure, speak }) =>
+  'ART-12': ({ finding, name, figure, formatter }) =>
     finding.variant === 'twice'
       ? saying(
-          `“${name('name')}” stands twice in the names of ${name('line')}${figure('others') > 0 ? `, and so do ${speak.count(figure('others'), 'other')}` : ''}.`,
+          `“${name('name')}” stands twice in the names of ${name('line')}${figure('others') > 0 ? `, and so do ${formatter.count(figure('others'), 'other')}` : ''}.`,
           'Two people may share a name, or one was typed twice and another left out. Ask the customer.',
         )
       : saying(
-          `The list has ${speak.count(figure('names'), 'name')} for ${speak.count(figure('pieces'), 'piece')} of ${name('line')}.`,
+          `The list has ${formatter.count(figure('names'), 'name')} for ${formatter.count(figure('pieces'), 'piece')} of ${name('line')}.`,
           'Somebody would go without, or a piece would be printed for nobody. Mend the list or the sizes.',
         ),
-  'ART-13': ({ finding, name, figure, speak }) =>
+  'ART-13': ({ finding, name, figure, formatter }) =>
     finding.variant === 'other'
       ? saying(
           `What will be printed is not the version the customer approved: ${name('artworks')}.`,
-          `Version ${speak.number(figure('approved'), 0)} was approved, version ${speak.number(figure('version'), 0)} is in the job. Have it approved before buying or printing.`,
+          `Version ${formatter.number(figure('approved'), 0)} was approved, version ${formatter.number(figure('version'), 0)} is in the job. Have it approved before buying or printing.`,
         )
       : saying(
           `The customer has not approved the proof yet: ${name('artworks')}.`,
@@ -154,21 +154,21 @@ export const artworkText = {
         );
     }
   },
-  'ART-15': ({ finding, name, figure, speak }) =>
+  'ART-15': ({ finding, name, figure, formatter }) =>
     finding.variant === 'unmeasured'
       ? saying(
           `${name('placement')} covers the whole face of the piece.`,
-          `Laid a little off, a white line shows along an edge. Let the picture run ${speak.length(figure('wantedMm'))} past every edge, and say how far it does.`,
+          `Laid a little off, a white line shows along an edge. Let the picture run ${formatter.length(figure('wantedMm'))} past every edge, and say how far it does.`,
         )
       : saying(
-          `${name('placement')} runs ${speak.length(figure('mm'))} past the edge of the piece.`,
+          `${name('placement')} runs ${formatter.length(figure('mm'))} past the edge of the piece.`,
           finding.variant === 'none'
-            ? `Nobody lays a transfer that exactly: a white line will show along an edge. Let it run ${speak.length(figure('wantedMm'))} past.`
-            : `Laid a little off, a white line may show along an edge. ${speak.length(figure('wantedMm'))} is safe.`,
+            ? `Nobody lays a transfer that exactly: a white line will show along an edge. Let it run ${formatter.length(figure('wantedMm'))} past.`
+            : `Laid a little off, a white line may show along an edge. ${formatter.length(figure('wantedMm'))} is safe.`,
         ),
-  'ART-16': ({ name, figure, speak }) =>
+  'ART-16': ({ name, figure, formatter }) =>
     saying(
-      `In ${name('placement')} something that must be seen whole comes within ${speak.length(figure('mm'))} of an edge, a handle or a seam.`,
-      `The press reaches there last and the colour fades. Keep it ${speak.length(figure('wantedMm'))} away, or make the picture smaller.`,
+      `In ${name('placement')} something that must be seen whole comes within ${formatter.length(figure('mm'))} of an edge, a handle or a seam.`,
+      `The press reaches there last and the colour fades. Keep it ${formatter.length(figure('wantedMm'))} away, or make the picture smaller.`,
     ),
 } satisfies Record<string, Say>;

@@ -1,6 +1,6 @@
 import { fieldWords } from '@/app/_words/fieldWords';
 import { type Say, saying } from './sayings';
-import { schemaText } from './schemaWords';
+import { schemaWords } from './schemaWords';
 
 const kinds: Readonly<Record<string, string>> = {
   printer: 'printer',
@@ -13,10 +13,10 @@ const kinds: Readonly<Record<string, string>> = {
 };
 
 /** Words of the findings about documents and what they name. */
-export const documentText = {
+export const documentWords = {
   'DOC-01': (told) => {
     const { finding, name } = told;
-    if (finding.variant !== 'repeated') return schemaText(told);
+    if (finding.variant !== 'repeated') return schemaWords(told);
     return saying(
       `“${name('name')}” stands twice: at ${fieldWords(finding.where)}.`,
       'Nobody could say which of the two is meant. Rename one, or take it out.',

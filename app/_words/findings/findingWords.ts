@@ -1,20 +1,20 @@
-import { speakerOf, type TextContext } from '@/app/_words/formatter';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import type { Finding } from '@/shared/finding';
 import type { FindingId } from '@/shared/tables/findingIds';
-import { artworkText } from './artworkWords';
-import { documentText } from './documentWords';
+import { artworkWords } from './artworkWords';
+import { documentWords } from './documentWords';
 import { factReaders } from './factReaders';
 import { fixLabel } from './fixWords';
-import { placementText } from './placementWords';
-import { quantityText } from './quantityWords';
-import { rateText } from './rateWords';
-import { recipeText } from './recipeWords';
-import { rowText } from './rowWords';
-import { safetyText } from './safetyWords';
+import { placementWords } from './placementWords';
+import { quantityWords } from './quantityWords';
+import { rateWords } from './rateWords';
+import { recipeWords } from './recipeWords';
+import { rowWords } from './rowWords';
+import { safetyWords } from './safetyWords';
 import type { Say } from './sayings';
-import { sheetText } from './sheetWords';
-import { substrateText } from './substrateWords';
-import { timeText } from './timeWords';
+import { sheetWords } from './sheetWords';
+import { substrateWords } from './substrateWords';
+import { timeWords } from './timeWords';
 
 /** A finding in words. */
 export interface FindingWords {
@@ -27,17 +27,17 @@ export interface FindingWords {
 }
 
 const sayings: Readonly<Record<FindingId, Say>> = {
-  ...documentText,
-  ...substrateText,
-  ...artworkText,
-  ...sheetText,
-  ...placementText,
-  ...recipeText,
-  ...quantityText,
-  ...rateText,
-  ...rowText,
-  ...timeText,
-  ...safetyText,
+  ...documentWords,
+  ...substrateWords,
+  ...artworkWords,
+  ...sheetWords,
+  ...placementWords,
+  ...recipeWords,
+  ...quantityWords,
+  ...rateWords,
+  ...rowWords,
+  ...timeWords,
+  ...safetyWords,
 };
 
 /**
@@ -45,14 +45,14 @@ const sayings: Readonly<Record<FindingId, Say>> = {
  *
  * @param context locale, units and currency of the workshop
  */
-export function findingText(finding: Finding, context: TextContext): FindingWords {
-  const speak = speakerOf(context);
-  const told = { finding, speak, ...factReaders(finding.facts) };
+export function findingWords(finding: Finding, context: TextContext): FindingWords {
+  const formatter = formatterFor(context);
+  const told = { finding, formatter, ...factReaders(finding.facts) };
   const { sentence, detail } = sayings[finding.id](told);
   return {
     sentence: capitalized(sentence),
     detail,
-    fixLabel: finding.fix === null ? null : fixLabel(finding.fix, speak),
+    fixLabel: finding.fix === null ? null : fixLabel(finding.fix, formatter),
   };
 }
 

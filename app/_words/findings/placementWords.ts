@@ -4,10 +4,10 @@ import { type Say, saying } from './sayings';
 const DYE_WAKES_C = 176.7;
 
 /** Words of the findings about placements and presses. */
-export const placementText = {
-  'PLC-01': ({ finding, name, figure, speak }) => {
-    const sentence = `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} is ${finding.variant === 'over' ? 'too large' : 'close to the largest print'} for ${name('sizes')}.`;
-    const most = speak.size(figure('mostWidthMm'), figure('mostHeightMm'));
+export const placementWords = {
+  'PLC-01': ({ finding, name, figure, formatter }) => {
+    const sentence = `${name('placement')} at ${formatter.size(figure('widthMm'), figure('heightMm'))} is ${finding.variant === 'over' ? 'too large' : 'close to the largest print'} for ${name('sizes')}.`;
+    const most = formatter.size(figure('mostWidthMm'), figure('mostHeightMm'));
     return finding.variant === 'over'
       ? saying(
           sentence,
@@ -18,8 +18,8 @@ export const placementText = {
           `The largest print there is ${most}: a crooked shirt or a wide seam leaves no room. A slightly smaller print is easier to place.`,
         );
   },
-  'PLC-02': ({ finding, name, figure, speak }) => {
-    const share = speak.share(figure('share'));
+  'PLC-02': ({ finding, name, figure, formatter }) => {
+    const share = formatter.share(figure('share'));
     switch (finding.variant) {
       case 'wide':
         return saying(
@@ -38,15 +38,15 @@ export const placementText = {
         );
     }
   },
-  'PLC-05': ({ finding, name, figure, speak }) => {
+  'PLC-05': ({ finding, name, figure, formatter }) => {
     if (finding.variant === 'kind') {
       return saying(
         `${name('press')} is no press for ${name('blank')}.`,
         'A flat platen cannot reach round a curve, and a wrap-round press or an oven cannot hold cloth or a flat panel even. Choose another press for this placement.',
       );
     }
-    const platen = speak.size(figure('platenWidthMm'), figure('platenHeightMm'));
-    const sentence = `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} ${finding.variant === 'over' ? 'is larger than' : 'comes close to the edge of'} the platen of ${name('press')} (${platen}).`;
+    const platen = formatter.size(figure('platenWidthMm'), figure('platenHeightMm'));
+    const sentence = `${name('placement')} at ${formatter.size(figure('widthMm'), figure('heightMm'))} ${finding.variant === 'over' ? 'is larger than' : 'comes close to the edge of'} the platen of ${name('press')} (${platen}).`;
     return finding.variant === 'over'
       ? saying(
           sentence,
@@ -54,28 +54,28 @@ export const placementText = {
         )
       : saying(
           sentence,
-          `The outer ${speak.length(figure('edgeMm'))} of a platen runs cooler, so the edge of the picture may be pale. Use a smaller print, or test the edges.`,
+          `The outer ${formatter.length(figure('edgeMm'))} of a platen runs cooler, so the edge of the picture may be pale. Use a smaller print, or test the edges.`,
         );
   },
-  'PLC-07': ({ finding, name, figure, speak }) => {
+  'PLC-07': ({ finding, name, figure, formatter }) => {
     const each = name('each')
       .split(';')
-      .map((share) => speak.share(Number(share)))
+      .map((share) => formatter.share(Number(share)))
       .join(' and ');
-    const sentence = `${name('line')} is pressed ${speak.number(figure('presses'), 0)} times: losses of ${each} come to ${speak.share(figure('lost'))} of the pieces.`;
+    const sentence = `${name('line')} is pressed ${formatter.number(figure('presses'), 0)} times: losses of ${each} come to ${formatter.share(figure('lost'))} of the pieces.`;
     return finding.variant === 'order'
       ? saying(
           sentence,
-          `A piece spoiled late has had the earlier presses for nothing. Pressing ${name('first')} first saves ${speak.money(figure('saving'))} on this job.`,
+          `A piece spoiled late has had the earlier presses for nothing. Pressing ${name('first')} first saves ${formatter.money(figure('saving'))} on this job.`,
         )
       : saying(
           sentence,
           `${name('first')} goes first, and no other order costs less. The losses are in the price as normal spoilage.`,
         );
   },
-  'PLC-08': ({ name, speak }) =>
+  'PLC-08': ({ name, formatter }) =>
     saying(
       `${name('finished')} is heated again while ${name('placement')} is pressed, with no clean paper between.`,
-      `From about ${speak.temperature(DYE_WAKES_C)} the finished dye wakes up and prints a ghost. Put clean paper inside and under the piece, and do not slide it.`,
+      `From about ${formatter.temperature(DYE_WAKES_C)} the finished dye wakes up and prints a ghost. Put clean paper inside and under the piece, and do not slide it.`,
     ),
 } satisfies Record<string, Say>;

@@ -1,17 +1,17 @@
 import { type Say, saying } from './sayings';
 
 /** Words of the findings about quantities and sizes. */
-export const quantityText = {
-  'QTY-01': ({ name, figure, speak }) =>
+export const quantityWords = {
+  'QTY-01': ({ name, figure, formatter }) =>
     saying(
-      `${name('line')}: the sizes add up to ${speak.number(figure('total'))}, the order says ${speak.number(figure('ordered'))}.`,
+      `${name('line')}: the sizes add up to ${formatter.number(figure('total'))}, the order says ${formatter.number(figure('ordered'))}.`,
       'Somebody will get no piece, or one nobody asked for. Ask the customer which is right, and change the sizes or the sum.',
     ),
-  'QTY-02': ({ finding, name, figure, speak }) => {
+  'QTY-02': ({ finding, name, figure, formatter }) => {
     switch (finding.variant) {
       case 'fraction':
         return saying(
-          `${name('line')}: size ${name('size')} asks for ${speak.number(figure('quantity'), 6)} pieces.`,
+          `${name('line')}: size ${name('size')} asks for ${formatter.number(figure('quantity'), 6)} pieces.`,
           'Only whole pieces can be pressed, and all sums count them. Enter a whole number.',
         );
       case 'none':
@@ -21,8 +21,8 @@ export const quantityText = {
         );
       default:
         return saying(
-          `${name('line')} has ${speak.number(figure('total'))} pieces.`,
-          `That is more than ${speak.number(figure('most'))}, weeks of pressing on one machine. Check the figure; if it is meant, go on.`,
+          `${name('line')} has ${formatter.number(figure('total'))} pieces.`,
+          `That is more than ${formatter.number(figure('most'))}, weeks of pressing on one machine. Check the figure; if it is meant, go on.`,
         );
     }
   },
@@ -50,9 +50,9 @@ export const quantityText = {
         );
     }
   },
-  'QTY-08': ({ name, figure, speak }) =>
+  'QTY-08': ({ name, figure, formatter }) =>
     saying(
-      `${name('blank')} in size ${name('size')} comes in packs of ${speak.number(figure('pack'), 0)}.`,
-      `For ${speak.number(figure('needed'), 0)} you buy ${speak.number(figure('buy'), 0)}; ${speak.number(figure('left'), 0)} worth ${speak.money(figure('worth'))} stay on the shelf. They are not in this job's cost.`,
+      `${name('blank')} in size ${name('size')} comes in packs of ${formatter.number(figure('pack'), 0)}.`,
+      `For ${formatter.number(figure('needed'), 0)} you buy ${formatter.number(figure('buy'), 0)}; ${formatter.number(figure('left'), 0)} worth ${formatter.money(figure('worth'))} stay on the shelf. They are not in this job's cost.`,
     ),
 } satisfies Record<string, Say>;

@@ -5,11 +5,11 @@ const rateName = ({ name }: Told): string =>
   name('of') === '' ? name('rate') : `${name('rate')} (${name('of')})`;
 
 /** Words of the findings about rates and the price. */
-export const rateText = {
+export const rateWords = {
   'RATE-01': (told) => {
-    const { finding, name, figure, speak } = told;
+    const { finding, name, figure, formatter } = told;
     const sentence = `${rateName(told)} is not set.`;
-    const typical = () => speak.rate(figure('typical'), name('unit'));
+    const typical = () => formatter.rate(figure('typical'), name('unit'));
     switch (finding.variant) {
       case 'noTypical':
         return saying(
@@ -29,10 +29,10 @@ export const rateText = {
     }
   },
   'RATE-02': (told) => {
-    const { finding, figure, speak, name } = told;
+    const { finding, figure, formatter, name } = told;
     const others = figure('others');
-    const also = others > 0 ? ` So are ${speak.count(others, 'more figure')} there.` : '';
-    const day = speak.day(name('date'));
+    const also = others > 0 ? ` So are ${formatter.count(others, 'more figure')} there.` : '';
+    const day = formatter.day(name('date'));
     switch (finding.variant) {
       case 'future':
         return saying(
@@ -41,18 +41,18 @@ export const rateText = {
         );
       case 'stale':
         return saying(
-          `${rateName(told)} is from ${day}, ${speak.number(figure('days'), 0)} days ago.`,
+          `${rateName(told)} is from ${day}, ${formatter.number(figure('days'), 0)} days ago.`,
           `In more than a year most prices move, and your margin moves with them.${also} Look the price up again.`,
         );
       default:
         return saying(
-          `${rateName(told)} is from ${day}, ${speak.number(figure('days'), 0)} days ago.`,
+          `${rateName(told)} is from ${day}, ${formatter.number(figure('days'), 0)} days ago.`,
           `It may still hold.${also} A quick look at the last bill makes sure.`,
         );
     }
   },
   'RATE-03': (told) => {
-    const { finding, name, figure, speak } = told;
+    const { finding, name, figure, formatter } = told;
     switch (finding.variant) {
       case 'doubled':
       case 'outOfOrder':
@@ -62,22 +62,22 @@ export const rateText = {
         );
       case 'ending':
         return saying(
-          `Prices are to end on ${speak.number(figure('step'), 6)} ${name('currency')}, which is finer than a coin.`,
-          `Nobody can pay it, so prices end on ${speak.money(figure('coin'))} instead. Set an ending that can be paid.`,
+          `Prices are to end on ${formatter.number(figure('step'), 6)} ${name('currency')}, which is finer than a coin.`,
+          `Nobody can pay it, so prices end on ${formatter.money(figure('coin'))} instead. Set an ending that can be paid.`,
         );
       case 'ownFiner':
         return saying(
-          `Your own price of ${name('line')}, ${speak.number(figure('each'), 6)} ${name('currency')}, is finer than a coin.`,
-          `Nobody can pay it, so ${speak.money(figure('payable'))} is taken. Write a price that can be paid.`,
+          `Your own price of ${name('line')}, ${formatter.number(figure('each'), 6)} ${name('currency')}, is finer than a coin.`,
+          `Nobody can pay it, so ${formatter.money(figure('payable'))} is taken. Write a price that can be paid.`,
         );
       case 'ownNothing':
         return saying(
-          `From ${speak.count(figure('from'), 'piece')} on, ${name('line')} in ${name('size')} would be sold for ${speak.money(figure('price'))}.`,
+          `From ${formatter.count(figure('from'), 'piece')} on, ${name('line')} in ${name('size')} would be sold for ${formatter.money(figure('price'))}.`,
           'A piece cannot be sold for nothing or less. Raise your own price of that break, or make the up-charge smaller.',
         );
       case 'resale':
         return saying(
-          `${name('machine')} is to fetch ${speak.money(figure('resale'))} and cost ${speak.money(figure('price'))}.`,
+          `${name('machine')} is to fetch ${formatter.money(figure('resale'))} and cost ${formatter.money(figure('price'))}.`,
           'Each press would then make the job cheaper, and every price too low. Check both figures.',
         );
       case 'paperForm':
@@ -92,14 +92,14 @@ export const rateText = {
             );
       case 'tooLarge':
         return saying(
-          `The sums of this job come to more than ${speak.number(figure('most'), 0)} ${name('currency')}.`,
+          `The sums of this job come to more than ${formatter.number(figure('most'), 0)} ${name('currency')}.`,
           'Amounts that large are not exact to the last coin any more. Look for a figure that slipped: pay, prices, minutes.',
         );
       default:
         break;
     }
-    const value = speak.rate(figure('value'), name('unit'));
-    const band = `${speak.rate(figure('least'), name('unit'))} to ${speak.rate(figure('most'), name('unit'))}`;
+    const value = formatter.rate(figure('value'), name('unit'));
+    const band = `${formatter.rate(figure('least'), name('unit'))} to ${formatter.rate(figure('most'), name('unit'))}`;
     return finding.variant === 'nothing'
       ? saying(
           `${rateName(told)} is ${value}.`,
@@ -111,8 +111,8 @@ export const rateText = {
         );
   },
   'RATE-04': (told) => {
-    const { finding, name, figure, speak } = told;
-    const sentence = `${rateName(told)} is ${speak.rate(figure('value'), name('unit'))}, ${speak.number(figure('times'), 0)} times the typical ${speak.rate(figure('typical'), name('unit'))}.`;
+    const { finding, name, figure, formatter } = told;
+    const sentence = `${rateName(told)} is ${formatter.rate(figure('value'), name('unit'))}, ${formatter.number(figure('times'), 0)} times the typical ${formatter.rate(figure('typical'), name('unit'))}.`;
     return finding.variant === 'litre'
       ? saying(sentence, 'That looks like the price of a litre or a bottle. Enter what one millilitre costs.')
       : saying(
@@ -120,14 +120,14 @@ export const rateText = {
           'That looks like the price of a whole pack. Enter what one costs, or leave it if it is one.',
         );
   },
-  'RATE-05': ({ name, figure, speak }) =>
+  'RATE-05': ({ name, figure, formatter }) =>
     saying(
       `${name('placement')} is set to spoil nothing.`,
-      `Everybody loses a piece now and then, and at 0 % the price carries none of it. ${speak.share(figure('typical'))} is a fair start.`,
+      `Everybody loses a piece now and then, and at 0 % the price carries none of it. ${formatter.share(figure('typical'))} is a fair start.`,
     ),
-  'RATE-06': ({ name, figure, speak }) =>
+  'RATE-06': ({ name, figure, formatter }) =>
     saying(
-      `Fees of ${speak.share(figure('fees'))} on ${name('channel')} and a margin of ${speak.share(figure('margin'))} use up the whole price.`,
+      `Fees of ${formatter.share(figure('fees'))} on ${name('channel')} and a margin of ${formatter.share(figure('margin'))} use up the whole price.`,
       'Nothing is left to pay the cost with, so no price can reach this margin. Lower the margin, or sell where fees are lower.',
     ),
   'RATE-07': ({ name }) =>
@@ -135,8 +135,8 @@ export const rateText = {
       `Wear of ${name('machine')} is charged to each job and is in your yearly overhead too.`,
       'The same wear is paid for twice, which makes every price too high. Take it out of the overhead, or set the prices of your machines to 0.',
     ),
-  'RATE-08': ({ finding, figure, name, speak }) => {
-    const price = speak.money(figure('price'));
+  'RATE-08': ({ finding, figure, name, formatter }) => {
+    const price = formatter.money(figure('price'));
     if (finding.variant === 'nothing') {
       return saying(
         `${name('line')} in ${name('size')} would be sold for ${price}.`,
@@ -145,19 +145,19 @@ export const rateText = {
     }
     if (finding.variant === 'ownBelowCost') {
       return saying(
-        `From ${speak.count(figure('from'), 'piece')} on, your own price of ${name('line')} is ${price} in ${name('size')}, less than a piece costs.`,
-        `With fees and your own pay, ${speak.money(figure('short'))} a piece is missing at ${speak.count(figure('at'), 'piece')}. Raise it, take the suggestion, or know why not.`,
+        `From ${formatter.count(figure('from'), 'piece')} on, your own price of ${name('line')} is ${price} in ${name('size')}, less than a piece costs.`,
+        `With fees and your own pay, ${formatter.money(figure('short'))} a piece is missing at ${formatter.count(figure('at'), 'piece')}. Raise it, take the suggestion, or know why not.`,
       );
     }
     const whose = name('sizes') === '' ? name('line') : `${name('line')} in ${name('sizes')}`;
     return finding.variant === 'belowFloor'
       ? saying(
-          `${whose} at ${price} a piece is below the ${speak.money(figure('floor'))} that leave your pocket.`,
-          `You would pay ${speak.money(figure('short'))} a piece to do this job, with no pay for your time. Raise the price, or give a reason to do it all the same.`,
+          `${whose} at ${price} a piece is below the ${formatter.money(figure('floor'))} that leave your pocket.`,
+          `You would pay ${formatter.money(figure('short'))} a piece to do this job, with no pay for your time. Raise the price, or give a reason to do it all the same.`,
         )
       : saying(
-          `${whose} at ${price} a piece is below its full cost of ${speak.money(figure('cost'))}.`,
-          `It pays the bills of the day but not all of your time and the workshop: ${speak.money(figure('short'))} a piece is missing. Raise the price, or know why not.`,
+          `${whose} at ${price} a piece is below its full cost of ${formatter.money(figure('cost'))}.`,
+          `It pays the bills of the day but not all of your time and the workshop: ${formatter.money(figure('short'))} a piece is missing. Raise the price, or know why not.`,
         );
   },
 } satisfies Record<string, Say>;

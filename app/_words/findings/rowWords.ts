@@ -12,10 +12,10 @@ const errors: Readonly<Record<string, string>> = {
 };
 
 /** Words of the findings about the maker's own cost rows. */
-export const rowText = {
-  'ROW-01': ({ finding, name, figure, speak }) => {
+export const rowWords = {
+  'ROW-01': ({ finding, name, figure, formatter }) => {
     const sentence = `The formula of “${name('label')}” cannot be read.`;
-    const at = speak.number(figure('at'), 0);
+    const at = formatter.number(figure('at'), 0);
     switch (finding.variant) {
       case 'unknownName':
         return saying(
@@ -44,10 +44,10 @@ export const rowText = {
       `The formula of “${name('label')}” leads back to itself: ${name('chain')}.`,
       'Each figure waits for the other, so none can be worked out. Take one of the names out of one of the formulas.',
     ),
-  'ROW-03': ({ finding, name, figure, speak }) => {
+  'ROW-03': ({ finding, name, figure, formatter }) => {
     if (finding.variant === 'negative' || finding.variant === 'nothingLeft') {
       return saying(
-        `“${name('label')}” takes ${speak.money(figure('amount'))} off this job.`,
+        `“${name('label')}” takes ${formatter.money(figure('amount'))} off this job.`,
         finding.variant === 'negative'
           ? 'Every price becomes lower by it. If it is a discount, leave it; else check the sign.'
           : 'Nothing is left of the cost, so no price can be built on it. Check the sign and the figures.',

@@ -1,9 +1,9 @@
 import { type Say, saying } from './sayings';
 
 /** Words of the findings about electricity, safety and law. These give bearings, never advice. */
-export const safetyText = {
-  'ELE-01': ({ finding, figure, speak }) => {
-    const watts = `${speak.number(figure('watts'), 0)} W`;
+export const safetyWords = {
+  'ELE-01': ({ finding, figure, formatter }) => {
+    const watts = `${formatter.number(figure('watts'), 0)} W`;
     switch (finding.variant) {
       case 'unknown':
         return saying(
@@ -12,13 +12,13 @@ export const safetyText = {
         );
       case 'over':
         return saying(
-          `Everything on the circuit takes ${watts}; its breaker holds ${speak.number(figure('full'), 0)} W.`,
+          `Everything on the circuit takes ${watts}; its breaker holds ${formatter.number(figure('full'), 0)} W.`,
           'It will trip in the middle of a press, or the wiring gets hot. Move the press or the other devices to another circuit. Ask a licensed electrician.',
         );
       default:
         return saying(
-          `Everything on the circuit takes ${watts}, above ${speak.number(figure('mark'), 0)} W.`,
-          `For hours of use a circuit of ${speak.number(figure('volts'), 0)} V and ${speak.number(figure('amps'), 0)} A is best kept under four fifths of its ${speak.number(figure('full'), 0)} W. Move something to another circuit. Ask a licensed electrician.`,
+          `Everything on the circuit takes ${watts}, above ${formatter.number(figure('mark'), 0)} W.`,
+          `For hours of use a circuit of ${formatter.number(figure('volts'), 0)} V and ${formatter.number(figure('amps'), 0)} A is best kept under four fifths of its ${formatter.number(figure('full'), 0)} W. Move something to another circuit. Ask a licensed electrician.`,
         );
     }
   },

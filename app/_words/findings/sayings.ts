@@ -1,4 +1,4 @@
-import type { Speaker } from '@/app/_words/formatter';
+import type { Formatter } from '@/app/_words/formatter';
 import type { Finding } from '@/shared/finding';
 
 /** What is wrong, and then what will happen and what to do. */
@@ -10,7 +10,7 @@ export interface Saying {
 /** What a saying may use. */
 export interface Told {
   readonly finding: Finding;
-  readonly speak: Speaker;
+  readonly formatter: Formatter;
   /** A fact that is a name or a word; empty where the finding has none. */
   readonly name: (fact: string) => string;
   /** A fact that is a figure; 0 where the finding has none. */

@@ -1,5 +1,5 @@
 import { fieldWords } from '@/app/_words/fieldWords';
-import type { DocumentTrouble } from '@/lib/findings/documentFindings';
+import type { DocumentProblem } from '@/lib/findings/documentFindings';
 import { type Saying, saying, type Told } from './sayings';
 
 const kinds: Readonly<Record<string, string>> = {
@@ -32,7 +32,7 @@ interface Refused extends Told {
   readonly kind: (fact: string) => string;
 }
 
-const troubles: Readonly<Record<DocumentTrouble, (refused: Refused) => Saying>> = {
+const problems: Readonly<Record<DocumentProblem, (refused: Refused) => Saying>> = {
   missing: ({ Field, kind }) =>
     saying(`${Field} is missing.`, `The document cannot be read without it. Add ${kind('expected')}.`),
   wrongType: ({ Field, kind, name, found }) =>
@@ -54,9 +54,9 @@ const troubles: Readonly<Record<DocumentTrouble, (refused: Refused) => Saying>> 
       `${Field} must be at most ${limit}.`,
       `More than that can only be a slip. Check the figure and its unit.${found}`,
     ),
-  tooShort: ({ Field, figure, speak }) =>
+  tooShort: ({ Field, figure, formatter }) =>
     saying(
-      `${Field} needs at least ${speak.count(figure('limit'), 'character')}.`,
+      `${Field} needs at least ${formatter.count(figure('limit'), 'character')}.`,
       'Left empty, it could not be told from others. Write something in.',
     ),
   tooLong: ({ Field, limit }) =>
@@ -93,24 +93,24 @@ const troubles: Readonly<Record<DocumentTrouble, (refused: Refused) => Saying>> 
       `${Field} ${name('reason')}.`,
       `Nothing can be worked out with it. Replace it by one that is known.${found}`,
     ),
-  more: ({ speak, figure }) =>
+  more: ({ formatter, figure }) =>
     saying(
-      `${speak.count(figure('count'), 'more thing')} in the document cannot be read.`,
+      `${formatter.count(figure('count'), 'more thing')} in the document cannot be read.`,
       'They are not listed. Mend the ones above and read the document again.',
     ),
 };
 
 /** @returns the sentence for one thing a schema refused: what, in which field, and how to mend it. */
-export function schemaText(told: Told): Saying {
-  const { finding, name, figure, speak } = told;
-  const say = Object.entries(troubles).find(([trouble]) => trouble === finding.variant)?.[1];
+export function schemaWords(told: Told): Saying {
+  const { finding, name, figure, formatter } = told;
+  const say = Object.entries(problems).find(([problem]) => problem === finding.variant)?.[1];
   const field = fieldWords(finding.where);
-  return (say ?? troubles.refused)({
+  return (say ?? problems.refused)({
     ...told,
     field,
     Field: field.slice(0, 1).toUpperCase() + field.slice(1),
     found: name('found') === '' ? '' : ` It holds “${name('found')}”.`,
-    limit: speak.number(figure('limit'), 6),
+    limit: formatter.number(figure('limit'), 6),
     kind: (fact) => kinds[name(fact)] ?? name(fact),
   });
 }

@@ -1,10 +1,10 @@
 import { type Say, saying } from './sayings';
 
 /** Words of the findings about what is printed on. */
-export const substrateText = {
-  'SUB-01': ({ finding, name, figure, speak }) => {
-    const share = speak.share(figure('polyester'));
-    const wanted = speak.share(figure('least'));
+export const substrateWords = {
+  'SUB-01': ({ finding, name, figure, formatter }) => {
+    const share = formatter.share(figure('polyester'));
+    const wanted = formatter.share(figure('least'));
     switch (finding.variant) {
       case 'unknown':
         return saying(
@@ -13,7 +13,7 @@ export const substrateText = {
         );
       case 'sum':
         return saying(
-          `The fibres of ${name('blank')} add up to ${speak.share(figure('sum'))}.`,
+          `The fibres of ${name('blank')} add up to ${formatter.share(figure('sum'))}.`,
           'A label adds up to 100 %, so one of the shares is off and the judgement of the cloth with it. Compare with the sewn label.',
         );
       case 'tooLittle':
@@ -38,8 +38,8 @@ export const substrateText = {
       `${name('blank')} has no polyester: ${name('fibres')}.`,
       'The dye finds nothing to bond with and the print washes away. Choose another blank, or another way of decorating this one.',
     ),
-  'SUB-04': ({ finding, name, figure, speak }) => {
-    const cloth = `${name('blank')} is ${name('colour')} (L* ${speak.number(figure('lightness'), 0)}, C* ${speak.number(figure('chroma'), 0)})`;
+  'SUB-04': ({ finding, name, figure, formatter }) => {
+    const cloth = `${name('blank')} is ${name('colour')} (L* ${formatter.number(figure('lightness'), 0)}, C* ${formatter.number(figure('chroma'), 0)})`;
     switch (finding.variant) {
       case 'dark':
         return saying(
@@ -58,10 +58,10 @@ export const substrateText = {
         );
     }
   },
-  'SUB-05': ({ name, figure, speak }) =>
+  'SUB-05': ({ name, figure, formatter }) =>
     saying(
       `White in ${name('artwork')} prints as bare cloth.`,
-      `There is no white ink: ${speak.share(figure('share'))} of the picture is white inside it and takes the ${name('colour')} of ${name('blank')}. Look at the preview on the cloth, or choose a white blank.`,
+      `There is no white ink: ${formatter.share(figure('share'))} of the picture is white inside it and takes the ${name('colour')} of ${name('blank')}. Look at the preview on the cloth, or choose a white blank.`,
     ),
   'SUB-06': ({ finding, name }) =>
     finding.variant === 'uncoated'
@@ -73,9 +73,9 @@ export const substrateText = {
           `Nobody has said whether ${name('blank')} is coated for sublimation.`,
           'Without the coating the print wipes off. Look at the supplier’s page and enter it for this blank.',
         ),
-  'SUB-09': ({ finding, name, figure, speak }) => {
-    const set = speak.temperature(figure('temperatureC'));
-    const most = speak.temperature(figure('mostC'));
+  'SUB-09': ({ finding, name, figure, formatter }) => {
+    const set = formatter.temperature(figure('temperatureC'));
+    const most = formatter.temperature(figure('mostC'));
     return finding.variant === 'over'
       ? saying(
           `The press is set to ${set}, and ${name('blank')} bears ${most} at most.`,

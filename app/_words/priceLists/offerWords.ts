@@ -1,6 +1,6 @@
 import type { ItemOffer } from '@/app/_priceLists/useListOffers';
-import { findingText } from '@/app/_words/findings/findingWords';
-import { speakerOf, type TextContext } from '@/app/_words/formatter';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 
 /** Why an item cannot be issued: what is wrong, and what to do. */
@@ -11,7 +11,7 @@ export interface RefusalWords {
 
 /** @returns null for an item that can be issued, and while its sums are made. */
 export function refusalWords(offer: ItemOffer, name: string, context: TextContext): RefusalWords | null {
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   switch (offer.kind) {
     case 'frozen':
     case 'asked':
@@ -29,7 +29,7 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
     case 'stopped':
       return {
         sentence: `The job of ${name} is stopped.`,
-        detail: `${offer.why === null ? 'Its sums cannot be made.' : findingText(offer.why, context).sentence} Mend it on its docket; until then no price can be promised.`,
+        detail: `${offer.why === null ? 'Its sums cannot be made.' : findingWords(offer.why, context).sentence} Mend it on its docket; until then no price can be promised.`,
       };
     case 'noTaxMode':
       return {
@@ -38,14 +38,14 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
       };
     case 'falls':
       return {
-        sentence: `${name}: ${speak.count(offer.at, 'piece')} would cost less than ${offer.at - 1}.`,
+        sentence: `${name}: ${formatter.count(offer.at, 'piece')} would cost less than ${offer.at - 1}.`,
         detail:
           'Customers would find it and order more for less. Selling under a cap cures it; the docket shows other ways.',
       };
     case 'loses':
       return {
-        sentence: `${name}: the price from ${speak.count(offer.from, 'piece')} on is under the full cost.`,
-        detail: `At ${speak.count(offer.at, 'piece')} it leaves ${speak.share(offer.margin)}. Raise it on the docket, or drop the break.`,
+        sentence: `${name}: the price from ${formatter.count(offer.from, 'piece')} on is under the full cost.`,
+        detail: `At ${formatter.count(offer.at, 'piece')} it leaves ${formatter.share(offer.margin)}. Raise it on the docket, or drop the break.`,
       };
     case 'failed':
       return { sentence: `${name} could not be priced.`, detail: `${offer.why}. Reload the page.` };
@@ -58,8 +58,8 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
 export function offerLine(offer: ItemOffer, context: TextContext): string {
   if (offer.kind === 'asked') return 'Its prices are being made.';
   if (offer.kind !== 'frozen') return '';
-  const speak = speakerOf(context);
-  const money = (minor: number) => speak.money(fromMinor(minor as MinorUnits, context.currency));
+  const formatter = formatterFor(context);
+  const money = (minor: number) => formatter.money(fromMinor(minor as MinorUnits, context.currency));
   const { breaks, tariff } = offer.item;
   const prices = breaks.map(({ each }) => each);
   const [least, most] = [Math.min(...prices), Math.max(...prices)];
@@ -69,5 +69,5 @@ export function offerLine(offer: ItemOffer, context: TextContext): string {
       : least === most
         ? `${money(most)} a piece`
         : `${money(most)} down to ${money(least)} a piece`;
-  return `${told}; leaves ${speak.share(Math.min(...breaks.map(({ leastMargin }) => leastMargin)))} where it leaves least.`;
+  return `${told}; leaves ${formatter.share(Math.min(...breaks.map(({ leastMargin }) => leastMargin)))} where it leaves least.`;
 }

@@ -1,6 +1,6 @@
 import type { TaxMode } from '@/lib/priceLists/freezeItem';
 import { formatMinor, type MinorUnits } from '@/shared/money';
-import type { FrozenItem, ListedCharge, ListVersion } from '@/shared/schemas/priceList';
+import type { FrozenItem, ListedCharge, PriceListVersion } from '@/shared/schemas/priceList';
 
 /** Writes amounts of a version as they stand on its paper: without the currency, which the paper names once. */
 export type MoneyOf = (amount: number) => string;
@@ -88,7 +88,7 @@ export interface PaperCharge {
 }
 
 /** @returns every charge of a version once; one that differs by item says of which. */
-export function chargesOnPaper({ items }: Pick<ListVersion, 'items'>): readonly PaperCharge[] {
+export function chargesOnPaper({ items }: Pick<PriceListVersion, 'items'>): readonly PaperCharge[] {
   const found = new Map<string, { readonly label: string; readonly amounts: Map<number, string[]> }>();
   for (const { name: item, charges } of items) {
     for (const { kind, name, amount } of charges) {

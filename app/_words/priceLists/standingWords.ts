@@ -1,7 +1,7 @@
 import type { ItemStanding } from '@/app/_priceLists/useListStates';
 import { breakWords } from '@/app/_words/docket/breakWords';
-import { findingText } from '@/app/_words/findings/findingWords';
-import { type Speaker, speakerOf, type TextContext } from '@/app/_words/formatter';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import type { WornPrice } from '@/lib/priceLists/compareItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { FrozenItem } from '@/shared/schemas/priceList';
@@ -23,7 +23,7 @@ export function standingWords(
   standing: ItemStanding,
   context: TextContext,
 ): readonly StandingWords[] {
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const cannot = (sentence: string, detail: string): readonly StandingWords[] => [
     { key: item.id, severity: 'caution', sentence, detail },
   ];
@@ -48,12 +48,15 @@ export function standingWords(
     case 'stopped':
       return cannot(
         `The job of ${item.name} is stopped.`,
-        `${standing.why === null ? 'Its sums cannot be made.' : findingText(standing.why, context).sentence} It cannot be held against today’s rates.`,
+        `${standing.why === null ? 'Its sums cannot be made.' : findingWords(standing.why, context).sentence} It cannot be held against today’s rates.`,
       );
     case 'failed':
       return cannot(`${item.name} could not be compared.`, `${standing.why}. Reload the page.`);
     case 'compared':
-      return [...wornWords(item, standing, speak, context.currency), ...goneSizes(item, standing.goneSizes)];
+      return [
+        ...wornWords(item, standing, formatter, context.currency),
+        ...goneSizes(item, standing.goneSizes),
+      ];
     default:
       return standing satisfies never;
   }
@@ -66,7 +69,7 @@ type Compared = Extract<ItemStanding, { readonly kind: 'compared' }>;
 function wornWords(
   item: FrozenItem,
   { worn, moved }: Compared,
-  speak: Speaker,
+  formatter: Formatter,
   currency: string,
 ): readonly StandingWords[] {
   if (worn.length === 0) return [];
@@ -74,18 +77,23 @@ function wornWords(
     {
       key: `${item.id} worn`,
       severity: 'caution',
-      sentence: `${item.name}: ${speak.count(worn.length, 'price')} no longer ${worn.length === 1 ? 'holds' : 'hold'}.`,
-      detail: movedWords(moved, speak),
-      prices: worn.map((price) => priceWords(item, price, speak, currency)),
+      sentence: `${item.name}: ${formatter.count(worn.length, 'price')} no longer ${worn.length === 1 ? 'holds' : 'hold'}.`,
+      detail: movedWords(moved, formatter),
+      prices: worn.map((price) => priceWords(item, price, formatter, currency)),
     },
   ];
 }
 
-function priceWords({ selling }: FrozenItem, price: WornPrice, speak: Speaker, currency: string): string {
+function priceWords(
+  { selling }: FrozenItem,
+  price: WornPrice,
+  formatter: Formatter,
+  currency: string,
+): string {
   const { from, to, at, size, listed, today, marginNow, marginThen } = price;
-  const money = (minor: number) => speak.money(fromMinor(minor as MinorUnits, currency));
+  const money = (minor: number) => formatter.money(fromMinor(minor as MinorUnits, currency));
   const of = to === null ? `${from} pieces and up` : `${breakWords({ from, to })} pieces`;
-  const was = `${speak.share(marginNow)} in size ${size}, was ${speak.share(marginThen)}`;
+  const was = `${formatter.share(marginNow)} in size ${size}, was ${formatter.share(marginThen)}`;
   const isEach = selling === 'asListed';
   const told = isEach
     ? `${of}: ${money(listed / at)} now leaves ${was}`
@@ -96,11 +104,11 @@ function priceWords({ selling }: FrozenItem, price: WornPrice, speak: Speaker, c
     : `${told}; today it would be ${money(today)}.`;
 }
 
-function movedWords(moved: Compared['moved'], speak: Speaker): string {
+function movedWords(moved: Compared['moved'], formatter: Formatter): string {
   if (moved.length === 0) return 'No rate has moved; the job itself has changed.';
   const told = moved
     .slice(0, 3)
-    .map(({ label, unit, was, is }) => `${label} ${speak.rate(was, unit)} → ${speak.rate(is, unit)}`);
+    .map(({ label, unit, was, is }) => `${label} ${formatter.rate(was, unit)} → ${formatter.rate(is, unit)}`);
   const more = moved.length > 3 ? ` and ${moved.length - 3} more` : '';
   return `Moved since: ${told.join('; ')}${more}.`;
 }
@@ -119,7 +127,7 @@ function goneSizes(item: FrozenItem, gone: readonly string[]): readonly Standing
 
 /** @returns one sentence for the rates behind a version that nobody has looked at for long; null where there are none. */
 export function agedWords(standings: readonly ItemStanding[], context: TextContext): StandingWords | null {
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
   const days = new Map(
     standings.flatMap((standing) =>
       standing.kind === 'compared' ? standing.aged.map((rate) => [rate.label, rate.days] as const) : [],
@@ -128,8 +136,8 @@ export function agedWords(standings: readonly ItemStanding[], context: TextConte
   const old = [...days].toSorted(([, a], [, b]) => b - a);
   const [oldest] = old;
   if (oldest === undefined) return null;
-  const told = old.slice(0, 3).map(([label, since]) => `${label} (${speak.count(since, 'day')})`);
-  const more = old.length > 3 ? ` and ${speak.count(old.length - 3, 'other rate')}` : '';
+  const told = old.slice(0, 3).map(([label, since]) => `${label} (${formatter.count(since, 'day')})`);
+  const more = old.length > 3 ? ` and ${formatter.count(old.length - 3, 'other rate')}` : '';
   return {
     key: 'aged',
     severity: 'note',

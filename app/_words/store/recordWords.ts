@@ -1,10 +1,10 @@
 import { documentRegistry } from '@/app/_store/documentRegistry';
-import { findingText } from '@/app/_words/findings/findingWords';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
 import { documentFindings } from '@/lib/findings/documentFindings';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import { documentKinds } from '@/shared/schemas/stored';
-import { storedText } from './storedWords';
+import { storedWords } from './storedWords';
 
 /** What the maker calls a record that cannot be read: the name in it where one can be made out, else its id. */
 export function recordName({ id, raw }: UnreadableRecord): string {
@@ -23,11 +23,11 @@ export function recordReason(record: UnreadableRecord, context: TextContext): st
       ? []
       : documentFindings(parsed.error, kind, { id: record.id, value });
     if (first !== undefined) {
-      const { sentence, detail } = findingText(first, context);
+      const { sentence, detail } = findingWords(first, context);
       return `${sentence} ${detail}${more.length === 0 ? '' : ` And ${more.length} more.`}`;
     }
   }
-  const words = record.findings.map((finding) => storedText(finding, kind ?? null));
+  const words = record.findings.map((finding) => storedWords(finding, kind ?? null));
   return words.join(' ') || 'Another record has its place.';
 }
 

@@ -1,7 +1,7 @@
-import type { NotKeptWhy } from '@/app/_store/saveFailure';
+import type { SaveFailure } from '@/app/_store/saveFailure';
 
 /** Why an edit is on the screen but not on the device, and what to do; by what the store reports. */
-export const notKeptText: Readonly<Record<NotKeptWhy, string>> = {
+export const saveFailureWords: Readonly<Record<SaveFailure, string>> = {
   diskFull: 'The device has no room left. What you typed stays here; free some space and try again.',
   diskFailed:
     'The device’s store failed. What you typed stays here; try again, and keep a copy of your work.',

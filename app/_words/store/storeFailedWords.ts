@@ -3,7 +3,7 @@ import type { StoreStatus } from '@/app/_store/documentsState';
 type Why = Extract<StoreStatus, { status: 'failed' }>['why'];
 
 /** Why nothing can be opened, and what to do. */
-export const storeFailedText: Readonly<Record<Why, string>> = {
+export const storeFailedWords: Readonly<Record<Why, string>> = {
   newerStore:
     'What is kept here was written by a newer version of the app. Reload the page to get it; nothing is overwritten.',
   diskFull:

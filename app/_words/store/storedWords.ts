@@ -19,7 +19,7 @@ export const kindWords = (kind: string | null): string =>
  * @param kind what the record claims to be, so that its fields can be named; null where it claims nothing known
  * @returns why a kept record cannot be read, and what becomes of it
  */
-export function storedText(finding: StoredFinding, kind: DocumentKind | null): string {
+export function storedWords(finding: StoredFinding, kind: DocumentKind | null): string {
   switch (finding.code) {
     case 'notADocument':
       return 'It does not have the form of a record: a part of its wrapping is missing or was changed.';
@@ -38,7 +38,7 @@ export function storedText(finding: StoredFinding, kind: DocumentKind | null): s
 }
 
 /** @returns why a file cannot be brought back, and what to do. */
-export function backupText(finding: BackupFinding): string {
+export function backupWords(finding: BackupFinding): string {
   switch (finding.code) {
     case 'notABackup':
       return 'This file is no copy saved from here, or it was changed since. Choose the file as it was saved.';
@@ -47,7 +47,7 @@ export function backupText(finding: BackupFinding): string {
     case 'fileDamaged':
       return `The picture “${finding.name}” in the file is damaged: the copy was changed since it was saved.`;
     case 'documentUnreadable':
-      return `The ${kindWords(finding.kind)} “${finding.id}” cannot be read. ${storedText(finding.finding, documentKinds.find((kind) => kind === finding.kind) ?? null)}`;
+      return `The ${kindWords(finding.kind)} “${finding.id}” cannot be read. ${storedWords(finding.finding, documentKinds.find((kind) => kind === finding.kind) ?? null)}`;
     default:
       return finding satisfies never;
   }

@@ -10,15 +10,15 @@ import { currencyDigits } from '@/shared/tables/currencies';
 /** RATE-03: price breaks that do not rise; the table would have to guess what is meant. */
 const breaksInOrder: Rule = ({ resolved }) => {
   const { breaks } = resolved.workshop.policy;
-  const trouble = checkBreaks(breaks).find(({ kind }) => kind === 'doubled' || kind === 'outOfOrder');
-  if (trouble === undefined) return [];
+  const problem = checkBreaks(breaks).find(({ kind }) => kind === 'doubled' || kind === 'outOfOrder');
+  if (problem === undefined) return [];
   const rising = [...new Set(breaks)].sort((a, b) => a - b);
   const where = { document: 'workshop', path: ['policy', 'breaks'] } as const;
   return [
     makeFinding({
       id: 'RATE-03',
       severity: 'caution',
-      variant: trouble.kind,
+      variant: problem.kind,
       where,
       found: breaks.join(', '),
       facts: { breaks: breaks.join(', '), rising: rising.join(', ') },

@@ -49,12 +49,12 @@ interface Part {
  * @param limits `enough` pieces end the search, as no more can fit; after `steps` pinwheels only cuts in two are tried
  */
 export function blockLayout(
-  room: { readonly width: number; readonly height: number },
+  bin: { readonly width: number; readonly height: number },
   piece: { readonly long: number; readonly short: number },
   cuts: CutPositions,
   limits: { readonly enough: number; readonly steps: number },
 ): readonly BlockPlace[] {
-  return new BlockSearch(cuts, piece, limits.enough, limits.steps).layOut(room.width, room.height);
+  return new BlockSearch(cuts, piece, limits.enough, limits.steps).layOut(bin.width, bin.height);
 }
 
 class BlockSearch {

@@ -29,12 +29,12 @@ const CLOSE = 0.6;
  * @param known pieces of the best plain layout
  * @returns null where no better one is found
  */
-export function cleverLayout(room: Sides, piece: Sides, known: number): readonly BlockPlace[] | null {
+export function cleverLayout(bin: Sides, piece: Sides, known: number): readonly BlockPlace[] | null {
   if (known === 0 || piece.long === piece.short) return null;
-  const cuts = cutPositions(room.long, piece);
+  const cuts = cutPositions(bin.long, piece);
   if (cuts === null) return null;
-  const long = cuts.largestWithin(room.long);
-  const short = cuts.largestWithin(room.short);
+  const long = cuts.largestWithin(bin.long);
+  const short = cuts.largestWithin(bin.short);
   const area = at(cuts.lengths, long) * at(cuts.lengths, short);
   const each = piece.long * piece.short;
   // A hair more, as areas beyond 2^53 are not exact.
@@ -47,13 +47,13 @@ export function cleverLayout(room: Sides, piece: Sides, known: number): readonly
   const steps = isClose(most) ? CLOSE_BLOCK_STEPS : BLOCK_STEPS;
   const blocks = blockLayout({ width: long, height: short }, piece, cuts, { enough: most, steps });
   const best = Math.max(known, blocks.length);
-  const filled = isClose(best + 1) ? fill(room, piece, best + 1) : null;
+  const filled = isClose(best + 1) ? fill(bin, piece, best + 1) : null;
   return filled ?? (blocks.length > known ? blocks : null);
 }
 
 /** Rows along the short side are fewer and are proved full or not sooner. */
-function fill(room: Sides, piece: Sides, count: number): readonly BlockPlace[] | null {
+function fill(bin: Sides, piece: Sides, count: number): readonly BlockPlace[] | null {
   const kind = { width: piece.long, height: piece.short, count, mayTurn: true };
-  const places = fillSearch({ width: room.short, height: room.long }, [kind], FILL_STEPS);
+  const places = fillSearch({ width: bin.short, height: bin.long }, [kind], FILL_STEPS);
   return places?.map(({ x, y, width }) => ({ x: y, y: x, lying: width === piece.short })) ?? null;
 }

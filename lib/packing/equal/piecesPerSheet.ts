@@ -1,5 +1,5 @@
 import type { PlacedPiece } from '@/lib/packing/placedPiece';
-import { pieceTicks, placeMm, roomTicks } from '@/lib/packing/ticks';
+import { binTicks, pieceTicks, placeMm } from '@/lib/packing/ticks';
 import { bandLayouts, countOf, placesOf, type Shape } from './bandLayouts';
 import { cleverLayout } from './cleverLayout';
 
@@ -69,8 +69,8 @@ function shapesOf({ pieceWidthMm: width, pieceHeightMm: height, rotate = true }:
 /** @returns a layout of more than `known` pieces, or null. How the sheet is held makes no difference. */
 function beyondBands(question: SheetQuestion, known: number): readonly PlacedPiece[] | null {
   const { marginMm, gutterMm, pieceWidthMm: width, pieceHeightMm: height } = question;
-  const across = roomTicks(question.sheetWidthMm, marginMm, gutterMm);
-  const down = roomTicks(question.sheetHeightMm, marginMm, gutterMm);
+  const across = binTicks(question.sheetWidthMm, marginMm, gutterMm);
+  const down = binTicks(question.sheetHeightMm, marginMm, gutterMm);
   const places = cleverLayout(
     { long: Math.max(across, down), short: Math.min(across, down) },
     {

@@ -22,17 +22,17 @@ export interface BuiltRoll {
 export function buildRoll(
   boxes: readonly Box[],
   order: Int32Array,
-  room: { readonly width: number; readonly mayTurn: boolean },
+  bin: { readonly width: number; readonly mayTurn: boolean },
   longest: number,
   work: Work,
 ): BuiltRoll | null {
-  const edge = new RollEdge(room.width);
+  const edge = new RollEdge(bin.width);
   const queue = new BoxQueue(order);
   const laid: LaidBox[] = [];
   let length = 0;
   while (!queue.isEmpty) {
     const gap = edge.lowest();
-    const choice = choose(boxes, queue, gap, room.mayTurn, work);
+    const choice = choose(boxes, queue, gap, bin.mayTurn, work);
     if (choice === null) {
       edge.level();
       continue;
@@ -96,10 +96,10 @@ function choose(
 }
 
 /** @returns -1 where it does not fit, up to 4 where it fills the gap and ends level with the lower wall. */
-function markOf({ width: room, wallLeft, wallRight }: Gap, width: number, height: number): number {
-  if (width > room) return -1;
+function markOf({ width: bin, wallLeft, wallRight }: Gap, width: number, height: number): number {
+  if (width > bin) return -1;
   const isLevel = height === wallLeft || height === wallRight;
-  if (width < room) return isLevel ? 1 : 0;
+  if (width < bin) return isLevel ? 1 : 0;
   if (isLevel) return BEST_MARK;
   return height < Math.max(wallLeft, wallRight) ? 3 : 2;
 }

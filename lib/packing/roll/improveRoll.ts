@@ -24,12 +24,12 @@ const orders: readonly ((box: Box) => number)[] = [...boxSizes, ({ width }) => w
  */
 export function improveRoll(
   boxes: readonly Box[],
-  room: { readonly width: number; readonly mayTurn: boolean },
+  bin: { readonly width: number; readonly mayTurn: boolean },
   least: number,
   work: Work,
   random: Random,
 ): BuiltRoll {
-  const start = firstRoll(boxes, room, least, work);
+  const start = firstRoll(boxes, bin, least, work);
   let best = start.roll;
   let order = start.order;
   let length = best.length;
@@ -37,7 +37,7 @@ export function improveRoll(
     work.steps -= order.length / 8;
     const next = exchanged(order, random);
     const slack = random() < DETOUR_CHANCE ? best.length * DETOUR : 0;
-    const roll = buildRoll(boxes, next, room, length + slack, work);
+    const roll = buildRoll(boxes, next, bin, length + slack, work);
     if (roll === null) continue;
     order = next;
     length = roll.length;
@@ -54,7 +54,7 @@ interface Start {
 /** The best of all orders. */
 function firstRoll(
   boxes: readonly Box[],
-  room: { readonly width: number; readonly mayTurn: boolean },
+  bin: { readonly width: number; readonly mayTurn: boolean },
   least: number,
   work: Work,
 ): Start {
@@ -67,7 +67,7 @@ function firstRoll(
         .sort((a, b) => b.size - a.size || a.index - b.index),
       ({ index }) => index,
     );
-    const roll = buildRoll(boxes, order, room, best?.roll.length ?? Number.POSITIVE_INFINITY, work);
+    const roll = buildRoll(boxes, order, bin, best?.roll.length ?? Number.POSITIVE_INFINITY, work);
     if (roll !== null && (best === null || roll.length < best.roll.length)) best = { roll, order };
   }
   if (best === null) throw new RangeError('no boxes were to be laid on a roll');

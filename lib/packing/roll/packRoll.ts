@@ -1,12 +1,12 @@
 import type { Box, BoxKind, LaidBox } from '@/lib/packing/box';
 import { boxKinds } from '@/lib/packing/boxKinds';
 import { commonMeasure } from '@/lib/packing/commonMeasure';
-import { fillRoom } from '@/lib/packing/fillBin';
-import { type FitTrouble, fitTrouble } from '@/lib/packing/fitProblem';
+import { fillBin } from '@/lib/packing/fillBin';
+import { type FitProblem, fitProblem } from '@/lib/packing/fitProblem';
 import { nameBoxes } from '@/lib/packing/nameBoxes';
 import type { Effort, NamedPiece, PieceRequest } from '@/lib/packing/pieceRequest';
 import { seededRandom } from '@/lib/packing/seededRandom';
-import { lengthMmOf, roomTicks } from '@/lib/packing/ticks';
+import { binTicks, lengthMmOf } from '@/lib/packing/ticks';
 import { failed, ok, type Result } from '@/shared/result';
 import { columnLayout } from './columnLayout';
 import { improveRoll } from './improveRoll';
@@ -45,13 +45,13 @@ const FILL_STEPS = 40_000;
 export function packRoll(
   request: RollRequest,
   effort: Effort = USUAL_EFFORT,
-): Result<PackedRoll, FitTrouble> {
+): Result<PackedRoll, FitProblem> {
   const { rollWidthMm, marginMm, gutterMm } = request;
-  const trouble = fitTrouble({ widthMm: rollWidthMm, heightMm: Number.POSITIVE_INFINITY }, request);
-  if (trouble !== null) return failed(trouble);
+  const problem = fitProblem({ widthMm: rollWidthMm, heightMm: Number.POSITIVE_INFINITY }, request);
+  if (problem !== null) return failed(problem);
   const kinds = boxKinds(request);
   const unit = commonMeasure(kinds);
-  const width = Math.floor(roomTicks(rollWidthMm, marginMm, gutterMm) / unit) * unit;
+  const width = Math.floor(binTicks(rollWidthMm, marginMm, gutterMm) / unit) * unit;
   const least = rollBound(width, kinds);
   const laid = shortest(width, least, kinds, effort);
   const length = lengthOf(laid);
@@ -81,7 +81,7 @@ const lengthOf = (boxes: readonly LaidBox[]): number =>
 
 function withoutGap(width: number, least: number, kinds: readonly BoxKind[]): readonly LaidBox[] | null {
   const boxes = kinds.reduce((sum, { count }) => sum + count, 0);
-  return boxes <= MOST_TO_FILL ? fillRoom({ width, height: least }, kinds, FILL_STEPS) : null;
+  return boxes <= MOST_TO_FILL ? fillBin({ width, height: least }, kinds, FILL_STEPS) : null;
 }
 
 function search(

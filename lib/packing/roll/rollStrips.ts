@@ -79,8 +79,8 @@ export const stripLengthMm = (
   { marginMm, gutterMm }: Pick<RollQuestion, 'marginMm' | 'gutterMm'>,
 ): number => pitchMm + (2 * marginMm - gutterMm) / rowsPerPrint;
 
-function fitCount(room: number, piece: number, gutter: number): number {
-  const count = Math.floor((room + gutter) / (piece + gutter));
+function fitCount(bin: number, piece: number, gutter: number): number {
+  const count = Math.floor((bin + gutter) / (piece + gutter));
   // A length that is the same to the eye still fits.
-  return fitsWithin((count + 1) * (piece + gutter) - gutter, room) ? count + 1 : Math.max(0, count);
+  return fitsWithin((count + 1) * (piece + gutter) - gutter, bin) ? count + 1 : Math.max(0, count);
 }

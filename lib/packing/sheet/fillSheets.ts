@@ -1,7 +1,7 @@
 import type { Box, Work } from '@/lib/packing/box';
 import { OpenSheet, type Place, type PlaceRule } from './openSheet';
 
-export interface Room {
+export interface Bin {
   readonly width: number;
   readonly height: number;
   readonly mayTurn: boolean;
@@ -16,7 +16,7 @@ export interface Room {
  */
 export function fillSheets(
   boxes: readonly Box[],
-  room: Room,
+  bin: Bin,
   how: { readonly rule: PlaceRule; readonly choice: 'first' | 'best'; readonly mostSheets: number },
   work: Work,
 ): OpenSheet[] | null {
@@ -24,15 +24,15 @@ export function fillSheets(
   // Free room only shrinks: a sheet that once had no place for a kind never has one again.
   const open = new Map<number, number>();
   for (const box of boxes) {
-    const found = findSheet(sheets, box, open.get(box.kind) ?? 0, room, how, work);
+    const found = findSheet(sheets, box, open.get(box.kind) ?? 0, bin, how, work);
     if (found.place !== null) {
       found.sheet.lay(box.kind, found.place, work);
       if (how.choice === 'first') open.set(box.kind, found.index);
       continue;
     }
     if (sheets.length >= how.mostSheets) return null;
-    const sheet = new OpenSheet(room.width, room.height);
-    const place = sheet.find(box, room.mayTurn, how.rule, work);
+    const sheet = new OpenSheet(bin.width, bin.height);
+    const place = sheet.find(box, bin.mayTurn, how.rule, work);
     if (place === null) return null;
     sheet.lay(box.kind, place, work);
     if (how.choice === 'first') open.set(box.kind, sheets.length);
@@ -49,16 +49,16 @@ function findSheet(
   sheets: readonly OpenSheet[],
   box: Box,
   from: number,
-  room: Room,
+  bin: Bin,
   how: { readonly rule: PlaceRule; readonly choice: 'first' | 'best' },
   work: Work,
 ): Found {
   let best: Found = { place: null };
-  const area = room.width * room.height - box.width * box.height;
+  const area = bin.width * bin.height - box.width * box.height;
   for (let index = from; index < sheets.length; index += 1) {
     const sheet = sheets[index];
     if (sheet === undefined || sheet.used > area) continue;
-    const place = sheet.find(box, room.mayTurn, how.rule, work);
+    const place = sheet.find(box, bin.mayTurn, how.rule, work);
     if (place === null) continue;
     if (how.choice === 'first') return { place, sheet, index };
     if (best.place === null || place.score < best.place.score) best = { place, sheet, index };

@@ -2,7 +2,7 @@ import { at } from '@/lib/packing/at';
 import type { Box, Work } from '@/lib/packing/box';
 import { boxSizes } from '@/lib/packing/boxSizes';
 import type { Random } from '@/lib/packing/seededRandom';
-import { fillSheets, type Room } from './fillSheets';
+import { type Bin, fillSheets } from './fillSheets';
 import { type OpenSheet, placeRules } from './openSheet';
 
 /** How far apart in size two boxes may be and still change places in the order. */
@@ -20,7 +20,7 @@ const LARGEST_SHUFFLE = 0.8;
  */
 export function improveSheets(
   start: readonly OpenSheet[],
-  room: Room,
+  bin: Bin,
   least: number,
   work: Work,
   random: Random,
@@ -33,7 +33,7 @@ export function improveSheets(
     const boxes = shuffled(ruined.flatMap(boxesOf), random);
     const rule = at(placeRules, Math.floor(random() * placeRules.length));
     const choice = random() < 0.5 ? 'first' : 'best';
-    const again = fillSheets(boxes, room, { rule, choice, mostSheets: ruined.length }, work);
+    const again = fillSheets(boxes, bin, { rule, choice, mostSheets: ruined.length }, work);
     if (again === null) continue;
     if (again.length < ruined.length || fullness(again) >= fullness(ruined)) {
       const set = new Set(taken);

@@ -1,8 +1,8 @@
 import type { Box, BoxKind, LaidBox, Work } from '@/lib/packing/box';
 import { boxSizes } from '@/lib/packing/boxSizes';
-import { fillRoom } from '@/lib/packing/fillBin';
+import { fillBin } from '@/lib/packing/fillBin';
 import type { Random } from '@/lib/packing/seededRandom';
-import { fillSheets, type Room } from './fillSheets';
+import { type Bin, fillSheets } from './fillSheets';
 import { improveSheets } from './improveSheets';
 import { type OpenSheet, placeRules } from './openSheet';
 
@@ -22,7 +22,7 @@ const PLACES_A_SHEET = 4;
  */
 export function packBoxes(
   kinds: readonly BoxKind[],
-  room: Room,
+  bin: Bin,
   least: number,
   work: Work,
   random: Random,
@@ -31,18 +31,18 @@ export function packBoxes(
     Array.from({ length: count }, (): Box => ({ kind, width, height })),
   );
   if (boxes.length === 0) return [];
-  const first = construct(boxes, room, least, work);
+  const first = construct(boxes, bin, least, work);
   if (first.length > 1 && least === 1) {
-    const single = fillRoom(room, kinds, FILL_STEPS);
+    const single = fillBin(bin, kinds, FILL_STEPS);
     if (single !== null) return [single];
   }
-  return improveSheets(first, room, least, work, random)
+  return improveSheets(first, bin, least, work, random)
     .toSorted((a, b) => b.used - a.used)
     .map(({ laid }) => laid);
 }
 
 /** Tries orders and rules until the bound is met or the work is used up; one of them always. */
-function construct(boxes: readonly Box[], room: Room, least: number, work: Work): readonly OpenSheet[] {
+function construct(boxes: readonly Box[], bin: Bin, least: number, work: Work): readonly OpenSheet[] {
   let best: readonly OpenSheet[] | null = null;
   for (const choice of ['first', 'best'] as const) {
     for (const size of boxSizes) {
@@ -52,7 +52,7 @@ function construct(boxes: readonly Box[], room: Room, least: number, work: Work)
         const isTooMuch = boxes.length * (best?.length ?? 1) * PLACES_A_SHEET > work.steps;
         if (choice === 'best' && isTooMuch) continue;
         const mostSheets = best === null ? Number.POSITIVE_INFINITY : best.length;
-        const sheets = fillSheets(sorted, room, { rule, choice, mostSheets }, work);
+        const sheets = fillSheets(sorted, bin, { rule, choice, mostSheets }, work);
         if (sheets !== null && (best === null || isBetter(sheets, best))) best = sheets;
       }
     }

@@ -2,11 +2,11 @@ import { at } from '@/lib/packing/at';
 import { boxKinds } from '@/lib/packing/boxKinds';
 import { commonMeasure } from '@/lib/packing/commonMeasure';
 import { piecesPerSheet } from '@/lib/packing/equal/piecesPerSheet';
-import { type FitTrouble, fitTrouble } from '@/lib/packing/fitProblem';
+import { type FitProblem, fitProblem } from '@/lib/packing/fitProblem';
 import { nameBoxes } from '@/lib/packing/nameBoxes';
 import type { Effort, NamedPiece, PieceKind, PieceRequest } from '@/lib/packing/pieceRequest';
 import { seededRandom } from '@/lib/packing/seededRandom';
-import { pieceTicks, roomTicks } from '@/lib/packing/ticks';
+import { binTicks, pieceTicks } from '@/lib/packing/ticks';
 import { failed, ok, type Result } from '@/shared/result';
 import { packBoxes } from './packBoxes';
 import { sheetBound } from './sheetBound';
@@ -46,21 +46,21 @@ const USUAL_EFFORT: Effort = { steps: 500_000, seed: 1 };
 export function packSheets(
   request: SheetsRequest,
   effort: Effort = USUAL_EFFORT,
-): Result<PackedSheets, FitTrouble> {
+): Result<PackedSheets, FitProblem> {
   const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = request;
-  const trouble = fitTrouble({ widthMm: sheetWidthMm, heightMm: sheetHeightMm }, request);
-  if (trouble !== null) return failed(trouble);
+  const problem = fitProblem({ widthMm: sheetWidthMm, heightMm: sheetHeightMm }, request);
+  if (problem !== null) return failed(problem);
   // Searched with the long side across: it makes no difference how the sheet is held.
   const swapped = sheetHeightMm > sheetWidthMm;
   const kinds = boxKinds(request, swapped);
   const unit = commonMeasure(kinds);
   const [width = 0, height = 0] = [sheetWidthMm, sheetHeightMm]
-    .map((side) => Math.floor(roomTicks(side, marginMm, gutterMm) / unit) * unit)
+    .map((side) => Math.floor(binTicks(side, marginMm, gutterMm) / unit) * unit)
     .sort((a, b) => b - a);
-  const room = { width, height, mayTurn: request.rotate };
-  const lowerBound = sheetBound(room, kinds);
+  const bin = { width, height, mayTurn: request.rotate };
+  const lowerBound = sheetBound(bin, kinds);
   const mixed = (asked: PieceRequest, least: number, steps: number): readonly PackedSheet[] =>
-    packBoxes(boxKinds(asked, swapped), room, least, { steps }, seededRandom(effort.seed)).map((boxes) => ({
+    packBoxes(boxKinds(asked, swapped), bin, least, { steps }, seededRandom(effort.seed)).map((boxes) => ({
       pieces: nameBoxes(boxes, asked, swapped),
     }));
   const repeated = repeatSheets(request, (rest, done) =>
@@ -123,7 +123,7 @@ function gridCount(
   { sheetWidthMm, sheetHeightMm, marginMm, gutterMm }: SheetsRequest,
   { widthMm, heightMm }: PieceKind,
 ): number {
-  const columns = Math.floor(roomTicks(sheetWidthMm, marginMm, gutterMm) / pieceTicks(widthMm, gutterMm));
-  const rows = Math.floor(roomTicks(sheetHeightMm, marginMm, gutterMm) / pieceTicks(heightMm, gutterMm));
+  const columns = Math.floor(binTicks(sheetWidthMm, marginMm, gutterMm) / pieceTicks(widthMm, gutterMm));
+  const rows = Math.floor(binTicks(sheetHeightMm, marginMm, gutterMm) / pieceTicks(heightMm, gutterMm));
   return columns * rows;
 }

@@ -2,7 +2,7 @@ import { at } from '@/lib/packing/at';
 import type { BoxKind } from '@/lib/packing/box';
 import { dualFeasible } from '@/lib/packing/dualFeasible';
 
-interface Room {
+interface Bin {
   readonly width: number;
   readonly height: number;
 }
@@ -17,11 +17,11 @@ interface Room {
  *
  * @returns 1 or more
  */
-export function sheetBound(room: Room, kinds: readonly BoxKind[]): number {
+export function sheetBound(bin: Bin, kinds: readonly BoxKind[]): number {
   const sides = [...new Set(kinds.flatMap(({ width, height }) => [width, height]))];
-  const across = weigh(room.width, sides, kinds);
-  const down = weigh(room.height, sides, kinds);
-  let most = crowd(room, kinds);
+  const across = weigh(bin.width, sides, kinds);
+  const down = weigh(bin.height, sides, kinds);
+  let most = crowd(bin, kinds);
   for (const wide of across) {
     for (const high of down) most = Math.max(most, Math.ceil(weightOf(kinds, wide, high) - 1e-9));
   }
@@ -34,12 +34,12 @@ interface Weights {
   readonly ofHeight: Float64Array;
 }
 
-function weigh(room: number, sides: readonly number[], kinds: readonly BoxKind[]): readonly Weights[] {
+function weigh(bin: number, sides: readonly number[], kinds: readonly BoxKind[]): readonly Weights[] {
   return dualFeasible(
-    room,
-    sides.filter((side) => side <= room),
+    bin,
+    sides.filter((side) => side <= bin),
   ).map((measure) => {
-    const weight = (side: number) => (side > room ? Number.POSITIVE_INFINITY : measure(side));
+    const weight = (side: number) => (side > bin ? Number.POSITIVE_INFINITY : measure(side));
     return {
       ofWidth: Float64Array.from(kinds, ({ width }) => weight(width)),
       ofHeight: Float64Array.from(kinds, ({ height }) => weight(height)),
@@ -65,24 +65,24 @@ const product = (one = 0, other = 0): number =>
     : one * other;
 
 /** @returns how many boxes are found of which no two go on one sheet, the largest tried first. */
-function crowd(room: Room, kinds: readonly BoxKind[]): number {
+function crowd(bin: Bin, kinds: readonly BoxKind[]): number {
   const largest = kinds
-    .filter((kind) => !shareSheet(room, kind, kind) || kind.count === 1)
+    .filter((kind) => !shareSheet(bin, kind, kind) || kind.count === 1)
     .toSorted((a, b) => Math.min(b.width, b.height) - Math.min(a.width, a.height));
   const chosen: BoxKind[] = [];
   for (const kind of largest.slice(0, 400)) {
-    if (chosen.every((other) => !shareSheet(room, kind, other))) chosen.push(kind);
+    if (chosen.every((other) => !shareSheet(bin, kind, other))) chosen.push(kind);
   }
-  return chosen.reduce((sum, kind) => sum + (shareSheet(room, kind, kind) ? 1 : kind.count), 0);
+  return chosen.reduce((sum, kind) => sum + (shareSheet(bin, kind, kind) ? 1 : kind.count), 0);
 }
 
 /** Two boxes on one sheet lie beside or above each other. */
-function shareSheet(room: Room, one: BoxKind, other: BoxKind): boolean {
+function shareSheet(bin: Bin, one: BoxKind, other: BoxKind): boolean {
   return waysOf(one).some(([w, h]) =>
     waysOf(other).some(
       ([v, g]) =>
-        (w + v <= room.width && Math.max(h, g) <= room.height) ||
-        (h + g <= room.height && Math.max(w, v) <= room.width),
+        (w + v <= bin.width && Math.max(h, g) <= bin.height) ||
+        (h + g <= bin.height && Math.max(w, v) <= bin.width),
     ),
   );
 }

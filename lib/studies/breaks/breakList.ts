@@ -12,14 +12,14 @@ export interface PriceBreak {
   readonly each: MinorUnits;
 }
 
-/** Breaks in rising order, each once; only `priceList` makes one. */
-export interface PriceList {
+/** Breaks in rising order, each once; only `breakList` makes one. */
+export interface BreakList {
   readonly [listed]: true;
   readonly currency: string;
   readonly breaks: readonly [PriceBreak, ...PriceBreak[]];
 }
 
-export type PriceListTrouble =
+export type BreakListProblem =
   | { readonly kind: 'unknownCurrency'; readonly currency: string }
   | { readonly kind: 'noBreaks' }
   | { readonly kind: 'notWhole'; readonly from: number }
@@ -40,10 +40,10 @@ export type PriceListTrouble =
  * @param currency ISO 4217 code
  * @returns the list, or the first thing that is wrong with it; nothing is sorted or rounded in silence
  */
-export function priceList(
+export function breakList(
   breaks: readonly { readonly from: number; readonly each: number }[],
   currency: string,
-): Result<PriceList, PriceListTrouble> {
+): Result<BreakList, BreakListProblem> {
   const digits = currencyDigits(currency);
   if (digits === null) return failed({ kind: 'unknownCurrency', currency });
   const read: PriceBreak[] = [];
@@ -58,25 +58,25 @@ export function priceList(
       return failed({ kind: 'finerThanCurrency', from, each, digits });
     read.push({ from, each: minor });
   }
-  return listOf(read, currency);
+  return breakListOf(read, currency);
 }
 
 /** @returns a list of breaks that are in order and in whole minor units already. */
-export function listOf(
+export function breakListOf(
   breaks: readonly PriceBreak[],
   currency: string,
-): Result<PriceList, { readonly kind: 'noBreaks' }> {
+): Result<BreakList, { readonly kind: 'noBreaks' }> {
   const [first] = breaks;
   return first === undefined
     ? failed({ kind: 'noBreaks' })
-    : ok({ currency, breaks } as unknown as PriceList);
+    : ok({ currency, breaks } as unknown as BreakList);
 }
 
 /**
  * @param n whole pieces
  * @returns what n pieces cost when the price of their break holds for each of them; null under the first break
  */
-export function listTotal({ breaks }: PriceList, n: number): MinorUnits | null {
+export function breakTotal({ breaks }: BreakList, n: number): MinorUnits | null {
   const reached = breaks.findLast(({ from }) => from <= n);
   return reached === undefined ? null : ((n * reached.each) as MinorUnits);
 }

@@ -1,18 +1,18 @@
 import { costInput } from '@/lib/costing/costInput';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { type BreaksTrouble, checkBreaks } from '@/lib/job/checkBreaks';
+import { type BreaksProblem, checkBreaks } from '@/lib/job/checkBreaks';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { priceTable } from '@/lib/price/priceTable';
 import { taxTerms } from '@/lib/price/taxTerms';
 import type { JobInput } from '@/shared/schemas/request';
 import { type BreakEnds, breakEnds } from './breakEnds';
-import { type ListGroup, listGroups } from './breakGroups';
+import { type BreakGroup, breakGroups } from './breakGroups';
 import { type CeilingGap, ceilingGap } from './ceilingGap';
 import { type LineTariff, lineTariff } from './lineTariff';
 import { type PriceEndings, priceEndings } from './priceEndings';
-import { type CureOffer, cureOffers } from './remedyOffers';
+import { type RemedyOffer, remedyOffers } from './remedyOffers';
 import type { Selling } from './selling';
 import { type SellingEffect, sellingEffects } from './sellingEffects';
 import { sizesAsSold } from './sizesAsSold';
@@ -20,32 +20,32 @@ import { type UpCharges, upCharges } from './upCharges';
 import { type WrittenTariff, writtenTariff } from './writtenTariff';
 
 /** Which line is looked at, and quantities the maker wants to see sold. */
-export interface ListQuestion {
+export interface BreaksQuestion {
   readonly lineId: string;
   /** Whole pieces, 1 to 2,000. */
   readonly quantities: readonly number[];
 }
 
 /** A tariff in words: money as the channel writes prices, currency units, unrounded. */
-export interface ToldTariff extends LineTariff {
+export interface ChannelTariff extends LineTariff {
   /** What it would be written at; null for a line that starts or rises below 0. */
   readonly written: WrittenTariff | null;
 }
 
 /** Everything that is to be said of the price list of one line. */
-export interface ListAnswer {
+export interface BreaksAnswer {
   readonly lineId: string;
   readonly currency: string;
   /** Of the breaks as they are typed. */
-  readonly breakTroubles: readonly BreaksTrouble[];
+  readonly breakProblems: readonly BreaksProblem[];
   readonly ends: readonly BreakEnds[];
   /** Null where the step is no step; the checks say so. */
   readonly upCharges: UpCharges | null;
   /** Sizes with the same prices, each with what its list does as the quantity rises. */
-  readonly groups: readonly ListGroup[];
+  readonly groups: readonly BreakGroup[];
   /** In the order they are told; none where the list is clean or a rule is in force. */
-  readonly cures: readonly CureOffer[];
-  readonly tariff: ToldTariff | null;
+  readonly remedies: readonly RemedyOffer[];
+  readonly tariff: ChannelTariff | null;
   /** What orders of the sizes of the first group pay, at the edges of breaks and as asked. */
   readonly sold: readonly SellingEffect[];
   readonly ceiling: CeilingGap | null;
@@ -54,7 +54,7 @@ export interface ListAnswer {
 }
 
 /** @returns null while the job cannot be costed or has no such line with pieces. */
-export function listAnswer(input: JobInput, grid: Grid, question: ListQuestion): ListAnswer | null {
+export function breaksAnswer(input: JobInput, grid: Grid, question: BreaksQuestion): BreaksAnswer | null {
   const costed = costInput(input, grid);
   const line = costed?.laidOut.job.lines.find((one) => one.line.id === question.lineId);
   return costed === null || line === undefined ? null : answerLine(costed, line, grid, question);
@@ -64,15 +64,15 @@ function answerLine(
   costed: CostedJob,
   line: ResolvedLine,
   grid: Grid,
-  { quantities }: ListQuestion,
-): ListAnswer {
+  { quantities }: BreaksQuestion,
+): BreaksAnswer {
   const { sheet, laidOut } = costed;
   const { job } = laidOut;
   const { policy, currency } = job.workshop;
   const table = priceTable(costed, grid).filter(({ lineId }) => lineId === line.line.id);
   const evaluate = caseEvaluator(costed, line, grid);
-  const tariff = toldTariff(costed, line, grid);
-  const groups = listGroups(costed, line, table, tariff?.written ?? null);
+  const tariff = channelTariff(costed, line, grid);
+  const groups = breakGroups(costed, line, table, tariff?.written ?? null);
   const [first] = groups;
   const charges = upCharges(costed, line.line.id, policy.upChargeStep ?? policy.priceStep);
   const endings =
@@ -87,13 +87,13 @@ function answerLine(
   return {
     lineId: line.line.id,
     currency,
-    breakTroubles: checkBreaks(policy.breaks),
+    breakProblems: checkBreaks(policy.breaks),
     ends: breakEnds(costed, grid, table),
     upCharges: charges.ok ? charges.value : null,
     groups,
-    cures:
+    remedies:
       isFalling && asListed
-        ? cureOffers({ costed, line, table, tariff: tariff?.written ?? null, evaluate })
+        ? remedyOffers({ costed, line, table, tariff: tariff?.written ?? null, evaluate })
         : [],
     tariff,
     sold:
@@ -123,7 +123,7 @@ function edges(
   return [...all].sort((a, b) => a - b);
 }
 
-function toldTariff(costed: CostedJob, line: ResolvedLine, grid: Grid): ToldTariff | null {
+function channelTariff(costed: CostedJob, line: ResolvedLine, grid: Grid): ChannelTariff | null {
   const tariff = lineTariff(costed, line, grid);
   if (tariff === null) return null;
   const tax = taxTerms(costed.sheet);

@@ -1,5 +1,5 @@
 import type { MinorUnits } from '@/shared/money';
-import { listTotal, type PriceList } from './breakList';
+import { type BreakList, breakTotal } from './breakList';
 
 /** Neighbouring quantities that all cost more than a larger one. */
 export interface Inversion {
@@ -18,7 +18,7 @@ export interface Inversion {
  * @returns rising, never two that touch
  */
 export function inversions(
-  list: PriceList,
+  list: BreakList,
   upTo: number = list.breaks.at(-1)?.from ?? 1,
 ): readonly Inversion[] {
   const starts = list.breaks.slice(1).filter(({ from }) => from <= upTo);
@@ -28,7 +28,7 @@ export function inversions(
       .filter(({ from }) => from > n)
       .map(({ from, each }) => ({ from, total: from * each }))
       .reduce((least, next) => (next.total < least.total ? next : least));
-    const total = listTotal(list, n) ?? 0;
+    const total = breakTotal(list, n) ?? 0;
     if (total <= later.total) continue;
     const open = found.at(-1);
     const stretch = { to: n, cheaperAt: later.from, cheaperTotal: later.total as MinorUnits };

@@ -2,7 +2,7 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { piecesOf } from '@/lib/grid/fillLine';
-import { checkEnding, type EndingTrouble } from '@/lib/job/checkEnding';
+import { checkEnding, type EndingProblem } from '@/lib/job/checkEnding';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { firstBatchThatPays } from '@/lib/studies/goalSeek/firstBatchThatPays';
@@ -31,8 +31,8 @@ export interface PriceEndings {
   readonly recommended: 'below' | 'above';
 }
 
-export type PriceEndingTrouble =
-  | EndingTrouble
+export type PriceEndingProblem =
+  | EndingProblem
   | { readonly kind: 'unknownCost' }
   /** Nobody pays what the job takes out of the pocket: a discount is not the answer. Currency units a piece. */
   | { readonly kind: 'ceilingUnderFloor'; readonly ceiling: number; readonly floor: number };
@@ -48,9 +48,9 @@ export function priceEndings(
   grid: Grid,
   step: number,
   ceiling: number | null,
-): Result<PriceEndings, PriceEndingTrouble> {
-  const trouble = checkEnding(step, sheet.currency);
-  if (trouble !== null) return failed(trouble);
+): Result<PriceEndings, PriceEndingProblem> {
+  const problem = checkEnding(step, sheet.currency);
+  if (problem !== null) return failed(problem);
   const pieces = laidOut.job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
   const tax = taxTerms(sheet);
   const each = (row: string) => tax.written(wholeJob(sheet, row) / pieces);

@@ -1,4 +1,4 @@
-import type { PriceList } from './breakList';
+import type { BreakList } from './breakList';
 import type { Selling } from './selling';
 import { shiftBreaks } from './shiftBreaks';
 import { softenSteps } from './softenSteps';
@@ -10,7 +10,7 @@ import type { WrittenTariff } from './writtenTariff';
  * @param tariff the line fitted to the target; null where none can be written
  * @param step the maker's price ending in currency units, above 0
  */
-export function cures(list: PriceList, tariff: WrittenTariff | null, step: number): readonly Selling[] {
+export function remedies(list: BreakList, tariff: WrittenTariff | null, step: number): readonly Selling[] {
   return [
     { kind: 'cap', list },
     { kind: 'slab', list },

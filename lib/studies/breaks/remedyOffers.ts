@@ -5,29 +5,29 @@ import type { TablePrice } from '@/lib/price/priceTable';
 import { sizeCharges } from '@/lib/price/sizeCharges';
 import type { Change } from '@/shared/finding';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import { listOf, type PriceList } from './breakList';
+import { type BreakList, breakListOf } from './breakList';
 import { inversions } from './inversions';
-import { cures } from './remedies';
+import { remedies } from './remedies';
 import type { Selling } from './selling';
 import { type SellingEffect, sellingEffects } from './sellingEffects';
 import { sizesAsSold } from './sizesAsSold';
 import type { WrittenTariff } from './writtenTariff';
 
 /** A cure that one tap takes. */
-export interface CureOffer {
+export interface RemedyOffer {
   readonly kind: Exclude<Selling['kind'], 'asListed'>;
   /** The sizes its effects are told of. */
   readonly sizes: readonly string[];
   /** At both ends of every stretch that more pieces would end. */
   readonly effects: readonly SellingEffect[];
   /** The breaks it leads to; null where they stay. */
-  readonly breaks: PriceList['breaks'] | null;
+  readonly breaks: BreakList['breaks'] | null;
   /** How many prices of the first breaks fall away, because those that follow begin before them. */
   readonly dropped: number;
   readonly changes: readonly Change[];
 }
 
-interface CureCase {
+interface RemedyCase {
   readonly costed: CostedJob;
   readonly line: ResolvedLine;
   /** The cells of the line. */
@@ -41,7 +41,7 @@ interface CureCase {
  * break: a suggestion would move with the break, and the edge with it. They are reckoned on the size that adds least:
  * what is clean there is clean wherever a charge comes on top.
  */
-export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase): readonly CureOffer[] {
+export function remedyOffers({ costed, line, table, tariff, evaluate }: RemedyCase): readonly RemedyOffer[] {
   const { job } = costed.laidOut;
   const { currency, policy } = job.workshop;
   const charges = sizeCharges(costed, line).map((charge, index) => ({
@@ -58,7 +58,7 @@ export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase):
   ].sort((a, b) => a - b);
   if (before === null) return [];
   // What each break would cost in that size if all breaks had own prices.
-  const own = listOf(
+  const own = breakListOf(
     before.breaks.map(({ from }) => ({
       from,
       each: (basePrice(table, from) - first.charge + least.charge) as MinorUnits,
@@ -72,7 +72,7 @@ export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase):
     path: ['lines', index, field],
     value,
   });
-  const ownPrices = (list: PriceList) =>
+  const ownPrices = (list: BreakList) =>
     list.breaks.map(({ from, each }) => ({
       from,
       each: fromMinor((each - least.charge) as MinorUnits, currency),
@@ -82,14 +82,16 @@ export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase):
     (size) => JSON.stringify(listAt(table, size, currency)?.breaks) === JSON.stringify(before.breaks),
   );
   const apart = job.ownRows.some(({ cost }) => cost.kind === 'formula');
-  return cures(own.value, tariff, policy.priceStep).flatMap((cure): readonly CureOffer[] => {
-    if (cure.kind === 'asListed') return [];
-    const sizes = cure.kind === 'tariff' ? mix : alike;
+  return remedies(own.value, tariff, policy.priceStep).flatMap((remedy): readonly RemedyOffer[] => {
+    if (remedy.kind === 'asListed') return [];
+    const sizes = remedy.kind === 'tariff' ? mix : alike;
     const sold =
-      cure.kind === 'cap' || cure.kind === 'slab' ? ({ kind: cure.kind, list: before } as const) : cure;
+      remedy.kind === 'cap' || remedy.kind === 'slab'
+        ? ({ kind: remedy.kind, list: before } as const)
+        : remedy;
     return [
       {
-        kind: cure.kind,
+        kind: remedy.kind,
         sizes,
         effects: sellingEffects(
           { kind: 'asListed', list: before },
@@ -99,40 +101,40 @@ export function cureOffers({ costed, line, table, tariff, evaluate }: CureCase):
           sizesAsSold(line, sizes, apart),
           evaluate,
         ),
-        breaks: cure.kind === 'softened' || cure.kind === 'shifted' ? cure.list.breaks : null,
-        dropped: cure.kind === 'shifted' ? before.breaks.length - cure.list.breaks.length : 0,
-        changes: changesOf(cure),
+        breaks: remedy.kind === 'softened' || remedy.kind === 'shifted' ? remedy.list.breaks : null,
+        dropped: remedy.kind === 'shifted' ? before.breaks.length - remedy.list.breaks.length : 0,
+        changes: changesOf(remedy),
       },
     ];
   });
 
-  function changesOf(cure: Selling): readonly Change[] {
-    switch (cure.kind) {
+  function changesOf(remedy: Selling): readonly Change[] {
+    switch (remedy.kind) {
       case 'asListed':
       case 'cap':
       case 'slab':
       case 'tariff':
-        return [set('selling', cure.kind)];
+        return [set('selling', remedy.kind)];
       case 'softened':
-        return [set('ownPrices', ownPrices(cure.list))];
+        return [set('ownPrices', ownPrices(remedy.list))];
       case 'shifted':
         return [
           {
             document: 'workshop',
             path: ['policy', 'breaks'],
-            value: cure.list.breaks.map(({ from }) => from),
+            value: remedy.list.breaks.map(({ from }) => from),
           },
-          set('ownPrices', ownPrices(cure.list)),
+          set('ownPrices', ownPrices(remedy.list)),
         ];
       default:
-        return cure satisfies never;
+        return remedy satisfies never;
     }
   }
 }
 
-function listAt(table: readonly TablePrice[], size: string, currency: string): PriceList | null {
+function listAt(table: readonly TablePrice[], size: string, currency: string): BreakList | null {
   const cells = table.filter((cell) => cell.size === size);
-  const list = listOf(
+  const list = breakListOf(
     cells.map(({ from, price }) => ({ from, each: price })),
     currency,
   );

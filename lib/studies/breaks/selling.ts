@@ -1,20 +1,20 @@
 import type { MinorUnits } from '@/shared/money';
-import { listTotal, type PriceList } from './breakList';
+import { type BreakList, breakTotal } from './breakList';
 import type { WrittenTariff } from './writtenTariff';
 
 /** A way of reckoning what n pieces cost. All but `asListed` never let more pieces cost less. */
 export type Selling =
-  | { readonly kind: 'asListed'; readonly list: PriceList }
+  | { readonly kind: 'asListed'; readonly list: BreakList }
   /** No order pays more than a larger one would: 12 cost the same as 11. */
-  | { readonly kind: 'cap'; readonly list: PriceList }
+  | { readonly kind: 'cap'; readonly list: BreakList }
   /** The new price holds for the pieces beyond the break only. */
-  | { readonly kind: 'slab'; readonly list: PriceList }
+  | { readonly kind: 'slab'; readonly list: BreakList }
   /** So much to start, so much a piece. */
   | { readonly kind: 'tariff'; readonly tariff: WrittenTariff }
   /** Prices of breaks raised until the edges are clean. */
-  | { readonly kind: 'softened'; readonly list: PriceList }
+  | { readonly kind: 'softened'; readonly list: BreakList }
   /** Breaks moved down until the edges are clean. */
-  | { readonly kind: 'shifted'; readonly list: PriceList };
+  | { readonly kind: 'shifted'; readonly list: BreakList };
 
 /**
  * @param n whole pieces
@@ -25,7 +25,7 @@ export function sellingTotal(selling: Selling, n: number): MinorUnits | null {
     case 'asListed':
     case 'softened':
     case 'shifted':
-      return listTotal(selling.list, n);
+      return breakTotal(selling.list, n);
     case 'cap':
       return capped(selling.list, n);
     case 'slab':
@@ -38,15 +38,15 @@ export function sellingTotal(selling: Selling, n: number): MinorUnits | null {
 }
 
 /** The least that n or any larger order costs; a total falls at the start of a break only. */
-function capped(list: PriceList, n: number): MinorUnits | null {
-  const own = listTotal(list, n);
+function capped(list: BreakList, n: number): MinorUnits | null {
+  const own = breakTotal(list, n);
   if (own === null) return null;
   const later = list.breaks.filter(({ from }) => from > n).map(({ from, each }) => from * each);
   return Math.min(own, ...later) as MinorUnits;
 }
 
 /** The pieces inside each break at its own price; those before the first break at the first price. */
-function slabbed({ breaks }: PriceList, n: number): MinorUnits | null {
+function slabbed({ breaks }: BreakList, n: number): MinorUnits | null {
   if (n < breaks[0].from) return null;
   const total = breaks.reduce((sum, { from, each }, index) => {
     const first = index === 0 ? 1 : from;

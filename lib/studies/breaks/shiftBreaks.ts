@@ -1,4 +1,4 @@
-import type { PriceBreak, PriceList } from './breakList';
+import type { BreakList, PriceBreak } from './breakList';
 
 /**
  * Keeps the prices and moves each break down to where its edge is clean: n ≤ p before ÷ (p before − p). Buyers reach
@@ -6,7 +6,7 @@ import type { PriceBreak, PriceList } from './breakList';
  *
  * @returns a list in which no total falls
  */
-export function shiftBreaks(list: PriceList): PriceList {
+export function shiftBreaks(list: BreakList): BreakList {
   const shifted: PriceBreak[] = [];
   for (const { from, each } of list.breaks) {
     let start = from;

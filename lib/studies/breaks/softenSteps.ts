@@ -1,5 +1,5 @@
 import { fromMinor, type MinorUnits, toPriceEnding } from '@/shared/money';
-import type { PriceBreak, PriceList } from './breakList';
+import type { BreakList, PriceBreak } from './breakList';
 
 /**
  * Raises the price of each break until its edge is clean: as much as n − 1 pieces cost at the price before, which
@@ -8,7 +8,7 @@ import type { PriceBreak, PriceList } from './breakList';
  * @param step price ending in currency units, above 0
  * @returns a list in which no total falls; a break whose price reaches the one before stands at that price
  */
-export function softenSteps(list: PriceList, step: number): PriceList {
+export function softenSteps(list: BreakList, step: number): BreakList {
   const [first, ...rest] = list.breaks;
   const softened: [PriceBreak, ...PriceBreak[]] = [first];
   let before = first.each;

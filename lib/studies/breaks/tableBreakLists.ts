@@ -1,16 +1,16 @@
 import type { TablePrice } from '@/lib/price/priceTable';
-import { listOf, type PriceList } from './breakList';
+import { type BreakList, breakListOf } from './breakList';
 import { type Inversion, inversions } from './inversions';
 
 /** The price list that a price table holds for one size. */
-export interface TableList {
+export interface TableBreakList {
   readonly lineId: string;
   readonly size: string;
-  readonly list: PriceList;
+  readonly list: BreakList;
 }
 
 /** @returns the list of each size of each line, in the order of the table. */
-export function tableLists(table: readonly TablePrice[], currency: string): readonly TableList[] {
+export function tableBreakLists(table: readonly TablePrice[], currency: string): readonly TableBreakList[] {
   const sizes = new Map<string, TablePrice[]>();
   for (const cell of table) {
     const key = JSON.stringify([cell.lineId, cell.size]);
@@ -18,9 +18,9 @@ export function tableLists(table: readonly TablePrice[], currency: string): read
     if (cells === undefined) sizes.set(key, [cell]);
     else cells.push(cell);
   }
-  return [...sizes.values()].flatMap((cells): readonly TableList[] => {
+  return [...sizes.values()].flatMap((cells): readonly TableBreakList[] => {
     const [first] = cells;
-    const list = listOf(
+    const list = breakListOf(
       cells.map(({ from, price }) => ({ from, each: price })),
       currency,
     );
@@ -39,7 +39,7 @@ export interface TableInversion extends Inversion {
 /** @returns the stretches of every size; sizes of a line with the very same stretch are told together. */
 export function tableInversions(table: readonly TablePrice[], currency: string): readonly TableInversion[] {
   const found = new Map<string, TableInversion>();
-  for (const { lineId, size, list } of tableLists(table, currency)) {
+  for (const { lineId, size, list } of tableBreakLists(table, currency)) {
     for (const stretch of inversions(list)) {
       const key = JSON.stringify([lineId, stretch]);
       const known = found.get(key);

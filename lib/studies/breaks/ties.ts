@@ -1,4 +1,4 @@
-import { listTotal, type PriceList } from './breakList';
+import { type BreakList, breakTotal } from './breakList';
 
 /** A quantity that costs exactly as much as a larger one. */
 export interface Tie {
@@ -7,11 +7,11 @@ export interface Tie {
 }
 
 /** @returns the ties of a list whose larger quantity is no cheaper than any other, rising. */
-export function ties(list: PriceList): readonly Tie[] {
+export function ties(list: BreakList): readonly Tie[] {
   const starts = list.breaks.slice(1);
   const last = starts.at(-1)?.from ?? 0;
   return Array.from({ length: Math.max(0, last - 1) }, (_, index) => index + 1).flatMap((n) => {
-    const total = listTotal(list, n);
+    const total = breakTotal(list, n);
     const later = starts
       .filter(({ from }) => from > n)
       .map(({ from, each }) => ({ from, total: from * each }));

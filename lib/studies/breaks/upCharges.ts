@@ -1,6 +1,6 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import { caseValue } from '@/lib/grid/costSheet';
-import { checkEnding, type EndingTrouble } from '@/lib/job/checkEnding';
+import { checkEnding, type EndingProblem } from '@/lib/job/checkEnding';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { writtenPrice } from '@/lib/price/writtenPrice';
 import { type MinorUnits, toPriceEnding } from '@/shared/money';
@@ -24,7 +24,7 @@ export interface UpCharges {
   readonly averaged: MinorUnits;
 }
 
-export type UpChargeTrouble = EndingTrouble | { readonly kind: 'noSuchLine' };
+export type UpChargeProblem = EndingProblem | { readonly kind: 'noSuchLine' };
 
 /**
  * What larger sizes should add, in the batch as asked: separate, or averaged into one price over the actual mix.
@@ -35,10 +35,10 @@ export function upCharges(
   { laidOut, sheet }: CostedJob,
   lineId: string,
   step: number,
-): Result<UpCharges, UpChargeTrouble> {
+): Result<UpCharges, UpChargeProblem> {
   const { job } = laidOut;
-  const trouble = checkEnding(step, sheet.currency);
-  if (trouble !== null) return failed(trouble);
+  const problem = checkEnding(step, sheet.currency);
+  if (problem !== null) return failed(problem);
   const targets = sheet.cases.flatMap((one, index) =>
     one.lineId === lineId
       ? [{ size: one.size, quantity: one.quantity, target: caseValue(sheet, 'target', index) }]

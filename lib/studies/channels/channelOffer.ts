@@ -42,14 +42,14 @@ export const customaryTerms: Readonly<Record<Channel['kind'], SellingTerms>> = {
   consignment: { shareOfRetail: 1, sellingMinutesPerPiece: 2, cashInDays: 60 },
 };
 
-export type OfferTrouble = {
+export type OfferProblem = {
   readonly kind: 'notAShare' | 'notAnAmount';
   readonly field: keyof ChannelOffer;
   readonly value: number;
 };
 
 /** @returns the first figure of an offer that cannot be meant, or null. */
-export function checkOffer(offer: ChannelOffer): OfferTrouble | null {
+export function checkOffer(offer: ChannelOffer): OfferProblem | null {
   for (const field of ['shareOfRetail', 'tax', 'cardShare'] as const) {
     if (!(offer[field] >= 0 && offer[field] <= 1)) return { kind: 'notAShare', field, value: offer[field] };
   }

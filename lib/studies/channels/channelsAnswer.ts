@@ -7,7 +7,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
 import { type ChannelOffer, customaryTerms } from './channelOffer';
-import { type ChannelResult, type ChannelTrouble, compareChannels } from './compareChannels';
+import { type ChannelProblem, type ChannelResult, compareChannels } from './compareChannels';
 import { type WholesaleRule, wholesaleRule } from './wholesaleRule';
 
 /** The job sold one way, and whose terms those are. */
@@ -25,7 +25,7 @@ export interface ChannelsAnswer {
   /** What the last buyer pays for a piece on average, without tax, unrounded. */
   readonly retailEach: number;
   readonly ways: readonly SoldWay[];
-  readonly trouble: ChannelTrouble | null;
+  readonly problem: ChannelProblem | null;
   /** Null where wholesale gives no number. */
   readonly rule: WholesaleRule | null;
   /** What the buyer pays for the job as asked; null while a price is not decided or tax is not. */
@@ -65,7 +65,7 @@ export function channelsAnswer(input: JobInput, grid: Grid): ChannelsAnswer | nu
     pieces,
     retailEach,
     ways,
-    trouble: compared.ok ? null : compared.trouble,
+    problem: compared.ok ? null : compared.problem,
     rule: rule?.ok === true ? rule.value : null,
     till: tillOf(costed.laidOut.job),
   };

@@ -7,7 +7,7 @@ import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 import type { Rate } from '@/shared/schemas/rate';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
-import { type ChannelOffer, checkOffer, type OfferTrouble } from './channelOffer';
+import { type ChannelOffer, checkOffer, type OfferProblem } from './channelOffer';
 
 /** What the whole job leaves when it is sold one way; currency units without tax, unrounded. */
 export interface ChannelResult {
@@ -30,7 +30,7 @@ export interface ChannelResult {
   readonly cashInDays: number;
 }
 
-export type ChannelTrouble = (OfferTrouble & { readonly name: string }) | { readonly kind: 'unknownCost' };
+export type ChannelProblem = (OfferProblem & { readonly name: string }) | { readonly kind: 'unknownCost' };
 
 /**
  * The same pieces sold in several ways, side by side. Each goes through the grid with the fees of its channel, and
@@ -42,13 +42,13 @@ export function compareChannels(
   { laidOut }: CostedJob,
   grid: Grid,
   offers: readonly ChannelOffer[],
-): Result<readonly ChannelResult[], ChannelTrouble> {
+): Result<readonly ChannelResult[], ChannelProblem> {
   const { job, prints } = laidOut;
   const n = job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
   const results: ChannelResult[] = [];
   for (const offer of offers) {
-    const trouble = checkOffer(offer);
-    if (trouble !== null) return failed({ ...trouble, name: offer.name });
+    const problem = checkOffer(offer);
+    if (problem !== null) return failed({ ...problem, name: offer.name });
     const sold = soldBy(job, offer);
     const order = fillJob(sold).enquiryMinutes?.value ?? 0;
     const wanted = [{ n, priceEach: offer.retail * offer.shareOfRetail }];

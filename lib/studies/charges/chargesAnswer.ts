@@ -4,7 +4,7 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { priceTable } from '@/lib/price/priceTable';
-import { priceList } from '@/lib/studies/breaks/breakList';
+import { breakList } from '@/lib/studies/breaks/breakList';
 import { workingDaysBetween } from '@/shared/days';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
@@ -59,7 +59,7 @@ function leastOrder(costed: CostedJob, grid: Grid): readonly Charge[] {
   const [first, ...others] = priceTable(costed, grid);
   if (first === undefined) return [];
   const own = [first, ...others].filter(({ lineId, size }) => lineId === first.lineId && size === first.size);
-  const list = priceList(
+  const list = breakList(
     own.map(({ from, price }) => ({ from, each: fromMinor(price, workshop.currency) })),
     workshop.currency,
   );

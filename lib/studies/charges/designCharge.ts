@@ -15,7 +15,7 @@ export interface DesignCharge {
   readonly written: MinorUnits;
 }
 
-export type DesignTrouble = { readonly kind: 'noSuchArtwork' } | { readonly kind: 'unknownCost' };
+export type DesignProblem = { readonly kind: 'noSuchArtwork' } | { readonly kind: 'unknownCost' };
 
 /**
  * The set-up fee of a design: the order costed with it as new, less the same order costed with the artwork ready and
@@ -25,7 +25,7 @@ export function designCharge(
   { laidOut }: CostedJob,
   grid: Grid,
   artworkId: string,
-): Result<DesignCharge, DesignTrouble> {
+): Result<DesignCharge, DesignProblem> {
   const { job, prints } = laidOut;
   const carried = job.lines.some((line) =>
     line.placements.some(({ placement }) => placement.artworkId === artworkId),

@@ -30,7 +30,7 @@ export interface ExtraCharge {
   readonly written: MinorUnits;
 }
 
-export type ExtraTrouble = {
+export type ExtraProblem = {
   readonly kind: 'notAnAmount';
   readonly field: keyof Extra;
   readonly value: number;
@@ -55,7 +55,7 @@ export function extraCharge(
   { laidOut }: CostedJob,
   grid: Grid,
   extra: Extra,
-): Result<ExtraCharge, ExtraTrouble> {
+): Result<ExtraCharge, ExtraProblem> {
   for (const field of ['minutes', 'sheets', 'cash', 'atLeast'] as const) {
     const value = extra[field];
     if (!(value >= 0 && value <= 1e6)) return failed({ kind: 'notAnAmount', field, value });

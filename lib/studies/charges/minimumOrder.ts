@@ -1,7 +1,7 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { writtenPrice } from '@/lib/price/writtenPrice';
-import { listTotal, type PriceList } from '@/lib/studies/breaks/breakList';
+import { type BreakList, breakTotal } from '@/lib/studies/breaks/breakList';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { priceForProfit } from '@/lib/studies/goalSeek/priceForProfit';
 import { fromMinor, type MinorUnits } from '@/shared/money';
@@ -17,7 +17,7 @@ export interface MinimumOrder {
   readonly covers: number;
 }
 
-export type MinimumOrderTrouble =
+export type MinimumOrderProblem =
   | { readonly kind: 'notAnAmount'; readonly value: number }
   | { readonly kind: 'unknownCost' };
 
@@ -31,8 +31,8 @@ export function minimumOrder(
   { laidOut }: CostedJob,
   grid: Grid,
   wantedProfit: number,
-  list: PriceList,
-): Result<MinimumOrder, MinimumOrderTrouble> {
+  list: BreakList,
+): Result<MinimumOrder, MinimumOrderProblem> {
   if (!(wantedProfit >= 0 && wantedProfit <= 1e6))
     return failed({ kind: 'notAnAmount', value: wantedProfit });
   const evaluate = batchEvaluator(laidOut, grid);
@@ -44,12 +44,12 @@ export function minimumOrder(
 }
 
 /** The largest order that the price list asks no more for. */
-function piecesWorth(list: PriceList, charge: MinorUnits): number {
+function piecesWorth(list: BreakList, charge: MinorUnits): number {
   const dearest = Math.min(...list.breaks.map(({ each }) => each));
   const most = Math.ceil(fromMinor(charge, list.currency) / fromMinor(dearest as MinorUnits, list.currency));
   let covered = 0;
   for (let n = 1; n <= most; n += 1) {
-    const total = listTotal(list, n);
+    const total = breakTotal(list, n);
     if (total !== null && total > charge) break;
     if (total !== null) covered = n;
   }

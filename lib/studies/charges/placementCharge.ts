@@ -17,7 +17,7 @@ export interface PlacementCharge {
   readonly written: MinorUnits;
 }
 
-export type PlacementTrouble =
+export type PlacementProblem =
   | { readonly kind: 'noSuchPlacement' }
   /** Without it nothing is printed on the piece. */
   | { readonly kind: 'onlyPlacement' }
@@ -29,7 +29,7 @@ export function placementCharge(
   grid: Grid,
   lineId: string,
   placementId: string,
-): Result<PlacementCharge, PlacementTrouble> {
+): Result<PlacementCharge, PlacementProblem> {
   const { job } = laidOut;
   const line = job.lines.find((one) => one.line.id === lineId);
   const isIt = ({ placement }: { readonly placement: { readonly id: string } }) =>

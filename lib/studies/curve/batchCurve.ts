@@ -3,7 +3,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { ok, type Result } from '@/shared/result';
 import { type BatchPrice, batchEvaluator } from './batchEvaluator';
 import type { BatchPoint } from './batchPoint';
-import { type CurveRangeTrouble, checkCurveRange } from './checkCurveRange';
+import { type CurveRangeProblem, checkCurveRange } from './checkCurveRange';
 
 export interface CurveQuestion {
   /** First and last batch, whole pieces. */
@@ -22,9 +22,9 @@ export function batchCurve(
   { laidOut }: CostedJob,
   grid: Grid,
   { from, to, priceEach }: CurveQuestion,
-): Result<readonly BatchPoint[], CurveRangeTrouble> {
-  const trouble = checkCurveRange(from, to);
-  if (trouble !== null) return { ok: false, trouble };
+): Result<readonly BatchPoint[], CurveRangeProblem> {
+  const problem = checkCurveRange(from, to);
+  if (problem !== null) return { ok: false, problem };
   const evaluate = batchEvaluator(laidOut, grid);
   const wanted = Array.from({ length: to - from + 1 }, (_, step) => ({ n: from + step, priceEach }));
   return ok(evaluate(wanted).filter((point) => point !== null));

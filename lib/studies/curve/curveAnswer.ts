@@ -18,13 +18,13 @@ import { usedUpAt } from './usedUpAt';
 const LEAST_TO = 100;
 const MOST_TO = 500;
 
-export interface CurveStudyQuestion {
+export interface CostCurveQuestion {
   /** Price of every piece as it is typed, in currency units; null takes the asked prices, or the target. */
   readonly flatPrice: number | null;
 }
 
 /** A job at every batch from 1 to twice the asked one, 100 at least and 500 at most. */
-export interface CurveStudy {
+export interface CostCurve {
   readonly kind: 'curve';
   /** Good pieces the job asks for. */
   readonly asked: number;
@@ -46,19 +46,19 @@ export interface CurveStudy {
 }
 
 export type CurveAnswer =
-  | CurveStudy
+  | CostCurve
   /** What stops the job; null where its sums give no number. */
   | { readonly kind: 'stopped'; readonly why: Finding | null };
 
 /** @returns the curve of a job, or of another way of making it, at a flat price or as it is asked. */
-export function curveAnswer(input: JobInput, grid: Grid, question: CurveStudyQuestion): CurveAnswer {
+export function curveAnswer(input: JobInput, grid: Grid, question: CostCurveQuestion): CurveAnswer {
   const costed = costInput(input, grid);
   return costed === null
     ? { kind: 'stopped', why: checkJob(input).findings.find(isStanding) ?? null }
     : curveOf(costed, grid, question);
 }
 
-function curveOf(costed: CostedJob, grid: Grid, { flatPrice }: CurveStudyQuestion): CurveStudy {
+function curveOf(costed: CostedJob, grid: Grid, { flatPrice }: CostCurveQuestion): CostCurve {
   const { job } = costed.laidOut;
   const asked = job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
   const to = Math.min(MOST_TO, Math.max(LEAST_TO, Math.ceil(2 * asked)));

@@ -1,5 +1,5 @@
 import type { BatchPoint } from './batchPoint';
-import type { CurveStudy } from './curveAnswer';
+import type { CostCurve } from './curveAnswer';
 
 /** What is drawn upwards: profit as a share of the price, money a piece, or profit of the whole batch. */
 export type CurveMeasure = 'margin' | 'each' | 'profit';
@@ -32,8 +32,8 @@ export function measured(point: BatchPoint, measure: CurveMeasure): number {
 
 /** @returns the rows of a chart, one for every point of the curve. */
 export function curveSeries(
-  study: CurveStudy,
-  other: CurveStudy | null,
+  study: CostCurve,
+  other: CostCurve | null,
   measure: CurveMeasure,
 ): readonly CurveRow[] {
   const spread = new Map(study.spread.map((point) => [point.n, point]));

@@ -4,7 +4,7 @@ import { type BatchPrice, batchEvaluator } from '@/lib/studies/curve/batchEvalua
 import { failed, ok, type Result } from '@/shared/result';
 import { firstBatchThatPays, SEARCHED_UP_TO } from './firstBatchThatPays';
 
-export type BatchForMarginTrouble =
+export type BatchForMarginProblem =
   | { readonly kind: 'notAMargin'; readonly margin: number }
   | { readonly kind: 'notAPrice'; readonly price: number }
   /** No batch up to the last one looked at leaves the margin; the last one leaves so much. */
@@ -22,7 +22,7 @@ export function batchForMargin(
   priceEach: Exclude<BatchPrice, null>,
   margin: number,
   upTo: number = SEARCHED_UP_TO,
-): Result<number, BatchForMarginTrouble> {
+): Result<number, BatchForMarginProblem> {
   if (!(margin >= 0 && margin < 1)) return failed({ kind: 'notAMargin', margin });
   if (priceEach !== 'asked' && !(priceEach > 0 && priceEach <= 1e9))
     return failed({ kind: 'notAPrice', price: priceEach });

@@ -8,13 +8,13 @@ import { priceForMargin } from './priceForMargin';
 import { priceForPay } from './priceForPay';
 
 /** What is sought; prices as the channel writes them, null for the job's own. */
-export type SeekQuestion =
+export type GoalSeekQuestion =
   | { readonly seek: 'priceForMargin'; readonly margin: number }
   | { readonly seek: 'priceForPay'; readonly perHour: number }
   | { readonly seek: 'batchForMargin'; readonly margin: number; readonly price: number | null }
   | { readonly seek: 'largestWage'; readonly price: number | null };
 
-export type SeekAnswer =
+export type GoalSeekAnswer =
   | { readonly seek: 'priceForMargin'; readonly found: ReturnType<typeof priceForMargin> }
   | { readonly seek: 'priceForPay'; readonly found: ReturnType<typeof priceForPay> }
   | { readonly seek: 'batchForMargin'; readonly found: ReturnType<typeof batchForMargin> }
@@ -23,7 +23,11 @@ export type SeekAnswer =
   | { readonly seek: 'noPrice' };
 
 /** @returns what is sought of a job as it is ordered; null while it cannot be costed. */
-export function seekAnswer(input: JobInput, grid: Grid, question: SeekQuestion): SeekAnswer | null {
+export function goalSeekAnswer(
+  input: JobInput,
+  grid: Grid,
+  question: GoalSeekQuestion,
+): GoalSeekAnswer | null {
   const costed = costInput(input, grid);
   if (costed === null) return null;
   const n = wantedPieces(input.job.lines);

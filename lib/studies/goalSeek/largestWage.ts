@@ -3,7 +3,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { type BatchPrice, batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 
-export type LargestWageTrouble =
+export type LargestWageProblem =
   | { readonly kind: 'notABatch'; readonly n: number }
   | { readonly kind: 'notAPrice'; readonly price: number }
   /** The price loses money even where nobody is paid: so much on the batch. */
@@ -29,7 +29,7 @@ export function largestWage(
   grid: Grid,
   n: number,
   priceEach: Exclude<BatchPrice, null>,
-): Result<number, LargestWageTrouble> {
+): Result<number, LargestWageProblem> {
   if (!(n > 0 && Number.isFinite(n))) return failed({ kind: 'notABatch', n });
   if (priceEach !== 'asked' && !(priceEach > 0 && priceEach <= 1e9))
     return failed({ kind: 'notAPrice', price: priceEach });

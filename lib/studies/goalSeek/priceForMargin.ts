@@ -13,7 +13,7 @@ export interface SoughtPrice {
   readonly earns: 'profit' | 'nothing';
 }
 
-export type PriceForMarginTrouble =
+export type PriceForMarginProblem =
   | { readonly kind: 'notAMargin'; readonly margin: number }
   /** Margin and fees together take the whole price. */
   | { readonly kind: 'nothingLeft'; readonly margin: number; readonly fees: number }
@@ -31,7 +31,7 @@ export function priceForMargin(
   grid: Grid,
   n: number,
   margin: number,
-): Result<SoughtPrice, PriceForMarginTrouble> {
+): Result<SoughtPrice, PriceForMarginProblem> {
   if (!(n > 0 && Number.isFinite(n))) return failed({ kind: 'notABatch', n });
   if (!(margin >= 0 && margin <= 1)) return failed({ kind: 'notAMargin', margin });
   const fees = sheet.jobValues.feeShare ?? 0;

@@ -4,7 +4,7 @@ import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 import { priceForProfit } from './priceForProfit';
 
-export type PriceForPayTrouble =
+export type PriceForPayProblem =
   | { readonly kind: 'notAnAmount'; readonly value: number }
   | { readonly kind: 'notABatch'; readonly n: number }
   /** Fees take the whole price, or a formula of the maker gives no number. */
@@ -22,7 +22,7 @@ export function priceForPay(
   grid: Grid,
   n: number,
   perHour: number,
-): Result<{ readonly total: number; readonly each: number }, PriceForPayTrouble> {
+): Result<{ readonly total: number; readonly each: number }, PriceForPayProblem> {
   if (!(n > 0 && Number.isFinite(n))) return failed({ kind: 'notABatch', n });
   if (!(perHour >= 0 && perHour <= 1e6)) return failed({ kind: 'notAnAmount', value: perHour });
   const evaluate = batchEvaluator(laidOut, grid);

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { DecodedPicture, PictureDecoder } from '@/app/_artwork/decodedPicture';
 import type { PictureQuestion, PictureReply } from '@/app/_artwork/messages';
-import { pictureDesk } from '@/app/_artwork/pictureHandler';
+import { pictureHandler } from '@/app/_artwork/pictureHandler';
 import { sourceOf } from '@/lib/picture/pictureSource';
 import { failed, ok } from '@/shared/result';
 import { pngFile, textBytes } from '@/tests/fixtures/pictures/fileBytes';
@@ -20,10 +20,13 @@ const read = (number: number, bytes: Uint8Array | Blob, crop = null): PictureQue
 });
 
 /** A desk whose decoder gives a picture in memory, and whose pauses do what the test asks. */
-function desk({ decode, onPause }: Partial<Pick<PictureDecoder, 'decode'>> & { onPause?: () => void } = {}) {
+function fields({
+  decode,
+  onPause,
+}: Partial<Pick<PictureDecoder, 'decode'>> & { onPause?: () => void } = {}) {
   const replies: PictureReply[] = [];
   const open = { count: 0 };
-  const held = (): DecodedPicture => {
+  const tabState = (): DecodedPicture => {
     open.count += 1;
     return {
       source: sourceOf(grid),
@@ -33,8 +36,8 @@ function desk({ decode, onPause }: Partial<Pick<PictureDecoder, 'decode'>> & { o
       },
     };
   };
-  const take = pictureDesk({
-    decoder: { decode: decode ?? (async () => ok(held())), hold: held },
+  const take = pictureHandler({
+    decoder: { decode: decode ?? (async () => ok(tabState())), hold: tabState },
     post: (reply) => replies.push(reply),
     pause: async () => onPause?.(),
   });
@@ -44,7 +47,7 @@ function desk({ decode, onPause }: Partial<Pick<PictureDecoder, 'decode'>> & { o
 
 describe('the artwork worker', () => {
   it('reads a picture with progress that only rises and tells what it measured', async () => {
-    const { take, replies, last, open } = desk();
+    const { take, replies, last, open } = fields();
     await take(read(1, pngFile(1000, 2000)));
     const shares = replies.flatMap((reply) => (reply.kind === 'progress' ? [reply.share] : []));
     expect(shares.length).toBeGreaterThan(5);
@@ -63,38 +66,38 @@ describe('the artwork worker', () => {
   });
 
   it('refuses a bad file before any decoder sees it', async () => {
-    const { take, last } = desk({ decode: () => Promise.reject(new Error('decoded')) });
+    const { take, last } = fields({ decode: () => Promise.reject(new Error('decoded')) });
     await take(read(1, pngFile(40_000, 40_000)));
     await take(read(2, textBytes('no picture')));
     await take(read(3, new Blob([])));
     expect(last()).toMatchObject([
-      { kind: 'refused', number: 1, trouble: { kind: 'tooLong' } },
-      { kind: 'refused', number: 2, trouble: { kind: 'notAPicture' } },
-      { kind: 'refused', number: 3, trouble: { kind: 'empty' } },
+      { kind: 'refused', number: 1, problem: { kind: 'tooLong' } },
+      { kind: 'refused', number: 2, problem: { kind: 'notAPicture' } },
+      { kind: 'refused', number: 3, problem: { kind: 'empty' } },
     ]);
   });
 
   it('refuses 5 GB without reading them', async () => {
-    const { take, last } = desk();
+    const { take, last } = fields();
     const huge = Object.defineProperty(new Blob(['x']), 'size', { value: 5e9 });
     huge.arrayBuffer = () => Promise.reject(new Error('read'));
     await take(read(1, huge));
-    expect(last()).toMatchObject([{ kind: 'refused', trouble: { kind: 'tooManyBytes', bytes: 5e9 } }]);
+    expect(last()).toMatchObject([{ kind: 'refused', problem: { kind: 'tooManyBytes', bytes: 5e9 } }]);
   });
 
   it('passes on what a decoder finds wrong, and tells a fault of ours as one', async () => {
-    const trouble = { kind: 'cannotDecode', format: 'png', why: 'bad data' } as const;
-    const refusing = desk({ decode: async () => failed(trouble) });
+    const problem = { kind: 'cannotDecode', format: 'png', why: 'bad data' } as const;
+    const refusing = fields({ decode: async () => failed(problem) });
     await refusing.take(read(1, pngFile(9, 9)));
-    expect(refusing.last()).toEqual([{ kind: 'refused', number: 1, trouble }]);
-    const broken = desk({ decode: () => Promise.reject(new Error('no surface')) });
+    expect(refusing.last()).toEqual([{ kind: 'refused', number: 1, problem }]);
+    const broken = fields({ decode: () => Promise.reject(new Error('no surface')) });
     await broken.take(read(2, pngFile(9, 9)));
     expect(broken.last()).toEqual([{ kind: 'failed', number: 2, why: 'no surface' }]);
   });
 
   it('stops between two steps when cancelled, says so once, and lets the picture go', async () => {
     let pauses = 0;
-    const { take, last, open } = desk({
+    const { take, last, open } = fields({
       onPause: () => {
         pauses += 1;
         if (pauses === 2) void take({ kind: 'cancel', number: 1 });
@@ -108,7 +111,7 @@ describe('the artwork worker', () => {
 
   it('ends the picture before when a newer one comes', async () => {
     let next: Promise<void> | undefined;
-    const { take, last, open } = desk({
+    const { take, last, open } = fields({
       onPause: () => {
         next ??= take(read(2, pngFile(1000, 2000)));
       },
@@ -123,7 +126,7 @@ describe('the artwork worker', () => {
   });
 
   it('ignores a cancel of a picture it does not read', async () => {
-    const { take, last } = desk();
+    const { take, last } = fields();
     await take({ kind: 'cancel', number: 7 });
     await take(read(8, pngFile(1000, 2000)));
     await take({ kind: 'cancel', number: 8 });
@@ -142,7 +145,7 @@ describe('a drawing of lines', () => {
   };
 
   it('is drawn by the page at the size of its print, then measured', async () => {
-    const { take, last } = desk();
+    const { take, last } = fields();
     const done = take(read(1, textBytes(svg)));
     await untilAsked(last);
     expect(last()).toMatchObject([{ kind: 'draw', number: 1, size: { width: 300, height: 300 } }]);
@@ -154,16 +157,16 @@ describe('a drawing of lines', () => {
   });
 
   it('that the page cannot draw is refused', async () => {
-    const { take, last } = desk();
+    const { take, last } = fields();
     const done = take(read(1, textBytes(svg)));
     await untilAsked(last);
     await take({ kind: 'notDrawn', number: 1, why: 'bad path' });
     await done;
-    expect(last()[1]).toMatchObject({ kind: 'refused', trouble: { kind: 'cannotDecode', why: 'bad path' } });
+    expect(last()[1]).toMatchObject({ kind: 'refused', problem: { kind: 'cannotDecode', why: 'bad path' } });
   });
 
   it('that comes after its cancel is let go', async () => {
-    const { take, last } = desk();
+    const { take, last } = fields();
     const done = take(read(1, textBytes(svg)));
     await untilAsked(last);
     await take({ kind: 'cancel', number: 1 });
@@ -175,8 +178,8 @@ describe('a drawing of lines', () => {
   });
 
   it('with a script is never drawn', async () => {
-    const { take, last } = desk();
+    const { take, last } = fields();
     await take(read(1, textBytes(svg.replace('<path', '<script>x</script><path'))));
-    expect(last()).toMatchObject([{ kind: 'refused', trouble: { kind: 'svgUnsafe', found: 'script' } }]);
+    expect(last()).toMatchObject([{ kind: 'refused', problem: { kind: 'svgUnsafe', found: 'script' } }]);
   });
 });

@@ -3,7 +3,7 @@ import type { PriceService } from '@/app/_pricing/priceService';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
 import type { DocumentStore } from '@/app/_store/documentStore';
-import { memoryShelf } from '@/app/_store/memoryDatabase';
+import { memoryBackend } from '@/app/_store/memoryBackend';
 import { priceJob } from '@/lib/costing/priceJob';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
@@ -24,7 +24,7 @@ export function benchStore(): DocumentStore<DocumentBodies> {
     registry: documentRegistry,
     tab: 'here',
     now: () => Date.now(),
-    openShelf: async () => ({ state: 'open', shelf: memoryShelf() }),
+    openBackend: async () => ({ state: 'open', backend: memoryBackend() }),
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
     examples: {

@@ -4,7 +4,7 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { Button } from '@/app/_controls/Button';
-import { KeptState } from '@/app/_frame/SaveStatus';
+import { SaveStatus } from '@/app/_frame/SaveStatus';
 import { Shell } from '@/app/_frame/Shell';
 import { UndoRedo } from '@/app/_frame/UndoRedo';
 
@@ -39,14 +39,14 @@ describe('Shell', () => {
 
 describe('KeptState', () => {
   it('says quietly when all was kept', () => {
-    render(<KeptState kept={{ kind: 'kept', at: '14:02' }} />);
+    render(<SaveStatus kept={{ kind: 'kept', at: '14:02' }} />);
     expect(screen.getByText(/Kept/)).toHaveTextContent('Kept on this device · 14:02');
     expect(screen.queryByRole('alert')).not.toBeInTheDocument();
   });
 
   it('says aloud when it was not, why, and lets it be tried again', async () => {
     const onRetry = vi.fn();
-    render(<KeptState kept={{ kind: 'notKept', why: 'The disk is full.' }} onRetry={onRetry} />);
+    render(<SaveStatus kept={{ kind: 'notKept', why: 'The disk is full.' }} onRetry={onRetry} />);
     expect(screen.getByRole('alert')).toHaveTextContent('Not kept. The disk is full.');
     await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
     expect(onRetry).toHaveBeenCalledTimes(1);

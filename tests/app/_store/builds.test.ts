@@ -1,12 +1,12 @@
 import { IDBKeyRange } from 'fake-indexeddb';
 import { describe, expect, it, vi } from 'vitest';
-import { shelfTables } from '@/app/_store/database';
-import type { ShelfVersions } from '@/app/_store/deviceDatabase';
+import { backendTables } from '@/app/_store/backend';
+import type { BackendVersions } from '@/app/_store/deviceBackend';
 import { aDevice, changeJob, jobIn, nativeOpen, openTab, openTabWithJob, rowsOf } from './tabs';
 
 /** What a later build brings: one table more. */
-const later: ShelfVersions = [
-  { version: 2, tables: shelfTables },
+const later: BackendVersions = [
+  { version: 2, tables: backendTables },
   { version: 3, tables: { papers: 'id' } },
 ];
 

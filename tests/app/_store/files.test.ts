@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shelfTables } from '@/app/_store/database';
+import { backendTables } from '@/app/_store/backend';
 import type { DocumentStore } from '@/app/_store/documentStore';
 import { aJobBody, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
@@ -23,7 +23,7 @@ const makeFirstStore = (factory: IDBFactory): Promise<void> =>
   new Promise((resolve) => {
     const request = factory.open(STORE, 10);
     request.onupgradeneeded = () => {
-      const { files: _, ...first } = shelfTables;
+      const { files: _, ...first } = backendTables;
       for (const [name, keyPath] of Object.entries(first))
         request.result.createObjectStore(name, { keyPath });
       request.transaction?.objectStore('documents').put({

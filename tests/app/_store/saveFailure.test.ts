@@ -1,6 +1,6 @@
 import { forceCloseDatabase, type IDBDatabase, IDBKeyRange } from 'fake-indexeddb';
 import { describe, expect, it, vi } from 'vitest';
-import { whyNotKept } from '@/app/_store/saveFailure';
+import { saveFailureOf } from '@/app/_store/saveFailure';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
 import { aDevice, changeJob, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
@@ -34,13 +34,13 @@ describe('whyNotKept', () => {
     ['an abort for no reason', new DOMException('no', 'AbortError'), 'writeRefused'],
     ['text', 'no', 'writeRefused'],
   ])('names %s', (_what, error, why) => {
-    expect(whyNotKept(error)).toBe(why);
+    expect(saveFailureOf(error)).toBe(why);
   });
 
   it('comes back from an error that holds itself', () => {
     const ring: { name: string; inner?: unknown } = { name: 'AbortError' };
     ring.inner = ring;
-    expect(whyNotKept(ring)).toBe('writeRefused');
+    expect(saveFailureOf(ring)).toBe('writeRefused');
   });
 });
 

@@ -1,7 +1,7 @@
 import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
 import { onTestFinished } from 'vitest';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import { type DeviceDatabase, openDeviceShelf, type ShelfVersions } from '@/app/_store/deviceDatabase';
+import { type BackendVersions, type DeviceDatabase, openDeviceBackend } from '@/app/_store/deviceBackend';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
 import { openTabMessages } from '@/app/_store/tabMessages';
 import { aJobBody, type SmallBodies, type SmallJob, smallRegistry } from '@/tests/lib/stored/smallRegistry';
@@ -18,7 +18,7 @@ export type Device = {
 };
 export type TabOptions = Partial<DocumentStoreOptions<SmallBodies>> & {
   readonly database?: () => DeviceDatabase;
-  readonly versions?: ShelfVersions;
+  readonly versions?: BackendVersions;
 };
 
 let devices = 0;
@@ -36,8 +36,8 @@ export const aDevice = (): Device => {
         registry: smallRegistry,
         tab: name,
         now: () => clock.now,
-        openShelf: (on) =>
-          openDeviceShelf({
+        openBackend: (on) =>
+          openDeviceBackend({
             ...on,
             name: STORE,
             database: database ?? (() => ({ indexedDB: factory, IDBKeyRange })),

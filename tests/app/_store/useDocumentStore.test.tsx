@@ -60,7 +60,7 @@ describe('useDocumentStore', () => {
     const touched = () => {
       throw new Error('The store was touched.');
     };
-    const store = aDevice().tab('here', { openShelf: touched, openMessages: touched, watchPage: touched });
+    const store = aDevice().tab('here', { openBackend: touched, openMessages: touched, watchPage: touched });
     expect(renderToString(<JobScreen store={store} />)).toBe('<p>opening</p>');
   });
 });

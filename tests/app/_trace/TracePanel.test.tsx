@@ -4,7 +4,7 @@ import { cleanup, configure, render, screen, within } from '@testing-library/rea
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { CostTable } from '@/app/_docket/costs/CostTable';
-import { MakerMeasures, measuresOf } from '@/app/_fields/measures';
+import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
 import { ShowSetting } from '@/app/_trace/showSetting';
 import type { JobInput } from '@/shared/schemas/request';
@@ -29,11 +29,11 @@ function table(
   if (line === undefined) throw new Error('the job has no line');
   return (
     <NumberLocale value="en-US">
-      <MakerMeasures value={measuresOf(input.workshop)}>
+      <MeasuresContext value={measuresOf(input.workshop)}>
         <ShowSetting value={{ isHere: ({ document }) => document === 'job', show: ({ path }) => show(path) }}>
           <CostTable names={{ sheet: costed(input).sheet, input }} line={line} size="L" />
         </ShowSetting>
-      </MakerMeasures>
+      </MeasuresContext>
     </NumberLocale>
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inWords, type Term } from '@/app/_trace/formulaWords';
+import { formulaWords, type Term } from '@/app/_trace/formulaWords';
 import { traceFigure } from '@/lib/grid/traceFigure';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed } from '@/tests/fixtures/costed';
@@ -26,7 +26,7 @@ const spoken = ({ sign, phrases }: Term): string =>
     .join(' ');
 
 const said = (rowId: string, at?: number, of = sheet) =>
-  inWords(traceFigure(of, at === undefined ? { rowId } : { rowId, case: at })?.parts ?? []).map(spoken);
+  formulaWords(traceFigure(of, at === undefined ? { rowId } : { rowId, case: at })?.parts ?? []).map(spoken);
 
 describe('a formula in words', () => {
   it('is × ÷ − and no brackets where none are needed', () => {
@@ -79,7 +79,7 @@ describe('a formula in words', () => {
           : row.table === 'line'
             ? { rowId: row.id, line: 0 }
             : { rowId: row.id };
-      const text = inWords(traceFigure(sheet, ref)?.parts ?? [])
+      const text = formulaWords(traceFigure(sheet, ref)?.parts ?? [])
         .map(spoken)
         .join(' ');
       expect(text, row.id).not.toMatch(/[*/;]|\b[A-Z]{2,}\b|^$/);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { speakerOf, type TextContext } from '@/app/_words/formatter';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
 
 const units = { length: 'in', distance: 'mi', temperature: 'F', pressure: 'psi', volume: 'mL' } as const;
 
@@ -11,6 +11,6 @@ describe('A rate in words', () => {
     ['USD', 0.5, 'money', '0.50 USD'],
   ] as const)('in %s: %d %s is %s', (currency, value, unit, text) => {
     const context: TextContext = { locale: 'en', currency, units };
-    expect(speakerOf(context).rate(value, unit)).toBe(text);
+    expect(formatterFor(context).rate(value, unit)).toBe(text);
   });
 });

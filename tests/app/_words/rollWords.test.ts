@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { rollWords } from '@/app/_words/rollWords';
 import { club } from '@/tests/fixtures/clubJob';
 
 const { units, locale, currency } = club().workshop;
-const speak = speakerOf({ units, locale, currency });
+const formatter = formatterFor({ units, locale, currency });
 const said = (metres: number, rollMetres: number | null) =>
   rollWords(
     { lengthMm: metres * 1000, rolls: rollMetres === null ? null : metres / rollMetres },
     rollMetres === null ? null : rollMetres * 1000,
-    speak,
+    formatter,
   );
 
 describe('rollWords', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { homeOf } from '@/lib/examples/regionOf';
+import { regionOf } from '@/lib/examples/regionOf';
 import { currencyCodes } from '@/shared/tables/currencies';
-import { homeCurrencies } from '@/shared/tables/regions';
+import { regionCurrencies } from '@/shared/tables/regions';
 
 describe('homeOf guesses', () => {
   it.each([
@@ -13,10 +13,10 @@ describe('homeOf guesses', () => {
     ['', 'en-US', 'USD', 'in', 'F', 'mi'],
     ['no such tag', 'en-US', 'USD', 'in', 'F', 'mi'],
   ])('from %s', (language, locale, currency, length, temperature, distance) => {
-    expect(homeOf(language)).toMatchObject({ locale, currency, units: { length, temperature, distance } });
+    expect(regionOf(language)).toMatchObject({ locale, currency, units: { length, temperature, distance } });
   });
 
   it('only currencies that exist', () => {
-    expect([...homeCurrencies.values()].filter((code) => !currencyCodes.includes(code))).toEqual([]);
+    expect([...regionCurrencies.values()].filter((code) => !currencyCodes.includes(code))).toEqual([]);
   });
 });

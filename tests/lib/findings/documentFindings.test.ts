@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingText } from '@/app/_words/findings/findingWords';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import { documentFindings } from '@/lib/findings/documentFindings';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { club } from '@/tests/fixtures/clubJob';
@@ -105,7 +105,7 @@ describe('documentFindings tells what a schema refused', () => {
     const [finding] = findingsOf(broken(path, value));
     expect(finding).toMatchObject({ id: 'DOC-01', severity: 'stop', variant, waivable: false });
     if (finding === undefined) return;
-    const words = findingText(finding, context);
+    const words = findingWords(finding, context);
     expect(words.sentence).toBe(sentence);
     expect(words.detail).toMatch(/^[A-Z].*[.”]$/);
   });
@@ -113,7 +113,7 @@ describe('documentFindings tells what a schema refused', () => {
   it.each([null, undefined, 3, 'text', [], true])('reads no document in %s', (value) => {
     const [finding] = findingsOf(value);
     expect(finding?.id).toBe('DOC-01');
-    if (finding !== undefined) expect(findingText(finding, context).sentence).toMatch(/^The file /);
+    if (finding !== undefined) expect(findingWords(finding, context).sentence).toMatch(/^The file /);
   });
 
   it('collects all troubles, not the first alone', () => {

@@ -14,8 +14,8 @@ describe('checkBreaks', () => {
     [[1, 6, 6], [{ kind: 'doubled', from: 6 }]],
     [[1, 2.5], [{ kind: 'notWhole', from: 2.5 }]],
     [[6, 12], [{ kind: 'beginsLate', from: 6 }]],
-  ])('says of %j %j', (starts, troubles) => {
-    expect(checkBreaks(starts)).toEqual(troubles);
+  ])('says of %j %j', (starts, problems) => {
+    expect(checkBreaks(starts)).toEqual(problems);
   });
 
   it('tells of breaks that the price table puts in order by itself', () => {

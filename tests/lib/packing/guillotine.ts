@@ -6,7 +6,7 @@ export interface Side {
 }
 
 interface Cutting {
-  readonly room: Side;
+  readonly bin: Side;
   readonly pieces: readonly Side[];
 }
 
@@ -34,7 +34,7 @@ export const guillotineCutting: fc.Arbitrary<Cutting> = fc
     const turned = pieces.map((piece, index) =>
       turns[index] === true ? { width: piece.height, height: piece.width } : piece,
     );
-    return { room: { width, height }, pieces: turned };
+    return { bin: { width, height }, pieces: turned };
   });
 
 /** Cut at a whole length; what is too small to cut stays whole. */

@@ -169,8 +169,8 @@ describe('a file that cannot be used gets a reason with facts', () => {
       jpegFile(9, 9, { components: 4, segments: [adobe(2)] }),
       { kind: 'cmyk', marker: 'adobe' },
     ],
-  ])('%s', (_, bytes, trouble) => {
-    expect(inspectPicture(bytes)).toMatchObject({ ok: false, trouble });
+  ])('%s', (_, bytes, problem) => {
+    expect(inspectPicture(bytes)).toMatchObject({ ok: false, problem });
   });
 
   // python-pillow/Pillow issue 515: refused from its header, though the file is also cut short.
@@ -178,7 +178,7 @@ describe('a file that cannot be used gets a reason with facts', () => {
     const bytes = pngFile(40_000, 40_000);
     expect(bytes.length).toBeLessThanOrEqual(68);
     expect(inspectPicture(bytes)).toMatchObject({
-      trouble: { kind: 'tooLong', width: 40_000, height: 40_000 },
+      problem: { kind: 'tooLong', width: 40_000, height: 40_000 },
     });
   });
 
@@ -191,7 +191,7 @@ describe('a file that cannot be used gets a reason with facts', () => {
     const preview = exifSegment([...exifBlock({ orientation: 1 }), 0xff, 0xd8, 0xff, 0xd9]);
     const bytes = jpegFile(9, 9, { segments: [preview] });
     expect(inspectPicture(bytes).ok).toBe(true);
-    expect(inspectPicture(bytes.slice(0, -2))).toMatchObject({ trouble: { kind: 'cutShort' } });
+    expect(inspectPicture(bytes.slice(0, -2))).toMatchObject({ problem: { kind: 'cutShort' } });
   });
 
   const whole = [

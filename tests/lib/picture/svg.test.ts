@@ -36,7 +36,7 @@ describe('the shape of an SVG', () => {
     ['an empty viewBox', 'viewBox="0 0 0 0"', 'zero'],
     ['a negative width', 'width="-30" height="20" viewBox="0 0 3 2"', 'negative'],
   ])('is refused with what was given: %s', (_, attributes, state) => {
-    expect(inspect(svg(attributes))).toMatchObject({ ok: false, trouble: { kind: 'svgSize', state } });
+    expect(inspect(svg(attributes))).toMatchObject({ ok: false, problem: { kind: 'svgSize', state } });
   });
 
   test.each([
@@ -54,7 +54,7 @@ describe('the shape of an SVG', () => {
   });
 
   it('that ends before its closing tag is cut short', () => {
-    expect(inspect('<svg viewBox="0 0 3 2"><path d="M0 0')).toMatchObject({ trouble: { kind: 'cutShort' } });
+    expect(inspect('<svg viewBox="0 0 3 2"><path d="M0 0')).toMatchObject({ problem: { kind: 'cutShort' } });
   });
 });
 
@@ -80,7 +80,7 @@ describe('an SVG that could do more than be seen is refused', () => {
     ['another base', svg(`${box} xml:base="http://a.example/"`), 'outside'],
     ['names for other text', `<!DOCTYPE svg [<!ENTITY a "b">]>${svg(box)}`, 'entity'],
   ])('%s', (_, text, found) => {
-    expect(inspect(text)).toMatchObject({ ok: false, trouble: { kind: 'svgUnsafe', found } });
+    expect(inspect(text)).toMatchObject({ ok: false, problem: { kind: 'svgUnsafe', found } });
   });
 
   test.each([

@@ -1,4 +1,4 @@
-import type { FrozenItem, ListVersion } from '@/shared/schemas/priceList';
+import type { FrozenItem, PriceListVersion } from '@/shared/schemas/priceList';
 
 /** An issued item in which every field is said. */
 export const anItem = (fields: Partial<FrozenItem> = {}): FrozenItem => ({
@@ -37,7 +37,7 @@ export const anItem = (fields: Partial<FrozenItem> = {}): FrozenItem => ({
   ...fields,
 });
 
-export const aVersion = (fields: Partial<ListVersion> = {}): ListVersion => ({
+export const aVersion = (fields: Partial<PriceListVersion> = {}): PriceListVersion => ({
   number: 1,
   issuedOn: '2026-11-25',
   validUntil: '2027-02-23',

@@ -1,6 +1,6 @@
 import { type FrozenOutcome, freezeItem } from '@/lib/priceLists/freezeItem';
 import type { Line } from '@/shared/schemas/job';
-import type { FrozenItem, ListItem } from '@/shared/schemas/priceList';
+import type { FrozenItem, PriceListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 import { grid } from '@/tests/fixtures/costed';
 import { plainJob } from '@/tests/fixtures/plainJob';
@@ -30,8 +30,8 @@ export function plainItem({ blank = 6, freight, line }: PlainItem = {}): JobInpu
 export const freeze = (
   input: JobInput,
   lineId = 'line',
-  charges: ListItem['charges'] = [],
-  ownAmounts: ListItem['ownAmounts'] = [],
+  charges: PriceListItem['charges'] = [],
+  ownAmounts: PriceListItem['ownAmounts'] = [],
 ): FrozenOutcome => freezeItem(input, grid, { id: 'item', jobId: 'job', lineId, charges, ownAmounts });
 
 /** The item as it is issued; a refusal fails the test. */

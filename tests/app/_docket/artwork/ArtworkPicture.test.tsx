@@ -117,7 +117,7 @@ describe('a picture brought in', () => {
   it.each<[string, PictureNews, RegExp]>([
     [
       'a file that is refused',
-      { kind: 'refused', number: 1, trouble: { kind: 'empty' } },
+      { kind: 'refused', number: 1, problem: { kind: 'empty' } },
       /The file is empty/,
     ],
     ['a fault of the app', { kind: 'failed', number: 1, why: 'no surface' }, /not in the file: no surface/],

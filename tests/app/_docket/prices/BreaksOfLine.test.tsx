@@ -3,10 +3,10 @@ import 'fake-indexeddb/auto';
 import '@testing-library/jest-dom/vitest';
 import { cleanup, configure, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { PriceListOfLine } from '@/app/_docket/prices/BreaksOfLine';
-import { MakerMeasures, measuresOf } from '@/app/_fields/measures';
+import { BreaksOfLine } from '@/app/_docket/prices/BreaksOfLine';
+import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
-import { listAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { JobInput } from '@/shared/schemas/request';
 import { clubWith } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
@@ -26,19 +26,19 @@ const own = [
 function show(fields: Readonly<Record<string, unknown>>) {
   const input: JobInput = clubWith(fields);
   const [line] = input.job.lines;
-  const answer = listAnswer(input, grid, { lineId: 'shirts', quantities: [37] });
+  const answer = breaksAnswer(input, grid, { lineId: 'shirts', quantities: [37] });
   if (line === undefined || answer === null) throw new Error('the job has no list');
   render(
     <NumberLocale value="en-US">
-      <MakerMeasures value={measuresOf(input.workshop)}>
-        <PriceListOfLine
+      <MeasuresContext value={measuresOf(input.workshop)}>
+        <BreaksOfLine
           {...{ jobId: 'club-order', input, line, answer }}
           index={0}
           stale={false}
           pieces={37}
           onPieces={() => undefined}
         />
-      </MakerMeasures>
+      </MeasuresContext>
     </NumberLocale>,
   );
 }

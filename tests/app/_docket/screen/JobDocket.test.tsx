@@ -3,7 +3,7 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { Docket } from '@/app/_docket/screen/JobDocket';
+import { JobDocket } from '@/app/_docket/screen/JobDocket';
 import { benchPrices, benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 
@@ -136,7 +136,7 @@ describe('the price plate', () => {
 
 describe('a docket that cannot be shown as it should', () => {
   it('says that a job is not here', async () => {
-    render(<Docket jobId="nobody" />);
+    render(<JobDocket jobId="nobody" />);
     expect(await screen.findByRole('heading', { name: 'This job is not here' })).toBeVisible();
     expect(screen.getByRole('link', { name: 'To the jobs' })).toHaveAttribute('href', '/jobs');
   });

@@ -3,7 +3,7 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { JobNotHere } from '@/app/_docket/screen/JobNotHere';
-import type { Maker } from '@/app/_documents/useWorkspace';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 
 const saved = vi.hoisted(() => vi.fn());
@@ -20,11 +20,11 @@ const record: UnreadableRecord = {
 };
 
 /** Nothing but what this screen reads of the maker's documents. */
-const makerWith = (unreadable: readonly UnreadableRecord[]) => ({ unreadable }) as unknown as Maker;
+const workspaceWith = (unreadable: readonly UnreadableRecord[]) => ({ unreadable }) as unknown as Workspace;
 
 describe('JobNotHere', () => {
   it('shows a record that cannot be read with its reason, and saves it as it was found', () => {
-    render(<JobNotHere jobId="torn-job" maker={makerWith([record])} />);
+    render(<JobNotHere jobId="torn-job" workspace={workspaceWith([record])} />);
     expect(screen.getByRole('heading', { level: 1, name: 'This job cannot be read' })).toBeVisible();
     expect(screen.getByText(/“torn-job” cannot be read/)).toBeVisible();
     fireEvent.click(screen.getByText('Save it as a file'));
@@ -32,7 +32,7 @@ describe('JobNotHere', () => {
   });
 
   it('says nothing of records that are others', () => {
-    render(<JobNotHere jobId="nobody" maker={makerWith([record])} />);
+    render(<JobNotHere jobId="nobody" workspace={workspaceWith([record])} />);
     expect(screen.getByRole('heading', { level: 1, name: 'This job is not here' })).toBeVisible();
     expect(screen.queryByText(/torn-job/)).toBeNull();
   });

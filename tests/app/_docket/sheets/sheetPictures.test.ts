@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { sheetPictures } from '@/app/_docket/sheets/sheetPictures';
 import { sheetsFile } from '@/app/_docket/sheets/sheetsFile';
 import { plannedSheets } from '@/lib/layout/plannedSheets';
-import type { KeptFile } from '@/lib/stored/storedFile';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import { aPicture } from '@/tests/fixtures/aPicture';
 import { clubWith } from '@/tests/fixtures/clubJob';
 import { laidOut } from '@/tests/fixtures/costed';
@@ -13,7 +13,7 @@ const input = clubWith({ 'artwork:hill-path.picture': aPicture(), 'artwork:club-
 const { sheets } = plannedSheets(laidOut(input));
 const files =
   (content: Uint8Array<ArrayBuffer> | null) =>
-  async (id: string): Promise<KeptFile | null> =>
+  async (id: string): Promise<StoredFile | null> =>
     id === 'file-1' && content !== null ? { id, name: 'hill-path', content } : null;
 
 describe('the pictures of sheets', () => {

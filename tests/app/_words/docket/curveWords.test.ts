@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { curveVariants } from '@/app/_docket/curve/curveVariants';
 import { curveWords, summaryWords, variantWords } from '@/app/_words/docket/curveWords';
-import { speakerOf, type TextContext } from '@/app/_words/formatter';
-import { type CurveStudy, curveAnswer } from '@/lib/studies/curve/curveAnswer';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
+import { type CostCurve, curveAnswer } from '@/lib/studies/curve/curveAnswer';
 import { club } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
 const context: TextContext = { locale: 'en-US', units: club().workshop.units, currency: 'USD' };
-const speak = speakerOf(context);
+const formatter = formatterFor(context);
 
-function study(flatPrice: number): CurveStudy {
+function study(flatPrice: number): CostCurve {
   const answer = curveAnswer(club(), grid, { flatPrice });
   if (answer.kind !== 'curve') throw new Error('the example has a curve');
   return answer;
@@ -19,7 +19,7 @@ const flat = study(20);
 
 describe('the words of the curve', () => {
   it('say where it pays its way, where its knee is, and which quantities are just full', () => {
-    const said = curveWords(flat, club().job, speak);
+    const said = curveWords(flat, club().job, formatter);
     expect(said[0]).toBe('It pays its way from 9 pieces.');
     expect(said[1]).toMatch(/^The knee is at 23: /);
     // Three more shirts than the 37 asked add 25.67 in the worked example; unrounded it is 25.66.
@@ -29,27 +29,27 @@ describe('the words of the curve', () => {
   });
 
   it('say so where no batch pays', () => {
-    expect(curveWords(study(3), club().job, speak)[0]).toBe(
+    expect(curveWords(study(3), club().job, formatter)[0]).toBe(
       'At this price no batch up to 100 pieces pays its way: each loses money. Ask more, or make it cost less.',
     );
   });
 
   it('say so where a step takes it under again, and where it does for good', () => {
     const said = (lasting: number | null) =>
-      curveWords({ ...flat, breakEven: { first: 9, lasting } }, club().job, speak)[0];
+      curveWords({ ...flat, breakEven: { first: 9, lasting } }, club().job, formatter)[0];
     expect(said(14)).toContain('from 14 on it stays above');
     expect(said(null)).toContain('A later step of sheets or sessions takes it under again');
   });
 
   it('say what is not drawn', () => {
     const far = { ...flat, asked: 620, to: 500, points: flat.points.slice(0, 98) };
-    const said = curveWords(far, club().job, speak).join(' ');
+    const said = curveWords(far, club().job, formatter).join(' ');
     expect(said).toContain('The job asks for 620 pieces, more than the 500 that are drawn');
     expect(said).toContain('gives no number for 402 quantities');
   });
 
   it('tell the curve in a sentence to who does not see it', () => {
-    const said = summaryWords(flat, speak);
+    const said = summaryWords(flat, formatter);
     expect(said).toContain('Margin from 1 to 100 pieces: ');
     expect(said).toContain('42.8 % at 37');
     expect(said).toContain('50.5 % at 100.');

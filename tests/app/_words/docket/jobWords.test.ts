@@ -1,31 +1,33 @@
 import { describe, expect, it } from 'vitest';
-import { findingsInWords } from '@/app/_words/docket/findingCountWords';
+import { findingCountWords } from '@/app/_words/docket/findingCountWords';
 import { jobInWords, namesInWords, wantedDayInWords } from '@/app/_words/docket/jobWords';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { clubOrder } from '@/lib/examples/clubOrder';
 import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import type { Finding } from '@/shared/finding';
 
 const DAY = '2026-11-25';
 const club = clubOrder(DAY, '2026-12-11');
-const speak = speakerOf(club.workshop);
+const formatter = formatterFor(club.workshop);
 
 describe('jobInWords', () => {
   it('tells pieces, blank, prints and the day', () => {
-    expect(jobInWords(club, speak)).toBe(
+    expect(jobInWords(club, formatter)).toBe(
       '37 shirts · White shirt, 100 % polyester · Back picture and Chest badge · wanted Friday, December 11',
     );
   });
 
   it('says nothing of a day where none is wanted, and names a thing once', () => {
-    expect(jobInWords(fairMugs(DAY), speak)).toBe('36 mugs · White coated mug, 11 oz · Strip round the mug');
+    expect(jobInWords(fairMugs(DAY), formatter)).toBe(
+      '36 mugs · White coated mug, 11 oz · Strip round the mug',
+    );
   });
 
   it('calls shirts and mugs together pieces', () => {
     const shirts = fairShirts(DAY);
     const mugs = fairMugs(DAY);
     const both = { ...shirts, job: { ...shirts.job, lines: [...shirts.job.lines, ...mugs.job.lines] } };
-    expect(jobInWords(both, speak)).toMatch(/^132 pieces · /);
+    expect(jobInWords(both, formatter)).toMatch(/^132 pieces · /);
   });
 });
 
@@ -63,5 +65,5 @@ describe('findingsInWords', () => {
     ['1 note, no stops', [found('note')]],
     ['2 stops, 1 caution', [found('stop'), found('stop'), found('caution')]],
     ['1 stop passed with a reason, 2 notes', [found('stop', 'known'), found('note'), found('note')]],
-  ])('says “%s”', (words, findings) => expect(findingsInWords(findings)).toBe(words));
+  ])('says “%s”', (words, findings) => expect(findingCountWords(findings)).toBe(words));
 });

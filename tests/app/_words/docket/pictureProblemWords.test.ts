@@ -1,10 +1,10 @@
 // @vitest-environment node
 import { expect, it } from 'vitest';
-import { pictureTroubleText } from '@/app/_words/docket/pictureProblemWords';
-import type { PictureTrouble } from '@/lib/picture/pictureProblem';
+import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
 
 const size = { width: 30_000, height: 20 };
-const troubles: readonly PictureTrouble[] = [
+const problems: readonly PictureProblem[] = [
   { kind: 'empty' },
   { kind: 'tooManyBytes', bytes: 5e9, most: 1e8 },
   { kind: 'notAPicture', bytes: 5, begins: '68 65' },
@@ -25,8 +25,8 @@ const troubles: readonly PictureTrouble[] = [
 ];
 
 it('says of every kind of bad picture what is wrong and what to do, each in its own words', () => {
-  const said = troubles.map((trouble) => pictureTroubleText(trouble, 'en'));
-  expect(new Set(said.map(({ sentence }) => sentence)).size).toBe(troubles.length);
+  const said = problems.map((problem) => pictureProblemWords(problem, 'en'));
+  expect(new Set(said.map(({ sentence }) => sentence)).size).toBe(problems.length);
   for (const { sentence, detail } of said) {
     expect(sentence).toMatch(/^The .+/);
     expect(detail).toMatch(/^[A-Z].+\.$/);
@@ -35,7 +35,7 @@ it('says of every kind of bad picture what is wrong and what to do, each in its 
 });
 
 it('writes figures the way of the language', () => {
-  expect(pictureTroubleText({ kind: 'tooLong', ...size, mostSidePx: 16_384 }, 'de').sentence).toContain(
+  expect(pictureProblemWords({ kind: 'tooLong', ...size, mostSidePx: 16_384 }, 'de').sentence).toContain(
     '30.000 × 20 px',
   );
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingText } from '@/app/_words/findings/findingWords';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import { fixLabels } from '@/app/_words/findings/fixWords';
 import { checkJob } from '@/lib/check/checkJob';
 import type { CostFacts } from '@/lib/check/costFacts';
@@ -286,7 +286,7 @@ function missingFacts(finding: Finding): readonly string[] {
       return Reflect.get(target, key);
     },
   });
-  findingText({ ...finding, facts: watched }, inches);
+  findingWords({ ...finding, facts: watched }, inches);
   return missing;
 }
 
@@ -304,7 +304,7 @@ describe('every finding has words', () => {
   it.each(spoken)('%s: a sentence, what follows, no gap, no shouting, no missing fact', (_, finding) => {
     expect(missingFacts(finding)).toEqual([]);
     for (const context of [inches, metric]) {
-      const { sentence, detail, fixLabel } = findingText(finding, context);
+      const { sentence, detail, fixLabel } = findingWords(finding, context);
       for (const text of [sentence, detail]) {
         expect(text).toMatch(/^[\p{Lu}“\d].*[.”]$/u);
         expect(text).not.toMatch(/!|undefined|NaN|\s\s|\{|\}/);
@@ -321,12 +321,12 @@ describe('every finding has words', () => {
   it.each(spoken.filter(([, { id }]) => id.startsWith('LAW') || id === 'ART-14' || id === 'SAF-01'))(
     '%s leaves the last word to the local authority',
     (_, finding) => {
-      expect(findingText(finding, inches).detail).toMatch(/ask your local authority[^.]*\.$/i);
+      expect(findingWords(finding, inches).detail).toMatch(/ask your local authority[^.]*\.$/i);
     },
   );
 
   it.each(spoken.filter(([, { id }]) => id === 'ELE-01'))('%s leaves it to an electrician', (_, finding) => {
-    expect(findingText(finding, inches).detail).toMatch(/Ask a licensed electrician\.$/);
+    expect(findingWords(finding, inches).detail).toMatch(/Ask a licensed electrician\.$/);
   });
 });
 
@@ -339,39 +339,39 @@ describe('figures are written the maker’s way', () => {
 
   it('lengths in inches or millimetres', () => {
     const finding = only(print(266.7, 317.5), 'LAY-01');
-    expect(findingText(finding, inches)).toMatchObject({
+    expect(findingWords(finding, inches)).toMatchObject({
       sentence: 'Back picture at 10.5 × 12.5 in does not fit Letter sheet, either way round.',
       fixLabel: 'Print at 8 × 9.52 in',
     });
-    expect(findingText(finding, metric).sentence).toContain('266,7 × 317,5 mm');
+    expect(findingWords(finding, metric).sentence).toContain('266,7 × 317,5 mm');
   });
 
   it('temperatures in °F or °C', () => {
     const finding = only(heat(430, 'F'), 'REC-01');
-    expect(findingText(finding, inches).sentence).toContain(
+    expect(findingWords(finding, inches).sentence).toContain(
       '430 °F; usual for polyester shirts is 385 °F to 400 °F',
     );
-    expect(findingText(finding, metric).sentence).toContain('221 °C');
+    expect(findingWords(finding, metric).sentence).toContain('221 °C');
   });
 
   it('pressure in psi, kPa or bar', () => {
     const finding = only(recipe('pressureKpa', 500), 'REC-03');
-    expect(findingText(finding, inches).sentence).toContain('73 psi');
-    expect(findingText(finding, metric).sentence).toContain('5 bar');
+    expect(findingWords(finding, inches).sentence).toContain('73 psi');
+    expect(findingWords(finding, metric).sentence).toContain('5 bar');
     const kpa = { ...metric, units: { ...metric.units, pressure: 'kPa' } } as const;
-    expect(findingText(finding, kpa).sentence).toContain('500 kPa');
+    expect(findingWords(finding, kpa).sentence).toContain('500 kPa');
   });
 
   it('money after the number, in the currency’s own digits', () => {
     const [finding] = reviewed({}).filter(({ id }) => id === 'RATE-08');
     if (finding === undefined) throw new Error('RATE-08 was not told');
-    expect(findingText(finding, inches).sentence).toContain('3.00 USD a piece');
-    expect(findingText(finding, { ...inches, currency: 'JPY' }).sentence).toContain('3 JPY a piece');
+    expect(findingWords(finding, inches).sentence).toContain('3.00 USD a piece');
+    expect(findingWords(finding, { ...inches, currency: 'JPY' }).sentence).toContain('3 JPY a piece');
   });
 
   it('in a locale the browser does not know, in plain English figures', () => {
     const [finding] = checkJob(club()).findings;
     if (finding === undefined) throw new Error('nothing was told');
-    expect(findingText(finding, { ...inches, locale: 'en-ab-cd' }).sentence).not.toBe('');
+    expect(findingWords(finding, { ...inches, locale: 'en-ab-cd' }).sentence).not.toBe('');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import { standingLine } from '@/app/_words/priceLists/standingLineWords';
 import { agedWords, standingWords } from '@/app/_words/priceLists/standingWords';
 import type { ItemState, WornPrice } from '@/lib/priceLists/compareItem';
@@ -94,7 +94,7 @@ describe('rates nobody has looked at', () => {
 });
 
 describe('how a version stands in one line', () => {
-  const speak = speakerOf(context);
+  const formatter = formatterFor(context);
 
   it.each([
     [[{ kind: 'asked' }, compared({})], 'prices are being looked at'],
@@ -105,6 +105,6 @@ describe('how a version stands in one line', () => {
       '2 prices no longer hold, 1 item cannot be compared',
     ],
   ] as const)('is told of %#', (standings, words) => {
-    expect(standingLine(standings, speak)).toBe(words);
+    expect(standingLine(standings, formatter)).toBe(words);
   });
 });

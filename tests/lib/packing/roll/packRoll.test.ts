@@ -36,7 +36,7 @@ const USUAL = { steps: 3_000_000, seed: 1 };
 
 function packed(request: RollRequest, effort: Effort = SHORT) {
   const answer = packRoll(request, effort);
-  if (!answer.ok) throw new Error(JSON.stringify(answer.trouble));
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problem));
   return answer.value;
 }
 
@@ -80,17 +80,17 @@ describe('pieces on a roll', () => {
 
   it('fill a rectangle again that was cut into up to twelve pieces from edge to edge', () => {
     fc.assert(
-      fc.property(guillotineCutting, ({ room, pieces }) => {
+      fc.property(guillotineCutting, ({ bin, pieces }) => {
         const kinds = pieces.map(({ width, height }, index) => ({
           id: String(index),
           widthMm: width,
           heightMm: height,
           count: 1,
         }));
-        const request = { rollWidthMm: room.width, marginMm: 0, gutterMm: 0, rotate: true, pieces: kinds };
+        const request = { rollWidthMm: bin.width, marginMm: 0, gutterMm: 0, rotate: true, pieces: kinds };
         const { rollLengthMm, lowerBoundMm } = packed(request, USUAL);
-        expect(rollLengthMm).toBeLessThanOrEqual(room.height);
-        expect(lowerBoundMm).toBeLessThanOrEqual(room.height);
+        expect(rollLengthMm).toBeLessThanOrEqual(bin.height);
+        expect(lowerBoundMm).toBeLessThanOrEqual(bin.height);
       }),
       cases(60),
     );
@@ -110,7 +110,7 @@ describe('pieces on a roll', () => {
     const pieces = [{ id: 'a', widthMm: 700, heightMm: 1400, count: 1 }];
     expect(packRoll({ rollWidthMm: 610, marginMm: 5, gutterMm: 3, rotate: true, pieces })).toEqual({
       ok: false,
-      trouble: {
+      problem: {
         kind: 'tooLarge',
         pieces: [{ id: 'a', widthMm: 700, heightMm: 1400, largestWidthMm: 600, largestHeightMm: 1200 }],
       },

@@ -49,7 +49,7 @@ const USUAL = { steps: 500_000, seed: 1 };
 
 function packed(request: SheetsRequest, effort: Effort = SHORT) {
   const answer = packSheets(request, effort);
-  if (!answer.ok) throw new Error(JSON.stringify(answer.trouble));
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problem));
   return answer.value;
 }
 
@@ -106,14 +106,14 @@ describe('pieces of several sizes on sheets', () => {
 
   it('fill one sheet again that was cut into up to twelve pieces from edge to edge', () => {
     fc.assert(
-      fc.property(guillotineCutting, ({ room, pieces }) => {
+      fc.property(guillotineCutting, ({ bin, pieces }) => {
         const kinds = pieces.map(({ width, height }, index) => ({
           id: String(index),
           widthMm: width,
           heightMm: height,
           count: 1,
         }));
-        expect(packed(sheet(room.width, room.height, { pieces: kinds }), USUAL).count).toBe(1);
+        expect(packed(sheet(bin.width, bin.height, { pieces: kinds }), USUAL).count).toBe(1);
       }),
       cases(60),
     );
@@ -150,7 +150,7 @@ describe('pieces of several sizes on sheets', () => {
     );
     expect(answer).toEqual({
       ok: false,
-      trouble: {
+      problem: {
         kind: 'tooLarge',
         pieces: [{ id: 'banner', widthMm: 400, heightMm: 100, largestWidthMm: 287, largestHeightMm: 71.75 }],
       },
@@ -161,7 +161,7 @@ describe('pieces of several sizes on sheets', () => {
     const pieces = [{ id: 'a', widthMm: 10, heightMm: 10, count: 1 }];
     expect(packSheets(sheet(210, 297, { marginMm: 105, pieces }))).toEqual({
       ok: false,
-      trouble: { kind: 'noRoom' },
+      problem: { kind: 'noRoom' },
     });
   });
 });

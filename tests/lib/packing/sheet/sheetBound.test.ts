@@ -13,16 +13,16 @@ describe('the measures of the bounds', () => {
       fc.property(
         fc.integer({ min: 2, max: 200 }),
         fc.array(fc.nat(200), { maxLength: 12 }),
-        (room, drawn) => {
+        (bin, drawn) => {
           const sides: number[] = [];
-          let left = room;
-          for (const side of drawn.map((number) => 1 + (number % room))) {
+          let left = bin;
+          for (const side of drawn.map((number) => 1 + (number % bin))) {
             if (side <= left) {
               sides.push(side);
               left -= side;
             }
           }
-          for (const measure of dualFeasible(room, sides)) {
+          for (const measure of dualFeasible(bin, sides)) {
             expect(sides.reduce((sum, side) => sum + measure(side), 0)).toBeLessThanOrEqual(1 + 1e-9);
           }
         },

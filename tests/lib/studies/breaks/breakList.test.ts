@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { listTotal, priceList } from '@/lib/studies/breaks/breakList';
+import { breakList, breakTotal } from '@/lib/studies/breaks/breakList';
 import { exampleList, listOfPairs } from './listFixture';
 
-const trouble = (pairs: readonly (readonly [number, number])[], currency = 'USD') => {
-  const list = priceList(
+const problem = (pairs: readonly (readonly [number, number])[], currency = 'USD') => {
+  const list = breakList(
     pairs.map(([from, each]) => ({ from, each })),
     currency,
   );
-  return list.ok ? null : list.trouble;
+  return list.ok ? null : list.problem;
 };
 
 describe('priceList', () => {
@@ -39,7 +39,7 @@ describe('priceList', () => {
     [[[1, 26]], 'XAU', { kind: 'unknownCurrency', currency: 'XAU' }],
     [[], 'USD', { kind: 'noBreaks' }],
   ] as const)('refuses %j in %s and says why', (pairs, currency, why) => {
-    expect(trouble(pairs, currency)).toEqual(why);
+    expect(problem(pairs, currency)).toEqual(why);
   });
 
   it('holds whole minor units of any currency', () => {
@@ -52,15 +52,15 @@ describe('priceList', () => {
       [2, 26],
       [6, 23],
     ]);
-    expect([1, 2, 5, 6].map((n) => listTotal(list, n))).toEqual([null, 5200, 13_000, 13_800]);
+    expect([1, 2, 5, 6].map((n) => breakTotal(list, n))).toEqual([null, 5200, 13_000, 13_800]);
   });
 
   it('may hold one break for one piece only', () => {
-    expect(listTotal(listOfPairs([[1, 26]]), 1)).toBe(2600);
+    expect(breakTotal(listOfPairs([[1, 26]]), 1)).toBe(2600);
   });
 
   it('totals the example list as by hand', () => {
-    expect([11, 12, 22, 23, 24, 45, 47, 48].map((n) => listTotal(exampleList(), n))).toEqual([
+    expect([11, 12, 22, 23, 24, 45, 47, 48].map((n) => breakTotal(exampleList(), n))).toEqual([
       25_300, 24_000, 44_000, 46_000, 43_200, 81_000, 84_600, 79_200,
     ]);
   });

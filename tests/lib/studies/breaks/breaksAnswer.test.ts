@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { applyChanges } from '@/lib/findings/applyChanges';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { priceTable } from '@/lib/price/priceTable';
-import { listGroups } from '@/lib/studies/breaks/breakGroups';
-import { type ListAnswer, listAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { breakGroups } from '@/lib/studies/breaks/breakGroups';
+import { type BreaksAnswer, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { firstFall } from '@/lib/studies/breaks/firstFall';
-import { cureOffers } from '@/lib/studies/breaks/remedyOffers';
+import { remedyOffers } from '@/lib/studies/breaks/remedyOffers';
 import { writtenTariff } from '@/lib/studies/breaks/writtenTariff';
 import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
@@ -27,8 +27,8 @@ const OWN = [
 const withOwn = (fields: Readonly<Record<string, unknown>> = {}) =>
   clubWith({ 'job.lines.0.ownPrices': OWN, ...fields });
 
-function answerOf(input: JobInput, quantities: readonly number[] = []): ListAnswer {
-  const answer = listAnswer(input, grid, { lineId: 'shirts', quantities });
+function answerOf(input: JobInput, quantities: readonly number[] = []): BreaksAnswer {
+  const answer = breaksAnswer(input, grid, { lineId: 'shirts', quantities });
   if (answer === null) throw new Error('the job has no list');
   return answer;
 }
@@ -54,19 +54,25 @@ describe('the test of a price list', () => {
   });
 
   it('offers the cures in their order, each of which passes the test when taken', () => {
-    expect(ownAnswer.cures.map(({ kind }) => kind)).toEqual(['cap', 'slab', 'tariff', 'softened', 'shifted']);
-    for (const { kind, changes } of ownAnswer.cures) {
+    expect(ownAnswer.remedies.map(({ kind }) => kind)).toEqual([
+      'cap',
+      'slab',
+      'tariff',
+      'softened',
+      'shifted',
+    ]);
+    for (const { kind, changes } of ownAnswer.remedies) {
       const after = answerOf(jobInputSchema.parse(applyChanges(own, changes)));
       expect(
         after.groups.map(({ falls }) => falls),
         kind,
       ).toEqual(after.groups.map(() => null));
-      expect(after.cures).toEqual([]);
+      expect(after.remedies).toEqual([]);
     }
   });
 
   it('tells what a cap changes for the buyer and the maker at the edges', () => {
-    const cap = ownAnswer.cures[0];
+    const cap = ownAnswer.remedies[0];
     // Of sizes without a charge: 11 pay 240 instead of 253, 23 pay 432 instead of 460, 47 pay 792 instead of 846.
     expect(cap?.effects.map(({ n, before, after }) => [n, before / 100, after / 100])).toEqual([
       [11, 253, 240],
@@ -127,8 +133,8 @@ describe('the test of a price list', () => {
   it('finds nothing to cure in a list of one break, and says where a list begins late', () => {
     const one = answerOf(clubWith({ 'workshop.policy.breaks': [1] }));
     expect(one.groups.every(({ falls, stretches }) => falls === null && stretches.length === 0)).toBe(true);
-    expect(one.cures).toEqual([]);
-    expect(answerOf(clubWith({ 'workshop.policy.breaks': [12, 24] })).breakTroubles).toEqual([
+    expect(one.remedies).toEqual([]);
+    expect(answerOf(clubWith({ 'workshop.policy.breaks': [12, 24] })).breakProblems).toEqual([
       { kind: 'beginsLate', from: 12 },
     ]);
   });
@@ -202,7 +208,7 @@ describe('a cure of any list', () => {
     const tariff = writtenTariff({ start: 20.5, each: 6, largestError: 0, largestErrorAt: 1 }, 'USD');
     const table = priceTable(before, grid);
     const evaluate = caseEvaluator(before, resolved, grid);
-    for (const { kind, changes } of cureOffers({
+    for (const { kind, changes } of remedyOffers({
       costed: before,
       line: resolved,
       table,
@@ -212,7 +218,7 @@ describe('a cure of any list', () => {
       const after = costed(jobInputSchema.parse(applyChanges(input, changes)));
       const [cured] = after.laidOut.job.lines;
       if (cured === undefined) throw new Error('the line is gone');
-      for (const group of listGroups(after, cured, priceTable(after, grid), tariff))
+      for (const group of breakGroups(after, cured, priceTable(after, grid), tariff))
         expect(firstFall(group.sold), `${kind} of ${group.sizes.join(', ')}`).toBeNull();
     }
   }
@@ -247,6 +253,6 @@ describe('lists at the edges of what can be typed', () => {
   it('has no list while fees and margin leave nothing of the price', () => {
     const commission = { value: 0.75, unit: 'share', date: '2026-11-25', origin: 'yours' };
     const input = clubWith({ 'workshop.channels.0.commission': commission });
-    expect(listAnswer(input, grid, { lineId: 'shirts', quantities: [] })).toBeNull();
+    expect(breaksAnswer(input, grid, { lineId: 'shirts', quantities: [] })).toBeNull();
   });
 });

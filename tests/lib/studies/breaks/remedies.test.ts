@@ -3,12 +3,12 @@ import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { priceTable } from '@/lib/price/priceTable';
 import { inversions } from '@/lib/studies/breaks/inversions';
 import { nextPieceFloor } from '@/lib/studies/breaks/nextPieceFloor';
-import { cures } from '@/lib/studies/breaks/remedies';
+import { remedies } from '@/lib/studies/breaks/remedies';
 import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
 import { sellingEffects } from '@/lib/studies/breaks/sellingEffects';
 import { shiftBreaks } from '@/lib/studies/breaks/shiftBreaks';
 import { softenSteps } from '@/lib/studies/breaks/softenSteps';
-import { tableInversions, tableLists } from '@/lib/studies/breaks/tableBreakLists';
+import { tableBreakLists, tableInversions } from '@/lib/studies/breaks/tableBreakLists';
 import { thinSteps } from '@/lib/studies/breaks/thinSteps';
 import { writtenTariff } from '@/lib/studies/breaks/writtenTariff';
 import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
@@ -75,11 +75,11 @@ describe('the cures of a price list', () => {
 
   it('are told in a fixed order, and every list they make is clean', () => {
     const tariff = writtenTariff({ start: 131.741, each: 12.7, largestError: 0, largestErrorAt: 1 }, 'USD');
-    const told = cures(list, tariff, 0.5);
+    const told = remedies(list, tariff, 0.5);
     expect(told.map(({ kind }) => kind)).toEqual(['cap', 'slab', 'tariff', 'softened', 'shifted']);
-    for (const cure of told)
-      if ('list' in cure && cure.list !== list) expect(inversions(cure.list)).toEqual([]);
-    expect(cures(list, null, 0.5)).toHaveLength(4);
+    for (const remedy of told)
+      if ('list' in remedy && remedy.list !== list) expect(inversions(remedy.list)).toEqual([]);
+    expect(remedies(list, null, 0.5)).toHaveLength(4);
   });
 });
 
@@ -129,9 +129,9 @@ describe('sellingEffects', () => {
       'USD',
     );
     if (tariff === null) throw new Error('no tariff');
-    const cure = { kind: 'tariff', tariff } as const;
+    const remedy = { kind: 'tariff', tariff } as const;
     // The tariff is that of the mix; an S shirt costs 0.24 less than the mean one and so earns a little more.
-    for (const { marginAfter } of sellingEffects(cure, cure, [12, 24, 48, 100], 'USD', [size], evaluate))
+    for (const { marginAfter } of sellingEffects(remedy, remedy, [12, 24, 48, 100], 'USD', [size], evaluate))
       expect(Math.abs(marginAfter - 0.3)).toBeLessThan(0.02);
   });
 });
@@ -141,7 +141,14 @@ describe('the lists of a price table', () => {
   const table = priceTable(job, grid);
 
   it('are one for each size of each line', () => {
-    expect(tableLists(table, 'USD').map(({ size }) => size)).toEqual(['S', 'M', 'L', 'XL', '2XL', '3XL']);
+    expect(tableBreakLists(table, 'USD').map(({ size }) => size)).toEqual([
+      'S',
+      'M',
+      'L',
+      'XL',
+      '2XL',
+      '3XL',
+    ]);
   });
 
   it('tell the stretches of sizes that share them together', () => {

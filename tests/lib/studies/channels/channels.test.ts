@@ -46,7 +46,7 @@ const shop: ChannelOffer = {
   cardShare: 0,
   cardPayments: 0,
 };
-const shelf: ChannelOffer = {
+const backend: ChannelOffer = {
   ...shop,
   ...customaryTerms.consignment,
   kind: 'consignment',
@@ -55,23 +55,23 @@ const shelf: ChannelOffer = {
 };
 
 describe('compareChannels', () => {
-  const compared = compareChannels(job, grid, [stall, own, shop, shelf]);
-  if (!compared.ok) throw new Error(compared.trouble.kind);
-  const [atStall, byOrder, inShop, onShelf] = compared.value;
+  const compared = compareChannels(job, grid, [stall, own, shop, backend]);
+  if (!compared.ok) throw new Error(compared.problem.kind);
+  const [atStall, byOrder, inShop, onBackend] = compared.value;
 
   it('invoices what each channel pays: all of it, half of it in wholesale', () => {
     expect(atStall?.revenue).toBeCloseTo((37 * 28) / 1.07, 9);
     expect(byOrder?.revenue).toBeCloseTo(37 * 28, 9);
     expect(inShop?.revenue).toBeCloseTo(37 * 14, 9);
-    expect(onShelf?.revenue).toBeCloseTo(37 * 28, 9);
+    expect(onBackend?.revenue).toBeCloseTo(37 * 28, 9);
   });
 
   it('takes the fees of each: card, tickets, the shelf’s forty of a hundred', () => {
     expect(byOrder?.fees).toBeCloseTo(1036 * 0.029 * 0.5 * 1.07 + 0.3, 9);
     expect(atStall?.fees).toBeCloseTo(1036 * 0.026 * 0.75 + (37 * 0.1 * 0.75) / 1.35, 9);
     expect(inShop?.fees).toBe(0);
-    expect(onShelf?.fees).toBeCloseTo(1036 * 0.4, 9);
-    expect(onShelf?.net).toBeCloseTo(1036 * 0.6, 9);
+    expect(onBackend?.fees).toBeCloseTo(1036 * 0.4, 9);
+    expect(onBackend?.net).toBeCloseTo(1036 * 0.6, 9);
   });
 
   it('counts the hours of selling: seven at 18.00 and 4.20', () => {
@@ -95,7 +95,7 @@ describe('compareChannels', () => {
     ['shareOfRetail', 0, 'notAShare'],
   ] as const)('says so where %s is %d', (field, value, kind) => {
     const answer = compareChannels(job, grid, [own, { ...stall, [field]: value }]);
-    expect(answer.ok ? null : answer.trouble).toEqual({ kind, field, value, name: 'Stall' });
+    expect(answer.ok ? null : answer.problem).toEqual({ kind, field, value, name: 'Stall' });
   });
 });
 
@@ -113,6 +113,6 @@ describe('wholesaleRule', () => {
   });
 
   it('has no price for a margin of all of it', () => {
-    expect(wholesaleRule(11.2, 1, 28)).toEqual({ ok: false, trouble: { kind: 'notAMargin', margin: 1 } });
+    expect(wholesaleRule(11.2, 1, 28)).toEqual({ ok: false, problem: { kind: 'notAMargin', margin: 1 } });
   });
 });

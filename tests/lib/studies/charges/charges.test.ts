@@ -49,14 +49,14 @@ describe('upCharges', () => {
     ['mugs', 0.5, 'noSuchLine'],
   ])('says what is wrong with %s at a step of %d', (lineId, step, kind) => {
     const charges = upCharges(job, lineId, step);
-    expect(charges.ok ? null : charges.trouble.kind).toBe(kind);
+    expect(charges.ok ? null : charges.problem.kind).toBe(kind);
   });
 });
 
 describe('priceEndings', () => {
   it('puts the two neighbours of 16.27 side by side and recommends the upper', () => {
     const endings = priceEndings(job, grid, 0.5, null);
-    if (!endings.ok) throw new Error(endings.trouble.kind);
+    if (!endings.ok) throw new Error(endings.problem.kind);
     const { below, above, recommended } = endings.value;
     expect([below?.price, above.price, recommended]).toEqual([1600, 1650, 'above']);
     expect(below?.margin ?? 1).toBeLessThan(0.3);
@@ -84,14 +84,14 @@ describe('priceEndings', () => {
     [-1, null, 'notAStep'],
   ])('says what is wrong with an ending of %d under a ceiling of %s', (step, ceiling, kind) => {
     const endings = priceEndings(job, grid, step, ceiling);
-    expect(endings.ok ? null : endings.trouble.kind).toBe(kind);
+    expect(endings.ok ? null : endings.problem.kind).toBe(kind);
   });
 
   it('knows that a yen has no parts and a dinar has a thousand', () => {
     const yen = costed(clubWith({ 'workshop.currency': 'JPY' }));
     const dinar = costed(clubWith({ 'workshop.currency': 'KWD' }));
     const inYen = priceEndings(yen, grid, 0.5, null);
-    expect(inYen.ok ? null : inYen.trouble).toEqual({ kind: 'finerThanCurrency', step: 0.5, digits: 0 });
+    expect(inYen.ok ? null : inYen.problem).toEqual({ kind: 'finerThanCurrency', step: 0.5, digits: 0 });
     const whole = priceEndings(yen, grid, 1, null);
     expect(whole.ok && whole.value.above.price).toBe(17);
     const fils = priceEndings(dinar, grid, 0.125, null);
@@ -105,7 +105,7 @@ describe('placementCharge', () => {
     const without = costed(
       clubWith({ 'job.lines.0.placements': club().job.lines[0]?.placements.slice(0, 1) }),
     );
-    if (!charge.ok) throw new Error(charge.trouble.kind);
+    if (!charge.ok) throw new Error(charge.problem.kind);
     expect(charge.value.cost).toBeCloseTo(job.sheet.fullCost - without.sheet.fullCost, 9);
     expect(charge.value.targetEach).toBeCloseTo(charge.value.costEach / KEEP, 9);
     // Far from half the price of the shirt, and far from nothing.
@@ -117,7 +117,7 @@ describe('placementCharge', () => {
     ['mugs', 'badge', 'noSuchPlacement'],
   ])('knows no %s with a %s', (lineId, placementId, kind) => {
     const charge = placementCharge(job, grid, lineId, placementId);
-    expect(charge.ok ? null : charge.trouble.kind).toBe(kind);
+    expect(charge.ok ? null : charge.problem.kind).toBe(kind);
   });
 
   it('does not take the only placement away', () => {
@@ -125,14 +125,14 @@ describe('placementCharge', () => {
       clubWith({ 'job.lines.0.placements': club().job.lines[0]?.placements.slice(0, 1) }),
     );
     const charge = placementCharge(single, grid, 'shirts', 'back');
-    expect(charge.ok ? null : charge.trouble.kind).toBe('onlyPlacement');
+    expect(charge.ok ? null : charge.problem.kind).toBe('onlyPlacement');
   });
 });
 
 describe('designCharge', () => {
   it('is what preparing and testing the design adds to the order', () => {
     const charge = designCharge(job, grid, 'club-crest');
-    if (!charge.ok) throw new Error(charge.trouble.kind);
+    if (!charge.ok) throw new Error(charge.problem.kind);
     // Fifteen minutes at 18.00 and 4.20 an hour; the badge has no tests.
     expect(charge.value.cost).toBeCloseTo((15 / 60) * 22.2, 9);
     expect(charge.value.exact).toBeCloseTo(((15 / 60) * 22.2) / KEEP, 9);
@@ -146,14 +146,14 @@ describe('designCharge', () => {
 
   it('knows no artwork that the job does not carry', () => {
     const charge = designCharge(job, grid, 'fern');
-    expect(charge.ok ? null : charge.trouble.kind).toBe('noSuchArtwork');
+    expect(charge.ok ? null : charge.problem.kind).toBe('noSuchArtwork');
   });
 });
 
 describe('extraCharge', () => {
   it('charges a name by its minutes and a sheet of its own', () => {
     const charge = extraCharge(job, grid, { minutes: 3, sheets: 1, cash: 0, atLeast: 0 });
-    if (!charge.ok) throw new Error(charge.trouble.kind);
+    if (!charge.ok) throw new Error(charge.problem.kind);
     // Three minutes at 22.20 an hour; a sheet at 0.14, wear 0.0317, one minute, 2.5 min of 0.015 kW, 2 % rejected.
     const sheet = 0.14 + 380 / 12_000 + 22.2 / 60 + ((0.015 * 2.5) / 60) * 0.18;
     const cost = (3 / 60) * 22.2 + sheet / 0.98;
@@ -171,14 +171,14 @@ describe('extraCharge', () => {
 
   it('takes nothing negative for nothing', () => {
     const charge = extraCharge(job, grid, { minutes: -1, sheets: 0, cash: 0, atLeast: 0 });
-    expect(charge.ok ? null : charge.trouble).toEqual({ kind: 'notAnAmount', field: 'minutes', value: -1 });
+    expect(charge.ok ? null : charge.problem).toEqual({ kind: 'notAnAmount', field: 'minutes', value: -1 });
   });
 });
 
 describe('minimumOrder', () => {
   it('is an order of one piece and the profit wanted, over what fees leave', () => {
     const charge = minimumOrder(job, grid, 10, exampleList());
-    if (!charge.ok) throw new Error(charge.trouble.kind);
+    if (!charge.ok) throw new Error(charge.problem.kind);
     expect(charge.value.exact).toBeCloseTo((charge.value.fullCost + 0.3 + 10) / (1 - 0.015515), 6);
     // About 99 to make one and 10 to earn: 112 is what four pieces cost at 26, and not five.
     expect(charge.value.covers).toBe(4);
@@ -186,7 +186,7 @@ describe('minimumOrder', () => {
 
   it('says it where the wanted profit is no amount', () => {
     const charge = minimumOrder(job, grid, Number.NaN, exampleList());
-    expect(charge.ok ? null : charge.trouble.kind).toBe('notAnAmount');
+    expect(charge.ok ? null : charge.problem.kind).toBe('notAnAmount');
   });
 });
 

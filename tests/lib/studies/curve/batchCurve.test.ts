@@ -13,7 +13,7 @@ const job = costed(club());
 /** The club order at a flat price for every shirt. */
 function flat(priceEach: number, to = 200): readonly BatchPoint[] {
   const curve = batchCurve(job, grid, { from: 1, to, priceEach });
-  if (!curve.ok) throw new Error(curve.trouble.kind);
+  if (!curve.ok) throw new Error(curve.problem.kind);
   return curve.value;
 }
 
@@ -89,7 +89,7 @@ describe('batchCurve', () => {
     [Number.NaN, 3, 'notWhole'],
   ])('does not draw %d to %d', (from, to, kind) => {
     const curve = batchCurve(job, grid, { from, to, priceEach: null });
-    expect(curve.ok ? null : curve.trouble.kind).toBe(kind);
+    expect(curve.ok ? null : curve.problem.kind).toBe(kind);
   });
 
   it('leaves out a batch for which a formula of the maker gives no number', () => {

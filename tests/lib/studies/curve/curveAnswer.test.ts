@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { betterFrom } from '@/lib/studies/curve/betterFrom';
-import { type CurveStudy, curveAnswer } from '@/lib/studies/curve/curveAnswer';
+import { type CostCurve, curveAnswer } from '@/lib/studies/curve/curveAnswer';
 import { curveSeries } from '@/lib/studies/curve/curveSeries';
 import { variantOf } from '@/lib/studies/curve/curveVariant';
 import { tableQuantities } from '@/lib/studies/curve/tableQuantities';
@@ -8,7 +8,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
-function curve(input: JobInput, flatPrice: number | null): CurveStudy {
+function curve(input: JobInput, flatPrice: number | null): CostCurve {
   const answer = curveAnswer(input, grid, { flatPrice });
   if (answer.kind !== 'curve') throw new Error(`stopped by ${answer.why?.id}`);
   return answer;

@@ -31,7 +31,7 @@ describe('priceForMargin', () => {
     [0, 0.3, 'notABatch'],
   ])('has no price for %d shirts at a margin of %d', (n, margin, kind) => {
     const price = priceForMargin(job, grid, n, margin);
-    expect(price.ok ? null : price.trouble.kind).toBe(kind);
+    expect(price.ok ? null : price.problem.kind).toBe(kind);
   });
 });
 
@@ -49,7 +49,7 @@ describe('priceForPay', () => {
 
   it('takes no pay that is none', () => {
     const price = priceForPay(job, grid, 37, -1);
-    expect(price.ok ? null : price.trouble.kind).toBe('notAnAmount');
+    expect(price.ok ? null : price.problem.kind).toBe('notAnAmount');
   });
 });
 
@@ -61,7 +61,7 @@ describe('batchForMargin', () => {
 
   it('says it where no batch does, with what the largest leaves', () => {
     const batch = batchForMargin(job, grid, 20, 0.9, 100);
-    expect(batch.ok ? null : batch.trouble).toEqual({
+    expect(batch.ok ? null : batch.problem).toEqual({
       kind: 'noSuchBatch',
       upTo: 100,
       marginThere: expect.closeTo(0.505, 3),
@@ -71,11 +71,11 @@ describe('batchForMargin', () => {
   it('takes no margin of all, and no price of nothing', () => {
     expect(batchForMargin(job, grid, 20, 1)).toEqual({
       ok: false,
-      trouble: { kind: 'notAMargin', margin: 1 },
+      problem: { kind: 'notAMargin', margin: 1 },
     });
     expect(batchForMargin(job, grid, 0, 0.3)).toEqual({
       ok: false,
-      trouble: { kind: 'notAPrice', price: 0 },
+      problem: { kind: 'notAPrice', price: 0 },
     });
   });
 });
@@ -83,7 +83,7 @@ describe('batchForMargin', () => {
 describe('largestWage', () => {
   it('is what the job pays when nothing else is left', () => {
     const wage = largestWage(job, grid, 37, 20);
-    if (!wage.ok) throw new Error(wage.trouble.kind);
+    if (!wage.ok) throw new Error(wage.problem.kind);
     const at = costed(
       clubWith({
         'workshop.rates.wage': { value: wage.value, unit: 'money/h', date: '2026-11-25', origin: 'yours' },
@@ -97,12 +97,12 @@ describe('largestWage', () => {
 
   it('is none where the price loses money even unpaid', () => {
     const wage = largestWage(job, grid, 37, 5);
-    expect(wage.ok ? null : wage.trouble.kind).toBe('noWage');
-    expect(wage.ok || wage.trouble.kind !== 'noWage' ? 0 : wage.trouble.lossUnpaid).toBeGreaterThan(0);
+    expect(wage.ok ? null : wage.problem.kind).toBe('noWage');
+    expect(wage.ok || wage.problem.kind !== 'noWage' ? 0 : wage.problem.lossUnpaid).toBeGreaterThan(0);
   });
 
   it('says what is wrong with a batch or a price that is none', () => {
-    expect(largestWage(job, grid, 0, 20)).toEqual({ ok: false, trouble: { kind: 'notABatch', n: 0 } });
-    expect(largestWage(job, grid, 37, -2)).toEqual({ ok: false, trouble: { kind: 'notAPrice', price: -2 } });
+    expect(largestWage(job, grid, 0, 20)).toEqual({ ok: false, problem: { kind: 'notABatch', n: 0 } });
+    expect(largestWage(job, grid, 37, -2)).toEqual({ ok: false, problem: { kind: 'notAPrice', price: -2 } });
   });
 });

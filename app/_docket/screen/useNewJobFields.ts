@@ -3,29 +3,34 @@
 import { useMemo } from 'react';
 import { fieldId } from '@/app/_docket/common/fieldId';
 import { fieldNotes } from '@/app/_docket/common/fieldNotes';
-import type { DeskField, JobDesk } from '@/app/_docket/common/jobForm';
-import type { Maker } from '@/app/_documents/useWorkspace';
+import type { EditableField, JobFields } from '@/app/_docket/common/jobFields';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { Target } from '@/app/_documents/workspaceActions';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FieldPath } from '@/shared/setIn';
 
-/** Lays a job on the desk: every field with its id, its findings and the way to set it. */
-export function useDesk(jobId: string, input: JobInput, maker: Maker, findings: readonly Finding[]): JobDesk {
+/** What the fields of a job need: every field with its id, its findings and the way to set it. */
+export function useNewJobFields(
+  jobId: string,
+  input: JobInput,
+  workspace: Workspace,
+  findings: readonly Finding[],
+): JobFields {
   const context = useTextContext();
   return useMemo(() => {
     const notes = fieldNotes(findings, input.job, context);
-    const field = (target: Target, label: string, id: string, path: FieldPath): DeskField => ({
+    const field = (target: Target, label: string, id: string, path: FieldPath): EditableField => ({
       label,
       id,
       ...notes.at(id),
-      onCommit: (value) => void maker.setField(target, label, path, value),
+      onCommit: (value) => void workspace.setField(target, label, path, value),
     });
     return {
       jobId,
       input,
-      maker,
+      workspace,
       field: (label, path, undoLabel = label) => ({
         ...field({ kind: 'job', id: jobId }, undoLabel, fieldId(path), path),
         label,
@@ -42,5 +47,5 @@ export function useDesk(jobId: string, input: JobInput, maker: Maker, findings: 
       notes: (path) => notes.at(fieldId(path)),
       worries: (path) => notes.beneath(fieldId(path)),
     };
-  }, [jobId, input, maker, findings, context]);
+  }, [jobId, input, workspace, findings, context]);
 }

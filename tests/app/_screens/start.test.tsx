@@ -4,13 +4,13 @@ import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { today } from '@/app/_clock/useToday';
-import { StartRoom } from '@/app/_start/StartScreen';
-import { bodyOf, clearRooms, enter, idsOf, roomStore, undo } from './rooms';
+import { StartScreen } from '@/app/_start/StartScreen';
+import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from './screens';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
 vi.mock('@/app/_store/appDocuments', async () => {
-  const { roomStore: appDocuments } = await import('./rooms');
+  const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
 
@@ -20,19 +20,19 @@ beforeEach(() => {
 });
 afterEach(() => {
   cleanup();
-  clearRooms();
+  clearScreens();
   vi.unstubAllGlobals();
 });
 
 async function begin() {
-  await enter(<StartRoom />);
+  await enter(<StartScreen />);
   await userEvent.click(screen.getByRole('button', { name: 'Take the example away and start' }));
   await screen.findByRole('heading', { name: 'Your pay' });
 }
 
 describe('the start of one’s own workshop', () => {
   it('says what goes and what comes before anything is done', async () => {
-    await enter(<StartRoom />);
+    await enter(<StartScreen />);
     expect(screen.getByText(/The example with its jobs, blanks and rates is taken away/)).toHaveTextContent(
       'undo brings all of it back',
     );
@@ -43,14 +43,14 @@ describe('the start of one’s own workshop', () => {
     await begin();
     expect(idsOf('job')).toEqual(['first-job']);
     expect(idsOf('blank')).toEqual(['first-shirt']);
-    expect(roomStore().getState().undoLabel).toBe('Start of your own workshop');
+    expect(screenStore().getState().undoLabel).toBe('Start of your own workshop');
     await undo();
     expect(idsOf('job')).toEqual(['club-order', 'fair-mugs', 'fair-shirts']);
     expect(screen.getByRole('button', { name: 'Take the example away and start' })).toBeVisible();
   });
 
   it('begins in the money and units chosen', async () => {
-    await enter(<StartRoom />);
+    await enter(<StartScreen />);
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Your money' }), 'EUR');
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Units at your bench' }), 'metric');
     await userEvent.click(screen.getByRole('button', { name: 'Take the example away and start' }));
@@ -67,7 +67,7 @@ describe('the start of one’s own workshop', () => {
     await begin();
     cleanup();
     sessionStorage.clear();
-    await enter(<StartRoom />);
+    await enter(<StartScreen />);
     expect(screen.getByText(/One job here is your own: My first job/)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Save everything as a file' })).toBeVisible();
   });
@@ -112,7 +112,7 @@ describe('the walk through a new workshop', () => {
       origin: 'yours',
     });
     cleanup();
-    await enter(<StartRoom />);
+    await enter(<StartScreen />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Running the workshop for a year');
     await userEvent.click(screen.getByRole('button', { name: 'Back' }));
     expect(screen.getByRole('textbox', { name: 'Your pay' })).toHaveValue('22.00');
@@ -147,7 +147,7 @@ describe('the walk through a new workshop', () => {
   });
 
   it('asks for every amount where no amount is typical', async () => {
-    await enter(<StartRoom />);
+    await enter(<StartScreen />);
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Your money' }), 'JPY');
     await userEvent.click(screen.getByRole('button', { name: 'Take the example away and start' }));
     await screen.findByRole('heading', { name: 'Your pay' });

@@ -1,9 +1,9 @@
-import { type Row, type Shelf, type ShelfTable, type ShelfTx, shelfTables } from './database';
+import { type Backend, type BackendTable, type BackendTx, backendTables, type Row } from './backend';
 
-type Tables = Readonly<Record<ShelfTable, ReadonlyMap<unknown, unknown>>>;
+type Tables = Readonly<Record<BackendTable, ReadonlyMap<unknown, unknown>>>;
 
 /** Keeps rows until the page is left, for browsers that keep nothing on the device. */
-export const memoryShelf = (): Shelf => {
+export const memoryBackend = (): Backend => {
   let tables: Tables = {
     documents: new Map(),
     steps: new Map(),
@@ -30,7 +30,7 @@ export const memoryShelf = (): Shelf => {
   };
 };
 
-const draftOf = (tables: Tables): { readonly tx: ShelfTx; readonly tables: Tables } => {
+const draftOf = (tables: Tables): { readonly tx: BackendTx; readonly tables: Tables } => {
   const draft = {
     documents: new Map(tables.documents),
     steps: new Map(tables.steps),
@@ -39,7 +39,7 @@ const draftOf = (tables: Tables): { readonly tx: ShelfTx; readonly tables: Table
     aside: new Map(tables.aside),
     files: new Map(tables.files),
   };
-  const tx: ShelfTx = {
+  const tx: BackendTx = {
     get: async (table, keys) => keys.map((key) => draft[table].get(key)),
     all: async (table) => [...draft[table].values()],
     keys: async (table) => [...draft[table].keys()],
@@ -53,4 +53,4 @@ const draftOf = (tables: Tables): { readonly tx: ShelfTx; readonly tables: Table
   return { tx, tables: draft };
 };
 
-const keyOf = (table: ShelfTable, row: Row): unknown => row[shelfTables[table]];
+const keyOf = (table: BackendTable, row: Row): unknown => row[backendTables[table]];

@@ -1,17 +1,17 @@
 import { addDays } from '@/shared/days';
-import type { FrozenItem, ListVersion, PriceListDocument } from '@/shared/schemas/priceList';
+import type { FrozenItem, PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import type { FrozenOutcome, TaxMode } from './freezeItem';
 
 /** Why a list cannot be issued, beside what its items say themselves. */
 export type IssueRefusal = 'noItems' | 'itemsRefused' | 'mixedTax';
 
 export type Issued =
-  | { readonly kind: 'issued'; readonly version: ListVersion }
+  | { readonly kind: 'issued'; readonly version: PriceListVersion }
   | { readonly kind: 'refused'; readonly why: IssueRefusal };
 
 /** @returns the next version of a list with its prices frozen, or why there can be none. */
-export function issueList(
-  list: PriceListDocument,
+export function issuePriceList(
+  list: PriceList,
   outcomes: readonly { readonly kind: string }[],
   currency: string,
   day: string,

@@ -5,14 +5,14 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { today } from '@/app/_clock/useToday';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
-import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
-import { workshopDesk } from '@/app/_workshop/workshopForm';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
 import type { InkRecord } from '@/shared/schemas/inkRecord';
-import { bodyOf, clearRooms, enter, roomStore, undo } from './rooms';
+import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
-  const { roomStore: appDocuments } = await import('./rooms');
+  const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
 
@@ -20,21 +20,21 @@ vi.setConfig({ testTimeout: 20_000 });
 
 afterEach(() => {
   cleanup();
-  clearRooms();
+  clearScreens();
 });
 
 const workshop = () => bodyOf('workshop', WORKSHOP_ID);
 
 const enterInk = () =>
   enter(
-    <WithWorkshop>
-      {(maker) => (
+    <WithWorkspace>
+      {(workspace) => (
         <>
           <h1>Ink</h1>
-          {workshopSections.find(({ id }) => id === 'ink')?.body(workshopDesk(maker))}
+          {workshopSections.find(({ id }) => id === 'ink')?.body(workshopFields(workspace))}
         </>
       )}
-    </WithWorkshop>,
+    </WithWorkspace>,
   );
 
 async function open(name: RegExp) {
@@ -68,7 +68,7 @@ const measured: InkRecord = {
 async function withRecord(record: InkRecord) {
   await enterInk();
   await act(async () => {
-    await roomStore().actions.edit('A record', [
+    await screenStore().actions.edit('A record', [
       { do: 'change', kind: 'workshop', id: WORKSHOP_ID, to: (now) => ({ ...now, inkRecord: record }) },
     ]);
   });
@@ -82,7 +82,7 @@ describe('the ink record', () => {
     await userEvent.type(within(refill).getByRole('textbox', { name: 'Poured in, all colours' }), '62.5');
     await userEvent.click(within(refill).getByRole('button', { name: 'Note the refill' }));
     expect(workshop().inkRecord.refills).toMatchObject([{ day: today(), mL: 62.5 }]);
-    expect(roomStore().getState().undoLabel).toMatch(/^Refill of /);
+    expect(screenStore().getState().undoLabel).toMatch(/^Refill of /);
 
     await open(/^Note prints by hand/);
     const prints = screen.getByRole('form', { name: 'Prints' });
@@ -165,7 +165,7 @@ describe('the ink record', () => {
   it('speaks of laydown and of a session in the units the maker types them in', async () => {
     await withRecord(measured);
     await act(async () => {
-      await roomStore().actions.edit('Units', [
+      await screenStore().actions.edit('Units', [
         {
           do: 'change',
           kind: 'workshop',

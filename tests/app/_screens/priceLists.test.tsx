@@ -4,20 +4,20 @@ import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useMemo } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { PriceListRoom } from '@/app/_priceLists/PriceListScreen';
-import { PriceListsRoom } from '@/app/_priceLists/PriceListsScreen';
+import { PriceListScreen } from '@/app/_priceLists/PriceListScreen';
+import { PriceListsScreen } from '@/app/_priceLists/PriceListsScreen';
 import { documentRegistry } from '@/app/_store/documentRegistry';
 import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import type { Blank } from '@/shared/schemas/blank';
-import type { PriceListDocument } from '@/shared/schemas/priceList';
+import type { PriceList } from '@/shared/schemas/priceList';
 import { grid } from '@/tests/fixtures/costed';
-import { bodyOf, clearRooms, damage, enter, idsOf, leaveRooms, roomStore, undo } from './rooms';
+import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
 vi.mock('@/app/_store/appDocuments', async () => {
-  const { roomStore: appDocuments } = await import('./rooms');
+  const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
 /* Studies answer at once here, by the same functions that the worker runs. */
@@ -35,16 +35,16 @@ vi.setConfig({ testTimeout: 30_000 });
 beforeEach(() => push.mockClear());
 afterEach(() => {
   cleanup();
-  clearRooms();
+  clearScreens();
 });
 
 const LIST = 'club-prices';
-const list = (id = LIST): PriceListDocument => bodyOf('priceList', id);
+const list = (id = LIST): PriceList => bodyOf('priceList', id);
 const part = (name: RegExp | string) => within(screen.getByRole('region', { name }));
 
 /** The example's list with its shirts under a cap, issued once. */
 async function issued(): Promise<void> {
-  await enter(<PriceListRoom listId={LIST} />);
+  await enter(<PriceListScreen listId={LIST} />);
   await userEvent.click(screen.getByRole('button', { name: 'Sell it under a cap' }));
   await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
 }
@@ -58,19 +58,19 @@ async function shirtInL(value: number): Promise<void> {
     ),
   });
   await act(async () => {
-    roomStore().actions.edit('Shirt', [{ do: 'change', kind: 'blank', id: 'white-shirt', to }]);
+    screenStore().actions.edit('Shirt', [{ do: 'change', kind: 'blank', id: 'white-shirt', to }]);
   });
 }
 
 describe('the room of price lists', () => {
   it('has one list of the example on a first visit, not issued yet', async () => {
-    await enter(<PriceListsRoom />);
+    await enter(<PriceListsScreen />);
     expect(idsOf('priceList')).toEqual([LIST]);
     expect(screen.getByRole('listitem')).toHaveTextContent('not issued yet');
   });
 
   it('begins an empty list and opens it; removing it can be taken back', async () => {
-    await enter(<PriceListsRoom />);
+    await enter(<PriceListsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'New price list' }));
     const id = push.mock.lastCall?.[0].replace('/price-lists/', '') ?? '';
     expect(list(id)).toMatchObject({ items: [], versions: [], paper: 'letter' });
@@ -81,29 +81,29 @@ describe('the room of price lists', () => {
   });
 
   it('shows a list that cannot be read with its reason, and keeps it', async () => {
-    await roomStore().open();
+    await screenStore().open();
     const { version } = documentRegistry.priceList;
     const body = { name: 'Old list', versions: 'lost' };
     await damage({ id: 'broken', kind: 'priceList', version, revision: 1, updatedAt: 1, body });
-    leaveRooms();
-    await enter(<PriceListsRoom />);
+    leaveScreens();
+    await enter(<PriceListsScreen />);
     expect(screen.getByText(/A price list “Old list” cannot be read\. It stays kept/)).toBeVisible();
     cleanup();
-    await enter(<PriceListRoom listId="broken" />);
+    await enter(<PriceListScreen listId="broken" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This price list cannot be read');
-    const { backup } = await roomStore().actions.exportWithFiles();
+    const { backup } = await screenStore().actions.exportWithFiles();
     expect(backup.unreadable).toContainEqual(expect.objectContaining({ id: 'broken', body }));
   });
 
   it('says calmly that a list is not here', async () => {
-    await enter(<PriceListRoom listId="gone" />);
+    await enter(<PriceListScreen listId="gone" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This price list is not here');
   });
 });
 
 describe('a list that is drafted', () => {
   it('is refused while more pieces cost less; one tap cures it and is one step to undo', async () => {
-    await enter(<PriceListRoom listId={LIST} />);
+    await enter(<PriceListScreen listId={LIST} />);
     expect(screen.getByText(/6 pieces would cost less than 5/)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
     expect(list().versions).toEqual([]);
@@ -116,7 +116,7 @@ describe('a list that is drafted', () => {
   });
 
   it('cannot be issued without an item', async () => {
-    await enter(<PriceListRoom listId={LIST} />);
+    await enter(<PriceListScreen listId={LIST} />);
     await userEvent.click(screen.getByRole('button', { name: /^Take off/ }));
     expect(list().items).toEqual([]);
     await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
@@ -125,7 +125,7 @@ describe('a list that is drafted', () => {
   });
 
   it('takes up lines of other jobs, and says of one that was removed that it is gone', async () => {
-    await enter(<PriceListRoom listId={LIST} />);
+    await enter(<PriceListScreen listId={LIST} />);
     await userEvent.selectOptions(
       screen.getByLabelText('A line of a job'),
       screen.getByRole('option', { name: /^Fern mug/ }),
@@ -133,13 +133,13 @@ describe('a list that is drafted', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Add it' }));
     expect(list().items.map(({ jobId }) => jobId)).toEqual(['club-order', 'fair-mugs']);
     await act(async () => {
-      roomStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]);
+      screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]);
     });
     expect(screen.getByText(/is no longer here/)).toBeVisible();
   });
 
   it('takes an own amount of a charge, typed as one step, and the suggestion again where it is emptied', async () => {
-    await enter(<PriceListRoom listId={LIST} />);
+    await enter(<PriceListScreen listId={LIST} />);
     await userEvent.click(screen.getByText('Named beside it'));
     const field = screen.getByRole('textbox', { name: 'Least order' });
     await userEvent.type(field, '120');
@@ -149,7 +149,7 @@ describe('a list that is drafted', () => {
   });
 
   it('undoes words on the paper as they were typed: as one step', async () => {
-    await enter(<PriceListRoom listId={LIST} />);
+    await enter(<PriceListScreen listId={LIST} />);
     await userEvent.type(screen.getByRole('textbox', { name: 'Your shop and how to reach it' }), 'Alex');
     expect(list().from).toBe('Alex');
     await undo();
@@ -157,7 +157,7 @@ describe('a list that is drafted', () => {
   });
 
   it('keeps a name that is too long as it was typed, says so, and holds the last good one', async () => {
-    await enter(<PriceListRoom listId={LIST} />);
+    await enter(<PriceListScreen listId={LIST} />);
     const before = list().name;
     await userEvent.click(screen.getByRole('button', { name: before }));
     const field = screen.getByRole('textbox', { name: 'Name of the price list' });
@@ -178,9 +178,9 @@ describe('a list that went out', () => {
     await shirtInL(9);
     expect(list().versions).toEqual([version]);
     cleanup();
-    await roomStore().flush();
-    leaveRooms();
-    await enter(<PriceListRoom listId={LIST} />);
+    await screenStore().flush();
+    leaveScreens();
+    await enter(<PriceListScreen listId={LIST} />);
     expect(list().versions).toEqual([version]);
     expect(screen.getByRole('article', { name: 'Price list, version 1' })).toBeVisible();
   });
@@ -200,7 +200,7 @@ describe('a list that went out', () => {
     await issued();
     await shirtInL(9);
     cleanup();
-    await enter(<PriceListsRoom />);
+    await enter(<PriceListsScreen />);
     expect(screen.getByRole('listitem')).toHaveTextContent(/prices no longer hold/);
   });
 
@@ -214,12 +214,12 @@ describe('a list that went out', () => {
   it('goes into a copy of everything and comes back from it', async () => {
     await issued();
     const before = list();
-    const { backup } = await roomStore().actions.exportWithFiles();
+    const { backup } = await screenStore().actions.exportWithFiles();
     await act(async () => {
-      roomStore().actions.edit('Remove', [{ do: 'delete', kind: 'priceList', id: LIST }]);
+      screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'priceList', id: LIST }]);
     });
     const outcome = await act(() =>
-      roomStore().actions.importAll('Copy', JSON.parse(JSON.stringify(backup))),
+      screenStore().actions.importAll('Copy', JSON.parse(JSON.stringify(backup))),
     );
     expect(outcome).toEqual({ state: 'replaced' });
     expect(list()).toEqual(before);

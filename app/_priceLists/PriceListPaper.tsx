@@ -1,6 +1,6 @@
 import { classes } from '@/app/_controls/classes';
 import { breakWords } from '@/app/_words/docket/breakWords';
-import { type Speaker, speakerOf, type TextContext } from '@/app/_words/formatter';
+import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import {
   chargesOnPaper,
   type MoneyOf,
@@ -11,11 +11,11 @@ import {
   taxOnPaper,
 } from '@/app/_words/priceLists/paperWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import type { ListVersion } from '@/shared/schemas/priceList';
-import styles from './ListPaper.module.css';
+import type { PriceListVersion } from '@/shared/schemas/priceList';
+import styles from './PriceListPaper.module.css';
 
-type ListPaperProps = Readonly<{
-  version: ListVersion;
+type PriceListPaperProps = Readonly<{
+  version: PriceListVersion;
   /** True for what nobody has issued yet; it says so on the paper too. */
   isDraft: boolean;
   /** Names the page it is printed on; null while another part of the screen is printed. */
@@ -24,8 +24,8 @@ type ListPaperProps = Readonly<{
 }>;
 
 /** What the customer gets: items, prices and terms; no cost, no margin, no note of the maker. */
-export function ListPaper({ version, isDraft, size, context }: ListPaperProps) {
-  const speak = speakerOf(context);
+export function PriceListPaper({ version, isDraft, size, context }: PriceListPaperProps) {
+  const formatter = formatterFor(context);
   const money = moneyOf(version.currency, usableLocale(context.locale));
   const charges = chargesOnPaper(version);
   return (
@@ -39,14 +39,14 @@ export function ListPaper({ version, isDraft, size, context }: ListPaperProps) {
           <p className={styles.dates}>
             {isDraft
               ? 'Draft, not issued yet'
-              : `Version ${version.number}, issued ${speak.day(version.issuedOn)}, valid until ${speak.day(version.validUntil)}`}
+              : `Version ${version.number}, issued ${formatter.day(version.issuedOn)}, valid until ${formatter.day(version.validUntil)}`}
           </p>
         </div>
         {version.from !== '' && <p className={styles.from}>{version.from}</p>}
       </header>
       {version.notes !== '' && <p className={styles.notes}>{version.notes}</p>}
       {version.items.map((item) => (
-        <PaperItem key={item.id} item={item} money={money} speak={speak} />
+        <PaperItem key={item.id} item={item} money={money} formatter={formatter} />
       ))}
       {charges.length > 0 && (
         <section className={styles.charges}>
@@ -73,9 +73,13 @@ export function ListPaper({ version, isDraft, size, context }: ListPaperProps) {
 
 // Helpers
 
-type PaperItemProps = Readonly<{ item: ListVersion['items'][number]; money: MoneyOf; speak: Speaker }>;
+type PaperItemProps = Readonly<{
+  item: PriceListVersion['items'][number];
+  money: MoneyOf;
+  formatter: Formatter;
+}>;
 
-function PaperItem({ item, money, speak }: PaperItemProps) {
+function PaperItem({ item, money, formatter }: PaperItemProps) {
   const { largestPrint, breaks, tariff } = item;
   const rule = ruleOnPaper[item.selling];
   return (
@@ -84,7 +88,7 @@ function PaperItem({ item, money, speak }: PaperItemProps) {
         <h3 className={styles.name}>{item.name}</h3>
         <p className={styles.says}>
           {item.says}
-          {largestPrint !== null && `, up to ${speak.size(largestPrint.widthMm, largestPrint.heightMm)}`}
+          {largestPrint !== null && `, up to ${formatter.size(largestPrint.widthMm, largestPrint.heightMm)}`}
         </p>
         <p className={styles.says}>
           {item.sizes.length === 1 ? 'Size' : 'Sizes'} {sizesOnPaper(item, money)}

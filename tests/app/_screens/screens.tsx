@@ -1,28 +1,28 @@
 import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
 import { today } from '@/app/_clock/useToday';
-import { MakerMeasures, type Measures } from '@/app/_fields/measures';
+import { type Measures, MeasuresContext } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
+import type { Backend } from '@/app/_store/backend';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import type { Shelf } from '@/app/_store/database';
-import type { ShelfOpening } from '@/app/_store/deviceDatabase';
+import type { BackendOpening } from '@/app/_store/deviceBackend';
 import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
 import type { DocumentStore } from '@/app/_store/documentStore';
-import { memoryShelf } from '@/app/_store/memoryDatabase';
+import { memoryBackend } from '@/app/_store/memoryBackend';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { addWorkingDays } from '@/shared/days';
 
 let store: DocumentStore<DocumentBodies> | null = null;
-let shelf: Shelf = memoryShelf();
+let backend: Backend = memoryBackend();
 
 /** Stands in for the documents of the tab: the real store on a shelf in memory, filled as on a first visit. */
-export function roomStore(): DocumentStore<DocumentBodies> {
+export function screenStore(): DocumentStore<DocumentBodies> {
   const day = today();
   store ??= createDocumentStore<DocumentBodies>({
     registry: documentRegistry,
     tab: 'here',
     now: () => Date.now(),
-    openShelf: async (): Promise<ShelfOpening> => opening.failure ?? { state: 'open', shelf },
+    openBackend: async (): Promise<BackendOpening> => opening.failure ?? { state: 'open', backend },
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
     examples: { label: 'Examples', load: async () => exampleDocuments(day, addWorkingDays(day, 12)) },
@@ -31,17 +31,17 @@ export function roomStore(): DocumentStore<DocumentBodies> {
 }
 
 /** Leaves the page and keeps what is on the shelf, as a reload does. */
-export function leaveRooms(): void {
+export function leaveScreens(): void {
   store?.close();
   store = null;
 }
 
 /** Set to make the device's store fail to open. */
-export const opening: { failure: ShelfOpening | null } = { failure: null };
+export const opening: { failure: BackendOpening | null } = { failure: null };
 
-export function clearRooms(): void {
-  leaveRooms();
-  shelf = memoryShelf();
+export function clearScreens(): void {
+  leaveScreens();
+  backend = memoryBackend();
   opening.failure = null;
   localStorage.clear();
   sessionStorage.clear();
@@ -50,7 +50,7 @@ export function clearRooms(): void {
 
 /** Puts a record on the shelf past the app, as damage would. */
 export const damage = (row: Readonly<Record<string, unknown>>): Promise<void> =>
-  shelf.transact('write', async (tx) => tx.put('documents', [row]));
+  backend.transact('write', async (tx) => tx.put('documents', [row]));
 
 const measures: Measures = {
   units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },
@@ -61,7 +61,7 @@ const measures: Measures = {
 export async function enter(room: ReactElement): Promise<void> {
   render(
     <NumberLocale value="en-US">
-      <MakerMeasures value={measures}>{room}</MakerMeasures>
+      <MeasuresContext value={measures}>{room}</MeasuresContext>
     </NumberLocale>,
   );
   await screen.findByRole('heading', { level: 1 });
@@ -69,7 +69,7 @@ export async function enter(room: ReactElement): Promise<void> {
 
 /** The body of a document as the store shows it. */
 export function bodyOf<Kind extends keyof DocumentBodies>(kind: Kind, id: string): DocumentBodies[Kind] {
-  const found = roomStore()
+  const found = screenStore()
     .getState()
     .documents.find((document) => document.kind === kind && document.id === id);
   if (found === undefined) throw new Error(`there is no ${kind} ${id}`);
@@ -78,9 +78,9 @@ export function bodyOf<Kind extends keyof DocumentBodies>(kind: Kind, id: string
 
 /** Ids of all documents of a kind. */
 export const idsOf = (kind: keyof DocumentBodies): readonly string[] =>
-  roomStore()
+  screenStore()
     .getState()
     .documents.filter((document) => document.kind === kind)
     .map(({ id }) => id);
 
-export const undo = (): Promise<unknown> => act(() => roomStore().actions.undo());
+export const undo = (): Promise<unknown> => act(() => screenStore().actions.undo());

@@ -1,6 +1,6 @@
 import { Dexie, type Transaction } from 'dexie';
-import { type Shelf, type ShelfTx, shelfTables } from './database';
-import { type NotKeptWhy, whyNotKept } from './saveFailure';
+import { type Backend, type BackendTx, backendTables } from './backend';
+import { type SaveFailure, saveFailureOf } from './saveFailure';
 import { storeVersion } from './storeVersion';
 
 /** What the browser offers; asked for late, because merely naming it can throw where it is forbidden. */
@@ -9,30 +9,30 @@ export type DeviceDatabase = {
   readonly IDBKeyRange: typeof IDBKeyRange | undefined;
 };
 
-export type ShelfOpening =
-  | { readonly state: 'open'; readonly shelf: Shelf }
+export type BackendOpening =
+  | { readonly state: 'open'; readonly backend: Backend }
   /** Nothing can be kept on this device; the app still works in memory. */
   | { readonly state: 'unavailable'; readonly why: 'noStorage' | 'storageForbidden' }
   /** There may be documents in the store, so nothing else may stand in for it. */
   | { readonly state: 'failed'; readonly why: 'newerStore' | 'diskFull' | 'cannotOpen' };
 
-export type DeviceShelfOptions = {
+export type DeviceBackendOptions = {
   readonly name: string;
   readonly database: () => DeviceDatabase;
   /** The store is not to be had yet; most likely another tab still holds an older version of it. */
   readonly onWaiting: () => void;
   /** The store was closed from outside. */
-  readonly onClosed: (why: Extract<NotKeptWhy, 'newerTabOpen' | 'connectionLost'>) => void;
+  readonly onClosed: (why: Extract<SaveFailure, 'newerTabOpen' | 'connectionLost'>) => void;
   /** Tables by version; a later build adds a version and changes none that was shipped. */
-  readonly versions?: ShelfVersions;
+  readonly versions?: BackendVersions;
 };
-export type ShelfVersions = readonly {
+export type BackendVersions = readonly {
   readonly version: number;
   readonly tables: Readonly<Record<string, string>>;
 }[];
 
-const { files, ...firstTables } = shelfTables;
-const shippedVersions: ShelfVersions = [
+const { files, ...firstTables } = backendTables;
+const shippedVersions: BackendVersions = [
   { version: 1, tables: firstTables },
   { version: 2, tables: { files } },
 ];
@@ -41,7 +41,7 @@ const shippedVersions: ShelfVersions = [
 const PATIENCE_MS = 4000;
 
 /** Opens the device's store, never in an older version than it has and never without telling why it waits. */
-export const openDeviceShelf = async (options: DeviceShelfOptions): Promise<ShelfOpening> => {
+export const openDeviceBackend = async (options: DeviceBackendOptions): Promise<BackendOpening> => {
   const impatience = setTimeout(options.onWaiting, PATIENCE_MS);
   try {
     const { indexedDB, IDBKeyRange } = options.database();
@@ -61,7 +61,7 @@ export const openDeviceShelf = async (options: DeviceShelfOptions): Promise<Shel
     };
     const db = connect('relaxed');
     await db.open();
-    return { state: 'open', shelf: shelfOn(db, () => connect('strict')) };
+    return { state: 'open', backend: backendOn(db, () => connect('strict')) };
   } catch (error) {
     return openingFailure(error);
   } finally {
@@ -71,7 +71,7 @@ export const openDeviceShelf = async (options: DeviceShelfOptions): Promise<Shel
 
 type Durability = 'relaxed' | 'strict';
 
-const newerStore: ShelfOpening = { state: 'failed', why: 'newerStore' };
+const newerStore: BackendOpening = { state: 'failed', why: 'newerStore' };
 /** Dexie multiplies its versions by ten for the browser's own number. */
 const DEXIE_FACTOR = 10;
 
@@ -90,7 +90,7 @@ const refuseNewer = (db: Dexie, newest: number): void => {
 Dexie.debug = false;
 
 const connection = (
-  { name, onWaiting, onClosed }: DeviceShelfOptions,
+  { name, onWaiting, onClosed }: DeviceBackendOptions,
   database: { readonly indexedDB: IDBFactory; readonly IDBKeyRange: typeof IDBKeyRange },
   durability: Durability,
 ): Dexie => {
@@ -109,9 +109,9 @@ const connection = (
   return db;
 };
 
-const shelfOn = (db: Dexie, connectStrict: () => Dexie): Shelf => {
-  const tables = Object.keys(shelfTables);
-  const txOf = (from: Dexie): ShelfTx => ({
+const backendOn = (db: Dexie, connectStrict: () => Dexie): Backend => {
+  const tables = Object.keys(backendTables);
+  const txOf = (from: Dexie): BackendTx => ({
     get: (table, keys) => from.table(table).bulkGet([...keys]),
     all: (table) => from.table(table).toArray(),
     keys: (table) => from.table(table).toCollection().primaryKeys(),
@@ -122,7 +122,11 @@ const shelfOn = (db: Dexie, connectStrict: () => Dexie): Shelf => {
         .then(() => undefined),
     drop: (table, keys) => from.table(table).bulkDelete([...keys]),
   });
-  const within = async <Outcome>(from: Dexie, mode: 'r' | 'rw', work: (tx: ShelfTx) => Promise<Outcome>) => {
+  const within = async <Outcome>(
+    from: Dexie,
+    mode: 'r' | 'rw',
+    work: (tx: BackendTx) => Promise<Outcome>,
+  ) => {
     let transaction: Transaction | undefined;
     try {
       return await from.transaction(mode, tables, (opened) => {
@@ -161,8 +165,8 @@ class FailedTransactionError extends Error {
   }
 }
 
-const openingFailure = (error: unknown): ShelfOpening => {
-  const why = whyNotKept(error);
+const openingFailure = (error: unknown): BackendOpening => {
+  const why = saveFailureOf(error);
   if (why === 'newerStore') return newerStore;
   if (why === 'noStorage' || why === 'storageForbidden') return { state: 'unavailable', why };
   // Firefox answers so where history is never kept.

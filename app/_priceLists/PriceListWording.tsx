@@ -3,16 +3,16 @@
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
-import type { ReadyMaker } from '@/app/_keeping/WithWorkspace';
-import type { PriceListDocument } from '@/shared/schemas/priceList';
-import styles from './Lists.module.css';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { PriceList } from '@/shared/schemas/priceList';
+import styles from './PriceLists.module.css';
 
-type ListWordingProps = Readonly<{ id: string; list: PriceListDocument; maker: ReadyMaker }>;
+type PriceListWordingProps = Readonly<{ id: string; list: PriceList; workspace: ReadyWorkspace }>;
 
 /** The words around the prices, and how long they are to hold. */
-export function ListWording({ id, list, maker }: ListWordingProps) {
-  const set = (label: string, field: keyof PriceListDocument, value: string | number) =>
-    maker.setField({ kind: 'priceList', id }, label, [field], value);
+export function PriceListWording({ id, list, workspace }: PriceListWordingProps) {
+  const set = (label: string, field: keyof PriceList, value: string | number) =>
+    workspace.setField({ kind: 'priceList', id }, label, [field], value);
   return (
     <>
       <h3 className={styles.sub}>Words on the paper</h3>

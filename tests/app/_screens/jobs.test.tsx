@@ -4,24 +4,24 @@ import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { FrontDoor } from '@/app/_jobs/FrontDoor';
-import { JobRoom } from '@/app/_jobs/JobScreen';
-import { JobsRoom } from '@/app/_jobs/JobsScreen';
-import { bodyOf, clearRooms, damage, enter, idsOf, leaveRooms, opening, roomStore } from './rooms';
+import { JobScreen } from '@/app/_jobs/JobScreen';
+import { JobsScreen } from '@/app/_jobs/JobsScreen';
+import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, opening, screenStore } from './screens';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
 vi.mock('@/app/_docket/screen/JobDocket', () => ({
-  Docket: ({ jobId }: { jobId: string }) => <h1>Docket of {jobId}</h1>,
+  JobDocket: ({ jobId }: { jobId: string }) => <h1>Docket of {jobId}</h1>,
 }));
 vi.mock('@/app/_store/appDocuments', async () => {
-  const { roomStore: appDocuments } = await import('./rooms');
+  const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
 
 beforeEach(() => push.mockClear());
 afterEach(() => {
   cleanup();
-  clearRooms();
+  clearScreens();
 });
 
 /** The id a pushed address names. */
@@ -36,7 +36,7 @@ describe('FrontDoor', () => {
   });
 
   it('shows the job last looked at after that', async () => {
-    await enter(<JobRoom jobId="fair-mugs" />);
+    await enter(<JobScreen jobId="fair-mugs" />);
     cleanup();
     await enter(<FrontDoor />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
@@ -51,7 +51,7 @@ describe('FrontDoor', () => {
 
 describe('JobRoom', () => {
   it('says calmly that a job is not here, and leads to those that are', async () => {
-    await enter(<JobRoom jobId="gone" />);
+    await enter(<JobScreen jobId="gone" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This job is not here');
     expect(screen.getByRole('link', { name: 'To the jobs' })).toHaveAttribute('href', '/jobs');
   });
@@ -59,7 +59,7 @@ describe('JobRoom', () => {
 
 describe('JobsRoom', () => {
   it('lists each job with its pieces, its day and its prices', async () => {
-    await enter(<JobsRoom />);
+    await enter(<JobsScreen />);
     const [first] = screen.getAllByRole('listitem');
     expect(first).toHaveTextContent('Ramblers Club shirts');
     expect(first).toHaveTextContent('37 pieces');
@@ -68,7 +68,7 @@ describe('JobsRoom', () => {
   });
 
   it('begins a job on what was printed last, with quantities still to fill, and opens it', async () => {
-    await enter(<JobsRoom />);
+    await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'New job' }));
     const job = bodyOf('job', pushed());
     expect(job).toMatchObject({ name: 'New job', printerId: 'desk-printer', sheetId: 'letter' });
@@ -77,7 +77,7 @@ describe('JobsRoom', () => {
   });
 
   it('copies a job under a name of its own, and opens the copy', async () => {
-    await enter(<JobsRoom />);
+    await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'Copy Ramblers Club shirts' }));
     expect(bodyOf('job', pushed())).toEqual({
       ...bodyOf('job', 'club-order'),
@@ -86,7 +86,7 @@ describe('JobsRoom', () => {
   });
 
   it('removes a job and brings it back by the button that takes the focus', async () => {
-    await enter(<JobsRoom />);
+    await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'Remove Spring Fair mugs' }));
     expect(idsOf('job')).not.toContain('fair-mugs');
     expect(screen.getByRole('status')).toHaveFocus();
@@ -96,10 +96,10 @@ describe('JobsRoom', () => {
   });
 
   it('shows a record that cannot be read, with its reason, and keeps it', async () => {
-    await roomStore().open();
+    await screenStore().open();
     await damage({ id: 'broken' });
-    leaveRooms();
-    await enter(<JobsRoom />);
+    leaveScreens();
+    await enter(<JobsScreen />);
     expect(screen.getByRole('heading', { name: 'Kept, but not readable' })).toBeVisible();
     expect(screen.getByText(/“broken” cannot be read\. It stays kept as it is\./)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
@@ -107,7 +107,7 @@ describe('JobsRoom', () => {
 
   it('says why nothing can be opened, and tries again', async () => {
     opening.failure = { state: 'failed', why: 'cannotOpen' };
-    await enter(<JobsRoom />);
+    await enter(<JobsScreen />);
     expect(screen.getByRole('alert')).toHaveTextContent('Nothing is lost: close other tabs of this page');
     opening.failure = null;
     await userEvent.click(screen.getByRole('button', { name: 'Try again' }));

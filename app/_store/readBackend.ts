@@ -3,11 +3,11 @@ import type { Registry } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { readSteps, type Step } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
-import type { ShelfTx } from './database';
-import type { Held } from './tabState';
+import type { BackendTx } from './backend';
+import type { TabState } from './tabState';
 
 /** What was found in the store. */
-export type ShelfReading = {
+export type BackendReading = {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly UnreadableRecord[];
   readonly aside: readonly UnreadableRecord[];
@@ -15,11 +15,11 @@ export type ShelfReading = {
 };
 
 /** Reads documents and history, every record through its schema; all documents where no ids are given. */
-export const readShelf = async (
-  tx: ShelfTx,
+export const readBackend = async (
+  tx: BackendTx,
   registry: Registry,
   ids: readonly string[] | null,
-): Promise<ShelfReading> => {
+): Promise<BackendReading> => {
   const rows = ids === null ? await tx.all('documents') : await tx.get('documents', ids);
   const steps = readSteps(await tx.all('steps'));
   const aside = await tx.all('aside');
@@ -34,15 +34,15 @@ export const readShelf = async (
 
 /** Takes a reading into what the tab holds. A slow read may be older than what is held by now: newer stays. */
 export const absorb = (
-  held: Held,
+  tabState: TabState,
   {
     documents,
     unreadable,
     ...rest
-  }: Partial<Omit<ShelfReading, 'documents'>> & Pick<ShelfReading, 'documents'>,
-): Pick<Held, 'documents' | 'unreadable' | 'aside' | 'steps'> => {
-  const all = new Map(held.documents);
-  const lost = new Map(held.unreadable);
+  }: Partial<Omit<BackendReading, 'documents'>> & Pick<BackendReading, 'documents'>,
+): Pick<TabState, 'documents' | 'unreadable' | 'aside' | 'steps'> => {
+  const all = new Map(tabState.documents);
+  const lost = new Map(tabState.unreadable);
   for (const document of documents) {
     if ((all.get(document.id)?.revision ?? 0) < document.revision) all.set(document.id, document);
     lost.delete(document.id);
@@ -54,8 +54,8 @@ export const absorb = (
   return {
     documents: all,
     unreadable: lost,
-    aside: rest.aside ?? held.aside,
-    steps: rest.steps ?? held.steps,
+    aside: rest.aside ?? tabState.aside,
+    steps: rest.steps ?? tabState.steps,
   };
 };
 

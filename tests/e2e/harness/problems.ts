@@ -31,18 +31,18 @@ export async function watchContext(context: BrowserContext, baseUrl: string): Pr
  * Says that a trouble belongs to the test, such as the browser's remark on a 404 page. Fails when there was no
  * such trouble.
  */
-export async function expectTrouble(pattern: RegExp): Promise<void> {
+export async function expectProblem(pattern: RegExp): Promise<void> {
   // Events arrive a moment after what caused them.
   const isThere = async () => {
     await noteOutside();
-    return noted.some((trouble) => pattern.test(trouble));
+    return noted.some((problem) => pattern.test(problem));
   };
   await expect.poll(isThere, { message: `${pattern}` }).toBe(true);
-  noted = noted.filter((trouble) => !pattern.test(trouble));
+  noted = noted.filter((problem) => !pattern.test(problem));
 }
 
 /** Fails when anything went wrong since the last call. */
-export async function expectNoTrouble(): Promise<void> {
+export async function expectNoProblem(): Promise<void> {
   await noteOutside();
   const found = noted;
   noted = [];

@@ -1,11 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { issueList } from '@/lib/priceLists/issueList';
-import type { ListItem, PriceListDocument } from '@/shared/schemas/priceList';
+import { issuePriceList } from '@/lib/priceLists/issuePriceList';
+import type { PriceList, PriceListItem } from '@/shared/schemas/priceList';
 import { anItem, aVersion } from './aVersion';
 
-const item: ListItem = { id: 'shirts', jobId: 'club-order', lineId: 'shirts', charges: [], ownAmounts: [] };
+const item: PriceListItem = {
+  id: 'shirts',
+  jobId: 'club-order',
+  lineId: 'shirts',
+  charges: [],
+  ownAmounts: [],
+};
 
-const list = (fields: Partial<PriceListDocument> = {}): PriceListDocument => ({
+const list = (fields: Partial<PriceList> = {}): PriceList => ({
   name: 'Shirts for clubs',
   from: 'Alex Placeholder',
   notes: 'White shirts',
@@ -18,8 +24,8 @@ const list = (fields: Partial<PriceListDocument> = {}): PriceListDocument => ({
 });
 
 const frozen = (taxMode: 'added' | 'inside' = 'added') => ({ kind: 'frozen', taxMode, item: anItem() });
-const issue = (of: PriceListDocument, ...outcomes: readonly { readonly kind: string }[]) =>
-  issueList(of, outcomes, 'USD', '2026-11-25');
+const issue = (of: PriceList, ...outcomes: readonly { readonly kind: string }[]) =>
+  issuePriceList(of, outcomes, 'USD', '2026-11-25');
 
 describe('a draft that is issued', () => {
   it('keeps its words, prices, day and validity as version 1', () => {

@@ -5,31 +5,31 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { today } from '@/app/_clock/useToday';
 import { KeepCopy } from '@/app/_keeping/KeepCopy';
-import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
-import { bodyOf, clearRooms, damage, enter, idsOf, leaveRooms, roomStore, undo } from './rooms';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, content: unknown) => void>());
 vi.mock('@/app/_keeping/saveFile', () => ({ saveFile: saved }));
 vi.mock('@/app/_store/appDocuments', async () => {
-  const { roomStore: appDocuments } = await import('./rooms');
+  const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
 
 beforeEach(() => saved.mockClear());
 afterEach(() => {
   cleanup();
-  clearRooms();
+  clearScreens();
 });
 
 const room = (
-  <WithWorkshop>
-    {(maker) => (
+  <WithWorkspace>
+    {(workspace) => (
       <>
         <h1>Copies</h1>
-        <KeepCopy maker={maker} level={2} />
+        <KeepCopy workspace={workspace} level={2} />
       </>
     )}
-  </WithWorkshop>
+  </WithWorkspace>
 );
 
 const choose = (text: string) =>
@@ -44,7 +44,7 @@ describe('KeepCopy', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Save everything as a file' }));
     const [name, content] = saved.mock.lastCall ?? [];
     expect(name).toBe(`pressminute-${today()}.json`);
-    roomStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]);
+    screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]);
     await choose(JSON.stringify(content));
     await userEvent.click(await screen.findByRole('button', { name: 'Bring it back' }));
     expect(await screen.findByText(/“copy.json” is back\. Undo brings what was here before\./)).toBeVisible();
@@ -70,7 +70,7 @@ describe('KeepCopy', () => {
 
   it('names the record of a copy that cannot be read', async () => {
     await enter(room);
-    const copy = roomStore().actions.exportAll();
+    const copy = screenStore().actions.exportAll();
     const documents = copy.documents.map((document) =>
       document.id === 'fair-mugs' ? { ...document, body: { name: '' } } : document,
     );
@@ -83,8 +83,8 @@ describe('KeepCopy', () => {
 
 describe('a workshop whose record cannot be read', () => {
   it('is kept, can be saved as it is, and leaves room for a copy', async () => {
-    await roomStore().open();
-    const { revision } = roomStore()
+    await screenStore().open();
+    const { revision } = screenStore()
       .getState()
       .documents.find(({ id }) => id === 'workshop') ?? { revision: 1 };
     await damage({
@@ -95,7 +95,7 @@ describe('a workshop whose record cannot be read', () => {
       updatedAt: 1,
       body: {},
     });
-    leaveRooms();
+    leaveScreens();
     await enter(room);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Your workshop cannot be read');
     await userEvent.click(screen.getByRole('button', { name: 'Save it as a file' }));

@@ -3,19 +3,19 @@
 import Link from 'next/link';
 import { useMemo } from 'react';
 import { FindingRow } from '@/app/_controls/FindingRow';
-import { useMaker } from '@/app/_documents/useWorkspace';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
-import { speakerOf } from '@/app/_words/formatter';
+import { formatterFor } from '@/app/_words/formatter';
 import type { JobInput } from '@/shared/schemas/request';
-import styles from './Lists.module.css';
+import styles from './PriceLists.module.css';
 
-type JobOnListsProps = Readonly<{ jobId: string; input: JobInput }>;
+type JobOnPriceListsProps = Readonly<{ jobId: string; input: JobInput }>;
 
 /** On a job's docket: the price lists that went out with it and whose prices no longer hold. */
-export function JobOnLists({ jobId, input }: JobOnListsProps) {
-  const { lists } = useMaker();
-  const speak = speakerOf(useTextContext());
+export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
+  const { lists } = useWorkspace();
+  const formatter = formatterFor(useTextContext());
   const asks = useMemo(
     () =>
       lists.flatMap(({ id, list }): readonly StudyAsk<'compareItem'>[] => {
@@ -51,7 +51,7 @@ export function JobOnLists({ jobId, input }: JobOnListsProps) {
           severity="note"
           sentence={
             <>
-              {speak.count(count, 'price')} of version {number} of{' '}
+              {formatter.count(count, 'price')} of version {number} of{' '}
               <Link href={`/price-lists/${id}`}>{name}</Link> no longer {count === 1 ? 'holds' : 'hold'}.
             </>
           }

@@ -3,14 +3,14 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { Docket } from '@/app/_controls/Card';
-import { DocketSection } from '@/app/_controls/CardSection';
+import { Card } from '@/app/_controls/Card';
+import { CardSection } from '@/app/_controls/CardSection';
 import type { Family } from '@/app/_controls/FamilyMark';
 import { FamilyMark } from '@/app/_controls/FamilyMark';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { HeatFigure } from '@/app/_controls/HeatFigure';
 import type { Severity } from '@/app/_controls/SeverityShape';
-import { PricePlate } from '@/app/_docket/head/PriceBar';
+import { PriceBar } from '@/app/_docket/head/PriceBar';
 
 afterEach(cleanup);
 
@@ -86,11 +86,11 @@ describe('FamilyMark', () => {
 describe('DocketSection', () => {
   it('is a region named by its heading, the numeral being for the eye', () => {
     render(
-      <Docket>
-        <DocketSection numeral={2} heading="Checks" line="before any sum is made" id="checks">
+      <Card>
+        <CardSection numeral={2} heading="Checks" line="before any sum is made" id="checks">
           all clear
-        </DocketSection>
-      </Docket>,
+        </CardSection>
+      </Card>,
     );
     expect(screen.getByRole('region', { name: 'Checks' })).toHaveTextContent('before any sum is made');
     expect(screen.getByRole('heading', { level: 2 })).toHaveTextContent(/^Checks$/);
@@ -107,9 +107,9 @@ describe('PricePlate', () => {
       underPay: '7 h 32 min',
     };
     render(
-      <PricePlate {...figures} underPrice="margin 40.5 %" stale="last good price">
+      <PriceBar {...figures} underPrice="margin 40.5 %" stale="last good price">
         ruler
-      </PricePlate>,
+      </PriceBar>,
     );
     expect(screen.getByRole('region', { name: 'Price' })).toHaveTextContent('last good price');
     expect(screen.queryByText('margin 40.5 %')).not.toBeInTheDocument();

@@ -4,14 +4,14 @@ import { cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { today } from '@/app/_clock/useToday';
-import { WithWorkshop } from '@/app/_keeping/WithWorkspace';
-import { WorkshopRoom } from '@/app/_workshop/WorkshopScreen';
-import { workshopDesk } from '@/app/_workshop/workshopForm';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { WorkshopScreen } from '@/app/_workshop/WorkshopScreen';
+import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
-import { bodyOf, clearRooms, enter, roomStore, undo } from './rooms';
+import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
-  const { roomStore: appDocuments } = await import('./rooms');
+  const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
 
@@ -20,20 +20,20 @@ vi.setConfig({ testTimeout: 20_000 });
 
 afterEach(() => {
   cleanup();
-  clearRooms();
+  clearScreens();
 });
 
 /** One part of the workshop on its own: the whole of it is long to search through. */
 const part = (id: string) =>
   enter(
-    <WithWorkshop>
-      {(maker) => (
+    <WithWorkspace>
+      {(workspace) => (
         <>
           <h1>One part</h1>
-          {workshopSections.find((section) => section.id === id)?.body(workshopDesk(maker))}
+          {workshopSections.find((section) => section.id === id)?.body(workshopFields(workspace))}
         </>
       )}
-    </WithWorkshop>,
+    </WithWorkspace>,
   );
 
 const workshop = () => bodyOf('workshop', 'workshop');
@@ -45,7 +45,7 @@ async function retype(name: string | RegExp, text: string) {
 
 describe('the rates of the workshop', () => {
   it('stand under their groups with their marks, and say what they change', async () => {
-    await enter(<WorkshopRoom />);
+    await enter(<WorkshopScreen />);
     const ink = screen.getByRole('region', { name: 'Ink' });
     expect(within(ink).getByRole('textbox', { name: 'Ink lost while printing' })).toHaveValue('10');
     expect(within(ink).getAllByText('typical')).toHaveLength(3);
@@ -57,7 +57,7 @@ describe('the rates of the workshop', () => {
     await part('ink');
     await retype('Ink lost while printing', '12.5');
     expect(workshop().rates.inkLoss).toEqual({ value: 0.125, unit: 'share', date: today(), origin: 'yours' });
-    expect(roomStore().getState().undoLabel).toBe('Ink lost while printing');
+    expect(screenStore().getState().undoLabel).toBe('Ink lost while printing');
     await undo();
     expect(workshop().rates.inkLoss?.value).toBe(0.1);
   });
@@ -165,7 +165,7 @@ describe('the rest of the workshop', () => {
   it('goes to the field the address names, and opens what holds it', async () => {
     window.location.hash = '#workshop-presses-1-warmUpMinutes';
     HTMLElement.prototype.scrollIntoView = () => undefined;
-    await enter(<WorkshopRoom />);
+    await enter(<WorkshopScreen />);
     await vi.waitFor(() => expect(screen.getByRole('textbox', { name: 'Minutes to warm up' })).toHaveFocus());
   });
 });

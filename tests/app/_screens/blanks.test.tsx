@@ -3,14 +3,14 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { BlanksRoom } from '@/app/_blanks/BlanksScreen';
+import { BlanksScreen } from '@/app/_blanks/BlanksScreen';
 import { today } from '@/app/_clock/useToday';
-import { bodyOf, clearRooms, enter, idsOf, undo } from './rooms';
+import { bodyOf, clearScreens, enter, idsOf, undo } from './screens';
 
 const address = vi.hoisted(() => ({ search: '' }));
 vi.mock('next/navigation', () => ({ useSearchParams: () => new URLSearchParams(address.search) }));
 vi.mock('@/app/_store/appDocuments', async () => {
-  const { roomStore: appDocuments } = await import('./rooms');
+  const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
 
@@ -19,7 +19,7 @@ vi.setConfig({ testTimeout: 20_000 });
 
 afterEach(() => {
   cleanup();
-  clearRooms();
+  clearScreens();
   address.search = '';
 });
 
@@ -27,7 +27,7 @@ const shirt = () => bodyOf('blank', 'white-shirt');
 
 async function openShirt() {
   address.search = 'id=white-shirt';
-  await enter(<BlanksRoom />);
+  await enter(<BlanksScreen />);
 }
 
 describe('BlanksRoom', () => {
@@ -104,7 +104,7 @@ describe('BlanksRoom', () => {
   });
 
   it('adds a blank of a starting set with typical figures, and opens it', async () => {
-    await enter(<BlanksRoom />);
+    await enter(<BlanksScreen />);
     await userEvent.selectOptions(
       screen.getByRole('combobox', { name: 'A further blank' }),
       'White coated mug, 11 oz',
