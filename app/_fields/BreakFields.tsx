@@ -3,7 +3,7 @@
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
-import styles from '@/app/_workshop/WorkshopParts.module.css';
+import styles from './BreakFields.module.css';
 import { NumberField } from './NumberField';
 
 /** Largest first quantity of a break, and the most breaks, that the workshop takes. */

@@ -8,12 +8,12 @@ import { Fold } from '@/app/_controls/Fold';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
 import { offerLine, refusalWords } from '@/app/_words/priceLists/offerWords';
 import { chargeChoices } from '@/app/_words/priceLists/paperWords';
 import type { PriceList, PriceListItem } from '@/shared/schemas/priceList';
 import { ItemCharges } from './ItemCharges';
 import styles from './PriceLists.module.css';
-import type { ItemOffer } from './useListOffers';
 
 type DraftItemsProps = Readonly<{
   id: string;

@@ -2,13 +2,13 @@
 
 import { classes } from '@/app/_controls/classes';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
 import type { Issued } from '@/lib/priceLists/issuePriceList';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { DraftItems } from './DraftItems';
 import { IssuePart } from './IssuePart';
 import styles from './PriceLists.module.css';
 import { PriceListWording } from './PriceListWording';
-import type { ItemOffer } from './useListOffers';
 
 type DraftPartProps = Readonly<{
   id: string;

@@ -4,11 +4,11 @@ import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { formatterFor } from '@/app/_words/formatter';
+import type { ItemStanding } from '@/app/_words/priceLists/standingWords';
 import { agedWords, standingWords } from '@/app/_words/priceLists/standingWords';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import styles from './PriceLists.module.css';
-import type { ItemStanding } from './useListStates';
 
 type VersionStandingProps = Readonly<{
   workshop: Workshop;

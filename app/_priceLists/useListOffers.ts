@@ -4,14 +4,8 @@ import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
-import type { FrozenOutcome } from '@/lib/priceLists/freezeItem';
+import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
 import type { PriceListItem } from '@/shared/schemas/priceList';
-
-/** What an item would be issued as today; `asked` until the sums are made. */
-export type ItemOffer =
-  | FrozenOutcome
-  | { readonly kind: 'gone' | 'asked' }
-  | { readonly kind: 'failed'; readonly why: string };
 
 export interface ListOffers {
   /** In the order of the items; the last answer stays until the next is made. */

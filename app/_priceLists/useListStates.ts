@@ -4,16 +4,8 @@ import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
-import type { ItemState } from '@/lib/priceLists/compareItem';
+import type { ItemStanding } from '@/app/_words/priceLists/standingWords';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
-
-/** How an issued item stands today; `asked` until the sums are made. */
-export type ItemStanding = ItemState | { readonly kind: 'gone' | 'asked' } | FailedItem;
-
-interface FailedItem {
-  readonly kind: 'failed';
-  readonly why: string;
-}
 
 /** Holds the items of a version against today's rates, in the study worker; in the order of the version. */
 export function useListStates(

@@ -1,7 +1,13 @@
-import type { ItemOffer } from '@/app/_priceLists/useListOffers';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { FrozenOutcome } from '@/lib/priceLists/freezeItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
+
+/** What an item would be issued as today; `asked` until the sums are made. */
+export type ItemOffer =
+  | FrozenOutcome
+  | { readonly kind: 'gone' | 'asked' }
+  | { readonly kind: 'failed'; readonly why: string };
 
 /** Why an item cannot be issued: what is wrong, and what to do. */
 export interface RefusalWords {

@@ -1,5 +1,5 @@
-import type { ItemStanding } from '@/app/_priceLists/useListStates';
 import type { Formatter } from '@/app/_words/formatter';
+import type { ItemStanding } from './standingWords';
 
 /** @returns how a version stands, in a few words that take one line whatever they say. */
 export function standingLine(standings: readonly ItemStanding[], formatter: Formatter): string {

@@ -1,11 +1,16 @@
-import type { ItemStanding } from '@/app/_priceLists/useListStates';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
-import type { WornPrice } from '@/lib/priceLists/compareItem';
+import type { ItemState, WornPrice } from '@/lib/priceLists/compareItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { FrozenItem } from '@/shared/schemas/priceList';
 import { thresholds } from '@/shared/tables/thresholds';
+
+/** How an issued item stands today; `asked` until the sums are made. */
+export type ItemStanding =
+  | ItemState
+  | { readonly kind: 'gone' | 'asked' }
+  | { readonly kind: 'failed'; readonly why: string };
 
 /** How an issued item stands, in words; rates are told apart from prices. */
 export interface StandingWords {
