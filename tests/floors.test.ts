@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { circleRule } from '@/tests/tools/floors/circleRule';
@@ -8,6 +9,11 @@ import { barrelRule, lengthRule, namedExportRule } from '@/tests/tools/floors/sh
 import { readSource, type Source } from '@/tests/tools/floors/source';
 
 const project = projectSources(fileURLToPath(new URL('..', import.meta.url)));
+
+/** The tables of rooms stand where people read them. */
+const guides = ['../DEVELOPERS.md', '../app/_docket/README.md'].map((path) =>
+  readFileSync(new URL(path, import.meta.url), 'utf8'),
+);
 
 type Files = Readonly<Record<string, string>>;
 
@@ -47,6 +53,40 @@ describe('each floor imports from itself and from those below', () => {
     ['engine.ts imports the engine', 'lib/grid/engine.ts', `import { HyperFormula } from 'hyperformula';`],
     ['words in a text are no import', 'lib/a.ts', `export const a = "import { b } from '@/app/b'";`],
   ])('%s: allowed', (_, path, text) => expect(directionRule(planted({ [path]: text }))).toEqual([]));
+});
+
+describe('each room imports only the rooms that its row in the guide names', () => {
+  const rooms = guides.flatMap(roomsOf);
+  const guide = '| `lib/a` | sums | – |\n| `lib/b` | checks | a |\n| `app/_c` | words | – |';
+
+  test('in the project', () => expect(roomRule(project, rooms)).toEqual([]));
+  test('the rooms of the project lead in no circle', () => expect(roomCircles(rooms)).toEqual([]));
+
+  const lawful: Files = { 'lib/a/x.ts': '', 'lib/b/y.ts': `import '@/lib/a/x';`, 'app/_c/z.ts': '' };
+  const breaches: readonly [string, Files][] = [
+    ['an import the table does not name', { 'lib/a/x.ts': `import '../b/y';` }],
+    ['its types too', { 'lib/a/x.ts': `import type { Y } from '@/lib/b/y';` }],
+    ['a file in no room', { 'lib/w.ts': '' }],
+    ['a room of no row', { 'app/_d/w.ts': '' }],
+    ['a row for imports that nobody makes', { 'lib/b/y.ts': '' }],
+  ];
+
+  test('what the table names is allowed', () => {
+    expect(roomRule(planted(lawful), roomsOf(guide))).toEqual([]);
+  });
+  test.each(breaches)('%s is found', (_, files) => {
+    expect(roomRule(planted({ ...lawful, ...files }), roomsOf(guide))).not.toEqual([]);
+  });
+  test('a row for an empty room is found', () => {
+    expect(roomRule(planted(lawful), roomsOf(`${guide}\n| \`lib/e\` | nothing | – |`))).toHaveLength(1);
+  });
+  test('a circle of rooms is found', () => {
+    expect(roomCircles(roomsOf('| `lib/a` | | b |\n| `lib/b` | | a |'))).toHaveLength(1);
+  });
+  test('a room within a room has a row of its own', () => {
+    const within = '| `app/_c` | | – |\n| `app/_c/d` | | e _c |\n| `app/_c/e` | | – |';
+    expect(roomsOf(within)[1]?.mayImport).toEqual(['app/_c/e', 'app/_c']);
+  });
 });
 
 describe('nothing imports in a circle', () => {
