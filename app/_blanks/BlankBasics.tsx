@@ -1,6 +1,7 @@
 'use client';
 
-import { substrates } from '@/shared/schemas/blank';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { blankSchema, substrates } from '@/shared/schemas/blank';
 import { recipeRanges } from '@/shared/tables/recipeRanges';
 import { celsiusFromFahrenheit } from '@/shared/units';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -30,7 +31,7 @@ export function BlankBasics({ desk: { blank, maker, set, fieldId } }: Readonly<{
           id={fieldId('name')}
           value={blank.name}
           needed
-          longest={120}
+          {...textLimits(blankSchema, ['name'])}
           onCommit={(name) => set('Name of a blank', ['name'], name)}
         />
         <ChoiceField<string>
@@ -60,8 +61,7 @@ export function BlankBasics({ desk: { blank, maker, set, fieldId } }: Readonly<{
           id={fieldId('maxTemperatureC')}
           kind="temperature"
           value={blank.maxTemperatureC}
-          min={0}
-          max={500}
+          {...numberLimits(blankSchema, ['maxTemperatureC'])}
           hint="As its maker states it; empty where nothing is stated."
           onCommit={(most) => set(`Safe temperature of ${blank.name}`, ['maxTemperatureC'], most)}
         />

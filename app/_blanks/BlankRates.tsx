@@ -1,5 +1,7 @@
 'use client';
 
+import { numberLimits } from '@/shared/limits';
+import { blankSchema } from '@/shared/schemas/blank';
 import { blankTypicals } from '@/shared/tables/typicalRates';
 import { missingRateText } from '../_fields/missingRateText';
 import { NumberField } from '../_fields/NumberField';
@@ -19,7 +21,7 @@ export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ 
         width="full"
         rate={blank.blankFault}
         units={['share']}
-        max={0.9}
+        limits={numberLimits(blankSchema, ['blankFault', 'value'])}
         typical={blankFault.typical}
         whenMissing={missingRateText('share', currency)}
         onCommit={(rate) => set(`Faulty share of ${blank.name}`, ['blankFault'], rate)}
@@ -30,6 +32,7 @@ export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ 
         width="full"
         rate={blank.finishMinutes}
         units={['min']}
+        limits={numberLimits(blankSchema, ['finishMinutes', 'value'])}
         typical={finishMinutes.typical}
         whenMissing={missingRateText('min', currency)}
         onCommit={(rate) => set(`Finishing of ${blank.name}`, ['finishMinutes'], rate)}
@@ -40,9 +43,7 @@ export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ 
         width="full"
         unit="working days"
         value={blank.leadWorkingDays}
-        decimals={0}
-        min={0}
-        max={250}
+        {...numberLimits(blankSchema, ['leadWorkingDays'])}
         hint="Empty where you do not know; then nobody says by when to order."
         onCommit={(days) => set(`Lead time of ${blank.name}`, ['leadWorkingDays'], days)}
       />

@@ -1,6 +1,7 @@
 'use client';
 
-import { fibres as allFibres, type Blank } from '@/shared/schemas/blank';
+import { numberLimits } from '@/shared/limits';
+import { fibres as allFibres, type Blank, blankSchema } from '@/shared/schemas/blank';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { MeasureField } from '../_fields/MeasureField';
 import { Button } from '../_shell/Button';
@@ -39,8 +40,7 @@ export function FibreFields({ desk: { blank, set, fieldId } }: Readonly<{ desk: 
             kind="share"
             value={share}
             needed
-            min={0}
-            max={1}
+            {...numberLimits(blankSchema, ['fibres', index, 'share'])}
             onCommit={(value) => set(`Fibres of ${blank.name}`, ['fibres', index, 'share'], value)}
           />
           <div className={styles.act}>

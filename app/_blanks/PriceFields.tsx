@@ -1,5 +1,7 @@
 'use client';
 
+import { numberLimits } from '@/shared/limits';
+import { blankSizeSchema } from '@/shared/schemas/blank';
 import { blankTypicals } from '@/shared/tables/typicalRates';
 import { missingRateText } from '../_fields/missingRateText';
 import { RateField } from '../_fields/RateField';
@@ -19,6 +21,7 @@ export function PriceFields({ desk: { blank, maker, set, fieldId } }: Readonly<{
           width="full"
           rate={price}
           units={['money/piece']}
+          limits={numberLimits(blankSizeSchema, ['price', 'value'])}
           typical={typical}
           whenMissing={missingRateText('money/piece', maker.workshop.currency)}
           onCommit={(next) => set(`Price of ${blank.name}, ${name}`, ['sizes', index, 'price'], next)}

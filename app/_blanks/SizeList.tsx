@@ -3,7 +3,8 @@
 import { useState } from 'react';
 import { freeName } from '@/lib/jobs/freeName';
 import { jobsMaking } from '@/lib/jobs/jobsMaking';
-import type { BlankSize } from '@/shared/schemas/blank';
+import { mostEntries } from '@/shared/limits';
+import { type BlankSize, blankSchema } from '@/shared/schemas/blank';
 import { Button } from '../_shell/Button';
 import { Disclosure } from '../_shell/Disclosure';
 import { RemoveButton } from '../_shell/RemoveButton';
@@ -15,9 +16,6 @@ import { positionWords } from './blankWords';
 import { SizeFields } from './SizeFields';
 import { SizeName } from './SizeName';
 
-/** The most sizes a blank may have. */
-const MOST_SIZES = 30;
-
 /** The sizes of a blank, each folded under what it takes. */
 export function SizeList({ desk }: Readonly<{ desk: BlankDesk }>) {
   const { id, blank, maker, set, fieldId } = desk;
@@ -25,6 +23,7 @@ export function SizeList({ desk }: Readonly<{ desk: BlankDesk }>) {
   const [renamed, setRenamed] = useState<string | null>(null);
   const speak = speakerOf(maker.workshop);
   const { sizes } = blank;
+  const most = mostEntries(blankSchema, ['sizes']);
   const lineOf = ({ widthMm, maxPrints }: BlankSize) =>
     [
       widthMm === null ? null : `${speak.length(widthMm)} wide`,
@@ -84,10 +83,7 @@ export function SizeList({ desk }: Readonly<{ desk: BlankDesk }>) {
         onUndo={() => void maker.undo()}
       />
       <div className={styles.ends}>
-        <Button
-          blockedBy={sizes.length >= MOST_SIZES ? `${MOST_SIZES} sizes are the most.` : undefined}
-          onPress={add}
-        >
+        <Button blockedBy={sizes.length >= most ? `${most} sizes are the most.` : undefined} onPress={add}>
           Add a size like the last
         </Button>
       </div>

@@ -2,14 +2,13 @@
 
 import { useState } from 'react';
 import { renameSize } from '@/lib/jobs/renameSize';
+import { textLimits } from '@/shared/limits';
+import { blankSizeSchema } from '@/shared/schemas/blank';
 import { TextField } from '../_fields/TextField';
 import { Button } from '../_shell/Button';
 import { focusById } from '../_shell/focusById';
 import styles from './Blanks.module.css';
 import type { BlankDesk } from './blankDesk';
-
-/** The most letters the name of a size may have. */
-const LONGEST = 24;
 
 type SizeNameProps = Readonly<{
   desk: BlankDesk;
@@ -26,8 +25,9 @@ export function SizeName({ desk: { id, blank, maker, fieldId }, size, onRenamed 
   const list = fieldId('sizes');
   const [name, setName] = useState(size);
   const wanted = name.trim();
+  const limits = textLimits(blankSizeSchema, ['name']);
   const isTaken = wanted !== size && blank.sizes.some((other) => other.name === wanted);
-  const isReady = wanted !== '' && wanted !== size && wanted.length <= LONGEST && !isTaken;
+  const isReady = wanted !== '' && wanted !== size && wanted.length <= limits.longest && !isTaken;
   const rename = () => {
     const change = { blankId: id, from: size, to: wanted };
     focusById(list);
@@ -62,7 +62,7 @@ export function SizeName({ desk: { id, blank, maker, fieldId }, size, onRenamed 
         label="Name"
         width="full"
         value={name}
-        longest={LONGEST}
+        {...limits}
         issue={isTaken ? `There is a size ${wanted} already.` : undefined}
         onCommit={setName}
       />

@@ -1,6 +1,7 @@
 'use client';
 
-import type { BlankSize } from '@/shared/schemas/blank';
+import { numberLimits } from '@/shared/limits';
+import { type BlankSize, blankSizeSchema } from '@/shared/schemas/blank';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { MeasureField } from '../_fields/MeasureField';
 import { NumberField } from '../_fields/NumberField';
@@ -21,8 +22,7 @@ export function WrapFields({ desk: { blank, set, fieldId }, size, index }: WrapF
         kind="length"
         width="narrow"
         value={wrap?.circumferenceMm ?? null}
-        above={0}
-        max={20_000}
+        {...numberLimits(blankSizeSchema, ['wrap', 'circumferenceMm'])}
         hint="A strip of paper around the real piece tells it best."
         onCommit={(circumferenceMm) =>
           set(
@@ -41,8 +41,7 @@ export function WrapFields({ desk: { blank, set, fieldId }, size, index }: WrapF
             width="narrow"
             value={wrap.handleGapMm}
             needed
-            min={0}
-            max={500}
+            {...numberLimits(blankSizeSchema, ['wrap', 'handleGapMm'])}
             hint="0 where the print goes all the way round."
             onCommit={(gap) => set(`Handle of ${label}`, [...path, 'handleGapMm'], gap)}
           />
@@ -53,8 +52,7 @@ export function WrapFields({ desk: { blank, set, fieldId }, size, index }: WrapF
             width="narrow"
             value={wrap.taperDegrees}
             needed
-            min={0}
-            max={45}
+            {...numberLimits(blankSizeSchema, ['wrap', 'taperDegrees'])}
             hint="0 for a straight side."
             onCommit={(lean) => set(`Lean of ${label}`, [...path, 'taperDegrees'], lean)}
           />

@@ -1,7 +1,8 @@
 'use client';
 
 import { useEffect, useId, useRef, useState } from 'react';
-import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type OwnRow, type OwnRowDriver, ownRowSchema } from '@/shared/schemas/ownRow';
 import { useToday } from '../_documents/useToday';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { EntryForm } from '../_fields/EntryForm';
@@ -91,7 +92,12 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
     <div ref={box}>
       <EntryForm className={styles.form} label="A new row" missing={missing} onEnter={add}>
         <FieldGroup>
-          <TextField label="Name of the row" value={label} longest={80} onCommit={setLabel} />
+          <TextField
+            label="Name of the row"
+            value={label}
+            {...textLimits(ownRowSchema, ['label'])}
+            onCommit={setLabel}
+          />
           <ChoiceField
             label="It costs"
             width="narrow"
@@ -108,8 +114,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
               unit={currency}
               width="narrow"
               value={amount}
-              min={0}
-              max={1e9}
+              {...numberLimits(ownRowSchema, ['cost', 'amount', 'value'])}
               onCommit={setAmount}
             />
           )}

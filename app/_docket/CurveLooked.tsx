@@ -1,6 +1,8 @@
 'use client';
 
 import type { BatchPoint } from '@/lib/price/curve/batchPoint';
+import { numberLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 import { NumberField } from '../_fields/NumberField';
 import { Button } from '../_shell/Button';
 import type { Speaker } from '../_text/speaker';
@@ -32,8 +34,7 @@ export function CurveLooked(props: CurveLookedProps) {
         width="narrow"
         value={n}
         needed
-        decimals={0}
-        min={1}
+        {...numberLimits(jobSchema, ['piecesPerSession'])}
         max={to}
         onCommit={(value) => value !== null && onLook(value)}
       />

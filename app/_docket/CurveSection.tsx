@@ -4,6 +4,8 @@ import { useMemo, useRef, useState } from 'react';
 import { variantOf } from '@/lib/jobs/curveVariant';
 import { type BetterFrom, betterFrom } from '@/lib/price/curve/betterFrom';
 import type { CurveMeasure } from '@/lib/price/curve/curveSeries';
+import { numberLimits } from '@/shared/limits';
+import { lineSchema } from '@/shared/schemas/job';
 import { useNear } from '../_charts/useNear';
 import { useMaker } from '../_documents/useMaker';
 import { FieldGroup } from '../_fields/FieldGroup';
@@ -29,9 +31,6 @@ const measures: readonly { readonly value: CurveMeasure; readonly label: string 
   { value: 'each', label: 'cost and price a piece' },
   { value: 'profit', label: 'profit' },
 ];
-
-/** What the schema allows of a price. */
-const MOST_PRICE = 1e9;
 
 /** Section 6: the job at every batch size, with its steps, and what another way of making it would change. */
 export function CurveSection(part: DocketPart) {
@@ -109,8 +108,7 @@ export function CurveSection(part: DocketPart) {
                 label="At a flat price instead"
                 unit={context.currency}
                 value={flatPrice}
-                above={0}
-                max={MOST_PRICE}
+                {...numberLimits(lineSchema, ['askedPrice'])}
                 hint={`Only tried here, not kept; ${taxWords(channel?.taxMode ?? null)}.`}
                 onCommit={setFlatPrice}
               />

@@ -2,7 +2,8 @@
 
 import { useState } from 'react';
 import type { Finding } from '@/shared/finding';
-import type { OwnRow } from '@/shared/schemas/ownRow';
+import { textLimits } from '@/shared/limits';
+import { type OwnRow, ownRowSchema } from '@/shared/schemas/ownRow';
 import { TextField } from '../_fields/TextField';
 import { useTextContext } from '../_fields/useTextContext';
 import { findingText } from '../_text/findingText';
@@ -50,7 +51,7 @@ export function FormulaField({ id, formula, troubles, everyRow, placements, onCo
           value={formula}
           rows={2}
           needed
-          longest={500}
+          {...textLimits(ownRowSchema, ['cost', 'formula'])}
           width="full"
           issue={words === null ? undefined : `${words.sentence} ${words.detail}`}
           onCommit={onCommit}

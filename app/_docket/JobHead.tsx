@@ -1,6 +1,8 @@
 'use client';
 
 import type { Finding } from '@/shared/finding';
+import { textLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 import { useTextContext } from '../_fields/useTextContext';
 import { PageHead } from '../_shell/PageHead';
 import { speakerOf } from '../_text/speaker';
@@ -14,8 +16,6 @@ type JobHeadProps = Readonly<{
   findings: readonly Finding[] | null;
 }>;
 
-const LONGEST_NAME = 120;
-
 /** The name of the job, what it is in one line, and what the check says in another. */
 export function JobHead({ findings }: JobHeadProps) {
   const { input, field } = useJobDesk();
@@ -27,7 +27,7 @@ export function JobHead({ findings }: JobHeadProps) {
         <EditableTitle
           label="Name of the job"
           value={input.job.name}
-          longest={LONGEST_NAME}
+          limits={textLimits(jobSchema, ['name'])}
           onCommit={onCommit}
         />
       }

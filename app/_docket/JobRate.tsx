@@ -1,5 +1,7 @@
 'use client';
 
+import { numberLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
 import { type RateName, type RateUnit, rateDefinition } from '@/shared/tables/rateCatalogue';
 import { RateField } from '../_fields/RateField';
@@ -48,6 +50,7 @@ export function JobRate({ name, workshop, own, onSet }: JobRateProps) {
           id={id}
           rate={own}
           units={ordered}
+          limits={numberLimits(jobSchema, ['rates', name, 'value'])}
           typical={null}
           width="narrow"
           onCommit={onSet}

@@ -1,6 +1,7 @@
 'use client';
 
-import type { Job } from '@/shared/schemas/job';
+import { mostEntries } from '@/shared/limits';
+import { type Job, jobSchema } from '@/shared/schemas/job';
 import { newId } from '../_documents/newId';
 import { DocketSection } from '../_figures/DocketSection';
 import { Button } from '../_shell/Button';
@@ -11,13 +12,11 @@ import { LineEditor } from './LineEditor';
 import { newLine } from './newLine';
 import { useArtworkAhead } from './useArtworkAhead';
 
-/** What the schema allows. */
-const MOST_LINES = 12;
-
 /** Section 1: what is made, of what, how many, and how each print is pressed. */
 export function JobSection() {
   const { jobId, input, maker } = useJobDesk();
   const { lines } = input.job;
+  const most = mostEntries(jobSchema, ['lines']);
   useArtworkAhead();
   const addLine = () =>
     maker.changeJob(jobId, 'Added line', (job: Job) => ({
@@ -37,7 +36,7 @@ export function JobSection() {
                 <Button
                   kind="quiet"
                   onPress={addLine}
-                  blockedBy={lines.length < MOST_LINES ? undefined : `A job has ${MOST_LINES} lines at most.`}
+                  blockedBy={lines.length < most ? undefined : `A job has ${most} lines at most.`}
                 >
                   Add another product to this job
                 </Button>

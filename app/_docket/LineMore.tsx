@@ -1,11 +1,13 @@
 'use client';
 
-import type { Line } from '@/shared/schemas/job';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type Line, lineSchema } from '@/shared/schemas/job';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { NumberField } from '../_fields/NumberField';
 import { TextField } from '../_fields/TextField';
 import { useTextContext } from '../_fields/useTextContext';
+import { wholePieces } from '../_fields/wholePieces';
 import { Button } from '../_shell/Button';
 import { speakerOf } from '../_text/speaker';
 import { Fold } from './Fold';
@@ -17,10 +19,6 @@ import { Parts } from './Parts';
 import styles from './PlacementFold.module.css';
 
 const NO_PACKAGING = 'none';
-const LONGEST_NAME = 120;
-/** What the schema allows. */
-const MOST_PIECES = 100_000;
-const MOST_UP_CHARGE = 1e6;
 
 /** What a line has besides blank, sizes, price and placements: its name, packaging, up-charges by size. */
 export function LineMore({ line, index }: Readonly<{ line: Line; index: number }>) {
@@ -60,7 +58,7 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
             {...field('What it is called', [...path, 'name'], `Name of ${line.name}`)}
             value={line.name}
             needed
-            longest={LONGEST_NAME}
+            {...textLimits(lineSchema, ['name'])}
           />
           <ChoiceField
             {...field('Packaging', [...path, 'packagingId'], `Packaging of ${line.name}`)}
@@ -82,16 +80,15 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
               `Pieces of ${line.name}`,
             )}
             value={line.orderedQuantity}
-            decimals={0}
-            min={0}
-            max={MOST_PIECES}
+            {...numberLimits(lineSchema, ['orderedQuantity'])}
+            {...wholePieces}
             hint="Checked against the sizes. May stay empty."
           />
           <TextField
             {...field('Names or numbers, one to a line', [...path, 'nameList'], `Names of ${line.name}`)}
             value={line.nameList}
             rows={3}
-            longest={20_000}
+            {...textLimits(lineSchema, ['nameList'])}
             width="full"
             hint="Where each piece bears its own. Counted against the sizes. May stay empty."
           />
@@ -109,10 +106,9 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
                     unit={currency}
                     width="full"
                     value={line.upCharges[charge]?.amount ?? null}
+                    {...numberLimits(lineSchema, ['upCharges', 0, 'amount'])}
                     decimals={digits}
                     minDecimals={digits}
-                    min={-MOST_UP_CHARGE}
-                    max={MOST_UP_CHARGE}
                     onCommit={(amount) => setUpCharge(size, amount)}
                   />
                 );

@@ -1,7 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import type { Artwork } from '@/shared/schemas/artwork';
+import { numberLimits } from '@/shared/limits';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
 import { NumberField } from '../_fields/NumberField';
 import { fieldId } from './fieldId';
@@ -12,7 +13,6 @@ type PixelFieldsProps = Readonly<{ artwork: Artwork; id: string; place: FieldPat
 type Half = Readonly<{ width: number | null; height: number | null }>;
 
 const nothing: Half = { width: null, height: null };
-const MOST_PIXELS = 100_000;
 
 /** Width and height in pixels. The artwork takes the pair; one alone waits here for the other. */
 export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
@@ -27,12 +27,13 @@ export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
     else if (pixels !== null) onCommit(null);
   };
   const isHalf = (shown.width === null) !== (shown.height === null);
-  const field = { unit: 'px', decimals: 0, min: 1, max: MOST_PIXELS, width: 'narrow' } as const;
+  const field = { unit: 'px', width: 'narrow' } as const;
   return (
     <>
       <NumberField
         {...field}
         id={fieldId([...place, 'artwork', 'pixels', 'width'])}
+        {...numberLimits(artworkSchema, ['pixels', 'width'])}
         label="Width of the picture"
         value={shown.width}
         hint={isHalf ? 'Both are needed.' : pixels === null ? 'Empty for line art.' : undefined}
@@ -41,6 +42,7 @@ export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
       <NumberField
         {...field}
         id={fieldId([...place, 'artwork', 'pixels', 'height'])}
+        {...numberLimits(artworkSchema, ['pixels', 'height'])}
         label="Height of the picture"
         value={shown.height}
         onCommit={(height) => set({ ...shown, height })}

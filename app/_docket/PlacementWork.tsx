@@ -1,5 +1,7 @@
 'use client';
 
+import { numberLimits } from '@/shared/limits';
+import { placementSchema } from '@/shared/schemas/job';
 import { placementTypicals } from '@/shared/tables/typicalRates';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { NumberField } from '../_fields/NumberField';
@@ -8,9 +10,6 @@ import { jobChoices } from './jobChoices';
 import { useJobDesk } from './jobDesk';
 import { Part } from './Part';
 import type { PlacementPart } from './placementPart';
-
-/** More presses than this are lost by no recipe that is used at all. */
-const MOST_SCRAP = 0.9;
 
 /** What pressing it takes: minutes, losses, tests and replacements. */
 export function PlacementWork({ placement, path }: PlacementPart) {
@@ -26,12 +25,14 @@ export function PlacementWork({ placement, path }: PlacementPart) {
           {...of('Hands on it', 'handMinutes')}
           rate={placement.handMinutes}
           units={['min']}
+          limits={numberLimits(placementSchema, ['handMinutes', 'value'])}
           typical={typical.handMinutes.typical}
         />
         <RateField
           {...of('The press works alone', 'aloneMinutes')}
           rate={placement.aloneMinutes}
           units={['min']}
+          limits={numberLimits(placementSchema, ['aloneMinutes', 'value'])}
           typical={typical.aloneMinutes.typical}
           hint="Nobody is paid for these."
         />
@@ -39,6 +40,7 @@ export function PlacementWork({ placement, path }: PlacementPart) {
           {...of('The press is held hot', 'hotMinutes')}
           rate={placement.hotMinutes}
           units={['min']}
+          limits={numberLimits(placementSchema, ['hotMinutes', 'value'])}
           typical={typical.hotMinutes.typical}
         />
       </Part>
@@ -48,15 +50,13 @@ export function PlacementWork({ placement, path }: PlacementPart) {
           rate={placement.scrap}
           units={['share']}
           typical={typical.scrap.typical}
-          max={MOST_SCRAP}
+          limits={numberLimits(placementSchema, ['scrap', 'value'])}
         />
         <NumberField
           {...of('Test presses on scrap cloth', 'testPresses')}
           value={placement.testPresses}
           needed
-          decimals={0}
-          min={0}
-          max={100}
+          {...numberLimits(placementSchema, ['testPresses'])}
           hint="Each with a sheet of its own."
         />
         <ChoiceField

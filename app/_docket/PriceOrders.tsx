@@ -1,7 +1,9 @@
 'use client';
 
 import type { ListAnswer } from '@/lib/price/list/listAnswer';
+import { numberLimits } from '@/shared/limits';
 import { formatMinor } from '@/shared/money';
+import { workshopSchema } from '@/shared/schemas/workshop';
 import { NumberField } from '../_fields/NumberField';
 import { amountText } from '../_text/amountText';
 import { type ListVoice, someSizes } from './listWords';
@@ -33,9 +35,7 @@ export function PriceOrders({ answer, voice, pieces, onPieces }: PriceOrdersProp
         label="Pieces of an order"
         unit="pieces"
         value={pieces}
-        decimals={0}
-        min={1}
-        max={2000}
+        {...numberLimits(workshopSchema, ['policy', 'breaks', 0])}
         width="narrow"
         hint={`In ${sizes}. Only looked at, not kept.`}
         onCommit={onPieces}

@@ -1,6 +1,7 @@
 'use client';
 
-import type { Print } from '@/shared/schemas/job';
+import { mostEntries, numberLimits } from '@/shared/limits';
+import { type Print, placementSchema, printSchema } from '@/shared/schemas/job';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { MeasureField } from '../_fields/MeasureField';
 import { Button } from '../_shell/Button';
@@ -8,10 +9,6 @@ import { useJobDesk } from './jobDesk';
 import { namesInWords } from './jobWords';
 import styles from './PrintSizes.module.css';
 import type { PlacementPart } from './placementPart';
-
-/** What the schema allows. */
-const MOST_PRINTS = 10;
-const MOST_MM = 20_000;
 
 /** One print size for all, or another for some sizes of the blank. */
 export function PrintSizes({ placement, path }: PlacementPart) {
@@ -24,6 +21,7 @@ export function PrintSizes({ placement, path }: PlacementPart) {
   const setPrints = (label: string, next: readonly Print[]) =>
     void maker.setField({ kind: 'job', id: jobId }, label, [...path, 'prints'], next);
   const [first] = prints;
+  const isFull = prints.length >= mostEntries(placementSchema, ['prints']);
 
   const toggle = (at: number, print: Print, size: string) => {
     const has = print.sizes?.includes(size) ?? false;
@@ -54,8 +52,7 @@ export function PrintSizes({ placement, path }: PlacementPart) {
                   kind="length"
                   width="narrow"
                   needed
-                  above={0}
-                  max={MOST_MM}
+                  {...numberLimits(printSchema, ['widthMm'])}
                   value={print.widthMm}
                 />
                 <MeasureField
@@ -63,8 +60,7 @@ export function PrintSizes({ placement, path }: PlacementPart) {
                   kind="length"
                   width="narrow"
                   needed
-                  above={0}
-                  max={MOST_MM}
+                  {...numberLimits(printSchema, ['heightMm'])}
                   value={print.heightMm}
                 />
               </div>
@@ -88,7 +84,7 @@ export function PrintSizes({ placement, path }: PlacementPart) {
         );
       })}
       <div className={styles.add}>
-        {sizes.length > 1 && free.length > 0 && first !== undefined && prints.length < MOST_PRINTS && (
+        {sizes.length > 1 && free.length > 0 && first !== undefined && !isFull && (
           <Button
             kind="quiet"
             onPress={() =>
@@ -101,7 +97,7 @@ export function PrintSizes({ placement, path }: PlacementPart) {
             Another print size for some sizes
           </Button>
         )}
-        {prints.every((print) => print.sizes !== null) && first !== undefined && (
+        {prints.every((print) => print.sizes !== null) && first !== undefined && !isFull && (
           <Button
             kind="quiet"
             onPress={() =>

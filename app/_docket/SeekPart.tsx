@@ -2,8 +2,11 @@
 
 import { useState } from 'react';
 import type { SeekQuestion } from '@/lib/price/seek/seekAnswer';
+import { numberLimits } from '@/shared/limits';
 import { fromMinor, toPriceEnding } from '@/shared/money';
+import { lineSchema } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
+import { ratesSchema } from '@/shared/schemas/workshop';
 import { useMaker } from '../_documents/useMaker';
 import { useToday } from '../_documents/useToday';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -61,8 +64,7 @@ export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
             kind="share"
             width="narrow"
             value={margin}
-            min={0}
-            max={1}
+            {...numberLimits(ratesSchema, ['targetMargin', 'value'])}
             onCommit={setMargin}
           />
         )}
@@ -72,8 +74,7 @@ export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
             width="narrow"
             unit={currency}
             value={perHour}
-            min={0}
-            max={1e6}
+            {...numberLimits(ratesSchema, ['wage', 'value'])}
             onCommit={setPerHour}
           />
         )}
@@ -83,8 +84,7 @@ export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
             width="narrow"
             unit={currency}
             value={price}
-            above={0}
-            max={1e9}
+            {...numberLimits(lineSchema, ['askedPrice'])}
             hint="Empty for the asked prices."
             onCommit={setPrice}
           />

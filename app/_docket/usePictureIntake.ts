@@ -1,6 +1,8 @@
 'use client';
 
 import { useEffect, useRef, useState } from 'react';
+import { textLimits } from '@/shared/limits';
+import { pictureSchema } from '@/shared/schemas/picture';
 import { appArtwork } from '../_artwork/appArtwork';
 import { pictureOfReading } from '../_artwork/pictureOfReading';
 import { pictureTroubleText } from '../_artwork/pictureTroubleText';
@@ -82,10 +84,10 @@ export function usePictureIntake({ maker, artworkId, name, printWidthMm, locale 
 
 // Helpers
 
-const LONGEST_NAME = 200;
-
 /** Keeps the ending, which says what it is. */
 function shortName(name: string): string {
   const plain = name.trim() || 'picture';
-  return plain.length <= LONGEST_NAME ? plain : `${plain.slice(0, 150)}…${plain.slice(-40)}`;
+  return plain.length <= textLimits(pictureSchema, ['fileName']).longest
+    ? plain
+    : `${plain.slice(0, 150)}…${plain.slice(-40)}`;
 }

@@ -2,7 +2,8 @@
 
 import Link from 'next/link';
 import { useState } from 'react';
-import type { ListItem, PriceListDocument } from '@/shared/schemas/priceList';
+import { mostEntries } from '@/shared/limits';
+import { type ListItem, type PriceListDocument, priceListSchema } from '@/shared/schemas/priceList';
 import { Fold } from '../_docket/Fold';
 import { newId } from '../_documents/newId';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
@@ -149,8 +150,6 @@ type AddItemProps = Readonly<{
   onAdd: (item: ListItem, name: string) => void;
 }>;
 
-const MOST_ITEMS = 20;
-
 function AddItem({ list, maker, onAdd }: AddItemProps) {
   const choices = maker.jobs.flatMap(({ id: jobId, job }) =>
     job.lines
@@ -167,6 +166,7 @@ function AddItem({ list, maker, onAdd }: AddItemProps) {
   const choice = choices.find(({ value }) => value === chosen) ?? choices[0];
   if (choice === undefined) return <p className={styles.words}>Every line of your jobs is on the list.</p>;
   const last = list.items.at(-1);
+  const most = mostEntries(priceListSchema, ['items']);
   return (
     <div className={styles.add}>
       <ChoiceField
@@ -177,7 +177,7 @@ function AddItem({ list, maker, onAdd }: AddItemProps) {
         onCommit={setChosen}
       />
       <Button
-        blockedBy={list.items.length >= MOST_ITEMS ? `A list takes ${MOST_ITEMS} items.` : undefined}
+        blockedBy={list.items.length >= most ? `A list takes ${most} items.` : undefined}
         onPress={() =>
           onAdd(
             {

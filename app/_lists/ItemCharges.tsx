@@ -1,6 +1,7 @@
 'use client';
 
-import { type ListedCharge, type ListItem, listedCharges } from '@/shared/schemas/priceList';
+import { numberLimits } from '@/shared/limits';
+import { type ListedCharge, type ListItem, listedCharges, listItemSchema } from '@/shared/schemas/priceList';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { CheckField } from '../_fields/CheckField';
 import { FieldGroup } from '../_fields/FieldGroup';
@@ -53,8 +54,7 @@ export function ItemCharges({ item, name, currency, onChange }: ItemChargesProps
                 label={chargeChoices[kind]}
                 unit={currency}
                 value={item.ownAmounts.find((one) => one.kind === kind)?.amount ?? null}
-                min={0}
-                max={1e6}
+                {...numberLimits(listItemSchema, ['ownAmounts', 0, 'amount'])}
                 decimals={currencyDigits(currency) ?? 2}
                 onCommit={(amount) => setAmount(kind, amount)}
               />

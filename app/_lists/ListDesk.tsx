@@ -2,6 +2,8 @@
 
 import { useState } from 'react';
 import { issueList } from '@/lib/price/listDocument/issueList';
+import { textLimits } from '@/shared/limits';
+import { priceListSchema } from '@/shared/schemas/priceList';
 import { EditableTitle } from '../_docket/EditableTitle';
 import type { KeptList } from '../_documents/makerDocuments';
 import { useToday } from '../_documents/useToday';
@@ -61,7 +63,7 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
             <EditableTitle
               value={list.name}
               label="Name of the price list"
-              longest={120}
+              limits={textLimits(priceListSchema, ['name'])}
               onCommit={(name) =>
                 maker.setField({ kind: 'priceList', id }, 'Name of the price list', ['name'], name)
               }

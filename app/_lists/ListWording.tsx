@@ -1,6 +1,7 @@
 'use client';
 
-import type { PriceListDocument } from '@/shared/schemas/priceList';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type PriceListDocument, priceListSchema } from '@/shared/schemas/priceList';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { FieldGroup } from '../_fields/FieldGroup';
 import { NumberField } from '../_fields/NumberField';
@@ -21,7 +22,7 @@ export function ListWording({ id, list, maker }: ListWordingProps) {
           label="Your shop and how to reach it"
           value={list.from}
           rows={2}
-          longest={300}
+          {...textLimits(priceListSchema, ['from'])}
           width="full"
           onCommit={(from) => set('Your shop', 'from', from)}
         />
@@ -29,7 +30,7 @@ export function ListWording({ id, list, maker }: ListWordingProps) {
           label="What is included"
           value={list.notes}
           rows={3}
-          longest={1000}
+          {...textLimits(priceListSchema, ['notes'])}
           width="full"
           onCommit={(notes) => set('What is included', 'notes', notes)}
         />
@@ -37,16 +38,15 @@ export function ListWording({ id, list, maker }: ListWordingProps) {
           <TextField
             label="Lead time"
             value={list.leadTime}
-            longest={200}
+            {...textLimits(priceListSchema, ['leadTime'])}
             onCommit={(leadTime) => set('Lead time', 'leadTime', leadTime)}
           />
           <NumberField
             label="Valid for"
             unit="days"
             value={list.validDays}
-            min={1}
-            max={730}
-            decimals={0}
+            needed
+            {...numberLimits(priceListSchema, ['validDays'])}
             onCommit={(validDays) => {
               if (validDays !== null) set('Days the list is valid', 'validDays', validDays);
             }}

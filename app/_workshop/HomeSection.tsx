@@ -1,5 +1,7 @@
 'use client';
 
+import { textLimits } from '@/shared/limits';
+import { workshopSchema } from '@/shared/schemas/workshop';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { ChoiceField } from '../_fields/ChoiceField';
 import { FieldGroup } from '../_fields/FieldGroup';
@@ -20,7 +22,7 @@ export function HomeSection({ desk: { workshop, set } }: Readonly<{ desk: Worksh
           id={workshopFieldId(['name'])}
           value={workshop.name}
           needed
-          longest={120}
+          {...textLimits(workshopSchema, ['name'])}
           onCommit={(name) => set('Name of the workshop', ['name'], name)}
         />
         <ChoiceField

@@ -1,6 +1,7 @@
 'use client';
 
-import type { Workshop } from '@/shared/schemas/workshop';
+import { numberLimits } from '@/shared/limits';
+import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { NumberField } from '../_fields/NumberField';
 import { Button } from '../_shell/Button';
@@ -35,8 +36,7 @@ export function HoursSection({ desk: { workshop, set } }: Readonly<{ desk: Works
             unit="h"
             value={freeHours[index] ?? null}
             needed
-            min={0}
-            max={24}
+            {...numberLimits(workshopSchema, ['freeHours', index])}
             onCommit={(hours) => set(`Free hours on ${day}`, ['freeHours', index], hours)}
           />
         ))}

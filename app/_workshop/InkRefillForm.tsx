@@ -1,6 +1,8 @@
 'use client';
 
 import { useState } from 'react';
+import { numberLimits } from '@/shared/limits';
+import { inkRecordSchema } from '@/shared/schemas/inkRecord';
 import { newId } from '../_documents/newId';
 import { useToday } from '../_documents/useToday';
 import { DateField } from '../_fields/DateField';
@@ -15,8 +17,6 @@ import styles from './InkRecord.module.css';
 import { inkDayTrouble } from './inkDayTrouble';
 import type { WorkshopDesk } from './workshopDesk';
 
-/** Most that is poured in at once: more is a litre typed as millilitres' thousand. */
-const MOST_ML = 100_000;
 /** A desktop printer's tanks hold less than this in all; from memory. */
 const MUCH_ML = 1000;
 
@@ -49,8 +49,7 @@ export function InkRefillForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
             kind="volume"
             width="narrow"
             value={mL}
-            above={0}
-            max={MOST_ML}
+            {...numberLimits(inkRecordSchema, ['refills', 0, 'mL'])}
             caution={
               mL !== null && mL > MUCH_ML
                 ? 'More than the tanks of a desktop printer hold. Is the decimal mark where it belongs?'

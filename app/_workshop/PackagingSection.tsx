@@ -1,6 +1,8 @@
 'use client';
 
 import { newParts } from '@/lib/jobs/newParts';
+import { textLimits } from '@/shared/limits';
+import { packagingSchema } from '@/shared/schemas/workshop';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { today } from '../_documents/useToday';
 import { FieldGroup } from '../_fields/FieldGroup';
@@ -22,7 +24,6 @@ export function PackagingSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
       list="packagings"
       kind="packaging"
       noun="packaging"
-      most={50}
       lineOf={({ perPiece }) => perPiece && speak.rate(perPiece.value, perPiece.unit)}
       adders={[{ label: 'Packaging', make: (id) => parts.packaging(id, 'Bag and sticker') }]}
     >
@@ -34,7 +35,7 @@ export function PackagingSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               id={workshopFieldId([...path, 'name'])}
               value={packaging.name}
               needed
-              longest={120}
+              {...textLimits(packagingSchema, ['name'])}
               onCommit={(name) => set('Name of a packaging', [...path, 'name'], name)}
             />
           </FieldGroup>

@@ -3,7 +3,8 @@
 import { type ReactNode, useState } from 'react';
 import { freeName } from '@/lib/jobs/freeName';
 import { jobsUsing, type UsedThing } from '@/lib/jobs/jobsUsing';
-import type { Workshop } from '@/shared/schemas/workshop';
+import { mostEntries } from '@/shared/limits';
+import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { newId } from '../_documents/newId';
@@ -23,8 +24,6 @@ type PartListProps<List extends ListName> = Readonly<{
   kind: UsedThing['kind'];
   /** What one of them is called, after “Add a”. */
   noun: string;
-  /** How many the document takes. */
-  most: number;
   lineOf: (part: PartOf<List>) => ReactNode;
   adders: readonly Adder<PartOf<List>>[];
   children: (part: PartOf<List>, path: FieldPath) => ReactNode;
@@ -32,12 +31,14 @@ type PartListProps<List extends ListName> = Readonly<{
 
 /** The machines, sheets, packagings or channels of the workshop: each folds open; they are added and removed. */
 export function PartList<List extends ListName>(props: PartListProps<List>) {
-  const { desk, list, kind, noun, most, lineOf, adders, children } = props;
+  const { desk, list, kind, noun, lineOf, adders, children } = props;
   const { maker, workshop, set } = desk;
   const [removed, setRemoved] = useState<string | null>(null);
   const [added, setAdded] = useState<string | null>(null);
   // A union of lists is one list of the union, which the type of an indexed access does not say by itself.
   const parts: readonly PartOf<List>[] = workshop[list];
+  const name: ListName = list;
+  const most = mostEntries(workshopSchema, [name]);
   const usedBy = (id: string) =>
     jobsUsing(
       maker.jobs.map(({ job }) => job),

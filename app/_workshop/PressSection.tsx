@@ -1,7 +1,8 @@
 'use client';
 
 import { newParts } from '@/lib/jobs/newParts';
-import { type Press, pressKinds } from '@/shared/schemas/workshop';
+import { textLimits } from '@/shared/limits';
+import { type Press, pressKinds, pressSchema } from '@/shared/schemas/workshop';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { today } from '../_documents/useToday';
 import { ChoiceField } from '../_fields/ChoiceField';
@@ -34,7 +35,6 @@ export function PressSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
       list="presses"
       kind="press"
       noun="press"
-      most={20}
       lineOf={lineOf}
       adders={pressKinds.map((kind) => ({
         label: pressKindWords[kind],
@@ -49,7 +49,7 @@ export function PressSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               id={workshopFieldId([...path, 'name'])}
               value={press.name}
               needed
-              longest={120}
+              {...textLimits(pressSchema, ['name'])}
               onCommit={(name) => set('Name of a press', [...path, 'name'], name)}
             />
             <ChoiceField

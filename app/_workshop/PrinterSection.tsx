@@ -1,6 +1,8 @@
 'use client';
 
 import { newParts } from '@/lib/jobs/newParts';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { printerSchema } from '@/shared/schemas/workshop';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { today } from '../_documents/useToday';
 import { CheckField } from '../_fields/CheckField';
@@ -28,7 +30,6 @@ export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
       list="printers"
       kind="printer"
       noun="printer"
-      most={20}
       lineOf={({ marginMm, borderless }) =>
         borderless
           ? 'prints to the edge'
@@ -44,7 +45,7 @@ export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               id={workshopFieldId([...path, 'name'])}
               value={printer.name}
               needed
-              longest={120}
+              {...textLimits(printerSchema, ['name'])}
               onCommit={(name) => set('Name of a printer', [...path, 'name'], name)}
             />
             <MeasureField
@@ -53,8 +54,7 @@ export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               kind="length"
               value={printer.marginMm}
               needed
-              min={0}
-              max={100}
+              {...numberLimits(printerSchema, ['marginMm'])}
               onCommit={(value) => set(`Margin, ${printer.name}`, [...path, 'marginMm'], value)}
             />
           </FieldGroup>

@@ -1,5 +1,7 @@
 'use client';
 
+import { numberLimits } from '@/shared/limits';
+import { ratesSchema } from '@/shared/schemas/workshop';
 import { type RateName, rateDefinition } from '@/shared/tables/rateCatalogue';
 import { workshopFieldId } from '../_documents/fieldAddress';
 import { missingRateText } from '../_fields/missingRateText';
@@ -28,7 +30,7 @@ export function RateLine({ desk, name }: Readonly<{ desk: WorkshopDesk; name: Ra
       <RateField
         {...{ id, label, rate, units, typical }}
         labelled
-        max={units[0] === 'share' ? undefined : 1e9}
+        limits={numberLimits(ratesSchema, [name, 'value'])}
         whenMissing={missingRateText(units[0], workshop.currency, name === 'wage')}
         onCommit={(next) => set(label, ['rates', name], next)}
       />

@@ -1,6 +1,8 @@
 'use client';
 
 import { newParts } from '@/lib/jobs/newParts';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { sheetSchema } from '@/shared/schemas/workshop';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { mmFromInches } from '@/shared/units';
 import { workshopFieldId } from '../_documents/fieldAddress';
@@ -16,9 +18,6 @@ import { PartList } from './PartList';
 import { PartRates } from './PartRates';
 import type { WorkshopDesk } from './workshopDesk';
 
-/** Most a length may be in any document, mm. */
-const MOST_MM = 20_000;
-
 /** The sheets of transfer paper: common sizes, or one's own. */
 export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
   const { workshop, set } = desk;
@@ -30,7 +29,6 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
       list="sheets"
       kind="sheet"
       noun="sheet"
-      most={50}
       lineOf={({ form, widthMm, heightMm, price }) =>
         [
           form === 'roll' ? `roll, ${speak.length(widthMm)} wide` : speak.size(widthMm, heightMm),
@@ -69,7 +67,7 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               id={workshopFieldId([...path, 'name'])}
               value={sheet.name}
               needed
-              longest={120}
+              {...textLimits(sheetSchema, ['name'])}
               onCommit={(name) => set('Name of a sheet', [...path, 'name'], name)}
             />
             <ChoiceField
@@ -90,8 +88,7 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               width="narrow"
               value={sheet.widthMm}
               needed
-              above={0}
-              max={MOST_MM}
+              {...numberLimits(sheetSchema, ['widthMm'])}
               onCommit={(value) => set(`Width, ${sheet.name}`, [...path, 'widthMm'], value)}
             />
             <MeasureField
@@ -101,26 +98,18 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               width="narrow"
               value={sheet.heightMm}
               needed
-              above={0}
-              max={MOST_MM}
+              {...numberLimits(sheetSchema, ['heightMm'])}
               onCommit={(value) => set(`Height, ${sheet.name}`, [...path, 'heightMm'], value)}
             />
             {sheet.form === 'roll' && (
-              <NumberField
+              <MeasureField
                 label="A new roll holds"
                 id={workshopFieldId([...path, 'rollLengthMm'])}
+                kind="rollLength"
                 width="narrow"
-                unit="m"
-                value={sheet.rollLengthMm === null ? null : sheet.rollLengthMm / 1000}
-                above={0}
-                max={1000}
-                onCommit={(metres) =>
-                  set(
-                    `Length of ${sheet.name}`,
-                    [...path, 'rollLengthMm'],
-                    metres === null ? null : metres * 1000,
-                  )
-                }
+                value={sheet.rollLengthMm}
+                {...numberLimits(sheetSchema, ['rollLengthMm'])}
+                onCommit={(length) => set(`Length of ${sheet.name}`, [...path, 'rollLengthMm'], length)}
               />
             )}
             <NumberField
@@ -129,8 +118,7 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               width="narrow"
               unit="g/m²"
               value={sheet.gramsPerSquareMetre}
-              above={0}
-              max={1000}
+              {...numberLimits(sheetSchema, ['gramsPerSquareMetre'])}
               onCommit={(value) => set(`Grammage, ${sheet.name}`, [...path, 'gramsPerSquareMetre'], value)}
             />
             <ChoiceField
