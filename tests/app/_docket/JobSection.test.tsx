@@ -227,7 +227,7 @@ describe('the job as a whole', () => {
 describe('the customer', () => {
   it('may fill 200 letters, and spaces count, as the document keeps them', async () => {
     await layOut();
-    unfold('job-customer');
+    unfold('job-more');
     type('job-customer', 'k'.repeat(200));
     expect(kept.job().customer).toBe('k'.repeat(200));
     type('job-customer', `${'k'.repeat(200)} `);
