@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { useState } from 'react';
-import type { CostSheet } from '@/lib/grid/costSheet';
+import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
 import { inkRunsOf } from '@/lib/jobs/inkRunsOf';
 import type { LaidOutPrint } from '@/lib/sheets/layOutJob';
 import type { JobInput } from '@/shared/schemas/request';
@@ -14,7 +14,6 @@ import { OriginMark } from '../_figures/OriginMark';
 import { Button } from '../_shell/Button';
 import { speakerOf } from '../_text/speaker';
 import styles from './InkNote.module.css';
-import { inkShareOfCost } from './inkShareOfCost';
 
 type InkNoteProps = Readonly<{
   input: JobInput;
@@ -30,7 +29,9 @@ export function InkNote({ input, sheet, prints, stale }: InkNoteProps) {
   const today = useToday();
   const [noted, setNoted] = useState<{ readonly ids: readonly string[]; readonly day: string } | null>(null);
   const laydown = input.job.rates.laydown ?? input.workshop.rates.laydown;
-  const { cost, share } = inkShareOfCost(sheet);
+  // Nothing spoiled, as the cost table has it.
+  const cost = wholeJob(sheet, 'ink');
+  const share = sheet.fullCost > 0 ? cost / sheet.fullCost : 0;
   const isThere =
     noted !== null && workshop?.inkRecord.runs.some(({ id }) => noted.ids.includes(id)) === true;
   const note = () => {
