@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { limitRule } from './tools/floors/limitRule';
-import { projectSources } from './tools/floors/projectSources';
-import { readSource } from './tools/floors/source';
+import { limitRule } from '@/tests/tools/floors/limitRule';
+import { projectSources } from '@/tests/tools/floors/projectSources';
+import { readSource } from '@/tests/tools/floors/source';
 
 const planted = (path: string, text: string) => limitRule([readSource(path, text)]);
 

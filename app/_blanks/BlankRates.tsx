@@ -1,18 +1,20 @@
 'use client';
 
+import { NumberField } from '@/app/_fields/NumberField';
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateWords } from '@/app/_words/fields/missingRateWords';
 import { numberLimits } from '@/shared/limits';
 import { blankSchema } from '@/shared/schemas/blank';
 import { blankTypicals } from '@/shared/tables/typicalRates';
-import { missingRateText } from '../_fields/missingRateText';
-import { NumberField } from '../_fields/NumberField';
-import { RateField } from '../_fields/RateField';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankFields } from './blankFields';
 
 /** How many come faulty, how long one takes to finish, how long the supplier takes. */
-export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+export function BlankRates({
+  fields: { blank, workspace, set, fieldId },
+}: Readonly<{ fields: BlankFields }>) {
   const { blankFault, finishMinutes } = blankTypicals[blank.kind];
-  const { currency } = maker.workshop;
+  const { currency } = workspace.workshop;
   return (
     <div className={styles.grid}>
       <RateField
@@ -23,7 +25,7 @@ export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ 
         units={['share']}
         limits={numberLimits(blankSchema, ['blankFault', 'value'])}
         typical={blankFault.typical}
-        whenMissing={missingRateText('share', currency)}
+        whenMissing={missingRateWords('share', currency)}
         onCommit={(rate) => set(`Faulty share of ${blank.name}`, ['blankFault'], rate)}
       />
       <RateField
@@ -34,7 +36,7 @@ export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ 
         units={['min']}
         limits={numberLimits(blankSchema, ['finishMinutes', 'value'])}
         typical={finishMinutes.typical}
-        whenMissing={missingRateText('min', currency)}
+        whenMissing={missingRateWords('min', currency)}
         onCommit={(rate) => set(`Finishing of ${blank.name}`, ['finishMinutes'], rate)}
       />
       <NumberField

@@ -33,7 +33,7 @@ export function useTextDraft(props: TextDraft) {
   const missing = needed && text.trim() === '';
   return {
     text,
-    trouble: missing
+    problem: missing
       ? `Something has to stand here. “${value}” stays in force.`
       : over > 0
         ? `${over} letters too long: ${longest} fit here.`

@@ -10,8 +10,8 @@ import {
   ZodTuple,
   ZodUnion,
 } from 'zod';
-import { judgeNumber } from '@/app/_fields/judgeNumber';
 import { type EdgeKind, unitEdge } from '@/app/_fields/unitEdge';
+import { judgeNumber } from '@/app/_words/fields/judgeNumber';
 import { formatNumber } from '@/shared/formatNumber';
 import { numberLimits } from '@/shared/limits';
 import { artworkSchema } from '@/shared/schemas/artwork';
@@ -112,8 +112,8 @@ function toldLimits(rules: Rules): { readonly greatest: number | null; readonly 
   const over = judgeNumber('99999999999', 'en', rules);
   const under = judgeNumber('-99999999999', 'en', rules);
   return {
-    greatest: over.kind === 'trouble' && over.trouble.kind === 'above' ? over.trouble.greatest : null,
-    least: under.kind === 'trouble' && under.trouble.kind === 'below' ? under.trouble.least : null,
+    greatest: over.kind === 'trouble' && over.problem.kind === 'above' ? over.problem.greatest : null,
+    least: under.kind === 'trouble' && under.problem.kind === 'below' ? under.problem.least : null,
   };
 }
 
