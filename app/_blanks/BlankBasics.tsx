@@ -7,7 +7,8 @@ import { MeasureField } from '@/app/_fields/MeasureField';
 import { TextField } from '@/app/_fields/TextField';
 import { formatterFor } from '@/app/_words/formatter';
 import { blankKindWords, choicesOf, coatingWords } from '@/app/_words/workshop/blankWords';
-import { substrates } from '@/shared/schemas/blank';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { blankSchema, substrates } from '@/shared/schemas/blank';
 import { recipeRanges } from '@/shared/tables/recipeRanges';
 import { celsiusFromFahrenheit } from '@/shared/units';
 import type { BlankFields } from './blankFields';
@@ -32,7 +33,7 @@ export function BlankBasics({
           id={fieldId('name')}
           value={blank.name}
           needed
-          longest={120}
+          {...textLimits(blankSchema, ['name'])}
           onCommit={(name) => set('Name of a blank', ['name'], name)}
         />
         <ChoiceField<string>
@@ -62,8 +63,7 @@ export function BlankBasics({
           id={fieldId('maxTemperatureC')}
           kind="temperature"
           value={blank.maxTemperatureC}
-          min={0}
-          max={500}
+          {...numberLimits(blankSchema, ['maxTemperatureC'])}
           hint="As its maker states it; empty where nothing is stated."
           onCommit={(most) => set(`Safe temperature of ${blank.name}`, ['maxTemperatureC'], most)}
         />

@@ -3,6 +3,8 @@
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
 import { missingRateWords } from '@/app/_words/fields/missingRateWords';
+import { numberLimits } from '@/shared/limits';
+import { blankSchema } from '@/shared/schemas/blank';
 import { blankTypicals } from '@/shared/tables/typicalRates';
 import styles from './Blanks.module.css';
 import type { BlankFields } from './blankFields';
@@ -21,7 +23,7 @@ export function BlankRates({
         width="full"
         rate={blank.blankFault}
         units={['share']}
-        max={0.9}
+        limits={numberLimits(blankSchema, ['blankFault', 'value'])}
         typical={blankFault.typical}
         whenMissing={missingRateWords('share', currency)}
         onCommit={(rate) => set(`Faulty share of ${blank.name}`, ['blankFault'], rate)}
@@ -32,6 +34,7 @@ export function BlankRates({
         width="full"
         rate={blank.finishMinutes}
         units={['min']}
+        limits={numberLimits(blankSchema, ['finishMinutes', 'value'])}
         typical={finishMinutes.typical}
         whenMissing={missingRateWords('min', currency)}
         onCommit={(rate) => set(`Finishing of ${blank.name}`, ['finishMinutes'], rate)}
@@ -42,9 +45,7 @@ export function BlankRates({
         width="full"
         unit="working days"
         value={blank.leadWorkingDays}
-        decimals={0}
-        min={0}
-        max={250}
+        {...numberLimits(blankSchema, ['leadWorkingDays'])}
         hint="Empty where you do not know; then nobody says by when to order."
         onCommit={(days) => set(`Lead time of ${blank.name}`, ['leadWorkingDays'], days)}
       />

@@ -4,15 +4,17 @@ import { classes } from '@/app/_controls/classes';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { blankSchema } from '@/shared/schemas/blank';
 import { swatches } from '@/shared/tables/swatches';
 import styles from './Blanks.module.css';
 import type { BlankFields } from './blankFields';
 import { ColourDot } from './ColourDot';
 
 const axes = [
-  { key: 'L', label: 'L*, lightness', min: 0, max: 100 },
-  { key: 'a', label: 'a*, green to red', min: -128, max: 127 },
-  { key: 'b', label: 'b*, blue to yellow', min: -128, max: 127 },
+  { key: 'L', label: 'L*, lightness' },
+  { key: 'a', label: 'a*, green to red' },
+  { key: 'b', label: 'b*, blue to yellow' },
 ] as const;
 
 /** The colour of a blank: a named swatch judged by eye, or one’s own reading. */
@@ -51,10 +53,10 @@ export function ColourFields({ fields: { blank, set, fieldId } }: Readonly<{ fie
           width="narrow"
           value={colour.name}
           needed
-          longest={120}
+          {...textLimits(blankSchema, ['colour', 'name'])}
           onCommit={(name) => set(label, ['colour', 'name'], name)}
         />
-        {axes.map(({ key, label: axis, min, max }) => (
+        {axes.map(({ key, label: axis }) => (
           <NumberField
             key={key}
             label={axis}
@@ -62,8 +64,7 @@ export function ColourFields({ fields: { blank, set, fieldId } }: Readonly<{ fie
             width="narrow"
             value={colour[key]}
             needed
-            min={min}
-            max={max}
+            {...numberLimits(blankSchema, ['colour', key])}
             onCommit={(value) => set(label, ['colour', key], value)}
           />
         ))}

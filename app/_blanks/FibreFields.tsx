@@ -5,7 +5,8 @@ import { focusById } from '@/app/_controls/focusById';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { fibreWords } from '@/app/_words/workshop/blankWords';
-import { fibres as allFibres, type Blank } from '@/shared/schemas/blank';
+import { numberLimits } from '@/shared/limits';
+import { fibres as allFibres, type Blank, blankSchema } from '@/shared/schemas/blank';
 import styles from './Blanks.module.css';
 import type { BlankFields } from './blankFields';
 
@@ -39,8 +40,7 @@ export function FibreFields({ fields: { blank, set, fieldId } }: Readonly<{ fiel
             kind="share"
             value={share}
             needed
-            min={0}
-            max={1}
+            {...numberLimits(blankSchema, ['fibres', index, 'share'])}
             onCommit={(value) => set(`Fibres of ${blank.name}`, ['fibres', index, 'share'], value)}
           />
           <div className={styles.act}>

@@ -2,6 +2,8 @@
 
 import { RateField } from '@/app/_fields/RateField';
 import { missingRateWords } from '@/app/_words/fields/missingRateWords';
+import { numberLimits } from '@/shared/limits';
+import { blankSizeSchema } from '@/shared/schemas/blank';
 import { blankTypicals } from '@/shared/tables/typicalRates';
 import styles from './Blanks.module.css';
 import type { BlankFields } from './blankFields';
@@ -21,6 +23,7 @@ export function PriceFields({
           width="full"
           rate={price}
           units={['money/piece']}
+          limits={numberLimits(blankSizeSchema, ['price', 'value'])}
           typical={typical}
           whenMissing={missingRateWords('money/piece', workspace.workshop.currency)}
           onCommit={(next) => set(`Price of ${blank.name}, ${name}`, ['sizes', index, 'price'], next)}

@@ -7,15 +7,14 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { positionWords } from '@/app/_words/workshop/blankWords';
-import { type BlankSize, positions } from '@/shared/schemas/blank';
+import { numberLimits } from '@/shared/limits';
+import { type BlankSize, blankSizeSchema, positions } from '@/shared/schemas/blank';
 import styles from './Blanks.module.css';
 import type { BlankFields } from './blankFields';
 import { WrapFields } from './WrapFields';
 
 type SizeFieldsProps = Readonly<{ fields: BlankFields; size: BlankSize; index: number }>;
 
-/** Most a length may be in any document, mm. */
-const MOST_MM = 20_000;
 /** Where a new largest print starts, mm. */
 const FIRST_PRINT = { widthMm: 100, heightMm: 100 };
 
@@ -39,8 +38,7 @@ export function SizeFields({ fields, size, index }: SizeFieldsProps) {
           kind="length"
           width="narrow"
           value={size.widthMm}
-          above={0}
-          max={MOST_MM}
+          {...numberLimits(blankSizeSchema, ['widthMm'])}
           onCommit={(value) => set(`Width, ${label}`, [...path, 'widthMm'], value)}
         />
         <NumberField
@@ -48,9 +46,7 @@ export function SizeFields({ fields, size, index }: SizeFieldsProps) {
           id={fieldId(...path, 'packSize')}
           width="narrow"
           value={size.packSize}
-          decimals={0}
-          min={1}
-          max={10_000}
+          {...numberLimits(blankSizeSchema, ['packSize'])}
           onCommit={(value) => set(`Pack, ${label}`, [...path, 'packSize'], value)}
         />
         <NumberField
@@ -59,9 +55,7 @@ export function SizeFields({ fields, size, index }: SizeFieldsProps) {
           width="narrow"
           value={size.onHand}
           needed
-          decimals={0}
-          min={0}
-          max={100_000}
+          {...numberLimits(blankSizeSchema, ['onHand'])}
           onCommit={(value) => set(`On hand, ${label}`, [...path, 'onHand'], value)}
         />
       </FieldGroup>
@@ -87,8 +81,7 @@ export function SizeFields({ fields, size, index }: SizeFieldsProps) {
               kind="length"
               value={most.widthMm}
               needed
-              above={0}
-              max={MOST_MM}
+              {...numberLimits(blankSizeSchema, ['maxPrints', at, 'widthMm'])}
               onCommit={(value) =>
                 set(`Largest print, ${label}`, [...path, 'maxPrints', at, 'widthMm'], value)
               }
@@ -100,8 +93,7 @@ export function SizeFields({ fields, size, index }: SizeFieldsProps) {
               kind="length"
               value={most.heightMm}
               needed
-              above={0}
-              max={MOST_MM}
+              {...numberLimits(blankSizeSchema, ['maxPrints', at, 'heightMm'])}
               onCommit={(value) =>
                 set(`Largest print, ${label}`, [...path, 'maxPrints', at, 'heightMm'], value)
               }

@@ -9,14 +9,12 @@ import { formatterFor } from '@/app/_words/formatter';
 import { positionWords } from '@/app/_words/workshop/blankWords';
 import { freeName } from '@/lib/drafts/freeName';
 import { jobsMaking } from '@/lib/drafts/jobsMaking';
-import type { BlankSize } from '@/shared/schemas/blank';
+import { mostEntries } from '@/shared/limits';
+import { type BlankSize, blankSchema } from '@/shared/schemas/blank';
 import styles from './Blanks.module.css';
 import type { BlankFields } from './blankFields';
 import { SizeFields } from './SizeFields';
 import { SizeName } from './SizeName';
-
-/** The most sizes a blank may have. */
-const MOST_SIZES = 30;
 
 /** The sizes of a blank, each folded under what it takes. */
 export function SizeList({ fields }: Readonly<{ fields: BlankFields }>) {
@@ -25,6 +23,7 @@ export function SizeList({ fields }: Readonly<{ fields: BlankFields }>) {
   const [renamed, setRenamed] = useState<string | null>(null);
   const formatter = formatterFor(workspace.workshop);
   const { sizes } = blank;
+  const most = mostEntries(blankSchema, ['sizes']);
   const lineOf = ({ widthMm, maxPrints }: BlankSize) =>
     [
       widthMm === null ? null : `${formatter.length(widthMm)} wide`,
@@ -84,10 +83,7 @@ export function SizeList({ fields }: Readonly<{ fields: BlankFields }>) {
         onUndo={() => void workspace.undo()}
       />
       <div className={styles.ends}>
-        <Button
-          blockedBy={sizes.length >= MOST_SIZES ? `${MOST_SIZES} sizes are the most.` : undefined}
-          onPress={add}
-        >
+        <Button blockedBy={sizes.length >= most ? `${most} sizes are the most.` : undefined} onPress={add}>
           Add a size like the last
         </Button>
       </div>

@@ -5,11 +5,10 @@ import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { TextField } from '@/app/_fields/TextField';
 import { renameSize } from '@/lib/drafts/renameSize';
+import { textLimits } from '@/shared/limits';
+import { blankSizeSchema } from '@/shared/schemas/blank';
 import styles from './Blanks.module.css';
 import type { BlankFields } from './blankFields';
-
-/** The most letters the name of a size may have. */
-const LONGEST = 24;
 
 type SizeNameProps = Readonly<{
   fields: BlankFields;
@@ -26,8 +25,9 @@ export function SizeName({ fields: { id, blank, workspace, fieldId }, size, onRe
   const list = fieldId('sizes');
   const [name, setName] = useState(size);
   const wanted = name.trim();
+  const limits = textLimits(blankSizeSchema, ['name']);
   const isTaken = wanted !== size && blank.sizes.some((other) => other.name === wanted);
-  const isReady = wanted !== '' && wanted !== size && wanted.length <= LONGEST && !isTaken;
+  const isReady = wanted !== '' && wanted !== size && wanted.length <= limits.longest && !isTaken;
   const rename = () => {
     const change = { blankId: id, from: size, to: wanted };
     focusById(list);
@@ -62,7 +62,7 @@ export function SizeName({ fields: { id, blank, workspace, fieldId }, size, onRe
         label="Name"
         width="full"
         value={name}
-        longest={LONGEST}
+        {...limits}
         issue={isTaken ? `There is a size ${wanted} already.` : undefined}
         onCommit={setName}
       />

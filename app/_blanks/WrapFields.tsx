@@ -3,7 +3,8 @@
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { BlankSize } from '@/shared/schemas/blank';
+import { numberLimits } from '@/shared/limits';
+import { type BlankSize, blankSizeSchema } from '@/shared/schemas/blank';
 import type { BlankFields } from './blankFields';
 
 type WrapFieldsProps = Readonly<{ fields: BlankFields; size: BlankSize; index: number }>;
@@ -21,8 +22,7 @@ export function WrapFields({ fields: { blank, set, fieldId }, size, index }: Wra
         kind="length"
         width="narrow"
         value={wrap?.circumferenceMm ?? null}
-        above={0}
-        max={20_000}
+        {...numberLimits(blankSizeSchema, ['wrap', 'circumferenceMm'])}
         hint="A strip of paper around the real piece tells it best."
         onCommit={(circumferenceMm) =>
           set(
@@ -41,8 +41,7 @@ export function WrapFields({ fields: { blank, set, fieldId }, size, index }: Wra
             width="narrow"
             value={wrap.handleGapMm}
             needed
-            min={0}
-            max={500}
+            {...numberLimits(blankSizeSchema, ['wrap', 'handleGapMm'])}
             hint="0 where the print goes all the way round."
             onCommit={(gap) => set(`Handle of ${label}`, [...path, 'handleGapMm'], gap)}
           />
@@ -53,8 +52,7 @@ export function WrapFields({ fields: { blank, set, fieldId }, size, index }: Wra
             width="narrow"
             value={wrap.taperDegrees}
             needed
-            min={0}
-            max={45}
+            {...numberLimits(blankSizeSchema, ['wrap', 'taperDegrees'])}
             hint="0 for a straight side."
             onCommit={(lean) => set(`Lean of ${label}`, [...path, 'taperDegrees'], lean)}
           />

@@ -3,12 +3,10 @@
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { mostEntries, numberLimits } from '@/shared/limits';
+import { workshopSchema } from '@/shared/schemas/workshop';
 import styles from './BreakFields.module.css';
 import { NumberField } from './NumberField';
-
-/** Largest first quantity of a break, and the most breaks, that the workshop takes. */
-const MOST_PIECES = 2000;
-const MOST_BREAKS = 12;
 
 type BreakFieldsProps = Readonly<{
   breaks: readonly number[];
@@ -19,7 +17,10 @@ type BreakFieldsProps = Readonly<{
 export function BreakFields({ breaks, onCommit }: BreakFieldsProps) {
   const id = workshopFieldId(['policy', 'breaks']);
   const last = breaks.at(-1) ?? 0;
-  const isFull = breaks.length >= MOST_BREAKS || last >= MOST_PIECES;
+  const limits = numberLimits(workshopSchema, ['policy', 'breaks', 0]);
+  const most = limits.max ?? last;
+  const mostBreaks = mostEntries(workshopSchema, ['policy', 'breaks']);
+  const isFull = breaks.length >= mostBreaks || last >= most;
   const replace = (index: number, value: number | null) => {
     if (value !== null) onCommit(breaks.map((old, at) => (at === index ? value : old)));
   };
@@ -38,9 +39,9 @@ export function BreakFields({ breaks, onCommit }: BreakFieldsProps) {
             unit="pieces"
             value={first}
             needed
-            decimals={0}
+            {...limits}
             min={(breaks[index - 1] ?? 0) + 1}
-            max={(breaks[index + 1] ?? MOST_PIECES + 1) - 1}
+            max={(breaks[index + 1] ?? most + 1) - 1}
             onCommit={(value) => replace(index, value)}
           />
           {breaks.length > 1 && (
@@ -57,8 +58,8 @@ export function BreakFields({ breaks, onCommit }: BreakFieldsProps) {
         </div>
       ))}
       <Button
-        blockedBy={isFull ? `${MOST_BREAKS} breaks up to ${MOST_PIECES} pieces are the most.` : undefined}
-        onPress={() => onCommit([...breaks, Math.min(MOST_PIECES, Math.max(2, last * 2))])}
+        blockedBy={isFull ? `${mostBreaks} breaks up to ${most} pieces are the most.` : undefined}
+        onPress={() => onCommit([...breaks, Math.min(most, Math.max(2, last * 2))])}
       >
         Add a break
       </Button>

@@ -1,6 +1,7 @@
 'use client';
 
 import { type KeyboardEvent, useRef, useState } from 'react';
+import type { TextLimits } from '@/shared/limits';
 import styles from './EditableTitle.module.css';
 import { useTextDraft } from './useTextDraft';
 
@@ -8,16 +9,16 @@ type EditableTitleProps = Readonly<{
   value: string;
   /** What it names, for a screen reader: “Name of the job”. */
   label: string;
-  longest: number;
+  limits: TextLimits;
   onCommit: (value: string) => void;
 }>;
 
 /** A title that is renamed where it stands: press it, type, and leave it or press Enter. */
-export function EditableTitle({ value, label, longest, onCommit }: EditableTitleProps) {
+export function EditableTitle({ value, label, limits, onCommit }: EditableTitleProps) {
   const [editing, setEditing] = useState(false);
   const [before, setBefore] = useState(value);
   const button = useRef<HTMLButtonElement>(null);
-  const { text, problem, change, rest } = useTextDraft({ value, onCommit, needed: true, longest });
+  const { text, problem, change, rest } = useTextDraft({ ...limits, value, onCommit, needed: true });
 
   const begin = () => {
     setBefore(value);

@@ -26,17 +26,15 @@ type MeasureFieldProps = Readonly<{
 }>;
 
 /** A length, distance, temperature or share, typed in the maker's own unit. */
-export function MeasureField({ kind, value, onCommit, min, max, above, ...rest }: MeasureFieldProps) {
-  const { unit, shown, kept } = unitEdge(kind, useMeasures());
+export function MeasureField({ kind, value, onCommit, ...rest }: MeasureFieldProps) {
+  const edge = unitEdge(kind, useMeasures());
   return (
     <NumberField
       {...rest}
-      unit={unit}
-      value={value === null ? null : shown(value)}
-      min={min === undefined ? undefined : shown(min)}
-      max={max === undefined ? undefined : shown(max)}
-      above={above === undefined ? undefined : shown(above)}
-      onCommit={(typed) => onCommit(typed === null ? null : kept(typed))}
+      unit={edge.unit}
+      edge={edge}
+      value={value === null ? null : edge.shown(value)}
+      onCommit={(typed) => onCommit(typed === null ? null : edge.kept(typed))}
     />
   );
 }

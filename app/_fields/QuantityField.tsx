@@ -5,6 +5,7 @@ import { classes } from '@/app/_controls/classes';
 import { describedBy } from './describedBy';
 import styles from './QuantityField.module.css';
 import { useNumberText } from './useNumberText';
+import { wholePieces } from './wholePieces';
 
 type QuantityFieldProps = Readonly<{
   /** A size, or whatever is counted. */
@@ -12,6 +13,7 @@ type QuantityFieldProps = Readonly<{
   value: number | null;
   onCommit: (value: number | null) => void;
   onRest?: (() => void) | undefined;
+  min?: number | undefined;
   max?: number | undefined;
   caution?: string | undefined;
   issue?: string | undefined;
@@ -22,7 +24,7 @@ type QuantityFieldProps = Readonly<{
 export function QuantityField(props: QuantityFieldProps) {
   const ownId = useId();
   const id = props.id ?? ownId;
-  const { input, problem, waiting } = useNumberText({ ...props, decimals: 0, min: 0 });
+  const { input, problem, waiting } = useNumberText({ ...props, ...wholePieces, min: props.min ?? 0 });
   const issue = problem ?? props.issue;
   return (
     <div className={styles.field}>

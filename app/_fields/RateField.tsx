@@ -6,6 +6,7 @@ import { classes } from '@/app/_controls/classes';
 import { unitWords } from '@/app/_words/unitWords';
 import { rateInUnit } from '@/lib/job/rateInUnit';
 import { DOUBLE_DIGITS } from '@/shared/decimal';
+import type { NumberLimits } from '@/shared/limits';
 import type { Rate } from '@/shared/schemas/rate';
 import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
@@ -26,9 +27,8 @@ export type RateFieldProps<Unit extends RateUnit = RateUnit> = Readonly<{
   /** Told with the day and *yours* when typed; null when emptied, which is missing and not 0. */
   onCommit: (rate: Rate<Unit> | null) => void;
   onRest?: (() => void) | undefined;
-  /** Bounds in the unit of the rate. */
-  min?: number | undefined;
-  max?: number | undefined;
+  /** What its schema takes, in the unit of the rate. */
+  limits: NumberLimits;
   hint?: string | undefined;
   /** A finding about the value in force, as a sentence. */
   issue?: string | undefined;
@@ -40,10 +40,6 @@ export type RateFieldProps<Unit extends RateUnit = RateUnit> = Readonly<{
   width?: 'narrow' | 'normal' | 'full' | undefined;
   id?: string | undefined;
 }>;
-
-const MOST = 1e9;
-/** What the schema of shares allows where nothing narrower is said. */
-const MOST_SHARE = 0.95;
 
 /** A rate with its unit, its mark, the day it was set, and the way back to what is typical. */
 export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
@@ -77,8 +73,8 @@ export function RateField<Unit extends RateUnit>(props: RateFieldProps<Unit>) {
           unit={isPair ? undefined : isShare ? '%' : unitWords(unit, measures.currency)}
           value={rate === null ? null : shown(rate.value)}
           minDecimals={unit.startsWith('money') ? (currencyDigits(measures.currency) ?? 0) : 0}
-          min={shown(props.min ?? 0)}
-          max={shown(props.max ?? (isShare ? MOST_SHARE : MOST))}
+          {...props.limits}
+          edge={isShare ? percent : undefined}
           origin={rate?.origin}
           count={rate?.count}
           issue={props.issue ?? (rate === null ? whenMissing : undefined)}

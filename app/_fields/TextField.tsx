@@ -19,6 +19,8 @@ type TextFieldProps = Readonly<{
   rows?: number | undefined;
   /** Told as an issue when passed; nothing is cut off. */
   longest?: number | undefined;
+  /** False where the document keeps spaces at the ends, so that they count too. */
+  isTrimmed?: boolean | undefined;
   width?: 'narrow' | 'normal' | 'full' | undefined;
   id?: string | undefined;
 }>;

@@ -19,7 +19,7 @@ import type { Measures } from './measures';
 const SCALE_DECIMALS = 9;
 
 /** Quantities that are kept in one unit and typed in another. */
-export type EdgeKind = 'length' | 'distance' | 'temperature' | 'pressure' | 'volume' | 'share';
+export type EdgeKind = 'length' | 'rollLength' | 'distance' | 'temperature' | 'pressure' | 'volume' | 'share';
 
 /** The way between what is kept and what is typed; what was typed comes back as it was. */
 export interface UnitEdge {
@@ -29,11 +29,17 @@ export interface UnitEdge {
   readonly kept: (typed: number) => number;
 }
 
-/** @returns the edge of a quantity for a maker's units: lengths are kept in mm, distances in km, temperatures in °C, pressures in kPa, volumes in mL, shares as 0 to 1. */
+/** @returns the edge of a quantity for a maker's units: lengths are kept in mm (of rolls typed in m), distances in km, temperatures in °C, pressures in kPa, volumes in mL, shares as 0 to 1. */
 export function unitEdge(kind: EdgeKind, { units }: Measures): UnitEdge {
   switch (kind) {
     case 'length':
       return units.length === 'in' ? edge('in', inchesFromMm, mmFromInches) : same('mm');
+    case 'rollLength':
+      return edge(
+        'm',
+        (lengthMm) => lengthMm / 1000,
+        (metres) => tidy(metres * 1000),
+      );
     case 'distance':
       return units.distance === 'mi' ? edge('mi', milesFromKm, kmFromMiles) : same('km');
     case 'temperature':

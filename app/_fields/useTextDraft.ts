@@ -9,13 +9,16 @@ type TextDraft = Readonly<{
   /** True where the document has no place for an empty text. */
   needed?: boolean | undefined;
   longest?: number | undefined;
+  /** False where the document keeps spaces at the ends, so that they count too. */
+  isTrimmed?: boolean | undefined;
 }>;
 
 /**
  * The text of a field: kept exactly as typed, and committed whenever the document can take it. Documents trim
  * names, so a space typed at the end would be gone before the next letter came.
  */
-export function useTextDraft({ value, onCommit, onRest, needed = false, longest }: TextDraft) {
+export function useTextDraft(props: TextDraft) {
+  const { value, onCommit, onRest, needed = false, longest, isTrimmed = true } = props;
   const [draft, setDraft] = useState<string | null>(null);
   const [seen, setSeen] = useState(value);
   if (value !== seen) {
@@ -24,7 +27,9 @@ export function useTextDraft({ value, onCommit, onRest, needed = false, longest 
     if (draft !== null && draft.trim() !== value.trim()) setDraft(null);
   }
   const text = draft ?? value;
-  const over = longest === undefined ? 0 : text.trim().length - longest;
+  const overBy = (typed: string) =>
+    longest === undefined ? 0 : (isTrimmed ? typed.trim() : typed).length - longest;
+  const over = overBy(text);
   const missing = needed && text.trim() === '';
   return {
     text,
@@ -35,8 +40,7 @@ export function useTextDraft({ value, onCommit, onRest, needed = false, longest 
         : null,
     change: (typed: string) => {
       setDraft(typed);
-      const tooLong = longest !== undefined && typed.trim().length > longest;
-      if (!tooLong && !(needed && typed.trim() === '') && typed !== value) onCommit(typed);
+      if (overBy(typed) <= 0 && !(needed && typed.trim() === '') && typed !== value) onCommit(typed);
     },
     rest: () => {
       if (!missing && over <= 0) setDraft(null);

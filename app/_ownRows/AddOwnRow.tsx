@@ -9,7 +9,8 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type OwnRow, type OwnRowDriver, ownRowSchema } from '@/shared/schemas/ownRow';
 import styles from './AddOwnRow.module.css';
 import { FormulaField } from './FormulaField';
 import { ownRowId } from './ownRowId';
@@ -91,7 +92,12 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
     <div ref={box}>
       <EntryForm className={styles.form} label="A new row" missing={missing} onEnter={add}>
         <FieldGroup>
-          <TextField label="Name of the row" value={label} longest={80} onCommit={setLabel} />
+          <TextField
+            label="Name of the row"
+            value={label}
+            {...textLimits(ownRowSchema, ['label'])}
+            onCommit={setLabel}
+          />
           <ChoiceField
             label="It costs"
             width="narrow"
@@ -108,8 +114,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
               unit={currency}
               width="narrow"
               value={amount}
-              min={0}
-              max={1e9}
+              {...numberLimits(ownRowSchema, ['cost', 'amount', 'value'])}
               onCommit={setAmount}
             />
           )}

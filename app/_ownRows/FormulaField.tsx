@@ -5,7 +5,8 @@ import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { Finding } from '@/shared/finding';
-import type { OwnRow } from '@/shared/schemas/ownRow';
+import { textLimits } from '@/shared/limits';
+import { type OwnRow, ownRowSchema } from '@/shared/schemas/ownRow';
 import styles from './FormulaField.module.css';
 import { NameHelp } from './NameHelp';
 
@@ -50,7 +51,7 @@ export function FormulaField({ id, formula, problems, everyRow, placements, onCo
           value={formula}
           rows={2}
           needed
-          longest={500}
+          {...textLimits(ownRowSchema, ['cost', 'formula'])}
           width="full"
           issue={words === null ? undefined : `${words.sentence} ${words.detail}`}
           onCommit={onCommit}

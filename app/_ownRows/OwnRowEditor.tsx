@@ -13,7 +13,8 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { Finding } from '@/shared/finding';
-import type { OwnRow } from '@/shared/schemas/ownRow';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type OwnRow, ownRowSchema } from '@/shared/schemas/ownRow';
 import type { FieldPath } from '@/shared/setIn';
 import { FormulaField } from './FormulaField';
 import styles from './OwnRowEditor.module.css';
@@ -64,7 +65,7 @@ export function OwnRowEditor(props: OwnRowEditorProps) {
               id={idOf('label')}
               value={label}
               needed
-              longest={80}
+              {...textLimits(ownRowSchema, ['label'])}
               onCommit={(text) => onSet(`Name of ${label}`, path('label'), text)}
             />
             {cost.kind === 'driver' && (
@@ -74,6 +75,7 @@ export function OwnRowEditor(props: OwnRowEditorProps) {
                   id={idOf('cost', 'amount')}
                   rate={cost.amount}
                   units={['money']}
+                  limits={numberLimits(ownRowSchema, ['cost', 'amount', 'value'])}
                   typical={null}
                   width="narrow"
                   whenMissing="Without an amount the job can’t be costed."

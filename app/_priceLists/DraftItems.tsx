@@ -11,7 +11,8 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
 import { offerLine, refusalWords } from '@/app/_words/priceLists/offerWords';
 import { chargeChoices } from '@/app/_words/priceLists/paperWords';
-import type { PriceList, PriceListItem } from '@/shared/schemas/priceList';
+import { mostEntries } from '@/shared/limits';
+import { type PriceList, type PriceListItem, priceListSchema } from '@/shared/schemas/priceList';
 import { ItemCharges } from './ItemCharges';
 import styles from './PriceLists.module.css';
 
@@ -152,8 +153,6 @@ type AddItemProps = Readonly<{
   onAdd: (item: PriceListItem, name: string) => void;
 }>;
 
-const MOST_ITEMS = 20;
-
 function AddItem({ list, workspace, onAdd }: AddItemProps) {
   const choices = workspace.jobs.flatMap(({ id: jobId, job }) =>
     job.lines
@@ -170,6 +169,7 @@ function AddItem({ list, workspace, onAdd }: AddItemProps) {
   const choice = choices.find(({ value }) => value === chosen) ?? choices[0];
   if (choice === undefined) return <p className={styles.words}>Every line of your jobs is on the list.</p>;
   const last = list.items.at(-1);
+  const most = mostEntries(priceListSchema, ['items']);
   return (
     <div className={styles.add}>
       <ChoiceField
@@ -180,7 +180,7 @@ function AddItem({ list, workspace, onAdd }: AddItemProps) {
         onCommit={setChosen}
       />
       <Button
-        blockedBy={list.items.length >= MOST_ITEMS ? `A list takes ${MOST_ITEMS} items.` : undefined}
+        blockedBy={list.items.length >= most ? `A list takes ${most} items.` : undefined}
         onPress={() =>
           onAdd(
             {

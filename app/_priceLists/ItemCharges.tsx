@@ -4,7 +4,13 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { chargeChoices } from '@/app/_words/priceLists/paperWords';
-import { type ListedCharge, listedCharges, type PriceListItem } from '@/shared/schemas/priceList';
+import { numberLimits } from '@/shared/limits';
+import {
+  type ListedCharge,
+  listedCharges,
+  listItemSchema,
+  type PriceListItem,
+} from '@/shared/schemas/priceList';
 import { currencyDigits } from '@/shared/tables/currencies';
 import styles from './PriceLists.module.css';
 
@@ -53,8 +59,7 @@ export function ItemCharges({ item, name, currency, onChange }: ItemChargesProps
                 label={chargeChoices[kind]}
                 unit={currency}
                 value={item.ownAmounts.find((one) => one.kind === kind)?.amount ?? null}
-                min={0}
-                max={1e6}
+                {...numberLimits(listItemSchema, ['ownAmounts', 0, 'amount'])}
                 decimals={currencyDigits(currency) ?? 2}
                 onCommit={(amount) => setAmount(kind, amount)}
               />

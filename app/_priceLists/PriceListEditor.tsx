@@ -9,6 +9,8 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { standingLine } from '@/app/_words/priceLists/standingLineWords';
 import { issuePriceList } from '@/lib/priceLists/issuePriceList';
+import { textLimits } from '@/shared/limits';
+import { priceListSchema } from '@/shared/schemas/priceList';
 import { DraftPart } from './DraftPart';
 import { DRAFT, PaperPart } from './PaperPart';
 import { useListOffers } from './useListOffers';
@@ -61,7 +63,7 @@ export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEdit
             <EditableTitle
               value={list.name}
               label="Name of the price list"
-              longest={120}
+              limits={textLimits(priceListSchema, ['name'])}
               onCommit={(name) =>
                 workspace.setField({ kind: 'priceList', id }, 'Name of the price list', ['name'], name)
               }

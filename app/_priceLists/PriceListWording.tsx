@@ -4,7 +4,8 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { PriceList } from '@/shared/schemas/priceList';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type PriceList, priceListSchema } from '@/shared/schemas/priceList';
 import styles from './PriceLists.module.css';
 
 type PriceListWordingProps = Readonly<{ id: string; list: PriceList; workspace: ReadyWorkspace }>;
@@ -21,7 +22,7 @@ export function PriceListWording({ id, list, workspace }: PriceListWordingProps)
           label="Your shop and how to reach it"
           value={list.from}
           rows={2}
-          longest={300}
+          {...textLimits(priceListSchema, ['from'])}
           width="full"
           onCommit={(from) => set('Your shop', 'from', from)}
         />
@@ -29,7 +30,7 @@ export function PriceListWording({ id, list, workspace }: PriceListWordingProps)
           label="What is included"
           value={list.notes}
           rows={3}
-          longest={1000}
+          {...textLimits(priceListSchema, ['notes'])}
           width="full"
           onCommit={(notes) => set('What is included', 'notes', notes)}
         />
@@ -37,16 +38,15 @@ export function PriceListWording({ id, list, workspace }: PriceListWordingProps)
           <TextField
             label="Lead time"
             value={list.leadTime}
-            longest={200}
+            {...textLimits(priceListSchema, ['leadTime'])}
             onCommit={(leadTime) => set('Lead time', 'leadTime', leadTime)}
           />
           <NumberField
             label="Valid for"
             unit="days"
             value={list.validDays}
-            min={1}
-            max={730}
-            decimals={0}
+            needed
+            {...numberLimits(priceListSchema, ['validDays'])}
             onCommit={(validDays) => {
               if (validDays !== null) set('Days the list is valid', 'validDays', validDays);
             }}

@@ -48,7 +48,7 @@ export function StartWalk({ workspace, place, onGo }: StartWalkProps) {
     else if (isLast) finish();
     else onGo(at + 1);
   };
-  const { label, changes, units, typical, rate, onCommit } = step;
+  const { label, changes, units, limits, typical, rate, onCommit } = step;
   return (
     <div className={styles.walk}>
       <StartProgress place={at + 1} of={steps.length} />
@@ -62,7 +62,7 @@ export function StartWalk({ workspace, place, onGo }: StartWalkProps) {
           <RateField
             key={label}
             id={FIELD}
-            {...{ label, units, typical, rate, onCommit }}
+            {...{ label, units, limits, typical, rate, onCommit }}
             labelled
             width="full"
             whenMissing={missingRateWords(units[0], workspace.workshop.currency, at === 0)}

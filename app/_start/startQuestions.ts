@@ -1,7 +1,11 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { RateKey } from '@/app/_workshop/rateSpec';
 import { OWN_BLANK_ID, OWN_JOB_ID } from '@/lib/examples/ownWorkshop';
+import { type NumberLimits, numberLimits } from '@/shared/limits';
+import { blankSizeSchema } from '@/shared/schemas/blank';
+import { placementSchema } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
-import type { FieldPath } from '@/shared/setIn';
+import { ratesSchema, type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import { type RateName, type RateUnit, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
 import {
   blankTypicals,
@@ -20,6 +24,7 @@ export interface StartQuestion {
   /** What moves when it moves. */
   readonly changes: string;
   readonly units: readonly [RateUnit, ...RateUnit[]];
+  readonly limits: NumberLimits;
   readonly typical: number | null;
   readonly rate: Rate | null;
   readonly onCommit: (rate: Rate | null) => void;
@@ -56,6 +61,7 @@ function catalogueStep({ workshop, setField }: ReadyWorkspace, name: RateName): 
     label,
     changes,
     units,
+    limits: numberLimits(ratesSchema, [name, 'value']),
     typical,
     rate: workshop.rates[name],
     onCommit: (rate) => void setField({ kind: 'workshop' }, label, ['rates', name], rate),
@@ -71,6 +77,7 @@ function shirtQuestion({ blanks, setField }: ReadyWorkspace): StartQuestion {
     changes:
       'The largest cost of most orders. Larger sizes have prices of their own; you find them under Blanks.',
     units: ['money/piece'],
+    limits: numberLimits(blankSizeSchema, ['price', 'value']),
     typical,
     rate: first,
     onCommit: (rate) => {
@@ -89,6 +96,7 @@ function handQuestion({ jobs, setField }: ReadyWorkspace): StartQuestion {
     label,
     changes: 'Lay out, tape, press, lift: once for every print on every piece, so it counts on every order.',
     units: [unit],
+    limits: numberLimits(placementSchema, ['handMinutes', 'value']),
     typical,
     rate: placement?.handMinutes ?? null,
     onCommit: (rate) =>
@@ -101,17 +109,27 @@ function handQuestion({ jobs, setField }: ReadyWorkspace): StartQuestion {
   };
 }
 
+/** Where a rate of the first printer, press, sheet and so on stands in the workshop. */
+type PartRatePath = {
+  [List in 'printers' | 'presses' | 'sheets' | 'packagings' | 'channels']: readonly [
+    List,
+    0,
+    RateKey<Workshop[List][number]>,
+  ];
+}['printers' | 'presses' | 'sheets' | 'packagings' | 'channels'];
+
 function partQuestion(
   { setField }: ReadyWorkspace,
   { label, unit, typical }: TypicalRate,
   changes: string,
-  path: FieldPath,
+  path: PartRatePath,
   rate: Rate | null | undefined,
 ): StartQuestion {
   return {
     label,
     changes,
     units: [unit],
+    limits: numberLimits(workshopSchema, [...path, 'value']),
     typical,
     rate: rate ?? null,
     onCommit: (next) => void setField({ kind: 'workshop' }, label, path, next),

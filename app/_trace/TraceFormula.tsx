@@ -8,7 +8,6 @@ import { formatNumber } from '@/shared/formatNumber';
 import { type FigureNames, figureName } from './figureName';
 import { figureWords } from './figureWords';
 import { formulaWords, type Term } from './formulaWords';
-import { isTyped } from './isTyped';
 import type { Phrase } from './phrase';
 import { TraceChip } from './TraceChip';
 import styles from './TraceFormula.module.css';
@@ -79,7 +78,7 @@ function Phrases({ term, names, ofSizes, onOpen }: PhrasesProps) {
           <TraceChip
             label={name}
             value={figureWords(value, ofSizes && counts ? 'number' : unit, context)}
-            typed={isTyped(names.sheet, ref)}
+            typed={isTyped(names, ref)}
             onOpen={() => onOpen(ref)}
           />
         );
@@ -99,3 +98,7 @@ function Phrases({ term, names, ofSizes, onOpen }: PhrasesProps) {
     </>
   );
 }
+
+/** Whether a figure is filled in and not worked out, so that the way down ends there. */
+const isTyped = ({ sheet }: FigureNames, { rowId }: FigureRef): boolean =>
+  sheet.rows.find(({ id }) => id === rowId)?.formula === null;

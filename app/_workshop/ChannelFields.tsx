@@ -6,7 +6,8 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { channelKindWords, commissionBaseWords, taxModeWords } from '@/app/_words/workshop/workshopWords';
-import { type Channel, taxModes } from '@/shared/schemas/workshop';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type Channel, channelSchema, taxModes } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import { channelRates } from './machineRates';
 import { PartRates } from './PartRates';
@@ -29,7 +30,7 @@ export function ChannelFields({ fields: { set, ...fields }, channel, path, kinds
           id={workshopFieldId([...path, 'name'])}
           value={channel.name}
           needed
-          longest={120}
+          {...textLimits(channelSchema, ['name'])}
           onCommit={(name) => set('Name of a way of selling', [...path, 'name'], name)}
         />
         <ChoiceField
@@ -63,9 +64,7 @@ export function ChannelFields({ fields: { set, ...fields }, channel, path, kinds
           width="narrow"
           unit="days"
           value={channel.cashInDays}
-          decimals={0}
-          min={0}
-          max={1000}
+          {...numberLimits(channelSchema, ['cashInDays'])}
           hint="0 where it is paid at once."
           onCommit={(days) => set(`Days of ${channel.name}`, [...path, 'cashInDays'], days)}
         />

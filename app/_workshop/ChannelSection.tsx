@@ -25,7 +25,6 @@ export function ChannelSection({ fields }: Readonly<{ fields: WorkshopFields }>)
         list="channels"
         kind="channel"
         noun="way of selling"
-        most={20}
         lineOf={lineOf}
         adders={kinds.map((kind) => ({
           label: channelKindWords[kind],

@@ -4,7 +4,8 @@ import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { Charges } from '@/shared/schemas/charges';
+import { numberLimits } from '@/shared/limits';
+import { type Charges, chargesSchema } from '@/shared/schemas/charges';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
 
@@ -49,8 +50,7 @@ export function ChargesSection({ fields }: Readonly<{ fields: WorkshopFields }>)
             unit={workshop.currency}
             value={charges[key]}
             needed
-            min={0}
-            max={1e6}
+            {...numberLimits(chargesSchema, [key])}
             onCommit={(value) => set(label, path(key), value)}
           />
         ))}
@@ -63,8 +63,7 @@ export function ChargesSection({ fields }: Readonly<{ fields: WorkshopFields }>)
             unit="min"
             value={charges[key]}
             needed
-            min={0}
-            max={600}
+            {...numberLimits(chargesSchema, [key])}
             hint={hint}
             onCommit={(value) => set(label, path(key), value)}
           />
@@ -76,9 +75,7 @@ export function ChargesSection({ fields }: Readonly<{ fields: WorkshopFields }>)
           unit="days"
           value={charges.normalWorkingDays}
           needed
-          decimals={0}
-          min={1}
-          max={250}
+          {...numberLimits(chargesSchema, ['normalWorkingDays'])}
           onCommit={(value) => set('Usual working days', path('normalWorkingDays'), value)}
         />
         {rushes.map(({ key, label }) => (
@@ -90,8 +87,7 @@ export function ChargesSection({ fields }: Readonly<{ fields: WorkshopFields }>)
             width="narrow"
             value={charges.rushShares[key]}
             needed
-            min={0}
-            max={5}
+            {...numberLimits(chargesSchema, ['rushShares', key])}
             hint="On top of the price."
             onCommit={(value) => set(`Rush: ${label}`, path('rushShares', key), value)}
           />

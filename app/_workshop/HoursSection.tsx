@@ -4,7 +4,8 @@ import { Button } from '@/app/_controls/Button';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { NumberField } from '@/app/_fields/NumberField';
 import { weekdayWords } from '@/app/_words/workshop/workshopWords';
-import type { Workshop } from '@/shared/schemas/workshop';
+import { numberLimits } from '@/shared/limits';
+import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
 
@@ -35,8 +36,7 @@ export function HoursSection({ fields: { workshop, set } }: Readonly<{ fields: W
             unit="h"
             value={freeHours[index] ?? null}
             needed
-            min={0}
-            max={24}
+            {...numberLimits(workshopSchema, ['freeHours', index])}
             onCommit={(hours) => set(`Free hours on ${day}`, ['freeHours', index], hours)}
           />
         ))}

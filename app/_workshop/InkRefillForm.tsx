@@ -11,12 +11,12 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
+import { numberLimits } from '@/shared/limits';
+import { inkRecordSchema } from '@/shared/schemas/inkRecord';
 import styles from './InkRecord.module.css';
 import { inkDayProblem } from './inkDayProblem';
 import type { WorkshopFields } from './workshopFields';
 
-/** Most that is poured in at once: more is a litre typed as millilitres' thousand. */
-const MOST_ML = 100_000;
 /** A desktop printer's tanks hold less than this in all; from memory. */
 const MUCH_ML = 1000;
 
@@ -49,8 +49,7 @@ export function InkRefillForm({ fields }: Readonly<{ fields: WorkshopFields }>) 
             kind="volume"
             width="narrow"
             value={mL}
-            above={0}
-            max={MOST_ML}
+            {...numberLimits(inkRecordSchema, ['refills', 0, 'mL'])}
             caution={
               mL !== null && mL > MUCH_ML
                 ? 'More than the tanks of a desktop printer hold. Is the decimal mark where it belongs?'

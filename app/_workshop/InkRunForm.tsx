@@ -11,6 +11,8 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { inkRecordSchema } from '@/shared/schemas/inkRecord';
 import styles from './InkRecord.module.css';
 import { inkDayProblem } from './inkDayProblem';
 import type { WorkshopFields } from './workshopFields';
@@ -75,7 +77,7 @@ export function InkRunForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
           <TextField
             label="What was printed"
             value={draft.name}
-            longest={120}
+            {...textLimits(inkRecordSchema, ['runs', 0, 'name'])}
             onCommit={(name) => put({ name })}
           />
           <DateField label="On" width="narrow" value={on} issue={problem} onCommit={(day) => put({ day })} />
@@ -85,9 +87,7 @@ export function InkRunForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
             label="Prints"
             width="narrow"
             value={prints}
-            decimals={0}
-            min={0}
-            max={100_000}
+            {...numberLimits(inkRecordSchema, ['runs', 0, 'prints'])}
             hint="Spoiled ones too."
             onCommit={(value) => put({ prints: value })}
           />
@@ -96,8 +96,7 @@ export function InkRunForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
             kind="share"
             width="narrow"
             value={total}
-            min={0}
-            max={4}
+            {...numberLimits(inkRecordSchema, ['runs', 0, 'total'])}
             hint="100 % is one channel covering fully."
             onCommit={(value) => put({ total: value })}
           />
@@ -106,8 +105,7 @@ export function InkRunForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
             kind="length"
             width="narrow"
             value={widthMm}
-            above={0}
-            max={20_000}
+            {...numberLimits(inkRecordSchema, ['runs', 0, 'widthMm'])}
             onCommit={(value) => put({ widthMm: value })}
           />
           <MeasureField
@@ -115,17 +113,14 @@ export function InkRunForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
             kind="length"
             width="narrow"
             value={heightMm}
-            above={0}
-            max={20_000}
+            {...numberLimits(inkRecordSchema, ['runs', 0, 'heightMm'])}
             onCommit={(value) => put({ heightMm: value })}
           />
           <NumberField
             label="Sessions"
             width="narrow"
             value={sessions}
-            decimals={0}
-            min={0}
-            max={1000}
+            {...numberLimits(inkRecordSchema, ['runs', 0, 'sessions'])}
             hint="0 where another entry has it."
             onCommit={(value) => put({ sessions: value })}
           />

@@ -6,6 +6,8 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
 import { formatterFor } from '@/app/_words/formatter';
 import { newParts } from '@/lib/drafts/newParts';
+import { textLimits } from '@/shared/limits';
+import { packagingSchema } from '@/shared/schemas/workshop';
 import { packagingRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
@@ -22,7 +24,6 @@ export function PackagingSection({ fields }: Readonly<{ fields: WorkshopFields }
       list="packagings"
       kind="packaging"
       noun="packaging"
-      most={50}
       lineOf={({ perPiece }) => perPiece && formatter.rate(perPiece.value, perPiece.unit)}
       adders={[{ label: 'Packaging', make: (id) => parts.packaging(id, 'Bag and sticker') }]}
     >
@@ -34,7 +35,7 @@ export function PackagingSection({ fields }: Readonly<{ fields: WorkshopFields }
               id={workshopFieldId([...path, 'name'])}
               value={packaging.name}
               needed
-              longest={120}
+              {...textLimits(packagingSchema, ['name'])}
               onCommit={(name) => set('Name of a packaging', [...path, 'name'], name)}
             />
           </FieldGroup>

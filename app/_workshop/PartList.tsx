@@ -9,7 +9,8 @@ import { newId } from '@/app/_documents/newId';
 import { type Adder, AddPart } from '@/app/_fields/AddPart';
 import { freeName } from '@/lib/drafts/freeName';
 import { jobsUsing, type UsedThing } from '@/lib/drafts/jobsUsing';
-import type { Workshop } from '@/shared/schemas/workshop';
+import { mostEntries } from '@/shared/limits';
+import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import styles from './PartList.module.css';
 import type { WorkshopFields } from './workshopFields';
@@ -23,8 +24,6 @@ type PartListProps<List extends ListName> = Readonly<{
   kind: UsedThing['kind'];
   /** What one of them is called, after “Add a”. */
   noun: string;
-  /** How many the document takes. */
-  most: number;
   lineOf: (part: PartOf<List>) => ReactNode;
   adders: readonly Adder<PartOf<List>>[];
   children: (part: PartOf<List>, path: FieldPath) => ReactNode;
@@ -32,12 +31,14 @@ type PartListProps<List extends ListName> = Readonly<{
 
 /** The machines, sheets, packagings or channels of the workshop: each folds open; they are added and removed. */
 export function PartList<List extends ListName>(props: PartListProps<List>) {
-  const { fields, list, kind, noun, most, lineOf, adders, children } = props;
+  const { fields, list, kind, noun, lineOf, adders, children } = props;
   const { workspace, workshop, set } = fields;
   const [removed, setRemoved] = useState<string | null>(null);
   const [added, setAdded] = useState<string | null>(null);
   // A union of lists is one list of the union, which the type of an indexed access does not say by itself.
   const parts: readonly PartOf<List>[] = workshop[list];
+  const name: ListName = list;
+  const most = mostEntries(workshopSchema, [name]);
   const usedBy = (id: string) =>
     jobsUsing(
       workspace.jobs.map(({ job }) => job),

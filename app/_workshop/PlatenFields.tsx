@@ -4,13 +4,11 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { useMeasures } from '@/app/_fields/measures';
-import type { Press } from '@/shared/schemas/workshop';
+import { numberLimits } from '@/shared/limits';
+import { type Press, pressSchema } from '@/shared/schemas/workshop';
 
 type Platen = Press['platen'];
 type PlatenFieldsProps = Readonly<{ platen: Platen; id: string; onCommit: (platen: Platen) => void }>;
-
-/** Most a length may be in any document, mm. */
-const MOST_MM = 20_000;
 
 /** The platen of a press, where its kind has one. */
 export function PlatenFields({ platen, id, onCommit }: PlatenFieldsProps) {
@@ -32,8 +30,7 @@ export function PlatenFields({ platen, id, onCommit }: PlatenFieldsProps) {
             width="narrow"
             value={platen.widthMm}
             needed
-            above={0}
-            max={MOST_MM}
+            {...numberLimits(pressSchema, ['platen', 'widthMm'])}
             onCommit={(widthMm) => widthMm !== null && onCommit({ ...platen, widthMm })}
           />
           <MeasureField
@@ -43,8 +40,7 @@ export function PlatenFields({ platen, id, onCommit }: PlatenFieldsProps) {
             width="narrow"
             value={platen.heightMm}
             needed
-            above={0}
-            max={MOST_MM}
+            {...numberLimits(pressSchema, ['platen', 'heightMm'])}
             onCommit={(heightMm) => heightMm !== null && onCommit({ ...platen, heightMm })}
           />
         </FieldGroup>

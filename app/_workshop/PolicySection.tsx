@@ -7,6 +7,8 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
+import { numberLimits } from '@/shared/limits';
+import { workshopSchema } from '@/shared/schemas/workshop';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
@@ -33,8 +35,7 @@ export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) 
           unit={currency}
           value={policy.priceStep}
           needed
-          above={0}
-          max={1e6}
+          {...numberLimits(workshopSchema, ['policy', 'priceStep'])}
           hint="0.5 gives prices like 16.50."
           onCommit={(step) => set('Price ending', ['policy', 'priceStep'], step)}
         />
@@ -44,8 +45,7 @@ export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) 
           width="narrow"
           unit={currency}
           value={policy.upChargeStep}
-          above={0}
-          max={1e6}
+          {...numberLimits(workshopSchema, ['policy', 'upChargeStep'])}
           hint="For larger sizes. Empty: as prices end."
           onCommit={(step) => set('Step of up-charges', ['policy', 'upChargeStep'], step)}
         />
@@ -56,8 +56,7 @@ export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) 
           width="narrow"
           value={policy.gutterMm}
           needed
-          min={0}
-          max={100}
+          {...numberLimits(workshopSchema, ['policy', 'gutterMm'])}
           onCommit={(gap) => set('Gap between pieces', ['policy', 'gutterMm'], gap)}
         />
         <MeasureField
@@ -67,8 +66,7 @@ export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) 
           width="narrow"
           value={policy.tapeMarginMm}
           needed
-          min={0}
-          max={100}
+          {...numberLimits(workshopSchema, ['policy', 'tapeMarginMm'])}
           onCommit={(room) => set('Room for tape', ['policy', 'tapeMarginMm'], room)}
         />
       </FieldGroup>

@@ -5,7 +5,8 @@ import { Button } from '@/app/_controls/Button';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { Workshop } from '@/shared/schemas/workshop';
+import { numberLimits } from '@/shared/limits';
+import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
@@ -58,8 +59,7 @@ function CircuitFields({ circuit, set }: Readonly<{ circuit: Circuit; set: Works
           unit="V"
           value={circuit.volts}
           needed
-          min={50}
-          max={1000}
+          {...numberLimits(workshopSchema, ['circuit', 'volts'])}
           onCommit={commit('volts', 'Voltage')}
         />
         <NumberField
@@ -69,8 +69,7 @@ function CircuitFields({ circuit, set }: Readonly<{ circuit: Circuit; set: Works
           unit="A"
           value={circuit.amps}
           needed
-          above={0}
-          max={200}
+          {...numberLimits(workshopSchema, ['circuit', 'amps'])}
           onCommit={commit('amps', 'Breaker')}
         />
         <NumberField
@@ -80,8 +79,7 @@ function CircuitFields({ circuit, set }: Readonly<{ circuit: Circuit; set: Works
           unit="W"
           value={circuit.otherWatts}
           needed
-          min={0}
-          max={50_000}
+          {...numberLimits(workshopSchema, ['circuit', 'otherWatts'])}
           hint="Heater, kettle, lamps."
           onCommit={commit('otherWatts', 'Other watts')}
         />

@@ -8,7 +8,8 @@ import { TextField } from '@/app/_fields/TextField';
 import { formatterFor } from '@/app/_words/formatter';
 import { pressKindWords } from '@/app/_words/workshop/workshopWords';
 import { newParts } from '@/lib/drafts/newParts';
-import { type Press, pressKinds } from '@/shared/schemas/workshop';
+import { textLimits } from '@/shared/limits';
+import { type Press, pressKinds, pressSchema } from '@/shared/schemas/workshop';
 import { pressRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
@@ -34,7 +35,6 @@ export function PressSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
       list="presses"
       kind="press"
       noun="press"
-      most={20}
       lineOf={lineOf}
       adders={pressKinds.map((kind) => ({
         label: pressKindWords[kind],
@@ -49,7 +49,7 @@ export function PressSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
               id={workshopFieldId([...path, 'name'])}
               value={press.name}
               needed
-              longest={120}
+              {...textLimits(pressSchema, ['name'])}
               onCommit={(name) => set('Name of a press', [...path, 'name'], name)}
             />
             <ChoiceField

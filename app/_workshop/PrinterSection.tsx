@@ -10,6 +10,8 @@ import { TextField } from '@/app/_fields/TextField';
 import { unitEdge } from '@/app/_fields/unitEdge';
 import { formatterFor } from '@/app/_words/formatter';
 import { newParts } from '@/lib/drafts/newParts';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { printerSchema } from '@/shared/schemas/workshop';
 import { printerRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
@@ -28,7 +30,6 @@ export function PrinterSection({ fields }: Readonly<{ fields: WorkshopFields }>)
       list="printers"
       kind="printer"
       noun="printer"
-      most={20}
       lineOf={({ marginMm, borderless }) =>
         borderless
           ? 'prints to the edge'
@@ -44,7 +45,7 @@ export function PrinterSection({ fields }: Readonly<{ fields: WorkshopFields }>)
               id={workshopFieldId([...path, 'name'])}
               value={printer.name}
               needed
-              longest={120}
+              {...textLimits(printerSchema, ['name'])}
               onCommit={(name) => set('Name of a printer', [...path, 'name'], name)}
             />
             <MeasureField
@@ -53,8 +54,7 @@ export function PrinterSection({ fields }: Readonly<{ fields: WorkshopFields }>)
               kind="length"
               value={printer.marginMm}
               needed
-              min={0}
-              max={100}
+              {...numberLimits(printerSchema, ['marginMm'])}
               onCommit={(value) => set(`Margin, ${printer.name}`, [...path, 'marginMm'], value)}
             />
           </FieldGroup>

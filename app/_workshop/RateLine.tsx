@@ -4,6 +4,8 @@ import { OriginMark } from '@/app/_controls/OriginMark';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { RateField } from '@/app/_fields/RateField';
 import { missingRateWords } from '@/app/_words/fields/missingRateWords';
+import { numberLimits } from '@/shared/limits';
+import { ratesSchema } from '@/shared/schemas/workshop';
 import { type RateName, rateDefinition } from '@/shared/tables/rateCatalogue';
 import styles from './RateLine.module.css';
 import type { WorkshopFields } from './workshopFields';
@@ -28,7 +30,7 @@ export function RateLine({ fields, name }: Readonly<{ fields: WorkshopFields; na
       <RateField
         {...{ id, label, rate, units, typical }}
         labelled
-        max={units[0] === 'share' ? undefined : 1e9}
+        limits={numberLimits(ratesSchema, [name, 'value'])}
         whenMissing={missingRateWords(units[0], workshop.currency, name === 'wage')}
         onCommit={(next) => set(label, ['rates', name], next)}
       />

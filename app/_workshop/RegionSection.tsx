@@ -4,6 +4,8 @@ import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
+import { textLimits } from '@/shared/limits';
+import { workshopSchema } from '@/shared/schemas/workshop';
 import { currencyChoices } from './currencyChoices';
 import { localeChoices } from './localeChoices';
 import { unitChoices } from './unitChoices';
@@ -20,7 +22,7 @@ export function RegionSection({ fields: { workshop, set } }: Readonly<{ fields: 
           id={workshopFieldId(['name'])}
           value={workshop.name}
           needed
-          longest={120}
+          {...textLimits(workshopSchema, ['name'])}
           onCommit={(name) => set('Name of the workshop', ['name'], name)}
         />
         <ChoiceField

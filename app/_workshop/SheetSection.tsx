@@ -9,15 +9,14 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { formatterFor } from '@/app/_words/formatter';
 import { newParts } from '@/lib/drafts/newParts';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { sheetSchema } from '@/shared/schemas/workshop';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { mmFromInches } from '@/shared/units';
 import { sheetRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
 import type { WorkshopFields } from './workshopFields';
-
-/** Most a length may be in any document, mm. */
-const MOST_MM = 20_000;
 
 /** The sheets of transfer paper: common sizes, or one's own. */
 export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
@@ -30,7 +29,6 @@ export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
       list="sheets"
       kind="sheet"
       noun="sheet"
-      most={50}
       lineOf={({ form, widthMm, heightMm, price }) =>
         [
           form === 'roll' ? `roll, ${formatter.length(widthMm)} wide` : formatter.size(widthMm, heightMm),
@@ -69,7 +67,7 @@ export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
               id={workshopFieldId([...path, 'name'])}
               value={sheet.name}
               needed
-              longest={120}
+              {...textLimits(sheetSchema, ['name'])}
               onCommit={(name) => set('Name of a sheet', [...path, 'name'], name)}
             />
             <ChoiceField
@@ -90,8 +88,7 @@ export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
               width="narrow"
               value={sheet.widthMm}
               needed
-              above={0}
-              max={MOST_MM}
+              {...numberLimits(sheetSchema, ['widthMm'])}
               onCommit={(value) => set(`Width, ${sheet.name}`, [...path, 'widthMm'], value)}
             />
             <MeasureField
@@ -101,26 +98,18 @@ export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
               width="narrow"
               value={sheet.heightMm}
               needed
-              above={0}
-              max={MOST_MM}
+              {...numberLimits(sheetSchema, ['heightMm'])}
               onCommit={(value) => set(`Height, ${sheet.name}`, [...path, 'heightMm'], value)}
             />
             {sheet.form === 'roll' && (
-              <NumberField
+              <MeasureField
                 label="A new roll holds"
                 id={workshopFieldId([...path, 'rollLengthMm'])}
+                kind="rollLength"
                 width="narrow"
-                unit="m"
-                value={sheet.rollLengthMm === null ? null : sheet.rollLengthMm / 1000}
-                above={0}
-                max={1000}
-                onCommit={(metres) =>
-                  set(
-                    `Length of ${sheet.name}`,
-                    [...path, 'rollLengthMm'],
-                    metres === null ? null : metres * 1000,
-                  )
-                }
+                value={sheet.rollLengthMm}
+                {...numberLimits(sheetSchema, ['rollLengthMm'])}
+                onCommit={(length) => set(`Length of ${sheet.name}`, [...path, 'rollLengthMm'], length)}
               />
             )}
             <NumberField
@@ -129,8 +118,7 @@ export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
               width="narrow"
               unit="g/m²"
               value={sheet.gramsPerSquareMetre}
-              above={0}
-              max={1000}
+              {...numberLimits(sheetSchema, ['gramsPerSquareMetre'])}
               onCommit={(value) => set(`Grammage, ${sheet.name}`, [...path, 'gramsPerSquareMetre'], value)}
             />
             <ChoiceField

@@ -1,6 +1,18 @@
 import { isPriceOfForm } from '@/lib/job/isPriceOfForm';
 import { customaryTerms } from '@/lib/studies/channels/channelOffer';
-import type { Channel, Packaging, Press, Printer, Sheet } from '@/shared/schemas/workshop';
+import { numberLimits } from '@/shared/limits';
+import {
+  type Channel,
+  channelSchema,
+  type Packaging,
+  type Press,
+  type Printer,
+  packagingSchema,
+  pressSchema,
+  printerSchema,
+  type Sheet,
+  sheetSchema,
+} from '@/shared/schemas/workshop';
 import {
   channelTypicals,
   otherTypicals,
@@ -8,26 +20,22 @@ import {
   printerTypicals,
   sellingTypicals,
 } from '@/shared/tables/typicalRates';
-import { type RateSpec, rateSpec } from './rateSpec';
+import { type RateKey, type RateSpec, rateSpec } from './rateSpec';
 
 const byAge = 'Leave it empty where use wears it out before age does.';
 
 /** The rates of a printer. */
 export const printerRates: readonly RateSpec<Printer>[] = [
-  rateSpec('powerKw', (printer) => printer.powerKw, printerTypicals.powerKw),
-  rateSpec(
-    'unattendedMinutesPerSheet',
-    (printer) => printer.unattendedMinutesPerSheet,
-    printerTypicals.unattendedMinutesPerSheet,
-  ),
-  rateSpec('price', (printer) => printer.price, printerTypicals.price),
-  rateSpec('resale', (printer) => printer.resale, printerTypicals.resale),
-  rateSpec('lifeSheets', (printer) => printer.lifeSheets, printerTypicals.lifeSheets, { min: 1 }),
-  rateSpec('lifeYears', (printer) => printer.lifeYears, printerTypicals.lifeYears, {
+  rateSpec(ofPrinter('powerKw'), printerTypicals.powerKw),
+  rateSpec(ofPrinter('unattendedMinutesPerSheet'), printerTypicals.unattendedMinutesPerSheet),
+  rateSpec(ofPrinter('price'), printerTypicals.price),
+  rateSpec(ofPrinter('resale'), printerTypicals.resale),
+  rateSpec(ofPrinter('lifeSheets'), printerTypicals.lifeSheets),
+  rateSpec(ofPrinter('lifeYears'), printerTypicals.lifeYears, {
     isOptional: true,
     hint: byAge,
   }),
-  rateSpec('sheetsPerYear', (printer) => printer.sheetsPerYear, printerTypicals.sheetsPerYear, {
+  rateSpec(ofPrinter('sheetsPerYear'), printerTypicals.sheetsPerYear, {
     isOptional: true,
     hint: 'Counts only together with its years.',
   }),
@@ -37,26 +45,25 @@ export const printerRates: readonly RateSpec<Printer>[] = [
 export function pressRates(kind: Press['kind']): readonly RateSpec<Press>[] {
   const typical = pressTypicals[kind];
   return [
-    rateSpec('powerKw', (press) => press.powerKw, typical.powerKw),
-    rateSpec('warmUpMinutes', (press) => press.warmUpMinutes, typical.warmUpMinutes),
-    rateSpec('holdingShare', (press) => press.holdingShare, typical.holdingShare, { max: 1 }),
-    rateSpec('protectivePaper', (press) => press.protectivePaper, typical.protectivePaper),
-    rateSpec('tape', (press) => press.tape, typical.tape),
-    rateSpec('price', (press) => press.price, typical.price),
-    rateSpec('resale', (press) => press.resale, typical.resale),
-    rateSpec('lifePresses', (press) => press.lifePresses, typical.lifePresses, { min: 1 }),
-    rateSpec('lifeYears', (press) => press.lifeYears, typical.lifeYears, { isOptional: true, hint: byAge }),
-    rateSpec('pressesPerYear', (press) => press.pressesPerYear, typical.pressesPerYear, {
+    rateSpec(ofPress('powerKw'), typical.powerKw),
+    rateSpec(ofPress('warmUpMinutes'), typical.warmUpMinutes),
+    rateSpec(ofPress('holdingShare'), typical.holdingShare),
+    rateSpec(ofPress('protectivePaper'), typical.protectivePaper),
+    rateSpec(ofPress('tape'), typical.tape),
+    rateSpec(ofPress('price'), typical.price),
+    rateSpec(ofPress('resale'), typical.resale),
+    rateSpec(ofPress('lifePresses'), typical.lifePresses),
+    rateSpec(ofPress('lifeYears'), typical.lifeYears, { isOptional: true, hint: byAge }),
+    rateSpec(ofPress('pressesPerYear'), typical.pressesPerYear, {
       isOptional: true,
       hint: 'Counts only together with its years.',
     }),
-    rateSpec('partsPrice', (press) => press.partsPrice, typical.partsPrice, {
+    rateSpec(ofPress('partsPrice'), typical.partsPrice, {
       isOptional: true,
       hint: 'Leave it empty where nothing is changed.',
     }),
-    rateSpec('partsInterval', (press) => press.partsInterval, typical.partsInterval, {
+    rateSpec(ofPress('partsInterval'), typical.partsInterval, {
       isOptional: true,
-      min: 1,
     }),
   ];
 }
@@ -64,16 +71,15 @@ export function pressRates(kind: Press['kind']): readonly RateSpec<Press>[] {
 /** The price of a sheet. */
 export const sheetRates = (form: Sheet['form']): readonly RateSpec<Sheet>[] => [
   rateSpec(
-    'price',
     // A price for the other form of paper is no price of this one.
-    (sheet) => (isPriceOfForm(sheet) ? sheet.price : null),
+    { ...ofSheet('price'), of: (sheet) => (isPriceOfForm(sheet) ? sheet.price : null) },
     form === 'roll' ? otherTypicals.rollPrice : otherTypicals.sheetPrice,
   ),
 ];
 
 /** The price of packing one piece. */
 export const packagingRates: readonly RateSpec<Packaging>[] = [
-  rateSpec('perPiece', (packaging) => packaging.perPiece, otherTypicals.packagingPerPiece),
+  rateSpec(ofPackaging('perPiece'), otherTypicals.packagingPerPiece),
 ];
 
 /** The tax and fees of a channel that have a meaning for its kind and tax mode. */
@@ -84,45 +90,48 @@ export function channelRates({ kind, taxMode }: Channel): readonly RateSpec<Chan
   const isTaxed = taxMode === 'added' || taxMode === 'inside';
   return [
     // No rate of tax is typical of all places, so none is offered.
-    ...(isTaxed
-      ? [rateSpec<Channel>('tax', (channel) => channel.tax, { ...typical.tax, typical: null }, { max: 1 })]
-      : []),
-    rateSpec(
-      'commission',
-      (channel) => channel.commission,
-      isOwn ? { ...typical.commission, typical: 0 } : typical.commission,
-      {
-        hint: '0 where nobody stands between.',
-      },
-    ),
-    rateSpec('cardShare', (channel) => channel.cardShare, typical.cardShare, { max: 1 }),
-    rateSpec('cardFee', (channel) => channel.cardFee, typical.cardFee),
-    rateSpec('cardFixedFee', (channel) => channel.cardFixedFee, typical.cardFixedFee),
-    ...(kind === 'stall'
-      ? [
-          rateSpec<Channel>(
-            'piecesPerTicket',
-            (channel) => channel.piecesPerTicket,
-            typical.piecesPerTicket,
-            { min: 1 },
-          ),
-        ]
-      : []),
+    ...(isTaxed ? [rateSpec(ofChannel('tax'), { ...typical.tax, typical: null })] : []),
+    rateSpec(ofChannel('commission'), isOwn ? { ...typical.commission, typical: 0 } : typical.commission, {
+      hint: '0 where nobody stands between.',
+    }),
+    rateSpec(ofChannel('cardShare'), typical.cardShare),
+    rateSpec(ofChannel('cardFee'), typical.cardFee),
+    rateSpec(ofChannel('cardFixedFee'), typical.cardFixedFee),
+    ...(kind === 'stall' ? [rateSpec(ofChannel('piecesPerTicket'), typical.piecesPerTicket)] : []),
     ...(kind === 'wholesale'
       ? [
-          rateSpec<Channel>(
-            'shareOfRetail',
-            (channel) => channel.shareOfRetail,
-            sellingTypicals.shareOfRetail,
-            { max: 1, isOptional: true, hint: 'Half of what the last buyer pays is customary.' },
-          ),
+          rateSpec(ofChannel('shareOfRetail'), sellingTypicals.shareOfRetail, {
+            isOptional: true,
+            hint: 'Half of what the last buyer pays is customary.',
+          }),
         ]
       : []),
-    rateSpec<Channel>(
-      'sellingMinutesPerPiece',
-      (channel) => channel.sellingMinutesPerPiece,
+    rateSpec(
+      ofChannel('sellingMinutesPerPiece'),
       { ...sellingTypicals.sellingMinutesPerPiece, typical: customaryTerms[kind].sellingMinutesPerPiece },
       { isOptional: true, hint: 'On top of making it. Counts where ways of selling are compared.' },
     ),
   ];
+}
+
+// Helpers
+
+function ofPrinter(key: RateKey<Printer>) {
+  return { key, of: (part: Printer) => part[key], limits: numberLimits(printerSchema, [key, 'value']) };
+}
+
+function ofPress(key: RateKey<Press>) {
+  return { key, of: (part: Press) => part[key], limits: numberLimits(pressSchema, [key, 'value']) };
+}
+
+function ofSheet(key: RateKey<Sheet>) {
+  return { key, of: (part: Sheet) => part[key], limits: numberLimits(sheetSchema, [key, 'value']) };
+}
+
+function ofPackaging(key: RateKey<Packaging>) {
+  return { key, of: (part: Packaging) => part[key], limits: numberLimits(packagingSchema, [key, 'value']) };
+}
+
+function ofChannel(key: RateKey<Channel>) {
+  return { key, of: (part: Channel) => part[key], limits: numberLimits(channelSchema, [key, 'value']) };
 }

@@ -10,7 +10,8 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
 import { TextField } from '@/app/_fields/TextField';
 import { jobChoices } from '@/app/_words/docket/choiceWords';
-import type { Artwork } from '@/shared/schemas/artwork';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
 import { otherTypicals } from '@/shared/tables/typicalRates';
 import { CoverageFields } from './CoverageFields';
@@ -34,7 +35,12 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
   return (
     <Fieldsets>
       <Fieldset name="The picture">
-        <TextField {...of('Name', 'name')} value={artwork.name} needed longest={120} />
+        <TextField
+          {...of('Name', 'name')}
+          value={artwork.name}
+          needed
+          {...textLimits(artworkSchema, ['name'])}
+        />
         {artwork.picture === null && <PixelFields artwork={artwork} id={id} place={place} />}
         <ChoiceField
           {...of('A colour the customer named', 'colourMatch')}
@@ -61,7 +67,7 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
         <TextField
           {...of('Note on the rights', 'rights', 'note')}
           value={artwork.rights.note}
-          longest={500}
+          {...textLimits(artworkSchema, ['rights', 'note'])}
           rows={2}
           width="full"
           hint="Who said so, and where it is written. Where you are unsure, ask your local authority."
@@ -72,23 +78,20 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
           {...of('Version', 'version')}
           value={artwork.version}
           needed
-          decimals={0}
-          min={1}
-          max={10_000}
+          {...numberLimits(artworkSchema, ['version'])}
           width="narrow"
         />
         <NumberField
           {...of('Version the customer approved', 'approvedVersion')}
           value={artwork.approvedVersion}
-          decimals={0}
-          min={1}
-          max={10_000}
+          {...numberLimits(artworkSchema, ['approvedVersion'])}
           hint="Empty until they say yes."
         />
         <RateField
           {...of('Minutes to check and prepare it', 'prepMinutes')}
           rate={artwork.prepMinutes}
           units={['min']}
+          limits={numberLimits(artworkSchema, ['prepMinutes', 'value'])}
           typical={otherTypicals.prepMinutes.typical}
           hint="Once, whatever the quantity."
         />

@@ -8,7 +8,8 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import type { Artwork } from '@/shared/schemas/artwork';
+import { numberLimits } from '@/shared/limits';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
 import { TYPICAL_TOTAL_COVERAGE } from '@/shared/tables/typicalRates';
 
@@ -82,8 +83,7 @@ export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
           label="All channels together"
           kind="share"
           value={shown.total}
-          min={0}
-          max={4}
+          {...numberLimits(artworkSchema, ['coverage', 'total'])}
           width="narrow"
           onCommit={(total) => set({ ...shown, total })}
         />
@@ -96,8 +96,7 @@ export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
             label={channel}
             kind="share"
             value={shown[channel]}
-            min={0}
-            max={1}
+            {...numberLimits(artworkSchema, ['coverage', channel])}
             width="narrow"
             onCommit={(amount) => set({ ...shown, [channel]: amount })}
           />

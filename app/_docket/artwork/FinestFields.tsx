@@ -8,7 +8,8 @@ import { useJobFields } from '@/app/_docket/common/jobFields';
 import { CheckField } from '@/app/_fields/CheckField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { Artwork } from '@/shared/schemas/artwork';
+import { numberLimits } from '@/shared/limits';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
 
 type FinestFieldsProps = Readonly<{ artwork: Artwork; id: string; place: FieldPath }>;
@@ -37,12 +38,13 @@ export function FinestFields({ artwork, id, place }: FinestFieldsProps) {
   };
   const isHalf = (shown.atWidthMm === null) !== (shown.capHeightMm === null && shown.lineMm === null);
   const idOf = (key: string) => fieldId([...place, 'artwork', 'finest', key]);
-  const millimetres = { unit: 'mm', min: 0.01, max: 2000, width: 'narrow' } as const;
+  const millimetres = { unit: 'mm', width: 'narrow' } as const;
   return (
     <Fieldset name="Smallest letters and lines">
       <NumberField
         {...millimetres}
         id={idOf('capHeightMm')}
+        {...numberLimits(artworkSchema, ['finest', 'capHeightMm'])}
         label="Height of the smallest capitals"
         value={shown.capHeightMm}
         hint="Empty where there are no letters."
@@ -51,6 +53,7 @@ export function FinestFields({ artwork, id, place }: FinestFieldsProps) {
       <NumberField
         {...millimetres}
         id={idOf('lineMm')}
+        {...numberLimits(artworkSchema, ['finest', 'lineMm'])}
         label="Width of the thinnest line"
         value={shown.lineMm}
         onCommit={(lineMm) => set({ ...shown, lineMm })}
@@ -61,8 +64,7 @@ export function FinestFields({ artwork, id, place }: FinestFieldsProps) {
         width="narrow"
         label="Measured with the picture this wide"
         value={shown.atWidthMm}
-        above={0}
-        max={20_000}
+        {...numberLimits(artworkSchema, ['finest', 'atWidthMm'])}
         caution={isHalf ? 'A measure and the width it was taken at are needed together.' : undefined}
         onCommit={(atWidthMm) => set({ ...shown, atWidthMm })}
       />

@@ -4,7 +4,8 @@ import { useState } from 'react';
 import { fieldId } from '@/app/_docket/common/fieldId';
 import { useJobFields } from '@/app/_docket/common/jobFields';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { Artwork } from '@/shared/schemas/artwork';
+import { numberLimits } from '@/shared/limits';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
 
 type PixelFieldsProps = Readonly<{ artwork: Artwork; id: string; place: FieldPath }>;
@@ -12,7 +13,6 @@ type PixelFieldsProps = Readonly<{ artwork: Artwork; id: string; place: FieldPat
 type Half = Readonly<{ width: number | null; height: number | null }>;
 
 const nothing: Half = { width: null, height: null };
-const MOST_PIXELS = 100_000;
 
 /** Width and height in pixels. The artwork takes the pair; one alone waits here for the other. */
 export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
@@ -27,12 +27,13 @@ export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
     else if (pixels !== null) onCommit(null);
   };
   const isHalf = (shown.width === null) !== (shown.height === null);
-  const field = { unit: 'px', decimals: 0, min: 1, max: MOST_PIXELS, width: 'narrow' } as const;
+  const field = { unit: 'px', width: 'narrow' } as const;
   return (
     <>
       <NumberField
         {...field}
         id={fieldId([...place, 'artwork', 'pixels', 'width'])}
+        {...numberLimits(artworkSchema, ['pixels', 'width'])}
         label="Width of the picture"
         value={shown.width}
         hint={isHalf ? 'Both are needed.' : pixels === null ? 'Empty for line art.' : undefined}
@@ -41,6 +42,7 @@ export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
       <NumberField
         {...field}
         id={fieldId([...place, 'artwork', 'pixels', 'height'])}
+        {...numberLimits(artworkSchema, ['pixels', 'height'])}
         label="Height of the picture"
         value={shown.height}
         onCommit={(height) => set({ ...shown, height })}

@@ -7,6 +7,8 @@ import { newId } from '@/app/_documents/newId';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { type Saying, saying } from '@/app/_words/findings/sayings';
+import { textLimits } from '@/shared/limits';
+import { pictureSchema } from '@/shared/schemas/picture';
 import { takePicture } from './takePicture';
 
 /** How far a picture has come that the maker brought in. */
@@ -82,10 +84,10 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
 
 // Helpers
 
-const LONGEST_NAME = 200;
-
 /** Keeps the ending, which says what it is. */
 function shortName(name: string): string {
   const plain = name.trim() || 'picture';
-  return plain.length <= LONGEST_NAME ? plain : `${plain.slice(0, 150)}…${plain.slice(-40)}`;
+  return plain.length <= textLimits(pictureSchema, ['fileName']).longest
+    ? plain
+    : `${plain.slice(0, 150)}…${plain.slice(-40)}`;
 }

@@ -5,11 +5,9 @@ import { Button } from '@/app/_controls/Button';
 import { useJobFields } from '@/app/_docket/common/jobFields';
 import { TextField } from '@/app/_fields/TextField';
 import type { Finding } from '@/shared/finding';
+import { textLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 import styles from './WaiveForm.module.css';
-
-/** What the schema asks of a reason. */
-const SHORTEST_REASON = 3;
-const LONGEST_REASON = 500;
 
 /** Lets a stop pass for a reason, which is asked for and will be printed. */
 export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
@@ -29,7 +27,8 @@ export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
         </Button>
       </div>
     );
-  const isLongEnough = reason.trim().length >= SHORTEST_REASON;
+  const limits = textLimits(jobSchema, ['waivers', 0, 'reason']);
+  const isLongEnough = reason.trim().length >= limits.shortest;
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (!isLongEnough) return;
@@ -54,7 +53,7 @@ export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
         value={reason}
         rows={2}
         width="full"
-        longest={LONGEST_REASON}
+        {...limits}
         hint="Your reason is printed on the run sheet."
         onCommit={setReason}
       />
@@ -62,7 +61,7 @@ export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
         <Button
           type="submit"
           kind="strong"
-          blockedBy={isLongEnough ? undefined : `A reason has ${SHORTEST_REASON} letters at least.`}
+          blockedBy={isLongEnough ? undefined : `A reason has ${limits.shortest} letters at least.`}
         >
           Go on
         </Button>

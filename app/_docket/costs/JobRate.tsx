@@ -6,6 +6,8 @@ import { fieldId } from '@/app/_docket/common/fieldId';
 import { RateField } from '@/app/_fields/RateField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
+import { numberLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
 import { type RateName, type RateUnit, rateDefinition } from '@/shared/tables/rateCatalogue';
 import styles from './JobRate.module.css';
@@ -48,6 +50,7 @@ export function JobRate({ name, workshop, own, onSet }: JobRateProps) {
           id={id}
           rate={own}
           units={ordered}
+          limits={numberLimits(jobSchema, ['rates', name, 'value'])}
           typical={null}
           width="narrow"
           onCommit={onSet}

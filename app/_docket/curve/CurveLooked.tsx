@@ -4,6 +4,8 @@ import { Button } from '@/app/_controls/Button';
 import { NumberField } from '@/app/_fields/NumberField';
 import type { Formatter } from '@/app/_words/formatter';
 import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
+import { numberLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 import styles from './CurveLooked.module.css';
 
 type CurveLookedProps = Readonly<{
@@ -32,8 +34,7 @@ export function CurveLooked(props: CurveLookedProps) {
         width="narrow"
         value={n}
         needed
-        decimals={0}
-        min={1}
+        {...numberLimits(jobSchema, ['piecesPerSession'])}
         max={to}
         onCommit={(value) => value !== null && onLook(value)}
       />

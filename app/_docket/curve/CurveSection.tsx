@@ -18,6 +18,8 @@ import { formatterFor } from '@/app/_words/formatter';
 import { type BetterFrom, betterFrom } from '@/lib/studies/curve/betterFrom';
 import type { CurveMeasure } from '@/lib/studies/curve/curveSeries';
 import { variantOf } from '@/lib/studies/curve/curveVariant';
+import { numberLimits } from '@/shared/limits';
+import { lineSchema } from '@/shared/schemas/job';
 import styles from './CurveSection.module.css';
 import { CurveTable } from './CurveTable';
 import { CurveVariantChoice } from './CurveVariantChoice';
@@ -29,9 +31,6 @@ const measures: readonly { readonly value: CurveMeasure; readonly label: string 
   { value: 'each', label: 'cost and price a piece' },
   { value: 'profit', label: 'profit' },
 ];
-
-/** What the schema allows of a price. */
-const MOST_PRICE = 1e9;
 
 /** Section 6: the job at every batch size, with its steps, and what another way of making it would change. */
 export function CurveSection(part: SectionProps) {
@@ -109,8 +108,7 @@ export function CurveSection(part: SectionProps) {
                 label="At a flat price instead"
                 unit={context.currency}
                 value={flatPrice}
-                above={0}
-                max={MOST_PRICE}
+                {...numberLimits(lineSchema, ['askedPrice'])}
                 hint={`Only tried here, not kept; ${taxWords(channel?.taxMode ?? null)}.`}
                 onCommit={setFlatPrice}
               />

@@ -8,13 +8,13 @@ import { findingCountWords } from '@/app/_words/docket/findingCountWords';
 import { jobInWords } from '@/app/_words/docket/jobWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { Finding } from '@/shared/finding';
+import { textLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 
 type JobHeadProps = Readonly<{
   /** Null while the first check is under way; a word for that would be gone before it is read. */
   findings: readonly Finding[] | null;
 }>;
-
-const LONGEST_NAME = 120;
 
 /** The name of the job, what it is in one line, and what the check says in another. */
 export function JobHead({ findings }: JobHeadProps) {
@@ -27,7 +27,7 @@ export function JobHead({ findings }: JobHeadProps) {
         <EditableTitle
           label="Name of the job"
           value={input.job.name}
-          longest={LONGEST_NAME}
+          limits={textLimits(jobSchema, ['name'])}
           onCommit={onCommit}
         />
       }

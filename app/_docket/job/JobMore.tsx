@@ -12,6 +12,8 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
 import { TextField } from '@/app/_fields/TextField';
 import { jobChoices } from '@/app/_words/docket/choiceWords';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { jobSchema } from '@/shared/schemas/job';
 import { otherTypicals } from '@/shared/tables/typicalRates';
 
 const inside = [
@@ -55,7 +57,11 @@ export function JobMore() {
     >
       <Fieldsets>
         <Fieldset name="For whom">
-          <TextField {...of('Customer', 'customer')} value={job.customer} longest={200} />
+          <TextField
+            {...of('Customer', 'customer')}
+            value={job.customer}
+            {...textLimits(jobSchema, ['customer'])}
+          />
           <ChoiceField {...of('Made', 'madeFor')} value={job.madeFor} choices={jobChoices.madeFor} />
           <DateField {...of('Wanted on', 'wantedOn')} value={job.wantedOn} />
           <ChoiceField
@@ -67,9 +73,7 @@ export function JobMore() {
             {...of('Card payments', 'cardPayments')}
             value={job.cardPayments}
             needed
-            decimals={0}
-            min={0}
-            max={100}
+            {...numberLimits(jobSchema, ['cardPayments'])}
             hint="How many settle the order. A stall counts tickets instead."
           />
         </Fieldset>
@@ -85,9 +89,7 @@ export function JobMore() {
           <NumberField
             {...of('Pieces in one session', 'piecesPerSession')}
             value={job.piecesPerSession}
-            decimals={0}
-            min={1}
-            max={100_000}
+            {...numberLimits(jobSchema, ['piecesPerSession'])}
             hint="Empty where one session carries all."
           />
           <ChoiceField
@@ -102,6 +104,7 @@ export function JobMore() {
             {...of('Freight in', 'freightIn')}
             rate={job.freightIn}
             units={['money/order']}
+            limits={numberLimits(jobSchema, ['freightIn', 'value'])}
             typical={otherTypicals.freightIn.typical}
             hint="What it costs to have the blanks sent."
           />
@@ -109,8 +112,7 @@ export function JobMore() {
             {...of('Delivery, there and back', 'deliveryKm')}
             kind="distance"
             value={job.deliveryKm}
-            min={0}
-            max={100_000}
+            {...numberLimits(jobSchema, ['deliveryKm'])}
             hint="Empty where nobody drives."
           />
         </Fieldset>

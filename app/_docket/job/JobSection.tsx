@@ -5,19 +5,18 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { usePrefetchArtwork } from '@/app/_docket/artwork/usePrefetchArtwork';
 import { useJobFields } from '@/app/_docket/common/jobFields';
 import { newId } from '@/app/_documents/newId';
-import type { Job } from '@/shared/schemas/job';
+import { mostEntries } from '@/shared/limits';
+import { type Job, jobSchema } from '@/shared/schemas/job';
 import { JobMore } from './JobMore';
 import styles from './JobSection.module.css';
 import { LineEditor } from './LineEditor';
 import { newLine } from './newLine';
 
-/** What the schema allows. */
-const MOST_LINES = 12;
-
 /** Section 1: what is made, of what, how many, and how each print is pressed. */
 export function JobSection() {
   const { jobId, input, workspace } = useJobFields();
   const { lines } = input.job;
+  const most = mostEntries(jobSchema, ['lines']);
   usePrefetchArtwork();
   const addLine = () =>
     workspace.changeJob(jobId, 'Added line', (job: Job) => ({
@@ -37,7 +36,7 @@ export function JobSection() {
                 <Button
                   kind="quiet"
                   onPress={addLine}
-                  blockedBy={lines.length < MOST_LINES ? undefined : `A job has ${MOST_LINES} lines at most.`}
+                  blockedBy={lines.length < most ? undefined : `A job has ${most} lines at most.`}
                 >
                   Add another product to this job
                 </Button>

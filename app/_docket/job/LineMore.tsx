@@ -11,16 +11,14 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { wholePieces } from '@/app/_fields/wholePieces';
 import { namesInWords } from '@/app/_words/docket/jobWords';
 import { formatterFor } from '@/app/_words/formatter';
-import type { Line } from '@/shared/schemas/job';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { type Line, lineSchema } from '@/shared/schemas/job';
 import { currencyDigits } from '@/shared/tables/currencies';
 
 const NO_PACKAGING = 'none';
-const LONGEST_NAME = 120;
-/** What the schema allows. */
-const MOST_PIECES = 100_000;
-const MOST_UP_CHARGE = 1e6;
 
 /** What a line has besides blank, sizes, price and placements: its name, packaging, up-charges by size. */
 export function LineMore({ line, index }: Readonly<{ line: Line; index: number }>) {
@@ -62,7 +60,7 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
             {...field('What it is called', [...path, 'name'], `Name of ${line.name}`)}
             value={line.name}
             needed
-            longest={LONGEST_NAME}
+            {...textLimits(lineSchema, ['name'])}
           />
           <ChoiceField
             {...field('Packaging', [...path, 'packagingId'], `Packaging of ${line.name}`)}
@@ -84,16 +82,15 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
               `Pieces of ${line.name}`,
             )}
             value={line.orderedQuantity}
-            decimals={0}
-            min={0}
-            max={MOST_PIECES}
+            {...numberLimits(lineSchema, ['orderedQuantity'])}
+            {...wholePieces}
             hint="Checked against the sizes. May stay empty."
           />
           <TextField
             {...field('Names or numbers, one to a line', [...path, 'nameList'], `Names of ${line.name}`)}
             value={line.nameList}
             rows={3}
-            longest={20_000}
+            {...textLimits(lineSchema, ['nameList'])}
             width="full"
             hint="Where each piece bears its own. Counted against the sizes. May stay empty."
           />
@@ -111,10 +108,9 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
                     unit={currency}
                     width="full"
                     value={line.upCharges[charge]?.amount ?? null}
+                    {...numberLimits(lineSchema, ['upCharges', 0, 'amount'])}
                     decimals={digits}
                     minDecimals={digits}
-                    min={-MOST_UP_CHARGE}
-                    max={MOST_UP_CHARGE}
                     onCommit={(amount) => setUpCharge(size, amount)}
                   />
                 );

@@ -4,12 +4,10 @@ import { useJobFields } from '@/app/_docket/common/jobFields';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
-import type { Line } from '@/shared/schemas/job';
+import { numberLimits } from '@/shared/limits';
+import { type Line, lineSchema } from '@/shared/schemas/job';
 import type { Channel } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
-
-/** What the schema allows of a price. */
-const MOST_PRICE = 1e9;
 
 /** The price asked for a piece of a line, as the way of selling writes it. */
 export function LinePrice({ line, index }: Readonly<{ line: Line; index: number }>) {
@@ -18,11 +16,12 @@ export function LinePrice({ line, index }: Readonly<{ line: Line; index: number 
   const channel = channels.find(({ id }) => id === input.job.channelId);
   const piece = pieceWords(input.blanks[line.blankId]);
   const digits = currencyDigits(currency) ?? 2;
-  const money = { unit: currency, decimals: digits, minDecimals: digits, above: 0, max: MOST_PRICE };
+  const money = { unit: currency, decimals: digits, minDecimals: digits };
   return (
     <FieldGroup>
       <NumberField
         {...field(`Price of a ${piece.one}`, ['lines', index, 'askedPrice'], `Price of ${line.name}`)}
+        {...numberLimits(lineSchema, ['askedPrice'])}
         {...money}
         value={line.askedPrice}
         hint={line.askedPrice === null ? 'Not decided: the target price stands in.' : taxHint(channel)}
@@ -33,6 +32,7 @@ export function LinePrice({ line, index }: Readonly<{ line: Line; index: number 
           ['lines', index, 'marketCeiling'],
           `Most paid for ${line.name}`,
         )}
+        {...numberLimits(lineSchema, ['marketCeiling'])}
         {...money}
         value={line.marketCeiling}
         hint="By what you have seen them pay."

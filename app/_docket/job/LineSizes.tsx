@@ -6,12 +6,10 @@ import { QuantityField } from '@/app/_fields/QuantityField';
 import { QuantityRow } from '@/app/_fields/QuantityRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import type { Job, Line } from '@/shared/schemas/job';
+import { numberLimits } from '@/shared/limits';
+import { type Job, type Line, lineSchema } from '@/shared/schemas/job';
 import { wantedPieces } from '@/shared/wantedPieces';
 import styles from './LineSizes.module.css';
-
-/** What the schema allows of one size. */
-const MOST_PIECES = 100_000;
 
 /** How many of each size, with their sum. */
 export function LineSizes({ line, index }: Readonly<{ line: Line; index: number }>) {
@@ -42,7 +40,7 @@ export function LineSizes({ line, index }: Readonly<{ line: Line; index: number 
               id={fieldId([...path, 'quantity'])}
               label={size}
               value={line.quantities[at]?.quantity ?? null}
-              max={MOST_PIECES}
+              {...numberLimits(lineSchema, ['quantities', 0, 'quantity'])}
               issue={own.issue ?? entry.issue}
               caution={own.caution ?? entry.caution}
               onCommit={(quantity) => set(size, quantity)}

@@ -14,8 +14,11 @@ import { useStudy } from '@/app/_studies/useStudy';
 import { goalSeekWords } from '@/app/_words/docket/goalSeekWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { GoalSeekQuestion } from '@/lib/studies/goalSeek/goalSeekAnswer';
+import { numberLimits } from '@/shared/limits';
 import { fromMinor, toPriceEnding } from '@/shared/money';
+import { lineSchema } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
+import { ratesSchema } from '@/shared/schemas/workshop';
 import styles from './GoalSeek.module.css';
 
 type Sought = GoalSeekQuestion['seek'];
@@ -61,8 +64,7 @@ export function GoalSeek({ jobId, answer, madeOf, stale }: SectionProps) {
             kind="share"
             width="narrow"
             value={margin}
-            min={0}
-            max={1}
+            {...numberLimits(ratesSchema, ['targetMargin', 'value'])}
             onCommit={setMargin}
           />
         )}
@@ -72,8 +74,7 @@ export function GoalSeek({ jobId, answer, madeOf, stale }: SectionProps) {
             width="narrow"
             unit={currency}
             value={perHour}
-            min={0}
-            max={1e6}
+            {...numberLimits(ratesSchema, ['wage', 'value'])}
             onCommit={setPerHour}
           />
         )}
@@ -83,8 +84,7 @@ export function GoalSeek({ jobId, answer, madeOf, stale }: SectionProps) {
             width="narrow"
             unit={currency}
             value={price}
-            above={0}
-            max={1e9}
+            {...numberLimits(lineSchema, ['askedPrice'])}
             hint="Empty for the asked prices."
             onCommit={setPrice}
           />

@@ -10,9 +10,9 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { TextField } from '@/app/_fields/TextField';
 import { jobChoices } from '@/app/_words/docket/choiceWords';
+import { numberLimits, textLimits } from '@/shared/limits';
+import { placementSchema } from '@/shared/schemas/job';
 import { PrintSizes } from './PrintSizes';
-
-const LONGEST_NAME = 120;
 
 /** What is printed where: name, position, size and how the picture lies in it. */
 export function PlacementPrint({ placement, path }: PlacementProps) {
@@ -22,7 +22,7 @@ export function PlacementPrint({ placement, path }: PlacementProps) {
   return (
     <>
       <Fieldset name="The print">
-        <TextField {...of('Name', 'name')} value={name} needed longest={LONGEST_NAME} />
+        <TextField {...of('Name', 'name')} value={name} needed {...textLimits(placementSchema, ['name'])} />
         <ArtworkChoice placement={placement} path={path} />
         <ChoiceField
           {...of('Where it goes', 'position')}
@@ -33,8 +33,7 @@ export function PlacementPrint({ placement, path }: PlacementProps) {
           {...of('Top below the collar seam', 'dropFromCollarMm')}
           kind="length"
           value={placement.dropFromCollarMm}
-          min={-500}
-          max={2000}
+          {...numberLimits(placementSchema, ['dropFromCollarMm'])}
           hint="Empty where there is no collar."
         />
         <ChoiceField
@@ -46,16 +45,14 @@ export function PlacementPrint({ placement, path }: PlacementProps) {
           {...of('Runs past the edge of the piece by', 'bleedMm')}
           kind="length"
           value={placement.bleedMm}
-          min={0}
-          max={500}
+          {...numberLimits(placementSchema, ['bleedMm'])}
           hint="Empty where the print ends inside the piece."
         />
         <MeasureField
           {...of('Nearest that must be seen whole to an edge', 'safeZoneMm')}
           kind="length"
           value={placement.safeZoneMm}
-          min={0}
-          max={2000}
+          {...numberLimits(placementSchema, ['safeZoneMm'])}
           hint="To an edge, a handle or a seam. Empty where nobody measured."
         />
         <ChoiceField

@@ -9,6 +9,8 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { jobChoices } from '@/app/_words/docket/choiceWords';
+import { numberLimits } from '@/shared/limits';
+import { recipeSchema } from '@/shared/schemas/job';
 import styles from './PlacementRecipe.module.css';
 
 /** How it is pressed: press, heat, time, pressure, papers. */
@@ -31,8 +33,7 @@ export function PlacementRecipe({ placement, path }: PlacementProps) {
           {...heat}
           value={recipe.temperature.value}
           needed
-          min={0}
-          max={1000}
+          {...numberLimits(recipeSchema, ['temperature', 'value'])}
           width="narrow"
           onCommit={(value) => heat.onCommit({ ...recipe.temperature, value })}
         />
@@ -52,8 +53,7 @@ export function PlacementRecipe({ placement, path }: PlacementProps) {
         unit="s"
         value={recipe.dwellSeconds}
         needed
-        above={0}
-        max={7200}
+        {...numberLimits(recipeSchema, ['dwellSeconds'])}
         width="narrow"
       />
       <ChoiceField {...of('Pressure', 'pressure')} value={recipe.pressure} choices={jobChoices.pressure} />
@@ -61,8 +61,7 @@ export function PlacementRecipe({ placement, path }: PlacementProps) {
         {...of('Reading at the gauge', 'pressureKpa')}
         kind="pressure"
         value={recipe.pressureKpa}
-        min={0}
-        max={2000}
+        {...numberLimits(recipeSchema, ['pressureKpa'])}
         width="narrow"
         hint="Empty without one."
       />
@@ -70,8 +69,7 @@ export function PlacementRecipe({ placement, path }: PlacementProps) {
         {...of('Preheat', 'preheatSeconds')}
         unit="s"
         value={recipe.preheatSeconds}
-        min={0}
-        max={600}
+        {...numberLimits(recipeSchema, ['preheatSeconds'])}
         width="narrow"
         hint="Empty for none."
       />
@@ -84,9 +82,7 @@ export function PlacementRecipe({ placement, path }: PlacementProps) {
         {...of('Good presses logged', 'provenPresses')}
         value={recipe.provenPresses}
         needed
-        decimals={0}
-        min={0}
-        max={1_000_000}
+        {...numberLimits(recipeSchema, ['provenPresses'])}
         hint="With this recipe on this blank."
       />
       <ChecksOfPart>

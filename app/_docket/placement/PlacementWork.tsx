@@ -7,10 +7,9 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
 import { jobChoices } from '@/app/_words/docket/choiceWords';
+import { numberLimits } from '@/shared/limits';
+import { placementSchema } from '@/shared/schemas/job';
 import { placementTypicals } from '@/shared/tables/typicalRates';
-
-/** More presses than this are lost by no recipe that is used at all. */
-const MOST_SCRAP = 0.9;
 
 /** What pressing it takes: minutes, losses, tests and replacements. */
 export function PlacementWork({ placement, path }: PlacementProps) {
@@ -26,12 +25,14 @@ export function PlacementWork({ placement, path }: PlacementProps) {
           {...of('Hands on it', 'handMinutes')}
           rate={placement.handMinutes}
           units={['min']}
+          limits={numberLimits(placementSchema, ['handMinutes', 'value'])}
           typical={typical.handMinutes.typical}
         />
         <RateField
           {...of('The press works alone', 'aloneMinutes')}
           rate={placement.aloneMinutes}
           units={['min']}
+          limits={numberLimits(placementSchema, ['aloneMinutes', 'value'])}
           typical={typical.aloneMinutes.typical}
           hint="Nobody is paid for these."
         />
@@ -39,6 +40,7 @@ export function PlacementWork({ placement, path }: PlacementProps) {
           {...of('The press is held hot', 'hotMinutes')}
           rate={placement.hotMinutes}
           units={['min']}
+          limits={numberLimits(placementSchema, ['hotMinutes', 'value'])}
           typical={typical.hotMinutes.typical}
         />
       </Fieldset>
@@ -48,15 +50,13 @@ export function PlacementWork({ placement, path }: PlacementProps) {
           rate={placement.scrap}
           units={['share']}
           typical={typical.scrap.typical}
-          max={MOST_SCRAP}
+          limits={numberLimits(placementSchema, ['scrap', 'value'])}
         />
         <NumberField
           {...of('Test presses on scrap cloth', 'testPresses')}
           value={placement.testPresses}
           needed
-          decimals={0}
-          min={0}
-          max={100}
+          {...numberLimits(placementSchema, ['testPresses'])}
           hint="Each with a sheet of its own."
         />
         <ChoiceField

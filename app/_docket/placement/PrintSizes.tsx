@@ -6,12 +6,9 @@ import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { namesInWords } from '@/app/_words/docket/jobWords';
-import type { Print } from '@/shared/schemas/job';
+import { mostEntries, numberLimits } from '@/shared/limits';
+import { type Print, placementSchema, printSchema } from '@/shared/schemas/job';
 import styles from './PrintSizes.module.css';
-
-/** What the schema allows. */
-const MOST_PRINTS = 10;
-const MOST_MM = 20_000;
 
 /** One print size for all, or another for some sizes of the blank. */
 export function PrintSizes({ placement, path }: PlacementProps) {
@@ -24,6 +21,7 @@ export function PrintSizes({ placement, path }: PlacementProps) {
   const setPrints = (label: string, next: readonly Print[]) =>
     void workspace.setField({ kind: 'job', id: jobId }, label, [...path, 'prints'], next);
   const [first] = prints;
+  const isFull = prints.length >= mostEntries(placementSchema, ['prints']);
 
   const toggle = (at: number, print: Print, size: string) => {
     const has = print.sizes?.includes(size) ?? false;
@@ -54,8 +52,7 @@ export function PrintSizes({ placement, path }: PlacementProps) {
                   kind="length"
                   width="narrow"
                   needed
-                  above={0}
-                  max={MOST_MM}
+                  {...numberLimits(printSchema, ['widthMm'])}
                   value={print.widthMm}
                 />
                 <MeasureField
@@ -63,8 +60,7 @@ export function PrintSizes({ placement, path }: PlacementProps) {
                   kind="length"
                   width="narrow"
                   needed
-                  above={0}
-                  max={MOST_MM}
+                  {...numberLimits(printSchema, ['heightMm'])}
                   value={print.heightMm}
                 />
               </div>
@@ -88,7 +84,7 @@ export function PrintSizes({ placement, path }: PlacementProps) {
         );
       })}
       <div className={styles.add}>
-        {sizes.length > 1 && free.length > 0 && first !== undefined && prints.length < MOST_PRINTS && (
+        {sizes.length > 1 && free.length > 0 && first !== undefined && !isFull && (
           <Button
             kind="quiet"
             onPress={() =>
@@ -101,7 +97,7 @@ export function PrintSizes({ placement, path }: PlacementProps) {
             Another print size for some sizes
           </Button>
         )}
-        {prints.every((print) => print.sizes !== null) && first !== undefined && (
+        {prints.every((print) => print.sizes !== null) && first !== undefined && !isFull && (
           <Button
             kind="quiet"
             onPress={() =>

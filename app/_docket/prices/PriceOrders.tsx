@@ -4,7 +4,9 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { amountWords } from '@/app/_words/amountWords';
 import { type BreakListFormat, someSizes } from '@/app/_words/docket/breakListWords';
 import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { numberLimits } from '@/shared/limits';
 import { formatMinor } from '@/shared/money';
+import { workshopSchema } from '@/shared/schemas/workshop';
 import styles from './BreaksTest.module.css';
 
 type PriceOrdersProps = Readonly<{
@@ -33,9 +35,7 @@ export function PriceOrders({ answer, voice, pieces, onPieces }: PriceOrdersProp
         label="Pieces of an order"
         unit="pieces"
         value={pieces}
-        decimals={0}
-        min={1}
-        max={2000}
+        {...numberLimits(workshopSchema, ['policy', 'breaks', 0])}
         width="narrow"
         hint={`In ${sizes}. Only looked at, not kept.`}
         onCommit={onPieces}

@@ -12,13 +12,11 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { TablePrice } from '@/lib/price/priceTable';
+import { numberLimits } from '@/shared/limits';
 import { fromMinor } from '@/shared/money';
-import type { Line } from '@/shared/schemas/job';
+import { type Line, lineSchema } from '@/shared/schemas/job';
 import { currencyDigits } from '@/shared/tables/currencies';
 import styles from './PriceOwn.module.css';
-
-/** What the schema allows of a price. */
-const MOST_PRICE = 1e9;
 
 type PriceOwnProps = Readonly<{
   line: Line;
@@ -86,10 +84,9 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
                 unit={currency}
                 width="full"
                 value={line.ownPrices[own]?.each ?? null}
+                {...numberLimits(lineSchema, ['ownPrices', 0, 'each'])}
                 decimals={digits}
                 minDecimals={digits}
-                above={0}
-                max={MOST_PRICE}
                 hint={suggested === '' ? undefined : `suggested ${suggested}`}
                 onCommit={(each) => setPrice(from, each)}
               />

@@ -1,7 +1,10 @@
 'use client';
 
+import { useJobInput } from '@/app/_documents/useJobInput';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
-import { DocketOfJob } from './DocketOfJob';
+import { usePricedJob } from '@/app/_pricing/usePricedJob';
+import { DocketSections } from './DocketSections';
 import { JobNotHere } from './JobNotHere';
 
 /** One job from top to bottom, in the order of the work. */
@@ -17,4 +20,11 @@ export function JobDocket({ jobId }: Readonly<{ jobId: string }>) {
       }
     </WithWorkspace>
   );
+}
+
+/** A job that is there, with its answer from the worker. */
+function DocketOfJob({ jobId, workspace }: Readonly<{ jobId: string; workspace: Workspace }>) {
+  const input = useJobInput(workspace, jobId);
+  const priced = usePricedJob(input);
+  return input && <DocketSections jobId={jobId} workspace={workspace} input={input} priced={priced} />;
 }

@@ -9,12 +9,11 @@ import { newId } from '@/app/_documents/newId';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import type { CostSheet } from '@/lib/grid/costSheet';
+import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import { inkRunsOf } from '@/lib/studies/sheets/inkRunsOf';
 import type { JobInput } from '@/shared/schemas/request';
 import styles from './InkNote.module.css';
-import { inkShareOfCost } from './inkShareOfCost';
 
 type InkNoteProps = Readonly<{
   input: JobInput;
@@ -30,7 +29,9 @@ export function InkNote({ input, sheet, prints, stale }: InkNoteProps) {
   const today = useToday();
   const [noted, setNoted] = useState<{ readonly ids: readonly string[]; readonly day: string } | null>(null);
   const laydown = input.job.rates.laydown ?? input.workshop.rates.laydown;
-  const { cost, share } = inkShareOfCost(sheet);
+  // Nothing spoiled, as the cost table has it.
+  const cost = wholeJob(sheet, 'ink');
+  const share = sheet.fullCost > 0 ? cost / sheet.fullCost : 0;
   const isThere =
     noted !== null && workshop?.inkRecord.runs.some(({ id }) => noted.ids.includes(id)) === true;
   const note = () => {

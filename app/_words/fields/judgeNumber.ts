@@ -1,14 +1,18 @@
+import type { UnitEdge } from '@/app/_fields/unitEdge';
+import { roundDecimal } from '@/shared/decimal';
 import { parseNumber } from '@/shared/parseNumber';
 import type { NumberRefusal } from '@/shared/refuseNumber';
 
 export type NumberRules = Readonly<{
   /** Decimals kept; more are refused. */
   decimals?: number | undefined;
-  /** Least and greatest value taken; others are refused, never clamped. */
+  /** Least and greatest value taken, in the unit the document keeps; others are refused, never clamped. */
   min?: number | undefined;
   max?: number | undefined;
   /** The value must be more than this. */
   above?: number | undefined;
+  /** The way from what is typed to what is kept, where that is another unit. */
+  edge?: UnitEdge | undefined;
   /** True where the document has no place for "nothing". */
   needed?: boolean | undefined;
 }>;
@@ -31,13 +35,24 @@ export function judgeNumber(text: string, locale: string, rules: NumberRules): J
   if (parsed.kind === 'empty')
     return rules.needed ? problem({ kind: 'missing' }) : { kind: 'good', value: null };
   if (parsed.kind !== 'number') return problem(parsed);
-  const { min, max, above } = rules;
-  if (above !== undefined && parsed.value <= above) return problem({ kind: 'notAbove', floor: above });
-  if (min !== undefined && parsed.value < min) return problem({ kind: 'below', least: min });
-  if (max !== undefined && parsed.value > max) return problem({ kind: 'above', greatest: max });
+  const { min, max, above, edge } = rules;
+  const kept = edge === undefined ? parsed.value : edge.kept(parsed.value);
+  if (above !== undefined && kept <= above)
+    return problem({ kind: 'notAbove', floor: typedLimit(above, edge, 'ceiling') });
+  if (min !== undefined && kept < min)
+    return problem({ kind: 'below', least: typedLimit(min, edge, 'ceiling') });
+  if (max !== undefined && kept > max)
+    return problem({ kind: 'above', greatest: typedLimit(max, edge, 'floor') });
   return { kind: 'good', value: parsed.value };
 }
 
 // Helpers
+
+/** As fine as anybody types a measure. */
+const TOLD_DECIMALS = 4;
+
+/** A limit in the unit that is typed, rounded inward: what the sentence names is taken when it is typed. */
+const typedLimit = (limit: number, edge: UnitEdge | undefined, inward: 'floor' | 'ceiling') =>
+  edge === undefined ? limit : roundDecimal(edge.shown(limit), TOLD_DECIMALS, inward);
 
 const problem = (found: NumberProblem): JudgedNumber => ({ kind: 'trouble', problem: found });

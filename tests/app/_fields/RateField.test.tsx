@@ -28,7 +28,14 @@ function Owner({ first, given, onCommit }: OwnerProps) {
     onCommit(next);
     setRate(next);
   };
-  const own = { label: 'Your pay', units: ['money/h'], typical: 18, whenMissing: 'It is missing.' } as const;
+  const limits = { min: 0, max: 1e9 };
+  const own = {
+    label: 'Your pay',
+    units: ['money/h'],
+    limits,
+    typical: 18,
+    whenMissing: 'It is missing.',
+  } as const;
   return <RateField {...own} {...given} rate={rate} onCommit={commit} />;
 }
 

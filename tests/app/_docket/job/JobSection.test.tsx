@@ -223,3 +223,15 @@ describe('the job as a whole', () => {
     expect(kept.undoLabel()).toBe('Up-charge for XL');
   });
 });
+
+describe('the customer', () => {
+  it('may fill 200 letters, and spaces count, as the document keeps them', async () => {
+    await layOut();
+    unfold('job-more');
+    type('job-customer', 'k'.repeat(200));
+    expect(kept.job().customer).toBe('k'.repeat(200));
+    type('job-customer', `${'k'.repeat(200)} `);
+    expect(at('job-customer')).toHaveAccessibleDescription(/too long: 200 fit here/);
+    expect(kept.job().customer).toBe('k'.repeat(200));
+  });
+});
