@@ -12,6 +12,7 @@ import { Advice } from '../_shell/Advice';
 import { Button } from '../_shell/Button';
 import { useStudy } from '../_studies/useStudy';
 import { type Speaker, speakerOf } from '../_text/speaker';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import { channelKindWords } from '../_workshop/workshopWords';
 import styles from './ChannelsSection.module.css';
 import type { DocketPart } from './docketPart';
@@ -51,9 +52,7 @@ export function ChannelsSection({ answer, madeOf, stale }: DocketPart) {
       ) : (
         <>
           {stale && <LastGood />}
-          {failure !== null && (
-            <p role="alert">They could not be compared: {failure}. The prices are not touched by it.</p>
-          )}
+          <AnswerMissing what="The ways of selling could not be compared" failure={failure} />
           <div className={styles.room} aria-busy={newest?.input !== madeOf}>
             {found !== null && found.trouble !== null && (
               <p role="alert">

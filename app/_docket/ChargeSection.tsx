@@ -6,6 +6,7 @@ import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
 import { useStudy } from '../_studies/useStudy';
 import { speakerOf } from '../_text/speaker';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import styles from './ChargeSection.module.css';
 import { chargeWords, rushWords } from './chargeWords';
 import type { DocketPart } from './docketPart';
@@ -33,11 +34,7 @@ export function ChargeSection({ answer, madeOf, stale }: DocketPart) {
       ) : (
         <>
           {stale && <LastGood />}
-          {failure !== null && (
-            <p role="alert">
-              The charges could not be worked out: {failure}. The prices are not touched by it.
-            </p>
-          )}
+          <AnswerMissing what="The charges could not be worked out" failure={failure} />
           <div className={styles.room} aria-busy={newest?.input !== madeOf}>
             {found !== null && (
               <dl className={styles.charges}>

@@ -13,6 +13,7 @@ import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
 import { useStudy } from '../_studies/useStudy';
 import { speakerOf } from '../_text/speaker';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import styles from './CurveSection.module.css';
 import { CurveTable } from './CurveTable';
 import { CurveVariantChoice } from './CurveVariantChoice';
@@ -77,11 +78,7 @@ export function CurveSection(part: DocketPart) {
         ) : (
           <>
             {stale && <LastGood />}
-            {failure !== null && (
-              <p role="alert">
-                The curve could not be worked out: {failure}. The prices are not touched by it.
-              </p>
-            )}
+            <AnswerMissing what="The curve could not be worked out" failure={failure} />
             <PickRow
               label="What is drawn"
               value={measure}

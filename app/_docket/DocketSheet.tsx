@@ -52,7 +52,7 @@ export function DocketSheet({ jobId, maker, input, priced }: DocketSheetProps) {
       <RevealContext value={reveal}>
         <ShowSetting value={shower}>
           <JobHead findings={answer?.findings ?? null} />
-          {failure !== null && <DocketFailure why={failure} />}
+          {failure !== null && <DocketFailure failure={failure} />}
           <PricePlateOfJob priced={lastPriced} stale={stalePrices} />
           <Slip>
             <CostsOnDesk value={figures}>

@@ -12,6 +12,7 @@ import { Button } from '../_shell/Button';
 import { useStudy } from '../_studies/useStudy';
 import { leverText } from '../_text/leverText';
 import { type Speaker, speakerOf } from '../_text/speaker';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import { changesBack } from './changesBack';
 import { changesStand } from './changesStand';
 import type { DocketPart } from './docketPart';
@@ -69,11 +70,7 @@ export function LeverSection(part: DocketPart) {
       ) : (
         <>
           {stale && <LastGood />}
-          {failure !== null && (
-            <p role="alert">
-              The levers could not be tried out: {failure}. The prices are not touched by it.
-            </p>
-          )}
+          <AnswerMissing what="The levers could not be tried out" failure={failure} />
           {tried.length > 0 && (
             <ul className={styles.list} aria-label="Tried">
               {tried.map((one) => (
@@ -110,7 +107,7 @@ export function LeverSection(part: DocketPart) {
           )}
           <div className={styles.room} aria-busy={!isCurrent}>
             {found === null ? (
-              <p className={styles.words}>Each change is being tried on the whole job.</p>
+              failure === null && <p className={styles.words}>Each change is being tried on the whole job.</p>
             ) : found.levers.length === 0 ? (
               <p className={styles.words}>No single change that is known here leaves more of this job.</p>
             ) : (

@@ -7,6 +7,7 @@ import type { Line } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
 import { useStudy } from '../_studies/useStudy';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import { PriceListOfLine } from './PriceListOfLine';
 import styles from './PricesSection.module.css';
 import { PriceTable } from './PriceTable';
@@ -44,9 +45,7 @@ export function PricesOfLine(props: PricesOfLineProps) {
         priceStep={madeOf.workshop.policy.priceStep}
       />
       <div className={styles.list}>
-        {failure !== null && (
-          <p role="alert">The list could not be looked at: {failure}. The prices are not touched by it.</p>
-        )}
+        <AnswerMissing what="The list could not be looked at" failure={failure} />
         {answer !== null && now !== undefined && (
           <PriceListOfLine
             {...{ jobId, input, index, answer, pieces }}

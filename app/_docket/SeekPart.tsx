@@ -14,6 +14,7 @@ import { useTextContext } from '../_fields/useTextContext';
 import { Button } from '../_shell/Button';
 import { useStudy } from '../_studies/useStudy';
 import { speakerOf } from '../_text/speaker';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import type { DocketPart } from './docketPart';
 import styles from './SeekPart.module.css';
 import { seekWords } from './seekWords';
@@ -90,9 +91,10 @@ export function SeekPart({ jobId, answer, madeOf, stale }: DocketPart) {
           />
         )}
       </FieldGroup>
+      <AnswerMissing what="It could not be worked out" failure={failure} />
       <p className={styles.answer} role="status">
         {failure !== null
-          ? `It could not be worked out: ${failure}.`
+          ? ' '
           : question === null
             ? 'A figure is missing in the question.'
             : told === null

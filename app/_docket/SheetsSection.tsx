@@ -8,6 +8,7 @@ import { useTextContext } from '../_fields/useTextContext';
 import { DocketSection } from '../_figures/DocketSection';
 import { useStudy } from '../_studies/useStudy';
 import { casesKey } from '../_trace/casesKey';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import type { DocketPart } from './docketPart';
 import { InkNote } from './InkNote';
 import { LastGood } from './LastGood';
@@ -66,9 +67,7 @@ export function SheetsSection(part: DocketPart) {
           </ul>
           <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
           <InkNote input={madeOf} sheet={costs} prints={layout} stale={stale} />
-          {failure !== null && (
-            <p role="alert">The sheets could not be compared: {failure}. The prices are not touched by it.</p>
-          )}
+          <AnswerMissing what="The sheets could not be compared" failure={failure} />
           {sheets !== null && (
             <div className={styles.more}>
               <SheetCount plan={sheets.plan} used={used} newRollMm={paper.rollLengthMm} />

@@ -8,6 +8,7 @@ import { useTextContext } from '../_fields/useTextContext';
 import { FindingRow } from '../_figures/FindingRow';
 import { type StudyAsk, useStudies } from '../_studies/useStudies';
 import { speakerOf } from '../_text/speaker';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import styles from './Lists.module.css';
 
 type JobOnListsProps = Readonly<{ jobId: string; input: JobInput }>;
@@ -42,22 +43,27 @@ export function JobOnLists({ jobId, input }: JobOnListsProps) {
     );
     return count === 0 ? [] : [{ id, name: list.name, number: list.versions.at(-1)?.number, count }];
   });
-  if (worn.length === 0) return null;
+  const failure = asks.map(({ key }) => told.get(key)?.failure).find((one) => one != null) ?? null;
+  const missing = <AnswerMissing what="Its price lists could not be looked at" failure={failure} />;
+  if (worn.length === 0) return failure && missing;
   return (
-    <ul className={styles.findings} aria-label="Price lists that went out with this job">
-      {worn.map(({ id, name, number, count }) => (
-        <FindingRow
-          key={id}
-          severity="note"
-          sentence={
-            <>
-              {speak.count(count, 'price')} of version {number} of{' '}
-              <Link href={`/price-lists/${id}`}>{name}</Link> no longer {count === 1 ? 'holds' : 'hold'}.
-            </>
-          }
-          detail="It went out with rates that have moved since. See there which, and by how much."
-        />
-      ))}
-    </ul>
+    <>
+      {missing}
+      <ul className={styles.findings} aria-label="Price lists that went out with this job">
+        {worn.map(({ id, name, number, count }) => (
+          <FindingRow
+            key={id}
+            severity="note"
+            sentence={
+              <>
+                {speak.count(count, 'price')} of version {number} of{' '}
+                <Link href={`/price-lists/${id}`}>{name}</Link> no longer {count === 1 ? 'holds' : 'hold'}.
+              </>
+            }
+            detail="It went out with rates that have moved since. See there which, and by how much."
+          />
+        ))}
+      </ul>
+    </>
   );
 }

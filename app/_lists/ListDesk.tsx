@@ -8,6 +8,7 @@ import { useToday } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { PageHead } from '../_shell/PageHead';
 import { speakerOf } from '../_text/speaker';
+import { AnswerMissing } from '../_workers/AnswerMissing';
 import { DraftPart } from './DraftPart';
 import { DRAFT, PaperPart } from './PaperPart';
 import { standingLine } from './standingLine';
@@ -24,6 +25,8 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
   const { offers, isBusy } = useListOffers(maker, list.items);
   const newest = list.versions.at(-1);
   const standings = useListStates(maker, newest);
+  const failed = [...offers, ...standings].find((one) => one.kind === 'failed');
+  const failure = failed?.kind === 'failed' ? failed.failure : null;
   const [chosen, setChosen] = useState(newest === undefined ? DRAFT : String(newest.number));
   // A version that undo took back is no longer there to be shown.
   const version = list.versions.find(({ number }) => String(number) === chosen);
@@ -75,6 +78,7 @@ export function ListDesk({ kept: { id, list }, maker }: ListDeskProps) {
           aside={newest !== undefined && <a href="#standing-heading">{standingLine(standings, speak)}</a>}
         />
       </div>
+      <AnswerMissing what="The prices of this list could not be made" failure={failure} />
       {/* What went out is looked at more often than what comes next. */}
       {newest === undefined ? (
         [next, paper]

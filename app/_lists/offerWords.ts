@@ -1,6 +1,7 @@
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { findingText } from '../_text/findingText';
 import { speakerOf, type TextContext } from '../_text/speaker';
+import { sentenceOf, whyMissing } from '../_workers/whyMissing';
 import type { ItemOffer } from './useListOffers';
 
 /** Why an item cannot be issued: what is wrong, and what to do. */
@@ -48,7 +49,7 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
         detail: `At ${speak.count(offer.at, 'piece')} it leaves ${speak.share(offer.margin)}. Raise it on the docket, or drop the break.`,
       };
     case 'failed':
-      return { sentence: `${name} could not be priced.`, detail: `${offer.why}. Reload the page.` };
+      return { sentence: `${name} could not be priced.`, detail: sentenceOf(whyMissing(offer.failure)) };
     default:
       return offer satisfies never;
   }

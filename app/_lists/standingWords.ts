@@ -5,6 +5,7 @@ import { thresholds } from '@/shared/tables/thresholds';
 import { breakWords } from '../_docket/breakWords';
 import { findingText } from '../_text/findingText';
 import { type Speaker, speakerOf, type TextContext } from '../_text/speaker';
+import { sentenceOf, whyMissing } from '../_workers/whyMissing';
 import type { ItemStanding } from './useListStates';
 
 /** How an issued item stands, in words; rates are told apart from prices. */
@@ -51,7 +52,7 @@ export function standingWords(
         `${standing.why === null ? 'Its sums cannot be made.' : findingText(standing.why, context).sentence} It cannot be held against today’s rates.`,
       );
     case 'failed':
-      return cannot(`${item.name} could not be compared.`, `${standing.why}. Reload the page.`);
+      return cannot(`${item.name} could not be compared.`, sentenceOf(whyMissing(standing.failure)));
     case 'compared':
       return [...wornWords(item, standing, speak, context.currency), ...goneSizes(item, standing.goneSizes)];
     default:

@@ -6,12 +6,13 @@ import type { ListItem } from '@/shared/schemas/priceList';
 import { useToday } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { type StudyAsk, useStudies } from '../_studies/useStudies';
+import { NO_ANSWER, type WorkerFailure } from '../_workers/askWorker';
 
 /** What an item would be issued as today; `asked` until the sums are made. */
 export type ItemOffer =
   | FrozenOutcome
   | { readonly kind: 'gone' | 'asked' }
-  | { readonly kind: 'failed'; readonly why: string };
+  | { readonly kind: 'failed'; readonly failure: WorkerFailure };
 
 export interface ListOffers {
   /** In the order of the items; the last answer stays until the next is made. */
@@ -42,7 +43,7 @@ export function useListOffers(
       if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
       const found = told.get(id);
       if (found === undefined) return { kind: 'asked' };
-      return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
+      return found.answer ?? { kind: 'failed', failure: found.failure ?? NO_ANSWER };
     }),
     isBusy: asks.some((ask) => told.get(ask.key)?.ask !== ask),
   };

@@ -6,13 +6,14 @@ import type { ListVersion } from '@/shared/schemas/priceList';
 import { useToday } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
 import { type StudyAsk, useStudies } from '../_studies/useStudies';
+import { NO_ANSWER, type WorkerFailure } from '../_workers/askWorker';
 
 /** How an issued item stands today; `asked` until the sums are made. */
 export type ItemStanding = ItemState | { readonly kind: 'gone' | 'asked' } | FailedItem;
 
 interface FailedItem {
   readonly kind: 'failed';
-  readonly why: string;
+  readonly failure: WorkerFailure;
 }
 
 /** Holds the items of a version against today's rates, in the study worker; in the order of the version. */
@@ -42,6 +43,6 @@ export function useListStates(
     if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
     const found = told.get(id);
     if (found === undefined || !asks.includes(found.ask)) return { kind: 'asked' };
-    return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
+    return found.answer ?? { kind: 'failed', failure: found.failure ?? NO_ANSWER };
   });
 }
