@@ -2,6 +2,7 @@
 
 import { type DragEvent, useEffect, useId, useRef, useState } from 'react';
 import { type Brought, fileOfTransfer } from '../_artwork/fileOfTransfer';
+import { TryAgain } from '../_network/TryAgain';
 import { Button } from '../_shell/Button';
 import { classes } from '../_shell/classes';
 import { saying } from '../_text/sayings';
@@ -82,6 +83,17 @@ export function ArtworkIntake({ reader, artworkName, hasPicture }: ArtworkIntake
       {isReading && (
         <div className={styles.progress}>
           <progress max={1} value={intake.share} aria-label={`Reading ${intake.name}`} />
+          <Button kind="quiet" onPress={cancel}>
+            Stop
+          </Button>
+        </div>
+      )}
+      {intake.state === 'waiting' && (
+        <div className={styles.progress}>
+          <TryAgain failure={intake} onAgain={intake.again}>
+            “{intake.name}” waits: the part of the app that reads pictures could not be fetched. It is read by
+            itself once there is a network.
+          </TryAgain>
           <Button kind="quiet" onPress={cancel}>
             Stop
           </Button>
