@@ -9,6 +9,7 @@ import { FieldGroup } from '../_fields/FieldGroup';
 import { NumberField } from '../_fields/NumberField';
 import { TextField } from '../_fields/TextField';
 import { useTextContext } from '../_fields/useTextContext';
+import { PartMissing } from '../_network/PartMissing';
 import { Button } from '../_shell/Button';
 import styles from './AddOwnRow.module.css';
 import { FormulaField } from './FormulaField';
@@ -134,6 +135,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
             onCommit={setFormula}
           />
         )}
+        {judged.kind === 'missing' && <PartMissing what="What reads formulas" missing={judged} />}
         <div className={styles.buttons}>
           <Button type="submit" kind="strong" blockedBy={missing}>
             Add it
@@ -150,5 +152,5 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
 const waitingFor = {
   read: undefined,
   notRead: 'The formula is being read.',
-  noReader: 'What reads formulas could not be fetched. Reload the page once there is a network.',
+  missing: 'What reads formulas could not be fetched.',
 } as const;

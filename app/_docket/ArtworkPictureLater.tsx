@@ -1,25 +1,21 @@
 'use client';
 
-import { lazy, Suspense } from 'react';
-import { fetchArtworkPicture } from './fetchArtworkPicture';
+import { PartMissing } from '../_network/PartMissing';
+import { useLater } from '../_network/useLater';
+import { laterArtworkPicture } from './laterArtworkPicture';
 import { Part } from './Part';
 import type { PlacementPart } from './placementPart';
 
-const ArtworkPicture = lazy(() => fetchArtworkPicture().catch(() => ({ default: NotFetched })));
-
 /** The picture of a placement, whose code comes once the docket stands. */
 export function ArtworkPictureLater(part: PlacementPart) {
-  return (
-    <Suspense fallback={<Part name="The picture">Opening it…</Part>}>
-      <ArtworkPicture {...part} />
-    </Suspense>
-  );
-}
-
-function NotFetched() {
-  return (
-    <Part name="The picture">
-      <p>This part could not be fetched. Reload the page once there is a network.</p>
-    </Part>
-  );
+  const fetched = useLater(laterArtworkPicture);
+  if (fetched.kind === 'coming') return <Part name="The picture">Opening it…</Part>;
+  if (fetched.kind === 'missing')
+    return (
+      <Part name="The picture">
+        <PartMissing what="The part with the picture" missing={fetched} />
+      </Part>
+    );
+  const ArtworkPicture = fetched.value;
+  return <ArtworkPicture {...part} />;
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { type KeyboardEvent, lazy, type RefObject, Suspense, useRef } from 'react';
+import { type KeyboardEvent, type RefObject, useRef } from 'react';
 import type { CurveStudy } from '@/lib/price/curve/curveAnswer';
 import { type CurveMeasure, curveSeries } from '@/lib/price/curve/curveSeries';
 import { curveRoom } from '../_charts/curveRoom';
@@ -9,18 +9,16 @@ import { useLetterPx } from '../_charts/useLetterPx';
 import { moveFlag } from '../_figures/moveFlag';
 import { useFlagDrag } from '../_figures/useFlagDrag';
 import { useWidth } from '../_figures/useWidth';
+import { later } from '../_network/later';
+import { PartMissing } from '../_network/PartMissing';
+import { useLater } from '../_network/useLater';
 import { amountText } from '../_text/amountText';
 import type { Speaker } from '../_text/speaker';
 import styles from './CurveDrawing.module.css';
 import { curveMarks } from './curveMarks';
 import { pointWords } from './curveWords';
 
-const CurveChart = lazy(() =>
-  import('../_charts/CurveChart').then(
-    ({ CurveChart: default_ }) => ({ default: default_ }),
-    () => ({ default: NotFetched }),
-  ),
-);
+const laterCurveChart = later(() => import('../_charts/CurveChart').then(({ CurveChart }) => CurveChart));
 
 type CurveDrawingProps = Readonly<{
   study: CurveStudy;
@@ -45,6 +43,7 @@ const PHONE_LETTERS = 32;
 /** The curve itself, with the batch on it that can be dragged or moved by keys. */
 export function CurveDrawing(props: CurveDrawingProps) {
   const { study, other, measure, looked, onLook, hold, speak, currency, locale } = props;
+  const chart = useLater(laterCurveChart);
   const frame = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(frame, 640);
   const letterPx = useLetterPx();
@@ -83,22 +82,19 @@ export function CurveDrawing(props: CurveDrawingProps) {
         onKeyDown={keyDown}
         {...drag.handlers}
       />
+      {chart.kind === 'missing' && (
+        <PartMissing what="The drawing" meanwhile="Its figures stand below." missing={chart} />
+      )}
       <div aria-hidden="true" className={styles.chart}>
-        <Suspense fallback={null}>
-          <CurveChart
+        {chart.kind === 'here' && (
+          <chart.value
             {...{ rows, scale, room, widthPx, heightPx, letterPx, tick }}
             marks={curveMarks(study, measure, looked, text)}
             to={study.to}
             falls={measure === 'each'}
           />
-        </Suspense>
+        )}
       </div>
     </div>
-  );
-}
-
-function NotFetched() {
-  return (
-    <p>The drawing could not be fetched. Its figures stand below; reload the page once there is a network.</p>
   );
 }

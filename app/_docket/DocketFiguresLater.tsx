@@ -1,10 +1,10 @@
 'use client';
 
-import { type ComponentProps, lazy, Suspense, useEffect } from 'react';
+import type { ComponentProps } from 'react';
+import { PartMissing } from '../_network/PartMissing';
+import { useLater } from '../_network/useLater';
 import type { DocketFigures as Figures } from './DocketFigures';
-import { fetchDocketFigures } from './fetchDocketFigures';
-
-const DocketFigures = lazy(() => fetchDocketFigures().catch(() => ({ default: NotFetched })));
+import { laterDocketFigures } from './laterDocketFigures';
 
 type DocketFiguresLaterProps = Readonly<{
   /** Null until the first sums are made. */
@@ -13,18 +13,10 @@ type DocketFiguresLaterProps = Readonly<{
 
 /** The sections of figures, whose code comes while the first sums are made. */
 export function DocketFiguresLater({ parts }: DocketFiguresLaterProps) {
-  useEffect(() => {
-    // What fails now is told of where it is needed.
-    void fetchDocketFigures().catch(() => undefined);
-  }, []);
-  if (parts === null) return null;
-  return (
-    <Suspense fallback={null}>
-      <DocketFigures {...parts} />
-    </Suspense>
-  );
-}
-
-function NotFetched() {
-  return <p role="alert">The figures could not be fetched. Reload the page once there is a network.</p>;
+  const fetched = useLater(laterDocketFigures);
+  if (parts === null || fetched.kind === 'coming') return null;
+  if (fetched.kind === 'missing')
+    return <PartMissing what="The part with the figures" missing={fetched} />;
+  const DocketFigures = fetched.value;
+  return <DocketFigures {...parts} />;
 }

@@ -8,6 +8,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
 import { saveBytes } from '../_documents/saveBytes';
 import { useTextContext } from '../_fields/useTextContext';
+import { later } from '../_network/later';
 import { Button } from '../_shell/Button';
 import { appDocuments } from '../_storage/appDocuments';
 import { findingText } from '../_text/findingText';
@@ -32,6 +33,12 @@ type Written =
   | { readonly kind: 'done'; readonly notDrawn: readonly string[]; readonly lost: readonly string[] }
   | { readonly kind: 'failed'; readonly why: string };
 
+const laterSheetWriter = later(() =>
+  import('@/lib/exports/writeSheets').then(({ writeSheets }) => writeSheets),
+);
+const NOT_FETCHED =
+  'the part of the app that does it could not be fetched. Press again once there is a network';
+
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
 export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsFileProps) {
   const context = useTextContext();
@@ -53,7 +60,8 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
     if (sheets === null) return;
     setWritten({ kind: 'busy' });
     try {
-      const { writeSheets } = await import('@/lib/exports/writeSheets');
+      const writeSheets = await laterSheetWriter.fetch().catch(() => null);
+      if (writeSheets === null) return setWritten({ kind: 'failed', why: NOT_FETCHED });
       const { pictures, lost } = await sheetPictures(input, sheets, appDocuments().actions.readFile);
       const { bytes, notDrawn } = await writeSheets(
         sheetsFile({ input, paper, marginMm, sheets, pages, pictures }),
