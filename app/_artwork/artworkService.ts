@@ -89,10 +89,10 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
     if (number !== last || reading === null) return;
     tell({ kind: 'cancelled', number });
     forgetPatience();
-    // One that never came has nothing to stop.
-    if (worker.loss() !== null) return end();
     worker.post({ kind: 'cancel', number });
-    patience = setTimeout(end, PATIENCE_MS);
+    // One that never came has nothing to stop.
+    if (worker.loss() !== null) end();
+    else patience = setTimeout(end, PATIENCE_MS);
   }
 
   function forgetPatience(): void {

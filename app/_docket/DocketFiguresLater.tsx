@@ -15,8 +15,7 @@ type DocketFiguresLaterProps = Readonly<{
 export function DocketFiguresLater({ parts }: DocketFiguresLaterProps) {
   const fetched = useLater(laterDocketFigures);
   if (parts === null || fetched.kind === 'coming') return null;
-  if (fetched.kind === 'missing')
-    return <PartMissing what="The part with the figures" missing={fetched} />;
+  if (fetched.kind === 'missing') return <PartMissing what="The part with the figures" missing={fetched} />;
   const DocketFigures = fetched.value;
   return <DocketFigures {...parts} />;
 }

@@ -10,7 +10,7 @@ import type { EditOutcome, Kept, MoveOutcome, ReplaceOutcome } from './documents
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
 import { fullBackup } from './fullBackup';
-import { type Held, nothingHeld, shownDocuments, viewOf } from './held';
+import { type Held, isUnkept, nothingHeld, shownDocuments, viewOf } from './held';
 import { type HistoryMove, moveInHistory } from './moveInHistory';
 import { newDocuments } from './newDocuments';
 import type { NotKeptWhy } from './notKept';
@@ -44,6 +44,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
     held = { ...held, ...next };
     if (moved) shown = shownDocuments(held, registry, shown);
     state = viewOf<Kinds>(held, shown, tab, state);
+    options.holdPage?.(isUnkept(held, connection.onlyInMemory() !== null));
     for (const listener of listeners) listener();
   };
   const notKept = (why: NotKeptWhy): Kept => ({ state: 'notKept', why });
@@ -109,6 +110,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
       leaving: () => {
         if (held.pending.length > 0) void queue.flush();
       },
+      fieldLeft: queue.flushTyped,
       shown: () => void refresh(null),
     });
     return reopen();
@@ -127,7 +129,8 @@ export const createDocumentStore = <Kinds extends Bodies>(
     const taken = held.pending.slice(0, held.pending.length - waiting.length);
     const next = { label, at: now(), changes: prepared.value, ...more };
     hold({ pending: [...taken, ...addPending(waiting, next)], takenBack: [] });
-    void queue.flush();
+    if (next.coalesceKey === undefined) void queue.flush();
+    else queue.flushSoon();
     return { state: 'shown' };
   };
 
