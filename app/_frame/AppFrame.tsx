@@ -10,6 +10,7 @@ import { UndoRedo } from '../_shell/UndoRedo';
 import { notKeptText } from '../_text/notKeptText';
 import { usableLocale } from '../_text/usableLocale';
 import { OverwrittenNote } from './OverwrittenNote';
+import { PageNotFetched } from './PageNotFetched';
 import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */
@@ -43,6 +44,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         )
       }
     >
+      <PageNotFetched />
       <OverwrittenNote fields={rest.overwritten} onSeen={rest.acknowledgeOverwritten} />
       <NumberLocale value={locale}>
         <MakerMeasures value={measures}>{children}</MakerMeasures>
