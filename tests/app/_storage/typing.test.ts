@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { PageEvents } from '@/app/_storage/watchPage';
 import { aDevice, changeJob, type Device, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
 
@@ -6,22 +6,27 @@ const KEY = 'job-1 name';
 const keptNames = async (device: Device) =>
   (await rowsOf(device.factory, 'documents')).map((row) => (row as { body: { name: string } }).body.name);
 
-/** Types letter by letter, with room for a write between two letters. */
-async function typed(store: Parameters<typeof changeJob>[0], text: string) {
+/** Types letter by letter; a read between two letters comes after any write that has begun. */
+async function typed(store: Parameters<typeof changeJob>[0], device: Device, text: string) {
+  const seen = [];
   for (let length = 1; length <= text.length; length += 1) {
     changeJob(store, { name: text.slice(0, length) }, KEY);
-    await new Promise((resolve) => setTimeout(resolve, 5));
+    seen.push(...(await keptNames(device)));
   }
+  return seen;
 }
+
+// A busy machine takes longer between two letters than a person: only the pause after them is by this clock.
+beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] }));
+afterEach(() => void vi.useRealTimers());
 
 describe('what is typed into one field', () => {
   it('shows with every key, and no half of it is kept', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
-    await typed(store, 'Team');
+    expect(new Set(await typed(store, device, 'Team'))).toEqual(new Set(['Club order']));
     expect(jobIn(store)?.name).toBe('Team');
     expect(store.getState().kept).toEqual({ state: 'keeping' });
-    expect(await keptNames(device)).toEqual(['Club order']);
   });
 
   it('is not kept by halves where an earlier edit is still being written', async () => {
@@ -38,9 +43,10 @@ describe('what is typed into one field', () => {
   it('is kept without anybody waiting for it once no more is typed', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
-    await typed(store, 'Team');
-    await vi.waitFor(async () => expect(await keptNames(device)).toEqual(['Team']), { timeout: 5_000 });
+    await typed(store, device, 'Team');
+    vi.advanceTimersByTime(400);
     await vi.waitFor(() => expect(store.getState().kept).toMatchObject({ state: 'kept' }));
+    expect(await keptNames(device)).toEqual(['Team']);
   });
 
   it.each(['fieldLeft', 'leaving'] as const)('is kept at once on %s', async (event) => {
@@ -55,13 +61,13 @@ describe('what is typed into one field', () => {
     changeJob(store, { name: 'Team' }, KEY);
     page[event]?.();
     changeJob(store, { name: 'Team B' }, 'job-1 other');
-    await vi.waitFor(async () => expect(await keptNames(device)).toEqual(['Team']), { timeout: 300 });
+    await vi.waitFor(async () => expect(await keptNames(device)).toEqual(['Team']));
   });
 
   it('is kept before an edit that follows it, in their order', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
-    await typed(store, 'Team');
+    await typed(store, device, 'Team');
     store.actions.edit('New', [{ do: 'add', kind: 'blank', id: 'shirt', body: { name: 'Shirt' } }]);
     await store.flush();
     expect(await keptNames(device)).toEqual(['Team', 'Shirt']);
@@ -108,7 +114,7 @@ describe('a page on which something is not kept', () => {
     const { store, holds, isHeld } = await held();
     holds.length = 0;
     await store.actions.undo();
-    expect(holds[0]).toBe(true);
+    expect(holds).toContain(true);
     expect(isHeld()).toBe(false);
   });
 

@@ -1,0 +1,82 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { kept, priced, section } from './harness/docketPage';
+import { openPage } from './harness/openPage';
+import { expectTrouble } from './harness/troubles';
+
+/** The browser's own remarks on what it could not fetch. */
+const NOT_FETCHED = /ERR_INTERNET_DISCONNECTED|Failed to fetch|NetworkError|Failed to load/;
+
+const cutNetwork = (page: Page) => page.context().setOffline(true);
+const mendNetwork = (page: Page) => page.context().setOffline(false);
+const levers = (page: Page) => page.getByRole('list', { name: 'Levers, biggest first' });
+const priceField = (page: Page) =>
+  section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
+
+test('a network cut right after the price appeared is told of, and all comes once it is back', async () => {
+  const page = await openPage();
+  await priced(page);
+  await cutNetwork(page);
+  await page.getByRole('alert').filter({ hasText: 'could not be fetched' }).first().waitFor();
+  await mendNetwork(page);
+  await levers(page).waitFor();
+  await expectTrouble(NOT_FETCHED);
+  expect(await page.getByRole('alert').count()).toBe(0);
+});
+
+test('a worker and a drawing that could not be fetched come by “Try again”', async () => {
+  const page = await openPage();
+  await page.context().route(/_next\/static\/chunks/, (route) => route.abort());
+  await page.getByRole('alert').filter({ hasText: 'There are no new sums' }).waitFor();
+  await page.context().unroute(/_next\/static\/chunks/);
+  await page.getByRole('button', { name: 'Try again' }).first().click();
+  await priced(page);
+  await expectTrouble(/ERR_FAILED|NetworkError|Failed to load/);
+});
+
+test('a link without a network stays on the page, which works on, and opens once the network is back', async () => {
+  const page = await openPage();
+  await priced(page);
+  await levers(page).waitFor();
+  await cutNetwork(page);
+  await page.getByRole('link', { name: 'Workshop', exact: true }).click();
+  await page.getByText('could not be fetched; you can go on here').waitFor();
+  await priceField(page).fill('21');
+  await page.getByRole('region', { name: 'Price', exact: true }).getByText('21.00').first().waitFor();
+  await kept(page);
+  await mendNetwork(page);
+  await page.getByRole('heading', { level: 1, name: 'Exampleton Prints' }).waitFor();
+  await expectTrouble(NOT_FETCHED);
+});
+
+test('a price typed fast on a page that is closed at once is not lost without the browser asking', async () => {
+  const page = await openPage();
+  await priced(page);
+  await kept(page);
+  const asked = new Promise<string>((resolve) => {
+    page.on('dialog', (dialog) => {
+      resolve(dialog.type());
+      void dialog.dismiss();
+    });
+  });
+  await priceField(page).focus();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type('20.37');
+  await page.close({ runBeforeUnload: true });
+  expect(await asked).toBe('beforeunload');
+  await kept(page);
+  await page.reload();
+  await priced(page);
+  expect(await priceField(page).inputValue()).toBe('20.37');
+});
+
+test('a page on which all is kept goes without being asked for', async () => {
+  const page = await openPage();
+  await priced(page);
+  await priceField(page).fill('20.37');
+  await priceField(page).blur();
+  await kept(page);
+  const closed = page.waitForEvent('close');
+  await page.close({ runBeforeUnload: true });
+  await closed;
+});
