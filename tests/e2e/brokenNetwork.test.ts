@@ -17,11 +17,12 @@ test('a network cut right after the price appeared is told of, and all comes onc
   const page = await openPage();
   await priced(page);
   await cutNetwork(page);
-  await page.getByRole('alert').filter({ hasText: 'could not be fetched' }).first().waitFor();
+  const missing = page.getByRole('alert').filter({ hasText: 'could not be fetched' });
+  await missing.first().waitFor();
   await mendNetwork(page);
   await levers(page).waitFor();
+  await expect.poll(() => missing.count()).toBe(0);
   await expectTrouble(NOT_FETCHED);
-  expect(await page.getByRole('alert').count()).toBe(0);
 });
 
 test('a worker and a drawing that could not be fetched come by “Try again”', async () => {

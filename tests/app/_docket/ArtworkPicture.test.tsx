@@ -45,7 +45,9 @@ vi.mock('@/app/_artwork/loadBitmap', () => ({ loadBitmap: async () => null }));
 vi.setConfig({ testTimeout: 30_000, hookTimeout: 30_000 });
 
 // Unpacking this code takes a busy machine longer than a screen is waited for.
-beforeAll(laterArtworkPicture.fetch);
+beforeAll(async () => {
+  await laterArtworkPicture.fetch();
+});
 
 beforeEach(() => {
   reader.picture = aPicture();
