@@ -2,7 +2,7 @@
 const WAITS_MS = [1_000, 2_000, 4_000, 8_000, 15_000, 30_000, 60_000] as const;
 const LONGEST_WAIT_MS = 60_000;
 
-export interface Retries {
+interface Retries {
   /** A try has failed: the next comes after a wait, or at once when the network comes back. */
   readonly failed: () => void;
   /** A try has come through: the next failure starts with the shortest wait again. */

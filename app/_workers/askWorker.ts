@@ -13,11 +13,11 @@ export interface WorkerFailure {
 /** Of a worker that did its work and found nothing to say. */
 export const NO_ANSWER: WorkerFailure = { kind: 'failed', why: 'it gave no answer', again: null };
 
-export type Answered<Answer> =
+type Answered<Answer> =
   | { readonly kind: 'answered'; readonly answer: Answer }
   | { readonly kind: 'missing'; readonly failure: WorkerFailure };
 
-export type AnswerListener<Answer> = (answered: Answered<Answer>) => void;
+type AnswerListener<Answer> = (answered: Answered<Answer>) => void;
 
 export interface AskedWorker<Request, Answer> {
   /**

@@ -9,7 +9,7 @@ export interface WorkerLoss {
   readonly why: string;
 }
 
-export interface OwnedWorker<Message> {
+interface OwnedWorker<Message> {
   /** Starts the worker where none runs, and sends. While one that could not start is waited for, nothing is sent. */
   readonly post: (message: Message, transfer?: Transferable[]) => void;
   /** Why there is none at the moment; null where one runs or none was needed yet. */
