@@ -1,5 +1,5 @@
-import type { PixelBox } from '@/lib/artwork/pixelGrid';
-import { ownWorker } from '../_workers/ownWorker';
+import { ownWorker } from '@/app/_workers/ownWorker';
+import type { PixelBox } from '@/lib/picture/pixelGrid';
 import { drawSvg } from './drawSvg';
 import type { PictureQuestion, PictureReply } from './messages';
 

@@ -1,7 +1,7 @@
 'use client';
 
 import { type ReactNode, useState } from 'react';
-import { Button } from '../_shell/Button';
+import { Button } from '@/app/_controls/Button';
 import styles from './TryAgain.module.css';
 
 type TryAgainProps = Readonly<{

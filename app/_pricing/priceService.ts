@@ -1,6 +1,6 @@
-import type { JobAnswer } from '@/lib/priceJob';
+import { type AskedWorker, askWorker } from '@/app/_workers/askWorker';
+import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
-import { type AskedWorker, askWorker } from '../_workers/askWorker';
 
 export type PriceService = AskedWorker<JobInput, JobAnswer>;
 

@@ -1,9 +1,9 @@
 'use client';
 
 import { useEffect, useRef, useState } from 'react';
-import type { JobAnswer } from '@/lib/priceJob';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
+import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
-import type { WorkerFailure } from '../_workers/askWorker';
 import { type PriceService, startPriceService } from './priceService';
 
 /** An answer with the documents it is the answer to. */

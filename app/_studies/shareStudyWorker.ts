@@ -1,4 +1,4 @@
-import { type AskedWorker, askWorker } from '../_workers/askWorker';
+import { type AskedWorker, askWorker } from '@/app/_workers/askWorker';
 import type { StudyRequest } from './studies';
 
 /** What is null where the job cannot be costed, and else typed by the name of the study on both sides of the thread. */

@@ -1,6 +1,6 @@
+import { answerQuestions } from '@/app/_workers/answerQuestions';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import type { JobInput } from '@/shared/schemas/request';
-import { answerQuestions } from '../_workers/answerQuestions';
 import { type StudyRequest, studies } from './studies';
 
 /* Studies run here, beside the prices and with a grid of their own, so that prices never wait for them. */

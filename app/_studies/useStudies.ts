@@ -1,8 +1,8 @@
 'use client';
 
 import { useEffect, useId, useState } from 'react';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
 import type { JobInput } from '@/shared/schemas/request';
-import type { WorkerFailure } from '../_workers/askWorker';
 import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
 
@@ -14,7 +14,7 @@ export interface StudyAsk<Name extends StudyName> {
 }
 
 /** What came of one of them. */
-export interface StudyTold<Name extends StudyName> {
+export interface StudyResult<Name extends StudyName> {
   readonly ask: StudyAsk<Name>;
   /** Null where it failed. */
   readonly answer: StudyAnswer<Name> | null;
@@ -30,9 +30,9 @@ export interface StudyTold<Name extends StudyName> {
 export function useStudies<Name extends StudyName>(
   name: Name,
   asks: readonly StudyAsk<Name>[],
-): ReadonlyMap<string, StudyTold<Name>> {
+): ReadonlyMap<string, StudyResult<Name>> {
   const asker = useId();
-  const [told, setTold] = useState<ReadonlyMap<string, StudyTold<Name>>>(new Map());
+  const [told, setTold] = useState<ReadonlyMap<string, StudyResult<Name>>>(new Map());
 
   useEffect(() => {
     if (typeof Worker === 'undefined' || asks.length === 0) return;
@@ -40,7 +40,7 @@ export function useStudies<Name extends StudyName>(
     for (const ask of asks) {
       const { key, input, question } = ask;
       worker.ask(`${asker} ${key}`, { name, input, question }, (answered) => {
-        const news: StudyTold<Name> =
+        const news: StudyResult<Name> =
           answered.kind === 'missing'
             ? { ask, answer: null, failure: answered.failure }
             : // What a study answers is typed by its name on both sides of the thread.

@@ -1,9 +1,9 @@
 'use client';
 
 import { useEffect, useId, useState } from 'react';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
-import type { WorkerFailure } from '../_workers/askWorker';
 import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
 

@@ -1,6 +1,6 @@
 'use client';
 
-import { TryAgain } from '../_network/TryAgain';
+import { TryAgain } from '@/app/_network/TryAgain';
 import type { WorkerFailure } from './askWorker';
 import { whyMissing } from './whyMissing';
 

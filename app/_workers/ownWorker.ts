@@ -1,4 +1,4 @@
-import { createRetries } from '../_network/retries';
+import { createRetries } from '@/app/_network/retries';
 import type { WorkerReady } from './workerMessages';
 
 /** How a worker was lost. */

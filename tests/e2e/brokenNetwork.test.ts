@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, priced, section } from './harness/docketPage';
-import { openPage } from './harness/openPage';
-import { expectTrouble } from './harness/troubles';
+import { kept, priced, section } from '@/tests/e2e/harness/docketPage';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { expectProblem } from '@/tests/e2e/harness/problems';
 
 /** The browser's own remarks on what it could not fetch. */
 const NOT_FETCHED = /ERR_INTERNET_DISCONNECTED|Failed to fetch|NetworkError|Failed to load/;
@@ -22,7 +22,7 @@ test('a network cut right after the price appeared is told of, and all comes onc
   await mendNetwork(page);
   await levers(page).waitFor();
   await expect.poll(() => missing.count()).toBe(0);
-  await expectTrouble(NOT_FETCHED);
+  await expectProblem(NOT_FETCHED);
 });
 
 test('workers that cannot be fetched are told of with a way to try again, and come by themselves', async () => {
@@ -49,7 +49,7 @@ test('a link without a network stays on the page, which works on, and opens once
   await kept(page);
   await mendNetwork(page);
   await page.getByRole('heading', { level: 1, name: 'Exampleton Prints' }).waitFor();
-  await expectTrouble(NOT_FETCHED);
+  await expectProblem(NOT_FETCHED);
 });
 
 test('a price typed fast on a page that is closed at once is not lost without the browser asking', async () => {

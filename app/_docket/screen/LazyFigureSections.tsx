@@ -1,0 +1,21 @@
+'use client';
+
+import type { ComponentProps } from 'react';
+import { laterDocketFigures } from '@/app/_docket/laterDocketFigures';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLater } from '@/app/_network/useLater';
+import type { FigureSections as Figures } from './FigureSections';
+
+type LazyFigureSectionsProps = Readonly<{
+  /** Null until the first sums are made. */
+  parts: ComponentProps<typeof Figures> | null;
+}>;
+
+/** The sections of figures, whose code comes while the first sums are made. */
+export function LazyFigureSections({ parts }: LazyFigureSectionsProps) {
+  const fetched = useLater(laterDocketFigures);
+  if (parts === null || fetched.kind === 'coming') return null;
+  if (fetched.kind === 'missing') return <PartMissing what="The part with the figures" missing={fetched} />;
+  const FigureSections = fetched.value;
+  return <FigureSections {...parts} />;
+}
