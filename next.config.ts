@@ -7,6 +7,8 @@ const config: NextConfig = {
   reactStrictMode: true,
   // The development server would otherwise write a file of its own into the repository's top level.
   agentRules: false,
+  // A page that cannot be fetched is waited for: otherwise any link would leave the app for the browser's error page.
+  experimental: { useOffline: true },
   // Named, because a lockfile in a folder above would otherwise be taken for the root.
   turbopack: { root: import.meta.dirname },
   async headers() {

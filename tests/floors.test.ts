@@ -5,6 +5,7 @@ import { circleRule } from '@/tests/tools/floors/circleRule';
 import { directionRule } from '@/tests/tools/floors/directionRule';
 import { projectSources } from '@/tests/tools/floors/projectSources';
 import { purityRule } from '@/tests/tools/floors/purityRule';
+import { roomCircles, roomRule, roomsOf } from '@/tests/tools/floors/roomRule';
 import { barrelRule, lengthRule, namedExportRule } from '@/tests/tools/floors/shapeRules';
 import { readSource, type Source } from '@/tests/tools/floors/source';
 

@@ -1,3 +1,4 @@
+import type { WorkerReady } from '@/app/_workers/workerMessages';
 import { browserDecoder } from './browserDecoder';
 import type { PictureQuestion } from './messages';
 import { pictureHandler } from './pictureHandler';
@@ -24,3 +25,6 @@ const take = pictureHandler({
 self.onmessage = ({ data }: MessageEvent<PictureQuestion>) => {
   void take(data);
 };
+
+const ready: WorkerReady = { kind: 'ready' };
+self.postMessage(ready);

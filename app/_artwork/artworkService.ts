@@ -1,9 +1,13 @@
+import { ownWorker } from '@/app/_workers/ownWorker';
 import type { PixelBox } from '@/lib/picture/pixelGrid';
 import { drawSvg } from './drawSvg';
 import type { PictureQuestion, PictureReply } from './messages';
 
 /** What the page learns of one picture; `read`, `refused`, `cancelled` and `failed` come last, one of them. */
-export type PictureNews = Exclude<PictureReply, { kind: 'draw' }>;
+export type PictureNews =
+  | Exclude<PictureReply, { kind: 'draw' }>
+  /** The worker could not start: the picture waits until it can, or until somebody tries it `again`. */
+  | { readonly kind: 'notStarted'; readonly number: number; readonly again: () => void };
 
 export interface ArtworkService {
   /** Reads a picture; a newer one ends the one before. */
@@ -20,42 +24,44 @@ const PATIENCE_MS = 1_000;
 
 /** @param startWorker how the worker is started; the first picture starts it */
 export function createArtworkService(startWorker: () => Worker = startArtworkWorker): ArtworkService {
-  let worker: Worker | null = null;
   let last = 0;
-  let listener: ((news: PictureNews) => void) | null = null;
+  let reading: { readonly question: PictureQuestion; readonly listener: (news: PictureNews) => void } | null =
+    null;
   let patience: ReturnType<typeof setTimeout> | undefined;
-
-  const ask = (question: PictureQuestion, transfer: Transferable[] = []) =>
-    worker?.postMessage(question, transfer);
+  const worker = ownWorker<PictureQuestion, PictureReply>({
+    start: startWorker,
+    onReply: hear,
+    onLost: ({ kind, why }) => {
+      forgetPatience();
+      tell(
+        kind === 'broke'
+          ? { kind: 'failed', number: last, why }
+          : { kind: 'notStarted', number: last, again: worker.tryNow },
+      );
+    },
+    onTryAgain: () => {
+      if (reading !== null) worker.post(reading.question);
+    },
+  });
 
   return {
     read(file, { printWidthMm, crop }, onNews) {
-      if (listener !== null) tell({ kind: 'cancelled', number: last });
+      if (reading !== null) tell({ kind: 'cancelled', number: last });
       // A worker that has not heard a cancel yet would let the next picture wait behind the last.
       if (patience !== undefined) end();
-      worker ??= start();
       last += 1;
       const number = last;
-      listener = onNews;
-      ask({ kind: 'read', number, file, printWidthMm, crop });
+      reading = { question: { kind: 'read', number, file, printWidthMm, crop }, listener: onNews };
+      const loss = worker.loss();
+      if (loss === null) worker.post(reading.question);
+      else tell({ kind: 'notStarted', number, again: worker.tryNow });
       return { cancel: () => cancel(number) };
     },
     stop() {
       end();
-      listener = null;
+      reading = null;
     },
   };
-
-  function start(): Worker {
-    const started = startWorker();
-    started.onmessage = ({ data }: MessageEvent<PictureReply>) => hear(data);
-    started.onerror = (event) => {
-      event.preventDefault();
-      end();
-      tell({ kind: 'failed', number: last, why: event.message || 'the worker could not be started' });
-    };
-    return started;
-  }
 
   function hear(reply: PictureReply): void {
     forgetPatience();
@@ -67,24 +73,26 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
   async function draw(number: number, svg: string, size: Parameters<typeof drawSvg>[1]): Promise<void> {
     try {
       const bitmap = await drawSvg(svg, size);
-      ask({ kind: 'drawn', number, bitmap }, [bitmap]);
+      worker.post({ kind: 'drawn', number, bitmap }, [bitmap]);
     } catch (error) {
-      ask({ kind: 'notDrawn', number, why: error instanceof Error ? error.message : String(error) });
+      worker.post({ kind: 'notDrawn', number, why: error instanceof Error ? error.message : String(error) });
     }
   }
 
   function tell(news: PictureNews): void {
-    const hears = listener;
-    if (news.kind !== 'progress') listener = null;
+    const hears = reading?.listener;
+    if (news.kind !== 'progress' && news.kind !== 'notStarted') reading = null;
     hears?.(news);
   }
 
   function cancel(number: number): void {
-    if (number !== last || listener === null) return;
-    ask({ kind: 'cancel', number });
+    if (number !== last || reading === null) return;
     tell({ kind: 'cancelled', number });
     forgetPatience();
-    patience = setTimeout(end, PATIENCE_MS);
+    worker.post({ kind: 'cancel', number });
+    // One that never came has nothing to stop.
+    if (worker.loss() !== null) end();
+    else patience = setTimeout(end, PATIENCE_MS);
   }
 
   function forgetPatience(): void {
@@ -94,8 +102,7 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
 
   function end(): void {
     forgetPatience();
-    worker?.terminate();
-    worker = null;
+    worker.end();
   }
 }
 

@@ -7,6 +7,7 @@ import { NumberLocale } from '@/app/_fields/numberLocale';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { OverwrittenNote } from './OverwrittenNote';
+import { PageNotFetched } from './PageNotFetched';
 import { SaveStatus } from './SaveStatus';
 import { Shell } from './Shell';
 import { UndoRedo } from './UndoRedo';
@@ -43,6 +44,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         )
       }
     >
+      <PageNotFetched />
       <OverwrittenNote fields={rest.overwritten} onSeen={rest.acknowledgeOverwritten} />
       <NumberLocale value={locale}>
         <MeasuresContext value={measures}>{children}</MeasuresContext>

@@ -9,6 +9,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { PartMissing } from '@/app/_network/PartMissing';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { type OwnRow, type OwnRowDriver, ownRowSchema } from '@/shared/schemas/ownRow';
 import styles from './AddOwnRow.module.css';
@@ -139,6 +140,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
             onCommit={setFormula}
           />
         )}
+        {judged.kind === 'missing' && <PartMissing what="What reads formulas" missing={judged} />}
         <div className={styles.buttons}>
           <Button type="submit" kind="strong" blockedBy={missing}>
             Add it
@@ -155,5 +157,5 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
 const waitingFor = {
   read: undefined,
   notRead: 'The formula is being read.',
-  noReader: 'What reads formulas could not be fetched. Reload the page once there is a network.',
+  missing: 'What reads formulas could not be fetched.',
 } as const;

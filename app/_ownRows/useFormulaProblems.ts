@@ -1,6 +1,8 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import { laterFormulaJudge } from '@/app/_docket/laterFormulaJudge';
+import { type Fetched, useLater } from '@/app/_network/useLater';
 import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 
@@ -8,7 +10,7 @@ export type FormulaProblems =
   | { readonly kind: 'notRead' }
   | { readonly kind: 'read'; readonly problems: readonly Finding[] }
   /** The code that reads formulas could not be fetched. */
-  | { readonly kind: 'noReader' };
+  | Extract<Fetched<unknown>, { readonly kind: 'missing' }>;
 
 /**
  * Judges a formula before it is taken in, so that one that cannot be read never costs the job its last result. The
@@ -25,18 +27,13 @@ export function useFormulaProblems(
   const [told, setTold] = useState<{ readonly asked: string; readonly problems: FormulaProblems } | null>(
     null,
   );
+  const fetched = useLater(laterFormulaJudge, row !== null);
+  const judge = fetched.kind === 'here' ? fetched.value : null;
   useEffect(() => {
-    if (row === null || told?.asked === asked) return;
-    let isWanted = true;
-    const tell = (problems: FormulaProblems) => isWanted && setTold({ asked, problems });
-    import('./judgeOwnFormula').then(
-      ({ judgeOwnFormula }) => tell({ kind: 'read', problems: judgeOwnFormula(row, others, placements) }),
-      () => tell({ kind: 'noReader' }),
-    );
-    return () => {
-      isWanted = false;
-    };
-  }, [asked, told, row, others, placements]);
+    if (row === null || judge === null || told?.asked === asked) return;
+    setTold({ asked, problems: { kind: 'read', problems: judge(row, others, placements) } });
+  }, [asked, told, row, others, placements, judge]);
   if (row === null) return { kind: 'read', problems: [] };
+  if (fetched.kind === 'missing') return fetched;
   return told?.asked === asked ? told.problems : { kind: 'notRead' };
 }

@@ -7,6 +7,7 @@ import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import { formatterFor } from '@/app/_words/formatter';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { JobInput } from '@/shared/schemas/request';
 import styles from './PriceLists.module.css';
 
@@ -42,22 +43,27 @@ export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
     );
     return count === 0 ? [] : [{ id, name: list.name, number: list.versions.at(-1)?.number, count }];
   });
-  if (worn.length === 0) return null;
+  const failure = asks.map(({ key }) => told.get(key)?.failure).find((one) => one != null) ?? null;
+  const missing = <AnswerMissing what="Its price lists could not be looked at" failure={failure} />;
+  if (worn.length === 0) return failure && missing;
   return (
-    <ul className={styles.findings} aria-label="Price lists that went out with this job">
-      {worn.map(({ id, name, number, count }) => (
-        <FindingRow
-          key={id}
-          severity="note"
-          sentence={
-            <>
-              {formatter.count(count, 'price')} of version {number} of{' '}
-              <Link href={`/price-lists/${id}`}>{name}</Link> no longer {count === 1 ? 'holds' : 'hold'}.
-            </>
-          }
-          detail="It went out with rates that have moved since. See there which, and by how much."
-        />
-      ))}
-    </ul>
+    <>
+      {missing}
+      <ul className={styles.findings} aria-label="Price lists that went out with this job">
+        {worn.map(({ id, name, number, count }) => (
+          <FindingRow
+            key={id}
+            severity="note"
+            sentence={
+              <>
+                {formatter.count(count, 'price')} of version {number} of{' '}
+                <Link href={`/price-lists/${id}`}>{name}</Link> no longer {count === 1 ? 'holds' : 'hold'}.
+              </>
+            }
+            detail="It went out with rates that have moved since. See there which, and by how much."
+          />
+        ))}
+      </ul>
+    </>
   );
 }

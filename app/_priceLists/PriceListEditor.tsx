@@ -8,6 +8,7 @@ import { EditableTitle } from '@/app/_fields/EditableTitle';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { standingLine } from '@/app/_words/priceLists/standingLineWords';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { issuePriceList } from '@/lib/priceLists/issuePriceList';
 import { textLimits } from '@/shared/limits';
 import { priceListSchema } from '@/shared/schemas/priceList';
@@ -26,6 +27,8 @@ export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEdit
   const { offers, isBusy } = useListOffers(workspace, list.items);
   const newest = list.versions.at(-1);
   const standings = useListStates(workspace, newest);
+  const failed = [...offers, ...standings].find((one) => one.kind === 'failed');
+  const failure = failed?.kind === 'failed' ? failed.failure : null;
   const [chosen, setChosen] = useState(newest === undefined ? DRAFT : String(newest.number));
   // A version that undo took back is no longer there to be shown.
   const version = list.versions.find(({ number }) => String(number) === chosen);
@@ -77,6 +80,7 @@ export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEdit
           aside={newest !== undefined && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}
         />
       </div>
+      <AnswerMissing what="The prices of this list could not be made" failure={failure} />
       {/* What went out is looked at more often than what comes next. */}
       {newest === undefined ? (
         [next, paper]

@@ -5,6 +5,7 @@ import { useToday } from '@/app/_clock/useToday';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
+import { NO_ANSWER } from '@/app/_workers/askWorker';
 import type { PriceListItem } from '@/shared/schemas/priceList';
 
 export interface ListOffers {
@@ -36,7 +37,7 @@ export function useListOffers(
       if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
       const found = results.get(id);
       if (found === undefined) return { kind: 'asked' };
-      return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
+      return found.answer ?? { kind: 'failed', failure: found.failure ?? NO_ANSWER };
     }),
     isBusy: asks.some((ask) => results.get(ask.key)?.ask !== ask),
   };

@@ -5,6 +5,7 @@ import { useToday } from '@/app/_clock/useToday';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { ItemStanding } from '@/app/_words/priceLists/standingWords';
+import { NO_ANSWER } from '@/app/_workers/askWorker';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
 
 /** Holds the items of a version against today's rates, in the study worker; in the order of the version. */
@@ -34,6 +35,6 @@ export function useListStates(
     if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };
     const found = results.get(id);
     if (found === undefined || !asks.includes(found.ask)) return { kind: 'asked' };
-    return found.answer ?? { kind: 'failed', why: found.failure ?? 'it gave no answer' };
+    return found.answer ?? { kind: 'failed', failure: found.failure ?? NO_ANSWER };
   });
 }

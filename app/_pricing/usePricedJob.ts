@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useRef, useState } from 'react';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { type PriceService, startPriceService } from './priceService';
@@ -18,8 +19,8 @@ export interface PricedJobState {
   readonly lastCosted: PricedJob | null;
   /** The newest that had prices: shown, and marked as such, while a stop stands. */
   readonly lastPriced: PricedJob | null;
-  /** A fault of the app itself, in its own words; null when all is well. */
-  readonly failure: string | null;
+  /** Why the newest question has no answer; null when all is well. */
+  readonly failure: WorkerFailure | null;
 }
 
 const nothingYet: PricedJobState = { answer: null, lastCosted: null, lastPriced: null, failure: null };
@@ -40,11 +41,11 @@ export function usePricedJob(input: JobInput | null): PricedJobState {
 
   useEffect(() => {
     if (input === null) return;
-    service.current?.ask(input, (reply) => {
+    service.current?.ask('job', input, (answered) => {
       setState((before) =>
-        reply.kind === 'failed'
-          ? { ...before, failure: reply.why }
-          : withAnswer(before, { input, answer: reply.answer }),
+        answered.kind === 'missing'
+          ? { ...before, failure: answered.failure }
+          : withAnswer(before, { input, answer: answered.answer }),
       );
     });
   }, [input]);

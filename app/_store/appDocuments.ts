@@ -3,6 +3,7 @@ import { openDeviceBackend } from './deviceBackend';
 import { type DocumentBodies, documentRegistry } from './documentRegistry';
 import type { DocumentStore } from './documentStore';
 import { firstDocuments } from './firstDocuments';
+import { holdPage } from './holdPage';
 import { tabId } from './tabId';
 import { openTabMessages } from './tabMessages';
 import { watchPage } from './watchPage';
@@ -25,6 +26,7 @@ export const appDocuments = (): DocumentStore<DocumentBodies> => {
       }),
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,
+    holdPage,
     examples: { label: 'Example workshop', load: () => firstDocuments(new Date()) },
   });
   return store;

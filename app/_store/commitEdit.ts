@@ -28,6 +28,7 @@ export type EditToCommit = {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
+  readonly since?: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
   readonly files?: readonly StoredFile[];

@@ -18,7 +18,7 @@ import { absorb, readBackend } from './readBackend';
 import { type Replacement, replaceAll } from './replaceAll';
 import type { SaveFailure } from './saveFailure';
 import type { TabMessages } from './tabMessages';
-import { emptyTabState, shownDocuments, type TabState, viewOf } from './tabState';
+import { emptyTabState, isUnkept, shownDocuments, type TabState, viewOf } from './tabState';
 import { createWriteQueue } from './writeQueue';
 
 /**
@@ -44,6 +44,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
     tabState = { ...tabState, ...next };
     if (moved) shown = shownDocuments(tabState, registry, shown);
     state = viewOf<Kinds>(tabState, shown, tab, state);
+    options.holdPage?.(isUnkept(tabState, connection.onlyInMemory() !== null));
     for (const listener of listeners) listener();
   };
   const notKept = (why: SaveFailure): SaveState => ({ state: 'notKept', why });
@@ -110,6 +111,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
       leaving: () => {
         if (tabState.pending.length > 0) void queue.flush();
       },
+      fieldLeft: queue.flushTyped,
       shown: () => void refresh(null),
     });
     return reopen();
@@ -128,7 +130,8 @@ export const createDocumentStore = <Kinds extends Bodies>(
     const taken = tabState.pending.slice(0, tabState.pending.length - waiting.length);
     const next = { label, at: now(), changes: prepared.value, ...more };
     hold({ pending: [...taken, ...addPending(waiting, next)], takenBack: [] });
-    void queue.flush();
+    if (next.coalesceKey === undefined) void queue.flush();
+    else queue.flushSoon();
     return { state: 'shown' };
   };
 

@@ -13,6 +13,7 @@ import type {
 import type { FullBackup } from './fullBackup';
 import type { NewDocument } from './newDocuments';
 import type { TabMessages } from './tabMessages';
+import type { PageEvents } from './watchPage';
 
 export type DocumentStoreOptions<Kinds extends Bodies> = {
   readonly registry: Registry<Kinds>;
@@ -21,7 +22,9 @@ export type DocumentStoreOptions<Kinds extends Bodies> = {
   readonly now: () => number;
   readonly openBackend: BackendConnectionOptions['openBackend'];
   readonly openMessages: (onWrote: (ids: readonly string[]) => void) => TabMessages;
-  readonly watchPage: (on: { readonly leaving: () => void; readonly shown: () => void }) => () => void;
+  readonly watchPage: (on: PageEvents) => () => void;
+  /** Told whether something would be lost with the page. */
+  readonly holdPage?: (isHeld: boolean) => void;
   /** What a store that never held anything starts with, and the words for putting it there. */
   readonly examples?: {
     readonly label: string;

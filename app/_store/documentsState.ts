@@ -16,7 +16,11 @@ export type SaveState =
 export type StoreStatus =
   | { readonly status: 'opening'; readonly waitingFor: 'storage' | 'otherTab' }
   | { readonly status: 'ready' }
-  | { readonly status: 'failed'; readonly why: Extract<BackendOpening, { state: 'failed' }>['why'] };
+  | {
+      readonly status: 'failed';
+      /** `examplesMissing`: what a first visit starts with could not be fetched. */
+      readonly why: Extract<BackendOpening, { state: 'failed' }>['why'] | 'examplesMissing';
+    };
 
 /** Everything a screen shows of the documents. A new object whenever something changed. */
 export type DocumentsState<Kinds extends Bodies> = StoreStatus & {

@@ -8,6 +8,7 @@ export type StepToEnter = {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
+  readonly since?: number;
   readonly coalesceKey?: string;
   readonly moves: readonly {
     readonly before: Snapshot | null;
@@ -22,13 +23,14 @@ export type StepToEnter = {
 export const enterHistory = async (tx: BackendTx, entry: StepToEnter): Promise<readonly Step[]> => {
   const rows = await tx.all('steps');
   const steps = readSteps(rows);
-  const { label, tab, at, coalesceKey, moves, overwrote } = entry;
+  const { label, tab, at, since, coalesceKey, moves, overwrote } = entry;
   const { step, extended, dropped } = recordStep(
     steps,
     {
       label,
       tab,
       at,
+      ...(since === undefined ? {} : { since }),
       ...(coalesceKey === undefined ? {} : { coalesceKey }),
       found: Object.fromEntries(moves.map(({ document, foundRevision }) => [document.id, foundRevision])),
       revisions: Object.fromEntries(moves.map(({ document }) => [document.id, document.revision])),

@@ -29,7 +29,8 @@ export const openStore = async <Kinds extends Bodies>(options: OpenStoreOptions<
     const why = opening.why === 'cannotOpen' ? 'connectionLost' : opening.why;
     return hold(isAgain ? { kept: settledKept(why) } : { status: { status: 'failed', why: opening.why } });
   }
-  const first = isAgain ? nothingToAdd : await firstFilling(options);
+  const first = isAgain ? nothingToAdd : await firstFilling(options).catch(() => null);
+  if (first === null) return hold({ status: { status: 'failed', why: 'examplesMissing' } });
   const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, null));
   if (!reading.ok) {
     return hold(

@@ -78,6 +78,17 @@ export const viewOf = <Kinds extends Bodies>(
   };
 };
 
+/**
+ * Whether something would be lost with the page.
+ *
+ * @param onlyInMemory true where the device keeps nothing
+ */
+export const isUnkept = (tabState: TabState, onlyInMemory: boolean): boolean =>
+  tabState.status.status === 'ready' &&
+  (tabState.pending.length > 0 ||
+    tabState.kept.state === 'keeping' ||
+    (onlyInMemory && tabState.steps.length > 0));
+
 /** Screens compare by identity: a document written as it was shown must not look like another one. */
 const settled = (document: Stored, before: Stored | undefined): Stored => {
   if (before === undefined || before === document || !sameValue(before.body, document.body)) return document;

@@ -17,9 +17,16 @@ export type WriteQueueOptions = {
 export type WriteQueue = {
   /** Starts writing at once and ends when all is kept or cannot be. */
   readonly flush: () => Promise<void>;
+  /** The last edit is still being typed: it is written once no more comes, so that no half of it is ever kept. */
+  readonly flushSoon: () => void;
+  /** Does not wait any longer for what is being typed. */
+  readonly flushTyped: () => void;
   /** Edits that no write has taken up, which may still be added to. */
   readonly waiting: () => readonly PendingEdit[];
 };
+
+/** A person who types is not written down between the keys. */
+const TYPING_PAUSE_MS = 400;
 
 /**
  * Writes edits one after the other, each whole in a transaction of its own. When the store fails, all wait;
@@ -29,13 +36,17 @@ export const createWriteQueue = (options: WriteQueueOptions): WriteQueue => {
   let inFlight: PendingEdit | null = null;
   let wanted = false;
   let running: Promise<void> | null = null;
+  let typing: ReturnType<typeof setTimeout> | null = null;
 
   const drain = async (): Promise<void> => {
     const skipped = new Set<PendingEdit>();
     let why: SaveFailure | null = null;
     for (;;) {
-      const edit = options.pending().find((candidate) => !skipped.has(candidate));
-      if (edit === undefined) return options.settled(why);
+      const pending = options.pending();
+      const ripe = typing === null ? pending : pending.slice(0, -1);
+      const edit = ripe.find((candidate) => !skipped.has(candidate));
+      // What is being typed is not kept yet, though nothing has gone wrong.
+      if (edit === undefined) return why === null && typing !== null ? undefined : options.settled(why);
       inFlight = edit;
       options.keeping();
       const outcome = await options.write(edit);
@@ -59,11 +70,23 @@ export const createWriteQueue = (options: WriteQueueOptions): WriteQueue => {
     running = null;
   };
 
+  const flush = (): Promise<void> => {
+    if (typing !== null) clearTimeout(typing);
+    typing = null;
+    wanted = true;
+    running ??= run();
+    return running;
+  };
+
   return {
-    flush: () => {
-      wanted = true;
-      running ??= run();
-      return running;
+    flush,
+    flushSoon: () => {
+      if (typing !== null) clearTimeout(typing);
+      typing = setTimeout(() => void flush(), TYPING_PAUSE_MS);
+      options.keeping();
+    },
+    flushTyped: () => {
+      if (typing !== null) void flush();
     },
     waiting: () => {
       const pending = options.pending();

@@ -39,3 +39,10 @@ export type StudyQuestion<Name extends StudyName> =
   Parameters<Studies[Name]> extends [JobInput, Grid, infer Question] ? Question : null;
 
 export type StudyAnswer<Name extends StudyName> = NonNullable<ReturnType<Studies[Name]>>;
+
+/** What the page asks of the study worker. */
+export interface StudyRequest {
+  readonly name: StudyName;
+  readonly input: JobInput;
+  readonly question: unknown;
+}

@@ -1,8 +1,9 @@
 'use client';
 
 import { useEffect, useId, useState } from 'react';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
 import type { JobInput } from '@/shared/schemas/request';
-import { shareStudyService } from './shareStudyService';
+import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
 
 /** One of several questions to the same study. */
@@ -17,7 +18,7 @@ export interface StudyResult<Name extends StudyName> {
   readonly ask: StudyAsk<Name>;
   /** Null where it failed. */
   readonly answer: StudyAnswer<Name> | null;
-  readonly failure: string | null;
+  readonly failure: WorkerFailure | null;
 }
 
 /**
@@ -35,20 +36,20 @@ export function useStudies<Name extends StudyName>(
 
   useEffect(() => {
     if (typeof Worker === 'undefined' || asks.length === 0) return;
-    const { service, giveBack } = shareStudyService();
+    const { worker, giveBack } = shareStudyWorker();
     for (const ask of asks) {
       const { key, input, question } = ask;
-      service.ask(`${asker} ${key}`, { name, input, question }, (reply) => {
+      worker.ask(`${asker} ${key}`, { name, input, question }, (answered) => {
         const news: StudyResult<Name> =
-          reply.kind === 'failed'
-            ? { ask, answer: null, failure: reply.why }
+          answered.kind === 'missing'
+            ? { ask, answer: null, failure: answered.failure }
             : // What a study answers is typed by its name on both sides of the thread.
-              { ask, answer: reply.answer as StudyAnswer<Name> | null, failure: null };
+              { ask, answer: answered.answer as StudyAnswer<Name> | null, failure: null };
         setTold((before) => new Map(before).set(key, news));
       });
     }
     return () => {
-      for (const { key } of asks) service.leave(`${asker} ${key}`);
+      for (const { key } of asks) worker.leave(`${asker} ${key}`);
       giveBack();
     };
   }, [asker, name, asks]);

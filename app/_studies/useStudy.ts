@@ -1,9 +1,10 @@
 'use client';
 
 import { useEffect, useId, useState } from 'react';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
-import { shareStudyService } from './shareStudyService';
+import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
 
 export interface StudyState<Name extends StudyName> {
@@ -13,8 +14,8 @@ export interface StudyState<Name extends StudyName> {
     readonly question: StudyQuestion<Name>;
     readonly answer: StudyAnswer<Name>;
   } | null;
-  /** A fault of the app itself, in its own words. */
-  readonly failure: string | null;
+  /** Why the newest question has no answer. */
+  readonly failure: WorkerFailure | null;
 }
 
 /**
@@ -34,20 +35,21 @@ export function useStudy<Name extends StudyName>(
 
   useEffect(() => {
     if (typeof Worker === 'undefined') return;
-    const { service, giveBack } = shareStudyService();
+    const { worker, giveBack } = shareStudyWorker();
     if (input !== null) {
-      service.ask(asker, { name, input, question: asked }, (reply) => {
-        if (reply.kind === 'failed') setState((before) => ({ ...before, failure: reply.why }));
-        else if (reply.answer !== null)
-          // What a study answers is typed by its name on both sides of the thread.
+      worker.ask(asker, { name, input, question: asked }, (answered) => {
+        if (answered.kind === 'missing') setState((before) => ({ ...before, failure: answered.failure }));
+        else if (answered.answer === null) setState((before) => ({ ...before, failure: null }));
+        // What a study answers is typed by its name on both sides of the thread.
+        else
           setState({
-            newest: { input, question: asked, answer: reply.answer as StudyAnswer<Name> },
+            newest: { input, question: asked, answer: answered.answer as StudyAnswer<Name> },
             failure: null,
           });
       });
     }
     return () => {
-      service.leave(asker);
+      worker.leave(asker);
       giveBack();
     };
   }, [asker, name, input, asked]);

@@ -9,6 +9,8 @@ export type PendingEdit = {
   readonly label: string;
   /** When it was made, in milliseconds since 1970. */
   readonly at: number;
+  /** When the first of the edits was made that this one is made of; where there was but one, `at`. */
+  readonly since?: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
   /** Files that the changes name, kept with them or not at all. */
@@ -30,7 +32,7 @@ export const addPending = (waiting: readonly PendingEdit[], edit: PendingEdit): 
     ...change,
     before: last.changes.find(({ id }) => id === change.id)?.before ?? null,
   }));
-  return [...waiting.slice(0, -1), { ...edit, changes }];
+  return [...waiting.slice(0, -1), { ...edit, since: last.since ?? last.at, changes }];
 };
 
 /** @returns the kept documents with the waiting edits laid over them, as the screen shows them. */

@@ -11,6 +11,8 @@ export type NewStep = {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
+  /** When its typing began, where it was typed in several keys. */
+  readonly since?: number;
   readonly coalesceKey?: string;
   /** Revision of each document right before the edit; null where the edit makes it. */
   readonly found: Readonly<Record<string, number | null>>;
@@ -59,8 +61,8 @@ const goesOn = (previous: Step, edit: NewStep): boolean =>
   previous.state === 'done' &&
   previous.coalesceKey !== undefined &&
   previous.coalesceKey === edit.coalesceKey &&
-  edit.at - previous.at <= COALESCE_MS &&
-  edit.at >= previous.at &&
+  (edit.since ?? edit.at) - previous.at <= COALESCE_MS &&
+  (edit.since ?? edit.at) >= previous.at &&
   !edit.overwrote &&
   sameDocuments(previous.revisions, edit.found);
 

@@ -4,6 +4,7 @@ import { type DragEvent, useEffect, useId, useRef, useState } from 'react';
 import { type Brought, fileOfTransfer } from '@/app/_artwork/fileOfTransfer';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
+import { TryAgain } from '@/app/_network/TryAgain';
 import { saying } from '@/app/_words/findings/sayings';
 import styles from './ArtworkIntake.module.css';
 import type { usePictureIntake } from './usePictureIntake';
@@ -82,6 +83,17 @@ export function ArtworkIntake({ reader, artworkName, hasPicture }: ArtworkIntake
       {isReading && (
         <div className={styles.progress}>
           <progress max={1} value={intake.share} aria-label={`Reading ${intake.name}`} />
+          <Button kind="quiet" onPress={cancel}>
+            Stop
+          </Button>
+        </div>
+      )}
+      {intake.state === 'waiting' && (
+        <div className={styles.progress}>
+          <TryAgain failure={intake} onAgain={intake.again}>
+            “{intake.name}” waits: the part of the app that reads pictures could not be fetched. It is read by
+            itself once there is a network.
+          </TryAgain>
           <Button kind="quiet" onPress={cancel}>
             Stop
           </Button>

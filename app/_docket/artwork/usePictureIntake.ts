@@ -20,6 +20,8 @@ export type Intake =
       readonly stage: 'reading' | 'decoding' | 'measuring';
       readonly share: number;
     }
+  /** What reads pictures could not be fetched yet; a new object with every failure. */
+  | { readonly state: 'waiting'; readonly name: string; readonly again: () => void }
   | { readonly state: 'told'; readonly saying: Saying; readonly isRefusal: boolean };
 
 interface IntakeOptions {
@@ -43,6 +45,8 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
       switch (news.kind) {
         case 'progress':
           return setIntake({ state: 'reading', name: file.name, stage: news.stage, share: news.share });
+        case 'notStarted':
+          return setIntake({ state: 'waiting', name: file.name, again: news.again });
         case 'read': {
           const facts = { fileId: newId(), fileName: shortName(file.name), bytes: file.size };
           return void keep(file, pictureOfReading(news.reading, facts));

@@ -10,6 +10,7 @@ import { useStudy } from '@/app/_studies/useStudy';
 import { chargeWords, rushWords } from '@/app/_words/docket/chargeWords';
 import { taxWords } from '@/app/_words/docket/taxWords';
 import { formatterFor } from '@/app/_words/formatter';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { formatMinor } from '@/shared/money';
 import styles from './ChargeSection.module.css';
 
@@ -33,11 +34,7 @@ export function ChargeSection({ answer, madeOf, stale }: SectionProps) {
       ) : (
         <>
           {stale && <LastGood />}
-          {failure !== null && (
-            <p role="alert">
-              The charges could not be worked out: {failure}. The prices are not touched by it.
-            </p>
-          )}
+          <AnswerMissing what="The charges could not be worked out" failure={failure} />
           <div className={styles.room} aria-busy={newest?.input !== madeOf}>
             {found !== null && (
               <dl className={styles.charges}>

@@ -1,9 +1,12 @@
 'use client';
 
-import { type KeyboardEvent, lazy, type RefObject, Suspense, useRef } from 'react';
+import { type KeyboardEvent, type RefObject, useRef } from 'react';
 import { curveScale } from '@/app/_charts/curveScale';
 import { plotMargins } from '@/app/_charts/plotMargins';
 import { useLetterPx } from '@/app/_charts/useLetterPx';
+import { later } from '@/app/_network/later';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLater } from '@/app/_network/useLater';
 import { moveFlag } from '@/app/_ruler/moveFlag';
 import { useFlagDrag } from '@/app/_ruler/useFlagDrag';
 import { useWidth } from '@/app/_ruler/useWidth';
@@ -15,12 +18,7 @@ import { type CurveMeasure, curveSeries } from '@/lib/studies/curve/curveSeries'
 import styles from './CurveDrawing.module.css';
 import { curveMarks } from './curveMarks';
 
-const CurveChart = lazy(() =>
-  import('@/app/_charts/CurveChart').then(
-    ({ CurveChart: default_ }) => ({ default: default_ }),
-    () => ({ default: NotFetched }),
-  ),
-);
+const laterCurveChart = later(() => import('@/app/_charts/CurveChart').then(({ CurveChart }) => CurveChart));
 
 type CurveDrawingProps = Readonly<{
   study: CostCurve;
@@ -45,6 +43,7 @@ const PHONE_LETTERS = 32;
 /** The curve itself, with the batch on it that can be dragged or moved by keys. */
 export function CurveDrawing(props: CurveDrawingProps) {
   const { study, other, measure, looked, onLook, hold, formatter, currency, locale } = props;
+  const chart = useLater(laterCurveChart);
   const frame = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(frame, 640);
   const letterPx = useLetterPx();
@@ -88,22 +87,19 @@ export function CurveDrawing(props: CurveDrawingProps) {
         onKeyDown={keyDown}
         {...drag.handlers}
       />
+      {chart.kind === 'missing' && (
+        <PartMissing what="The drawing" meanwhile="Its figures stand below." missing={chart} />
+      )}
       <div aria-hidden="true" className={styles.chart}>
-        <Suspense fallback={null}>
-          <CurveChart
+        {chart.kind === 'here' && (
+          <chart.value
             {...{ rows, scale, margins, widthPx, heightPx, letterPx, tick }}
             marks={curveMarks(study, measure, looked, text)}
             to={study.to}
             falls={measure === 'each'}
           />
-        </Suspense>
+        )}
       </div>
     </div>
-  );
-}
-
-function NotFetched() {
-  return (
-    <p>The drawing could not be fetched. Its figures stand below; reload the page once there is a network.</p>
   );
 }

@@ -15,6 +15,7 @@ import { useStudy } from '@/app/_studies/useStudy';
 import { curveWords, pricedWords, variantWords } from '@/app/_words/docket/curveWords';
 import { taxWords } from '@/app/_words/docket/taxWords';
 import { formatterFor } from '@/app/_words/formatter';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { type BetterFrom, betterFrom } from '@/lib/studies/curve/betterFrom';
 import type { CurveMeasure } from '@/lib/studies/curve/curveSeries';
 import { variantOf } from '@/lib/studies/curve/curveVariant';
@@ -76,11 +77,7 @@ export function CurveSection(part: SectionProps) {
         ) : (
           <>
             {stale && <LastGood />}
-            {failure !== null && (
-              <p role="alert">
-                The curve could not be worked out: {failure}. The prices are not touched by it.
-              </p>
-            )}
+            <AnswerMissing what="The curve could not be worked out" failure={failure} />
             <PickRow
               label="What is drawn"
               value={measure}

@@ -13,6 +13,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { goalSeekWords } from '@/app/_words/docket/goalSeekWords';
 import { formatterFor } from '@/app/_words/formatter';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { GoalSeekQuestion } from '@/lib/studies/goalSeek/goalSeekAnswer';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, toPriceEnding } from '@/shared/money';
@@ -90,9 +91,10 @@ export function GoalSeek({ jobId, answer, madeOf, stale }: SectionProps) {
           />
         )}
       </FieldGroup>
+      <AnswerMissing what="It could not be worked out" failure={failure} />
       <p className={styles.answer} role="status">
         {failure !== null
-          ? `It could not be worked out: ${failure}.`
+          ? ' '
           : question === null
             ? 'A figure is missing in the question.'
             : told === null

@@ -14,6 +14,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { leverWords } from '@/app/_words/leverWords';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { Lever } from '@/lib/studies/levers/lever';
 import type { LeverAim } from '@/lib/studies/levers/levers';
 import type { Change } from '@/shared/finding';
@@ -69,11 +70,7 @@ export function LeverSection(part: SectionProps) {
       ) : (
         <>
           {stale && <LastGood />}
-          {failure !== null && (
-            <p role="alert">
-              The levers could not be tried out: {failure}. The prices are not touched by it.
-            </p>
-          )}
+          <AnswerMissing what="The levers could not be tried out" failure={failure} />
           {tried.length > 0 && (
             <ul className={styles.list} aria-label="Tried">
               {tried.map((one) => (
@@ -110,7 +107,7 @@ export function LeverSection(part: SectionProps) {
           )}
           <div className={styles.room} aria-busy={!isCurrent}>
             {found === null ? (
-              <p className={styles.words}>Each change is being tried on the whole job.</p>
+              failure === null && <p className={styles.words}>Each change is being tried on the whole job.</p>
             ) : found.levers.length === 0 ? (
               <p className={styles.words}>No single change that is known here leaves more of this job.</p>
             ) : (

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { useStudy } from '@/app/_studies/useStudy';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { TablePrice } from '@/lib/price/priceTable';
 import type { Line } from '@/shared/schemas/job';
@@ -44,9 +45,7 @@ export function PricesOfLine(props: PricesOfLineProps) {
         priceStep={madeOf.workshop.policy.priceStep}
       />
       <div className={styles.list}>
-        {failure !== null && (
-          <p role="alert">The list could not be looked at: {failure}. The prices are not touched by it.</p>
-        )}
+        <AnswerMissing what="The list could not be looked at" failure={failure} />
         {answer !== null && now !== undefined && (
           <BreaksOfLine
             {...{ jobId, input, index, answer, pieces }}

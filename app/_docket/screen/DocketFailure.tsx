@@ -1,7 +1,15 @@
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
 import styles from './DocketFailure.module.css';
 
-/** Says that the sums themselves failed, which is our fault, and what to do. */
-export function DocketFailure({ why }: Readonly<{ why: string }>) {
+/** Says that there are no new sums, what of, and what to do. */
+export function DocketFailure({ failure }: Readonly<{ failure: WorkerFailure }>) {
+  if (failure.kind !== 'failed')
+    return (
+      <div className={styles.room}>
+        <AnswerMissing what="There are no new sums" failure={failure} />
+      </div>
+    );
   return (
     <div className={styles.failure} role="alert">
       <p>
@@ -9,7 +17,7 @@ export function DocketFailure({ why }: Readonly<{ why: string }>) {
         you typed is kept; the figures below are the last good ones. Undo your last change or reload the page;
         if it stays, keep a copy of your work in the workshop.
       </p>
-      <p className={styles.why}>{why}</p>
+      <p className={styles.why}>{failure.why}</p>
     </div>
   );
 }

@@ -52,7 +52,7 @@ export function DocketSections({ jobId, workspace, input, priced }: DocketSectio
       <RevealContext value={reveal}>
         <ShowSetting value={shower}>
           <JobHead findings={answer?.findings ?? null} />
-          {failure !== null && <DocketFailure why={failure} />}
+          {failure !== null && <DocketFailure failure={failure} />}
           <JobPriceBar priced={lastPriced} stale={stalePrices} />
           <Card>
             <FigureNamesContext value={figures}>

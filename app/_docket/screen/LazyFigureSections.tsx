@@ -1,10 +1,10 @@
 'use client';
 
-import { type ComponentProps, lazy, Suspense, useEffect } from 'react';
+import type { ComponentProps } from 'react';
+import { laterDocketFigures } from '@/app/_docket/laterDocketFigures';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLater } from '@/app/_network/useLater';
 import type { FigureSections as Figures } from './FigureSections';
-import { fetchFigureSections } from './fetchFigureSections';
-
-const FigureSections = lazy(() => fetchFigureSections().catch(() => ({ default: NotFetched })));
 
 type LazyFigureSectionsProps = Readonly<{
   /** Null until the first sums are made. */
@@ -13,18 +13,9 @@ type LazyFigureSectionsProps = Readonly<{
 
 /** The sections of figures, whose code comes while the first sums are made. */
 export function LazyFigureSections({ parts }: LazyFigureSectionsProps) {
-  useEffect(() => {
-    // What fails now is told of where it is needed.
-    void fetchFigureSections().catch(() => undefined);
-  }, []);
-  if (parts === null) return null;
-  return (
-    <Suspense fallback={null}>
-      <FigureSections {...parts} />
-    </Suspense>
-  );
-}
-
-function NotFetched() {
-  return <p role="alert">The figures could not be fetched. Reload the page once there is a network.</p>;
+  const fetched = useLater(laterDocketFigures);
+  if (parts === null || fetched.kind === 'coming') return null;
+  if (fetched.kind === 'missing') return <PartMissing what="The part with the figures" missing={fetched} />;
+  const FigureSections = fetched.value;
+  return <FigureSections {...parts} />;
 }

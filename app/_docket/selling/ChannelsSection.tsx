@@ -14,6 +14,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { channelKindWords } from '@/app/_words/workshop/workshopWords';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { newParts } from '@/lib/drafts/newParts';
 import type { SoldWay } from '@/lib/studies/channels/channelsAnswer';
 import styles from './ChannelsSection.module.css';
@@ -51,9 +52,7 @@ export function ChannelsSection({ answer, madeOf, stale }: SectionProps) {
       ) : (
         <>
           {stale && <LastGood />}
-          {failure !== null && (
-            <p role="alert">They could not be compared: {failure}. The prices are not touched by it.</p>
-          )}
+          <AnswerMissing what="The ways of selling could not be compared" failure={failure} />
           <div className={styles.room} aria-busy={newest?.input !== madeOf}>
             {found !== null && found.problem !== null && (
               <p role="alert">

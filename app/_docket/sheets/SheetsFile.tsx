@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBytes } from '@/app/_keeping/saveBytes';
+import { later } from '@/app/_network/later';
 import { appDocuments } from '@/app/_store/appDocuments';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -32,6 +33,12 @@ type Written =
   | { readonly kind: 'done'; readonly notDrawn: readonly string[]; readonly lost: readonly string[] }
   | { readonly kind: 'failed'; readonly why: string };
 
+const laterSheetWriter = later(() =>
+  import('@/lib/exports/writeSheets').then(({ writeSheets }) => writeSheets),
+);
+const NOT_FETCHED =
+  'the part of the app that does it could not be fetched. Press again once there is a network';
+
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
 export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsFileProps) {
   const context = useTextContext();
@@ -53,7 +60,8 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
     if (sheets === null) return;
     setWritten({ kind: 'busy' });
     try {
-      const { writeSheets } = await import('@/lib/exports/writeSheets');
+      const writeSheets = await laterSheetWriter.fetch().catch(() => null);
+      if (writeSheets === null) return setWritten({ kind: 'failed', why: NOT_FETCHED });
       const { pictures, lost } = await sheetPictures(input, sheets, appDocuments().actions.readFile);
       const { bytes, notDrawn } = await writeSheets(
         sheetsFile({ input, paper, marginMm, sheets, pages, pictures }),

@@ -7,6 +7,7 @@ import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { casesKey } from '@/app/_trace/casesKey';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { rollUsed } from '@/lib/grid/rollUsed';
 import { apartSheets } from '@/lib/layout/apartSheets';
@@ -66,9 +67,7 @@ export function SheetsSection(part: SectionProps) {
           </ul>
           <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
           <InkNote input={madeOf} sheet={costs} prints={layout} stale={stale} />
-          {failure !== null && (
-            <p role="alert">The sheets could not be compared: {failure}. The prices are not touched by it.</p>
-          )}
+          <AnswerMissing what="The sheets could not be compared" failure={failure} />
           {sheets !== null && (
             <div className={styles.more}>
               <SheetCount plan={sheets.plan} used={used} newRollMm={paper.rollLengthMm} />

@@ -1,5 +1,7 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
+import { sentenceOf, whyMissing } from '@/app/_workers/whyMissing';
 import type { FrozenOutcome } from '@/lib/priceLists/freezeItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 
@@ -7,7 +9,7 @@ import { fromMinor, type MinorUnits } from '@/shared/money';
 export type ItemOffer =
   | FrozenOutcome
   | { readonly kind: 'gone' | 'asked' }
-  | { readonly kind: 'failed'; readonly why: string };
+  | { readonly kind: 'failed'; readonly failure: WorkerFailure };
 
 /** Why an item cannot be issued: what is wrong, and what to do. */
 export interface RefusalWords {
@@ -54,7 +56,7 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
         detail: `At ${formatter.count(offer.at, 'piece')} it leaves ${formatter.share(offer.margin)}. Raise it on the docket, or drop the break.`,
       };
     case 'failed':
-      return { sentence: `${name} could not be priced.`, detail: `${offer.why}. Reload the page.` };
+      return { sentence: `${name} could not be priced.`, detail: sentenceOf(whyMissing(offer.failure)) };
     default:
       return offer satisfies never;
   }

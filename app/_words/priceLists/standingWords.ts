@@ -1,6 +1,8 @@
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { WorkerFailure } from '@/app/_workers/askWorker';
+import { sentenceOf, whyMissing } from '@/app/_workers/whyMissing';
 import type { ItemState, WornPrice } from '@/lib/priceLists/compareItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { FrozenItem } from '@/shared/schemas/priceList';
@@ -10,7 +12,7 @@ import { thresholds } from '@/shared/tables/thresholds';
 export type ItemStanding =
   | ItemState
   | { readonly kind: 'gone' | 'asked' }
-  | { readonly kind: 'failed'; readonly why: string };
+  | { readonly kind: 'failed'; readonly failure: WorkerFailure };
 
 /** How an issued item stands, in words; rates are told apart from prices. */
 export interface StandingWords {
@@ -56,7 +58,7 @@ export function standingWords(
         `${standing.why === null ? 'Its sums cannot be made.' : findingWords(standing.why, context).sentence} It cannot be held against today’s rates.`,
       );
     case 'failed':
-      return cannot(`${item.name} could not be compared.`, `${standing.why}. Reload the page.`);
+      return cannot(`${item.name} could not be compared.`, sentenceOf(whyMissing(standing.failure)));
     case 'compared':
       return [
         ...wornWords(item, standing, formatter, context.currency),

@@ -93,9 +93,41 @@ describe('the artwork service of the page', () => {
     expect(news.at(-1)).toEqual(refused(2));
   });
 
-  it('tells a worker that could not start or broke down, and starts anew', () => {
+  it('lets a picture wait for a worker that could not start, and reads it once one could', () => {
     const { workers, read, news } = service();
     read();
+    workers[0]?.onerror?.({ message: '', preventDefault: () => undefined });
+    expect(news).toEqual([{ kind: 'notStarted', number: 1, again: expect.any(Function) }]);
+    vi.advanceTimersByTime(1_000);
+    expect(workers[1]?.asked).toEqual(workers[0]?.asked);
+    workers[1]?.say(refused(1));
+    expect(news.at(-1)).toEqual(refused(1));
+  });
+
+  it('tries a worker that could not start at once when it is asked to', () => {
+    const { workers, read, news } = service();
+    read();
+    workers[0]?.onerror?.({ message: '', preventDefault: () => undefined });
+    const [waiting] = news;
+    if (waiting?.kind === 'notStarted') waiting.again();
+    expect(workers[1]?.asked.map(({ kind }) => kind)).toEqual(['read']);
+  });
+
+  it('lets go of a picture that waits for a worker when that is wanted', () => {
+    const { workers, read, news } = service();
+    const { cancel } = read();
+    workers[0]?.onerror?.({ message: '', preventDefault: () => undefined });
+    cancel();
+    vi.advanceTimersByTime(100_000);
+    expect(news.at(-1)).toEqual({ kind: 'cancelled', number: 1 });
+    expect(workers).toHaveLength(1);
+  });
+
+  it('tells a worker that broke down, and starts anew', () => {
+    const { workers, read, news } = service();
+    read();
+    workers[0]?.say(progress(1));
+    news.length = 0;
     workers[0]?.onerror?.({ message: 'lost', preventDefault: () => undefined });
     expect(news).toEqual([{ kind: 'failed', number: 1, why: 'lost' }]);
     read();

@@ -39,14 +39,15 @@ export function benchStore(): DocumentStore<DocumentBodies> {
 export const benchPrices = {
   failing: false,
   start: (): PriceService => ({
-    ask: (input, onReply) =>
+    ask: (_, input, onAnswer) =>
       queueMicrotask(() =>
-        onReply(
+        onAnswer(
           benchPrices.failing
-            ? { kind: 'failed', number: 0, why: 'RangeError: out of paper' }
-            : { kind: 'priced', number: 0, answer: priceJob(input, grid), tookMs: 0 },
+            ? { kind: 'missing', failure: { kind: 'failed', why: 'RangeError: out of paper', again: null } }
+            : { kind: 'answered', answer: priceJob(input, grid) },
         ),
       ),
+    leave: () => undefined,
     stop: () => undefined,
   }),
 };

@@ -50,6 +50,19 @@ describe('the first visit', () => {
     expect((await openTab(device, 'here', { examples })).getState().documents).toEqual([]);
   });
 
+  it('says when the examples could not be fetched, and starts with them once they can be', async () => {
+    let isOnline = false;
+    const load = async () => {
+      if (!isOnline) throw new Error('Failed to load chunk');
+      return firstDocuments;
+    };
+    const store = await openTab(aDevice(), 'here', { examples: { ...examples, load } });
+    expect(store.getState()).toMatchObject({ status: 'failed', why: 'examplesMissing' });
+    isOnline = true;
+    await store.actions.retry();
+    expect(store.getState().documents).toHaveLength(firstDocuments.length);
+  });
+
   it('on a full disk shows the examples all the same and keeps them once there is room', async () => {
     const device = aDevice();
     const { makeRoom } = fillTheDisk();

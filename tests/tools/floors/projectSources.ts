@@ -9,7 +9,7 @@ export function projectSources(root: string): readonly Source[] {
       [folder, ...path.split(sep)].join('/'),
     ),
   );
-  return [...inFolders, 'proxy.ts', 'next.config.ts']
+  return [...inFolders, 'proxy.ts', 'next.config.ts', 'instrumentation-client.ts']
     .filter((path) => /\.(ts|tsx|mts|mjs|js|jsx)$/.test(path))
     .sort()
     .map((path) => readSource(path, readFileSync(join(root, path), 'utf8')));

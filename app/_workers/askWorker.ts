@@ -1,0 +1,150 @@
+import { ownWorker, type WorkerLoss } from './ownWorker';
+import type { WorkerQuestion, WorkerReply } from './workerMessages';
+
+/** Why an answer is missing. */
+export interface WorkerFailure {
+  /** `notStarted` mends itself once the network is there; `broke` and `failed` do not. */
+  readonly kind: WorkerLoss['kind'] | 'failed';
+  readonly why: string;
+  /** Asks again now; null where the same would come of it. */
+  readonly again: (() => void) | null;
+}
+
+/** Of a worker that did its work and found nothing to say. */
+export const NO_ANSWER: WorkerFailure = { kind: 'failed', why: 'it gave no answer', again: null };
+
+type Answered<Answer> =
+  | { readonly kind: 'answered'; readonly answer: Answer }
+  | { readonly kind: 'missing'; readonly failure: WorkerFailure };
+
+type AnswerListener<Answer> = (answered: Answered<Answer>) => void;
+
+export interface AskedWorker<Request, Answer> {
+  /**
+   * A newer question of the same asker makes its older one unwanted: it is not sent, or its reply is dropped. What is
+   * missing may still come: a question stays until it is answered, a newer one comes, or its asker leaves.
+   */
+  readonly ask: (asker: string, request: Request, listener: AnswerListener<Answer>) => void;
+  /** Forgets what an asker still waits for. */
+  readonly leave: (asker: string) => void;
+  readonly stop: () => void;
+}
+
+interface AskWorkerOptions {
+  readonly start: () => Worker;
+  /** A person who types is not asked for between the keys; 0 sends at once. */
+  readonly pauseMs: number;
+}
+
+/** A question that has no answer yet. */
+interface OpenQuestion<Request, Answer> {
+  readonly request: Request;
+  readonly listener: AnswerListener<Answer>;
+  state: 'paused' | 'waiting' | 'asked' | 'broke';
+}
+
+/** Asks a worker one question at a time; the others wait in the order they were asked. */
+export function askWorker<Request, Answer>({
+  start,
+  pauseMs,
+}: AskWorkerOptions): AskedWorker<Request, Answer> {
+  type Open = OpenQuestion<Request, Answer>;
+  const open = new Map<string, Open>();
+  /** What the worker is at; nobody may want it any more. */
+  let underWay: { readonly number: number; readonly asker: string; readonly question: Open } | null = null;
+  let last = 0;
+
+  const worker = ownWorker<WorkerQuestion<Request>, WorkerReply<Answer>>({
+    start,
+    onReply: (reply) => {
+      if (reply.number !== underWay?.number) return;
+      settle(
+        reply.kind === 'answered'
+          ? { kind: 'answered', answer: reply.answer }
+          : missing({ kind: 'failed', why: reply.why, again: null }),
+      );
+    },
+    onLost: (loss) => {
+      const asked = underWay;
+      underWay = null;
+      if (loss.kind === 'notStarted') {
+        if (asked !== null) asked.question.state = 'waiting';
+        for (const question of open.values()) if (question.state === 'waiting') tellLoss(question, loss);
+        return;
+      }
+      if (asked !== null && isOpen(asked)) {
+        // Asked again by itself, it would break the next worker as well.
+        asked.question.state = 'broke';
+        asked.question.listener(missing({ ...loss, again: () => askAgain(asked) }));
+      }
+      sendNext();
+    },
+    onTryAgain: () => sendNext(),
+  });
+
+  function sendNext(): void {
+    if (underWay !== null || worker.loss() !== null) return;
+    const next = [...open].find(([, { state }]) => state === 'waiting');
+    if (next === undefined) return;
+    const [asker, question] = next;
+    question.state = 'asked';
+    last += 1;
+    underWay = { number: last, asker, question };
+    try {
+      worker.post({ number: last, request: question.request });
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      settle(missing({ kind: 'failed', why, again: null }));
+    }
+  }
+
+  function settle(answered: Answered<Answer>): void {
+    const asked = underWay;
+    underWay = null;
+    if (asked !== null && isOpen(asked)) {
+      open.delete(asked.asker);
+      asked.question.listener(answered);
+    }
+    sendNext();
+  }
+
+  function askAgain(asked: { readonly asker: string; readonly question: Open }): void {
+    if (!isOpen(asked) || asked.question.state !== 'broke') return;
+    asked.question.state = 'waiting';
+    sendNext();
+  }
+
+  const isOpen = ({ asker, question }: { readonly asker: string; readonly question: Open }): boolean =>
+    open.get(asker) === question;
+
+  const tellLoss = ({ listener }: Open, loss: WorkerLoss): void =>
+    listener(missing({ ...loss, again: worker.tryNow }));
+
+  return {
+    ask(asker, request, listener) {
+      // Behind the others, where an older one may have stood before them.
+      open.delete(asker);
+      const question: Open = { request, listener, state: 'paused' };
+      open.set(asker, question);
+      const send = () => {
+        if (!isOpen({ asker, question })) return;
+        question.state = 'waiting';
+        const loss = worker.loss();
+        if (loss !== null) tellLoss(question, loss);
+        sendNext();
+      };
+      if (pauseMs === 0) send();
+      else setTimeout(send, pauseMs);
+    },
+    leave: (asker) => void open.delete(asker),
+    stop() {
+      open.clear();
+      underWay = null;
+      worker.end();
+    },
+  };
+}
+
+// Helpers
+
+const missing = (failure: WorkerFailure) => ({ kind: 'missing', failure }) as const;

@@ -1,0 +1,229 @@
+// @vitest-environment jsdom
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { askWorker } from '@/app/_workers/askWorker';
+import { HeldWorker } from './heldWorker';
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  HeldWorker.all.length = 0;
+});
+afterEach(() => void vi.useRealTimers());
+
+const start = () => new HeldWorker() as unknown as Worker;
+const service = (pauseMs = 350) => askWorker<string, string>({ start, pauseMs });
+const newest = () => HeldWorker.newest();
+
+describe('a worker that is asked', () => {
+  it('is sent only the newest of questions asked in a row', () => {
+    const asked = service();
+    asked.ask('one', 'first', vi.fn());
+    vi.advanceTimersByTime(100);
+    asked.ask('one', 'second', vi.fn());
+    vi.runAllTimers();
+    expect(newest().requests()).toEqual(['second']);
+  });
+
+  it('has one question under way; the others wait in the order they were asked', () => {
+    const asked = service();
+    const heard: unknown[] = [];
+    for (const asker of ['one', 'two', 'three']) asked.ask(asker, asker, (answered) => heard.push(answered));
+    vi.runAllTimers();
+    expect(newest().requests()).toEqual(['one']);
+    for (const answer of ['of one', 'of two', 'of three']) newest().answer(answer);
+    expect(newest().requests()).toEqual(['one', 'two', 'three']);
+    expect(heard).toEqual(['of one', 'of two', 'of three'].map((answer) => ({ kind: 'answered', answer })));
+  });
+
+  it('is asked at once where nothing is to be waited for', () => {
+    service(0).ask('one', 'now', vi.fn());
+    expect(newest().requests()).toEqual(['now']);
+  });
+
+  it('drops the reply to a question that a newer one has replaced, and answers the newer', () => {
+    const asked = service();
+    const [older, newer] = [vi.fn(), vi.fn()];
+    asked.ask('one', 'older', older);
+    vi.runAllTimers();
+    asked.ask('one', 'newer', newer);
+    vi.runAllTimers();
+    newest().answer('1');
+    newest().answer('2');
+    expect(older).not.toHaveBeenCalled();
+    expect(newer).toHaveBeenCalledWith({ kind: 'answered', answer: '2' });
+  });
+
+  it('forgets what an asker waits for when it leaves, and goes on with the others', () => {
+    const asked = service();
+    const [gone, stays] = [vi.fn(), vi.fn()];
+    asked.ask('gone', 'gone', gone);
+    asked.ask('stays', 'stays', stays);
+    vi.runAllTimers();
+    asked.leave('gone');
+    newest().answer('1');
+    newest().answer('2');
+    expect(gone).not.toHaveBeenCalled();
+    expect(stays).toHaveBeenCalledOnce();
+  });
+
+  it('tells a fault found at work to who asked, and asks the next', () => {
+    const asked = service();
+    const [first, second] = [vi.fn(), vi.fn()];
+    asked.ask('one', 'one', first);
+    asked.ask('two', 'two', second);
+    vi.runAllTimers();
+    newest().fail('RangeError: too deep');
+    newest().answer('of two');
+    expect(first).toHaveBeenCalledWith({
+      kind: 'missing',
+      failure: { kind: 'failed', why: 'RangeError: too deep', again: null },
+    });
+    expect(second).toHaveBeenCalledWith({ kind: 'answered', answer: 'of two' });
+  });
+
+  it('is ended when it is stopped, with nothing sent later', () => {
+    const asked = service(0);
+    asked.ask('one', 'one', vi.fn());
+    asked.ask('two', 'two', vi.fn());
+    asked.stop();
+    newest().answer('1');
+    expect(newest().isEnded).toBe(true);
+    expect(newest().requests()).toEqual(['one']);
+  });
+});
+
+describe('a worker whose script does not come', () => {
+  it('is told to everyone who waits, also to who asks only afterwards', () => {
+    const asked = service(0);
+    const [early, late] = [vi.fn(), vi.fn()];
+    asked.ask('early', 'early', early);
+    newest().breakDown('');
+    asked.ask('late', 'late', late);
+    const notStarted = { kind: 'missing', failure: expect.objectContaining({ kind: 'notStarted' }) };
+    expect(early).toHaveBeenCalledWith(notStarted);
+    expect(late).toHaveBeenCalledWith(notStarted);
+  });
+
+  it('is started anew after a while, and everything asked meanwhile is answered', () => {
+    const asked = service(0);
+    const heard: unknown[] = [];
+    const hear = (answered: { kind: string }) => answered.kind === 'answered' && heard.push(answered);
+    asked.ask('one', 'older', hear);
+    newest().breakDown('');
+    asked.ask('one', 'newer', hear);
+    asked.ask('two', 'other', hear);
+    expect(HeldWorker.all).toHaveLength(1);
+    vi.advanceTimersByTime(1_000);
+    expect(HeldWorker.all).toHaveLength(2);
+    newest().answer('1');
+    newest().answer('2');
+    expect(newest().requests()).toEqual(['newer', 'other']);
+    expect(heard).toEqual([
+      { kind: 'answered', answer: '1' },
+      { kind: 'answered', answer: '2' },
+    ]);
+  });
+
+  it('is tried less and less often, though never less than once a minute', () => {
+    service(0).ask('one', 'one', vi.fn());
+    const startsWithin = (ms: number) => {
+      const before = HeldWorker.all.length;
+      for (let passed = 0; passed < ms; passed += 500) {
+        vi.advanceTimersByTime(500);
+        if (!newest().isEnded) newest().breakDown('');
+      }
+      return HeldWorker.all.length - before;
+    };
+    newest().breakDown('');
+    expect(startsWithin(60_000)).toBeLessThanOrEqual(6);
+    startsWithin(10 * 60_000);
+    expect(startsWithin(10 * 60_000)).toBe(10);
+  });
+
+  it('is tried at once when the network comes back', () => {
+    const asked = service(0);
+    const listener = vi.fn();
+    asked.ask('one', 'one', listener);
+    newest().breakDown('');
+    window.dispatchEvent(new Event('online'));
+    newest().answer('here');
+    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'here' });
+  });
+
+  it('is tried at once when it is asked for', () => {
+    const asked = service(0);
+    const listener = vi.fn();
+    asked.ask('one', 'one', listener);
+    newest().breakDown('');
+    listener.mock.lastCall?.[0].failure.again();
+    newest().answer('here');
+    expect(HeldWorker.all).toHaveLength(2);
+    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'here' });
+  });
+
+  it('is not tried any more once nobody holds it', () => {
+    const asked = service(0);
+    asked.ask('one', 'one', vi.fn());
+    newest().breakDown('');
+    asked.stop();
+    vi.advanceTimersByTime(10 * 60_000);
+    window.dispatchEvent(new Event('online'));
+    expect(HeldWorker.all).toHaveLength(1);
+  });
+});
+
+describe('a worker that breaks down at work', () => {
+  it('is told to who asked, who may ask again; the next question goes to a new one', () => {
+    const asked = service(0);
+    const [first, second] = [vi.fn(), vi.fn()];
+    asked.ask('one', 'one', first);
+    asked.ask('two', 'two', second);
+    newest().ready();
+    newest().breakDown('out of memory');
+    expect(first).toHaveBeenLastCalledWith({
+      kind: 'missing',
+      failure: expect.objectContaining({ kind: 'broke', why: 'out of memory' }),
+    });
+    expect(newest().requests()).toEqual(['two']);
+    newest().answer('of two');
+    expect(second).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'of two' });
+    first.mock.lastCall?.[0].failure.again();
+    newest().answer('of one');
+    expect(first).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'of one' });
+  });
+
+  it('is replaced where it broke down between two questions', () => {
+    const asked = service(0);
+    const listener = vi.fn();
+    asked.ask('one', 'one', listener);
+    newest().answer('1');
+    newest().breakDown('gone');
+    asked.ask('one', 'two', listener);
+    newest().answer('2');
+    expect(HeldWorker.all).toHaveLength(2);
+    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: '2' });
+  });
+
+  it('is taken for broken where its reply cannot be delivered', () => {
+    const listener = vi.fn();
+    service(0).ask('one', 'one', listener);
+    newest().ready();
+    newest().onmessageerror?.();
+    expect(listener).toHaveBeenLastCalledWith({
+      kind: 'missing',
+      failure: expect.objectContaining({ kind: 'broke' }),
+    });
+  });
+
+  it('is not to blame for a question that cannot be delivered: the next is asked', () => {
+    const asked = service(0);
+    const [first, second] = [vi.fn(), vi.fn()];
+    asked.ask('one', HeldWorker.UNDELIVERABLE, first);
+    asked.ask('two', 'two', second);
+    newest().answer('of two');
+    expect(first).toHaveBeenLastCalledWith({
+      kind: 'missing',
+      failure: expect.objectContaining({ kind: 'failed' }),
+    });
+    expect(second).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'of two' });
+  });
+});
