@@ -1,4 +1,7 @@
 import { afterEach, beforeEach, expect, vi } from 'vitest';
+import { startClock } from './tools/clock/startClock';
+
+startClock();
 
 const channels = ['log', 'info', 'warn', 'error', 'debug'] as const;
 

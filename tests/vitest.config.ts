@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { patience } from './tools/cases';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -13,6 +14,6 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     // The runner leaves a core to itself unless told; two files at a time share two cores well.
     maxWorkers: 2,
-    testTimeout: 30_000,
+    testTimeout: patience(30_000),
   },
 });

@@ -1,25 +1,19 @@
-import { today } from '@/app/_documents/useToday';
 import type { PriceService } from '@/app/_pricing/priceService';
 import { createDocumentStore } from '@/app/_storage/createDocumentStore';
 import { type DocumentBodies, documentRegistry } from '@/app/_storage/documentRegistry';
 import type { DocumentStore } from '@/app/_storage/documentStore';
+import { firstDocuments } from '@/app/_storage/firstDocuments';
 import { memoryShelf } from '@/app/_storage/memoryShelf';
-import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { priceJob } from '@/lib/priceJob';
-import { addWorkingDays } from '@/shared/days';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
-
-/** Wednesday to Friday after next: far enough for the blanks to arrive. */
-const EVENT_IN_WORKING_DAYS = 12;
 
 let store: DocumentStore<DocumentBodies> | null = null;
 const grid = new Grid();
 
 /** Stands in for the documents of the tab: the real store with the worked examples, on a shelf in memory. */
 export function benchStore(): DocumentStore<DocumentBodies> {
-  const day = today();
   store ??= createDocumentStore<DocumentBodies>({
     registry: documentRegistry,
     tab: 'here',
@@ -27,10 +21,7 @@ export function benchStore(): DocumentStore<DocumentBodies> {
     openShelf: async () => ({ state: 'open', shelf: memoryShelf() }),
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: {
-      label: 'Examples',
-      load: async () => exampleDocuments(day, addWorkingDays(day, EVENT_IN_WORKING_DAYS)),
-    },
+    examples: { label: 'Examples', load: () => firstDocuments(new Date()) },
   });
   return store;
 }

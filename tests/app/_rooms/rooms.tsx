@@ -1,23 +1,20 @@
 import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
-import { today } from '@/app/_documents/useToday';
 import { MakerMeasures, type Measures } from '@/app/_fields/makerMeasures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
 import { createDocumentStore } from '@/app/_storage/createDocumentStore';
 import type { ShelfOpening } from '@/app/_storage/deviceShelf';
 import { type DocumentBodies, documentRegistry } from '@/app/_storage/documentRegistry';
 import type { DocumentStore } from '@/app/_storage/documentStore';
+import { firstDocuments } from '@/app/_storage/firstDocuments';
 import { memoryShelf } from '@/app/_storage/memoryShelf';
 import type { Shelf } from '@/app/_storage/shelf';
-import { exampleDocuments } from '@/lib/examples/exampleDocuments';
-import { addWorkingDays } from '@/shared/days';
 
 let store: DocumentStore<DocumentBodies> | null = null;
 let shelf: Shelf = memoryShelf();
 
 /** Stands in for the documents of the tab: the real store on a shelf in memory, filled as on a first visit. */
 export function roomStore(): DocumentStore<DocumentBodies> {
-  const day = today();
   store ??= createDocumentStore<DocumentBodies>({
     registry: documentRegistry,
     tab: 'here',
@@ -25,7 +22,7 @@ export function roomStore(): DocumentStore<DocumentBodies> {
     openShelf: async (): Promise<ShelfOpening> => opening.failure ?? { state: 'open', shelf },
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: { label: 'Examples', load: async () => exampleDocuments(day, addWorkingDays(day, 12)) },
+    examples: { label: 'Examples', load: () => firstDocuments(new Date()) },
   });
   return store;
 }

@@ -5,7 +5,7 @@ import { jobsMaking } from '@/lib/jobs/jobsMaking';
 import { jobsUsing, type UsedThing } from '@/lib/jobs/jobsUsing';
 import { renameSize } from '@/lib/jobs/renameSize';
 
-const jobs = exampleDocuments('2026-11-25', '2026-12-11').flatMap((document) =>
+const jobs = exampleDocuments('2026-11-25').flatMap((document) =>
   document.kind === 'job' ? [document.body] : [],
 );
 const [club] = jobs;
