@@ -99,7 +99,7 @@ describe('cost, volume and profit', () => {
 
   it('keeps 72,000, or 32 %, of sales safe at 2,500 units of 90 with 40 variable and 85,000 fixed (3.5)', () => {
     const job = business(85_000, [{ variable: 40, price: 90, perSet: 1 }]);
-    expect(batchForMargin(job, grid, 90, 0)).toEqual({ ok: true, value: 1700 });
+    expect(batchForMargin(job, grid, 90, 0, 2500)).toEqual({ ok: true, value: 1700 });
     const points = batchEvaluator(job.laidOut, grid)([1700, 1900, 2500].map((n) => ({ n, priceEach: 90 })));
     expect(points.map((point) => Number(point?.profit.toFixed(6)))).toEqual([0, 10_000, 40_000]);
     const [even = Number.NaN, , sold = Number.NaN] = points.map((point) => point?.price);

@@ -2,12 +2,13 @@ import type { PriceService } from '@/app/_pricing/priceService';
 import { createDocumentStore } from '@/app/_storage/createDocumentStore';
 import { type DocumentBodies, documentRegistry } from '@/app/_storage/documentRegistry';
 import type { DocumentStore } from '@/app/_storage/documentStore';
-import { firstDocuments } from '@/app/_storage/firstDocuments';
 import { memoryShelf } from '@/app/_storage/memoryShelf';
+import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { priceJob } from '@/lib/priceJob';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 let store: DocumentStore<DocumentBodies> | null = null;
 const grid = new Grid();
@@ -21,7 +22,7 @@ export function benchStore(): DocumentStore<DocumentBodies> {
     openShelf: async () => ({ state: 'open', shelf: memoryShelf() }),
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: { label: 'Examples', load: () => firstDocuments(new Date()) },
+    examples: { label: 'Examples', load: async () => exampleDocuments(TEST_DAY) },
   });
   return store;
 }

@@ -6,9 +6,10 @@ import { createDocumentStore } from '@/app/_storage/createDocumentStore';
 import type { ShelfOpening } from '@/app/_storage/deviceShelf';
 import { type DocumentBodies, documentRegistry } from '@/app/_storage/documentRegistry';
 import type { DocumentStore } from '@/app/_storage/documentStore';
-import { firstDocuments } from '@/app/_storage/firstDocuments';
 import { memoryShelf } from '@/app/_storage/memoryShelf';
 import type { Shelf } from '@/app/_storage/shelf';
+import { exampleDocuments } from '@/lib/examples/exampleDocuments';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 let store: DocumentStore<DocumentBodies> | null = null;
 let shelf: Shelf = memoryShelf();
@@ -22,7 +23,7 @@ export function roomStore(): DocumentStore<DocumentBodies> {
     openShelf: async (): Promise<ShelfOpening> => opening.failure ?? { state: 'open', shelf },
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: { label: 'Examples', load: () => firstDocuments(new Date()) },
+    examples: { label: 'Examples', load: async () => exampleDocuments(TEST_DAY) },
   });
   return store;
 }
