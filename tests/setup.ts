@@ -1,7 +1,10 @@
 import { afterEach, beforeEach, expect, vi } from 'vitest';
+import { patience } from './tools/cases';
 import { startClock } from './tools/clock/startClock';
 
 startClock();
+// A test of its own time says so through `patience`, too.
+vi.setConfig({ testTimeout: patience(30_000) });
 
 const channels = ['log', 'info', 'warn', 'error', 'debug'] as const;
 

@@ -1,6 +1,5 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { patience } from './tools/cases';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -14,6 +13,6 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     // The runner leaves a core to itself unless told; two files at a time share two cores well.
     maxWorkers: 2,
-    testTimeout: patience(30_000),
+    testTimeout: 30_000,
   },
 });
