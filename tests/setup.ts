@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, vi } from 'vitest';
-import { patience } from './tools/cases';
-import { startClock } from './tools/clock/startClock';
+import { patience } from '@/tests/tools/cases';
+import { startClock } from '@/tests/tools/clock/startClock';
 
 startClock();
 // A test of its own time says so through `patience`, too.

@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { testSources } from './clock/testSources';
+import { testSources } from '@/tests/tools/clock/testSources';
+import { readSource } from '@/tests/tools/floors/source';
 import { drawsRule } from './drawsRule';
-import { readSource } from './floors/source';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 

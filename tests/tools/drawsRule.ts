@@ -1,4 +1,4 @@
-import { child, children, nameOf, type Source, walk } from './floors/source';
+import { child, children, nameOf, type Source, walk } from '@/tests/tools/floors/source';
 
 /** Where the number of draws is set. */
 const PLACE = 'tests/tools/cases.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readSource } from '../floors/source';
+import { readSource } from '@/tests/tools/floors/source';
 import { dayTests } from './dayTests';
 
 const planted = (files: Readonly<Record<string, string>>) =>

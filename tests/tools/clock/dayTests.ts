@@ -1,5 +1,5 @@
-import { importsOf } from '../floors/imports';
-import type { Source } from '../floors/source';
+import { importsOf } from '@/tests/tools/floors/imports';
+import type { Source } from '@/tests/tools/floors/source';
 import { readsClock } from './readsClock';
 
 const TEST = /\.test\.tsx?$/;

@@ -1,4 +1,4 @@
-import { child, children, nameOf, type Source, walk } from '../floors/source';
+import { child, children, nameOf, type Source, walk } from '@/tests/tools/floors/source';
 
 /** Parts of a moment in the zone of the machine, and texts that are written in it. */
 const LOCAL = new Set(

@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { today } from '@/app/_documents/useToday';
+import { today } from '@/app/_clock/useToday';
 import { FIXED_DAY, TEST_DAY, wallTime } from './testDay';
 
 test('the product reads the clock of the tests, wherever and whenever they run', () => {

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { projectSources } from '../floors/projectSources';
-import { readSource, type Source } from '../floors/source';
+import { projectSources } from '@/tests/tools/floors/projectSources';
+import { readSource, type Source } from '@/tests/tools/floors/source';
 
 /** The unit tests with all that they can import; the end-to-end tests have a clock of their own. */
 export function testSources(root: string): readonly Source[] {

@@ -1,9 +1,0 @@
-import { dayOf } from '../_documents/dayOf';
-import type { DocumentBodies } from './documentRegistry';
-import type { NewDocument } from './newDocuments';
-
-/** The examples a first visit finds, dated from that visit; their code is fetched only then. */
-export const firstDocuments = async (visit: Date): Promise<readonly NewDocument<DocumentBodies>[]> => {
-  const { exampleDocuments } = await import('@/lib/examples/exampleDocuments');
-  return exampleDocuments(dayOf(visit));
-};
