@@ -1,4 +1,10 @@
 import { afterEach, beforeEach, expect, vi } from 'vitest';
+import { patience } from '@/tests/tools/cases';
+import { startClock } from '@/tests/tools/clock/startClock';
+
+startClock();
+// A test of its own time says so through `patience`, too.
+vi.setConfig({ testTimeout: patience(30_000) });
 
 const channels = ['log', 'info', 'warn', 'error', 'debug'] as const;
 

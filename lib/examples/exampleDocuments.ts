@@ -3,6 +3,7 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { clubEventDay } from './clubEventDay';
 import { clubOrder } from './clubOrder';
 import { examplePriceList } from './examplePriceList';
 import { fairMugs, fairShirts } from './fairJobs';
@@ -21,10 +22,9 @@ export type ExampleDocument =
  * Everything a first visit finds: the workshop, its blanks and artworks, and three jobs.
  *
  * @param day the day of the visit, YYYY-MM-DD: the rates of the example are of that day, so that it does not age
- * @param eventDay the day the club wants its shirts
  */
-export function exampleDocuments(day: string, eventDay: string): readonly ExampleDocument[] {
-  const club = clubOrder(day, eventDay);
+export function exampleDocuments(day: string): readonly ExampleDocument[] {
+  const club = clubOrder(day, clubEventDay(day));
   const shirts = fairShirts(day);
   const mugs = fairMugs(day);
   const artworks = { ...shirts.artworks, ...mugs.artworks, ...club.artworks };

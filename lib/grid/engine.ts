@@ -164,18 +164,6 @@ export function isReadableFormula(formula: string): boolean {
   return scratchPad().validateFormula(formula);
 }
 
-/**
- * Works out one formula that refers to nothing.
- *
- * @param formula OpenFormula with its equals sign
- */
-export function calculateFormula(formula: string): EngineValue {
-  const engine = scratchPad();
-  if (!engine.validateFormula(formula)) return { error: '#ERROR!' };
-  const value = engine.calculateFormula(formula, 0);
-  return Array.isArray(value) ? { error: '#VALUE!' } : toValue(value);
-}
-
 let scratch: HyperFormula | undefined;
 
 function scratchPad(): HyperFormula {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calculateFormula } from '@/lib/grid/engine';
+import { calculate } from '@/tests/fixtures/calculate';
 
 /* OASIS Open Document Format 1.3, Part 4: OpenFormula (2021). Results worked from its sections. */
 describe('OpenFormula', () => {
@@ -48,7 +48,7 @@ describe('OpenFormula', () => {
     ['IF(2>=2;7;8)', 7],
     ['MAX(1;5;3)', 5],
   ])('%s is %d', (formula, value) => {
-    expect(calculateFormula(`=${formula}`)).toBe(value);
+    expect(calculate([`=${formula}`])).toEqual([value]);
   });
 
   it.each([
@@ -64,7 +64,7 @@ describe('OpenFormula', () => {
     // A comma parts no arguments.
     ['MAX(1,2)', '#ERROR!'],
   ])('%s is the error %s', (formula, error) => {
-    expect(calculateFormula(`=${formula}`)).toEqual({ error });
+    expect(calculate([`=${formula}`])).toEqual([{ error }]);
   });
 });
 
@@ -96,6 +96,6 @@ describe('rounding in a formula goes by decimals, not by the doubles under them'
     ['MROUND(6.05;0.1)', 6.1],
     ['INT(-0.1*3*10)', -3],
   ])('%s is %d', (formula, value) => {
-    expect(calculateFormula(`=${formula}`)).toBe(value);
+    expect(calculate([`=${formula}`])).toEqual([value]);
   });
 });

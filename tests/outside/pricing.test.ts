@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { contribution, profitBeforeTax, safety, setsToSell } from '@/lib/price/contribution';
-import { marginOfMarkup, markupOfMargin } from '@/lib/price/marginAndMarkup';
+import { wholeJob } from '@/lib/grid/costSheet';
 import { documentTax } from '@/lib/price/tax/documentTax';
 import { taxAdded, taxInside } from '@/lib/price/tax/taxOf';
 import { breakList } from '@/lib/studies/breaks/breakList';
@@ -38,17 +37,14 @@ describe('cost, volume and profit', () => {
       [300, 6000],
       [425, 16_000],
       // 24,000 after tax on income of 40 % is 40,000 before it.
-      [725, profitBeforeTax(24_000, 0.4)],
+      [725, 40_000],
     ])('earns at %i units %d', (n, profit) => {
       expect(profitAt(n)).toBeCloseTo(profit, 6);
     });
 
-    it('is the same in sets of a mix of one', () => {
-      const one = contribution([{ perSet: 1, price: 100, variable: 20 }]);
-      expect(one.ratio).toBeCloseTo(0.8, 12);
-      expect(setsToSell(one, 18_000)).toBe(225);
-      expect(setsToSell(one, 18_000, 16_000)).toBe(425);
-      expect(setsToSell(one, 18_000, 40_000)).toBe(725);
+    it('leaves four fifths of each price towards the fixed cost', () => {
+      // One more piece at 100 with 20 variable.
+      expect((profitAt(425) ?? 0) - (profitAt(424) ?? 0)).toBeCloseTo(80, 6);
     });
   });
 
@@ -82,21 +78,15 @@ describe('cost, volume and profit', () => {
       { perSet: 3, price: 7.75, variable: 4.5 },
       { perSet: 2, price: 9.25, variable: 6.25 },
     ];
-    const mix = contribution(things);
+    const job = business(145_000, things);
 
     it('has a composite of 73 that leaves 30.75', () => {
-      expect([mix.setPrice, mix.setVariable, mix.setLeaves]).toEqual([73, 42.25, 30.75]);
+      const [one] = batchEvaluator(job.laidOut, grid)([{ n: 10, priceEach: 'asked' }]);
+      expect(one?.price).toBeCloseTo(73, 9);
+      expect(one?.profit).toBeCloseTo(30.75 - 145_000, 6);
     });
 
-    it('breaks even at 4,716 composites: 23,577, 14,146 and 9,431 units', () => {
-      const sets = setsToSell(mix, 145_000) ?? 0;
-      expect(Math.ceil(sets)).toBe(4716);
-      expect(things.map(({ perSet }) => Math.round(sets * perSet))).toEqual([23_577, 14_146, 9431]);
-    });
-
-    it('does so on the grid: a piece less loses, a piece more earns', () => {
-      const job = business(145_000, things);
-      // 4,715.45 composites of ten pieces.
+    it('breaks even at 4,715.45 composites of ten pieces: a piece less loses, a piece more earns', () => {
       const [under, over] = batchEvaluator(
         job.laidOut,
         grid,
@@ -108,22 +98,18 @@ describe('cost, volume and profit', () => {
   });
 
   it('keeps 72,000, or 32 %, of sales safe at 2,500 units of 90 with 40 variable and 85,000 fixed (3.5)', () => {
-    const mix = contribution([{ perSet: 1, price: 90, variable: 40 }]);
-    expect(setsToSell(mix, 85_000)).toBe(1700);
-    expect(setsToSell(mix, 85_000, 10_000)).toBe(1900);
-    expect(safety(mix, 85_000, 2500)).toMatchObject({ margin: 72_000, share: 0.32 });
-  });
-
-  it('has the leverage of what is left over income: 1.74 and 2.47 (3.5)', () => {
-    // 148,000 leaves 85,000 after 63,000 fixed; 210,000 leaves 85,000 after 125,000.
-    const one = contribution([{ perSet: 1, price: 1, variable: 0 }]);
-    expect(safety(one, 63_000, 148_000)?.leverage).toBeCloseTo(1.74, 2);
-    expect(safety(one, 125_000, 210_000)?.leverage).toBeCloseTo(2.47, 2);
-    expect(safety(one, 100, 100)?.leverage).toBeNull();
+    const job = business(85_000, [{ variable: 40, price: 90, perSet: 1 }]);
+    expect(batchForMargin(job, grid, 90, 0, 2500)).toEqual({ ok: true, value: 1700 });
+    const points = batchEvaluator(job.laidOut, grid)([1700, 1900, 2500].map((n) => ({ n, priceEach: 90 })));
+    expect(points.map((point) => Number(point?.profit.toFixed(6)))).toEqual([0, 10_000, 40_000]);
+    const [even = Number.NaN, , sold = Number.NaN] = points.map((point) => point?.price);
+    expect(sold - even).toBeCloseTo(72_000, 6);
+    expect((sold - even) / sold).toBeCloseTo(0.32, 9);
   });
 
   it('never breaks even where a piece leaves nothing', () => {
-    expect(setsToSell(contribution([{ perSet: 1, price: 5, variable: 5 }]), 100)).toBeNull();
+    const job = business(100, [{ variable: 5, price: 5, perSet: 1 }]);
+    expect(batchForMargin(job, grid, 5, 0)).toMatchObject({ ok: false, problem: { kind: 'noSuchBatch' } });
   });
 });
 
@@ -211,8 +197,10 @@ describe('margin and markup', () => {
     [200, 66.6667],
     [300, 75],
   ])('a markup of %f %% is a margin of %f %%', (markup, margin) => {
-    expect(marginOfMarkup(markup / 100) * 100).toBeCloseTo(margin, 3);
-    expect(markupOfMargin(marginOfMarkup(markup / 100)) * 100).toBeCloseTo(markup, 9);
+    // One piece that costs 100, at that and the markup on it.
+    const { sheet } = business(0, [{ variable: 100, price: 100 + markup, perSet: 1 }]);
+    expect(wholeJob(sheet, 'markup') * 100).toBeCloseTo(markup, 9);
+    expect(wholeJob(sheet, 'margin') * 100).toBeCloseTo(margin, 3);
   });
 });
 

@@ -39,7 +39,7 @@ describe('roundDecimal', () => {
         const wanted = moved.toDecimalPlaces(0, modes[how]).times(new Whole(10).pow(-decimals)).toNumber();
         expect(roundDecimal(number, decimals, how)).toBe(wanted || 0);
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 
@@ -49,7 +49,7 @@ describe('roundDecimal', () => {
         const once = roundDecimal(number, decimals, first);
         expect(roundDecimal(once, decimals, second)).toBe(once);
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 
@@ -77,7 +77,7 @@ describe('roundToStep', () => {
         expect(above.toNumber()).toBeGreaterThanOrEqual(number - slack);
         expect(below.toNumber()).toBeLessThanOrEqual(number + slack);
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 

@@ -40,7 +40,7 @@ describe('toMinor', () => {
       fc.property(amount, currency, (value, code) => {
         expect(toMinor(value, code)).toBe(exactly(value, digitsOf(code)) || 0);
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 
@@ -88,7 +88,7 @@ describe('splitMinor', () => {
         expect(total(parts)).toBe(whole || 0);
         expect(parts.every(Number.isSafeInteger)).toBe(true);
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 
@@ -133,7 +133,7 @@ describe('shownParts', () => {
         const sum = total(all);
         expect(total(shownParts(sum, all, code))).toBe(toMinor(sum, code));
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 
@@ -145,7 +145,7 @@ describe('shownParts', () => {
           expect(Math.abs(shown - (all[at] ?? 0) * scale)).toBeLessThan(1 + 1e-6);
         });
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 });
@@ -163,7 +163,7 @@ describe('toPriceEnding', () => {
         const lifted = fromMinor(toPriceEnding(value, ending, 'USD'), 'USD');
         expect(lifted).toBeGreaterThanOrEqual(value * (1 - 1e-11));
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 
@@ -174,7 +174,7 @@ describe('toPriceEnding', () => {
         expect(lifted.mod(ending).toNumber()).toBe(0);
         expect(lifted.minus(value).toNumber()).toBeLessThan(ending + 1e-9);
       }),
-      cases(5000),
+      cases(1500),
     );
   });
 

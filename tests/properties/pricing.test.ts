@@ -22,10 +22,10 @@ import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { changed, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 import { type JobShape, randomJob } from '@/tests/fixtures/randomJob';
-import { cases } from '@/tests/tools/cases';
+import { cases, patience } from '@/tests/tools/cases';
 
 /** Time for the random jobs on two busy cores. */
-const PATIENCE = { timeout: 180_000 };
+const PATIENCE = { timeout: patience(180_000) };
 
 /** Few shapes, so that few workbooks are built. */
 const shapes: readonly JobShape[] = [
@@ -74,31 +74,39 @@ const tariff = fc.record({
 const step = fc.constantFrom(0.01, 0.05, 0.5, 1);
 
 describe('price lists', () => {
-  it('never let a total fall after a cure, for 1 to 2,000 pieces', () => {
-    fc.assert(
-      fc.property(list, tariff, step, (drawn, line, ending) => {
-        for (const remedy of remedies(drawn, line, ending)) expect(fallsAt(remedy)).toBeNull();
-      }),
-      cases(300),
-    );
-  }, 60_000);
+  it(
+    'never let a total fall after a cure, for 1 to 2,000 pieces',
+    () => {
+      fc.assert(
+        fc.property(list, tariff, step, (drawn, line, ending) => {
+          for (const remedy of remedies(drawn, line, ending)) expect(fallsAt(remedy)).toBeNull();
+        }),
+        cases(120),
+      );
+    },
+    patience(60_000),
+  );
 
-  it('have just the inversions that comparing every quantity with every larger one finds', () => {
-    fc.assert(
-      fc.property(list, (drawn) => {
-        const last = drawn.breaks.at(-1)?.from ?? 1;
-        const totals = Array.from({ length: last }, (_, index) => breakTotal(drawn, index + 1) ?? 0);
-        const dear = totals.flatMap((total, index) =>
-          totals.slice(index + 1).some((later) => later < total) ? [index + 1] : [],
-        );
-        const told = inversions(drawn).flatMap(({ from, to }) =>
-          Array.from({ length: to - from + 1 }, (_, at) => from + at),
-        );
-        expect(told).toEqual(dear);
-      }),
-      cases(300),
-    );
-  }, 60_000);
+  it(
+    'have just the inversions that comparing every quantity with every larger one finds',
+    () => {
+      fc.assert(
+        fc.property(list, (drawn) => {
+          const last = drawn.breaks.at(-1)?.from ?? 1;
+          const totals = Array.from({ length: last }, (_, index) => breakTotal(drawn, index + 1) ?? 0);
+          const dear = totals.flatMap((total, index) =>
+            totals.slice(index + 1).some((later) => later < total) ? [index + 1] : [],
+          );
+          const told = inversions(drawn).flatMap(({ from, to }) =>
+            Array.from({ length: to - from + 1 }, (_, at) => from + at),
+          );
+          expect(told).toEqual(dear);
+        }),
+        cases(120),
+      );
+    },
+    patience(60_000),
+  );
 
   it('never ask more after a cap or a slab starts than the list did, and a cap never more than any larger order', () => {
     fc.assert(
@@ -107,7 +115,7 @@ describe('price lists', () => {
         expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n) ?? 0);
         expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n + 1) ?? 0);
       }),
-      cases(300),
+      cases(120),
     );
   });
 });
@@ -126,7 +134,7 @@ describe('batches of any job', () => {
   it(
     'are the whole-job column of the job scaled to them, for every size by itself',
     () => {
-      everyJob(15, (input) => {
+      everyJob(6, (input) => {
         const job = costed(input);
         const pieces = job.laidOut.job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
         for (const n of [1, Math.ceil(pieces / 3), pieces, 2 * pieces + 1]) {
@@ -157,7 +165,7 @@ describe('batches of any job', () => {
   it(
     'have the margin that their price was sought for',
     () => {
-      everyJob(20, (input, turn) => {
+      everyJob(8, (input, turn) => {
         const job = costed(input);
         const wanted = ((turn * 37) % 400) / 1000;
         const n = 1 + (turn % 50);
@@ -173,7 +181,7 @@ describe('batches of any job', () => {
   it(
     'pay the hour that their price was sought for',
     () => {
-      everyJob(20, (input, turn) => {
+      everyJob(8, (input, turn) => {
         const job = costed(input);
         const wanted = (turn * 7) % 60;
         const n = 1 + (turn % 50);
@@ -193,7 +201,7 @@ describe('price tables', () => {
   it(
     'leave no quantity inside a break below the target margin',
     () => {
-      everyJob(8, (input) => {
+      everyJob(4, (input) => {
         const job = costed(changed(input, { 'workshop.policy.breaks': [1, 4, 9, 20] }));
         const table = priceTable(job, grid);
         const { currency, rates } = { ...job.laidOut.job.workshop, rates: job.laidOut.job.rates };
@@ -266,7 +274,7 @@ describe('levers', () => {
             near(taken.payPerHour - before.payPerHour, lever.gain.payPerHour, `${lever.id} pay`);
           }
         }),
-        cases(6),
+        cases(3),
       );
     },
     PATIENCE.timeout,

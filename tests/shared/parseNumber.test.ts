@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatNumber } from '@/shared/formatNumber';
 import { parseNumber } from '@/shared/parseNumber';
+import { cases } from '@/tests/tools/cases';
 
 const number = (value: number) => ({ kind: 'number', value });
 
@@ -127,7 +128,7 @@ describe('parseNumber refuses what could be another number, and says what to typ
           return;
         expect(parseNumber(parsed.facts.instead, locale).kind).toBe('number');
       }),
-      { numRuns: 3000 },
+      cases(3000),
     );
   });
 
@@ -177,7 +178,7 @@ describe('parseNumber never rounds', () => {
         const text = formatNumber(value, locale, { maxDecimals: 3, grouped });
         expect(parseNumber(text, locale)).toEqual(number(value === 0 ? 0 : value));
       }),
-      { numRuns: 2000 },
+      cases(2000),
     );
   });
 });

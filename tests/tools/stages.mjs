@@ -6,7 +6,7 @@ import { provideChromium } from './provideChromium.mjs';
 
 /**
  * @typedef {import('./countResults.mjs').Count} Count
- * @typedef {{ root: string, seed: string }} Setting
+ * @typedef {{ root: string, seed: string, draws?: string }} Setting
  */
 
 const MINUTE_MS = 60_000;
@@ -31,8 +31,9 @@ export async function types({ root }) {
 }
 
 /** @param {Setting} setting */
-export function unitTests({ root, seed }) {
-  return vitest(root, 'unit', 'tests/vitest.config.ts', { PROPERTY_SEED: seed }, 8);
+export function unitTests({ root, seed, draws = '1' }) {
+  const env = { PROPERTY_SEED: seed, DRAWS: draws };
+  return vitest(root, 'unit', 'tests/vitest.config.ts', env, 8 * Number(draws));
 }
 
 /** @param {Setting} setting */
@@ -55,9 +56,10 @@ export async function endToEndTests({ root, seed }) {
  * @param {string} config
  * @param {Record<string, string>} env
  * @param {number} minutes
+ * @param {readonly string[]} [files] all unless told
  * @returns {Promise<Count>}
  */
-async function vitest(root, name, config, env, minutes) {
+export async function vitest(root, name, config, env, minutes, files = []) {
   const folder = join(root, 'tests', '.output');
   const file = join(folder, `${name}.json`);
   mkdirSync(folder, { recursive: true });
@@ -72,6 +74,7 @@ async function vitest(root, name, config, env, minutes) {
     config,
     '--allowOnly=false',
     ...reporters,
+    ...files,
   ];
   const ended = await node(root, args, minutes, env);
   return countResults(readReport(file), ended);
@@ -83,7 +86,7 @@ async function vitest(root, name, config, env, minutes) {
  * @param {number} minutes
  * @param {Record<string, string>} [env]
  */
-function node(root, args, minutes, env) {
+export function node(root, args, minutes, env) {
   return runChild(process.execPath, args, { cwd: root, limitMs: minutes * MINUTE_MS, ...(env && { env }) });
 }
 

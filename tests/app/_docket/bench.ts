@@ -1,4 +1,3 @@
-import { today } from '@/app/_clock/useToday';
 import type { PriceService } from '@/app/_pricing/priceService';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
@@ -7,19 +6,15 @@ import { memoryBackend } from '@/app/_store/memoryBackend';
 import { priceJob } from '@/lib/costing/priceJob';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { addWorkingDays } from '@/shared/days';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
-
-/** Wednesday to Friday after next: far enough for the blanks to arrive. */
-const EVENT_IN_WORKING_DAYS = 12;
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 let store: DocumentStore<DocumentBodies> | null = null;
 const grid = new Grid();
 
 /** Stands in for the documents of the tab: the real store with the worked examples, on a shelf in memory. */
 export function benchStore(): DocumentStore<DocumentBodies> {
-  const day = today();
   store ??= createDocumentStore<DocumentBodies>({
     registry: documentRegistry,
     tab: 'here',
@@ -27,10 +22,7 @@ export function benchStore(): DocumentStore<DocumentBodies> {
     openBackend: async () => ({ state: 'open', backend: memoryBackend() }),
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: {
-      label: 'Examples',
-      load: async () => exampleDocuments(day, addWorkingDays(day, EVENT_IN_WORKING_DAYS)),
-    },
+    examples: { label: 'Examples', load: async () => exampleDocuments(TEST_DAY) },
   });
   return store;
 }

@@ -4,17 +4,17 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, describe, expect, it } from 'vitest';
-import { today } from '@/app/_clock/useToday';
 import { MeasuresContext } from '@/app/_fields/measures';
 import { RateField, type RateFieldProps } from '@/app/_fields/RateField';
 import { addDays } from '@/shared/days';
 import type { Rate } from '@/shared/schemas/rate';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 afterEach(cleanup);
 
 const units = { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' } as const;
-const wage: Rate = { value: 18, unit: 'money/h', date: today(), origin: 'typical' };
+const wage: Rate = { value: 18, unit: 'money/h', date: TEST_DAY, origin: 'typical' };
 
 type OwnerProps = Readonly<{
   first: Rate | null;
@@ -54,7 +54,7 @@ describe('RateField', () => {
     const { kept, user, field } = setUp({ ...wage, date: '2020-01-01', origin: 'measured', count: 12 });
     await user.tripleClick(field);
     await user.paste('21.50');
-    expect(kept).toEqual([{ value: 21.5, unit: 'money/h', date: today(), origin: 'yours' }]);
+    expect(kept).toEqual([{ value: 21.5, unit: 'money/h', date: TEST_DAY, origin: 'yours' }]);
     expect(screen.getByText('yours')).toBeVisible();
   });
 
@@ -77,7 +77,7 @@ describe('RateField', () => {
   });
 
   it('marks a value of the maker that was set long ago', () => {
-    setUp({ ...wage, origin: 'yours', date: addDays(today(), -91) });
+    setUp({ ...wage, origin: 'yours', date: addDays(TEST_DAY, -91) });
     expect(screen.getByText('older than 90 days')).toBeVisible();
   });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { unitEdge } from '@/app/_fields/unitEdge';
+import { cases } from '@/tests/tools/cases';
 
 const inches = {
   currency: 'USD',
@@ -25,6 +26,7 @@ describe('unitEdge', () => {
             expect(shown(kept(typed))).toBe(typed);
           },
         ),
+        cases(100),
       );
     },
   );

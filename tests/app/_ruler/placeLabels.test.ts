@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { placeLabels } from '@/app/_ruler/placeLabels';
+import { cases } from '@/tests/tools/cases';
 
 describe('placeLabels', () => {
   it('leaves labels at their ticks where there is room', () => {
@@ -46,6 +47,7 @@ describe('placeLabels', () => {
         });
         expect(end).toBeLessThanOrEqual(rowPx + 1e-6);
       }),
+      cases(100),
     );
   });
 });

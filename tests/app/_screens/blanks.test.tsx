@@ -4,7 +4,7 @@ import { cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { BlanksScreen } from '@/app/_blanks/BlanksScreen';
-import { today } from '@/app/_clock/useToday';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, idsOf, undo } from './screens';
 
 const address = vi.hoisted(() => ({ search: '' }));
@@ -46,7 +46,7 @@ describe('BlanksRoom', () => {
     expect(shirt().sizes[1]?.price).toEqual({
       value: 5.25,
       unit: 'money/piece',
-      date: today(),
+      date: TEST_DAY,
       origin: 'yours',
     });
   });

@@ -3,12 +3,12 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { today } from '@/app/_clock/useToday';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
 import type { InkRecord } from '@/shared/schemas/inkRecord';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -81,7 +81,7 @@ describe('the ink record', () => {
     const refill = screen.getByRole('form', { name: 'A refill' });
     await userEvent.type(within(refill).getByRole('textbox', { name: 'Poured in, all colours' }), '62.5');
     await userEvent.click(within(refill).getByRole('button', { name: 'Note the refill' }));
-    expect(workshop().inkRecord.refills).toMatchObject([{ day: today(), mL: 62.5 }]);
+    expect(workshop().inkRecord.refills).toMatchObject([{ day: TEST_DAY, mL: 62.5 }]);
     expect(screenStore().getState().undoLabel).toMatch(/^Refill of /);
 
     await open(/^Note prints by hand/);
@@ -153,7 +153,7 @@ describe('the ink record', () => {
     // 9 sessions of 4 mL are 36 of 236.2 mL.
     expect(screen.getByText(/^15\.2 % of the ink went into cleaning/)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Use the measured figures' }));
-    expect(workshop().rates.laydown).toMatchObject({ origin: 'measured', count: 280, date: today() });
+    expect(workshop().rates.laydown).toMatchObject({ origin: 'measured', count: 280, date: TEST_DAY });
     expect(workshop().rates.laydown?.value).toBeCloseTo(0.0065, 9);
     expect(workshop().rates.sessionInk).toMatchObject({ origin: 'measured', count: 3 });
     expect(screen.getByText('measured 280×')).toBeVisible();

@@ -3,9 +3,9 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { today } from '@/app/_clock/useToday';
 import { KeepCopy } from '@/app/_keeping/KeepCopy';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, content: unknown) => void>());
@@ -43,7 +43,7 @@ describe('KeepCopy', () => {
     await enter(room);
     await userEvent.click(screen.getByRole('button', { name: 'Save everything as a file' }));
     const [name, content] = saved.mock.lastCall ?? [];
-    expect(name).toBe(`pressminute-${today()}.json`);
+    expect(name).toBe(`pressminute-${TEST_DAY}.json`);
     screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]);
     await choose(JSON.stringify(content));
     await userEvent.click(await screen.findByRole('button', { name: 'Bring it back' }));

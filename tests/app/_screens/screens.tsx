@@ -1,6 +1,5 @@
 import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
-import { today } from '@/app/_clock/useToday';
 import { type Measures, MeasuresContext } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
 import type { Backend } from '@/app/_store/backend';
@@ -10,14 +9,13 @@ import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegi
 import type { DocumentStore } from '@/app/_store/documentStore';
 import { memoryBackend } from '@/app/_store/memoryBackend';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
-import { addWorkingDays } from '@/shared/days';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 let store: DocumentStore<DocumentBodies> | null = null;
 let backend: Backend = memoryBackend();
 
 /** Stands in for the documents of the tab: the real store on a shelf in memory, filled as on a first visit. */
 export function screenStore(): DocumentStore<DocumentBodies> {
-  const day = today();
   store ??= createDocumentStore<DocumentBodies>({
     registry: documentRegistry,
     tab: 'here',
@@ -25,7 +23,7 @@ export function screenStore(): DocumentStore<DocumentBodies> {
     openBackend: async (): Promise<BackendOpening> => opening.failure ?? { state: 'open', backend },
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: { label: 'Examples', load: async () => exampleDocuments(day, addWorkingDays(day, 12)) },
+    examples: { label: 'Examples', load: async () => exampleDocuments(TEST_DAY) },
   });
   return store;
 }

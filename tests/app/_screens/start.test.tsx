@@ -3,8 +3,8 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { today } from '@/app/_clock/useToday';
 import { StartScreen } from '@/app/_start/StartScreen';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from './screens';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
@@ -108,7 +108,7 @@ describe('the walk through a new workshop', () => {
     expect(bodyOf('workshop', 'workshop').rates.wage).toEqual({
       value: 22,
       unit: 'money/h',
-      date: today(),
+      date: TEST_DAY,
       origin: 'yours',
     });
     cleanup();

@@ -3,11 +3,11 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { today } from '@/app/_clock/useToday';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { WorkshopScreen } from '@/app/_workshop/WorkshopScreen';
 import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -56,7 +56,12 @@ describe('the rates of the workshop', () => {
   it('become yours with today’s day when typed, as one step that undo names', async () => {
     await part('ink');
     await retype('Ink lost while printing', '12.5');
-    expect(workshop().rates.inkLoss).toEqual({ value: 0.125, unit: 'share', date: today(), origin: 'yours' });
+    expect(workshop().rates.inkLoss).toEqual({
+      value: 0.125,
+      unit: 'share',
+      date: TEST_DAY,
+      origin: 'yours',
+    });
     expect(screenStore().getState().undoLabel).toBe('Ink lost while printing');
     await undo();
     expect(workshop().rates.inkLoss?.value).toBe(0.1);

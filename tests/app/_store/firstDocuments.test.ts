@@ -7,9 +7,10 @@ import { readDocument } from '@/lib/stored/readDocument';
 describe('firstDocuments', () => {
   it.each([
     ['a Wednesday', new Date(2026, 10, 25, 23, 59), '2026-12-11'],
-    ['a Saturday', new Date(2026, 10, 28, 0, 1), '2026-12-15'],
-    ['the end of a year', new Date(2026, 11, 31, 12), '2027-01-18'],
-  ])('on %s are wanted twelve working days later', async (_day, visit, wantedOn) => {
+    ['a Thursday', new Date(2026, 10, 26, 0, 1), '2026-12-18'],
+    ['a Saturday', new Date(2026, 10, 28, 0, 1), '2026-12-18'],
+    ['the end of a year', new Date(2026, 11, 31, 12), '2027-01-22'],
+  ])('on %s are wanted on the first Friday sixteen days later or more', async (_day, visit, wantedOn) => {
     const documents = await firstDocuments(visit);
     const wanted = documents.map((document) => document.kind === 'job' && document.body.wantedOn);
     expect(wanted).toContain(wantedOn);

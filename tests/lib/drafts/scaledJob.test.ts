@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { scaledJob } from '@/lib/drafts/scaledJob';
 import type { Job } from '@/shared/schemas/job';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
+import { cases } from '@/tests/tools/cases';
 
 const counts = (job: Job) => job.lines.map((line) => line.quantities.map(({ quantity }) => quantity));
 const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
@@ -53,7 +54,7 @@ describe('scaledJob', () => {
           });
         },
       ),
-      { numRuns: 200 },
+      cases(200),
     );
   });
 });

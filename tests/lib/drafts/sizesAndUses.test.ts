@@ -5,7 +5,7 @@ import { jobsUsing, type UsedThing } from '@/lib/drafts/jobsUsing';
 import { renameSize } from '@/lib/drafts/renameSize';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 
-const jobs = exampleDocuments('2026-11-25', '2026-12-11').flatMap((document) =>
+const jobs = exampleDocuments('2026-11-25').flatMap((document) =>
   document.kind === 'job' ? [document.body] : [],
 );
 const [club] = jobs;

@@ -6,7 +6,7 @@ import type { CostSheet } from '@/lib/grid/costSheet';
 import { type FigureRef, type Trace, traceFigure } from '@/lib/grid/traceFigure';
 import { costed } from '@/tests/fixtures/costed';
 import { randomJob } from '@/tests/fixtures/randomJob';
-import { cases } from '@/tests/tools/cases';
+import { cases, patience } from '@/tests/tools/cases';
 import { evaluateParts } from './evaluateParts';
 
 const { sheet } = costed(clubOrder('2026-11-25', '2026-12-11'));
@@ -53,7 +53,7 @@ describe('a figure opened down to what was typed', () => {
     expect(faultsOf(job, { rowId: 'payPerHour', case: job.cases.length - 1 })).toEqual([]);
   });
 
-  it('comes to its value in every row of random jobs of several lines', { timeout: 60_000 }, () => {
+  it('comes to its value in every row of random jobs of several lines', { timeout: patience(60_000) }, () => {
     fc.assert(
       fc.property(randomJob({ lines: 2, placements: 2, presses: 2, own: 'formulas' }), (input) => {
         const job = costed(input).sheet;
@@ -63,7 +63,7 @@ describe('a figure opened down to what was typed', () => {
           if (row.total !== undefined) expect(faultsOf(job, { rowId: row.id })).toEqual([]);
         }
       }),
-      cases(12),
+      cases(5),
     );
   });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mergeValues } from '@/lib/stored/mergeValues';
+import { cases } from '@/tests/tools/cases';
 
 describe('mergeValues', () => {
   it('takes each field from the side that changed it', () => {
@@ -131,7 +132,6 @@ describe('mergeValues', () => {
 
   describe('obeys the laws', () => {
     const json = fc.jsonValue({ maxDepth: 3 });
-    const runs = { numRuns: 1000 };
 
     it('one side that changed nothing loses nothing to the other', () => {
       fc.assert(
@@ -139,7 +139,7 @@ describe('mergeValues', () => {
           expect(mergeValues(base, base, other)).toEqual({ value: other, conflicts: [] });
           expect(mergeValues(base, other, base)).toEqual({ value: other, conflicts: [] });
         }),
-        runs,
+        cases(1000),
       );
     });
 
@@ -148,7 +148,7 @@ describe('mergeValues', () => {
         fc.property(json, json, (before, after) => {
           expect(mergeValues(after, before, after).value).toEqual(before);
         }),
-        runs,
+        cases(1000),
       );
     });
 
@@ -164,7 +164,7 @@ describe('mergeValues', () => {
           expect(mergeValues(base, mine, theirs)).toEqual(both);
           expect(mergeValues(base, theirs, mine)).toEqual(both);
         }),
-        runs,
+        cases(1000),
       );
     });
   });

@@ -82,7 +82,7 @@ describe('equal pieces on one sheet', () => {
           expect(size).toEqual([asked.pieceWidthMm, asked.pieceHeightMm]);
         }
       }),
-      cases(100),
+      cases(40),
     );
   });
 
@@ -103,7 +103,7 @@ describe('equal pieces on one sheet', () => {
         expect(piecesPerSheet(turnedPiece).count).toBe(count);
         expect(piecesPerSheet(turned).count).toBe(count);
       }),
-      cases(100),
+      cases(40),
     );
   });
 
@@ -113,7 +113,7 @@ describe('equal pieces on one sheet', () => {
         const narrow = piecesPerSheet({ ...asked, marginMm: asked.marginMm + wider }).count;
         expect(narrow).toBeLessThanOrEqual(piecesPerSheet(asked).count);
       }),
-      cases(100),
+      cases(40),
     );
   });
 
@@ -122,7 +122,7 @@ describe('equal pieces on one sheet', () => {
       fc.property(anyQuestion, (asked) => {
         expect(piecesPerSheet(asked)).toEqual(piecesPerSheet(asked));
       }),
-      cases(30),
+      cases(12),
     );
   });
 });

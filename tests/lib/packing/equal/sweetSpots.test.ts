@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { piecesPerSheet } from '@/lib/packing/equal/piecesPerSheet';
 import { sizeSweetSpots } from '@/lib/packing/equal/sizeSweetSpots';
-import { quantitySweetSpots } from '@/lib/sheets/quantitySweetSpots';
 import { mmFromInches } from '@/shared/units';
 import { cases } from '@/tests/tools/cases';
 
@@ -50,39 +49,7 @@ describe('sizes at which a sheet carries more', () => {
           expect(count).toBeGreaterThanOrEqual(scale > 1 ? now : now + 1);
         }
       }),
-      cases(40),
+      cases(20),
     );
-  });
-});
-
-describe('quantities at which sheets come out full', () => {
-  it.each([
-    [37, [{ perSheet: 6, others: 0 }], [42, 48, 54]],
-    [36, [{ perSheet: 6, others: 0 }], [42, 48, 54]],
-    [37, [{ perSheet: 6, others: 4 }], [38, 44, 50]],
-    [37, [{ perSheet: 1, others: 0 }], []],
-    [
-      1,
-      [
-        { perSheet: 4, others: 0 },
-        { perSheet: 6, others: 0 },
-      ],
-      [4, 6, 8],
-    ],
-  ])('after %i with %j they are %j', (quantity, prints, next) => {
-    expect(quantitySweetSpots(quantity, prints).map((spot) => spot.quantity)).toEqual(next);
-  });
-
-  it('say which prints have no spare place', () => {
-    const prints = [
-      { perSheet: 4, others: 0 },
-      { perSheet: 1, others: 0 },
-      { perSheet: 6, others: 0 },
-    ];
-    expect(quantitySweetSpots(9, prints)).toEqual([
-      { quantity: 12, more: 3, full: [0, 2] },
-      { quantity: 16, more: 7, full: [0] },
-      { quantity: 18, more: 9, full: [2] },
-    ]);
   });
 });

@@ -4,7 +4,7 @@ import type { Effort } from '@/lib/packing/pieceRequest';
 import { packSheets, type SheetsRequest } from '@/lib/packing/sheet/packSheets';
 import { guillotineCutting } from '@/tests/lib/packing/guillotine';
 import { layoutProblems, pieceProblems } from '@/tests/lib/packing/layoutProblems';
-import { cases } from '@/tests/tools/cases';
+import { cases, patience } from '@/tests/tools/cases';
 
 const sheet = (widthMm: number, heightMm: number, more: Partial<SheetsRequest> = {}): SheetsRequest => ({
   sheetWidthMm: widthMm,
@@ -71,7 +71,7 @@ describe('pieces of several sizes on sheets', () => {
         expect(sheets.every(({ pieces }) => pieces.length > 0)).toBe(true);
         expect(lowerBound).toBeLessThanOrEqual(count);
       }),
-      cases(100),
+      cases(40),
     );
   });
 
@@ -80,7 +80,7 @@ describe('pieces of several sizes on sheets', () => {
       fc.property(anyRequest, (request) => {
         expect(packed(request)).toEqual(packed(request));
       }),
-      cases(30),
+      cases(12),
     );
   });
 
@@ -100,24 +100,28 @@ describe('pieces of several sizes on sheets', () => {
         const { count, lowerBound } = packed(request);
         expect(packed(turned)).toMatchObject({ count, lowerBound });
       }),
-      cases(60),
+      cases(25),
     );
   });
 
-  it('fill one sheet again that was cut into up to twelve pieces from edge to edge', () => {
-    fc.assert(
-      fc.property(guillotineCutting, ({ bin, pieces }) => {
-        const kinds = pieces.map(({ width, height }, index) => ({
-          id: String(index),
-          widthMm: width,
-          heightMm: height,
-          count: 1,
-        }));
-        expect(packed(sheet(bin.width, bin.height, { pieces: kinds }), USUAL).count).toBe(1);
-      }),
-      cases(60),
-    );
-  }, 30_000);
+  it(
+    'fill one sheet again that was cut into up to twelve pieces from edge to edge',
+    () => {
+      fc.assert(
+        fc.property(guillotineCutting, ({ bin, pieces }) => {
+          const kinds = pieces.map(({ width, height }, index) => ({
+            id: String(index),
+            widthMm: width,
+            heightMm: height,
+            count: 1,
+          }));
+          expect(packed(sheet(bin.width, bin.height, { pieces: kinds }), USUAL).count).toBe(1);
+        }),
+        cases(25),
+      );
+    },
+    patience(30_000),
+  );
 
   it('come on full sheets of one piece first, and the rest together', () => {
     const { sheets, count, lowerBound } = packed(

@@ -13,7 +13,7 @@ import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 import { plainJob } from '@/tests/fixtures/plainJob';
-import { cases } from '@/tests/tools/cases';
+import { cases, patience } from '@/tests/tools/cases';
 
 /** 1–5 at 26, 6–11 at 23, 12–23 at 20, 24–47 at 18, 48 and more at 16.50, as the maker's own prices. */
 const OWN = [
@@ -174,9 +174,13 @@ describe('a cure of any list', () => {
       }),
     );
 
-  it('makes every total rise or stay from 1 to 2,000 pieces, in every size', () => {
-    fc.assert(fc.property(lists, expectClean), cases(60));
-  }, 30_000);
+  it(
+    'makes every total rise or stay from 1 to 2,000 pieces, in every size',
+    () => {
+      fc.assert(fc.property(lists, expectClean), cases(25));
+    },
+    patience(30_000),
+  );
 
   it('keeps the other size clean where the breaks of a dearer first size move', () => {
     expectClean({

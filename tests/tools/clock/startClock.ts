@@ -1,0 +1,19 @@
+import { wallTime } from './testDay';
+
+/**
+ * Sets the clock that this file's tests and everything they import read: it starts at the time set and runs on.
+ * Timers and days that are written out are left alone.
+ */
+export function startClock(): void {
+  const Real = Date;
+  const { day, time } = wallTime();
+  // Without a zone behind it a time is that of the place.
+  const ahead = new Real(`${day}T${time}:00`).getTime() - Real.now();
+  if (Number.isNaN(ahead)) throw new Error(`no calendar has ${day} ${time}`);
+  const now = () => Real.now() + ahead;
+  globalThis.Date = new Proxy(Real, {
+    construct: (_, args) => Reflect.construct(Real, args.length === 0 ? [now()] : args),
+    apply: () => new Real(now()).toString(),
+    get: (_, name) => (name === 'now' ? now : Reflect.get(Real, name)),
+  });
+}
