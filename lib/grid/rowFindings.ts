@@ -5,7 +5,7 @@ import { makeFinding } from '../check/makeFinding';
 import { type CostSheet, wholeJob } from './costSheet';
 import type { GridFault } from './evaluateGrid';
 import { expandRows } from './expandRows';
-import type { FormulaTrouble } from './readOwnFormulas';
+import { type FormulaTrouble, MOST_NESTED } from './readOwnFormulas';
 
 /**
  * Troubles of the maker's own formulas as findings.
@@ -43,6 +43,13 @@ export function formulaFindings(
           id: 'ROW-01',
           variant: trouble.kind,
           facts: { label, at: trouble.at + 1 },
+        });
+      case 'tooDeep':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: trouble.kind,
+          facts: { label, at: trouble.at + 1, most: MOST_NESTED },
         });
       case 'badSign':
         return makeFinding({
