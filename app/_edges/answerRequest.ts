@@ -1,7 +1,6 @@
-import { documentFindings } from '@/lib/check/documentFindings';
+import { readJobInput } from '@/lib/check/readJobInput';
 import { type JobAnswer, priceJob } from '@/lib/priceJob';
 import type { Finding } from '@/shared/finding';
-import { jobInputSchema } from '@/shared/schemas/request';
 import { findingText } from '../_text/findingText';
 import { edgeGrid } from './edgeGrid';
 
@@ -23,15 +22,10 @@ export type EdgeAnswer =
  * @param today used where the request does not name its day, YYYY-MM-DD
  */
 export function answerRequest(request: unknown, today: string): EdgeAnswer {
-  const value = dated(request, today);
-  const parsed = jobInputSchema.safeParse(value);
-  if (!parsed.success)
-    return {
-      kind: 'unusable',
-      findings: documentFindings(parsed.error, 'request', { value }).map(speak(plain)),
-    };
-  const { workshop } = parsed.data;
-  const answer = priceJob(parsed.data, edgeGrid());
+  const read = readJobInput(dated(request, today));
+  if (!read.ok) return { kind: 'unusable', findings: read.trouble.map(speak(plain)) };
+  const { workshop } = read.value;
+  const answer = priceJob(read.value, edgeGrid());
   const context = { locale: workshop.locale, units: workshop.units, currency: workshop.currency };
   return { kind: 'answered', ...answer, findings: answer.findings.map(speak(context)) };
 }
