@@ -4,6 +4,7 @@ import { blankSchema } from '@/shared/schemas/blank';
 import { jobSchema } from '@/shared/schemas/job';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { workshopSchema } from '@/shared/schemas/workshop';
+import { refuseMethod, tellMethods } from '../../_edges/refuseMethod';
 
 /** JSON Schema of the request and of each document in it, as they may be sent. */
 export function GET(): Response {
@@ -23,3 +24,10 @@ export function GET(): Response {
     ),
   );
 }
+
+const methods = 'GET, HEAD, OPTIONS';
+export const OPTIONS = tellMethods(methods);
+
+const refuse = refuseMethod(methods, 'Read the schemas with GET.');
+
+export { refuse as DELETE, refuse as PATCH, refuse as POST, refuse as PUT };
