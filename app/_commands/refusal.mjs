@@ -1,6 +1,6 @@
-/** What addresses of the app take at most; each address of the API narrows it down by itself. */
+/** Methods that the framework knows. The addresses of the API answer by themselves to those that they do not take. */
+const KNOWN_METHODS = ['DELETE', 'GET', 'HEAD', 'OPTIONS', 'PATCH', 'POST', 'PUT'];
 const PAGE_METHODS = ['GET', 'HEAD'];
-const API_METHODS = ['DELETE', 'GET', 'HEAD', 'OPTIONS', 'PATCH', 'POST', 'PUT'];
 
 /**
  * @typedef {{ status: number, sentence: string, headers?: Record<string, string> }} Refusal
@@ -30,14 +30,14 @@ export function refusal({ method = '', url = '', headers }, readRouterState) {
   }
   // The framework would send the visitor on to an address that is another site's when it is read once more.
   if (/[/\\]{2}|\\/.test(path)) return { status: 404, sentence: 'There is no page at this address.' };
-  const allowed = path.startsWith('/api/') ? API_METHODS : PAGE_METHODS;
-  if (!allowed.includes(method)) {
+  const isApi = path.startsWith('/api/');
+  if (!(isApi ? KNOWN_METHODS : PAGE_METHODS).includes(method)) {
+    const taken =
+      path === '/api/price' ? ['OPTIONS', 'POST'] : isApi ? ['GET', 'HEAD', 'OPTIONS'] : PAGE_METHODS;
     return {
       status: 405,
       sentence: 'This address does not take requests of this kind.',
-      headers: {
-        Allow: allowed.filter((one) => path !== '/api/price' || /OPTIONS|POST/.test(one)).join(', '),
-      },
+      headers: { Allow: taken.join(', ') },
     };
   }
   const state = headers['next-router-state-tree'];

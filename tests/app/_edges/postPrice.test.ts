@@ -45,8 +45,8 @@ describe('POST /api/price', () => {
 
   it('says so when the request breaks off', async () => {
     const broken = new ReadableStream({ start: (stream) => stream.error(new Error('gone')) });
-    const request = new Request('http://127.0.0.1/', { method: 'POST', body: broken, duplex: 'half' });
-    const response = await postPrice(request, here);
+    const init = { method: 'POST', body: broken, duplex: 'half' };
+    const response = await postPrice(new Request('http://127.0.0.1/', init), here);
     expect(response.status).toBe(400);
     expect((await response.json()).error).toMatch(/broke off/);
   });
