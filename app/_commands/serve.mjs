@@ -26,18 +26,14 @@ const server = createServer((request, response) => {
   for (const [name, value] of headers) response.setHeader(name, value);
   const refused = refusal(request, readRouterState);
   if (refused === undefined) {
-    void handle(request, response);
+    handle(request, response).catch((error) => {
+      console.error(error);
+      if (response.headersSent) response.destroy();
+      else refuse(request, response, { status: 500, sentence: 'The server failed at this request.' });
+    });
     return;
   }
-  const isApi = request.url?.startsWith('/api/') === true;
-  response.writeHead(refused.status, {
-    ...refused.headers,
-    'Content-Type': isApi ? 'application/json' : 'text/plain; charset=utf-8',
-    'Cache-Control': 'no-store',
-    // What may still come of its body is not read.
-    Connection: 'close',
-  });
-  response.end(isApi ? JSON.stringify({ error: refused.sentence }) : `${refused.sentence}\n`);
+  refuse(request, response, refused);
 });
 
 // Not even HTTP: there is no request to answer, only a connection.
@@ -53,6 +49,23 @@ server.on('clientError', (error, socket) => {
       'The request cannot be read.\n',
   );
 });
+
+/**
+ * @param {import('node:http').IncomingMessage} request
+ * @param {import('node:http').ServerResponse} response
+ * @param {import('./refusal.mjs').Refusal} refused
+ */
+function refuse(request, response, refused) {
+  const isApi = request.url?.startsWith('/api/') === true;
+  response.writeHead(refused.status, {
+    ...refused.headers,
+    'Content-Type': isApi ? 'application/json' : 'text/plain; charset=utf-8',
+    'Cache-Control': 'no-store',
+    // What may still come of its body is not read.
+    Connection: 'close',
+  });
+  response.end(isApi ? JSON.stringify({ error: refused.sentence }) : `${refused.sentence}\n`);
+}
 
 for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) {
   process.once(signal, () => {
