@@ -2,8 +2,8 @@ import { Worker } from 'node:worker_threads';
 import type { WrittenAnswer } from './answerText';
 import { type PoolAnswer, ThreadPool } from './threadPool';
 
-/** How long one job may be worked on; the largest that make sense take a tenth of it. */
-export const MOST_WORK_MS = 1_200;
+/** How long one job may be worked on; with the way there and back it stays under 2 s. */
+export const MOST_WORK_MS = 1_500;
 
 /** One job after the other in each of two threads: while a heavy one runs, the small ones go through the other. */
 const pool = new ThreadPool<{ readonly text: string; readonly today: string }, WrittenAnswer>(
@@ -15,7 +15,7 @@ const pool = new ThreadPool<{ readonly text: string; readonly today: string }, W
     thread.on('error', (error) => console.error(error));
     return thread;
   },
-  { threads: 2, waiting: 64, workMs: MOST_WORK_MS, answerMs: 1_800, startMs: 10_000 },
+  { threads: 2, waiting: 64, workMs: MOST_WORK_MS, answerMs: 1_800, startMs: 20_000 },
 );
 
 /** Answers the text of a request in a thread of its own; the threads are started by the first one. */

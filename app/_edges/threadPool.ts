@@ -18,7 +18,7 @@ export interface PoolLimits {
   readonly workMs: number;
   /** From the question to its answer, with the wait for a thread. */
   readonly answerMs: number;
-  /** How much longer the first questions wait, while no thread has been ready yet. */
+  /** How much longer it may take where every thread is only being started. */
   readonly startMs: number;
 }
 
@@ -44,7 +44,6 @@ export class ThreadPool<Question, Answer> {
   readonly #limits: PoolLimits;
   readonly #seats = new Set<Seat<Question, Answer>>();
   readonly #waiting = new Set<Task<Question, Answer>>();
-  #wasReady = false;
 
   constructor(startThread: () => Worker, limits: PoolLimits) {
     this.#startThread = startThread;
@@ -55,10 +54,11 @@ export class ThreadPool<Question, Answer> {
     if (this.#waiting.size >= this.#limits.waiting) return Promise.resolve({ kind: 'busy' });
     return new Promise((resolve) => {
       const { answerMs, startMs } = this.#limits;
-      const late = setTimeout(
-        () => task.end({ kind: 'busy' }),
-        this.#wasReady ? answerMs : answerMs + startMs,
-      );
+      let late = setTimeout(() => {
+        // Nobody is before it: it waits for the first thread, or for one that takes the place of another.
+        if (this.#isUp()) task.end({ kind: 'busy' });
+        else late = setTimeout(() => task.end({ kind: 'busy' }), startMs);
+      }, answerMs);
       const task: Task<Question, Answer> = {
         question,
         end: (answer) => {
@@ -81,6 +81,10 @@ export class ThreadPool<Question, Answer> {
     await Promise.all(seats.map(({ thread }) => thread.terminate()));
   }
 
+  #isUp(): boolean {
+    return [...this.#seats].some(({ isReady }) => isReady);
+  }
+
   /** One after the other: two that start at once keep the first question waiting twice as long. */
   #fillSeats(): void {
     const isStarting = [...this.#seats].some(({ isReady }) => !isReady);
@@ -95,7 +99,6 @@ export class ThreadPool<Question, Answer> {
     thread.on('message', (message: Answer | 'ready') => {
       if (message === 'ready') {
         seat.isReady = true;
-        this.#wasReady = true;
         this.#fillSeats();
       } else {
         clearTimeout(seat.limit);

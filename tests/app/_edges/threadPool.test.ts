@@ -71,6 +71,14 @@ describe('a thread pool', () => {
     expect(await pool.ask(2)).toEqual({ kind: 'busy' });
   });
 
+  it('lets a question wait for a thread that takes the place of another', async () => {
+    // Starting a thread takes longer than a millisecond.
+    const pool = aPool({ threads: 1, answerMs: 1, startMs: 20_000 });
+    expect(await pool.ask(1)).toEqual({ kind: 'answered', answer: 2 });
+    await pool.close();
+    expect(await pool.ask(2)).toEqual({ kind: 'answered', answer: 4 });
+  });
+
   it('says that it is busy at once where too many wait already', async () => {
     const pool = aPool({ threads: 1, waiting: 2 });
     await pool.ask(1);
