@@ -3,7 +3,7 @@ import type { Worker } from 'node:worker_threads';
 /** What becomes of a question: its answer, or why there is none. */
 export type PoolAnswer<Answer> =
   | { readonly kind: 'answered'; readonly answer: Answer }
-  /** It took so long that its thread was ended. */
+  /** It took longer than anybody waits. */
   | { readonly kind: 'tooLong' }
   /** Others were before it, so that it was not begun, or not in time to be done. */
   | { readonly kind: 'busy' }
@@ -14,8 +14,13 @@ export interface PoolLimits {
   readonly threads: number;
   /** Questions that may wait for a thread. */
   readonly waiting: number;
-  /** Longest work on one question. */
+  /** Longest work on one question that somebody still waits for. */
   readonly workMs: number;
+  /**
+   * How long its thread may go on after that. On a slow machine the first job of a kind takes long and the next one
+   * does not: a thread ended at once would start anew each time and never get there.
+   */
+  readonly graceMs: number;
   /** From the question to its answer, with the wait for a thread. */
   readonly answerMs: number;
   /** How much longer it may take where every thread is only being started. */
@@ -133,7 +138,10 @@ export class ThreadPool<Question, Answer> {
       if (!seat.isReady || seat.task !== null) continue;
       this.#waiting.delete(task);
       seat.task = task;
-      seat.limit = setTimeout(() => this.#lose(seat, 'tooLong'), this.#limits.workMs);
+      seat.limit = setTimeout(() => {
+        task.end({ kind: 'tooLong' });
+        seat.limit = setTimeout(() => this.#lose(seat, 'tooLong'), this.#limits.graceMs);
+      }, this.#limits.workMs);
       seat.thread.postMessage(task.question);
     }
   }

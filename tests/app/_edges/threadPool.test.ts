@@ -7,13 +7,21 @@ const script = `
 const { parentPort, threadId } = require('node:worker_threads');
 parentPort.on('message', (question) => {
   if (question === 'forever') for (;;);
+  if (question === 'slow') Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 300);
   if (question === 'throw') throw new Error('thrown on purpose');
   if (question === 'grow') { const all = []; for (;;) all.push(new Array(1000).fill({})); }
   parentPort.postMessage(question === 'threadId' ? threadId : question * 2);
 });
 parentPort.postMessage('ready');
 `;
-const generous: PoolLimits = { threads: 2, waiting: 100, workMs: 20_000, answerMs: 20_000, startMs: 20_000 };
+const generous: PoolLimits = {
+  threads: 2,
+  waiting: 100,
+  workMs: 20_000,
+  graceMs: 0,
+  answerMs: 20_000,
+  startMs: 20_000,
+};
 const pools: ThreadPool<string | number, number>[] = [];
 
 function aPool(limits: Partial<PoolLimits> = {}, code = script) {
@@ -50,6 +58,13 @@ describe('a thread pool', () => {
     const second = await pool.ask('threadId');
     expect(second.kind).toBe('answered');
     expect(second).not.toEqual(first);
+  });
+
+  it('lets a thread finish what came too late, so that it is warm for the next question', async () => {
+    const pool = aPool({ threads: 1, workMs: 50, graceMs: 20_000 });
+    const first = await pool.ask('threadId');
+    expect(await pool.ask('slow')).toEqual({ kind: 'tooLong' });
+    expect(await pool.ask('threadId')).toEqual(first);
   });
 
   it('answers small questions while a long one is worked on', async () => {
