@@ -1,6 +1,6 @@
-import { postPrice } from '../../_edges/postPrice';
-import { priceInThread } from '../../_edges/priceInThread';
-import { refuseMethod, tellMethods } from '../../_edges/refuseMethod';
+import { postPrice } from '@/app/_requests/postPrice';
+import { priceInThread } from '@/app/_requests/priceInThread';
+import { refuseMethod, tellMethods } from '@/app/_requests/refuseMethod';
 
 /** Documents of one job in, findings, layout, cost sheet and prices out. Nothing is kept. */
 export const POST = (request: Request): Promise<Response> => postPrice(request, priceInThread);

@@ -1,10 +1,10 @@
 import { toJSONSchema } from 'zod';
+import { refuseMethod, tellMethods } from '@/app/_requests/refuseMethod';
 import { artworkSchema } from '@/shared/schemas/artwork';
 import { blankSchema } from '@/shared/schemas/blank';
 import { jobSchema } from '@/shared/schemas/job';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { workshopSchema } from '@/shared/schemas/workshop';
-import { refuseMethod, tellMethods } from '../../_edges/refuseMethod';
 
 /** JSON Schema of the request and of each document in it, as they may be sent. */
 export function GET(): Response {

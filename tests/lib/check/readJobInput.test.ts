@@ -13,7 +13,7 @@ it('reads the documents of a job', () => {
 it.each(['blanks', 'artworks'] as const)('refuses %s by the ten thousand without reading them', (name) => {
   const request = { ...club(), [name]: entries(80_000, {}) };
   const read = readJobInput(request);
-  expect(read.ok ? [] : read.trouble).toMatchObject([
+  expect(read.ok ? [] : read.problem).toMatchObject([
     { id: 'DOC-01', variant: 'tooMany', where: { path: [name] }, facts: { limit: 1_000 } },
   ]);
 });
@@ -24,5 +24,5 @@ it('reads a thousand artworks beside those of the job, and tells of each that is
   const room = 1_000 - Object.keys(artworks).length;
   expect(readJobInput({ ...club(), artworks: { ...artworks, ...entries(room, whole) } }).ok).toBe(true);
   const read = readJobInput({ ...club(), artworks: { ...artworks, ...entries(room, {}) } });
-  expect(read.ok ? 0 : read.trouble.length).toBe(101);
+  expect(read.ok ? 0 : read.problem.length).toBe(101);
 });

@@ -1,0 +1,52 @@
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { readJobInput } from '@/lib/check/readJobInput';
+import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
+import type { Finding } from '@/shared/finding';
+import { edgeGrid } from './edgeGrid';
+
+export interface SpokenFinding extends Finding {
+  readonly message: string;
+  readonly detail: string;
+}
+
+export type EdgeAnswer =
+  | ({ readonly kind: 'answered' } & Omit<JobAnswer, 'findings'> & {
+        readonly findings: readonly SpokenFinding[];
+      })
+  | { readonly kind: 'unusable'; readonly findings: readonly SpokenFinding[] };
+
+/**
+ * What the API and the command give for one request: parse, price, and put every finding into words.
+ *
+ * @param request anything at all
+ * @param today used where the request does not name its day, YYYY-MM-DD
+ */
+export function answerRequest(request: unknown, today: string): EdgeAnswer {
+  const read = readJobInput(dated(request, today));
+  if (!read.ok) return { kind: 'unusable', findings: read.problem.map(formatter(plain)) };
+  const { workshop } = read.value;
+  const answer = priceJob(read.value, edgeGrid());
+  const context = { locale: workshop.locale, units: workshop.units, currency: workshop.currency };
+  return { kind: 'answered', ...answer, findings: answer.findings.map(formatter(context)) };
+}
+
+type Context = Parameters<typeof findingWords>[1];
+
+const plain: Context = {
+  locale: 'en',
+  currency: 'USD',
+  units: { length: 'mm', temperature: 'C', pressure: 'kPa', volume: 'mL', distance: 'km' },
+};
+
+const formatter =
+  (context: Context) =>
+  (finding: Finding): SpokenFinding => {
+    const { sentence, detail } = findingWords(finding, context);
+    return { ...finding, message: sentence, detail };
+  };
+
+/** @returns the request with its day: today, where it names none itself. */
+export function dated(request: unknown, today: string): unknown {
+  const isObject = typeof request === 'object' && request !== null && !Array.isArray(request);
+  return isObject && !('asOf' in request) ? { ...request, asOf: today } : request;
+}
