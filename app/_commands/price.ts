@@ -24,9 +24,7 @@ async function run(): Promise<number> {
   }
   const body = parseJson(text);
   if (body.kind !== 'json') {
-    return unusable(
-      `${file} is not JSON${body.kind === 'notJson' ? `: ${body.why}` : ''}. Nothing was priced.`,
-    );
+    return unusable(`${file} is not JSON: ${body.why}. Nothing was priced.`);
   }
   const today = new Date().toISOString().slice(0, 10);
   const { kind, ...answer } =

@@ -32,7 +32,7 @@ if (port === undefined) fail(`Every port from ${wish.port} on is busy. Set PORT 
 if (port !== wish.port) console.log(`Port ${wish.port} is busy, so port ${port} is taken instead.`);
 
 const address = `http://${HOST}:${port}`;
-const served = runChild(process.execPath, [next, 'start', '-H', HOST, '-p', String(port)], {
+const served = runChild(process.execPath, ['app/_commands/serve.mjs', HOST, String(port)], {
   cwd: root,
   quiet: true,
 });

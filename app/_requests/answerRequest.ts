@@ -1,8 +1,7 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
+import { readJobInput } from '@/lib/check/readJobInput';
 import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
-import { documentFindings } from '@/lib/findings/documentFindings';
 import type { Finding } from '@/shared/finding';
-import { jobInputSchema } from '@/shared/schemas/request';
 import { edgeGrid } from './edgeGrid';
 
 export interface SpokenFinding extends Finding {
@@ -23,15 +22,10 @@ export type EdgeAnswer =
  * @param today used where the request does not name its day, YYYY-MM-DD
  */
 export function answerRequest(request: unknown, today: string): EdgeAnswer {
-  const value = dated(request, today);
-  const parsed = jobInputSchema.safeParse(value);
-  if (!parsed.success)
-    return {
-      kind: 'unusable',
-      findings: documentFindings(parsed.error, 'request', { value }).map(formatter(plain)),
-    };
-  const { workshop } = parsed.data;
-  const answer = priceJob(parsed.data, edgeGrid());
+  const read = readJobInput(dated(request, today));
+  if (!read.ok) return { kind: 'unusable', findings: read.problem.map(formatter(plain)) };
+  const { workshop } = read.value;
+  const answer = priceJob(read.value, edgeGrid());
   const context = { locale: workshop.locale, units: workshop.units, currency: workshop.currency };
   return { kind: 'answered', ...answer, findings: answer.findings.map(formatter(context)) };
 }

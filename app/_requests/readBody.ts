@@ -2,31 +2,40 @@
 export const LARGEST_BODY_BYTES = 1_000_000;
 
 export type Body =
-  | { readonly kind: 'json'; readonly value: unknown }
+  | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'tooLarge' }
-  | { readonly kind: 'notJson'; readonly why: string };
+  /** Whoever sent it went away. */
+  | { readonly kind: 'brokenOff' };
 
-/** Reads a request body as JSON and gives up as soon as it is larger than it may be. */
+/** Reads a request body as text and gives up as soon as it is larger than it may be. */
 export async function readBody(request: Request): Promise<Body> {
   const declared = Number(request.headers.get('content-length') ?? 0);
   if (declared > LARGEST_BODY_BYTES) return { kind: 'tooLarge' };
-  const reader = request.body?.getReader();
   const decoder = new TextDecoder();
   let text = '';
   let bytes = 0;
-  for (let part = await reader?.read(); part !== undefined && !part.done; part = await reader?.read()) {
-    bytes += part.value.byteLength;
-    if (bytes > LARGEST_BODY_BYTES) {
-      await reader?.cancel();
-      return { kind: 'tooLarge' };
+  try {
+    const reader = request.body?.getReader();
+    for (let part = await reader?.read(); part !== undefined && !part.done; part = await reader?.read()) {
+      bytes += part.value.byteLength;
+      if (bytes > LARGEST_BODY_BYTES) {
+        await reader?.cancel();
+        return { kind: 'tooLarge' };
+      }
+      text += decoder.decode(part.value, { stream: true });
     }
-    text += decoder.decode(part.value, { stream: true });
+  } catch {
+    return { kind: 'brokenOff' };
   }
-  return parseJson(text + decoder.decode());
+  return { kind: 'text', text: text + decoder.decode() };
 }
 
+export type Parsed =
+  | { readonly kind: 'json'; readonly value: unknown }
+  | { readonly kind: 'notJson'; readonly why: string };
+
 /** Parses JSON text; the reason of a failure is the parser's own, which names the place. */
-export function parseJson(text: string): Body {
+export function parseJson(text: string): Parsed {
   try {
     return { kind: 'json', value: JSON.parse(text) };
   } catch (error) {

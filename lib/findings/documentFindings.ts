@@ -41,9 +41,12 @@ export function documentFindings(
   document: Where['document'],
   options: { readonly id?: string; readonly value?: unknown } = {},
 ): readonly Finding[] {
-  const told = error.issues.flatMap((issue) => tell(issue, options.value));
-  const listed = told.slice(0, MOST_TOLD);
-  const rest = told.length - listed.length;
+  // Only what is listed is put together: a file can hold a hundred thousand troubles.
+  const listed = error.issues
+    .slice(0, MOST_TOLD)
+    .flatMap((issue) => tell(issue, options.value))
+    .slice(0, MOST_TOLD);
+  const rest = error.issues.reduce((sum, issue) => sum + troublesIn(issue), 0) - listed.length;
   const all: readonly Told[] =
     rest > 0 ? [...listed, { variant: 'more', facts: { count: rest }, path: [] }] : listed;
   return all.map(({ variant, facts, path }) =>
@@ -57,9 +60,16 @@ export function documentFindings(
   );
 }
 
+/** A schema names all unknown fields of one object in one issue. */
+const troublesIn = (issue: z.core.$ZodIssue): number =>
+  issue.code === 'unrecognized_keys' ? issue.keys.length : 1;
+
 function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
-  const one = (variant: DocumentProblem, facts: Facts = {}): readonly Told[] => [{ variant, facts, path }];
+  const named = path.map(shortStep);
+  const one = (variant: DocumentProblem, facts: Facts = {}): readonly Told[] => [
+    { variant, facts, path: named },
+  ];
   const found = shown(valueAt(document, path));
   switch (issue.code) {
     case 'invalid_type':
@@ -76,10 +86,10 @@ function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
     case 'too_big':
       return one(largeVariant(issue.origin), { limit: Number(issue.maximum), found });
     case 'unrecognized_keys':
-      return issue.keys.map((key) => ({
+      return issue.keys.slice(0, MOST_TOLD).map((key) => ({
         variant: 'unknownKey',
         facts: { key: clipped(key) },
-        path: [...path, key],
+        path: [...named, shortStep(key)],
       }));
     case 'invalid_value':
       return one('badChoice', { allowed: issue.values.map(String).join(', '), found });
@@ -118,7 +128,7 @@ function valueAt(document: unknown, path: readonly (string | number)[]): unknown
   return path.reduce<unknown>(
     (value, step) =>
       typeof value === 'object' && value !== null && Object.hasOwn(value, step)
-        ? Object.entries(value).find(([key]) => key === String(step))?.[1]
+        ? Reflect.get(value, step)
         : undefined,
     document,
   );
@@ -130,4 +140,8 @@ function shown(value: unknown): string {
   return typeof value === 'number' || typeof value === 'boolean' || value === null ? String(value) : '';
 }
 
-const clipped = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);
+/** No name of ours is that long, so that only what is wrong anyway is cut. */
+const shortStep = (step: string | number): string | number =>
+  typeof step === 'string' ? clipped(step, 100) : step;
+
+const clipped = (text: string, most = 60): string => (text.length > most ? `${text.slice(0, most)}…` : text);

@@ -11,11 +11,18 @@ export type FormulaProblem =
   | { readonly kind: 'unknownFunction'; readonly rowId: string; readonly name: string; readonly at: number }
   | { readonly kind: 'badSign'; readonly rowId: string; readonly text: string; readonly at: number }
   | { readonly kind: 'unreadable'; readonly rowId: string; readonly at: number }
+  | { readonly kind: 'tooDeep'; readonly rowId: string; readonly at: number }
   | { readonly kind: 'circle'; readonly rowId: string; readonly names: readonly string[] };
 
 /**
+ * Brackets inside brackets. The engine goes a long way down at each of them: half the room that a thread has in a
+ * browser is used up at 65. Tiers of IF need one for each tier.
+ */
+export const MOST_NESTED = 20;
+
+/**
  * Looks through the maker's own formulas before they reach the engine: every name must be a row or a rate,
- * every function one that is allowed, brackets must close, and no formula may lead back to itself.
+ * every function one that is allowed, brackets must close and not be nested without end, and no formula may lead back to itself.
  *
  * @param placements rows of so many placements may be named
  * @returns every trouble found, with the place in the text counted from 0; none when all can be used
@@ -37,6 +44,8 @@ function readOne(rowId: string, formula: string, rows: GridRows): readonly Formu
   const tokens = tokenizeFormula(formula);
   const problems = tokens.flatMap((token) => judge(rowId, token, rows));
   if (problems.length > 0) return problems;
+  const deep = tooDeepAt(tokens);
+  if (deep !== null) return [{ kind: 'tooDeep', rowId, at: deep }];
   // Whether the words make a sentence is the engine's to say; names stand for numbers here.
   const bare = joinTokens(tokens, (token) => (token.kind === 'name' ? '1' : token.text));
   return isReadableFormula(`=${bare}`) ? [] : [{ kind: 'unreadable', rowId, at: brokenAt(tokens, formula) }];
@@ -61,6 +70,17 @@ function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly For
     default:
       return token satisfies never;
   }
+}
+
+/** The bracket that is one too many inside others, or null. */
+function tooDeepAt(tokens: readonly FormulaToken[]): number | null {
+  let open = 0;
+  for (const { text, at } of tokens) {
+    if (text === '(') open += 1;
+    if (text === ')') open -= 1;
+    if (open > MOST_NESTED) return at;
+  }
+  return null;
 }
 
 /** The first place where brackets or neighbours cannot be right; the end where none is found. */

@@ -5,7 +5,7 @@ import type { OwnRow } from '@/shared/schemas/ownRow';
 import { type CostSheet, wholeJob } from './costSheet';
 import type { GridFault } from './evaluateGrid';
 import { expandRows } from './expandRows';
-import type { FormulaProblem } from './readOwnFormulas';
+import { type FormulaProblem, MOST_NESTED } from './readOwnFormulas';
 
 /**
  * Troubles of the maker's own formulas as findings.
@@ -43,6 +43,13 @@ export function formulaFindings(
           id: 'ROW-01',
           variant: problem.kind,
           facts: { label, at: problem.at + 1 },
+        });
+      case 'tooDeep':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: problem.kind,
+          facts: { label, at: problem.at + 1, most: MOST_NESTED },
         });
       case 'badSign':
         return makeFinding({

@@ -18,11 +18,11 @@ export async function benchApi(input: JobInput): Promise<readonly BenchRow[]> {
   }
   const port = await freePort(0);
   if (port === undefined) throw new Error('no port is free');
-  const server = spawn(
-    process.execPath,
-    ['node_modules/next/dist/bin/next', 'start', '-H', '127.0.0.1', '-p', String(port)],
-    { cwd: root, stdio: 'ignore', env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1' } },
-  );
+  const server = spawn(process.execPath, ['app/_commands/serve.mjs', '127.0.0.1', String(port)], {
+    cwd: root,
+    stdio: 'ignore',
+    env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1' },
+  });
   try {
     const url = `http://127.0.0.1:${port}/api/price`;
     await untilAnswered(url, input);

@@ -32,6 +32,11 @@ export const rowWords = {
           sentence,
           `The sign “${name('text')}” at character ${at} has no meaning there. Take it out.`,
         );
+      case 'tooDeep':
+        return saying(
+          sentence,
+          `At character ${at} there are more than ${formatter.number(figure('most'), 0)} brackets inside one another. Take out those it can do without, or move a part of it to a row of its own.`,
+        );
       default:
         return saying(
           sentence,

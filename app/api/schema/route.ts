@@ -1,4 +1,5 @@
 import { toJSONSchema } from 'zod';
+import { refuseMethod, tellMethods } from '@/app/_requests/refuseMethod';
 import { artworkSchema } from '@/shared/schemas/artwork';
 import { blankSchema } from '@/shared/schemas/blank';
 import { jobSchema } from '@/shared/schemas/job';
@@ -23,3 +24,10 @@ export function GET(): Response {
     ),
   );
 }
+
+const methods = 'GET, HEAD, OPTIONS';
+export const OPTIONS = tellMethods(methods);
+
+const refuse = refuseMethod(methods, 'Read the schemas with GET.');
+
+export { refuse as DELETE, refuse as PATCH, refuse as POST, refuse as PUT };

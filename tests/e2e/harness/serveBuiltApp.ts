@@ -24,7 +24,7 @@ export async function setup(project: TestProject): Promise<void> {
   }
   const port = await freePort(0);
   const baseUrl = `http://${HOST}:${port}`;
-  const args = ['node_modules/next/dist/bin/next', 'start', '-H', HOST, '-p', String(port)];
+  const args = ['app/_commands/serve.mjs', HOST, String(port)];
   server = spawn(process.execPath, args, {
     cwd: root,
     // The runner's own NODE_ENV is `test`; the app is to run as it does for its users.

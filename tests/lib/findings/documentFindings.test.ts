@@ -129,6 +129,35 @@ describe('documentFindings tells what a schema refused', () => {
     expect(findings.at(-1)).toMatchObject({ variant: 'more', facts: { count: 50 } });
   });
 
+  it('tells of eight thousand troubles as fast as of a hundred', () => {
+    const artworks = Object.fromEntries(Array.from({ length: 8_000 }, (_, index) => [`extra${index}`, 1]));
+    const request = { ...club(), artworks: { ...club().artworks, ...artworks } };
+    const { error } = jobInputSchema.safeParse(request);
+    if (error === undefined) throw new Error('the documents were accepted');
+    const before = process.cpuUsage();
+    const findings = documentFindings(error, 'request', { value: request });
+    const { user } = process.cpuUsage(before);
+    expect(findings).toHaveLength(101);
+    expect(findings.at(-1)).toMatchObject({ variant: 'more', facts: { count: 7_900 } });
+    // It takes 2 ms; looking through all entries for each of them took a minute.
+    expect(user / 1000).toBeLessThan(200);
+  });
+
+  it('counts unknown fields and other troubles together', () => {
+    const extra = Object.fromEntries(Array.from({ length: 99 }, (_, index) => [`extra${index}`, 1]));
+    const artworks = { ...club().artworks, a: 1, b: 2, c: 3 };
+    const findings = findingsOf({ ...club(), artworks, ...extra });
+    expect(findings).toHaveLength(101);
+    expect(findings.at(-1)).toMatchObject({ variant: 'more', facts: { count: 2 } });
+  });
+
+  it('repeats no name longer than any that could be meant', () => {
+    const long = 'x'.repeat(900_000);
+    const findings = findingsOf({ ...club(), [long]: 1, artworks: { ...club().artworks, [long]: 1 } });
+    expect(findings.length).toBeGreaterThan(1);
+    expect(JSON.stringify(findings).length).toBeLessThan(5_000);
+  });
+
   it('clips what it repeats', () => {
     const [finding] = findingsOf(broken('job.madeFor', 'x'.repeat(5000)));
     expect(String(finding?.facts.found).length).toBeLessThan(70);

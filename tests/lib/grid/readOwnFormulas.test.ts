@@ -62,6 +62,27 @@ describe('a formula that cannot be used is told with its place', () => {
     expect(read(formula)[0]).toMatchObject({ rowId: 'own_row', ...problem });
   });
 
+  const nested = (open: string, depth: number) => `${open.repeat(depth)}1${')'.repeat(depth)}`;
+
+  it.each([
+    ['brackets', nested('(', 20)],
+    ['functions', nested('ABS(', 20)],
+    ['brackets side by side', `${'(1)+'.repeat(120)}1`],
+    ['signs in a row', `${'-'.repeat(499)}1`],
+    ['sums in a row', `1${'+1'.repeat(249)}`],
+    ['powers in a row', `1${'^1'.repeat(249)}`],
+  ])('%s within the limits are read: %s', (_, formula) => expect(read(formula)).toEqual([]));
+
+  it.each([
+    ['brackets', nested('(', 21), 20],
+    ['brackets, as many as a formula holds', nested('(', 249), 20],
+    ['brackets that stay open', '('.repeat(500), 20],
+    ['functions', nested('ABS(', 21), 83],
+    ['signs and brackets', nested('-(', 120), 41],
+  ])('%s inside one another beyond twenty are told, and not handed to the engine: %s', (_, formula, at) => {
+    expect(read(formula)).toEqual([{ kind: 'tooDeep', rowId: 'own_row', at }]);
+  });
+
   it('every trouble of every row is told at once', () => {
     const problems = readOwnFormulas([written('own_a', 'x + y'), written('own_b', 'NOW()')]);
     expect(problems.map((problem) => [problem.rowId, problem.kind])).toEqual([

@@ -263,6 +263,7 @@ const findings: readonly Finding[] = [
   ...formulaFindings(
     [
       { kind: 'unreadable', rowId: 'own_a', at: 3 },
+      { kind: 'tooDeep', rowId: 'own_a', at: 20 },
       { kind: 'unknownName', rowId: 'own_a', at: 3, name: 'wagge' },
       { kind: 'circle', rowId: 'own_a', names: ['own_a', 'own_a'] },
     ],
