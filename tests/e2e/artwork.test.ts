@@ -8,7 +8,6 @@ import { openPage, type PageOptions } from './harness/openPage';
 import { shot } from './harness/shot';
 
 const PICTURE = 'Hill path picture';
-const PATIENCE_MS = 15_000;
 
 /** Unfolds the placement that prints the picture. */
 async function openPlacement(page: Page): Promise<Locator> {
@@ -33,7 +32,7 @@ async function withPicture(options: PageOptions = {}) {
   const page = await openPage(options);
   const part = await openPlacement(page);
   await chooseFile(part, 'hill.png', 'image/png', await half());
-  await part.getByText('50 % of ink').waitFor({ timeout: PATIENCE_MS });
+  await part.getByText('50 % of ink').waitFor();
   return { page, part };
 }
 
@@ -85,7 +84,7 @@ test('a picture stored on its side is turned upright once, in its figures and in
     .withMetadata({ orientation: 6 })
     .toBuffer();
   await chooseFile(part, 'turned.jpg', 'image/jpeg', turned);
-  await part.getByText('1,600 × 2,000').waitFor({ timeout: PATIENCE_MS });
+  await part.getByText('1,600 × 2,000').waitFor();
   await part.getByText('200 ppi').waitFor();
   const canvas = part.locator('canvas[data-drawn="true"]');
   await canvas.waitFor();
@@ -104,18 +103,18 @@ test('price and ink follow the picture, are undone and redone, and are there aft
   const part = await openPlacement(page);
   const before = await plateText(page);
   await chooseFile(part, 'hill.png', 'image/png', await half());
-  await part.getByText('50 % of ink').waitFor({ timeout: PATIENCE_MS });
-  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).not.toBe(before);
+  await part.getByText('50 % of ink').waitFor();
+  await expect.poll(() => plateText(page)).not.toBe(before);
   const after = await plateText(page);
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).toBe(before);
+  await expect.poll(() => plateText(page)).toBe(before);
   await page.getByRole('button', { name: /^Redo/ }).click();
-  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).toBe(after);
+  await expect.poll(() => plateText(page)).toBe(after);
   await kept(page);
   await page.reload();
   const again = await openPlacement(page);
   await again.getByText('50 % of ink').waitFor();
-  await again.locator('canvas[data-drawn="true"]').waitFor({ timeout: PATIENCE_MS });
+  await again.locator('canvas[data-drawn="true"]').waitFor();
   expect(await plateText(page)).toBe(after);
 });
 
@@ -148,7 +147,7 @@ test.each([
   const plate = await plateText(page);
   const buffer = bytes === 'cut' ? (await half()).subarray(0, 900) : bytes;
   await chooseFile(part, name, name.endsWith('svg') ? 'image/svg+xml' : 'image/png', buffer);
-  await part.getByText(sentence).waitFor({ timeout: PATIENCE_MS });
+  await part.getByText(sentence).waitFor();
   expect(await part.getByText('50 % of ink').count()).toBe(1);
   expect(await plateText(page)).toBe(plate);
 });
@@ -159,7 +158,7 @@ test('a drawing of lines is read at its final size and clean at any', async () =
   const svg =
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 80 100"><rect width="40" height="100" fill="#0ff"/></svg>';
   await chooseFile(part, 'path.svg', 'image/svg+xml', Buffer.from(svg));
-  await part.getByText('50 % of ink').waitFor({ timeout: PATIENCE_MS });
+  await part.getByText('50 % of ink').waitFor();
   await part.getByText('A drawing, clean at any size').waitFor();
   await part.locator('canvas[data-drawn="true"]').waitFor();
 });
@@ -197,6 +196,6 @@ test('a dropped and a pasted picture are taken like a chosen one', async () => {
     );
   for (const way of ['drop', 'paste'] as const) {
     await bring(way);
-    await part.getByText(`${way}.png, PNG`).waitFor({ timeout: PATIENCE_MS });
+    await part.getByText(`${way}.png, PNG`).waitFor();
   }
 });

@@ -7,20 +7,18 @@ import { kept, plateText, priced, section, type } from './harness/docketPage';
 import { openPage, type PageOptions } from './harness/openPage';
 import { shot } from './harness/shot';
 
-const PATIENCE_MS = 20_000;
-
 async function curveOf(options: PageOptions = {}): Promise<{ readonly page: Page; readonly curve: Locator }> {
   const page = await openPage(options);
   await priced(page);
   const curve = section(page, 'Margin against batch size');
-  await curve.scrollIntoViewIfNeeded({ timeout: PATIENCE_MS });
-  await curve.locator('svg.recharts-surface').first().waitFor({ timeout: PATIENCE_MS });
+  await curve.scrollIntoViewIfNeeded();
+  await curve.locator('svg.recharts-surface').first().waitFor();
   return { page, curve };
 }
 
 const atFlat20 = async (curve: Locator) => {
   await type(curve.getByRole('textbox', { name: 'At a flat price instead' }), '20');
-  await curve.getByText('at 20.00 USD a piece').waitFor({ timeout: PATIENCE_MS });
+  await curve.getByText('at 20.00 USD a piece').waitFor();
 };
 
 const slider = (curve: Locator) => curve.getByRole('slider', { name: 'Pieces looked at, on the curve' });
@@ -84,9 +82,9 @@ test('keys and pointer move the quantity; the job is made so large in one step, 
   await curve.getByRole('button', { name: 'Make it 50 pieces' }).click();
   await kept(page);
   const job = section(page, 'The job');
-  await expect.poll(() => job.textContent(), { timeout: PATIENCE_MS }).toContain('= 50');
+  await expect.poll(() => job.textContent()).toContain('= 50');
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await expect.poll(() => job.textContent(), { timeout: PATIENCE_MS }).toContain('= 37');
+  await expect.poll(() => job.textContent()).toContain('= 37');
   expect(await plateText(page)).toContain('19.00');
 });
 
@@ -133,12 +131,12 @@ test('bad prices and quantities get a sentence, and the last good curve stays', 
   await type(flat, '3');
   await curve.getByText('At this price no batch up to 100 pieces pays its way', { exact: false }).waitFor();
   await flat.fill('');
-  await curve.getByText('at the asked prices').waitFor({ timeout: PATIENCE_MS });
+  await curve.getByText('at the asked prices').waitFor();
   await type(curve.getByRole('textbox', { name: 'Pieces looked at' }), '101');
   await page.keyboard.press('Tab');
   await curve.getByText('101 is too large: the most here is 100.', { exact: false }).waitFor();
   const job = section(page, 'The job');
   await job.getByRole('textbox', { name: 'Price of a shirt', exact: true }).fill('');
-  await curve.getByText('No price is asked yet', { exact: false }).waitFor({ timeout: PATIENCE_MS });
+  await curve.getByText('No price is asked yet', { exact: false }).waitFor();
   expect(await curve.getByRole('radio', { name: 'margin' }).count()).toBe(0);
 });

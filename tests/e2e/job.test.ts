@@ -178,7 +178,7 @@ test.each([1280, 390])('text at twice its size scrolls nothing sideways at %d px
     if (path === '/') {
       await priced(page);
       // The last section of figures is the last to be worked out.
-      await section(page, 'Ways of selling').getByRole('listitem').first().waitFor({ timeout: 20_000 });
+      await section(page, 'Ways of selling').getByRole('listitem').first().waitFor();
     }
     await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
     const overflow = await page.evaluate(

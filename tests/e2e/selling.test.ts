@@ -5,8 +5,6 @@ import { expectPlate, kept, priced, section, type } from './harness/docketPage';
 import { openPage } from './harness/openPage';
 import { shot } from './harness/shot';
 
-const PATIENCE_MS = 20_000;
-
 async function scrollsNowhere(page: Page): Promise<void> {
   const overflow = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
@@ -22,7 +20,7 @@ test.each([
   await priced(page);
   const levers = section(page, 'What would raise it');
   const row = levers.getByRole('listitem').filter({ hasText: 'Ask for 3 pieces more, 40 in all' });
-  await row.getByText('+31.21 USD profit in all').waitFor({ timeout: PATIENCE_MS });
+  await row.getByText('+31.21 USD profit in all').waitFor();
   await row.getByRole('button', { name: 'Try it' }).click();
   // 40.5 % and the 1.05 points that were promised.
   await expectPlate(page, /margin 41\.6 %/);
@@ -36,14 +34,14 @@ test('the sums are asked the other way round, and a margin nobody can reach is t
   const page = await openPage();
   await priced(page);
   const levers = section(page, 'What would raise it');
-  await levers.getByText(/16\.27 USD a piece, 602\.05 USD for all/).waitFor({ timeout: PATIENCE_MS });
+  await levers.getByText(/16\.27 USD a piece, 602\.05 USD for all/).waitFor();
   await type(levers.getByRole('textbox', { name: 'Margin' }), '99');
   // Half the money comes by card: 1.5515 % of fees stand beside it.
   await levers
     .getByText('A margin of 99 % and fees of 1.6 % take the whole price: no price is high enough.', {
       exact: false,
     })
-    .waitFor({ timeout: PATIENCE_MS });
+    .waitFor();
   await expectPlate(page, /19\.00/);
 });
 
@@ -56,10 +54,10 @@ test.each([
   const charges = section(page, 'Charges around the piece');
   const delivery = charges.locator('div').filter({ has: page.getByText('Delivery', { exact: true }) });
   // 30 minutes at 22.20 an hour and 12 miles at 0.60 are 18.30; at 30 % and fees of 1.5515 % 26.74.
-  await delivery.last().getByText('27.00').waitFor({ timeout: PATIENCE_MS });
+  await delivery.last().getByText('27.00').waitFor();
   const ways = section(page, 'Ways of selling');
   const wholesale = ways.getByRole('listitem').filter({ hasText: 'not in your workshop yet' }).first();
-  await wholesale.waitFor({ timeout: PATIENCE_MS });
+  await wholesale.waitFor();
   // Half of 711.50, the customary discount of wholesale.
   await wholesale.getByText('355.75 USD').first().waitFor();
   await ways.getByText('761.31 USD').waitFor();
@@ -71,13 +69,13 @@ test.each([
   await page.reload();
   await priced(page);
   const added = section(page, 'Ways of selling').getByRole('listitem').filter({ hasText: '355.75 USD' });
-  await added.getByRole('button').waitFor({ state: 'detached', timeout: PATIENCE_MS });
+  await added.getByRole('button').waitFor({ state: 'detached' });
 });
 
 test('a refill is noted and kept over a reload, and none that cannot be read', async () => {
   const page = await openPage({ path: '/workshop', width: 390 });
   const ink = page.locator('#ink');
-  await ink.getByRole('button', { name: /^Note a refill/ }).click({ timeout: PATIENCE_MS });
+  await ink.getByRole('button', { name: /^Note a refill/ }).click();
   await ink.getByRole('textbox', { name: 'Poured in, all colours' }).fill('many');
   // What cannot be read stays as it was typed, and nothing can be noted.
   expect(await ink.getByRole('button', { name: 'Note the refill' }).getAttribute('aria-disabled')).toBe(
@@ -86,9 +84,9 @@ test('a refill is noted and kept over a reload, and none that cannot be read', a
   expect(await ink.getByRole('textbox', { name: 'Poured in, all colours' }).inputValue()).toBe('many');
   await ink.getByRole('textbox', { name: 'Poured in, all colours' }).fill('62.5');
   await ink.getByRole('button', { name: 'Note the refill' }).click();
-  await ink.getByText('62.5 mL').first().waitFor({ timeout: PATIENCE_MS });
+  await ink.getByText('62.5 mL').first().waitFor();
   await kept(page);
   await scrollsNowhere(page);
   await page.reload();
-  await page.locator('#ink').getByText('62.5 mL').first().waitFor({ timeout: PATIENCE_MS });
+  await page.locator('#ink').getByText('62.5 mL').first().waitFor();
 });

@@ -1,6 +1,8 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { TEST_DAY } from '../../fixtures/testDay';
 import { browserOfFile } from './browser';
+import { STEP_MS } from './patience';
 import { watchContext } from './troubles';
 
 export interface PageOptions {
@@ -52,6 +54,8 @@ async function freshContext({ width = 1280, scheme = 'light' }: PageOptions): Pr
     timezoneId: 'UTC',
   });
   contexts.add(context);
+  context.setDefaultTimeout(STEP_MS);
+  await context.clock.install({ time: `${TEST_DAY}T09:00:00Z` });
   await watchContext(context, baseURL);
   return context;
 }
