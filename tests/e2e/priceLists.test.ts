@@ -1,10 +1,9 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
 import { kept, section } from './harness/docketPage';
+import { looksRight } from './harness/looksRight';
 import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
 
 /** A new list of these lines, sold under a cap because their totals would fall, and issued once. */
 async function issuedList(lines: readonly string[], options: PageOptions): Promise<Page> {
@@ -25,15 +24,6 @@ async function issuedList(lines: readonly string[], options: PageOptions): Promi
     .getByText(/Every price leaves/)
     .waitFor();
   return page;
-}
-
-async function looksRight(page: Page, name: string): Promise<void> {
-  await axe(page);
-  await shot(page, name);
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0);
 }
 
 /** What the browser prints, page by page. */
@@ -65,7 +55,7 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
       `Otter mug · ${MUGS}`,
       `Star Map mug · ${MUGS}`,
     ],
-    { width: 1280, scheme: 'light' },
+    { width: 1280 },
   );
   await looksRight(page, 'price-list-issued');
   const paper = page.getByRole('article', { name: 'Price list, version 1' });
@@ -84,10 +74,7 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
 });
 
 test('a dearer mug shows on a phone which prices no longer hold, after a reload too, until it is undone', async () => {
-  const page = await issuedList([`Fern shirt · ${SHIRTS}`, `Fern mug · ${MUGS}`], {
-    width: 390,
-    scheme: 'dark',
-  });
+  const page = await issuedList([`Fern shirt · ${SHIRTS}`, `Fern mug · ${MUGS}`], { width: 390 });
   await page.getByRole('link', { name: 'Blanks' }).click();
   await page.getByRole('button', { name: /mug/i }).first().click();
   await page

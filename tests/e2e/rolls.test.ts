@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { axe } from './harness/axe';
 import { kept, priced, section, type } from './harness/docketPage';
+import { looksRight, scrollsNowhere } from './harness/looksRight';
 import { openPage, type PageOptions } from './harness/openPage';
 import { shot } from './harness/shot';
 
@@ -41,8 +42,7 @@ test('a roll is compared and used, and its file has pages as wide as it and as l
   const sheets = section(page, 'Sheets');
   await sheets.getByText(/of roll, about a fifth of a 30 m roll/).waitFor();
   await sheets.getByText(/, cut into 4 strips/).waitFor();
-  await axe(page);
-  await shot(page, 'rolls-docket');
+  await looksRight(page, 'rolls-docket');
   const each = sheets.getByRole('button', { name: /^One of each, 3 pages/ });
   const [download] = await Promise.all([page.waitForEvent('download'), each.click()]);
   const data = new Uint8Array(await readFile(await download.path()));
@@ -65,11 +65,8 @@ test('a width of nothing is said and not taken; on a phone in the dark nothing l
   await axe(page);
   // The roll is as wide as before: its length is what it was.
   await useRoll(page);
-  await shot(page, 'rolls-docket');
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0);
+  await shot(page, 'rolls-docket-dark');
+  await scrollsNowhere(page);
 });
 
 test('the API takes a roll, and tells of a price that is for the other form', async () => {

@@ -1,55 +1,10 @@
-import type { Page } from 'playwright-core';
-import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { expectPlate, kept, priced, section, type } from './harness/docketPage';
+import { test } from 'vitest';
+import { kept, priced, section } from './harness/docketPage';
+import { looksRight } from './harness/looksRight';
 import { openPage } from './harness/openPage';
-import { shot } from './harness/shot';
 
-async function scrollsNowhere(page: Page): Promise<void> {
-  const overflow = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(overflow, 'the page scrolls sideways').toBeLessThanOrEqual(0);
-}
-
-test.each([
-  { width: 1280, scheme: 'light' },
-  { width: 390, scheme: 'dark' },
-] as const)('a lever is tried, keeps its promise and is taken back at $width px', async (view) => {
-  const page = await openPage(view);
-  await priced(page);
-  const levers = section(page, 'What would raise it');
-  const row = levers.getByRole('listitem').filter({ hasText: 'Ask for 3 pieces more, 40 in all' });
-  await row.getByText('+31.21 USD profit in all').waitFor();
-  await row.getByRole('button', { name: 'Try it' }).click();
-  // 40.5 % and the 1.05 points that were promised.
-  await expectPlate(page, /margin 41\.6 %/);
-  await levers.getByRole('button', { name: 'Take it back' }).click();
-  await expectPlate(page, /margin 40\.5 %/);
-  await shot(page, `levers-${view.scheme}`);
-  await scrollsNowhere(page);
-});
-
-test('the sums are asked the other way round, and a margin nobody can reach is told', async () => {
-  const page = await openPage();
-  await priced(page);
-  const levers = section(page, 'What would raise it');
-  await levers.getByText(/16\.27 USD a piece, 602\.05 USD for all/).waitFor();
-  await type(levers.getByRole('textbox', { name: 'Margin' }), '99');
-  // Half the money comes by card: 1.5515 % of fees stand beside it.
-  await levers
-    .getByText('A margin of 99 % and fees of 1.6 % take the whole price: no price is high enough.', {
-      exact: false,
-    })
-    .waitFor();
-  await expectPlate(page, /19\.00/);
-});
-
-test.each([
-  { width: 1280, scheme: 'light' },
-  { width: 390, scheme: 'dark' },
-] as const)('charges and ways of selling stand beside the price at $width px', async (view) => {
-  const page = await openPage(view);
+test.each([1280, 390])('charges and ways of selling stand beside the price at %d px', async (width) => {
+  const page = await openPage({ width });
   await priced(page);
   const charges = section(page, 'Charges around the piece');
   const delivery = charges.locator('div').filter({ has: page.getByText('Delivery', { exact: true }) });
@@ -61,32 +16,11 @@ test.each([
   // Half of 711.50, the customary discount of wholesale.
   await wholesale.getByText('355.75 USD').first().waitFor();
   await ways.getByText('761.31 USD').waitFor();
-  if (view.width === 1280) await axe(page);
-  await shot(page, `selling-${view.scheme}`);
-  await scrollsNowhere(page);
+  await looksRight(page, 'selling');
   await wholesale.getByRole('button', { name: 'Add wholesale to the workshop' }).click();
   await kept(page);
   await page.reload();
   await priced(page);
   const added = section(page, 'Ways of selling').getByRole('listitem').filter({ hasText: '355.75 USD' });
   await added.getByRole('button').waitFor({ state: 'detached' });
-});
-
-test('a refill is noted and kept over a reload, and none that cannot be read', async () => {
-  const page = await openPage({ path: '/workshop', width: 390 });
-  const ink = page.locator('#ink');
-  await ink.getByRole('button', { name: /^Note a refill/ }).click();
-  await ink.getByRole('textbox', { name: 'Poured in, all colours' }).fill('many');
-  // What cannot be read stays as it was typed, and nothing can be noted.
-  expect(await ink.getByRole('button', { name: 'Note the refill' }).getAttribute('aria-disabled')).toBe(
-    'true',
-  );
-  expect(await ink.getByRole('textbox', { name: 'Poured in, all colours' }).inputValue()).toBe('many');
-  await ink.getByRole('textbox', { name: 'Poured in, all colours' }).fill('62.5');
-  await ink.getByRole('button', { name: 'Note the refill' }).click();
-  await ink.getByText('62.5 mL').first().waitFor();
-  await kept(page);
-  await scrollsNowhere(page);
-  await page.reload();
-  await page.locator('#ink').getByText('62.5 mL').first().waitFor();
 });

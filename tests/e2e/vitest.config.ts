@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { STEP_MS, TEST_MS } from './harness/patience';
+import { STEP_MS, TEST_MS } from './harness/patience.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 

@@ -27,6 +27,7 @@ export async function kept(page: Page): Promise<void> {
 
 /** Types into a field as a person does, replacing what is there. */
 export async function type(field: Locator, text: string): Promise<void> {
-  await field.fill('');
+  // Never emptied first: an emptied field is an edit of its own, taken or not by how fast the next key comes.
+  await field.selectText();
   await field.pressSequentially(text);
 }

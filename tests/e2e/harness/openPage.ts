@@ -2,7 +2,8 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { TEST_DAY } from '../../fixtures/testDay';
 import { browserOfFile } from './browser';
-import { STEP_MS } from './patience';
+import { STEP_MS } from './patience.mjs';
+import { setClock } from './setClock';
 import { watchContext } from './troubles';
 
 export interface PageOptions {
@@ -31,6 +32,9 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   return page;
 }
 
+/** Every page a test has open. */
+export const openPages = (): readonly Page[] => [...contexts].flatMap((context) => context.pages());
+
 export async function closePages(): Promise<void> {
   const open = [...contexts];
   contexts.clear();
@@ -55,7 +59,7 @@ async function freshContext({ width = 1280, scheme = 'light' }: PageOptions): Pr
   });
   contexts.add(context);
   context.setDefaultTimeout(STEP_MS);
-  await context.clock.install({ time: `${TEST_DAY}T09:00:00Z` });
+  await setClock(context, `${TEST_DAY}T09:00:00Z`);
   await watchContext(context, baseURL);
   return context;
 }
