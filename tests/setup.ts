@@ -2,6 +2,12 @@ import { afterEach, beforeEach, expect, vi } from 'vitest';
 
 const channels = ['log', 'info', 'warn', 'error', 'debug'] as const;
 
+// A screen is waited for as long as a slow machine needs; where there is a page, its library is loaded anyway.
+if (typeof document !== 'undefined') {
+  const { configure } = await import('@testing-library/react');
+  configure({ asyncUtilTimeout: 60_000 });
+}
+
 /** Any word on the console fails the test that caused it. */
 beforeEach(() => {
   for (const channel of channels) vi.spyOn(console, channel);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { expectPlate, kept, plateText, priced, section, type } from './harness/docketPage';
 import { looksRight, scrollsNowhere } from './harness/looksRight';
 import { openPage } from './harness/openPage';
+import { allowTrouble } from './harness/troubles';
 
 test.each([1280, 390])(
   'a first visit at %d px finds the finished example, and it looks right',
@@ -50,6 +51,8 @@ test('an opened figure and a stop look right', async () => {
 test('an edit made without a network is priced, kept, and there when the network is back', async () => {
   const page = await openPage();
   await priced(page);
+  // On a busy machine what the page fetches ahead may not be there yet. It is tried again where it is needed.
+  allowTrouble(/ERR_INTERNET_DISCONNECTED/);
   await page.context().setOffline(true);
   await type(section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true }), '20');
   await expectPlate(page, /20\.00.*margin 4\d/);

@@ -3,6 +3,7 @@ import { expect } from 'vitest';
 import { browserOfFile } from './browser';
 
 let noted: string[] = [];
+let allowed: RegExp[] = [];
 
 /** Starts noting whatever goes wrong in a browser context. */
 export async function watchContext(context: BrowserContext, baseUrl: string): Promise<void> {
@@ -41,11 +42,17 @@ export async function expectTrouble(pattern: RegExp): Promise<void> {
   noted = noted.filter((trouble) => !pattern.test(trouble));
 }
 
+/** Says that a trouble may come in this test, or not, such as the browser's remark on a request without a network. */
+export function allowTrouble(pattern: RegExp): void {
+  allowed.push(pattern);
+}
+
 /** Fails when anything went wrong since the last call. */
 export async function expectNoTrouble(): Promise<void> {
   await noteOutside();
-  const found = noted;
+  const found = noted.filter((trouble) => !allowed.some((pattern) => pattern.test(trouble)));
   noted = [];
+  allowed = [];
   expect(found, 'what went wrong on the page').toEqual([]);
 }
 
