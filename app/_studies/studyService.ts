@@ -15,11 +15,15 @@ const PAUSE_MS = 350;
 
 /** Starts the study worker. One question is under way at a time; the others wait in the order they were asked. */
 export function startStudyService(): StudyService {
-  const worker = new Worker(new URL('./study.worker.ts', import.meta.url), { type: 'module' });
+  let worker = new Worker(new URL('./study.worker.ts', import.meta.url), { type: 'module' });
+  let hasAnswered = false;
   const waiting = new Map<string, { readonly request: StudyRequest; readonly listener: StudyListener }>();
   const pauses = new Map<string, ReturnType<typeof setTimeout>>();
-  let underWay: { readonly asker: string; readonly number: number; readonly listener: StudyListener } | null =
-    null;
+  let underWay: {
+    readonly asker: string;
+    readonly request: StudyRequest;
+    readonly listener: StudyListener;
+  } | null = null;
   let last = 0;
 
   const sendNext = () => {
@@ -27,13 +31,13 @@ export function startStudyService(): StudyService {
     if (underWay !== null || next === undefined) return;
     const [asker, { request, listener }] = next;
     waiting.delete(asker);
-    underWay = { asker, number: request.number, listener };
+    underWay = { asker, request, listener };
     worker.postMessage(request);
   };
   const settle = (reply: StudyReply) => {
     const asked = underWay;
     underWay = null;
-    if (asked?.number === reply.number) asked.listener(reply);
+    if (asked?.request.number === reply.number) asked.listener(reply);
     sendNext();
   };
   const leave = (asker: string) => {
@@ -41,12 +45,27 @@ export function startStudyService(): StudyService {
     waiting.delete(asker);
     if (underWay?.asker === asker) underWay = { ...underWay, listener: () => undefined };
   };
-  worker.onmessage = ({ data }: MessageEvent<StudyReply>) => settle(data);
-  worker.onerror = (event) => {
-    event.preventDefault();
-    const why = event.message || 'the worker could not be started';
-    settle({ kind: 'failed', number: underWay?.number ?? last, why });
+  const listen = () => {
+    worker.onmessage = ({ data }: MessageEvent<StudyReply>) => {
+      hasAnswered = true;
+      settle(data);
+    };
+    worker.onerror = (event) => {
+      event.preventDefault();
+      const why = event.message || 'the worker could not be started';
+      settle({ kind: 'failed', number: underWay?.request.number ?? last, why });
+    };
   };
+  /** A worker whose code was not fetched for want of a network stays silent, and no error tells of it. */
+  const startAnew = () => {
+    if (hasAnswered) return;
+    worker.terminate();
+    worker = new Worker(new URL('./study.worker.ts', import.meta.url), { type: 'module' });
+    listen();
+    if (underWay !== null) worker.postMessage(underWay.request);
+  };
+  listen();
+  window.addEventListener('online', startAnew);
 
   return {
     ask(asker, request, listener) {
@@ -61,6 +80,7 @@ export function startStudyService(): StudyService {
     },
     leave,
     stop() {
+      window.removeEventListener('online', startAnew);
       for (const pause of pauses.values()) clearTimeout(pause);
       worker.terminate();
     },

@@ -35,6 +35,7 @@ const names = () => HeldWorker.newest.sent.map(({ input }) => (input as unknown 
 beforeEach(() => {
   vi.useFakeTimers();
   vi.stubGlobal('Worker', HeldWorker);
+  vi.stubGlobal('window', new EventTarget());
 });
 afterEach(() => {
   vi.useRealTimers();
@@ -100,6 +101,30 @@ describe('the study worker', () => {
     HeldWorker.newest.onerror?.({ message: 'out of memory', preventDefault: vi.fn() });
     expect(first).toHaveBeenCalledWith(expect.objectContaining({ kind: 'failed', why: 'out of memory' }));
     expect(names()).toEqual(['one', 'two']);
+  });
+
+  it('is started anew once the network is back, where its code never came, and asked the same', () => {
+    const service = startStudyService();
+    const heard = vi.fn();
+    service.ask('one', of('one'), heard);
+    vi.runAllTimers();
+    const silent = HeldWorker.newest;
+    window.dispatchEvent(new Event('online'));
+    expect(silent.isEnded).toBe(true);
+    expect(names()).toEqual(['one']);
+    HeldWorker.newest.answer('late');
+    expect(heard).toHaveBeenCalledWith(expect.objectContaining({ answer: 'late' }));
+  });
+
+  it('that has answered is left alone when the network comes back', () => {
+    const service = startStudyService();
+    service.ask('one', of('one'), vi.fn());
+    vi.runAllTimers();
+    HeldWorker.newest.answer(1);
+    const living = HeldWorker.newest;
+    window.dispatchEvent(new Event('online'));
+    expect(HeldWorker.newest).toBe(living);
+    expect(living.isEnded).toBe(false);
   });
 
   it('is ended when it is stopped, with nothing sent later', () => {
