@@ -15,6 +15,7 @@ export default defineConfig({
     maxWorkers: 2,
     // They end what hangs; nothing is timed by them. A machine three times slower still has time to spare.
     testTimeout: 120_000,
+    hookTimeout: 120_000,
     expect: { poll: { timeout: 60_000 } },
   },
 });

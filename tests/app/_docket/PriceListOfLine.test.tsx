@@ -2,7 +2,7 @@
 import 'fake-indexeddb/auto';
 import '@testing-library/jest-dom/vitest';
 import { cleanup, configure, render, screen } from '@testing-library/react';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { PriceListOfLine } from '@/app/_docket/PriceListOfLine';
 import { MakerMeasures, measuresOf } from '@/app/_fields/makerMeasures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
@@ -12,7 +12,6 @@ import { clubWith } from '../../fixtures/clubJob';
 import { grid } from '../../fixtures/costed';
 
 configure({ defaultHidden: true });
-vi.setConfig({ testTimeout: 20_000 });
 afterEach(cleanup);
 
 const own = [

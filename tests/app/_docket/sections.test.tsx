@@ -18,7 +18,6 @@ import { grid } from '../../fixtures/costed';
 import { OnDesk } from './onDesk';
 
 configure({ defaultHidden: true });
-vi.setConfig({ testTimeout: 20_000 });
 afterEach(cleanup);
 
 function partOf(input: JobInput, stale = false): DocketPart {
