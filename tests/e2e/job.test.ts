@@ -63,6 +63,28 @@ test('an edit made without a network is priced, kept, and there when the network
   await expectPlate(page, /20\.00/);
 });
 
+test('what could not be worked out for want of a network is, once it is back', async () => {
+  const page = await openPage({ path: '/jobs' });
+  allowTrouble(/ERR_INTERNET_DISCONNECTED/);
+  // The first worker prices; the second, of all other sums, is there no code for.
+  let workers = 0;
+  await page.route(/\/_next\/static\/chunks\//, async (route) => {
+    if (route.request().url().includes('turbopack-worker')) workers += 1;
+    const isPastStart = workers >= 2 && !route.request().url().includes('turbopack-worker');
+    await (isPastStart ? route.abort('internetdisconnected') : route.continue());
+  });
+  await page.goto('/');
+  await priced(page);
+  await expect.poll(() => workers).toBe(2);
+  const ways = section(page, 'Ways of selling');
+  await ways.waitFor();
+  expect(await ways.getByRole('listitem').count()).toBe(0);
+  await page.context().setOffline(true);
+  await page.unroute(/\/_next\/static\/chunks\//);
+  await page.context().setOffline(false);
+  await ways.getByRole('listitem').first().waitFor();
+});
+
 test('two tabs at one job lose no edit of either', async () => {
   const first = await openPage();
   await priced(first);
