@@ -1,10 +1,10 @@
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
+import { expectPriceBar, kept, priceBarText, priced, section } from '@/tests/e2e/harness/docketPage';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 import { gridOf } from '@/tests/fixtures/pictures/gridOf';
-import { expectPlate, kept, plateText, priced, section } from './harness/docketPage';
-import { looksRight } from './harness/looksRight';
-import { openPage, type PageOptions } from './harness/openPage';
 
 const PICTURE = 'Hill path picture';
 
@@ -90,21 +90,21 @@ test('a picture stored on its side is turned upright once, in its figures and in
 test('price and ink follow the picture, are undone and redone, and are there after a reload', async () => {
   const page = await openPage();
   const part = await openPlacement(page);
-  const before = await plateText(page);
+  const before = await priceBarText(page);
   await chooseFile(part, 'hill.png', 'image/png', await half());
   await part.getByText('50 % of ink').waitFor();
-  await expect.poll(() => plateText(page)).not.toBe(before);
-  const after = await plateText(page);
+  await expect.poll(() => priceBarText(page)).not.toBe(before);
+  const after = await priceBarText(page);
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await expect.poll(() => plateText(page)).toBe(before);
+  await expect.poll(() => priceBarText(page)).toBe(before);
   await page.getByRole('button', { name: /^Redo/ }).click();
-  await expect.poll(() => plateText(page)).toBe(after);
+  await expect.poll(() => priceBarText(page)).toBe(after);
   await kept(page);
   await page.reload();
   const again = await openPlacement(page);
   await again.getByText('50 % of ink').waitFor();
   await again.locator('canvas[data-drawn="true"]').waitFor();
-  expect(await plateText(page)).toBe(after);
+  expect(await priceBarText(page)).toBe(after);
 });
 
 const noPictures = [
@@ -131,13 +131,13 @@ const noPictures = [
 
 test('files that are no pictures are refused in a sentence each, and the last good picture stays', async () => {
   const { page, part } = await withPicture();
-  await expectPlate(page, /margin 40\.9 %/);
-  const plate = await plateText(page);
+  await expectPriceBar(page, /margin 40\.9 %/);
+  const plate = await priceBarText(page);
   for (const [name, bytes, sentence] of noPictures) {
     await chooseFile(part, name, name.endsWith('svg') ? 'image/svg+xml' : 'image/png', await bytes());
     await part.getByText(sentence).waitFor();
     expect(await part.getByText('50 % of ink').count(), name).toBe(1);
-    expect(await plateText(page), name).toBe(plate);
+    expect(await priceBarText(page), name).toBe(plate);
   }
 });
 

@@ -2,9 +2,9 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { kept, plateText, priced, section, type } from './harness/docketPage';
-import { looksRight } from './harness/looksRight';
-import { openPage, type PageOptions } from './harness/openPage';
+import { kept, priceBarText, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 
 async function curveOf(options: PageOptions = {}): Promise<{ readonly page: Page; readonly curve: Locator }> {
   const page = await openPage(options);
@@ -76,7 +76,7 @@ test('keys and pointer move the quantity; the job is made so large in one step, 
   await expect.poll(() => job.textContent()).toContain('= 50');
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect.poll(() => job.textContent()).toContain('= 37');
-  expect(await plateText(page)).toContain('19.00');
+  expect(await priceBarText(page)).toContain('19.00');
 });
 
 test('the curve stands as a table, and is saved as CSV, SVG and PNG', async () => {

@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
-import { expectPlate, kept, plateText, priced, section, type } from './harness/docketPage';
-import { looksRight, scrollsNowhere } from './harness/looksRight';
-import { openPage } from './harness/openPage';
-import { allowTrouble } from './harness/troubles';
+import { expectPriceBar, kept, priceBarText, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { allowTrouble } from '@/tests/e2e/harness/problems';
 
 test.each([1280, 390])(
   'a first visit at %d px finds the finished example, and it looks right',
   async (width) => {
     const page = await openPage({ width });
     await priced(page);
-    expect(await plateText(page)).toMatch(/19\.00.*margin 40\.5 %.*markup 68\.2 %.*56\.2\d/);
+    expect(await priceBarText(page)).toMatch(/19\.00.*margin 40\.5 %.*markup 68\.2 %.*56\.2\d/);
     expect(await section(page, 'Checks').getByRole('listitem').count()).toBeGreaterThan(5);
     // The last section of figures is the last to be worked out.
     await section(page, 'Ways of selling').getByRole('listitem').first().waitFor();
@@ -22,16 +22,16 @@ test('an edit shows at once, is undone and redone, and is there again after a re
   await priced(page);
   const price = section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
   await type(price, '21');
-  await expectPlate(page, /21\.00.*margin 4[56]/);
+  await expectPriceBar(page, /21\.00.*margin 4[56]/);
   await price.blur();
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await expectPlate(page, /19\.00.*margin 40\.5 %/);
+  await expectPriceBar(page, /19\.00.*margin 40\.5 %/);
   await page.getByRole('button', { name: /^Redo/ }).click();
-  await expectPlate(page, /21\.00/);
+  await expectPriceBar(page, /21\.00/);
   await kept(page);
   await page.reload();
   await priced(page);
-  await expectPlate(page, /21\.00/);
+  await expectPriceBar(page, /21\.00/);
 });
 
 test('an opened figure and a stop look right', async () => {
@@ -44,7 +44,7 @@ test('an opened figure and a stop look right', async () => {
   await job.getByText('Packaging, up-charges, name').click();
   await type(job.getByRole('textbox', { name: 'Pieces the customer said in all' }), '38');
   await section(page, 'Checks').getByText('the sizes add up to 37, the order says 38').waitFor();
-  await expectPlate(page, /last good price/i);
+  await expectPriceBar(page, /last good price/i);
   await looksRight(page, 'stop');
 });
 
@@ -55,12 +55,12 @@ test('an edit made without a network is priced, kept, and there when the network
   allowTrouble(/ERR_INTERNET_DISCONNECTED/);
   await page.context().setOffline(true);
   await type(section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true }), '20');
-  await expectPlate(page, /20\.00.*margin 4\d/);
+  await expectPriceBar(page, /20\.00.*margin 4\d/);
   await kept(page);
   await page.context().setOffline(false);
   await page.reload();
   await priced(page);
-  await expectPlate(page, /20\.00/);
+  await expectPriceBar(page, /20\.00/);
 });
 
 test('what could not be worked out for want of a network is, once it is back', async () => {
@@ -101,7 +101,7 @@ test('two tabs at one job lose no edit of either', async () => {
   await kept(first);
   await kept(second);
   for (const page of [first, second]) {
-    await expectPlate(page, /22\.00/);
+    await expectPriceBar(page, /22\.00/);
     await expect
       .poll(() =>
         section(page, 'The job')

@@ -1,8 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, priced, section } from './harness/docketPage';
-import { looksRight } from './harness/looksRight';
-import { openPage, type PageOptions } from './harness/openPage';
+import { kept, priced, section } from '@/tests/e2e/harness/docketPage';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 
 const passed = 'No total falls as the quantity rises, looked at from 1 to 2,000.';
 

@@ -1,9 +1,9 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, section } from './harness/docketPage';
-import { looksRight } from './harness/looksRight';
-import { openPage, type PageOptions } from './harness/openPage';
+import { kept, section } from '@/tests/e2e/harness/docketPage';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 
 /** A new list of these lines, sold under a cap because their totals would fall, and issued once. */
 async function issuedList(lines: readonly string[], options: PageOptions): Promise<Page> {

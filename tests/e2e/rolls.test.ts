@@ -2,11 +2,11 @@ import { readFile } from 'node:fs/promises';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { axe } from './harness/axe';
-import { kept, priced, section, type } from './harness/docketPage';
-import { looksRight, scrollsNowhere } from './harness/looksRight';
-import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 /** Adds a roll 24 in wide, prints up to 40 in, 30 m of it, at the typical price. */
 async function withRoll(options: PageOptions): Promise<Page> {

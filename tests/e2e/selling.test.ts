@@ -1,7 +1,7 @@
 import { test } from 'vitest';
-import { kept, priced, section } from './harness/docketPage';
-import { looksRight } from './harness/looksRight';
-import { openPage } from './harness/openPage';
+import { kept, priced, section } from '@/tests/e2e/harness/docketPage';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage } from '@/tests/e2e/harness/openPage';
 
 test.each([1280, 390])('charges and ways of selling stand beside the price at %d px', async (width) => {
   const page = await openPage({ width });

@@ -3,10 +3,10 @@ import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { kept, priced, section, type } from './harness/docketPage';
-import { looksRight } from './harness/looksRight';
-import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
+import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 /** A workshop that has a second, larger sheet; then the docket of the example. */
 async function withTabloid(options: PageOptions = {}): Promise<Page> {

@@ -1,10 +1,10 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { TEST_DAY } from '../../fixtures/testDay';
+import { TEST_DAY } from '@/tests/fixtures/testDay';
 import { browserOfFile } from './browser';
 import { STEP_MS } from './patience.mjs';
+import { watchContext } from './problems';
 import { setClock } from './setClock';
-import { watchContext } from './troubles';
 
 export interface PageOptions {
   /** In CSS pixels; below 600 the page is a phone's: touch, and its own viewport rules. */

@@ -1,0 +1,22 @@
+import type { Formatter } from '@/app/_words/formatter';
+import type { Finding } from '@/shared/finding';
+
+/** What is wrong, and then what will happen and what to do. */
+export interface Saying {
+  readonly sentence: string;
+  readonly detail: string;
+}
+
+/** What a saying may use. */
+export interface Told {
+  readonly finding: Finding;
+  readonly formatter: Formatter;
+  /** A fact that is a name or a word; empty where the finding has none. */
+  readonly name: (fact: string) => string;
+  /** A fact that is a figure; 0 where the finding has none. */
+  readonly figure: (fact: string) => number;
+}
+
+export type Say = (told: Told) => Saying;
+
+export const saying = (sentence: string, detail: string): Saying => ({ sentence, detail });
