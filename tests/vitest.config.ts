@@ -13,6 +13,9 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     // The runner leaves a core to itself unless told; two files at a time share two cores well.
     maxWorkers: 2,
-    testTimeout: 30_000,
+    // They end what hangs; nothing is timed by them. A machine three times slower still has time to spare.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    expect: { poll: { timeout: 60_000 } },
   },
 });

@@ -2,8 +2,10 @@ import { spawn } from 'node:child_process';
 import { constants } from 'node:os';
 
 /**
- * @typedef {{ code: number, timedOut: boolean }} Ended
- * @typedef {{ cwd: string, env?: Record<string, string | undefined>, limitMs?: number, quiet?: boolean }} Options
+ * @typedef {{ code: number, stalled: boolean }} Ended
+ * @typedef {{ cwd: string, env?: Record<string, string | undefined>, still?: Still, quiet?: boolean }} Options
+ * @typedef {{ afterMs: number, mark?: () => unknown }} Still when to end a program that gets nowhere: `mark` is another
+ *   value whenever it got on; without it the program has only its end to show
  */
 
 const CAN_GROUP = process.platform !== 'win32';
@@ -31,21 +33,18 @@ export function runChild(program, args, options) {
   });
   running.add(child);
   return new Promise((resolve) => {
-    let timedOut = false;
-    const limit = setTimeout(
-      () => {
-        timedOut = true;
-        sendSignal(child, 'SIGKILL');
-      },
-      options.limitMs ?? 2 ** 31 - 1,
-    );
+    let stalled = false;
+    const stopWatching = watchStill(options.still, () => {
+      stalled = true;
+      sendSignal(child, 'SIGKILL');
+    });
     /** @param {number} code */
     const end = (code) => {
-      clearTimeout(limit);
+      stopWatching();
       running.delete(child);
       // Whatever the program left behind in its group.
       sendSignal(child, 'SIGKILL');
-      resolve({ code, timedOut });
+      resolve({ code, stalled });
     };
     child.once('error', () => end(127));
     child.once('exit', (code, signal) =>
@@ -71,6 +70,28 @@ export function forwardSignals(onSignal) {
     for (const child of running) sendSignal(child, 'SIGKILL');
   });
   if (process.env.npm_lifecycle_event !== undefined) onParentGone(() => handOn('SIGTERM'));
+}
+
+/**
+ * @param {Still | undefined} still
+ * @param {() => void} onStill
+ * @returns {() => void} ends the watch
+ */
+function watchStill(still, onStill) {
+  if (still === undefined) return () => undefined;
+  const { afterMs, mark = () => undefined } = still;
+  let last = mark();
+  let since = performance.now();
+  const watch = setInterval(
+    () => {
+      const now = mark();
+      if (now !== last) since = performance.now();
+      else if (performance.now() - since > afterMs) onStill();
+      last = now;
+    },
+    Math.min(1000, afterMs / 4),
+  );
+  return () => clearInterval(watch);
 }
 
 /**

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { axe } from '@/tests/e2e/harness/axe';
+import { tellFailure } from '@/tests/e2e/harness/failureReport';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { expectProblem } from '@/tests/e2e/harness/problems';
+import { FIXED_DAY } from '@/tests/tools/clock/testDay';
 
 test('a request to another host is seen, by the page and by the browser', async () => {
   const page = await openPage();
@@ -69,4 +71,23 @@ test('a second tab shares the storage of the first, and a fresh page does not', 
   const read = () => localStorage.getItem('mark');
   expect(await (await openPage({ beside: first })).evaluate(read)).toBe('kept');
   expect(await (await openPage()).evaluate(read)).toBe(null);
+});
+
+test('every page has the same day, and its time flows', async () => {
+  const first = await openPage();
+  const now = () => new Date().toISOString();
+  const before = await first.evaluate(now);
+  expect(before.split('T')[0]).toBe(FIXED_DAY);
+  const second = await openPage({ beside: first });
+  await expect.poll(() => second.evaluate(now)).not.toBe(before);
+  expect((await second.evaluate(now)).split('T')[0]).toBe(FIXED_DAY);
+});
+
+test('a failure tells its last steps and what was on the page', async () => {
+  const page = await openPage({ path: '/price-lists' });
+  await page.getByRole('heading', { level: 1, name: 'Price lists' }).waitFor();
+  const error = { name: 'Error', message: 'It took too long.' };
+  await tellFailure({ id: 'example', result: { state: 'fail', errors: [error] } }, [page]);
+  expect(error.message).toMatch(/^It took too long\.[\s\S]*=> locator\.waitFor started/);
+  expect(error.message).toMatch(/On http:\S+\/price-lists [\s\S]*heading "Price lists"/);
 });

@@ -1,34 +1,46 @@
 /**
  * @typedef {{ passed: number, failed: number, why?: string }} Count
- * @typedef {{ numPassedTests?: number, numFailedTests?: number, success?: boolean,
- *   testResults?: readonly { name: string, status: string, assertionResults: readonly unknown[] }[] }} Report
+ * @typedef {import('./lineReporter.mjs').Line} Line
  */
 
 /**
- * What a test runner's report comes to. A runner can end badly without a failed test: a file that does not
- * load holds no tests, an error outside of any test belongs to none, and a crash leaves no report. Each of
- * those counts as one failure, or it would pass in silence.
+ * What the lines of a test runner come to. A runner can end badly without a failed test: a file that does not load
+ * holds no tests, an error outside of any test belongs to none, and a crash or a standstill ends it early. Each of
+ * those counts as one failure beside the tests that did pass, or it would go by in silence.
  *
- * @param {Report | undefined} report the JSON the runner wrote, nothing when there is none
- * @param {{ code: number, timedOut: boolean }} ended
+ * @param {readonly Line[]} lines as the runner wrote them while it ran
+ * @param {import('../../app/_commands/runChild.mjs').Ended} ended
  * @returns {Count}
  */
-export function countResults(report, ended) {
-  if (ended.timedOut) return { ...numbers(report, 1), why: 'it did not end in the time it is given' };
-  if (report === undefined) {
-    return { passed: 0, failed: 1, why: `it ended with code ${ended.code} and without a report` };
-  }
-  const unread = (report.testResults ?? []).filter(
-    (file) => file.status === 'failed' && file.assertionResults.length === 0,
+export function countResults(lines, ended) {
+  const passed = tests(lines, 'passed').length;
+  const failed = tests(lines, 'failed').length;
+  /** @param {string} why */
+  const oneMore = (why) => ({ passed, failed: failed + 1, why });
+  if (ended.stalled) return oneMore(`it stood still${underWay(lines)} and was ended`);
+  const end = lines.find((line) => line.kind === 'end');
+  if (end === undefined) return oneMore(`it ended with code ${ended.code} before its end${underWay(lines)}`);
+  const unread = lines.flatMap((line) =>
+    line.kind === 'file' && line.tests === 0 && line.errors > 0 ? [line.name] : [],
   );
-  const count = numbers(report, unread.length);
-  if (unread.length > 0)
-    return { ...count, why: `not loaded: ${unread.map((file) => file.name).join(', ')}` };
-  if (count.passed + count.failed === 0) return { passed: 0, failed: 1, why: 'it ran no test at all' };
-  if (count.failed === 0 && (ended.code !== 0 || report.success !== true)) {
-    return { ...count, failed: 1, why: `it ended with code ${ended.code} though no test failed` };
+  if (unread.length > 0) {
+    return { passed, failed: failed + unread.length, why: `not loaded: ${unread.join(', ')}` };
   }
-  return count;
+  if (passed + failed === 0) return oneMore('it ran no test at all');
+  const isWell = ended.code === 0 && end.reason === 'passed' && end.errors === 0;
+  if (failed === 0 && !isWell) return oneMore(`it ended with code ${ended.code} though no test failed`);
+  return { passed, failed };
+}
+
+/**
+ * @param {string} text the file of lines; a last line cut short is left out
+ * @returns {readonly Line[]}
+ */
+export function readLines(text) {
+  return text
+    .split('\n')
+    .slice(0, -1)
+    .map((line) => JSON.parse(line));
 }
 
 /**
@@ -42,10 +54,18 @@ export function totalLine(counts) {
 }
 
 /**
- * @param {Report | undefined} report
- * @param {number} more failures that the report does not count
- * @returns {Count}
+ * @param {readonly Line[]} lines
+ * @param {string} state
  */
-function numbers(report, more) {
-  return { passed: report?.numPassedTests ?? 0, failed: (report?.numFailedTests ?? 0) + more };
+const tests = (lines, state) => lines.filter((line) => line.kind === 'test' && line.state === state);
+
+/**
+ * The tests that began and did not end, in words.
+ *
+ * @param {readonly Line[]} lines
+ */
+function underWay(lines) {
+  const ended = new Set(lines.flatMap((line) => (line.kind === 'test' ? [line.name] : [])));
+  const open = lines.flatMap((line) => (line.kind === 'begins' && !ended.has(line.name) ? [line.name] : []));
+  return open.length === 0 ? '' : ` in “${open.join('”, “')}”`;
 }

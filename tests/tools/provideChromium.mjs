@@ -1,7 +1,8 @@
 import { runChild } from '../../app/_commands/runChild.mjs';
 import { findChromium } from './findChromium.mjs';
 
-const LIMIT_MS = 240_000;
+/** A download that takes longer is given up; another way may do. */
+const STILL = { afterMs: 20 * 60_000 };
 
 /**
  * Finds a Chromium, and installs one where there is none.
@@ -19,7 +20,7 @@ export async function provideChromium(root) {
     for (const [program = '', ...args] of steps) {
       console.log(`Installing Chromium: ${[program, ...args].join(' ')}`);
       const env = { DEBIAN_FRONTEND: 'noninteractive' };
-      if ((await runChild(program, args, { cwd: root, env, limitMs: LIMIT_MS })).code !== 0) break;
+      if ((await runChild(program, args, { cwd: root, env, still: STILL })).code !== 0) break;
     }
     const installed = await findChromium();
     if (installed !== undefined) return { path: installed };

@@ -1,7 +1,7 @@
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { runChild } from '../../app/_commands/runChild.mjs';
-import { countResults } from './countResults.mjs';
+import { countResults, readLines } from './countResults.mjs';
 import { provideChromium } from './provideChromium.mjs';
 
 /**
@@ -10,6 +10,12 @@ import { provideChromium } from './provideChromium.mjs';
  */
 
 const MINUTE_MS = 60_000;
+/*
+ * No stage has a time to end in: a slow or busy machine takes as long as it takes. Every test has a bound of its own,
+ * far below the time after which a run without one test ended stands still; of one program only its end is seen.
+ */
+const TESTS_STILL_MS = 10 * MINUTE_MS;
+const PROGRAM_STILL_MS = 30 * MINUTE_MS;
 const NEXT = 'node_modules/next/dist/bin/next';
 
 /** @param {Setting} setting */
@@ -17,29 +23,28 @@ export async function formatAndLint({ root }) {
   const biome = ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'];
   // It paints whatever it is told; a log is read without colours.
   const colours = process.stdout.isTTY ? [] : ['--colors=off'];
-  return once(await node(root, [...biome, ...colours, '.'], 2));
+  return once(await node(root, [...biome, ...colours, '.']));
 }
 
 /** @param {Setting} setting */
 export async function types({ root }) {
   const before = settings(root);
   // A fresh clone has no types of its routes yet.
-  const typegen = await node(root, [NEXT, 'typegen'], 2);
+  const typegen = await node(root, [NEXT, 'typegen']);
   if (typegen.code !== 0) return once(typegen);
-  const checked = once(await node(root, ['node_modules/typescript/bin/tsc', '--noEmit'], 3));
+  const checked = once(await node(root, ['node_modules/typescript/bin/tsc', '--noEmit']));
   return unchanged(root, before, checked);
 }
 
 /** @param {Setting} setting */
 export function unitTests({ root, seed, draws = '1' }) {
-  const env = { PROPERTY_SEED: seed, DRAWS: draws };
-  return vitest(root, 'unit', 'tests/vitest.config.ts', env, 8 * Number(draws));
+  return vitest(root, 'unit', 'tests/vitest.config.ts', { PROPERTY_SEED: seed, DRAWS: draws });
 }
 
 /** @param {Setting} setting */
 export async function build({ root }) {
   const before = settings(root);
-  return unchanged(root, before, once(await node(root, [NEXT, 'build'], 3)));
+  return unchanged(root, before, once(await node(root, [NEXT, 'build'])));
 }
 
 /** @param {Setting} setting */
@@ -47,7 +52,7 @@ export async function endToEndTests({ root, seed }) {
   const chromium = await provideChromium(root);
   if ('problem' in chromium) return { passed: 0, failed: 1, why: chromium.problem };
   const env = { PROPERTY_SEED: seed, CHROMIUM_PATH: chromium.path };
-  return vitest(root, 'e2e', 'tests/e2e/vitest.config.ts', env, 8);
+  return vitest(root, 'e2e', 'tests/e2e/vitest.config.ts', env);
 }
 
 /**
@@ -55,17 +60,16 @@ export async function endToEndTests({ root, seed }) {
  * @param {string} name of the report
  * @param {string} config
  * @param {Record<string, string>} env
- * @param {number} minutes
  * @param {readonly string[]} [files] all unless told
  * @returns {Promise<Count>}
  */
-export async function vitest(root, name, config, env, minutes, files = []) {
+export async function vitest(root, name, config, env, files = []) {
   const folder = join(root, 'tests', '.output');
-  const file = join(folder, `${name}.json`);
+  const file = join(folder, `${name}.jsonl`);
   mkdirSync(folder, { recursive: true });
-  // The report of an earlier run would be taken for this one's, should the runner crash.
-  rmSync(file, { force: true });
-  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+  // The lines of an earlier run would be taken for this one's.
+  writeFileSync(file, '');
+  const reporters = ['--reporter=default', '--reporter=./tests/tools/lineReporter.mjs'];
   // A forgotten `.only` would leave the rest of its file out.
   const args = [
     'node_modules/vitest/vitest.mjs',
@@ -76,27 +80,28 @@ export async function vitest(root, name, config, env, minutes, files = []) {
     ...reporters,
     ...files,
   ];
-  const ended = await node(root, args, minutes, env);
-  return countResults(readReport(file), ended);
+  const still = { afterMs: TESTS_STILL_MS, mark: () => statSync(file).size };
+  const ended = await node(root, args, { ...env, REPORT_LINES: file }, still);
+  return countResults(readLines(readFileSync(file, 'utf8')), ended);
 }
 
 /**
  * @param {string} root
  * @param {readonly string[]} args
- * @param {number} minutes
  * @param {Record<string, string>} [env]
+ * @param {import('../../app/_commands/runChild.mjs').Still} [still]
  */
-export function node(root, args, minutes, env) {
-  return runChild(process.execPath, args, { cwd: root, limitMs: minutes * MINUTE_MS, ...(env && { env }) });
+function node(root, args, env, still = { afterMs: PROGRAM_STILL_MS }) {
+  return runChild(process.execPath, args, { cwd: root, still, ...(env && { env }) });
 }
 
 /**
  * @param {import('../../app/_commands/runChild.mjs').Ended} ended
  * @returns {Count}
  */
-function once({ code, timedOut }) {
+function once({ code, stalled }) {
   if (code === 0) return { passed: 1, failed: 0 };
-  return { passed: 0, failed: 1, why: timedOut ? 'it did not end in the time it is given' : `code ${code}` };
+  return { passed: 0, failed: 1, why: stalled ? 'it stood still and was ended' : `code ${code}` };
 }
 
 /**
@@ -115,16 +120,4 @@ function unchanged(root, before, count) {
 /** @param {string} root */
 function settings(root) {
   return readFileSync(join(root, 'tsconfig.json'), 'utf8');
-}
-
-/**
- * @param {string} file
- * @returns {import('./countResults.mjs').Report | undefined}
- */
-function readReport(file) {
-  try {
-    return JSON.parse(readFileSync(file, 'utf8'));
-  } catch {
-    return undefined;
-  }
 }

@@ -140,9 +140,8 @@ describe('a drawing of lines', () => {
     const image = { width: 300, height: 300, close: () => Object.assign(state, { closed: true }) };
     return { state, image: image as unknown as ImageBitmap };
   };
-  const untilAsked = async (last: () => readonly PictureReply[]) => {
-    while (!last().some(({ kind }) => kind === 'draw')) await new Promise((resolve) => setTimeout(resolve));
-  };
+  const untilAsked = (last: () => readonly PictureReply[]) =>
+    expect.poll(() => last().map(({ kind }) => kind), { interval: 1 }).toContain('draw');
 
   it('is drawn by the page at the size of its print, then measured', async () => {
     const { take, last } = fields();

@@ -1,3 +1,6 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { freePort, HOST } from '@/app/_commands/freePort.mjs';
 import { runChild } from '@/app/_commands/runChild.mjs';
@@ -9,19 +12,37 @@ function run(script: string, options = {}) {
 }
 
 test('the code of the program is handed back', async () => {
-  expect(await run('process.exit(3)')).toEqual({ code: 3, timedOut: false });
+  expect(await run('process.exit(3)')).toEqual({ code: 3, stalled: false });
 });
 
 test('a program ended by a signal has the code the shell gives it', async () => {
-  expect(await run(`process.kill(process.pid, 'SIGTERM')`)).toEqual({ code: 143, timedOut: false });
+  expect(await run(`process.kill(process.pid, 'SIGTERM')`)).toEqual({ code: 143, stalled: false });
 });
 
 test('a program that does not exist has code 127', async () => {
-  expect(await runChild('no-such-program', [], here)).toEqual({ code: 127, timedOut: false });
+  expect(await runChild('no-such-program', [], here)).toEqual({ code: 127, stalled: false });
 });
 
-test('a program that takes too long is ended', async () => {
-  expect(await run('setInterval(() => {}, 1000)', { limitMs: 200 })).toEqual({ code: 137, timedOut: true });
+test('a program that gets nowhere is ended', async () => {
+  const still = { afterMs: 200 };
+  expect(await run('setInterval(() => {}, 1000)', { still })).toEqual({ code: 137, stalled: true });
+});
+
+test('a program that gets on is left to its end, however long it takes', async () => {
+  let looked = 0;
+  const mark = () => {
+    looked += 1;
+    return looked;
+  };
+  const folder = await mkdtemp(join(tmpdir(), 'run-child-'));
+  const sign = join(folder, 'end');
+  const script = `setInterval(() => require('node:fs').existsSync(${JSON.stringify(sign)}) && process.exit(0), 5)`;
+  const ended = run(script, { still: { afterMs: 40, mark } });
+  // Far longer than a program is left that gets nowhere.
+  await expect.poll(() => looked, { timeout: 20_000 }).toBeGreaterThan(20);
+  await writeFile(sign, '');
+  expect(await ended).toEqual({ code: 0, stalled: false });
+  await rm(folder, { recursive: true });
 });
 
 test('the program runs without telemetry and without the NODE_ENV of the tests', async () => {

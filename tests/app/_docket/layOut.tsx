@@ -17,5 +17,5 @@ export async function layOut(jobId = 'club-order'): Promise<void> {
       </MeasuresContext>
     </NumberLocale>,
   );
-  await screen.findByRole('heading', { name: 'Checks' }, { timeout: 10_000 });
+  await screen.findByRole('heading', { name: 'Checks' });
 }

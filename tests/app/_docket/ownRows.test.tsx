@@ -15,7 +15,6 @@ import { grid } from '@/tests/fixtures/costed';
 
 // Nothing here is hidden; asking after every ancestor's style takes most of the time of a large table.
 configure({ defaultHidden: true });
-vi.setConfig({ testTimeout: 20_000 });
 afterEach(cleanup);
 
 describe('ownRowId', () => {

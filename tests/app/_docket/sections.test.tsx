@@ -18,7 +18,6 @@ import { grid } from '@/tests/fixtures/costed';
 import { InJobFields } from './inJobFields';
 
 configure({ defaultHidden: true });
-vi.setConfig({ testTimeout: 20_000 });
 afterEach(cleanup);
 
 function partOf(input: JobInput, stale = false): SectionProps {

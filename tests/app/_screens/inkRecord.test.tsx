@@ -16,8 +16,6 @@ vi.mock('@/app/_store/appDocuments', async () => {
   return { appDocuments };
 });
 
-vi.setConfig({ testTimeout: 20_000 });
-
 afterEach(() => {
   cleanup();
   clearScreens();

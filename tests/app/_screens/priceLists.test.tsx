@@ -31,7 +31,6 @@ vi.mock('@/app/_studies/useStudies', () => ({
     }, [name, asks]),
 }));
 
-vi.setConfig({ testTimeout: 30_000 });
 beforeEach(() => push.mockClear());
 afterEach(() => {
   cleanup();

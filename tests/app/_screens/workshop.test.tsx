@@ -16,8 +16,6 @@ vi.mock('@/app/_store/appDocuments', async () => {
 });
 
 // Whole screens are slow to search through in jsdom, and slower still beside other tests.
-vi.setConfig({ testTimeout: 20_000 });
-
 afterEach(() => {
   cleanup();
   clearScreens();

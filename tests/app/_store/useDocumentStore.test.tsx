@@ -80,8 +80,7 @@ describe('a page that is left', () => {
     await store.flush();
     makeRoom();
     leave();
-    await new Promise((resolve) => setTimeout(resolve, 50));
-    expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ body: { name: 'Team' } }]);
+    await expect.poll(() => rowsOf(device.factory, 'documents')).toMatchObject([{ body: { name: 'Team' } }]);
   });
 });
 

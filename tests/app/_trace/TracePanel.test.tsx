@@ -13,7 +13,6 @@ import { costed } from '@/tests/fixtures/costed';
 
 // Nothing here is hidden; asking after every ancestor's style takes most of the time of a large table.
 configure({ defaultHidden: true });
-vi.setConfig({ testTimeout: 20_000 });
 afterEach(cleanup);
 
 /** All thirty-seven in one size: whatever a piece in L costs stays the same, in a third of the figures. */

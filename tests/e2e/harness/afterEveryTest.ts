@@ -1,10 +1,12 @@
 import { afterAll, afterEach } from 'vitest';
 import { closeBrowser } from './browser';
-import { closePages } from './openPage';
+import { tellFailure } from './failureReport';
+import { closePages, openPages } from './openPage';
 import { expectNoProblem } from './problems';
 
-afterEach(async () => {
-  // Closing first, so that what a page does on its way out is seen too.
+afterEach(async ({ task }) => {
+  await tellFailure(task, openPages());
+  // Closing before looking, so that what a page does on its way out is seen too.
   await closePages();
   await expectNoProblem();
 });

@@ -1,6 +1,7 @@
 import { type Browser, chromium } from 'playwright-core';
 import { findChromium } from '@/tests/tools/findChromium.mjs';
 import { type OutsideWatch, startOutsideWatch } from './outsideWatch';
+import { stepLogger } from './steps';
 
 interface Started {
   readonly browser: Browser;
@@ -46,6 +47,7 @@ async function start(): Promise<Started> {
   const browser = await chromium.launch({
     executablePath,
     args: FLAGS,
+    logger: stepLogger,
     // The browser's own errands (updates, accounts) end here; pages get the watch instead.
     proxy: { server: NOWHERE, bypass: '127.0.0.1' },
   });

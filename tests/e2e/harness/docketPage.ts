@@ -1,12 +1,9 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
-/** How long a figure may take on a busy machine; nothing is timed by it. */
-const PATIENCE_MS = 15_000;
-
 /** Waits until the docket shows a price. */
 export async function priced(page: Page): Promise<void> {
-  await page.getByRole('slider').first().waitFor({ timeout: PATIENCE_MS });
+  await page.getByRole('slider').first().waitFor();
 }
 
 /** What the price bar says, in one line. */
@@ -17,7 +14,7 @@ export async function priceBarText(page: Page): Promise<string> {
 
 /** Polls the price bar until it says something. */
 export async function expectPriceBar(page: Page, pattern: RegExp): Promise<void> {
-  await expect.poll(() => priceBarText(page), { timeout: PATIENCE_MS }).toMatch(pattern);
+  await expect.poll(() => priceBarText(page)).toMatch(pattern);
 }
 
 /** The section of the docket with a heading. */
@@ -25,11 +22,12 @@ export const section = (page: Page, name: string): Locator => page.getByRole('re
 
 /** Waits until the page says that what was typed is on the device. */
 export async function kept(page: Page): Promise<void> {
-  await page.getByText(/^Kept/).first().waitFor({ timeout: PATIENCE_MS });
+  await page.getByText(/^Kept/).first().waitFor();
 }
 
 /** Types into a field as a person does, replacing what is there. */
 export async function type(field: Locator, text: string): Promise<void> {
-  await field.fill('');
+  // Never emptied first: an emptied field is an edit of its own, taken or not by how fast the next key comes.
+  await field.selectText();
   await field.pressSequentially(text);
 }

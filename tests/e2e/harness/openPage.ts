@@ -1,7 +1,10 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { FIXED_DAY } from '@/tests/tools/clock/testDay';
 import { browserOfFile } from './browser';
+import { STEP_MS } from './patience.mjs';
 import { watchContext } from './problems';
+import { setClock } from './setClock';
 
 export interface PageOptions {
   /** In CSS pixels; below 600 the page is a phone's: touch, and its own viewport rules. */
@@ -29,6 +32,9 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   return page;
 }
 
+/** Every page a test has open. */
+export const openPages = (): readonly Page[] => [...contexts].flatMap((context) => context.pages());
+
 export async function closePages(): Promise<void> {
   const open = [...contexts];
   contexts.clear();
@@ -52,6 +58,8 @@ async function freshContext({ width = 1280, scheme = 'light' }: PageOptions): Pr
     timezoneId: 'UTC',
   });
   contexts.add(context);
+  context.setDefaultTimeout(STEP_MS);
+  await setClock(context, `${FIXED_DAY}T09:00:00Z`);
   await watchContext(context, baseURL);
   return context;
 }

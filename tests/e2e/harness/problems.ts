@@ -3,6 +3,7 @@ import { expect } from 'vitest';
 import { browserOfFile } from './browser';
 
 let noted: string[] = [];
+let allowed: RegExp[] = [];
 
 /** Starts noting whatever goes wrong in a browser context. */
 export async function watchContext(context: BrowserContext, baseUrl: string): Promise<void> {
@@ -32,20 +33,26 @@ export async function watchContext(context: BrowserContext, baseUrl: string): Pr
  * such trouble.
  */
 export async function expectProblem(pattern: RegExp): Promise<void> {
-  // Events arrive a moment after what caused them.
+  // Events arrive a moment after what caused them, and more than one may come of it.
+  allowTrouble(pattern);
   const isThere = async () => {
     await noteOutside();
     return noted.some((problem) => pattern.test(problem));
   };
   await expect.poll(isThere, { message: `${pattern}` }).toBe(true);
-  noted = noted.filter((problem) => !pattern.test(problem));
+}
+
+/** Says that a trouble may come in this test, or not, such as the browser's remark on a request without a network. */
+export function allowTrouble(pattern: RegExp): void {
+  allowed.push(pattern);
 }
 
 /** Fails when anything went wrong since the last call. */
 export async function expectNoProblem(): Promise<void> {
   await noteOutside();
-  const found = noted;
+  const found = noted.filter((problem) => !allowed.some((pattern) => pattern.test(problem)));
   noted = [];
+  allowed = [];
   expect(found, 'what went wrong on the page').toEqual([]);
 }
 

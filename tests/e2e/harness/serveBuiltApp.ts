@@ -12,7 +12,7 @@ declare module 'vitest' {
   }
 }
 
-const READY_WITHIN_MS = 30_000;
+const READY_WITHIN_MS = 240_000;
 
 let server: ChildProcess | undefined;
 

@@ -42,8 +42,6 @@ vi.mock('@/app/_artwork/pictureOfReading', () => ({
 // The tests' browser draws nothing.
 vi.mock('@/app/_artwork/loadBitmap', () => ({ loadBitmap: async () => null }));
 
-vi.setConfig({ testTimeout: 30_000, hookTimeout: 30_000 });
-
 // Unpacking this code takes a busy machine longer than a screen is waited for.
 beforeAll(async () => {
   await laterArtworkPicture.fetch();
@@ -101,6 +99,13 @@ describe('a picture brought in', () => {
       pixels: { width: 1500, height: 1800 },
       coverage: { kind: 'total', total: 1.1 },
     });
+  });
+
+  it('is where the ink of a print leads to', async () => {
+    const part = await takeIn();
+    fireEvent.click(await part.findByRole('button', { name: /^Ink of one print/ }));
+    fireEvent.click(await part.findByRole('button', { name: /^Ink coverage/ }));
+    expect(await part.findByText(/read from the file “hill-path\.png”/)).toBeInTheDocument();
   });
 
   it('says how far it is, and can be stopped', async () => {

@@ -14,9 +14,6 @@ vi.mock('@/app/_pricing/priceService', async () => {
   return { startPriceService: prices.start };
 });
 
-// A whole docket is slow to lay out in a drawn browser on a busy machine.
-vi.setConfig({ testTimeout: 30_000 });
-
 afterEach(() => {
   cleanup();
   clearBench();

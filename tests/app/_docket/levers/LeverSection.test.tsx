@@ -33,14 +33,12 @@ vi.mock('@/app/_studies/useStudy', () => ({
 }));
 
 configure({ defaultHidden: true });
-vi.setConfig({ testTimeout: 30_000 });
 afterEach(() => {
   cleanup();
   clearBench();
 });
 
-const part = async () =>
-  within(await screen.findByRole('region', { name: 'What would raise it' }, { timeout: 10_000 }));
+const part = async () => within(await screen.findByRole('region', { name: 'What would raise it' }));
 
 describe('what would raise a job', () => {
   it('is told as single changes with what each brings, tried by one tap and taken back by one', async () => {
@@ -58,6 +56,23 @@ describe('what would raise a job', () => {
     await userEvent.click(tried.getByRole('button', { name: 'Take it back' }));
     expect(kept.job().lines[0]?.askedPrice).toBe(19);
     expect(section.queryByRole('list', { name: 'Tried' })).not.toBeInTheDocument();
+  });
+
+  it('keeps its promise on the price plate, and gives it back', async () => {
+    await layOut();
+    const section = await part();
+    const levers = await section.findByRole('list', { name: 'Levers, biggest first' });
+    const row = within(levers)
+      .getAllByRole('listitem')
+      .find(({ textContent }) => textContent?.includes('Ask for 3 pieces more, 40 in all'));
+    if (row === undefined) throw new Error('three pieces more are no lever');
+    expect(row).toHaveTextContent('+31.21 USD profit in all');
+    const plate = screen.getByRole('region', { name: 'Price' });
+    await userEvent.click(within(row).getByRole('button', { name: 'Try it' }));
+    // 40.5 % and the 1.05 points that were promised.
+    await waitFor(() => expect(plate).toHaveTextContent('margin 41.6 %'));
+    await userEvent.click(await section.findByRole('button', { name: 'Take it back' }));
+    await waitFor(() => expect(plate).toHaveTextContent('margin 40.5 %'));
   });
 
   it('offers nothing to take back where the maker changed the field since', async () => {
@@ -97,6 +112,14 @@ describe('the sums asked the other way round', () => {
     expect(section.getByText('A figure is missing in the question.')).toBeInTheDocument();
     await userEvent.type(margin, '100');
     expect(section.getByText(/take the whole price: no price is high enough/)).toBeInTheDocument();
+    await userEvent.clear(margin);
+    await userEvent.type(margin, '99');
+    // Half the money comes by card: 1.5515 % of fees stand beside it.
+    expect(
+      section.getByText(
+        /A margin of 99 % and fees of 1\.6 % take the whole price: no price is high enough\./,
+      ),
+    ).toBeInTheDocument();
   });
 
   it('give the largest wage, to count with in this job', async () => {

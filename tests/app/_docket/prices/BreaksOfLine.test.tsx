@@ -2,7 +2,7 @@
 import 'fake-indexeddb/auto';
 import '@testing-library/jest-dom/vitest';
 import { cleanup, configure, render, screen } from '@testing-library/react';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { BreaksOfLine } from '@/app/_docket/prices/BreaksOfLine';
 import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
@@ -12,7 +12,6 @@ import { clubWith } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
 configure({ defaultHidden: true });
-vi.setConfig({ testTimeout: 20_000 });
 afterEach(cleanup);
 
 const own = [

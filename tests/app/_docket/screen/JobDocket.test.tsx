@@ -16,9 +16,6 @@ vi.mock('@/app/_pricing/priceService', async () => {
   return { startPriceService: prices.start };
 });
 
-// A whole docket is slow to lay out in a drawn browser on a busy machine.
-vi.setConfig({ testTimeout: 30_000 });
-
 afterEach(() => {
   cleanup();
   clearBench();
@@ -83,6 +80,30 @@ describe('the price plate', () => {
     expect(kept.line().askedPrice).toBe(19.5);
     expect(kept.undoLabel()).toBe('Price of a shirt');
     expect(await screen.findByDisplayValue('19.50')).toBeVisible();
+    await waitFor(() => expect(plate()).toHaveTextContent('19.50 USD a shirt'));
+  });
+
+  it('moves every figure with the pieces of a size', async () => {
+    await layOut();
+    const pieces = screen.getByRole('textbox', { name: 'L' });
+    await userEvent.tripleClick(pieces);
+    await userEvent.keyboard('23');
+    // 23 in place of 11 make 49 of 37; the curve of the worked example leaves 42.8 % at 37 and 48.7 % at 72 for 20.00.
+    expect(screen.getByText('= 49')).toBeVisible();
+    await waitFor(() => expect(plate()).toHaveTextContent(/19\.00.*margin 4[3-5]/));
+  });
+
+  it.each(['1,5', '-3', 'abc', '1e5'])('keeps every figure while “%s” stands as the price', async (text) => {
+    await layOut();
+    const price = screen.getByRole('textbox', { name: 'Price of a shirt' });
+    await userEvent.tripleClick(price);
+    await userEvent.paste(text);
+    await userEvent.tab();
+    expect(price).toHaveValue(text);
+    expect(price).toBeInvalid();
+    expect(price).toHaveAccessibleDescription(/19(\.00)? USD stays in force\./);
+    expect(kept.line().askedPrice).toBe(19);
+    expect(plate()).toHaveTextContent(/19\.00.*margin 40\.5 %/);
   });
 
   it('stands at the target, and says so, while no price is decided', async () => {
@@ -134,6 +155,30 @@ describe('the price plate', () => {
   });
 });
 
+describe('a stop', () => {
+  it('goes by its button, and the last good price gives way to the price', async () => {
+    await layOut();
+    act(() => {
+      benchStore().actions.edit('Pieces in all', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'club-order',
+          to: (body) => ({ ...body, lines: body.lines.map((line) => ({ ...line, orderedQuantity: 38 })) }),
+        },
+      ]);
+    });
+    const sentence = await screen.findByText(/the sizes add up to 37, the order says 38/);
+    await waitFor(() => expect(plate()).toHaveTextContent('last good price'));
+    const item = sentence.closest('li');
+    if (item === null) throw new Error('the stop is in no list');
+    const buttons = within(item).getAllByRole('button');
+    await userEvent.click(buttons[buttons.length - 1] ?? item);
+    await waitFor(() => expect(plate()).not.toHaveTextContent('last good price'));
+    expect(screen.queryByText(/the sizes add up to/)).toBeNull();
+  });
+});
+
 describe('a docket that cannot be shown as it should', () => {
   it('says that a job is not here', async () => {
     render(<JobDocket jobId="nobody" />);
@@ -157,7 +202,7 @@ describe('the sections', () => {
   it('stand in the order of the work under headings of one level', async () => {
     await layOut();
     // The sections of figures come a moment later, all at once.
-    await screen.findByRole('heading', { name: 'Prices' }, { timeout: 10_000 });
+    await screen.findByRole('heading', { name: 'Prices' });
     const names = screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent);
     expect(names).toEqual([
       'The job',
