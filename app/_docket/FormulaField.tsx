@@ -26,7 +26,7 @@ export function FormulaField({ id, formula, troubles, everyRow, placements, onCo
   const [typing, setTyping] = useState(false);
   const [trouble] = typing ? [] : troubles;
   const words = trouble === undefined ? null : findingText(trouble, context);
-  const at = typeof trouble?.facts.at === 'number' ? trouble.facts.at - 1 : null;
+  const at = trouble?.id === 'ROW-01' ? trouble.facts.at - 1 : null;
 
   const insert = (name: string) => {
     const field = document.getElementById(id);

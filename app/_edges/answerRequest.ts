@@ -5,10 +5,10 @@ import { jobInputSchema } from '@/shared/schemas/request';
 import { findingText } from '../_text/findingText';
 import { edgeGrid } from './edgeGrid';
 
-export interface SpokenFinding extends Finding {
+export type SpokenFinding = Finding & {
   readonly message: string;
   readonly detail: string;
-}
+};
 
 export type EdgeAnswer =
   | ({ readonly kind: 'answered' } & Omit<JobAnswer, 'findings'> & {

@@ -1,8 +1,7 @@
-import type { Finding } from '@/shared/finding';
+import type { Finding, FindingsById } from '@/shared/finding';
 import type { FindingId } from '@/shared/tables/findingIds';
 import { artworkText } from './artworkText';
 import { documentText } from './documentText';
-import { factReaders } from './factReaders';
 import { fixLabel } from './fixLabel';
 import { placementText } from './placementText';
 import { quantityText } from './quantityText';
@@ -10,9 +9,9 @@ import { rateText } from './rateText';
 import { recipeText } from './recipeText';
 import { rowText } from './rowText';
 import { safetyText } from './safetyText';
-import type { Say } from './sayings';
+import type { Say, Saying } from './sayings';
 import { sheetText } from './sheetText';
-import { speakerOf, type TextContext } from './speaker';
+import { type Speaker, speakerOf, type TextContext } from './speaker';
 import { substrateText } from './substrateText';
 import { timeText } from './timeText';
 
@@ -26,7 +25,7 @@ export interface FindingWords {
   readonly fixLabel: string | null;
 }
 
-const sayings: Readonly<Record<FindingId, Say>> = {
+const sayings: { readonly [Id in FindingId]: Say<Id> } = {
   ...documentText,
   ...substrateText,
   ...artworkText,
@@ -47,14 +46,17 @@ const sayings: Readonly<Record<FindingId, Say>> = {
  */
 export function findingText(finding: Finding, context: TextContext): FindingWords {
   const speak = speakerOf(context);
-  const told = { finding, speak, ...factReaders(finding.facts) };
-  const { sentence, detail } = sayings[finding.id](told);
+  const { sentence, detail } = sayingOf(finding.id, finding, speak);
   return {
     sentence: capitalized(sentence),
     detail,
     fixLabel: finding.fix === null ? null : fixLabel(finding.fix, speak),
   };
 }
+
+/** The id chooses the words, and says which facts they find. */
+const sayingOf = <Id extends FindingId>(id: Id, finding: FindingsById[Id], speak: Speaker): Saying =>
+  sayings[id](finding, speak);
 
 /** Names typed in small letters may come first in a sentence. */
 const capitalized = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -1,73 +1,60 @@
+import type { FixFacts } from '@/shared/facts/fixFacts';
 import type { Fix } from '@/shared/finding';
-import { factReaders } from './factReaders';
 import type { Speaker } from './speaker';
 import { pressureWords } from './words';
 
 /** Words of every button; a rule names its button by one of these keys. */
-export const fixLabels = {
-  useTypical: ({ figure, name, speak }) => `Use the typical ${speak.rate(figure('typical'), name('unit'))}`,
-  useOnly: ({ name }) => `Use “${name('name')}”`,
-  printForAll: ({ figure, speak }) =>
-    `Use the print of ${speak.size(figure('widthMm'), figure('heightMm'))} for all other sizes`,
-  resizePrint: ({ figure, speak }) => `Print at ${speak.size(figure('widthMm'), figure('heightMm'))}`,
-  smallerForSizes: ({ figure, name, speak }) =>
-    `Print at ${speak.size(figure('widthMm'), figure('heightMm'))} on ${name('sizes')}`,
-  setTemperature: ({ figure, speak }) => `Set ${speak.temperature(figure('temperatureC'))}`,
+export const fixLabels: {
+  readonly [Label in keyof FixFacts]: (facts: FixFacts[Label], speak: Speaker) => string;
+} = {
+  useTypical: (facts, speak) => `Use the typical ${speak.rate(facts.typical, facts.unit)}`,
+  useOnly: (facts) => `Use “${facts.name}”`,
+  printForAll: (facts, speak) =>
+    `Use the print of ${speak.size(facts.widthMm, facts.heightMm)} for all other sizes`,
+  resizePrint: (facts, speak) => `Print at ${speak.size(facts.widthMm, facts.heightMm)}`,
+  smallerForSizes: (facts, speak) =>
+    `Print at ${speak.size(facts.widthMm, facts.heightMm)} on ${facts.sizes}`,
+  setTemperature: (facts, speak) => `Set ${speak.temperature(facts.temperatureC)}`,
   planRelief: () => 'Plan a press pillow',
   boxIsMeant: () => 'The box is meant so',
   whiteIsCloth: () => 'Bare cloth is right there',
   mirrorOn: () => 'Print it mirrored',
   mirrorOff: () => 'Print it as it is',
-  markApproved: ({ figure }) =>
-    figure('count') === 1 ? 'The customer has approved it' : 'The customer has approved them',
-  setGutter: ({ figure, speak }) => `Leave ${speak.length(figure('gutterMm'))} between pieces`,
+  markApproved: (facts) =>
+    facts.count === 1 ? 'The customer has approved it' : 'The customer has approved them',
+  setGutter: (facts, speak) => `Leave ${speak.length(facts.gutterMm)} between pieces`,
   printsApart: () => 'Lay each print out by itself',
   isTransferPaper: () => 'It is transfer paper',
   planBarrier: () => 'Plan clean paper inside and under',
-  setDwell: ({ figure, speak }) => `Press for ${speak.number(figure('seconds'), 0)} s`,
-  setPressure: ({ name }) => `Set ${pressureWords(name('pressure'))} pressure`,
-  switchScale: ({ figure, name, speak }) => `It is ${speak.number(figure('typed'), 1)} °${name('meant')}`,
-  addPreheat: ({ figure, speak }) => `Preheat for ${speak.number(figure('seconds'), 0)} s`,
+  setDwell: (facts, speak) => `Press for ${speak.number(facts.seconds, 0)} s`,
+  setPressure: (facts) => `Set ${pressureWords(facts.pressure)} pressure`,
+  switchScale: (facts, speak) => `It is ${speak.number(facts.typed, 1)} °${facts.meant}`,
+  addPreheat: (facts, speak) => `Preheat for ${speak.number(facts.seconds, 0)} s`,
   useFreshPaper: () => 'Plan fresh plain paper',
-  dropCharge: ({ name }) => `Take the up-charge for ${name('size')} out`,
-  sortBreaks: ({ name }) => `Put them as ${name('rising')}`,
-  setPrice: ({ figure, speak }) => `Make it ${speak.money(figure('price'))}`,
-  setEnding: ({ figure, speak }) => `End prices on ${speak.money(figure('coin'))}`,
-  orderIsSum: ({ figure, speak }) => `The order is for ${speak.number(figure('total'))}`,
-  setQuantity: ({ figure, speak }) => `Make it ${speak.number(figure('quantity'), 0)}`,
-  divideByPack: ({ figure, name, speak }) =>
-    `Divide by ${speak.number(figure('pieces'), 0)}: ${speak.rate(figure('value'), name('unit'))}`,
-  confirmToday: ({ figure, speak }) =>
-    figure('count') === 1
-      ? 'It still holds today'
-      : `All ${speak.number(figure('count'), 0)} still hold today`,
+  dropCharge: (facts) => `Take the up-charge for ${facts.size} out`,
+  sortBreaks: (facts) => `Put them as ${facts.rising}`,
+  setPrice: (facts, speak) => `Make it ${speak.money(facts.price)}`,
+  setEnding: (facts, speak) => `End prices on ${speak.money(facts.coin)}`,
+  orderIsSum: (facts, speak) => `The order is for ${speak.number(facts.total)}`,
+  setQuantity: (facts, speak) => `Make it ${speak.number(facts.quantity, 0)}`,
+  divideByPack: (facts, speak) =>
+    `Divide by ${speak.number(facts.pieces, 0)}: ${speak.rate(facts.value, facts.unit)}`,
+  confirmToday: (facts, speak) =>
+    facts.count === 1 ? 'It still holds today' : `All ${speak.number(facts.count, 0)} still hold today`,
   wearByUse: () => 'It is out of the overhead',
-  othersElsewhere: ({ figure, speak }) =>
-    `The other ${speak.number(figure('others'), 0)} W go on another circuit`,
+  othersElsewhere: (facts, speak) => `The other ${speak.number(facts.others, 0)} W go on another circuit`,
   noFoodOven: () => 'No food oven is used',
   ventilate: () => 'The room is ventilated',
   keepLabel: () => 'The label stays',
-  reorderPresses: ({ name }) => `Press ${name('first')} first`,
-  moveDate: ({ name, speak }) => `Agree on ${speak.day(name('date'))}`,
-} satisfies Record<string, (told: ToldFix) => string>;
-
-interface ToldFix {
-  readonly speak: Speaker;
-  readonly name: (fact: string) => string;
-  readonly figure: (fact: string) => number;
-}
+  reorderPresses: (facts) => `Press ${facts.first} first`,
+  moveDate: (facts, speak) => `Agree on ${speak.day(facts.date)}`,
+};
 
 /** @returns the words on the button of a fix. */
-export function fixLabel({ label, facts }: Fix, speak: Speaker): string {
-  const words = Object.entries(fixLabels).find(([key]) => key === label)?.[1];
-  if (words === undefined) throw new UnknownFix(label);
-  return words({ speak, ...factReaders(facts) });
-}
+export const fixLabel = ({ label, facts }: Fix, speak: Speaker): string => labelOf(label, facts, speak);
 
-/** A button without words is a fault of the rule that made it. */
-export class UnknownFix extends Error {
-  override readonly name = 'UnknownFix';
-  constructor(label: string) {
-    super(`the button “${label}” has no words`);
-  }
-}
+const labelOf = <Label extends keyof FixFacts>(
+  label: Label,
+  facts: FixFacts[Label],
+  speak: Speaker,
+): string => fixLabels[label](facts, speak);

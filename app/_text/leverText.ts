@@ -1,36 +1,35 @@
-import type { LeverDraft, LeverId } from '@/lib/price/levers/lever';
+import type { LeverDraft, LeverDrafts, LeverId } from '@/lib/price/levers/lever';
 import { isRateName, rateDefinition } from '@/shared/tables/rateCatalogue';
-import { factReaders } from './factReaders';
 import { type Speaker, speakerOf, type TextContext } from './speaker';
 
-interface ToldLever {
-  readonly speak: Speaker;
-  readonly name: (fact: string) => string;
-  readonly figure: (fact: string) => number;
-}
+type FactsOf<Id extends LeverId> = LeverDrafts[Id]['facts'];
 
-const words: Readonly<Record<LeverId, (told: ToldLever) => string>> = {
-  smallerPrint: ({ name, figure, speak }) =>
-    `Print ${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} instead of ${speak.size(figure('fromWidthMm'), figure('fromHeightMm'))}: ${speak.number(figure('perSheet'), 0)} go on a sheet.`,
-  fillSpot: ({ name, figure, speak }) =>
-    `Ask for ${speak.count(figure('more'), 'piece')} more, ${speak.number(figure('quantity'), 0)} in all: ${filled[name('filled')] ?? 'a sheet'} is then just full.`,
-  pressOrder: ({ name }) =>
-    `Press ${name('first')} first: what spoils most is then spoiled before other work is in the piece.`,
-  onePlacementLess: ({ name }) => `Leave ${name('placement')} out of ${name('line')}, at the same price.`,
-  cheaperBlank: ({ name }) => `Take ${name('blank')} instead of ${name('instead')}.`,
-  fewerMinutes: ({ name, figure, speak }) =>
-    `Take a tenth less time for ${elementWords(name('element'))}: ${speak.number(figure('to'), 2)} min instead of ${speak.number(figure('from'), 2)}. Most of your minutes go there.`,
-  lessScrap: ({ name, figure, speak }) =>
-    `Spoil one press of a hundred less at ${name('placement')}: ${speak.share(figure('to'))} instead of ${speak.share(figure('from'))}.`,
-  nextPrice: ({ figure, speak }) => `Ask ${speak.money(figure('step'))} more a piece.`,
-  otherSheet: ({ name }) => `Print on ${name('sheet')} instead of ${name('instead')}.`,
+const words: { readonly [Id in LeverId]: (facts: FactsOf<Id>, speak: Speaker) => string } = {
+  smallerPrint: (facts, speak) =>
+    `Print ${facts.placement} at ${speak.size(facts.widthMm, facts.heightMm)} instead of ${speak.size(facts.fromWidthMm, facts.fromHeightMm)}: ${speak.number(facts.perSheet, 0)} go on a sheet.`,
+  fillSpot: (facts, speak) =>
+    `Ask for ${speak.count(facts.more, 'piece')} more, ${speak.number(facts.quantity, 0)} in all: ${filled[facts.filled]} is then just full.`,
+  pressOrder: (facts) =>
+    `Press ${facts.first} first: what spoils most is then spoiled before other work is in the piece.`,
+  onePlacementLess: (facts) => `Leave ${facts.placement} out of ${facts.line}, at the same price.`,
+  cheaperBlank: (facts) => `Take ${facts.blank} instead of ${facts.instead}.`,
+  fewerMinutes: (facts, speak) =>
+    `Take a tenth less time for ${elementWords(facts.element)}: ${speak.number(facts.to, 2)} min instead of ${speak.number(facts.from, 2)}. Most of your minutes go there.`,
+  lessScrap: (facts, speak) =>
+    `Spoil one press of a hundred less at ${facts.placement}: ${speak.share(facts.to)} instead of ${speak.share(facts.from)}.`,
+  nextPrice: (facts, speak) => `Ask ${speak.money(facts.step)} more a piece.`,
+  otherSheet: (facts) => `Print on ${facts.sheet} instead of ${facts.instead}.`,
   shareSession: () =>
     'Press it in one session with another job: each then bears half of setting up, cleaning and its ink.',
-  gangReplacements: ({ name }) =>
-    `Keep replacements of ${name('placement')} for a full sheet instead of printing each alone.`,
+  gangReplacements: (facts) =>
+    `Keep replacements of ${facts.placement} for a full sheet instead of printing each alone.`,
 };
 
-const filled: Readonly<Record<string, string>> = { sheet: 'a sheet', session: 'a session', pack: 'a pack' };
+const filled: Readonly<Record<FactsOf<'fillSpot'>['filled'], string>> = {
+  sheet: 'a sheet',
+  session: 'a session',
+  pack: 'a pack',
+};
 
 /** Minutes of the workshop go by the name of their rate, those of a print or a blank by its own. */
 const elementWords = (element: string): string =>
@@ -38,4 +37,7 @@ const elementWords = (element: string): string =>
 
 /** A lever in words: what to change, from what to what. */
 export const leverText = ({ id, facts }: Pick<LeverDraft, 'id' | 'facts'>, context: TextContext): string =>
-  words[id]({ speak: speakerOf(context), ...factReaders(facts) });
+  wordsOf(id, facts, speakerOf(context));
+
+const wordsOf = <Id extends LeverId>(id: Id, facts: FactsOf<Id>, speak: Speaker): string =>
+  words[id](facts, speak);

@@ -1,4 +1,5 @@
-import type { Finding } from '@/shared/finding';
+import type { FindingsById } from '@/shared/finding';
+import type { FindingId } from '@/shared/tables/findingIds';
 import type { Speaker } from './speaker';
 
 /** What is wrong, and then what will happen and what to do. */
@@ -7,16 +8,10 @@ export interface Saying {
   readonly detail: string;
 }
 
-/** What a saying may use. */
-export interface Told {
-  readonly finding: Finding;
-  readonly speak: Speaker;
-  /** A fact that is a name or a word; empty where the finding has none. */
-  readonly name: (fact: string) => string;
-  /** A fact that is a figure; 0 where the finding has none. */
-  readonly figure: (fact: string) => number;
-}
+/** How a finding of one id is put into words: it may use the facts of that id, and no others. */
+export type Say<Id extends FindingId> = (finding: FindingsById[Id], speak: Speaker) => Saying;
 
-export type Say = (told: Told) => Saying;
+/** The words of every id of a table of facts. */
+export type SayingsOf<Facts> = { readonly [Id in keyof Facts & FindingId]: Say<Id> };
 
 export const saying = (sentence: string, detail: string): Saying => ({ sentence, detail });

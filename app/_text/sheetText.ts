@@ -1,28 +1,29 @@
-import { type Say, saying } from './sayings';
+import type { SheetFacts } from '@/shared/facts/sheetFacts';
+import { type SayingsOf, saying } from './sayings';
 
 /** Words of the findings about sheets. */
 export const sheetText = {
-  'LAY-01': ({ finding, name, figure, speak }) => {
-    if (finding.variant === 'speck') {
+  'LAY-01': ({ variant, facts }, speak) => {
+    if (variant === 'speck') {
       return saying(
-        `${name('placement')} is ${speak.size(figure('widthMm'), figure('heightMm'))}.`,
-        `A print under ${speak.length(figure('leastMm'))} can be neither cut nor taped; most likely the unit slipped. Check its width and height.`,
+        `${facts.placement} is ${speak.size(facts.widthMm, facts.heightMm)}.`,
+        `A print under ${speak.length(facts.leastMm)} can be neither cut nor taped; most likely the unit slipped. Check its width and height.`,
       );
     }
     return saying(
-      `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} does not fit ${name('sheet')}, either way round.`,
-      `The printer reaches ${speak.size(figure('printableWidthMm'), figure('printableHeightMm'))} of the sheet. The largest print of this shape with room for tape is ${speak.size(figure('largestWidthMm'), figure('largestHeightMm'))}. Print it at that size, or on a larger sheet.`,
+      `${facts.placement} at ${speak.size(facts.widthMm, facts.heightMm)} does not fit ${facts.sheet}, either way round.`,
+      `The printer reaches ${speak.size(facts.printableWidthMm, facts.printableHeightMm)} of the sheet. The largest print of this shape with room for tape is ${speak.size(facts.largestWidthMm, facts.largestHeightMm)}. Print it at that size, or on a larger sheet.`,
     );
   },
-  'LAY-02': ({ name, figure, speak }) =>
+  'LAY-02': ({ facts }, speak) =>
     saying(
-      `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} fits ${name('sheet')} only when turned.`,
+      `${facts.placement} at ${speak.size(facts.widthMm, facts.heightMm)} fits ${facts.sheet} only when turned.`,
       'Turn the picture by 90° before sending it, and mark which way the sheet is fed.',
     ),
-  'LAY-03': ({ finding, name, figure, speak }) => {
-    const sentence = `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} fits ${name('sheet')} only without borders.`;
-    const largest = speak.size(figure('largestWidthMm'), figure('largestHeightMm'));
-    return finding.variant === 'unsupported'
+  'LAY-03': ({ variant, facts }, speak) => {
+    const sentence = `${facts.placement} at ${speak.size(facts.widthMm, facts.heightMm)} fits ${facts.sheet} only without borders.`;
+    const largest = speak.size(facts.largestWidthMm, facts.largestHeightMm);
+    return variant === 'unsupported'
       ? saying(
           sentence,
           `This printer leaves a border of its own, so the edge of the picture would be missing. Print it at ${largest}, or on a larger sheet.`,
@@ -32,27 +33,27 @@ export const sheetText = {
           `Borderless printing enlarges a picture by one to three per cent and leaves no dry edge for tape. Measure a test print, or print it at ${largest}.`,
         );
   },
-  'LAY-04': ({ finding, name, figure, speak }) => {
-    const sentence = `${name('placement')} leaves ${speak.length(figure('marginMm'))} of clean paper to the edge of the sheet.`;
-    return finding.variant === 'none'
+  'LAY-04': ({ variant, facts }, speak) => {
+    const sentence = `${facts.placement} leaves ${speak.length(facts.marginMm)} of clean paper to the edge of the sheet.`;
+    return variant === 'none'
       ? saying(
           sentence,
-          `There is nowhere to tape, and a transfer that shifts on a garment prints double. Leave ${speak.length(figure('wantedMm'))} on every side.`,
+          `There is nowhere to tape, and a transfer that shifts on a garment prints double. Leave ${speak.length(facts.wantedMm)} on every side.`,
         )
       : saying(
           sentence,
-          `Tape would lie on the picture. Leave ${speak.length(figure('wantedMm'))} on every side, or tape with great care.`,
+          `Tape would lie on the picture. Leave ${speak.length(facts.wantedMm)} on every side, or tape with great care.`,
         );
   },
-  'LAY-05': ({ name, figure, speak }) =>
+  'LAY-05': ({ facts }, speak) =>
     saying(
-      `The edge of the paper lies ${speak.length(figure('edgeMm'))} beside ${name('placement')}.`,
-      `${name('blank')} keeps the line it presses. Tear the edge to a feather instead of cutting it, leave ${speak.length(figure('wantedMm'))}, or use a press pillow.`,
+      `The edge of the paper lies ${speak.length(facts.edgeMm)} beside ${facts.placement}.`,
+      `${facts.blank} keeps the line it presses. Tear the edge to a feather instead of cutting it, leave ${speak.length(facts.wantedMm)}, or use a press pillow.`,
     ),
-  'LAY-06': ({ finding, name, figure, speak }) => {
-    const sentence = `Pieces that share a sheet, such as ${name('placement')}, lie ${speak.length(figure('gutterMm'))} apart.`;
-    const wanted = speak.length(figure('wantedMm'));
-    return finding.variant === 'none'
+  'LAY-06': ({ variant, facts }, speak) => {
+    const sentence = `Pieces that share a sheet, such as ${facts.placement}, lie ${speak.length(facts.gutterMm)} apart.`;
+    const wanted = speak.length(facts.wantedMm);
+    return variant === 'none'
       ? saying(
           sentence,
           `No knife goes through there without cutting a picture. Leave ${wanted} between pieces.`,
@@ -62,51 +63,51 @@ export const sheetText = {
           `Cutting by hand is tight there, and little is left for tape. Leave ${wanted} between pieces.`,
         );
   },
-  'LAY-07': ({ finding, name, figure, speak }) =>
+  'LAY-07': ({ variant, facts }, speak) =>
     saying(
-      `${speak.share(figure('empty'))} of each ${name('sheet')} stays empty beside ${name('placement')}.`,
-      finding.variant === 'smaller'
-        ? `At ${speak.size(figure('widthMm'), figure('heightMm'))} a sheet carries ${speak.number(figure('betterPerSheet'), 0)} instead of ${speak.number(figure('perSheet'), 0)}.`
+      `${speak.share(facts.empty)} of each ${facts.sheet} stays empty beside ${facts.placement}.`,
+      variant === 'smaller'
+        ? `At ${speak.size(facts.widthMm, facts.heightMm)} a sheet carries ${speak.number(facts.betterPerSheet, 0)} instead of ${speak.number(facts.perSheet, 0)}.`
         : 'A smaller sheet, or other prints on the same one, would use the paper better.',
     ),
-  'LAY-08': ({ finding, name, figure, speak }) => {
-    const part = finding.variant === 'strip' ? 'strip' : 'sheet';
+  'LAY-08': ({ variant, facts }, speak) => {
+    const part = variant === 'strip' ? 'strip' : 'sheet';
     return saying(
-      `The last ${part} of ${name('placement')} has ${speak.count(figure('spare'), 'free place')}.`,
-      `${speak.count(figure('sheets'), part)} of ${speak.number(figure('perSheet'), 0)} carry ${speak.number(figure('full'), 0)} for ${speak.count(figure('pieces'), 'piece')}. Print spares in the free places: they cost no paper.`,
+      `The last ${part} of ${facts.placement} has ${speak.count(facts.spare, 'free place')}.`,
+      `${speak.count(facts.sheets, part)} of ${speak.number(facts.perSheet, 0)} carry ${speak.number(facts.full, 0)} for ${speak.count(facts.pieces, 'piece')}. Print spares in the free places: they cost no paper.`,
     );
   },
-  'LAY-09': ({ name }) =>
+  'LAY-09': ({ facts }) =>
     saying(
-      `It is not said which side of the paper ${name('printer')} prints.`,
+      `It is not said which side of the paper ${facts.printer} prints.`,
       'On the bare side the ink sinks in and the transfer stays pale. Mark one sheet with an arrow, print a test, and set the side in the workshop.',
     ),
-  'LAY-10': ({ finding, name, figure, speak }) => {
-    if (finding.variant === 'nothing') {
+  'LAY-10': ({ variant, facts }, speak) => {
+    if (variant === 'nothing') {
       return saying(
-        `The borders of the printer and the room for tape leave nothing of ${name('sheet')}.`,
-        `So no length of it can carry ${name('placement')}. Check the width of the roll and its longest print in the workshop, or take another paper.`,
+        `The borders of the printer and the room for tape leave nothing of ${facts.sheet}.`,
+        `So no length of it can carry ${facts.placement}. Check the width of the roll and its longest print in the workshop, or take another paper.`,
       );
     }
     return saying(
-      `${name('placement')} at ${speak.size(figure('widthMm'), figure('heightMm'))} does not fit ${name('sheet')}, either way round.`,
-      `The printer reaches ${speak.length(figure('printableWidthMm'))} across the roll and makes prints up to ${speak.length(figure('printableHeightMm'))} long. The largest of this shape with room for tape is ${speak.size(figure('largestWidthMm'), figure('largestHeightMm'))}. Print it at that size, or split it with a join that will be seen.`,
+      `${facts.placement} at ${speak.size(facts.widthMm, facts.heightMm)} does not fit ${facts.sheet}, either way round.`,
+      `The printer reaches ${speak.length(facts.printableWidthMm)} across the roll and makes prints up to ${speak.length(facts.printableHeightMm)} long. The largest of this shape with room for tape is ${speak.size(facts.largestWidthMm, facts.largestHeightMm)}. Print it at that size, or split it with a join that will be seen.`,
     );
   },
-  'LAY-11': ({ finding, name, figure, speak }) =>
-    finding.variant === 'other'
+  'LAY-11': ({ variant, facts }, speak) =>
+    variant === 'other'
       ? saying(
-          `${name('sheet')} is no transfer paper.`,
+          `${facts.sheet} is no transfer paper.`,
           'Other paper keeps the ink: the print comes out pale or not at all. Choose a sheet of sublimation paper.',
         )
       : saying(
-          `${name('sheet')} of ${speak.number(figure('grams'), 0)} g/m² is light for ${name('placement')} with ${speak.share(figure('coverage'))} ink.`,
-          `Light paper cockles under heavy ink and the print head strikes it. Use ${speak.number(figure('wantedGrams'), 0)} g/m² or more, or less ink.`,
+          `${facts.sheet} of ${speak.number(facts.grams, 0)} g/m² is light for ${facts.placement} with ${speak.share(facts.coverage)} ink.`,
+          `Light paper cockles under heavy ink and the print head strikes it. Use ${speak.number(facts.wantedGrams, 0)} g/m² or more, or less ink.`,
         ),
-  'LAY-12': ({ finding, name, figure, speak }) => {
-    const sentence = `${name('placement')} is ${speak.length(figure('widthMm'))} long; there is room for ${speak.length(figure('roomMm'))} around ${name('size')}.`;
-    const apart = speak.length(figure('apartMm'));
-    return finding.variant === 'long'
+  'LAY-12': ({ variant, facts }, speak) => {
+    const sentence = `${facts.placement} is ${speak.length(facts.widthMm)} long; there is room for ${speak.length(facts.roomMm)} around ${facts.size}.`;
+    const apart = speak.length(facts.apartMm);
+    return variant === 'long'
       ? saying(
           sentence,
           `It is ${apart} too long and laps over itself or the handle, where it prints double. Make it shorter; a strip of paper around the real piece tells how long.`,
@@ -116,18 +117,18 @@ export const sheetText = {
           `A bare strip of ${apart} stays where the ends should meet. Make it longer, or press with the gap at the back. A strip of paper around the real piece tells how long.`,
         );
   },
-  'LAY-13': ({ finding, name, figure, speak }) =>
+  'LAY-13': ({ variant, facts }, speak) =>
     saying(
-      `The side of ${name('size')} leans by ${speak.number(figure('degrees'), 1)}°.`,
-      finding.variant === 'steep'
-        ? `A straight ${name('placement')} cannot lie flat on it: it creases and prints double. Use a curved template, fanned to the side; if the picture is one already, say that as the reason.`
-        : `On it a straight ${name('placement')} leans too, and its ends do not meet in line. Use a curved template, fanned to the side.`,
+      `The side of ${facts.size} leans by ${speak.number(facts.degrees, 1)}°.`,
+      variant === 'steep'
+        ? `A straight ${facts.placement} cannot lie flat on it: it creases and prints double. Use a curved template, fanned to the side; if the picture is one already, say that as the reason.`
+        : `On it a straight ${facts.placement} leans too, and its ends do not meet in line. Use a curved template, fanned to the side.`,
     ),
-  'LAY-14': ({ finding, name }) =>
+  'LAY-14': ({ variant, facts }) =>
     saying(
-      finding.variant === 'mirror'
-        ? `${name('placement')} and ${name('other')} may share a sheet, but only one of them is mirrored.`
-        : `${name('placement')} and ${name('other')} may share a sheet, but are pressed in different ways.`,
+      variant === 'mirror'
+        ? `${facts.placement} and ${facts.other} may share a sheet, but only one of them is mirrored.`
+        : `${facts.placement} and ${facts.other} may share a sheet, but are pressed in different ways.`,
       'Pieces of one sheet are easily mixed up once they are cut apart. Keep only prints of one recipe and one way round on a sheet.',
     ),
-} satisfies Record<string, Say>;
+} satisfies SayingsOf<SheetFacts>;

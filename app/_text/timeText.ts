@@ -1,18 +1,19 @@
-import { type Say, saying } from './sayings';
+import type { TimeFacts } from '@/shared/facts/timeFacts';
+import { type SayingsOf, saying } from './sayings';
 
 /** Words of the findings about time. */
 export const timeText = {
-  'TIM-01': ({ finding, name, figure, speak }) => {
-    const needed = speak.hours(figure('neededHours'));
-    const wanted = speak.day(name('wantedOn'));
-    if (finding.variant === 'unknown') {
+  'TIM-01': ({ variant, facts }, speak) => {
+    const needed = speak.hours(facts.neededHours);
+    const wanted = speak.day(facts.wantedOn);
+    if (variant === 'unknown') {
       return saying(
         `The job needs ${needed} by ${wanted}, and your free hours are not set.`,
         'Nobody can say whether it fits. Enter the hours you are free for the bench on each day of the week.',
       );
     }
-    const sentence = `The job needs ${needed}; before ${wanted} you have ${speak.hours(figure('freeHours'))} free.`;
-    switch (finding.variant) {
+    const sentence = `The job needs ${needed}; before ${wanted} you have ${speak.hours(facts.freeHours)} free.`;
+    switch (variant) {
       case 'never':
         return saying(
           sentence,
@@ -21,42 +22,42 @@ export const timeText = {
       case 'over':
         return saying(
           sentence,
-          `It cannot be done in time. The earliest honest day is ${speak.day(name('honest'))}; or free more hours and charge for the rush.`,
+          `It cannot be done in time. The earliest honest day is ${speak.day(facts.honest)}; or free more hours and charge for the rush.`,
         );
       default:
         return saying(
           sentence,
-          `One bad evening and it is late. ${speak.day(name('honest'))} would leave room.`,
+          `One bad evening and it is late. ${speak.day(facts.honest)} would leave room.`,
         );
     }
   },
-  'TIM-02': ({ finding, name, figure, speak }) => {
-    if (finding.variant === 'unknown') {
+  'TIM-02': ({ variant, facts }, speak) => {
+    if (variant === 'unknown') {
       return saying(
-        `How long ${name('blank')} takes to arrive is not set.`,
+        `How long ${facts.blank} takes to arrive is not set.`,
         'So nobody can say when it must be ordered. Enter the supplier’s working days from order to arrival.',
       );
     }
-    const latest = speak.day(name('latest'));
-    const lead = speak.count(figure('lead'), 'working day');
-    const later =
-      name('later') === '' ? 'Agree on a later day' : `Agree on ${speak.day(name('later'))} or later`;
-    switch (finding.variant) {
+    const latest = speak.day(facts.latest);
+    const lead = speak.count(facts.lead, 'working day');
+    const agree = (later: string) =>
+      later === '' ? 'Agree on a later day' : `Agree on ${speak.day(later)} or later`;
+    switch (variant) {
       case 'passed':
         return saying(
-          `Blanks had to be ordered by ${latest} to be ready on ${speak.day(name('wantedOn'))}.`,
-          `With ${lead} to arrive they come too late for the bench. ${later}, or find a faster supplier.`,
+          `Blanks had to be ordered by ${latest} to be ready on ${speak.day(facts.wantedOn)}.`,
+          `With ${lead} to arrive they come too late for the bench. ${agree(facts.later)}, or find a faster supplier.`,
         );
       case 'soon':
         return saying(
           `Order the blanks by ${latest}.`,
-          `They take ${lead} to arrive, and after that day ${speak.day(name('wantedOn'))} cannot be kept. ${later}, or order now.`,
+          `They take ${lead} to arrive, and after that day ${speak.day(facts.wantedOn)} cannot be kept. ${agree(facts.later)}, or order now.`,
         );
       default:
         return saying(
           `Order the blanks by ${latest}.`,
-          `They take ${lead} to arrive; that day leaves the bench its time and a day to spare before ${speak.day(name('wantedOn'))}.`,
+          `They take ${lead} to arrive; that day leaves the bench its time and a day to spare before ${speak.day(facts.wantedOn)}.`,
         );
     }
   },
-} satisfies Record<string, Say>;
+} satisfies SayingsOf<TimeFacts>;

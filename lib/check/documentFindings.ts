@@ -1,32 +1,12 @@
 import type { z } from 'zod';
 import { makeFinding } from '@/lib/check/makeFinding';
-import type { Facts, Finding, Where } from '@/shared/finding';
+import type { CaseOf } from '@/shared/facts/findingCases';
+import type { Finding, Where } from '@/shared/finding';
 
 /** Beyond this many the rest is counted, not listed: the first ones mended, most of the others go too. */
 const MOST_TOLD = 100;
 
-export type DocumentTrouble =
-  | 'missing'
-  | 'wrongType'
-  | 'notWhole'
-  | 'tooSmall'
-  | 'tooLarge'
-  | 'tooShort'
-  | 'tooLong'
-  | 'tooFew'
-  | 'tooMany'
-  | 'badChoice'
-  | 'badForm'
-  | 'unknownKey'
-  | 'badKey'
-  | 'refused'
-  | 'more';
-
-interface Told {
-  readonly variant: DocumentTrouble;
-  readonly facts: Facts;
-  readonly path: readonly (string | number)[];
-}
+type Told = CaseOf<'DOC-01'> & { readonly path: readonly (string | number)[] };
 
 /**
  * DOC-01: what a schema refused, as findings.
@@ -46,35 +26,35 @@ export function documentFindings(
   const rest = told.length - listed.length;
   const all: readonly Told[] =
     rest > 0 ? [...listed, { variant: 'more', facts: { count: rest }, path: [] }] : listed;
-  return all.map(({ variant, facts, path }) =>
+  return all.map(({ path, ...trouble }) =>
     makeFinding({
       id: 'DOC-01',
       severity: 'stop',
-      variant,
+      ...trouble,
       where: { document, ...(options.id === undefined ? {} : { id: options.id }), path },
-      facts,
     }),
   );
 }
 
 function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
-  const one = (variant: DocumentTrouble, facts: Facts = {}): readonly Told[] => [{ variant, facts, path }];
+  const one = (trouble: CaseOf<'DOC-01'>): readonly Told[] => [{ ...trouble, path }];
   const found = shown(valueAt(document, path));
   switch (issue.code) {
     case 'invalid_type':
-      if (isMissing(issue.message, document, path)) return one('missing', { expected: issue.expected });
+      if (isMissing(issue.message, document, path)) {
+        return one({ variant: 'missing', facts: { expected: issue.expected } });
+      }
       return issue.expected === 'int'
-        ? one('notWhole', { found })
-        : one('wrongType', { expected: issue.expected, received: received(issue.message), found });
+        ? one({ variant: 'notWhole', facts: { found } })
+        : one({
+            variant: 'wrongType',
+            facts: { expected: issue.expected, received: received(issue.message), found },
+          });
     case 'too_small':
-      return one(smallVariant(issue.origin), {
-        limit: Number(issue.minimum),
-        open: issue.inclusive === false ? 1 : 0,
-        found,
-      });
+      return one(tooSmall(issue.origin, Number(issue.minimum), issue.inclusive === false, found));
     case 'too_big':
-      return one(largeVariant(issue.origin), { limit: Number(issue.maximum), found });
+      return one(tooLarge(issue.origin, Number(issue.maximum), found));
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
         variant: 'unknownKey',
@@ -82,27 +62,39 @@ function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
         path: [...path, key],
       }));
     case 'invalid_value':
-      return one('badChoice', { allowed: issue.values.map(String).join(', '), found });
+      return one({
+        variant: 'badChoice',
+        facts: { allowed: issue.values.map(String).join(', '), found },
+      });
     case 'invalid_union':
-      return one('badChoice', { allowed: choices(issue), found });
+      return one({ variant: 'badChoice', facts: { allowed: choices(issue), found } });
     case 'invalid_format':
-      return one('badForm', { form: issue.format, found });
+      return one({ variant: 'badForm', facts: { form: issue.format, found } });
     case 'invalid_key':
-      return one('badKey', { key: clipped(String(path.at(-1) ?? '')) });
+      return one({ variant: 'badKey', facts: { key: clipped(String(path.at(-1) ?? '')) } });
     case 'not_multiple_of':
     case 'invalid_element':
     case 'custom':
-      return one('refused', { found, reason: issue.message });
+      return one({ variant: 'refused', facts: { found, reason: issue.message } });
     default:
       return issue satisfies never;
   }
 }
 
-const smallVariant = (origin: string): DocumentTrouble =>
-  origin === 'string' ? 'tooShort' : origin === 'array' || origin === 'set' ? 'tooFew' : 'tooSmall';
+function tooSmall(origin: string, limit: number, isOpen: boolean, found: string): CaseOf<'DOC-01'> {
+  if (origin === 'string') return { variant: 'tooShort', facts: { limit } };
+  if (isList(origin)) return { variant: 'tooFew', facts: { limit } };
+  return { variant: 'tooSmall', facts: { limit, open: isOpen ? 1 : 0, found } };
+}
 
-const largeVariant = (origin: string): DocumentTrouble =>
-  origin === 'string' ? 'tooLong' : origin === 'array' || origin === 'set' ? 'tooMany' : 'tooLarge';
+function tooLarge(origin: string, limit: number, found: string): CaseOf<'DOC-01'> {
+  if (origin === 'string') return { variant: 'tooLong', facts: { limit } };
+  return isList(origin)
+    ? { variant: 'tooMany', facts: { limit } }
+    : { variant: 'tooLarge', facts: { limit, found } };
+}
+
+const isList = (origin: string): boolean => origin === 'array' || origin === 'set';
 
 /** A union told apart by a field lists the values of that field. */
 const choices = (issue: z.core.$ZodIssueInvalidUnion): string =>
