@@ -10,8 +10,15 @@ export const sheetText = {
         `A print under ${speak.length(facts.leastMm)} can be neither cut nor taped; most likely the unit slipped. Check its width and height.`,
       );
     }
+    const sentence = `${facts.placement} at ${speak.size(facts.widthMm, facts.heightMm)} does not fit ${facts.sheet}, either way round.`;
+    if (variant === 'nothing') {
+      return saying(
+        sentence,
+        'The borders of the printer and the room for tape leave nothing of the sheet, so no print would fit. Check both in the workshop, or use a larger sheet.',
+      );
+    }
     return saying(
-      `${facts.placement} at ${speak.size(facts.widthMm, facts.heightMm)} does not fit ${facts.sheet}, either way round.`,
+      sentence,
       `The printer reaches ${speak.size(facts.printableWidthMm, facts.printableHeightMm)} of the sheet. The largest print of this shape with room for tape is ${speak.size(facts.largestWidthMm, facts.largestHeightMm)}. Print it at that size, or on a larger sheet.`,
     );
   },

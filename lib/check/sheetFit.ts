@@ -75,7 +75,16 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
       ];
     }
     if (!withoutBorders) {
-      return [makeFinding({ ...draft, id: 'LAY-01', severity: 'stop', facts: outOfReach })];
+      return [
+        makeFinding({
+          ...draft,
+          id: 'LAY-01',
+          severity: 'stop',
+          ...(factor <= 0
+            ? ({ variant: 'nothing', facts: { ...named, ...size }, fix: null } as const)
+            : { facts: outOfReach }),
+        }),
+      ];
     }
     if (!printer.borderless) {
       // No sheet can be printed behind this stop, so no reason passes it.

@@ -41,7 +41,10 @@ interface Spare {
 
 /** Facts of the findings about sheets. Shares are 0 to 1. */
 export interface SheetFacts {
-  'LAY-01': Plain<OnSheet & Reach & Largest> | Variant<'speck', OfPrint & { readonly leastMm: number }>;
+  'LAY-01':
+    | Plain<OnSheet & Reach & Largest>
+    | Variant<'nothing', OnSheet>
+    | Variant<'speck', OfPrint & { readonly leastMm: number }>;
   'LAY-02': Plain<OnSheet>;
   'LAY-03': Variant<'unsupported' | 'supported', OnSheet & Largest>;
   'LAY-04': Variant<

@@ -126,6 +126,7 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'artwork:club-crest.rights': { state: 'notStated', note: '' } },
   print(266.7, 317.5),
   print(3, 3),
+  { 'workshop.sheets.0.widthMm': 60, 'workshop.sheets.0.heightMm': 60, 'workshop.policy.tapeMarginMm': 40 },
   onRoll({ widthMm: 100 }),
   onRoll({ widthMm: 6 }),
   onRoll({}),
@@ -332,6 +333,24 @@ describe('figures are written the maker’s way', () => {
       fixLabel: 'Print at 8 × 9.52 in',
     });
     expect(findingText(finding, metric).sentence).toContain('266,7 × 317,5 mm');
+  });
+
+  it('no size of a sheet that borders and tape use up', () => {
+    // Tape on both sides takes 2 × 40 mm of the 60.
+    const finding = only(
+      {
+        'workshop.sheets.0.widthMm': 60,
+        'workshop.sheets.0.heightMm': 60,
+        'workshop.policy.tapeMarginMm': 40,
+      },
+      'LAY-01',
+    );
+    expect(findingText(finding, metric)).toEqual({
+      sentence: 'Back picture at 203,2 × 254 mm does not fit Letter sheet, either way round.',
+      detail:
+        'The borders of the printer and the room for tape leave nothing of the sheet, so no print would fit. Check both in the workshop, or use a larger sheet.',
+      fixLabel: null,
+    });
   });
 
   it('temperatures in °F or °C', () => {
