@@ -1,6 +1,6 @@
-import type { CaseOf } from './facts/findingCases';
-import type { FixFacts } from './facts/fixFacts';
-import type { FindingId } from './tables/findingIds';
+import type { CaseOf } from '@/shared/facts/findingCases';
+import type { FixFacts } from '@/shared/facts/fixFacts';
+import type { FindingId } from '@/shared/tables/findingIds';
 
 /** A stop withholds the price; a caution marks it; a note informs. */
 export type Severity = 'stop' | 'caution' | 'note';

@@ -1,8 +1,8 @@
 'use client';
 
 import { useMemo } from 'react';
-import type { TextContext } from '../_text/speaker';
-import { useMeasures } from './makerMeasures';
+import type { TextContext } from '@/app/_words/formatter';
+import { useMeasures } from './measures';
 import { useNumberLocale } from './numberLocale';
 
 /** How the maker reads numbers, for whatever puts figures into words. */

@@ -1,8 +1,8 @@
 'use client';
 
-import { Button } from '../_shell/Button';
-import type { Overwritten } from '../_storage/commitEdit';
-import { fieldWords } from '../_text/fieldWords';
+import { Button } from '@/app/_controls/Button';
+import type { Overwritten } from '@/app/_store/commitEdit';
+import { fieldWords } from '@/app/_words/fieldWords';
 import styles from './OverwrittenNote.module.css';
 
 type OverwrittenNoteProps = Readonly<{ fields: readonly Overwritten[]; onSeen: () => void }>;

@@ -2,40 +2,40 @@
 
 import Link from 'next/link';
 import { useState } from 'react';
+import { today } from '@/app/_clock/useToday';
+import { Advice } from '@/app/_controls/Advice';
+import { Button } from '@/app/_controls/Button';
+import { PageHead } from '@/app/_controls/PageHead';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { saveEverything } from '@/app/_keeping/saveEverything';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { currencyChoices } from '@/app/_workshop/currencyChoices';
+import { localeChoices } from '@/app/_workshop/localeChoices';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import { type Home, homeOf } from '@/lib/examples/homeOf';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { type Region, regionOf } from '@/lib/examples/regionOf';
 import { sameValue } from '@/lib/stored/sameValue';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
-import { saveEverything } from '../_documents/saveEverything';
-import { today } from '../_documents/useToday';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { Advice } from '../_shell/Advice';
-import { Button } from '../_shell/Button';
-import { PageHead } from '../_shell/PageHead';
-import { notKeptText } from '../_text/notKeptText';
-import { currencyChoices } from '../_workshop/currencyChoices';
-import { localeChoices } from '../_workshop/localeChoices';
 import styles from './Start.module.css';
 import { unitSets } from './unitSets';
 
-type StartAskProps = Readonly<{ maker: ReadyMaker; onStarted: () => void }>;
+type StartAskProps = Readonly<{ workspace: ReadyWorkspace; onStarted: () => void }>;
 
 /** Says what is taken away and what comes, and asks for money and units before anything is done. */
-export function StartAsk({ maker, onStarted }: StartAskProps) {
-  const [home, setHome] = useState<Home>(() => homeOf(navigator.language));
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const own = maker.jobs.filter(({ id }) => !exampleJobIds.includes(id));
+export function StartAsk({ workspace, onStarted }: StartAskProps) {
+  const [region, setRegion] = useState<Region>(() => regionOf(navigator.language));
+  const [problem, setProblem] = useState<string | null>(null);
+  const own = workspace.jobs.filter(({ id }) => !exampleJobIds.includes(id));
   const start = async () => {
-    const outcome = await maker.startOwn('Start of your own workshop', ownWorkshop(today(), home));
+    const outcome = await workspace.startOwn('Start of your own workshop', ownWorkshop(today(), region));
     if (outcome.state === 'replaced') onStarted();
-    else setTrouble(notKeptText[outcome.why]);
+    else setProblem(saveFailureWords[outcome.why]);
   };
-  const saveCopy = async () => setTrouble(await saveEverything(maker.exportWithFiles));
-  const units = unitSets.find(({ units: set }) => sameValue(set, home.units));
-  const hasTypicalMoney = typicalMoneyCurrencies.includes(home.currency);
+  const saveCopy = async () => setProblem(await saveEverything(workspace.exportWithFiles));
+  const units = unitSets.find(({ units: set }) => sameValue(set, region.units));
+  const hasTypicalMoney = typicalMoneyCurrencies.includes(region.currency);
   return (
     <div className={styles.page}>
       <PageHead
@@ -67,29 +67,32 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
         <FieldGroup>
           <ChoiceField
             label="Your money"
-            value={home.currency}
+            value={region.currency}
             choices={currencyChoices()}
-            onCommit={(currency) => setHome({ ...home, currency })}
+            onCommit={(currency) => setRegion({ ...region, currency })}
           />
           <ChoiceField
             label="Units at your bench"
             value={units?.name ?? null}
             choices={unitSets.map(({ name, label }) => ({ value: name, label }))}
             onCommit={(name) =>
-              setHome({ ...home, units: unitSets.find((set) => set.name === name)?.units ?? home.units })
+              setRegion({
+                ...region,
+                units: unitSets.find((set) => set.name === name)?.units ?? region.units,
+              })
             }
           />
           <ChoiceField
             label="Numbers and dates as in"
-            value={home.locale}
-            choices={localeChoices(home.locale)}
-            onCommit={(locale) => setHome({ ...home, locale })}
+            value={region.locale}
+            choices={localeChoices(region.locale)}
+            onCommit={(locale) => setRegion({ ...region, locale })}
           />
         </FieldGroup>
         {!hasTypicalMoney && (
           <p className={styles.quiet}>
             Typical amounts are known only for money whose unit is about the size of a dollar, a euro or a
-            pound. In {home.currency} you are asked for each amount that a first price needs; there is no
+            pound. In {region.currency} you are asked for each amount that a first price needs; there is no
             price before all of them are in.
           </p>
         )}
@@ -103,7 +106,7 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
           </Link>
         </div>
         <p className={styles.trouble} role="alert">
-          {trouble}
+          {problem}
         </p>
       </div>
     </div>

@@ -1,9 +1,9 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { backupSchema, type Stored } from '@/shared/schemas/stored';
 import { fromBase64 } from './fromBase64';
-import type { KeptFile } from './keptFile';
 import { readDocument } from './readDocument';
 import type { Registry } from './registry';
+import type { StoredFile } from './storedFile';
 import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFinding';
 
 /** Why a file is no backup that can be brought back. */
@@ -23,7 +23,7 @@ export type BackupFinding =
 export type ReadBackup = {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly unknown[];
-  readonly files: readonly KeptFile[];
+  readonly files: readonly StoredFile[];
 };
 
 /**

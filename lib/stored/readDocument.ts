@@ -35,7 +35,7 @@ export const readDocument = (raw: unknown, registry: Registry): DocumentReading 
   if (!envelope.success) return unreadable({ code: 'notADocument', issues: schemaIssues(envelope.error) });
   const entry = registry[envelope.data.kind];
   const body = readBody(envelope.data.body, envelope.data.version, entry);
-  if (!body.ok) return unreadable(body.trouble);
+  if (!body.ok) return unreadable(body.problem);
   return { state: 'readable', document: { ...envelope.data, version: entry.version, body: body.value } };
 };
 

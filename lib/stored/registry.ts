@@ -5,7 +5,7 @@ import type { DocumentKind, Stored } from '@/shared/schemas/stored';
 export type Bodies = Readonly<Record<DocumentKind, unknown>>;
 
 /** Takes a body of one version to the next. Pure; it may throw on a body it cannot take. */
-export type MigrationStep = (body: unknown) => unknown;
+export type Migration = (body: unknown) => unknown;
 
 /** How one kind of document is read. */
 export type KindEntry<Body> = {
@@ -14,7 +14,7 @@ export type KindEntry<Body> = {
   /** Strict schema of that version. Any new, renamed or dropped key is a new version. */
   readonly schema: ZodType<Body>;
   /** `steps[n]` takes version n to n + 1; there is one for every n from 1 to `version` − 1. */
-  readonly steps: Readonly<Record<number, MigrationStep>>;
+  readonly steps: Readonly<Record<number, Migration>>;
 };
 
 /** How every kind of document is read. */

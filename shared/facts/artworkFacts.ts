@@ -1,4 +1,4 @@
-import type { Artwork } from '../schemas/artwork';
+import type { Artwork } from '@/shared/schemas/artwork';
 import type { Plain, Variant } from './findingCase';
 
 /** Pixels per inch at the printed size, and the largest size at which the picture is clean. */

@@ -1,4 +1,4 @@
-import type { FindingId } from '../tables/findingIds';
+import type { FindingId } from '@/shared/tables/findingIds';
 import type { ArtworkFacts } from './artworkFacts';
 import type { DocumentFacts } from './documentFacts';
 import type { PlacementFacts } from './placementFacts';

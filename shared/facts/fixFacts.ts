@@ -1,4 +1,4 @@
-import type { Recipe } from '../schemas/job';
+import type { Recipe } from '@/shared/schemas/job';
 import type { NoFacts } from './findingCase';
 
 interface Size {

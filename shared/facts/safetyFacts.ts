@@ -1,4 +1,4 @@
-import type { Job } from '../schemas/job';
+import type { Job } from '@/shared/schemas/job';
 import type { NoFacts, Plain, Variant } from './findingCase';
 
 /** Facts of the findings about electricity, safety and law. */

@@ -1,6 +1,6 @@
-import type { Say, SayingsOf } from '@/app/_text/sayings';
-import { saying } from '@/app/_text/sayings';
-import { makeFinding } from '@/lib/check/makeFinding';
+import type { Say, SayingsOf } from '@/app/_words/findings/sayings';
+import { saying } from '@/app/_words/findings/sayings';
+import { makeFinding } from '@/lib/findings/makeFinding';
 import type { ArtworkFacts } from '@/shared/facts/artworkFacts';
 import type { CaseOf } from '@/shared/facts/findingCases';
 import type { Finding, FindingDraft, Fix } from '@/shared/finding';

@@ -1,5 +1,5 @@
-import { everyLine, spoiledLines } from '../costLines';
-import type { RowDefinition } from '../rowTypes';
+import { everyLine, spoiledLines } from '@/lib/grid/costLines';
+import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const adds = { table: 'case', total: 'adds', unit: 'money' } as const;
 const materials = { ...adds, family: 'materials' } as const;

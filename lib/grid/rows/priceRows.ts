@@ -1,5 +1,5 @@
-import { cashLines } from '../costLines';
-import type { RowDefinition } from '../rowTypes';
+import { cashLines } from '@/lib/grid/costLines';
+import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const price = { family: 'price', table: 'case', unit: 'money' } as const;
 

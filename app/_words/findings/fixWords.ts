@@ -1,0 +1,62 @@
+import type { Formatter } from '@/app/_words/formatter';
+import { pressureWords } from '@/app/_words/materialWords';
+import type { FixFacts } from '@/shared/facts/fixFacts';
+import type { Fix } from '@/shared/finding';
+
+/** Words of every button; a rule names its button by one of these keys. */
+export const fixLabels: {
+  readonly [Label in keyof FixFacts]: (facts: FixFacts[Label], formatter: Formatter) => string;
+} = {
+  useTypical: (facts, formatter) => `Use the typical ${formatter.rate(facts.typical, facts.unit)}`,
+  useOnly: (facts) => `Use “${facts.name}”`,
+  printForAll: (facts, formatter) =>
+    `Use the print of ${formatter.size(facts.widthMm, facts.heightMm)} for all other sizes`,
+  resizePrint: (facts, formatter) => `Print at ${formatter.size(facts.widthMm, facts.heightMm)}`,
+  smallerForSizes: (facts, formatter) =>
+    `Print at ${formatter.size(facts.widthMm, facts.heightMm)} on ${facts.sizes}`,
+  setTemperature: (facts, formatter) => `Set ${formatter.temperature(facts.temperatureC)}`,
+  planRelief: () => 'Plan a press pillow',
+  boxIsMeant: () => 'The box is meant so',
+  whiteIsCloth: () => 'Bare cloth is right there',
+  mirrorOn: () => 'Print it mirrored',
+  mirrorOff: () => 'Print it as it is',
+  markApproved: (facts) =>
+    facts.count === 1 ? 'The customer has approved it' : 'The customer has approved them',
+  setGutter: (facts, formatter) => `Leave ${formatter.length(facts.gutterMm)} between pieces`,
+  printsApart: () => 'Lay each print out by itself',
+  isTransferPaper: () => 'It is transfer paper',
+  planBarrier: () => 'Plan clean paper inside and under',
+  setDwell: (facts, formatter) => `Press for ${formatter.number(facts.seconds, 0)} s`,
+  setPressure: (facts) => `Set ${pressureWords(facts.pressure)} pressure`,
+  switchScale: (facts, formatter) => `It is ${formatter.number(facts.typed, 1)} °${facts.meant}`,
+  addPreheat: (facts, formatter) => `Preheat for ${formatter.number(facts.seconds, 0)} s`,
+  useFreshPaper: () => 'Plan fresh plain paper',
+  dropCharge: (facts) => `Take the up-charge for ${facts.size} out`,
+  sortBreaks: (facts) => `Put them as ${facts.rising}`,
+  setPrice: (facts, formatter) => `Make it ${formatter.money(facts.price)}`,
+  setEnding: (facts, formatter) => `End prices on ${formatter.money(facts.coin)}`,
+  orderIsSum: (facts, formatter) => `The order is for ${formatter.number(facts.total)}`,
+  setQuantity: (facts, formatter) => `Make it ${formatter.number(facts.quantity, 0)}`,
+  divideByPack: (facts, formatter) =>
+    `Divide by ${formatter.number(facts.pieces, 0)}: ${formatter.rate(facts.value, facts.unit)}`,
+  confirmToday: (facts, formatter) =>
+    facts.count === 1 ? 'It still holds today' : `All ${formatter.number(facts.count, 0)} still hold today`,
+  wearByUse: () => 'It is out of the overhead',
+  othersElsewhere: (facts, formatter) =>
+    `The other ${formatter.number(facts.others, 0)} W go on another circuit`,
+  noFoodOven: () => 'No food oven is used',
+  ventilate: () => 'The room is ventilated',
+  keepLabel: () => 'The label stays',
+  reorderPresses: (facts) => `Press ${facts.first} first`,
+  moveDate: (facts, formatter) => `Agree on ${formatter.day(facts.date)}`,
+};
+
+/** @returns the words on the button of a fix. */
+export const fixLabel = ({ label, facts }: Fix, formatter: Formatter): string =>
+  labelOf(label, facts, formatter);
+
+const labelOf = <Label extends keyof FixFacts>(
+  label: Label,
+  facts: FixFacts[Label],
+  formatter: Formatter,
+): string => fixLabels[label](facts, formatter);
