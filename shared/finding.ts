@@ -1,3 +1,5 @@
+import type { CaseOf } from '@/shared/facts/findingCases';
+import type { FixFacts } from '@/shared/facts/fixFacts';
 import type { FindingId } from '@/shared/tables/findingIds';
 
 /** A stop withholds the price; a caution marks it; a note informs. */
@@ -29,31 +31,48 @@ export interface Change {
   readonly value: unknown;
 }
 
-/** The numbers and names a sentence needs. Lengths in mm, temperatures in °C, shares 0 to 1. */
-export type Facts = Readonly<Record<string, string | number>>;
+/** A button that makes a finding go away. Its label chooses the words, which the facts fill. */
+export type Fix = {
+  readonly [Label in keyof FixFacts]: {
+    readonly label: Label;
+    readonly facts: FixFacts[Label];
+    readonly changes: readonly Change[];
+  };
+}[keyof FixFacts];
 
-export interface Fix {
-  /** Chooses the words of the button; facts fill them. */
-  readonly label: string;
-  readonly facts: Facts;
-  readonly changes: readonly Change[];
-}
-
-export interface Finding {
-  readonly id: FindingId;
+/** What every finding has, whatever it is about. */
+interface FindingFrame {
   readonly severity: Severity;
   readonly where: Where;
   readonly found: Quantity | string | null;
   readonly limit: Quantity | string | null;
-  /** Tells apart sentences of one rule. */
-  readonly variant?: string;
-  readonly facts: Facts;
   readonly fix: Fix | null;
   /** Whether a stated reason may let the job pass this stop. */
   readonly waivable: boolean;
   /** The reason the maker gave, when this stop was waived. */
   readonly waivedBecause?: string;
 }
+
+/** Findings by their id: each with the facts its own sentences need. */
+export type FindingsById = { readonly [Id in FindingId]: Of<FindingFrame, Id, CaseOf<Id>> };
+
+export type Finding = FindingsById[FindingId];
+
+/** What a rule writes of a finding; the rest follows. */
+export type FindingDraft = { readonly [Id in FindingId]: Of<DraftFrame, Id, CaseOf<Id>> }[FindingId];
+
+interface DraftFrame extends Pick<FindingFrame, 'severity' | 'where'> {
+  readonly found?: FindingFrame['found'];
+  readonly limit?: FindingFrame['limit'];
+  readonly fix?: FindingFrame['fix'];
+  /** False keeps this one stop from being waived where the rule as a whole may be. */
+  readonly waivable?: boolean;
+}
+
+/** One type for each way the finding is put, so that looking at its variant tells its facts. */
+type Of<Frame, Id extends FindingId, Case> = Case extends unknown
+  ? Frame & { readonly id: Id } & Case
+  : never;
 
 /** @returns whether the finding keeps the job from being costed or priced. */
 export const isStanding = (finding: Finding): boolean =>

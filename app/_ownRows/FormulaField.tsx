@@ -27,7 +27,7 @@ export function FormulaField({ id, formula, problems, everyRow, placements, onCo
   const [typing, setTyping] = useState(false);
   const [problem] = typing ? [] : problems;
   const words = problem === undefined ? null : findingWords(problem, context);
-  const at = typeof problem?.facts.at === 'number' ? problem.facts.at - 1 : null;
+  const at = problem?.id === 'ROW-01' ? problem.facts.at - 1 : null;
 
   const insert = (name: string) => {
     const field = document.getElementById(id);

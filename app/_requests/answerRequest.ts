@@ -1,13 +1,13 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
-import { readJobInput } from '@/lib/check/readJobInput';
 import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
+import { readJobInput } from '@/lib/findings/readJobInput';
 import type { Finding } from '@/shared/finding';
 import { edgeGrid } from './edgeGrid';
 
-export interface SpokenFinding extends Finding {
+export type SpokenFinding = Finding & {
   readonly message: string;
   readonly detail: string;
-}
+};
 
 export type EdgeAnswer =
   | ({ readonly kind: 'answered' } & Omit<JobAnswer, 'findings'> & {

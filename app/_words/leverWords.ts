@@ -1,36 +1,35 @@
-import { factReaders } from '@/app/_words/findings/factReaders';
-import type { LeverDraft, LeverId } from '@/lib/studies/levers/lever';
+import type { LeverDraft, LeverDrafts, LeverId } from '@/lib/studies/levers/lever';
 import { isRateName, rateDefinition } from '@/shared/tables/rateCatalogue';
 import { type Formatter, formatterFor, type TextContext } from './formatter';
 
-interface ToldLever {
-  readonly formatter: Formatter;
-  readonly name: (fact: string) => string;
-  readonly figure: (fact: string) => number;
-}
+type FactsOf<Id extends LeverId> = LeverDrafts[Id]['facts'];
 
-const words: Readonly<Record<LeverId, (told: ToldLever) => string>> = {
-  smallerPrint: ({ name, figure, formatter }) =>
-    `Print ${name('placement')} at ${formatter.size(figure('widthMm'), figure('heightMm'))} instead of ${formatter.size(figure('fromWidthMm'), figure('fromHeightMm'))}: ${formatter.number(figure('perSheet'), 0)} go on a sheet.`,
-  fillSpot: ({ name, figure, formatter }) =>
-    `Ask for ${formatter.count(figure('more'), 'piece')} more, ${formatter.number(figure('quantity'), 0)} in all: ${filled[name('filled')] ?? 'a sheet'} is then just full.`,
-  pressOrder: ({ name }) =>
-    `Press ${name('first')} first: what spoils most is then spoiled before other work is in the piece.`,
-  onePlacementLess: ({ name }) => `Leave ${name('placement')} out of ${name('line')}, at the same price.`,
-  cheaperBlank: ({ name }) => `Take ${name('blank')} instead of ${name('instead')}.`,
-  fewerMinutes: ({ name, figure, formatter }) =>
-    `Take a tenth less time for ${elementWords(name('element'))}: ${formatter.number(figure('to'), 2)} min instead of ${formatter.number(figure('from'), 2)}. Most of your minutes go there.`,
-  lessScrap: ({ name, figure, formatter }) =>
-    `Spoil one press of a hundred less at ${name('placement')}: ${formatter.share(figure('to'))} instead of ${formatter.share(figure('from'))}.`,
-  nextPrice: ({ figure, formatter }) => `Ask ${formatter.money(figure('step'))} more a piece.`,
-  otherSheet: ({ name }) => `Print on ${name('sheet')} instead of ${name('instead')}.`,
+const words: { readonly [Id in LeverId]: (facts: FactsOf<Id>, formatter: Formatter) => string } = {
+  smallerPrint: (facts, formatter) =>
+    `Print ${facts.placement} at ${formatter.size(facts.widthMm, facts.heightMm)} instead of ${formatter.size(facts.fromWidthMm, facts.fromHeightMm)}: ${formatter.number(facts.perSheet, 0)} go on a sheet.`,
+  fillSpot: (facts, formatter) =>
+    `Ask for ${formatter.count(facts.more, 'piece')} more, ${formatter.number(facts.quantity, 0)} in all: ${filled[facts.filled]} is then just full.`,
+  pressOrder: (facts) =>
+    `Press ${facts.first} first: what spoils most is then spoiled before other work is in the piece.`,
+  onePlacementLess: (facts) => `Leave ${facts.placement} out of ${facts.line}, at the same price.`,
+  cheaperBlank: (facts) => `Take ${facts.blank} instead of ${facts.instead}.`,
+  fewerMinutes: (facts, formatter) =>
+    `Take a tenth less time for ${elementWords(facts.element)}: ${formatter.number(facts.to, 2)} min instead of ${formatter.number(facts.from, 2)}. Most of your minutes go there.`,
+  lessScrap: (facts, formatter) =>
+    `Spoil one press of a hundred less at ${facts.placement}: ${formatter.share(facts.to)} instead of ${formatter.share(facts.from)}.`,
+  nextPrice: (facts, formatter) => `Ask ${formatter.money(facts.step)} more a piece.`,
+  otherSheet: (facts) => `Print on ${facts.sheet} instead of ${facts.instead}.`,
   shareSession: () =>
     'Press it in one session with another job: each then bears half of setting up, cleaning and its ink.',
-  gangReplacements: ({ name }) =>
-    `Keep replacements of ${name('placement')} for a full sheet instead of printing each alone.`,
+  gangReplacements: (facts) =>
+    `Keep replacements of ${facts.placement} for a full sheet instead of printing each alone.`,
 };
 
-const filled: Readonly<Record<string, string>> = { sheet: 'a sheet', session: 'a session', pack: 'a pack' };
+const filled: Readonly<Record<FactsOf<'fillSpot'>['filled'], string>> = {
+  sheet: 'a sheet',
+  session: 'a session',
+  pack: 'a pack',
+};
 
 /** Minutes of the workshop go by the name of their rate, those of a print or a blank by its own. */
 const elementWords = (element: string): string =>
@@ -38,4 +37,7 @@ const elementWords = (element: string): string =>
 
 /** A lever in words: what to change, from what to what. */
 export const leverWords = ({ id, facts }: Pick<LeverDraft, 'id' | 'facts'>, context: TextContext): string =>
-  words[id]({ formatter: formatterFor(context), ...factReaders(facts) });
+  wordsOf(id, facts, formatterFor(context));
+
+const wordsOf = <Id extends LeverId>(id: Id, facts: FactsOf<Id>, formatter: Formatter): string =>
+  words[id](facts, formatter);

@@ -38,7 +38,7 @@ function sparePlaces(job: CheckedJob, facts: CostFacts): readonly Finding[] {
         makeFinding({
           id: 'LAY-08',
           severity: 'note',
-          ...(job.sheet.form === 'roll' ? { variant: 'strip' } : {}),
+          ...(job.sheet.form === 'roll' ? ({ variant: 'strip' } as const) : {}),
           where: place.where('prints', count.print),
           found: { value: count.spare, unit: 'places' },
           facts: {
@@ -59,32 +59,43 @@ function sparePlaces(job: CheckedJob, facts: CostFacts): readonly Finding[] {
 function pressOrder(job: CheckedJob, facts: CostFacts): readonly Finding[] {
   return linePlaces(job).flatMap((place): readonly Finding[] => {
     const { placements, line } = place.line;
-    if (placements.length < 2) return [];
+    const [firstNow] = placements;
+    if (firstNow === undefined || placements.length < 2) return [];
     const kept = placements.reduce((share, { scrap }) => share * (1 - scrap.value), 1);
     const order = facts.pressOrders.find(({ lineId }) => lineId === line.id);
     const better = reordered(place, order?.cheaperOrder ?? null);
+    const first = better?.[0];
     const draft = {
       id: 'PLC-07',
       where: place.where('placements'),
       found: { value: 1 - kept, unit: 'share' },
-      facts: {
-        line: line.name,
-        presses: placements.length,
-        lost: 1 - kept,
-        each: placements.map(({ scrap }) => scrap.value).join(';'),
-        first: better?.[0]?.name ?? placements[0]?.placement.name ?? '',
-        saving: order?.saving ?? 0,
-      },
     } as const;
-    if (better === null) return [makeFinding({ ...draft, severity: 'note', variant: 'compounded' })];
+    const losses = {
+      line: line.name,
+      presses: placements.length,
+      lost: 1 - kept,
+      each: placements.map(({ scrap }) => scrap.value).join(';'),
+    };
+    if (order === undefined || first === undefined) {
+      const { name } = firstNow.placement;
+      return [
+        makeFinding({
+          ...draft,
+          severity: 'note',
+          variant: 'compounded',
+          facts: { ...losses, first: name },
+        }),
+      ];
+    }
     return [
       makeFinding({
         ...draft,
         severity: 'caution',
         variant: 'order',
+        facts: { ...losses, first: first.name, saving: order.saving },
         fix: {
           label: 'reorderPresses',
-          facts: { first: better[0]?.name ?? '' },
+          facts: { first: first.name },
           changes: [place.change(['placements'], better)],
         },
       }),
@@ -113,22 +124,22 @@ function priceFloors(job: CheckedJob, facts: CostFacts): readonly Finding[] {
     const limitOf = (one: (typeof sold)[number]) => (isBelowFloor ? one.outOfPocketFloor : one.fullCost);
     const [worst] = [...cases].sort((x, y) => limitOf(y) - y.price - (limitOf(x) - x.price));
     if (worst === undefined) return [];
+    const lacking = {
+      line: line.name,
+      sizes: cases.length === sold.length ? '' : cases.map(({ size }) => size).join(', '),
+      price: worst.price,
+      short: limitOf(worst) - worst.price,
+    };
     return [
       makeFinding({
         id: 'RATE-08',
         severity: isBelowFloor ? 'stop' : 'caution',
-        variant: isBelowFloor ? 'belowFloor' : 'belowCost',
+        ...(isBelowFloor
+          ? ({ variant: 'belowFloor', facts: { ...lacking, floor: worst.outOfPocketFloor } } as const)
+          : ({ variant: 'belowCost', facts: { ...lacking, cost: worst.fullCost } } as const)),
         where: place.where('askedPrice'),
         found: { value: worst.price, unit: 'money/piece' },
         limit: { value: limitOf(worst), unit: 'money/piece' },
-        facts: {
-          line: line.name,
-          sizes: cases.length === sold.length ? '' : cases.map(({ size }) => size).join(', '),
-          price: worst.price,
-          floor: worst.outOfPocketFloor,
-          cost: worst.fullCost,
-          short: limitOf(worst) - worst.price,
-        },
       }),
     ];
   });

@@ -1,32 +1,12 @@
 import type { z } from 'zod';
-import type { Facts, Finding, Where } from '@/shared/finding';
+import type { CaseOf } from '@/shared/facts/findingCases';
+import type { Finding, Where } from '@/shared/finding';
 import { makeFinding } from './makeFinding';
 
 /** Beyond this many the rest is counted, not listed: the first ones mended, most of the others go too. */
 const MOST_TOLD = 100;
 
-export type DocumentProblem =
-  | 'missing'
-  | 'wrongType'
-  | 'notWhole'
-  | 'tooSmall'
-  | 'tooLarge'
-  | 'tooShort'
-  | 'tooLong'
-  | 'tooFew'
-  | 'tooMany'
-  | 'badChoice'
-  | 'badForm'
-  | 'unknownKey'
-  | 'badKey'
-  | 'refused'
-  | 'more';
-
-interface Told {
-  readonly variant: DocumentProblem;
-  readonly facts: Facts;
-  readonly path: readonly (string | number)[];
-}
+type Located = CaseOf<'DOC-01'> & { readonly path: readonly (string | number)[] };
 
 /**
  * DOC-01: what a schema refused, as findings.
@@ -34,57 +14,55 @@ interface Told {
  * @param error of a schema's safeParse
  * @param document what was read; its path is the way inside it
  * @param options `id` of a blank or artwork; `value` is what was read, so that a sentence can repeat it
- * @returns one stop for each trouble, in the order of the document, the hundredth and later ones counted
+ * @returns one stop for each problem, in the order of the document, the hundredth and later ones counted
  */
 export function documentFindings(
   error: { readonly issues: readonly z.core.$ZodIssue[] },
   document: Where['document'],
   options: { readonly id?: string; readonly value?: unknown } = {},
 ): readonly Finding[] {
-  // Only what is listed is put together: a file can hold a hundred thousand troubles.
+  // Only what is listed is put together: a file can hold a hundred thousand problems.
   const listed = error.issues
     .slice(0, MOST_TOLD)
     .flatMap((issue) => tell(issue, options.value))
     .slice(0, MOST_TOLD);
-  const rest = error.issues.reduce((sum, issue) => sum + troublesIn(issue), 0) - listed.length;
-  const all: readonly Told[] =
+  const rest = error.issues.reduce((sum, issue) => sum + problemsIn(issue), 0) - listed.length;
+  const all: readonly Located[] =
     rest > 0 ? [...listed, { variant: 'more', facts: { count: rest }, path: [] }] : listed;
-  return all.map(({ variant, facts, path }) =>
+  return all.map(({ path, ...problem }) =>
     makeFinding({
       id: 'DOC-01',
       severity: 'stop',
-      variant,
+      ...problem,
       where: { document, ...(options.id === undefined ? {} : { id: options.id }), path },
-      facts,
     }),
   );
 }
 
 /** A schema names all unknown fields of one object in one issue. */
-const troublesIn = (issue: z.core.$ZodIssue): number =>
+const problemsIn = (issue: z.core.$ZodIssue): number =>
   issue.code === 'unrecognized_keys' ? issue.keys.length : 1;
 
-function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
+function tell(issue: z.core.$ZodIssue, document: unknown): readonly Located[] {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
   const named = path.map(shortStep);
-  const one = (variant: DocumentProblem, facts: Facts = {}): readonly Told[] => [
-    { variant, facts, path: named },
-  ];
+  const one = (problem: CaseOf<'DOC-01'>): readonly Located[] => [{ ...problem, path: named }];
   const found = shown(valueAt(document, path));
   switch (issue.code) {
     case 'invalid_type':
-      if (isMissing(issue.message, document, path)) return one('missing', { expected: issue.expected });
+      if (isMissing(issue.message, document, path)) {
+        return one({ variant: 'missing', facts: { expected: issue.expected } });
+      }
       return issue.expected === 'int'
-        ? one('notWhole', { found })
-        : one('wrongType', { expected: issue.expected, received: received(issue.message), found });
+        ? one({ variant: 'notWhole', facts: { found } })
+        : one({
+            variant: 'wrongType',
+            facts: { expected: issue.expected, received: received(issue.message), found },
+          });
     case 'too_small':
-      return one(smallVariant(issue.origin), {
-        limit: Number(issue.minimum),
-        open: issue.inclusive === false ? 1 : 0,
-        found,
-      });
+      return one(tooSmall(issue.origin, Number(issue.minimum), issue.inclusive === false, found));
     case 'too_big':
-      return one(largeVariant(issue.origin), { limit: Number(issue.maximum), found });
+      return one(tooLarge(issue.origin, Number(issue.maximum), found));
     case 'unrecognized_keys':
       return issue.keys.slice(0, MOST_TOLD).map((key) => ({
         variant: 'unknownKey',
@@ -92,27 +70,39 @@ function tell(issue: z.core.$ZodIssue, document: unknown): readonly Told[] {
         path: [...named, shortStep(key)],
       }));
     case 'invalid_value':
-      return one('badChoice', { allowed: issue.values.map(String).join(', '), found });
+      return one({
+        variant: 'badChoice',
+        facts: { allowed: issue.values.map(String).join(', '), found },
+      });
     case 'invalid_union':
-      return one('badChoice', { allowed: choices(issue), found });
+      return one({ variant: 'badChoice', facts: { allowed: choices(issue), found } });
     case 'invalid_format':
-      return one('badForm', { form: issue.format, found });
+      return one({ variant: 'badForm', facts: { form: issue.format, found } });
     case 'invalid_key':
-      return one('badKey', { key: clipped(String(path.at(-1) ?? '')) });
+      return one({ variant: 'badKey', facts: { key: clipped(String(path.at(-1) ?? '')) } });
     case 'not_multiple_of':
     case 'invalid_element':
     case 'custom':
-      return one('refused', { found, reason: issue.message });
+      return one({ variant: 'refused', facts: { found, reason: issue.message } });
     default:
       return issue satisfies never;
   }
 }
 
-const smallVariant = (origin: string): DocumentProblem =>
-  origin === 'string' ? 'tooShort' : origin === 'array' || origin === 'set' ? 'tooFew' : 'tooSmall';
+function tooSmall(origin: string, limit: number, isOpen: boolean, found: string): CaseOf<'DOC-01'> {
+  if (origin === 'string') return { variant: 'tooShort', facts: { limit } };
+  if (isList(origin)) return { variant: 'tooFew', facts: { limit } };
+  return { variant: 'tooSmall', facts: { limit, open: isOpen ? 1 : 0, found } };
+}
 
-const largeVariant = (origin: string): DocumentProblem =>
-  origin === 'string' ? 'tooLong' : origin === 'array' || origin === 'set' ? 'tooMany' : 'tooLarge';
+function tooLarge(origin: string, limit: number, found: string): CaseOf<'DOC-01'> {
+  if (origin === 'string') return { variant: 'tooLong', facts: { limit } };
+  return isList(origin)
+    ? { variant: 'tooMany', facts: { limit } }
+    : { variant: 'tooLarge', facts: { limit, found } };
+}
+
+const isList = (origin: string): boolean => origin === 'array' || origin === 'set';
 
 /** A union told apart by a field lists the values of that field. */
 const choices = (issue: z.core.$ZodIssueInvalidUnion): string =>

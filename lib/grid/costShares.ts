@@ -1,7 +1,8 @@
-import { type CostSheet, costLineIds, wholeJob } from './costSheet';
+import { type CostLineId, costLineIds } from './costLines';
+import { type CostSheet, wholeJob } from './costSheet';
 
 export interface CostShare {
-  readonly rowId: (typeof costLineIds)[number];
+  readonly rowId: CostLineId;
   /** Share of the whole job's full cost, 0 to 1. */
   readonly share: number;
 }

@@ -34,23 +34,6 @@ export interface CostSheet {
   readonly fullCost: number;
 }
 
-/** Cost lines of the sheet in the order they are read; they add to full cost. */
-export const costLineIds = [
-  'blanks',
-  'paper',
-  'ink',
-  'supplies',
-  'electricity',
-  'wear',
-  'labour',
-  'overhead',
-  'packaging',
-  'delivery',
-  'ownCosts',
-  'spoilage',
-  'reprints',
-] as const;
-
 export class UnknownFigure extends ReferenceError {
   override readonly name = 'UnknownFigure';
 }

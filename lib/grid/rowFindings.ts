@@ -96,7 +96,6 @@ export function faultFindings(faults: readonly GridFault[], ownRows: readonly Ow
       facts: {
         label: rows.get(fault.rowId)?.label ?? fault.rowId,
         error: fault.error,
-        case: fault.case === undefined ? '' : fault.case + 1,
       },
     }),
   );

@@ -27,18 +27,18 @@ export function typicalRate(used: UsedRate, asOf: string, currency: string): Rat
 export function missingRate(used: UsedRate, asOf: string, currency: string): readonly Finding[] {
   if (used.rate !== null || !used.needed) return [];
   const rate = typicalRate(used, asOf, currency);
+  const of = { rate: used.typical.label, of: used.of };
   return [
     makeFinding({
       id: 'RATE-01',
       severity: rate === null ? 'stop' : used.whenMissing,
       where: used.where,
-      ...(rate === null ? { variant: 'noTypical' } : { variant: used.whenMissing }),
-      facts: {
-        rate: used.typical.label,
-        of: used.of,
-        unit: used.typical.unit,
-        ...(rate === null ? {} : { typical: rate.value }),
-      },
+      ...(rate === null
+        ? ({ variant: 'noTypical', facts: of } as const)
+        : ({
+            variant: used.whenMissing,
+            facts: { ...of, unit: used.typical.unit, typical: rate.value },
+          } as const)),
       fix:
         rate === null
           ? null

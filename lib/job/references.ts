@@ -1,9 +1,8 @@
 import { makeFinding } from '@/lib/findings/makeFinding';
+import type { ReferenceKind } from '@/shared/facts/documentFacts';
 import type { Finding, Where } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import { changeAt } from './missingRate';
-
-export type ReferenceKind = 'printer' | 'sheet' | 'channel' | 'blank' | 'packaging' | 'artwork' | 'press';
 
 interface Reference {
   readonly kind: ReferenceKind;

@@ -1,4 +1,5 @@
-import { type CostSheet, costLineIds } from '@/lib/grid/costSheet';
+import { costLineIds } from '@/lib/grid/costLines';
+import type { CostSheet } from '@/lib/grid/costSheet';
 import type { GridRow } from '@/lib/grid/rowTypes';
 import type { TablePrice } from '@/lib/price/priceTable';
 import { formatMinor, shownParts, toMinor } from '@/shared/money';

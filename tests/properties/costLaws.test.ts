@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { caseValue, costLineIds, wholeJob } from '@/lib/grid/costSheet';
+import { costLineIds } from '@/lib/grid/costLines';
+import { caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { present } from '@/lib/grid/present';
 import { fromMinor, shownParts, toMinor } from '@/shared/money';
 import { type DrawnJobs, drawJobs, hold, PATIENCE } from '@/tests/fixtures/drawnJobs';

@@ -91,7 +91,7 @@ export async function vitest(root, name, config, env, files = []) {
  * @param {Record<string, string>} [env]
  * @param {import('../../app/_commands/runChild.mjs').Still} [still]
  */
-function node(root, args, env, still = { afterMs: PROGRAM_STILL_MS }) {
+export function node(root, args, env, still = { afterMs: PROGRAM_STILL_MS }) {
   return runChild(process.execPath, args, { cwd: root, still, ...(env && { env }) });
 }
 

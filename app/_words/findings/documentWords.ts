@@ -1,8 +1,9 @@
 import { fieldWords } from '@/app/_words/fieldWords';
-import { type Say, saying } from './sayings';
+import type { DocumentFacts, ReferenceKind } from '@/shared/facts/documentFacts';
+import { type SayingsOf, saying } from './sayings';
 import { schemaWords } from './schemaWords';
 
-const kinds: Readonly<Record<string, string>> = {
+const kinds: Readonly<Record<ReferenceKind, string>> = {
   printer: 'printer',
   sheet: 'sheet',
   channel: 'sales channel',
@@ -14,19 +15,12 @@ const kinds: Readonly<Record<string, string>> = {
 
 /** Words of the findings about documents and what they name. */
 export const documentWords = {
-  'DOC-01': (told) => {
-    const { finding, name } = told;
-    if (finding.variant !== 'repeated') return schemaWords(told);
+  'DOC-01': schemaWords,
+  'DOC-02': ({ facts, where }) => {
+    const kind = kinds[facts.kind];
     return saying(
-      `“${name('name')}” stands twice: at ${fieldWords(finding.where)}.`,
-      'Nobody could say which of the two is meant. Rename one, or take it out.',
+      `The job names a ${kind} “${facts.id}” that is not there, or that cannot be read.`,
+      `Without it nothing can be checked or costed. Choose another ${kind} at ${fieldWords(where)}, or bring this one back.`,
     );
   },
-  'DOC-02': ({ finding, name }) => {
-    const kind = kinds[name('kind')] ?? name('kind');
-    return saying(
-      `The job names a ${kind} “${name('id')}” that is not there, or that cannot be read.`,
-      `Without it nothing can be checked or costed. Choose another ${kind} at ${fieldWords(finding.where)}, or bring this one back.`,
-    );
-  },
-} satisfies Record<string, Say>;
+} satisfies SayingsOf<DocumentFacts>;

@@ -1,9 +1,8 @@
-import { formatterFor, type TextContext } from '@/app/_words/formatter';
-import type { Finding } from '@/shared/finding';
+import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { Finding, FindingsById } from '@/shared/finding';
 import type { FindingId } from '@/shared/tables/findingIds';
 import { artworkWords } from './artworkWords';
 import { documentWords } from './documentWords';
-import { factReaders } from './factReaders';
 import { fixLabel } from './fixWords';
 import { placementWords } from './placementWords';
 import { quantityWords } from './quantityWords';
@@ -11,7 +10,7 @@ import { rateWords } from './rateWords';
 import { recipeWords } from './recipeWords';
 import { rowWords } from './rowWords';
 import { safetyWords } from './safetyWords';
-import type { Say } from './sayings';
+import type { Say, Saying } from './sayings';
 import { sheetWords } from './sheetWords';
 import { substrateWords } from './substrateWords';
 import { timeWords } from './timeWords';
@@ -26,7 +25,7 @@ export interface FindingWords {
   readonly fixLabel: string | null;
 }
 
-const sayings: Readonly<Record<FindingId, Say>> = {
+const sayings: { readonly [Id in FindingId]: Say<Id> } = {
   ...documentWords,
   ...substrateWords,
   ...artworkWords,
@@ -47,14 +46,17 @@ const sayings: Readonly<Record<FindingId, Say>> = {
  */
 export function findingWords(finding: Finding, context: TextContext): FindingWords {
   const formatter = formatterFor(context);
-  const told = { finding, formatter, ...factReaders(finding.facts) };
-  const { sentence, detail } = sayings[finding.id](told);
+  const { sentence, detail } = sayingOf(finding.id, finding, formatter);
   return {
     sentence: capitalized(sentence),
     detail,
     fixLabel: finding.fix === null ? null : fixLabel(finding.fix, formatter),
   };
 }
+
+/** The id chooses the words, and says which facts they find. */
+const sayingOf = <Id extends FindingId>(id: Id, finding: FindingsById[Id], formatter: Formatter): Saying =>
+  sayings[id](finding, formatter);
 
 /** Names typed in small letters may come first in a sentence. */
 const capitalized = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -1,75 +1,62 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { pressureWords } from '@/app/_words/materialWords';
+import type { FixFacts } from '@/shared/facts/fixFacts';
 import type { Fix } from '@/shared/finding';
-import { factReaders } from './factReaders';
 
 /** Words of every button; a rule names its button by one of these keys. */
-export const fixLabels = {
-  useTypical: ({ figure, name, formatter }) =>
-    `Use the typical ${formatter.rate(figure('typical'), name('unit'))}`,
-  useOnly: ({ name }) => `Use “${name('name')}”`,
-  printForAll: ({ figure, formatter }) =>
-    `Use the print of ${formatter.size(figure('widthMm'), figure('heightMm'))} for all other sizes`,
-  resizePrint: ({ figure, formatter }) => `Print at ${formatter.size(figure('widthMm'), figure('heightMm'))}`,
-  smallerForSizes: ({ figure, name, formatter }) =>
-    `Print at ${formatter.size(figure('widthMm'), figure('heightMm'))} on ${name('sizes')}`,
-  setTemperature: ({ figure, formatter }) => `Set ${formatter.temperature(figure('temperatureC'))}`,
+export const fixLabels: {
+  readonly [Label in keyof FixFacts]: (facts: FixFacts[Label], formatter: Formatter) => string;
+} = {
+  useTypical: (facts, formatter) => `Use the typical ${formatter.rate(facts.typical, facts.unit)}`,
+  useOnly: (facts) => `Use “${facts.name}”`,
+  printForAll: (facts, formatter) =>
+    `Use the print of ${formatter.size(facts.widthMm, facts.heightMm)} for all other sizes`,
+  resizePrint: (facts, formatter) => `Print at ${formatter.size(facts.widthMm, facts.heightMm)}`,
+  smallerForSizes: (facts, formatter) =>
+    `Print at ${formatter.size(facts.widthMm, facts.heightMm)} on ${facts.sizes}`,
+  setTemperature: (facts, formatter) => `Set ${formatter.temperature(facts.temperatureC)}`,
   planRelief: () => 'Plan a press pillow',
   boxIsMeant: () => 'The box is meant so',
   whiteIsCloth: () => 'Bare cloth is right there',
   mirrorOn: () => 'Print it mirrored',
   mirrorOff: () => 'Print it as it is',
-  markApproved: ({ figure }) =>
-    figure('count') === 1 ? 'The customer has approved it' : 'The customer has approved them',
-  setGutter: ({ figure, formatter }) => `Leave ${formatter.length(figure('gutterMm'))} between pieces`,
+  markApproved: (facts) =>
+    facts.count === 1 ? 'The customer has approved it' : 'The customer has approved them',
+  setGutter: (facts, formatter) => `Leave ${formatter.length(facts.gutterMm)} between pieces`,
   printsApart: () => 'Lay each print out by itself',
   isTransferPaper: () => 'It is transfer paper',
   planBarrier: () => 'Plan clean paper inside and under',
-  setDwell: ({ figure, formatter }) => `Press for ${formatter.number(figure('seconds'), 0)} s`,
-  setPressure: ({ name }) => `Set ${pressureWords(name('pressure'))} pressure`,
-  switchScale: ({ figure, name, formatter }) =>
-    `It is ${formatter.number(figure('typed'), 1)} °${name('meant')}`,
-  addPreheat: ({ figure, formatter }) => `Preheat for ${formatter.number(figure('seconds'), 0)} s`,
+  setDwell: (facts, formatter) => `Press for ${formatter.number(facts.seconds, 0)} s`,
+  setPressure: (facts) => `Set ${pressureWords(facts.pressure)} pressure`,
+  switchScale: (facts, formatter) => `It is ${formatter.number(facts.typed, 1)} °${facts.meant}`,
+  addPreheat: (facts, formatter) => `Preheat for ${formatter.number(facts.seconds, 0)} s`,
   useFreshPaper: () => 'Plan fresh plain paper',
-  dropCharge: ({ name }) => `Take the up-charge for ${name('size')} out`,
-  sortBreaks: ({ name }) => `Put them as ${name('rising')}`,
-  setPrice: ({ figure, formatter }) => `Make it ${formatter.money(figure('price'))}`,
-  setEnding: ({ figure, formatter }) => `End prices on ${formatter.money(figure('coin'))}`,
-  orderIsSum: ({ figure, formatter }) => `The order is for ${formatter.number(figure('total'))}`,
-  setQuantity: ({ figure, formatter }) => `Make it ${formatter.number(figure('quantity'), 0)}`,
-  divideByPack: ({ figure, name, formatter }) =>
-    `Divide by ${formatter.number(figure('pieces'), 0)}: ${formatter.rate(figure('value'), name('unit'))}`,
-  confirmToday: ({ figure, formatter }) =>
-    figure('count') === 1
-      ? 'It still holds today'
-      : `All ${formatter.number(figure('count'), 0)} still hold today`,
+  dropCharge: (facts) => `Take the up-charge for ${facts.size} out`,
+  sortBreaks: (facts) => `Put them as ${facts.rising}`,
+  setPrice: (facts, formatter) => `Make it ${formatter.money(facts.price)}`,
+  setEnding: (facts, formatter) => `End prices on ${formatter.money(facts.coin)}`,
+  orderIsSum: (facts, formatter) => `The order is for ${formatter.number(facts.total)}`,
+  setQuantity: (facts, formatter) => `Make it ${formatter.number(facts.quantity, 0)}`,
+  divideByPack: (facts, formatter) =>
+    `Divide by ${formatter.number(facts.pieces, 0)}: ${formatter.rate(facts.value, facts.unit)}`,
+  confirmToday: (facts, formatter) =>
+    facts.count === 1 ? 'It still holds today' : `All ${formatter.number(facts.count, 0)} still hold today`,
   wearByUse: () => 'It is out of the overhead',
-  othersElsewhere: ({ figure, formatter }) =>
-    `The other ${formatter.number(figure('others'), 0)} W go on another circuit`,
+  othersElsewhere: (facts, formatter) =>
+    `The other ${formatter.number(facts.others, 0)} W go on another circuit`,
   noFoodOven: () => 'No food oven is used',
   ventilate: () => 'The room is ventilated',
   keepLabel: () => 'The label stays',
-  reorderPresses: ({ name }) => `Press ${name('first')} first`,
-  moveDate: ({ name, formatter }) => `Agree on ${formatter.day(name('date'))}`,
-} satisfies Record<string, (told: ToldFix) => string>;
-
-interface ToldFix {
-  readonly formatter: Formatter;
-  readonly name: (fact: string) => string;
-  readonly figure: (fact: string) => number;
-}
+  reorderPresses: (facts) => `Press ${facts.first} first`,
+  moveDate: (facts, formatter) => `Agree on ${formatter.day(facts.date)}`,
+};
 
 /** @returns the words on the button of a fix. */
-export function fixLabel({ label, facts }: Fix, formatter: Formatter): string {
-  const words = Object.entries(fixLabels).find(([key]) => key === label)?.[1];
-  if (words === undefined) throw new UnknownFix(label);
-  return words({ formatter, ...factReaders(facts) });
-}
+export const fixLabel = ({ label, facts }: Fix, formatter: Formatter): string =>
+  labelOf(label, facts, formatter);
 
-/** A button without words is a fault of the rule that made it. */
-export class UnknownFix extends Error {
-  override readonly name = 'UnknownFix';
-  constructor(label: string) {
-    super(`the button “${label}” has no words`);
-  }
-}
+const labelOf = <Label extends keyof FixFacts>(
+  label: Label,
+  facts: FixFacts[Label],
+  formatter: Formatter,
+): string => fixLabels[label](facts, formatter);

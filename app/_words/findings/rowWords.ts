@@ -1,4 +1,5 @@
-import { type Say, saying } from './sayings';
+import type { RowFacts } from '@/shared/facts/rowFacts';
+import { type SayingsOf, saying } from './sayings';
 
 /** Errors of the formula engine in words. */
 const errors: Readonly<Record<string, string>> = {
@@ -13,29 +14,29 @@ const errors: Readonly<Record<string, string>> = {
 
 /** Words of the findings about the maker's own cost rows. */
 export const rowWords = {
-  'ROW-01': ({ finding, name, figure, formatter }) => {
-    const sentence = `The formula of “${name('label')}” cannot be read.`;
-    const at = formatter.number(figure('at'), 0);
-    switch (finding.variant) {
+  'ROW-01': ({ variant, facts }, formatter) => {
+    const sentence = `The formula of “${facts.label}” cannot be read.`;
+    const at = formatter.number(facts.at, 0);
+    switch (variant) {
       case 'unknownName':
         return saying(
           sentence,
-          `Nothing goes by the name “${name('text')}” at character ${at}. Pick a name from the list of rows and rates.`,
+          `Nothing goes by the name “${facts.text}” at character ${at}. Pick a name from the list of rows and rates.`,
         );
       case 'unknownFunction':
         return saying(
           sentence,
-          `There is no function “${name('text')}” at character ${at}. Pick one from the list of functions.`,
+          `There is no function “${facts.text}” at character ${at}. Pick one from the list of functions.`,
         );
       case 'badSign':
         return saying(
           sentence,
-          `The sign “${name('text')}” at character ${at} has no meaning there. Take it out.`,
+          `The sign “${facts.text}” at character ${at} has no meaning there. Take it out.`,
         );
       case 'tooDeep':
         return saying(
           sentence,
-          `At character ${at} there are more than ${formatter.number(figure('most'), 0)} brackets inside one another. Take out those it can do without, or move a part of it to a row of its own.`,
+          `At character ${at} there are more than ${formatter.number(facts.most, 0)} brackets inside one another. Take out those it can do without, or move a part of it to a row of its own.`,
         );
       default:
         return saying(
@@ -44,23 +45,23 @@ export const rowWords = {
         );
     }
   },
-  'ROW-02': ({ name }) =>
+  'ROW-02': ({ facts }) =>
     saying(
-      `The formula of “${name('label')}” leads back to itself: ${name('chain')}.`,
+      `The formula of “${facts.label}” leads back to itself: ${facts.chain}.`,
       'Each figure waits for the other, so none can be worked out. Take one of the names out of one of the formulas.',
     ),
-  'ROW-03': ({ finding, name, figure, formatter }) => {
-    if (finding.variant === 'negative' || finding.variant === 'nothingLeft') {
+  'ROW-03': ({ variant, facts }, formatter) => {
+    if (variant === 'negative' || variant === 'nothingLeft') {
       return saying(
-        `“${name('label')}” takes ${formatter.money(figure('amount'))} off this job.`,
-        finding.variant === 'negative'
+        `“${facts.label}” takes ${formatter.money(facts.amount)} off this job.`,
+        variant === 'negative'
           ? 'Every price becomes lower by it. If it is a discount, leave it; else check the sign.'
           : 'Nothing is left of the cost, so no price can be built on it. Check the sign and the figures.',
       );
     }
     return saying(
-      `“${name('label')}” comes out as an error: ${errors[name('error')] ?? 'the sum cannot be done'}.`,
+      `“${facts.label}” comes out as an error: ${errors[facts.error] ?? 'the sum cannot be done'}.`,
       'Until it is mended no cost can be shown. Look at the figures it is built from.',
     );
   },
-} satisfies Record<string, Say>;
+} satisfies SayingsOf<RowFacts>;

@@ -1,10 +1,11 @@
-import { type Say, saying } from './sayings';
+import type { SafetyFacts } from '@/shared/facts/safetyFacts';
+import { type SayingsOf, saying } from './sayings';
 
 /** Words of the findings about electricity, safety and law. These give bearings, never advice. */
 export const safetyWords = {
-  'ELE-01': ({ finding, figure, formatter }) => {
-    const watts = `${formatter.number(figure('watts'), 0)} W`;
-    switch (finding.variant) {
+  'ELE-01': ({ variant, facts }, formatter) => {
+    const watts = `${formatter.number(facts.watts, 0)} W`;
+    switch (variant) {
       case 'unknown':
         return saying(
           `The circuit your press hangs on is not entered.`,
@@ -12,18 +13,18 @@ export const safetyWords = {
         );
       case 'over':
         return saying(
-          `Everything on the circuit takes ${watts}; its breaker holds ${formatter.number(figure('full'), 0)} W.`,
+          `Everything on the circuit takes ${watts}; its breaker holds ${formatter.number(facts.full, 0)} W.`,
           'It will trip in the middle of a press, or the wiring gets hot. Move the press or the other devices to another circuit. Ask a licensed electrician.',
         );
       default:
         return saying(
-          `Everything on the circuit takes ${watts}, above ${formatter.number(figure('mark'), 0)} W.`,
-          `For hours of use a circuit of ${formatter.number(figure('volts'), 0)} V and ${formatter.number(figure('amps'), 0)} A is best kept under four fifths of its ${formatter.number(figure('full'), 0)} W. Move something to another circuit. Ask a licensed electrician.`,
+          `Everything on the circuit takes ${watts}, above ${formatter.number(facts.mark, 0)} W.`,
+          `For hours of use a circuit of ${formatter.number(facts.volts, 0)} V and ${formatter.number(facts.amps, 0)} A is best kept under four fifths of its ${formatter.number(facts.full, 0)} W. Move something to another circuit. Ask a licensed electrician.`,
         );
     }
   },
-  'SAF-01': ({ finding }) => {
-    switch (finding.variant) {
+  'SAF-01': ({ variant }) => {
+    switch (variant) {
       case 'foodOven':
         return saying(
           'An oven that cooks food is used for goods.',
@@ -41,8 +42,8 @@ export const safetyWords = {
         );
     }
   },
-  'LAW-01': ({ finding }) => {
-    switch (finding.variant) {
+  'LAW-01': ({ variant }) => {
+    switch (variant) {
       case 'removed':
         return saying(
           'The sewn label is to be taken out.',
@@ -60,14 +61,14 @@ export const safetyWords = {
         );
     }
   },
-  'LAW-02': ({ name }) =>
+  'LAW-02': ({ facts }) =>
     saying(
-      `${name('blank')} is meant for children.`,
+      `${facts.blank} is meant for children.`,
       'Goods for children may need tests, a certificate and a lasting mark that says who made them, where, when and in which batch. Find out before you sell. Ask your local authority.',
     ),
-  'LAW-05': ({ name }) =>
+  'LAW-05': ({ facts }) =>
     saying(
-      `Whether prices on ${name('channel')} are with or without tax is not set.`,
+      `Whether prices on ${facts.channel} are with or without tax is not set.`,
       'Tax that nobody added comes out of your own pocket. Choose how tax is handled there before you quote. In some places set-up and artwork are taxed too: ask your local authority.',
     ),
-} satisfies Record<string, Say>;
+} satisfies SayingsOf<SafetyFacts>;

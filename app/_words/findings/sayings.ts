@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
-import type { Finding } from '@/shared/finding';
+import type { FindingsById } from '@/shared/finding';
+import type { FindingId } from '@/shared/tables/findingIds';
 
 /** What is wrong, and then what will happen and what to do. */
 export interface Saying {
@@ -7,16 +8,10 @@ export interface Saying {
   readonly detail: string;
 }
 
-/** What a saying may use. */
-export interface Told {
-  readonly finding: Finding;
-  readonly formatter: Formatter;
-  /** A fact that is a name or a word; empty where the finding has none. */
-  readonly name: (fact: string) => string;
-  /** A fact that is a figure; 0 where the finding has none. */
-  readonly figure: (fact: string) => number;
-}
+/** How a finding of one id is put into words: it may use the facts of that id, and no others. */
+export type Say<Id extends FindingId> = (finding: FindingsById[Id], formatter: Formatter) => Saying;
 
-export type Say = (told: Told) => Saying;
+/** The words of every id of a table of facts. */
+export type SayingsOf<Facts> = { readonly [Id in keyof Facts & FindingId]: Say<Id> };
 
 export const saying = (sentence: string, detail: string): Saying => ({ sentence, detail });

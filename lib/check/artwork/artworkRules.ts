@@ -35,14 +35,16 @@ const mirrored: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) => {
     const { placement, artwork } = place.placed;
     if (placement.mirror !== artwork.mirrored) return [];
+    const { name } = placement;
     return [
       makeFinding({
         id: 'ART-11',
         severity: 'stop',
-        variant: placement.mirror ? 'twice' : 'not',
+        ...(placement.mirror
+          ? ({ variant: 'twice', facts: { placement: name, artwork: artwork.name } } as const)
+          : ({ variant: 'not', facts: { placement: name } } as const)),
         where: place.where('mirror'),
         found: placement.mirror ? 'mirrored twice' : 'not mirrored',
-        facts: { placement: placement.name, artwork: artwork.name },
         fix: {
           label: placement.mirror ? 'mirrorOff' : 'mirrorOn',
           facts: {},
@@ -64,19 +66,18 @@ const approval: Rule = ({ resolved }) => {
   const [first] = open;
   if (first === undefined) return [];
   const { artwork } = first.placed;
+  const approved = artwork.approvedVersion;
+  const artworks = open.map(({ placed }) => placed.artwork.name).join(', ');
   return [
     makeFinding({
       id: 'ART-13',
       severity: 'note',
-      variant: artwork.approvedVersion === null ? 'none' : 'other',
+      ...(approved === null
+        ? ({ variant: 'none', facts: { artworks } } as const)
+        : ({ variant: 'other', facts: { artworks, version: artwork.version, approved } } as const)),
       where: first.whereArtwork('approvedVersion'),
-      found: artwork.approvedVersion === null ? null : String(artwork.approvedVersion),
+      found: approved === null ? null : String(approved),
       limit: String(artwork.version),
-      facts: {
-        artworks: open.map(({ placed }) => placed.artwork.name).join(', '),
-        version: artwork.version,
-        approved: artwork.approvedVersion ?? 0,
-      },
       fix: {
         label: 'markApproved',
         facts: { count: open.length },

@@ -15,15 +15,21 @@ export const finestParts: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) => {
     const [worst] = place.prints
       .flatMap((print) => judgePrint(resolved, place, print))
-      .sort((a, b) => Number(a.facts.share) - Number(b.facts.share));
-    return worst === undefined ? [] : [worst];
+      .sort((a, b) => a.share - b.share);
+    return worst === undefined ? [] : [worst.finding];
   });
+
+interface TooFine {
+  /** What there is, as a share of the least that holds. */
+  readonly share: number;
+  readonly finding: Finding;
+}
 
 function judgePrint(
   job: Scene['resolved'],
   place: PlacementPlace,
   printPlace: PrintPlace,
-): readonly Finding[] {
+): readonly TooFine[] {
   const { print, printIndex } = printPlace;
   const { artwork, placement } = place.placed;
   const { finest } = artwork;
@@ -32,36 +38,40 @@ function judgePrint(
   const isCloth = textileKinds.includes(place.line.blank.kind);
   const limits = thresholds.finest;
   const reversed = finest.reversed ? limits.reversed.value : 1;
-  const parts = [
-    { variant: 'letters', mm: finest.capHeightMm, least: isCloth ? limits.capOnCloth : limits.capOnHardGood },
-    // A hard, smooth coating holds a line that cloth lets run.
-    { variant: 'lines', mm: isCloth ? finest.lineMm : null, least: limits.lineOnCloth },
-  ].flatMap(({ variant, mm, least }) =>
+  const parts = (
+    [
+      {
+        variant: 'letters',
+        mm: finest.capHeightMm,
+        least: isCloth ? limits.capOnCloth : limits.capOnHardGood,
+      },
+      // A hard, smooth coating holds a line that cloth lets run.
+      { variant: 'lines', mm: isCloth ? finest.lineMm : null, least: limits.lineOnCloth },
+    ] as const
+  ).flatMap(({ variant, mm, least }) =>
     mm === null ? [] : [{ variant, mm: (mm * widthMm) / finest.atWidthMm, leastMm: least.value * reversed }],
   );
   const tooFine = parts.filter(({ mm, leastMm }) => mm < leastMm - 1e-6);
   const [worst] = tooFine.sort((a, b) => a.mm / a.leastMm - b.mm / b.leastMm);
   if (worst === undefined) return [];
-  return [
-    makeFinding({
-      id: 'ART-05',
-      severity: 'caution',
-      variant: worst.variant,
-      where: place.where('prints', printIndex),
-      found: { value: worst.mm, unit: 'mm' },
-      limit: { value: worst.leastMm, unit: 'mm' },
-      facts: {
-        artwork: artwork.name,
-        placement: placement.name,
-        mm: worst.mm,
-        leastMm: worst.leastMm,
-        share: worst.mm / worst.leastMm,
-        reversed: finest.reversed ? 'yes' : 'no',
-        neededWidthMm: (widthMm * worst.leastMm) / worst.mm,
-      },
-      fix: enlargeFix(job, place, printPlace, worst.leastMm / worst.mm),
-    }),
-  ];
+  const finding = makeFinding({
+    id: 'ART-05',
+    severity: 'caution',
+    variant: worst.variant,
+    where: place.where('prints', printIndex),
+    found: { value: worst.mm, unit: 'mm' },
+    limit: { value: worst.leastMm, unit: 'mm' },
+    facts: {
+      artwork: artwork.name,
+      placement: placement.name,
+      mm: worst.mm,
+      leastMm: worst.leastMm,
+      reversed: finest.reversed ? 'yes' : 'no',
+      neededWidthMm: (widthMm * worst.leastMm) / worst.mm,
+    },
+    fix: enlargeFix(job, place, printPlace, worst.leastMm / worst.mm),
+  });
+  return [{ share: worst.mm / worst.leastMm, finding }];
 }
 
 /** A print large enough, where the sheet and every size it goes on hold it with room to spare. */

@@ -22,7 +22,7 @@ const enlarged: Rule = (scene) =>
         where,
         found: { value: width, unit: 'px' },
         limit: { value: limit.value, unit: 'px' },
-        facts: { artwork, edgePx: width, mostPx: limit.value },
+        facts: { artwork, edgePx: width },
       }),
     ];
   });
@@ -85,11 +85,12 @@ const heavyPixels: Rule = (scene) =>
       makeFinding({
         id: 'ART-10',
         severity: isTooHeavy ? 'stop' : 'caution',
-        variant: isTooHeavy ? 'tooHeavyPixels' : 'heavyPixels',
+        ...(isTooHeavy
+          ? ({ variant: 'tooHeavyPixels', facts: { artwork, share, most: limit.value } } as const)
+          : ({ variant: 'heavyPixels', facts: { artwork, share } } as const)),
         where,
         found: { value: share, unit: 'share' },
         limit: { value: limit.value, unit: 'share' },
-        facts: { artwork, share, most: limit.value },
       }),
     ];
   });

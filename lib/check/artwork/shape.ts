@@ -33,27 +33,29 @@ function judgeShape(
   const isStretched = placement.fit === 'stretch';
   const severity = isStretched ? 'stop' : off > limits.caution.value + 1e-9 ? 'caution' : 'note';
   const inside = insideSize(artShape, print, unit);
+  const facts = {
+    artwork: artwork.name,
+    off,
+    widthMm: print.widthMm,
+    heightMm: print.heightMm,
+    insideWidthMm: inside.widthMm,
+    insideHeightMm: inside.heightMm,
+  };
+  // What a filled box cuts off the longer way of the picture, of both edges together.
+  const cropMm =
+    artShape > boxShape
+      ? print.heightMm * artShape - print.widthMm
+      : print.widthMm / artShape - print.heightMm;
   return [
     makeFinding({
       id: 'ART-04',
       severity,
-      variant: placement.fit,
+      ...(placement.fit === 'fill'
+        ? ({ variant: 'fill', facts: { ...facts, cropMm } } as const)
+        : ({ variant: placement.fit, facts } as const)),
       where: place.where('prints', printIndex),
       found: { value: off, unit: 'share' },
       limit: { value: limits.note.value, unit: 'share' },
-      facts: {
-        artwork: artwork.name,
-        off,
-        widthMm: print.widthMm,
-        heightMm: print.heightMm,
-        insideWidthMm: inside.widthMm,
-        insideHeightMm: inside.heightMm,
-        // What a filled box cuts off the longer way of the picture, of both edges together.
-        cropMm:
-          artShape > boxShape
-            ? print.heightMm * artShape - print.widthMm
-            : print.widthMm / artShape - print.heightMm,
-      },
       fix: shapedFix(place, printIndex, inside, isStretched),
     }),
   ];

@@ -15,6 +15,7 @@ const sewnLabel: Rule = ({ resolved }) => {
       where: { document: 'job', path: ['sewnLabel'] },
       found: job.sewnLabel,
       limit: 'kept',
+      facts: {},
       fix: {
         label: 'keepLabel',
         facts: {},

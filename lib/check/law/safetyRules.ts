@@ -31,19 +31,13 @@ const circuit: Rule = ({ resolved }) => {
     makeFinding({
       id: 'ELE-01',
       severity: isOver ? 'stop' : 'caution',
-      variant: isOver ? 'over' : 'near',
+      ...(isOver
+        ? ({ variant: 'over', facts: { watts, full } } as const)
+        : ({ variant: 'near', facts: { watts, mark, full, volts: known.volts, amps: known.amps } } as const)),
       waivable: false,
       where,
       found: { value: watts, unit: 'W' },
       limit: { value: isOver ? full : mark, unit: 'W' },
-      facts: {
-        watts,
-        mark,
-        full,
-        volts: known.volts,
-        amps: known.amps,
-        others: known.otherWatts,
-      },
       fix:
         known.otherWatts > 0 && machineWatts <= mark + 1e-6
           ? {
@@ -67,6 +61,7 @@ const air: Rule = ({ resolved }) => {
           variant: 'foodOven',
           waivable: false,
           where: { document: 'workshop', path: ['room', 'foodOvenUsed'] },
+          facts: {},
           fix: {
             label: 'noFoodOven',
             facts: {},
@@ -83,6 +78,7 @@ const air: Rule = ({ resolved }) => {
       severity: 'caution',
       variant: room.ventilated === null ? 'unstated' : 'closed',
       where: { document: 'workshop', path: ['room', 'ventilated'] },
+      facts: {},
       fix: {
         label: 'ventilate',
         facts: {},

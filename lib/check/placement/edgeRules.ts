@@ -18,15 +18,17 @@ const bleed: Rule = ({ resolved }) =>
     if (mm === null && !place.prints.some((print) => coversFace(place, print))) return [];
     if (mm !== null && mm >= clear.value - 1e-6) return [];
     const isNone = mm !== null && mm < least.value - 1e-6;
+    const of = { placement: placement.name, wantedMm: clear.value };
     return [
       makeFinding({
         id: 'ART-15',
         severity: mm === null ? 'note' : isNone ? 'stop' : 'caution',
-        variant: mm === null ? 'unmeasured' : isNone ? 'none' : 'short',
+        ...(mm === null
+          ? ({ variant: 'unmeasured', facts: of } as const)
+          : ({ variant: isNone ? 'none' : 'short', facts: { ...of, mm } } as const)),
         where: place.where('bleedMm'),
         found: mm === null ? null : { value: mm, unit: 'mm' },
         limit: { value: clear.value, unit: 'mm' },
-        facts: { placement: placement.name, mm: mm ?? 0, wantedMm: clear.value },
       }),
     ];
   });

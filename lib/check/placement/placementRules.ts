@@ -32,21 +32,21 @@ const oneSizeForAll: Rule = ({ resolved }) =>
       if (!isWide && !isTiny) return [];
       const at = isWide ? narrowest : widest;
       const share = print.widthMm / at.widthMm;
+      const covered = { placement: placement.name, share, size: at.name };
+      const smallest = narrowest.name;
+      const largest = widest.name;
       return [
         makeFinding({
           id: 'PLC-02',
           severity: 'note',
-          variant: isWide && isTiny ? 'both' : isWide ? 'wide' : 'tiny',
+          ...(isWide && isTiny
+            ? ({ variant: 'both', facts: { placement: placement.name, smallest, largest } } as const)
+            : isWide
+              ? ({ variant: 'wide', facts: { ...covered, smallest } } as const)
+              : ({ variant: 'tiny', facts: { ...covered, largest } } as const)),
           where: place.where('prints', printIndex),
           found: { value: share, unit: 'share' },
           limit: { value: isWide ? wide.value : tiny.value, unit: 'share' },
-          facts: {
-            placement: placement.name,
-            share,
-            size: at.name,
-            smallest: narrowest.name,
-            largest: widest.name,
-          },
         }),
       ];
     });
@@ -66,7 +66,7 @@ const platen: Rule = ({ resolved }) =>
           where: place.where('pressId'),
           found: press.kind,
           limit: blank.kind,
-          facts: { press: press.name, blank: blank.name, pressKind: press.kind, blankKind: blank.kind },
+          facts: { press: press.name, blank: blank.name },
         }),
       ];
     }
@@ -81,23 +81,24 @@ const platen: Rule = ({ resolved }) =>
         Math.min((room.widthMm - 2 * edge) / print.widthMm, (room.heightMm - 2 * edge) / print.heightMm),
         Math.min((room.heightMm - 2 * edge) / print.widthMm, (room.widthMm - 2 * edge) / print.heightMm),
       );
+      const facts = {
+        placement: placement.name,
+        press: press.name,
+        widthMm: print.widthMm,
+        heightMm: print.heightMm,
+        platenWidthMm: room.widthMm,
+        platenHeightMm: room.heightMm,
+      };
       return [
         makeFinding({
           id: 'PLC-05',
           severity: isOver ? 'stop' : 'caution',
-          variant: isOver ? 'over' : 'edge',
+          ...(isOver
+            ? ({ variant: 'over', facts } as const)
+            : ({ variant: 'edge', facts: { ...facts, edgeMm: edge } } as const)),
           where: place.where('prints', printIndex),
           found: `${print.widthMm} × ${print.heightMm} mm`,
           limit: `${room.widthMm} × ${room.heightMm} mm`,
-          facts: {
-            placement: placement.name,
-            press: press.name,
-            widthMm: print.widthMm,
-            heightMm: print.heightMm,
-            platenWidthMm: room.widthMm,
-            platenHeightMm: room.heightMm,
-            edgeMm: edge,
-          },
           fix: shrinkFix(place, printPlace, factor, resolved.workshop.units.length),
         }),
       ];

@@ -19,25 +19,31 @@ export function ownPrices(job: CheckedJob, facts: CostFacts): readonly Finding[]
       );
       const [worst] = [...cells].sort(byLoss);
       if (worst === undefined) return [];
-      const isNothing = worst.written <= 0;
-      return [
-        makeFinding({
-          id: isNothing ? 'RATE-03' : 'RATE-08',
-          severity: isNothing ? 'stop' : 'caution',
-          variant: isNothing ? 'ownNothing' : 'ownBelowCost',
-          ...(isNothing && { waivable: false }),
-          where: { ...place.where('ownPrices', index, 'each'), size: worst.size },
-          found: { value: worst.written, unit: 'money/piece' },
-          facts: {
-            line: place.line.line.name,
-            size: worst.size,
-            from,
-            at: worst.at,
-            price: worst.written,
-            short: -worst.profit,
-          },
-        }),
-      ];
+      const told = {
+        where: { ...place.where('ownPrices', index, 'each'), size: worst.size },
+        found: { value: worst.written, unit: 'money/piece' },
+      };
+      const own = { line: place.line.line.name, size: worst.size, from, price: worst.written };
+      return worst.written <= 0
+        ? [
+            makeFinding({
+              id: 'RATE-03',
+              severity: 'stop',
+              variant: 'ownNothing',
+              waivable: false,
+              ...told,
+              facts: own,
+            }),
+          ]
+        : [
+            makeFinding({
+              id: 'RATE-08',
+              severity: 'caution',
+              variant: 'ownBelowCost',
+              ...told,
+              facts: { ...own, at: worst.at, short: -worst.profit },
+            }),
+          ];
     }),
   );
 }

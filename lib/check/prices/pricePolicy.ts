@@ -10,7 +10,7 @@ import { currencyDigits } from '@/shared/tables/currencies';
 /** RATE-03: price breaks that do not rise; the table would have to guess what is meant. */
 const breaksInOrder: Rule = ({ resolved }) => {
   const { breaks } = resolved.workshop.policy;
-  const problem = checkBreaks(breaks).find(({ kind }) => kind === 'doubled' || kind === 'outOfOrder');
+  const problem = checkBreaks(breaks).find((one) => one.kind === 'doubled' || one.kind === 'outOfOrder');
   if (problem === undefined) return [];
   const rising = [...new Set(breaks)].sort((a, b) => a - b);
   const where = { document: 'workshop', path: ['policy', 'breaks'] } as const;
@@ -21,7 +21,7 @@ const breaksInOrder: Rule = ({ resolved }) => {
       variant: problem.kind,
       where,
       found: breaks.join(', '),
-      facts: { breaks: breaks.join(', '), rising: rising.join(', ') },
+      facts: { breaks: breaks.join(', ') },
       fix: {
         label: 'sortBreaks',
         facts: { rising: rising.join(', ') },

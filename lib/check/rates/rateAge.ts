@@ -32,21 +32,17 @@ export const ageRule: Rule = ({ usedRates, resolved }) => {
     const [used, rate] = first;
     const limit = age === 'stale' ? thresholds.rateAge.caution : thresholds.rateAge.note;
     const days = daysBetween(rate.date, resolved.asOf);
+    const dated = { rate: used.typical.label, of: used.of, date: rate.date, others: rates.length - 1 };
     return [
       makeFinding({
         id: 'RATE-02',
         severity: severities[age],
-        variant: age,
+        ...(age === 'future'
+          ? ({ variant: age, facts: dated } as const)
+          : ({ variant: age, facts: { ...dated, days } } as const)),
         where: used.where,
         found: { value: days, unit: 'days' },
         limit: age === 'future' ? null : { value: limit.value, unit: 'days' },
-        facts: {
-          rate: used.typical.label,
-          of: used.of,
-          date: rate.date,
-          days: Math.abs(days),
-          others: rates.length - 1,
-        },
         fix: {
           label: 'confirmToday',
           facts: { count: rates.length },

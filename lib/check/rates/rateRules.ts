@@ -16,18 +16,21 @@ const plausible: Rule = (scene) =>
   judged(scene).flatMap(([used, rate]) => {
     const value = rateInUnit(rate, used.typical.unit);
     const [least, most] = used.typical.plausible;
+    const { unit } = used.typical;
     const isNothing = value <= 0 && isDivisor(used);
     if (!isNothing && value >= least * (1 - 1e-9) && value <= most * (1 + 1e-9)) return [];
+    const measured = { rate: used.typical.label, of: used.of, value, unit };
     return [
       makeFinding({
         id: 'RATE-03',
         severity: isNothing ? 'stop' : 'caution',
-        variant: isNothing ? 'nothing' : value < least ? 'low' : 'high',
+        ...(isNothing
+          ? ({ variant: 'nothing', facts: measured } as const)
+          : ({ variant: value < least ? 'low' : 'high', facts: { ...measured, least, most } } as const)),
         waivable: false,
         where: used.where,
-        found: { value, unit: used.typical.unit },
-        limit: { value: value < least ? least : most, unit: used.typical.unit },
-        facts: { rate: used.typical.label, of: used.of, value, unit: used.typical.unit, least, most },
+        found: { value, unit },
+        limit: { value: value < least ? least : most, unit },
         fix: typicalFix(used, scene),
       }),
     ];
@@ -38,7 +41,8 @@ const packPrice: Rule = (scene) =>
   judged(scene).flatMap(([used, rate]): readonly Finding[] => {
     const { typical, packed, unit, plausible: band } = used.typical;
     const value = rateInUnit(rate, unit);
-    const times = typical === null || typical === 0 ? 0 : value / typical;
+    if (typical === null || typical === 0) return [];
+    const times = value / typical;
     // Ink runs from bottle to cartridge over more than this ratio, so only what is out of band is asked.
     const isAsked = packed === true || (unit === 'money/mL' && value > band[1]);
     if (!isAsked || times <= thresholds.packRatio.value + 1e-9) return [];
@@ -50,8 +54,8 @@ const packPrice: Rule = (scene) =>
         variant: unit === 'money/mL' ? 'litre' : 'pack',
         where: used.where,
         found: { value, unit },
-        limit: { value: (typical ?? 0) * thresholds.packRatio.value, unit },
-        facts: { rate: used.typical.label, of: used.of, value, unit, typical: typical ?? 0, times },
+        limit: { value: typical * thresholds.packRatio.value, unit },
+        facts: { rate: used.typical.label, of: used.of, value, unit, typical, times },
         fix:
           perPack === null || times / perPack > thresholds.packRatio.value
             ? typicalFix(used, scene)

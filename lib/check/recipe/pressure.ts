@@ -39,9 +39,8 @@ function judge(place: PlacementPlace): readonly Finding[] {
       limit: isGauge ? { value: (isHigh ? pressureHigh : pressureLow).value, unit: 'kPa' } : usual,
       facts: {
         placement: name,
-        pressure: recipe.pressure,
         usual,
-        ...(isGauge && kpa !== null ? { kpa } : {}),
+        ...(isGauge && kpa !== null ? { kpa } : { pressure: recipe.pressure }),
       },
       fix: {
         label: 'setPressure',

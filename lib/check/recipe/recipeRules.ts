@@ -33,22 +33,23 @@ function judgeTemperature(place: PlacementPlace): readonly Finding[] {
   const proposed = isCold
     ? dialTemperature(range.low, typed.unit, 'nearest')
     : dialTemperature(range.high, typed.unit, range.isCapped ? 'down' : 'nearest');
+  const heat = {
+    placement: place.placed.placement.name,
+    substrate: recipeRanges[blank.substrate].label,
+    temperatureC: celsius,
+    lowC: range.low,
+    highC: range.high,
+  };
   return [
     makeFinding({
       id: 'REC-01',
       severity: melts || isFar ? 'stop' : 'caution',
-      variant: melts ? 'melts' : isCold ? 'cold' : 'hot',
+      ...(melts
+        ? ({ variant: 'melts', facts: { ...heat, limitC: polyesterLimit } } as const)
+        : ({ variant: isCold ? 'cold' : 'hot', facts: heat } as const)),
       where: place.where('recipe', 'temperature'),
       found: { value: celsius, unit: '°C' },
       limit: { value: melts ? polyesterLimit : isCold ? range.low : range.high, unit: '°C' },
-      facts: {
-        placement: place.placed.placement.name,
-        substrate: recipeRanges[blank.substrate].label,
-        temperatureC: celsius,
-        lowC: range.low,
-        highC: range.high,
-        limitC: polyesterLimit,
-      },
       waivable: !melts,
       fix: {
         label: 'setTemperature',

@@ -63,15 +63,17 @@ const proven: Rule = ({ resolved }) => {
     const few = thresholds.recipe.provenFew.value;
     if (least === undefined || timesProven(least) >= few) return [];
     const times = timesProven(least);
+    const blank = least.line.blank.name;
     return [
       makeFinding({
         id: 'REC-12',
         severity: times === 0 ? 'caution' : 'note',
-        variant: times === 0 ? 'never' : 'seldom',
+        ...(times === 0
+          ? ({ variant: 'never', facts: { blank, scrap: least.placed.scrap.value } } as const)
+          : ({ variant: 'seldom', facts: { blank, proven: times, few } } as const)),
         where: least.where('recipe', 'provenPresses'),
         found: { value: times, unit: 'presses' },
         limit: { value: few, unit: 'presses' },
-        facts: { blank: least.line.blank.name, proven: times, few, scrap: least.placed.scrap.value },
       }),
     ];
   });

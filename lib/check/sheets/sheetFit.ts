@@ -25,20 +25,23 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
   const printable = inset(sheet, printer.marginMm);
   const factor = taped(job, print);
   const largest = scaledSize(print, factor, workshop.units.length);
+  const named = { sheet: sheet.name, placement: place.placed.placement.name };
+  const size = { widthMm: print.widthMm, heightMm: print.heightMm };
+  const smaller = {
+    ...named,
+    ...size,
+    largestWidthMm: largest.widthMm,
+    largestHeightMm: largest.heightMm,
+  };
+  const outOfReach = {
+    ...smaller,
+    printableWidthMm: printable.widthMm,
+    printableHeightMm: printable.heightMm,
+  };
   const draft = {
     where: place.where('prints', printIndex),
     found: `${print.widthMm} × ${print.heightMm} mm`,
     limit: `${printable.widthMm} × ${printable.heightMm} mm`,
-    facts: {
-      sheet: sheet.name,
-      placement: place.placed.placement.name,
-      widthMm: print.widthMm,
-      heightMm: print.heightMm,
-      printableWidthMm: printable.widthMm,
-      printableHeightMm: printable.heightMm,
-      largestWidthMm: largest.widthMm,
-      largestHeightMm: largest.heightMm,
-    },
     fix: factor < 1 ? shrinkFix(place, printPlace, factor, workshop.units.length) : null,
   };
   const least = thresholds.leastPrint.value;
@@ -50,7 +53,7 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
         severity: 'stop',
         variant: 'speck',
         limit: { value: least, unit: 'mm' },
-        facts: { ...draft.facts, leastMm: least },
+        facts: { placement: named.placement, ...size, leastMm: least },
         fix: null,
       }),
     ];
@@ -65,24 +68,46 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
           ...draft,
           id: 'LAY-10',
           severity: 'stop',
-          ...(isNothingLeft || factor <= 0 ? { variant: 'nothing', fix: null } : {}),
+          ...(isNothingLeft || factor <= 0
+            ? ({ variant: 'nothing', facts: named, fix: null } as const)
+            : { facts: outOfReach }),
         }),
       ];
     }
-    if (!withoutBorders) return [makeFinding({ ...draft, id: 'LAY-01', severity: 'stop' })];
+    if (!withoutBorders) {
+      return [
+        makeFinding({
+          ...draft,
+          id: 'LAY-01',
+          severity: 'stop',
+          ...(factor <= 0
+            ? ({ variant: 'nothing', facts: { ...named, ...size }, fix: null } as const)
+            : { facts: outOfReach }),
+        }),
+      ];
+    }
     if (!printer.borderless) {
       // No sheet can be printed behind this stop, so no reason passes it.
       return [
-        makeFinding({ ...draft, id: 'LAY-03', severity: 'stop', variant: 'unsupported', waivable: false }),
+        makeFinding({
+          ...draft,
+          id: 'LAY-03',
+          severity: 'stop',
+          variant: 'unsupported',
+          waivable: false,
+          facts: smaller,
+        }),
       ];
     }
     return [
-      makeFinding({ ...draft, id: 'LAY-03', severity: 'caution', variant: 'supported' }),
+      makeFinding({ ...draft, id: 'LAY-03', severity: 'caution', variant: 'supported', facts: smaller }),
       ...judgeTape(job, place, printPlace),
     ];
   }
   return [
-    ...(upright ? [] : [makeFinding({ ...draft, id: 'LAY-02', severity: 'note', fix: null })]),
+    ...(upright
+      ? []
+      : [makeFinding({ ...draft, id: 'LAY-02', severity: 'note', facts: { ...named, ...size }, fix: null })]),
     ...judgeTape(job, place, printPlace),
   ];
 }

@@ -99,7 +99,7 @@ const paperPrice: Rule = ({ resolved }) => {
       waivable: false,
       where: { document: 'workshop', path },
       found: { value: sheet.price?.value ?? 0, unit: sheet.price?.unit ?? unit },
-      facts: { sheet: sheet.name, form: sheet.form, value: sheet.price?.value ?? 0 },
+      facts: { sheet: sheet.name, form: sheet.form },
       fix: isTypicalKnown
         ? {
             label: 'useTypical',

@@ -74,23 +74,22 @@ function judgeFill(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPla
   const fill = job.sheet.form === 'roll' ? rollFill(job, print) : fillOf(job, print, count);
   if (count === 0 || fill >= least.value - 1e-9) return [];
   const next = nextSize(job, print);
-  const helps = next !== null && fillOf(job, next.to, next.perSheet) >= least.value;
+  const better = next !== null && fillOf(job, next.to, next.perSheet) >= least.value ? next : null;
+  const full = { placement: place.placed.placement.name, sheet: job.sheet.name, empty: 1 - fill };
   return [
     makeFinding({
       id: 'LAY-07',
       severity: 'note',
-      variant: helps ? 'smaller' : 'empty',
+      ...(better === null
+        ? ({ variant: 'empty', facts: full } as const)
+        : ({
+            variant: 'smaller',
+            facts: { ...full, perSheet: count, betterPerSheet: better.perSheet, ...better.to },
+          } as const)),
       where: place.where('prints', printIndex),
       found: { value: fill, unit: 'share' },
       limit: { value: least.value, unit: 'share' },
-      facts: {
-        placement: place.placed.placement.name,
-        sheet: job.sheet.name,
-        empty: 1 - fill,
-        perSheet: count,
-        ...(helps ? { betterPerSheet: next.perSheet, ...next.to } : {}),
-      },
-      fix: helps ? resizeFix(place, printIndex, next.to) : null,
+      fix: better === null ? null : resizeFix(place, printIndex, better.to),
     }),
   ];
 }

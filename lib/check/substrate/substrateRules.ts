@@ -22,15 +22,16 @@ function judgeFibres({ line: { blank }, whereBlank }: LinePlace): readonly Findi
   const { polyester } = thresholds;
   const share = polyesterShare(blank) + SHARE_NOISE;
   const named = blank.fibres.filter((fibre) => fibre.share > 0);
+  const of = { blank: blank.name };
+  const facts = { ...of, polyester: polyesterShare(blank), least: polyester.full.value };
   const draft = {
     id: 'SUB-01',
     where: whereBlank('fibres'),
     found: { value: polyesterShare(blank), unit: 'share' },
     limit: { value: polyester.full.value, unit: 'share' },
-    facts: { blank: blank.name, polyester: polyesterShare(blank), least: polyester.full.value },
   } as const;
   if (named.length === 0) {
-    return [makeFinding({ ...draft, severity: 'stop', variant: 'unknown', found: null })];
+    return [makeFinding({ ...draft, severity: 'stop', variant: 'unknown', found: null, facts: of })];
   }
   if (named.every(({ fibre }) => natural.includes(fibre))) {
     const names = named.map(({ fibre }) => fibre).join(', ');
@@ -40,20 +41,21 @@ function judgeFibres({ line: { blank }, whereBlank }: LinePlace): readonly Findi
         id: 'SUB-02',
         severity: 'stop',
         waivable: false,
-        facts: { blank: blank.name, fibres: names },
+        facts: { ...of, fibres: names },
       }),
     ];
   }
   if (share < polyester.least.value) {
-    return [makeFinding({ ...draft, severity: 'stop', variant: 'tooLittle', waivable: false })];
+    return [makeFinding({ ...draft, severity: 'stop', variant: 'tooLittle', waivable: false, facts })];
   }
-  if (share < polyester.faded.value) return [makeFinding({ ...draft, severity: 'stop', variant: 'faded' })];
+  if (share < polyester.faded.value)
+    return [makeFinding({ ...draft, severity: 'stop', variant: 'faded', facts })];
   const sum = blank.fibres.reduce((total, fibre) => total + fibre.share, 0);
   if (Math.abs(sum - 1) > polyester.labelTolerance.value + SHARE_NOISE) {
-    return [makeFinding({ ...draft, severity: 'caution', variant: 'sum', facts: { ...draft.facts, sum } })];
+    return [makeFinding({ ...draft, severity: 'caution', variant: 'sum', facts: { ...of, sum } })];
   }
   return share < polyester.full.value
-    ? [makeFinding({ ...draft, severity: 'caution', variant: 'muted' })]
+    ? [makeFinding({ ...draft, severity: 'caution', variant: 'muted', facts })]
     : [];
 }
 
@@ -64,7 +66,11 @@ const clothColour: Rule = ({ resolved }) =>
     const { colour: limits } = thresholds;
     const { L: lightness, a, b, name } = blank.colour;
     const chroma = Math.hypot(a, b);
-    const tell = (severity: Finding['severity'], variant: string, isChroma = false) => [
+    const tell = (
+      severity: Finding['severity'],
+      variant: 'dark' | 'tint' | 'nearWhite',
+      isChroma = false,
+    ) => [
       makeFinding({
         id: 'SUB-04',
         severity,

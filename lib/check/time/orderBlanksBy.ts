@@ -33,15 +33,17 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
   const isPassed = daysBetween(checked.asOf, latest) < 0;
   const severity = isPassed ? 'stop' : days <= soon ? 'caution' : 'note';
   const later = severity === 'note' ? null : laterDay(checked.asOf, free, hours, lead);
+  const order = { latest, lead, wantedOn };
   return [
     makeFinding({
       id: 'TIM-02',
       severity,
-      variant: isPassed ? 'passed' : days <= soon ? 'soon' : 'later',
+      ...(severity === 'note'
+        ? ({ variant: 'later', facts: order } as const)
+        : ({ variant: isPassed ? 'passed' : 'soon', facts: { ...order, later: later ?? '' } } as const)),
       where: { document: 'job', path: ['wantedOn'] },
       found: latest,
       limit: checked.asOf,
-      facts: { latest, days, lead, wantedOn, later: later ?? '' },
       fix: moveDateFix(later),
     }),
   ];

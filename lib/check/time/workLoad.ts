@@ -34,15 +34,17 @@ export function workLoad({ job, workshop, asOf }: CheckedJob, facts: CostFacts):
   const isOver = neededHours > freeHours * full.value + HOURS_NOISE;
   const lastDay = lastDayForward(free, asOf, neededHours / busy.value);
   const honest = lastDay === null ? null : addDays(lastDay, 1);
+  const work = { neededHours, freeHours, wantedOn };
   return [
     makeFinding({
       id: 'TIM-01',
       severity: isOver ? 'stop' : 'caution',
-      variant: honest === null ? 'never' : isOver ? 'over' : 'busy',
+      ...(honest === null
+        ? ({ variant: 'never', facts: work } as const)
+        : ({ variant: isOver ? 'over' : 'busy', facts: { ...work, honest } } as const)),
       where: { document: 'job', path: ['wantedOn'] },
       found: { value: neededHours, unit: 'h' },
       limit: { value: freeHours, unit: 'h' },
-      facts: { neededHours, freeHours, wantedOn, honest: honest ?? '' },
       fix: moveDateFix(honest),
     }),
   ];

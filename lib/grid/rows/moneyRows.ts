@@ -1,3 +1,4 @@
+import { everyLine, spoiledLines } from '@/lib/grid/costLines';
 import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const adds = { table: 'case', total: 'adds', unit: 'money' } as const;
@@ -11,7 +12,7 @@ const loss = { ...adds, family: 'loss' } as const;
  * Money of one good piece. A cost line stands at its baseline (good pieces and planned tests); the row with
  * `Expected` adds what rejects, scrap and faulty blanks use up; normal spoilage is the sum of the gaps.
  */
-export const moneyRows: readonly RowDefinition[] = [
+export const moneyRows = [
   {
     ...materials,
     id: 'blanks',
@@ -142,8 +143,7 @@ export const moneyRows: readonly RowDefinition[] = [
     ...loss,
     id: 'spoilage',
     label: 'Normal spoilage',
-    formula:
-      '(blanksExpected - blanks) + (paperExpected - paper) + (inkExpected - ink) + (suppliesExpected - supplies) + (electricityExpected - electricity) + (wearExpected - wear) + (labourExpected - labour) + (overheadExpected - overhead)',
+    formula: spoiledLines,
     says: 'What rejects, scrap and faulty blanks add to the lines above in good running.',
   },
   {
@@ -165,8 +165,7 @@ export const moneyRows: readonly RowDefinition[] = [
     family: 'price',
     id: 'fullCost',
     label: 'Full cost',
-    formula:
-      'blanks + paper + ink + supplies + electricity + wear + labour + overhead + packaging + delivery + ownCosts + spoilage + reprints',
+    formula: everyLine,
     says: 'Everything a good piece costs, your own pay included, fees not.',
   },
   {
@@ -178,4 +177,4 @@ export const moneyRows: readonly RowDefinition[] = [
       'blankPrice * blanksPerPiece + SUM#(sheetsRun_#) * (sheetPrice + printerWear) + SUM#(entering_# * (suppliesOfPress_# + pressWear_#)) + inkRun * inkPrice + (SUM#(sheetsRun_#) * sheetMinutes + SUM#(entering_# * handMinutes_#) + finishMinutes) * (1 + restAllowance) / 60 * wage + holdKwhRun * tariff',
     says: 'Materials, run minutes, wear and holding power: no order, artwork, session or overhead.',
   },
-];
+] as const satisfies readonly RowDefinition[];

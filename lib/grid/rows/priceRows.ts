@@ -1,3 +1,4 @@
+import { cashLines } from '@/lib/grid/costLines';
 import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const price = { family: 'price', table: 'case', unit: 'money' } as const;
@@ -9,8 +10,7 @@ export const priceRows: readonly RowDefinition[] = [
     total: 'adds',
     id: 'cash',
     label: 'Cash that leaves the pocket',
-    formula:
-      'blanksExpected + paperExpected + inkExpected + suppliesExpected + electricityExpected + packaging + delivery + ownCash',
+    formula: cashLines,
     says: 'Materials, power, packaging and delivery; no pay, wear or overhead.',
   },
   {

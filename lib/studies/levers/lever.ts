@@ -1,26 +1,49 @@
-import type { Change, Facts } from '@/shared/finding';
+import type { NoFacts } from '@/shared/facts/findingCase';
+import type { Change } from '@/shared/finding';
 
-export type LeverId =
-  | 'smallerPrint'
-  | 'fillSpot'
-  | 'pressOrder'
-  | 'onePlacementLess'
-  | 'cheaperBlank'
-  | 'fewerMinutes'
-  | 'lessScrap'
-  | 'nextPrice'
-  | 'otherSheet'
-  | 'shareSession'
-  | 'gangReplacements';
-
-/** A single change of a job that may leave more of it. */
-export interface LeverDraft {
-  readonly id: LeverId;
-  /** The numbers and names its sentence needs. */
-  readonly facts: Facts;
-  /** What one tap writes. */
-  readonly changes: readonly Change[];
+/** The numbers and names that the sentence of each lever needs. */
+interface LeverFacts {
+  smallerPrint: {
+    readonly placement: string;
+    readonly widthMm: number;
+    readonly heightMm: number;
+    readonly fromWidthMm: number;
+    readonly fromHeightMm: number;
+    readonly perSheet: number;
+  };
+  fillSpot: {
+    readonly more: number;
+    readonly quantity: number;
+    /** What is then just used up. */
+    readonly filled: 'sheet' | 'session' | 'pack';
+  };
+  pressOrder: { readonly first: string };
+  onePlacementLess: { readonly line: string; readonly placement: string };
+  cheaperBlank: { readonly blank: string; readonly instead: string };
+  /** Minutes of one element: a rate of the workshop by its name, others by their own. */
+  fewerMinutes: { readonly element: string; readonly from: number; readonly to: number };
+  /** Shares of the presses. */
+  lessScrap: { readonly placement: string; readonly from: number; readonly to: number };
+  /** Money in currency units. */
+  nextPrice: { readonly step: number };
+  otherSheet: { readonly sheet: string; readonly instead: string };
+  shareSession: NoFacts;
+  gangReplacements: { readonly placement: string };
 }
+
+export type LeverId = keyof LeverFacts;
+
+/** Single changes of a job that may leave more of it, by their id. */
+export type LeverDrafts = {
+  readonly [Id in LeverId]: {
+    readonly id: Id;
+    readonly facts: LeverFacts[Id];
+    /** What one tap writes. */
+    readonly changes: readonly Change[];
+  };
+};
+
+export type LeverDraft = LeverDrafts[LeverId];
 
 /** What of a job a lever moves. Money in currency units without tax, unrounded. */
 export interface JobFigures {
@@ -34,7 +57,7 @@ export interface JobFigures {
 }
 
 /** A change with what it was seen to do: the changed job went through the same check and the same grid. */
-export interface Lever extends LeverDraft {
+export type Lever = LeverDraft & {
   readonly after: JobFigures;
   /** After less before; margin as a share of the price (0.01 is a point). */
   readonly gain: {
@@ -44,4 +67,4 @@ export interface Lever extends LeverDraft {
     /** What a piece costs less. */
     readonly savingEach: number;
   };
-}
+};

@@ -33,7 +33,7 @@ function fewerMinutes(costed: CostedJob): readonly LeverDraft[] {
   return [
     {
       id: 'fewerMinutes',
-      facts: { element: largest.element, minutes: largest.minutes, from: largest.rate.value, to: value },
+      facts: { element: largest.element, from: largest.rate.value, to: value },
       changes: [rateChange(largest.where, largest.rate, value, costed.laidOut.job.asOf)],
     },
   ];

@@ -52,7 +52,7 @@ function fillSpot(costed: CostedJob, grid: Grid): readonly LeverDraft[] {
   return [
     {
       id: 'fillSpot',
-      facts: { more, quantity: spot.n, addedCost: spot.addedCost, filled: reason?.kind ?? 'sheet' },
+      facts: { more, quantity: spot.n, filled: reason?.kind ?? 'sheet' },
       changes,
     },
   ];

@@ -15,7 +15,7 @@ function placementDrafts({ laidOut }: CostedJob): readonly LeverDraft[] {
   const { job, prints } = laidOut;
   return placementPlaces(job).flatMap((place): readonly LeverDraft[] => {
     const { placement } = place.placed;
-    const facts = { line: place.line.line.name, placement: placement.name };
+    const of = { placement: placement.name };
     const printed = prints.filter(
       ({ lineId, placementId }) => lineId === place.line.line.id && placementId === placement.id,
     );
@@ -35,7 +35,7 @@ function placementDrafts({ laidOut }: CostedJob): readonly LeverDraft[] {
         return [
           {
             id: 'smallerPrint',
-            facts: { ...facts, ...size, fromWidthMm: widthMm, fromHeightMm: heightMm, perSheet: spot.count },
+            facts: { ...of, ...size, fromWidthMm: widthMm, fromHeightMm: heightMm, perSheet: spot.count },
             changes: [
               place.change(['prints', print, 'widthMm'], size.widthMm),
               place.change(['prints', print, 'heightMm'], size.heightMm),
@@ -48,7 +48,13 @@ function placementDrafts({ laidOut }: CostedJob): readonly LeverDraft[] {
     return [
       ...smaller,
       ...(isAlone
-        ? [{ id: 'gangReplacements', facts, changes: [place.change(['replacements'], 'ganged')] } as const]
+        ? [
+            {
+              id: 'gangReplacements',
+              facts: of,
+              changes: [place.change(['replacements'], 'ganged')],
+            } as const,
+          ]
         : []),
     ];
   });
@@ -70,7 +76,7 @@ function orderDrafts(costed: CostedJob, grid: Grid): readonly LeverDraft[] {
         : [
             {
               id: 'pressOrder',
-              facts: { line: line.name, first: first.name },
+              facts: { first: first.name },
               changes: change(reordered),
             } as const,
           ]),

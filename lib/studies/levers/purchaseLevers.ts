@@ -12,7 +12,7 @@ export function purchaseLevers(input: JobInput, { laidOut }: CostedJob): readonl
       .map(
         ([id, blank]): LeverDraft => ({
           id: 'cheaperBlank',
-          facts: { line: line.line.name, blank: blank.name, instead: line.blank.name },
+          facts: { blank: blank.name, instead: line.blank.name },
           changes: [{ document: 'job', path: ['lines', index, 'blankId'], value: id }],
         }),
       ),

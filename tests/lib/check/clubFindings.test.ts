@@ -3,7 +3,7 @@ import { checkJob } from '@/lib/check/checkJob';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { reviewCosts } from '@/lib/check/reviewCosts';
 import { fairShirts } from '@/lib/examples/fairJobs';
-import { club, mugs, TODAY } from '@/tests/fixtures/clubJob';
+import { club, mugs, TODAY, told } from '@/tests/fixtures/clubJob';
 
 /** Minutes of the worked job by hand: 40 + 45 + 15 + 25 + 52.9 + 98.7 + 79.3 + 44.4 + 12 + 10 + 30 = 452.3. */
 const facts: CostFacts = {
@@ -40,11 +40,11 @@ describe('the worked example', () => {
   });
 
   it('is measured as a person would: 187.5 × 180 ppi, and a shape 4.2 % off', () => {
-    const { findings } = checkJob(club());
-    expect(findings.find(({ id }) => id === 'ART-01')?.facts.ppi).toBe(180);
+    expect(told(club(), 'ART-01')[0]?.facts.ppi).toBe(180);
     // 1500 ÷ 1800 = 0.8333 against 8 ÷ 10 = 0.8.
-    expect(findings.find(({ id }) => id === 'ART-04')?.facts.off).toBeCloseTo(0.0417, 4);
-    expect(findings.find(({ id }) => id === 'ART-04')?.fix?.facts).toEqual({
+    const [shape] = told(club(), 'ART-04');
+    expect(shape?.facts.off).toBeCloseTo(0.0417, 4);
+    expect(shape?.fix?.facts).toEqual({
       widthMm: 203.2,
       heightMm: 243.84,
     });

@@ -131,9 +131,9 @@ describe('TIM-01 lays the work beside the free hours', () => {
 // Bench work of 5.87 h, back from Wednesday 9 December (the 10th is the buffer): 1 + 1 + 1 + 0 + 4 h reach
 // Saturday the 5th. Blanks in by Friday the 4th, four working days to arrive: ordered by Monday the 30th.
 describe('TIM-02 counts back to the last day for ordering blanks', () => {
-  it('in the worked example that is Monday 30 November, in three working days', () => {
+  it('in the worked example that is Monday 30 November, four working days before blanks must be there', () => {
     const [finding] = review(club(), 'TIM-02');
-    expect(finding).toMatchObject({ severity: 'note', found: '2026-11-30', facts: { days: 3 } });
+    expect(finding).toMatchObject({ severity: 'note', found: '2026-11-30', facts: { lead: 4 } });
   });
 
   it.each([

@@ -23,7 +23,7 @@ describe('newJob', () => {
     const { job, artwork } = newJob({ name: 'Job', day: DAY, workshop: bare, blank: null, artworkId: 'a' });
     expect(jobSchema.parse(job)).toEqual(job);
     const { findings } = checkJob({ asOf: DAY, workshop: bare, blanks: {}, artworks: { a: artwork }, job });
-    const missing = findings.filter(({ id }) => id === 'DOC-02').map(({ facts }) => facts.kind);
+    const missing = findings.flatMap((one) => (one.id === 'DOC-02' ? [one.facts.kind] : []));
     expect(missing.toSorted()).toEqual(['blank', 'channel', 'press', 'printer', 'sheet']);
   });
 });

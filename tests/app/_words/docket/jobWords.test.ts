@@ -49,12 +49,12 @@ describe('wantedDayInWords', () => {
 
 describe('findingsInWords', () => {
   const found = (severity: Finding['severity'], waivedBecause?: string): Finding => ({
-    id: 'ART-14',
+    id: 'ART-08',
     severity,
     where: { document: 'job', path: [] },
     found: null,
     limit: null,
-    facts: {},
+    facts: { artwork: 'Crest' },
     fix: null,
     waivable: severity === 'stop',
     ...(waivedBecause === undefined ? {} : { waivedBecause }),

@@ -12,6 +12,7 @@ import type { Picture } from '@/shared/schemas/picture';
 import { type FindingId, findingIds } from '@/shared/tables/findingIds';
 import { aPicture } from '@/tests/fixtures/aPicture';
 import { club, clubWith, mugsWith, TODAY } from '@/tests/fixtures/clubJob';
+import { factsGiven, factsUsed } from '@/tests/fixtures/factsUsed';
 
 const inches = {
   locale: 'en-US',
@@ -125,6 +126,7 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'artwork:club-crest.rights': { state: 'notStated', note: '' } },
   print(266.7, 317.5),
   print(3, 3),
+  { 'workshop.sheets.0.widthMm': 60, 'workshop.sheets.0.heightMm': 60, 'workshop.policy.tapeMarginMm': 40 },
   onRoll({ widthMm: 100 }),
   onRoll({ widthMm: 6 }),
   onRoll({}),
@@ -274,22 +276,9 @@ const findings: readonly Finding[] = [
     id: 'ROW-03',
     severity: 'stop',
     where: { document: 'job', path: [] },
-    facts: { label: 'Licence', error: '#DIV/0!', case: 1 },
+    facts: { label: 'Licence', error: '#DIV/0!' },
   }),
 ];
-
-/** Tells which facts a saying asked for and did not find. */
-function missingFacts(finding: Finding): readonly string[] {
-  const missing: string[] = [];
-  const watched = new Proxy(finding.facts, {
-    get: (target, key) => {
-      if (typeof key === 'string' && !Object.hasOwn(target, key)) missing.push(key);
-      return Reflect.get(target, key);
-    },
-  });
-  findingWords({ ...finding, facts: watched }, inches);
-  return missing;
-}
 
 const spoken = [
   ...new Map(
@@ -302,8 +291,8 @@ describe('every finding has words', () => {
     expect(findings.map((finding) => finding.id)).toContain(id);
   });
 
-  it.each(spoken)('%s: a sentence, what follows, no gap, no shouting, no missing fact', (_, finding) => {
-    expect(missingFacts(finding)).toEqual([]);
+  it.each(spoken)('%s: a sentence, what follows, no gap, no shouting, every fact used', (_, finding) => {
+    expect(factsUsed(finding)).toEqual(factsGiven(finding));
     for (const context of [inches, metric]) {
       const { sentence, detail, fixLabel } = findingWords(finding, context);
       for (const text of [sentence, detail]) {
@@ -345,6 +334,24 @@ describe('figures are written the maker’s way', () => {
       fixLabel: 'Print at 8 × 9.52 in',
     });
     expect(findingWords(finding, metric).sentence).toContain('266,7 × 317,5 mm');
+  });
+
+  it('no size of a sheet that borders and tape use up', () => {
+    // Tape on both sides takes 2 × 40 mm of the 60.
+    const finding = only(
+      {
+        'workshop.sheets.0.widthMm': 60,
+        'workshop.sheets.0.heightMm': 60,
+        'workshop.policy.tapeMarginMm': 40,
+      },
+      'LAY-01',
+    );
+    expect(findingWords(finding, metric)).toEqual({
+      sentence: 'Back picture at 203,2 × 254 mm does not fit Letter sheet, either way round.',
+      detail:
+        'The borders of the printer and the room for tape leave nothing of the sheet, so no print would fit. Check both in the workshop, or use a larger sheet.',
+      fixLabel: null,
+    });
   });
 
   it('temperatures in °F or °C', () => {

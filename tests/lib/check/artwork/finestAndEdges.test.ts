@@ -57,7 +57,7 @@ describe('ART-05 warns of letters and lines that fill in', () => {
       })),
     });
     const [finding] = told(small, 'ART-05');
-    expect(finding?.fix?.facts.widthMm).toBeCloseTo(106.68, 9);
+    expect(finding?.fix?.facts).toMatchObject({ widthMm: expect.closeTo(106.68, 9) });
     expect(told(mended(small, finding), 'ART-05')).toEqual([]);
     // Letters of 0.5 mm want 21 in, which no letter sheet holds.
     expect(told(finest({ capHeightMm: 0.5 }), 'ART-05')[0]?.fix).toBeNull();

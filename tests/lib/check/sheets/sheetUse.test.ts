@@ -65,8 +65,11 @@ describe('LAY-07 notes sheets more than half empty', () => {
     const input = onSmallSheet(100, 120);
     const [finding] = told(input, 'LAY-07');
     // Two beside each other: (200 − 6.35) ÷ 2 = 96.825 mm, in hundredths of an inch 3.81.
-    expect(finding?.facts).toMatchObject({ perSheet: 1, betterPerSheet: 2 });
-    expect(finding?.facts.widthMm).toBeCloseTo(3.81 * 25.4, 9);
+    expect(finding?.facts).toMatchObject({
+      perSheet: 1,
+      betterPerSheet: 2,
+      widthMm: expect.closeTo(3.81 * 25.4, 9),
+    });
     expect(verdict(mended(input, finding), 'LAY-07')).toBe('pass');
   });
 

@@ -62,8 +62,11 @@ describe('levers of the club order', () => {
 
   it('shrink the badge to 3.41 in, six to a sheet, which saves 1.73', () => {
     const smaller = told.find(({ id }) => id === 'smallerPrint');
-    expect(smaller?.facts).toMatchObject({ placement: 'Chest badge', perSheet: 6 });
-    expect(Number(smaller?.facts.widthMm) / 25.4).toBeCloseTo(3.41, 9);
+    expect(smaller?.facts).toMatchObject({
+      placement: 'Chest badge',
+      perSheet: 6,
+      widthMm: expect.closeTo(3.41 * 25.4, 9),
+    });
     // Three sheets over 0.98 at 0.5418 are 1.659, less ink 0.038, and 2 % of sheets, minutes and ink for reprints 0.032.
     expect((smaller?.gain.savingEach ?? 0) * 37).toBeCloseTo(1.729, 2);
   });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { readJobInput } from '@/lib/check/readJobInput';
+import { readJobInput } from '@/lib/findings/readJobInput';
 import { club } from '@/tests/fixtures/clubJob';
 
 const entries = (count: number, value: unknown) =>

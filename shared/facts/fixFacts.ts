@@ -1,0 +1,50 @@
+import type { Recipe } from '@/shared/schemas/job';
+import type { NoFacts } from './findingCase';
+
+interface Size {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** What the words on each button need, by the key under which a rule names its button. */
+export interface FixFacts {
+  useTypical: { readonly typical: number; readonly unit: string };
+  useOnly: { readonly name: string };
+  printForAll: Size;
+  resizePrint: Size;
+  smallerForSizes: Size & { readonly sizes: string };
+  setTemperature: { readonly temperatureC: number };
+  planRelief: NoFacts;
+  boxIsMeant: NoFacts;
+  whiteIsCloth: NoFacts;
+  mirrorOn: NoFacts;
+  mirrorOff: NoFacts;
+  markApproved: { readonly count: number };
+  setGutter: { readonly gutterMm: number };
+  printsApart: NoFacts;
+  isTransferPaper: NoFacts;
+  planBarrier: NoFacts;
+  setDwell: { readonly seconds: number };
+  setPressure: { readonly pressure: Recipe['pressure'] };
+  switchScale: { readonly typed: number; readonly meant: 'C' | 'F' };
+  addPreheat: { readonly seconds: number };
+  useFreshPaper: NoFacts;
+  dropCharge: { readonly size: string };
+  sortBreaks: { readonly rising: string };
+  /** Money in currency units. */
+  setPrice: { readonly price: number };
+  setEnding: { readonly coin: number };
+  orderIsSum: { readonly total: number };
+  setQuantity: { readonly quantity: number };
+  divideByPack: { readonly pieces: number; readonly value: number; readonly unit: string };
+  confirmToday: { readonly count: number };
+  wearByUse: NoFacts;
+  /** Watts. */
+  othersElsewhere: { readonly others: number };
+  noFoodOven: NoFacts;
+  ventilate: NoFacts;
+  keepLabel: NoFacts;
+  reorderPresses: { readonly first: string };
+  /** YYYY-MM-DD */
+  moveDate: { readonly date: string };
+}

@@ -1,0 +1,53 @@
+import type { Plain, Variant } from './findingCase';
+
+/** One print size over a run of sizes; `size` is the one whose width it covers so much of. */
+interface OneForAll {
+  readonly placement: string;
+  readonly share: number;
+  readonly size: string;
+}
+
+interface OnPlaten {
+  readonly placement: string;
+  readonly press: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly platenWidthMm: number;
+  readonly platenHeightMm: number;
+}
+
+interface Losses {
+  readonly line: string;
+  readonly presses: number;
+  /** Share of the pieces lost over all presses. */
+  readonly lost: number;
+  /** Shares lost at each press, parted by semicolons. */
+  readonly each: string;
+  readonly first: string;
+}
+
+/** Facts of the findings about placements and presses. Shares are 0 to 1. */
+export interface PlacementFacts {
+  'PLC-01': Variant<
+    'over' | 'near',
+    {
+      readonly placement: string;
+      readonly sizes: string;
+      readonly widthMm: number;
+      readonly heightMm: number;
+      readonly mostWidthMm: number;
+      readonly mostHeightMm: number;
+    }
+  >;
+  'PLC-02':
+    | Variant<'wide', OneForAll & { readonly smallest: string }>
+    | Variant<'tiny', OneForAll & { readonly largest: string }>
+    | Variant<'both', { readonly placement: string; readonly smallest: string; readonly largest: string }>;
+  'PLC-05':
+    | Variant<'kind', { readonly press: string; readonly blank: string }>
+    | Variant<'over', OnPlaten>
+    /** `edgeMm` is the outer part that runs cooler. */
+    | Variant<'edge', OnPlaten & { readonly edgeMm: number }>;
+  'PLC-07': Variant<'compounded', Losses> | Variant<'order', Losses & { readonly saving: number }>;
+  'PLC-08': Plain<{ readonly placement: string; readonly finished: string }>;
+}

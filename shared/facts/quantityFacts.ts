@@ -1,0 +1,25 @@
+import type { Plain, Variant } from './findingCase';
+
+/** Facts of the findings about quantities and sizes. */
+export interface QuantityFacts {
+  'QTY-01': Plain<{ readonly line: string; readonly total: number; readonly ordered: number }>;
+  'QTY-02':
+    | Variant<'fraction', { readonly line: string; readonly size: string; readonly quantity: number }>
+    | Variant<'none', { readonly line: string }>
+    | Variant<'many', { readonly line: string; readonly total: number; readonly most: number }>;
+  'QTY-04':
+    | Variant<'noBlank', { readonly blank: string; readonly size: string; readonly sizes: string }>
+    | Variant<'strayCharge', { readonly line: string; readonly size: string; readonly blank: string }>
+    | Variant<'noPrice', { readonly blank: string; readonly size: string }>
+    | Variant<'noPrint', { readonly placement: string; readonly size: string }>;
+  'QTY-08': Plain<{
+    readonly blank: string;
+    readonly size: string;
+    readonly pack: number;
+    readonly needed: number;
+    readonly buy: number;
+    readonly left: number;
+    /** What the pieces left over cost, in currency units. */
+    readonly worth: number;
+  }>;
+}

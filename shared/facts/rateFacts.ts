@@ -1,0 +1,54 @@
+import type { Plain, Variant } from './findingCase';
+
+/** A rate and what it belongs to; `of` is empty for rates there is one of. */
+interface OfRate {
+  readonly rate: string;
+  readonly of: string;
+}
+
+interface Measured extends OfRate {
+  readonly value: number;
+  readonly unit: string;
+}
+
+interface Typical extends OfRate {
+  readonly typical: number;
+  readonly unit: string;
+}
+
+/** The oldest of the figures of a document; `others` are the further ones of that age. */
+interface Dated extends OfRate {
+  /** YYYY-MM-DD */
+  readonly date: string;
+  readonly others: number;
+}
+
+/** Facts of the findings about rates. Money in currency units, shares 0 to 1. */
+export interface RateFacts {
+  'RATE-01': Variant<'noTypical', OfRate> | Variant<'stop' | 'caution' | 'coverage', Typical>;
+  'RATE-02': Variant<'future', Dated> | Variant<'stale' | 'old', Dated & { readonly days: number }>;
+  'RATE-03':
+    | Variant<'doubled' | 'outOfOrder', { readonly breaks: string }>
+    | Variant<'ending', { readonly step: number; readonly coin: number; readonly currency: string }>
+    | Variant<
+        'ownFiner',
+        {
+          readonly line: string;
+          readonly each: number;
+          readonly payable: number;
+          readonly currency: string;
+        }
+      >
+    | Variant<
+        'ownNothing',
+        { readonly line: string; readonly size: string; readonly from: number; readonly price: number }
+      >
+    | Variant<'resale', { readonly machine: string; readonly price: number; readonly resale: number }>
+    | Variant<'paperForm', { readonly sheet: string; readonly form: 'cut' | 'roll' }>
+    | Variant<'tooLarge', { readonly most: number; readonly currency: string }>
+    | Variant<'nothing', Measured>
+    | Variant<'low' | 'high', Measured & { readonly least: number; readonly most: number }>;
+  'RATE-04': Variant<'litre' | 'pack', Measured & { readonly typical: number; readonly times: number }>;
+  'RATE-05': Plain<{ readonly placement: string; readonly typical: number }>;
+  'RATE-07': Plain<{ readonly machine: string }>;
+}

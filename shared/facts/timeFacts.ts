@@ -1,0 +1,32 @@
+import type { Variant } from './findingCase';
+
+interface Needed {
+  readonly neededHours: number;
+  readonly wantedOn: string;
+}
+
+interface Work extends Needed {
+  readonly freeHours: number;
+}
+
+interface Order {
+  /** The last day on which blanks can be ordered. */
+  readonly latest: string;
+  /** Working days from order to arrival. */
+  readonly lead: number;
+  readonly wantedOn: string;
+}
+
+/** Facts of the findings about time. Days as YYYY-MM-DD. */
+export interface TimeFacts {
+  'TIM-01':
+    | Variant<'unknown', Needed>
+    | Variant<'never', Work>
+    /** `honest` is a day that can be kept. */
+    | Variant<'over' | 'busy', Work & { readonly honest: string }>;
+  'TIM-02':
+    | Variant<'unknown', { readonly blank: string }>
+    /** `later` is a day that can be kept; empty where there is none within two years. */
+    | Variant<'passed' | 'soon', Order & { readonly later: string }>
+    | Variant<'later', Order>;
+}
