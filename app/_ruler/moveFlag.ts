@@ -18,7 +18,7 @@ export function moveFlag(
     ArrowDown: value - stride,
     PageUp: value + step * longStep,
     PageDown: value - step * longStep,
-    Region: bounds.min,
+    Home: bounds.min,
     End: bounds.max,
   };
   const next = moved[key];

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { cases } from '@/tests/tools/cases';
 import { describe, expect, it } from 'vitest';
 import {
   ZodArray,
@@ -72,7 +73,7 @@ describe('a field takes what its document takes, and nothing else', () => {
         const typed = Number(`${count}e-4`);
         expect(isTaken(typed, { ...limits, edge })).toBe(schema.safeParse(edge.kept(typed)).success);
       }),
-      { numRuns: 50 },
+      cases(50),
     );
   });
 

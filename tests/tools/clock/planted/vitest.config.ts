@@ -1,8 +1,10 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-/* The planted test, with the setup of all others. */
+const root = fileURLToPath(new URL('../../../..', import.meta.url));
+
 export default defineConfig({
-  root: fileURLToPath(new URL('../../../..', import.meta.url)),
+  root,
+  resolve: { alias: { '@': root } },
   test: { include: ['tests/tools/clock/planted/*.planted.ts'], setupFiles: ['tests/setup.ts'] },
 });
