@@ -5,21 +5,16 @@ import { useState } from 'react';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 import { type Home, homeOf } from '@/lib/examples/homeOf';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
-import { sameValue } from '@/lib/stored/sameValue';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 import { saveEverything } from '../_documents/saveEverything';
 import { today } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
 import { Advice } from '../_shell/Advice';
 import { Button } from '../_shell/Button';
 import { PageHead } from '../_shell/PageHead';
 import { notKeptText } from '../_text/notKeptText';
-import { currencyChoices } from '../_workshop/currencyChoices';
-import { localeChoices } from '../_workshop/localeChoices';
+import { HomeFields } from './HomeFields';
 import styles from './Start.module.css';
-import { unitSets } from './unitSets';
 
 type StartAskProps = Readonly<{ maker: ReadyMaker; onStarted: () => void }>;
 
@@ -34,7 +29,6 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
     else setTrouble(notKeptText[outcome.why]);
   };
   const saveCopy = async () => setTrouble(await saveEverything(maker.exportWithFiles));
-  const units = unitSets.find(({ units: set }) => sameValue(set, home.units));
   const hasTypicalMoney = typicalMoneyCurrencies.includes(home.currency);
   return (
     <div className={styles.page}>
@@ -64,28 +58,7 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
             {own.length > 3 && ' and more'}. Keep a copy of them first.
           </Advice>
         )}
-        <FieldGroup>
-          <ChoiceField
-            label="Your money"
-            value={home.currency}
-            choices={currencyChoices()}
-            onCommit={(currency) => setHome({ ...home, currency })}
-          />
-          <ChoiceField
-            label="Units at your bench"
-            value={units?.name ?? null}
-            choices={unitSets.map(({ name, label }) => ({ value: name, label }))}
-            onCommit={(name) =>
-              setHome({ ...home, units: unitSets.find((set) => set.name === name)?.units ?? home.units })
-            }
-          />
-          <ChoiceField
-            label="Numbers and dates as in"
-            value={home.locale}
-            choices={localeChoices(home.locale)}
-            onCommit={(locale) => setHome({ ...home, locale })}
-          />
-        </FieldGroup>
+        <HomeFields home={home} onHome={setHome} />
         {!hasTypicalMoney && (
           <p className={styles.quiet}>
             Typical amounts are known only for money whose unit is about the size of a dollar, a euro or a

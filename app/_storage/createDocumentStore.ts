@@ -1,8 +1,6 @@
 import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import { type Edit, prepareEdit } from '@/lib/stored/prepareEdit';
-import { readBackup } from '@/lib/stored/readBackup';
 import type { Bodies } from '@/lib/stored/registry';
-import { arriving } from './arriving';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
@@ -17,6 +15,7 @@ import type { NotKeptWhy } from './notKept';
 import { openStore } from './openStore';
 import { absorb, readShelf } from './readShelf';
 import { type Replacement, replaceAll } from './replaceAll';
+import { replacingActions } from './replacingActions';
 import { createShelfConnection } from './shelfConnection';
 import type { TabMessages } from './tabMessages';
 import { createWriteQueue } from './writeQueue';
@@ -189,6 +188,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
       takeEdit(label, edits, coalesceKey === undefined ? {} : { coalesceKey }),
     editWithFiles: (label, edits, files) => takeEdit(label, edits, { files }),
     readFile,
+    ...replacingActions<Kinds>({ registry, now, replace }),
     undo: () => move('undo'),
     redo: () => move('redo'),
     retry: async () => {
@@ -201,25 +201,8 @@ export const createDocumentStore = <Kinds extends Bodies>(
       if (filled.ok && filled.value) await rereadAfter(first.map(({ id }) => id));
       return filled.ok && filled.value;
     },
-    startOwn: (label, documents) =>
-      replace({
-        label,
-        documents: newDocuments(documents, registry, now()).map(arriving),
-        unreadable: [],
-        files: [],
-      }),
     exportAll: () => backupOf(shown, state.unreadable, now()),
     exportWithFiles: () => fullBackup(backupOf(shown, state.unreadable, now()), readFile),
-    importAll: async (label, file) => {
-      const backup = readBackup(file, registry);
-      if (!backup.ok) return { state: 'refused', findings: backup.trouble };
-      return replace({
-        label,
-        documents: backup.value.documents.map(arriving),
-        unreadable: backup.value.unreadable,
-        files: backup.value.files,
-      });
-    },
     acknowledgeOverwritten: () => hold({ overwritten: [] }),
   };
 

@@ -20,7 +20,12 @@ export type DocumentBodies = {
 
 /** How each kind is read today. A changed schema raises its version and brings a step from the one before. */
 export const documentRegistry: Registry<DocumentBodies> = {
-  workshop: { version: 3, schema: workshopSchema, steps: { 1: workshopWithPaper, 2: workshopWithInkRecord } },
+  workshop: {
+    version: 3,
+    schema: workshopSchema,
+    steps: { 1: workshopWithPaper, 2: workshopWithInkRecord },
+    needed: 'workshop',
+  },
   blank: { version: 2, schema: blankSchema, steps: { 1: blankWithWrap } },
   artwork: { version: 3, schema: artworkSchema, steps: { 1: artworkWithPicture, 2: artworkWithFinest } },
   job: { version: 3, schema: jobSchema, steps: { 1: jobWithGang, 2: jobWithOwnPrices } },

@@ -44,6 +44,8 @@ export function backupText(finding: BackupFinding): string {
       return 'This file is no copy saved from here, or it was changed since. Choose the file as it was saved.';
     case 'sameIdTwice':
       return `“${finding.id}” stands in the file twice. Nobody could say which is meant: take one out.`;
+    case 'neededMissing':
+      return `The file holds no ${kindWords(finding.kind)}, and nothing in it can be priced without one.`;
     case 'fileDamaged':
       return `The picture “${finding.name}” in the file is damaged: the copy was changed since it was saved.`;
     case 'documentUnreadable':

@@ -25,7 +25,7 @@ const OWN_ARTWORK_ID = 'first-picture';
  * @param home its money, its numbers and its units
  */
 export function ownWorkshop(day: string, home: Home): readonly ExampleDocument[] {
-  const workshop = firstWorkshop(day, home);
+  const workshop = freshWorkshop(day, home);
   const blank = startingBlank('shirt', day, home);
   const { job, artwork } = newJob({
     name: 'My first job',
@@ -42,7 +42,13 @@ export function ownWorkshop(day: string, home: Home): readonly ExampleDocument[]
   ];
 }
 
-function firstWorkshop(day: string, home: Home): Workshop {
+/**
+ * A workshop with nothing but what is typical: one printer, one flat press, one sheet, two ways of selling.
+ *
+ * @param day the day it begins, YYYY-MM-DD
+ * @param home its money, its numbers and its units
+ */
+export function freshWorkshop(day: string, home: Home): Workshop {
   const part = newParts(day, home);
   const isInch = home.units.length === 'in';
   const sheet = isInch ? sheetSizes.letter : sheetSizes.a4;

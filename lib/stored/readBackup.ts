@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '@/shared/result';
-import { backupSchema, type Stored } from '@/shared/schemas/stored';
+import { backupSchema, type DocumentKind, documentKinds, type Stored } from '@/shared/schemas/stored';
 import { fromBase64 } from './fromBase64';
 import type { KeptFile } from './keptFile';
 import { readDocument } from './readDocument';
@@ -10,6 +10,8 @@ import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFind
 export type BackupFinding =
   | { readonly code: 'notABackup'; readonly issues: readonly SchemaIssue[] }
   | { readonly code: 'sameIdTwice'; readonly id: string }
+  /** A document that all others stand on is not in the file, or only as a deleted one. */
+  | { readonly code: 'neededMissing'; readonly kind: DocumentKind }
   /** The text of a file is not what was saved. */
   | { readonly code: 'fileDamaged'; readonly name: string }
   | {
@@ -29,11 +31,14 @@ export type ReadBackup = {
 /**
  * Reads a backup file strictly: either all of it can be brought back or none.
  *
- * @returns the documents, or every `notABackup`, `sameIdTwice` and `documentUnreadable` found
+ * @param partly whether it may lack what everything else stands on
+ * @returns the documents, or every `notABackup`, `sameIdTwice` and `documentUnreadable` found; a file that could
+ *   be brought back but for what it lacks gives `neededMissing` alone
  */
 export const readBackup = (
   file: unknown,
   registry: Registry,
+  { partly }: { readonly partly: boolean } = { partly: false },
 ): Result<ReadBackup, readonly BackupFinding[]> => {
   const parsed = backupSchema.safeParse(file);
   if (!parsed.success) return failed([{ code: 'notABackup', issues: schemaIssues(parsed.error) }]);
@@ -60,12 +65,30 @@ export const readBackup = (
   ];
   if (findings.length > 0) return failed(findings);
   const documents = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.document] : []));
+  const missing = neededDocuments(registry).filter(
+    ({ id }) => !documents.some((document) => isLive(document, id)),
+  );
+  if (missing.length > 0 && !partly) {
+    return failed(missing.map(({ kind }) => ({ code: 'neededMissing', kind })));
+  }
   return ok({
     documents,
     unreadable: parsed.data.unreadable,
     files: files.flatMap(({ content, ...file }) => (content === null ? [] : [{ ...file, content }])),
   });
 };
+
+const isLive = ({ id, deletedAt }: Stored, wanted: string): boolean =>
+  id === wanted && deletedAt === undefined;
+
+/** @returns the documents without which no other can be worked with. */
+export const neededDocuments = (
+  registry: Registry,
+): readonly { readonly kind: DocumentKind; readonly id: string }[] =>
+  documentKinds.flatMap((kind) => {
+    const id = registry[kind].needed;
+    return id === undefined ? [] : [{ kind, id }];
+  });
 
 const repeated = (ids: readonly string[]): readonly string[] => [
   ...new Set(ids.filter((id, index) => ids.indexOf(id) !== index)),

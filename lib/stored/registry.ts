@@ -15,6 +15,8 @@ export type KindEntry<Body> = {
   readonly schema: ZodType<Body>;
   /** `steps[n]` takes version n to n + 1; there is one for every n from 1 to `version` − 1. */
   readonly steps: Readonly<Record<number, MigrationStep>>;
+  /** Id of the one document of this kind that all others stand on; kinds of which there may be none have none. */
+  readonly needed?: string;
 };
 
 /** How every kind of document is read. */
