@@ -1,4 +1,4 @@
-import type { PictureTrouble, SvgDanger } from '@/lib/artwork/pictureTrouble';
+import type { PictureTrouble, SvgDanger, SvgLoad } from '@/lib/artwork/pictureTrouble';
 import { formatNumber } from '@/shared/formatNumber';
 import { type Saying, saying } from '../_text/sayings';
 
@@ -65,6 +65,11 @@ export function pictureTroubleText(trouble: PictureTrouble, locale: string): Say
         `The SVG holds ${dangerWords[trouble.found]}, which no picture needs: ${trouble.text}`,
         'Save it as plain SVG with pictures inside the file and text as outlines, or as PNG.',
       );
+    case 'svgTooMuch':
+      return saying(
+        loadWords(trouble.load, number),
+        'Drawing it would stop the page. Save it as PNG at the size it is printed, 300 px an inch.',
+      );
     case 'svgSize':
       return saying(
         trouble.state === 'none'
@@ -100,6 +105,25 @@ const dangerWords: Readonly<Record<SvgDanger, string>> = {
   outside: 'a reference to something outside the file',
   entity: 'names that stand for other text',
 };
+
+/** What is too much to draw; the largest count is only the end of counting. */
+function loadWords(load: SvgLoad, number: (value: number) => string): string {
+  if (load.what === 'loop') return `The SVG draws “${load.name}” inside itself, without an end.`;
+  const count = load.count >= 1e12 ? `over ${number(1e12)}` : number(load.count);
+  const most = number(load.most);
+  switch (load.what) {
+    case 'elements':
+      return `The SVG has more than ${most} elements, which are too many to draw.`;
+    case 'shapes':
+      return `The SVG has ${count} shapes to draw; at most ${most} are drawn.`;
+    case 'copies':
+      return `The SVG draws ${count} copies of its own parts; at most ${most} are drawn.`;
+    case 'effects':
+      return `The SVG has ${count} masks, filters and see-through groups to draw; at most ${most} are drawn.`;
+    default:
+      return load satisfies never;
+  }
+}
 
 const megabytes = (bytes: number, locale: string) =>
   `${formatNumber(bytes / 1e6, locale, { maxDecimals: bytes < 1e7 ? 1 : 0 })} MB`;

@@ -1,4 +1,5 @@
 import type { SvgDanger } from './pictureTrouble';
+import { plainLetters } from './plainLetters';
 
 /*
  * A picture of lines needs none of these, so a file that holds one is refused and not cleaned: what is removed
@@ -28,7 +29,7 @@ const LONGEST_QUOTE = 80;
  * @returns the first one found with a piece of the text around it, or null
  */
 export function svgDanger(text: string): { readonly found: SvgDanger; readonly text: string } | null {
-  const plain = decoded(text);
+  const plain = plainLetters(text);
   for (const [found, pattern] of RULES) {
     const match = pattern.exec(plain);
     if (match !== null) return { found, text: quote(plain.slice(match.index)) };
@@ -41,17 +42,5 @@ export function svgDanger(text: string): { readonly found: SvgDanger; readonly t
   }
   return null;
 }
-
-/** Letters written as numbers (&#106; is j) or with a backslash in styles, and breaks inside a word. */
-const decoded = (text: string) =>
-  text
-    .replace(/&#x([0-9a-f]{1,6});?/gi, (_, code: string) => letter(Number.parseInt(code, 16)))
-    .replace(/&#(\d{1,7});?/g, (_, code: string) => letter(Number(code)))
-    .replace(/\\([0-9a-f]{1,6})\s?/gi, (_, code: string) => letter(Number.parseInt(code, 16)));
-
-const letter = (code: number) => {
-  const isControl = code < 0x20;
-  return isControl || code > 0x10ffff ? '' : String.fromCodePoint(code);
-};
 
 const quote = (text: string) => text.replace(/\s+/g, ' ').slice(0, LONGEST_QUOTE).trim();

@@ -2,6 +2,7 @@ import { failed, ok, type Result } from '@/shared/result';
 import type { PixelSize, VectorHeader } from './pictureHeader';
 import type { PictureTrouble } from './pictureTrouble';
 import { svgDanger } from './svgDanger';
+import { svgLoad } from './svgLoad';
 import { svgRoot } from './svgRoot';
 import { withoutComments } from './withoutComments';
 
@@ -39,6 +40,8 @@ export function svgHeader(text: string, bytes: number): Result<VectorHeader, Pic
   if (!root.isHollow && !/<\/(?:[\w.-]+:)?svg\s*>$/.test(plain.slice(-LONGEST_END))) {
     return failed({ kind: 'cutShort', format: 'svg', bytes });
   }
+  const load = svgLoad(plain);
+  if (load !== null) return failed({ kind: 'svgTooMuch', load });
   const width = sideOf(root.attributes.get('width'));
   const height = sideOf(root.attributes.get('height'));
   const viewBox = root.attributes.get('viewBox');
