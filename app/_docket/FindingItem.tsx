@@ -1,10 +1,13 @@
 'use client';
 
 import Link from 'next/link';
+import { useContext } from 'react';
 import type { Finding } from '@/shared/finding';
 import { fieldAddress } from '../_documents/fieldAddress';
+import { FormerThingsContext } from '../_documents/formerThings';
 import { useTextContext } from '../_fields/useTextContext';
 import { FindingRow } from '../_figures/FindingRow';
+import { Button } from '../_shell/Button';
 import { findingText } from '../_text/findingText';
 import styles from './FindingItem.module.css';
 import { fieldIdOf } from './fieldId';
@@ -23,6 +26,9 @@ type FindingItemProps = Readonly<{
 export function FindingItem({ finding, onShow, onFix }: FindingItemProps) {
   const { input } = useJobDesk();
   const { sentence, detail, fixLabel } = findingText(finding, useTextContext());
+  const { bringBack } = useContext(FormerThingsContext);
+  const { kind, id } = finding.facts;
+  const back = finding.id === 'DOC-02' ? bringBack(String(kind), String(id)) : null;
   const fieldId = fieldIdOf(finding.where, input.job);
   const address = fieldAddress(finding.where);
   const isPassed = finding.waivedBecause !== undefined;
@@ -45,6 +51,7 @@ export function FindingItem({ finding, onShow, onFix }: FindingItemProps) {
       detail={detail}
       fix={fixLabel === null || isPassed ? undefined : { label: fixLabel, onFix: () => onFix(fixLabel) }}
     >
+      {back !== null && <Button onPress={back.onBack}>{back.label}</Button>}
       {isPassed ? <PassedStop finding={finding} /> : finding.waivable && <WaiveForm finding={finding} />}
     </FindingRow>
   );

@@ -1,12 +1,16 @@
 'use client';
 
 import Link from 'next/link';
+import { useContext } from 'react';
+import { FormerThingsContext } from '../_documents/formerThings';
 import { UnreadableRecords } from '../_documents/UnreadableRecords';
 import type { Maker } from '../_documents/useMaker';
+import { Button } from '../_shell/Button';
 import { PageHead } from '../_shell/PageHead';
 
 /** In the place of a docket: the job was removed or never was here, or its record cannot be read. */
 export function JobNotHere({ jobId, maker }: Readonly<{ jobId: string; maker: Maker }>) {
+  const back = useContext(FormerThingsContext).bringBack('job', jobId);
   const records = maker.unreadable.filter(({ id }) => id === jobId);
   if (records.length > 0)
     return (
@@ -24,6 +28,7 @@ export function JobNotHere({ jobId, maker }: Readonly<{ jobId: string; maker: Ma
   return (
     <>
       <PageHead title="This job is not here" line="It was removed, or is kept on another device." />
+      {back !== null && <Button onPress={back.onBack}>{back.label}</Button>}
       <p>
         If you have just removed it, undo brings it back. <Link href="/jobs">To the jobs</Link>
       </p>

@@ -1,9 +1,10 @@
 'use client';
 
+import { claimedName } from '@/lib/stored/claimedName';
 import { useTextContext } from '../_fields/useTextContext';
 import { FindingRow } from '../_figures/FindingRow';
 import { kindWords } from '../_text/storedText';
-import { recordName, recordReason } from './recordInWords';
+import { recordReason } from './recordInWords';
 import { saveFile } from './saveFile';
 import styles from './UnreadableRecords.module.css';
 import type { Maker } from './useMaker';
@@ -26,7 +27,7 @@ export function UnreadableRecords({ maker, level }: UnreadableRecordsProps) {
             // biome-ignore lint/suspicious/noArrayIndexKey: as above
             key={`${record.id}-${index}`}
             severity="caution"
-            sentence={`A ${kindWords(record.kind)}${recordName(record) === '' ? '' : ` “${recordName(record)}”`} cannot be read. It stays kept as it is.`}
+            sentence={`${nameOf(record)} cannot be read. It stays kept as it is.`}
             detail={`${recordReason(record, context)} Save it as a file, or bring a copy back under Workshop.`}
             fix={{
               label: 'Save it as a file',
@@ -37,4 +38,9 @@ export function UnreadableRecords({ maker, level }: UnreadableRecordsProps) {
       </ul>
     </section>
   );
+}
+
+function nameOf({ kind, raw }: Maker['unreadable'][number]): string {
+  const name = claimedName(raw);
+  return `A ${kindWords(kind)}${name === null ? '' : ` “${name}”`}`;
 }

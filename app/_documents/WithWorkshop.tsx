@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { Button } from '../_shell/Button';
 import { storeFailedText } from '../_text/storeFailedText';
+import { FormerThingsContext, useFormerThings } from './formerThings';
 import { LostWorkshop } from './LostWorkshop';
 import { type Maker, useMaker } from './useMaker';
 import styles from './WithWorkshop.module.css';
@@ -15,6 +16,7 @@ export type ReadyMaker = Maker & { readonly workshop: Workshop };
 export function WithWorkshop({ children }: Readonly<{ children: (maker: ReadyMaker) => ReactNode }>) {
   const maker = useMaker();
   const { workshop } = maker;
+  const former = useFormerThings(maker);
   switch (maker.status) {
     case 'opening':
       return (
@@ -35,7 +37,11 @@ export function WithWorkshop({ children }: Readonly<{ children: (maker: ReadyMak
         </div>
       );
     case 'ready':
-      return workshop === null ? <LostWorkshop maker={maker} /> : children({ ...maker, workshop });
+      return (
+        <FormerThingsContext value={former}>
+          {workshop === null ? <LostWorkshop maker={maker} /> : children({ ...maker, workshop })}
+        </FormerThingsContext>
+      );
     default:
       return maker satisfies never;
   }

@@ -6,12 +6,6 @@ import { findingText } from '../_text/findingText';
 import type { TextContext } from '../_text/speaker';
 import { storedText } from '../_text/storedText';
 
-/** What the maker calls a record that cannot be read: the name in it where one can be made out, else its id. */
-export function recordName({ id, raw }: UnreadableRecord): string {
-  const name = fieldOf(fieldOf(raw, 'body'), 'name');
-  return typeof name === 'string' && name.trim() !== '' ? name.trim() : id;
-}
-
 /** @returns why a record cannot be read and how it is mended, by the words that every document is told of in. */
 export function recordReason(record: UnreadableRecord, context: TextContext): string {
   const kind = documentKinds.find((known) => known === record.kind);

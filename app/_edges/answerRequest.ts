@@ -1,8 +1,9 @@
 import { documentFindings } from '@/lib/check/documentFindings';
 import { type JobAnswer, priceJob } from '@/lib/priceJob';
 import type { Finding } from '@/shared/finding';
-import { jobInputSchema } from '@/shared/schemas/request';
+import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { findingText } from '../_text/findingText';
+import type { NameOf } from '../_text/speaker';
 import { edgeGrid } from './edgeGrid';
 
 export interface SpokenFinding extends Finding {
@@ -32,9 +33,22 @@ export function answerRequest(request: unknown, today: string): EdgeAnswer {
     };
   const { workshop } = parsed.data;
   const answer = priceJob(parsed.data, edgeGrid());
-  const context = { locale: workshop.locale, units: workshop.units, currency: workshop.currency };
+  const context = {
+    locale: workshop.locale,
+    units: workshop.units,
+    currency: workshop.currency,
+    nameOf: namesIn(parsed.data),
+  };
   return { kind: 'answered', ...answer, findings: answer.findings.map(speak(context)) };
 }
+
+/** A request carries its documents, and with them their names. */
+const namesIn =
+  ({ blanks, artworks }: JobInput): NameOf =>
+  (kind, id) => {
+    const found = kind === 'blank' ? blanks : kind === 'artwork' ? artworks : {};
+    return Object.hasOwn(found, id) ? (found[id]?.name ?? null) : null;
+  };
 
 type Context = Parameters<typeof findingText>[1];
 

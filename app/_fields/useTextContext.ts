@@ -1,6 +1,7 @@
 'use client';
 
-import { useMemo } from 'react';
+import { useContext, useMemo } from 'react';
+import { FormerThingsContext } from '../_documents/formerThings';
 import type { TextContext } from '../_text/speaker';
 import { useMeasures } from './makerMeasures';
 import { useNumberLocale } from './numberLocale';
@@ -9,5 +10,6 @@ import { useNumberLocale } from './numberLocale';
 export function useTextContext(): TextContext {
   const locale = useNumberLocale();
   const { units, currency } = useMeasures();
-  return useMemo(() => ({ locale, units, currency }), [locale, units, currency]);
+  const { nameOf } = useContext(FormerThingsContext);
+  return useMemo(() => ({ locale, units, currency, nameOf }), [locale, units, currency, nameOf]);
 }

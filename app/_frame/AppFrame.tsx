@@ -43,7 +43,11 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         )
       }
     >
-      <OverwrittenNote fields={rest.overwritten} onSeen={rest.acknowledgeOverwritten} />
+      <OverwrittenNote
+        fields={rest.overwritten}
+        documents={rest.documents}
+        onSeen={rest.acknowledgeOverwritten}
+      />
       <NumberLocale value={locale}>
         <MakerMeasures value={measures}>{children}</MakerMeasures>
       </NumberLocale>

@@ -1,22 +1,31 @@
 'use client';
 
+import { claimedName } from '@/lib/stored/claimedName';
+import { placeInBody } from '@/lib/stored/placeInBody';
+import type { Maker } from '../_documents/useMaker';
 import { Button } from '../_shell/Button';
 import type { Overwritten } from '../_storage/commitEdit';
 import { fieldWords } from '../_text/fieldWords';
 import styles from './OverwrittenNote.module.css';
 
-type OverwrittenNoteProps = Readonly<{ fields: readonly Overwritten[]; onSeen: () => void }>;
+type OverwrittenNoteProps = Readonly<{
+  fields: readonly Overwritten[];
+  documents: Maker['documents'];
+  onSeen: () => void;
+}>;
 
 /** Fields named one by one; the rest is counted. */
 const MOST_NAMED = 3;
 
 /** Says which fields were set in another tab as well, and that what was typed here is in force. */
-export function OverwrittenNote({ fields, onSeen }: OverwrittenNoteProps) {
-  const names = fields
-    .slice(0, MOST_NAMED)
-    .map(({ kind, id, path }) =>
-      fieldWords(kind === 'workshop' ? { document: kind, path } : { document: kind, id, path }),
-    );
+export function OverwrittenNote({ fields, documents, onSeen }: OverwrittenNoteProps) {
+  const names = fields.slice(0, MOST_NAMED).map(({ kind, id, path }) => {
+    const body = documents.find((document) => document.id === id)?.body;
+    const where = { document: kind, path: placeInBody(body, path) };
+    return kind === 'workshop'
+      ? fieldWords(where)
+      : fieldWords({ ...where, id }, () => claimedName({ body }));
+  });
   const more = fields.length - names.length;
   return (
     <div role="status">

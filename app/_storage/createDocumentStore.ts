@@ -7,6 +7,7 @@ import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './doc
 import type { EditOutcome, Kept, MoveOutcome, ReplaceOutcome } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
+import { formerBodies } from './formerBodies';
 import { fullBackup } from './fullBackup';
 import { type Held, nothingHeld, shownDocuments, viewOf } from './held';
 import { type HistoryMove, moveInHistory } from './moveInHistory';
@@ -189,6 +190,10 @@ export const createDocumentStore = <Kinds extends Bodies>(
     editWithFiles: (label, edits, files) => takeEdit(label, edits, { files }),
     readFile,
     ...replacingActions<Kinds>({ registry, now, replace }),
+    formerBodies: async (kind, id) => {
+      const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
+      return read.ok ? read.value : [];
+    },
     undo: () => move('undo'),
     redo: () => move('redo'),
     retry: async () => {

@@ -22,6 +22,8 @@ export type StoreStatus =
 export type DocumentsState<Kinds extends Bodies> = StoreStatus & {
   /** Live documents in the order of their ids; a document that did not change stays the same object. */
   readonly documents: readonly AnyDocument<Kinds>[];
+  /** Deleted documents, which stay so that they can be brought back; in the order of their ids. */
+  readonly removed: readonly AnyDocument<Kinds>[];
   readonly unreadable: readonly UnreadableRecord[];
   readonly kept: Kept;
   /** What undo takes back, in words; null where there is nothing. */

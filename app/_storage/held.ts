@@ -57,9 +57,9 @@ export const viewOf = <Kinds extends Bodies>(
   tab: string,
   before: DocumentsState<Kinds> | null,
 ): DocumentsState<Kinds> => {
-  const live = [...shown.values()]
-    .filter(({ deletedAt }) => deletedAt === undefined)
-    .toSorted((one, other) => (one.id < other.id ? -1 : 1));
+  const all = [...shown.values()].toSorted((one, other) => (one.id < other.id ? -1 : 1));
+  const live = all.filter(({ deletedAt }) => deletedAt === undefined);
+  const removed = all.filter(({ deletedAt }) => deletedAt !== undefined);
   const unreadable = [...held.unreadable.values(), ...held.aside];
   const waits = held.pending.length > 0;
   const undoLabel = held.pending.at(-1)?.label ?? nextUndo(held.steps, tab)?.label ?? null;
@@ -68,6 +68,7 @@ export const viewOf = <Kinds extends Bodies>(
   return {
     ...held.status,
     documents: sameItems(before?.documents, live as unknown as readonly AnyDocument<Kinds>[]),
+    removed: sameItems(before?.removed, removed as unknown as readonly AnyDocument<Kinds>[]),
     unreadable: sameItems(before?.unreadable, unreadable),
     kept: held.kept,
     undoLabel,

@@ -47,7 +47,7 @@ const sayings: Readonly<Record<FindingId, Say>> = {
  */
 export function findingText(finding: Finding, context: TextContext): FindingWords {
   const speak = speakerOf(context);
-  const told = { finding, speak, ...factReaders(finding.facts) };
+  const told = { finding, speak, nameOf: context.nameOf ?? nobodyKnows, ...factReaders(finding.facts) };
   const { sentence, detail } = sayings[finding.id](told);
   return {
     sentence: capitalized(sentence),
@@ -55,6 +55,8 @@ export function findingText(finding: Finding, context: TextContext): FindingWord
     fixLabel: finding.fix === null ? null : fixLabel(finding.fix, speak),
   };
 }
+
+const nobodyKnows = () => null;
 
 /** Names typed in small letters may come first in a sentence. */
 const capitalized = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

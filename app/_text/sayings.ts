@@ -1,5 +1,5 @@
 import type { Finding } from '@/shared/finding';
-import type { Speaker } from './speaker';
+import type { NameOf, Speaker } from './speaker';
 
 /** What is wrong, and then what will happen and what to do. */
 export interface Saying {
@@ -15,6 +15,8 @@ export interface Told {
   readonly name: (fact: string) => string;
   /** A fact that is a figure; 0 where the finding has none. */
   readonly figure: (fact: string) => number;
+  /** What a document or a part of the workshop is called, though the finding knows only its id. */
+  readonly nameOf: NameOf;
 }
 
 export type Say = (told: Told) => Saying;

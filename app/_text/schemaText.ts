@@ -102,14 +102,15 @@ const troubles: Readonly<Record<DocumentTrouble, (refused: Refused) => Saying>> 
 
 /** @returns the sentence for one thing a schema refused: what, in which field, and how to mend it. */
 export function schemaText(told: Told): Saying {
-  const { finding, name, figure, speak } = told;
+  const { finding, name, figure, speak, nameOf } = told;
   const say = Object.entries(troubles).find(([trouble]) => trouble === finding.variant)?.[1];
-  const field = fieldWords(finding.where);
+  const field = fieldWords(finding.where, nameOf);
+  const isId = /^(id|[a-z]+Id)$/.test(String(finding.where.path.at(-1) ?? ''));
   return (say ?? troubles.refused)({
     ...told,
     field,
     Field: field.slice(0, 1).toUpperCase() + field.slice(1),
-    found: name('found') === '' ? '' : ` It holds “${name('found')}”.`,
+    found: name('found') === '' || isId ? '' : ` It holds “${name('found')}”.`,
     limit: speak.number(figure('limit'), 6),
     kind: (fact) => kinds[name(fact)] ?? name(fact),
   });

@@ -9,6 +9,8 @@ interface Reference {
   readonly kind: ReferenceKind;
   readonly id: string;
   readonly where: Where;
+  /** What names it, where that is a part of the job. */
+  readonly of?: { readonly line: string; readonly placement?: string };
 }
 
 /**
@@ -27,7 +29,7 @@ export function missingReferences(input: JobInput): readonly Finding[] {
         severity: 'stop',
         where: reference.where,
         found: reference.id,
-        facts: { kind: reference.kind, id: reference.id },
+        facts: { kind: reference.kind, id: reference.id, ...reference.of },
         fix:
           only === undefined || others.length > 0
             ? null
@@ -53,18 +55,26 @@ function referencesOf({ job }: JobInput): readonly Reference[] {
         lineId: line.id,
       });
       return [
-        { kind: 'blank', id: line.blankId, where: onLine('blankId') },
+        { kind: 'blank', id: line.blankId, where: onLine('blankId'), of: { line: line.name } },
         ...(line.packagingId === null
           ? []
-          : [{ kind: 'packaging' as const, id: line.packagingId, where: onLine('packagingId') }]),
+          : [
+              {
+                kind: 'packaging' as const,
+                id: line.packagingId,
+                where: onLine('packagingId'),
+                of: { line: line.name },
+              },
+            ]),
         ...line.placements.flatMap((placement, index): readonly Reference[] => {
           const onPlacement = (field: string): Where => ({
             ...onLine('placements', index, field),
             placementId: placement.id,
           });
+          const of = { line: line.name, placement: placement.name };
           return [
-            { kind: 'artwork', id: placement.artworkId, where: onPlacement('artworkId') },
-            { kind: 'press', id: placement.pressId, where: onPlacement('pressId') },
+            { kind: 'artwork', id: placement.artworkId, where: onPlacement('artworkId'), of },
+            { kind: 'press', id: placement.pressId, where: onPlacement('pressId'), of },
           ];
         }),
       ];

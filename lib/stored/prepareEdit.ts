@@ -11,7 +11,9 @@ export type Edit<Kinds extends Bodies = Bodies> = {
     | { readonly do: 'add'; readonly kind: Kind; readonly id: string; readonly body: Kinds[Kind] }
     // A method, so that an edit of a known kind can be handed on as an edit of any.
     | { readonly do: 'change'; readonly kind: Kind; readonly id: string; to(body: Kinds[Kind]): Kinds[Kind] }
-    | { readonly do: 'delete'; readonly kind: Kind; readonly id: string };
+    | { readonly do: 'delete'; readonly kind: Kind; readonly id: string }
+    /** Brings a deleted document back as it was. */
+    | { readonly do: 'restore'; readonly kind: Kind; readonly id: string };
 }[DocumentKind];
 
 /** Why an edit was not taken up; then nothing of it is. */
@@ -61,7 +63,8 @@ const afterEdit = (
   if (edit.do === 'add') {
     return current === null ? parsed(edit, edit.body, registry) : failed({ code: 'idTaken', id });
   }
-  if (live === null) return failed({ code: 'noSuchDocument', id });
+  if (edit.do === 'restore' && current !== null) return ok({ ...current, deleted: false });
+  if (live === null || edit.do === 'restore') return failed({ code: 'noSuchDocument', id });
   if (edit.do === 'delete') return ok({ ...live, deleted: true });
   return parsed(edit, edit.to(live.body), registry);
 };

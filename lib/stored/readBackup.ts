@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { backupSchema, type DocumentKind, documentKinds, type Stored } from '@/shared/schemas/stored';
+import { claimedName } from './claimedName';
 import { fromBase64 } from './fromBase64';
 import type { KeptFile } from './keptFile';
 import { readDocument } from './readDocument';
@@ -9,7 +10,13 @@ import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFind
 /** Why a file is no backup that can be brought back. */
 export type BackupFinding =
   | { readonly code: 'notABackup'; readonly issues: readonly SchemaIssue[] }
-  | { readonly code: 'sameIdTwice'; readonly id: string }
+  | {
+      readonly code: 'sameIdTwice';
+      readonly id: string;
+      readonly kind: DocumentKind;
+      /** What the first of them is called; null where that cannot be made out. */
+      readonly name: string | null;
+    }
   /** A document that all others stand on is not in the file, or only as a deleted one. */
   | { readonly code: 'neededMissing'; readonly kind: DocumentKind }
   /** The text of a file is not what was saved. */
@@ -17,6 +24,7 @@ export type BackupFinding =
   | {
       readonly code: 'documentUnreadable';
       readonly id: string;
+      readonly name: string | null;
       readonly kind: string | null;
       readonly finding: StoredFinding;
     };
@@ -51,13 +59,16 @@ export const readBackup = (
         : reading.findings.map((finding) => ({
             code: 'documentUnreadable' as const,
             id: reading.id,
+            name: claimedName(reading.raw),
             kind: reading.kind,
             finding,
           })),
     ),
-    ...repeated(parsed.data.documents.map(({ id }) => id)).map((id) => ({
+    ...repeated(parsed.data.documents).map((document) => ({
       code: 'sameIdTwice' as const,
-      id,
+      id: document.id,
+      kind: document.kind,
+      name: claimedName(document),
     })),
     ...files.flatMap(({ name, content }) =>
       content === null ? [{ code: 'fileDamaged' as const, name }] : [],
@@ -90,6 +101,11 @@ export const neededDocuments = (
     return id === undefined ? [] : [{ kind, id }];
   });
 
-const repeated = (ids: readonly string[]): readonly string[] => [
-  ...new Set(ids.filter((id, index) => ids.indexOf(id) !== index)),
-];
+/** @returns the first of each that share an id. */
+const repeated = <Item extends { readonly id: string }>(items: readonly Item[]): readonly Item[] => {
+  const counts = new Map<string, number>();
+  for (const { id } of items) counts.set(id, (counts.get(id) ?? 0) + 1);
+  return [...new Map(items.toReversed().map((item) => [item.id, item])).values()].filter(
+    ({ id }) => (counts.get(id) ?? 0) > 1,
+  );
+};

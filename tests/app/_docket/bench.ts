@@ -9,7 +9,9 @@ import { Grid } from '@/lib/grid/evaluateGrid';
 import { priceJob } from '@/lib/priceJob';
 import { addWorkingDays } from '@/shared/days';
 import type { Artwork } from '@/shared/schemas/artwork';
+import type { Blank } from '@/shared/schemas/blank';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
+import type { Workshop } from '@/shared/schemas/workshop';
 
 /** Wednesday to Friday after next: far enough for the blanks to arrive. */
 const EVENT_IN_WORKING_DAYS = 12;
@@ -63,6 +65,8 @@ export const kept = {
   line: (index = 0): Line => present(kept.job().lines[index]),
   placement: (index = 0): Placement => present(kept.line().placements[index]),
   artwork: (id: string): Artwork => bodyOf('artwork', id),
+  blank: (id: string): Blank => bodyOf('blank', id),
+  workshop: (): Workshop => bodyOf('workshop', 'workshop'),
   undoLabel: () => benchStore().getState().undoLabel,
 };
 
