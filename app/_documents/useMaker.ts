@@ -10,8 +10,8 @@ export type Maker = ReturnType<typeof useMaker>;
 /** What every screen works with: the documents by kind, and what can be done with them. */
 export function useMaker() {
   const store = useDocuments();
-  const { documents, edit } = store;
-  const sorted: MakerDocuments = useMemo(() => makerDocuments(documents), [documents]);
+  const { kinds, edit } = store;
+  const sorted: MakerDocuments = useMemo(() => makerDocuments(kinds), [kinds]);
   const actions: MakerActions = useMemo(() => makerActions(edit), [edit]);
   return { ...store, ...sorted, ...actions };
 }

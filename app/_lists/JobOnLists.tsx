@@ -6,6 +6,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import { useMaker } from '../_documents/useMaker';
 import { useTextContext } from '../_fields/useTextContext';
 import { FindingRow } from '../_figures/FindingRow';
+import { useSteadyAsks } from '../_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '../_studies/useStudies';
 import { speakerOf } from '../_text/speaker';
 import styles from './Lists.module.css';
@@ -16,7 +17,7 @@ type JobOnListsProps = Readonly<{ jobId: string; input: JobInput }>;
 export function JobOnLists({ jobId, input }: JobOnListsProps) {
   const { lists } = useMaker();
   const speak = speakerOf(useTextContext());
-  const asks = useMemo(
+  const wanted = useMemo(
     () =>
       lists.flatMap(({ id, list }): readonly StudyAsk<'compareItem'>[] => {
         const version = list.versions.at(-1);
@@ -31,6 +32,7 @@ export function JobOnLists({ jobId, input }: JobOnListsProps) {
       }),
     [lists, jobId, input],
   );
+  const asks = useSteadyAsks(wanted);
   const told = useStudies('compareItem', asks);
   const worn = lists.flatMap(({ id, list }) => {
     const answers = asks

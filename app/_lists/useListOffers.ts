@@ -5,6 +5,7 @@ import type { FrozenOutcome } from '@/lib/price/listDocument/freezeItem';
 import type { ListItem } from '@/shared/schemas/priceList';
 import { useToday } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
+import { useSteadyAsks } from '../_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '../_studies/useStudies';
 
 /** What an item would be issued as today; `asked` until the sums are made. */
@@ -26,7 +27,7 @@ export function useListOffers(
   items: readonly ListItem[],
 ): ListOffers {
   const asOf = useToday();
-  const asks = useMemo(
+  const wanted = useMemo(
     () =>
       items.flatMap((item): readonly StudyAsk<'freezeItem'>[] => {
         const job = jobs.find(({ id }) => id === item.jobId)?.job;
@@ -36,6 +37,7 @@ export function useListOffers(
       }),
     [asOf, workshop, blanks, artworks, jobs, items],
   );
+  const asks = useSteadyAsks(wanted);
   const told = useStudies('freezeItem', asks);
   return {
     offers: items.map(({ id, jobId }): ItemOffer => {

@@ -5,6 +5,7 @@ import type { ItemState } from '@/lib/price/listDocument/compareItem';
 import type { ListVersion } from '@/shared/schemas/priceList';
 import { useToday } from '../_documents/useToday';
 import type { ReadyMaker } from '../_documents/WithWorkshop';
+import { useSteadyAsks } from '../_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '../_studies/useStudies';
 
 /** How an issued item stands today; `asked` until the sums are made. */
@@ -21,7 +22,7 @@ export function useListStates(
   version: ListVersion | undefined,
 ): readonly ItemStanding[] {
   const asOf = useToday();
-  const asks = useMemo(
+  const wanted = useMemo(
     () =>
       (version?.items ?? []).flatMap((item): readonly StudyAsk<'compareItem'>[] => {
         const job = jobs.find(({ id }) => id === item.jobId)?.job;
@@ -37,6 +38,7 @@ export function useListStates(
       }),
     [asOf, workshop, blanks, artworks, jobs, version],
   );
+  const asks = useSteadyAsks(wanted);
   const told = useStudies('compareItem', asks);
   return (version?.items ?? []).map(({ id, jobId }): ItemStanding => {
     if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };

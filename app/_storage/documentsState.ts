@@ -4,6 +4,7 @@ import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Overwritten } from './commitEdit';
 import type { ShelfOpening } from './deviceShelf';
+import type { ByKind } from './kindsOf';
 import type { NotKeptWhy } from './notKept';
 
 /** Whether what is on the screen is on the device as well. */
@@ -22,6 +23,8 @@ export type StoreStatus =
 export type DocumentsState<Kinds extends Bodies> = StoreStatus & {
   /** Live documents in the order of their ids; a document that did not change stays the same object. */
   readonly documents: readonly AnyDocument<Kinds>[];
+  /** The live documents by kind; a kind in which nothing changed stays the same object, and so do its lists. */
+  readonly kinds: ByKind<Kinds>;
   /** Deleted documents, which stay so that they can be brought back; in the order of their ids. */
   readonly removed: readonly AnyDocument<Kinds>[];
   readonly unreadable: readonly UnreadableRecord[];

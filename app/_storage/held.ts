@@ -1,4 +1,5 @@
 import { nextRedo, nextUndo } from '@/lib/stored/history';
+import { keepSame } from '@/lib/stored/keepSame';
 import { overlayPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies, Registry } from '@/lib/stored/registry';
@@ -7,6 +8,8 @@ import type { Step } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
 import type { DocumentsState, Kept, StoreStatus } from './documentsState';
+import { kindsOf } from './kindsOf';
+import { sameItems } from './sameItems';
 
 /** What one tab holds in memory. */
 export type Held = {
@@ -60,6 +63,7 @@ export const viewOf = <Kinds extends Bodies>(
   const all = [...shown.values()].toSorted((one, other) => (one.id < other.id ? -1 : 1));
   const live = all.filter(({ deletedAt }) => deletedAt === undefined);
   const removed = all.filter(({ deletedAt }) => deletedAt !== undefined);
+  const documents = sameItems(before?.documents, live as unknown as readonly AnyDocument<Kinds>[]);
   const unreadable = [...held.unreadable.values(), ...held.aside];
   const waits = held.pending.length > 0;
   const undoLabel = held.pending.at(-1)?.label ?? nextUndo(held.steps, tab)?.label ?? null;
@@ -67,7 +71,8 @@ export const viewOf = <Kinds extends Bodies>(
     held.takenBack.at(-1)?.label ?? (waits ? null : (nextRedo(held.steps, tab)?.label ?? null));
   return {
     ...held.status,
-    documents: sameItems(before?.documents, live as unknown as readonly AnyDocument<Kinds>[]),
+    documents,
+    kinds: kindsOf(before?.kinds ?? null, documents),
     removed: sameItems(before?.removed, removed as unknown as readonly AnyDocument<Kinds>[]),
     unreadable: sameItems(before?.unreadable, unreadable),
     kept: held.kept,
@@ -79,12 +84,10 @@ export const viewOf = <Kinds extends Bodies>(
   };
 };
 
-/** Screens compare by identity: a document written as it was shown must not look like another one. */
+/** Screens compare by identity: a document written as it was shown must not look like another one, nor a part of it. */
 const settled = (document: Stored, before: Stored | undefined): Stored => {
-  if (before === undefined || before === document || !sameValue(before.body, document.body)) return document;
-  const same = sameValue({ ...before, body: null }, { ...document, body: null });
-  return same ? before : { ...document, body: before.body };
+  if (before === undefined || before === document) return document;
+  const body = keepSame(before.body, document.body);
+  const same = body === before.body && sameValue({ ...before, body: null }, { ...document, body: null });
+  return same ? before : { ...document, body };
 };
-
-const sameItems = <Item>(before: readonly Item[] | undefined, now: readonly Item[]): readonly Item[] =>
-  before?.length === now.length && before.every((item, index) => item === now[index]) ? before : now;

@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { JobInput } from '@/shared/schemas/request';
 import { shareStudyService } from './shareStudyService';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
@@ -23,7 +23,7 @@ export interface StudyTold<Name extends StudyName> {
 /**
  * Asks the same study of several jobs, one after the other in the worker that all studies share.
  *
- * @param asks the same array for as long as nothing in it changes
+ * @param asks the same array for as long as nothing in it changes; one that stays the same object is asked once
  * @returns what is known so far, by key; an answer whose `ask` is not the one given now is an older one
  */
 export function useStudies<Name extends StudyName>(
@@ -32,18 +32,21 @@ export function useStudies<Name extends StudyName>(
 ): ReadonlyMap<string, StudyTold<Name>> {
   const asker = useId();
   const [told, setTold] = useState<ReadonlyMap<string, StudyTold<Name>>>(new Map());
+  const answered = useRef(new Map<string, StudyAsk<Name>>());
 
   useEffect(() => {
     if (typeof Worker === 'undefined' || asks.length === 0) return;
     const { service, giveBack } = shareStudyService();
     for (const ask of asks) {
       const { key, input, question } = ask;
+      if (answered.current.get(key) === ask) continue;
       service.ask(`${asker} ${key}`, { name, input, question }, (reply) => {
         const news: StudyTold<Name> =
           reply.kind === 'failed'
             ? { ask, answer: null, failure: reply.why }
             : // What a study answers is typed by its name on both sides of the thread.
               { ask, answer: reply.answer as StudyAnswer<Name> | null, failure: null };
+        answered.current.set(key, ask);
         setTold((before) => new Map(before).set(key, news));
       });
     }

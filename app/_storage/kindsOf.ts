@@ -1,0 +1,47 @@
+import type { AnyDocument, Bodies } from '@/lib/stored/registry';
+import { type DocumentKind, documentKinds, type Stored } from '@/shared/schemas/stored';
+import { sameItems } from './sameItems';
+
+/** The live documents of one kind. */
+export type OfKind<Kind extends DocumentKind, Body> = {
+  /** In the order of their ids. */
+  readonly documents: readonly Stored<Kind, Body>[];
+  /** By id. A revision that says the same leaves it the same object. */
+  readonly bodies: Readonly<Record<string, Body>>;
+};
+
+export type ByKind<Kinds extends Bodies> = {
+  readonly [Kind in DocumentKind]: OfKind<Kind, Kinds[Kind]>;
+};
+
+/** Sorts documents by kind. What did not change is taken from before, so that screens may compare by identity. */
+export const kindsOf = <Kinds extends Bodies>(
+  before: ByKind<Kinds> | null,
+  documents: readonly AnyDocument<Kinds>[],
+): ByKind<Kinds> => {
+  const entries = documentKinds.map((kind) => {
+    const now = documents.filter(
+      (document): document is Extract<AnyDocument<Kinds>, { kind: typeof kind }> => document.kind === kind,
+    );
+    return [kind, ofKind<DocumentKind, unknown>(before?.[kind], now)] as const;
+  });
+  const isSame = before !== null && entries.every(([kind, now]) => now === before[kind]);
+  // One entry for each kind, which the type of entries cannot say.
+  return isSame ? before : (Object.fromEntries(entries) as unknown as ByKind<Kinds>);
+};
+
+const ofKind = <Kind extends DocumentKind, Body>(
+  before: OfKind<Kind, Body> | undefined,
+  now: readonly Stored<Kind, Body>[],
+): OfKind<Kind, Body> => {
+  const documents = sameItems(before?.documents, now);
+  if (before !== undefined && documents === before.documents) return before;
+  const same =
+    before !== undefined &&
+    before.documents.length === now.length &&
+    now.every(({ id, body }) => Object.hasOwn(before.bodies, id) && before.bodies[id] === body);
+  return {
+    documents,
+    bodies: same ? before.bodies : Object.fromEntries(now.map(({ id, body }) => [id, body])),
+  };
+};
