@@ -4,7 +4,7 @@ import { useSearchParams } from 'next/navigation';
 import { useEffect, useState } from 'react';
 import { startingBlank, startingBlankLabel, startingBlankNames } from '@/lib/examples/startingBlanks';
 import { freeName } from '@/lib/jobs/freeName';
-import { jobsUsing } from '@/lib/jobs/jobsUsing';
+import { userNames } from '@/lib/kinds/usersOf';
 import type { Blank } from '@/shared/schemas/blank';
 import { blankFieldId } from '../_documents/fieldAddress';
 import { newId } from '../_documents/newId';
@@ -18,6 +18,7 @@ import { PageHead } from '../_shell/PageHead';
 import { RemoveButton } from '../_shell/RemoveButton';
 import { RemovedNote } from '../_shell/RemovedNote';
 import { useGoToHash } from '../_shell/useGoToHash';
+import { documentRegistry } from '../_storage/documentRegistry';
 import { BlankEditor } from './BlankEditor';
 import { BlankLine } from './BlankLine';
 import styles from './Blanks.module.css';
@@ -35,7 +36,7 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
   // A job leads here with the blank it stands on.
   const [added, setAdded] = useState(useSearchParams().get('id'));
   const [removed, setRemoved] = useState<string | null>(null);
-  const { workshop, jobs } = maker;
+  const { workshop } = maker;
   useEffect(() => {
     const opened = added === null ? null : document.getElementById(blankFieldId(added, []));
     opened?.querySelector('button')?.focus();
@@ -50,11 +51,7 @@ function Room({ maker }: Readonly<{ maker: ReadyMaker }>) {
     maker.addBlank(id, { ...blank, name });
     setAdded(id);
   };
-  const usedBy = (id: string) =>
-    jobsUsing(
-      jobs.map(({ job }) => job),
-      { kind: 'blank', id },
-    ).map(({ name }) => name);
+  const usedBy = (id: string) => userNames(documentRegistry, maker.documents, { to: 'blank', id });
   return (
     <>
       <PageHead

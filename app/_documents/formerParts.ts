@@ -1,3 +1,4 @@
+import { jobLinks } from '@/lib/kinds/job/jobLinks';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Job } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -26,15 +27,11 @@ export interface FormerPart extends MissingPart {
 
 /** @returns the parts that jobs name and the workshop lacks, each once. */
 export function missingParts(workshop: Workshop, jobs: readonly Job[]): readonly MissingPart[] {
-  const named = jobs.flatMap((job): readonly MissingPart[] => [
-    { kind: 'printer', id: job.printerId },
-    { kind: 'sheet', id: job.sheetId },
-    { kind: 'channel', id: job.channelId },
-    ...job.lines.flatMap(({ packagingId, placements }): readonly MissingPart[] => [
-      ...(packagingId === null ? [] : [{ kind: 'packaging' as const, id: packagingId }]),
-      ...placements.map(({ pressId }) => ({ kind: 'press' as const, id: pressId })),
-    ]),
-  ]);
+  const named = jobs.flatMap((job) =>
+    jobLinks(job).flatMap(({ to, id }): readonly MissingPart[] =>
+      to === 'blank' || to === 'artwork' ? [] : [{ kind: to, id }],
+    ),
+  );
   const missing = named.filter(({ kind, id }) => !workshop[partLists[kind]].some((part) => part.id === id));
   return [...new Map(missing.map((part) => [`${part.kind} ${part.id}`, part])).values()];
 }

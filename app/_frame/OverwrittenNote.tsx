@@ -22,9 +22,7 @@ export function OverwrittenNote({ fields, documents, onSeen }: OverwrittenNotePr
   const names = fields.slice(0, MOST_NAMED).map(({ kind, id, path }) => {
     const body = documents.find((document) => document.id === id)?.body;
     const where = { document: kind, path: placeInBody(body, path) };
-    return kind === 'workshop'
-      ? fieldWords(where)
-      : fieldWords({ ...where, id }, () => claimedName({ body }));
+    return fieldWords({ ...where, id }, () => claimedName({ body }));
   });
   const more = fields.length - names.length;
   return (

@@ -32,7 +32,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
   const listeners = new Set<() => void>();
   let held: Held = nothingHeld;
   let shown = shownDocuments(held, registry, new Map());
-  let state = viewOf<Kinds>(held, shown, tab, null);
+  let state = viewOf<Kinds>(held, shown, { registry, tab }, null);
   const firstState = state;
   let started: Promise<void> | null = null;
   let reopening: Promise<void> | null = null;
@@ -43,7 +43,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
     const moved = next.documents !== undefined || next.pending !== undefined;
     held = { ...held, ...next };
     if (moved) shown = shownDocuments(held, registry, shown);
-    state = viewOf<Kinds>(held, shown, tab, state);
+    state = viewOf<Kinds>(held, shown, { registry, tab }, state);
     for (const listener of listeners) listener();
   };
   const notKept = (why: NotKeptWhy): Kept => ({ state: 'notKept', why });

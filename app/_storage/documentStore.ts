@@ -1,7 +1,7 @@
 import type { KeptFile } from '@/lib/stored/keptFile';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, Registry } from '@/lib/stored/registry';
-import type { Backup, DocumentKind } from '@/shared/schemas/stored';
+import type { Backup } from '@/shared/schemas/stored';
 import type {
   DocumentsState,
   EditOutcome,
@@ -42,7 +42,7 @@ export type DocumentActions<Kinds extends Bodies> = {
   /** A kept file, or one that waits to be kept; null where there is none. */
   readonly readFile: (id: string) => Promise<KeptFile | null>;
   /** What a document held before each step of the kept history, the latest first; what cannot be read is left out. */
-  readonly formerBodies: <Kind extends DocumentKind>(
+  readonly formerBodies: <Kind extends keyof Kinds & string>(
     kind: Kind,
     id: string,
   ) => Promise<readonly Kinds[Kind][]>;

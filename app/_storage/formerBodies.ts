@@ -1,5 +1,5 @@
 import { readBody } from '@/lib/stored/readBody';
-import type { KindEntry } from '@/lib/stored/registry';
+import type { KindReading } from '@/lib/stored/registry';
 import { stepContentSchema } from '@/lib/stored/step';
 import type { ShelfTx } from './shelf';
 
@@ -7,7 +7,7 @@ import type { ShelfTx } from './shelf';
 export const formerBodies = async <Body>(
   tx: ShelfTx,
   id: string,
-  entry: KindEntry<Body>,
+  entry: KindReading<Body>,
 ): Promise<readonly Body[]> => {
   const contents = (await tx.all('contents')).flatMap((row) => {
     const content = stepContentSchema.safeParse(row);

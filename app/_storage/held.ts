@@ -2,7 +2,7 @@ import { nextRedo, nextUndo } from '@/lib/stored/history';
 import { keepSame } from '@/lib/stored/keepSame';
 import { overlayPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
-import type { AnyDocument, Bodies, Registry } from '@/lib/stored/registry';
+import { type AnyDocument, type Bodies, bodyFits, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Step } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
@@ -45,11 +45,7 @@ export const shownDocuments = (
   registry: Registry,
   before: ReadonlyMap<string, Stored>,
 ): ReadonlyMap<string, Stored> => {
-  const shown = overlayPending(
-    held.documents,
-    held.pending,
-    (kind, body) => registry[kind].schema.safeParse(body).success,
-  );
+  const shown = overlayPending(held.documents, held.pending, (kind, body) => bodyFits(registry, kind, body));
   return new Map([...shown].map(([id, document]) => [id, settled(document, before.get(id))]));
 };
 
@@ -57,7 +53,7 @@ export const shownDocuments = (
 export const viewOf = <Kinds extends Bodies>(
   held: Held,
   shown: ReadonlyMap<string, Stored>,
-  tab: string,
+  { registry, tab }: { readonly registry: Registry<Kinds>; readonly tab: string },
   before: DocumentsState<Kinds> | null,
 ): DocumentsState<Kinds> => {
   const all = [...shown.values()].toSorted((one, other) => (one.id < other.id ? -1 : 1));
@@ -72,7 +68,7 @@ export const viewOf = <Kinds extends Bodies>(
   return {
     ...held.status,
     documents,
-    kinds: kindsOf(before?.kinds ?? null, documents),
+    kinds: kindsOf(registry, before?.kinds ?? null, documents),
     removed: sameItems(before?.removed, removed as unknown as readonly AnyDocument<Kinds>[]),
     unreadable: sameItems(before?.unreadable, unreadable),
     kept: held.kept,

@@ -1,5 +1,5 @@
-import { neededDocuments, readBackup } from '@/lib/stored/readBackup';
-import type { Bodies, Registry } from '@/lib/stored/registry';
+import { readBackup } from '@/lib/stored/readBackup';
+import { type Bodies, neededDocuments, type Registry } from '@/lib/stored/registry';
 import { arriving } from './arriving';
 import type { DocumentActions } from './documentStore';
 import type { ReplaceOutcome } from './documentsState';

@@ -1,3 +1,4 @@
+import { isKnownKind, kinds } from '@/lib/kinds/kinds';
 import type { Where } from '@/shared/finding';
 import { rateCatalogue } from '@/shared/tables/rateCatalogue';
 import type { NameOf } from './speaker';
@@ -57,14 +58,8 @@ const fields: Readonly<Record<string, string>> = {
   b: 'b* of the colour',
 };
 
-const documents: Readonly<Record<Where['document'], string>> = {
-  job: 'the job',
-  workshop: 'the workshop',
-  blank: 'the blank',
-  artwork: 'the artwork',
-  priceList: 'the price list',
-  request: 'the file',
-};
+const wholeWords = (document: string): string =>
+  `the ${isKnownKind(document) ? kinds[document].word : 'file'}`;
 
 /**
  * A place in a document in words, from the inside out.
@@ -90,7 +85,7 @@ export function fieldWords({ document, id, path }: Where, nameOf: NameOf = () =>
   }
   // An id says nothing to anybody: a document without a known name goes by its kind alone.
   const name = id === undefined ? null : nameOf(document, id);
-  const whole = name === null ? documents[document] : `${documents[document]} “${name}”`;
+  const whole = name === null ? wholeWords(document) : `${wholeWords(document)} “${name}”`;
   return [...words.reverse(), whole].join(' of ');
 }
 

@@ -1,19 +1,10 @@
+import { type DocumentKind, isKnownKind, kinds } from '@/lib/kinds/kinds';
 import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { SchemaIssue, StoredFinding } from '@/lib/stored/storedFinding';
-import { type DocumentKind, documentKinds } from '@/shared/schemas/stored';
 import { fieldWords } from './fieldWords';
 
-const kinds: Readonly<Record<string, string>> = {
-  workshop: 'workshop',
-  blank: 'blank',
-  artwork: 'artwork',
-  job: 'job',
-  priceList: 'price list',
-};
-
 /** @returns what a kept record claims to be, such as “job”. */
-export const kindWords = (kind: string | null): string =>
-  kind === null ? 'record' : (kinds[kind] ?? 'record');
+export const kindWords = (kind: string | null): string => (isKnownKind(kind) ? kinds[kind].word : 'record');
 
 /**
  * @param kind what the record claims to be, so that its fields can be named; null where it claims nothing known
@@ -49,7 +40,7 @@ export function backupText(finding: BackupFinding): string {
     case 'fileDamaged':
       return `The picture “${finding.name}” in the file is damaged: the copy was changed since it was saved.`;
     case 'documentUnreadable':
-      return `${named(finding.kind, finding.name)} cannot be read. ${storedText(finding.finding, documentKinds.find((kind) => kind === finding.kind) ?? null)}`;
+      return `${named(finding.kind, finding.name)} cannot be read. ${storedText(finding.finding, isKnownKind(finding.kind) ? finding.kind : null)}`;
     default:
       return finding satisfies never;
   }

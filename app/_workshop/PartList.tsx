@@ -2,7 +2,8 @@
 
 import { type ReactNode, useState } from 'react';
 import { freeName } from '@/lib/jobs/freeName';
-import { jobsUsing, type UsedThing } from '@/lib/jobs/jobsUsing';
+import type { JobLink } from '@/lib/kinds/job/jobLinks';
+import { userNames } from '@/lib/kinds/usersOf';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import { workshopFieldId } from '../_documents/fieldAddress';
@@ -11,6 +12,7 @@ import { type Adder, AddPart } from '../_shell/AddPart';
 import { Disclosure } from '../_shell/Disclosure';
 import { RemoveButton } from '../_shell/RemoveButton';
 import { RemovedNote } from '../_shell/RemovedNote';
+import { documentRegistry } from '../_storage/documentRegistry';
 import styles from './PartList.module.css';
 import type { WorkshopDesk } from './workshopDesk';
 
@@ -20,7 +22,7 @@ type PartOf<List extends ListName> = Workshop[List][number];
 type PartListProps<List extends ListName> = Readonly<{
   desk: WorkshopDesk;
   list: List;
-  kind: UsedThing['kind'];
+  kind: JobLink['to'];
   /** What one of them is called, after “Add a”. */
   noun: string;
   /** How many the document takes. */
@@ -38,11 +40,7 @@ export function PartList<List extends ListName>(props: PartListProps<List>) {
   const [added, setAdded] = useState<string | null>(null);
   // A union of lists is one list of the union, which the type of an indexed access does not say by itself.
   const parts: readonly PartOf<List>[] = workshop[list];
-  const usedBy = (id: string) =>
-    jobsUsing(
-      maker.jobs.map(({ job }) => job),
-      { kind, id },
-    ).map(({ name }) => name);
+  const usedBy = (id: string) => userNames(documentRegistry, maker.documents, { to: kind, id });
   const add = (make: Adder<PartOf<List>>['make']) => {
     const id = newId();
     const part = make(id);

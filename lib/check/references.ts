@@ -1,12 +1,11 @@
 import { makeFinding } from '@/lib/check/makeFinding';
 import { changeAt } from '@/lib/check/missingRate';
+import { type JobLink, jobLinks } from '@/lib/kinds/job/jobLinks';
 import type { Finding, Where } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 
-export type ReferenceKind = 'printer' | 'sheet' | 'channel' | 'blank' | 'packaging' | 'artwork' | 'press';
-
 interface Reference {
-  readonly kind: ReferenceKind;
+  readonly kind: JobLink['to'];
   readonly id: string;
   readonly where: Where;
   /** What names it, where that is a part of the job. */
@@ -44,42 +43,21 @@ export function missingReferences(input: JobInput): readonly Finding[] {
 }
 
 function referencesOf({ job }: JobInput): readonly Reference[] {
-  const at = (...path: (string | number)[]): Where => ({ document: 'job', path });
-  return [
-    { kind: 'printer', id: job.printerId, where: at('printerId') },
-    { kind: 'sheet', id: job.sheetId, where: at('sheetId') },
-    { kind: 'channel', id: job.channelId, where: at('channelId') },
-    ...job.lines.flatMap((line, lineIndex): readonly Reference[] => {
-      const onLine = (...path: (string | number)[]): Where => ({
-        ...at('lines', lineIndex, ...path),
-        lineId: line.id,
-      });
-      return [
-        { kind: 'blank', id: line.blankId, where: onLine('blankId'), of: { line: line.name } },
-        ...(line.packagingId === null
-          ? []
-          : [
-              {
-                kind: 'packaging' as const,
-                id: line.packagingId,
-                where: onLine('packagingId'),
-                of: { line: line.name },
-              },
-            ]),
-        ...line.placements.flatMap((placement, index): readonly Reference[] => {
-          const onPlacement = (field: string): Where => ({
-            ...onLine('placements', index, field),
-            placementId: placement.id,
-          });
-          const of = { line: line.name, placement: placement.name };
-          return [
-            { kind: 'artwork', id: placement.artworkId, where: onPlacement('artworkId'), of },
-            { kind: 'press', id: placement.pressId, where: onPlacement('pressId'), of },
-          ];
-        }),
-      ];
-    }),
-  ];
+  return jobLinks(job).map(({ to: kind, id, path }): Reference => {
+    const [, lineAt, , placementAt] = path;
+    const line = typeof lineAt === 'number' ? job.lines[lineAt] : undefined;
+    const placement = typeof placementAt === 'number' ? line?.placements[placementAt] : undefined;
+    if (line === undefined) return { kind, id, where: { document: 'job', path } };
+    const where: Where = { document: 'job', path, lineId: line.id };
+    return placement === undefined
+      ? { kind, id, where, of: { line: line.name } }
+      : {
+          kind,
+          id,
+          where: { ...where, placementId: placement.id },
+          of: { line: line.name, placement: placement.name },
+        };
+  });
 }
 
 interface Candidate {
@@ -87,7 +65,7 @@ interface Candidate {
   readonly name: string;
 }
 
-function candidatesFor(kind: ReferenceKind, { workshop, blanks, artworks }: JobInput): readonly Candidate[] {
+function candidatesFor(kind: JobLink['to'], { workshop, blanks, artworks }: JobInput): readonly Candidate[] {
   switch (kind) {
     case 'printer':
       return workshop.printers;

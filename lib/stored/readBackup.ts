@@ -1,10 +1,10 @@
 import { failed, ok, type Result } from '@/shared/result';
-import { backupSchema, type DocumentKind, documentKinds, type Stored } from '@/shared/schemas/stored';
+import { backupSchema, type Stored } from '@/shared/schemas/stored';
 import { claimedName } from './claimedName';
 import { fromBase64 } from './fromBase64';
 import type { KeptFile } from './keptFile';
 import { readDocument } from './readDocument';
-import type { Registry } from './registry';
+import { neededDocuments, type Registry } from './registry';
 import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFinding';
 
 /** Why a file is no backup that can be brought back. */
@@ -13,12 +13,12 @@ export type BackupFinding =
   | {
       readonly code: 'sameIdTwice';
       readonly id: string;
-      readonly kind: DocumentKind;
+      readonly kind: string;
       /** What the first of them is called; null where that cannot be made out. */
       readonly name: string | null;
     }
   /** A document that all others stand on is not in the file, or only as a deleted one. */
-  | { readonly code: 'neededMissing'; readonly kind: DocumentKind }
+  | { readonly code: 'neededMissing'; readonly kind: string }
   /** The text of a file is not what was saved. */
   | { readonly code: 'fileDamaged'; readonly name: string }
   | {
@@ -91,15 +91,6 @@ export const readBackup = (
 
 const isLive = ({ id, deletedAt }: Stored, wanted: string): boolean =>
   id === wanted && deletedAt === undefined;
-
-/** @returns the documents without which no other can be worked with. */
-export const neededDocuments = (
-  registry: Registry,
-): readonly { readonly kind: DocumentKind; readonly id: string }[] =>
-  documentKinds.flatMap((kind) => {
-    const id = registry[kind].needed;
-    return id === undefined ? [] : [{ kind, id }];
-  });
 
 /** @returns the first of each that share an id. */
 const repeated = <Item extends { readonly id: string }>(items: readonly Item[]): readonly Item[] => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { documentRegistry } from '@/app/_storage/documentRegistry';
 import { readDocument } from '@/lib/stored/readDocument';
+import { entryOf } from '@/lib/stored/registry';
 import artwork1 from '../../fixtures/stored/artwork1.json' with { type: 'json' };
 import artwork2 from '../../fixtures/stored/artwork2.json' with { type: 'json' };
 import blank1 from '../../fixtures/stored/blank1.json' with { type: 'json' };
@@ -15,7 +16,7 @@ const read = (raw: unknown) => {
   const reading = readDocument(raw, documentRegistry);
   if (reading.state !== 'readable') throw new Error(JSON.stringify(reading.findings));
   const { kind, version, body } = reading.document;
-  expect(version).toBe(documentRegistry[kind].version);
+  expect(version).toBe(entryOf(documentRegistry, kind)?.version);
   return body;
 };
 

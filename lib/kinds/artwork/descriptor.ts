@@ -1,0 +1,12 @@
+import { artworkWithFinest, artworkWithPicture } from '@/lib/stored/artworkSteps';
+import type { KindDescriptor } from '@/lib/stored/registry';
+import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
+
+export const artwork: KindDescriptor<Artwork, 'draft'> = {
+  nature: 'draft',
+  word: 'artwork',
+  version: 3,
+  schema: artworkSchema,
+  steps: { 1: artworkWithPicture, 2: artworkWithFinest },
+  linksOf: () => [],
+};

@@ -1,0 +1,13 @@
+import { jobWithGang, jobWithOwnPrices } from '@/lib/stored/jobSteps';
+import type { KindDescriptor } from '@/lib/stored/registry';
+import { type Job, jobSchema } from '@/shared/schemas/job';
+import { jobLinks } from './jobLinks';
+
+export const job: KindDescriptor<Job, 'draft'> = {
+  nature: 'draft',
+  word: 'job',
+  version: 3,
+  schema: jobSchema,
+  steps: { 1: jobWithGang, 2: jobWithOwnPrices },
+  linksOf: jobLinks,
+};
