@@ -99,6 +99,8 @@ test('a dearer mug shows on a phone which prices no longer hold, after a reload 
     scheme: 'dark',
   });
   await page.getByRole('link', { name: 'Blanks' }).click();
+  // The list that is left has buttons that name the mug, too.
+  await page.getByRole('heading', { level: 1, name: 'Blanks' }).waitFor();
   await page.getByRole('button', { name: /mug/i }).first().click();
   await page
     .getByRole('textbox', { name: /^11 oz/ })
