@@ -1,5 +1,5 @@
 import { type NextRequest, NextResponse } from 'next/server';
-import { pagePolicy } from '@/app/_security/contentPolicy';
+import { pagePolicy } from './app/_security/contentPolicy';
 
 /** Gives each page its content policy with a fresh nonce; the rest of the headers stand in next.config.ts. */
 export function proxy(request: NextRequest): NextResponse {

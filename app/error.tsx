@@ -1,8 +1,8 @@
 'use client';
 
-import { Trouble } from './_frame/Trouble';
+import { ErrorScreen } from '@/app/_frame/ErrorScreen';
 
 /** In place of a screen that failed; the frame around it stays. */
 export default function ScreenError({ reset }: Readonly<{ error: Error; reset: () => void }>) {
-  return <Trouble onRetry={reset} />;
+  return <ErrorScreen onRetry={reset} />;
 }

@@ -1,9 +1,9 @@
 'use client';
 
 import './globals.css';
-import { Trouble } from './_frame/Trouble';
-import { fontClasses } from './_shell/fonts';
-import styles from './_shell/Shell.module.css';
+import { ErrorScreen } from '@/app/_frame/ErrorScreen';
+import { fontClasses } from '@/app/_frame/fonts';
+import styles from '@/app/_frame/Shell.module.css';
 
 /** In place of everything, where even the frame failed. */
 export default function FrameError({ reset }: Readonly<{ error: Error; reset: () => void }>) {
@@ -12,7 +12,7 @@ export default function FrameError({ reset }: Readonly<{ error: Error; reset: ()
       <body>
         <title>Something failed · Pressminute</title>
         <main className={styles.main}>
-          <Trouble onRetry={reset} />
+          <ErrorScreen onRetry={reset} />
         </main>
       </body>
     </html>

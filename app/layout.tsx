@@ -2,8 +2,8 @@ import './globals.css';
 import type { Metadata, Viewport } from 'next';
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
-import { AppFrame } from './_frame/AppFrame';
-import { fontClasses } from './_shell/fonts';
+import { AppFrame } from '@/app/_frame/AppFrame';
+import { fontClasses } from '@/app/_frame/fonts';
 
 export const metadata: Metadata = {
   title: { default: 'Pressminute', template: '%s · Pressminute' },

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { PageHead } from './_shell/PageHead';
+import { PageHead } from '@/app/_controls/PageHead';
 
 export const metadata: Metadata = { title: 'Page not found' };
 

@@ -1,4 +1,4 @@
-import { FrontDoor } from './_jobs/FrontDoor';
+import { FrontDoor } from '@/app/_jobs/FrontDoor';
 
 export default function Page() {
   return <FrontDoor />;

@@ -1,4 +1,4 @@
-import type { FindingId } from './tables/findingIds';
+import type { FindingId } from '@/shared/tables/findingIds';
 
 /** A stop withholds the price; a caution marks it; a note informs. */
 export type Severity = 'stop' | 'caution' | 'note';

@@ -1,8 +1,8 @@
+import { currencyDigits } from '@/shared/tables/currencies';
 import type { Brand } from './brand';
 import { MONEY_DIGITS, roundDecimal, roundToStep } from './decimal';
 import { numberFormat } from './numberFormat';
 import { splitWhole } from './splitWhole';
-import { currencyDigits } from './tables/currencies';
 
 /** Whole minor units (cents, yen, fils) of a currency that is named beside it. */
 export type MinorUnits = Brand<number, 'MinorUnits'>;

@@ -1,8 +1,8 @@
-import type { NumberMarks } from '@/shared/numberMarks';
-import { numberMarks } from '@/shared/numberMarks';
-import type { NumberRefusal } from '@/shared/refuseNumber';
-import { refuseNumber } from '@/shared/refuseNumber';
-import { tooExact } from '@/shared/tooExact';
+import type { NumberMarks } from './numberMarks';
+import { numberMarks } from './numberMarks';
+import type { NumberRefusal } from './refuseNumber';
+import { refuseNumber } from './refuseNumber';
+import { tooExact } from './tooExact';
 
 export type ParsedNumber =
   | Readonly<{ kind: 'number'; value: number }>

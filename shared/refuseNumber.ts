@@ -1,4 +1,4 @@
-import type { NumberMarks } from '@/shared/numberMarks';
+import type { NumberMarks } from './numberMarks';
 
 /** Why a text is not read as a number, with what the sentence beside the field needs. */
 export type NumberRefusal = Readonly<{ kind: 'refused' }> &

@@ -1,6 +1,6 @@
+import { cashStep } from '@/shared/tables/cashRounding';
 import { roundToStep } from './decimal';
 import { fromMinor, type MinorUnits, toMinor, UnknownCurrency } from './money';
-import { cashStep } from './tables/cashRounding';
 
 /**
  * A total as it is paid in coins and notes; a half goes up. For totals of cash payments only, after tax: never for

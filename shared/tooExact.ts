@@ -1,4 +1,4 @@
-import type { NumberRefusal } from '@/shared/refuseNumber';
+import type { NumberRefusal } from './refuseNumber';
 
 /** A binary number keeps 15 decimal digits for certain (IEEE 754 double: 15.95). */
 const surestDigits = 15;

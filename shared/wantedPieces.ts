@@ -1,4 +1,4 @@
-import type { Line } from './schemas/job';
+import type { Line } from '@/shared/schemas/job';
 
 /** @returns good pieces asked for over all sizes of some lines. */
 export const wantedPieces = (lines: readonly Pick<Line, 'quantities'>[]): number =>

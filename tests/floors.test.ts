@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { circleRule } from './tools/floors/circleRule';
-import { directionRule } from './tools/floors/directionRule';
-import { projectSources } from './tools/floors/projectSources';
-import { purityRule } from './tools/floors/purityRule';
-import { barrelRule, lengthRule, namedExportRule } from './tools/floors/shapeRules';
-import { readSource, type Source } from './tools/floors/source';
+import { circleRule } from '@/tests/tools/floors/circleRule';
+import { directionRule } from '@/tests/tools/floors/directionRule';
+import { projectSources } from '@/tests/tools/floors/projectSources';
+import { purityRule } from '@/tests/tools/floors/purityRule';
+import { barrelRule, lengthRule, namedExportRule } from '@/tests/tools/floors/shapeRules';
+import { readSource, type Source } from '@/tests/tools/floors/source';
 
 const project = projectSources(fileURLToPath(new URL('..', import.meta.url)));
 

@@ -1,13 +1,13 @@
 import { browserDecoder } from './browserDecoder';
 import type { PictureQuestion } from './messages';
-import { pictureDesk } from './pictureDesk';
+import { pictureHandler } from './pictureHandler';
 
 /* Pictures are unpacked and measured here, off the page's thread. */
 const channel = new MessageChannel();
 const waiting: (() => void)[] = [];
 channel.port2.onmessage = () => waiting.shift()?.();
 
-const take = pictureDesk({
+const take = pictureHandler({
   decoder: browserDecoder,
   post: (reply) => {
     const transfer = reply.kind === 'read' ? [reply.reading.thumbnail.rgba.buffer] : [];

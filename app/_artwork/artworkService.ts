@@ -1,4 +1,4 @@
-import type { PixelBox } from '@/lib/artwork/pixelGrid';
+import type { PixelBox } from '@/lib/picture/pixelGrid';
 import { drawSvg } from './drawSvg';
 import type { PictureQuestion, PictureReply } from './messages';
 

@@ -1,8 +1,8 @@
-import type { Orientation } from '@/lib/artwork/pictureHeader';
-import { uprightSize } from '@/lib/artwork/pictureHeader';
-import type { PictureSource } from '@/lib/artwork/pictureSource';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
-import { turnMatrix } from '@/lib/artwork/turnMatrix';
+import type { Orientation } from '@/lib/picture/pictureHeader';
+import { uprightSize } from '@/lib/picture/pictureHeader';
+import type { PictureSource } from '@/lib/picture/pictureSource';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
+import { turnMatrix } from '@/lib/picture/turnMatrix';
 import type { DecodedPicture } from './decodedPicture';
 
 /** Longest side of a preview: as wide as the widest column that shows one, on a dense screen. */

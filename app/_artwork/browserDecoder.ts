@@ -1,7 +1,7 @@
-import type { Orientation, RasterHeader } from '@/lib/artwork/pictureHeader';
-import { sourceOf } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import { withoutOrientation } from '@/lib/artwork/withoutOrientation';
+import type { Orientation, RasterHeader } from '@/lib/picture/pictureHeader';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
+import { sourceOf } from '@/lib/picture/pictureSource';
+import { withoutOrientation } from '@/lib/picture/withoutOrientation';
 import { failed, ok, type Result } from '@/shared/result';
 import { bitmapPicture } from './bitmapPicture';
 import type { DecodedPicture, PictureDecoder } from './decodedPicture';
@@ -16,7 +16,7 @@ export const browserDecoder: PictureDecoder = {
 async function decode(
   bytes: Uint8Array<ArrayBuffer>,
   header: RasterHeader,
-): Promise<Result<DecodedPicture, PictureTrouble>> {
+): Promise<Result<DecodedPicture, PictureProblem>> {
   const { format, orientationPlace, orientation, stored } = header;
   const asStored = orientationPlace === null ? bytes : withoutOrientation(bytes, orientationPlace);
   let bitmap: ImageBitmap;
@@ -38,7 +38,7 @@ async function heldAtDepth(
   header: RasterHeader,
   bitmap: ImageBitmap,
   orientation: Orientation,
-): Promise<Result<DecodedPicture, PictureTrouble>> {
+): Promise<Result<DecodedPicture, PictureProblem>> {
   if (!isReadDeep(header)) return ok(bitmapPicture(bitmap, orientation));
   const grid = await readDeepPng(bytes);
   if (grid !== null) return ok(bitmapPicture(bitmap, orientation, sourceOf(grid)));

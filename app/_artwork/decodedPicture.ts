@@ -1,7 +1,7 @@
-import type { RasterHeader } from '@/lib/artwork/pictureHeader';
-import type { PictureSource } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
+import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
+import type { PictureSource } from '@/lib/picture/pictureSource';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import type { Result } from '@/shared/result';
 
 /** A picture unpacked, upright, and held until closed. */
@@ -16,7 +16,7 @@ export interface PictureDecoder {
   readonly decode: (
     bytes: Uint8Array<ArrayBuffer>,
     header: RasterHeader,
-  ) => Promise<Result<DecodedPicture, PictureTrouble>>;
+  ) => Promise<Result<DecodedPicture, PictureProblem>>;
   /** A drawing that was turned into pixels already. */
   readonly hold: (bitmap: ImageBitmap) => DecodedPicture;
 }

@@ -1,4 +1,4 @@
-import type { PixelSize } from '@/lib/artwork/pictureHeader';
+import type { PixelSize } from '@/lib/picture/pictureHeader';
 
 /**
  * Turns a drawing into pixels on the page, since workers cannot. As the source of an image element it runs no

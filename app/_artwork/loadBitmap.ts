@@ -1,7 +1,7 @@
-import { inspectPicture } from '@/lib/artwork/inspectPicture';
-import { svgAtSize } from '@/lib/artwork/svgAtSize';
-import { svgText } from '@/lib/artwork/svgText';
-import type { KeptFile } from '@/lib/stored/keptFile';
+import { inspectPicture } from '@/lib/picture/inspectPicture';
+import { svgAtSize } from '@/lib/picture/svgAtSize';
+import { svgText } from '@/lib/picture/svgText';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Picture } from '@/shared/schemas/picture';
 import { drawSvg } from './drawSvg';
 
@@ -14,7 +14,7 @@ const MOST_PX = 800;
  *
  * @returns null where it can no longer be drawn
  */
-export async function loadBitmap(file: KeptFile, picture: Picture): Promise<ImageBitmap | null> {
+export async function loadBitmap(file: StoredFile, picture: Picture): Promise<ImageBitmap | null> {
   const bytes = new Uint8Array(file.content);
   const header = inspectPicture(bytes);
   if (!header.ok) return null;

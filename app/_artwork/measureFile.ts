@@ -1,13 +1,13 @@
 import { open, stat } from 'node:fs/promises';
-import { type InkReading, inkMeter } from '@/lib/artwork/inkMeter';
-import { inspectPicture } from '@/lib/artwork/inspectPicture';
-import type { PictureHeader, PixelSize } from '@/lib/artwork/pictureHeader';
-import type { PictureSource } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import { refuseBytes } from '@/lib/artwork/readHeader';
-import { svgAtSize } from '@/lib/artwork/svgAtSize';
-import { svgText } from '@/lib/artwork/svgText';
-import { vectorPixels } from '@/lib/artwork/vectorPixels';
+import { type InkReading, inkMeter } from '@/lib/ink/inkMeter';
+import { inspectPicture } from '@/lib/picture/inspectPicture';
+import type { PictureHeader, PixelSize } from '@/lib/picture/pictureHeader';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
+import type { PictureSource } from '@/lib/picture/pictureSource';
+import { refuseBytes } from '@/lib/picture/readHeader';
+import { svgAtSize } from '@/lib/picture/svgAtSize';
+import { svgText } from '@/lib/picture/svgText';
+import { vectorPixels } from '@/lib/picture/vectorPixels';
 import { failed, ok, type Result } from '@/shared/result';
 import { sharpSource } from './sharpSource';
 
@@ -29,7 +29,7 @@ const STEP_ROWS = 256;
 export async function measureFile(
   path: string,
   printWidthMm: number,
-): Promise<Result<MeasuredFile, PictureTrouble>> {
+): Promise<Result<MeasuredFile, PictureProblem>> {
   const about = await stat(path);
   if (!about.isFile()) throw new Error('it is no file');
   const tooLarge = refuseBytes(about.size);
@@ -67,7 +67,7 @@ function unpack(
   bytes: Uint8Array,
   header: PictureHeader,
   printWidthMm: number,
-): Promise<Result<PictureSource, PictureTrouble>> {
+): Promise<Result<PictureSource, PictureProblem>> {
   if (header.kind === 'raster') return sharpSource(bytes, header);
   const stored = vectorPixels(header.size, printWidthMm);
   const drawing = new TextEncoder().encode(svgAtSize(svgText(bytes), header, stored));

@@ -1,8 +1,8 @@
 import type { PictureAnalysis } from '@/lib/artwork/analysePicture';
-import type { InkProfile } from '@/lib/artwork/inkProfile';
-import type { PictureHeader, PixelSize } from '@/lib/artwork/pictureHeader';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
-import type { PixelBox, PixelGrid } from '@/lib/artwork/pixelGrid';
+import type { InkProfile } from '@/lib/ink/inkProfile';
+import type { PictureHeader, PixelSize } from '@/lib/picture/pictureHeader';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
+import type { PixelBox, PixelGrid } from '@/lib/picture/pixelGrid';
 
 /** What the page asks of the artwork worker. Each picture has a number; a new one ends the one before. */
 export type PictureQuestion =
@@ -42,7 +42,7 @@ export type PictureReply =
   /** The page shall turn this drawing, found harmless, into pixels of this size. */
   | { readonly kind: 'draw'; readonly number: number; readonly svg: string; readonly size: PixelSize }
   | { readonly kind: 'read'; readonly number: number; readonly reading: PictureReading }
-  | { readonly kind: 'refused'; readonly number: number; readonly trouble: PictureTrouble }
+  | { readonly kind: 'refused'; readonly number: number; readonly problem: PictureProblem }
   | { readonly kind: 'cancelled'; readonly number: number }
   /** A fault of ours, never of the file. */
   | { readonly kind: 'failed'; readonly number: number; readonly why: string };

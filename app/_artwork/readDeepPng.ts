@@ -1,8 +1,8 @@
-import { deepPng } from '@/lib/artwork/deepPng';
-import type { RasterHeader } from '@/lib/artwork/pictureHeader';
-import { pictureLimits } from '@/lib/artwork/pictureLimits';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
-import { unpackDeepPng } from '@/lib/artwork/unpackDeepPng';
+import { deepPng } from '@/lib/picture/deepPng';
+import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import { pictureLimits } from '@/lib/picture/pictureLimits';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
+import { unpackDeepPng } from '@/lib/picture/unpackDeepPng';
 import { inflate } from './inflate';
 
 /** Four channels of two bytes. */

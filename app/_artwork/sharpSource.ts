@@ -1,8 +1,8 @@
 import sharp from 'sharp';
-import type { RasterHeader } from '@/lib/artwork/pictureHeader';
-import { pictureLimits } from '@/lib/artwork/pictureLimits';
-import { type PictureSource, sourceOf } from '@/lib/artwork/pictureSource';
-import type { PictureTrouble } from '@/lib/artwork/pictureTrouble';
+import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import { pictureLimits } from '@/lib/picture/pictureLimits';
+import type { PictureProblem } from '@/lib/picture/pictureProblem';
+import { type PictureSource, sourceOf } from '@/lib/picture/pictureSource';
 import { failed, ok, type Result } from '@/shared/result';
 
 /** Longer than any picture within the bounds takes. */
@@ -21,7 +21,7 @@ export async function sharpSource(
   }: Pick<RasterHeader, 'bitsPerChannel' | 'stored'> & {
     readonly format: RasterHeader['format'] | 'svg';
   },
-): Promise<Result<PictureSource, PictureTrouble>> {
+): Promise<Result<PictureSource, PictureProblem>> {
   const isDeep = bitsPerChannel === 16;
   try {
     const { data, info } = await sharp(bytes, {

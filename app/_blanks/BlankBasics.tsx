@@ -1,16 +1,16 @@
 'use client';
 
+import { Advice } from '@/app/_controls/Advice';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { TextField } from '@/app/_fields/TextField';
+import { formatterFor } from '@/app/_words/formatter';
+import { blankKindWords, choicesOf, coatingWords } from '@/app/_words/workshop/blankWords';
 import { substrates } from '@/shared/schemas/blank';
 import { recipeRanges } from '@/shared/tables/recipeRanges';
 import { celsiusFromFahrenheit } from '@/shared/units';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { TextField } from '../_fields/TextField';
-import { Advice } from '../_shell/Advice';
-import { speakerOf } from '../_text/speaker';
-import type { BlankDesk } from './blankDesk';
-import { blankKindWords, choicesOf, coatingWords } from './blankWords';
+import type { BlankFields } from './blankFields';
 
 const yesOrNo = [
   { value: 'yes', label: 'Yes' },
@@ -18,10 +18,12 @@ const yesOrNo = [
 ];
 
 /** What a blank is, what makes it take dye, and how hot it may get. */
-export function BlankBasics({ desk: { blank, maker, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
-  const speak = speakerOf(maker.workshop);
+export function BlankBasics({
+  fields: { blank, workspace, set, fieldId },
+}: Readonly<{ fields: BlankFields }>) {
+  const formatter = formatterFor(workspace.workshop);
   const { fahrenheit, dwellSeconds } = recipeRanges[blank.substrate];
-  const [from, to] = fahrenheit.map((value) => speak.temperature(celsiusFromFahrenheit(value)));
+  const [from, to] = fahrenheit.map((value) => formatter.temperature(celsiusFromFahrenheit(value)));
   return (
     <div>
       <FieldGroup>

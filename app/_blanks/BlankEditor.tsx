@@ -4,38 +4,38 @@ import { textileKinds } from '@/shared/schemas/blank';
 import { BlankBasics } from './BlankBasics';
 import { BlankRates } from './BlankRates';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankFields } from './blankFields';
 import { ColourFields } from './ColourFields';
 import { FibreFields } from './FibreFields';
 import { PriceFields } from './PriceFields';
 import { SizeList } from './SizeList';
 
 /** Everything that is known of one blank. */
-export function BlankEditor({ desk }: Readonly<{ desk: BlankDesk }>) {
+export function BlankEditor({ fields }: Readonly<{ fields: BlankFields }>) {
   return (
     <div className={styles.editor}>
-      <BlankBasics desk={desk} />
+      <BlankBasics fields={fields} />
       <section>
         <h3 className={styles.sub}>Prices</h3>
-        <PriceFields desk={desk} />
+        <PriceFields fields={fields} />
       </section>
-      {(textileKinds.includes(desk.blank.kind) || desk.blank.fibres.length > 0) && (
+      {(textileKinds.includes(fields.blank.kind) || fields.blank.fibres.length > 0) && (
         <section>
           <h3 className={styles.sub}>Fibres, as on the sewn label</h3>
-          <FibreFields desk={desk} />
+          <FibreFields fields={fields} />
         </section>
       )}
       <section>
         <h3 className={styles.sub}>Colour</h3>
-        <ColourFields desk={desk} />
+        <ColourFields fields={fields} />
       </section>
       <section>
         <h3 className={styles.sub}>Sizes and largest prints</h3>
-        <SizeList desk={desk} />
+        <SizeList fields={fields} />
       </section>
       <section>
         <h3 className={styles.sub}>Faults, finishing, delivery</h3>
-        <BlankRates desk={desk} />
+        <BlankRates fields={fields} />
       </section>
     </div>
   );

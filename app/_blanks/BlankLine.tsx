@@ -1,12 +1,12 @@
+import { formatterFor } from '@/app/_words/formatter';
+import { fibreWords } from '@/app/_words/workshop/blankWords';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { speakerOf } from '../_text/speaker';
-import { fibreWords } from './blankWords';
 import { ColourDot } from './ColourDot';
 
 /** A blank in one line: its colour, its cloth or coating, its sizes, its lowest price. */
 export function BlankLine({ blank, workshop }: Readonly<{ blank: Blank; workshop: Workshop }>) {
-  const speak = speakerOf(workshop);
+  const formatter = formatterFor(workshop);
   const prices = blank.sizes.flatMap(({ price }) => (price === null ? [] : [price.value]));
   const words = [
     blank.colour.name,
@@ -14,11 +14,11 @@ export function BlankLine({ blank, workshop }: Readonly<{ blank: Blank; workshop
       ? []
       : [
           blank.fibres
-            .map(({ fibre, share }) => `${speak.share(share)} ${fibreWords[fibre].toLowerCase()}`)
+            .map(({ fibre, share }) => `${formatter.share(share)} ${fibreWords[fibre].toLowerCase()}`)
             .join(', '),
         ]),
-    speak.count(blank.sizes.length, 'size'),
-    prices.length === 0 ? 'no price yet' : `from ${speak.money(Math.min(...prices))}`,
+    formatter.count(blank.sizes.length, 'size'),
+    prices.length === 0 ? 'no price yet' : `from ${formatter.money(Math.min(...prices))}`,
   ];
   return (
     <>

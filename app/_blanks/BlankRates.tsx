@@ -1,16 +1,18 @@
 'use client';
 
+import { NumberField } from '@/app/_fields/NumberField';
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateWords } from '@/app/_words/fields/missingRateWords';
 import { blankTypicals } from '@/shared/tables/typicalRates';
-import { missingRateText } from '../_fields/missingRateText';
-import { NumberField } from '../_fields/NumberField';
-import { RateField } from '../_fields/RateField';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankFields } from './blankFields';
 
 /** How many come faulty, how long one takes to finish, how long the supplier takes. */
-export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+export function BlankRates({
+  fields: { blank, workspace, set, fieldId },
+}: Readonly<{ fields: BlankFields }>) {
   const { blankFault, finishMinutes } = blankTypicals[blank.kind];
-  const { currency } = maker.workshop;
+  const { currency } = workspace.workshop;
   return (
     <div className={styles.grid}>
       <RateField
@@ -21,7 +23,7 @@ export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ 
         units={['share']}
         max={0.9}
         typical={blankFault.typical}
-        whenMissing={missingRateText('share', currency)}
+        whenMissing={missingRateWords('share', currency)}
         onCommit={(rate) => set(`Faulty share of ${blank.name}`, ['blankFault'], rate)}
       />
       <RateField
@@ -31,7 +33,7 @@ export function BlankRates({ desk: { blank, maker, set, fieldId } }: Readonly<{ 
         rate={blank.finishMinutes}
         units={['min']}
         typical={finishMinutes.typical}
-        whenMissing={missingRateText('min', currency)}
+        whenMissing={missingRateWords('min', currency)}
         onCommit={(rate) => set(`Finishing of ${blank.name}`, ['finishMinutes'], rate)}
       />
       <NumberField

@@ -1,12 +1,12 @@
 'use client';
 
+import { classes } from '@/app/_controls/classes';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
 import { swatches } from '@/shared/tables/swatches';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
-import { classes } from '../_shell/classes';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankFields } from './blankFields';
 import { ColourDot } from './ColourDot';
 
 const axes = [
@@ -16,7 +16,7 @@ const axes = [
 ] as const;
 
 /** The colour of a blank: a named swatch judged by eye, or one’s own reading. */
-export function ColourFields({ desk: { blank, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+export function ColourFields({ fields: { blank, set, fieldId } }: Readonly<{ fields: BlankFields }>) {
   const { colour } = blank;
   const label = `Colour of ${blank.name}`;
   const isSame = (swatch: typeof colour) =>

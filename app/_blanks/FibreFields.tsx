@@ -1,18 +1,18 @@
 'use client';
 
+import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { fibreWords } from '@/app/_words/workshop/blankWords';
 import { fibres as allFibres, type Blank } from '@/shared/schemas/blank';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { MeasureField } from '../_fields/MeasureField';
-import { Button } from '../_shell/Button';
-import { focusById } from '../_shell/focusById';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
-import { fibreWords } from './blankWords';
+import type { BlankFields } from './blankFields';
 
 type Fibres = Blank['fibres'];
 
 /** The fibres of a cloth with their shares. */
-export function FibreFields({ desk: { blank, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+export function FibreFields({ fields: { blank, set, fieldId } }: Readonly<{ fields: BlankFields }>) {
   const { fibres } = blank;
   const free = allFibres.filter((name) => !fibres.some(({ fibre }) => fibre === name));
   const [next] = free;

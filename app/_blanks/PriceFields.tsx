@@ -1,13 +1,15 @@
 'use client';
 
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateWords } from '@/app/_words/fields/missingRateWords';
 import { blankTypicals } from '@/shared/tables/typicalRates';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankFields } from './blankFields';
 
 /** What one blank costs, size by size. */
-export function PriceFields({ desk: { blank, maker, set, fieldId } }: Readonly<{ desk: BlankDesk }>) {
+export function PriceFields({
+  fields: { blank, workspace, set, fieldId },
+}: Readonly<{ fields: BlankFields }>) {
   const { typical } = blankTypicals[blank.kind].price;
   return (
     <div className={styles.grid}>
@@ -20,7 +22,7 @@ export function PriceFields({ desk: { blank, maker, set, fieldId } }: Readonly<{
           rate={price}
           units={['money/piece']}
           typical={typical}
-          whenMissing={missingRateText('money/piece', maker.workshop.currency)}
+          whenMissing={missingRateWords('money/piece', workspace.workshop.currency)}
           onCommit={(next) => set(`Price of ${blank.name}, ${name}`, ['sizes', index, 'price'], next)}
         />
       ))}

@@ -1,18 +1,18 @@
 'use client';
 
+import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { positionWords } from '@/app/_words/workshop/blankWords';
 import { type BlankSize, positions } from '@/shared/schemas/blank';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import { Button } from '../_shell/Button';
-import { focusById } from '../_shell/focusById';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
-import { positionWords } from './blankWords';
+import type { BlankFields } from './blankFields';
 import { WrapFields } from './WrapFields';
 
-type SizeFieldsProps = Readonly<{ desk: BlankDesk; size: BlankSize; index: number }>;
+type SizeFieldsProps = Readonly<{ fields: BlankFields; size: BlankSize; index: number }>;
 
 /** Most a length may be in any document, mm. */
 const MOST_MM = 20_000;
@@ -20,8 +20,8 @@ const MOST_MM = 20_000;
 const FIRST_PRINT = { widthMm: 100, heightMm: 100 };
 
 /** One size: its width, its pack, what lies in the cupboard, and the largest print each place takes. */
-export function SizeFields({ desk, size, index }: SizeFieldsProps) {
-  const { blank, set, fieldId } = desk;
+export function SizeFields({ fields, size, index }: SizeFieldsProps) {
+  const { blank, set, fieldId } = fields;
   const { name, maxPrints } = size;
   const path = ['sizes', index] as const;
   const label = `${blank.name}, ${name}`;
@@ -65,7 +65,7 @@ export function SizeFields({ desk, size, index }: SizeFieldsProps) {
           onCommit={(value) => set(`On hand, ${label}`, [...path, 'onHand'], value)}
         />
       </FieldGroup>
-      {isRound && <WrapFields desk={desk} size={size} index={index} />}
+      {isRound && <WrapFields fields={fields} size={size} index={index} />}
       <div id={fieldId(...path, 'maxPrints')} tabIndex={-1}>
         {maxPrints.map((most, at) => (
           <div key={most.position} className={styles.row} id={fieldId(...path, 'maxPrints', at)}>

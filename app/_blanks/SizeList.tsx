@@ -1,17 +1,17 @@
 'use client';
 
 import { useState } from 'react';
-import { freeName } from '@/lib/jobs/freeName';
-import { jobsMaking } from '@/lib/jobs/jobsMaking';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { RemoveButton } from '@/app/_controls/RemoveButton';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { formatterFor } from '@/app/_words/formatter';
+import { positionWords } from '@/app/_words/workshop/blankWords';
+import { freeName } from '@/lib/drafts/freeName';
+import { jobsMaking } from '@/lib/drafts/jobsMaking';
 import type { BlankSize } from '@/shared/schemas/blank';
-import { Button } from '../_shell/Button';
-import { Disclosure } from '../_shell/Disclosure';
-import { RemoveButton } from '../_shell/RemoveButton';
-import { RemovedNote } from '../_shell/RemovedNote';
-import { speakerOf } from '../_text/speaker';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
-import { positionWords } from './blankWords';
+import type { BlankFields } from './blankFields';
 import { SizeFields } from './SizeFields';
 import { SizeName } from './SizeName';
 
@@ -19,20 +19,20 @@ import { SizeName } from './SizeName';
 const MOST_SIZES = 30;
 
 /** The sizes of a blank, each folded under what it takes. */
-export function SizeList({ desk }: Readonly<{ desk: BlankDesk }>) {
-  const { id, blank, maker, set, fieldId } = desk;
+export function SizeList({ fields }: Readonly<{ fields: BlankFields }>) {
+  const { id, blank, workspace, set, fieldId } = fields;
   const [removed, setRemoved] = useState<string | null>(null);
   const [renamed, setRenamed] = useState<string | null>(null);
-  const speak = speakerOf(maker.workshop);
+  const formatter = formatterFor(workspace.workshop);
   const { sizes } = blank;
   const lineOf = ({ widthMm, maxPrints }: BlankSize) =>
     [
-      widthMm === null ? null : `${speak.length(widthMm)} wide`,
+      widthMm === null ? null : `${formatter.length(widthMm)} wide`,
       ...maxPrints
         .slice(0, 2)
         .map(
           (most) =>
-            `${positionWords[most.position].toLowerCase()} ${speak.size(most.widthMm, most.heightMm)}`,
+            `${positionWords[most.position].toLowerCase()} ${formatter.size(most.widthMm, most.heightMm)}`,
         ),
     ]
       .filter((word) => word !== null)
@@ -65,13 +65,13 @@ export function SizeList({ desk }: Readonly<{ desk: BlankDesk }>) {
           line={lineOf(size)}
           open={size.name === renamed}
         >
-          <SizeName desk={desk} size={size.name} onRenamed={setRenamed} />
-          <SizeFields desk={desk} size={size} index={index} />
+          <SizeName fields={fields} size={size.name} onRenamed={setRenamed} />
+          <SizeFields fields={fields} size={size} index={index} />
           {sizes.length > 1 && (
             <RemoveButton
               what={`size ${size.name}`}
               usedBy={jobsMaking(
-                maker.jobs.map(({ job }) => job),
+                workspace.jobs.map(({ job }) => job),
                 { blankId: id, size: size.name },
               ).map(({ name }) => name)}
               onRemove={() => remove(size.name)}
@@ -80,8 +80,8 @@ export function SizeList({ desk }: Readonly<{ desk: BlankDesk }>) {
         </Disclosure>
       ))}
       <RemovedNote
-        what={maker.undoLabel === `Remove ${removed}` ? removed : null}
-        onUndo={() => void maker.undo()}
+        what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void workspace.undo()}
       />
       <div className={styles.ends}>
         <Button

@@ -1,18 +1,18 @@
 'use client';
 
 import { useState } from 'react';
-import { renameSize } from '@/lib/jobs/renameSize';
-import { TextField } from '../_fields/TextField';
-import { Button } from '../_shell/Button';
-import { focusById } from '../_shell/focusById';
+import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
+import { TextField } from '@/app/_fields/TextField';
+import { renameSize } from '@/lib/drafts/renameSize';
 import styles from './Blanks.module.css';
-import type { BlankDesk } from './blankDesk';
+import type { BlankFields } from './blankFields';
 
 /** The most letters the name of a size may have. */
 const LONGEST = 24;
 
 type SizeNameProps = Readonly<{
-  desk: BlankDesk;
+  fields: BlankFields;
   size: string;
   /** Told before the size is drawn under its new name. */
   onRenamed: (name: string) => void;
@@ -22,7 +22,7 @@ type SizeNameProps = Readonly<{
  * The name of a size. Jobs know sizes by their names, so a new name is given all at once, in the blank and in every
  * job, and not letter by letter.
  */
-export function SizeName({ desk: { id, blank, maker, fieldId }, size, onRenamed }: SizeNameProps) {
+export function SizeName({ fields: { id, blank, workspace, fieldId }, size, onRenamed }: SizeNameProps) {
   const list = fieldId('sizes');
   const [name, setName] = useState(size);
   const wanted = name.trim();
@@ -32,7 +32,7 @@ export function SizeName({ desk: { id, blank, maker, fieldId }, size, onRenamed 
     const change = { blankId: id, from: size, to: wanted };
     focusById(list);
     onRenamed(wanted);
-    maker.edit(`Rename ${size} to ${wanted}`, [
+    workspace.edit(`Rename ${size} to ${wanted}`, [
       {
         do: 'change',
         kind: 'blank',
@@ -42,7 +42,7 @@ export function SizeName({ desk: { id, blank, maker, fieldId }, size, onRenamed 
           sizes: body.sizes.map((other) => (other.name === size ? { ...other, name: wanted } : other)),
         }),
       },
-      ...maker.jobs.flatMap(({ id: jobId, job }) =>
+      ...workspace.jobs.flatMap(({ id: jobId, job }) =>
         renameSize(job, change) === job
           ? []
           : [

@@ -1,15 +1,15 @@
 'use client';
 
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
 import type { BlankSize } from '@/shared/schemas/blank';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import type { BlankDesk } from './blankDesk';
+import type { BlankFields } from './blankFields';
 
-type WrapFieldsProps = Readonly<{ desk: BlankDesk; size: BlankSize; index: number }>;
+type WrapFieldsProps = Readonly<{ fields: BlankFields; size: BlankSize; index: number }>;
 
 /** How far it is around a size; handle and lean are asked once that is known. */
-export function WrapFields({ desk: { blank, set, fieldId }, size, index }: WrapFieldsProps) {
+export function WrapFields({ fields: { blank, set, fieldId }, size, index }: WrapFieldsProps) {
   const path = ['sizes', index, 'wrap'] as const;
   const label = `${blank.name}, ${size.name}`;
   const { wrap } = size;

@@ -11,18 +11,18 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
-import type { CurveRow } from '@/lib/price/curve/curveSeries';
+import type { CurveRow } from '@/lib/studies/curve/curveSeries';
 import { batchTicks } from './batchTicks';
 import styles from './CurveChart.module.css';
 import { CurveMark, type MarkedBatch } from './CurveMark';
-import type { CurveRoom } from './curveRoom';
 import type { CurveScale } from './curveScale';
+import type { PlotMargins } from './plotMargins';
 
 type CurveChartProps = Readonly<{
   rows: readonly CurveRow[];
   marks: readonly MarkedBatch[];
   scale: CurveScale;
-  room: CurveRoom;
+  margins: PlotMargins;
   /** The last batch. */
   to: number;
   widthPx: number;
@@ -37,16 +37,16 @@ const bare = { tickLine: false, axisLine: false, interval: 0, tick: { fill: 'var
 
 /** A curve over batch sizes: the band it may lie in, what is below nothing greyed, and what its quantities mean. */
 export function CurveChart(props: CurveChartProps) {
-  const { rows, marks, scale, room, to, widthPx, heightPx, letterPx, falls, tick } = props;
+  const { rows, marks, scale, margins, to, widthPx, heightPx, letterPx, falls, tick } = props;
   const { min, max, ticks } = scale;
-  const ends = [room.left, widthPx - room.right] as const;
+  const ends = [margins.left, widthPx - margins.right] as const;
   return (
     <ComposedChart
       className={styles.chart ?? ''}
       width={widthPx}
       height={heightPx}
       data={[...rows]}
-      margin={{ left: 0, right: room.right, top: room.top, bottom: 0 }}
+      margin={{ left: 0, right: margins.right, top: margins.top, bottom: 0 }}
       accessibilityLayer={false}
     >
       <CartesianGrid stroke="var(--line-2)" vertical={false} />
@@ -57,14 +57,14 @@ export function CurveChart(props: CurveChartProps) {
         type="number"
         domain={[1, to]}
         ticks={batchTicks(to, ends[1] - ends[0], letterPx)}
-        height={room.bottom}
+        height={margins.bottom}
       />
       <YAxis
         {...bare}
         type="number"
         domain={[min, max]}
         ticks={[...ticks]}
-        width={room.left}
+        width={margins.left}
         tickFormatter={tick}
         allowDataOverflow
       />

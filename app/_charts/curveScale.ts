@@ -1,4 +1,4 @@
-import type { CurveMeasure, CurveRow } from '@/lib/price/curve/curveSeries';
+import type { CurveMeasure, CurveRow } from '@/lib/studies/curve/curveSeries';
 
 /** What is drawn from bottom to top, with round values to write beside it. */
 export interface CurveScale {

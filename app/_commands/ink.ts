@@ -1,9 +1,9 @@
-import { totalShare } from '@/lib/artwork/generateBlack';
-import { inkMl } from '@/lib/artwork/inkMl';
+import { type MeasuredFile, measureFile } from '@/app/_artwork/measureFile';
+import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
+import { totalShare } from '@/lib/ink/generateBlack';
+import { inkMl } from '@/lib/ink/inkMl';
 import { rateCatalogue } from '@/shared/tables/rateCatalogue';
 import { inchesFromMm } from '@/shared/units';
-import { type MeasuredFile, measureFile } from '../_artwork/measureFile';
-import { pictureTroubleText } from '../_artwork/pictureTroubleText';
 
 /*
  * npm run -s ink -- PICTURE --width-mm N: ink of a picture printed N millimetres wide, at the typical laydown.
@@ -25,7 +25,7 @@ async function run(words: readonly string[]): Promise<number> {
     return unusable(`${path} cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
   }
   if (!measured.ok) {
-    const { sentence, detail } = pictureTroubleText(measured.trouble, 'en');
+    const { sentence, detail } = pictureProblemWords(measured.problem, 'en');
     return unusable(`${path}: ${sentence} ${detail}`);
   }
   process.stdout.write(`${JSON.stringify(answer(measured.value, widthMm), null, 2)}\n`);

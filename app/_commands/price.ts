@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
+import { answerCurve } from '@/app/_requests/answerCurve';
+import { answerRequest } from '@/app/_requests/answerRequest';
+import { parseJson } from '@/app/_requests/readBody';
 import { isStanding } from '@/shared/finding';
-import { answerCurve } from '../_edges/answerCurve';
-import { answerRequest } from '../_edges/answerRequest';
-import { parseJson } from '../_edges/readBody';
 import { priceArguments } from './priceArguments';
 
 /*

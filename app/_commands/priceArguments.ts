@@ -1,5 +1,5 @@
-import type { CurveQuestion } from '@/lib/price/curve/batchCurve';
-import { type CurveRangeTrouble, checkCurveRange } from '@/lib/price/curve/checkCurveRange';
+import type { CurveQuestion } from '@/lib/studies/curve/batchCurve';
+import { type CurveRangeProblem, checkCurveRange } from '@/lib/studies/curve/checkCurveRange';
 
 export type PriceArguments =
   | { readonly kind: 'usable'; readonly file: string; readonly curve: CurveQuestion | null }
@@ -40,8 +40,8 @@ function withCurve(file: string, range: string, at: string | undefined): PriceAr
   if (ends === null)
     return unusable(`--curve ${range} is not a range of batches: write it like 1..500, in whole pieces.`);
   const [from, to] = [Number(ends[1]), Number(ends[2])];
-  const trouble = checkCurveRange(from, to);
-  if (trouble !== null) return unusable(`--curve ${range} cannot be drawn: ${sentence(trouble)}`);
+  const problem = checkCurveRange(from, to);
+  if (problem !== null) return unusable(`--curve ${range} cannot be drawn: ${sentence(problem)}`);
   if (at === undefined) return { kind: 'usable', file, curve: { from, to, priceEach: null } };
   const priceEach = /^\d+(\.\d+)?$/.test(at) ? Number(at) : Number.NaN;
   if (!(priceEach > 0 && priceEach <= 1e9)) {
@@ -52,18 +52,18 @@ function withCurve(file: string, range: string, at: string | undefined): PriceAr
   return { kind: 'usable', file, curve: { from, to, priceEach } };
 }
 
-function sentence(trouble: CurveRangeTrouble): string {
-  switch (trouble.kind) {
+function sentence(problem: CurveRangeProblem): string {
+  switch (problem.kind) {
     case 'notWhole':
-      return `${trouble.value} is not a whole number of pieces.`;
+      return `${problem.value} is not a whole number of pieces.`;
     case 'underOne':
-      return `the smallest batch is 1 piece, and the range begins at ${trouble.from}.`;
+      return `the smallest batch is 1 piece, and the range begins at ${problem.from}.`;
     case 'fallsBack':
-      return `it ends at ${trouble.to}, before it begins at ${trouble.from}.`;
+      return `it ends at ${problem.to}, before it begins at ${problem.from}.`;
     case 'tooLarge':
-      return `${trouble.to} pieces are more than the ${trouble.largest} it goes up to.`;
+      return `${problem.to} pieces are more than the ${problem.largest} it goes up to.`;
     default:
-      return trouble satisfies never;
+      return problem satisfies never;
   }
 }
 

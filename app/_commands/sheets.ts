@@ -1,12 +1,12 @@
 import { readFile, stat } from 'node:fs/promises';
-import { documentFindings } from '@/lib/check/documentFindings';
-import type { FitTrouble } from '@/lib/sheets/fitTrouble';
-import { packRoll } from '@/lib/sheets/packRoll';
-import { packSheets } from '@/lib/sheets/packSheets';
+import { parseJson } from '@/app/_requests/readBody';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { documentFindings } from '@/lib/findings/documentFindings';
+import type { FitProblem } from '@/lib/packing/fitProblem';
+import { packRoll } from '@/lib/packing/roll/packRoll';
+import { packSheets } from '@/lib/packing/sheet/packSheets';
 import { formatNumber } from '@/shared/formatNumber';
 import { type SheetRequest, sheetRequestSchema } from '@/shared/schemas/sheetRequest';
-import { parseJson } from '../_edges/readBody';
-import { findingText } from '../_text/findingText';
 
 /*
  * npm run -s sheets -- FILE.json: pieces laid on sheets or on a roll.
@@ -17,7 +17,7 @@ import { findingText } from '../_text/findingText';
 const LARGEST_FILE_BYTES = 5_000_000;
 
 /** Words for a file that names no workshop. */
-const plain: Parameters<typeof findingText>[1] = {
+const plain: Parameters<typeof findingWords>[1] = {
   locale: 'en',
   currency: 'USD',
   units: { length: 'mm', temperature: 'C', pressure: 'kPa', volume: 'mL', distance: 'km' },
@@ -42,7 +42,7 @@ async function run(): Promise<number> {
     const findings = documentFindings(parsed.error, 'request', { value: body.value });
     return unusable(
       findings
-        .map((finding) => findingText(finding, plain))
+        .map((finding) => findingWords(finding, plain))
         .map(({ sentence, detail }) => `${sentence} ${detail}`.trim())
         .join('\n'),
     );
@@ -52,7 +52,7 @@ async function run(): Promise<number> {
     process.stdout.write(`${JSON.stringify(answer.value, null, 2)}\n`);
     return 0;
   }
-  return refuse(answer.trouble, parsed.data);
+  return refuse(answer.problem, parsed.data);
 }
 
 type Text =
@@ -80,15 +80,15 @@ function layOut({ sheet, roll, ...request }: SheetRequest) {
   return packRoll({ ...request, rollWidthMm: roll?.widthMm ?? 0 });
 }
 
-function refuse(trouble: FitTrouble, { sheet, roll, marginMm }: SheetRequest): number {
+function refuse(problem: FitProblem, { sheet, roll, marginMm }: SheetRequest): number {
   const paper =
     sheet === undefined
       ? `a roll ${length(roll?.widthMm ?? 0)} wide`
       : `a sheet of ${length(sheet.widthMm)} × ${length(sheet.heightMm)}`;
-  if (trouble.kind === 'noRoom') {
+  if (problem.kind === 'noRoom') {
     return unusable(`Margins of ${length(marginMm)} leave nothing of ${paper}. Nothing was laid out.`);
   }
-  const tooLarge = trouble.pieces.map((piece) => ({
+  const tooLarge = problem.pieces.map((piece) => ({
     ...piece,
     message: `“${piece.id}” of ${length(piece.widthMm)} × ${length(piece.heightMm)} does not fit ${paper} with margins of ${length(marginMm)}. The largest of its shape that fits is ${length(piece.largestWidthMm)} × ${length(piece.largestHeightMm)}.`,
   }));

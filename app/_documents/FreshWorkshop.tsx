@@ -1,31 +1,33 @@
 'use client';
 
 import { useState } from 'react';
-import type { Home } from '@/lib/examples/homeOf';
+import { today } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import styles from '@/app/_keeping/KeepCopy.module.css';
+import { HomeFields } from '@/app/_start/HomeFields';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { freshWorkshop } from '@/lib/examples/ownWorkshop';
-import { Button } from '../_shell/Button';
-import { HomeFields } from '../_start/HomeFields';
-import { notKeptText } from '../_text/notKeptText';
-import styles from './KeepCopy.module.css';
+import type { Region } from '@/lib/examples/regionOf';
+import { WORKSHOP_ID } from './documentsByKind';
 import { lostHome } from './lostHome';
-import { WORKSHOP_ID } from './makerDocuments';
-import type { Maker } from './useMaker';
-import { today } from './useToday';
+import type { Workspace } from './useWorkspace';
 
 type FreshWorkshopProps = Readonly<{
-  maker: Maker;
+  workspace: Workspace;
   /** The record that cannot be read; `undefined` where there is none. */
   lost: unknown;
 }>;
 
 /** Offers a workshop of typical figures beside everything else that is kept. */
-export function FreshWorkshop({ maker, lost }: FreshWorkshopProps) {
-  const [home, setHome] = useState<Home>(() => lostHome(lost, navigator.language));
-  const [trouble, setTrouble] = useState<string | null>(null);
+export function FreshWorkshop({ workspace, lost }: FreshWorkshopProps) {
+  const [home, setRegion] = useState<Region>(() => lostHome(lost, navigator.language));
+  const [problem, setProblem] = useState<string | null>(null);
   const begin = async () => {
     const body = freshWorkshop(today(), home);
-    const outcome = await maker.putBeside('Fresh workshop', [{ kind: 'workshop', id: WORKSHOP_ID, body }]);
-    if (outcome.state === 'notKept') setTrouble(notKeptText[outcome.why]);
+    const outcome = await workspace.putBeside('Fresh workshop', [
+      { kind: 'workshop', id: WORKSHOP_ID, body },
+    ]);
+    if (outcome.state === 'notKept') setProblem(saveFailureWords[outcome.why]);
   };
   return (
     <section className={styles.copy}>
@@ -36,14 +38,14 @@ export function FreshWorkshop({ maker, lost }: FreshWorkshopProps) {
         {lost !== undefined && ' The record that cannot be read stays kept too, shown under Workshop.'} It is
         one step that undo takes back.
       </p>
-      <HomeFields home={home} onHome={setHome} />
+      <HomeFields home={home} onHome={setRegion} />
       <div className={styles.row}>
         <Button kind="strong" onPress={() => void begin()}>
           Begin with a fresh workshop
         </Button>
       </div>
       <p className={styles.wrong} role="alert">
-        {trouble}
+        {problem}
       </p>
     </section>
   );

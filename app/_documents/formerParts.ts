@@ -46,14 +46,14 @@ export function formerParts(
   bodies: readonly unknown[],
 ): readonly FormerPart[] {
   return missing.flatMap((wanted) => {
-    const parts = bodies.flatMap((body) => listOf(body, wanted.kind));
+    const parts = bodies.flatMap((body) => breakListOf(body, wanted.kind));
     const part = parts.find((candidate) => isPlainObject(candidate) && candidate.id === wanted.id);
     const name = isPlainObject(part) ? part.name : undefined;
     return typeof name === 'string' && name !== '' ? [{ ...wanted, name, part }] : [];
   });
 }
 
-function listOf(body: unknown, kind: PartKind): readonly unknown[] {
+function breakListOf(body: unknown, kind: PartKind): readonly unknown[] {
   const list = isPlainObject(body) ? body[partLists[kind]] : undefined;
   return Array.isArray(list) ? list : [];
 }

@@ -1,12 +1,12 @@
 'use client';
 
 import { createContext, useEffect, useMemo, useState } from 'react';
+import type { NameOf } from '@/app/_words/formatter';
 import { claimedName } from '@/lib/stored/claimedName';
 import { isPlainObject } from '@/lib/stored/sameValue';
-import type { NameOf } from '../_text/speaker';
+import { WORKSHOP_ID } from './documentsByKind';
 import { type FormerPart, formerParts, missingParts, partLists } from './formerParts';
-import { WORKSHOP_ID } from './makerDocuments';
-import type { Maker } from './useMaker';
+import type { Workspace } from './useWorkspace';
 
 /** What things are called that are here or were here, and how what was removed comes back. */
 export interface FormerThings {
@@ -23,8 +23,8 @@ export const FormerThingsContext = createContext<FormerThings>({ nameOf: () => n
 const none: readonly FormerPart[] = [];
 
 /** Knows removed documents from memory; removed parts of the workshop are looked up in the history once missed. */
-export function useFormerThings(maker: Maker): FormerThings {
-  const { workshop, jobs, documents, removed, unreadable, formerBodies, edit, setField } = maker;
+export function useFormerThings(workspace: Workspace): FormerThings {
+  const { workshop, jobs, documents, removed, unreadable, formerBodies, edit, setField } = workspace;
   const [former, setFormer] = useState(none);
   const missing = useMemo(
     () =>

@@ -1,4 +1,4 @@
-import { type Home, homeOf } from '@/lib/examples/homeOf';
+import { type Region, regionOf } from '@/lib/examples/regionOf';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { workshopSchema } from '@/shared/schemas/workshop';
 
@@ -10,8 +10,8 @@ const { currency, locale, units } = workshopSchema.shape;
  *
  * @param raw the record as it was found; `undefined` where there is none
  */
-export function lostHome(raw: unknown, language: string): Home {
-  const guess = homeOf(language);
+export function lostHome(raw: unknown, language: string): Region {
+  const guess = regionOf(language);
   const body = isPlainObject(raw) && isPlainObject(raw.body) ? raw.body : {};
   return {
     currency: currency.safeParse(body.currency).data ?? guess.currency,

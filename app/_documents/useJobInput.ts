@@ -1,12 +1,12 @@
 'use client';
 
 import { useMemo } from 'react';
+import { useToday } from '@/app/_clock/useToday';
 import type { JobInput } from '@/shared/schemas/request';
-import type { MakerDocuments } from './makerDocuments';
-import { useToday } from './useToday';
+import type { DocumentsByKind } from './documentsByKind';
 
 /** The documents one job is priced from; the same object while none of them changes. */
-export function useJobInput(documents: MakerDocuments, jobId: string): JobInput | null {
+export function useJobInput(documents: DocumentsByKind, jobId: string): JobInput | null {
   const { workshop, blanks, artworks, jobs } = documents;
   const job = jobs.find(({ id }) => id === jobId)?.job ?? null;
   const asOf = useToday();

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import { type Origin, OriginMark } from '@/app/_figures/OriginMark';
-import { classes } from '@/app/_shell/classes';
+import { classes } from '@/app/_controls/classes';
+import { type Origin, OriginMark } from '@/app/_controls/OriginMark';
 import styles from './FieldFrame.module.css';
 
 type FieldFrameProps = Readonly<{

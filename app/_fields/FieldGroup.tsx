@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { classes } from '@/app/_shell/classes';
+import { classes } from '@/app/_controls/classes';
 import styles from './FieldGroup.module.css';
 
 type FieldGroupProps = Readonly<{

@@ -1,6 +1,6 @@
 'use client';
 
-import { useMeasures } from './makerMeasures';
+import { useMeasures } from './measures';
 import { NumberField } from './NumberField';
 import { type EdgeKind, unitEdge } from './unitEdge';
 

@@ -1,7 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import type { Origin } from '@/app/_figures/OriginMark';
+import type { Origin } from '@/app/_controls/OriginMark';
 import { describedBy } from './describedBy';
 import { FieldFrame } from './FieldFrame';
 import styles from './NumberField.module.css';
@@ -29,8 +29,8 @@ export function NumberField(props: NumberFieldProps) {
   const { label, unit, hint, caution, origin, count, labelled, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
-  const { input, trouble, waiting } = useNumberText(props);
-  const issue = trouble ?? props.issue;
+  const { input, problem, waiting } = useNumberText(props);
+  const issue = problem ?? props.issue;
   return (
     <FieldFrame {...{ id, label, unit, hint, caution, origin, count, labelled, width, issue, waiting }}>
       <input

@@ -1,7 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import { classes } from '@/app/_shell/classes';
+import { classes } from '@/app/_controls/classes';
 import styles from './PickRow.module.css';
 
 type PickRowProps<Value extends string> = Readonly<{

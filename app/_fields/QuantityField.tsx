@@ -1,7 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import { classes } from '@/app/_shell/classes';
+import { classes } from '@/app/_controls/classes';
 import { describedBy } from './describedBy';
 import styles from './QuantityField.module.css';
 import { useNumberText } from './useNumberText';
@@ -22,8 +22,8 @@ type QuantityFieldProps = Readonly<{
 export function QuantityField(props: QuantityFieldProps) {
   const ownId = useId();
   const id = props.id ?? ownId;
-  const { input, trouble, waiting } = useNumberText({ ...props, decimals: 0, min: 0 });
-  const issue = trouble ?? props.issue;
+  const { input, problem, waiting } = useNumberText({ ...props, decimals: 0, min: 0 });
+  const issue = problem ?? props.issue;
   return (
     <div className={styles.field}>
       <div className={styles.size}>

@@ -1,16 +1,16 @@
 'use client';
 
 import { useId } from 'react';
-import { rateInUnit } from '@/lib/check/rateInUnit';
+import { useToday } from '@/app/_clock/useToday';
+import { classes } from '@/app/_controls/classes';
+import { unitWords } from '@/app/_words/unitWords';
+import { rateInUnit } from '@/lib/job/rateInUnit';
 import { DOUBLE_DIGITS } from '@/shared/decimal';
 import type { Rate } from '@/shared/schemas/rate';
 import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
-import { useToday } from '../_documents/useToday';
-import { classes } from '../_shell/classes';
-import { unitWords } from '../_text/unitWords';
 import { ChoiceField } from './ChoiceField';
-import { useMeasures } from './makerMeasures';
+import { useMeasures } from './measures';
 import { NumberField } from './NumberField';
 import styles from './RateField.module.css';
 import { RateFoot } from './RateFoot';

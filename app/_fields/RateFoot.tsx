@@ -1,5 +1,7 @@
 'use client';
 
+import { formatterFor } from '@/app/_words/formatter';
+import { unitWords } from '@/app/_words/unitWords';
 import { daysBetween } from '@/shared/days';
 import { formatNumber } from '@/shared/formatNumber';
 import type { Rate } from '@/shared/schemas/rate';
@@ -7,9 +9,7 @@ import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { thresholds } from '@/shared/tables/thresholds';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
-import { speakerOf } from '../_text/speaker';
-import { unitWords } from '../_text/unitWords';
-import { useMeasures } from './makerMeasures';
+import { useMeasures } from './measures';
 import { useNumberLocale } from './numberLocale';
 import styles from './RateField.module.css';
 import { unitEdge } from './unitEdge';
@@ -36,7 +36,7 @@ export function RateFoot<Unit extends RateUnit>({
   const measures = useMeasures();
   const { currency } = measures;
   const locale = useNumberLocale();
-  const speak = speakerOf({ locale, ...measures });
+  const formatter = formatterFor({ locale, ...measures });
   const shareEdge = unitEdge('share', measures);
   const minDecimals = unit.startsWith('money') ? (currencyDigits(currency) ?? 0) : 0;
   const isKnown = !unit.startsWith('money') || typicalMoneyCurrencies.includes(currency);
@@ -51,7 +51,7 @@ export function RateFoot<Unit extends RateUnit>({
   const age = rate === null ? 0 : daysBetween(rate.date, today);
   return (
     <div className={styles.foot}>
-      {rate !== null && <span>set {speak.day(rate.date)}</span>}
+      {rate !== null && <span>set {formatter.day(rate.date)}</span>}
       {age > thresholds.rateAge.note.value && (
         <span className={styles.old}>older than {thresholds.rateAge.note.value} days</span>
       )}

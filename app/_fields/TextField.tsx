@@ -28,8 +28,8 @@ export function TextField(props: TextFieldProps) {
   const { label, hint, caution, rows = 1, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
-  const { text, trouble, change, rest } = useTextDraft(props);
-  const issue = trouble ?? props.issue;
+  const { text, problem, change, rest } = useTextDraft(props);
+  const issue = problem ?? props.issue;
   const control = {
     id,
     value: text,

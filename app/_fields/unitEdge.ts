@@ -13,7 +13,7 @@ import {
   psiFromKpa,
   usFluidOuncesFromMl,
 } from '@/shared/units';
-import type { Measures } from './makerMeasures';
+import type { Measures } from './measures';
 
 /** The 32 that is added leaves noise of a fixed size, whatever the temperature. */
 const SCALE_DECIMALS = 9;

@@ -1,10 +1,10 @@
 'use client';
 
 import { type KeyboardEvent, useState } from 'react';
+import { judgeNumber, type NumberRules } from '@/app/_words/fields/judgeNumber';
+import { numberProblemWords } from '@/app/_words/fields/numberProblemWords';
 import { formatNumber } from '@/shared/formatNumber';
-import { judgeNumber, type NumberRules } from './judgeNumber';
 import { useNumberLocale } from './numberLocale';
-import { numberTroubleText } from './numberTroubleText';
 
 export type NumberText = NumberRules &
   Readonly<{
@@ -49,21 +49,21 @@ export function useNumberText(props: NumberText) {
     setDraft(null);
   };
 
-  const trouble = judged?.kind === 'trouble' ? judged.trouble : null;
-  const waiting = focused && (trouble?.kind === 'unfinished' || trouble?.kind === 'missing');
+  const problem = judged?.kind === 'trouble' ? judged.problem : null;
+  const waiting = focused && (problem?.kind === 'unfinished' || problem?.kind === 'missing');
   return {
     waiting,
-    trouble:
-      trouble &&
-      `${numberTroubleText(trouble, draft ?? '', locale)} ${inForce(shown(props, locale), props.unit)}`,
+    problem:
+      problem &&
+      `${numberProblemWords(problem, draft ?? '', locale)} ${inForce(shown(props, locale), props.unit)}`,
     input: {
       type: 'text',
       inputMode: negativeAllowed(props) ? 'text' : props.decimals === 0 ? 'numeric' : 'decimal',
       autoComplete: 'off',
       spellCheck: false,
       value: draft ?? shown(props, locale),
-      'aria-invalid': (trouble !== null && !waiting) || undefined,
-      'data-unread': trouble !== null || undefined,
+      'aria-invalid': (problem !== null && !waiting) || undefined,
+      'data-unread': problem !== null || undefined,
       onChange: (event: { target: { value: string } }) => change(event.target.value),
       onFocus: () => setFocused(true),
       onBlur: () => {

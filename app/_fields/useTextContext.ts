@@ -1,9 +1,9 @@
 'use client';
 
 import { useContext, useMemo } from 'react';
-import { FormerThingsContext } from '../_documents/formerThings';
-import type { TextContext } from '../_text/speaker';
-import { useMeasures } from './makerMeasures';
+import { FormerThingsContext } from '@/app/_documents/formerThings';
+import type { TextContext } from '@/app/_words/formatter';
+import { useMeasures } from './measures';
 import { useNumberLocale } from './numberLocale';
 
 /** How the maker reads numbers, for whatever puts figures into words. */

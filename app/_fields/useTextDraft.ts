@@ -28,7 +28,7 @@ export function useTextDraft({ value, onCommit, onRest, needed = false, longest 
   const missing = needed && text.trim() === '';
   return {
     text,
-    trouble: missing
+    problem: missing
       ? `Something has to stand here. “${value}” stays in force.`
       : over > 0
         ? `${over} letters too long: ${longest} fit here.`

@@ -1,20 +1,20 @@
 'use client';
 
 import { type ReactNode, useMemo } from 'react';
-import { useMaker } from '../_documents/useMaker';
-import { MakerMeasures, measuresOf } from '../_fields/makerMeasures';
-import { NumberLocale } from '../_fields/numberLocale';
-import { KeptState } from '../_shell/KeptState';
-import { Shell } from '../_shell/Shell';
-import { UndoRedo } from '../_shell/UndoRedo';
-import { notKeptText } from '../_text/notKeptText';
-import { usableLocale } from '../_text/usableLocale';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
+import { NumberLocale } from '@/app/_fields/numberLocale';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { usableLocale } from '@/app/_words/usableLocale';
 import { OverwrittenNote } from './OverwrittenNote';
+import { SaveStatus } from './SaveStatus';
+import { Shell } from './Shell';
+import { UndoRedo } from './UndoRedo';
 import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */
 export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
-  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = useMaker();
+  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = useWorkspace();
   useUndoKeys(undo, redo);
   const locale = usableLocale(workshop?.locale ?? 'en');
   const measures = useMemo(() => measuresOf(workshop), [workshop]);
@@ -29,13 +29,13 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
               onUndo={() => void undo()}
               onRedo={() => void redo()}
             />
-            <KeptState
+            <SaveStatus
               kept={
                 kept.state === 'kept'
                   ? { kind: 'kept', at: clock(kept.at, locale) }
                   : kept.state === 'keeping'
                     ? { kind: 'keeping' }
-                    : { kind: 'notKept', why: notKeptText[kept.why] }
+                    : { kind: 'notKept', why: saveFailureWords[kept.why] }
               }
               onRetry={() => void retry()}
             />
@@ -49,7 +49,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         onSeen={rest.acknowledgeOverwritten}
       />
       <NumberLocale value={locale}>
-        <MakerMeasures value={measures}>{children}</MakerMeasures>
+        <MeasuresContext value={measures}>{children}</MeasuresContext>
       </NumberLocale>
     </Shell>
   );

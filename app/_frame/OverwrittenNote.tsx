@@ -1,16 +1,16 @@
 'use client';
 
+import { Button } from '@/app/_controls/Button';
+import type { Workspace } from '@/app/_documents/useWorkspace';
+import type { Overwritten } from '@/app/_store/commitEdit';
+import { fieldWords } from '@/app/_words/fieldWords';
 import { claimedName } from '@/lib/stored/claimedName';
 import { placeInBody } from '@/lib/stored/placeInBody';
-import type { Maker } from '../_documents/useMaker';
-import { Button } from '../_shell/Button';
-import type { Overwritten } from '../_storage/commitEdit';
-import { fieldWords } from '../_text/fieldWords';
 import styles from './OverwrittenNote.module.css';
 
 type OverwrittenNoteProps = Readonly<{
   fields: readonly Overwritten[];
-  documents: Maker['documents'];
+  documents: Workspace['documents'];
   onSeen: () => void;
 }>;
 

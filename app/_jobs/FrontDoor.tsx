@@ -1,37 +1,37 @@
 'use client';
 
 import { useState } from 'react';
+import type { JobRecord } from '@/app/_documents/documentsByKind';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import type { KeptJob } from '../_documents/makerDocuments';
-import { UnreadableRecords } from '../_documents/UnreadableRecords';
-import { type ReadyMaker, WithWorkshop } from '../_documents/WithWorkshop';
 import { JobList } from './JobList';
 import { JobOnDocket } from './JobOnDocket';
 import { lastJob } from './lastJob';
 
 /** What opens first: the job last looked at, on a first visit the finished example. */
 export function FrontDoor() {
-  return <WithWorkshop>{(maker) => <Front maker={maker} />}</WithWorkshop>;
+  return <WithWorkspace>{(workspace) => <Front workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Front({ maker }: Readonly<{ maker: ReadyMaker }>) {
+function Front({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const [last] = useState(lastJob.recall);
   // A job that is kept but cannot be read is told of, not passed over for another.
-  const isLastUnreadable = last !== null && maker.unreadable.some(({ id }) => id === last);
-  const jobId = isLastUnreadable ? last : frontJob(maker.jobs, last);
-  if (jobId === null) return <JobList maker={maker} />;
-  const others = maker.unreadable.filter(({ id }) => id !== jobId);
+  const isLastUnreadable = last !== null && workspace.unreadable.some(({ id }) => id === last);
+  const jobId = isLastUnreadable ? last : frontJob(workspace.jobs, last);
+  if (jobId === null) return <JobList workspace={workspace} />;
+  const others = workspace.unreadable.filter(({ id }) => id !== jobId);
   return (
     <>
-      <UnreadableRecords maker={{ ...maker, unreadable: others }} level={2} />
+      <UnreadableRecords workspace={{ ...workspace, unreadable: others }} level={2} />
       <JobOnDocket jobId={jobId} />
     </>
   );
 }
 
-function frontJob(jobs: readonly KeptJob[], last: string | null): string | null {
+function frontJob(jobs: readonly JobRecord[], last: string | null): string | null {
   const has = (id: string | null | undefined) => id != null && jobs.some((job) => job.id === id);
   const [example] = exampleJobIds;
   if (has(last)) return last;

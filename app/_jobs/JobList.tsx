@@ -3,29 +3,29 @@
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { PageHead } from '@/app/_controls/PageHead';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import type { JobRecord } from '@/app/_documents/documentsByKind';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import type { KeptJob } from '../_documents/makerDocuments';
-import { UnreadableRecords } from '../_documents/UnreadableRecords';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { Button } from '../_shell/Button';
-import { PageHead } from '../_shell/PageHead';
-import { RemovedNote } from '../_shell/RemovedNote';
 import { JobLine } from './JobLine';
 import styles from './JobList.module.css';
 import { jobMaking } from './jobMaking';
 
 /** All jobs, last changed first, each with what a maker looks for in a list. */
-export function JobList({ maker }: Readonly<{ maker: ReadyMaker }>) {
+export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
   const [removed, setRemoved] = useState<string | null>(null);
-  const { jobs, undoLabel, undo } = maker;
-  const making = jobMaking(maker);
+  const { jobs, undoLabel, undo } = workspace;
+  const making = jobMaking(workspace);
   const open = (id: string | null) => {
     if (id !== null) router.push(`/jobs/${id}`);
   };
-  const remove = ({ id, job }: KeptJob) => {
+  const remove = ({ id, job }: JobRecord) => {
     const label = `Remove ${job.name}`;
-    maker.remove({ kind: 'job', id }, label);
+    workspace.remove({ kind: 'job', id }, label);
     setRemoved(job.name);
   };
   const hasExample = jobs.some(({ id }) => exampleJobIds.includes(id));
@@ -41,14 +41,14 @@ export function JobList({ maker }: Readonly<{ maker: ReadyMaker }>) {
         }
       />
       <RemovedNote what={undoLabel === `Remove ${removed}` ? removed : null} onUndo={() => void undo()} />
-      <UnreadableRecords maker={maker} level={2} />
+      <UnreadableRecords workspace={workspace} level={2} />
       {jobs.length > 0 && (
         <ul className={styles.list}>
           {jobs.map((kept) => (
             <JobLine
               key={kept.id}
               kept={kept}
-              workshop={maker.workshop}
+              workshop={workspace.workshop}
               onCopy={() => open(making.copy(kept.job))}
               onRemove={() => remove(kept)}
             />

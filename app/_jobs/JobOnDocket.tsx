@@ -1,8 +1,8 @@
 'use client';
 
 import { useEffect } from 'react';
+import { JobDocket } from '@/app/_docket/screen/JobDocket';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import { Docket } from '../_docket/Docket';
 import { ExampleBand } from './ExampleBand';
 import { lastJob } from './lastJob';
 
@@ -12,7 +12,7 @@ export function JobOnDocket({ jobId }: Readonly<{ jobId: string }>) {
   return (
     <>
       {exampleJobIds.includes(jobId) && <ExampleBand />}
-      <Docket key={jobId} jobId={jobId} />
+      <JobDocket key={jobId} jobId={jobId} />
     </>
   );
 }

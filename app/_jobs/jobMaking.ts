@@ -1,9 +1,9 @@
-import { freeName } from '@/lib/jobs/freeName';
-import { newJob } from '@/lib/jobs/newJob';
+import { today } from '@/app/_clock/useToday';
+import { newId } from '@/app/_documents/newId';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { freeName } from '@/lib/drafts/freeName';
+import { newJob } from '@/lib/drafts/newJob';
 import type { Job } from '@/shared/schemas/job';
-import { newId } from '../_documents/newId';
-import { today } from '../_documents/useToday';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
 
 /** The ways a job comes into being; each gives its id, or null where the store took nothing. */
 export interface JobMaking {
@@ -12,7 +12,7 @@ export interface JobMaking {
 }
 
 /** @returns how new jobs are made from a maker's documents, each as one step to undo. */
-export function jobMaking({ workshop, blanks, jobs, edit }: ReadyMaker): JobMaking {
+export function jobMaking({ workshop, blanks, jobs, edit }: ReadyWorkspace): JobMaking {
   return {
     begin: () => {
       const id = newId();

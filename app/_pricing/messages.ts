@@ -1,4 +1,4 @@
-import type { JobAnswer } from '@/lib/priceJob';
+import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** What the page asks of the pricing worker. */

@@ -1,5 +1,5 @@
+import { priceJob } from '@/lib/costing/priceJob';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { priceJob } from '@/lib/priceJob';
 import type { PriceQuestion, PriceReply } from './messages';
 
 /* The sums run here, off the page's thread. Only the newest question matters; the page drops older replies. */

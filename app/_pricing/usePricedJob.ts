@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useRef, useState } from 'react';
-import type { JobAnswer } from '@/lib/priceJob';
+import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { type PriceService, startPriceService } from './priceService';
 

@@ -2,34 +2,34 @@
 
 import Link from 'next/link';
 import { useState } from 'react';
+import { today } from '@/app/_clock/useToday';
+import { Advice } from '@/app/_controls/Advice';
+import { Button } from '@/app/_controls/Button';
+import { PageHead } from '@/app/_controls/PageHead';
+import { saveEverything } from '@/app/_keeping/saveEverything';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import { type Home, homeOf } from '@/lib/examples/homeOf';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { type Region, regionOf } from '@/lib/examples/regionOf';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
-import { saveEverything } from '../_documents/saveEverything';
-import { today } from '../_documents/useToday';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { Advice } from '../_shell/Advice';
-import { Button } from '../_shell/Button';
-import { PageHead } from '../_shell/PageHead';
-import { notKeptText } from '../_text/notKeptText';
 import { HomeFields } from './HomeFields';
 import styles from './Start.module.css';
 
-type StartAskProps = Readonly<{ maker: ReadyMaker; onStarted: () => void }>;
+type StartAskProps = Readonly<{ workspace: ReadyWorkspace; onStarted: () => void }>;
 
 /** Says what is taken away and what comes, and asks for money and units before anything is done. */
-export function StartAsk({ maker, onStarted }: StartAskProps) {
-  const [home, setHome] = useState<Home>(() => homeOf(navigator.language));
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const own = maker.jobs.filter(({ id }) => !exampleJobIds.includes(id));
+export function StartAsk({ workspace, onStarted }: StartAskProps) {
+  const [region, setRegion] = useState<Region>(() => regionOf(navigator.language));
+  const [problem, setProblem] = useState<string | null>(null);
+  const own = workspace.jobs.filter(({ id }) => !exampleJobIds.includes(id));
   const start = async () => {
-    const outcome = await maker.startOwn('Start of your own workshop', ownWorkshop(today(), home));
+    const outcome = await workspace.startOwn('Start of your own workshop', ownWorkshop(today(), region));
     if (outcome.state === 'replaced') onStarted();
-    else setTrouble(notKeptText[outcome.why]);
+    else setProblem(saveFailureWords[outcome.why]);
   };
-  const saveCopy = async () => setTrouble(await saveEverything(maker.exportWithFiles));
-  const hasTypicalMoney = typicalMoneyCurrencies.includes(home.currency);
+  const saveCopy = async () => setProblem(await saveEverything(workspace.exportWithFiles));
+  const hasTypicalMoney = typicalMoneyCurrencies.includes(region.currency);
   return (
     <div className={styles.page}>
       <PageHead
@@ -58,11 +58,11 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
             {own.length > 3 && ' and more'}. Keep a copy of them first.
           </Advice>
         )}
-        <HomeFields home={home} onHome={setHome} />
+        <HomeFields region={region} onHome={setRegion} />
         {!hasTypicalMoney && (
           <p className={styles.quiet}>
             Typical amounts are known only for money whose unit is about the size of a dollar, a euro or a
-            pound. In {home.currency} you are asked for each amount that a first price needs; there is no
+            pound. In {region.currency} you are asked for each amount that a first price needs; there is no
             price before all of them are in.
           </p>
         )}
@@ -76,7 +76,7 @@ export function StartAsk({ maker, onStarted }: StartAskProps) {
           </Link>
         </div>
         <p className={styles.trouble} role="alert">
-          {trouble}
+          {problem}
         </p>
       </div>
     </div>

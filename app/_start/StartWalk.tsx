@@ -2,18 +2,18 @@
 
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useEffect, useRef } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { OriginMark } from '@/app/_controls/OriginMark';
+import { RateField } from '@/app/_fields/RateField';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { missingRateWords } from '@/app/_words/fields/missingRateWords';
 import { OWN_JOB_ID } from '@/lib/examples/ownWorkshop';
-import type { ReadyMaker } from '../_documents/WithWorkshop';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
-import { OriginMark } from '../_figures/OriginMark';
-import { Button } from '../_shell/Button';
 import styles from './Start.module.css';
 import { StartProgress } from './StartProgress';
-import { startSteps } from './startSteps';
+import { startQuestions } from './startQuestions';
 
 type StartWalkProps = Readonly<{
-  maker: ReadyMaker;
+  workspace: ReadyWorkspace;
   place: number;
   /** Null when the walk is over. */
   onGo: (place: number | null) => void;
@@ -22,10 +22,10 @@ type StartWalkProps = Readonly<{
 const FIELD = 'start-figure';
 
 /** One figure a screen: what is typical, what it changes, and room to type one's own. */
-export function StartWalk({ maker, place, onGo }: StartWalkProps) {
+export function StartWalk({ workspace, place, onGo }: StartWalkProps) {
   const router = useRouter();
   const heading = useRef<HTMLHeadingElement>(null);
-  const steps = startSteps(maker);
+  const steps = startQuestions(workspace);
   const at = Math.min(place, steps.length - 1);
   const step = steps[at];
   const isLast = at === steps.length - 1;
@@ -65,7 +65,7 @@ export function StartWalk({ maker, place, onGo }: StartWalkProps) {
             {...{ label, units, typical, rate, onCommit }}
             labelled
             width="full"
-            whenMissing={missingRateText(units[0], maker.workshop.currency, at === 0)}
+            whenMissing={missingRateWords(units[0], workspace.workshop.currency, at === 0)}
           />
         </div>
         <div className={styles.ways}>

@@ -1,15 +1,15 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { channelsAnswer } from '@/lib/price/channels/channelsAnswer';
-import { chargesAnswer } from '@/lib/price/charges/chargesAnswer';
-import { type CurveStudyQuestion, curveAnswer } from '@/lib/price/curve/curveAnswer';
-import { type LeversQuestion, leversAnswer } from '@/lib/price/levers/leversAnswer';
-import { type ListQuestion, listAnswer } from '@/lib/price/list/listAnswer';
-import { compareItem, type IssuedItem } from '@/lib/price/listDocument/compareItem';
-import { freezeItem } from '@/lib/price/listDocument/freezeItem';
-import { type SeekQuestion, seekAnswer } from '@/lib/price/seek/seekAnswer';
-import { sheetsAnswer } from '@/lib/sheets/sheetsAnswer';
-import { trimAnswer } from '@/lib/sheets/trimAnswer';
-import type { ListItem } from '@/shared/schemas/priceList';
+import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
+import { freezeItem } from '@/lib/priceLists/freezeItem';
+import { type BreaksQuestion, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { channelsAnswer } from '@/lib/studies/channels/channelsAnswer';
+import { chargesAnswer } from '@/lib/studies/charges/chargesAnswer';
+import { type CostCurveQuestion, curveAnswer } from '@/lib/studies/curve/curveAnswer';
+import { type GoalSeekQuestion, goalSeekAnswer } from '@/lib/studies/goalSeek/goalSeekAnswer';
+import { type LeversQuestion, leversAnswer } from '@/lib/studies/levers/leversAnswer';
+import { sheetsAnswer } from '@/lib/studies/sheets/sheetsAnswer';
+import { trimAnswer } from '@/lib/studies/sheets/trimAnswer';
+import type { PriceListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 
 /**
@@ -18,14 +18,14 @@ import type { JobInput } from '@/shared/schemas/request';
  */
 export const studies = {
   sheets: (input: JobInput, grid: Grid) => sheetsAnswer(input, grid),
-  curve: (input: JobInput, grid: Grid, question: CurveStudyQuestion) => curveAnswer(input, grid, question),
+  curve: (input: JobInput, grid: Grid, question: CostCurveQuestion) => curveAnswer(input, grid, question),
   charges: (input: JobInput, grid: Grid) => chargesAnswer(input, grid),
   channels: (input: JobInput, grid: Grid) => channelsAnswer(input, grid),
-  freezeItem: (input: JobInput, grid: Grid, item: ListItem) => freezeItem(input, grid, item),
+  freezeItem: (input: JobInput, grid: Grid, item: PriceListItem) => freezeItem(input, grid, item),
   compareItem: (input: JobInput, grid: Grid, item: IssuedItem) => compareItem(input, grid, item),
   levers: (input: JobInput, grid: Grid, question: LeversQuestion) => leversAnswer(input, grid, question),
-  seek: (input: JobInput, grid: Grid, question: SeekQuestion) => seekAnswer(input, grid, question),
-  list: (input: JobInput, grid: Grid, question: ListQuestion) => listAnswer(input, grid, question),
+  seek: (input: JobInput, grid: Grid, question: GoalSeekQuestion) => goalSeekAnswer(input, grid, question),
+  list: (input: JobInput, grid: Grid, question: BreaksQuestion) => breaksAnswer(input, grid, question),
   trim: (input: JobInput, grid: Grid, question: { readonly artworkId: string }) =>
     trimAnswer(input, grid, question),
 };

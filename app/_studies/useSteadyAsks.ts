@@ -9,9 +9,9 @@ import type { StudyAsk } from './useStudies';
 export function useSteadyAsks<Name extends StudyName>(
   asks: readonly StudyAsk<Name>[],
 ): readonly StudyAsk<Name>[] {
-  const [held, setHeld] = useState(asks);
-  const steady = steadyAsks(held, asks);
+  const [tabState, setHeld] = useState(asks);
+  const steady = steadyAsks(tabState, asks);
   // Set while rendering: React renders again at once, and nothing is shown in between.
-  if (steady !== held) setHeld(steady);
+  if (steady !== tabState) setHeld(steady);
   return steady;
 }

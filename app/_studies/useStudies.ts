@@ -13,7 +13,7 @@ export interface StudyAsk<Name extends StudyName> {
 }
 
 /** What came of one of them. */
-export interface StudyTold<Name extends StudyName> {
+export interface StudyResult<Name extends StudyName> {
   readonly ask: StudyAsk<Name>;
   /** Null where it failed. */
   readonly answer: StudyAnswer<Name> | null;
@@ -29,9 +29,9 @@ export interface StudyTold<Name extends StudyName> {
 export function useStudies<Name extends StudyName>(
   name: Name,
   asks: readonly StudyAsk<Name>[],
-): ReadonlyMap<string, StudyTold<Name>> {
+): ReadonlyMap<string, StudyResult<Name>> {
   const asker = useId();
-  const [told, setTold] = useState<ReadonlyMap<string, StudyTold<Name>>>(new Map());
+  const [told, setTold] = useState<ReadonlyMap<string, StudyResult<Name>>>(new Map());
   const answered = useRef(new Map<string, StudyAsk<Name>>());
 
   useEffect(() => {
@@ -41,7 +41,7 @@ export function useStudies<Name extends StudyName>(
       const { key, input, question } = ask;
       if (answered.current.get(key) === ask) continue;
       service.ask(`${asker} ${key}`, { name, input, question }, (reply) => {
-        const news: StudyTold<Name> =
+        const news: StudyResult<Name> =
           reply.kind === 'failed'
             ? { ask, answer: null, failure: reply.why }
             : // What a study answers is typed by its name on both sides of the thread.

@@ -1,8 +1,8 @@
 'use client';
 
+import { classes } from '@/app/_controls/classes';
+import { HeatFigure } from '@/app/_controls/HeatFigure';
 import type { FigureRef } from '@/lib/grid/traceFigure';
-import { HeatFigure } from '../_figures/HeatFigure';
-import { classes } from '../_shell/classes';
 import styles from './FigureButton.module.css';
 import type { OpenFigure } from './useOpenFigure';
 

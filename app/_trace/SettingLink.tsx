@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { useContext } from 'react';
-import { fieldAddress } from '../_documents/fieldAddress';
+import { fieldAddress } from '@/app/_documents/fieldAddress';
 import styles from './SettingLink.module.css';
 import { ShowSetting } from './showSetting';
 import type { Setting } from './whereSet';

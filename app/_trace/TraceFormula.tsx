@@ -1,13 +1,13 @@
 'use client';
 
 import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
 import type { FigureRef, Trace } from '@/lib/grid/traceFigure';
 import { formatNumber } from '@/shared/formatNumber';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
 import { type FigureNames, figureName } from './figureName';
-import { figureText } from './figureText';
-import { inWords, type Term } from './inWords';
+import { figureWords } from './figureWords';
+import { formulaWords, type Term } from './formulaWords';
 import { isTyped } from './isTyped';
 import type { Phrase } from './phrase';
 import { TraceChip } from './TraceChip';
@@ -25,7 +25,7 @@ const SHOWN = 5;
 /** A formula in words, its operands as chips that open; a long sum is a list and folds. */
 export function TraceFormula({ trace, names, onOpen }: TraceFormulaProps) {
   const [unfolded, setUnfolded] = useState(false);
-  const terms = inWords(trace.parts);
+  const terms = formulaWords(trace.parts);
   const ofSizes = trace.kind === 'sum';
   const write = (term: Term) => <Phrases {...{ term, names, ofSizes, onOpen }} />;
   const [only] = terms;
@@ -78,7 +78,7 @@ function Phrases({ term, names, ofSizes, onOpen }: PhrasesProps) {
         return (
           <TraceChip
             label={name}
-            value={figureText(value, ofSizes && counts ? 'number' : unit, context)}
+            value={figureWords(value, ofSizes && counts ? 'number' : unit, context)}
             typed={isTyped(names.sheet, ref)}
             onOpen={() => onOpen(ref)}
           />

@@ -1,11 +1,11 @@
 'use client';
 
 import { useEffect, useId, useRef, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
 import { type FigureRef, traceFigure } from '@/lib/grid/traceFigure';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
 import { type FigureNames, figureName, figurePlace } from './figureName';
-import { figureText } from './figureText';
+import { figureWords } from './figureWords';
 import { TraceFormula } from './TraceFormula';
 import styles from './TracePanel.module.css';
 import { TraceTrail } from './TraceTrail';
@@ -59,7 +59,7 @@ export function TracePanel({ id, names, root, note, onClose }: TracePanelProps) 
         {placed(names, ref)}
         {trace !== null && (
           <>
-            : <span className={styles.value}>{figureText(trace.value, trace.unit, context)}</span>
+            : <span className={styles.value}>{figureWords(trace.value, trace.unit, context)}</span>
           </>
         )}
       </h3>

@@ -58,7 +58,7 @@ function ofWorkshop(names: FigureNames, ref: FigureRef): Setting | null {
   const { job, workshop } = names.input;
   const { name, slot } = plain(ref.rowId);
   const line = lineOf(names, ref);
-  const found = (list: Shelf, id: string | null | undefined, field: string | undefined): Setting | null => {
+  const found = (list: Backend, id: string | null | undefined, field: string | undefined): Setting | null => {
     if (field === undefined) return null;
     const at = workshop[list].findIndex((part) => part.id === id);
     return at < 0 ? null : inWorkshop([list, at, field], workshop[list][at]?.name);
@@ -110,7 +110,7 @@ function ofPiece(names: FigureNames, ref: FigureRef): Setting | null {
       };
 }
 
-type Shelf = 'printers' | 'presses' | 'channels' | 'sheets' | 'packagings';
+type Backend = 'printers' | 'presses' | 'channels' | 'sheets' | 'packagings';
 
 const isRateName = (id: string): id is RateName => rateNames.some((name) => name === id);
 

@@ -1,26 +1,26 @@
 'use client';
 
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
+import { channelKindWords, commissionBaseWords, taxModeWords } from '@/app/_words/workshop/workshopWords';
 import { type Channel, taxModes } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
 import { channelRates } from './machineRates';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
-import { channelKindWords, commissionBaseWords, taxModeWords } from './workshopWords';
+import type { WorkshopFields } from './workshopFields';
 
 type ChannelFieldsProps = Readonly<{
-  desk: WorkshopDesk;
+  fields: WorkshopFields;
   channel: Channel;
   path: FieldPath;
   kinds: readonly Channel['kind'][];
 }>;
 
 /** One way of selling: the question of tax asked plainly, then what the channel keeps. */
-export function ChannelFields({ desk: { set, ...desk }, channel, path, kinds }: ChannelFieldsProps) {
+export function ChannelFields({ fields: { set, ...fields }, channel, path, kinds }: ChannelFieldsProps) {
   return (
     <>
       <FieldGroup>
@@ -70,7 +70,7 @@ export function ChannelFields({ desk: { set, ...desk }, channel, path, kinds }: 
           onCommit={(days) => set(`Days of ${channel.name}`, [...path, 'cashInDays'], days)}
         />
       </FieldGroup>
-      <PartRates desk={{ set, ...desk }} part={channel} path={path} specs={channelRates(channel)} />
+      <PartRates fields={{ set, ...fields }} part={channel} path={path} specs={channelRates(channel)} />
     </>
   );
 }

@@ -1,19 +1,19 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
+import { today } from '@/app/_clock/useToday';
+import { Advice } from '@/app/_controls/Advice';
+import { channelKindWords } from '@/app/_words/workshop/workshopWords';
+import { newParts } from '@/lib/drafts/newParts';
 import type { Channel } from '@/shared/schemas/workshop';
-import { today } from '../_documents/useToday';
-import { Advice } from '../_shell/Advice';
 import { ChannelFields } from './ChannelFields';
 import { PartList } from './PartList';
-import type { WorkshopDesk } from './workshopDesk';
-import { channelKindWords } from './workshopWords';
+import type { WorkshopFields } from './workshopFields';
 
 const kinds = ['order', 'stall', 'wholesale', 'consignment'] as const satisfies readonly Channel['kind'][];
 
 /** The ways of selling, with the tax and fees that stand between a price and the maker. */
-export function ChannelSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const parts = newParts(today(), desk.workshop);
+export function ChannelSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const parts = newParts(today(), fields.workshop);
   return (
     <>
       <Advice severity="caution">
@@ -21,7 +21,7 @@ export function ChannelSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
         taxed too. Ask your local authority before you sell.
       </Advice>
       <PartList
-        desk={desk}
+        fields={fields}
         list="channels"
         kind="channel"
         noun="way of selling"
@@ -32,7 +32,7 @@ export function ChannelSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
           make: (id) => parts.channel(id, channelKindWords[kind], kind),
         }))}
       >
-        {(channel, path) => <ChannelFields desk={desk} channel={channel} path={path} kinds={kinds} />}
+        {(channel, path) => <ChannelFields fields={fields} channel={channel} path={path} kinds={kinds} />}
       </PartList>
     </>
   );

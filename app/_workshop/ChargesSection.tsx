@@ -1,12 +1,12 @@
 'use client';
 
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
 import type { Charges } from '@/shared/schemas/charges';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 type MinuteKey = 'artMinutesIncluded' | 'nameMinutes' | 'foldMinutes' | 'splitMinutes' | 'changeMinutes';
 
@@ -25,8 +25,8 @@ const rushes: readonly { readonly key: keyof Charges['rushShares']; readonly lab
 ];
 
 /** What is charged around the price of a piece; usual figures are from memory until the maker sets them. */
-export function ChargesSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
+export function ChargesSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
   const { charges } = workshop.policy;
   const path = (...rest: readonly string[]) => ['policy', 'charges', ...rest];
   const amounts = [

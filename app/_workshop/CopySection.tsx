@@ -1,17 +1,17 @@
 'use client';
 
 import Link from 'next/link';
-import { KeepCopy } from '../_documents/KeepCopy';
-import { UnreadableRecords } from '../_documents/UnreadableRecords';
+import { KeepCopy } from '@/app/_keeping/KeepCopy';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** Copies of everything, records that cannot be read, and the way to a workshop of one's own. */
-export function CopySection({ desk: { maker } }: Readonly<{ desk: WorkshopDesk }>) {
+export function CopySection({ fields: { workspace } }: Readonly<{ fields: WorkshopFields }>) {
   return (
     <>
-      <UnreadableRecords maker={maker} level={3} />
-      <KeepCopy maker={maker} level={3} />
+      <UnreadableRecords workspace={workspace} level={3} />
+      <KeepCopy workspace={workspace} level={3} />
       <h3 className={styles.sub}>Begin anew</h3>
       <p className={styles.words}>
         <Link href="/start">Start your own workshop</Link> with typical figures, and put in those that matter

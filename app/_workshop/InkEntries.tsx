@@ -1,16 +1,16 @@
 'use client';
 
 import { useState } from 'react';
-import type { InkReading } from '@/lib/artwork/readInkRecord';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { formatterFor } from '@/app/_words/formatter';
+import { volumeText } from '@/app/_words/workshop/inkWords';
+import type { InkReading } from '@/lib/ink/record/readInkRecord';
 import type { InkRecord } from '@/shared/schemas/inkRecord';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
-import { Disclosure } from '../_shell/Disclosure';
-import { RemovedNote } from '../_shell/RemovedNote';
-import { speakerOf } from '../_text/speaker';
 import styles from './InkRecord.module.css';
-import { volumeText } from './inkWords';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** Entries shown before the older ones are folded away. */
 const NEWEST = 6;
@@ -25,15 +25,15 @@ interface Entry {
 }
 
 /** Everything noted of ink, newest first; each can be taken away, and undo brings it back. */
-export function InkEntries({ desk, reading }: Readonly<{ desk: WorkshopDesk; reading: InkReading }>) {
-  const { maker, workshop } = desk;
-  const speak = speakerOf(useTextContext());
+export function InkEntries({ fields, reading }: Readonly<{ fields: WorkshopFields; reading: InkReading }>) {
+  const { workspace, workshop } = fields;
+  const formatter = formatterFor(useTextContext());
   const [removed, setRemoved] = useState<string | null>(null);
   const farOff = new Set(reading.refills.filter((refill) => refill.isFarOff).map(({ day }) => day));
   const entries = entriesOf(workshop.inkRecord);
   const remove = (entry: Entry) => {
-    const label = `Remove ${entry.name} of ${speak.day(entry.day)}`;
-    maker.changeWorkshop(label, (now) => ({
+    const label = `Remove ${entry.name} of ${formatter.day(entry.day)}`;
+    workspace.changeWorkshop(label, (now) => ({
       ...now,
       inkRecord: {
         ...now.inkRecord,
@@ -46,7 +46,7 @@ export function InkEntries({ desk, reading }: Readonly<{ desk: WorkshopDesk; rea
     <ul className={styles.entries}>
       {some.map((entry) => (
         <li key={entry.id} className={styles.entry}>
-          <span className={styles.day}>{speak.day(entry.day)}</span>
+          <span className={styles.day}>{formatter.day(entry.day)}</span>
           <span className={styles.what}>
             <strong>{entry.name}</strong> {entry.words}
             {entry.isFarOff && <em className={styles.far}> far from what its prints explain</em>}
@@ -54,7 +54,7 @@ export function InkEntries({ desk, reading }: Readonly<{ desk: WorkshopDesk; rea
           <Button kind="quiet" onPress={() => remove(entry)}>
             Remove{' '}
             <span className="visuallyHidden">
-              {entry.name} of {speak.day(entry.day)}
+              {entry.name} of {formatter.day(entry.day)}
             </span>
           </Button>
         </li>
@@ -70,14 +70,14 @@ export function InkEntries({ desk, reading }: Readonly<{ desk: WorkshopDesk; rea
           id="ink-older"
           level={4}
           heading="Older entries"
-          line={speak.count(entries.length - NEWEST, 'entry', 'entries')}
+          line={formatter.count(entries.length - NEWEST, 'entry', 'entries')}
         >
           {list(entries.slice(NEWEST))}
         </Disclosure>
       )}
       <RemovedNote
-        what={removed !== null && maker.undoLabel === removed ? removed.replace(/^Remove /, '') : null}
-        onUndo={() => void maker.undo()}
+        what={removed !== null && workspace.undoLabel === removed ? removed.replace(/^Remove /, '') : null}
+        onUndo={() => void workspace.undo()}
       />
     </div>
   );
@@ -90,7 +90,7 @@ export function InkEntries({ desk, reading }: Readonly<{ desk: WorkshopDesk; rea
           day,
           of: 'refills',
           name: 'Refill',
-          words: volumeText(mL, workshop, speak),
+          words: volumeText(mL, workshop, formatter),
           isFarOff: farOff.has(day),
         }),
       ),
@@ -100,7 +100,7 @@ export function InkEntries({ desk, reading }: Readonly<{ desk: WorkshopDesk; rea
           day,
           of: 'runs',
           name,
-          words: `${speak.count(prints, 'print')}, ${speak.size(widthMm, heightMm)}, ${speak.share(total)} of ink, ${speak.count(sessions, 'session')}`,
+          words: `${formatter.count(prints, 'print')}, ${formatter.size(widthMm, heightMm)}, ${formatter.share(total)} of ink, ${formatter.count(sessions, 'session')}`,
           isFarOff: false,
         }),
       ),

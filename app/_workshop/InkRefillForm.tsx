@@ -1,19 +1,19 @@
 'use client';
 
 import { useState } from 'react';
-import { newId } from '../_documents/newId';
-import { useToday } from '../_documents/useToday';
-import { DateField } from '../_fields/DateField';
-import { EntryForm } from '../_fields/EntryForm';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
-import { Disclosure } from '../_shell/Disclosure';
-import { speakerOf } from '../_text/speaker';
+import { useToday } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { newId } from '@/app/_documents/newId';
+import { DateField } from '@/app/_fields/DateField';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { formatterFor } from '@/app/_words/formatter';
 import styles from './InkRecord.module.css';
-import { inkDayTrouble } from './inkDayTrouble';
-import type { WorkshopDesk } from './workshopDesk';
+import { inkDayProblem } from './inkDayProblem';
+import type { WorkshopFields } from './workshopFields';
 
 /** Most that is poured in at once: more is a litre typed as millilitres' thousand. */
 const MOST_ML = 100_000;
@@ -21,19 +21,19 @@ const MOST_ML = 100_000;
 const MUCH_ML = 1000;
 
 /** A short form for ink that was poured in. */
-export function InkRefillForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { maker } = desk;
+export function InkRefillForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workspace } = fields;
   const today = useToday();
-  const speak = speakerOf(useTextContext());
+  const formatter = formatterFor(useTextContext());
   const [day, setDay] = useState<string | null>(null);
   const [mL, setMl] = useState<number | null>(null);
   const on = day ?? today;
-  const trouble = inkDayTrouble(on, today);
-  const missing = mL === null ? 'How much was poured in comes first.' : trouble;
+  const problem = inkDayProblem(on, today);
+  const missing = mL === null ? 'How much was poured in comes first.' : problem;
   const add = () => {
     if (mL === null) return;
     const refill = { id: newId(), day: on, mL };
-    maker.changeWorkshop(`Refill of ${speak.day(on)}`, (now) => ({
+    workspace.changeWorkshop(`Refill of ${formatter.day(on)}`, (now) => ({
       ...now,
       inkRecord: { ...now.inkRecord, refills: [...now.inkRecord.refills, refill] },
     }));
@@ -58,7 +58,7 @@ export function InkRefillForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
             }
             onCommit={setMl}
           />
-          <DateField label="On" width="narrow" value={on} issue={trouble} onCommit={setDay} />
+          <DateField label="On" width="narrow" value={on} issue={problem} onCommit={setDay} />
         </FieldGroup>
         <Button type="submit" kind="strong" blockedBy={missing}>
           Note the refill

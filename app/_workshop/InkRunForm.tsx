@@ -1,19 +1,19 @@
 'use client';
 
 import { useState } from 'react';
-import { newId } from '../_documents/newId';
-import { useToday } from '../_documents/useToday';
-import { DateField } from '../_fields/DateField';
-import { EntryForm } from '../_fields/EntryForm';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
-import { Button } from '../_shell/Button';
-import { Disclosure } from '../_shell/Disclosure';
+import { useToday } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { newId } from '@/app/_documents/newId';
+import { DateField } from '@/app/_fields/DateField';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
 import styles from './InkRecord.module.css';
-import { inkDayTrouble } from './inkDayTrouble';
-import type { WorkshopDesk } from './workshopDesk';
+import { inkDayProblem } from './inkDayProblem';
+import type { WorkshopFields } from './workshopFields';
 
 interface Draft {
   readonly name: string;
@@ -36,12 +36,12 @@ const empty: Draft = {
 };
 
 /** A short form for what was printed outside of any job here; a job's own prints are noted on its docket. */
-export function InkRunForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
+export function InkRunForm({ fields }: Readonly<{ fields: WorkshopFields }>) {
   const today = useToday();
   const [draft, setDraft] = useState(empty);
   const put = (part: Partial<Draft>) => setDraft((now) => ({ ...now, ...part }));
   const on = draft.day ?? today;
-  const trouble = inkDayTrouble(on, today);
+  const problem = inkDayProblem(on, today);
   const { prints, total, widthMm, heightMm, sessions } = draft;
   const known =
     prints !== null && total !== null && widthMm !== null && heightMm !== null && sessions !== null
@@ -50,11 +50,11 @@ export function InkRunForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
   const missing =
     known === null
       ? 'Prints, ink, size and sessions are needed: without one of them it tells nothing.'
-      : trouble;
+      : problem;
   const add = () => {
     if (known === null) return;
     const name = draft.name.trim() === '' ? 'Prints by hand' : draft.name.trim();
-    desk.maker.changeWorkshop(`${name}, noted`, (now) => ({
+    fields.workspace.changeWorkshop(`${name}, noted`, (now) => ({
       ...now,
       inkRecord: {
         ...now.inkRecord,
@@ -78,7 +78,7 @@ export function InkRunForm({ desk }: Readonly<{ desk: WorkshopDesk }>) {
             longest={120}
             onCommit={(name) => put({ name })}
           />
-          <DateField label="On" width="narrow" value={on} issue={trouble} onCommit={(day) => put({ day })} />
+          <DateField label="On" width="narrow" value={on} issue={problem} onCommit={(day) => put({ day })} />
         </FieldGroup>
         <FieldGroup pairs>
           <NumberField

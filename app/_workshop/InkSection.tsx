@@ -1,8 +1,8 @@
 'use client';
 
 import { useMemo } from 'react';
-import { readInkRecord } from '@/lib/artwork/readInkRecord';
-import { rateInUnit } from '@/lib/check/rateInUnit';
+import { readInkRecord } from '@/lib/ink/record/readInkRecord';
+import { rateInUnit } from '@/lib/job/rateInUnit';
 import { rateDefinition } from '@/shared/tables/rateCatalogue';
 import { InkEntries } from './InkEntries';
 import { InkRefillForm } from './InkRefillForm';
@@ -10,11 +10,11 @@ import { InkRunForm } from './InkRunForm';
 import { InkTold } from './InkTold';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** What ink costs and how much a print takes: typical figures, and the maker's own record that measures them. */
-export function InkSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop } = desk;
+export function InkSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop } = fields;
   const { rates, inkRecord } = workshop;
   const loss = rates.inkLoss?.value ?? rateDefinition('inkLoss').typical;
   const sessionMl =
@@ -22,7 +22,7 @@ export function InkSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
   const reading = useMemo(() => readInkRecord(inkRecord, { loss, sessionMl }), [inkRecord, loss, sessionMl]);
   return (
     <>
-      <RateLines desk={desk} groups={['ink']} />
+      <RateLines fields={fields} groups={['ink']} />
       <h3 className={styles.sub} id="ink-record">
         Ink record
       </h3>
@@ -30,10 +30,10 @@ export function InkSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
         Note what you pour in, always to the same mark, and what you print in between. After some two hundred
         prints the record knows better than any typical figure how much ink your printer lays down.
       </p>
-      <InkTold desk={desk} reading={reading} />
-      <InkRefillForm desk={desk} />
-      <InkRunForm desk={desk} />
-      <InkEntries desk={desk} reading={reading} />
+      <InkTold fields={fields} reading={reading} />
+      <InkRefillForm fields={fields} />
+      <InkRunForm fields={fields} />
+      <InkEntries fields={fields} reading={reading} />
     </>
   );
 }

@@ -1,22 +1,22 @@
 'use client';
 
-import type { InkReading } from '@/lib/artwork/readInkRecord';
-import { useToday } from '../_documents/useToday';
-import { useTextContext } from '../_fields/useTextContext';
-import { Button } from '../_shell/Button';
-import { speakerOf } from '../_text/speaker';
+import { useToday } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { formatterFor } from '@/app/_words/formatter';
+import { inkWords } from '@/app/_words/workshop/inkWords';
+import type { InkReading } from '@/lib/ink/record/readInkRecord';
 import styles from './InkRecord.module.css';
-import { inkWords } from './inkWords';
 import { measuredInk } from './measuredInk';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** What the record tells, what it still wants, and the way to put its figures in force. */
-export function InkTold({ desk, reading }: Readonly<{ desk: WorkshopDesk; reading: InkReading }>) {
-  const { workshop, maker } = desk;
-  const speak = speakerOf(useTextContext());
+export function InkTold({ fields, reading }: Readonly<{ fields: WorkshopFields; reading: InkReading }>) {
+  const { workshop, workspace } = fields;
+  const formatter = formatterFor(useTextContext());
   const today = useToday();
   const { fit } = reading;
-  const words = inkWords(reading, workshop, speak);
+  const words = inkWords(reading, workshop, formatter);
   const measured = measuredInk(fit, workshop.rates, today);
   if (workshop.inkRecord.refills.length === 0 && workshop.inkRecord.runs.length === 0) return null;
   return (
@@ -46,7 +46,7 @@ export function InkTold({ desk, reading }: Readonly<{ desk: WorkshopDesk; readin
                   : 'With fewer than two hundred prints a typical figure is the better guess.'
               }
               onPress={() =>
-                maker.changeWorkshop('Measured ink', (now) => ({
+                workspace.changeWorkshop('Measured ink', (now) => ({
                   ...now,
                   rates: { ...now.rates, ...measured.rates },
                 }))

@@ -1,13 +1,13 @@
 'use client';
 
-import { AddOwnRow } from '../_docket/AddOwnRow';
-import { OwnRowList } from '../_docket/OwnRowList';
-import { workshopFieldId } from '../_documents/fieldAddress';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { AddOwnRow } from '@/app/_ownRows/AddOwnRow';
+import { OwnRowList } from '@/app/_ownRows/OwnRowList';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** The maker's own cost rows that count in every job. What each adds is read on the cost sheet of a job. */
-export function OwnRowsSection({ desk: { workshop, set } }: Readonly<{ desk: WorkshopDesk }>) {
+export function OwnRowsSection({ fields: { workshop, set } }: Readonly<{ fields: WorkshopFields }>) {
   const { ownRows } = workshop;
   return (
     <div id={workshopFieldId(['ownRows'])}>

@@ -1,29 +1,29 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { TextField } from '../_fields/TextField';
-import { speakerOf } from '../_text/speaker';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { TextField } from '@/app/_fields/TextField';
+import { formatterFor } from '@/app/_words/formatter';
+import { newParts } from '@/lib/drafts/newParts';
 import { packagingRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** What single pieces are packed in. */
-export function PackagingSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
-  const speak = speakerOf(workshop);
+export function PackagingSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
+  const formatter = formatterFor(workshop);
   const parts = newParts(today(), workshop);
   return (
     <PartList
-      desk={desk}
+      fields={fields}
       list="packagings"
       kind="packaging"
       noun="packaging"
       most={50}
-      lineOf={({ perPiece }) => perPiece && speak.rate(perPiece.value, perPiece.unit)}
+      lineOf={({ perPiece }) => perPiece && formatter.rate(perPiece.value, perPiece.unit)}
       adders={[{ label: 'Packaging', make: (id) => parts.packaging(id, 'Bag and sticker') }]}
     >
       {(packaging, path) => (
@@ -38,7 +38,7 @@ export function PackagingSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               onCommit={(name) => set('Name of a packaging', [...path, 'name'], name)}
             />
           </FieldGroup>
-          <PartRates desk={desk} part={packaging} path={path} specs={packagingRates} />
+          <PartRates fields={fields} part={packaging} path={path} specs={packagingRates} />
         </>
       )}
     </PartList>

@@ -1,26 +1,26 @@
 'use client';
 
 import { type ReactNode, useState } from 'react';
-import { freeName } from '@/lib/jobs/freeName';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { RemoveButton } from '@/app/_controls/RemoveButton';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { newId } from '@/app/_documents/newId';
+import { type Adder, AddPart } from '@/app/_fields/AddPart';
+import { documentRegistry } from '@/app/_store/documentRegistry';
+import { freeName } from '@/lib/drafts/freeName';
 import type { JobLink } from '@/lib/kinds/job/jobLinks';
 import { userNames } from '@/lib/kinds/usersOf';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { newId } from '../_documents/newId';
-import { type Adder, AddPart } from '../_shell/AddPart';
-import { Disclosure } from '../_shell/Disclosure';
-import { RemoveButton } from '../_shell/RemoveButton';
-import { RemovedNote } from '../_shell/RemovedNote';
-import { documentRegistry } from '../_storage/documentRegistry';
 import styles from './PartList.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 type ListName = 'printers' | 'presses' | 'sheets' | 'packagings' | 'channels';
 type PartOf<List extends ListName> = Workshop[List][number];
 
 type PartListProps<List extends ListName> = Readonly<{
-  desk: WorkshopDesk;
+  fields: WorkshopFields;
   list: List;
   kind: JobLink['to'];
   /** What one of them is called, after “Add a”. */
@@ -34,13 +34,13 @@ type PartListProps<List extends ListName> = Readonly<{
 
 /** The machines, sheets, packagings or channels of the workshop: each folds open; they are added and removed. */
 export function PartList<List extends ListName>(props: PartListProps<List>) {
-  const { desk, list, kind, noun, most, lineOf, adders, children } = props;
-  const { maker, workshop, set } = desk;
+  const { fields, list, kind, noun, most, lineOf, adders, children } = props;
+  const { workspace, workshop, set } = fields;
   const [removed, setRemoved] = useState<string | null>(null);
   const [added, setAdded] = useState<string | null>(null);
   // A union of lists is one list of the union, which the type of an indexed access does not say by itself.
   const parts: readonly PartOf<List>[] = workshop[list];
-  const usedBy = (id: string) => userNames(documentRegistry, maker.documents, { to: kind, id });
+  const usedBy = (id: string) => userNames(documentRegistry, workspace.documents, { to: kind, id });
   const add = (make: Adder<PartOf<List>>['make']) => {
     const id = newId();
     const part = make(id);
@@ -78,8 +78,8 @@ export function PartList<List extends ListName>(props: PartListProps<List>) {
         </Disclosure>
       ))}
       <RemovedNote
-        what={maker.undoLabel === `Remove ${removed}` ? removed : null}
-        onUndo={() => void maker.undo()}
+        what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void workspace.undo()}
       />
       <AddPart
         noun={noun}

@@ -1,15 +1,15 @@
 'use client';
 
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateWords } from '@/app/_words/fields/missingRateWords';
 import type { FieldPath } from '@/shared/setIn';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
 import styles from './PartList.module.css';
 import type { RateSpec } from './rateSpec';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 type PartRatesProps<Part> = Readonly<{
-  desk: WorkshopDesk;
+  fields: WorkshopFields;
   part: Part & { readonly name: string };
   /** Where the part stands in the workshop. */
   path: FieldPath;
@@ -17,8 +17,8 @@ type PartRatesProps<Part> = Readonly<{
 }>;
 
 /** The rates of one machine, sheet, packaging or channel. */
-export function PartRates<Part>({ desk, part, path, specs }: PartRatesProps<Part>) {
-  const { currency } = desk.workshop;
+export function PartRates<Part>({ fields, part, path, specs }: PartRatesProps<Part>) {
+  const { currency } = fields.workshop;
   return (
     <div className={styles.rates}>
       {specs.map(({ key, of, unit, isOptional, ...spec }) => (
@@ -29,8 +29,8 @@ export function PartRates<Part>({ desk, part, path, specs }: PartRatesProps<Part
           width="full"
           rate={of(part)}
           units={[unit]}
-          whenMissing={isOptional ? undefined : missingRateText(unit, currency)}
-          onCommit={(rate) => desk.set(`${spec.label}, ${part.name}`, [...path, key], rate)}
+          whenMissing={isOptional ? undefined : missingRateWords(unit, currency)}
+          onCommit={(rate) => fields.set(`${spec.label}, ${part.name}`, [...path, key], rate)}
         />
       ))}
     </div>

@@ -1,10 +1,10 @@
 'use client';
 
+import { CheckField } from '@/app/_fields/CheckField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { useMeasures } from '@/app/_fields/measures';
 import type { Press } from '@/shared/schemas/workshop';
-import { CheckField } from '../_fields/CheckField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { useMeasures } from '../_fields/makerMeasures';
 
 type Platen = Press['platen'];
 type PlatenFieldsProps = Readonly<{ platen: Platen; id: string; onCommit: (platen: Platen) => void }>;

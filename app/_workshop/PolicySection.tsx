@@ -1,23 +1,23 @@
 'use client';
 
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { CheckField } from '../_fields/CheckField';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import { BreakFields } from './BreakFields';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { BreakFields } from '@/app/_fields/BreakFields';
+import { CheckField } from '@/app/_fields/CheckField';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** How prices are made: margin, breaks, endings, and the gaps sheets are laid out with. */
-export function PolicySection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
+export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
   const { policy, currency } = workshop;
   return (
     <>
-      <RateLines desk={desk} groups={['price']} />
+      <RateLines fields={fields} groups={['price']} />
       <h3 className={styles.sub}>Quantity breaks</h3>
       <p className={styles.words}>From these quantities on, the price table has a column of its own.</p>
       <BreakFields

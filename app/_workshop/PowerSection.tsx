@@ -1,22 +1,22 @@
 'use client';
 
+import { Advice } from '@/app/_controls/Advice';
+import { Button } from '@/app/_controls/Button';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { NumberField } from '../_fields/NumberField';
-import { Advice } from '../_shell/Advice';
-import { Button } from '../_shell/Button';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** Where the press is plugged in. */
-export function PowerSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
+export function PowerSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
   const first = firstCircuit(workshop);
   return (
     <>
-      <RateLines desk={desk} groups={['power']} />
+      <RateLines fields={fields} groups={['power']} />
       <h3 className={styles.sub} id={workshopFieldId(['circuit'])} tabIndex={-1}>
         The circuit of the press
       </h3>
@@ -45,7 +45,7 @@ export function PowerSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
 
 type Circuit = NonNullable<Workshop['circuit']>;
 
-function CircuitFields({ circuit, set }: Readonly<{ circuit: Circuit; set: WorkshopDesk['set'] }>) {
+function CircuitFields({ circuit, set }: Readonly<{ circuit: Circuit; set: WorkshopFields['set'] }>) {
   const commit = (key: keyof Circuit, label: string) => (value: number | null) =>
     set(label, ['circuit', key], value);
   return (

@@ -1,36 +1,36 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { TextField } from '@/app/_fields/TextField';
+import { formatterFor } from '@/app/_words/formatter';
+import { pressKindWords } from '@/app/_words/workshop/workshopWords';
+import { newParts } from '@/lib/drafts/newParts';
 import { type Press, pressKinds } from '@/shared/schemas/workshop';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { TextField } from '../_fields/TextField';
-import { speakerOf } from '../_text/speaker';
 import { pressRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
 import { PlatenFields } from './PlatenFields';
-import type { WorkshopDesk } from './workshopDesk';
-import { pressKindWords } from './workshopWords';
+import type { WorkshopFields } from './workshopFields';
 
 /** The presses and ovens: their heat, their minutes, their wear. */
-export function PressSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
-  const speak = speakerOf(workshop);
+export function PressSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
+  const formatter = formatterFor(workshop);
   const parts = newParts(today(), workshop);
   const lineOf = ({ kind, platen, powerKw }: Press) =>
     [
       pressKindWords[kind],
-      platen && `platen ${speak.size(platen.widthMm, platen.heightMm)}`,
-      powerKw && speak.rate(powerKw.value, powerKw.unit),
+      platen && `platen ${formatter.size(platen.widthMm, platen.heightMm)}`,
+      powerKw && formatter.rate(powerKw.value, powerKw.unit),
     ]
       .filter((word) => word !== null)
       .join(' · ');
   return (
     <PartList
-      desk={desk}
+      fields={fields}
       list="presses"
       kind="press"
       noun="press"
@@ -65,7 +65,7 @@ export function PressSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
             id={workshopFieldId([...path, 'platen'])}
             onCommit={(platen) => set(`Platen of ${press.name}`, [...path, 'platen'], platen)}
           />
-          <PartRates desk={desk} part={press} path={path} specs={pressRates(press.kind)} />
+          <PartRates fields={fields} part={press} path={path} specs={pressRates(press.kind)} />
         </>
       )}
     </PartList>

@@ -1,30 +1,30 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { CheckField } from '../_fields/CheckField';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { TextField } from '../_fields/TextField';
-import { unitEdge } from '../_fields/unitEdge';
-import { speakerOf } from '../_text/speaker';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { CheckField } from '@/app/_fields/CheckField';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { TextField } from '@/app/_fields/TextField';
+import { unitEdge } from '@/app/_fields/unitEdge';
+import { formatterFor } from '@/app/_words/formatter';
+import { newParts } from '@/lib/drafts/newParts';
 import { printerRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** The printers: what they draw, what they cost, and how near the edge they print. */
-export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
-  const speak = speakerOf(workshop);
+export function PrinterSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
+  const formatter = formatterFor(workshop);
   // Margins are often eighths of an inch, which two decimals would round.
   const length = unitEdge('length', workshop);
   const parts = newParts(today(), workshop);
   return (
     <PartList
-      desk={desk}
+      fields={fields}
       list="printers"
       kind="printer"
       noun="printer"
@@ -32,7 +32,7 @@ export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
       lineOf={({ marginMm, borderless }) =>
         borderless
           ? 'prints to the edge'
-          : `prints up to ${speak.number(length.shown(marginMm), 3)} ${length.unit} from the edge`
+          : `prints up to ${formatter.number(length.shown(marginMm), 3)} ${length.unit} from the edge`
       }
       adders={[{ label: 'Printer', make: (id) => parts.printer(id, 'Printer') }]}
     >
@@ -74,7 +74,7 @@ export function PrinterSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
             hint="Mark one sheet with an arrow and print a test: the coated side must be the printed one."
             onCommit={(value) => set(`Printed side, ${printer.name}`, [...path, 'printedSide'], value)}
           />
-          <PartRates desk={desk} part={printer} path={path} specs={printerRates} />
+          <PartRates fields={fields} part={printer} path={path} specs={printerRates} />
         </>
       )}
     </PartList>

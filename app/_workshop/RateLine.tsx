@@ -1,16 +1,16 @@
 'use client';
 
+import { OriginMark } from '@/app/_controls/OriginMark';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { RateField } from '@/app/_fields/RateField';
+import { missingRateWords } from '@/app/_words/fields/missingRateWords';
 import { type RateName, rateDefinition } from '@/shared/tables/rateCatalogue';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { missingRateText } from '../_fields/missingRateText';
-import { RateField } from '../_fields/RateField';
-import { OriginMark } from '../_figures/OriginMark';
 import styles from './RateLine.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** One rate of the catalogue: its name, its mark and what it changes at the left, its value at the right. */
-export function RateLine({ desk, name }: Readonly<{ desk: WorkshopDesk; name: RateName }>) {
-  const { workshop, set } = desk;
+export function RateLine({ fields, name }: Readonly<{ fields: WorkshopFields; name: RateName }>) {
+  const { workshop, set } = fields;
   const { label, units, typical, changes } = rateDefinition(name);
   const rate = workshop.rates[name];
   const id = workshopFieldId(['rates', name]);
@@ -29,7 +29,7 @@ export function RateLine({ desk, name }: Readonly<{ desk: WorkshopDesk; name: Ra
         {...{ id, label, rate, units, typical }}
         labelled
         max={units[0] === 'share' ? undefined : 1e9}
-        whenMissing={missingRateText(units[0], workshop.currency, name === 'wage')}
+        whenMissing={missingRateWords(units[0], workshop.currency, name === 'wage')}
         onCommit={(next) => set(label, ['rates', name], next)}
       />
     </div>

@@ -1,11 +1,11 @@
 'use client';
 
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { CheckField } from '../_fields/CheckField';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { Advice } from '../_shell/Advice';
-import type { WorkshopDesk } from './workshopDesk';
+import { Advice } from '@/app/_controls/Advice';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { CheckField } from '@/app/_fields/CheckField';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import type { WorkshopFields } from './workshopFields';
 
 const answers = [
   { value: 'yes', label: 'Yes, air goes out while I press' },
@@ -13,7 +13,7 @@ const answers = [
 ] as const;
 
 /** The room: heat and fumes. */
-export function RoomSection({ desk: { workshop, set } }: Readonly<{ desk: WorkshopDesk }>) {
+export function RoomSection({ fields: { workshop, set } }: Readonly<{ fields: WorkshopFields }>) {
   const { ventilated, foodOvenUsed } = workshop.room;
   return (
     <>

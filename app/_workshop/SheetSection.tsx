@@ -1,47 +1,47 @@
 'use client';
 
-import { newParts } from '@/lib/jobs/newParts';
+import { today } from '@/app/_clock/useToday';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
+import { formatterFor } from '@/app/_words/formatter';
+import { newParts } from '@/lib/drafts/newParts';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { mmFromInches } from '@/shared/units';
-import { workshopFieldId } from '../_documents/fieldAddress';
-import { today } from '../_documents/useToday';
-import { ChoiceField } from '../_fields/ChoiceField';
-import { FieldGroup } from '../_fields/FieldGroup';
-import { MeasureField } from '../_fields/MeasureField';
-import { NumberField } from '../_fields/NumberField';
-import { TextField } from '../_fields/TextField';
-import { speakerOf } from '../_text/speaker';
 import { sheetRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 /** Most a length may be in any document, mm. */
 const MOST_MM = 20_000;
 
 /** The sheets of transfer paper: common sizes, or one's own. */
-export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
-  const { workshop, set } = desk;
-  const speak = speakerOf(workshop);
+export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
+  const { workshop, set } = fields;
+  const formatter = formatterFor(workshop);
   const parts = newParts(today(), workshop);
   return (
     <PartList
-      desk={desk}
+      fields={fields}
       list="sheets"
       kind="sheet"
       noun="sheet"
       most={50}
       lineOf={({ form, widthMm, heightMm, price }) =>
         [
-          form === 'roll' ? `roll, ${speak.length(widthMm)} wide` : speak.size(widthMm, heightMm),
-          price && speak.rate(price.value, price.unit),
+          form === 'roll' ? `roll, ${formatter.length(widthMm)} wide` : formatter.size(widthMm, heightMm),
+          price && formatter.rate(price.value, price.unit),
         ]
           .filter((word) => word !== null)
           .join(' · ')
       }
       adders={[
         ...Object.values(sheetSizes).map((size) => ({
-          label: `${size.name}, ${speak.size(size.widthMm, size.heightMm)}`,
+          label: `${size.name}, ${formatter.size(size.widthMm, size.heightMm)}`,
           make: (id: string) => parts.sheet(id, `${size.name} sheet`, size),
         })),
         {
@@ -144,7 +144,7 @@ export function SheetSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
               onCommit={(value) => set(`Paper, ${sheet.name}`, [...path, 'paper'], value)}
             />
           </FieldGroup>
-          <PartRates desk={desk} part={sheet} path={path} specs={sheetRates(sheet.form)} />
+          <PartRates fields={fields} part={sheet} path={path} specs={sheetRates(sheet.form)} />
         </>
       )}
     </PartList>

@@ -1,5 +1,5 @@
+import { usableLocale } from '@/app/_words/usableLocale';
 import { formatNumber } from '@/shared/formatNumber';
-import { usableLocale } from '../_text/usableLocale';
 
 const tags =
   'en-US en-GB en-IE en-CA en-AU en-NZ en-ZA en-IN de-DE de-AT de-CH fr-FR fr-BE fr-CH fr-CA nl-NL nl-BE ' +

@@ -1,5 +1,5 @@
-import { isPriceOfForm } from '@/lib/check/isPriceOfForm';
-import { customaryTerms } from '@/lib/price/channels/channelOffer';
+import { isPriceOfForm } from '@/lib/job/isPriceOfForm';
+import { customaryTerms } from '@/lib/studies/channels/channelOffer';
 import type { Channel, Packaging, Press, Printer, Sheet } from '@/shared/schemas/workshop';
 import {
   channelTypicals,

@@ -1,5 +1,5 @@
-import type { InkFit } from '@/lib/artwork/fitInkRecord';
-import { rateInUnit } from '@/lib/check/rateInUnit';
+import type { InkFit } from '@/lib/ink/record/fitInkRecord';
+import { rateInUnit } from '@/lib/job/rateInUnit';
 import type { Rate } from '@/shared/schemas/rate';
 import type { Workshop } from '@/shared/schemas/workshop';
 

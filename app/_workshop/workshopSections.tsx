@@ -4,7 +4,6 @@ import type { ReactNode } from 'react';
 import { ChannelSection } from './ChannelSection';
 import { ChargesSection } from './ChargesSection';
 import { CopySection } from './CopySection';
-import { HomeSection } from './HomeSection';
 import { HoursSection } from './HoursSection';
 import { InkSection } from './InkSection';
 import { OwnRowsSection } from './OwnRowsSection';
@@ -14,16 +13,17 @@ import { PowerSection } from './PowerSection';
 import { PressSection } from './PressSection';
 import { PrinterSection } from './PrinterSection';
 import { RateLines } from './RateLines';
+import { RegionSection } from './RegionSection';
 import { RoomSection } from './RoomSection';
 import { SheetSection } from './SheetSection';
 import styles from './WorkshopParts.module.css';
-import type { WorkshopDesk } from './workshopDesk';
+import type { WorkshopFields } from './workshopFields';
 
 interface WorkshopSection {
   readonly id: string;
   readonly heading: string;
   readonly line: string;
-  readonly body: (desk: WorkshopDesk) => ReactNode;
+  readonly body: (fields: WorkshopFields) => ReactNode;
 }
 
 /** The parts of the workshop, in the order in which they move a price. */
@@ -32,104 +32,114 @@ export const workshopSections: readonly WorkshopSection[] = [
     id: 'pay',
     heading: 'Your pay and the house',
     line: 'what your hours cost',
-    body: (desk) => <RateLines desk={desk} groups={['pay', 'house']} />,
+    body: (fields) => <RateLines fields={fields} groups={['pay', 'house']} />,
   },
   {
     id: 'minutes',
     heading: 'Minutes',
     line: 'around the press, not at it',
-    body: (desk) => <RateLines desk={desk} groups={['minutes']} />,
+    body: (fields) => <RateLines fields={fields} groups={['minutes']} />,
   },
   {
     id: 'prices',
     heading: 'Prices',
     line: 'margin, breaks, endings',
-    body: (desk) => <PolicySection desk={desk} />,
+    body: (fields) => <PolicySection fields={fields} />,
   },
   {
     id: 'charges',
     heading: 'Charges around the piece',
     line: 'small orders, names, rush',
-    body: (desk) => <ChargesSection desk={desk} />,
+    body: (fields) => <ChargesSection fields={fields} />,
   },
   {
     id: 'selling',
     heading: 'Ways of selling',
     line: 'tax and fees',
-    body: (desk) => <ChannelSection desk={desk} />,
+    body: (fields) => <ChannelSection fields={fields} />,
   },
   {
     id: 'ink',
     heading: 'Ink',
     line: 'what a print drinks',
-    body: (desk) => <InkSection desk={desk} />,
+    body: (fields) => <InkSection fields={fields} />,
   },
   {
     id: 'spoilage',
     heading: 'Spoilage',
     line: 'what goes wrong in good running',
-    body: (desk) => <RateLines desk={desk} groups={['spoilage']} />,
+    body: (fields) => <RateLines fields={fields} groups={['spoilage']} />,
   },
-  { id: 'sheets', heading: 'Sheets', line: 'transfer paper', body: (desk) => <SheetSection desk={desk} /> },
+  {
+    id: 'sheets',
+    heading: 'Sheets',
+    line: 'transfer paper',
+    body: (fields) => <SheetSection fields={fields} />,
+  },
   {
     id: 'printers',
     heading: 'Printers',
     line: 'power, wear, margins',
-    body: (desk) => <PrinterSection desk={desk} />,
+    body: (fields) => <PrinterSection fields={fields} />,
   },
   {
     id: 'presses',
     heading: 'Presses',
     line: 'heat, minutes, wear',
-    body: (desk) => <PressSection desk={desk} />,
+    body: (fields) => <PressSection fields={fields} />,
   },
   {
     id: 'packing',
     heading: 'Packing and delivery',
     line: 'orders and pieces',
-    body: (desk) => <PackingSection desk={desk} />,
+    body: (fields) => <PackingSection fields={fields} />,
   },
   {
     id: 'own-rows',
     heading: 'Own rows',
     line: 'costs of yours in every job',
-    body: (desk) => <OwnRowsSection desk={desk} />,
+    body: (fields) => <OwnRowsSection fields={fields} />,
   },
   {
     id: 'power',
     heading: 'Electricity',
     line: 'tariff and circuit',
-    body: (desk) => <PowerSection desk={desk} />,
+    body: (fields) => <PowerSection fields={fields} />,
   },
-  { id: 'room', heading: 'The room', line: 'heat and fumes', body: (desk) => <RoomSection desk={desk} /> },
+  {
+    id: 'room',
+    heading: 'The room',
+    line: 'heat and fumes',
+    body: (fields) => <RoomSection fields={fields} />,
+  },
   {
     id: 'hours',
     heading: 'Free hours',
     line: 'when you can work',
-    body: (desk) => <HoursSection desk={desk} />,
+    body: (fields) => <HoursSection fields={fields} />,
   },
   {
     id: 'home',
     heading: 'Name, money and units',
     line: 'how you read numbers',
-    body: (desk) => <HomeSection desk={desk} />,
+    body: (fields) => <RegionSection fields={fields} />,
   },
   {
     id: 'copy',
     heading: 'Your copy',
     line: 'all of it stays yours',
-    body: (desk) => <CopySection desk={desk} />,
+    body: (fields) => <CopySection fields={fields} />,
   },
 ];
 
 // Helpers
 
-function PackingSection({ desk }: Readonly<{ desk: WorkshopDesk }>) {
+function PackingSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
   return (
     <>
-      <RateLines desk={desk} groups={['packing']} />
+      <RateLines fields={fields} groups={['packing']} />
       <h3 className={styles.sub}>Packaging of single pieces</h3>
-      <PackagingSection desk={desk} />
+      <PackagingSection fields={fields} />
     </>
   );
 }

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { BlanksRoom } from '../_blanks/BlanksRoom';
+import { BlanksScreen } from '@/app/_blanks/BlanksScreen';
 
 export const metadata: Metadata = { title: 'Blanks' };
 
 export default function Page() {
-  return <BlanksRoom />;
+  return <BlanksScreen />;
 }

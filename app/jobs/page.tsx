@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { JobsRoom } from '../_jobs/JobsRoom';
+import { JobsScreen } from '@/app/_jobs/JobsScreen';
 
 export const metadata: Metadata = { title: 'Jobs' };
 
 export default function Page() {
-  return <JobsRoom />;
+  return <JobsScreen />;
 }

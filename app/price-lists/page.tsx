@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { PriceListsRoom } from '../_lists/PriceListsRoom';
+import { PriceListsScreen } from '@/app/_priceLists/PriceListsScreen';
 
 export const metadata: Metadata = { title: 'Price lists' };
 
 export default function Page() {
-  return <PriceListsRoom />;
+  return <PriceListsScreen />;
 }

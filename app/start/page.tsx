@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { StartRoom } from '../_start/StartRoom';
+import { StartScreen } from '@/app/_start/StartScreen';
 
 export const metadata: Metadata = { title: 'Start your own workshop' };
 
 export default function Page() {
-  return <StartRoom />;
+  return <StartScreen />;
 }

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { WorkshopRoom } from '../_workshop/WorkshopRoom';
+import { WorkshopScreen } from '@/app/_workshop/WorkshopScreen';
 
 export const metadata: Metadata = { title: 'Workshop' };
 
 export default function Page() {
-  return <WorkshopRoom />;
+  return <WorkshopScreen />;
 }

@@ -1,10 +1,10 @@
+import type { Halftone } from '@/lib/ink/dotArea';
+import { type InkReading, inkMeter } from '@/lib/ink/inkMeter';
+import { inEightBits } from '@/lib/picture/inEightBits';
+import type { PictureSource } from '@/lib/picture/pictureSource';
 import { type BackgroundBox, backgroundBox } from './backgroundBox';
 import { type ClearReading, clearMeter } from './clearMeter';
-import type { Halftone } from './dotArea';
 import { type EdgeReading, edgeMeter } from './edgeMeter';
-import { inEightBits } from './inEightBits';
-import { type InkReading, inkMeter } from './inkMeter';
-import type { PictureSource } from './pictureSource';
 import { type WhiteReading, whiteMeter } from './whiteMeter';
 
 /** Everything read from the pixels of a picture. */

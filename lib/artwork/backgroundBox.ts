@@ -1,7 +1,7 @@
-import { inEightBits } from './inEightBits';
-import { measureInk } from './measureInk';
-import type { PictureSource } from './pictureSource';
-import type { PixelBox, PixelGrid } from './pixelGrid';
+import { measureInk } from '@/lib/ink/measureInk';
+import { inEightBits } from '@/lib/picture/inEightBits';
+import type { PictureSource } from '@/lib/picture/pictureSource';
+import type { PixelBox, PixelGrid } from '@/lib/picture/pixelGrid';
 
 /** Whether the picture stands on a solid rectangle of one colour, which would print as a box. */
 export type BackgroundBox =

@@ -1,4 +1,4 @@
-import type { PixelBox, PixelGrid } from './pixelGrid';
+import type { PixelBox, PixelGrid } from '@/lib/picture/pixelGrid';
 
 /** Where a picture holds anything, and how much of it fades out. */
 export interface ClearReading {

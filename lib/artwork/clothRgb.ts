@@ -1,4 +1,4 @@
-import { encodeSrgb } from './srgb';
+import { encodeSrgb } from '@/lib/picture/srgb';
 
 /** Linear light of sRGB from CIE XYZ with the white of the screen: IEC 61966-2-1. */
 const FROM_XYZ = [

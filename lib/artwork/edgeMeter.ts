@@ -1,5 +1,5 @@
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import { thresholds } from '@/shared/tables/thresholds';
-import type { PixelGrid } from './pixelGrid';
 
 /** How many pixels the edges in a picture take to go from dark to light. */
 export type EdgeReading =

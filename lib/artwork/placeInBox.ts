@@ -1,6 +1,6 @@
+import type { PixelSize } from '@/lib/picture/pictureHeader';
+import type { PixelBox } from '@/lib/picture/pixelGrid';
 import { inchesFromMm } from '@/shared/units';
-import type { PixelSize } from './pictureHeader';
-import type { PixelBox } from './pixelGrid';
 
 /** How a picture lies in the box of its print. */
 export interface PlacedPicture {

@@ -1,6 +1,6 @@
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
+import { decodeSrgb, encodeSrgb } from '@/lib/picture/srgb';
 import type { Rgb } from './clothRgb';
-import type { PixelGrid } from './pixelGrid';
-import { decodeSrgb, encodeSrgb } from './srgb';
 
 /** Steps of the way back from light to numbers: fine enough that no dark tone shifts. */
 const STEPS = 16_384;

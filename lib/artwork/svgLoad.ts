@@ -1,5 +1,5 @@
-import { pictureLimits } from './pictureLimits';
-import type { SvgLoad } from './pictureTrouble';
+import { pictureLimits } from '@/lib/picture/pictureLimits';
+import type { SvgLoad } from '@/lib/picture/pictureProblem';
 import { type Load, svgOwnLoad } from './svgOwnLoad';
 import { type SvgReference, svgReferences } from './svgReferences';
 import { mayFit, svgStyles } from './svgStyles';

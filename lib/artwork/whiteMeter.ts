@@ -1,4 +1,4 @@
-import type { PixelBox, PixelGrid } from './pixelGrid';
+import type { PixelBox, PixelGrid } from '@/lib/picture/pixelGrid';
 
 /** White a picture holds: no ink, so it comes out as bare cloth. Shares of the whole box, 0–1. */
 export interface WhiteReading {

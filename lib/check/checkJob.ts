@@ -1,11 +1,11 @@
-import { applyWaivers } from '@/lib/check/applyWaivers';
-import type { CheckedJob, ResolvedJob } from '@/lib/check/checkedJob';
-import { orderFindings } from '@/lib/check/orderFindings';
-import { resolveJob } from '@/lib/check/resolveJob';
-import { rules } from '@/lib/check/rules';
+import { applyWaivers } from '@/lib/findings/applyWaivers';
+import { orderFindings } from '@/lib/findings/orderFindings';
+import type { CheckedJob, ResolvedJob } from '@/lib/job/checkedJob';
+import { resolveJob } from '@/lib/job/resolveJob';
 import type { Finding } from '@/shared/finding';
 import { isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
+import { rules } from './rules';
 
 export interface CheckAnswer {
   /** Stops first, then cautions, then notes; waived stops carry their reason. */

@@ -1,6 +1,6 @@
-import type { PlacementPlace, PrintPlace } from '@/lib/check/places';
-import type { SizeMm } from '@/lib/check/tidyLength';
-import { scaledSize } from '@/lib/check/tidyLength';
+import type { PlacementPlace, PrintPlace } from '@/lib/job/places';
+import type { SizeMm } from '@/lib/job/tidyLength';
+import { scaledSize } from '@/lib/job/tidyLength';
 import type { Fix } from '@/shared/finding';
 import type { Workshop } from '@/shared/schemas/workshop';
 

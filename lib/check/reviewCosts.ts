@@ -1,14 +1,14 @@
-import { applyWaivers } from '@/lib/check/applyWaivers';
-import type { CheckedJob } from '@/lib/check/checkedJob';
-import type { CostFacts } from '@/lib/check/costFacts';
-import { makeFinding } from '@/lib/check/makeFinding';
-import { orderBlanksBy } from '@/lib/check/orderBlanksBy';
-import { orderFindings } from '@/lib/check/orderFindings';
-import { ownPrices } from '@/lib/check/ownPrices';
-import type { LinePlace } from '@/lib/check/places';
-import { linePlaces, placementPlaces } from '@/lib/check/places';
-import { workLoad } from '@/lib/check/workLoad';
+import { ownPrices } from '@/lib/check/prices/ownPrices';
+import { orderBlanksBy } from '@/lib/check/time/orderBlanksBy';
+import { workLoad } from '@/lib/check/time/workLoad';
+import { applyWaivers } from '@/lib/findings/applyWaivers';
+import { makeFinding } from '@/lib/findings/makeFinding';
+import { orderFindings } from '@/lib/findings/orderFindings';
+import type { CheckedJob } from '@/lib/job/checkedJob';
+import type { LinePlace } from '@/lib/job/places';
+import { linePlaces, placementPlaces } from '@/lib/job/places';
 import type { Finding } from '@/shared/finding';
+import type { CostFacts } from './costFacts';
 
 /**
  * The second look at a job, which needs its sums: paper left over, press order, price, time.

@@ -1,5 +1,5 @@
-import type { ResolvedJob } from '@/lib/check/checkedJob';
-import type { UsedRate } from '@/lib/check/usedRate';
+import type { ResolvedJob } from '@/lib/job/checkedJob';
+import type { UsedRate } from '@/lib/job/usedRate';
 import type { Finding } from '@/shared/finding';
 
 /** What a rule may look at. */

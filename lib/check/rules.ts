@@ -1,21 +1,21 @@
-import { artworkRules } from '@/lib/check/artwork';
-import { lawRules } from '@/lib/check/law';
-import { placementRules } from '@/lib/check/placement';
-import { pricePolicyRules } from '@/lib/check/pricePolicy';
-import { priceRules } from '@/lib/check/priceShare';
-import { quantityRules } from '@/lib/check/quantity';
-import { rateRules } from '@/lib/check/rates';
-import { recipeRules } from '@/lib/check/recipe';
-import { stepRules } from '@/lib/check/recipeSteps';
-import { resolutionRules } from '@/lib/check/resolution';
-import type { Rule } from '@/lib/check/rule';
-import { safetyRules } from '@/lib/check/safety';
-import { sheetFitRules } from '@/lib/check/sheetFit';
-import { sheetPaperRules } from '@/lib/check/sheetPaper';
-import { sheetUseRules } from '@/lib/check/sheetUse';
-import { substrateRules } from '@/lib/check/substrate';
-import { whiteOnCloth } from '@/lib/check/substrateWhite';
-import { wrapRules } from '@/lib/check/wrap';
+import { artworkRules } from '@/lib/check/artwork/artworkRules';
+import { resolutionRules } from '@/lib/check/artwork/resolution';
+import { lawRules } from '@/lib/check/law/lawRules';
+import { safetyRules } from '@/lib/check/law/safetyRules';
+import { placementRules } from '@/lib/check/placement/placementRules';
+import { wrapRules } from '@/lib/check/placement/wrapRules';
+import { pricePolicyRules } from '@/lib/check/prices/pricePolicy';
+import { priceRules } from '@/lib/check/prices/priceShare';
+import { quantityRules } from '@/lib/check/quantity/quantityRules';
+import { rateRules } from '@/lib/check/rates/rateRules';
+import { recipeRules } from '@/lib/check/recipe/recipeRules';
+import { stepRules } from '@/lib/check/recipe/stepRules';
+import { sheetFitRules } from '@/lib/check/sheets/sheetFit';
+import { sheetPaperRules } from '@/lib/check/sheets/sheetPaper';
+import { sheetUseRules } from '@/lib/check/sheets/sheetUse';
+import { substrateRules } from '@/lib/check/substrate/substrateRules';
+import { whiteOnCloth } from '@/lib/check/substrate/whiteOnCloth';
+import type { Rule } from './rule';
 
 /** Every rule that needs no cost. */
 export const rules: readonly Rule[] = [

@@ -1,7 +1,7 @@
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
-import type { PriceListDocument } from '@/shared/schemas/priceList';
+import type { PriceList } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clubOrder } from './clubOrder';
 import { examplePriceList } from './examplePriceList';
@@ -15,7 +15,7 @@ export type ExampleDocument =
   | { readonly kind: 'blank'; readonly id: string; readonly body: Blank }
   | { readonly kind: 'artwork'; readonly id: string; readonly body: Artwork }
   | { readonly kind: 'job'; readonly id: string; readonly body: Job }
-  | { readonly kind: 'priceList'; readonly id: string; readonly body: PriceListDocument };
+  | { readonly kind: 'priceList'; readonly id: string; readonly body: PriceList };
 
 /**
  * Everything a first visit finds: the workshop, its blanks and artworks, and three jobs.

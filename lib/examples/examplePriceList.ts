@@ -1,7 +1,7 @@
-import type { PriceListDocument } from '@/shared/schemas/priceList';
+import type { PriceList } from '@/shared/schemas/priceList';
 
 /** An invented list that nobody has issued yet. */
-export const examplePriceList: PriceListDocument = {
+export const examplePriceList: PriceList = {
   name: 'Shirts and mugs for clubs',
   from: '',
   notes: 'White shirts of 100 % polyester and white coated mugs. Prints on other colours on request.',

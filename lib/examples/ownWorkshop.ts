@@ -1,6 +1,6 @@
-import { newJob } from '@/lib/jobs/newJob';
-import { newParts } from '@/lib/jobs/newParts';
-import { typicalsOf } from '@/lib/jobs/typicalsOf';
+import { newJob } from '@/lib/drafts/newJob';
+import { newParts } from '@/lib/drafts/newParts';
+import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
@@ -8,7 +8,7 @@ import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCa
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { mmFromInches } from '@/shared/units';
 import type { ExampleDocument } from './exampleDocuments';
-import type { Home } from './homeOf';
+import type { Region } from './regionOf';
 import { startingBlank } from './startingBlanks';
 
 /** Id of the job a new workshop begins with. */
@@ -24,9 +24,9 @@ const OWN_ARTWORK_ID = 'first-picture';
  * @param day the day it begins, YYYY-MM-DD
  * @param home its money, its numbers and its units
  */
-export function ownWorkshop(day: string, home: Home): readonly ExampleDocument[] {
-  const workshop = freshWorkshop(day, home);
-  const blank = startingBlank('shirt', day, home);
+export function ownWorkshop(day: string, region: Region): readonly ExampleDocument[] {
+  const workshop = freshWorkshop(day, region);
+  const blank = startingBlank('shirt', day, region);
   const { job, artwork } = newJob({
     name: 'My first job',
     day,
@@ -48,16 +48,16 @@ export function ownWorkshop(day: string, home: Home): readonly ExampleDocument[]
  * @param day the day it begins, YYYY-MM-DD
  * @param home its money, its numbers and its units
  */
-export function freshWorkshop(day: string, home: Home): Workshop {
-  const part = newParts(day, home);
-  const isInch = home.units.length === 'in';
+export function freshWorkshop(day: string, region: Region): Workshop {
+  const part = newParts(day, region);
+  const isInch = region.units.length === 'in';
   const sheet = isInch ? sheetSizes.letter : sheetSizes.a4;
   /** A gap that clears every check, round in the maker's own unit. */
   const gap = isInch ? mmFromInches(0.25) : 7;
   return {
     name: 'My workshop',
-    ...home,
-    rates: catalogueRates(typicalsOf(day, home.currency)),
+    ...region,
+    rates: catalogueRates(typicalsOf(day, region.currency)),
     printers: [part.printer('printer-1', 'Printer')],
     presses: [part.press('press-1', 'Flat press', 'flat')],
     sheets: [part.sheet('sheet-1', `${sheet.name} sheet`, sheet)],
@@ -69,7 +69,7 @@ export function freshWorkshop(day: string, home: Home): Workshop {
     policy: {
       breaks: [1, 6, 12, 24, 48],
       // Half a dollar, or the nearest to it a currency without cents has.
-      priceStep: currencyDigits(home.currency) === 0 ? 10 : 0.5,
+      priceStep: currencyDigits(region.currency) === 0 ? 10 : 0.5,
       gutterMm: gap,
       tapeMarginMm: gap,
       wearInOverhead: false,

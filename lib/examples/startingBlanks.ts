@@ -1,4 +1,4 @@
-import { typicalsOf } from '@/lib/jobs/typicalsOf';
+import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { roundDecimal } from '@/shared/decimal';
 import type { Blank, Position } from '@/shared/schemas/blank';
 import type { Workshop } from '@/shared/schemas/workshop';

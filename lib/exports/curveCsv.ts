@@ -1,5 +1,5 @@
+import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
 import { fromMinor, LARGEST_AMOUNT, toMinor } from '@/shared/money';
-import type { BatchPoint } from '../price/curve/batchPoint';
 import { textCell } from './textCell';
 
 /**

@@ -1,4 +1,4 @@
-import type { PlacedPiece } from '../sheets/placedPiece';
+import type { PlacedPiece } from '@/lib/packing/placedPiece';
 
 /** Points to a millimetre. */
 export const POINTS_PER_MM = 72 / 25.4;

@@ -1,5 +1,5 @@
-import type { ShownPart } from '../artwork/shownPicture';
-import type { PlacedPiece } from '../sheets/placedPiece';
+import type { ShownPart } from '@/lib/artwork/shownPicture';
+import type { PlacedPiece } from '@/lib/packing/placedPiece';
 
 /** A picture's file as it is embedded, its pixels upright. */
 export interface PictureFile {

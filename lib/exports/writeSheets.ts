@@ -16,8 +16,8 @@ import {
   rgb,
   StandardFonts,
 } from '@cantoo/pdf-lib';
-import { placeInBox } from '../artwork/placeInBox';
-import { labelRoom } from './labelRoom';
+import { placeInBox } from '@/lib/artwork/placeInBox';
+import { labelPlace } from './labelPlace';
 import { POINTS_PER_MM, pieceMatrix } from './pieceMatrix';
 import type { PieceToPrint, PrintedSheets, SheetsToPrint } from './sheetsToPrint';
 
@@ -172,19 +172,19 @@ function drawLabel(
 ): void {
   if (name === '') return;
   const widthMm = font.widthOfTextAtSize(name, LABEL_POINTS) / POINTS_PER_MM;
-  const room = labelRoom(
+  const place = labelPlace(
     piece,
     pieces,
     { ...job, heightMm },
     { widthMm, heightMm: LABEL_POINTS / POINTS_PER_MM },
   );
-  if (room === null) return;
+  if (place === null) return;
   page.drawText(name, {
     font,
     size: LABEL_POINTS,
     color: grey,
-    x: room.xMm * POINTS_PER_MM,
+    x: place.xMm * POINTS_PER_MM,
     // Letters hang a fifth of their height below the line.
-    y: (heightMm - room.yMm) * POINTS_PER_MM + LABEL_POINTS * 0.2,
+    y: (heightMm - place.yMm) * POINTS_PER_MM + LABEL_POINTS * 0.2,
   });
 }

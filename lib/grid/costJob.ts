@@ -1,5 +1,5 @@
-import type { ResolvedJob } from '../check/checkedJob';
-import type { LaidOutJob, LaidOutPrint } from '../sheets/layOutJob';
+import type { ResolvedJob } from '@/lib/job/checkedJob';
+import type { LaidOutJob, LaidOutPrint } from '@/lib/layout/layOutJob';
 import type { CostCase, CostSheet } from './costSheet';
 import type { Grid, GridFault, GridValues } from './evaluateGrid';
 import type { GridShape } from './expandRows';

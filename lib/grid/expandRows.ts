@@ -1,11 +1,11 @@
+import { caseInputRows, jobInputRows, lineInputRows } from '@/lib/grid/rows/inputRows';
+import { moneyRows } from '@/lib/grid/rows/moneyRows';
+import { ownRows } from '@/lib/grid/rows/ownRows';
+import { priceRows } from '@/lib/grid/rows/priceRows';
+import { quantityRows } from '@/lib/grid/rows/quantityRows';
+import { sharedRows } from '@/lib/grid/rows/sharedRows';
+import { timeRows } from '@/lib/grid/rows/timeRows';
 import type { OwnRow } from '@/shared/schemas/ownRow';
-import { caseInputRows, jobInputRows, lineInputRows } from './rows/inputRows';
-import { moneyRows } from './rows/moneyRows';
-import { ownRows } from './rows/ownRows';
-import { priceRows } from './rows/priceRows';
-import { quantityRows } from './rows/quantityRows';
-import { sharedRows } from './rows/sharedRows';
-import { timeRows } from './rows/timeRows';
 import type { GridRow, RowDefinition } from './rowTypes';
 import { namesIn } from './tokenizeFormula';
 

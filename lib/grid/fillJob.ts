@@ -1,10 +1,10 @@
+import { ownAmountId } from '@/lib/grid/rows/ownRows';
+import type { KnownPress, ResolvedJob } from '@/lib/job/checkedJob';
+import { rollWorthMm } from '@/lib/layout/rollWorth';
 import type { Rate } from '@/shared/schemas/rate';
 import { type RateName, rateNames } from '@/shared/tables/rateCatalogue';
 import { KM_PER_MILE, M2_PER_SQUARE_INCH } from '@/shared/units';
-import type { KnownPress, ResolvedJob } from '../check/checkedJob';
-import { rollWorthMm } from '../sheets/rollWorth';
 import type { GridColumn, GridInput } from './gridInput';
-import { ownAmountId } from './rows/ownRows';
 
 /** @returns the presses a job heats, each once, in the order of their first use. */
 export function pressesOf(job: ResolvedJob): readonly KnownPress[] {

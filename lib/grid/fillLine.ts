@@ -1,8 +1,8 @@
-import { printedShare } from '../artwork/printedShare';
-import type { ResolvedJob, ResolvedLine, ResolvedPlacement, ResolvedSize } from '../check/checkedJob';
-import { printOfSize } from '../check/printOfSize';
-import { groupAt } from '../sheets/groupAt';
-import type { LaidOutPrint } from '../sheets/layOutJob';
+import { printedShare } from '@/lib/artwork/printedShare';
+import type { ResolvedJob, ResolvedLine, ResolvedPlacement, ResolvedSize } from '@/lib/job/checkedJob';
+import { printOfSize } from '@/lib/job/printOfSize';
+import { groupAt } from '@/lib/layout/groupAt';
+import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import { given, givenOr, typed } from './fillJob';
 import type { GridColumn, GridInput } from './gridInput';
 

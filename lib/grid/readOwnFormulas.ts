@@ -6,7 +6,7 @@ import { expandRows, type GridRows } from './expandRows';
 import type { RowTable } from './rowTypes';
 import { type FormulaToken, joinTokens, namesIn, tokenizeFormula } from './tokenizeFormula';
 
-export type FormulaTrouble =
+export type FormulaProblem =
   | { readonly kind: 'unknownName'; readonly rowId: string; readonly name: string; readonly at: number }
   | { readonly kind: 'unknownFunction'; readonly rowId: string; readonly name: string; readonly at: number }
   | { readonly kind: 'badSign'; readonly rowId: string; readonly text: string; readonly at: number }
@@ -23,26 +23,26 @@ export type FormulaTrouble =
 export function readOwnFormulas(
   ownRows: readonly OwnRow[],
   placements = MOST_PLACEMENTS,
-): readonly FormulaTrouble[] {
+): readonly FormulaProblem[] {
   // Amounts by driver cannot be misread, and most jobs have nothing else.
   if (!ownRows.some(({ cost }) => cost.kind === 'formula')) return [];
   const rows = expandRows({ placements, presses: 1, ownRows });
-  const troubles = ownRows.flatMap((row) =>
+  const problems = ownRows.flatMap((row) =>
     row.cost.kind === 'formula' ? readOne(row.id, row.cost.formula, rows) : [],
   );
-  return troubles.length > 0 ? troubles : circles(ownRows, rows);
+  return problems.length > 0 ? problems : circles(ownRows, rows);
 }
 
-function readOne(rowId: string, formula: string, rows: GridRows): readonly FormulaTrouble[] {
+function readOne(rowId: string, formula: string, rows: GridRows): readonly FormulaProblem[] {
   const tokens = tokenizeFormula(formula);
-  const troubles = tokens.flatMap((token) => judge(rowId, token, rows));
-  if (troubles.length > 0) return troubles;
+  const problems = tokens.flatMap((token) => judge(rowId, token, rows));
+  if (problems.length > 0) return problems;
   // Whether the words make a sentence is the engine's to say; names stand for numbers here.
   const bare = joinTokens(tokens, (token) => (token.kind === 'name' ? '1' : token.text));
   return isReadableFormula(`=${bare}`) ? [] : [{ kind: 'unreadable', rowId, at: brokenAt(tokens, formula) }];
 }
 
-function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly FormulaTrouble[] {
+function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly FormulaProblem[] {
   const readable: readonly RowTable[] = ['job', 'line', 'case'];
   switch (token.kind) {
     case 'name': {
@@ -86,7 +86,7 @@ const endsValue = (token: FormulaToken): boolean =>
 
 const isBinary = (token: FormulaToken): boolean => token.kind === 'sign' && /^[-+*/^(;=<>]/.test(token.text);
 
-function circles(ownRows: readonly OwnRow[], rows: GridRows): readonly FormulaTrouble[] {
+function circles(ownRows: readonly OwnRow[], rows: GridRows): readonly FormulaProblem[] {
   return ownRows.flatMap((row) => {
     const path = wayBack(row.id, rows);
     return path === null ? [] : [{ kind: 'circle', rowId: row.id, names: path } as const];

@@ -1,11 +1,11 @@
+import { makeFinding } from '@/lib/findings/makeFinding';
 import type { Finding } from '@/shared/finding';
 import { MOST_PLACEMENTS } from '@/shared/schemas/job';
 import type { OwnRow } from '@/shared/schemas/ownRow';
-import { makeFinding } from '../check/makeFinding';
 import { type CostSheet, wholeJob } from './costSheet';
 import type { GridFault } from './evaluateGrid';
 import { expandRows } from './expandRows';
-import type { FormulaTrouble } from './readOwnFormulas';
+import type { FormulaProblem } from './readOwnFormulas';
 
 /**
  * Troubles of the maker's own formulas as findings.
@@ -13,13 +13,13 @@ import type { FormulaTrouble } from './readOwnFormulas';
  * @returns ROW-01 for a formula that cannot be read, ROW-02 for one that leads back to itself
  */
 export function formulaFindings(
-  troubles: readonly FormulaTrouble[],
+  problems: readonly FormulaProblem[],
   workshopRows: readonly OwnRow[],
   jobRows: readonly OwnRow[],
 ): readonly Finding[] {
-  return troubles.map((trouble) => {
-    const ofJob = jobRows.findIndex(({ id }) => id === trouble.rowId);
-    const ofWorkshop = workshopRows.findIndex(({ id }) => id === trouble.rowId);
+  return problems.map((problem) => {
+    const ofJob = jobRows.findIndex(({ id }) => id === problem.rowId);
+    const ofWorkshop = workshopRows.findIndex(({ id }) => id === problem.rowId);
     const row = jobRows[ofJob] ?? workshopRows[ofWorkshop];
     const common = {
       severity: 'stop',
@@ -29,38 +29,38 @@ export function formulaFindings(
         path: ['ownRows', ofJob >= 0 ? ofJob : ofWorkshop, 'cost', 'formula'],
       },
     } as const;
-    const label = row?.label ?? trouble.rowId;
-    switch (trouble.kind) {
+    const label = row?.label ?? problem.rowId;
+    switch (problem.kind) {
       case 'circle':
         return makeFinding({
           ...common,
           id: 'ROW-02',
-          facts: { label, chain: labelsOf(trouble.names, [...workshopRows, ...jobRows]).join(' → ') },
+          facts: { label, chain: labelsOf(problem.names, [...workshopRows, ...jobRows]).join(' → ') },
         });
       case 'unreadable':
         return makeFinding({
           ...common,
           id: 'ROW-01',
-          variant: trouble.kind,
-          facts: { label, at: trouble.at + 1 },
+          variant: problem.kind,
+          facts: { label, at: problem.at + 1 },
         });
       case 'badSign':
         return makeFinding({
           ...common,
           id: 'ROW-01',
-          variant: trouble.kind,
-          facts: { label, at: trouble.at + 1, text: trouble.text },
+          variant: problem.kind,
+          facts: { label, at: problem.at + 1, text: problem.text },
         });
       case 'unknownName':
       case 'unknownFunction':
         return makeFinding({
           ...common,
           id: 'ROW-01',
-          variant: trouble.kind,
-          facts: { label, at: trouble.at + 1, text: trouble.name },
+          variant: problem.kind,
+          facts: { label, at: problem.at + 1, text: problem.name },
         });
       default:
-        return trouble satisfies never;
+        return problem satisfies never;
     }
   });
 }

@@ -1,8 +1,8 @@
-import { artwork } from './artwork/descriptor';
-import { blank } from './blank/descriptor';
-import { job } from './job/descriptor';
-import { priceList } from './priceList/descriptor';
-import { workshop } from './workshop/descriptor';
+import { artwork } from '@/lib/kinds/artwork/descriptor';
+import { blank } from '@/lib/kinds/blank/descriptor';
+import { job } from '@/lib/kinds/job/descriptor';
+import { priceList } from '@/lib/kinds/priceList/descriptor';
+import { workshop } from '@/lib/kinds/workshop/descriptor';
 
 /** Every kind of document that is kept, under the name its records bear. A new kind is a folder and a line here. */
 export const kinds = { workshop, blank, artwork, job, priceList } as const;

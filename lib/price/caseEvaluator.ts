@@ -1,9 +1,9 @@
-import type { ResolvedLine, ResolvedSize } from '../check/checkedJob';
-import { type CostedJob, shapeOf } from '../grid/costJob';
-import type { ColumnValues, Grid } from '../grid/evaluateGrid';
-import { fillJob } from '../grid/fillJob';
-import { fillCase, fillLine } from '../grid/fillLine';
-import type { CaseInput } from '../grid/gridInput';
+import { type CostedJob, shapeOf } from '@/lib/grid/costJob';
+import type { ColumnValues, Grid } from '@/lib/grid/evaluateGrid';
+import { fillJob } from '@/lib/grid/fillJob';
+import { fillCase, fillLine } from '@/lib/grid/fillLine';
+import type { CaseInput } from '@/lib/grid/gridInput';
+import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { pricedRows } from './pricedRows';
 
 /** One piece of a size in a batch of its line that is not the one the job asks for. */

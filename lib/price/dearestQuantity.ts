@@ -1,9 +1,9 @@
-import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJob';
-import { printOfSize } from '../check/printOfSize';
-import { piecesOf } from '../grid/fillLine';
-import { present } from '../grid/present';
-import { groupAt } from '../sheets/groupAt';
-import type { LaidOutJob, LaidOutPrint } from '../sheets/layOutJob';
+import { piecesOf } from '@/lib/grid/fillLine';
+import { present } from '@/lib/grid/present';
+import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
+import { printOfSize } from '@/lib/job/printOfSize';
+import { groupAt } from '@/lib/layout/groupAt';
+import type { LaidOutJob, LaidOutPrint } from '@/lib/layout/layOutJob';
 import type { CaseEvaluator } from './caseEvaluator';
 
 export interface BreakSpan {

@@ -1,8 +1,8 @@
+import type { CostedJob } from '@/lib/grid/costJob';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import { present } from '@/lib/grid/present';
+import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJob';
-import type { CostedJob } from '../grid/costJob';
-import type { Grid } from '../grid/evaluateGrid';
-import { present } from '../grid/present';
 import { caseEvaluator } from './caseEvaluator';
 import { type BreakSpan, breakSpans, dearestQuantities } from './dearestQuantity';
 import { printGroupOf } from './printGroups';

@@ -1,5 +1,5 @@
-import type { ResolvedLine, ResolvedSize } from '../check/checkedJob';
-import { printOfSize } from '../check/printOfSize';
+import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
+import { printOfSize } from '@/lib/job/printOfSize';
 
 /** Sizes of a line with the same print sizes in every placement: only their blanks differ. */
 export interface PrintGroup {

@@ -1,5 +1,5 @@
-import type { CostedJob } from '../grid/costJob';
-import { wholeJob } from '../grid/costSheet';
+import type { CostedJob } from '@/lib/grid/costJob';
+import { wholeJob } from '@/lib/grid/costSheet';
 
 export type MarkId = 'outOfPocketFloor' | 'variableFloor' | 'fullCost' | 'target' | 'ceiling';
 

@@ -1,7 +1,7 @@
+import type { CostedJob } from '@/lib/grid/costJob';
+import { caseValue } from '@/lib/grid/costSheet';
+import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { type MinorUnits, toMinor } from '@/shared/money';
-import type { ResolvedLine } from '../check/checkedJob';
-import type { CostedJob } from '../grid/costJob';
-import { caseValue } from '../grid/costSheet';
 import { writtenPrice } from './writtenPrice';
 
 /**

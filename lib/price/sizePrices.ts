@@ -1,5 +1,5 @@
+import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { fromMinor, type MinorUnits, toMinor, toPriceEnding } from '@/shared/money';
-import type { ResolvedJob, ResolvedLine, ResolvedSize } from '../check/checkedJob';
 import type { BreakSpan } from './dearestQuantity';
 import { taxInside } from './taxInside';
 import { writtenPrice } from './writtenPrice';

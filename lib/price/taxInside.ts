@@ -1,4 +1,4 @@
-import type { ResolvedJob } from '../check/checkedJob';
+import type { ResolvedJob } from '@/lib/job/checkedJob';
 
 /** @returns the share of tax that written prices of a job have inside; 0 where it is added later or there is none. */
 export const taxInside = ({ channel }: Pick<ResolvedJob, 'channel'>): number =>

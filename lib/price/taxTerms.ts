@@ -1,4 +1,4 @@
-import type { CostSheet } from '../grid/costSheet';
+import type { CostSheet } from '@/lib/grid/costSheet';
 
 /** The way between a price as the channel writes it and the same price without tax. */
 export interface TaxTerms {

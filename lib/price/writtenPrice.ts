@@ -1,5 +1,5 @@
+import type { ResolvedJob } from '@/lib/job/checkedJob';
 import { type MinorUnits, toPriceEnding } from '@/shared/money';
-import type { ResolvedJob } from '../check/checkedJob';
 import { taxInside } from './taxInside';
 
 /**

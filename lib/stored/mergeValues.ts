@@ -1,4 +1,4 @@
-import { type ItemsById, listsById } from './listIdentity';
+import { arraysById, type ItemsById } from './arrayIdentity';
 import { mergeOrder } from './mergeOrder';
 import { isPlainObject, type PlainObject, sameValue } from './sameValue';
 
@@ -37,9 +37,9 @@ const merge = (base: unknown, mine: unknown, theirs: unknown, path: FieldPath): 
     return mergeObjects(base, mine, theirs, path);
   }
   if (Array.isArray(base) && Array.isArray(mine) && Array.isArray(theirs)) {
-    const [baseItems, mineItems, theirItems] = listsById(base, mine, theirs) ?? [];
+    const [baseItems, mineItems, theirItems] = arraysById(base, mine, theirs) ?? [];
     if (baseItems !== undefined && mineItems !== undefined && theirItems !== undefined) {
-      return mergeLists(baseItems, mineItems, theirItems, path);
+      return mergeArrays(baseItems, mineItems, theirItems, path);
     }
   }
   return { value: mine, conflicts: [path] };
@@ -59,7 +59,7 @@ const mergeObjects = (base: PlainObject, mine: PlainObject, theirs: PlainObject,
   };
 };
 
-const mergeLists = (base: ItemsById, mine: ItemsById, theirs: ItemsById, path: FieldPath): Merged => {
+const mergeArrays = (base: ItemsById, mine: ItemsById, theirs: ItemsById, path: FieldPath): Merged => {
   const { order, bothMoved } = mergeOrder([...base.keys()], [...mine.keys()], [...theirs.keys()]);
   const merged = order.map((id) =>
     merge(itemAt(base, id), itemAt(mine, id), itemAt(theirs, id), [...path, id]),

@@ -1,8 +1,8 @@
 import type { Stored } from '@/shared/schemas/stored';
 import { applyChange } from './applyChange';
 import { type DocumentChange, snapshotOf } from './documentChange';
-import type { KeptFile } from './keptFile';
 import { COALESCE_MS } from './recordStep';
+import type { StoredFile } from './storedFile';
 
 /** An edit that is shown but not yet kept. */
 export type PendingEdit = {
@@ -12,7 +12,7 @@ export type PendingEdit = {
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
   /** Files that the changes name, kept with them or not at all. */
-  readonly files?: readonly KeptFile[];
+  readonly files?: readonly StoredFile[];
 };
 
 /** Whether a body of a kind can be read by its schema. */

@@ -1,4 +1,4 @@
-import { listsById } from './listIdentity';
+import { arraysById } from './arrayIdentity';
 import type { FieldPath } from './mergeValues';
 import { isPlainObject } from './sameValue';
 
@@ -12,7 +12,7 @@ export function placeInBody(body: unknown, path: FieldPath): readonly (string | 
   let part = body;
   for (const step of path) {
     if (Array.isArray(part)) {
-      const [items] = listsById(part) ?? [];
+      const [items] = arraysById(part) ?? [];
       const at = items === undefined ? -1 : [...items.keys()].indexOf(step);
       if (at < 0) return way;
       way.push(at);

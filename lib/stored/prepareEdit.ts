@@ -47,7 +47,7 @@ export const prepareEdit = (
       ? failed<EditFinding>({ code: 'noSuchDocument', id })
       : afterEdit(edit, current, registry);
     if (after.ok) changes.set(id, { id, kind, before: first, after: after.value });
-    else findings.push(after.trouble);
+    else findings.push(after.problem);
   }
   if (findings.length > 0) return failed(findings);
   return ok([...changes.values()].filter(({ before, after }) => !sameValue(before, after)));

@@ -2,9 +2,9 @@ import { failed, ok, type Result } from '@/shared/result';
 import { backupSchema, type Stored } from '@/shared/schemas/stored';
 import { claimedName } from './claimedName';
 import { fromBase64 } from './fromBase64';
-import type { KeptFile } from './keptFile';
 import { readDocument } from './readDocument';
 import { neededDocuments, type Registry } from './registry';
+import type { StoredFile } from './storedFile';
 import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFinding';
 
 /** Why a file is no backup that can be brought back. */
@@ -33,7 +33,7 @@ export type BackupFinding =
 export type ReadBackup = {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly unknown[];
-  readonly files: readonly KeptFile[];
+  readonly files: readonly StoredFile[];
 };
 
 /**

@@ -36,7 +36,7 @@ export const readDocument = (raw: unknown, registry: Registry): DocumentReading 
   if (!envelope.success || entry === undefined)
     return unreadable({ code: 'notADocument', issues: envelope.success ? [] : schemaIssues(envelope.error) });
   const body = readBody(envelope.data.body, envelope.data.version, entry);
-  if (!body.ok) return unreadable(body.trouble);
+  if (!body.ok) return unreadable(body.problem);
   return { state: 'readable', document: { ...envelope.data, version: entry.version, body: body.value } };
 };
 

@@ -5,7 +5,7 @@ import type { Stored } from '@/shared/schemas/stored';
 export type Bodies = Readonly<Record<string, unknown>>;
 
 /** Takes a body of one version to the next. Pure; it may throw on a body it cannot take. */
-export type MigrationStep = (body: unknown) => unknown;
+export type Migration = (body: unknown) => unknown;
 
 /**
  * draft: changed and merged, deleting leaves a tombstone. The two others are what a design may ask for later:
@@ -30,7 +30,7 @@ export type KindReading<Body> = {
   /** Strict schema of that version. Any new, renamed or dropped key is a new version. */
   readonly schema: ZodType<Body>;
   /** `steps[n]` takes version n to n + 1; there is one for every n from 1 to `version` − 1. */
-  readonly steps: Readonly<Record<number, MigrationStep>>;
+  readonly steps: Readonly<Record<number, Migration>>;
 };
 
 /** Everything the app knows of one kind of document. */

@@ -1,4 +1,4 @@
-import { LENGTH_TOLERANCE_MM } from '../units';
+import { LENGTH_TOLERANCE_MM } from '@/shared/units';
 import { lengthMmSchema, nameSchema } from './basics';
 import { pictureSchema } from './picture';
 import { rateSchema } from './rate';

@@ -1,4 +1,4 @@
-import { LENGTH_TOLERANCE_MM } from '../units';
+import { LENGTH_TOLERANCE_MM } from '@/shared/units';
 import { z } from './z';
 
 export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,63}$/);

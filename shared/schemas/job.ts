@@ -1,4 +1,4 @@
-import { findingIds } from '../tables/findingIds';
+import { findingIds } from '@/shared/tables/findingIds';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';

@@ -1,4 +1,4 @@
-import { currencyCodes } from '../tables/currencies';
+import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
 import { daySchema } from './rate';
@@ -113,9 +113,9 @@ export const priceListSchema = z.strictObject({
   versions: z.array(listVersionSchema).max(200).default([]),
 });
 
-export type PriceListDocument = z.infer<typeof priceListSchema>;
-export type ListItem = z.infer<typeof listItemSchema>;
-export type ListVersion = z.infer<typeof listVersionSchema>;
+export type PriceList = z.infer<typeof priceListSchema>;
+export type PriceListItem = z.infer<typeof listItemSchema>;
+export type PriceListVersion = z.infer<typeof listVersionSchema>;
 export type ListedCharge = (typeof listedCharges)[number];
 export type FrozenItem = z.infer<typeof frozenItemSchema>;
 export type FrozenRate = z.infer<typeof frozenRateSchema>;

@@ -1,4 +1,4 @@
-import type { RateUnit } from '../tables/rateCatalogue';
+import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { z } from './z';
 
 export const rateOrigins = ['typical', 'yours', 'measured'] as const;

@@ -1,5 +1,5 @@
-import { currencyCodes } from '../tables/currencies';
-import { type RateName, type RateUnit, rateDefinition, rateNames } from '../tables/rateCatalogue';
+import { currencyCodes } from '@/shared/tables/currencies';
+import { type RateName, type RateUnit, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { chargesSchema, usualCharges } from './charges';
 import { inkRecordSchema } from './inkRecord';

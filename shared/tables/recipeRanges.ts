@@ -1,4 +1,4 @@
-import type { Substrate } from '../schemas/blank';
+import type { Substrate } from '@/shared/schemas/blank';
 
 export const pressureOrder = ['light', 'lightMedium', 'medium', 'mediumFirm', 'firm'] as const;
 

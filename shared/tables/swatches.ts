@@ -1,4 +1,4 @@
-import type { Blank } from '../schemas/blank';
+import type { Blank } from '@/shared/schemas/blank';
 
 /**
  * Colours that blanks are sold in, by CIE L*a*b*: typical values from memory, to judge cloth by eye against until

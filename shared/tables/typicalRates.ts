@@ -1,5 +1,5 @@
-import type { Blank } from '../schemas/blank';
-import type { Channel, Press } from '../schemas/workshop';
+import type { Blank } from '@/shared/schemas/blank';
+import type { Channel, Press } from '@/shared/schemas/workshop';
 import type { RateDefinition, RateUnit } from './rateCatalogue';
 
 /** A rate that hangs on a machine, a placement, a blank or a channel; the workshop's own are in the catalogue. */

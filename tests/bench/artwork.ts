@@ -1,7 +1,7 @@
 import { analysePicture } from '@/lib/artwork/analysePicture';
-import { inkMeter } from '@/lib/artwork/inkMeter';
-import { sourceOf } from '@/lib/artwork/pictureSource';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
+import { inkMeter } from '@/lib/ink/inkMeter';
+import { sourceOf } from '@/lib/picture/pictureSource';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import { type BenchRow, median, percentile, times } from './measure';
 
 const WIDTH = 3000;

@@ -1,9 +1,9 @@
+import { costInput } from '@/lib/costing/costInput';
+import { priceJob } from '@/lib/costing/priceJob';
 import { clubOrder } from '@/lib/examples/clubOrder';
 import { fairShirts } from '@/lib/examples/fairJobs';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { costInput } from '@/lib/price/costInput';
-import { batchCurve } from '@/lib/price/curve/batchCurve';
-import { priceJob } from '@/lib/priceJob';
+import { batchCurve } from '@/lib/studies/curve/batchCurve';
 import type { JobInput } from '@/shared/schemas/request';
 import { benchArtwork } from './artwork';
 import { benchApi } from './benchApi';

@@ -1,11 +1,11 @@
+import { costInput } from '@/lib/costing/costInput';
 import { clubOrder } from '@/lib/examples/clubOrder';
 import { fairShirts } from '@/lib/examples/fairJobs';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { costInput } from '@/lib/price/costInput';
-import { batchCurve } from '@/lib/price/curve/batchCurve';
-import { batchTariffs } from '@/lib/price/curve/batchTariffs';
-import { curveAnswer } from '@/lib/price/curve/curveAnswer';
-import { levers } from '@/lib/price/levers/levers';
+import { batchCurve } from '@/lib/studies/curve/batchCurve';
+import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
+import { curveAnswer } from '@/lib/studies/curve/curveAnswer';
+import { levers } from '@/lib/studies/levers/levers';
 import type { JobInput } from '@/shared/schemas/request';
 import { type BenchRow, median, percentile, times } from './measure';
 

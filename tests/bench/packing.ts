@@ -1,9 +1,14 @@
 import type { MaxRectsPacker as Packer } from 'maxrects-packer';
-import { packRoll } from '@/lib/sheets/packRoll';
-import { packSheets } from '@/lib/sheets/packSheets';
-import { piecesPerSheet } from '@/lib/sheets/piecesPerSheet';
-import { seededRandom } from '@/lib/sheets/seededRandom';
-import { binInstances, equalPieceInstances, piecesOf, stripInstances } from '../outside/packingInstances';
+import { piecesPerSheet } from '@/lib/packing/equal/piecesPerSheet';
+import { packRoll } from '@/lib/packing/roll/packRoll';
+import { seededRandom } from '@/lib/packing/seededRandom';
+import { packSheets } from '@/lib/packing/sheet/packSheets';
+import {
+  binInstances,
+  equalPieceInstances,
+  piecesOf,
+  stripInstances,
+} from '@/tests/outside/packingInstances';
 import { type BenchRow, median, percentile, times } from './measure';
 
 /* What layouts take and give, beside a general-purpose packing library (maxrects-packer, MIT) on the same inputs. */

@@ -1,11 +1,11 @@
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
+import { axe } from '@/tests/e2e/harness/axe';
+import { expectPriceBar, kept, priceBarText, priced, section } from '@/tests/e2e/harness/docketPage';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 import { gridOf } from '@/tests/fixtures/pictures/gridOf';
-import { axe } from './harness/axe';
-import { expectPlate, kept, plateText, priced, section } from './harness/docketPage';
-import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
 
 const PICTURE = 'Hill path picture';
 const PATIENCE_MS = 15_000;
@@ -102,21 +102,21 @@ test('a picture stored on its side is turned upright once, in its figures and in
 test('price and ink follow the picture, are undone and redone, and are there after a reload', async () => {
   const page = await openPage();
   const part = await openPlacement(page);
-  const before = await plateText(page);
+  const before = await priceBarText(page);
   await chooseFile(part, 'hill.png', 'image/png', await half());
   await part.getByText('50 % of ink').waitFor({ timeout: PATIENCE_MS });
-  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).not.toBe(before);
-  const after = await plateText(page);
+  await expect.poll(() => priceBarText(page), { timeout: PATIENCE_MS }).not.toBe(before);
+  const after = await priceBarText(page);
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).toBe(before);
+  await expect.poll(() => priceBarText(page), { timeout: PATIENCE_MS }).toBe(before);
   await page.getByRole('button', { name: /^Redo/ }).click();
-  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).toBe(after);
+  await expect.poll(() => priceBarText(page), { timeout: PATIENCE_MS }).toBe(after);
   await kept(page);
   await page.reload();
   const again = await openPlacement(page);
   await again.getByText('50 % of ink').waitFor();
   await again.locator('canvas[data-drawn="true"]').waitFor({ timeout: PATIENCE_MS });
-  expect(await plateText(page)).toBe(after);
+  expect(await priceBarText(page)).toBe(after);
 });
 
 test('the ink of one print opens to where the coverage was read', async () => {
@@ -144,13 +144,13 @@ test.each([
   ],
 ] as const)('%s is refused in a sentence, and the last good picture stays', async (name, bytes, sentence) => {
   const { page, part } = await withPicture();
-  await expectPlate(page, /margin 40\.9 %/);
-  const plate = await plateText(page);
+  await expectPriceBar(page, /margin 40\.9 %/);
+  const plate = await priceBarText(page);
   const buffer = bytes === 'cut' ? (await half()).subarray(0, 900) : bytes;
   await chooseFile(part, name, name.endsWith('svg') ? 'image/svg+xml' : 'image/png', buffer);
   await part.getByText(sentence).waitFor({ timeout: PATIENCE_MS });
   expect(await part.getByText('50 % of ink').count()).toBe(1);
-  expect(await plateText(page)).toBe(plate);
+  expect(await priceBarText(page)).toBe(plate);
 });
 
 test('a drawing of lines is read at its final size and clean at any', async () => {
@@ -167,13 +167,13 @@ test('a drawing of lines is read at its final size and clean at any', async () =
 test('reading is stopped at a press, and nothing changes', async () => {
   const page = await openPage();
   const part = await openPlacement(page);
-  const plate = await plateText(page);
+  const plate = await priceBarText(page);
   // Large enough that there is time to stop it.
   await chooseFile(part, 'large.png', 'image/png', await half(6000, 7500));
   await part.getByRole('button', { name: 'Stop' }).click();
   await part.getByText('You stopped it; nothing was changed.').waitFor();
   expect(await part.getByText('% of ink').count()).toBe(0);
-  expect(await plateText(page)).toBe(plate);
+  expect(await priceBarText(page)).toBe(plate);
 });
 
 test('a dropped and a pasted picture are taken like a chosen one', async () => {

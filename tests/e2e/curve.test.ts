@@ -2,10 +2,10 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { kept, plateText, priced, section, type } from './harness/docketPage';
-import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { kept, priceBarText, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 const PATIENCE_MS = 20_000;
 
@@ -87,7 +87,7 @@ test('keys and pointer move the quantity; the job is made so large in one step, 
   await expect.poll(() => job.textContent(), { timeout: PATIENCE_MS }).toContain('= 50');
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect.poll(() => job.textContent(), { timeout: PATIENCE_MS }).toContain('= 37');
-  expect(await plateText(page)).toContain('19.00');
+  expect(await priceBarText(page)).toContain('19.00');
 });
 
 test('the curve stands as a table, and is saved as CSV, SVG and PNG', async () => {

@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { openPage } from './harness/openPage';
-import { expectTrouble } from './harness/troubles';
+import { axe } from '@/tests/e2e/harness/axe';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { expectProblem } from '@/tests/e2e/harness/problems';
 
 test('a request to another host is seen, by the page and by the browser', async () => {
   const page = await openPage();
   // Leaving for another host is the one thing a page's own policy does not refuse.
   await page.goto('http://elsewhere.invalid/').catch(() => undefined);
-  await expectTrouble(/request to another host: http:\/\/elsewhere\.invalid\//);
-  await expectTrouble(/the browser asked for http:\/\/elsewhere\.invalid\//);
-  await expectTrouble(/console: .*502/);
+  await expectProblem(/request to another host: http:\/\/elsewhere\.invalid\//);
+  await expectProblem(/the browser asked for http:\/\/elsewhere\.invalid\//);
+  await expectProblem(/console: .*502/);
 });
 
 test('requests of a worker, a beacon and a socket to another host are seen', async () => {
@@ -23,24 +23,24 @@ test('requests of a worker, a beacon and a socket to another host are seen', asy
     new WebSocket('ws://socket.invalid/');
   });
   for (const name of ['worker', 'beacon', 'socket']) {
-    await expectTrouble(new RegExp(`the browser asked for .*${name}\\.invalid`));
+    await expectProblem(new RegExp(`the browser asked for .*${name}\\.invalid`));
   }
-  await expectTrouble(/request to another host/);
-  await expectTrouble(/console: /);
+  await expectProblem(/request to another host/);
+  await expectProblem(/console: /);
 });
 
 test('a request that the policy refuses is seen and never leaves', async () => {
   const page = await openPage();
   await page.evaluate(() => fetch('http://elsewhere.invalid/').catch(() => undefined));
-  await expectTrouble(/content policy: connect-src http:\/\/elsewhere\.invalid\//);
-  await expectTrouble(/console: .*elsewhere\.invalid/);
+  await expectProblem(/content policy: connect-src http:\/\/elsewhere\.invalid\//);
+  await expectProblem(/console: .*elsewhere\.invalid/);
 });
 
 test('an inline style is seen', async () => {
   const page = await openPage();
   await page.evaluate(() => document.body.setAttribute('style', 'color: red'));
-  await expectTrouble(/content policy: style-src-attr inline/);
-  await expectTrouble(/console: .*style/);
+  await expectProblem(/content policy: style-src-attr inline/);
+  await expectProblem(/console: .*style/);
 });
 
 test('a word on the error console and an error thrown are seen', async () => {
@@ -51,8 +51,8 @@ test('a word on the error console and an error thrown are seen', async () => {
       throw new Error('thrown late');
     });
   });
-  await expectTrouble(/console: said aloud/);
-  await expectTrouble(/error on the page: thrown late/);
+  await expectProblem(/console: said aloud/);
+  await expectProblem(/error on the page: thrown late/);
 });
 
 test('a picture without words is a finding of the accessibility check', async () => {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { expectPlate, kept, plateText, priced, section, type } from './harness/docketPage';
-import { openPage } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { expectPriceBar, kept, priceBarText, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 test.each([
   { width: 1280, scheme: 'light' },
@@ -14,7 +14,7 @@ test.each([
   async (view) => {
     const page = await openPage(view);
     await priced(page);
-    expect(await plateText(page)).toMatch(/19\.00.*margin 40\.5 %.*markup 68\.2 %.*56\.2\d/);
+    expect(await priceBarText(page)).toMatch(/19\.00.*margin 40\.5 %.*markup 68\.2 %.*56\.2\d/);
     expect(await section(page, 'Checks').getByRole('listitem').count()).toBeGreaterThan(5);
     await axe(page);
     await shot(page, `first-visit-${view.scheme}`);
@@ -30,7 +30,7 @@ test('more pieces in a size move every figure at once', async () => {
   await priced(page);
   await type(section(page, 'The job').getByRole('textbox', { name: 'L', exact: true }), '23');
   await section(page, 'The job').getByText('= 49').waitFor();
-  await expectPlate(page, /19\.00.*margin 4[3-9]/);
+  await expectPriceBar(page, /19\.00.*margin 4[3-9]/);
 });
 
 test('an edit shows at once, is undone and redone, and is there again after a reload', async () => {
@@ -38,16 +38,16 @@ test('an edit shows at once, is undone and redone, and is there again after a re
   await priced(page);
   const price = section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
   await type(price, '21');
-  await expectPlate(page, /21\.00.*margin 4[56]/);
+  await expectPriceBar(page, /21\.00.*margin 4[56]/);
   await price.blur();
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await expectPlate(page, /19\.00.*margin 40\.5 %/);
+  await expectPriceBar(page, /19\.00.*margin 40\.5 %/);
   await page.getByRole('button', { name: /^Redo/ }).click();
-  await expectPlate(page, /21\.00/);
+  await expectPriceBar(page, /21\.00/);
   await kept(page);
   await page.reload();
   await priced(page);
-  await expectPlate(page, /21\.00/);
+  await expectPriceBar(page, /21\.00/);
 });
 
 test('a stop withholds new prices, keeps the last good one in view, and goes by its button', async () => {
@@ -58,7 +58,7 @@ test('a stop withholds new prices, keeps the last good one in view, and goes by 
   await job.getByText('Packaging, up-charges, name').click();
   await type(job.getByRole('textbox', { name: 'Pieces the customer said in all' }), '38');
   await checks.getByText('the sizes add up to 37, the order says 38').waitFor();
-  await expectPlate(page, /last good price/i);
+  await expectPriceBar(page, /last good price/i);
   await shot(page, 'stop');
   await axe(page);
   await checks
@@ -67,7 +67,7 @@ test('a stop withholds new prices, keeps the last good one in view, and goes by 
     .getByRole('button')
     .last()
     .click();
-  await expect.poll(() => plateText(page)).not.toMatch(/last good price/i);
+  await expect.poll(() => priceBarText(page)).not.toMatch(/last good price/i);
   expect(await checks.getByText('the sizes add up to').count()).toBe(0);
 });
 
@@ -105,12 +105,12 @@ test('an edit made without a network is priced, kept, and there when the network
   await priced(page);
   await page.context().setOffline(true);
   await type(section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true }), '20');
-  await expectPlate(page, /20\.00.*margin 4\d/);
+  await expectPriceBar(page, /20\.00.*margin 4\d/);
   await kept(page);
   await page.context().setOffline(false);
   await page.reload();
   await priced(page);
-  await expectPlate(page, /20\.00/);
+  await expectPriceBar(page, /20\.00/);
 });
 
 test('two tabs at one job lose no edit of either', async () => {
@@ -129,7 +129,7 @@ test('two tabs at one job lose no edit of either', async () => {
   await kept(first);
   await kept(second);
   for (const page of [first, second]) {
-    await expectPlate(page, /22\.00/);
+    await expectPriceBar(page, /22\.00/);
     await expect
       .poll(() =>
         section(page, 'The job')
@@ -157,7 +157,7 @@ test.each([
     ?.split(' ')
     .find((id) => id.endsWith('-issue'));
   expect(await page.locator(`[id="${issue}"]`).textContent()).toMatch(telling);
-  await expectPlate(page, /19\.00.*margin 40\.5 %/);
+  await expectPriceBar(page, /19\.00.*margin 40\.5 %/);
 });
 
 test('the flag of the price ruler moves by keys, and the price with it', async () => {
@@ -166,7 +166,7 @@ test('the flag of the price ruler moves by keys, and the price with it', async (
   const flag = page.getByRole('slider').first();
   await flag.focus();
   await page.keyboard.press('ArrowRight');
-  await expectPlate(page, /19\.50/);
+  await expectPriceBar(page, /19\.50/);
   expect(await flag.getAttribute('aria-valuetext')).toMatch(/19\.50.*margin/);
 });
 

@@ -1,10 +1,10 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { kept, section } from './harness/docketPage';
-import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { kept, section } from '@/tests/e2e/harness/docketPage';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 const PATIENCE_MS = 20_000;
 /** A busy machine may take long over the sums of seven items. */

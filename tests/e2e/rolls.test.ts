@@ -2,10 +2,10 @@ import { readFile } from 'node:fs/promises';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { axe } from './harness/axe';
-import { kept, priced, section, type } from './harness/docketPage';
-import { openPage, type PageOptions } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 const PATIENCE_MS = 20_000;
 /** Two pages and a comparison of papers: long on a busy machine. */

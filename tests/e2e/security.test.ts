@@ -1,8 +1,8 @@
 import { expect, inject, test } from 'vitest';
-import { axe } from './harness/axe';
-import { openPage } from './harness/openPage';
-import { shot } from './harness/shot';
-import { expectTrouble } from './harness/troubles';
+import { axe } from '@/tests/e2e/harness/axe';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { expectProblem } from '@/tests/e2e/harness/problems';
+import { shot } from '@/tests/e2e/harness/shot';
 
 const plain = [
   ['x-content-type-options', 'nosniff'],
@@ -53,7 +53,7 @@ test.each([
   'an unknown address is answered with a page that works, %s px wide and %s',
   async (width, scheme) => {
     const page = await openPage({ path: '/no-such-page', width, scheme });
-    await expectTrouble(/status of 404 .*no-such-page/);
+    await expectProblem(/status of 404 .*no-such-page/);
     await axe(page);
     await shot(page, 'not-found');
   },
@@ -73,9 +73,9 @@ test('a script that slips into the page does not run', async () => {
     await route.fulfill({ response, body });
   });
   await page.reload();
-  await expectTrouble(/content policy: script-src-elem inline/);
-  await expectTrouble(/content policy: script-src-attr inline/);
-  await expectTrouble(/console: .*Content Security Policy/);
+  await expectProblem(/content policy: script-src-elem inline/);
+  await expectProblem(/content policy: script-src-attr inline/);
+  await expectProblem(/console: .*Content Security Policy/);
   expect(await page.evaluate(() => 'slipped' in window)).toBe(false);
 });
 
@@ -88,10 +88,10 @@ test('a script added by a script may neither be inline nor come from another hos
     foreign.src = 'http://elsewhere.invalid/script.js';
     document.body.append(inline, foreign);
   });
-  await expectTrouble(/content policy: script-src-elem inline/);
-  await expectTrouble(/request to another host/);
-  await expectTrouble(/content policy: script-src-elem http:\/\/elsewhere\.invalid/);
-  await expectTrouble(/console: .*Content Security Policy/);
+  await expectProblem(/content policy: script-src-elem inline/);
+  await expectProblem(/request to another host/);
+  await expectProblem(/content policy: script-src-elem http:\/\/elsewhere\.invalid/);
+  await expectProblem(/console: .*Content Security Policy/);
   expect(await page.evaluate(() => 'slipped' in window)).toBe(false);
 });
 
@@ -116,8 +116,8 @@ test('a worker starts, and can neither evaluate text nor reach another host', as
       }),
   );
   expect(said).toEqual({ evaluates: 'EvalError', fetchesElsewhere: 'TypeError', fetchesOwn: 'nothing' });
-  await expectTrouble(/refused in a worker: script-src eval/);
-  await expectTrouble(/refused in a worker: connect-src http:\/\/elsewhere\.invalid/);
+  await expectProblem(/refused in a worker: script-src eval/);
+  await expectProblem(/refused in a worker: connect-src http:\/\/elsewhere\.invalid/);
 });
 
 test('a worker made of text does not start', async () => {
@@ -131,8 +131,8 @@ test('a worker made of text does not start', async () => {
       }),
   );
   expect(said).toBe('refused');
-  await expectTrouble(/content policy: worker-src blob/);
-  await expectTrouble(/console: .*Content Security Policy/);
+  await expectProblem(/content policy: worker-src blob/);
+  await expectProblem(/console: .*Content Security Policy/);
 });
 
 /** Runs in a worker: which error each attempt ends in. */

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { axe } from './harness/axe';
-import { expectPlate, kept, priced, section, type } from './harness/docketPage';
-import { openPage } from './harness/openPage';
-import { shot } from './harness/shot';
+import { axe } from '@/tests/e2e/harness/axe';
+import { expectPriceBar, kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { shot } from '@/tests/e2e/harness/shot';
 
 const PATIENCE_MS = 20_000;
 
@@ -25,9 +25,9 @@ test.each([
   await row.getByText('+31.21 USD profit in all').waitFor({ timeout: PATIENCE_MS });
   await row.getByRole('button', { name: 'Try it' }).click();
   // 40.5 % and the 1.05 points that were promised.
-  await expectPlate(page, /margin 41\.6 %/);
+  await expectPriceBar(page, /margin 41\.6 %/);
   await levers.getByRole('button', { name: 'Take it back' }).click();
-  await expectPlate(page, /margin 40\.5 %/);
+  await expectPriceBar(page, /margin 40\.5 %/);
   await shot(page, `levers-${view.scheme}`);
   await scrollsNowhere(page);
 });
@@ -44,7 +44,7 @@ test('the sums are asked the other way round, and a margin nobody can reach is t
       exact: false,
     })
     .waitFor({ timeout: PATIENCE_MS });
-  await expectPlate(page, /19\.00/);
+  await expectPriceBar(page, /19\.00/);
 });
 
 test.each([

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
 import { exampleFiles } from '@/lib/examples/exampleFiles';
-import { type JobAnswer, priceJob } from '@/lib/priceJob';
 import { isStanding } from '@/shared/finding';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { clubWith } from '@/tests/fixtures/clubJob';

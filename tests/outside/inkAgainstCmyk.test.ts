@@ -1,11 +1,11 @@
 // @vitest-environment node
 import sharp from 'sharp';
 import { describe, expect, it, test } from 'vitest';
-import { totalShare } from '@/lib/artwork/generateBlack';
-import { measureInk } from '@/lib/artwork/measureInk';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
-import { black, gridOf, white } from '../fixtures/pictures/gridOf';
-import { scenes } from '../fixtures/pictures/scenes';
+import { totalShare } from '@/lib/ink/generateBlack';
+import { measureInk } from '@/lib/ink/measureInk';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
+import { black, gridOf, white } from '@/tests/fixtures/pictures/gridOf';
+import { scenes } from '@/tests/fixtures/pictures/scenes';
 
 /*
  * Ink of pictures against a colour-managed conversion: libvips with its built-in CMYK profile. A profile knows

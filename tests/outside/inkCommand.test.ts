@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { pngFile, textBytes } from '../fixtures/pictures/fileBytes';
+import { pngFile, textBytes } from '@/tests/fixtures/pictures/fileBytes';
 
 let folder = '';
 beforeAll(async () => {

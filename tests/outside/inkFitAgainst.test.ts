@@ -1,9 +1,9 @@
 import { Decimal } from 'decimal.js';
 import { jStat } from 'jstat';
 import { describe, expect, it } from 'vitest';
-import { type Fitted, fitInkRecord } from '@/lib/artwork/fitInkRecord';
-import type { InkInterval } from '@/lib/artwork/inkIntervals';
-import { studentT95 } from '@/lib/artwork/studentT';
+import { type Fitted, fitInkRecord } from '@/lib/ink/record/fitInkRecord';
+import type { InkInterval } from '@/lib/ink/record/inkIntervals';
+import { studentT95 } from '@/lib/ink/record/studentT';
 
 const LOSS = 0.1;
 const LAYDOWN = 0.0065;

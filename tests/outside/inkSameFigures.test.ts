@@ -6,8 +6,8 @@ import sharp, { type Sharp } from 'sharp';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
 import { measureFile } from '@/app/_artwork/measureFile';
 import { readDeepPng } from '@/app/_artwork/readDeepPng';
-import { measureInk } from '@/lib/artwork/measureInk';
-import { gridOf, type Pixel } from '../fixtures/pictures/gridOf';
+import { measureInk } from '@/lib/ink/measureInk';
+import { gridOf, type Pixel } from '@/tests/fixtures/pictures/gridOf';
 
 /* One picture, saved in every way by an imaging library, and its files read back. */
 let folder = '';
@@ -46,7 +46,7 @@ async function inkOf(name: string, bytes: Uint8Array) {
   const path = join(folder, name);
   await writeFile(path, bytes);
   const measured = await measureFile(path, 200);
-  if (!measured.ok) throw new Error(JSON.stringify(measured.trouble));
+  if (!measured.ok) throw new Error(JSON.stringify(measured.problem));
   return measured.value;
 }
 

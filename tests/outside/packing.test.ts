@@ -1,8 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
-import { packRoll } from '@/lib/sheets/packRoll';
-import { packSheets } from '@/lib/sheets/packSheets';
-import { piecesPerSheet } from '@/lib/sheets/piecesPerSheet';
-import { layoutProblems, pieceProblems } from '../lib/sheets/layoutProblems';
+import { piecesPerSheet } from '@/lib/packing/equal/piecesPerSheet';
+import { packRoll } from '@/lib/packing/roll/packRoll';
+import { packSheets } from '@/lib/packing/sheet/packSheets';
+import { layoutProblems, pieceProblems } from '@/tests/lib/packing/layoutProblems';
 import { binInstances, equalPieceInstances, piecesOf, stripInstances } from './packingInstances';
 
 const bare = { marginMm: 0, gutterMm: 0 };

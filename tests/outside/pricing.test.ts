@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { contribution, profitBeforeTax, safety, setsToSell } from '@/lib/price/contribution';
-import { batchCurve } from '@/lib/price/curve/batchCurve';
-import { batchEvaluator } from '@/lib/price/curve/batchEvaluator';
-import { breakEven } from '@/lib/price/curve/breakEven';
-import { inversions } from '@/lib/price/list/inversions';
-import { priceList } from '@/lib/price/list/priceList';
-import { sellingTotal } from '@/lib/price/list/selling';
 import { marginOfMarkup, markupOfMargin } from '@/lib/price/marginAndMarkup';
-import { batchForMargin } from '@/lib/price/seek/batchForMargin';
 import { documentTax } from '@/lib/price/tax/documentTax';
 import { taxAdded, taxInside } from '@/lib/price/tax/taxOf';
+import { breakList } from '@/lib/studies/breaks/breakList';
+import { inversions } from '@/lib/studies/breaks/inversions';
+import { sellingTotal } from '@/lib/studies/breaks/selling';
+import { batchCurve } from '@/lib/studies/curve/batchCurve';
+import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
+import { breakEven } from '@/lib/studies/curve/breakEven';
+import { batchForMargin } from '@/lib/studies/goalSeek/batchForMargin';
 import { type MinorUnits, splitMinor, toMinor } from '@/shared/money';
 import { roundCash } from '@/shared/roundCash';
 import { grid } from '@/tests/fixtures/costed';
@@ -132,7 +132,7 @@ describe('cost, volume and profit', () => {
  * schedule is that of K. K. Aggarwal's lectures (University of Delhi): 5.00 to 999, 4.80 to 1,999, 4.75 beyond.
  */
 describe('quantity discounts', () => {
-  const read = priceList(
+  const read = breakList(
     [
       { from: 1, each: 5 },
       { from: 1000, each: 4.8 },
@@ -140,7 +140,7 @@ describe('quantity discounts', () => {
     ],
     'USD',
   );
-  if (!read.ok) throw new Error(read.trouble.kind);
+  if (!read.ok) throw new Error(read.problem.kind);
   const list = read.value;
 
   it('on all units make 999 dearer than 1,000, and every order from 961 on', () => {

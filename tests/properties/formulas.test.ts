@@ -76,12 +76,12 @@ describe('readOwnFormulas', () => {
   it('never throws, and points into the text or just behind it', () => {
     fc.assert(
       fc.property(formula, (text) => {
-        for (const trouble of readOwnFormulas([own(text)])) {
-          expect(trouble.rowId).toBe('own_row');
-          if (trouble.kind === 'circle') expect(trouble.names.length).toBeGreaterThan(1);
+        for (const problem of readOwnFormulas([own(text)])) {
+          expect(problem.rowId).toBe('own_row');
+          if (problem.kind === 'circle') expect(problem.names.length).toBeGreaterThan(1);
           else {
-            expect(trouble.at).toBeGreaterThanOrEqual(0);
-            expect(trouble.at).toBeLessThanOrEqual(text.length);
+            expect(problem.at).toBeGreaterThanOrEqual(0);
+            expect(problem.at).toBeLessThanOrEqual(text.length);
           }
         }
       }),

@@ -1,22 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { applyChanges } from '@/lib/check/applyChanges';
+import { priceJob } from '@/lib/costing/priceJob';
+import { applyChanges } from '@/lib/findings/applyChanges';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { piecesOf } from '@/lib/grid/fillLine';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
-import { batchEvaluator } from '@/lib/price/curve/batchEvaluator';
-import { LARGEST_BATCH } from '@/lib/price/curve/checkCurveRange';
-import { levers } from '@/lib/price/levers/levers';
-import { cures } from '@/lib/price/list/cures';
-import { inversions } from '@/lib/price/list/inversions';
-import { listTotal, type PriceList, priceList } from '@/lib/price/list/priceList';
-import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { priceTable } from '@/lib/price/priceTable';
-import { priceForMargin } from '@/lib/price/seek/priceForMargin';
-import { priceForPay } from '@/lib/price/seek/priceForPay';
 import { documentTax } from '@/lib/price/tax/documentTax';
 import { taxAdded, taxInside } from '@/lib/price/tax/taxOf';
-import { priceJob } from '@/lib/priceJob';
+import { type BreakList, breakList, breakTotal } from '@/lib/studies/breaks/breakList';
+import { inversions } from '@/lib/studies/breaks/inversions';
+import { remedies } from '@/lib/studies/breaks/remedies';
+import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
+import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
+import { LARGEST_BATCH } from '@/lib/studies/curve/checkCurveRange';
+import { priceForMargin } from '@/lib/studies/goalSeek/priceForMargin';
+import { priceForPay } from '@/lib/studies/goalSeek/priceForPay';
+import { levers } from '@/lib/studies/levers/levers';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { changed, clubWith } from '@/tests/fixtures/clubJob';
@@ -49,7 +49,7 @@ function everyJob(count: number, law: (input: JobInput, turn: number) => void): 
 }
 
 /** Lists of up to eight breaks whose prices fall, rise or stay, in cents. */
-const list: fc.Arbitrary<PriceList> = fc
+const list: fc.Arbitrary<BreakList> = fc
   .uniqueArray(fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 9999 })), {
     minLength: 1,
     maxLength: 8,
@@ -57,11 +57,11 @@ const list: fc.Arbitrary<PriceList> = fc
   })
   .map((pairs) => {
     const rising = pairs.toSorted(([a], [b]) => a - b);
-    const read = priceList(
+    const read = breakList(
       rising.map(([from, each], index) => ({ from: index === 0 ? 1 : from + 1, each: each / 100 })),
       'USD',
     );
-    if (!read.ok) throw new Error(read.trouble.kind);
+    if (!read.ok) throw new Error(read.problem.kind);
     return read.value;
   });
 
@@ -77,7 +77,7 @@ describe('price lists', () => {
   it('never let a total fall after a cure, for 1 to 2,000 pieces', () => {
     fc.assert(
       fc.property(list, tariff, step, (drawn, line, ending) => {
-        for (const cure of cures(drawn, line, ending)) expect(fallsAt(cure)).toBeNull();
+        for (const remedy of remedies(drawn, line, ending)) expect(fallsAt(remedy)).toBeNull();
       }),
       cases(300),
     );
@@ -87,7 +87,7 @@ describe('price lists', () => {
     fc.assert(
       fc.property(list, (drawn) => {
         const last = drawn.breaks.at(-1)?.from ?? 1;
-        const totals = Array.from({ length: last }, (_, index) => listTotal(drawn, index + 1) ?? 0);
+        const totals = Array.from({ length: last }, (_, index) => breakTotal(drawn, index + 1) ?? 0);
         const dear = totals.flatMap((total, index) =>
           totals.slice(index + 1).some((later) => later < total) ? [index + 1] : [],
         );
@@ -104,8 +104,8 @@ describe('price lists', () => {
     fc.assert(
       fc.property(list, fc.integer({ min: 1, max: 500 }), (drawn, n) => {
         const capped = sellingTotal({ kind: 'cap', list: drawn }, n) ?? 0;
-        expect(capped).toBeLessThanOrEqual(listTotal(drawn, n) ?? 0);
-        expect(capped).toBeLessThanOrEqual(listTotal(drawn, n + 1) ?? 0);
+        expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n) ?? 0);
+        expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n + 1) ?? 0);
       }),
       cases(300),
     );
@@ -162,7 +162,7 @@ describe('batches of any job', () => {
         const wanted = ((turn * 37) % 400) / 1000;
         const n = 1 + (turn % 50);
         const price = priceForMargin(job, grid, n, wanted);
-        if (!price.ok) return expect(price.trouble.kind).toBe('nothingLeft');
+        if (!price.ok) return expect(price.problem.kind).toBe('nothingLeft');
         const [point] = batchEvaluator(job.laidOut, grid)([{ n, priceEach: price.value.each }]);
         return expect(Math.abs((point?.margin ?? 1) - wanted)).toBeLessThan(1e-9);
       });
@@ -178,7 +178,7 @@ describe('batches of any job', () => {
         const wanted = (turn * 7) % 60;
         const n = 1 + (turn % 50);
         const price = priceForPay(job, grid, n, wanted);
-        if (!price.ok) return expect(price.trouble.kind).toBe('noSuchPrice');
+        if (!price.ok) return expect(price.problem.kind).toBe('noSuchPrice');
         // A price of nothing or less cannot be typed; the grid takes it for undecided.
         if (price.value.each <= 0) return undefined;
         const [point] = batchEvaluator(job.laidOut, grid)([{ n, priceEach: price.value.each }]);

@@ -1,8 +1,8 @@
-import type { CheckedJob, ResolvedJob } from '@/lib/check/checkedJob';
 import { checkJob } from '@/lib/check/checkJob';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { reviewCosts } from '@/lib/check/reviewCosts';
-import { layOutJob } from '@/lib/sheets/layOutJob';
+import type { CheckedJob, ResolvedJob } from '@/lib/job/checkedJob';
+import { layOutJob } from '@/lib/layout/layOutJob';
 import type { JobInput } from '@/shared/schemas/request';
 
 declare const input: JobInput;

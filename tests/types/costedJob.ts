@@ -1,10 +1,10 @@
-import type { CheckedJob, ResolvedJob } from '@/lib/check/checkedJob';
 import { type CostedJob, costJob } from '@/lib/grid/costJob';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { CheckedJob, ResolvedJob } from '@/lib/job/checkedJob';
+import { type LaidOutJob, layOutJob } from '@/lib/layout/layOutJob';
 import { priceTable } from '@/lib/price/priceTable';
 import { rulerMarks } from '@/lib/price/rulerMarks';
-import { type LaidOutJob, layOutJob } from '@/lib/sheets/layOutJob';
 import { formatMinor, type MinorUnits, splitMinor, toMinor } from '@/shared/money';
 import { type Minutes, type Mm, minutes, mm, mmFromInches } from '@/shared/units';
 

@@ -1,5 +1,5 @@
-import { answerRequest } from '../../_edges/answerRequest';
-import { LARGEST_BODY_BYTES, readBody } from '../../_edges/readBody';
+import { answerRequest } from '@/app/_requests/answerRequest';
+import { LARGEST_BODY_BYTES, readBody } from '@/app/_requests/readBody';
 
 /** Documents of one job in, findings, layout, cost sheet and prices out. Nothing is kept. */
 export async function POST(request: Request): Promise<Response> {

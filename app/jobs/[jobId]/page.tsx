@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
-import { JobRoom } from '@/app/_jobs/JobRoom';
+import { JobScreen } from '@/app/_jobs/JobScreen';
 
 export const metadata: Metadata = { title: 'Job' };
 
 export default async function Page({ params }: Readonly<{ params: Promise<{ jobId: string }> }>) {
   const { jobId } = await params;
-  return <JobRoom jobId={jobId} />;
+  return <JobScreen jobId={jobId} />;
 }

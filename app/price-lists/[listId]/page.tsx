@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
-import { PriceListRoom } from '@/app/_lists/PriceListRoom';
+import { PriceListScreen } from '@/app/_priceLists/PriceListScreen';
 
 export const metadata: Metadata = { title: 'Price list' };
 
 export default async function Page({ params }: Readonly<{ params: Promise<{ listId: string }> }>) {
   const { listId } = await params;
-  return <PriceListRoom listId={listId} />;
+  return <PriceListScreen listId={listId} />;
 }

@@ -1,5 +1,5 @@
+import type { RowDefinition, RowTable, RowUnit } from '@/lib/grid/rowTypes';
 import { rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
-import type { RowDefinition, RowTable, RowUnit } from '../rowTypes';
 
 /** Values that are filled in once for a job. Rates stand under their own names. */
 export const jobInputRows: readonly RowDefinition[] = [

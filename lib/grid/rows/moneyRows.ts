@@ -1,4 +1,4 @@
-import type { RowDefinition } from '../rowTypes';
+import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const adds = { table: 'case', total: 'adds', unit: 'money' } as const;
 const materials = { ...adds, family: 'materials' } as const;

@@ -1,5 +1,5 @@
+import type { RowDefinition } from '@/lib/grid/rowTypes';
 import type { OwnRow, OwnRowDriver } from '@/shared/schemas/ownRow';
-import type { RowDefinition } from '../rowTypes';
 
 /** How often each driver happens for one good piece. */
 const perPiece: Readonly<Record<OwnRowDriver, string>> = {

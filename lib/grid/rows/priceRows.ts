@@ -1,4 +1,4 @@
-import type { RowDefinition } from '../rowTypes';
+import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const price = { family: 'price', table: 'case', unit: 'money' } as const;
 

@@ -1,4 +1,4 @@
-import type { RowDefinition } from '../rowTypes';
+import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const base = { family: 'quantity' } as const;
 const perPlacement = { ...base, repeat: 'placement' } as const;

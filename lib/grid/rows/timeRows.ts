@@ -1,4 +1,4 @@
-import type { RowDefinition } from '../rowTypes';
+import type { RowDefinition } from '@/lib/grid/rowTypes';
 
 const power = { family: 'running', table: 'case', total: 'adds', unit: 'kWh' } as const;
 const time = { family: 'time', table: 'case', total: 'adds', unit: 'min' } as const;

@@ -1,4 +1,4 @@
-import { artworkWithFinest, artworkWithPicture } from '@/lib/stored/artworkSteps';
+import { artworkWithFinest, artworkWithPicture } from '@/lib/stored/artworkMigrations';
 import type { KindDescriptor } from '@/lib/stored/registry';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 

@@ -1,4 +1,4 @@
-import { blankWithWrap } from '@/lib/stored/blankSteps';
+import { blankWithWrap } from '@/lib/stored/blankMigrations';
 import type { KindDescriptor } from '@/lib/stored/registry';
 import { type Blank, blankSchema } from '@/shared/schemas/blank';
 

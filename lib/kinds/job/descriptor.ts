@@ -1,4 +1,4 @@
-import { jobWithGang, jobWithOwnPrices } from '@/lib/stored/jobSteps';
+import { jobWithGang, jobWithOwnPrices } from '@/lib/stored/jobMigrations';
 import type { KindDescriptor } from '@/lib/stored/registry';
 import { type Job, jobSchema } from '@/shared/schemas/job';
 import { jobLinks } from './jobLinks';

@@ -1,7 +1,7 @@
 import type { KindDescriptor } from '@/lib/stored/registry';
-import { type PriceListDocument, priceListSchema } from '@/shared/schemas/priceList';
+import { type PriceList, priceListSchema } from '@/shared/schemas/priceList';
 
-export const priceList: KindDescriptor<PriceListDocument, 'draft'> = {
+export const priceList: KindDescriptor<PriceList, 'draft'> = {
   nature: 'draft',
   word: 'price list',
   version: 1,

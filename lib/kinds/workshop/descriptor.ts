@@ -1,5 +1,5 @@
 import type { KindDescriptor } from '@/lib/stored/registry';
-import { workshopWithInkRecord, workshopWithPaper } from '@/lib/stored/workshopSteps';
+import { workshopWithInkRecord, workshopWithPaper } from '@/lib/stored/workshopMigrations';
 import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 
 export const workshop: KindDescriptor<Workshop, 'draft'> = {

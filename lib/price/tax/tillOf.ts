@@ -1,6 +1,6 @@
+import type { ResolvedJob } from '@/lib/job/checkedJob';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import { roundCash } from '@/shared/roundCash';
-import type { ResolvedJob } from '../../check/checkedJob';
 import { type DocumentLine, documentTax } from './documentTax';
 import type { Taxed } from './taxOf';
 

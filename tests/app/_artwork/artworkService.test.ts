@@ -32,7 +32,7 @@ function service() {
   return { workers, news, read, stop: made.stop };
 }
 
-const refused = (number: number): PictureReply => ({ kind: 'refused', number, trouble: { kind: 'empty' } });
+const refused = (number: number): PictureReply => ({ kind: 'refused', number, problem: { kind: 'empty' } });
 const progress = (number: number): PictureReply => ({ kind: 'progress', number, stage: 'reading', share: 0 });
 
 beforeEach(() => void vi.useFakeTimers());

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { fileOfTransfer } from '@/app/_artwork/fileOfTransfer';
 import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
 import { analysePicture } from '@/lib/artwork/analysePicture';
-import { inkProfile } from '@/lib/artwork/inkProfile';
-import type { PictureHeader } from '@/lib/artwork/pictureHeader';
-import { sourceOf } from '@/lib/artwork/pictureSource';
+import { inkProfile } from '@/lib/ink/inkProfile';
+import type { PictureHeader } from '@/lib/picture/pictureHeader';
+import { sourceOf } from '@/lib/picture/pictureSource';
 import { pictureSchema } from '@/shared/schemas/picture';
 import { clear, cyan, gridOf } from '@/tests/fixtures/pictures/gridOf';
 

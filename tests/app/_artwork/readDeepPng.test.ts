@@ -3,8 +3,8 @@ import sharp from 'sharp';
 import { expect, it, test } from 'vitest';
 import { inflate } from '@/app/_artwork/inflate';
 import { isReadDeep, readDeepPng } from '@/app/_artwork/readDeepPng';
-import { readHeader } from '@/lib/artwork/readHeader';
-import { pngChunk, pngFile, u16 } from '../../fixtures/pictures/fileBytes';
+import { readHeader } from '@/lib/picture/readHeader';
+import { pngChunk, pngFile, u16 } from '@/tests/fixtures/pictures/fileBytes';
 
 const WIDTH = 37;
 const HEIGHT = 23;

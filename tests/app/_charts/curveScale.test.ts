@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { batchTicks } from '@/app/_charts/batchTicks';
 import { curveScale } from '@/app/_charts/curveScale';
-import type { CurveRow } from '@/lib/price/curve/curveSeries';
+import type { CurveRow } from '@/lib/studies/curve/curveSeries';
 
 const rows = (values: readonly number[]): readonly CurveRow[] =>
   values.map((value, index) => ({ n: index + 1, value, price: null, band: null, other: null }));

@@ -1,12 +1,12 @@
-import { today } from '@/app/_documents/useToday';
+import { today } from '@/app/_clock/useToday';
 import type { PriceService } from '@/app/_pricing/priceService';
-import { createDocumentStore } from '@/app/_storage/createDocumentStore';
-import { type DocumentBodies, documentRegistry } from '@/app/_storage/documentRegistry';
-import type { DocumentStore } from '@/app/_storage/documentStore';
-import { memoryShelf } from '@/app/_storage/memoryShelf';
+import { createDocumentStore } from '@/app/_store/createDocumentStore';
+import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
+import type { DocumentStore } from '@/app/_store/documentStore';
+import { memoryBackend } from '@/app/_store/memoryBackend';
+import { priceJob } from '@/lib/costing/priceJob';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { priceJob } from '@/lib/priceJob';
 import { addWorkingDays } from '@/shared/days';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
@@ -26,7 +26,7 @@ export function benchStore(): DocumentStore<DocumentBodies> {
     registry: documentRegistry,
     tab: 'here',
     now: () => Date.now(),
-    openShelf: async () => ({ state: 'open', shelf: memoryShelf() }),
+    openBackend: async () => ({ state: 'open', backend: memoryBackend() }),
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
     examples: {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { costTableRows } from '@/app/_docket/costTableRows';
-import { moneyGoes } from '@/app/_docket/moneyGoes';
-import { shownColumn } from '@/app/_docket/shownColumn';
-import { club, clubWith, mugs, TODAY } from '../../fixtures/clubJob';
-import { costed } from '../../fixtures/costed';
+import { costTableRows } from '@/app/_docket/costs/costTableRows';
+import { moneyGoes } from '@/app/_docket/costs/moneyGoes';
+import { shownColumn } from '@/app/_docket/costs/shownColumn';
+import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 const { sheet } = costed(club());
 const columnsOf = (of: typeof sheet) => of.cases.map((_, index) => ({ index }));

@@ -1,6 +1,6 @@
 import { render, screen } from '@testing-library/react';
-import { Docket } from '@/app/_docket/Docket';
-import { MakerMeasures, type Measures } from '@/app/_fields/makerMeasures';
+import { JobDocket } from '@/app/_docket/screen/JobDocket';
+import { type Measures, MeasuresContext } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
 
 const measures: Measures = {
@@ -12,9 +12,9 @@ const measures: Measures = {
 export async function layOut(jobId = 'club-order'): Promise<void> {
   render(
     <NumberLocale value="en-US">
-      <MakerMeasures value={measures}>
-        <Docket jobId={jobId} />
-      </MakerMeasures>
+      <MeasuresContext value={measures}>
+        <JobDocket jobId={jobId} />
+      </MeasuresContext>
     </NumberLocale>,
   );
   await screen.findByRole('heading', { name: 'Checks' }, { timeout: 10_000 });

@@ -4,14 +4,14 @@ import { cleanup, configure, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { AddOwnRow } from '@/app/_docket/AddOwnRow';
-import { OwnRowList } from '@/app/_docket/OwnRowList';
-import { ownRowId } from '@/app/_docket/ownRowId';
-import { priceJob } from '@/lib/priceJob';
+import { AddOwnRow } from '@/app/_ownRows/AddOwnRow';
+import { OwnRowList } from '@/app/_ownRows/OwnRowList';
+import { ownRowId } from '@/app/_ownRows/ownRowId';
+import { priceJob } from '@/lib/costing/priceJob';
 import { type OwnRow, ownRowSchema } from '@/shared/schemas/ownRow';
 import { setIn } from '@/shared/setIn';
-import { clubWith } from '../../fixtures/clubJob';
-import { grid } from '../../fixtures/costed';
+import { clubWith } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
 
 // Nothing here is hidden; asking after every ancestor's style takes most of the time of a large table.
 configure({ defaultHidden: true });
@@ -42,7 +42,7 @@ const bad: OwnRow = {
 };
 
 /** The list with a maker behind it: what is set is applied, and judged by the whole pricing. */
-function Held({ onRows = () => {} }: Readonly<{ onRows?: (rows: readonly OwnRow[]) => void }>) {
+function TabState({ onRows = () => {} }: Readonly<{ onRows?: (rows: readonly OwnRow[]) => void }>) {
   const [ownRows, setRows] = useState<readonly OwnRow[]>([bad]);
   const { findings, costSheet } = priceJob(clubWith({ 'job.ownRows': ownRows }), grid);
   return (
@@ -68,7 +68,7 @@ const formulaField = () => screen.getByRole('textbox', { name: 'Cost of one good
 describe('an own row by a formula', () => {
   it('keeps a bad formula as typed and marks the place of its error', async () => {
     const user = userEvent.setup();
-    const { container } = render(<Held />);
+    const { container } = render(<TabState />);
     await user.click(screen.getByText('Test inks'));
     expect(formulaField()).toHaveValue('inkMl * 0,1');
     expect(formulaField()).toHaveAccessibleDescription(/The sign “,” at character 10 has no meaning there/);
@@ -78,7 +78,7 @@ describe('an own row by a formula', () => {
 
   it('is judged when the typing rests, and then says what it adds', async () => {
     const user = userEvent.setup();
-    render(<Held />);
+    render(<TabState />);
     await user.click(screen.getByText('Test inks'));
     await user.clear(formulaField());
     await user.type(formulaField(), '1 +');
@@ -92,7 +92,7 @@ describe('an own row by a formula', () => {
   it('takes a name from the list into the formula, at the caret', async () => {
     const user = userEvent.setup();
     const onRows = vi.fn();
-    render(<Held onRows={onRows} />);
+    render(<TabState onRows={onRows} />);
     await user.click(screen.getByText('Test inks'));
     await user.clear(formulaField());
     await user.type(formulaField(), '2 * ');
@@ -105,7 +105,7 @@ describe('an own row by a formula', () => {
 
   it('goes when it is removed', async () => {
     const user = userEvent.setup();
-    render(<Held />);
+    render(<TabState />);
     await user.click(screen.getByText('Test inks'));
     await user.click(screen.getByRole('button', { name: 'Remove this row' }));
     expect(screen.queryByText('Test inks')).not.toBeInTheDocument();

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { askTablePrices } from '@/app/_docket/askTablePrices';
-import { breakWords } from '@/app/_docket/breakWords';
-import { priceGrid } from '@/app/_docket/priceGrid';
-import { sizesWords } from '@/app/_docket/sizesWords';
+import { askTablePrices } from '@/app/_docket/prices/askTablePrices';
+import { priceGrid } from '@/app/_docket/prices/priceGrid';
+import { breakWords } from '@/app/_words/docket/breakWords';
+import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { priceTable } from '@/lib/price/priceTable';
-import { club } from '../../fixtures/clubJob';
-import { costed, grid } from '../../fixtures/costed';
+import { club } from '@/tests/fixtures/clubJob';
+import { costed, grid } from '@/tests/fixtures/costed';
 
 const table = priceTable(costed(club()), grid);
 

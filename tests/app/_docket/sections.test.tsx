@@ -5,36 +5,36 @@ import { cleanup, configure, render, screen, within } from '@testing-library/rea
 import userEvent from '@testing-library/user-event';
 import type { ReactNode } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { DocketPart } from '@/app/_docket/docketPart';
-import { JobRate } from '@/app/_docket/JobRate';
-import { PricesSection } from '@/app/_docket/PricesSection';
-import { SheetsSection } from '@/app/_docket/SheetsSection';
-import { MakerMeasures, measuresOf } from '@/app/_fields/makerMeasures';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { JobRate } from '@/app/_docket/costs/JobRate';
+import { PricesSection } from '@/app/_docket/prices/PricesSection';
+import { SheetsSection } from '@/app/_docket/sheets/SheetsSection';
+import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
-import { priceJob } from '@/lib/priceJob';
+import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, TODAY } from '../../fixtures/clubJob';
-import { grid } from '../../fixtures/costed';
-import { OnDesk } from './onDesk';
+import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
+import { InJobFields } from './inJobFields';
 
 configure({ defaultHidden: true });
 vi.setConfig({ testTimeout: 20_000 });
 afterEach(cleanup);
 
-function partOf(input: JobInput, stale = false): DocketPart {
+function partOf(input: JobInput, stale = false): SectionProps {
   const answer = priceJob(input, grid);
   return { jobId: 'club-order', input, answer, madeOf: input, stale, findings: answer.findings };
 }
 
-const asMaker = (input: JobInput, children: ReactNode) => (
+const asWorkspace = (input: JobInput, children: ReactNode) => (
   <NumberLocale value="en-US">
-    <MakerMeasures value={measuresOf(input.workshop)}>{children}</MakerMeasures>
+    <MeasuresContext value={measuresOf(input.workshop)}>{children}</MeasuresContext>
   </NumberLocale>
 );
 
 describe('the sheets', () => {
   const show = (input: JobInput, stale = false) =>
-    render(asMaker(input, <SheetsSection {...partOf(input, stale)} />));
+    render(asWorkspace(input, <SheetsSection {...partOf(input, stale)} />));
 
   it('draws each kind of sheet once, and says how many there are and what is left over', () => {
     show(club());
@@ -78,7 +78,7 @@ describe('the sheets', () => {
   });
 
   it('says what to wait for while nothing is costed', () => {
-    render(asMaker(club(), <SheetsSection {...partOf(club())} answer={null} />));
+    render(asWorkspace(club(), <SheetsSection {...partOf(club())} answer={null} />));
     expect(screen.getByText(/stand here once nothing under “Checks” stops the job/)).toBeInTheDocument();
   });
 });
@@ -86,11 +86,11 @@ describe('the sheets', () => {
 describe('the prices', () => {
   const show = (input: JobInput) =>
     render(
-      asMaker(
+      asWorkspace(
         input,
-        <OnDesk input={input}>
+        <InJobFields input={input}>
           <PricesSection {...partOf(input)} />
-        </OnDesk>,
+        </InJobFields>,
       ),
     );
 
@@ -137,7 +137,7 @@ describe('a rate for this job', () => {
   it('stands beside the workshop’s value and its mark, and becomes the job’s own when typed', async () => {
     const user = userEvent.setup();
     const onSet = vi.fn();
-    render(asMaker(club(), <JobRate name="wage" workshop={wage} own={null} onSet={onSet} />));
+    render(asWorkspace(club(), <JobRate name="wage" workshop={wage} own={null} onSet={onSet} />));
     expect(screen.getByText(/18.00 USD an hour/)).toHaveTextContent('yours');
     await user.type(screen.getByRole('textbox', { name: 'Your pay' }), '2');
     expect(onSet).toHaveBeenCalledExactlyOnceWith({
@@ -152,7 +152,7 @@ describe('a rate for this job', () => {
     const user = userEvent.setup();
     const onSet = vi.fn();
     render(
-      asMaker(club(), <JobRate name="wage" workshop={wage} own={{ ...wage, value: 24 }} onSet={onSet} />),
+      asWorkspace(club(), <JobRate name="wage" workshop={wage} own={{ ...wage, value: 24 }} onSet={onSet} />),
     );
     await user.click(screen.getByRole('button', { name: 'Follow the workshop again' }));
     await user.clear(screen.getByRole('textbox', { name: 'Your pay' }));

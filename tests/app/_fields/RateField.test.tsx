@@ -4,8 +4,8 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, describe, expect, it } from 'vitest';
-import { today } from '@/app/_documents/useToday';
-import { MakerMeasures } from '@/app/_fields/makerMeasures';
+import { today } from '@/app/_clock/useToday';
+import { MeasuresContext } from '@/app/_fields/measures';
 import { RateField, type RateFieldProps } from '@/app/_fields/RateField';
 import { addDays } from '@/shared/days';
 import type { Rate } from '@/shared/schemas/rate';
@@ -35,9 +35,9 @@ function Owner({ first, given, onCommit }: OwnerProps) {
 function setUp(first: Rate | null, given: Partial<RateFieldProps> = {}, currency = 'USD') {
   const kept: (Rate | null)[] = [];
   render(
-    <MakerMeasures value={{ units, currency }}>
+    <MeasuresContext value={{ units, currency }}>
       <Owner first={first} given={given} onCommit={(rate) => kept.push(rate)} />
-    </MakerMeasures>,
+    </MeasuresContext>,
   );
   return { kept, user: userEvent.setup(), field: screen.getByRole('textbox', { name: 'Your pay' }) };
 }

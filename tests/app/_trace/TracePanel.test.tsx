@@ -3,13 +3,13 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, configure, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { CostTable } from '@/app/_docket/CostTable';
-import { MakerMeasures, measuresOf } from '@/app/_fields/makerMeasures';
+import { CostTable } from '@/app/_docket/costs/CostTable';
+import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
 import { NumberLocale } from '@/app/_fields/numberLocale';
 import { ShowSetting } from '@/app/_trace/showSetting';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, TODAY } from '../../fixtures/clubJob';
-import { costed } from '../../fixtures/costed';
+import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 // Nothing here is hidden; asking after every ancestor's style takes most of the time of a large table.
 configure({ defaultHidden: true });
@@ -29,11 +29,11 @@ function table(
   if (line === undefined) throw new Error('the job has no line');
   return (
     <NumberLocale value="en-US">
-      <MakerMeasures value={measuresOf(input.workshop)}>
+      <MeasuresContext value={measuresOf(input.workshop)}>
         <ShowSetting value={{ isHere: ({ document }) => document === 'job', show: ({ path }) => show(path) }}>
           <CostTable names={{ sheet: costed(input).sheet, input }} line={line} size="L" />
         </ShowSetting>
-      </MakerMeasures>
+      </MeasuresContext>
     </NumberLocale>
   );
 }

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { figureName, figurePlace } from '@/app/_trace/figureName';
-import { figureText } from '@/app/_trace/figureText';
+import { figureWords } from '@/app/_trace/figureWords';
 import { whereSet } from '@/app/_trace/whereSet';
 import type { FigureRef } from '@/lib/grid/traceFigure';
 import type { Where } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, mugs, TODAY } from '../../fixtures/clubJob';
-import { costed } from '../../fixtures/costed';
+import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 const input = club();
 const names = { sheet: costed(input).sheet, input };
@@ -26,7 +26,7 @@ describe('figureText', () => {
     [0.051613, 'm2', '0.0516 m²'],
     [0, 'years', '0 years'],
   ])('writes %d %s as “%s”', (value, unit, text) => {
-    expect(figureText(value, unit, context)).toBe(text);
+    expect(figureWords(value, unit, context)).toBe(text);
   });
 });
 

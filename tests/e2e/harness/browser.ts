@@ -1,5 +1,5 @@
 import { type Browser, chromium } from 'playwright-core';
-import { findChromium } from '../../tools/findChromium.mjs';
+import { findChromium } from '@/tests/tools/findChromium.mjs';
 import { type OutsideWatch, startOutsideWatch } from './outsideWatch';
 
 interface Started {

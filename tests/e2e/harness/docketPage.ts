@@ -9,15 +9,15 @@ export async function priced(page: Page): Promise<void> {
   await page.getByRole('slider').first().waitFor({ timeout: PATIENCE_MS });
 }
 
-/** What the price plate says, in one line. */
-export async function plateText(page: Page): Promise<string> {
+/** What the price bar says, in one line. */
+export async function priceBarText(page: Page): Promise<string> {
   const text = await page.getByRole('region', { name: 'Price', exact: true }).textContent();
   return (text ?? '').replace(/\s+/g, ' ');
 }
 
-/** Polls the price plate until it says something. */
-export async function expectPlate(page: Page, pattern: RegExp): Promise<void> {
-  await expect.poll(() => plateText(page), { timeout: PATIENCE_MS }).toMatch(pattern);
+/** Polls the price bar until it says something. */
+export async function expectPriceBar(page: Page, pattern: RegExp): Promise<void> {
+  await expect.poll(() => priceBarText(page), { timeout: PATIENCE_MS }).toMatch(pattern);
 }
 
 /** The section of the docket with a heading. */

@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { browserOfFile } from './browser';
-import { watchContext } from './troubles';
+import { watchContext } from './problems';
 
 export interface PageOptions {
   /** In CSS pixels; below 600 the page is a phone's: touch, and its own viewport rules. */

@@ -3,7 +3,7 @@ import { once } from 'node:events';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { freePort, HOST } from '@/app/_commands/freePort.mjs';
+import { freePort, HOST } from '../../../app/_commands/freePort.mjs';
 
 declare module 'vitest' {
   interface ProvidedContext {

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { analysePicture, type PictureAnalysis } from '@/lib/artwork/analysePicture';
 import { clothRgb } from '@/lib/artwork/clothRgb';
-import { croppedSource, type PictureSource, sourceOf } from '@/lib/artwork/pictureSource';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
 import { previewOnCloth } from '@/lib/artwork/previewOnCloth';
-import { turnMatrix } from '@/lib/artwork/turnMatrix';
-import { black, clear, cyan, gridOf, type Pixel, white } from '../../fixtures/pictures/gridOf';
-import { cases } from '../../tools/cases';
+import { croppedSource, type PictureSource, sourceOf } from '@/lib/picture/pictureSource';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
+import { turnMatrix } from '@/lib/picture/turnMatrix';
+import { black, clear, cyan, gridOf, type Pixel, white } from '@/tests/fixtures/pictures/gridOf';
+import { cases } from '@/tests/tools/cases';
 
 function analyse(picture: PixelGrid | PictureSource): PictureAnalysis {
   const steps = analysePicture('read' in picture ? picture : sourceOf(picture));

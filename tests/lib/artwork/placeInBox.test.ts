@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { placeInBox } from '@/lib/artwork/placeInBox';
-import { cases } from '../../tools/cases';
+import { cases } from '@/tests/tools/cases';
 
 const square = { widthMm: 254, heightMm: 254 };
 const wide = { width: 3000, height: 1500 };

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { inkProfile } from '@/lib/artwork/inkProfile';
-import type { PixelGrid } from '@/lib/artwork/pixelGrid';
 import { printedShare } from '@/lib/artwork/printedShare';
+import { priceJob } from '@/lib/costing/priceJob';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { priceJob } from '@/lib/priceJob';
+import { inkProfile } from '@/lib/ink/inkProfile';
+import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import { aPicture } from '@/tests/fixtures/aPicture';
 import { clubWith } from '@/tests/fixtures/clubJob';
 

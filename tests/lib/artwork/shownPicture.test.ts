@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { coverageTotal } from '@/lib/artwork/coverageTotal';
 import { printedShare } from '@/lib/artwork/printedShare';
 import { shownPart, shownPicture } from '@/lib/artwork/shownPicture';
+import { scaledToShown } from '@/lib/drafts/trimEdges';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { scaledToShown } from '@/lib/jobs/trimEdges';
-import { trimAnswer } from '@/lib/sheets/trimAnswer';
+import { coverageTotal } from '@/lib/ink/coverageTotal';
+import { trimAnswer } from '@/lib/studies/sheets/trimAnswer';
 import { INK_STRIPS } from '@/shared/schemas/picture';
-import { aPicture } from '../../fixtures/aPicture';
-import { clubWith } from '../../fixtures/clubJob';
-import { costed } from '../../fixtures/costed';
-import { cases } from '../../tools/cases';
+import { aPicture } from '@/tests/fixtures/aPicture';
+import { clubWith } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
+import { cases } from '@/tests/tools/cases';
 
 /** Ink in the middle only: a quarter of the picture, which stands a quarter in from every side. */
 const middle = {

@@ -1,12 +1,12 @@
 import { describe, expect, it, test } from 'vitest';
-import { inspectPicture } from '@/lib/artwork/inspectPicture';
-import { textBytes } from '../../fixtures/pictures/fileBytes';
+import { inspectPicture } from '@/lib/picture/inspectPicture';
+import { textBytes } from '@/tests/fixtures/pictures/fileBytes';
 
 const svg = (inside: string) => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">${inside}</svg>`;
 const inspect = (inside: string) => inspectPicture(textBytes(svg(inside)));
 const tooMuch = (inside: string) => {
   const outcome = inspect(inside);
-  return !outcome.ok && outcome.trouble.kind === 'svgTooMuch' ? outcome.trouble.load : null;
+  return !outcome.ok && outcome.problem.kind === 'svgTooMuch' ? outcome.problem.load : null;
 };
 
 const DOT = '<path id="g0" d="M0 0h1v1z"/>';
@@ -182,7 +182,7 @@ describe('counting', () => {
     const hidden = `<style><![CDATA[<!--]]></style><defs>${DOT}${nested(12, 5)}</defs><use href="#g5"/><style><![CDATA[-->]]></style>`;
     expect(tooMuch(hidden)).toMatchObject({ what: 'copies' });
     const script = '<style><![CDATA[<!--]]></style><script>x</script><style><![CDATA[-->]]></style>';
-    expect(inspect(script)).toMatchObject({ trouble: { kind: 'svgUnsafe', found: 'script' } });
+    expect(inspect(script)).toMatchObject({ problem: { kind: 'svgUnsafe', found: 'script' } });
   });
 });
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findingText } from '@/app/_text/findingText';
-import { applyChanges } from '@/lib/check/applyChanges';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import { checkJob } from '@/lib/check/checkJob';
-import { resolveJob } from '@/lib/check/resolveJob';
+import { applyChanges } from '@/lib/findings/applyChanges';
+import { resolveJob } from '@/lib/job/resolveJob';
 import type { Finding } from '@/shared/finding';
 import { isStanding } from '@/shared/finding';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
@@ -47,7 +47,7 @@ describe('checkJob, on any documents that their schemas accept', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         for (const finding of checkJob(input).findings) {
-          const words = Object.values(findingText(finding, input.workshop)).join(' ');
+          const words = Object.values(findingWords(finding, input.workshop)).join(' ');
           expect(words).not.toMatch(/undefined|NaN|Infinity|\[object/);
         }
       }),

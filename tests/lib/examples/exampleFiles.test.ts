@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { resolveJob } from '@/lib/check/resolveJob';
 import { exampleFiles } from '@/lib/examples/exampleFiles';
+import { resolveJob } from '@/lib/job/resolveJob';
 import { jobInputSchema } from '@/shared/schemas/request';
 
 describe.each(Object.entries(exampleFiles()))('%s', (file, input) => {

@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { documentRegistry } from '@/app/_storage/documentRegistry';
+import { documentRegistry } from '@/app/_store/documentRegistry';
 import { checkJob } from '@/lib/check/checkJob';
-import { homeOf } from '@/lib/examples/homeOf';
+import { priceJob } from '@/lib/costing/priceJob';
 import { OWN_BLANK_ID, OWN_JOB_ID, ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { regionOf } from '@/lib/examples/regionOf';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { priceJob } from '@/lib/priceJob';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 
 const DAY = '2026-11-25';
 
 /** The first job of a new workshop, with some quantities typed in. */
 function firstJob(language: string, quantities: JobInput['job']['lines'][number]['quantities']): JobInput {
-  const documents = ownWorkshop(DAY, homeOf(language));
+  const documents = ownWorkshop(DAY, regionOf(language));
   const ofKind = (kind: string) =>
     Object.fromEntries(documents.flatMap(({ id, kind: own, body }) => (own === kind ? [[id, body]] : [])));
   const input = jobInputSchema.parse({
@@ -45,7 +45,7 @@ describe('ownWorkshop', () => {
   it.each(['en-US', 'en-GB', 'de-DE', 'ja-JP', 'ar-KW', 'not a tag'])(
     'makes documents for %s that read as they are written',
     (language) => {
-      for (const { kind, body } of ownWorkshop(DAY, homeOf(language))) {
+      for (const { kind, body } of ownWorkshop(DAY, regionOf(language))) {
         expect(documentRegistry[kind].schema.parse(body)).toEqual(body);
       }
     },
@@ -66,7 +66,7 @@ describe('ownWorkshop', () => {
   });
 
   it('calls every rate typical, of the day it begins', () => {
-    const rates = JSON.stringify(ownWorkshop(DAY, homeOf('en-US'))).match(/"origin":"\w+"/g);
+    const rates = JSON.stringify(ownWorkshop(DAY, regionOf('en-US'))).match(/"origin":"\w+"/g);
     expect(new Set(rates)).toEqual(new Set(['"origin":"typical"']));
   });
 

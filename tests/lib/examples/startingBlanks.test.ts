@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
-import { homeOf } from '@/lib/examples/homeOf';
+import { newJob } from '@/lib/drafts/newJob';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { regionOf } from '@/lib/examples/regionOf';
 import { startingBlank, startingBlankNames } from '@/lib/examples/startingBlanks';
-import { newJob } from '@/lib/jobs/newJob';
 import { blankSchema } from '@/shared/schemas/blank';
 import { workshopSchema } from '@/shared/schemas/workshop';
 
@@ -11,18 +11,18 @@ const DAY = '2026-11-25';
 
 describe.each(startingBlankNames)('the starting %s', (name) => {
   it.each(['en-US', 'de-DE'])('reads as it is written, for %s', (language) => {
-    const blank = startingBlank(name, DAY, homeOf(language));
+    const blank = startingBlank(name, DAY, regionOf(language));
     expect(blankSchema.parse(blank)).toEqual(blank);
   });
 
   it.each(['en-US', 'de-DE'])(
     'makes a new job that no print, sheet or cloth rule stops, for %s',
     (language) => {
-      const home = homeOf(language);
+      const region = regionOf(language);
       const workshop = workshopSchema.parse(
-        ownWorkshop(DAY, home).find(({ kind }) => kind === 'workshop')?.body,
+        ownWorkshop(DAY, region).find(({ kind }) => kind === 'workshop')?.body,
       );
-      const body = startingBlank(name, DAY, home);
+      const body = startingBlank(name, DAY, region);
       const { job, artwork } = newJob({
         name: 'Job',
         day: DAY,

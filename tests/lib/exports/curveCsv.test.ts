@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { curveCsv } from '@/lib/exports/curveCsv';
-import type { BatchPoint } from '@/lib/price/curve/batchPoint';
+import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
 
 const point = (n: number, fullCost: number): BatchPoint => ({
   n,

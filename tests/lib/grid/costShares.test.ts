@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { costShares } from '@/lib/grid/costShares';
-import { club } from '../../fixtures/clubJob';
-import { costed } from '../../fixtures/costed';
+import { club } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 const { sheet } = costed(club());
 

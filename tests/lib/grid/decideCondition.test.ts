@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decideCondition } from '@/lib/grid/decideCondition';
 import { readExpression } from '@/lib/grid/readExpression';
-import { tracedParts } from '../../fixtures/tracedParts';
+import { tracedParts } from '@/tests/fixtures/tracedParts';
 
 describe('decideCondition', () => {
   it.each<[string, boolean | null]>([

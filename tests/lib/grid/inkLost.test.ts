@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { inkLost } from '@/lib/grid/inkLost';
-import { club } from '../../fixtures/clubJob';
-import { costed } from '../../fixtures/costed';
+import { club } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 const { sheet } = costed(club());
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Expression, readExpression } from '@/lib/grid/readExpression';
-import { tracedParts } from '../../fixtures/tracedParts';
+import { tracedParts } from '@/tests/fixtures/tracedParts';
 
 /** An expression with all its brackets. */
 function written(from: Expression | null): string {

@@ -58,13 +58,13 @@ describe('a formula that cannot be used is told with its place', () => {
     ['a sign at the end', '2 *', { kind: 'unreadable', at: 3 }],
     ['an equals sign in front', '=1', { kind: 'unreadable' }],
     ['nothing but spaces', '   ', { kind: 'unreadable' }],
-  ])('%s: %s', (_, formula, trouble) => {
-    expect(read(formula)[0]).toMatchObject({ rowId: 'own_row', ...trouble });
+  ])('%s: %s', (_, formula, problem) => {
+    expect(read(formula)[0]).toMatchObject({ rowId: 'own_row', ...problem });
   });
 
   it('every trouble of every row is told at once', () => {
-    const troubles = readOwnFormulas([written('own_a', 'x + y'), written('own_b', 'NOW()')]);
-    expect(troubles.map((trouble) => [trouble.rowId, trouble.kind])).toEqual([
+    const problems = readOwnFormulas([written('own_a', 'x + y'), written('own_b', 'NOW()')]);
+    expect(problems.map((problem) => [problem.rowId, problem.kind])).toEqual([
       ['own_a', 'unknownName'],
       ['own_a', 'unknownName'],
       ['own_b', 'unknownFunction'],
@@ -92,8 +92,8 @@ describe('a formula that leads back to itself names the rows on the way', () => 
 
   it('is no circle where a choice is left aside but names no row of its own', () => {
     // handsontable/hyperformula issue 336: A1 = 5, B1 = IF(A1=0;B1;A1) is a circle, and its cells are to be named.
-    const troubles = readOwnFormulas([written('own_a', 'IF(pieces = 0; own_a; pieces)')]);
-    expect(troubles).toEqual([{ kind: 'circle', rowId: 'own_a', names: ['own_a', 'own_a'] }]);
+    const problems = readOwnFormulas([written('own_a', 'IF(pieces = 0; own_a; pieces)')]);
+    expect(problems).toEqual([{ kind: 'circle', rowId: 'own_a', names: ['own_a', 'own_a'] }]);
   });
 
   it('is told for a row that is driven by nothing but money no more than for others', () => {

@@ -61,7 +61,7 @@ describe('prepareEdit', () => {
     ['an id that is taken', { ...job, do: 'add', body: aJobBody() }, 'idTaken'],
     ['an id a deleted document holds', { ...job, id: 'job-2', do: 'add', body: aJobBody() }, 'idTaken'],
   ] as const)('refuses %s', (_what, edit, code) => {
-    expect(prepareEdit([edit], shown, smallRegistry)).toMatchObject({ ok: false, trouble: [{ code }] });
+    expect(prepareEdit([edit], shown, smallRegistry)).toMatchObject({ ok: false, problem: [{ code }] });
   });
 
   it('does nothing of an edit of which one part is refused', () => {

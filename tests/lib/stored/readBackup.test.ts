@@ -34,13 +34,13 @@ describe('readBackup', () => {
     ['an id twice', file({ documents: [aStoredJob(), aStoredJob()] }), 'sameIdTwice'],
     ['a document of a later build', file({ documents: [aStoredJob({ version: 9 })] }), 'documentUnreadable'],
   ])('refuses %s', (_what, raw, code) => {
-    expect(readBackup(raw, smallRegistry)).toMatchObject({ ok: false, trouble: [{ code }] });
+    expect(readBackup(raw, smallRegistry)).toMatchObject({ ok: false, problem: [{ code }] });
   });
 
   it('tells every document that cannot be read, not the first', () => {
     const broken = [aStoredJob({ id: 'a', body: 1 }), aStoredJob({ id: 'b', body: 2 })];
     expect(readBackup(file({ documents: broken }), smallRegistry)).toMatchObject({
-      trouble: [{ id: 'a' }, { id: 'b' }],
+      problem: [{ id: 'a' }, { id: 'b' }],
     });
   });
 });

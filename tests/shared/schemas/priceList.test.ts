@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { priceListSchema } from '@/shared/schemas/priceList';
-import { anItem, aVersion } from '@/tests/lib/price/listDocument/aVersion';
+import { anItem, aVersion } from '@/tests/lib/priceLists/aVersion';
 
 const whole = priceListSchema.parse({ name: 'Shirts for clubs', versions: [aVersion()] });
 

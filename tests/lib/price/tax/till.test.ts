@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { tillOf } from '@/lib/price/tax/tillOf';
-import { changed, club, clubWith, mugs } from '../../../fixtures/clubJob';
-import { costed } from '../../../fixtures/costed';
+import { changed, club, clubWith, mugs } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 const till = (input: Parameters<typeof costed>[0]) => tillOf(costed(input).laidOut.job);
 

@@ -1,0 +1,107 @@
+'use client';
+
+import { useSearchParams } from 'next/navigation';
+import { useEffect, useState } from 'react';
+import { today } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { PageHead } from '@/app/_controls/PageHead';
+import { RemoveButton } from '@/app/_controls/RemoveButton';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { useGoToHash } from '@/app/_controls/useGoToHash';
+import { blankFieldId } from '@/app/_documents/fieldAddress';
+import { newId } from '@/app/_documents/newId';
+import { AddPart } from '@/app/_fields/AddPart';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { documentRegistry } from '@/app/_store/documentRegistry';
+import { freeName } from '@/lib/drafts/freeName';
+import { startingBlank, startingBlankLabel, startingBlankNames } from '@/lib/examples/startingBlanks';
+import { userNames } from '@/lib/kinds/usersOf';
+import type { Blank } from '@/shared/schemas/blank';
+import { BlankEditor } from './BlankEditor';
+import { BlankLine } from './BlankLine';
+import styles from './Blanks.module.css';
+import { blankFields } from './blankFields';
+
+/** Everything a maker prints on. */
+export function BlanksScreen() {
+  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  useGoToHash();
+  // A job leads here with the blank it stands on.
+  const [added, setAdded] = useState(useSearchParams().get('id'));
+  const [removed, setRemoved] = useState<string | null>(null);
+  const { workshop } = workspace;
+  useEffect(() => {
+    const opened = added === null ? null : document.getElementById(blankFieldId(added, []));
+    opened?.querySelector('button')?.focus();
+  }, [added]);
+  const blanks = Object.entries(workspace.blanks).toSorted(([, a], [, b]) => a.name.localeCompare(b.name));
+  const add = (blank: Blank) => {
+    const id = newId();
+    const name = freeName(
+      blank.name,
+      blanks.map(([, other]) => other.name),
+    );
+    workspace.addBlank(id, { ...blank, name });
+    setAdded(id);
+  };
+  const usedBy = (id: string) => userNames(documentRegistry, workspace.documents, { to: 'blank', id });
+  return (
+    <>
+      <PageHead
+        title="Blanks"
+        line="What you print on: what it is made of, what it costs, how large a print it takes."
+      />
+      <UnreadableRecords
+        workspace={{ ...workspace, unreadable: workspace.unreadable.filter(({ kind }) => kind === 'blank') }}
+        level={2}
+      />
+      <div className={styles.list}>
+        {blanks.map(([id, blank]) => (
+          <Disclosure
+            key={id}
+            level={2}
+            id={blankFieldId(id, [])}
+            heading={blank.name}
+            line={<BlankLine blank={blank} workshop={workshop} />}
+            open={id === added}
+          >
+            <BlankEditor fields={blankFields(workspace, id, blank)} />
+            <div className={styles.ends}>
+              <Button kind="quiet" onPress={() => add({ ...blank, name: `${blank.name}, copy` })}>
+                Copy <span className="visuallyHidden">{blank.name}</span>
+              </Button>
+              <RemoveButton
+                what={blank.name}
+                usedBy={usedBy(id)}
+                onRemove={() => {
+                  workspace.remove({ kind: 'blank', id }, `Remove ${blank.name}`);
+                  setRemoved(blank.name);
+                }}
+              />
+            </div>
+          </Disclosure>
+        ))}
+        {blanks.length === 0 && <p className={styles.none}>None yet.</p>}
+      </div>
+      <RemovedNote
+        what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void workspace.undo()}
+      />
+      <AddPart
+        noun="blank"
+        adders={startingBlankNames.map((name) => ({
+          label: startingBlankLabel(name),
+          make: () => startingBlank(name, today(), workshop),
+        }))}
+        onAdd={(make) => add(make(''))}
+      />
+    </>
+  );
+}

@@ -1,7 +1,0 @@
-import type { ReactNode } from 'react';
-import styles from './Part.module.css';
-
-/** Parts one under the other, evenly apart. */
-export function Parts({ children }: Readonly<{ children: ReactNode }>) {
-  return <div className={styles.parts}>{children}</div>;
-}

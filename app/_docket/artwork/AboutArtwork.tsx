@@ -1,0 +1,45 @@
+'use client';
+
+import { Fold } from '@/app/_controls/Fold';
+import { fieldId } from '@/app/_docket/common/fieldId';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import type { Artwork } from '@/shared/schemas/artwork';
+import { ArtworkFields } from './ArtworkFields';
+
+/** What is known of a placement's artwork, folded away. */
+export function AboutArtwork({ placement, path }: PlacementProps) {
+  const { input } = useJobFields();
+  const { artworkId } = placement;
+  const artwork = input.artworks[artworkId];
+  if (artwork === undefined) return null;
+  const place = fieldId([...path, 'artwork']);
+  return (
+    <Fold
+      id={place}
+      holds={tabState.map((key) => `${place}-${key}`)}
+      summary={`About ${artwork.name}`}
+      line={formulaWords(artwork)}
+    >
+      <ArtworkFields key={artworkId} artwork={artwork} id={artworkId} place={path} />
+    </Fold>
+  );
+}
+
+// Helpers
+
+/** What is typed inside; the picture stands outside. */
+const tabState: readonly (keyof Artwork)[] = [
+  'name',
+  'pixels',
+  'coverage',
+  'finest',
+  'mirrored',
+  'rights',
+  'version',
+  'approvedVersion',
+  'prepMinutes',
+];
+
+const formulaWords = ({ pixels, picture, version }: Artwork): string =>
+  `${picture?.fileName ?? (pixels === null ? 'line art' : `${pixels.width} × ${pixels.height} pixels`)} · version ${version}`;

@@ -1,0 +1,48 @@
+'use client';
+
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { formatterFor } from '@/app/_words/formatter';
+import type { Picture } from '@/shared/schemas/picture';
+import styles from './ArtworkFacts.module.css';
+
+const formats = { png: 'PNG', jpeg: 'JPEG', webp: 'WebP', gif: 'GIF', svg: 'SVG' } as const;
+const tags = { sRGB: 'sRGB', profile: 'with its own profile', untagged: 'not named' } as const;
+
+/** What a file says of itself. */
+export function ArtworkFacts({ picture }: Readonly<{ picture: Picture }>) {
+  const formatter = formatterFor(useTextContext());
+  const { density } = picture;
+  const facts: readonly (readonly [string, string])[] = [
+    [
+      'File',
+      `${picture.fileName}, ${formats[picture.format]}, ${kilobytes(picture.bytes, formatter.number)}`,
+    ],
+    [
+      picture.format === 'svg' ? 'Drawn at' : 'Pixels',
+      `${formatter.number(picture.width, 0)} × ${formatter.number(picture.height, 0)}, ${picture.bitsPerChannel} bits a channel`,
+    ],
+    [
+      'The file asks for',
+      density === null
+        ? 'no density of its own'
+        : `${formatter.number(Math.min(density.xPpi, density.yPpi), 1)} ppi`,
+    ],
+    ['Colours', tags[picture.colourTag]],
+    ...(picture.isAnimated ? ([['Animated', 'its first frame is used']] as const) : []),
+  ];
+  return (
+    <dl className={styles.facts}>
+      {facts.map(([name, text]) => (
+        <div key={name} className={styles.fact}>
+          <dt>{name}</dt>
+          <dd>{text}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+// Helpers
+
+const kilobytes = (bytes: number, number: (value: number, maxDecimals?: number) => string): string =>
+  bytes >= 1e6 ? `${number(bytes / 1e6, 1)} MB` : `${number(Math.max(1, bytes / 1e3), 0)} kB`;

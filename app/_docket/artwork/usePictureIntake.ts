@@ -1,0 +1,91 @@
+'use client';
+
+import { useEffect, useRef, useState } from 'react';
+import { appArtwork } from '@/app/_artwork/appArtwork';
+import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
+import { newId } from '@/app/_documents/newId';
+import type { Workspace } from '@/app/_documents/useWorkspace';
+import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
+import { type Saying, saying } from '@/app/_words/findings/sayings';
+import { takePicture } from './takePicture';
+
+/** How far a picture has come that the maker brought in. */
+export type Intake =
+  | { readonly state: 'idle' }
+  | {
+      readonly state: 'reading';
+      readonly name: string;
+      readonly stage: 'reading' | 'decoding' | 'measuring';
+      readonly share: number;
+    }
+  | { readonly state: 'told'; readonly saying: Saying; readonly isRefusal: boolean };
+
+interface IntakeOptions {
+  readonly workspace: Workspace;
+  readonly artworkId: string;
+  readonly name: string;
+  readonly printWidthMm: number;
+  readonly locale: string;
+}
+
+/** Reads pictures into an artwork, one at a time. Whatever goes wrong, the artwork stays as it was. */
+export function usePictureIntake({ workspace, artworkId, name, printWidthMm, locale }: IntakeOptions) {
+  const [intake, setIntake] = useState<Intake>({ state: 'idle' });
+  const cancel = useRef<(() => void) | null>(null);
+  useEffect(() => () => cancel.current?.(), []);
+
+  const tell = (words: Saying, isRefusal = true) => setIntake({ state: 'told', saying: words, isRefusal });
+  const take = (file: File) => {
+    setIntake({ state: 'reading', name: file.name, stage: 'reading', share: 0 });
+    const running = appArtwork().read(file, { printWidthMm, crop: null }, (news) => {
+      switch (news.kind) {
+        case 'progress':
+          return setIntake({ state: 'reading', name: file.name, stage: news.stage, share: news.share });
+        case 'read': {
+          const facts = { fileId: newId(), fileName: shortName(file.name), bytes: file.size };
+          return void keep(file, pictureOfReading(news.reading, facts));
+        }
+        case 'refused':
+          return tell(pictureProblemWords(news.problem, locale));
+        case 'cancelled':
+          return tell(
+            saying(`“${file.name}” was not taken in.`, 'You stopped it; nothing was changed.'),
+            false,
+          );
+        case 'failed':
+          return tell(
+            saying(
+              `“${file.name}” could not be read.`,
+              `The fault is in the app, not in the file: ${news.why}.`,
+            ),
+          );
+        default:
+          return news satisfies never;
+      }
+    });
+    cancel.current = running.cancel;
+  };
+  const keep = async (file: File, picture: ReturnType<typeof pictureOfReading>) => {
+    cancel.current = null;
+    const content = new Uint8Array(await file.arrayBuffer());
+    const outcome = workspace.editWithFiles(
+      `Picture of ${name}`,
+      [{ do: 'change', kind: 'artwork', id: artworkId, to: (body) => takePicture(body, picture) }],
+      [{ id: picture.fileId, name: picture.fileName, content }],
+    );
+    if (outcome.state === 'shown') setIntake({ state: 'idle' });
+    else
+      tell(saying(`“${file.name}” could not be put into the artwork.`, 'Open the job anew and try again.'));
+  };
+  return { intake, take, tell, cancel: () => cancel.current?.() };
+}
+
+// Helpers
+
+const LONGEST_NAME = 200;
+
+/** Keeps the ending, which says what it is. */
+function shortName(name: string): string {
+  const plain = name.trim() || 'picture';
+  return plain.length <= LONGEST_NAME ? plain : `${plain.slice(0, 150)}…${plain.slice(-40)}`;
+}

@@ -1,0 +1,68 @@
+'use client';
+
+import { useState } from 'react';
+import { CardSection } from '@/app/_controls/CardSection';
+import { LastGood } from '@/app/_docket/common/LastGood';
+import { NotYet } from '@/app/_docket/common/NotYet';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { PickRow } from '@/app/_fields/PickRow';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { casesKey } from '@/app/_trace/casesKey';
+import styles from './CostSection.module.css';
+import { CostTable } from './CostTable';
+import { JobRates } from './JobRates';
+import { moneyGoes } from './moneyGoes';
+import { OwnRows } from './OwnRows';
+
+/** Section 4: what each size costs and why, line by line; beneath it the maker's own rows and this job's rates. */
+export function CostSection(part: SectionProps) {
+  const { answer, madeOf, stale } = part;
+  const { job } = madeOf;
+  const { locale } = useTextContext();
+  const [pickedLine, setLine] = useState('');
+  const [pickedSize, setSize] = useState('');
+  const sheet = answer?.costSheet ?? null;
+  const lines = job.lines.filter(({ id }) => sheet?.lineIds.includes(id));
+  const line = lines.find(({ id }) => id === pickedLine) ?? lines[0];
+  const sizes = sheet?.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
+  const size = sizes.find((one) => one === pickedSize) ?? sizes[0] ?? '';
+  return (
+    <CardSection numeral={4} heading="Cost sheet" line="every figure opens to its sum" id="cost-sheet">
+      {sheet === null || line === undefined ? (
+        <NotYet what="The costs" />
+      ) : (
+        <>
+          {stale && <LastGood />}
+          <p className={styles.goes}>{moneyGoes(sheet, locale)}</p>
+          <div className={styles.picks}>
+            {lines.length > 1 && (
+              <PickRow
+                label="Line of the job"
+                value={line.id}
+                choices={lines.map(({ id, name }) => ({ value: id, label: name }))}
+                onPick={setLine}
+              />
+            )}
+            {sizes.length > 1 && (
+              <PickRow
+                label="Size beside the whole job"
+                phoneOnly
+                value={size}
+                choices={sizes.map((value) => ({ value, label: value }))}
+                onPick={setSize}
+              />
+            )}
+          </div>
+          <CostTable
+            key={`${line.id} ${casesKey(sheet)}`}
+            names={{ sheet, input: madeOf }}
+            line={line}
+            size={size}
+          />
+        </>
+      )}
+      <OwnRows {...part} />
+      <JobRates {...part} />
+    </CardSection>
+  );
+}

@@ -1,0 +1,65 @@
+'use client';
+
+import { useState } from 'react';
+import { Fold } from '@/app/_controls/Fold';
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { TextField } from '@/app/_fields/TextField';
+import { rateGroupWords } from '@/app/_words/rateGroupWords';
+import { rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
+import { JobRate } from './JobRate';
+import styles from './JobRates.module.css';
+
+/** Rates that this job sets for itself; all others follow the workshop. */
+export function JobRates({ jobId, input }: SectionProps) {
+  const { setField } = useWorkspace();
+  const [sought, setSought] = useState('');
+  const { job, workshop } = input;
+  const own = rateNames.filter((name) => job.rates[name] !== undefined);
+  const word = sought.trim().toLowerCase();
+  const found = rateNames.filter((name) => rateDefinition(name).label.toLowerCase().includes(word));
+  const groups = Object.entries(rateGroupWords).flatMap(([group, heading]) => {
+    const names = found.filter((name) => rateDefinition(name).group === group);
+    return names.length === 0 ? [] : [{ group, heading, names }];
+  });
+  return (
+    <section className={styles.part} aria-labelledby="job-rates-heading">
+      <h3 id="job-rates-heading">Rates for this job</h3>
+      <Fold
+        summary="Set a rate for this job alone"
+        line={
+          own.length === 0
+            ? 'all follow the workshop'
+            : `now set: ${own.map((name) => rateDefinition(name).label).join(', ')}`
+        }
+        holds={['job-rates']}
+      >
+        <TextField label="Find a rate" value={sought} onCommit={setSought} />
+        {groups.map(({ group, heading, names }) => (
+          <div className={styles.group} key={group}>
+            <h4 className={styles.heading}>{heading}</h4>
+            <div className={styles.rates}>
+              {names.map((name) => (
+                <JobRate
+                  key={name}
+                  name={name}
+                  workshop={workshop.rates[name]}
+                  own={job.rates[name] ?? null}
+                  onSet={(rate) =>
+                    setField(
+                      { kind: 'job', id: jobId },
+                      `${rateDefinition(name).label} for this job`,
+                      ['rates', name],
+                      rate ?? undefined,
+                    )
+                  }
+                />
+              ))}
+            </div>
+          </div>
+        ))}
+        {groups.length === 0 && <p className={styles.line}>No rate goes by that name.</p>}
+      </Fold>
+    </section>
+  );
+}

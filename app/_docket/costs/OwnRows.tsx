@@ -1,0 +1,59 @@
+'use client';
+
+import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { AddOwnRow } from '@/app/_ownRows/AddOwnRow';
+import { OwnRowList } from '@/app/_ownRows/OwnRowList';
+import styles from './OwnRows.module.css';
+
+/** The maker's own cost rows: those of this job, and those of the workshop that count in every job. */
+export function OwnRows({ jobId, input, answer, findings }: SectionProps) {
+  const { setField, changeJob, changeWorkshop } = useWorkspace();
+  const { job, workshop } = input;
+  const placements = Math.max(...job.lines.map((line) => line.placements.length));
+  const shared = { findings, sheet: answer?.costSheet ?? null, placements };
+  const everyRow = [...workshop.ownRows, ...job.ownRows];
+  const taken = everyRow.map(({ id }) => id);
+  return (
+    <section className={styles.part} id="own-rows" aria-labelledby="own-rows-heading">
+      <h3 id="own-rows-heading">Your own rows</h3>
+      <p className={styles.line}>A pattern fee, a licence, pins: whatever the lines above leave out.</p>
+      <OwnRowList
+        {...shared}
+        of="job"
+        rows={job.ownRows}
+        everyRow={everyRow}
+        onSet={(label, path, value) => setField({ kind: 'job', id: jobId }, label, path, value)}
+        onRemove={(row) =>
+          changeJob(jobId, `${row.label}, removed`, (now) => ({
+            ...now,
+            ownRows: now.ownRows.filter(({ id }) => id !== row.id),
+          }))
+        }
+      />
+      <OwnRowList
+        {...shared}
+        of="workshop"
+        rows={workshop.ownRows}
+        everyRow={everyRow}
+        onSet={(label, path, value) => setField({ kind: 'workshop' }, label, path, value)}
+        onRemove={(row) =>
+          changeWorkshop(`${row.label}, removed`, (now) => ({
+            ...now,
+            ownRows: now.ownRows.filter(({ id }) => id !== row.id),
+          }))
+        }
+      />
+      <AddOwnRow
+        taken={taken}
+        everyRow={everyRow}
+        placements={placements}
+        onAdd={(row, of) =>
+          of === 'job'
+            ? changeJob(jobId, row.label, (now) => ({ ...now, ownRows: [...now.ownRows, row] }))
+            : changeWorkshop(row.label, (now) => ({ ...now, ownRows: [...now.ownRows, row] }))
+        }
+      />
+    </section>
+  );
+}

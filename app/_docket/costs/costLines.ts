@@ -1,0 +1,44 @@
+import type { Family } from '@/app/_controls/FamilyMark';
+import { type CostSheet, costLineIds } from '@/lib/grid/costSheet';
+import type { GridRow } from '@/lib/grid/rowTypes';
+
+export interface CostLine {
+  readonly row: GridRow;
+  readonly family: Family;
+  readonly shade: 1 | 2 | 3;
+}
+
+/** The lines of a cost sheet in the order they are read, each of the maker's own rows by itself. */
+export function costLines(sheet: CostSheet): readonly CostLine[] {
+  const own = sheet.rows.filter(({ id, table }) => table === 'case' && id.startsWith('own_'));
+  return costLineIds.flatMap((id) => {
+    const rows = id === 'ownCosts' ? own : sheet.rows.filter((row) => row.id === id);
+    return rows.map((row) => ({ row, family: familyOf(row), shade: shades[id] ?? 1 }));
+  });
+}
+
+// Helpers
+
+const shades: Readonly<Partial<Record<(typeof costLineIds)[number], 2 | 3>>> = {
+  paper: 2,
+  ink: 3,
+  supplies: 3,
+  wear: 2,
+};
+
+function familyOf({ family }: GridRow): Family {
+  switch (family) {
+    case 'materials':
+    case 'time':
+    case 'running':
+    case 'loss':
+    case 'house':
+      return family;
+    case 'own':
+    case 'price':
+    case 'quantity':
+      return 'house';
+    default:
+      return family satisfies never;
+  }
+}

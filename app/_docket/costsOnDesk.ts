@@ -1,7 +1,0 @@
-'use client';
-
-import { createContext } from 'react';
-import type { FigureNames } from '../_trace/figureName';
-
-/** The newest figures of the job, and what they were made of; null before the first. */
-export const CostsOnDesk = createContext<FigureNames | null>(null);

@@ -1,3 +1,0 @@
-/** Fetches the sections of figures: much code, and nothing to show in it before the sums are made. */
-export const fetchDocketFigures = () =>
-  import('./DocketFigures').then(({ DocketFigures }) => ({ default: DocketFigures }));

@@ -1,0 +1,147 @@
+'use client';
+
+import { Button } from '@/app/_controls/Button';
+import { Fold } from '@/app/_controls/Fold';
+import { Fieldset } from '@/app/_docket/common/Fieldset';
+import { Fieldsets } from '@/app/_docket/common/Fieldsets';
+import { fieldId } from '@/app/_docket/common/fieldId';
+import { useJobFields } from '@/app/_docket/common/jobFields';
+import styles from '@/app/_docket/placement/PlacementFold.module.css';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { namesInWords } from '@/app/_words/docket/jobWords';
+import { formatterFor } from '@/app/_words/formatter';
+import type { Line } from '@/shared/schemas/job';
+import { currencyDigits } from '@/shared/tables/currencies';
+
+const NO_PACKAGING = 'none';
+const LONGEST_NAME = 120;
+/** What the schema allows. */
+const MOST_PIECES = 100_000;
+const MOST_UP_CHARGE = 1e6;
+
+/** What a line has besides blank, sizes, price and placements: its name, packaging, up-charges by size. */
+export function LineMore({ line, index }: Readonly<{ line: Line; index: number }>) {
+  const { jobId, input, workspace, field } = useJobFields();
+  const formatter = formatterFor(useTextContext());
+  const { packagings, currency } = input.workshop;
+  const path = ['lines', index] as const;
+  const at = (name: string) => fieldId([...path, name]);
+  const packaging = packagings.find(({ id }) => id === line.packagingId);
+  const sizes = line.quantities.map(({ size }) => size);
+  const charged = line.upCharges.map(
+    ({ size, amount }) => `${size} ${signed(amount, formatter.money(amount))}`,
+  );
+  const digits = currencyDigits(currency) ?? 2;
+  const setUpCharge = (size: string, amount: number | null) =>
+    workspace.changeJob(
+      jobId,
+      `Up-charge for ${size}`,
+      (job) => ({
+        ...job,
+        lines: job.lines.map((other) => {
+          if (other.id !== line.id) return other;
+          const others = other.upCharges.filter((charge) => charge.size !== size);
+          return { ...other, upCharges: amount === null ? others : [...others, { size, amount }] };
+        }),
+      }),
+      `up-charge of ${line.id} for ${size}`,
+    );
+  return (
+    <Fold
+      id={at('more')}
+      summary="Packaging, up-charges, names"
+      line={[packaging?.name ?? 'no packaging', namesInWords(charged)].filter((part) => part).join(' · ')}
+      holds={['name', 'packagingId', 'orderedQuantity', 'nameList', 'upCharges'].map(at)}
+    >
+      <Fieldsets>
+        <Fieldset name="The line">
+          <TextField
+            {...field('What it is called', [...path, 'name'], `Name of ${line.name}`)}
+            value={line.name}
+            needed
+            longest={LONGEST_NAME}
+          />
+          <ChoiceField
+            {...field('Packaging', [...path, 'packagingId'], `Packaging of ${line.name}`)}
+            value={packaging?.id ?? (line.packagingId === null ? NO_PACKAGING : null)}
+            choices={[
+              { value: NO_PACKAGING, label: 'none' },
+              ...packagings.map(({ id, name }) => ({ value: id, label: name })),
+            ]}
+            onCommit={(id) =>
+              field(`Packaging of ${line.name}`, [...path, 'packagingId']).onCommit(
+                id === NO_PACKAGING ? null : id,
+              )
+            }
+          />
+          <NumberField
+            {...field(
+              'Pieces the customer said in all',
+              [...path, 'orderedQuantity'],
+              `Pieces of ${line.name}`,
+            )}
+            value={line.orderedQuantity}
+            decimals={0}
+            min={0}
+            max={MOST_PIECES}
+            hint="Checked against the sizes. May stay empty."
+          />
+          <TextField
+            {...field('Names or numbers, one to a line', [...path, 'nameList'], `Names of ${line.name}`)}
+            value={line.nameList}
+            rows={3}
+            longest={20_000}
+            width="full"
+            hint="Where each piece bears its own. Counted against the sizes. May stay empty."
+          />
+        </Fieldset>
+        {sizes.length > 1 && (
+          <Fieldset name="Up-charge by size, on the price above">
+            <div className={styles.charges}>
+              {sizes.map((size, place) => {
+                const charge = line.upCharges.findIndex((entry) => entry.size === size);
+                return (
+                  <NumberField
+                    key={size}
+                    id={fieldId([...path, 'upCharges', charge < 0 ? `new${place}` : charge])}
+                    label={size}
+                    unit={currency}
+                    width="full"
+                    value={line.upCharges[charge]?.amount ?? null}
+                    decimals={digits}
+                    minDecimals={digits}
+                    min={-MOST_UP_CHARGE}
+                    max={MOST_UP_CHARGE}
+                    onCommit={(amount) => setUpCharge(size, amount)}
+                  />
+                );
+              })}
+            </div>
+          </Fieldset>
+        )}
+        {input.job.lines.length > 1 && (
+          <div className={styles.actions}>
+            <Button
+              kind="quiet"
+              onPress={() =>
+                workspace.changeJob(jobId, `Took out ${line.name}`, (job) => ({
+                  ...job,
+                  lines: job.lines.filter(({ id }) => id !== line.id),
+                }))
+              }
+            >
+              Take {line.name} out of the job
+            </Button>
+          </div>
+        )}
+      </Fieldsets>
+    </Fold>
+  );
+}
+
+// Helpers
+
+const signed = (amount: number, text: string): string => (amount > 0 ? `+${text}` : text);

@@ -1,0 +1,47 @@
+'use client';
+
+import { useTextContext } from '@/app/_fields/useTextContext';
+import type { BreakListFormat } from '@/app/_words/docket/breakListWords';
+import { pieceWords } from '@/app/_words/docket/pieceWords';
+import { formatterFor } from '@/app/_words/formatter';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import type { Line } from '@/shared/schemas/job';
+import type { JobInput } from '@/shared/schemas/request';
+import { BreaksTest } from './BreaksTest';
+import { PriceOrders } from './PriceOrders';
+import { PriceSizes } from './PriceSizes';
+import { PriceTariff } from './PriceTariff';
+
+type BreaksOfLineProps = Readonly<{
+  jobId: string;
+  /** The documents as they stand now. */
+  input: JobInput;
+  line: Line;
+  index: number;
+  answer: BreaksAnswer;
+  stale: boolean;
+  pieces: number | null;
+  onPieces: (pieces: number | null) => void;
+}>;
+
+/** Everything that is to be said of the price list of one line, beneath its table. */
+export function BreaksOfLine(props: BreaksOfLineProps) {
+  const { jobId, input, line, index, answer, stale, pieces, onPieces } = props;
+  const context = useTextContext();
+  const { policy } = input.workshop;
+  const piece = pieceWords(input.blanks[line.blankId]).one;
+  const voice: BreakListFormat = {
+    formatter: formatterFor(context),
+    currency: answer.currency,
+    locale: context.locale,
+    sizes: [...new Set(answer.ends.map(({ size }) => size))],
+  };
+  return (
+    <>
+      <PriceSizes {...{ jobId, line, index, answer }} step={policy.upChargeStep ?? policy.priceStep} />
+      <PriceTariff {...{ answer, piece, voice }} priceStep={policy.priceStep} />
+      <BreaksTest {...{ jobId, input, answer, piece, voice, stale }} lineId={line.id} />
+      <PriceOrders {...{ answer, voice, pieces, onPieces }} />
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+'use client';
+
+import type { BreakListFormat } from '@/app/_words/docket/breakListWords';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import { fromMinor } from '@/shared/money';
+import styles from './BreaksTest.module.css';
+
+type PriceTariffProps = Readonly<{
+  answer: BreaksAnswer;
+  piece: string;
+  voice: BreakListFormat;
+  priceStep: number;
+}>;
+
+/** The price in one sentence, so much to start and so much a piece; its neighbours on the ending; the ceiling. */
+export function PriceTariff({ answer, piece, voice, priceStep }: PriceTariffProps) {
+  const { tariff, endings, ceiling, currency } = answer;
+  const { formatter } = voice;
+  return (
+    <div className={styles.facts}>
+      {tariff !== null && (
+        <p>
+          <strong>
+            {formatter.money(tariff.start)} to start and {formatter.money(tariff.each)} a {piece}
+          </strong>{' '}
+          is what your target comes to from 1 to 100 pieces. It is off by at most{' '}
+          {formatter.money(tariff.largestError)} a {piece}, at{' '}
+          {formatter.count(tariff.largestErrorAt, 'piece')}, and by no more than{' '}
+          {formatter.money(tariff.smallError)} from {formatter.count(tariff.smallFrom, 'piece')} on.{' '}
+          {tariff.written === null
+            ? 'It starts below nothing, so it is no way to sell.'
+            : `Written out: ${formatter.money(fromMinor(tariff.written.start, currency))} and ${formatter.money(fromMinor(tariff.written.each, currency))}.`}
+        </p>
+      )}
+      {endings !== null && (
+        <p>
+          One price for the whole job asks for {formatter.money(endings.target)}. On your ending of{' '}
+          {formatter.money(priceStep)} its neighbours are{' '}
+          {endings.below !== null && `${endingWords(endings.below)} and `}
+          {endingWords(endings.above)}; the {endings.recommended === 'above' ? 'upper' : 'lower'} is
+          suggested.
+        </p>
+      )}
+      {ceiling !== null && (
+        <p>
+          This crowd pays at most {formatter.money(ceiling.ceiling)}, and a {piece}{' '}
+          {ceiling.kind === 'underFloor'
+            ? `takes ${formatter.money(ceiling.needed)} out of your pocket: each one sold costs you ${formatter.money(ceiling.needed - ceiling.ceiling)}, and a discount is no answer.`
+            : `asks for ${formatter.money(ceiling.needed)} at your target: ${formatter.money(ceiling.needed - ceiling.ceiling)} of it would be missing.`}{' '}
+          Cheaper blanks, a smaller print or one fewer, less scrap, fewer minutes or a larger batch close the
+          gap; section 7 says what each would bring.
+        </p>
+      )}
+    </div>
+  );
+
+  function endingWords(one: NonNullable<typeof endings>['above']): string {
+    const even =
+      one.breakEvenAt === null
+        ? 'it never breaks even'
+        : `it breaks even at ${formatter.count(one.breakEvenAt, 'piece')}`;
+    return `${formatter.money(fromMinor(one.price, currency))} (margin ${formatter.share(one.margin)}; ${even})`;
+  }
+}

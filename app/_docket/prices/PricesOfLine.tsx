@@ -1,0 +1,61 @@
+'use client';
+
+import { useState } from 'react';
+import { useStudy } from '@/app/_studies/useStudy';
+import type { CostSheet } from '@/lib/grid/costSheet';
+import type { TablePrice } from '@/lib/price/priceTable';
+import type { Line } from '@/shared/schemas/job';
+import type { JobInput } from '@/shared/schemas/request';
+import type { Channel } from '@/shared/schemas/workshop';
+import { BreaksOfLine } from './BreaksOfLine';
+import styles from './PricesSection.module.css';
+import { PriceTable } from './PriceTable';
+
+type PricesOfLineProps = Readonly<{
+  jobId: string;
+  /** The documents as they stand now, and those the prices were made of. */
+  input: JobInput;
+  madeOf: JobInput;
+  sheet: CostSheet;
+  stale: boolean;
+  line: Line;
+  table: readonly TablePrice[];
+  taxMode: Channel['taxMode'];
+}>;
+
+/** The price table of a line, and what its list does as the quantity rises. */
+export function PricesOfLine(props: PricesOfLineProps) {
+  const { jobId, input, madeOf, sheet, stale, line, table, taxMode } = props;
+  const [pieces, setPieces] = useState<number | null>(null);
+  const { newest, failure } = useStudy('list', madeOf, {
+    lineId: line.id,
+    quantities: pieces === null ? [] : [pieces],
+  });
+  // Of an older state of the job it stays in view until the new one comes, but nothing is done by it.
+  const answer = newest?.answer.lineId === line.id ? newest.answer : null;
+  const isOld = stale || newest?.input !== madeOf;
+  const index = input.job.lines.findIndex(({ id }) => id === line.id);
+  const now = input.job.lines[index];
+  return (
+    <>
+      <PriceTable
+        {...{ jobId, sheet, stale, line, table, taxMode }}
+        ends={isOld ? null : (answer?.ends ?? null)}
+        priceStep={madeOf.workshop.policy.priceStep}
+      />
+      <div className={styles.list}>
+        {failure !== null && (
+          <p role="alert">The list could not be looked at: {failure}. The prices are not touched by it.</p>
+        )}
+        {answer !== null && now !== undefined && (
+          <BreaksOfLine
+            {...{ jobId, input, index, answer, pieces }}
+            line={now}
+            stale={isOld}
+            onPieces={setPieces}
+          />
+        )}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,137 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { saveBytes } from '@/app/_keeping/saveBytes';
+import { appDocuments } from '@/app/_store/appDocuments';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { formatterFor } from '@/app/_words/formatter';
+import { ownEntry } from '@/lib/job/ownEntry';
+import type { PlannedSheet } from '@/lib/layout/apartSheets';
+import { type Finding, isStanding } from '@/shared/finding';
+import type { JobInput } from '@/shared/schemas/request';
+import type { Sheet } from '@/shared/schemas/workshop';
+import styles from './SheetsFile.module.css';
+import { namedPrint } from './sheetNames';
+import { sheetPictures } from './sheetPictures';
+import { MOST_PAGES, sheetsFile } from './sheetsFile';
+
+type SheetsFileProps = Readonly<{
+  input: JobInput;
+  paper: Sheet;
+  marginMm: number;
+  /** Null while they are being laid out anew. */
+  sheets: readonly PlannedSheet[] | null;
+  findings: readonly Finding[];
+}>;
+
+type Written =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'busy' }
+  | { readonly kind: 'done'; readonly notDrawn: readonly string[]; readonly lost: readonly string[] }
+  | { readonly kind: 'failed'; readonly why: string };
+
+/** Hands out the sheets as a file that prints at true size; not while a stop stands. */
+export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsFileProps) {
+  const context = useTextContext();
+  const formatter = formatterFor(context);
+  const [written, setWritten] = useState<Written>({ kind: 'idle' });
+  const stop = findings.find(isStanding);
+  const count = (sheets ?? []).reduce((sum, sheet) => sum + sheet.count, 0);
+  const kinds = sheets?.length ?? 0;
+  const waiting =
+    sheets === null
+      ? 'The sheets are being laid out.'
+      : written.kind === 'busy'
+        ? 'The file is being written.'
+        : undefined;
+  const stopped = stop === undefined ? undefined : findingWords(stop, context).sentence;
+  const tooMany =
+    count > MOST_PAGES ? `A file holds at most ${formatter.number(MOST_PAGES, 0)} pages.` : undefined;
+  const write = async (pages: 'every' | 'oneOfEach') => {
+    if (sheets === null) return;
+    setWritten({ kind: 'busy' });
+    try {
+      const { writeSheets } = await import('@/lib/exports/writeSheets');
+      const { pictures, lost } = await sheetPictures(input, sheets, appDocuments().actions.readFile);
+      const { bytes, notDrawn } = await writeSheets(
+        sheetsFile({ input, paper, marginMm, sheets, pages, pictures }),
+      );
+      saveBytes(`${input.job.name}, sheets.pdf`, bytes, 'application/pdf');
+      setWritten({ kind: 'done', notDrawn, lost });
+    } catch (error) {
+      setWritten({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });
+    }
+  };
+  return (
+    <section className={styles.file} aria-labelledby="sheets-file">
+      <h3 id="sheets-file">Sheets to print</h3>
+      <p className={styles.words}>
+        A PDF of pages{' '}
+        {paper.form === 'roll'
+          ? `${formatter.length(paper.widthMm)} wide and as long as their prints`
+          : formatter.size(paper.widthMm, paper.heightMm)}
+        . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
+        {outlineWords(input, sheets ?? [])}
+      </p>
+      {stopped !== undefined && (
+        <p>
+          <strong>Not while a stop stands.</strong> {stopped}
+        </p>
+      )}
+      <div className={styles.buttons}>
+        <Button kind="strong" blockedBy={stopped ?? waiting ?? tooMany} onPress={() => void write('every')}>
+          Every sheet, {formatter.count(count, 'page')}
+        </Button>
+        {kinds < count && (
+          <Button blockedBy={stopped ?? waiting} onPress={() => void write('oneOfEach')}>
+            One of each, {formatter.count(kinds, 'page')}
+          </Button>
+        )}
+      </div>
+      <p role="status" className={styles.words}>
+        {writtenWords(written)}
+      </p>
+    </section>
+  );
+}
+
+// Helpers
+
+function writtenWords(written: Written): string {
+  switch (written.kind) {
+    case 'idle':
+      return '';
+    case 'busy':
+      return 'The file is being written.';
+    case 'done':
+      return [
+        'The file is written.',
+        ...(written.lost.length === 0
+          ? []
+          : [
+              `The picture of ${written.lost.join(' and ')} could not be read: an outline stands in its place.`,
+            ]),
+        ...(written.notDrawn.length === 0
+          ? []
+          : [
+              `The labels’ type has no ${written.notDrawn.join(' ')}: prints with such a name stand without it.`,
+            ]),
+      ].join(' ');
+    case 'failed':
+      return `The file could not be written: ${written.why}.`;
+    default:
+      return written satisfies never;
+  }
+}
+
+/** Which prints are outlines, since no file is kept of them. */
+function outlineWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
+  const prints = sheets.flatMap(({ pieces }) => pieces.map((piece) => namedPrint(input, piece)));
+  const bare = prints.filter(({ artworkId }) => ownEntry(input.artworks, artworkId)?.picture == null);
+  const names = new Set(bare.map(({ name }) => name));
+  return names.size === 0
+    ? ''
+    : `No picture file is kept for ${[...names].join(' and ')}: an outline of true size stands in its place.`;
+}

@@ -1,0 +1,69 @@
+'use client';
+
+import { useContext, useEffect, useState } from 'react';
+import { loadBitmap } from '@/app/_artwork/loadBitmap';
+import { JobFieldsContext } from '@/app/_docket/common/jobFields';
+import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
+import type { JobInput } from '@/shared/schemas/request';
+
+type Previews = ReadonlyMap<string, string>;
+
+const none: Previews = new Map();
+
+/** @returns addresses of small pictures, by artwork id; only of artworks whose file is kept. */
+export function useSheetPreviews({ artworks }: JobInput): Previews {
+  const readFile = useContext(JobFieldsContext)?.workspace.readFile;
+  const [previews, setPreviews] = useState(none);
+  // Artworks are read anew with every edit of the job; the files they name rarely change.
+  const files = JSON.stringify(
+    Object.entries(artworks).flatMap(([id, { picture }]) =>
+      picture === null ? [] : [[id, picture.fileId, picture.trimmed]],
+    ),
+  );
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `files` says all of the artworks that counts here
+  useEffect(() => {
+    if (readFile === undefined) return;
+    let isLeft = false;
+    const made = new Map<string, string>();
+    const load = async () => {
+      for (const [id, { picture }] of Object.entries(artworks)) {
+        if (picture === null) continue;
+        const file = await readFile(picture.fileId);
+        const bitmap = file === null ? null : await loadBitmap(file, picture);
+        const address = bitmap === null ? null : await addressOf(bitmap, shownPart(picture));
+        if (address !== null) made.set(id, address);
+      }
+      if (isLeft) forget(made);
+      else setPreviews(new Map(made));
+    };
+    void load();
+    return () => {
+      isLeft = true;
+      forget(made);
+    };
+  }, [readFile, files]);
+
+  return previews;
+}
+
+function forget(previews: Previews): void {
+  for (const address of previews.values()) URL.revokeObjectURL(address);
+}
+
+/** @returns null where the browser draws nothing: the sheet then shows the name alone. */
+async function addressOf(bitmap: ImageBitmap, part: ShownPart | null): Promise<string | null> {
+  try {
+    const { x, y, width, height } = part ?? { x: 0, y: 0, width: 1, height: 1 };
+    const canvas = new OffscreenCanvas(
+      Math.max(1, Math.round(bitmap.width * width)),
+      Math.max(1, Math.round(bitmap.height * height)),
+    );
+    canvas.getContext('2d')?.drawImage(bitmap, -x * bitmap.width, -y * bitmap.height);
+    return URL.createObjectURL(await canvas.convertToBlob({ type: 'image/png' }));
+  } catch {
+    return null;
+  } finally {
+    bitmap.close();
+  }
+}

@@ -1,0 +1,77 @@
+'use client';
+
+import { type KeyboardEvent, useRef, useState } from 'react';
+import styles from './EditableTitle.module.css';
+import { useTextDraft } from './useTextDraft';
+
+type EditableTitleProps = Readonly<{
+  value: string;
+  /** What it names, for a screen reader: “Name of the job”. */
+  label: string;
+  longest: number;
+  onCommit: (value: string) => void;
+}>;
+
+/** A title that is renamed where it stands: press it, type, and leave it or press Enter. */
+export function EditableTitle({ value, label, longest, onCommit }: EditableTitleProps) {
+  const [editing, setEditing] = useState(false);
+  const [before, setBefore] = useState(value);
+  const button = useRef<HTMLButtonElement>(null);
+  const { text, problem, change, rest } = useTextDraft({ value, onCommit, needed: true, longest });
+
+  const begin = () => {
+    setBefore(value);
+    setEditing(true);
+  };
+  const finish = () => {
+    rest();
+    setEditing(false);
+  };
+  const keyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter' && event.key !== 'Escape') return;
+    event.preventDefault();
+    if (event.key === 'Escape') change(before);
+    finish();
+    // The button comes back with the next paint.
+    requestAnimationFrame(() => button.current?.focus());
+  };
+
+  if (editing)
+    return (
+      <span className={styles.frame}>
+        <span className="visuallyHidden">{value}</span>
+        <input
+          className={styles.input}
+          type="text"
+          value={text}
+          aria-label={label}
+          aria-invalid={problem !== null || undefined}
+          aria-describedby="title-trouble"
+          // Pressing the title asked for exactly this.
+          ref={focusAll}
+          onChange={(event) => change(event.target.value)}
+          onBlur={finish}
+          onKeyDown={keyDown}
+        />
+        <span className={styles.trouble} id="title-trouble" aria-live="polite">
+          {problem}
+        </span>
+      </span>
+    );
+  return (
+    <button className={styles.title} type="button" title="Rename" ref={button} onClick={begin}>
+      {value}
+      <svg className={styles.pencil} viewBox="0 0 16 16" aria-hidden="true" focusable="false">
+        <path d="M2.5 13.5l.8-3.2L10.6 3a1.4 1.4 0 0 1 2 0l.4.4a1.4 1.4 0 0 1 0 2L5.7 12.700z" />
+      </svg>
+    </button>
+  );
+}
+
+// Helpers
+
+const focusAll = (input: HTMLInputElement | null) => {
+  if (input === null || document.activeElement === input) return;
+  input.focus();
+  input.select();
+};

@@ -1,7 +1,0 @@
-import type { ReactNode } from 'react';
-import styles from './Docket.module.css';
-
-/** One long slip of paper under a heavy ink line; its sections are torn off from top to bottom. */
-export function Docket({ children }: Readonly<{ children: ReactNode }>) {
-  return <div className={styles.docket}>{children}</div>;
-}

@@ -1,0 +1,31 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { saveEverything } from '@/app/_keeping/saveEverything';
+import { appDocuments } from '@/app/_store/appDocuments';
+import styles from './ErrorScreen.module.css';
+
+/** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
+export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
+  const [missing, setMissing] = useState<string | null>(null);
+  const saveCopy = async () => setMissing(await saveEverything(appDocuments().actions.exportWithFiles));
+  return (
+    <div className={styles.trouble} role="alert">
+      <h1>This screen failed</h1>
+      <p>
+        The fault is in the app, not in what you typed. Everything you have typed is kept on this device as it
+        was.
+      </p>
+      <div className={styles.ways}>
+        <Button kind="strong" onPress={onRetry}>
+          Show it again
+        </Button>
+        <Button onPress={() => void saveCopy()}>Save everything as a file</Button>
+        {/* A whole new page, because the one that failed may fail again. */}
+        <a href="/jobs">To the jobs</a>
+      </div>
+      {missing !== null && <p>{missing}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,35 @@
+import styles from './SaveStatus.module.css';
+
+/** Whether what is on screen is also on this device. */
+export type SaveState =
+  | Readonly<{ kind: 'keeping' }>
+  | Readonly<{ kind: 'kept'; at: string }>
+  | Readonly<{ kind: 'notKept'; why: string }>;
+
+type SaveStatusProps = Readonly<{ kept: SaveState; onRetry?: () => void }>;
+
+/** Says quietly that all is kept, and aloud when it is not. */
+export function SaveStatus({ kept, onRetry }: SaveStatusProps) {
+  if (kept.kind === 'notKept')
+    return (
+      <p className={styles.notKept} role="alert">
+        <strong>Not kept.</strong> {kept.why}{' '}
+        {onRetry && (
+          <button className={styles.retry} type="button" onClick={onRetry}>
+            Try again
+          </button>
+        )}
+      </p>
+    );
+  return (
+    <p className={styles.kept}>
+      {kept.kind === 'keeping' ? (
+        'Keeping…'
+      ) : (
+        <>
+          Kept <span className={styles.where}>on this device</span> · <time>{kept.at}</time>
+        </>
+      )}
+    </p>
+  );
+}

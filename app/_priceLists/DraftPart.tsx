@@ -1,0 +1,38 @@
+'use client';
+
+import { classes } from '@/app/_controls/classes';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { Issued } from '@/lib/priceLists/issuePriceList';
+import type { PriceList } from '@/shared/schemas/priceList';
+import { DraftItems } from './DraftItems';
+import { IssuePart } from './IssuePart';
+import styles from './PriceLists.module.css';
+import { PriceListWording } from './PriceListWording';
+import type { ItemOffer } from './useListOffers';
+
+type DraftPartProps = Readonly<{
+  id: string;
+  list: PriceList;
+  offers: readonly ItemOffer[];
+  /** True while the prices are being made. */
+  isBusy: boolean;
+  issued: Issued;
+  workspace: ReadyWorkspace;
+  onIssued: (number: number) => void;
+}>;
+
+/** The next version while it is written: items, words, and the button that freezes them. */
+export function DraftPart({ id, list, offers, isBusy, issued, workspace, onIssued }: DraftPartProps) {
+  return (
+    <section className={classes(styles.part, 'screenOnly')} aria-labelledby="next-heading">
+      <h2 id="next-heading">Version {(list.versions.at(-1)?.number ?? 0) + 1}, a draft</h2>
+      <p className={styles.words}>
+        It follows your jobs and today’s rates until you issue it. From then on its prices stay as they are,
+        whatever moves.
+      </p>
+      <DraftItems id={id} list={list} offers={offers} workspace={workspace} />
+      <PriceListWording id={id} list={list} workspace={workspace} />
+      <IssuePart {...{ id, list, isBusy, issued, workspace, onIssued }} />
+    </section>
+  );
+}

@@ -1,0 +1,65 @@
+'use client';
+
+import Link from 'next/link';
+import { useMemo } from 'react';
+import { FindingRow } from '@/app/_controls/FindingRow';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
+import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
+import { formatterFor } from '@/app/_words/formatter';
+import type { JobInput } from '@/shared/schemas/request';
+import styles from './PriceLists.module.css';
+
+type JobOnPriceListsProps = Readonly<{ jobId: string; input: JobInput }>;
+
+/** On a job's docket: the price lists that went out with it and whose prices no longer hold. */
+export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
+  const { lists } = useWorkspace();
+  const formatter = formatterFor(useTextContext());
+  const wanted = useMemo(
+    () =>
+      lists.flatMap(({ id, list }): readonly StudyAsk<'compareItem'>[] => {
+        const version = list.versions.at(-1);
+        const items = version?.items.filter((item) => item.jobId === jobId) ?? [];
+        return version === undefined
+          ? []
+          : items.map((item) => ({
+              key: `${id} ${item.id}`,
+              input,
+              question: { item, currency: version.currency, taxMode: version.taxMode },
+            }));
+      }),
+    [lists, jobId, input],
+  );
+  const asks = useSteadyAsks(wanted);
+  const told = useStudies('compareItem', asks);
+  const worn = lists.flatMap(({ id, list }) => {
+    const answers = asks
+      .filter(({ key }) => key.startsWith(`${id} `))
+      .map(({ key }) => told.get(key)?.answer);
+    const count = answers.reduce(
+      (sum, answer) => sum + (answer?.kind === 'compared' ? answer.worn.length : 0),
+      0,
+    );
+    return count === 0 ? [] : [{ id, name: list.name, number: list.versions.at(-1)?.number, count }];
+  });
+  if (worn.length === 0) return null;
+  return (
+    <ul className={styles.findings} aria-label="Price lists that went out with this job">
+      {worn.map(({ id, name, number, count }) => (
+        <FindingRow
+          key={id}
+          severity="note"
+          sentence={
+            <>
+              {formatter.count(count, 'price')} of version {number} of{' '}
+              <Link href={`/price-lists/${id}`}>{name}</Link> no longer {count === 1 ? 'holds' : 'hold'}.
+            </>
+          }
+          detail="It went out with rates that have moved since. See there which, and by how much."
+        />
+      ))}
+    </ul>
+  );
+}

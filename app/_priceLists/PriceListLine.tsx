@@ -1,0 +1,41 @@
+'use client';
+
+import Link from 'next/link';
+import { Button } from '@/app/_controls/Button';
+import type { PriceListRecord } from '@/app/_documents/documentsByKind';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import { standingLine } from '@/app/_words/priceLists/standingLineWords';
+import styles from './PriceLists.module.css';
+import { useListStates } from './useListStates';
+
+type PriceListLineProps = Readonly<{
+  kept: PriceListRecord;
+  workspace: ReadyWorkspace;
+  onRemove: () => void;
+}>;
+
+/** One price list: what it is called, what went out last, and whether that still holds. */
+export function PriceListLine({ kept: { id, list }, workspace, onRemove }: PriceListLineProps) {
+  const formatter = formatterFor(workspace.workshop);
+  const newest = list.versions.at(-1);
+  const standings = useListStates(workspace, newest);
+  return (
+    <li className={styles.line}>
+      <div>
+        <h2 className={styles.name}>
+          <Link href={`/price-lists/${id}`}>{list.name}</Link>
+        </h2>
+        <p className={styles.quiet}>
+          {newest === undefined
+            ? `not issued yet, ${formatter.count(list.items.length, 'item')}`
+            : `version ${newest.number}, ${formatter.count(newest.items.length, 'item')}, issued ${formatter.day(newest.issuedOn)}, valid until ${formatter.day(newest.validUntil)}`}
+        </p>
+      </div>
+      <p className={styles.state}>{newest !== undefined && standingLine(standings, formatter)}</p>
+      <Button kind="quiet" onPress={onRemove}>
+        Remove <span className="visuallyHidden">{list.name}</span>
+      </Button>
+    </li>
+  );
+}

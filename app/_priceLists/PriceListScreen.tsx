@@ -1,0 +1,36 @@
+'use client';
+
+import Link from 'next/link';
+import { PageHead } from '@/app/_controls/PageHead';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { PriceListEditor } from './PriceListEditor';
+
+/** One price list: what the next version offers, and what went out. */
+export function PriceListScreen({ listId }: Readonly<{ listId: string }>) {
+  return (
+    <WithWorkspace>
+      {(workspace) => {
+        const kept = workspace.lists.find(({ id }) => id === listId);
+        if (kept !== undefined) return <PriceListEditor key={listId} kept={kept} workspace={workspace} />;
+        const records = workspace.unreadable.filter(({ id }) => id === listId);
+        return (
+          <>
+            <PageHead
+              title={records.length > 0 ? 'This price list cannot be read' : 'This price list is not here'}
+              line={
+                records.length > 0
+                  ? 'Its record stays kept as it is. Save it as a file, so that nothing of it is lost.'
+                  : 'It was removed, or is kept on another device. If you have just removed it, undo brings it back.'
+              }
+            />
+            <UnreadableRecords workspace={{ ...workspace, unreadable: records }} level={2} />
+            <p>
+              <Link href="/price-lists">To the price lists</Link>
+            </p>
+          </>
+        );
+      }}
+    </WithWorkspace>
+  );
+}

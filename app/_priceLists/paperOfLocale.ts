@@ -1,0 +1,10 @@
+import type { PriceList } from '@/shared/schemas/priceList';
+
+/** Where letter paper is in the printers; everywhere else it is A4 (common practice). */
+const letterRegions = ['US', 'CA', 'MX', 'PH', 'CL', 'CO', 'VE', 'GT', 'CR'];
+
+/** @returns the paper that lies in a maker's printer, as far as the locale says. */
+export function paperOfLocale(locale: string): PriceList['paper'] {
+  const region = /[-_]([A-Za-z]{2})\b/.exec(locale)?.[1]?.toUpperCase();
+  return region !== undefined && letterRegions.includes(region) ? 'letter' : 'a4';
+}

@@ -1,0 +1,72 @@
+import { findingWords } from '@/app/_words/findings/findingWords';
+import type { NameOf } from '@/app/_words/formatter';
+import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
+import { documentFindings } from '@/lib/findings/documentFindings';
+import type { Finding } from '@/shared/finding';
+import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
+import { edgeGrid } from './edgeGrid';
+
+export interface SpokenFinding extends Finding {
+  readonly message: string;
+  readonly detail: string;
+}
+
+export type EdgeAnswer =
+  | ({ readonly kind: 'answered' } & Omit<JobAnswer, 'findings'> & {
+        readonly findings: readonly SpokenFinding[];
+      })
+  | { readonly kind: 'unusable'; readonly findings: readonly SpokenFinding[] };
+
+/**
+ * What the API and the command give for one request: parse, price, and put every finding into words.
+ *
+ * @param request anything at all
+ * @param today used where the request does not name its day, YYYY-MM-DD
+ */
+export function answerRequest(request: unknown, today: string): EdgeAnswer {
+  const value = dated(request, today);
+  const parsed = jobInputSchema.safeParse(value);
+  if (!parsed.success)
+    return {
+      kind: 'unusable',
+      findings: documentFindings(parsed.error, 'request', { value }).map(formatter(plain)),
+    };
+  const { workshop } = parsed.data;
+  const answer = priceJob(parsed.data, edgeGrid());
+  const context = {
+    locale: workshop.locale,
+    units: workshop.units,
+    currency: workshop.currency,
+    nameOf: namesIn(parsed.data),
+  };
+  return { kind: 'answered', ...answer, findings: answer.findings.map(formatter(context)) };
+}
+
+/** A request carries its documents, and with them their names. */
+const namesIn =
+  ({ blanks, artworks }: JobInput): NameOf =>
+  (kind, id) => {
+    const found = kind === 'blank' ? blanks : kind === 'artwork' ? artworks : {};
+    return Object.hasOwn(found, id) ? (found[id]?.name ?? null) : null;
+  };
+
+type Context = Parameters<typeof findingWords>[1];
+
+const plain: Context = {
+  locale: 'en',
+  currency: 'USD',
+  units: { length: 'mm', temperature: 'C', pressure: 'kPa', volume: 'mL', distance: 'km' },
+};
+
+const formatter =
+  (context: Context) =>
+  (finding: Finding): SpokenFinding => {
+    const { sentence, detail } = findingWords(finding, context);
+    return { ...finding, message: sentence, detail };
+  };
+
+/** @returns the request with its day: today, where it names none itself. */
+export function dated(request: unknown, today: string): unknown {
+  const isObject = typeof request === 'object' && request !== null && !Array.isArray(request);
+  return isObject && !('asOf' in request) ? { ...request, asOf: today } : request;
+}

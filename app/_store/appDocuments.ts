@@ -1,0 +1,31 @@
+import { createDocumentStore } from './createDocumentStore';
+import { openDeviceBackend } from './deviceBackend';
+import { type DocumentBodies, documentRegistry } from './documentRegistry';
+import type { DocumentStore } from './documentStore';
+import { firstDocuments } from './firstDocuments';
+import { tabId } from './tabId';
+import { openTabMessages } from './tabMessages';
+import { watchPage } from './watchPage';
+
+const STORE_NAME = 'pressminute';
+
+let store: DocumentStore<DocumentBodies> | null = null;
+
+/** The documents of this tab. Made on first use in the browser; nothing is opened before somebody listens. */
+export const appDocuments = (): DocumentStore<DocumentBodies> => {
+  store ??= createDocumentStore<DocumentBodies>({
+    registry: documentRegistry,
+    tab: tabId(),
+    now: () => Date.now(),
+    openBackend: (on) =>
+      openDeviceBackend({
+        ...on,
+        name: STORE_NAME,
+        database: () => ({ indexedDB: globalThis.indexedDB, IDBKeyRange: globalThis.IDBKeyRange }),
+      }),
+    openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
+    watchPage,
+    examples: { label: 'Example workshop', load: () => firstDocuments(new Date()) },
+  });
+  return store;
+};

@@ -1,0 +1,61 @@
+import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
+import type { FieldPath } from '@/lib/stored/mergeValues';
+import type { Registry } from '@/lib/stored/registry';
+import type { Step } from '@/lib/stored/step';
+import type { StoredFile } from '@/lib/stored/storedFile';
+import type { Stored } from '@/shared/schemas/stored';
+import { type AppliedToStored, applyToStored, type Refused } from './applyToStored';
+import type { BackendTx } from './backend';
+import { enterHistory } from './enterHistory';
+
+/** A field that was set elsewhere meanwhile and has now been overwritten; undo brings the other value back. */
+export type Overwritten = {
+  readonly id: string;
+  readonly kind: Stored['kind'];
+  /** Empty for the document as a whole. */
+  readonly path: FieldPath;
+};
+
+/** What a write left in the store. */
+export type Written = {
+  readonly state: 'written';
+  readonly documents: readonly Stored[];
+  readonly steps: readonly Step[];
+  readonly overwritten: readonly Overwritten[];
+};
+
+export type EditToCommit = {
+  readonly label: string;
+  readonly tab: string;
+  readonly at: number;
+  readonly coalesceKey?: string;
+  readonly changes: readonly DocumentChange[];
+  readonly files?: readonly StoredFile[];
+};
+
+/** Writes an edit and its step of history, merged with whatever other tabs have written since. */
+export const commitEdit = async (
+  tx: BackendTx,
+  registry: Registry,
+  edit: EditToCommit,
+): Promise<Written | Refused> => {
+  const outcome = await applyToStored(tx, registry, edit.changes, { at: edit.at, revives: true });
+  if (outcome.state === 'refused') return outcome;
+  const overwritten = outcome.applied.flatMap(overwrittenFields);
+  const documents = outcome.applied.map(({ document }) => document);
+  if (edit.files !== undefined) await tx.put('files', edit.files);
+  await tx.put('documents', documents);
+  const steps = await enterHistory(tx, {
+    ...edit,
+    moves: outcome.applied.map(({ found, document }) => ({
+      before: found === null ? null : snapshotOf(found),
+      foundRevision: found?.revision ?? null,
+      document,
+    })),
+    overwrote: overwritten.length > 0,
+  });
+  return { state: 'written', documents, steps, overwritten };
+};
+
+const overwrittenFields = ({ document, conflicts }: AppliedToStored): readonly Overwritten[] =>
+  conflicts.map((path) => ({ id: document.id, kind: document.kind, path }));

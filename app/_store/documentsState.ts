@@ -1,0 +1,60 @@
+import type { EditFinding } from '@/lib/stored/prepareEdit';
+import type { BackupFinding } from '@/lib/stored/readBackup';
+import type { UnreadableRecord } from '@/lib/stored/readDocument';
+import type { AnyDocument, Bodies } from '@/lib/stored/registry';
+import type { Overwritten } from './commitEdit';
+import type { BackendOpening } from './deviceBackend';
+import type { ByKind } from './kindsOf';
+import type { SaveFailure } from './saveFailure';
+
+/** Whether what is on the screen is on the device as well. */
+export type SaveState =
+  | { readonly state: 'kept'; readonly at: number }
+  | { readonly state: 'keeping' }
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
+
+/** How far the store is. */
+export type StoreStatus =
+  | { readonly status: 'opening'; readonly waitingFor: 'storage' | 'otherTab' }
+  | { readonly status: 'ready' }
+  | { readonly status: 'failed'; readonly why: Extract<BackendOpening, { state: 'failed' }>['why'] };
+
+/** Everything a screen shows of the documents. A new object whenever something changed. */
+export type DocumentsState<Kinds extends Bodies> = StoreStatus & {
+  /** Live documents in the order of their ids; a document that did not change stays the same object. */
+  readonly documents: readonly AnyDocument<Kinds>[];
+  /** The live documents by kind; a kind in which nothing changed stays the same object, and so do its lists. */
+  readonly kinds: ByKind<Kinds>;
+  /** Deleted documents, which stay so that they can be brought back; in the order of their ids. */
+  readonly removed: readonly AnyDocument<Kinds>[];
+  readonly unreadable: readonly UnreadableRecord[];
+  readonly kept: SaveState;
+  /** What undo takes back, in words; null where there is nothing. */
+  readonly undoLabel: string | null;
+  readonly redoLabel: string | null;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  /** Fields that another tab had set otherwise and the last write overwrote. */
+  readonly overwritten: readonly Overwritten[];
+};
+
+export type EditOutcome =
+  | { readonly state: 'shown' }
+  | { readonly state: 'unchanged' }
+  | { readonly state: 'notOpen' }
+  | { readonly state: 'refused'; readonly findings: readonly EditFinding[] };
+
+export type MoveOutcome =
+  | { readonly state: 'moved'; readonly label: string }
+  | { readonly state: 'nothing' }
+  /** What the step held can no longer be read; it is not offered again. */
+  | { readonly state: 'lost'; readonly label: string }
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
+
+export type ReplaceOutcome =
+  | { readonly state: 'replaced' }
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
+
+export type ImportOutcome =
+  | ReplaceOutcome
+  | { readonly state: 'refused'; readonly findings: readonly BackupFinding[] };

@@ -1,0 +1,66 @@
+import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
+import { recordStep } from '@/lib/stored/recordStep';
+import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
+import type { Stored } from '@/shared/schemas/stored';
+import type { BackendTx } from './backend';
+
+export type StepToEnter = {
+  readonly label: string;
+  readonly tab: string;
+  readonly at: number;
+  readonly coalesceKey?: string;
+  readonly moves: readonly {
+    readonly before: Snapshot | null;
+    /** Revision the document had in the store; null where it was not there. */
+    readonly foundRevision: number | null;
+    readonly document: Stored;
+  }[];
+  readonly overwrote: boolean;
+};
+
+/** Enters an edit into the kept history, inside the transaction that writes it; gives back all steps. */
+export const enterHistory = async (tx: BackendTx, entry: StepToEnter): Promise<readonly Step[]> => {
+  const rows = await tx.all('steps');
+  const steps = readSteps(rows);
+  const { label, tab, at, coalesceKey, moves, overwrote } = entry;
+  const { step, extended, dropped } = recordStep(
+    steps,
+    {
+      label,
+      tab,
+      at,
+      ...(coalesceKey === undefined ? {} : { coalesceKey }),
+      found: Object.fromEntries(moves.map(({ document, foundRevision }) => [document.id, foundRevision])),
+      revisions: Object.fromEntries(moves.map(({ document }) => [document.id, document.revision])),
+      overwrote,
+    },
+    highestSeq(rows),
+  );
+  const earlier = extended ? await changesOf(tx, step.seq) : [];
+  const changes = moves.map(({ before, document }) => {
+    const first = earlier.find(({ id }) => id === document.id);
+    return {
+      id: document.id,
+      kind: document.kind,
+      before: first === undefined ? before : first.before,
+      after: snapshotOf(document),
+    };
+  });
+  await tx.put('steps', [step]);
+  await tx.put('contents', [{ seq: step.seq, changes }]);
+  await tx.drop('steps', dropped);
+  await tx.drop('contents', dropped);
+  return [...steps.filter(({ seq }) => seq !== step.seq && !dropped.includes(seq)), step];
+};
+
+const changesOf = async (tx: BackendTx, seq: number): Promise<readonly DocumentChange[]> => {
+  const content = stepContentSchema.safeParse((await tx.get('contents', [seq]))[0]);
+  return content.success ? content.data.changes : [];
+};
+
+/** Rows that cannot be read hold their numbers too. */
+const highestSeq = (rows: readonly unknown[]): number =>
+  rows.reduce<number>((highest, row) => {
+    const seq = typeof row === 'object' && row !== null && 'seq' in row ? row.seq : 0;
+    return typeof seq === 'number' ? Math.max(highest, seq) : highest;
+  }, 0);

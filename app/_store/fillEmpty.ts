@@ -1,0 +1,29 @@
+import type { Stored } from '@/shared/schemas/stored';
+import type { BackendTx } from './backend';
+
+/** Mark of the first filling, so that a store its owner has emptied is not filled again. */
+const FILLED = 'filled';
+
+/** @returns whether the store has never held anything. */
+export const isEmpty = async (tx: BackendTx): Promise<boolean> => {
+  const [filled] = await tx.get('meta', [FILLED]);
+  const present = await tx.all('documents');
+  return filled === undefined && present.length === 0;
+};
+
+/**
+ * Puts the first documents into a store that has never held any. The look and the filling share a transaction,
+ * so two tabs opened at once fill it once.
+ *
+ * @returns whether they were put in
+ */
+export const fillEmpty = async (
+  tx: BackendTx,
+  documents: readonly Stored[],
+  at: number,
+): Promise<boolean> => {
+  if (!(await isEmpty(tx))) return false;
+  await tx.put('documents', documents);
+  await tx.put('meta', [{ key: FILLED, at }]);
+  return true;
+};

@@ -1,0 +1,102 @@
+import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
+import { nextRedo, nextUndo, turnStep } from '@/lib/stored/history';
+import { readBody } from '@/lib/stored/readBody';
+import { entryOf, type Registry } from '@/lib/stored/registry';
+import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
+import type { Stored } from '@/shared/schemas/stored';
+import { applyToStored, type Refused } from './applyToStored';
+import type { BackendTx } from './backend';
+
+export type HistoryMove = {
+  readonly direction: 'undo' | 'redo';
+  readonly tab: string;
+  readonly at: number;
+};
+
+export type HistoryMoved =
+  | {
+      readonly state: 'moved';
+      readonly label: string;
+      readonly documents: readonly Stored[];
+      readonly steps: readonly Step[];
+    }
+  | { readonly state: 'nothing' }
+  /** The step's content or its document cannot be read; the step is no longer offered. */
+  | { readonly state: 'lost'; readonly label: string; readonly steps: readonly Step[] }
+  | Refused;
+
+/** Undoes or redoes one step. Only the fields of that step move; what others changed since stays. */
+export const moveInHistory = async (
+  tx: BackendTx,
+  registry: Registry,
+  { direction, tab, at }: HistoryMove,
+): Promise<HistoryMoved> => {
+  const steps = readSteps(await tx.all('steps'));
+  const step = direction === 'undo' ? nextUndo(steps, tab) : nextRedo(steps, tab);
+  if (step === null) return { state: 'nothing' };
+  const replaced = async (to: Step): Promise<readonly Step[]> => {
+    await tx.put('steps', [to]);
+    return steps.map((other) => (other.seq === to.seq ? to : other));
+  };
+
+  const content = await readContent(tx, step.seq, registry);
+  const changes = content?.map((change) => towards(direction, change)) ?? null;
+  const outcome =
+    changes === null ? null : await applyToStored(tx, registry, changes, { at, revives: false });
+  // A newer build can still move this step; this one may not touch its document.
+  if (outcome?.state === 'refused' && outcome.why === 'newerDocument') return outcome;
+  if (content === null || outcome === null || outcome.state === 'refused') {
+    const lost = turnStep(steps, step, { state: 'lost', tab, revisions: step.revisions });
+    return { state: 'lost', label: step.label, steps: await replaced(lost) };
+  }
+
+  const documents = outcome.applied.map(({ document }) => document);
+  await tx.put('documents', documents);
+  // What was here a moment ago is what the opposite move goes back to, edits of others included.
+  const swapped = content.map((change, index) => {
+    const move = outcome.applied[index];
+    if (move === undefined) return change;
+    const left = move.found === null ? null : snapshotOf(move.found);
+    const reached = snapshotOf(move.document);
+    return direction === 'undo'
+      ? { ...change, before: reached, after: left ?? change.after }
+      : { ...change, before: left, after: reached };
+  });
+  await tx.put('contents', [{ seq: step.seq, changes: swapped }]);
+  const moved = turnStep(steps, step, {
+    state: direction === 'undo' ? 'undone' : 'done',
+    tab,
+    revisions: Object.fromEntries(documents.map(({ id, revision }) => [id, revision])),
+  });
+  return { state: 'moved', label: step.label, documents, steps: await replaced(moved) };
+};
+
+/** Undoing the making of a document deletes it; the tombstone keeps what it held. */
+const towards = (direction: HistoryMove['direction'], change: DocumentChange): DocumentChange =>
+  direction === 'redo'
+    ? change
+    : { ...change, before: change.after, after: change.before ?? { ...change.after, deleted: true } };
+
+const readContent = async (
+  tx: BackendTx,
+  seq: number,
+  registry: Registry,
+): Promise<readonly DocumentChange[] | null> => {
+  const content = stepContentSchema.safeParse((await tx.get('contents', [seq]))[0]);
+  if (!content.success) return null;
+  const changes: DocumentChange[] = [];
+  for (const change of content.data.changes) {
+    const before = change.before === null ? null : broughtUp(change.before, change.kind, registry);
+    const after = broughtUp(change.after, change.kind, registry);
+    if (after === undefined || before === undefined) return null;
+    changes.push({ ...change, before, after });
+  }
+  return changes;
+};
+
+const broughtUp = (snapshot: Snapshot, kind: Stored['kind'], registry: Registry): Snapshot | undefined => {
+  const entry = entryOf(registry, kind);
+  if (entry === undefined) return undefined;
+  const body = readBody(snapshot.body, snapshot.version, entry);
+  return body.ok ? { ...snapshot, version: entry.version, body: body.value } : undefined;
+};

@@ -1,0 +1,77 @@
+import { snapshotOf } from '@/lib/stored/documentChange';
+import type { Bodies } from '@/lib/stored/registry';
+import type { Stored } from '@/shared/schemas/stored';
+import type { BackendConnection } from './backendConnection';
+import type { DocumentStoreOptions } from './documentStore';
+import type { SaveState } from './documentsState';
+import { dropUnusedFiles } from './dropUnusedFiles';
+import { fillEmpty, isEmpty } from './fillEmpty';
+import { newDocuments } from './newDocuments';
+import { absorb, readBackend } from './readBackend';
+import type { SaveFailure } from './saveFailure';
+import type { TabState } from './tabState';
+
+export type OpenStoreOptions<Kinds extends Bodies> = DocumentStoreOptions<Kinds> & {
+  readonly connection: BackendConnection;
+  readonly tabState: () => TabState;
+  readonly hold: (next: Partial<TabState>) => void;
+  readonly settledKept: (why: SaveFailure | null) => SaveState;
+};
+
+/** Opens the store for the first time or again, fills it on the first visit and reads all of it. */
+export const openStore = async <Kinds extends Bodies>(options: OpenStoreOptions<Kinds>): Promise<void> => {
+  const { connection, tabState, hold, registry, settledKept } = options;
+  const isAgain = tabState().status.status === 'ready';
+  if (!isAgain) hold({ status: { status: 'opening', waitingFor: 'storage' } });
+  const opening = await connection.open();
+  if (opening.state === 'failed') {
+    // What is on the screen stays there, with the reason that it is not kept.
+    const why = opening.why === 'cannotOpen' ? 'connectionLost' : opening.why;
+    return hold(isAgain ? { kept: settledKept(why) } : { status: { status: 'failed', why: opening.why } });
+  }
+  const first = isAgain ? nothingToAdd : await firstFilling(options);
+  const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, null));
+  if (!reading.ok) {
+    return hold(
+      isAgain ? { kept: settledKept(reading.problem) } : { status: { status: 'failed', why: 'cannotOpen' } },
+    );
+  }
+  hold({
+    ...absorb(tabState(), reading.value),
+    status: { status: 'ready' },
+    kept: settledKept(first.why),
+    pending: [...tabState().pending, ...first.pending],
+  });
+  // What could not be cleared today can be tomorrow.
+  const files = isAgain ? null : await connection.attempt('read', async (tx) => tx.keys('files'));
+  if (files?.ok && files.value.length > 0) await connection.attempt('write', dropUnusedFiles);
+};
+
+type FirstFilling = { readonly pending: TabState['pending']; readonly why: SaveFailure | null };
+const nothingToAdd: FirstFilling = { pending: [], why: null };
+
+const firstFilling = async <Kinds extends Bodies>({
+  connection,
+  examples,
+  registry,
+  now,
+}: OpenStoreOptions<Kinds>): Promise<FirstFilling> => {
+  if (examples === undefined) return nothingToAdd;
+  const empty = await connection.attempt('read', isEmpty);
+  if (!empty.ok || !empty.value) return nothingToAdd;
+  const documents = newDocuments(await examples.load(), registry, now());
+  const filled = await connection.attempt('writeStrict', (tx) => fillEmpty(tx, documents, now()));
+  if (filled.ok) return nothingToAdd;
+  // Not even the examples could be kept: they are shown all the same, and kept once that works.
+  return {
+    pending: [{ label: examples.label, at: now(), changes: documents.map(making) }],
+    why: filled.problem,
+  };
+};
+
+const making = (document: Stored) => ({
+  id: document.id,
+  kind: document.kind,
+  before: null,
+  after: snapshotOf(document),
+});

@@ -1,0 +1,141 @@
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
+import type { BetterFrom } from '@/lib/studies/curve/betterFrom';
+import type { CostCurve, CurveAnswer } from '@/lib/studies/curve/curveAnswer';
+import type { QuantitySpot } from '@/lib/studies/curve/quantitySpots';
+import type { SpotReason } from '@/lib/studies/curve/usedUpAt';
+import type { Job } from '@/shared/schemas/job';
+
+/** What a batch comes to, in one line. */
+export function pointWords(point: BatchPoint, formatter: Formatter): string {
+  const { n, fullCost, price, margin, payPerHour } = point;
+  return `${formatter.count(n, 'piece')}: ${formatter.money(fullCost / n)} each in full, sold at ${formatter.money(price / n)} without tax, margin ${formatter.share(margin)}, pays you ${formatter.money(payPerHour)} an hour`;
+}
+
+/** At which price the curve is drawn. */
+export function pricedWords(
+  priced: CostCurve['priced'],
+  flatPrice: number | null,
+  formatter: Formatter,
+): string {
+  switch (priced) {
+    case 'asked':
+      return 'at the asked prices';
+    case 'flat':
+      return `at ${formatter.money(flatPrice ?? 0)} a piece`;
+    case 'target':
+      return 'no price is decided: each batch at its target';
+    default:
+      return priced satisfies never;
+  }
+}
+
+/** The curve in one sentence, for who does not see it. */
+export function summaryWords(
+  { points, priced, breakEven, asked, to }: CostCurve,
+  formatter: Formatter,
+): string {
+  const told = [1, breakEven?.first, Math.min(asked, to), to];
+  const figures = points
+    .filter(({ n }) => told.includes(n))
+    .map(({ n, margin, fullCost }) =>
+      priced === 'target'
+        ? `${formatter.money(fullCost / n)} at ${formatter.number(n, 0)}`
+        : `${formatter.share(margin)} at ${formatter.number(n, 0)}`,
+    );
+  const what = priced === 'target' ? 'Full cost of a piece' : 'Margin';
+  return `${what} from 1 to ${formatter.count(to, 'piece')}: ${figures.join(', ')}.`;
+}
+
+/** The quantities that mean something, in sentences. */
+export function curveWords(study: CostCurve, job: Job, formatter: Formatter): readonly string[] {
+  const { points, to, asked } = study;
+  return [
+    ...(asked > to
+      ? [
+          `The job asks for ${formatter.count(asked, 'piece')}, more than the ${formatter.number(to, 0)} that are drawn: its own figures stand in the sections above.`,
+        ]
+      : []),
+    ...(points.length < to
+      ? [
+          `A formula of your own gives no number for ${formatter.count(to - points.length, 'quantity', 'quantities')}: they are left out.`,
+        ]
+      : []),
+    ...priceWords(study, formatter),
+    ...study.spots.map((spot) => spotWords(spot, asked, job, formatter)),
+  ];
+}
+
+function priceWords({ priced, breakEven, knee, to }: CostCurve, formatter: Formatter): readonly string[] {
+  if (priced === 'target')
+    return [
+      'No price is asked yet, so every batch is taken at its target and leaves the margin aimed for. Type a flat price to see where it pays its way.',
+    ];
+  if (breakEven === null)
+    return [
+      `At this price no batch up to ${formatter.count(to, 'piece')} pays its way: each loses money. Ask more, or make it cost less.`,
+    ];
+  const { first, lasting } = breakEven;
+  const again =
+    lasting === first
+      ? ''
+      : lasting === null
+        ? ' A later step of sheets or sessions takes it under again.'
+        : ` A step of sheets or sessions takes it under again; from ${formatter.number(lasting, 0)} on it stays above.`;
+  return [
+    `It pays its way from ${formatter.count(first, 'piece')}.${again}`,
+    ...(knee === null
+      ? []
+      : [
+          `The knee is at ${formatter.number(knee.n, 0)}: up to there, doubling the batch adds ten points of margin or more; from there, fewer (${formatter.number(knee.doublingAdds * 100, 1)} at the knee).`,
+        ]),
+  ];
+}
+
+/** What another way of making the job would do, in a sentence. */
+export function variantWords(
+  name: string,
+  other: CurveAnswer,
+  better: BetterFrom | null,
+  to: number,
+  context: TextContext,
+): string {
+  if (other.kind === 'stopped') {
+    const why = other.why === null ? 'its sums give no number.' : findingWords(other.why, context).sentence;
+    return `The job ${name} cannot be made: ${why}`;
+  }
+  const formatter = formatterFor(context);
+  if (better === null) return `The job ${name} costs no less at any batch up to ${formatter.number(to, 0)}.`;
+  const { first, lasting } = better;
+  if (lasting === 1) return `The job ${name} costs less at every batch, and leaves more at the same price.`;
+  return lasting === null
+    ? `The job ${name} costs less now and then, first at ${formatter.number(first, 0)}, but not at every larger batch.`
+    : `The job ${name} costs less from ${formatter.count(lasting, 'piece')} on, and leaves more at the same price.`;
+}
+
+function spotWords(
+  { n, reasons, addedCost }: QuantitySpot,
+  asked: number,
+  job: Job,
+  formatter: Formatter,
+): string {
+  const why = [...new Set(reasons.map((reason) => reasonWords(reason, job)))].join(' and ');
+  return `At ${formatter.number(n, 0)} ${why}: ${formatter.count(n - asked, 'piece')} more cost ${formatter.money(addedCost)} in all.`;
+}
+
+function reasonWords(reason: SpotReason, job: Job): string {
+  switch (reason.kind) {
+    case 'sheet': {
+      const line = job.lines.find(({ id }) => id === reason.lineId);
+      const placement = line?.placements.find(({ id }) => id === reason.placementId);
+      return `the last sheet of ${placement?.name ?? 'a print'} is just full`;
+    }
+    case 'session':
+      return 'a session is just full';
+    case 'pack':
+      return `a pack of ${reason.size} is just used up`;
+    default:
+      return reason satisfies never;
+  }
+}

@@ -1,0 +1,62 @@
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { Finding } from '@/shared/finding';
+import type { FindingId } from '@/shared/tables/findingIds';
+import { artworkWords } from './artworkWords';
+import { documentWords } from './documentWords';
+import { factReaders } from './factReaders';
+import { fixLabel } from './fixWords';
+import { placementWords } from './placementWords';
+import { quantityWords } from './quantityWords';
+import { rateWords } from './rateWords';
+import { recipeWords } from './recipeWords';
+import { rowWords } from './rowWords';
+import { safetyWords } from './safetyWords';
+import type { Say } from './sayings';
+import { sheetWords } from './sheetWords';
+import { substrateWords } from './substrateWords';
+import { timeWords } from './timeWords';
+
+/** A finding in words. */
+export interface FindingWords {
+  /** What is wrong. */
+  readonly sentence: string;
+  /** What will happen, and what to do. */
+  readonly detail: string;
+  /** Words on the button; null where there is none. */
+  readonly fixLabel: string | null;
+}
+
+const sayings: Readonly<Record<FindingId, Say>> = {
+  ...documentWords,
+  ...substrateWords,
+  ...artworkWords,
+  ...sheetWords,
+  ...placementWords,
+  ...recipeWords,
+  ...quantityWords,
+  ...rateWords,
+  ...rowWords,
+  ...timeWords,
+  ...safetyWords,
+};
+
+/**
+ * Puts a finding into words, with lengths, temperatures, pressures and money the maker's way.
+ *
+ * @param context locale, units and currency of the workshop
+ */
+export function findingWords(finding: Finding, context: TextContext): FindingWords {
+  const formatter = formatterFor(context);
+  const told = { finding, formatter, nameOf: context.nameOf ?? nobodyKnows, ...factReaders(finding.facts) };
+  const { sentence, detail } = sayings[finding.id](told);
+  return {
+    sentence: capitalized(sentence),
+    detail,
+    fixLabel: finding.fix === null ? null : fixLabel(finding.fix, formatter),
+  };
+}
+
+const nobodyKnows = () => null;
+
+/** Names typed in small letters may come first in a sentence. */
+const capitalized = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -1,0 +1,73 @@
+import type { ItemOffer } from '@/app/_priceLists/useListOffers';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+
+/** Why an item cannot be issued: what is wrong, and what to do. */
+export interface RefusalWords {
+  readonly sentence: string;
+  readonly detail: string;
+}
+
+/** @returns null for an item that can be issued, and while its sums are made. */
+export function refusalWords(offer: ItemOffer, name: string, context: TextContext): RefusalWords | null {
+  const formatter = formatterFor(context);
+  switch (offer.kind) {
+    case 'frozen':
+    case 'asked':
+      return null;
+    case 'gone':
+      return {
+        sentence: `The job of ${name} is no longer here.`,
+        detail: 'Bring it back by undo, or take the item off the list.',
+      };
+    case 'noLine':
+      return {
+        sentence: `${name} is no longer a line of its job, or has no pieces.`,
+        detail: 'Without pieces there is no price. Mend the job, or take the item off the list.',
+      };
+    case 'stopped':
+      return {
+        sentence: `The job of ${name} is stopped.`,
+        detail: `${offer.why === null ? 'Its sums cannot be made.' : findingWords(offer.why, context).sentence} Mend it on its docket; until then no price can be promised.`,
+      };
+    case 'noTaxMode':
+      return {
+        sentence: `Nobody has said how the prices of ${name} stand to tax.`,
+        detail: 'A customer has to know what is to be paid. Say it in the workshop, under ways of selling.',
+      };
+    case 'falls':
+      return {
+        sentence: `${name}: ${formatter.count(offer.at, 'piece')} would cost less than ${offer.at - 1}.`,
+        detail:
+          'Customers would find it and order more for less. Selling under a cap cures it; the docket shows other ways.',
+      };
+    case 'loses':
+      return {
+        sentence: `${name}: the price from ${formatter.count(offer.from, 'piece')} on is under the full cost.`,
+        detail: `At ${formatter.count(offer.at, 'piece')} it leaves ${formatter.share(offer.margin)}. Raise it on the docket, or drop the break.`,
+      };
+    case 'failed':
+      return { sentence: `${name} could not be priced.`, detail: `${offer.why}. Reload the page.` };
+    default:
+      return offer satisfies never;
+  }
+}
+
+/** @returns what a draft offers of an item, and what it leaves where it leaves least; '' where it is refused. */
+export function offerLine(offer: ItemOffer, context: TextContext): string {
+  if (offer.kind === 'asked') return 'Its prices are being made.';
+  if (offer.kind !== 'frozen') return '';
+  const formatter = formatterFor(context);
+  const money = (minor: number) => formatter.money(fromMinor(minor as MinorUnits, context.currency));
+  const { breaks, tariff } = offer.item;
+  const prices = breaks.map(({ each }) => each);
+  const [least, most] = [Math.min(...prices), Math.max(...prices)];
+  const told =
+    tariff !== null
+      ? `${money(tariff.start)} to start and ${money(tariff.each)} a piece`
+      : least === most
+        ? `${money(most)} a piece`
+        : `${money(most)} down to ${money(least)} a piece`;
+  return `${told}; leaves ${formatter.share(Math.min(...breaks.map(({ leastMargin }) => leastMargin)))} where it leaves least.`;
+}

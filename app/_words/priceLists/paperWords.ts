@@ -1,0 +1,108 @@
+import type { TaxMode } from '@/lib/priceLists/freezeItem';
+import { formatMinor, type MinorUnits } from '@/shared/money';
+import type { FrozenItem, ListedCharge, PriceListVersion } from '@/shared/schemas/priceList';
+
+/** Writes amounts of a version as they stand on its paper: without the currency, which the paper names once. */
+export type MoneyOf = (amount: number) => string;
+
+export const moneyOf =
+  (currency: string, locale: string): MoneyOf =>
+  (amount) =>
+    formatMinor(amount as MinorUnits, currency, locale);
+
+/** How prices of a paper stand to tax. */
+export const taxOnPaper: Readonly<Record<TaxMode, string>> = {
+  added: 'tax is added to them',
+  inside: 'tax is inside',
+  none: 'no tax is charged on them',
+};
+
+/** How the breaks of an item are reckoned, where the buyer has to be told. */
+export const ruleOnPaper: Readonly<Record<FrozenItem['selling'], string | null>> = {
+  asListed: null,
+  cap: 'No order costs more than a larger one would.',
+  slab: 'Each price holds for the pieces of its own step.',
+  tariff: null,
+};
+
+const chargeNames: Readonly<Record<ListedCharge, (name: string) => string>> = {
+  minimumOrder: () => 'Least order',
+  design: (name) => `Setting up ${name}, once`,
+  sample: () => 'A pressed sample, taken off the order',
+  placement: (name) => `${name}, inside the price of a piece`,
+  name: () => 'A name, each',
+  fold: () => 'Folding and bagging, a piece',
+  split: () => 'Splitting an order by name',
+  change: () => 'A change after approval',
+  delivery: () => 'Delivery, once an order',
+};
+
+/** What the maker ticks, before it has a name of its own. */
+export const chargeChoices: Readonly<Record<ListedCharge, string>> = {
+  minimumOrder: 'Least order',
+  design: 'Setting up a design',
+  sample: 'A pressed sample',
+  placement: 'What a further print is worth',
+  name: 'A name',
+  fold: 'Folding and bagging',
+  split: 'Splitting an order',
+  change: 'A change after approval',
+  delivery: 'Delivery',
+};
+
+/** @returns sizes that add nothing, and each that adds something: “S to XL; XXL + 2.50”. */
+export function sizesOnPaper({ sizes }: FrozenItem, money: MoneyOf): string {
+  const groups: { readonly names: string[]; readonly adds: number }[] = [];
+  for (const { size, upCharge } of sizes) {
+    const last = groups.at(-1);
+    if (last !== undefined && last.adds === upCharge) last.names.push(size);
+    else groups.push({ names: [size], adds: upCharge });
+  }
+  if (groups.length === 1 && sizes.length === 1) return sizes[0]?.size ?? '';
+  return groups
+    .map(({ names, adds }) => {
+      const row = names.length > 2 ? `${names[0]} to ${names.at(-1)}` : names.join(' and ');
+      if (adds === 0) return row;
+      return `${row} ${adds > 0 ? '+' : '−'} ${money(Math.abs(adds))}`;
+    })
+    .join('; ');
+}
+
+/** @returns the breaks as a buyer reads them: neighbours of one price are one step. */
+export function stepsOnPaper(
+  breaks: FrozenItem['breaks'],
+): readonly Pick<FrozenItem['breaks'][number], 'from' | 'to' | 'each'>[] {
+  return breaks.flatMap(({ from, each }, index) => {
+    if (breaks[index - 1]?.each === each) return [];
+    const end = breaks.findIndex((later, at) => at > index && later.each !== each);
+    const to = (end < 0 ? breaks : breaks.slice(0, end)).at(-1)?.to ?? null;
+    return [{ from, to, each }];
+  });
+}
+
+/** A charge of a paper, with the items it belongs to where they differ. */
+export interface PaperCharge {
+  readonly key: string;
+  readonly label: string;
+  readonly amount: number;
+}
+
+/** @returns every charge of a version once; one that differs by item says of which. */
+export function chargesOnPaper({ items }: Pick<PriceListVersion, 'items'>): readonly PaperCharge[] {
+  const found = new Map<string, { readonly label: string; readonly amounts: Map<number, string[]> }>();
+  for (const { name: item, charges } of items) {
+    for (const { kind, name, amount } of charges) {
+      const label = chargeNames[kind](name);
+      const known = found.get(label) ?? { label, amounts: new Map<number, string[]>() };
+      known.amounts.set(amount, [...(known.amounts.get(amount) ?? []), item]);
+      found.set(label, known);
+    }
+  }
+  return [...found.values()].flatMap(({ label, amounts }) =>
+    [...amounts].map(([amount, names]) => ({
+      key: `${label} ${amount}`,
+      label: amounts.size === 1 ? label : `${label} (${names.join(', ')})`,
+      amount,
+    })),
+  );
+}

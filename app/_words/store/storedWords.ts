@@ -1,0 +1,60 @@
+import { fieldWords } from '@/app/_words/fieldWords';
+import { type DocumentKind, isKnownKind, kinds } from '@/lib/kinds/kinds';
+import type { BackupFinding } from '@/lib/stored/readBackup';
+import type { SchemaIssue, StoredFinding } from '@/lib/stored/storedFinding';
+
+/** @returns what a kept record claims to be, such as “job”. */
+export const kindWords = (kind: string | null): string => (isKnownKind(kind) ? kinds[kind].word : 'record');
+
+/**
+ * @param kind what the record claims to be, so that its fields can be named; null where it claims nothing known
+ * @returns why a kept record cannot be read, and what becomes of it
+ */
+export function storedWords(finding: StoredFinding, kind: DocumentKind | null): string {
+  switch (finding.code) {
+    case 'notADocument':
+      return 'It does not have the form of a record: a part of its wrapping is missing or was changed.';
+    case 'unknownKind':
+      return `It is a “${finding.kind}”, which this version does not know. A newer version of the app wrote it.`;
+    case 'newerVersion':
+      return 'A newer version of the app wrote it. Reload the page to get that version.';
+    case 'stepMissing':
+    case 'stepFailed':
+      return `It was written by an early version of the app (${finding.fromVersion}) and cannot be brought up to date.`;
+    case 'bodyInvalid':
+      return `Something in it is not what it can be${issueWords(finding.issues, kind)}.`;
+    default:
+      return finding satisfies never;
+  }
+}
+
+/** @returns why a file cannot be brought back, and what to do. */
+export function backupWords(finding: BackupFinding): string {
+  switch (finding.code) {
+    case 'notABackup':
+      return 'This file is no copy saved from here, or it was changed since. Choose the file as it was saved.';
+    case 'sameIdTwice':
+      return `${named(finding.kind, finding.name)} stands in the file twice. Nobody could say which is meant: take one out.`;
+    case 'neededMissing':
+      return `The file holds no ${kindWords(finding.kind)}, and nothing in it can be priced without one.`;
+    case 'fileDamaged':
+      return `The picture “${finding.name}” in the file is damaged: the copy was changed since it was saved.`;
+    case 'documentUnreadable':
+      return `${named(finding.kind, finding.name)} cannot be read. ${storedWords(finding.finding, isKnownKind(finding.kind) ? finding.kind : null)}`;
+    default:
+      return finding satisfies never;
+  }
+}
+
+// Helpers
+
+const named = (kind: string | null, name: string | null): string =>
+  name === null ? `A ${kindWords(kind)} without a name` : `The ${kindWords(kind)} “${name}”`;
+
+/** The first field that is refused, in words, and how many more there are. */
+function issueWords(issues: readonly SchemaIssue[], kind: DocumentKind | null): string {
+  const [first, ...more] = issues;
+  if (first === undefined || kind === null) return '';
+  const others = more.length === 0 ? '' : `, and ${more.length} more`;
+  return `: ${fieldWords({ document: kind, path: first.path })}${others}`;
+}

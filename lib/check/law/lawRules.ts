@@ -1,0 +1,59 @@
+import type { Rule } from '@/lib/check/rule';
+import { makeFinding } from '@/lib/findings/makeFinding';
+import { linePlaces } from '@/lib/job/places';
+import { textileKinds } from '@/shared/schemas/blank';
+
+/** LAW-01: the sewn label stays in place and readable. Textiles only. */
+const sewnLabel: Rule = ({ resolved }) => {
+  const { job, lines } = resolved;
+  if (job.sewnLabel === 'kept' || !lines.some(({ blank }) => textileKinds.includes(blank.kind))) return [];
+  return [
+    makeFinding({
+      id: 'LAW-01',
+      severity: job.sewnLabel === 'unknown' ? 'caution' : 'stop',
+      variant: job.sewnLabel,
+      where: { document: 'job', path: ['sewnLabel'] },
+      found: job.sewnLabel,
+      limit: 'kept',
+      fix: {
+        label: 'keepLabel',
+        facts: {},
+        changes: [{ document: 'job', path: ['sewnLabel'], value: 'kept' }],
+      },
+    }),
+  ];
+};
+
+/** LAW-02: goods for children come under rules of their own. Told once for each blank. */
+const children: Rule = ({ resolved }) => {
+  const places = linePlaces(resolved);
+  return places.flatMap(({ line, whereBlank }, index) => {
+    const isFirst = places.findIndex((other) => other.line.line.blankId === line.line.blankId) === index;
+    if (line.blank.forChildren !== true || !isFirst) return [];
+    return [
+      makeFinding({
+        id: 'LAW-02',
+        severity: 'caution',
+        where: whereBlank('forChildren'),
+        facts: { blank: line.blank.name },
+      }),
+    ];
+  });
+};
+
+/** LAW-05: whether prices are with or without tax is not yet said. While estimating this is a caution. */
+const taxSetting: Rule = ({ resolved }) => {
+  const { channel, workshop } = resolved;
+  if (channel.taxMode !== null) return [];
+  const index = workshop.channels.findIndex(({ id }) => id === channel.id);
+  return [
+    makeFinding({
+      id: 'LAW-05',
+      severity: 'caution',
+      where: { document: 'workshop', path: ['channels', index, 'taxMode'] },
+      facts: { channel: channel.name },
+    }),
+  ];
+};
+
+export const lawRules: readonly Rule[] = [sewnLabel, children, taxSetting];

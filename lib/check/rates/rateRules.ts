@@ -1,0 +1,136 @@
+import type { Rule, Scene } from '@/lib/check/rule';
+import { makeFinding } from '@/lib/findings/makeFinding';
+import { changeAt, typicalRate } from '@/lib/job/missingRate';
+import { placementPlaces } from '@/lib/job/places';
+import { rateInUnit } from '@/lib/job/rateInUnit';
+import type { UsedRate } from '@/lib/job/usedRate';
+import type { Finding, Fix } from '@/shared/finding';
+import type { Rate } from '@/shared/schemas/rate';
+import { thresholds } from '@/shared/tables/thresholds';
+import { placementTypicals, typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
+import { ageRule } from './rateAge';
+import { wearRule } from './wearTwice';
+
+/** RATE-03: a figure outside what has been seen. A divisor of nothing cannot be counted with at all. */
+const plausible: Rule = (scene) =>
+  judged(scene).flatMap(([used, rate]) => {
+    const value = rateInUnit(rate, used.typical.unit);
+    const [least, most] = used.typical.plausible;
+    const isNothing = value <= 0 && isDivisor(used);
+    if (!isNothing && value >= least * (1 - 1e-9) && value <= most * (1 + 1e-9)) return [];
+    return [
+      makeFinding({
+        id: 'RATE-03',
+        severity: isNothing ? 'stop' : 'caution',
+        variant: isNothing ? 'nothing' : value < least ? 'low' : 'high',
+        waivable: false,
+        where: used.where,
+        found: { value, unit: used.typical.unit },
+        limit: { value: value < least ? least : most, unit: used.typical.unit },
+        facts: { rate: used.typical.label, of: used.of, value, unit: used.typical.unit, least, most },
+        fix: typicalFix(used, scene),
+      }),
+    ];
+  });
+
+/** RATE-04: the price of a pack typed as the price of one, or a litre's as a millilitre's. */
+const packPrice: Rule = (scene) =>
+  judged(scene).flatMap(([used, rate]): readonly Finding[] => {
+    const { typical, packed, unit, plausible: band } = used.typical;
+    const value = rateInUnit(rate, unit);
+    const times = typical === null || typical === 0 ? 0 : value / typical;
+    // Ink runs from bottle to cartridge over more than this ratio, so only what is out of band is asked.
+    const isAsked = packed === true || (unit === 'money/mL' && value > band[1]);
+    if (!isAsked || times <= thresholds.packRatio.value + 1e-9) return [];
+    const perPack = piecesInPack(used, scene);
+    return [
+      makeFinding({
+        id: 'RATE-04',
+        severity: 'caution',
+        variant: unit === 'money/mL' ? 'litre' : 'pack',
+        where: used.where,
+        found: { value, unit },
+        limit: { value: (typical ?? 0) * thresholds.packRatio.value, unit },
+        facts: { rate: used.typical.label, of: used.of, value, unit, typical: typical ?? 0, times },
+        fix:
+          perPack === null || times / perPack > thresholds.packRatio.value
+            ? typicalFix(used, scene)
+            : dividedFix(used, rate, perPack),
+      }),
+    ];
+  });
+
+/** RATE-05: nobody spoils nothing. */
+const noScrap: Rule = ({ resolved }) =>
+  placementPlaces(resolved).flatMap((place) => {
+    const { scrap, placement, press } = place.placed;
+    if (scrap.value > 0) return [];
+    const typical = placementTypicals[press.kind].scrap.typical ?? 0;
+    return [
+      makeFinding({
+        id: 'RATE-05',
+        severity: 'caution',
+        where: place.where('scrap'),
+        found: { value: 0, unit: 'share' },
+        facts: { placement: placement.name, typical },
+        fix: {
+          label: 'useTypical',
+          facts: { typical, unit: 'share' },
+          changes: [
+            place.change(['scrap'], {
+              value: typical,
+              unit: 'share',
+              date: resolved.asOf,
+              origin: 'typical',
+            }),
+          ],
+        },
+      }),
+    ];
+  });
+
+/** Rates that are there, needed and comparable: amounts of a far currency have no band here. */
+function judged({ usedRates, resolved }: Scene): readonly (readonly [UsedRate, Rate])[] {
+  const isMoneyKnown = typicalMoneyCurrencies.includes(resolved.workshop.currency);
+  return usedRates.flatMap((used) => {
+    if (used.rate === null || !used.needed) return [];
+    // Zero scrap has its own finding.
+    if (used.where.path.at(-1) === 'scrap' && used.rate.value === 0) return [];
+    if (used.typical.unit.startsWith('money') && !isMoneyKnown) return [];
+    return [[used, used.rate] as const];
+  });
+}
+
+/** Hours that the yearly overhead is divided by. */
+const isDivisor = ({ typical }: UsedRate): boolean => typical.unit === 'h/year';
+
+function typicalFix(used: UsedRate, { resolved }: Scene): Fix | null {
+  const rate = typicalRate(used, resolved.asOf, resolved.workshop.currency);
+  if (rate === null) return null;
+  return {
+    label: 'useTypical',
+    facts: { typical: rate.value, unit: rate.unit },
+    changes: changeAt(used.where, rate),
+  };
+}
+
+/** How many of what is priced come in one pack, where the documents say so. */
+function piecesInPack({ typical, where }: UsedRate, { resolved }: Scene): number | null {
+  if (typical.unit === 'money/mL') return 1000;
+  if (where.document !== 'blank') return null;
+  const line = resolved.lines.find((entry) => entry.line.blankId === where.id);
+  const index = where.path[1];
+  const size = typeof index === 'number' ? line?.blank.sizes[index] : undefined;
+  return size?.packSize && size.packSize > 1 ? size.packSize : null;
+}
+
+function dividedFix(used: UsedRate, rate: Rate, pieces: number): Fix {
+  const value = Number((rate.value / pieces).toPrecision(12));
+  return {
+    label: 'divideByPack',
+    facts: { pieces, value, unit: rate.unit },
+    changes: changeAt(used.where, { ...rate, value }),
+  };
+}
+
+export const rateRules: readonly Rule[] = [ageRule, plausible, packPrice, noScrap, wearRule];

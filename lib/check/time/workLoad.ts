@@ -1,0 +1,49 @@
+import type { CostFacts } from '@/lib/check/costFacts';
+import { makeFinding } from '@/lib/findings/makeFinding';
+import type { CheckedJob } from '@/lib/job/checkedJob';
+import { addDays } from '@/shared/days';
+import type { Finding } from '@/shared/finding';
+import { thresholds } from '@/shared/tables/thresholds';
+import { HOURS_NOISE, hoursBetween, lastDayForward } from './benchCalendar';
+import { moveDateFix } from './moveDateFix';
+
+/**
+ * TIM-01: all paid work against the free bench hours from today to the day before the goods are wanted.
+ *
+ * @returns nothing where no day is agreed
+ */
+export function workLoad({ job, workshop, asOf }: CheckedJob, facts: CostFacts): readonly Finding[] {
+  const { wantedOn } = job;
+  if (wantedOn === null) return [];
+  const neededHours = facts.attendedMinutes / 60;
+  const free = workshop.freeHours;
+  if (free === null) {
+    return [
+      makeFinding({
+        id: 'TIM-01',
+        severity: 'caution',
+        variant: 'unknown',
+        where: { document: 'workshop', path: ['freeHours'] },
+        facts: { neededHours, wantedOn },
+      }),
+    ];
+  }
+  const { full, busy } = thresholds.load;
+  const freeHours = hoursBetween(free, asOf, addDays(wantedOn, -1));
+  if (neededHours <= freeHours * busy.value + HOURS_NOISE) return [];
+  const isOver = neededHours > freeHours * full.value + HOURS_NOISE;
+  const lastDay = lastDayForward(free, asOf, neededHours / busy.value);
+  const honest = lastDay === null ? null : addDays(lastDay, 1);
+  return [
+    makeFinding({
+      id: 'TIM-01',
+      severity: isOver ? 'stop' : 'caution',
+      variant: honest === null ? 'never' : isOver ? 'over' : 'busy',
+      where: { document: 'job', path: ['wantedOn'] },
+      found: { value: neededHours, unit: 'h' },
+      limit: { value: freeHours, unit: 'h' },
+      facts: { neededHours, freeHours, wantedOn, honest: honest ?? '' },
+      fix: moveDateFix(honest),
+    }),
+  ];
+}

@@ -1,0 +1,82 @@
+import type { CostFacts } from '@/lib/check/costFacts';
+import { type CostedJob, costJob } from '@/lib/grid/costJob';
+import { caseValue, wholeJob } from '@/lib/grid/costSheet';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
+import { layOutJob } from '@/lib/layout/layOutJob';
+import { priceTable } from '@/lib/price/priceTable';
+import { taxTerms } from '@/lib/price/taxTerms';
+import { fromMinor } from '@/shared/money';
+
+/** @returns what the check needs to know of the sums to judge time, price, paper and press order. */
+export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
+  const { sheet, laidOut } = costed;
+  const undecided = new Set(
+    laidOut.job.lines.flatMap(({ line }) => (line.askedPrice === null ? [line.id] : [])),
+  );
+  return {
+    attendedMinutes: wholeJob(sheet, 'attended'),
+    benchMinutes: wholeJob(sheet, 'benchTime'),
+    cases: sheet.cases.map(({ lineId, size }, index) => ({
+      lineId,
+      size,
+      price: undecided.has(lineId) ? null : caseValue(sheet, 'price', index),
+      outOfPocketFloor: caseValue(sheet, 'outOfPocketFloor', index),
+      fullCost: caseValue(sheet, 'fullCost', index) + caseValue(sheet, 'fees', index),
+    })),
+    placements: laidOut.prints.map(
+      ({ lineId, placementId, print, perSheet, pieces: count, sheets, spare }) => ({
+        lineId,
+        placementId,
+        print,
+        perSheet,
+        pieces: count,
+        sheets,
+        spare,
+      }),
+    ),
+    pressOrders: laidOut.job.lines
+      .filter((line) => line.placements.length > 1)
+      .map((line) => pressOrder(costed, line, grid)),
+    ownPrices: ownPricesOf(costed, grid),
+  };
+}
+
+function ownPricesOf(costed: CostedJob, grid: Grid): CostFacts['ownPrices'] {
+  const { job } = costed.laidOut;
+  if (job.lines.every(({ line }) => line.ownPrices.length === 0)) return [];
+  const tax = taxTerms(costed.sheet);
+  return priceTable(costed, grid).flatMap(({ lineId, size, from, pricedAt, isOwn, price, margin }) => {
+    const written = fromMinor(price, costed.sheet.currency);
+    return isOwn
+      ? [{ lineId, size, from, at: pricedAt, written, profit: margin * tax.withoutTax(written) }]
+      : [];
+  });
+}
+
+/**
+ * The cheapest order to press in is by falling scrap share ÷ cost of the press. Where that is another order than
+ * the maker's, the job is costed in it too, and the difference is the saving.
+ */
+function pressOrder(
+  { sheet, laidOut }: CostedJob,
+  line: ResolvedLine,
+  grid: Grid,
+): CostFacts['pressOrders'][number] {
+  const first = sheet.cases.findIndex(({ lineId }) => lineId === line.line.id);
+  const ranked = line.placements
+    .map((resolved, index) => ({
+      resolved,
+      loss: resolved.scrap.value / caseValue(sheet, `pressCost_${index + 1}`, first),
+    }))
+    .sort((a, b) => b.loss - a.loss)
+    .map(({ resolved }) => resolved);
+  const stay = { lineId: line.line.id, cheaperOrder: null, saving: 0 };
+  if (ranked.every((resolved, index) => resolved === line.placements[index])) return stay;
+  const lines = laidOut.job.lines.map((other) => (other === line ? { ...line, placements: ranked } : other));
+  const again = costJob(layOutJob({ ...laidOut.job, lines } as CheckedJob), grid);
+  if (again.kind === 'faulty') return stay;
+  const saving = sheet.fullCost - again.job.sheet.fullCost;
+  if (saving <= 0) return stay;
+  return { lineId: line.line.id, cheaperOrder: ranked.map(({ placement }) => placement.id), saving };
+}

@@ -1,0 +1,133 @@
+import { checkJob } from '@/lib/check/checkJob';
+import { reviewCosts } from '@/lib/check/reviewCosts';
+import { makeFinding } from '@/lib/findings/makeFinding';
+import { orderFindings } from '@/lib/findings/orderFindings';
+import { type CostedJob, costJob } from '@/lib/grid/costJob';
+import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import { readOwnFormulas } from '@/lib/grid/readOwnFormulas';
+import { faultFindings, formulaFindings, negativeRowFindings } from '@/lib/grid/rowFindings';
+import type { CheckedJob } from '@/lib/job/checkedJob';
+import { type LaidOutPrint, layOutJob } from '@/lib/layout/layOutJob';
+import { priceTable, type TablePrice } from '@/lib/price/priceTable';
+import { type RulerMark, rulerMarks } from '@/lib/price/rulerMarks';
+import { type Finding, isStanding } from '@/shared/finding';
+import { LARGEST_AMOUNT } from '@/shared/money';
+import type { JobInput } from '@/shared/schemas/request';
+import { costFactsOf } from './costFactsOf';
+
+/** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
+export interface JobPrices {
+  readonly currency: string;
+  /** Whether the prices of the table, as they are written, have tax inside. */
+  readonly taxInside: boolean;
+  /** Whole job at the target margin. */
+  readonly targetTotal: number;
+  /** Whole job at the asked prices, or at the target where none is decided. */
+  readonly total: number;
+  readonly fees: number;
+  readonly profit: number;
+  readonly margin: number;
+  readonly markup: number;
+  readonly payPerHour: number;
+  readonly marks: readonly RulerMark[];
+  readonly table: readonly TablePrice[];
+}
+
+export interface JobAnswer {
+  readonly findings: readonly Finding[];
+  /** Null while a stop keeps the job from being costed. */
+  readonly layout: readonly LaidOutPrint[] | null;
+  readonly costSheet: CostSheet | null;
+  /** Null while any stop stands, also one that only the sums could show; given when only the asked price is too low. */
+  readonly prices: JobPrices | null;
+}
+
+/**
+ * The whole way of a job: check, layout, costs, a second look that needs the costs, prices.
+ *
+ * @param input documents that their schemas have read
+ * @param grid the thread's formula grid
+ */
+export function priceJob(input: JobInput, grid: Grid): JobAnswer {
+  const { findings, checked } = checkJob(input);
+  const formulas = formulaFindings(
+    readOwnFormulas(ownRowsOf(input), mostPlacements(input)),
+    input.workshop.ownRows,
+    input.job.ownRows,
+  );
+  const found = orderFindings([...findings, ...formulas]);
+  if (checked === null || formulas.some(isStanding)) return uncosted(found);
+  return priceChecked(checked, found, grid);
+}
+
+function priceChecked(checked: CheckedJob, found: readonly Finding[], grid: Grid): JobAnswer {
+  const laidOut = layOutJob(checked);
+  const result = costJob(laidOut, grid);
+  if (result.kind === 'faulty') {
+    return uncosted(orderFindings([...found, ...faultFindings(result.faults, checked.ownRows)]));
+  }
+  const costed = result.job;
+  if (!isExact(costed)) return uncosted(orderFindings([...found, tooLarge(checked)]));
+  const findings = orderFindings([
+    ...found,
+    ...negativeRowFindings(costed.sheet, checked.ownRows),
+    ...reviewCosts(checked, costFactsOf(costed, grid)),
+  ]);
+  const answer = { findings, layout: laidOut.prints, costSheet: costed.sheet };
+  // A price under the floor is a stop whose way out is the prices themselves: they are not withheld for it.
+  if (findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08'))
+    return { ...answer, prices: null };
+  return { ...answer, prices: pricesOf(costed, grid) };
+}
+
+function pricesOf(costed: CostedJob, grid: Grid): JobPrices {
+  const { sheet } = costed;
+  return {
+    currency: sheet.currency,
+    taxInside: costed.laidOut.job.channel.taxMode === 'inside',
+    targetTotal: wholeJob(sheet, 'target'),
+    total: wholeJob(sheet, 'price'),
+    fees: wholeJob(sheet, 'fees'),
+    profit: wholeJob(sheet, 'profit'),
+    margin: wholeJob(sheet, 'margin'),
+    markup: wholeJob(sheet, 'markup'),
+    payPerHour: wholeJob(sheet, 'payPerHour'),
+    marks: rulerMarks(costed),
+    table: priceTable(costed, grid),
+  };
+}
+
+const uncosted = (findings: readonly Finding[]): JobAnswer => ({
+  findings,
+  layout: null,
+  costSheet: null,
+  prices: null,
+});
+
+/** The job's own row replaces the workshop's of the same id. */
+function ownRowsOf({ workshop, job }: JobInput) {
+  return [...new Map([...workshop.ownRows, ...job.ownRows].map((row) => [row.id, row])).values()];
+}
+
+const mostPlacements = ({ job }: JobInput): number =>
+  Math.max(...job.lines.map((line) => line.placements.length));
+
+/** Whether every amount that will be shown or written is one that stays exact to the last coin. */
+function isExact({ sheet }: CostedJob): boolean {
+  return ['fullCost', 'target', 'price', 'variableFloor'].every((row) => {
+    // Half is kept for tax and for a single piece that bears what the whole batch shares.
+    return Math.abs(wholeJob(sheet, row)) * 2 <= LARGEST_AMOUNT;
+  });
+}
+
+const tooLarge = ({ workshop }: CheckedJob): Finding =>
+  makeFinding({
+    id: 'RATE-03',
+    severity: 'stop',
+    variant: 'tooLarge',
+    waivable: false,
+    where: { document: 'job', path: [] },
+    limit: { value: LARGEST_AMOUNT, unit: 'money' },
+    facts: { most: LARGEST_AMOUNT, currency: workshop.currency },
+  });

@@ -1,0 +1,154 @@
+import { shownPart, shownPicture } from '@/lib/artwork/shownPicture';
+import { coverageTotal } from '@/lib/ink/coverageTotal';
+import type { Where } from '@/shared/finding';
+import type { Artwork } from '@/shared/schemas/artwork';
+import type { Blank } from '@/shared/schemas/blank';
+import type { Line, Placement } from '@/shared/schemas/job';
+import type { JobInput } from '@/shared/schemas/request';
+import {
+  blankTypicals,
+  otherTypicals,
+  placementTypicals,
+  TYPICAL_TOTAL_COVERAGE,
+} from '@/shared/tables/typicalRates';
+import type { ResolvedLine, ResolvedPlacement, ResolvedSize } from './checkedJob';
+import { ownEntry } from './ownEntry';
+import { resolvePackaging, resolvePress } from './resolveMachines';
+import type { TakeRate } from './usedRate';
+
+/**
+ * One line with its blank, artworks and presses found and its rates filled in.
+ *
+ * @returns null where something it names is missing; `missingReferences` tells what
+ */
+export function resolveLine(
+  input: JobInput,
+  line: Line,
+  lineIndex: number,
+  take: TakeRate,
+): ResolvedLine | null {
+  const blank = ownEntry(input.blanks, line.blankId);
+  if (blank === undefined) return null;
+  const placements: ResolvedPlacement[] = [];
+  for (const [index, placement] of line.placements.entries()) {
+    const resolved = resolvePlacement(input, line, placement, [lineIndex, index], take);
+    if (resolved === null) return null;
+    placements.push(resolved);
+  }
+  const { workshop } = input;
+  const packaging = workshop.packagings.find(({ id }) => id === line.packagingId);
+  if (line.packagingId !== null && packaging === undefined) return null;
+  const typical = blankTypicals[blank.kind];
+  const at = (field: string): Where => ({ document: 'blank', id: line.blankId, path: [field] });
+  const ofBlank = { of: blank.name, needed: true, whenMissing: 'caution' } as const;
+  return {
+    line,
+    blank,
+    blankFault: take({
+      ...ofBlank,
+      rate: blank.blankFault,
+      typical: typical.blankFault,
+      where: at('blankFault'),
+    }),
+    finishMinutes: take({
+      ...ofBlank,
+      rate: blank.finishMinutes,
+      typical: typical.finishMinutes,
+      where: at('finishMinutes'),
+    }),
+    packaging: packaging ? resolvePackaging(workshop, packaging, take) : null,
+    sizes: resolveSizes(line, blank, take),
+    placements,
+  };
+}
+
+/** Sizes the blank lacks are left out here; QTY-04 stops the job for them. */
+function resolveSizes(line: Line, blank: Blank, take: TakeRate): readonly ResolvedSize[] {
+  return blank.sizes.flatMap((size, index) => {
+    if (blank.sizes.findIndex(({ name }) => name === size.name) !== index) return [];
+    const quantity = line.quantities
+      .filter((wanted) => wanted.size === size.name)
+      .reduce((sum, wanted) => sum + wanted.quantity, 0);
+    if (!(quantity > 0)) return [];
+    const upCharge = line.upCharges
+      .filter((charge) => charge.size === size.name)
+      .reduce((sum, charge) => sum + charge.amount, 0);
+    const blankPrice = take({
+      rate: size.price,
+      typical: blankTypicals[blank.kind].price,
+      where: {
+        document: 'blank',
+        id: line.blankId,
+        path: ['sizes', index, 'price'],
+        lineId: line.id,
+        size: size.name,
+      },
+      of: `${blank.name} ${size.name}`,
+      needed: true,
+      whenMissing: 'stop',
+    });
+    const askedPrice = line.askedPrice === null ? null : line.askedPrice + upCharge;
+    return [{ size: size.name, quantity, blankPrice, askedPrice }];
+  });
+}
+
+function resolvePlacement(
+  { workshop, artworks }: JobInput,
+  line: Line,
+  placement: Placement,
+  [lineIndex, index]: readonly [number, number],
+  take: TakeRate,
+): ResolvedPlacement | null {
+  const kept = ownEntry(artworks, placement.artworkId);
+  const artwork = kept === undefined ? undefined : asPrinted(kept);
+  const press = workshop.presses.find(({ id }) => id === placement.pressId);
+  if (artwork === undefined || press === undefined) return null;
+  const typical = placementTypicals[press.kind];
+  const of = (field: keyof typeof typical) =>
+    take({
+      rate: placement[field],
+      typical: typical[field],
+      where: {
+        document: 'job',
+        path: ['lines', lineIndex, 'placements', index, field],
+        lineId: line.id,
+        placementId: placement.id,
+      },
+      of: placement.name,
+      needed: true,
+      whenMissing: 'caution',
+    });
+  return {
+    placement,
+    artwork,
+    press: resolvePress(workshop, press, take),
+    scrap: of('scrap'),
+    handMinutes: of('handMinutes'),
+    aloneMinutes: of('aloneMinutes'),
+    hotMinutes: of('hotMinutes'),
+    totalCoverage: coverageOf(artwork),
+    prepMinutes: take({
+      rate: artwork.prepMinutes,
+      typical: otherTypicals.prepMinutes,
+      where: { document: 'artwork', id: placement.artworkId, path: ['prepMinutes'] },
+      of: artwork.name,
+      needed: true,
+      whenMissing: 'caution',
+    }),
+  };
+}
+
+/** An artwork whose picture is trimmed has the pixels of what is left. */
+function asPrinted(artwork: Artwork): Artwork {
+  if (artwork.picture === null || shownPart(artwork.picture) === null) return artwork;
+  const picture = shownPicture(artwork.picture);
+  const pixels = artwork.pixels === null ? null : { width: picture.width, height: picture.height };
+  return { ...artwork, picture, pixels };
+}
+
+/** The maker's own figure, else what was read from the file, else the typical one. */
+function coverageOf({ coverage, picture }: Artwork): ResolvedPlacement['totalCoverage'] {
+  if (coverage !== null) return { value: coverageTotal(coverage), origin: 'yours' };
+  if (picture !== null) return { value: coverageTotal(picture.coverage), origin: 'read' };
+  return { value: TYPICAL_TOTAL_COVERAGE, origin: 'typical' };
+}

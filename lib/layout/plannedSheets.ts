@@ -1,0 +1,79 @@
+import { packSheets } from '@/lib/packing/sheet/packSheets';
+import { apartSheets, lengthOf, type PlannedPiece, type PlannedSheet, plannedPiece } from './apartSheets';
+import type { LaidOutJob, LaidOutPrint } from './layOutJob';
+import { sheetQuestion } from './sheetQuestion';
+
+/** Every sheet of the good pieces, nothing spoiled. */
+export interface SheetsPlan {
+  /** In the order they are printed, those shared by several prints first. */
+  readonly sheets: readonly PlannedSheet[];
+  readonly count: number;
+  /** No layout of these prints, each by itself or together as asked, needs fewer sheets. */
+  readonly lowerBound: number;
+  /** Share of all their paper that no print covers. */
+  readonly wasteShare: number;
+  /** Of a roll, what is cut off for all of them and the least any layout takes, mm; null for cut sheets. */
+  readonly roll: { readonly lengthMm: number; readonly leastMm: number } | null;
+}
+
+/** @returns the sheets of a job, equal ones counted together. */
+export function plannedSheets(laidOut: LaidOutJob): SheetsPlan {
+  const { prints, shared, job } = laidOut;
+  const together = (shared?.sheets ?? []).map(({ pieces }) =>
+    pieces.flatMap(({ id, ...piece }) => {
+      const print = prints[Number(id)];
+      return print === undefined ? [] : [plannedPiece(print, piece)];
+    }),
+  );
+  const { sheet } = job;
+  const isRoll = sheet.form === 'roll';
+  const sheets = [...counted(together, isRoll ? job.printer : undefined), ...apartSheets(prints)];
+  const count = sheets.reduce((sum, one) => sum + one.count, 0);
+  const printed = sheets.reduce((sum, one) => sum + one.count * areaOf(one.pieces), 0);
+  const lengthMm = sheets.reduce((sum, one) => sum + one.count * (one.lengthMm ?? sheet.heightMm), 0);
+  return {
+    sheets,
+    count,
+    lowerBound: isRoll
+      ? count
+      : prints
+          .filter(({ ganged }) => ganged === undefined)
+          .reduce((sum, print) => sum + boundOf(laidOut, print), shared?.lowerBound ?? 0),
+    wasteShare: count === 0 ? 0 : 1 - printed / (lengthMm * sheet.widthMm),
+    roll: isRoll ? { lengthMm, leastMm: Math.min(lengthMm, printed / sheet.widthMm) } : null,
+  };
+}
+
+/** Equal sheets together, where the first of them stands. */
+function counted(
+  sheets: readonly (readonly PlannedPiece[])[],
+  roll: { readonly marginMm: number } | undefined,
+): readonly PlannedSheet[] {
+  const found = new Map<string, readonly (readonly PlannedPiece[])[]>();
+  for (const pieces of sheets) {
+    const key = JSON.stringify(pieces);
+    found.set(key, [...(found.get(key) ?? []), pieces]);
+  }
+  return [...found.values()].map((same) => {
+    const pieces = same[0] ?? [];
+    return { count: same.length, pieces, spare: 0, lengthMm: lengthOf(pieces, roll), cutsMm: [] };
+  });
+}
+
+/** What a print by itself needs at least; without borders where it goes no other way. */
+function boundOf({ job }: LaidOutJob, { widthMm, heightMm, pieces, sheets }: LaidOutPrint): number {
+  const { sheetWidthMm, sheetHeightMm, gutterMm, marginMm } = sheetQuestion(job, { widthMm, heightMm });
+  const request = {
+    sheetWidthMm,
+    sheetHeightMm,
+    gutterMm,
+    rotate: true,
+    pieces: [{ id: 'print', widthMm, heightMm, count: pieces }],
+  };
+  const bordered = packSheets({ ...request, marginMm });
+  const packed = bordered.ok || !job.printer.borderless ? bordered : packSheets({ ...request, marginMm: 0 });
+  return packed.ok ? packed.value.lowerBound : sheets;
+}
+
+const areaOf = (pieces: readonly PlannedPiece[]): number =>
+  pieces.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);

@@ -1,0 +1,88 @@
+import { at } from '@/lib/packing/at';
+import type { Box, Work } from '@/lib/packing/box';
+import { boxSizes } from '@/lib/packing/boxSizes';
+import type { Random } from '@/lib/packing/seededRandom';
+import { type BuiltRoll, buildRoll } from './buildRoll';
+
+/** How often a little longer roll is taken for the moment, to get away from where every change makes it longer. */
+const DETOUR_CHANCE = 0.02;
+
+/** By what share of the roll it may then be longer. */
+const DETOUR = 0.015;
+
+/** How often four boxes change places instead of two. */
+const SECOND_CHANGE = 0.2;
+
+/** Ways to put boxes in order, the largest first. */
+const orders: readonly ((box: Box) => number)[] = [...boxSizes, ({ width }) => width, ({ height }) => height];
+
+/**
+ * Looks for the shortest roll: builds it from several orders, then lets two boxes change places over and over and
+ * keeps what is not longer, now and then what is.
+ *
+ * @param least stop at this length, ticks: no layout is shorter
+ */
+export function improveRoll(
+  boxes: readonly Box[],
+  bin: { readonly width: number; readonly mayTurn: boolean },
+  least: number,
+  work: Work,
+  random: Random,
+): BuiltRoll {
+  const start = firstRoll(boxes, bin, least, work);
+  let best = start.roll;
+  let order = start.order;
+  let length = best.length;
+  while (work.steps > 0 && best.length > least) {
+    work.steps -= order.length / 8;
+    const next = exchanged(order, random);
+    const slack = random() < DETOUR_CHANCE ? best.length * DETOUR : 0;
+    const roll = buildRoll(boxes, next, bin, length + slack, work);
+    if (roll === null) continue;
+    order = next;
+    length = roll.length;
+    if (length < best.length) best = roll;
+  }
+  return best;
+}
+
+interface Start {
+  readonly roll: BuiltRoll;
+  readonly order: Int32Array;
+}
+
+/** The best of all orders. */
+function firstRoll(
+  boxes: readonly Box[],
+  bin: { readonly width: number; readonly mayTurn: boolean },
+  least: number,
+  work: Work,
+): Start {
+  let best: Start | null = null;
+  for (const size of orders) {
+    if (best !== null && (best.roll.length <= least || work.steps <= 0)) break;
+    const order = Int32Array.from(
+      boxes
+        .map((box, index) => ({ index, size: size(box) }))
+        .sort((a, b) => b.size - a.size || a.index - b.index),
+      ({ index }) => index,
+    );
+    const roll = buildRoll(boxes, order, bin, best?.roll.length ?? Number.POSITIVE_INFINITY, work);
+    if (roll !== null && (best === null || roll.length < best.roll.length)) best = { roll, order };
+  }
+  if (best === null) throw new RangeError('no boxes were to be laid on a roll');
+  return best;
+}
+
+function exchanged(order: Int32Array, random: Random): Int32Array {
+  const next = order.slice();
+  const changes = random() < SECOND_CHANGE ? 2 : 1;
+  for (let change = 0; change < changes; change += 1) {
+    const one = Math.floor(random() * next.length);
+    const other = Math.floor(random() * next.length);
+    const kept = at(next, one);
+    next[one] = at(next, other);
+    next[other] = kept;
+  }
+  return next;
+}

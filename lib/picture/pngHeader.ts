@@ -1,0 +1,86 @@
+import { failed, ok, type Result } from '@/shared/result';
+import { MM_PER_INCH } from '@/shared/units';
+import { byteReader } from './byteReader';
+import {
+  type ColourTag,
+  type Density,
+  type RasterHeader,
+  unknownDensity,
+  uprightDensity,
+  uprightSize,
+} from './pictureHeader';
+import type { PictureProblem } from './pictureProblem';
+import { pngChunks } from './pngChunks';
+import { readExif } from './readExif';
+
+/** Depths each colour type may have: PNG Specification, third edition (W3C 2025), table 11.1. */
+const DEPTHS: Readonly<Record<number, readonly number[]>> = {
+  0: [1, 2, 4, 8, 16],
+  2: [8, 16],
+  3: [1, 2, 4, 8],
+  4: [8, 16],
+  6: [8, 16],
+};
+const HAS_ALPHA: readonly number[] = [4, 6];
+
+/** The gamma of sRGB as a PNG stores it, 1/2.2 × 100,000, and how far a file may stray and still mean it. */
+const SRGB_GAMMA = 45_455;
+const GAMMA_SLACK = 500;
+
+/** @returns what the chunks before the pixels of a PNG tell. */
+export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
+  const reader = byteReader(bytes);
+  const width = reader.u32(16);
+  const height = reader.u32(20);
+  const depth = reader.u8(24);
+  const colourType = reader.u8(25);
+  if (width === null || height === null || depth === null || colourType === null) {
+    return failed({ kind: 'cutShort', format: 'png', bytes: bytes.length });
+  }
+  const isWellFormed = reader.word(12, 4) === 'IHDR' && width > 0 && height > 0;
+  if (!isWellFormed || !DEPTHS[colourType]?.includes(depth)) {
+    return failed({ kind: 'damaged', format: 'png', part: 'IHDR' });
+  }
+  const chunks = new Map(pngChunks(bytes).chunks.map((chunk) => [chunk.type, chunk]));
+  const dataOf = (type: string) => {
+    const chunk = chunks.get(type);
+    return chunk === undefined ? null : bytes.subarray(chunk.at + 8, chunk.at + 8 + chunk.length);
+  };
+  const exifChunk = chunks.get('eXIf');
+  const exif = readExif(dataOf('eXIf') ?? new Uint8Array());
+  const physical = physicalDensity(dataOf('pHYs'));
+  const stored = { width, height };
+  return ok({
+    kind: 'raster',
+    format: 'png',
+    stored,
+    size: uprightSize(stored, exif.orientation),
+    orientation: exif.orientation,
+    orientationPlace:
+      exifChunk === undefined || exif.orientationPlace === null
+        ? null
+        : { at: exifChunk.at, length: exifChunk.length + 12, holds: 'chunk' },
+    density: uprightDensity(physical.kind === 'declared' ? physical : exif.density, exif.orientation),
+    bitsPerChannel: depth === 16 ? 16 : 8,
+    mayBeClear: HAS_ALPHA.includes(colourType) || chunks.has('tRNS'),
+    colourTag: colourTag(new Set(chunks.keys()), dataOf('gAMA')),
+    isAnimated: chunks.has('acTL'),
+  });
+}
+
+/** pHYs: pixels a metre where its unit is 1; unit 0 tells only the shape of a pixel. */
+function physicalDensity(data: Uint8Array | null): Density {
+  const reader = byteReader(data ?? new Uint8Array());
+  const x = reader.u32(0);
+  const y = reader.u32(4);
+  if (x === null || y === null || x === 0 || y === 0 || reader.u8(8) !== 1) return unknownDensity;
+  const perInch = MM_PER_INCH / 1000;
+  return { kind: 'declared', xPpi: x * perInch, yPpi: y * perInch, from: 'pHYs' };
+}
+
+function colourTag(present: ReadonlySet<string>, gamma: Uint8Array | null): ColourTag {
+  if (present.has('iCCP') || present.has('cICP')) return 'profile';
+  if (present.has('sRGB')) return 'sRGB';
+  const declared = byteReader(gamma ?? new Uint8Array()).u32(0);
+  return declared !== null && Math.abs(declared - SRGB_GAMMA) > GAMMA_SLACK ? 'profile' : 'untagged';
+}

@@ -1,0 +1,192 @@
+import { checkJob } from '@/lib/check/checkJob';
+import { costInput } from '@/lib/costing/costInput';
+import type { CostedJob } from '@/lib/grid/costJob';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { ResolvedLine } from '@/lib/job/checkedJob';
+import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { priceTable, type TablePrice } from '@/lib/price/priceTable';
+import { taxTerms } from '@/lib/price/taxTerms';
+import { breakListOf } from '@/lib/studies/breaks/breakList';
+import { lineTariff } from '@/lib/studies/breaks/lineTariff';
+import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
+import { type WrittenTariff, writtenTariff } from '@/lib/studies/breaks/writtenTariff';
+import { daysBetween } from '@/shared/days';
+import { type Finding, isStanding } from '@/shared/finding';
+import type { MinorUnits } from '@/shared/money';
+import type { FrozenItem } from '@/shared/schemas/priceList';
+import type { JobInput } from '@/shared/schemas/request';
+import { thresholds } from '@/shared/tables/thresholds';
+import { anyDay } from './anyDay';
+import type { TaxMode } from './freezeItem';
+import { frozenRates } from './frozenRates';
+import { leastMargins } from './leastMargins';
+import { lookedAt } from './lookedAt';
+
+/** An issued item, with the terms of the version it stands in. */
+export interface IssuedItem {
+  readonly item: FrozenItem;
+  readonly currency: string;
+  readonly taxMode: TaxMode;
+}
+
+/** A listed price that leaves less than it did. */
+export interface WornPrice {
+  readonly from: number;
+  readonly to: number | null;
+  /** The size and quantity of the break that earn least today. */
+  readonly size: string;
+  readonly at: number;
+  /** What that many pay by the list, and what they would pay by one made today, whole minor units. */
+  readonly listed: MinorUnits;
+  readonly today: MinorUnits;
+  readonly marginThen: number;
+  readonly marginNow: number;
+}
+
+export interface MovedRate {
+  readonly label: string;
+  readonly unit: string;
+  readonly was: number;
+  readonly is: number;
+}
+
+export interface AgedRate {
+  readonly label: string;
+  readonly days: number;
+}
+
+export type ItemState =
+  | {
+      readonly kind: 'compared';
+      readonly worn: readonly WornPrice[];
+      readonly moved: readonly MovedRate[];
+      /** Rates that nobody has looked at for longer than prices are trusted. */
+      readonly aged: readonly AgedRate[];
+      /** Sizes that are listed and that the job no longer has. */
+      readonly goneSizes: readonly string[];
+    }
+  /** The line is no longer in its job. */
+  | { readonly kind: 'noLine' }
+  /** Money or tax is written in another way than the list has it. */
+  | { readonly kind: 'otherTerms' }
+  | { readonly kind: 'stopped'; readonly why: Finding | null };
+
+/** A margin that shows the same tenth of a per cent has not moved. */
+const SAME_MARGIN = 0.0005;
+
+/**
+ * Holds an issued item against today's rates: what the list says goes through the grid at the quantities that earn
+ * least. A price holds while it leaves what it was made for, or what it left when it was issued, whichever is less.
+ */
+export function compareItem(asked: JobInput, grid: Grid, { item, currency, taxMode }: IssuedItem): ItemState {
+  const input = anyDay(asked);
+  const costed = costInput(input, grid);
+  if (costed === null) return { kind: 'stopped', why: checkJob(input).findings.find(isStanding) ?? null };
+  const { job } = costed.laidOut;
+  const line = job.lines.find((one) => one.line.id === item.lineId);
+  if (line === undefined) return { kind: 'noLine' };
+  if (job.workshop.currency !== currency || job.channel.taxMode !== taxMode) return { kind: 'otherTerms' };
+  const rates = frozenRates(input, line.line.blankId);
+  const now = new Map(rates.map((rate) => [rate.place, rate]));
+  return {
+    kind: 'compared',
+    worn: wornPrices(costed, line, grid, item),
+    moved: item.rates.flatMap(({ place, label, value, unit }): readonly MovedRate[] => {
+      const is = now.get(place);
+      return is === undefined || (is.value === value && is.unit === unit)
+        ? []
+        : [{ label, unit: is.unit, was: value, is: is.value }];
+    }),
+    aged: rates.flatMap(({ label, date, isTypical }): readonly AgedRate[] => {
+      const days = daysBetween(date, input.asOf);
+      return isTypical || days <= thresholds.rateAge.note.value ? [] : [{ label, days }];
+    }),
+    goneSizes: item.sizes.flatMap(({ size }) => (line.sizes.some((one) => one.size === size) ? [] : [size])),
+  };
+}
+
+// Helpers
+
+function wornPrices(
+  costed: CostedJob,
+  line: ResolvedLine,
+  grid: Grid,
+  item: FrozenItem,
+): readonly WornPrice[] {
+  const { currency } = costed.laidOut.job.workshop;
+  const table = priceTable(costed, grid).filter(({ lineId }) => lineId === item.lineId);
+  const upCharge = new Map(item.sizes.map((one) => [one.size, one.upCharge]));
+  const sold = line.sizes.flatMap((size) => {
+    const charge = upCharge.get(size.size);
+    const selling = charge === undefined ? null : soldAsListed(item, charge, currency);
+    return selling === null ? [] : [{ size, selling }];
+  });
+  const least = leastMargins(
+    item.breaks.map(({ from, to, leastAt }) => ({
+      from,
+      to,
+      looked: [...lookedAt(from, to, table), leastAt],
+    })),
+    sold,
+    currency,
+    caseEvaluator(costed, line, grid),
+  );
+  const tariff = item.selling === 'tariff' ? todaysTariff(costed, line, grid) : null;
+  return item.breaks.flatMap(({ from, to, leastMargin }, index): readonly WornPrice[] => {
+    const found = least[index];
+    if (found == null || found.margin >= Math.min(leastMargin, item.targetMargin) - SAME_MARGIN) return [];
+    const selling = soldToday(item, table, found.size, tariff, currency);
+    const today = selling === null ? null : sellingTotal(selling, found.at);
+    return [
+      {
+        from,
+        to,
+        size: found.size,
+        at: found.at,
+        listed: found.total,
+        today: today ?? found.total,
+        marginThen: leastMargin,
+        marginNow: found.margin,
+      },
+    ];
+  });
+}
+
+/** The rule of an issued item for a size that adds so much. */
+function soldAsListed({ breaks, selling, tariff }: FrozenItem, charge: number, currency: string) {
+  const list = breakListOf(
+    breaks.map(({ from, each }) => ({ from, each: (each + charge) as MinorUnits })),
+    currency,
+  );
+  const written = tariff === null ? null : ({ ...tariff, currency } as WrittenTariff);
+  return list.ok ? ruleOf(selling, list.value, written) : null;
+}
+
+/** The same rule with the prices that would be suggested today. */
+function soldToday(
+  { selling }: FrozenItem,
+  table: readonly TablePrice[],
+  size: string,
+  tariff: WrittenTariff | null,
+  currency: string,
+) {
+  const list = breakListOf(
+    table.filter((cell) => cell.size === size).map(({ from, suggested }) => ({ from, each: suggested })),
+    currency,
+  );
+  return list.ok ? ruleOf(selling, list.value, tariff) : null;
+}
+
+function ruleOf(
+  kind: FrozenItem['selling'],
+  list: Extract<Selling, { kind: 'cap' }>['list'],
+  tariff: WrittenTariff | null,
+): Selling {
+  if (kind === 'tariff') return tariff === null ? { kind: 'asListed', list } : { kind, tariff };
+  return { kind, list };
+}
+
+function todaysTariff(costed: CostedJob, line: ResolvedLine, grid: Grid): WrittenTariff | null {
+  const fitted = lineTariff(costed, line, grid);
+  return fitted === null ? null : writtenTariff(fitted, costed.sheet.currency, taxTerms(costed.sheet).inside);
+}

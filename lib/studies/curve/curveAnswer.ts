@@ -1,0 +1,89 @@
+import { checkJob } from '@/lib/check/checkJob';
+import { costInput } from '@/lib/costing/costInput';
+import type { CostedJob } from '@/lib/grid/costJob';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import { piecesOf } from '@/lib/grid/fillLine';
+import { type Finding, isStanding } from '@/shared/finding';
+import type { JobInput } from '@/shared/schemas/request';
+import { type BatchPrice, batchEvaluator } from './batchEvaluator';
+import type { BatchPoint } from './batchPoint';
+import { type BreakEven, breakEven } from './breakEven';
+import { type Knee, knee } from './knee';
+import { type QuantitySpot, quantitySpots } from './quantitySpots';
+import { scrapRange } from './scrapRange';
+import { type SpreadPoint, spoilageSpread } from './spoilageSpread';
+import { usedUpAt } from './usedUpAt';
+
+/** Fewer batches than this make no curve worth reading, more no curve worth waiting for. */
+const LEAST_TO = 100;
+const MOST_TO = 500;
+
+export interface CostCurveQuestion {
+  /** Price of every piece as it is typed, in currency units; null takes the asked prices, or the target. */
+  readonly flatPrice: number | null;
+}
+
+/** A job at every batch from 1 to twice the asked one, 100 at least and 500 at most. */
+export interface CostCurve {
+  readonly kind: 'curve';
+  /** Good pieces the job asks for. */
+  readonly asked: number;
+  /** The last batch drawn. */
+  readonly to: number;
+  /** Which price stands in the points; at the target every batch leaves the same margin. */
+  readonly priced: 'flat' | 'asked' | 'target';
+  /** In rising order; a batch for which a formula of the maker gives no number is left out. */
+  readonly points: readonly BatchPoint[];
+  /** The same batches with little and with much spoiled. */
+  readonly spread: readonly SpreadPoint[];
+  /** Both null at the target price, which always pays. */
+  readonly breakEven: BreakEven | null;
+  readonly knee: Knee | null;
+  /** The next good quantities above the asked one. */
+  readonly spots: readonly QuantitySpot[];
+  /** Quantities at which sheets or a session are just used up, rising. */
+  readonly steps: readonly number[];
+}
+
+export type CurveAnswer =
+  | CostCurve
+  /** What stops the job; null where its sums give no number. */
+  | { readonly kind: 'stopped'; readonly why: Finding | null };
+
+/** @returns the curve of a job, or of another way of making it, at a flat price or as it is asked. */
+export function curveAnswer(input: JobInput, grid: Grid, question: CostCurveQuestion): CurveAnswer {
+  const costed = costInput(input, grid);
+  return costed === null
+    ? { kind: 'stopped', why: checkJob(input).findings.find(isStanding) ?? null }
+    : curveOf(costed, grid, question);
+}
+
+function curveOf(costed: CostedJob, grid: Grid, { flatPrice }: CostCurveQuestion): CostCurve {
+  const { job } = costed.laidOut;
+  const asked = job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
+  const to = Math.min(MOST_TO, Math.max(LEAST_TO, Math.ceil(2 * asked)));
+  const isAsked = job.lines.some(({ line }) => line.askedPrice !== null);
+  const priced = flatPrice !== null ? 'flat' : isAsked ? 'asked' : 'target';
+  const priceEach: BatchPrice = flatPrice ?? (isAsked ? 'asked' : null);
+  const wanted = Array.from({ length: to }, (_, index) => ({ n: index + 1, priceEach }));
+  const points = batchEvaluator(costed.laidOut, grid)(wanted).filter((point) => point !== null);
+  return {
+    kind: 'curve',
+    asked,
+    to,
+    priced,
+    points,
+    spread: spoilageSpread(costed, grid, wanted, scrapRanges(costed)),
+    breakEven: priced === 'target' ? null : breakEven(points),
+    knee: priced === 'target' ? null : knee(points),
+    spots: quantitySpots(costed, grid),
+    steps: [...usedUpAt(costed.laidOut, 1, to).keys()],
+  };
+}
+
+const scrapRanges = ({ laidOut }: CostedJob) =>
+  Object.fromEntries(
+    laidOut.job.lines.flatMap(({ placements }) =>
+      placements.map(({ placement, scrap }) => [placement.id, scrapRange(scrap)] as const),
+    ),
+  );

@@ -1,0 +1,37 @@
+import { costInput } from '@/lib/costing/costInput';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import { rulerMarks } from '@/lib/price/rulerMarks';
+import type { JobInput } from '@/shared/schemas/request';
+import type { JobFigures, Lever } from './lever';
+import { type LeverAim, levers } from './levers';
+import { figuresOf } from './tryChanges';
+
+export interface LeversQuestion {
+  /** What is to grow. */
+  readonly aim: LeverAim;
+}
+
+export interface LeversAnswer {
+  /** The job as it is. */
+  readonly before: JobFigures;
+  /** The most this crowd pays, where the target lies above it; currency units a piece without tax. */
+  readonly ceilingEach: number | null;
+  /** Biggest gain first. */
+  readonly levers: readonly Lever[];
+}
+
+/** More would be read by nobody; the small ones at the end are worth little. */
+const MOST = 8;
+
+/** @returns the changes that would raise a job most; null while it cannot be costed. */
+export function leversAnswer(input: JobInput, grid: Grid, { aim }: LeversQuestion): LeversAnswer | null {
+  const costed = costInput(input, grid);
+  if (costed === null) return null;
+  const before = figuresOf(costed);
+  const ceiling = rulerMarks(costed).find(({ id }) => id === 'ceiling')?.each ?? null;
+  return {
+    before,
+    ceilingEach: ceiling !== null && before.targetEach > ceiling ? ceiling : null,
+    levers: levers(input, costed, grid, aim).slice(0, MOST),
+  };
+}

@@ -1,0 +1,206 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { PictureNews } from '@/app/_artwork/artworkService';
+import type { PictureReading } from '@/app/_artwork/messages';
+import { fetchArtworkPicture } from '@/app/_docket/artwork/fetchArtworkPicture';
+import type { Picture } from '@/shared/schemas/picture';
+import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
+import { layOut } from '@/tests/app/_docket/layOut';
+import { aPicture } from '@/tests/fixtures/aPicture';
+
+const reader = vi.hoisted(() => ({
+  say: vi.fn() as (news: PictureNews) => void,
+  cancel: vi.fn(),
+  picture: null as unknown,
+}));
+
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { benchStore: appDocuments } = await import('@/tests/app/_docket/bench');
+  return { appDocuments };
+});
+vi.mock('@/app/_pricing/priceService', async () => {
+  const { benchPrices: prices } = await import('@/tests/app/_docket/bench');
+  return { startPriceService: prices.start };
+});
+vi.mock('@/app/_artwork/appArtwork', () => ({
+  appArtwork: () => ({
+    read: (_file: Blob, _wanted: unknown, onNews: (news: PictureNews) => void) => {
+      reader.say = onNews;
+      return { cancel: reader.cancel };
+    },
+    stop: () => undefined,
+  }),
+}));
+vi.mock('@/app/_artwork/pictureOfReading', () => ({
+  pictureOfReading: (_: PictureReading, file: Partial<Picture>) => ({
+    ...(reader.picture as Picture),
+    ...file,
+  }),
+}));
+// The tests' browser draws nothing.
+vi.mock('@/app/_artwork/loadBitmap', () => ({ loadBitmap: async () => null }));
+
+vi.setConfig({ testTimeout: 30_000, hookTimeout: 30_000 });
+
+// Unpacking this code takes a busy machine longer than a screen is waited for.
+beforeAll(fetchArtworkPicture);
+
+beforeEach(() => {
+  reader.picture = aPicture();
+  reader.cancel.mockClear();
+});
+afterEach(() => {
+  cleanup();
+  clearBench();
+});
+
+const NAME = 'Hill path picture';
+
+async function openPart() {
+  await layOut();
+  const fold = document.getElementById('job-lines-0-placements-0')?.closest('details');
+  if (!fold) throw new Error('the placement is no fold');
+  fold.open = true;
+  fireEvent(fold, new Event('toggle'));
+  return within(await screen.findByRole('group', { name: `The picture, ${NAME}` }));
+}
+
+const choose = (part: Awaited<ReturnType<typeof openPart>>) =>
+  fireEvent.change(part.getByLabelText(`Picture file of ${NAME}`), {
+    target: { files: [new File([new Uint8Array([7, 8])], 'hill-path.png')] },
+  });
+
+async function takeIn(picture: Partial<Picture> = {}) {
+  reader.picture = aPicture(picture);
+  const part = await openPart();
+  choose(part);
+  act(() => reader.say({ kind: 'read', number: 1, reading: {} as PictureReading }));
+  await part.findByText(/of ink$/);
+  return part;
+}
+
+describe('a picture brought in', () => {
+  it('becomes pixels and ink of the artwork, with its file, as one step that undo names', async () => {
+    const part = await takeIn();
+    const { pixels, coverage, picture } = kept.artwork('hill-path');
+    expect(pixels).toEqual({ width: 1600, height: 2000 });
+    expect(coverage).toBeNull();
+    expect(picture).toMatchObject({ fileName: 'hill-path.png', bytes: 2 });
+    expect(kept.undoLabel()).toBe(`Picture of ${NAME}`);
+    const file = await benchStore().actions.readFile(picture?.fileId ?? '');
+    expect(file?.content).toEqual(new Uint8Array([7, 8]));
+    expect(part.getByText('85 % of ink')).toBeInTheDocument();
+    expect(part.getByText('200 ppi')).toBeInTheDocument();
+    await act(() => benchStore().actions.undo());
+    expect(kept.artwork('hill-path')).toMatchObject({
+      picture: null,
+      pixels: { width: 1500, height: 1800 },
+      coverage: { kind: 'total', total: 1.1 },
+    });
+  });
+
+  it('says how far it is, and can be stopped', async () => {
+    const part = await openPart();
+    choose(part);
+    act(() => reader.say({ kind: 'progress', number: 1, stage: 'measuring', share: 0.7 }));
+    expect(part.getByRole('progressbar')).toHaveAttribute('value', '0.7');
+    fireEvent.click(part.getByRole('button', { name: 'Stop' }));
+    expect(reader.cancel).toHaveBeenCalledOnce();
+    act(() => reader.say({ kind: 'cancelled', number: 1 }));
+    expect(part.getByText(/You stopped it; nothing was changed/)).toBeInTheDocument();
+    expect(part.queryByRole('progressbar')).toBeNull();
+    expect(kept.artwork('hill-path').picture).toBeNull();
+  });
+
+  it.each<[string, PictureNews, RegExp]>([
+    [
+      'a file that is refused',
+      { kind: 'refused', number: 1, problem: { kind: 'empty' } },
+      /The file is empty/,
+    ],
+    ['a fault of the app', { kind: 'failed', number: 1, why: 'no surface' }, /not in the file: no surface/],
+  ])('leaves what is there for %s, and says why', async (_, news, sentence) => {
+    const part = await takeIn();
+    choose(part);
+    act(() => reader.say(news));
+    expect(part.getByRole('status')).toHaveTextContent(sentence);
+    expect(kept.artwork('hill-path').picture?.fileName).toBe('hill-path.png');
+    expect(part.getByText('85 % of ink')).toBeInTheDocument();
+  });
+
+  it('takes one file at a time', async () => {
+    const part = await openPart();
+    const zone = part.getByRole('button', { name: 'Choose the picture' });
+    const files = [new File(['x'], 'a.png'), new File(['x'], 'b.png')];
+    fireEvent.drop(zone, { dataTransfer: { files } });
+    expect(part.getByRole('status')).toHaveTextContent('Those were 2 files.');
+    fireEvent.paste(zone, { clipboardData: { files: [] } });
+    expect(part.getByRole('status')).toHaveTextContent('There was no picture file in it.');
+  });
+});
+
+describe('a picture that is there', () => {
+  it('gives way to the maker’s own ink figure, and back', async () => {
+    const part = await takeIn();
+    act(() => {
+      benchStore().actions.edit('Ink', [
+        {
+          do: 'change',
+          kind: 'artwork',
+          id: 'hill-path',
+          to: (body) => ({ ...body, coverage: { kind: 'total', total: 1.4 } }),
+        },
+      ]);
+    });
+    expect(part.getByText(/your own figure, 140 %/)).toBeInTheDocument();
+    fireEvent.click(part.getByRole('button', { name: 'Use what was read' }));
+    expect(kept.artwork('hill-path').coverage).toBeNull();
+  });
+
+  it('asks about a solid background, and takes the answer back', async () => {
+    const part = await takeIn({ background: { rgb: [200, 30, 30], ink: 1.1, prints: true } });
+    fireEvent.click(part.getByRole('button', { name: 'It is meant so' }));
+    expect(kept.artwork('hill-path').picture?.accepted.box).toBe(true);
+    fireEvent.click(part.getByRole('button', { name: 'Take that back' }));
+    expect(kept.artwork('hill-path').picture?.accepted.box).toBe(false);
+  });
+
+  it('tells of bare strips and clear edges', async () => {
+    const part = await takeIn({
+      width: 2000,
+      height: 2000,
+      content: { x: 0, y: 0, width: 1800, height: 2000 },
+    });
+    expect(
+      part.getByText(/comes out at 8 × 8 in, with 1 in of bare cloth above and below/),
+    ).toBeInTheDocument();
+    expect(part.getByText(/Clear edges take 0.8 in of its width/)).toBeInTheDocument();
+  });
+
+  it('is printed without its clear edges at one press, at the scale it had, and with them again', async () => {
+    const part = await takeIn({ content: { x: 200, y: 250, width: 1200, height: 1500 } });
+    // 1600 × 2000 px fill 8 × 10 in; the 1200 × 1500 px left are 6 × 7.5 in.
+    fireEvent.click(part.getByRole('button', { name: 'Trim the clear edges' }));
+    expect(kept.artwork('hill-path').picture?.trimmed).toBe(true);
+    const size = () => kept.job().lines[0]?.placements[0]?.prints[0];
+    expect(size()?.widthMm).toBeCloseTo(6 * 25.4, 9);
+    expect(size()?.heightMm).toBeCloseTo(7.5 * 25.4, 9);
+    expect(part.getByText('200 ppi')).toBeInTheDocument();
+    fireEvent.click(part.getByRole('button', { name: 'Put the edges back' }));
+    expect(kept.artwork('hill-path').picture?.trimmed).toBe(false);
+    expect(size()).toMatchObject({ widthMm: 8 * 25.4, heightMm: 10 * 25.4 });
+  });
+
+  it('can be taken out; its pixels stay as figures entered by hand', async () => {
+    const part = await takeIn();
+    fireEvent.click(part.getByRole('button', { name: /^Take the picture out/ }));
+    expect(kept.artwork('hill-path')).toMatchObject({ picture: null, pixels: { width: 1600, height: 2000 } });
+  });
+
+  it('says so where its file is not on this device', async () => {
+    const part = await takeIn();
+    await waitFor(() => expect(part.getByText(/no longer on this device/)).toBeInTheDocument());
+  });
+});

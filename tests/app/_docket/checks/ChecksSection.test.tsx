@@ -1,0 +1,157 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
+import { layOut } from '@/tests/app/_docket/layOut';
+
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { benchStore: appDocuments } = await import('@/tests/app/_docket/bench');
+  return { appDocuments };
+});
+vi.mock('@/app/_pricing/priceService', async () => {
+  const { benchPrices: prices } = await import('@/tests/app/_docket/bench');
+  return { startPriceService: prices.start };
+});
+
+// A whole docket is slow to lay out in a drawn browser on a busy machine.
+vi.setConfig({ testTimeout: 30_000 });
+
+afterEach(() => {
+  cleanup();
+  clearBench();
+});
+
+const checks = () => within(screen.getByRole('region', { name: 'Checks' }));
+
+function withoutPermission(): void {
+  act(() => {
+    benchStore().actions.edit('Rights', [
+      {
+        do: 'change',
+        kind: 'artwork',
+        id: 'club-crest',
+        to: (body) => ({ ...body, rights: { ...body.rights, state: 'none' } }),
+      },
+    ]);
+  });
+}
+
+describe('findings', () => {
+  it('stand as sentences, cautions before notes, and more than four notes are folded away', async () => {
+    await layOut();
+    const words = checks()
+      .getAllByText(/^(Caution|Note|Stop)$/)
+      .map(({ textContent }) => textContent);
+    expect(words).toEqual(['Caution', 'Caution', 'Note', 'Note', 'Note', 'Note']);
+    expect(checks().getByText(/^and \d more notes$/)).toBeVisible();
+  });
+
+  it('lead to the field they speak of, through whatever folds it away', async () => {
+    await layOut();
+    fireEvent.click(checks().getByText('Permission for Club crest is promised, not yet given.'));
+    const field = document.getElementById('job-lines-0-placements-1-artwork-rights-state');
+    expect(field).toHaveFocus();
+    expect(field?.closest('details')).toHaveAttribute('open');
+  });
+
+  it('are mended by their button, as one step that undo names like it', async () => {
+    await layOut();
+    fireEvent.click(checks().getByText('The customer has approved it'));
+    expect(kept.artwork('hill-path').approvedVersion).toBe(1);
+    expect(kept.undoLabel()).toBe('The customer has approved it');
+    await waitFor(() => expect(checks().queryByText('The customer has approved it')).toBeNull());
+    expect(document.activeElement).toHaveTextContent('2 cautions');
+  });
+
+  it('of the workshop and of blanks lead to where those are kept', async () => {
+    await layOut();
+    act(() => {
+      benchStore().actions.edit('Pay', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: 'workshop',
+          to: (body) => ({ ...body, rates: { ...body.rates, wage: null } }),
+        },
+      ]);
+    });
+    await waitFor(() => expect(checks().getAllByText('Stop').length).toBeGreaterThan(0));
+    const link = checks().getAllByRole('link')[0];
+    expect(link).toHaveAttribute('href', '/workshop#workshop-rates-wage');
+  });
+});
+
+describe('a stop that may be passed', () => {
+  it('asks for a reason of three letters, keeps it, and gives the price again', async () => {
+    await layOut();
+    withoutPermission();
+    fireEvent.click(await checks().findByText('Go on in spite of it'));
+    const reason = checks().getByLabelText('Why you go on');
+    expect(reason).toHaveFocus();
+    expect(checks().getByText('Your reason is printed on the run sheet.')).toBeVisible();
+    fireEvent.change(reason, { target: { value: 'ok' } });
+    const go = checks().getByRole('button', { name: 'Go on' });
+    expect(go).toHaveAttribute('aria-disabled', 'true');
+    fireEvent.click(go);
+    expect(kept.job().waivers).toEqual([]);
+    fireEvent.change(reason, { target: { value: 'The club drew it itself.' } });
+    fireEvent.click(go);
+    expect(kept.job().waivers).toEqual([
+      { finding: 'ART-14', lineId: 'shirts', placementId: 'badge', reason: 'The club drew it itself.' },
+    ]);
+    expect(await checks().findByText(/Passed by you: “The club drew it itself\.”/)).toBeVisible();
+    expect(screen.getByText(/^Checked: 1 stop passed with a reason, 1 caution/)).toBeVisible();
+  });
+
+  it('stops again when the reason is taken back', async () => {
+    await layOut();
+    withoutPermission();
+    fireEvent.click(await checks().findByText('Go on in spite of it'));
+    fireEvent.change(checks().getByLabelText('Why you go on'), { target: { value: 'Because' } });
+    fireEvent.click(checks().getByRole('button', { name: 'Go on' }));
+    fireEvent.click(await checks().findByText('Take it back'));
+    expect(kept.job().waivers).toEqual([]);
+    expect(await checks().findByText('Go on in spite of it')).toBeVisible();
+  });
+});
+
+describe('what a job names and what was removed', () => {
+  const remove = (kind: 'blank' | 'artwork', id: string) =>
+    act(() => {
+      benchStore().actions.edit('Remove', [{ do: 'delete', kind, id }]);
+    });
+
+  it.each([
+    ['blank', 'white-shirt', /names the blank “(.+)”, which was removed or cannot be read\./],
+    ['artwork', 'club-crest', /“.+” of the line “.+” names the artwork “(.+)”, which was removed/],
+  ] as const)('goes by its name, a %s too, and comes back by a button', async (kind, id, words) => {
+    await layOut();
+    const { name } = kind === 'blank' ? kept.blank(id) : kept.artwork(id);
+    remove(kind, id);
+    const sentence = await checks().findByText(words);
+    expect(sentence).toHaveTextContent(`“${name}”`);
+    expect(sentence).not.toHaveTextContent(id);
+    fireEvent.click(checks().getByRole('button', { name: `Bring “${name}” back` }));
+    await waitFor(() => expect(checks().queryByText(words)).toBeNull());
+    expect(kept.undoLabel()).toBe(`Bring “${name}” back`);
+    await act(() => benchStore().actions.undo());
+    expect(await checks().findByText(words)).toBeVisible();
+  });
+
+  it('is looked for in the history where it was a part of the workshop', async () => {
+    await layOut();
+    const [press] = kept.workshop().presses;
+    act(() => {
+      benchStore().actions.edit('Remove', [
+        { do: 'change', kind: 'workshop', id: 'workshop', to: (body) => ({ ...body, presses: [] }) },
+      ]);
+    });
+    const back = await checks().findAllByRole('button', { name: `Bring “${press?.name}” back` });
+    fireEvent.click(back[0] ?? document.body);
+    await waitFor(() =>
+      expect(checks().queryByRole('button', { name: `Bring “${press?.name}” back` })).toBeNull(),
+    );
+    expect(kept.workshop().presses).toEqual([press]);
+  });
+});

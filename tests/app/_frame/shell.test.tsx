@@ -1,0 +1,83 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { cleanup, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { Button } from '@/app/_controls/Button';
+import { SaveStatus } from '@/app/_frame/SaveStatus';
+import { Shell } from '@/app/_frame/Shell';
+import { UndoRedo } from '@/app/_frame/UndoRedo';
+
+const place = vi.hoisted(() => ({ path: '/' }));
+vi.mock('next/navigation', () => ({ usePathname: () => place.path }));
+
+afterEach(cleanup);
+
+describe('Shell', () => {
+  it.each([
+    ['/', 'Jobs', 'true'],
+    ['/jobs', 'Jobs', 'page'],
+    ['/jobs/ramblers', 'Jobs', 'true'],
+    ['/blanks', 'Blanks', 'page'],
+    ['/workshop', 'Workshop', 'page'],
+  ])('marks the room of %s as the current one', (path, name, current) => {
+    place.path = path;
+    render(<Shell>x</Shell>);
+    const marked = screen.getAllByRole('link').filter((link) => link.hasAttribute('aria-current'));
+    expect(marked).toEqual([screen.getByRole('link', { name })]);
+    expect(marked[0]).toHaveAttribute('aria-current', current);
+  });
+
+  it('starts with a link past the header, to the content', async () => {
+    render(<Shell status="kept">the docket</Shell>);
+    await userEvent.tab();
+    expect(screen.getByRole('link', { name: 'Skip to the content' })).toHaveFocus();
+    expect(document.getElementById('content')).toBe(screen.getByRole('main'));
+    expect(screen.getByRole('banner')).toHaveTextContent('kept');
+  });
+});
+
+describe('KeptState', () => {
+  it('says quietly when all was kept', () => {
+    render(<SaveStatus kept={{ kind: 'kept', at: '14:02' }} />);
+    expect(screen.getByText(/Kept/)).toHaveTextContent('Kept on this device · 14:02');
+    expect(screen.queryByRole('alert')).not.toBeInTheDocument();
+  });
+
+  it('says aloud when it was not, why, and lets it be tried again', async () => {
+    const onRetry = vi.fn();
+    render(<SaveStatus kept={{ kind: 'notKept', why: 'The disk is full.' }} onRetry={onRetry} />);
+    expect(screen.getByRole('alert')).toHaveTextContent('Not kept. The disk is full.');
+    await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
+    expect(onRetry).toHaveBeenCalledTimes(1);
+  });
+});
+
+describe('UndoRedo', () => {
+  it('names what it takes back, and keeps a button that has nothing to do reachable', async () => {
+    const onUndo = vi.fn();
+    const onRedo = vi.fn();
+    render(<UndoRedo undo="L from 10 to 11" redo={null} onUndo={onUndo} onRedo={onRedo} />);
+    await userEvent.click(screen.getByRole('button', { name: 'Undo: L from 10 to 11' }));
+    const redo = screen.getByRole('button', { name: 'Redo' });
+    await userEvent.click(redo);
+    expect(onUndo).toHaveBeenCalledTimes(1);
+    expect(onRedo).not.toHaveBeenCalled();
+    expect(redo).toHaveAttribute('aria-disabled', 'true');
+    expect(redo).toHaveFocus();
+  });
+});
+
+describe('Button', () => {
+  it('does nothing while blocked, and says why', async () => {
+    const onPress = vi.fn();
+    render(
+      <Button onPress={onPress} blockedBy="Nothing to keep yet">
+        Keep
+      </Button>,
+    );
+    await userEvent.click(screen.getByRole('button', { name: 'Keep' }));
+    expect(onPress).not.toHaveBeenCalled();
+    expect(screen.getByRole('button')).toHaveAccessibleDescription('Nothing to keep yet');
+  });
+});

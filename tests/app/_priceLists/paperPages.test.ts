@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest';
+import { paperPages } from '@/app/_priceLists/paperPages';
+import { anItem, aVersion } from '@/tests/lib/priceLists/aVersion';
+
+const items = (count: number) =>
+  Array.from({ length: count }, (_, index) => anItem({ id: `item-${index}`, name: `Shirt ${index}` }));
+
+describe('the pages a list takes', () => {
+  it('are one for eight items, on either paper', () => {
+    expect(paperPages(aVersion({ items: items(8) }), 'a4')).toBe(1);
+    expect(paperPages(aVersion({ items: items(8) }), 'letter')).toBe(1);
+  });
+
+  it('are more for twenty items, or for words without end', () => {
+    expect(paperPages(aVersion({ items: items(20) }), 'a4')).toBe(2);
+    expect(paperPages(aVersion({ items: items(8), notes: 'Word\n'.repeat(60) }), 'a4')).toBeGreaterThan(1);
+  });
+});

@@ -1,0 +1,116 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { cleanup, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { FrontDoor } from '@/app/_jobs/FrontDoor';
+import { JobScreen } from '@/app/_jobs/JobScreen';
+import { JobsScreen } from '@/app/_jobs/JobsScreen';
+import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, opening, screenStore } from './screens';
+
+const push = vi.hoisted(() => vi.fn<(href: string) => void>());
+vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
+vi.mock('@/app/_docket/screen/JobDocket', () => ({
+  JobDocket: ({ jobId }: { jobId: string }) => <h1>Docket of {jobId}</h1>,
+}));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('./screens');
+  return { appDocuments };
+});
+
+beforeEach(() => push.mockClear());
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+/** The id a pushed address names. */
+const pushed = (): string => push.mock.lastCall?.[0].replace('/jobs/', '') ?? '';
+
+describe('FrontDoor', () => {
+  it('shows the finished example at once on a first visit, and says that it is one', async () => {
+    await enter(<FrontDoor />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of club-order');
+    expect(screen.getByText(/This is an invented example/)).toBeVisible();
+    expect(screen.getByRole('link', { name: 'start your own workshop' })).toHaveAttribute('href', '/start');
+  });
+
+  it('shows the job last looked at after that', async () => {
+    await enter(<JobScreen jobId="fair-mugs" />);
+    cleanup();
+    await enter(<FrontDoor />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
+  });
+
+  it('falls back to the example where the job last looked at is gone', async () => {
+    localStorage.setItem('pressminute-last-job', 'gone');
+    await enter(<FrontDoor />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of club-order');
+  });
+});
+
+describe('JobRoom', () => {
+  it('says calmly that a job is not here, and leads to those that are', async () => {
+    await enter(<JobScreen jobId="gone" />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This job is not here');
+    expect(screen.getByRole('link', { name: 'To the jobs' })).toHaveAttribute('href', '/jobs');
+  });
+});
+
+describe('JobsRoom', () => {
+  it('lists each job with its pieces, its day and its prices', async () => {
+    await enter(<JobsScreen />);
+    const [first] = screen.getAllByRole('listitem');
+    expect(first).toHaveTextContent('Ramblers Club shirts');
+    expect(first).toHaveTextContent('37 pieces');
+    expect(first).toHaveTextContent('19.00 to 21.50 USD');
+    expect(screen.getByRole('link', { name: 'Spring Fair mugs' })).toHaveAttribute('href', '/jobs/fair-mugs');
+  });
+
+  it('begins a job on what was printed last, with quantities still to fill, and opens it', async () => {
+    await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'New job' }));
+    const job = bodyOf('job', pushed());
+    expect(job).toMatchObject({ name: 'New job', printerId: 'desk-printer', sheetId: 'letter' });
+    expect(job.lines[0]).toMatchObject({ blankId: 'white-shirt', quantities: [] });
+    expect(bodyOf('artwork', job.lines[0]?.placements[0]?.artworkId ?? '').name).toBe('First picture');
+  });
+
+  it('copies a job under a name of its own, and opens the copy', async () => {
+    await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'Copy Ramblers Club shirts' }));
+    expect(bodyOf('job', pushed())).toEqual({
+      ...bodyOf('job', 'club-order'),
+      name: 'Ramblers Club shirts, copy',
+    });
+  });
+
+  it('removes a job and brings it back by the button that takes the focus', async () => {
+    await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'Remove Spring Fair mugs' }));
+    expect(idsOf('job')).not.toContain('fair-mugs');
+    expect(screen.getByRole('status')).toHaveFocus();
+    await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
+    expect(await screen.findByRole('link', { name: 'Spring Fair mugs' })).toBeVisible();
+    expect(screen.queryByRole('button', { name: 'Bring it back' })).not.toBeInTheDocument();
+  });
+
+  it('shows a record that cannot be read, with its reason, and keeps it', async () => {
+    await screenStore().open();
+    await damage({ id: 'broken' });
+    leaveScreens();
+    await enter(<JobsScreen />);
+    expect(screen.getByRole('heading', { name: 'Kept, but not readable' })).toBeVisible();
+    expect(screen.getByText(/^A record cannot be read\. It stays kept as it is\./)).toBeVisible();
+    expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
+  });
+
+  it('says why nothing can be opened, and tries again', async () => {
+    opening.failure = { state: 'failed', why: 'cannotOpen' };
+    await enter(<JobsScreen />);
+    expect(screen.getByRole('alert')).toHaveTextContent('Nothing is lost: close other tabs of this page');
+    opening.failure = null;
+    await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
+    expect(await screen.findByRole('heading', { name: 'Jobs' })).toBeVisible();
+  });
+});

@@ -1,0 +1,227 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { useMemo } from 'react';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { PriceListScreen } from '@/app/_priceLists/PriceListScreen';
+import { PriceListsScreen } from '@/app/_priceLists/PriceListsScreen';
+import { documentRegistry } from '@/app/_store/documentRegistry';
+import { studies } from '@/app/_studies/studies';
+import type { StudyAsk } from '@/app/_studies/useStudies';
+import type { Blank } from '@/shared/schemas/blank';
+import type { PriceList } from '@/shared/schemas/priceList';
+import { grid } from '@/tests/fixtures/costed';
+import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
+
+const push = vi.hoisted(() => vi.fn<(href: string) => void>());
+vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('./screens');
+  return { appDocuments };
+});
+/* Studies answer at once here, by the same functions that the worker runs. */
+vi.mock('@/app/_studies/useStudies', () => ({
+  useStudies: (name: 'freezeItem' | 'compareItem', asks: readonly StudyAsk<'freezeItem'>[]) =>
+    useMemo(() => {
+      const study = studies[name] as (...asked: readonly unknown[]) => unknown;
+      return new Map(
+        asks.map((ask) => [ask.key, { ask, answer: study(ask.input, grid, ask.question), failure: null }]),
+      );
+    }, [name, asks]),
+}));
+
+vi.setConfig({ testTimeout: 30_000 });
+beforeEach(() => push.mockClear());
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const LIST = 'club-prices';
+const list = (id = LIST): PriceList => bodyOf('priceList', id);
+const part = (name: RegExp | string) => within(screen.getByRole('region', { name }));
+
+/** The example's list with its shirts under a cap, issued once. */
+async function issued(): Promise<void> {
+  await enter(<PriceListScreen listId={LIST} />);
+  await userEvent.click(screen.getByRole('button', { name: 'Sell it under a cap' }));
+  await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+}
+
+/** Sets what the shirt costs in L, as on the screen of blanks. */
+async function shirtInL(value: number): Promise<void> {
+  const to = (blank: Blank): Blank => ({
+    ...blank,
+    sizes: blank.sizes.map((size) =>
+      size.name === 'L' && size.price !== null ? { ...size, price: { ...size.price, value } } : size,
+    ),
+  });
+  await act(async () => {
+    screenStore().actions.edit('Shirt', [{ do: 'change', kind: 'blank', id: 'white-shirt', to }]);
+  });
+}
+
+describe('the room of price lists', () => {
+  it('has one list of the example on a first visit, not issued yet', async () => {
+    await enter(<PriceListsScreen />);
+    expect(idsOf('priceList')).toEqual([LIST]);
+    expect(screen.getByRole('listitem')).toHaveTextContent('not issued yet');
+  });
+
+  it('begins an empty list and opens it; removing it can be taken back', async () => {
+    await enter(<PriceListsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'New price list' }));
+    const id = push.mock.lastCall?.[0].replace('/price-lists/', '') ?? '';
+    expect(list(id)).toMatchObject({ items: [], versions: [], paper: 'letter' });
+    await userEvent.click(screen.getByRole('button', { name: `Remove ${list(id).name}` }));
+    expect(idsOf('priceList')).not.toContain(id);
+    await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
+    expect(idsOf('priceList')).toContain(id);
+  });
+
+  it('shows a list that cannot be read with its reason, and keeps it', async () => {
+    await screenStore().open();
+    const { version } = documentRegistry.priceList;
+    const body = { name: 'Old list', versions: 'lost' };
+    await damage({ id: 'broken', kind: 'priceList', version, revision: 1, updatedAt: 1, body });
+    leaveScreens();
+    await enter(<PriceListsScreen />);
+    expect(screen.getByText(/A price list “Old list” cannot be read\. It stays kept/)).toBeVisible();
+    cleanup();
+    await enter(<PriceListScreen listId="broken" />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This price list cannot be read');
+    const { backup } = await screenStore().actions.exportWithFiles();
+    expect(backup.unreadable).toContainEqual(expect.objectContaining({ id: 'broken', body }));
+  });
+
+  it('says calmly that a list is not here', async () => {
+    await enter(<PriceListScreen listId="gone" />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This price list is not here');
+  });
+});
+
+describe('a list that is drafted', () => {
+  it('is refused while more pieces cost less; one tap cures it and is one step to undo', async () => {
+    await enter(<PriceListScreen listId={LIST} />);
+    expect(screen.getByText(/6 pieces would cost less than 5/)).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+    expect(list().versions).toEqual([]);
+    expect(screen.getByText(/cannot be issued while something stands against an item/)).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Sell it under a cap' }));
+    expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('cap');
+    expect(screen.queryByText(/would cost less than/)).not.toBeInTheDocument();
+    await undo();
+    expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('asListed');
+  });
+
+  it('cannot be issued without an item', async () => {
+    await enter(<PriceListScreen listId={LIST} />);
+    await userEvent.click(screen.getByRole('button', { name: /^Take off/ }));
+    expect(list().items).toEqual([]);
+    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+    expect(screen.getByText(/There is nothing on the list/)).toBeVisible();
+    expect(list().versions).toEqual([]);
+  });
+
+  it('takes up lines of other jobs, and says of one that was removed that it is gone', async () => {
+    await enter(<PriceListScreen listId={LIST} />);
+    await userEvent.selectOptions(
+      screen.getByLabelText('A line of a job'),
+      screen.getByRole('option', { name: /^Fern mug/ }),
+    );
+    await userEvent.click(screen.getByRole('button', { name: 'Add it' }));
+    expect(list().items.map(({ jobId }) => jobId)).toEqual(['club-order', 'fair-mugs']);
+    await act(async () => {
+      screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]);
+    });
+    expect(screen.getByText(/is no longer here/)).toBeVisible();
+  });
+
+  it('takes an own amount of a charge, typed as one step, and the suggestion again where it is emptied', async () => {
+    await enter(<PriceListScreen listId={LIST} />);
+    await userEvent.click(screen.getByText('Named beside it'));
+    const field = screen.getByRole('textbox', { name: 'Least order' });
+    await userEvent.type(field, '120');
+    expect(list().items[0]?.ownAmounts).toEqual([{ kind: 'minimumOrder', amount: 120 }]);
+    await undo();
+    expect(list().items[0]?.ownAmounts).toEqual([]);
+  });
+
+  it('undoes words on the paper as they were typed: as one step', async () => {
+    await enter(<PriceListScreen listId={LIST} />);
+    await userEvent.type(screen.getByRole('textbox', { name: 'Your shop and how to reach it' }), 'Alex');
+    expect(list().from).toBe('Alex');
+    await undo();
+    expect(list().from).toBe('');
+  });
+
+  it('keeps a name that is too long as it was typed, says so, and holds the last good one', async () => {
+    await enter(<PriceListScreen listId={LIST} />);
+    const before = list().name;
+    await userEvent.click(screen.getByRole('button', { name: before }));
+    const field = screen.getByRole('textbox', { name: 'Name of the price list' });
+    await userEvent.clear(field);
+    await userEvent.click(field);
+    await userEvent.paste('n'.repeat(200));
+    expect(field).toHaveValue('n'.repeat(200));
+    expect(field).toHaveAttribute('aria-invalid', 'true');
+    expect(list().name).toBe(before);
+  });
+});
+
+describe('a list that went out', () => {
+  it('stays as it was while the draft goes on, and is read again after a reload', async () => {
+    await issued();
+    const [version] = list().versions;
+    expect(version).toMatchObject({ number: 1, currency: 'USD', taxMode: 'added' });
+    await shirtInL(9);
+    expect(list().versions).toEqual([version]);
+    cleanup();
+    await screenStore().flush();
+    leaveScreens();
+    await enter(<PriceListScreen listId={LIST} />);
+    expect(list().versions).toEqual([version]);
+    expect(screen.getByRole('article', { name: 'Price list, version 1' })).toBeVisible();
+  });
+
+  it('says that all holds, then which prices do not once a shirt costs more, and nothing again after undo', async () => {
+    await issued();
+    expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();
+    await shirtInL(9);
+    const holds = part(/Does version 1 still hold/);
+    expect(holds.getAllByText(/^12 to 23 pieces: .* now leaves .*was/).length).toBeGreaterThan(0);
+    expect(holds.getAllByText(/ L 4\.60 USD a piece → 9\.00 USD/).length).toBeGreaterThan(0);
+    await undo();
+    expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();
+  });
+
+  it('is counted in the room of lists where its prices no longer hold', async () => {
+    await issued();
+    await shirtInL(9);
+    cleanup();
+    await enter(<PriceListsScreen />);
+    expect(screen.getByRole('listitem')).toHaveTextContent(/prices no longer hold/);
+  });
+
+  it('has no cost, margin or pay on its paper', async () => {
+    await issued();
+    const paper = screen.getByRole('article', { name: 'Price list, version 1' });
+    expect(paper).toHaveTextContent('Club shirt');
+    expect(paper.textContent).not.toMatch(/margin|cost you|leaves|your pay/i);
+  });
+
+  it('goes into a copy of everything and comes back from it', async () => {
+    await issued();
+    const before = list();
+    const { backup } = await screenStore().actions.exportWithFiles();
+    await act(async () => {
+      screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'priceList', id: LIST }]);
+    });
+    const outcome = await act(() =>
+      screenStore().actions.importAll('Copy', JSON.parse(JSON.stringify(backup))),
+    );
+    expect(outcome).toEqual({ state: 'replaced' });
+    expect(list()).toEqual(before);
+  });
+});

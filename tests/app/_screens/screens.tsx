@@ -1,0 +1,86 @@
+import { act, render, screen } from '@testing-library/react';
+import type { ReactElement } from 'react';
+import { today } from '@/app/_clock/useToday';
+import { type Measures, MeasuresContext } from '@/app/_fields/measures';
+import { NumberLocale } from '@/app/_fields/numberLocale';
+import type { Backend } from '@/app/_store/backend';
+import { createDocumentStore } from '@/app/_store/createDocumentStore';
+import type { BackendOpening } from '@/app/_store/deviceBackend';
+import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
+import type { DocumentStore } from '@/app/_store/documentStore';
+import { memoryBackend } from '@/app/_store/memoryBackend';
+import { exampleDocuments } from '@/lib/examples/exampleDocuments';
+import { addWorkingDays } from '@/shared/days';
+
+let store: DocumentStore<DocumentBodies> | null = null;
+let backend: Backend = memoryBackend();
+
+/** Stands in for the documents of the tab: the real store on a shelf in memory, filled as on a first visit. */
+export function screenStore(): DocumentStore<DocumentBodies> {
+  const day = today();
+  store ??= createDocumentStore<DocumentBodies>({
+    registry: documentRegistry,
+    tab: 'here',
+    now: () => Date.now(),
+    openBackend: async (): Promise<BackendOpening> => opening.failure ?? { state: 'open', backend },
+    openMessages: () => ({ tell: () => undefined, close: () => undefined }),
+    watchPage: () => () => undefined,
+    examples: { label: 'Examples', load: async () => exampleDocuments(day, addWorkingDays(day, 12)) },
+  });
+  return store;
+}
+
+/** Leaves the page and keeps what is on the shelf, as a reload does. */
+export function leaveScreens(): void {
+  store?.close();
+  store = null;
+}
+
+/** Set to make the device's store fail to open. */
+export const opening: { failure: BackendOpening | null } = { failure: null };
+
+export function clearScreens(): void {
+  leaveScreens();
+  backend = memoryBackend();
+  opening.failure = null;
+  localStorage.clear();
+  sessionStorage.clear();
+  window.location.hash = '';
+}
+
+/** Puts a record on the shelf past the app, as damage would. */
+export const damage = (row: Readonly<Record<string, unknown>>): Promise<void> =>
+  backend.transact('write', async (tx) => tx.put('documents', [row]));
+
+const measures: Measures = {
+  units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },
+  currency: 'USD',
+};
+
+/** Enters a screen and waits until its documents are open. */
+export async function enter(room: ReactElement): Promise<void> {
+  render(
+    <NumberLocale value="en-US">
+      <MeasuresContext value={measures}>{room}</MeasuresContext>
+    </NumberLocale>,
+  );
+  await screen.findByRole('heading', { level: 1 });
+}
+
+/** The body of a document as the store shows it. */
+export function bodyOf<Kind extends keyof DocumentBodies>(kind: Kind, id: string): DocumentBodies[Kind] {
+  const found = screenStore()
+    .getState()
+    .documents.find((document) => document.kind === kind && document.id === id);
+  if (found === undefined) throw new Error(`there is no ${kind} ${id}`);
+  return found.body as DocumentBodies[Kind];
+}
+
+/** Ids of all documents of a kind. */
+export const idsOf = (kind: keyof DocumentBodies): readonly string[] =>
+  screenStore()
+    .getState()
+    .documents.filter((document) => document.kind === kind)
+    .map(({ id }) => id);
+
+export const undo = (): Promise<unknown> => act(() => screenStore().actions.undo());

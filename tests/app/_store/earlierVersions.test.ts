@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import { documentRegistry } from '@/app/_store/documentRegistry';
+import { readDocument } from '@/lib/stored/readDocument';
+import { entryOf } from '@/lib/stored/registry';
+import artwork1 from '@/tests/fixtures/stored/artwork1.json' with { type: 'json' };
+import artwork2 from '@/tests/fixtures/stored/artwork2.json' with { type: 'json' };
+import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
+import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
+import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
+import workshop1 from '@/tests/fixtures/stored/workshop1.json' with { type: 'json' };
+import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'json' };
+
+/* Records as earlier versions of the app kept them: nothing of theirs is changed, and what is new is left open. */
+
+const read = (raw: unknown) => {
+  const reading = readDocument(raw, documentRegistry);
+  if (reading.state !== 'readable') throw new Error(JSON.stringify(reading.findings));
+  const { kind, version, body } = reading.document;
+  expect(version).toBe(entryOf(documentRegistry, kind)?.version);
+  return body;
+};
+
+const unsaid = {
+  taxRounding: 'document',
+  upChargeStep: null,
+  charges: {
+    minimumProfit: 0,
+    artMinutesIncluded: 15,
+    nameMinutes: 3,
+    foldMinutes: 0.5,
+    splitMinutes: 15,
+    changeMinutes: 15,
+    changeAtLeast: 0,
+    normalWorkingDays: 10,
+    rushShares: { underNormal: 0.2, underHalf: 0.5, nextDay: 1 },
+  },
+};
+const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
+
+describe('a workshop', () => {
+  it('of version 1 has transfer paper, and the printed side is still to be found out', () => {
+    expect(read(workshop1)).toEqual({
+      ...workshop1.body,
+      printers: workshop1.body.printers.map((printer) => ({ ...printer, printedSide: null })),
+      sheets: workshop1.body.sheets.map((sheet) => ({
+        ...sheet,
+        paper: 'transfer',
+        form: 'cut',
+        rollLengthMm: null,
+      })),
+      channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold })),
+      policy: { ...workshop1.body.policy, ...unsaid },
+      inkRecord: { refills: [], runs: [] },
+    });
+  });
+
+  it('of version 2 has cut sheets, no terms of selling and nothing noted of ink', () => {
+    expect(read(workshop2)).toEqual({
+      ...workshop2.body,
+      sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
+      channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold })),
+      policy: { ...workshop2.body.policy, ...unsaid },
+      inkRecord: { refills: [], runs: [] },
+    });
+  });
+});
+
+describe('a job', () => {
+  it.each([
+    [1, job1],
+    [2, job2],
+  ])('of version %d lays each print out by itself, with suggested prices and unmeasured edges', (_, job) => {
+    expect(read(job)).toEqual({
+      ...job.body,
+      gang: 'apart',
+      lines: job.body.lines.map((line) => ({
+        ...line,
+        upCharging: 'separate',
+        ownPrices: [],
+        selling: 'asListed',
+        nameList: '',
+        placements: line.placements.map((placement) => ({ ...placement, bleedMm: null, safeZoneMm: null })),
+      })),
+    });
+  });
+});
+
+describe('a blank', () => {
+  it('of version 1 was not measured around', () => {
+    const sizes = blank1.body.sizes.map((size) => ({ ...size, wrap: null }));
+    expect(read(blank1)).toEqual({ ...blank1.body, sizes });
+  });
+});
+
+describe('an artwork', () => {
+  it('of version 1 has its own figures and no picture', () => {
+    expect(read(artwork1)).toEqual({ ...artwork1.body, picture: null, finest: null, colourMatch: 'free' });
+  });
+
+  it('of version 2 has no smallest parts', () => {
+    expect(read(artwork2)).toEqual({ ...artwork2.body, finest: null, colourMatch: 'free' });
+  });
+});

@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { backendTables } from '@/app/_store/backend';
+import type { DocumentStore } from '@/app/_store/documentStore';
+import { aJobBody, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
+import { fillTheDisk } from './fullDisk';
+import { aDevice, jobIn, nativeOpen, openTab, openTabWithJob, rowsOf, STORE, writeRow } from './tabs';
+
+const picture = (id: string) => ({ id, name: `${id}.png`, content: new Uint8Array([1, 2, 250]) });
+
+/** Takes a file into the job, whose record names it. */
+const takeIn = (store: DocumentStore<SmallBodies>, id: string) =>
+  store.actions.editWithFiles(
+    'New picture',
+    [{ do: 'change', kind: 'job', id: 'job-1', to: (body) => ({ ...body, fileId: id }) }],
+    [picture(id)],
+  );
+
+const fileIds = async (device: ReturnType<typeof aDevice>) =>
+  (await rowsOf(device.factory, 'files')).map((row) => (row as { id: string }).id);
+
+/** The store as the first build made it, with one job in it. */
+const makeFirstStore = (factory: IDBFactory): Promise<void> =>
+  new Promise((resolve) => {
+    const request = factory.open(STORE, 10);
+    request.onupgradeneeded = () => {
+      const { files: _, ...first } = backendTables;
+      for (const [name, keyPath] of Object.entries(first))
+        request.result.createObjectStore(name, { keyPath });
+      request.transaction?.objectStore('documents').put({
+        id: 'job-1',
+        kind: 'job',
+        version: 2,
+        revision: 1,
+        updatedAt: 1,
+        body: aJobBody(),
+      });
+    };
+    request.onsuccess = () => {
+      request.result.close();
+      resolve();
+    };
+  });
+
+describe('a picture and the record that names it', () => {
+  it('are kept together and there again in another tab', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    takeIn(store, 'one');
+    await store.flush();
+    const other = await openTab(device, 'other');
+    expect(jobIn(other)).toMatchObject({ fileId: 'one' });
+    expect(await other.actions.readFile('one')).toEqual(picture('one'));
+  });
+
+  it.each(['byRequest', 'byAbort'] as const)(
+    'are neither kept where the disk is full for one of them (%s), and both once there is room',
+    async (how) => {
+      for (const table of ['files', 'documents']) {
+        const device = aDevice();
+        const store = await openTabWithJob(device);
+        const disk = fillTheDisk(how, table);
+        takeIn(store, 'one');
+        await store.flush();
+        expect(store.getState().kept).toEqual({ state: 'notKept', why: 'diskFull' });
+        // It is on the screen all the same.
+        expect(await store.actions.readFile('one')).toEqual(picture('one'));
+        disk.makeRoom();
+        expect(await fileIds(device)).toEqual([]);
+        expect(await rowsOf(device.factory, 'documents')).not.toMatchObject([{ body: { fileId: 'one' } }]);
+        await store.actions.retry();
+        expect(await fileIds(device)).toEqual(['one']);
+        expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ body: { fileId: 'one' } }]);
+      }
+    },
+  );
+
+  it('come back by undo after a newer picture, and go again by redo', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    takeIn(store, 'one');
+    await store.flush();
+    takeIn(store, 'two');
+    await store.actions.undo();
+    expect(jobIn(store)).toMatchObject({ fileId: 'one' });
+    expect(await store.actions.readFile('one')).not.toBeNull();
+    await store.actions.redo();
+    expect(jobIn(store)).toMatchObject({ fileId: 'two' });
+    expect(await store.actions.readFile('two')).not.toBeNull();
+  });
+
+  it('stay while a step of the history names them, and go when the store is next opened after that', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    takeIn(store, 'one');
+    await store.flush();
+    takeIn(store, 'two');
+    await store.flush();
+    await writeRow(device.factory, 'files', picture('nobodys'));
+    store.close();
+    (await openTab(device, 'next')).close();
+    expect(await fileIds(device)).toEqual(['one', 'two']);
+    const db = await nativeOpen(device.factory);
+    const clearing = db.transaction('contents', 'readwrite').objectStore('contents').clear();
+    await new Promise((resolve) => {
+      clearing.onsuccess = resolve;
+    });
+    db.close();
+    (await openTab(device, 'last')).close();
+    expect(await fileIds(device)).toEqual(['two']);
+  });
+});
+
+describe('a store of the first version', () => {
+  it('gets the table of files, and keeps all it has', async () => {
+    const device = aDevice();
+    await makeFirstStore(device.factory);
+    const store = await openTab(device, 'new');
+    expect(jobIn(store)?.name).toBe('Club order');
+    takeIn(store, 'one');
+    await store.flush();
+    expect(await fileIds(device)).toEqual(['one']);
+  });
+});
+
+describe('a copy of everything', () => {
+  it('carries the files and brings them back on another device', async () => {
+    const store = await openTabWithJob(aDevice());
+    takeIn(store, 'one');
+    await store.flush();
+    const { backup, leftOut } = await store.actions.exportWithFiles();
+    expect(leftOut).toBe(0);
+    const other = await openTab(aDevice(), 'other');
+    const outcome = await other.actions.importAll('Copy', JSON.parse(JSON.stringify(backup)));
+    expect(outcome).toEqual({ state: 'replaced' });
+    expect(await other.actions.readFile('one')).toEqual(picture('one'));
+  });
+
+  it('counts the files it could not take', async () => {
+    const store = await openTabWithJob(aDevice());
+    store.actions.edit('Change job', [
+      { do: 'change', kind: 'job', id: 'job-1', to: (body) => ({ ...body, fileId: 'gone' }) },
+    ]);
+    expect(await store.actions.exportWithFiles()).toMatchObject({ leftOut: 1, backup: { files: [] } });
+  });
+
+  it('is refused as a whole where the text of a file is damaged', async () => {
+    const store = await openTabWithJob(aDevice());
+    const { backup } = await store.actions.exportWithFiles();
+    const damaged = { ...backup, files: [{ id: 'one', name: 'one.png', base64: '$$$' }] };
+    expect(await store.actions.importAll('Copy', damaged)).toEqual({
+      state: 'refused',
+      findings: [{ code: 'fileDamaged', name: 'one.png' }],
+    });
+  });
+});

@@ -1,0 +1,122 @@
+import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
+import { onTestFinished } from 'vitest';
+import { createDocumentStore } from '@/app/_store/createDocumentStore';
+import { type BackendVersions, type DeviceDatabase, openDeviceBackend } from '@/app/_store/deviceBackend';
+import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
+import { openTabMessages } from '@/app/_store/tabMessages';
+import { aJobBody, type SmallBodies, type SmallJob, smallRegistry } from '@/tests/lib/stored/smallRegistry';
+
+export const STORE = 'documents';
+
+/** A device with its own store and its own tabs. */
+export type Device = {
+  readonly factory: IDBFactory;
+  /** A clock that moves only when told. */
+  readonly clock: { now: number };
+  /** Opens the app in a tab; the same name is the same tab after a reload. */
+  readonly tab: (name?: string, options?: TabOptions) => DocumentStore<SmallBodies>;
+};
+export type TabOptions = Partial<DocumentStoreOptions<SmallBodies>> & {
+  readonly database?: () => DeviceDatabase;
+  readonly versions?: BackendVersions;
+};
+
+let devices = 0;
+
+export const aDevice = (): Device => {
+  const factory = new IDBFactory();
+  const clock = { now: 1_000_000 };
+  devices += 1;
+  const channel = `device-${devices}`;
+  return {
+    factory,
+    clock,
+    tab: (name = 'here', { database, versions, ...options } = {}) => {
+      const store = createDocumentStore<SmallBodies>({
+        registry: smallRegistry,
+        tab: name,
+        now: () => clock.now,
+        openBackend: (on) =>
+          openDeviceBackend({
+            ...on,
+            name: STORE,
+            database: database ?? (() => ({ indexedDB: factory, IDBKeyRange })),
+            ...(versions === undefined ? {} : { versions }),
+          }),
+        openMessages: (onWrote) => openTabMessages(channel, onWrote),
+        watchPage: () => () => undefined,
+        ...options,
+      });
+      onTestFinished(store.close);
+      return store;
+    },
+  };
+};
+
+/** A tab that is open and holds one job, kept. */
+export const openTabWithJob = async (device: Device, name = 'here', options: TabOptions = {}) => {
+  const store = device.tab(name, options);
+  await store.open();
+  store.actions.edit('New job', [{ do: 'add', kind: 'job', id: 'job-1', body: aJobBody() }]);
+  await store.flush();
+  return store;
+};
+
+/** Opens a further tab. */
+export const openTab = async (device: Device, name: string, options: TabOptions = {}) => {
+  const store = device.tab(name, options);
+  await store.open();
+  return store;
+};
+
+export const changeJob = (
+  store: DocumentStore<SmallBodies>,
+  change: Partial<SmallJob> | ((body: SmallJob) => SmallJob),
+  key?: string,
+) =>
+  store.actions.edit(
+    'Change job',
+    [
+      {
+        do: 'change',
+        kind: 'job',
+        id: 'job-1',
+        to: (body) => (typeof change === 'function' ? change(body) : { ...body, ...change }),
+      },
+    ],
+    key,
+  );
+
+/** The body of a job as a screen shows it. */
+export const jobIn = (store: DocumentStore<SmallBodies>, id = 'job-1'): SmallJob | undefined =>
+  store.getState().documents.find((document) => document.kind === 'job' && document.id === id)?.body as
+    | SmallJob
+    | undefined;
+
+/** Every row of a table, past the app. */
+export const rowsOf = async (factory: IDBFactory, table: string): Promise<readonly unknown[]> => {
+  const db = await nativeOpen(factory);
+  const rows = await answered(db.transaction(table).objectStore(table).getAll());
+  db.close();
+  return rows;
+};
+
+/** Writes a row past the app, as damage or a later build would. */
+export const writeRow = async (factory: IDBFactory, table: string, row: unknown): Promise<void> => {
+  const db = await nativeOpen(factory);
+  await answered(db.transaction(table, 'readwrite').objectStore(table).put(row));
+  db.close();
+};
+
+export const nativeOpen = (factory: IDBFactory, version?: number): Promise<IDBDatabase> =>
+  answered(factory.open(STORE, version) as IDBOpenDBRequest);
+
+const answered = <Answer>(request: {
+  result: Answer;
+  onsuccess: unknown;
+  onerror: unknown;
+}): Promise<Answer> =>
+  new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(new Error('The request failed.'));
+  });

@@ -1,0 +1,220 @@
+import { IDBDatabase } from 'fake-indexeddb';
+import { describe, expect, it, vi } from 'vitest';
+import type { NewDocument } from '@/app/_store/newDocuments';
+import { aJobBody, aStoredJob, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
+import { fillTheDisk } from './fullDisk';
+import { aDevice, changeJob, jobIn, openTab, openTabWithJob, rowsOf, writeRow } from './tabs';
+
+const firstDocuments: readonly NewDocument<SmallBodies>[] = [
+  { id: 'workshop', kind: 'workshop', body: { name: 'Example workshop' } },
+  { id: 'job-1', kind: 'job', body: aJobBody({ name: 'Example' }) },
+];
+const examples = { label: 'Examples', load: async () => firstDocuments };
+
+describe('the first visit', () => {
+  it('shows the examples as soon as anything is shown', async () => {
+    const store = await openTab(aDevice(), 'here', { examples });
+    expect(store.getState().documents.map(({ id }) => id)).toEqual(['job-1', 'workshop']);
+    expect(store.getState()).toMatchObject({ kept: { state: 'kept' }, canUndo: false });
+  });
+
+  it('in two tabs at once puts the examples in once', async () => {
+    const device = aDevice();
+    // Both have found the store empty before either fills it.
+    let bothLook = (): void => undefined;
+    const both = new Promise<void>((resolve) => {
+      bothLook = resolve;
+    });
+    let looking = 0;
+    const load = async () => {
+      looking += 1;
+      if (looking === 2) bothLook();
+      await both;
+      return firstDocuments;
+    };
+    await Promise.all(
+      ['here', 'there'].map((name) => openTab(device, name, { examples: { ...examples, load } })),
+    );
+    expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ revision: 1 }, { revision: 1 }]);
+  });
+
+  it('does not come again once the maker has deleted everything', async () => {
+    const device = aDevice();
+    const store = await openTab(device, 'here', { examples });
+    store.actions.edit('Clear', [
+      { do: 'delete', kind: 'job', id: 'job-1' },
+      { do: 'delete', kind: 'workshop', id: 'workshop' },
+    ]);
+    await store.flush();
+    store.close();
+    expect((await openTab(device, 'here', { examples })).getState().documents).toEqual([]);
+  });
+
+  it('on a full disk shows the examples all the same and keeps them once there is room', async () => {
+    const device = aDevice();
+    const { makeRoom } = fillTheDisk();
+    const store = await openTab(device, 'here', { examples });
+    expect(store.getState()).toMatchObject({ status: 'ready', kept: { state: 'notKept', why: 'diskFull' } });
+    expect(jobIn(store)?.name).toBe('Example');
+    makeRoom();
+    changeJob(store, { name: 'Team' });
+    await store.flush();
+    expect(jobIn(await openTab(device, 'there'))?.name).toBe('Team');
+  });
+
+  it('can be filled by the screen as well, and then only once', async () => {
+    const device = aDevice();
+    const store = await openTab(device, 'here');
+    expect(await store.actions.fill(firstDocuments)).toBe(true);
+    expect(jobIn(store)?.name).toBe('Example');
+    expect(await store.actions.fill(firstDocuments)).toBe(false);
+  });
+});
+
+describe('starting an own workshop', () => {
+  it('puts all examples away in one step, which undo takes back', async () => {
+    const store = await openTab(aDevice(), 'here', { examples });
+    const own = [{ id: 'workshop-2', kind: 'workshop', body: { name: 'Mine' } }] as const;
+    expect(await store.actions.startOwn('Start my own workshop', own)).toEqual({ state: 'replaced' });
+    expect(store.getState().documents.map(({ id }) => id)).toEqual(['workshop-2']);
+    expect(store.getState().undoLabel).toBe('Start my own workshop');
+    await store.actions.undo();
+    expect(store.getState().documents.map(({ id }) => id)).toEqual(['job-1', 'workshop']);
+    await store.actions.redo();
+    expect(store.getState().documents.map(({ id }) => id)).toEqual(['workshop-2']);
+  });
+
+  it('may take the id of an example', async () => {
+    const store = await openTab(aDevice(), 'here', { examples });
+    await store.actions.startOwn('Start', [{ id: 'workshop', kind: 'workshop', body: { name: 'Mine' } }]);
+    expect(store.getState().documents).toMatchObject([{ id: 'workshop', body: { name: 'Mine' } }]);
+    await store.actions.undo();
+    expect(store.getState().documents).toMatchObject([
+      { id: 'job-1' },
+      { body: { name: 'Example workshop' } },
+    ]);
+  });
+
+  it('is seen by the other tabs', async () => {
+    const device = aDevice();
+    const here = await openTab(device, 'here', { examples });
+    const there = await openTab(device, 'there');
+    await here.actions.startOwn('Start', []);
+    await vi.waitFor(() => expect(there.getState().documents).toEqual([]));
+  });
+});
+
+describe('a backup', () => {
+  /** A store with a deleted document, an edited one, and one nobody can read. */
+  const usedStore = async () => {
+    const device = aDevice();
+    const first = await openTab(device, 'here', { examples });
+    first.actions.edit('Delete', [{ do: 'delete', kind: 'workshop', id: 'workshop' }]);
+    changeJob(first, { name: 'Team' });
+    await first.flush();
+    first.close();
+    await writeRow(device.factory, 'documents', broken);
+    return openTab(device, 'here');
+  };
+  const broken = { id: 'odd', kind: 'job', half: true };
+  const asFile = (backup: unknown): unknown => JSON.parse(JSON.stringify(backup));
+
+  it('brings everything back on an empty device, what nobody can read included', async () => {
+    const file = asFile((await usedStore()).actions.exportAll());
+    const device = aDevice();
+    const store = await openTab(device, 'there');
+    expect(await store.actions.importAll('Backup', file)).toEqual({ state: 'replaced' });
+    expect(store.getState().documents).toMatchObject([{ id: 'job-1', body: { name: 'Team' } }]);
+    expect(store.getState().unreadable).toMatchObject([{ raw: broken }]);
+    expect(await rowsOf(device.factory, 'documents')).toMatchObject([
+      { id: 'job-1' },
+      broken,
+      { id: 'workshop', deletedAt: 1_000_000 },
+    ]);
+  });
+
+  it('taken and brought back changes nothing in the same store', async () => {
+    const store = await usedStore();
+    const before = store.getState();
+    await store.actions.importAll('Backup', asFile(store.actions.exportAll()));
+    const { documents, unreadable } = store.getState();
+    expect(documents.map(({ body }) => body)).toEqual(before.documents.map(({ body }) => body));
+    expect(unreadable).toEqual(before.unreadable);
+  });
+
+  it('brought back takes the place of what is there, and undo takes it back', async () => {
+    const file = asFile((await usedStore()).actions.exportAll());
+    const store = await openTabWithJob(aDevice());
+    store.actions.edit('New', [{ do: 'add', kind: 'blank', id: 'shirt', body: { name: 'Shirt' } }]);
+    await store.actions.importAll('Backup', file);
+    expect(store.getState().documents).toMatchObject([{ id: 'job-1', body: { name: 'Team' } }]);
+    await store.actions.undo();
+    expect(store.getState().documents).toMatchObject([
+      { id: 'job-1', body: { name: 'Club order' } },
+      { id: 'shirt' },
+    ]);
+  });
+
+  it('that is not whole changes nothing and tells every reason', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    const before = await rowsOf(device.factory, 'documents');
+    const file = {
+      ...store.actions.exportAll(),
+      documents: [aStoredJob({ body: 1 }), aStoredJob({ version: 9 })],
+    };
+    const outcome = await store.actions.importAll('Backup', asFile(file));
+    expect(outcome).toMatchObject({
+      state: 'refused',
+      findings: [
+        { code: 'documentUnreadable', finding: { code: 'bodyInvalid' } },
+        { code: 'documentUnreadable', finding: { code: 'newerVersion' } },
+        { code: 'sameIdTwice' },
+      ],
+    });
+    expect(await rowsOf(device.factory, 'documents')).toEqual(before);
+  });
+
+  it('mends a record nobody could read and keeps the broken one aside', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    const file = asFile(store.actions.exportAll());
+    store.close();
+    await writeRow(device.factory, 'documents', { ...broken, id: 'job-1', revision: 6 });
+    const again = await openTab(device, 'here');
+    await again.actions.importAll('Backup', file);
+    expect(jobIn(again)).toEqual(aJobBody());
+    expect(again.getState().unreadable).toMatchObject([{ raw: { ...broken, id: 'job-1' } }]);
+    expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ id: 'job-1', revision: 7 }]);
+    expect(asFile(again.actions.exportAll())).toMatchObject({ unreadable: [{ ...broken, id: 'job-1' }] });
+  });
+
+  it('that finds no room changes nothing and says so', async () => {
+    const file = asFile((await usedStore()).actions.exportAll());
+    const store = await openTabWithJob(aDevice());
+    fillTheDisk();
+    expect(await store.actions.importAll('Backup', file)).toEqual({ state: 'notKept', why: 'diskFull' });
+    expect(jobIn(store)).toEqual(aJobBody());
+  });
+});
+
+describe('durability', () => {
+  it('is strict where a lost write would lose everything, and left to the browser while typing', async () => {
+    const transaction = vi.spyOn(IDBDatabase.prototype, 'transaction');
+    const writes = () => {
+      const asked = transaction.mock.calls.filter(([, mode]) => mode === 'readwrite');
+      transaction.mockClear();
+      return asked.map((call: readonly unknown[]) => call[2]);
+    };
+    const store = await openTab(aDevice(), 'here', { examples });
+    expect(writes()).toEqual([{ durability: 'strict' }]);
+    changeJob(store, { name: 'Team' });
+    await store.flush();
+    expect(writes()).toEqual([{ durability: 'relaxed' }]);
+    await store.actions.startOwn('Start', []);
+    expect(writes()).toEqual([{ durability: 'strict' }]);
+    await store.actions.importAll('Backup', store.actions.exportAll());
+    expect(writes()).toEqual([{ durability: 'strict' }]);
+    transaction.mockRestore();
+  });
+});

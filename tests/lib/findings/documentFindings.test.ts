@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest';
+import { findingWords } from '@/app/_words/findings/findingWords';
+import { documentFindings } from '@/lib/findings/documentFindings';
+import { jobInputSchema } from '@/shared/schemas/request';
+import { club } from '@/tests/fixtures/clubJob';
+
+const context = {
+  locale: 'en',
+  currency: 'USD',
+  units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },
+} as const;
+
+/** The worked example as JSON with one field written anew; undefined takes it out. */
+function broken(path: string, value: unknown): unknown {
+  const document: unknown = JSON.parse(JSON.stringify(club()));
+  const steps = path.split('.');
+  const last = steps.pop() ?? '';
+  const parent = steps.reduce<unknown>((at, step) => Reflect.get(Object(at), step), document);
+  if (value === undefined) Reflect.deleteProperty(Object(parent), last);
+  else Reflect.set(Object(parent), last, value);
+  return document;
+}
+
+function findingsOf(value: unknown) {
+  const { error } = jobInputSchema.safeParse(value);
+  return error === undefined ? [] : documentFindings(error, 'request', { value });
+}
+
+describe('documentFindings tells what a schema refused', () => {
+  it.each([
+    ['job.name', undefined, 'missing', 'Name of the job of the file is missing.'],
+    ['blanks', undefined, 'missing', 'List of blanks of the file is missing.'],
+    ['job.lines', undefined, 'missing', 'List of lines of the job of the file is missing.'],
+    [
+      'job.lines.0.quantities.2.quantity',
+      '11',
+      'wrongType',
+      'Quantity of quantity 3 of line 1 of the job of the file must be a number, and is text.',
+    ],
+    [
+      'job.lines.0.quantities.2.quantity',
+      -1,
+      'tooSmall',
+      'Quantity of quantity 3 of line 1 of the job of the file must be at least 0.',
+    ],
+    [
+      'job.lines.0.quantities.2.quantity',
+      1e6,
+      'tooLarge',
+      'Quantity of quantity 3 of line 1 of the job of the file must be at most 100,000.',
+    ],
+    [
+      'job.lines.0.placements.0.prints.0.widthMm',
+      0,
+      'tooSmall',
+      'Width in mm of print size 1 of placement 1 of line 1 of the job of the file must be at least 0.01.',
+    ],
+    [
+      'job.lines.0.placements.0.recipe.temperature.unit',
+      'K',
+      'badChoice',
+      'Unit of temperature of recipe of placement 1 of line 1 of the job of the file is none of the values it may have.',
+    ],
+    [
+      'workshop.rates.wage.unit',
+      'EUR/h',
+      'badChoice',
+      'Unit of “Your pay” (wage) of rates of the workshop of the file is none of the values it may have.',
+    ],
+    [
+      'workshop.rates.wage.date',
+      '2026-02-30',
+      'badForm',
+      'Date of “Your pay” (wage) of rates of the workshop of the file is not in the form it needs.',
+    ],
+    [
+      'workshop.policy.breaks.0',
+      1.5,
+      'notWhole',
+      'Price break 1 of policy of the workshop of the file must be a whole number.',
+    ],
+    [
+      'workshop.currency',
+      'XYZ',
+      'refused',
+      'Currency of the workshop of the file is not a currency code of ISO 4217 with a minor unit.',
+    ],
+    [
+      'job.wantedBy',
+      '2026-01-01',
+      'unknownKey',
+      '“wantedBy” is no field known there: wanted by of the job of the file.',
+    ],
+    ['blanks.bad id!', {}, 'badKey', '“bad id!” cannot be the name of an entry.'],
+    ['job.lines', [], 'tooFew', 'List of lines of the job of the file must hold at least 1.'],
+    ['job.name', '', 'tooShort', 'Name of the job of the file needs at least 1 character.'],
+    ['job.name', 'x'.repeat(121), 'tooLong', 'Name of the job of the file may have 120 characters at most.'],
+    [
+      'artworks.hill-path.coverage',
+      { kind: 'huge' },
+      'badChoice',
+      'Kind of coverage of “hill-path” of the artworks of the file is none of the values it may have.',
+    ],
+  ])('%s = %s: %s', (path, value, variant, sentence) => {
+    const [finding] = findingsOf(broken(path, value));
+    expect(finding).toMatchObject({ id: 'DOC-01', severity: 'stop', variant, waivable: false });
+    if (finding === undefined) return;
+    const words = findingWords(finding, context);
+    expect(words.sentence).toBe(sentence);
+    expect(words.detail).toMatch(/^[A-Z].*[.”]$/);
+  });
+
+  it.each([null, undefined, 3, 'text', [], true])('reads no document in %s', (value) => {
+    const [finding] = findingsOf(value);
+    expect(finding?.id).toBe('DOC-01');
+    if (finding !== undefined) expect(findingWords(finding, context).sentence).toMatch(/^The file /);
+  });
+
+  it('collects all troubles, not the first alone', () => {
+    const twice = broken('job.name', 3);
+    Reflect.set(Object(Reflect.get(Object(twice), 'workshop')), 'name', 3);
+    expect(findingsOf(twice)).toHaveLength(2);
+  });
+
+  it('lists a hundred and counts the rest', () => {
+    const extra = Object.fromEntries(Array.from({ length: 150 }, (_, index) => [`extra${index}`, 1]));
+    const findings = findingsOf({ ...club(), ...extra });
+    expect(findings).toHaveLength(101);
+    expect(findings.at(-1)).toMatchObject({ variant: 'more', facts: { count: 50 } });
+  });
+
+  it('clips what it repeats', () => {
+    const [finding] = findingsOf(broken('job.madeFor', 'x'.repeat(5000)));
+    expect(String(finding?.facts.found).length).toBeLessThan(70);
+  });
+
+  it('tells missing from wrong without holding the document, too', () => {
+    const { error } = jobInputSchema.safeParse(broken('job.name', undefined));
+    expect(error && documentFindings(error, 'request')[0]?.variant).toBe('missing');
+  });
+});
