@@ -7,7 +7,8 @@ export type Severity = 'stop' | 'caution' | 'note';
 
 /** The part of the job a finding speaks of. Every part that is known is named. */
 export interface Where {
-  readonly document: 'job' | 'workshop' | 'blank' | 'artwork' | 'priceList' | 'request';
+  /** A kind of document, or `request` for a file that holds several. */
+  readonly document: string;
   /** Id of the blank or artwork; absent for the job and the workshop, of which there is one. */
   readonly id?: string;
   /** Path of the field inside that document. */
@@ -23,9 +24,12 @@ export interface Quantity {
   readonly unit: string;
 }
 
+/** Documents in which a finding of a job can be mended. */
+export const mendable = ['job', 'workshop', 'blank', 'artwork'] as const;
+
 /** One value to write into one document so that the finding goes away. */
 export interface Change {
-  readonly document: 'job' | 'workshop' | 'blank' | 'artwork';
+  readonly document: (typeof mendable)[number];
   readonly id?: string;
   readonly path: readonly (string | number)[];
   readonly value: unknown;

@@ -1,6 +1,6 @@
 import { inspectPicture } from '@/lib/picture/inspectPicture';
-import { svgAtSize } from '@/lib/picture/svgAtSize';
-import { svgText } from '@/lib/picture/svgText';
+import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
+import { svgText } from '@/lib/picture/svg/svgText';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Picture } from '@/shared/schemas/picture';
 import { drawSvg } from './drawSvg';

@@ -5,9 +5,9 @@ import type { PictureHeader, PixelSize } from '@/lib/picture/pictureHeader';
 import type { PictureProblem } from '@/lib/picture/pictureProblem';
 import type { PictureSource } from '@/lib/picture/pictureSource';
 import { refuseBytes } from '@/lib/picture/readHeader';
-import { svgAtSize } from '@/lib/picture/svgAtSize';
-import { svgText } from '@/lib/picture/svgText';
-import { vectorPixels } from '@/lib/picture/vectorPixels';
+import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
+import { svgText } from '@/lib/picture/svg/svgText';
+import { vectorPixels } from '@/lib/picture/svg/vectorPixels';
 import { failed, ok, type Result } from '@/shared/result';
 import { sharpSource } from './sharpSource';
 

@@ -15,8 +15,9 @@ import { AddPart } from '@/app/_fields/AddPart';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { freeName } from '@/lib/drafts/freeName';
-import { jobsUsing } from '@/lib/drafts/jobsUsing';
 import { startingBlank, startingBlankLabel, startingBlankNames } from '@/lib/examples/startingBlanks';
+import { kinds } from '@/lib/kinds/kinds';
+import { userNames } from '@/lib/kinds/usersOf';
 import type { Blank } from '@/shared/schemas/blank';
 import { BlankEditor } from './BlankEditor';
 import { BlankLine } from './BlankLine';
@@ -35,7 +36,7 @@ function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   // A job leads here with the blank it stands on.
   const [added, setAdded] = useState(useSearchParams().get('id'));
   const [removed, setRemoved] = useState<string | null>(null);
-  const { workshop, jobs } = workspace;
+  const { workshop } = workspace;
   useEffect(() => {
     const opened = added === null ? null : document.getElementById(blankFieldId(added, []));
     opened?.querySelector('button')?.focus();
@@ -50,11 +51,7 @@ function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
     workspace.addBlank(id, { ...blank, name });
     setAdded(id);
   };
-  const usedBy = (id: string) =>
-    jobsUsing(
-      jobs.map(({ job }) => job),
-      { kind: 'blank', id },
-    ).map(({ name }) => name);
+  const usedBy = (id: string) => userNames(kinds, workspace.documents, { to: 'blank', id });
   return (
     <>
       <PageHead

@@ -1,9 +1,10 @@
-import type { DocumentBodies } from '@/app/_store/documentRegistry';
 import type { DocumentsState } from '@/app/_store/documentsState';
+import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
+import type { Stored } from '@/shared/schemas/stored';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** The one workshop of a device. */
@@ -23,7 +24,7 @@ export interface PriceListRecord {
   readonly updatedAt: number;
 }
 
-/** The maker's documents sorted by what they are. */
+/** The maker's documents sorted by what they are; what did not change stays the same object. */
 export interface DocumentsByKind {
   /** Null while the store is opening, and where the workshop's record cannot be read. */
   readonly workshop: Workshop | null;
@@ -35,33 +36,51 @@ export interface DocumentsByKind {
   readonly lists: readonly PriceListRecord[];
 }
 
-export function documentsByKind(documents: DocumentsState<DocumentBodies>['documents']): DocumentsByKind {
-  const blanks: Record<string, Blank> = {};
-  const artworks: Record<string, Artwork> = {};
-  const jobs: JobRecord[] = [];
-  const lists: PriceListRecord[] = [];
-  let workshop: Workshop | null = null;
-  for (const document of documents) {
-    switch (document.kind) {
-      case 'workshop':
-        if (document.id === WORKSHOP_ID) workshop = document.body;
-        break;
-      case 'blank':
-        blanks[document.id] = document.body;
-        break;
-      case 'artwork':
-        artworks[document.id] = document.body;
-        break;
-      case 'job':
-        jobs.push({ id: document.id, job: document.body, updatedAt: document.updatedAt });
-        break;
-      case 'priceList':
-        lists.push({ id: document.id, list: document.body, updatedAt: document.updatedAt });
-        break;
-      default:
-        document satisfies never;
-    }
-  }
-  const newest = (a: { updatedAt: number }, b: { updatedAt: number }) => b.updatedAt - a.updatedAt;
-  return { workshop, blanks, artworks, jobs: jobs.sort(newest), lists: lists.sort(newest) };
+export function documentsByKind({
+  workshop,
+  blank,
+  artwork,
+  job,
+  priceList,
+}: DocumentsState<DocumentBodies>['kinds']): DocumentsByKind {
+  return {
+    workshop: workshop.bodies[WORKSHOP_ID] ?? null,
+    blanks: blank.bodies,
+    artworks: artwork.bodies,
+    jobs: keptJobs(job.documents),
+    lists: keptLists(priceList.documents),
+  };
 }
+
+// Helpers
+
+/** Many parts of a screen ask for the same: each list and each entry is made once. */
+const madeOnce = <From extends object, To>(make: (from: From) => To): ((from: From) => To) => {
+  const made = new WeakMap<From, { readonly to: To }>();
+  return (from) => {
+    const known = made.get(from);
+    if (known !== undefined) return known.to;
+    const to = make(from);
+    made.set(from, { to });
+    return to;
+  };
+};
+
+const newest = (a: { readonly updatedAt: number }, b: { readonly updatedAt: number }) =>
+  b.updatedAt - a.updatedAt;
+
+const keptJob = madeOnce(
+  ({ id, body, updatedAt }: Stored<'job', Job>): JobRecord => ({ id, job: body, updatedAt }),
+);
+const keptJobs = madeOnce((documents: readonly Stored<'job', Job>[]) => documents.map(keptJob).sort(newest));
+
+const keptList = madeOnce(
+  ({ id, body, updatedAt }: Stored<'priceList', PriceList>): PriceListRecord => ({
+    id,
+    list: body,
+    updatedAt,
+  }),
+);
+const keptLists = madeOnce((documents: readonly Stored<'priceList', PriceList>[]) =>
+  documents.map(keptList).sort(newest),
+);

@@ -10,8 +10,8 @@ export type Workspace = ReturnType<typeof useWorkspace>;
 /** What every screen works with: the documents by kind, and what can be done with them. */
 export function useWorkspace() {
   const store = useDocuments();
-  const { documents, edit } = store;
-  const sorted: DocumentsByKind = useMemo(() => documentsByKind(documents), [documents]);
+  const { kinds, edit } = store;
+  const sorted: DocumentsByKind = useMemo(() => documentsByKind(kinds), [kinds]);
   const actions: WorkspaceActions = useMemo(() => workspaceActions(edit), [edit]);
   return { ...store, ...sorted, ...actions };
 }

@@ -1,6 +1,6 @@
-import type { DocumentBodies } from '@/app/_store/documentRegistry';
 import type { DocumentActions } from '@/app/_store/documentStore';
 import type { EditOutcome } from '@/app/_store/documentsState';
+import type { DocumentBodies, DocumentKind } from '@/lib/kinds/kinds';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Change } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
@@ -14,7 +14,7 @@ import { WORKSHOP_ID } from './documentsByKind';
 /** One document of the maker, as an edit names it. */
 export type Target =
   | { readonly kind: 'workshop' }
-  | { readonly kind: 'job' | 'blank' | 'artwork' | 'priceList'; readonly id: string };
+  | { readonly kind: Exclude<DocumentKind, 'workshop'>; readonly id: string };
 
 /** Everything a screen does to documents. Labels are what undo says: “Pay”, “Pieces in L”. */
 export interface WorkspaceActions {
@@ -82,19 +82,6 @@ function targetOf(change: Change, jobId: string): Target {
 }
 
 function fieldEdit(target: Target, path: FieldPath, value: unknown): Edit<DocumentBodies> {
-  const id = idOf(target);
-  switch (target.kind) {
-    case 'workshop':
-      return { do: 'change', kind: 'workshop', id, to: (body) => setIn(body, path, value) };
-    case 'job':
-      return { do: 'change', kind: 'job', id, to: (body) => setIn(body, path, value) };
-    case 'blank':
-      return { do: 'change', kind: 'blank', id, to: (body) => setIn(body, path, value) };
-    case 'artwork':
-      return { do: 'change', kind: 'artwork', id, to: (body) => setIn(body, path, value) };
-    case 'priceList':
-      return { do: 'change', kind: 'priceList', id, to: (body) => setIn(body, path, value) };
-    default:
-      return target satisfies never;
-  }
+  const { kind } = target;
+  return { do: 'change', kind, id: idOf(target), to: <Body>(body: Body): Body => setIn(body, path, value) };
 }

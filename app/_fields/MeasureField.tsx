@@ -1,8 +1,8 @@
 'use client';
 
+import { type EdgeKind, unitEdge } from '@/app/_numbers/unitEdge';
 import { useMeasures } from './measures';
 import { NumberField } from './NumberField';
-import { type EdgeKind, unitEdge } from './unitEdge';
 
 type MeasureFieldProps = Readonly<{
   label: string;

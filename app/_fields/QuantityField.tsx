@@ -2,10 +2,10 @@
 
 import { useId } from 'react';
 import { classes } from '@/app/_controls/classes';
+import { wholePieces } from '@/app/_numbers/wholePieces';
 import { describedBy } from './describedBy';
 import styles from './QuantityField.module.css';
 import { useNumberText } from './useNumberText';
-import { wholePieces } from './wholePieces';
 
 type QuantityFieldProps = Readonly<{
   /** A size, or whatever is counted. */

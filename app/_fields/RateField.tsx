@@ -3,6 +3,7 @@
 import { useId } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { classes } from '@/app/_controls/classes';
+import { unitEdge } from '@/app/_numbers/unitEdge';
 import { unitWords } from '@/app/_words/unitWords';
 import { rateInUnit } from '@/lib/job/rateInUnit';
 import { DOUBLE_DIGITS } from '@/shared/decimal';
@@ -15,7 +16,6 @@ import { useMeasures } from './measures';
 import { NumberField } from './NumberField';
 import styles from './RateField.module.css';
 import { RateFoot } from './RateFoot';
-import { unitEdge } from './unitEdge';
 
 export type RateFieldProps<Unit extends RateUnit = RateUnit> = Readonly<{
   label: string;

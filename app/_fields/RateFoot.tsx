@@ -1,5 +1,7 @@
 'use client';
 
+import { useNumberLocale } from '@/app/_numbers/numberLocale';
+import { unitEdge } from '@/app/_numbers/unitEdge';
 import { formatterFor } from '@/app/_words/formatter';
 import { unitWords } from '@/app/_words/unitWords';
 import { daysBetween } from '@/shared/days';
@@ -10,9 +12,7 @@ import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { thresholds } from '@/shared/tables/thresholds';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 import { useMeasures } from './measures';
-import { useNumberLocale } from './numberLocale';
 import styles from './RateField.module.css';
-import { unitEdge } from './unitEdge';
 
 type RateFootProps<Unit extends RateUnit> = Readonly<{
   label: string;

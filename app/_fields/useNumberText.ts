@@ -1,10 +1,10 @@
 'use client';
 
 import { type KeyboardEvent, useState } from 'react';
-import { judgeNumber, type NumberRules } from '@/app/_words/fields/judgeNumber';
+import { judgeNumber, type NumberRules } from '@/app/_numbers/judgeNumber';
+import { useNumberLocale } from '@/app/_numbers/numberLocale';
 import { numberProblemWords } from '@/app/_words/fields/numberProblemWords';
 import { formatNumber } from '@/shared/formatNumber';
-import { useNumberLocale } from './numberLocale';
 
 export type NumberText = NumberRules &
   Readonly<{

@@ -1,13 +1,15 @@
 'use client';
 
-import { useMemo } from 'react';
+import { useContext, useMemo } from 'react';
+import { FormerThingsContext } from '@/app/_documents/formerThings';
+import { useNumberLocale } from '@/app/_numbers/numberLocale';
 import type { TextContext } from '@/app/_words/formatter';
 import { useMeasures } from './measures';
-import { useNumberLocale } from './numberLocale';
 
 /** How the maker reads numbers, for whatever puts figures into words. */
 export function useTextContext(): TextContext {
   const locale = useNumberLocale();
   const { units, currency } = useMeasures();
-  return useMemo(() => ({ locale, units, currency }), [locale, units, currency]);
+  const { nameOf } = useContext(FormerThingsContext);
+  return useMemo(() => ({ locale, units, currency, nameOf }), [locale, units, currency, nameOf]);
 }

@@ -3,7 +3,7 @@
 import { type ReactNode, useMemo } from 'react';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
-import { NumberLocale } from '@/app/_fields/numberLocale';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { OverwrittenNote } from './OverwrittenNote';
@@ -45,7 +45,11 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
       }
     >
       <PageNotFetched />
-      <OverwrittenNote fields={rest.overwritten} onSeen={rest.acknowledgeOverwritten} />
+      <OverwrittenNote
+        fields={rest.overwritten}
+        documents={rest.documents}
+        onSeen={rest.acknowledgeOverwritten}
+      />
       <NumberLocale value={locale}>
         <MeasuresContext value={measures}>{children}</MeasuresContext>
       </NumberLocale>

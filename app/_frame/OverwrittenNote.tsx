@@ -1,22 +1,29 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { Overwritten } from '@/app/_store/commitEdit';
 import { fieldWords } from '@/app/_words/fieldWords';
+import { claimedName } from '@/lib/stored/claimedName';
+import { placeInBody } from '@/lib/stored/placeInBody';
 import styles from './OverwrittenNote.module.css';
 
-type OverwrittenNoteProps = Readonly<{ fields: readonly Overwritten[]; onSeen: () => void }>;
+type OverwrittenNoteProps = Readonly<{
+  fields: readonly Overwritten[];
+  documents: Workspace['documents'];
+  onSeen: () => void;
+}>;
 
 /** Fields named one by one; the rest is counted. */
 const MOST_NAMED = 3;
 
 /** Says which fields were set in another tab as well, and that what was typed here is in force. */
-export function OverwrittenNote({ fields, onSeen }: OverwrittenNoteProps) {
-  const names = fields
-    .slice(0, MOST_NAMED)
-    .map(({ kind, id, path }) =>
-      fieldWords(kind === 'workshop' ? { document: kind, path } : { document: kind, id, path }),
-    );
+export function OverwrittenNote({ fields, documents, onSeen }: OverwrittenNoteProps) {
+  const names = fields.slice(0, MOST_NAMED).map(({ kind, id, path }) => {
+    const body = documents.find((document) => document.id === id)?.body;
+    const where = { document: kind, path: placeInBody(body, path) };
+    return fieldWords({ ...where, id }, () => claimedName({ body }));
+  });
   const more = fields.length - names.length;
   return (
     <div role="status">

@@ -10,6 +10,8 @@ import { saveEverything } from './saveEverything';
 
 type Answer =
   | Readonly<{ kind: 'chosen'; name: string; file: unknown }>
+  /** It could be brought back but for the workshop it lacks. */
+  | Readonly<{ kind: 'lacking'; name: string; file: unknown; sentences: readonly string[] }>
   | Readonly<{ kind: 'told'; sentences: readonly string[]; isWrong: boolean }>;
 
 /** Sentences shown of a file that cannot be brought back; the rest is counted. */
@@ -31,14 +33,17 @@ export function KeepCopy({ workspace, level }: Readonly<{ workspace: Workspace; 
     const missing = await saveEverything(workspace.exportWithFiles);
     if (missing !== null) setAnswer(wrong([missing], null));
   };
-  const bringBack = async (name: string, file: unknown) => {
-    const outcome = await workspace.importAll(`Copy “${name}”`, file);
+  const bringBack = async (name: string, file: unknown, partly = false) => {
+    const outcome = await workspace.importAll(`Copy “${name}”`, file, { partly });
     switch (outcome.state) {
       case 'replaced':
         return setAnswer(said(`“${name}” is back. Undo brings what was here before.`));
       case 'notKept':
         return setAnswer(wrong([saveFailureWords[outcome.why]]));
       case 'refused':
+        if (outcome.findings.every(({ code }) => code === 'neededMissing')) {
+          return setAnswer({ kind: 'lacking', name, file, sentences: outcome.findings.map(backupWords) });
+        }
         return setAnswer(wrong(toldOf(outcome.findings.map(backupWords))));
       default:
         return outcome satisfies never;
@@ -76,6 +81,28 @@ export function KeepCopy({ workspace, level }: Readonly<{ workspace: Workspace; 
               Leave it
             </Button>
           </div>
+        )}
+        {answer?.kind === 'lacking' && (
+          <>
+            {[...answer.sentences, UNCHANGED].map((sentence) => (
+              <p key={sentence} className={styles.wrong}>
+                {sentence}
+              </p>
+            ))}
+            <div className={styles.row}>
+              <p>
+                {workspace.workshop === null
+                  ? 'What it does hold can be brought back, to go on with a fresh workshop.'
+                  : 'What it does hold can take the place of everything here but your workshop, which stays.'}
+              </p>
+              <Button kind="strong" onPress={() => void bringBack(answer.name, answer.file, true)}>
+                {workspace.workshop === null ? 'Bring the rest back' : 'Bring it back beside this workshop'}
+              </Button>
+              <Button kind="quiet" onPress={() => setAnswer(null)}>
+                Leave it
+              </Button>
+            </div>
+          </>
         )}
         {answer?.kind === 'told' &&
           answer.sentences.map((sentence) => (

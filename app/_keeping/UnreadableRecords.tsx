@@ -3,8 +3,9 @@
 import { FindingRow } from '@/app/_controls/FindingRow';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { recordName, recordReason } from '@/app/_words/store/recordWords';
+import { recordReason } from '@/app/_words/store/recordWords';
 import { kindWords } from '@/app/_words/store/storedWords';
+import { claimedName } from '@/lib/stored/claimedName';
 import { saveFile } from './saveFile';
 import styles from './UnreadableRecords.module.css';
 
@@ -26,7 +27,7 @@ export function UnreadableRecords({ workspace, level }: UnreadableRecordsProps) 
             // biome-ignore lint/suspicious/noArrayIndexKey: as above
             key={`${record.id}-${index}`}
             severity="caution"
-            sentence={`A ${kindWords(record.kind)}${recordName(record) === '' ? '' : ` “${recordName(record)}”`} cannot be read. It stays kept as it is.`}
+            sentence={`${nameOf(record)} cannot be read. It stays kept as it is.`}
             detail={`${recordReason(record, context)} Save it as a file, or bring a copy back under Workshop.`}
             fix={{
               label: 'Save it as a file',
@@ -37,4 +38,9 @@ export function UnreadableRecords({ workspace, level }: UnreadableRecordsProps) 
       </ul>
     </section>
   );
+}
+
+function nameOf({ kind, raw }: Workspace['unreadable'][number]): string {
+  const name = claimedName(raw);
+  return `A ${kindWords(kind)}${name === null ? '' : ` “${name}”`}`;
 }

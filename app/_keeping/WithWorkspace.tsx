@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { FormerThingsContext, useFormerThings } from '@/app/_documents/formerThings';
 import { useWorkspace, type Workspace } from '@/app/_documents/useWorkspace';
 import { storeFailedWords } from '@/app/_words/store/storeFailedWords';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -17,6 +18,7 @@ export function WithWorkspace({
 }: Readonly<{ children: (workspace: ReadyWorkspace) => ReactNode }>) {
   const workspace = useWorkspace();
   const { workshop } = workspace;
+  const former = useFormerThings(workspace);
   switch (workspace.status) {
     case 'opening':
       return (
@@ -37,10 +39,10 @@ export function WithWorkspace({
         </div>
       );
     case 'ready':
-      return workshop === null ? (
-        <LostWorkshop workspace={workspace} />
-      ) : (
-        children({ ...workspace, workshop })
+      return (
+        <FormerThingsContext value={former}>
+          {workshop === null ? <LostWorkshop workspace={workspace} /> : children({ ...workspace, workshop })}
+        </FormerThingsContext>
       );
     default:
       return workspace satisfies never;

@@ -1,7 +1,7 @@
 'use client';
 
 import { TryAgain } from './TryAgain';
-import type { Fetched } from './useLater';
+import type { Fetched } from './useLazy';
 
 type PartMissingProps = Readonly<{
   /** “The figures”. */

@@ -1,10 +1,10 @@
 'use client';
 
 import { useEffect, useState } from 'react';
-import { laterFormulaJudge } from '@/app/_docket/laterFormulaJudge';
-import { type Fetched, useLater } from '@/app/_network/useLater';
+import { type Fetched, useLazy } from '@/app/_network/useLazy';
 import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
+import { lazyFormulaJudge } from './lazyFormulaJudge';
 
 export type FormulaProblems =
   | { readonly kind: 'notRead' }
@@ -27,7 +27,7 @@ export function useFormulaProblems(
   const [told, setTold] = useState<{ readonly asked: string; readonly problems: FormulaProblems } | null>(
     null,
   );
-  const fetched = useLater(laterFormulaJudge, row !== null);
+  const fetched = useLazy(lazyFormulaJudge, row !== null);
   const judge = fetched.kind === 'here' ? fetched.value : null;
   useEffect(() => {
     if (row === null || judge === null || told?.asked === asked) return;

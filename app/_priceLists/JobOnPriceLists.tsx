@@ -5,6 +5,7 @@ import { useMemo } from 'react';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
@@ -17,7 +18,7 @@ type JobOnPriceListsProps = Readonly<{ jobId: string; input: JobInput }>;
 export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
   const { lists } = useWorkspace();
   const formatter = formatterFor(useTextContext());
-  const asks = useMemo(
+  const wanted = useMemo(
     () =>
       lists.flatMap(({ id, list }): readonly StudyAsk<'compareItem'>[] => {
         const version = list.versions.at(-1);
@@ -32,6 +33,7 @@ export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
       }),
     [lists, jobId, input],
   );
+  const asks = useSteadyAsks(wanted);
   const told = useStudies('compareItem', asks);
   const worn = lists.flatMap(({ id, list }) => {
     const answers = asks

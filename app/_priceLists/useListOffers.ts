@@ -3,6 +3,7 @@
 import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
 import { NO_ANSWER } from '@/app/_workers/askWorker';
@@ -21,7 +22,7 @@ export function useListOffers(
   items: readonly PriceListItem[],
 ): ListOffers {
   const asOf = useToday();
-  const asks = useMemo(
+  const wanted = useMemo(
     () =>
       items.flatMap((item): readonly StudyAsk<'freezeItem'>[] => {
         const job = jobs.find(({ id }) => id === item.jobId)?.job;
@@ -31,6 +32,7 @@ export function useListOffers(
       }),
     [asOf, workshop, blanks, artworks, jobs, items],
   );
+  const asks = useSteadyAsks(wanted);
   const results = useStudies('freezeItem', asks);
   return {
     offers: items.map(({ id, jobId }): ItemOffer => {

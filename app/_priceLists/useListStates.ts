@@ -3,6 +3,7 @@
 import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { ItemStanding } from '@/app/_words/priceLists/standingWords';
 import { NO_ANSWER } from '@/app/_workers/askWorker';
@@ -14,7 +15,7 @@ export function useListStates(
   version: PriceListVersion | undefined,
 ): readonly ItemStanding[] {
   const asOf = useToday();
-  const asks = useMemo(
+  const wanted = useMemo(
     () =>
       (version?.items ?? []).flatMap((item): readonly StudyAsk<'compareItem'>[] => {
         const job = jobs.find(({ id }) => id === item.jobId)?.job;
@@ -30,6 +31,7 @@ export function useListStates(
       }),
     [asOf, workshop, blanks, artworks, jobs, version],
   );
+  const asks = useSteadyAsks(wanted);
   const results = useStudies('compareItem', asks);
   return (version?.items ?? []).map(({ id, jobId }): ItemStanding => {
     if (!jobs.some((kept) => kept.id === jobId)) return { kind: 'gone' };

@@ -1,7 +1,9 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
+import type { NameOf } from '@/app/_words/formatter';
 import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
 import { readJobInput } from '@/lib/findings/readJobInput';
 import type { Finding } from '@/shared/finding';
+import type { JobInput } from '@/shared/schemas/request';
 import { edgeGrid } from './edgeGrid';
 
 export type SpokenFinding = Finding & {
@@ -23,12 +25,25 @@ export type EdgeAnswer =
  */
 export function answerRequest(request: unknown, today: string): EdgeAnswer {
   const read = readJobInput(dated(request, today));
-  if (!read.ok) return { kind: 'unusable', findings: read.problem.map(formatter(plain)) };
+  if (!read.ok) return { kind: 'unusable', findings: read.problem.map(inWords(plain)) };
   const { workshop } = read.value;
   const answer = priceJob(read.value, edgeGrid());
-  const context = { locale: workshop.locale, units: workshop.units, currency: workshop.currency };
-  return { kind: 'answered', ...answer, findings: answer.findings.map(formatter(context)) };
+  const context = {
+    locale: workshop.locale,
+    units: workshop.units,
+    currency: workshop.currency,
+    nameOf: namesIn(read.value),
+  };
+  return { kind: 'answered', ...answer, findings: answer.findings.map(inWords(context)) };
 }
+
+/** A request carries its documents, and with them their names. */
+const namesIn =
+  ({ blanks, artworks }: JobInput): NameOf =>
+  (kind, id) => {
+    const found = kind === 'blank' ? blanks : kind === 'artwork' ? artworks : {};
+    return Object.hasOwn(found, id) ? (found[id]?.name ?? null) : null;
+  };
 
 type Context = Parameters<typeof findingWords>[1];
 
@@ -38,7 +53,7 @@ const plain: Context = {
   units: { length: 'mm', temperature: 'C', pressure: 'kPa', volume: 'mL', distance: 'km' },
 };
 
-const formatter =
+const inWords =
   (context: Context) =>
   (finding: Finding): SpokenFinding => {
     const { sentence, detail } = findingWords(finding, context);

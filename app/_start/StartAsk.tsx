@@ -6,20 +6,15 @@ import { today } from '@/app/_clock/useToday';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
-import { ChoiceField } from '@/app/_fields/ChoiceField';
-import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { RegionFields } from '@/app/_fields/RegionFields';
 import { saveEverything } from '@/app/_keeping/saveEverything';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
-import { currencyChoices } from '@/app/_workshop/currencyChoices';
-import { localeChoices } from '@/app/_workshop/localeChoices';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 import { ownWorkshop } from '@/lib/examples/ownWorkshop';
 import { type Region, regionOf } from '@/lib/examples/regionOf';
-import { sameValue } from '@/lib/stored/sameValue';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 import styles from './Start.module.css';
-import { unitSets } from './unitSets';
 
 type StartAskProps = Readonly<{ workspace: ReadyWorkspace; onStarted: () => void }>;
 
@@ -34,7 +29,6 @@ export function StartAsk({ workspace, onStarted }: StartAskProps) {
     else setProblem(saveFailureWords[outcome.why]);
   };
   const saveCopy = async () => setProblem(await saveEverything(workspace.exportWithFiles));
-  const units = unitSets.find(({ units: set }) => sameValue(set, region.units));
   const hasTypicalMoney = typicalMoneyCurrencies.includes(region.currency);
   return (
     <div className={styles.page}>
@@ -64,31 +58,7 @@ export function StartAsk({ workspace, onStarted }: StartAskProps) {
             {own.length > 3 && ' and more'}. Keep a copy of them first.
           </Advice>
         )}
-        <FieldGroup>
-          <ChoiceField
-            label="Your money"
-            value={region.currency}
-            choices={currencyChoices()}
-            onCommit={(currency) => setRegion({ ...region, currency })}
-          />
-          <ChoiceField
-            label="Units at your bench"
-            value={units?.name ?? null}
-            choices={unitSets.map(({ name, label }) => ({ value: name, label }))}
-            onCommit={(name) =>
-              setRegion({
-                ...region,
-                units: unitSets.find((set) => set.name === name)?.units ?? region.units,
-              })
-            }
-          />
-          <ChoiceField
-            label="Numbers and dates as in"
-            value={region.locale}
-            choices={localeChoices(region.locale)}
-            onCommit={(locale) => setRegion({ ...region, locale })}
-          />
-        </FieldGroup>
+        <RegionFields region={region} onRegion={setRegion} />
         {!hasTypicalMoney && (
           <p className={styles.quiet}>
             Typical amounts are known only for money whose unit is about the size of a dollar, a euro or a

@@ -1,6 +1,6 @@
+import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { createDocumentStore } from './createDocumentStore';
 import { openDeviceBackend } from './deviceBackend';
-import { type DocumentBodies, documentRegistry } from './documentRegistry';
 import type { DocumentStore } from './documentStore';
 import { firstDocuments } from './firstDocuments';
 import { holdPage } from './holdPage';
@@ -15,7 +15,7 @@ let store: DocumentStore<DocumentBodies> | null = null;
 /** The documents of this tab. Made on first use in the browser; nothing is opened before somebody listens. */
 export const appDocuments = (): DocumentStore<DocumentBodies> => {
   store ??= createDocumentStore<DocumentBodies>({
-    registry: documentRegistry,
+    registry: kinds,
     tab: tabId(),
     now: () => Date.now(),
     openBackend: (on) =>

@@ -2,7 +2,7 @@ import { applyChange } from '@/lib/stored/applyChange';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import type { FieldPath } from '@/lib/stored/mergeValues';
 import { readDocument } from '@/lib/stored/readDocument';
-import type { Registry } from '@/lib/stored/registry';
+import { bodyFits, type Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import type { SaveFailure } from './saveFailure';
@@ -39,7 +39,7 @@ export const applyToStored = async (
     if (found.state === 'refused') return found;
     const current = found.document === null ? null : snapshotOf(found.document);
     const { after, conflicts } = applyChange(change, current, {
-      fits: (body) => registry[change.kind].schema.safeParse(body).success,
+      fits: (body) => bodyFits(registry, change.kind, body),
       revives,
     });
     const deletedAt = after.deleted ? (found.document?.deletedAt ?? at) : undefined;

@@ -1,8 +1,6 @@
 import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import { type Edit, prepareEdit } from '@/lib/stored/prepareEdit';
-import { readBackup } from '@/lib/stored/readBackup';
 import type { Bodies } from '@/lib/stored/registry';
-import { arriving } from './arriving';
 import { createBackendConnection } from './backendConnection';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
@@ -10,12 +8,14 @@ import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './doc
 import type { EditOutcome, MoveOutcome, ReplaceOutcome, SaveState } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
+import { formerBodies } from './formerBodies';
 import { fullBackup } from './fullBackup';
 import { type HistoryMove, moveInHistory } from './moveInHistory';
 import { newDocuments } from './newDocuments';
 import { openStore } from './openStore';
 import { absorb, readBackend } from './readBackend';
 import { type Replacement, replaceAll } from './replaceAll';
+import { replacingActions } from './replacingActions';
 import type { SaveFailure } from './saveFailure';
 import type { TabMessages } from './tabMessages';
 import { emptyTabState, isUnkept, shownDocuments, type TabState, viewOf } from './tabState';
@@ -32,7 +32,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
   const listeners = new Set<() => void>();
   let tabState: TabState = emptyTabState;
   let shown = shownDocuments(tabState, registry, new Map());
-  let state = viewOf<Kinds>(tabState, shown, tab, null);
+  let state = viewOf<Kinds>(tabState, shown, { registry, tab }, null);
   const firstState = state;
   let started: Promise<void> | null = null;
   let reopening: Promise<void> | null = null;
@@ -43,7 +43,7 @@ export const createDocumentStore = <Kinds extends Bodies>(
     const moved = next.documents !== undefined || next.pending !== undefined;
     tabState = { ...tabState, ...next };
     if (moved) shown = shownDocuments(tabState, registry, shown);
-    state = viewOf<Kinds>(tabState, shown, tab, state);
+    state = viewOf<Kinds>(tabState, shown, { registry, tab }, state);
     options.holdPage?.(isUnkept(tabState, connection.onlyInMemory() !== null));
     for (const listener of listeners) listener();
   };
@@ -193,6 +193,11 @@ export const createDocumentStore = <Kinds extends Bodies>(
       takeEdit(label, edits, coalesceKey === undefined ? {} : { coalesceKey }),
     editWithFiles: (label, edits, files) => takeEdit(label, edits, { files }),
     readFile,
+    ...replacingActions<Kinds>({ registry, now, replace }),
+    formerBodies: async (kind, id) => {
+      const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
+      return read.ok ? read.value : [];
+    },
     undo: () => move('undo'),
     redo: () => move('redo'),
     retry: async () => {
@@ -205,25 +210,8 @@ export const createDocumentStore = <Kinds extends Bodies>(
       if (filled.ok && filled.value) await rereadAfter(first.map(({ id }) => id));
       return filled.ok && filled.value;
     },
-    startOwn: (label, documents) =>
-      replace({
-        label,
-        documents: newDocuments(documents, registry, now()).map(arriving),
-        unreadable: [],
-        files: [],
-      }),
     exportAll: () => backupOf(shown, state.unreadable, now()),
     exportWithFiles: () => fullBackup(backupOf(shown, state.unreadable, now()), readFile),
-    importAll: async (label, file) => {
-      const backup = readBackup(file, registry);
-      if (!backup.ok) return { state: 'refused', findings: backup.problem };
-      return replace({
-        label,
-        documents: backup.value.documents.map(arriving),
-        unreadable: backup.value.unreadable,
-        files: backup.value.files,
-      });
-    },
     acknowledgeOverwritten: () => hold({ overwritten: [] }),
   };
 

@@ -44,6 +44,11 @@ export type DocumentActions<Kinds extends Bodies> = {
   ) => EditOutcome;
   /** A kept file, or one that waits to be kept; null where there is none. */
   readonly readFile: (id: string) => Promise<StoredFile | null>;
+  /** What a document held before each step of the kept history, the latest first; what cannot be read is left out. */
+  readonly formerBodies: <Kind extends keyof Kinds & string>(
+    kind: Kind,
+    id: string,
+  ) => Promise<readonly Kinds[Kind][]>;
   readonly undo: () => Promise<MoveOutcome>;
   readonly redo: () => Promise<MoveOutcome>;
   /** Tries again to open the store and to keep what is not kept. */
@@ -52,12 +57,24 @@ export type DocumentActions<Kinds extends Bodies> = {
   readonly fill: (documents: readonly NewDocument<Kinds>[]) => Promise<boolean>;
   /** Puts documents in the place of all that are there, as one step to undo. */
   readonly startOwn: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
+  /**
+   * Puts documents beside all that are there, as one step to undo. One of the same id makes way: a deleted one,
+   * or a record that cannot be read, which is moved aside and stays kept.
+   */
+  readonly putBeside: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
   /** Documents alone, from memory: can be had when the store fails. */
   readonly exportAll: () => Backup;
   /** Documents with their files, as far as one file can hold them. */
   readonly exportWithFiles: () => Promise<FullBackup>;
-  /** Brings a backup back, all of it or, with the findings, none. */
-  readonly importAll: (label: string, file: unknown) => Promise<ImportOutcome>;
+  /**
+   * Brings a backup back, all of it or, with the findings, none. One that lacks what all else stands on is brought
+   * back only `partly`: then what is here of that stays.
+   */
+  readonly importAll: (
+    label: string,
+    file: unknown,
+    how?: { readonly partly: boolean },
+  ) => Promise<ImportOutcome>;
   /** The maker has read which fields were overwritten. */
   readonly acknowledgeOverwritten: () => void;
 };

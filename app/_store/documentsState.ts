@@ -4,6 +4,7 @@ import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
+import type { ByKind } from './kindsOf';
 import type { SaveFailure } from './saveFailure';
 
 /** Whether what is on the screen is on the device as well. */
@@ -26,6 +27,10 @@ export type StoreStatus =
 export type DocumentsState<Kinds extends Bodies> = StoreStatus & {
   /** Live documents in the order of their ids; a document that did not change stays the same object. */
   readonly documents: readonly AnyDocument<Kinds>[];
+  /** The live documents by kind; a kind in which nothing changed stays the same object, and so do its lists. */
+  readonly kinds: ByKind<Kinds>;
+  /** Deleted documents, which stay so that they can be brought back; in the order of their ids. */
+  readonly removed: readonly AnyDocument<Kinds>[];
   readonly unreadable: readonly UnreadableRecord[];
   readonly kept: SaveState;
   /** What undo takes back, in words; null where there is nothing. */

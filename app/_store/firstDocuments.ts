@@ -1,5 +1,5 @@
 import { dayOf } from '@/app/_clock/dayOf';
-import type { DocumentBodies } from './documentRegistry';
+import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { NewDocument } from './newDocuments';
 
 /** The examples a first visit finds, dated from that visit; their code is fetched only then. */

@@ -1,7 +1,7 @@
 import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { nextRedo, nextUndo, turnStep } from '@/lib/stored/history';
 import { readBody } from '@/lib/stored/readBody';
-import type { Registry } from '@/lib/stored/registry';
+import { entryOf, type Registry } from '@/lib/stored/registry';
 import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import { applyToStored, type Refused } from './applyToStored';
@@ -95,6 +95,8 @@ const readContent = async (
 };
 
 const broughtUp = (snapshot: Snapshot, kind: Stored['kind'], registry: Registry): Snapshot | undefined => {
-  const body = readBody(snapshot.body, snapshot.version, registry[kind]);
-  return body.ok ? { ...snapshot, version: registry[kind].version, body: body.value } : undefined;
+  const entry = entryOf(registry, kind);
+  if (entry === undefined) return undefined;
+  const body = readBody(snapshot.body, snapshot.version, entry);
+  return body.ok ? { ...snapshot, version: entry.version, body: body.value } : undefined;
 };

@@ -19,18 +19,20 @@ export type Replacement = {
   /** Records kept as they are, though nothing can read them. */
   readonly unreadable: readonly unknown[];
   readonly files: readonly StoredFile[];
+  /** Documents that stay unless a live one of the same id comes. */
+  readonly staying: 'all' | readonly string[];
 };
 
 /**
- * Puts documents in the place of all that are there, as one step that can be undone: what is not among them
- * gets a tombstone. A record that cannot be read is never overwritten; where its id is needed it is moved aside.
+ * Puts documents in the place of those that are there, as one step that can be undone: what is not among them
+ * and does not stay gets a tombstone. A record that cannot be read is never overwritten; where its id is needed it is moved aside.
  *
  * @returns the ids of everything written
  */
 export const replaceAll = async (
   tx: BackendTx,
   registry: Registry,
-  { label, tab, at, documents, unreadable, files }: Replacement,
+  { label, tab, at, documents: offered, unreadable, files, staying }: Replacement,
 ): Promise<readonly string[]> => {
   const readings = (await tx.all('documents')).map((row) => readDocument(row, registry));
   const kept = new Map(
@@ -39,9 +41,12 @@ export const replaceAll = async (
     ),
   );
   const lost = readings.flatMap((reading) => (reading.state === 'unreadable' ? [reading] : []));
+  const stays = (id: string) => staying === 'all' || staying.includes(id);
+  const isLive = (id: string) => kept.has(id) && kept.get(id)?.deletedAt === undefined;
+  const documents = offered.filter(({ id, snapshot }) => !(snapshot.deleted && stays(id) && isLive(id)));
   const coming = new Set(documents.map(({ id }) => id));
   const leaving = [...kept.values()]
-    .filter(({ id, deletedAt }) => !coming.has(id) && deletedAt === undefined)
+    .filter(({ id, deletedAt }) => !coming.has(id) && !stays(id) && deletedAt === undefined)
     .map((document) => ({ ...document, snapshot: { ...snapshotOf(document), deleted: true } }));
   const moves = [...leaving, ...documents].map(({ id, kind, snapshot }) => {
     const found = kept.get(id);

@@ -1,12 +1,15 @@
 import { nextRedo, nextUndo } from '@/lib/stored/history';
+import { keepSame } from '@/lib/stored/keepSame';
 import { overlayPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
-import type { AnyDocument, Bodies, Registry } from '@/lib/stored/registry';
+import { type AnyDocument, type Bodies, bodyFits, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Step } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
 import type { DocumentsState, SaveState, StoreStatus } from './documentsState';
+import { kindsOf } from './kindsOf';
+import { sameItems } from './sameItems';
 
 /** What one tab holds in memory. */
 export type TabState = {
@@ -42,10 +45,8 @@ export const shownDocuments = (
   registry: Registry,
   before: ReadonlyMap<string, Stored>,
 ): ReadonlyMap<string, Stored> => {
-  const shown = overlayPending(
-    tabState.documents,
-    tabState.pending,
-    (kind, body) => registry[kind].schema.safeParse(body).success,
+  const shown = overlayPending(tabState.documents, tabState.pending, (kind, body) =>
+    bodyFits(registry, kind, body),
   );
   return new Map([...shown].map(([id, document]) => [id, settled(document, before.get(id))]));
 };
@@ -54,12 +55,13 @@ export const shownDocuments = (
 export const viewOf = <Kinds extends Bodies>(
   tabState: TabState,
   shown: ReadonlyMap<string, Stored>,
-  tab: string,
+  { registry, tab }: { readonly registry: Registry<Kinds>; readonly tab: string },
   before: DocumentsState<Kinds> | null,
 ): DocumentsState<Kinds> => {
-  const live = [...shown.values()]
-    .filter(({ deletedAt }) => deletedAt === undefined)
-    .toSorted((one, other) => (one.id < other.id ? -1 : 1));
+  const all = [...shown.values()].toSorted((one, other) => (one.id < other.id ? -1 : 1));
+  const live = all.filter(({ deletedAt }) => deletedAt === undefined);
+  const removed = all.filter(({ deletedAt }) => deletedAt !== undefined);
+  const documents = sameItems(before?.documents, live as unknown as readonly AnyDocument<Kinds>[]);
   const unreadable = [...tabState.unreadable.values(), ...tabState.aside];
   const waits = tabState.pending.length > 0;
   const undoLabel = tabState.pending.at(-1)?.label ?? nextUndo(tabState.steps, tab)?.label ?? null;
@@ -67,7 +69,9 @@ export const viewOf = <Kinds extends Bodies>(
     tabState.takenBack.at(-1)?.label ?? (waits ? null : (nextRedo(tabState.steps, tab)?.label ?? null));
   return {
     ...tabState.status,
-    documents: sameItems(before?.documents, live as unknown as readonly AnyDocument<Kinds>[]),
+    documents,
+    kinds: kindsOf(registry, before?.kinds ?? null, documents),
+    removed: sameItems(before?.removed, removed as unknown as readonly AnyDocument<Kinds>[]),
     unreadable: sameItems(before?.unreadable, unreadable),
     kept: tabState.kept,
     undoLabel,
@@ -89,12 +93,10 @@ export const isUnkept = (tabState: TabState, onlyInMemory: boolean): boolean =>
     tabState.kept.state === 'keeping' ||
     (onlyInMemory && tabState.steps.length > 0));
 
-/** Screens compare by identity: a document written as it was shown must not look like another one. */
+/** Screens compare by identity: a document written as it was shown must not look like another one, nor a part of it. */
 const settled = (document: Stored, before: Stored | undefined): Stored => {
-  if (before === undefined || before === document || !sameValue(before.body, document.body)) return document;
-  const same = sameValue({ ...before, body: null }, { ...document, body: null });
-  return same ? before : { ...document, body: before.body };
+  if (before === undefined || before === document) return document;
+  const body = keepSame(before.body, document.body);
+  const same = body === before.body && sameValue({ ...before, body: null }, { ...document, body: null });
+  return same ? before : { ...document, body };
 };
-
-const sameItems = <Item>(before: readonly Item[] | undefined, now: readonly Item[]): readonly Item[] =>
-  before?.length === now.length && before.every((item, index) => item === now[index]) ? before : now;

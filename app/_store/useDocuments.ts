@@ -1,7 +1,7 @@
 'use client';
 
+import type { DocumentBodies } from '@/lib/kinds/kinds';
 import { appDocuments } from './appDocuments';
-import type { DocumentBodies } from './documentRegistry';
 import { type Documents, useDocumentStore } from './useDocumentStore';
 
 /** The maker's documents. */

@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { WorkerFailure } from '@/app/_workers/askWorker';
 import type { JobInput } from '@/shared/schemas/request';
 import { shareStudyWorker } from './shareStudyWorker';
@@ -24,7 +24,7 @@ export interface StudyResult<Name extends StudyName> {
 /**
  * Asks the same study of several jobs, one after the other in the worker that all studies share.
  *
- * @param asks the same array for as long as nothing in it changes
+ * @param asks the same array for as long as nothing in it changes; one that stays the same object is asked once
  * @returns what is known so far, by key; an answer whose `ask` is not the one given now is an older one
  */
 export function useStudies<Name extends StudyName>(
@@ -32,20 +32,24 @@ export function useStudies<Name extends StudyName>(
   asks: readonly StudyAsk<Name>[],
 ): ReadonlyMap<string, StudyResult<Name>> {
   const asker = useId();
-  const [told, setTold] = useState<ReadonlyMap<string, StudyResult<Name>>>(new Map());
+  const [results, setResults] = useState<ReadonlyMap<string, StudyResult<Name>>>(new Map());
+  const answered = useRef(new Map<string, StudyAsk<Name>>());
 
   useEffect(() => {
     if (typeof Worker === 'undefined' || asks.length === 0) return;
     const { worker, giveBack } = shareStudyWorker();
     for (const ask of asks) {
       const { key, input, question } = ask;
-      worker.ask(`${asker} ${key}`, { name, input, question }, (answered) => {
+      if (answered.current.get(key) === ask) continue;
+      worker.ask(`${asker} ${key}`, { name, input, question }, (reply) => {
         const news: StudyResult<Name> =
-          answered.kind === 'missing'
-            ? { ask, answer: null, failure: answered.failure }
+          reply.kind === 'missing'
+            ? { ask, answer: null, failure: reply.failure }
             : // What a study answers is typed by its name on both sides of the thread.
-              { ask, answer: answered.answer as StudyAnswer<Name> | null, failure: null };
-        setTold((before) => new Map(before).set(key, news));
+              { ask, answer: reply.answer as StudyAnswer<Name> | null, failure: null };
+        // What is missing is asked again, until it is here.
+        if (reply.kind !== 'missing') answered.current.set(key, ask);
+        setResults((before) => new Map(before).set(key, news));
       });
     }
     return () => {
@@ -54,5 +58,5 @@ export function useStudies<Name extends StudyName>(
     };
   }, [asker, name, asks]);
 
-  return told;
+  return results;
 }

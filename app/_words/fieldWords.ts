@@ -1,5 +1,7 @@
+import { isKnownKind, kinds } from '@/lib/kinds/kinds';
 import type { Where } from '@/shared/finding';
 import { rateCatalogue } from '@/shared/tables/rateCatalogue';
+import type { NameOf } from './formatter';
 
 /** Names of lists, as one entry of them is called. */
 const entries: Readonly<Record<string, string>> = {
@@ -56,14 +58,8 @@ const fields: Readonly<Record<string, string>> = {
   b: 'b* of the colour',
 };
 
-const documents: Readonly<Record<Where['document'], string>> = {
-  job: 'the job',
-  workshop: 'the workshop',
-  blank: 'the blank',
-  artwork: 'the artwork',
-  priceList: 'the price list',
-  request: 'the file',
-};
+const wholeWords = (document: string): string =>
+  `the ${isKnownKind(document) ? kinds[document].word : 'file'}`;
 
 /**
  * A place in a document in words, from the inside out.
@@ -71,7 +67,7 @@ const documents: Readonly<Record<Where['document'], string>> = {
  * @example fieldWords({ document: 'job', path: ['lines', 0, 'quantities', 2, 'size'] })
  *   // => 'size of quantity 3 of line 1 of the job'
  */
-export function fieldWords({ document, id, path }: Where): string {
+export function fieldWords({ document, id, path }: Where, nameOf: NameOf = () => null): string {
   const words: string[] = [];
   for (let index = 0; index < path.length; index += 1) {
     const step = path[index];
@@ -87,7 +83,9 @@ export function fieldWords({ document, id, path }: Where): string {
       words.push(index === path.length - 1 && isList(step) ? `list of ${label.replace(/^the /, '')}` : label);
     }
   }
-  const whole = id === undefined ? documents[document] : `${documents[document]} “${id}”`;
+  // An id says nothing to anybody: a document without a known name goes by its kind alone.
+  const name = id === undefined ? null : nameOf(document, id);
+  const whole = name === null ? wholeWords(document) : `${wholeWords(document)} “${name}”`;
   return [...words.reverse(), whole].join(' of ');
 }
 

@@ -13,7 +13,12 @@ export interface TextContext {
   readonly units: Workshop['units'];
   /** ISO 4217 code. */
   readonly currency: string;
+  /** What documents and parts of the workshop are called, removed ones too; null where nobody knows. */
+  readonly nameOf?: NameOf;
 }
+
+/** @param kind such as blank, artwork, printer, press */
+export type NameOf = (kind: string, id: string) => string | null;
 
 /** Writes figures the maker's way, the unit after the number. */
 export interface Formatter {

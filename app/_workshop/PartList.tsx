@@ -8,7 +8,9 @@ import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { newId } from '@/app/_documents/newId';
 import { type Adder, AddPart } from '@/app/_fields/AddPart';
 import { freeName } from '@/lib/drafts/freeName';
-import { jobsUsing, type UsedThing } from '@/lib/drafts/jobsUsing';
+import type { JobLink } from '@/lib/kinds/job/jobLinks';
+import { kinds } from '@/lib/kinds/kinds';
+import { userNames } from '@/lib/kinds/usersOf';
 import { mostEntries } from '@/shared/limits';
 import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
@@ -21,7 +23,7 @@ type PartOf<List extends ListName> = Workshop[List][number];
 type PartListProps<List extends ListName> = Readonly<{
   fields: WorkshopFields;
   list: List;
-  kind: UsedThing['kind'];
+  kind: JobLink['to'];
   /** What one of them is called, after “Add a”. */
   noun: string;
   lineOf: (part: PartOf<List>) => ReactNode;
@@ -39,11 +41,7 @@ export function PartList<List extends ListName>(props: PartListProps<List>) {
   const parts: readonly PartOf<List>[] = workshop[list];
   const name: ListName = list;
   const most = mostEntries(workshopSchema, [name]);
-  const usedBy = (id: string) =>
-    jobsUsing(
-      workspace.jobs.map(({ job }) => job),
-      { kind, id },
-    ).map(({ name }) => name);
+  const usedBy = (id: string) => userNames(kinds, workspace.documents, { to: kind, id });
   const add = (make: Adder<PartOf<List>>['make']) => {
     const id = newId();
     const part = make(id);

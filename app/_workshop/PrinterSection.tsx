@@ -7,7 +7,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { TextField } from '@/app/_fields/TextField';
-import { unitEdge } from '@/app/_fields/unitEdge';
+import { unitEdge } from '@/app/_numbers/unitEdge';
 import { formatterFor } from '@/app/_words/formatter';
 import { newParts } from '@/lib/drafts/newParts';
 import { numberLimits, textLimits } from '@/shared/limits';

@@ -25,7 +25,7 @@ const OWN_ARTWORK_ID = 'first-picture';
  * @param home its money, its numbers and its units
  */
 export function ownWorkshop(day: string, region: Region): readonly ExampleDocument[] {
-  const workshop = firstWorkshop(day, region);
+  const workshop = freshWorkshop(day, region);
   const blank = startingBlank('shirt', day, region);
   const { job, artwork } = newJob({
     name: 'My first job',
@@ -42,7 +42,13 @@ export function ownWorkshop(day: string, region: Region): readonly ExampleDocume
   ];
 }
 
-function firstWorkshop(day: string, region: Region): Workshop {
+/**
+ * A workshop with nothing but what is typical: one printer, one flat press, one sheet, two ways of selling.
+ *
+ * @param day the day it begins, YYYY-MM-DD
+ * @param home its money, its numbers and its units
+ */
+export function freshWorkshop(day: string, region: Region): Workshop {
   const part = newParts(day, region);
   const isInch = region.units.length === 'in';
   const sheet = isInch ? sheetSizes.letter : sheetSizes.a4;

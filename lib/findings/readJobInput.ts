@@ -1,8 +1,8 @@
-import { documentFindings } from '@/lib/findings/documentFindings';
-import { makeFinding } from '@/lib/findings/makeFinding';
 import type { Finding } from '@/shared/finding';
 import { failed, ok, type Result } from '@/shared/result';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
+import { documentFindings } from './documentFindings';
+import { makeFinding } from './makeFinding';
 
 /**
  * Blanks or artworks that one request may bring along; a job of twelve lines uses 48 at most. Lists know their limit

@@ -1,5 +1,5 @@
 import { makeFinding } from '@/lib/findings/makeFinding';
-import type { Change, Finding, Where } from '@/shared/finding';
+import { type Change, type Finding, mendable, type Where } from '@/shared/finding';
 import type { Rate } from '@/shared/schemas/rate';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 import type { UsedRate } from './usedRate';
@@ -53,10 +53,11 @@ export function missingRate(used: UsedRate, asOf: string, currency: string): rea
 
 /** @returns the change that writes a value where a finding points; none where no finding can be mended so. */
 export function changeAt(where: Where, value: unknown): readonly Change[] {
-  if (where.document === 'request' || where.document === 'priceList') return [];
+  const document = mendable.find((kind) => kind === where.document);
+  if (document === undefined) return [];
   return [
     {
-      document: where.document,
+      document,
       ...(where.id === undefined ? {} : { id: where.id }),
       path: where.path,
       value,

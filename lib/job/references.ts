@@ -1,4 +1,5 @@
 import { makeFinding } from '@/lib/findings/makeFinding';
+import { jobLinks } from '@/lib/kinds/job/jobLinks';
 import type { ReferenceKind } from '@/shared/facts/documentFacts';
 import type { Finding, Where } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
@@ -8,6 +9,8 @@ interface Reference {
   readonly kind: ReferenceKind;
   readonly id: string;
   readonly where: Where;
+  /** Names of the line and the placement that name it; null where it is the job itself, or the line. */
+  readonly of: { readonly line: string | null; readonly placement: string | null };
 }
 
 /**
@@ -26,7 +29,7 @@ export function missingReferences(input: JobInput): readonly Finding[] {
         severity: 'stop',
         where: reference.where,
         found: reference.id,
-        facts: { kind: reference.kind, id: reference.id },
+        facts: { kind: reference.kind, id: reference.id, ...reference.of },
         fix:
           only === undefined || others.length > 0
             ? null
@@ -41,34 +44,22 @@ export function missingReferences(input: JobInput): readonly Finding[] {
 }
 
 function referencesOf({ job }: JobInput): readonly Reference[] {
-  const at = (...path: (string | number)[]): Where => ({ document: 'job', path });
-  return [
-    { kind: 'printer', id: job.printerId, where: at('printerId') },
-    { kind: 'sheet', id: job.sheetId, where: at('sheetId') },
-    { kind: 'channel', id: job.channelId, where: at('channelId') },
-    ...job.lines.flatMap((line, lineIndex): readonly Reference[] => {
-      const onLine = (...path: (string | number)[]): Where => ({
-        ...at('lines', lineIndex, ...path),
-        lineId: line.id,
-      });
-      return [
-        { kind: 'blank', id: line.blankId, where: onLine('blankId') },
-        ...(line.packagingId === null
-          ? []
-          : [{ kind: 'packaging' as const, id: line.packagingId, where: onLine('packagingId') }]),
-        ...line.placements.flatMap((placement, index): readonly Reference[] => {
-          const onPlacement = (field: string): Where => ({
-            ...onLine('placements', index, field),
-            placementId: placement.id,
-          });
-          return [
-            { kind: 'artwork', id: placement.artworkId, where: onPlacement('artworkId') },
-            { kind: 'press', id: placement.pressId, where: onPlacement('pressId') },
-          ];
-        }),
-      ];
-    }),
-  ];
+  return jobLinks(job).map(({ to: kind, id, path }): Reference => {
+    const [, lineAt, , placementAt] = path;
+    const line = typeof lineAt === 'number' ? job.lines[lineAt] : undefined;
+    const placement = typeof placementAt === 'number' ? line?.placements[placementAt] : undefined;
+    if (line === undefined)
+      return { kind, id, where: { document: 'job', path }, of: { line: null, placement: null } };
+    const where: Where = { document: 'job', path, lineId: line.id };
+    return placement === undefined
+      ? { kind, id, where, of: { line: line.name, placement: null } }
+      : {
+          kind,
+          id,
+          where: { ...where, placementId: placement.id },
+          of: { line: line.name, placement: placement.name },
+        };
+  });
 }
 
 interface Candidate {

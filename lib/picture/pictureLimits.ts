@@ -10,4 +10,10 @@ export const pictureLimits = {
   leastSidePx: 2,
   /** Sixteen bits a channel are read at full depth up to this many pixels, 20 bytes each on the way; in eight above. */
   mostDeepPixels: 12_000_000,
+  /** Shapes of a drawing with all copies: 100,000 take two seconds on a small machine. */
+  mostShapes: 100_000,
+  /** Shapes drawn beyond those written in the file: a copy costs three times a shape, 20,000 take a second. */
+  mostCopies: 20_000,
+  /** Masks, steps of filters and sheer groups: each may be as large as the picture and takes 25 to 80 ms then. */
+  mostEffects: 200,
 } as const;

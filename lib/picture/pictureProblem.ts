@@ -23,6 +23,8 @@ export type PictureProblem =
   /** A JPEG whose way of packing browsers do not read. */
   | { readonly kind: 'oddCoding'; readonly coding: 'lossless' | 'arithmetic' | 'moreThan8Bits' }
   | { readonly kind: 'svgUnsafe'; readonly found: SvgDanger; readonly text: string }
+  /** Drawing it would keep the page busy for longer than anybody waits. */
+  | { readonly kind: 'svgTooMuch'; readonly load: SvgLoad }
   | { readonly kind: 'svgSize'; readonly state: 'none' | 'zero' | 'negative'; readonly given: string }
   | { readonly kind: 'cannotDecode'; readonly format: PictureFormat; readonly why: string }
   /** The decoder found another size than the file declares. */
@@ -31,5 +33,14 @@ export type PictureProblem =
       readonly declared: { readonly width: number; readonly height: number };
       readonly decoded: { readonly width: number; readonly height: number };
     };
+
+export type SvgLoad =
+  | {
+      readonly what: 'elements' | 'shapes' | 'copies' | 'effects';
+      readonly count: number;
+      readonly most: number;
+    }
+  /** A part that holds itself, by its id or else its kind. */
+  | { readonly what: 'loop'; readonly name: string };
 
 export type SvgDanger = 'script' | 'handler' | 'embedded' | 'outside' | 'entity';

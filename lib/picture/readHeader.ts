@@ -1,3 +1,6 @@
+import { svgHeader } from '@/lib/picture/svg/svgHeader';
+import { svgRoot } from '@/lib/picture/svg/svgRoot';
+import { svgText } from '@/lib/picture/svg/svgText';
 import { failed, type Result } from '@/shared/result';
 import { byteReader } from './byteReader';
 import { foreignFormat } from './foreignFormat';
@@ -7,9 +10,6 @@ import type { PictureFormat, PictureHeader } from './pictureHeader';
 import { pictureLimits } from './pictureLimits';
 import type { PictureProblem } from './pictureProblem';
 import { pngHeader } from './pngHeader';
-import { svgHeader } from './svgHeader';
-import { svgRoot } from './svgRoot';
-import { svgText } from './svgText';
 import { webpHeader } from './webpHeader';
 
 /** Text before the root of an SVG: editors write long comments there. */

@@ -1,5 +1,5 @@
 import { idSchema } from '@/shared/schemas/basics';
-import { documentKinds, type Stored } from '@/shared/schemas/stored';
+import { kindSchema, type Stored } from '@/shared/schemas/stored';
 import { z } from '@/shared/schemas/z';
 
 /** A document's content at one moment: what undo goes back to. */
@@ -12,7 +12,7 @@ export const snapshotSchema = z.strictObject({
 /** One document before and after an edit. Before is null where the edit made the document. */
 export const documentChangeSchema = z.strictObject({
   id: idSchema,
-  kind: z.enum(documentKinds),
+  kind: kindSchema,
   before: snapshotSchema.nullable(),
   after: snapshotSchema,
 });

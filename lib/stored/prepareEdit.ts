@@ -1,18 +1,20 @@
 import { failed, ok, type Result } from '@/shared/result';
-import type { DocumentKind, Stored } from '@/shared/schemas/stored';
+import type { Stored } from '@/shared/schemas/stored';
 import { type DocumentChange, type Snapshot, snapshotOf } from './documentChange';
-import type { Bodies, Registry } from './registry';
+import { type Bodies, entryOf, type Registry } from './registry';
 import { sameValue } from './sameValue';
 import { type SchemaIssue, schemaIssues } from './storedFinding';
 
 /** One thing done to one document. */
 export type Edit<Kinds extends Bodies = Bodies> = {
-  [Kind in DocumentKind]:
+  [Kind in keyof Kinds & string]:
     | { readonly do: 'add'; readonly kind: Kind; readonly id: string; readonly body: Kinds[Kind] }
     // A method, so that an edit of a known kind can be handed on as an edit of any.
     | { readonly do: 'change'; readonly kind: Kind; readonly id: string; to(body: Kinds[Kind]): Kinds[Kind] }
-    | { readonly do: 'delete'; readonly kind: Kind; readonly id: string };
-}[DocumentKind];
+    | { readonly do: 'delete'; readonly kind: Kind; readonly id: string }
+    /** Brings a deleted document back as it was. */
+    | { readonly do: 'restore'; readonly kind: Kind; readonly id: string };
+}[keyof Kinds & string];
 
 /** Why an edit was not taken up; then nothing of it is. */
 export type EditFinding =
@@ -61,13 +63,16 @@ const afterEdit = (
   if (edit.do === 'add') {
     return current === null ? parsed(edit, edit.body, registry) : failed({ code: 'idTaken', id });
   }
-  if (live === null) return failed({ code: 'noSuchDocument', id });
+  if (edit.do === 'restore' && current !== null) return ok({ ...current, deleted: false });
+  if (live === null || edit.do === 'restore') return failed({ code: 'noSuchDocument', id });
   if (edit.do === 'delete') return ok({ ...live, deleted: true });
   return parsed(edit, edit.to(live.body), registry);
 };
 
 const parsed = ({ id, kind }: Edit, body: unknown, registry: Registry): Result<Snapshot, EditFinding> => {
-  const { schema, version } = registry[kind];
+  const entry = entryOf(registry, kind);
+  if (entry === undefined) return failed({ code: 'noSuchDocument', id });
+  const { schema, version } = entry;
   const outcome = schema.safeParse(body);
   return outcome.success
     ? ok({ version, deleted: false, body: outcome.data })

@@ -1,20 +1,30 @@
 import { failed, ok, type Result } from '@/shared/result';
 import { backupSchema, type Stored } from '@/shared/schemas/stored';
+import { claimedName } from './claimedName';
 import { fromBase64 } from './fromBase64';
 import { readDocument } from './readDocument';
-import type { Registry } from './registry';
+import { neededDocuments, type Registry } from './registry';
 import type { StoredFile } from './storedFile';
 import { type SchemaIssue, type StoredFinding, schemaIssues } from './storedFinding';
 
 /** Why a file is no backup that can be brought back. */
 export type BackupFinding =
   | { readonly code: 'notABackup'; readonly issues: readonly SchemaIssue[] }
-  | { readonly code: 'sameIdTwice'; readonly id: string }
+  | {
+      readonly code: 'sameIdTwice';
+      readonly id: string;
+      readonly kind: string;
+      /** What the first of them is called; null where that cannot be made out. */
+      readonly name: string | null;
+    }
+  /** A document that all others stand on is not in the file, or only as a deleted one. */
+  | { readonly code: 'neededMissing'; readonly kind: string }
   /** The text of a file is not what was saved. */
   | { readonly code: 'fileDamaged'; readonly name: string }
   | {
       readonly code: 'documentUnreadable';
       readonly id: string;
+      readonly name: string | null;
       readonly kind: string | null;
       readonly finding: StoredFinding;
     };
@@ -29,11 +39,14 @@ export type ReadBackup = {
 /**
  * Reads a backup file strictly: either all of it can be brought back or none.
  *
- * @returns the documents, or every `notABackup`, `sameIdTwice` and `documentUnreadable` found
+ * @param partly whether it may lack what everything else stands on
+ * @returns the documents, or every `notABackup`, `sameIdTwice` and `documentUnreadable` found; a file that could
+ *   be brought back but for what it lacks gives `neededMissing` alone
  */
 export const readBackup = (
   file: unknown,
   registry: Registry,
+  { partly }: { readonly partly: boolean } = { partly: false },
 ): Result<ReadBackup, readonly BackupFinding[]> => {
   const parsed = backupSchema.safeParse(file);
   if (!parsed.success) return failed([{ code: 'notABackup', issues: schemaIssues(parsed.error) }]);
@@ -46,13 +59,16 @@ export const readBackup = (
         : reading.findings.map((finding) => ({
             code: 'documentUnreadable' as const,
             id: reading.id,
+            name: claimedName(reading.raw),
             kind: reading.kind,
             finding,
           })),
     ),
-    ...repeated(parsed.data.documents.map(({ id }) => id)).map((id) => ({
+    ...repeated(parsed.data.documents).map((document) => ({
       code: 'sameIdTwice' as const,
-      id,
+      id: document.id,
+      kind: document.kind,
+      name: claimedName(document),
     })),
     ...files.flatMap(({ name, content }) =>
       content === null ? [{ code: 'fileDamaged' as const, name }] : [],
@@ -60,6 +76,12 @@ export const readBackup = (
   ];
   if (findings.length > 0) return failed(findings);
   const documents = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.document] : []));
+  const missing = neededDocuments(registry).filter(
+    ({ id }) => !documents.some((document) => isLive(document, id)),
+  );
+  if (missing.length > 0 && !partly) {
+    return failed(missing.map(({ kind }) => ({ code: 'neededMissing', kind })));
+  }
   return ok({
     documents,
     unreadable: parsed.data.unreadable,
@@ -67,6 +89,14 @@ export const readBackup = (
   });
 };
 
-const repeated = (ids: readonly string[]): readonly string[] => [
-  ...new Set(ids.filter((id, index) => ids.indexOf(id) !== index)),
-];
+const isLive = ({ id, deletedAt }: Stored, wanted: string): boolean =>
+  id === wanted && deletedAt === undefined;
+
+/** @returns the first of each that share an id. */
+const repeated = <Item extends { readonly id: string }>(items: readonly Item[]): readonly Item[] => {
+  const counts = new Map<string, number>();
+  for (const { id } of items) counts.set(id, (counts.get(id) ?? 0) + 1);
+  return [...new Map(items.toReversed().map((item) => [item.id, item])).values()].filter(
+    ({ id }) => (counts.get(id) ?? 0) > 1,
+  );
+};

@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '@/shared/result';
-import type { KindEntry } from './registry';
+import type { KindReading } from './registry';
 import { type StoredFinding, schemaIssues } from './storedFinding';
 
 /**
@@ -11,7 +11,7 @@ import { type StoredFinding, schemaIssues } from './storedFinding';
 export const readBody = <Body>(
   body: unknown,
   version: number,
-  entry: KindEntry<Body>,
+  entry: KindReading<Body>,
 ): Result<Body, StoredFinding> => {
   if (version > entry.version) return failed({ code: 'newerVersion', version, known: entry.version });
   let current = body;

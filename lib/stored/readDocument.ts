@@ -1,6 +1,6 @@
-import { documentKinds, type Stored, storedSchema } from '@/shared/schemas/stored';
+import { type Stored, storedSchema } from '@/shared/schemas/stored';
 import { readBody } from './readBody';
-import type { Registry } from './registry';
+import { entryOf, type Registry } from './registry';
 import { type StoredFinding, schemaIssues } from './storedFinding';
 
 /** A record that is kept as it was found, because nothing here can read it. */
@@ -28,12 +28,13 @@ export const readDocument = (raw: unknown, registry: Registry): DocumentReading 
     raw,
     findings: [finding],
   });
-  if (claimed.kind !== null && !documentKinds.some((kind) => kind === claimed.kind)) {
+  const entry = claimed.kind === null ? undefined : entryOf(registry, claimed.kind);
+  if (claimed.kind !== null && entry === undefined) {
     return unreadable({ code: 'unknownKind', kind: claimed.kind });
   }
   const envelope = storedSchema.safeParse(raw);
-  if (!envelope.success) return unreadable({ code: 'notADocument', issues: schemaIssues(envelope.error) });
-  const entry = registry[envelope.data.kind];
+  if (!envelope.success || entry === undefined)
+    return unreadable({ code: 'notADocument', issues: envelope.success ? [] : schemaIssues(envelope.error) });
   const body = readBody(envelope.data.body, envelope.data.version, entry);
   if (!body.ok) return unreadable(body.problem);
   return { state: 'readable', document: { ...envelope.data, version: entry.version, body: body.value } };

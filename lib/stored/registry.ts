@@ -1,14 +1,30 @@
 import type { ZodType } from 'zod';
-import type { DocumentKind, Stored } from '@/shared/schemas/stored';
+import type { Stored } from '@/shared/schemas/stored';
 
 /** What the body of each kind of document is. */
-export type Bodies = Readonly<Record<DocumentKind, unknown>>;
+export type Bodies = Readonly<Record<string, unknown>>;
 
 /** Takes a body of one version to the next. Pure; it may throw on a body it cannot take. */
 export type Migration = (body: unknown) => unknown;
 
+/**
+ * draft: changed and merged, deleting leaves a tombstone. The two others are what a design may ask for later:
+ * issued, which never changes, and entry, which is only ever added. The store takes drafts alone so far, and its
+ * types refuse the others.
+ */
+export type Nature = 'draft' | 'issued' | 'entry';
+
+/** A thing that a document names by its id: another document, or a part of the workshop. */
+export type Link = {
+  /** A kind of document, or of part such as printer. */
+  readonly to: string;
+  readonly id: string;
+  /** Where in the body it is named. */
+  readonly path: readonly (string | number)[];
+};
+
 /** How one kind of document is read. */
-export type KindEntry<Body> = {
+export type KindReading<Body> = {
   /** Version of the shape that `schema` describes. */
   readonly version: number;
   /** Strict schema of that version. Any new, renamed or dropped key is a new version. */
@@ -17,12 +33,39 @@ export type KindEntry<Body> = {
   readonly steps: Readonly<Record<number, Migration>>;
 };
 
-/** How every kind of document is read. */
+/** Everything the app knows of one kind of document. */
+export type KindDescriptor<Body, Of extends Nature = Nature> = KindReading<Body> & {
+  readonly nature: Of;
+  /** What one is called in the middle of a sentence. */
+  readonly word: string;
+  /** Id of the one document of this kind that all others stand on; kinds of which there may be none have none. */
+  readonly needed?: string;
+  /** What a body names by id. A method, so that one kind can be handed on as any. */
+  linksOf(body: Body): readonly Link[];
+};
+
+/** How every kind of document in a store is read. */
 export type Registry<Kinds extends Bodies = Bodies> = {
-  readonly [Kind in DocumentKind]: KindEntry<Kinds[Kind]>;
+  readonly [Kind in keyof Kinds & string]: KindDescriptor<Kinds[Kind], 'draft'>;
 };
 
 /** Any document whose body has been read by the schema of its kind. */
 export type AnyDocument<Kinds extends Bodies> = {
-  [Kind in DocumentKind]: Stored<Kind, Kinds[Kind]>;
-}[DocumentKind];
+  [Kind in keyof Kinds & string]: Stored<Kind, Kinds[Kind]>;
+}[keyof Kinds & string];
+
+/** @returns how a kind is read; `undefined` for one that a later build wrote. */
+export const entryOf = (registry: Registry, kind: string): Registry[string] | undefined =>
+  Object.hasOwn(registry, kind) ? registry[kind] : undefined;
+
+/** @returns whether a body can be read as a document of a kind. */
+export const bodyFits = (registry: Registry, kind: string, body: unknown): boolean =>
+  entryOf(registry, kind)?.schema.safeParse(body).success === true;
+
+/** @returns the documents without which no other can be worked with. */
+export const neededDocuments = (
+  registry: Registry,
+): readonly { readonly kind: string; readonly id: string }[] =>
+  Object.entries(registry).flatMap(([kind, { needed }]) =>
+    needed === undefined ? [] : [{ kind, id: needed }],
+  );

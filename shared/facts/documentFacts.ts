@@ -21,7 +21,13 @@ export interface DocumentFacts {
     | Variant<'refused', Found & { readonly reason: string }>
     | Variant<'more', { readonly count: number }>
     | Variant<'repeated', { readonly name: string }>;
-  'DOC-02': Plain<{ readonly kind: ReferenceKind; readonly id: string }>;
+  /** `line` and `placement` are the names of the parts that name it, null where it is the job itself, or the line. */
+  'DOC-02': Plain<{
+    readonly kind: ReferenceKind;
+    readonly id: string;
+    readonly line: string | null;
+    readonly placement: string | null;
+  }>;
 }
 
 /** Things a job names by their id. */

@@ -1,12 +1,11 @@
 import { idSchema } from './basics';
 import { z } from './z';
 
-/** The sorts of document the maker keeps. A stored kind that is not listed was written by a later build. */
-export const documentKinds = ['workshop', 'blank', 'artwork', 'job', 'priceList'] as const;
-export type DocumentKind = (typeof documentKinds)[number];
-
 /** Milliseconds since 1970-01-01T00:00Z, as the clock of the device had them. */
 const instantSchema = z.int().min(0);
+
+/** What a kind is called in records. */
+export const kindSchema = z.string().min(1).max(40);
 
 /**
  * The wrapping every document is kept in. The body stays unknown here: the strict schema of its kind reads it
@@ -14,7 +13,8 @@ const instantSchema = z.int().min(0);
  */
 export const storedSchema = z.strictObject({
   id: idSchema,
-  kind: z.enum(documentKinds),
+  /** Which of the kinds of document; one that no table here knows was written by a later build. */
+  kind: kindSchema,
   /** Version of the shape of the body. */
   version: z.int().min(1),
   /** Goes up by one with every write of this document. */
@@ -26,7 +26,7 @@ export const storedSchema = z.strictObject({
 });
 
 /** A document as it is kept; the body has been parsed when `Body` is anything but unknown. */
-export type Stored<Kind extends DocumentKind = DocumentKind, Body = unknown> = Readonly<
+export type Stored<Kind extends string = string, Body = unknown> = Readonly<
   Omit<z.infer<typeof storedSchema>, 'kind' | 'body'>
 > & { readonly kind: Kind; readonly body: Body };
 

@@ -76,6 +76,8 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
 test('a dearer mug shows on a phone which prices no longer hold, after a reload too, until it is undone', async () => {
   const page = await issuedList([`Fern shirt · ${SHIRTS}`, `Fern mug · ${MUGS}`], { width: 390 });
   await page.getByRole('link', { name: 'Blanks' }).click();
+  // The list that is left has buttons that name the mug, too.
+  await page.getByRole('heading', { level: 1, name: 'Blanks' }).waitFor();
   await page.getByRole('button', { name: /mug/i }).first().click();
   await page
     .getByRole('textbox', { name: /^11 oz/ })

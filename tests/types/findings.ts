@@ -1,5 +1,5 @@
-import type { Say, SayingsOf } from '@/app/_words/findings/sayings';
-import { saying } from '@/app/_words/findings/sayings';
+import type { WordingOf, WordingsOf } from '@/app/_words/findings/wording';
+import { wording } from '@/app/_words/findings/wording';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { ArtworkFacts } from '@/shared/facts/artworkFacts';
 import type { CaseOf } from '@/shared/facts/findingCases';
@@ -37,21 +37,21 @@ makeFinding({ ...at, id: 'ART-99', facts: {} });
 // @ts-expect-error a table without a row of this id
 type Stray = CaseOf<'ART-99'>;
 
-const reading: Say<'ART-08'> = ({ facts }) => saying(facts.artwork, '');
+const reading: WordingOf<'ART-08'> = ({ facts }) => wording(facts.artwork, '');
 
 // @ts-expect-error a sentence may read no fact that its id has not
-const misreading: Say<'ART-08'> = ({ facts }) => saying(`${facts.artwork} ${facts.edgePx}`, '');
+const misreading: WordingOf<'ART-08'> = ({ facts }) => wording(`${facts.artwork} ${facts.edgePx}`, '');
 
 // @ts-expect-error nor one of another way of putting it
-const hasty: Say<'ART-15'> = ({ facts }) => saying(`${facts.placement} ${facts.mm}`, '');
+const hasty: WordingOf<'ART-15'> = ({ facts }) => wording(`${facts.placement} ${facts.mm}`, '');
 
-const careful: Say<'ART-15'> = ({ variant, facts }) =>
-  saying(variant === 'unmeasured' ? facts.placement : `${facts.placement} ${facts.mm}`, '');
+const careful: WordingOf<'ART-15'> = ({ variant, facts }) =>
+  wording(variant === 'unmeasured' ? facts.placement : `${facts.placement} ${facts.mm}`, '');
 
 const wordless = {
   'ART-08': reading,
   // @ts-expect-error every id of a table needs words
-} satisfies SayingsOf<Pick<ArtworkFacts, 'ART-08' | 'ART-09'>>;
+} satisfies WordingsOf<Pick<ArtworkFacts, 'ART-08' | 'ART-09'>>;
 
 // @ts-expect-error before one looks which finding it is, nothing is known of its facts
 finding.facts.artwork;

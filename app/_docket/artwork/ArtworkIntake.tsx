@@ -5,7 +5,7 @@ import { type Brought, fileOfTransfer } from '@/app/_artwork/fileOfTransfer';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { TryAgain } from '@/app/_network/TryAgain';
-import { saying } from '@/app/_words/findings/sayings';
+import { wording } from '@/app/_words/findings/wording';
 import styles from './ArtworkIntake.module.css';
 import type { usePictureIntake } from './usePictureIntake';
 
@@ -32,12 +32,12 @@ export function ArtworkIntake({ reader, artworkName, hasPicture }: ArtworkIntake
     if (brought.kind === 'file') return take(brought.file);
     return brought.kind === 'several'
       ? tell(
-          saying(
+          wording(
             `Those were ${brought.count} files.`,
             'Bring them in one at a time, each to its own artwork.',
           ),
         )
-      : tell(saying('There was no picture file in it.', 'Save the picture as a file and choose that.'));
+      : tell(wording('There was no picture file in it.', 'Save the picture as a file and choose that.'));
   };
   const drop = (event: DragEvent) => {
     event.preventDefault();
@@ -107,7 +107,7 @@ export function ArtworkIntake({ reader, artworkName, hasPicture }: ArtworkIntake
         )}
         {intake.state === 'told' && (
           <p className={classes(intake.isRefusal && styles.refusal)}>
-            <strong>{intake.saying.sentence}</strong> {intake.saying.detail}
+            <strong>{intake.wording.sentence}</strong> {intake.wording.detail}
           </p>
         )}
       </div>

@@ -6,7 +6,7 @@ import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
 import { newId } from '@/app/_documents/newId';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
-import { type Saying, saying } from '@/app/_words/findings/sayings';
+import { type Wording, wording } from '@/app/_words/findings/wording';
 import { textLimits } from '@/shared/limits';
 import { pictureSchema } from '@/shared/schemas/picture';
 import { takePicture } from './takePicture';
@@ -22,7 +22,7 @@ export type Intake =
     }
   /** What reads pictures could not be fetched yet; a new object with every failure. */
   | { readonly state: 'waiting'; readonly name: string; readonly again: () => void }
-  | { readonly state: 'told'; readonly saying: Saying; readonly isRefusal: boolean };
+  | { readonly state: 'told'; readonly wording: Wording; readonly isRefusal: boolean };
 
 interface IntakeOptions {
   readonly workspace: Workspace;
@@ -38,7 +38,7 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
   const cancel = useRef<(() => void) | null>(null);
   useEffect(() => () => cancel.current?.(), []);
 
-  const tell = (words: Saying, isRefusal = true) => setIntake({ state: 'told', saying: words, isRefusal });
+  const tell = (words: Wording, isRefusal = true) => setIntake({ state: 'told', wording: words, isRefusal });
   const take = (file: File) => {
     setIntake({ state: 'reading', name: file.name, stage: 'reading', share: 0 });
     const running = appArtwork().read(file, { printWidthMm, crop: null }, (news) => {
@@ -55,12 +55,12 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
           return tell(pictureProblemWords(news.problem, locale));
         case 'cancelled':
           return tell(
-            saying(`“${file.name}” was not taken in.`, 'You stopped it; nothing was changed.'),
+            wording(`“${file.name}” was not taken in.`, 'You stopped it; nothing was changed.'),
             false,
           );
         case 'failed':
           return tell(
-            saying(
+            wording(
               `“${file.name}” could not be read.`,
               `The fault is in the app, not in the file: ${news.why}.`,
             ),
@@ -81,7 +81,7 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
     );
     if (outcome.state === 'shown') setIntake({ state: 'idle' });
     else
-      tell(saying(`“${file.name}” could not be put into the artwork.`, 'Open the job anew and try again.'));
+      tell(wording(`“${file.name}” could not be put into the artwork.`, 'Open the job anew and try again.'));
   };
   return { intake, take, tell, cancel: () => cancel.current?.() };
 }

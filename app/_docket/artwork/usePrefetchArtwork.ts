@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect } from 'react';
-import { laterArtworkPicture } from '@/app/_docket/laterArtworkPicture';
+import { lazyArtworkPicture } from './lazyArtworkPicture';
 
 /** Long enough after the docket is there not to be in the way of its first figures. */
 const FETCH_AFTER_MS = 2_000;
@@ -10,7 +10,7 @@ const FETCH_AFTER_MS = 2_000;
 export function usePrefetchArtwork(): void {
   useEffect(() => {
     // What fails now is tried again, and told of, where it is needed.
-    const timer = setTimeout(() => void laterArtworkPicture.fetch().catch(() => undefined), FETCH_AFTER_MS);
+    const timer = setTimeout(() => void lazyArtworkPicture.fetch().catch(() => undefined), FETCH_AFTER_MS);
     return () => clearTimeout(timer);
   }, []);
 }

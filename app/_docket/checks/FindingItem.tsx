@@ -1,10 +1,13 @@
 'use client';
 
 import Link from 'next/link';
+import { useContext } from 'react';
+import { Button } from '@/app/_controls/Button';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { fieldIdOf } from '@/app/_docket/common/fieldId';
 import { useJobFields } from '@/app/_docket/common/jobFields';
 import { fieldAddress } from '@/app/_documents/fieldAddress';
+import { FormerThingsContext } from '@/app/_documents/formerThings';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { Finding } from '@/shared/finding';
@@ -23,6 +26,8 @@ type FindingItemProps = Readonly<{
 export function FindingItem({ finding, onShow, onFix }: FindingItemProps) {
   const { input } = useJobFields();
   const { sentence, detail, fixLabel } = findingWords(finding, useTextContext());
+  const { bringBack } = useContext(FormerThingsContext);
+  const back = finding.id === 'DOC-02' ? bringBack(finding.facts.kind, finding.facts.id) : null;
   const fieldId = fieldIdOf(finding.where, input.job);
   const address = fieldAddress(finding.where);
   const isPassed = finding.waivedBecause !== undefined;
@@ -45,6 +50,7 @@ export function FindingItem({ finding, onShow, onFix }: FindingItemProps) {
       detail={detail}
       fix={fixLabel === null || isPassed ? undefined : { label: fixLabel, onFix: () => onFix(fixLabel) }}
     >
+      {back !== null && <Button onPress={back.onBack}>{back.label}</Button>}
       {isPassed ? <PassedStop finding={finding} /> : finding.waivable && <WaiveForm finding={finding} />}
     </FindingRow>
   );

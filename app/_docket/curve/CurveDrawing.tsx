@@ -4,9 +4,9 @@ import { type KeyboardEvent, type RefObject, useRef } from 'react';
 import { curveScale } from '@/app/_charts/curveScale';
 import { plotMargins } from '@/app/_charts/plotMargins';
 import { useLetterPx } from '@/app/_charts/useLetterPx';
-import { later } from '@/app/_network/later';
+import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
-import { useLater } from '@/app/_network/useLater';
+import { useLazy } from '@/app/_network/useLazy';
 import { moveFlag } from '@/app/_ruler/moveFlag';
 import { useFlagDrag } from '@/app/_ruler/useFlagDrag';
 import { useWidth } from '@/app/_ruler/useWidth';
@@ -18,7 +18,7 @@ import { type CurveMeasure, curveSeries } from '@/lib/studies/curve/curveSeries'
 import styles from './CurveDrawing.module.css';
 import { curveMarks } from './curveMarks';
 
-const laterCurveChart = later(() => import('@/app/_charts/CurveChart').then(({ CurveChart }) => CurveChart));
+const laterCurveChart = lazy(() => import('@/app/_charts/CurveChart').then(({ CurveChart }) => CurveChart));
 
 type CurveDrawingProps = Readonly<{
   study: CostCurve;
@@ -43,7 +43,7 @@ const PHONE_LETTERS = 32;
 /** The curve itself, with the batch on it that can be dragged or moved by keys. */
 export function CurveDrawing(props: CurveDrawingProps) {
   const { study, other, measure, looked, onLook, hold, formatter, currency, locale } = props;
-  const chart = useLater(laterCurveChart);
+  const chart = useLazy(laterCurveChart);
   const frame = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(frame, 640);
   const letterPx = useLetterPx();

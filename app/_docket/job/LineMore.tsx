@@ -11,7 +11,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { wholePieces } from '@/app/_fields/wholePieces';
+import { wholePieces } from '@/app/_numbers/wholePieces';
 import { namesInWords } from '@/app/_words/docket/jobWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { numberLimits, textLimits } from '@/shared/limits';

@@ -1,10 +1,10 @@
 'use client';
 
 import type { ComponentProps } from 'react';
-import { laterDocketFigures } from '@/app/_docket/laterDocketFigures';
 import { PartMissing } from '@/app/_network/PartMissing';
-import { useLater } from '@/app/_network/useLater';
+import { useLazy } from '@/app/_network/useLazy';
 import type { FigureSections as Figures } from './FigureSections';
+import { lazyFigureSections } from './lazyFigureSections';
 
 type LazyFigureSectionsProps = Readonly<{
   /** Null until the first sums are made. */
@@ -13,7 +13,7 @@ type LazyFigureSectionsProps = Readonly<{
 
 /** The sections of figures, whose code comes while the first sums are made. */
 export function LazyFigureSections({ parts }: LazyFigureSectionsProps) {
-  const fetched = useLater(laterDocketFigures);
+  const fetched = useLazy(lazyFigureSections);
   if (parts === null || fetched.kind === 'coming') return null;
   if (fetched.kind === 'missing') return <PartMissing what="The part with the figures" missing={fetched} />;
   const FigureSections = fetched.value;

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBytes } from '@/app/_keeping/saveBytes';
-import { later } from '@/app/_network/later';
+import { lazy } from '@/app/_network/lazy';
 import { appDocuments } from '@/app/_store/appDocuments';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -33,7 +33,7 @@ type Written =
   | { readonly kind: 'done'; readonly notDrawn: readonly string[]; readonly lost: readonly string[] }
   | { readonly kind: 'failed'; readonly why: string };
 
-const laterSheetWriter = later(() =>
+const lazySheetWriter = lazy(() =>
   import('@/lib/exports/writeSheets').then(({ writeSheets }) => writeSheets),
 );
 const NOT_FETCHED =
@@ -60,7 +60,7 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
     if (sheets === null) return;
     setWritten({ kind: 'busy' });
     try {
-      const writeSheets = await laterSheetWriter.fetch().catch(() => null);
+      const writeSheets = await lazySheetWriter.fetch().catch(() => null);
       if (writeSheets === null) return setWritten({ kind: 'failed', why: NOT_FETCHED });
       const { pictures, lost } = await sheetPictures(input, sheets, appDocuments().actions.readFile);
       const { bytes, notDrawn } = await writeSheets(

@@ -15,7 +15,7 @@ export function namesInWords(names: readonly string[]): string {
 }
 
 /** @returns a day with its weekday, and with its year where that is not the present one. */
-export function wantedDayInWords(day: string, asOf: string, locale: string): string {
+export function wantedDayWords(day: string, asOf: string, locale: string): string {
   const moment = new Date(`${day}T00:00:00Z`);
   if (Number.isNaN(moment.getTime())) return day;
   const year = day.slice(0, 4) === asOf.slice(0, 4) ? {} : ({ year: 'numeric' } as const);
@@ -39,7 +39,7 @@ export function jobInWords({ job, blanks, workshop, asOf }: JobInput, formatter:
     formatter.count(wantedPieces(job.lines), piece.one, piece.many),
     namesInWords(distinct(job.lines.map(({ blankId }) => blanks[blankId]?.name))),
     namesInWords(distinct(job.lines.flatMap(({ placements }) => placements.map(({ name }) => name)))),
-    job.wantedOn === null ? '' : `wanted ${wantedDayInWords(job.wantedOn, asOf, workshop.locale)}`,
+    job.wantedOn === null ? '' : `wanted ${wantedDayWords(job.wantedOn, asOf, workshop.locale)}`,
   ]
     .filter((part) => part !== '')
     .join(' · ');

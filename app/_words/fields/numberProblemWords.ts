@@ -1,6 +1,6 @@
+import type { NumberProblem } from '@/app/_numbers/judgeNumber';
 import { formatNumber } from '@/shared/formatNumber';
 import type { NumberRefusal } from '@/shared/refuseNumber';
-import type { NumberProblem } from './judgeNumber';
 
 /** Says why a typed number is not taken and what to type, in one or two short sentences. */
 export function numberProblemWords(problem: NumberProblem, typed: string, locale: string): string {

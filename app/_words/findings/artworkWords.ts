@@ -1,21 +1,21 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { ArtworkFacts } from '@/shared/facts/artworkFacts';
 import type { FindingsById } from '@/shared/finding';
-import { type SayingsOf, saying } from './sayings';
+import { type WordingsOf, wording } from './wording';
 
 function density({ severity, facts }: FindingsById['ART-01' | 'ART-02'], formatter: Formatter) {
   const sentence = `${facts.artwork} has ${formatter.number(Math.floor(facts.ppi + 1e-6), 0)} ppi at ${formatter.size(facts.widthMm, facts.heightMm)}.`;
   const clean = `It is clean up to ${formatter.size(facts.cleanWidthMm, facts.cleanHeightMm)} (${formatter.number(facts.clean, 0)} ppi).`;
   switch (severity) {
     case 'stop':
-      return saying(
+      return wording(
         sentence,
         `Edges and faces will look blocky. ${clean} Ask for a larger file or line art; for pixel art meant to look so, say that as the reason.`,
       );
     case 'caution':
-      return saying(sentence, `Edges will look soft. ${clean} Ask for a larger file, or print it smaller.`);
+      return wording(sentence, `Edges will look soft. ${clean} Ask for a larger file, or print it smaller.`);
     case 'note':
-      return saying(sentence, `Fine lines may look a touch soft close up. ${clean}`);
+      return wording(sentence, `Fine lines may look a touch soft close up. ${clean}`);
     default:
       return severity satisfies never;
   }
@@ -26,7 +26,7 @@ export const artworkWords = {
   'ART-01': density,
   'ART-02': density,
   'ART-03': ({ facts }, formatter) =>
-    saying(
+    wording(
       `${facts.artwork} has enough pixels but looks enlarged.`,
       `Its edges take ${formatter.number(facts.edgePx, 1)} px from dark to light; sharp ones take one or two. It will print as soft as it looks close up. Ask for the original file or line art.`,
     ),
@@ -35,17 +35,17 @@ export const artworkWords = {
     const inside = formatter.size(facts.insideWidthMm, facts.insideHeightMm);
     switch (variant) {
       case 'stretch':
-        return saying(
+        return wording(
           sentence,
           `Stretched to fill the box, circles turn into eggs and faces grow wide. Fit the picture inside, at ${inside}.`,
         );
       case 'fill':
-        return saying(
+        return wording(
           sentence,
           `Filling the box cuts ${formatter.length(facts.cropMm)} off the picture. Check that nothing is lost, or print it whole at ${inside}.`,
         );
       default:
-        return saying(
+        return wording(
           sentence,
           `Fitted inside, the picture comes out at ${inside} with a bare strip beside it. Take that as the print size, or change the box.`,
         );
@@ -54,28 +54,28 @@ export const artworkWords = {
   'ART-05': ({ variant, facts }, formatter) => {
     const isReversed = facts.reversed === 'yes';
     const part = variant === 'letters' ? 'letters' : 'lines';
-    return saying(
+    return wording(
       `The smallest ${part} of ${facts.artwork} are ${formatter.number(facts.mm, 2)} mm ${part === 'letters' ? 'high' : 'wide'} in ${facts.placement}.`,
       `Dye spreads as it turns to gas${isReversed ? ', and into light letters and lines on dark from both sides' : ''}: under ${formatter.number(facts.leastMm, 2)} mm they may fill in. Print the picture ${formatter.length(facts.neededWidthMm)} wide or wider, or ask for bolder ${part}.`,
     );
   },
   'ART-06': ({ facts }, formatter) =>
-    saying(
+    wording(
       `${facts.artwork} stands on a solid background.`,
       `It lays down ${formatter.share(facts.ink)} of ink there and will print as a coloured box. Take the background out in a picture program, or say that it is meant so.`,
     ),
   'ART-07': ({ variant, facts }, formatter) =>
     variant === 'fading'
-      ? saying(
+      ? wording(
           `${formatter.share(facts.share)} of ${facts.artwork} fades out.`,
           'Glows and soft shadows end in a tint too pale to see on a screen and plain to see on cloth. Press a swatch, or end them with a clear edge.',
         )
-      : saying(
+      : wording(
           `${facts.artwork} has pale specks where it should be white.`,
           `A JPEG leaves them around edges, ${formatter.share(facts.share)} of this one, and they print as a visible tint. Ask for a PNG, or clean the white in a picture program.`,
         ),
   'ART-08': ({ facts }) =>
-    saying(
+    wording(
       `${facts.artwork} does not say what its colours mean.`,
       'It is taken as sRGB, as nearly all such files are. Where colours matter, ask for a file saved with its profile, and keep one profile for your ink, paper and cloth.',
     ),
@@ -83,75 +83,75 @@ export const artworkWords = {
     if (variant === 'heavyPixels' || variant === 'tooHeavyPixels') {
       const share = `${formatter.share(facts.share)} of ${facts.artwork} is heavy with ink, more than 180 % of its channels.`;
       return variant === 'tooHeavyPixels'
-        ? saying(
+        ? wording(
             share,
             `Above ${formatter.share(facts.most)} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, lighten the picture, or give the swatch you pressed as the reason.`,
           )
-        : saying(
+        : wording(
             share,
             'Such parts dry slowly and may ghost. Let the print dry longer, and try a lower ink limit.',
           );
     }
     const sentence = `${facts.artwork} lays down ${formatter.share(facts.coverage)} of ink on average.`;
     return variant === 'tooHeavy'
-      ? saying(
+      ? wording(
           sentence,
           `Above ${formatter.share(facts.most)} the paper cockles, the ink stays wet and the picture ghosts. Lower the ink limit in the print settings, or lighten the picture.`,
         )
-      : saying(
+      : wording(
           sentence,
           `Above ${formatter.share(facts.most)} prints dry slowly and may ghost. Let them dry longer, and try a lower ink limit.`,
         );
   },
   'ART-11': ({ variant, facts }) =>
     variant === 'twice'
-      ? saying(
+      ? wording(
           `${facts.placement} is mirrored twice: in the picture ${facts.artwork} and by the printer.`,
           'Twice backwards is forwards, so it will read the wrong way on the piece. Switch one of the two off.',
         )
-      : saying(
+      : wording(
           `${facts.placement} is not mirrored.`,
           'A transfer is laid face down, so text will read backwards on the piece. Print it mirrored: on the sheet it must look backwards.',
         ),
   'ART-09': ({ facts }) =>
-    saying(
+    wording(
       `A colour of ${facts.artwork} has to match one the customer named.`,
       'Ink, heat and coating shift every colour. Match by eye to a pressed swatch, charge the test, and have the swatch approved before the run.',
     ),
   'ART-12': ({ variant, facts }, formatter) =>
     variant === 'twice'
-      ? saying(
+      ? wording(
           `“${facts.name}” stands twice in the names of ${facts.line}${facts.others > 0 ? `, and so do ${formatter.count(facts.others, 'other')}` : ''}.`,
           'Two people may share a name, or one was typed twice and another left out. Ask the customer.',
         )
-      : saying(
+      : wording(
           `The list has ${formatter.count(facts.names, 'name')} for ${formatter.count(facts.pieces, 'piece')} of ${facts.line}.`,
           'Somebody would go without, or a piece would be printed for nobody. Mend the list or the sizes.',
         ),
   'ART-13': ({ variant, facts }, formatter) =>
     variant === 'other'
-      ? saying(
+      ? wording(
           `What will be printed is not the version the customer approved: ${facts.artworks}.`,
           `Version ${formatter.number(facts.approved, 0)} was approved, version ${formatter.number(facts.version, 0)} is in the job. Have it approved before buying or printing.`,
         )
-      : saying(
+      : wording(
           `The customer has not approved the proof yet: ${facts.artworks}.`,
           'For an estimate that is fine. Wait for the yes before you buy blanks or print: a misspelt name is found by the customer first.',
         ),
   'ART-14': ({ variant, facts }) => {
     switch (variant) {
       case 'none':
-        return saying(
+        return wording(
           `There is no permission to use ${facts.artwork}.`,
           'Printing or selling it can cost far more than the job brings. Get written permission or use another picture. Ask your local authority or an adviser where you are unsure.',
         );
       case 'promised':
-        return saying(
+        return wording(
           `Permission for ${facts.artwork} is promised, not yet given.`,
           'Until it is in writing the risk is yours. Ask for the letter before printing. Where you are unsure, ask your local authority.',
         );
       default:
-        return saying(
+        return wording(
           `Nobody has said who owns ${facts.artwork}.`,
           'Crests, characters, team names and pictures found online belong to somebody. Note the owner or the licence, and get permission in writing. Where you are unsure, ask your local authority.',
         );
@@ -159,19 +159,19 @@ export const artworkWords = {
   },
   'ART-15': ({ variant, facts }, formatter) =>
     variant === 'unmeasured'
-      ? saying(
+      ? wording(
           `${facts.placement} covers the whole face of the piece.`,
           `Laid a little off, a white line shows along an edge. Let the picture run ${formatter.length(facts.wantedMm)} past every edge, and say how far it does.`,
         )
-      : saying(
+      : wording(
           `${facts.placement} runs ${formatter.length(facts.mm)} past the edge of the piece.`,
           variant === 'none'
             ? `Nobody lays a transfer that exactly: a white line will show along an edge. Let it run ${formatter.length(facts.wantedMm)} past.`
             : `Laid a little off, a white line may show along an edge. ${formatter.length(facts.wantedMm)} is safe.`,
         ),
   'ART-16': ({ facts }, formatter) =>
-    saying(
+    wording(
       `In ${facts.placement} something that must be seen whole comes within ${formatter.length(facts.mm)} of an edge, a handle or a seam.`,
       `The press reaches there last and the colour fades. Keep it ${formatter.length(facts.wantedMm)} away, or make the picture smaller.`,
     ),
-} satisfies SayingsOf<ArtworkFacts>;
+} satisfies WordingsOf<ArtworkFacts>;

@@ -1,4 +1,4 @@
-import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import { type Formatter, formatterFor, type NameOf, type TextContext } from '@/app/_words/formatter';
 import type { Finding, FindingsById } from '@/shared/finding';
 import type { FindingId } from '@/shared/tables/findingIds';
 import { artworkWords } from './artworkWords';
@@ -10,10 +10,10 @@ import { rateWords } from './rateWords';
 import { recipeWords } from './recipeWords';
 import { rowWords } from './rowWords';
 import { safetyWords } from './safetyWords';
-import type { Say, Saying } from './sayings';
 import { sheetWords } from './sheetWords';
 import { substrateWords } from './substrateWords';
 import { timeWords } from './timeWords';
+import type { Wording, WordingOf } from './wording';
 
 /** A finding in words. */
 export interface FindingWords {
@@ -25,7 +25,7 @@ export interface FindingWords {
   readonly fixLabel: string | null;
 }
 
-const sayings: { readonly [Id in FindingId]: Say<Id> } = {
+const wordings: { readonly [Id in FindingId]: WordingOf<Id> } = {
   ...documentWords,
   ...substrateWords,
   ...artworkWords,
@@ -46,7 +46,7 @@ const sayings: { readonly [Id in FindingId]: Say<Id> } = {
  */
 export function findingWords(finding: Finding, context: TextContext): FindingWords {
   const formatter = formatterFor(context);
-  const { sentence, detail } = sayingOf(finding.id, finding, formatter);
+  const { sentence, detail } = wordingOf(finding.id, finding, formatter, context.nameOf ?? nobodyKnows);
   return {
     sentence: capitalized(sentence),
     detail,
@@ -55,8 +55,14 @@ export function findingWords(finding: Finding, context: TextContext): FindingWor
 }
 
 /** The id chooses the words, and says which facts they find. */
-const sayingOf = <Id extends FindingId>(id: Id, finding: FindingsById[Id], formatter: Formatter): Saying =>
-  sayings[id](finding, formatter);
+const wordingOf = <Id extends FindingId>(
+  id: Id,
+  finding: FindingsById[Id],
+  formatter: Formatter,
+  nameOf: NameOf,
+): Wording => wordings[id](finding, formatter, nameOf);
+
+const nobodyKnows = () => null;
 
 /** Names typed in small letters may come first in a sentence. */
 const capitalized = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

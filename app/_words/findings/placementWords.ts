@@ -1,5 +1,5 @@
 import type { PlacementFacts } from '@/shared/facts/placementFacts';
-import { type SayingsOf, saying } from './sayings';
+import { type WordingsOf, wording } from './wording';
 
 /** Finished dye turns to gas again near here: common practice, 350 °F. */
 const DYE_WAKES_C = 176.7;
@@ -10,11 +10,11 @@ export const placementWords = {
     const sentence = `${facts.placement} at ${formatter.size(facts.widthMm, facts.heightMm)} is ${variant === 'over' ? 'too large' : 'close to the largest print'} for ${facts.sizes}.`;
     const most = formatter.size(facts.mostWidthMm, facts.mostHeightMm);
     return variant === 'over'
-      ? saying(
+      ? wording(
           sentence,
           `The largest print there is ${most}; more runs over seams and hems. Use a smaller print for these sizes.`,
         )
-      : saying(
+      : wording(
           sentence,
           `The largest print there is ${most}: a crooked shirt or a wide seam leaves no room. A slightly smaller print is easier to place.`,
         );
@@ -22,17 +22,17 @@ export const placementWords = {
   'PLC-02': ({ variant, facts }, formatter) => {
     switch (variant) {
       case 'wide':
-        return saying(
+        return wording(
           `${facts.placement} covers ${formatter.share(facts.share)} of the width of size ${facts.size}.`,
           `It wraps towards the armpits on ${facts.smallest}. A second, smaller print for the small sizes looks better and adds a sheet set-up.`,
         );
       case 'tiny':
-        return saying(
+        return wording(
           `${facts.placement} covers ${formatter.share(facts.share)} of the width of size ${facts.size}.`,
           `It looks lost on ${facts.largest}. A second, larger print for the large sizes looks better and adds a sheet set-up.`,
         );
       default:
-        return saying(
+        return wording(
           `${facts.placement} is one size for all, from ${facts.smallest} to ${facts.largest}.`,
           'It wraps round the smallest and looks lost on the largest. Two print sizes look better and add a sheet set-up.',
         );
@@ -40,7 +40,7 @@ export const placementWords = {
   },
   'PLC-05': ({ variant, facts }, formatter) => {
     if (variant === 'kind') {
-      return saying(
+      return wording(
         `${facts.press} is no press for ${facts.blank}.`,
         'A flat platen cannot reach round a curve, and a wrap-round press or an oven cannot hold cloth or a flat panel even. Choose another press for this placement.',
       );
@@ -48,11 +48,11 @@ export const placementWords = {
     const platen = formatter.size(facts.platenWidthMm, facts.platenHeightMm);
     const sentence = `${facts.placement} at ${formatter.size(facts.widthMm, facts.heightMm)} ${variant === 'over' ? 'is larger than' : 'comes close to the edge of'} the platen of ${facts.press} (${platen}).`;
     return variant === 'over'
-      ? saying(
+      ? wording(
           sentence,
           'Two presses side by side leave a visible band where they meet. Use a smaller print or a larger press.',
         )
-      : saying(
+      : wording(
           sentence,
           `The outer ${formatter.length(facts.edgeMm)} of a platen runs cooler, so the edge of the picture may be pale. Use a smaller print, or test the edges.`,
         );
@@ -64,18 +64,18 @@ export const placementWords = {
       .join(' and ');
     const sentence = `${facts.line} is pressed ${formatter.number(facts.presses, 0)} times: losses of ${each} come to ${formatter.share(facts.lost)} of the pieces.`;
     return variant === 'order'
-      ? saying(
+      ? wording(
           sentence,
           `A piece spoiled late has had the earlier presses for nothing. Pressing ${facts.first} first saves ${formatter.money(facts.saving)} on this job.`,
         )
-      : saying(
+      : wording(
           sentence,
           `${facts.first} goes first, and no other order costs less. The losses are in the price as normal spoilage.`,
         );
   },
   'PLC-08': ({ facts }, formatter) =>
-    saying(
+    wording(
       `${facts.finished} is heated again while ${facts.placement} is pressed, with no clean paper between.`,
       `From about ${formatter.temperature(DYE_WAKES_C)} the finished dye wakes up and prints a ghost. Put clean paper inside and under the piece, and do not slide it.`,
     ),
-} satisfies SayingsOf<PlacementFacts>;
+} satisfies WordingsOf<PlacementFacts>;

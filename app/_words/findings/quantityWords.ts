@@ -1,27 +1,27 @@
 import type { QuantityFacts } from '@/shared/facts/quantityFacts';
-import { type SayingsOf, saying } from './sayings';
+import { type WordingsOf, wording } from './wording';
 
 /** Words of the findings about quantities and sizes. */
 export const quantityWords = {
   'QTY-01': ({ facts }, formatter) =>
-    saying(
+    wording(
       `${facts.line}: the sizes add up to ${formatter.number(facts.total)}, the order says ${formatter.number(facts.ordered)}.`,
       'Somebody will get no piece, or one nobody asked for. Ask the customer which is right, and change the sizes or the sum.',
     ),
   'QTY-02': ({ variant, facts }, formatter) => {
     switch (variant) {
       case 'fraction':
-        return saying(
+        return wording(
           `${facts.line}: size ${facts.size} asks for ${formatter.number(facts.quantity, 6)} pieces.`,
           'Only whole pieces can be pressed, and all sums count them. Enter a whole number.',
         );
       case 'none':
-        return saying(
+        return wording(
           `${facts.line} has no pieces.`,
           'With nothing to make there is nothing to cost. Enter how many of each size, or take the line out.',
         );
       default:
-        return saying(
+        return wording(
           `${facts.line} has ${formatter.number(facts.total)} pieces.`,
           `That is more than ${formatter.number(facts.most)}, weeks of pressing on one machine. Check the figure; if it is meant, go on.`,
         );
@@ -30,30 +30,30 @@ export const quantityWords = {
   'QTY-04': ({ variant, facts }) => {
     switch (variant) {
       case 'noBlank':
-        return saying(
+        return wording(
           `${facts.blank} does not come in size ${facts.size}.`,
           `It cannot be bought or costed. It comes in ${facts.sizes}: move the pieces to one of these, or add the size to the blank.`,
         );
       case 'strayCharge':
-        return saying(
+        return wording(
           `${facts.line} has an up-charge for size ${facts.size}, which ${facts.blank} does not come in.`,
           'It is added to no price. Take it out, or name the size it was meant for.',
         );
       case 'noPrice':
-        return saying(
+        return wording(
           `There is no price for ${facts.blank} in size ${facts.size}.`,
           'These pieces cannot be costed, and nothing is taken for free. Enter what you pay for one.',
         );
       default:
-        return saying(
+        return wording(
           `${facts.placement} has no print size for size ${facts.size}.`,
           'Sheets and ink of these pieces cannot be counted. Give the size a print, or let one print serve all sizes.',
         );
     }
   },
   'QTY-08': ({ facts }, formatter) =>
-    saying(
+    wording(
       `${facts.blank} in size ${facts.size} comes in packs of ${formatter.number(facts.pack, 0)}.`,
       `For ${formatter.number(facts.needed, 0)} you buy ${formatter.number(facts.buy, 0)}; ${formatter.number(facts.left, 0)} worth ${formatter.money(facts.worth)} stay on the shelf. They are not in this job's cost.`,
     ),
-} satisfies SayingsOf<QuantityFacts>;
+} satisfies WordingsOf<QuantityFacts>;

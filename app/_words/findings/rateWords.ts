@@ -1,6 +1,6 @@
 import type { PriceFacts } from '@/shared/facts/priceFacts';
 import type { RateFacts } from '@/shared/facts/rateFacts';
-import { type SayingsOf, saying } from './sayings';
+import { type WordingsOf, wording } from './wording';
 
 /** "Blank price (White shirt L)". */
 const rateName = ({ rate, of }: { readonly rate: string; readonly of: string }): string =>
@@ -11,18 +11,18 @@ export const rateWords = {
   'RATE-01': ({ variant, facts }, formatter) => {
     const sentence = `${rateName(facts)} is not set.`;
     if (variant === 'noTypical') {
-      return saying(
+      return wording(
         sentence,
         'No figure is typical for it, and a missing figure is never taken as nothing. Enter your own to get a price.',
       );
     }
     const typical = formatter.rate(facts.typical, facts.unit);
     return variant === 'stop'
-      ? saying(
+      ? wording(
           sentence,
           `A price without it would be a guess. Enter your own, or take ${typical} as a start and replace it soon.`,
         )
-      : saying(
+      : wording(
           sentence,
           `${typical} is taken as typical and marked so. Enter your own: the price is only as good as its figures.`,
         );
@@ -33,17 +33,17 @@ export const rateWords = {
     const day = formatter.day(facts.date);
     switch (variant) {
       case 'future':
-        return saying(
+        return wording(
           `${rateName(facts)} is dated ${day}, which is still to come.`,
           `Its age cannot be told, so it would never be questioned.${also} Check the date.`,
         );
       case 'stale':
-        return saying(
+        return wording(
           `${rateName(facts)} is from ${day}, ${formatter.number(facts.days, 0)} days ago.`,
           `In more than a year most prices move, and your margin moves with them.${also} Look the price up again.`,
         );
       default:
-        return saying(
+        return wording(
           `${rateName(facts)} is from ${day}, ${formatter.number(facts.days, 0)} days ago.`,
           `It may still hold.${also} A quick look at the last bill makes sure.`,
         );
@@ -53,52 +53,52 @@ export const rateWords = {
     switch (variant) {
       case 'doubled':
       case 'outOfOrder':
-        return saying(
+        return wording(
           `The price breaks ${facts.breaks} do not rise.`,
           'Which price holds from which quantity would be a guess. Put them in rising order, each once.',
         );
       case 'ending':
-        return saying(
+        return wording(
           `Prices are to end on ${formatter.number(facts.step, 6)} ${facts.currency}, which is finer than a coin.`,
           `Nobody can pay it, so prices end on ${formatter.money(facts.coin)} instead. Set an ending that can be paid.`,
         );
       case 'ownFiner':
-        return saying(
+        return wording(
           `Your own price of ${facts.line}, ${formatter.number(facts.each, 6)} ${facts.currency}, is finer than a coin.`,
           `Nobody can pay it, so ${formatter.money(facts.payable)} is taken. Write a price that can be paid.`,
         );
       case 'ownNothing':
-        return saying(
+        return wording(
           `From ${formatter.count(facts.from, 'piece')} on, ${facts.line} in ${facts.size} would be sold for ${formatter.money(facts.price)}.`,
           'A piece cannot be sold for nothing or less. Raise your own price of that break, or make the up-charge smaller.',
         );
       case 'resale':
-        return saying(
+        return wording(
           `${facts.machine} is to fetch ${formatter.money(facts.resale)} and cost ${formatter.money(facts.price)}.`,
           'Each press would then make the job cheaper, and every price too low. Check both figures.',
         );
       case 'paperForm':
         return facts.form === 'roll'
-          ? saying(
+          ? wording(
               `${facts.sheet} comes on a roll, but its price is for a sheet.`,
               'Nobody can say from it what a print costs. Give the price of a metre.',
             )
-          : saying(
+          : wording(
               `${facts.sheet} is a cut sheet, but its price is for a metre.`,
               'Nobody can say from it what a print costs. Give the price of a sheet.',
             );
       case 'tooLarge':
-        return saying(
+        return wording(
           `The sums of this job come to more than ${formatter.number(facts.most, 0)} ${facts.currency}.`,
           'Amounts that large are not exact to the last coin any more. Look for a figure that slipped: pay, prices, minutes.',
         );
       case 'nothing':
-        return saying(
+        return wording(
           `${rateName(facts)} is ${formatter.rate(facts.value, facts.unit)}.`,
           'A yearly cost spread over no hours has no end. Enter how many hours a year you work on jobs.',
         );
       default:
-        return saying(
+        return wording(
           `${rateName(facts)} is ${formatter.rate(facts.value, facts.unit)}; usual is ${formatter.rate(facts.least, facts.unit)} to ${formatter.rate(facts.most, facts.unit)}.`,
           'If a mark or a unit slipped, every price built on it is off. Check the figure; if it is right, leave it.',
         );
@@ -107,50 +107,53 @@ export const rateWords = {
   'RATE-04': ({ variant, facts }, formatter) => {
     const sentence = `${rateName(facts)} is ${formatter.rate(facts.value, facts.unit)}, ${formatter.number(facts.times, 0)} times the typical ${formatter.rate(facts.typical, facts.unit)}.`;
     return variant === 'litre'
-      ? saying(sentence, 'That looks like the price of a litre or a bottle. Enter what one millilitre costs.')
-      : saying(
+      ? wording(
+          sentence,
+          'That looks like the price of a litre or a bottle. Enter what one millilitre costs.',
+        )
+      : wording(
           sentence,
           'That looks like the price of a whole pack. Enter what one costs, or leave it if it is one.',
         );
   },
   'RATE-05': ({ facts }, formatter) =>
-    saying(
+    wording(
       `${facts.placement} is set to spoil nothing.`,
       `Everybody loses a piece now and then, and at 0 % the price carries none of it. ${formatter.share(facts.typical)} is a fair start.`,
     ),
   'RATE-06': ({ facts }, formatter) =>
-    saying(
+    wording(
       `Fees of ${formatter.share(facts.fees)} on ${facts.channel} and a margin of ${formatter.share(facts.margin)} use up the whole price.`,
       'Nothing is left to pay the cost with, so no price can reach this margin. Lower the margin, or sell where fees are lower.',
     ),
   'RATE-07': ({ facts }) =>
-    saying(
+    wording(
       `Wear of ${facts.machine} is charged to each job and is in your yearly overhead too.`,
       'The same wear is paid for twice, which makes every price too high. Take it out of the overhead, or set the prices of your machines to 0.',
     ),
   'RATE-08': ({ variant, facts }, formatter) => {
     const price = formatter.money(facts.price);
     if (variant === 'nothing') {
-      return saying(
+      return wording(
         `${facts.line} in ${facts.size} would be sold for ${price}.`,
         'A piece cannot be sold for nothing or less. Make the up-charge smaller, or the price higher.',
       );
     }
     if (variant === 'ownBelowCost') {
-      return saying(
+      return wording(
         `From ${formatter.count(facts.from, 'piece')} on, your own price of ${facts.line} is ${price} in ${facts.size}, less than a piece costs.`,
         `With fees and your own pay, ${formatter.money(facts.short)} a piece is missing at ${formatter.count(facts.at, 'piece')}. Raise it, take the suggestion, or know why not.`,
       );
     }
     const whose = facts.sizes === '' ? facts.line : `${facts.line} in ${facts.sizes}`;
     return variant === 'belowFloor'
-      ? saying(
+      ? wording(
           `${whose} at ${price} a piece is below the ${formatter.money(facts.floor)} that leave your pocket.`,
           `You would pay ${formatter.money(facts.short)} a piece to do this job, with no pay for your time. Raise the price, or give a reason to do it all the same.`,
         )
-      : saying(
+      : wording(
           `${whose} at ${price} a piece is below its full cost of ${formatter.money(facts.cost)}.`,
           `It pays the bills of the day but not all of your time and the workshop: ${formatter.money(facts.short)} a piece is missing. Raise the price, or know why not.`,
         );
   },
-} satisfies SayingsOf<RateFacts & PriceFacts>;
+} satisfies WordingsOf<RateFacts & PriceFacts>;

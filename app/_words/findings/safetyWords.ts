@@ -1,5 +1,5 @@
 import type { SafetyFacts } from '@/shared/facts/safetyFacts';
-import { type SayingsOf, saying } from './sayings';
+import { type WordingsOf, wording } from './wording';
 
 /** Words of the findings about electricity, safety and law. These give bearings, never advice. */
 export const safetyWords = {
@@ -7,17 +7,17 @@ export const safetyWords = {
     const watts = `${formatter.number(facts.watts, 0)} W`;
     switch (variant) {
       case 'unknown':
-        return saying(
+        return wording(
           `The circuit your press hangs on is not entered.`,
           `Press and printer take ${watts} together, and whether it bears that nobody can say. Enter its volts, its breaker and what else hangs on it. Ask a licensed electrician.`,
         );
       case 'over':
-        return saying(
+        return wording(
           `Everything on the circuit takes ${watts}; its breaker holds ${formatter.number(facts.full, 0)} W.`,
           'It will trip in the middle of a press, or the wiring gets hot. Move the press or the other devices to another circuit. Ask a licensed electrician.',
         );
       default:
-        return saying(
+        return wording(
           `Everything on the circuit takes ${watts}, above ${formatter.number(facts.mark, 0)} W.`,
           `For hours of use a circuit of ${formatter.number(facts.volts, 0)} V and ${formatter.number(facts.amps, 0)} A is best kept under four fifths of its ${formatter.number(facts.full, 0)} W. Move something to another circuit. Ask a licensed electrician.`,
         );
@@ -26,17 +26,17 @@ export const safetyWords = {
   'SAF-01': ({ variant }) => {
     switch (variant) {
       case 'foodOven':
-        return saying(
+        return wording(
           'An oven that cooks food is used for goods.',
           'Dye and coating give off fumes that settle on its walls and get into food. Use an oven kept for goods alone. For rules on fumes ask your local authority.',
         );
       case 'closed':
-        return saying(
+        return wording(
           'The room is not ventilated.',
           'Hot dye and coating give off fumes, and hours of them hurt. Open a window with a fan before you press. For rules on fumes ask your local authority.',
         );
       default:
-        return saying(
+        return wording(
           'Nobody has said whether the room is ventilated.',
           'Hot dye and coating give off fumes. Make sure air comes in and goes out, and note it for the workshop. For rules on fumes ask your local authority.',
         );
@@ -45,30 +45,30 @@ export const safetyWords = {
   'LAW-01': ({ variant }) => {
     switch (variant) {
       case 'removed':
-        return saying(
+        return wording(
           'The sewn label is to be taken out.',
           'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it in. Ask your local authority.',
         );
       case 'covered':
-        return saying(
+        return wording(
           'The sewn label is to be covered.',
           'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it free. Ask your local authority.',
         );
       default:
-        return saying(
+        return wording(
           'Nobody has said what happens to the sewn label.',
           'In many places fibres, origin, maker and care must stay readable on what is sold. Plan to leave it as it is. Ask your local authority.',
         );
     }
   },
   'LAW-02': ({ facts }) =>
-    saying(
+    wording(
       `${facts.blank} is meant for children.`,
       'Goods for children may need tests, a certificate and a lasting mark that says who made them, where, when and in which batch. Find out before you sell. Ask your local authority.',
     ),
   'LAW-05': ({ facts }) =>
-    saying(
+    wording(
       `Whether prices on ${facts.channel} are with or without tax is not set.`,
       'Tax that nobody added comes out of your own pocket. Choose how tax is handled there before you quote. In some places set-up and artwork are taxed too: ask your local authority.',
     ),
-} satisfies SayingsOf<SafetyFacts>;
+} satisfies WordingsOf<SafetyFacts>;

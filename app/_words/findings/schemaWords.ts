@@ -1,7 +1,7 @@
 import { fieldWords } from '@/app/_words/fieldWords';
-import type { Formatter } from '@/app/_words/formatter';
+import type { Formatter, NameOf } from '@/app/_words/formatter';
 import type { FindingsById } from '@/shared/finding';
-import { type Saying, saying } from './sayings';
+import { type Wording, wording } from './wording';
 
 const kinds: Readonly<Record<string, string>> = {
   string: 'text',
@@ -22,102 +22,100 @@ const forms: Readonly<Record<string, string>> = {
   regex: 'letters, digits and hyphens in the form this field has',
 };
 
+/** What a schema refuses; two of one name are told elsewhere. */
+type Refused = Exclude<FindingsById['DOC-01'], { readonly variant: 'repeated' }>;
+
 /** @returns the sentence for one thing that is wrong with a document: what, in which field, and how to mend it. */
-export function schemaWords(finding: FindingsById['DOC-01'], formatter: Formatter): Saying {
-  const field = fieldWords(finding.where);
+export function schemaWords(finding: Refused, formatter: Formatter, nameOf: NameOf): Wording {
+  const field = fieldWords(finding.where, nameOf);
   const Field = field.slice(0, 1).toUpperCase() + field.slice(1);
+  // An id says nothing to anybody.
+  const isId = /^(id|[a-z]+Id)$/.test(String(finding.where.path.at(-1) ?? ''));
+  const found = (facts: { readonly found: string }) =>
+    facts.found === '' || isId ? '' : ` It holds “${facts.found}”.`;
   const limited = (limit: number) => formatter.number(limit, 6);
   const { variant, facts } = finding;
   switch (variant) {
     case 'missing':
-      return saying(
+      return wording(
         `${Field} is missing.`,
         `The document cannot be read without it. Add ${kindWords(facts.expected)}.`,
       );
     case 'wrongType':
-      return saying(
+      return wording(
         `${Field} must be ${kindWords(facts.expected)}, and is ${kindWords(facts.received)}.`,
         facts.expected === 'number'
-          ? `Write numbers bare, without quotation marks, with a point before the decimals.${tabState(facts)}`
-          : `Replace it by ${kindWords(facts.expected)}.${tabState(facts)}`,
+          ? `Write numbers bare, without quotation marks, with a point before the decimals.${found(facts)}`
+          : `Replace it by ${kindWords(facts.expected)}.${found(facts)}`,
       );
     case 'notWhole':
-      return saying(
+      return wording(
         `${Field} must be a whole number.`,
-        `Leave out what stands after the point.${tabState(facts)}`,
+        `Leave out what stands after the point.${found(facts)}`,
       );
     case 'tooSmall':
-      return saying(
+      return wording(
         `${Field} must be ${facts.open === 1 ? 'more than' : 'at least'} ${limited(facts.limit)}.`,
-        `Less has no meaning there. Check the sign and the figure.${tabState(facts)}`,
+        `Less has no meaning there. Check the sign and the figure.${found(facts)}`,
       );
     case 'tooLarge':
-      return saying(
+      return wording(
         `${Field} must be at most ${limited(facts.limit)}.`,
-        `More than that can only be a slip. Check the figure and its unit.${tabState(facts)}`,
+        `More than that can only be a slip. Check the figure and its unit.${found(facts)}`,
       );
     case 'tooShort':
-      return saying(
+      return wording(
         `${Field} needs at least ${formatter.count(facts.limit, 'character')}.`,
         'Left empty, it could not be told from others. Write something in.',
       );
     case 'tooLong':
-      return saying(
+      return wording(
         `${Field} may have ${limited(facts.limit)} characters at most.`,
         'Longer text would not fit on screens and papers. Shorten it.',
       );
     case 'tooFew':
-      return saying(
+      return wording(
         `${Field} must hold at least ${limited(facts.limit)}.`,
         'With fewer there is nothing to work on. Add one.',
       );
     case 'tooMany':
-      return saying(
+      return wording(
         `${Field} may hold ${limited(facts.limit)} at most.`,
         'More are not counted. Take some out.',
       );
     case 'badChoice':
-      return saying(
+      return wording(
         `${Field} is none of the values it may have.`,
-        `Nothing can be read from it. Choose one of: ${facts.allowed}.${tabState(facts)}`,
+        `Nothing can be read from it. Choose one of: ${facts.allowed}.${found(facts)}`,
       );
     case 'badForm':
-      return saying(
+      return wording(
         `${Field} is not in the form it needs.`,
-        `Write ${forms[facts.form] ?? `it as ${facts.form}`}.${tabState(facts)}`,
+        `Write ${forms[facts.form] ?? `it as ${facts.form}`}.${found(facts)}`,
       );
     case 'unknownKey':
-      return saying(
+      return wording(
         `“${facts.key}” is no field known there: ${field}.`,
         'Read past, a misspelt field would count as missing, so nothing is read past. Correct the name, or take it out.',
       );
     case 'badKey':
-      return saying(
+      return wording(
         `“${facts.key}” cannot be the name of an entry.`,
         `Names have letters, digits and hyphens, start with a letter or digit and are 64 characters at most. Rename it: ${field}.`,
       );
     case 'refused':
-      return saying(
+      return wording(
         `${Field} ${facts.reason}.`,
-        `Nothing can be worked out with it. Replace it by one that is known.${tabState(facts)}`,
+        `Nothing can be worked out with it. Replace it by one that is known.${found(facts)}`,
       );
     case 'more':
-      return saying(
+      return wording(
         `${formatter.count(facts.count, 'more thing')} in the document cannot be read.`,
         'They are not listed. Mend the ones above and read the document again.',
-      );
-    case 'repeated':
-      return saying(
-        `“${facts.name}” stands twice: at ${field}.`,
-        'Nobody could say which of the two is meant. Rename one, or take it out.',
       );
     default:
       return variant satisfies never;
   }
 }
-
-/** What the field holds, as a sentence; empty where it has no short form. */
-const tabState = ({ found }: { readonly found: string }): string =>
-  found === '' ? '' : ` It holds “${found}”.`;
 
 const kindWords = (kind: string): string => kinds[kind] ?? kind;

@@ -1,5 +1,5 @@
 import type { TimeFacts } from '@/shared/facts/timeFacts';
-import { type SayingsOf, saying } from './sayings';
+import { type WordingsOf, wording } from './wording';
 
 /** Words of the findings about time. */
 export const timeWords = {
@@ -7,7 +7,7 @@ export const timeWords = {
     const needed = formatter.hours(facts.neededHours);
     const wanted = formatter.day(facts.wantedOn);
     if (variant === 'unknown') {
-      return saying(
+      return wording(
         `The job needs ${needed} by ${wanted}, and your free hours are not set.`,
         'Nobody can say whether it fits. Enter the hours you are free for the bench on each day of the week.',
       );
@@ -15,17 +15,17 @@ export const timeWords = {
     const sentence = `The job needs ${needed}; before ${wanted} you have ${formatter.hours(facts.freeHours)} free.`;
     switch (variant) {
       case 'never':
-        return saying(
+        return wording(
           sentence,
           'With these free hours it would take longer than two years. Free some hours, or leave the job.',
         );
       case 'over':
-        return saying(
+        return wording(
           sentence,
           `It cannot be done in time. The earliest honest day is ${formatter.day(facts.honest)}; or free more hours and charge for the rush.`,
         );
       default:
-        return saying(
+        return wording(
           sentence,
           `One bad evening and it is late. ${formatter.day(facts.honest)} would leave room.`,
         );
@@ -33,7 +33,7 @@ export const timeWords = {
   },
   'TIM-02': ({ variant, facts }, formatter) => {
     if (variant === 'unknown') {
-      return saying(
+      return wording(
         `How long ${facts.blank} takes to arrive is not set.`,
         'So nobody can say when it must be ordered. Enter the supplier’s working days from order to arrival.',
       );
@@ -44,20 +44,20 @@ export const timeWords = {
       later === '' ? 'Agree on a later day' : `Agree on ${formatter.day(later)} or later`;
     switch (variant) {
       case 'passed':
-        return saying(
+        return wording(
           `Blanks had to be ordered by ${latest} to be ready on ${formatter.day(facts.wantedOn)}.`,
           `With ${lead} to arrive they come too late for the bench. ${agree(facts.later)}, or find a faster supplier.`,
         );
       case 'soon':
-        return saying(
+        return wording(
           `Order the blanks by ${latest}.`,
           `They take ${lead} to arrive, and after that day ${formatter.day(facts.wantedOn)} cannot be kept. ${agree(facts.later)}, or order now.`,
         );
       default:
-        return saying(
+        return wording(
           `Order the blanks by ${latest}.`,
           `They take ${lead} to arrive; that day leaves the bench its time and a day to spare before ${formatter.day(facts.wantedOn)}.`,
         );
     }
   },
-} satisfies SayingsOf<TimeFacts>;
+} satisfies WordingsOf<TimeFacts>;

@@ -1,19 +1,10 @@
 import { fieldWords } from '@/app/_words/fieldWords';
+import { type DocumentKind, isKnownKind, kinds } from '@/lib/kinds/kinds';
 import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { SchemaIssue, StoredFinding } from '@/lib/stored/storedFinding';
-import { type DocumentKind, documentKinds } from '@/shared/schemas/stored';
-
-const kinds: Readonly<Record<string, string>> = {
-  workshop: 'workshop',
-  blank: 'blank',
-  artwork: 'artwork',
-  job: 'job',
-  priceList: 'price list',
-};
 
 /** @returns what a kept record claims to be, such as “job”. */
-export const kindWords = (kind: string | null): string =>
-  kind === null ? 'record' : (kinds[kind] ?? 'record');
+export const kindWords = (kind: string | null): string => (isKnownKind(kind) ? kinds[kind].word : 'record');
 
 /**
  * @param kind what the record claims to be, so that its fields can be named; null where it claims nothing known
@@ -43,17 +34,22 @@ export function backupWords(finding: BackupFinding): string {
     case 'notABackup':
       return 'This file is no copy saved from here, or it was changed since. Choose the file as it was saved.';
     case 'sameIdTwice':
-      return `“${finding.id}” stands in the file twice. Nobody could say which is meant: take one out.`;
+      return `${named(finding.kind, finding.name)} stands in the file twice. Nobody could say which is meant: take one out.`;
+    case 'neededMissing':
+      return `The file holds no ${kindWords(finding.kind)}, and nothing in it can be priced without one.`;
     case 'fileDamaged':
       return `The picture “${finding.name}” in the file is damaged: the copy was changed since it was saved.`;
     case 'documentUnreadable':
-      return `The ${kindWords(finding.kind)} “${finding.id}” cannot be read. ${storedWords(finding.finding, documentKinds.find((kind) => kind === finding.kind) ?? null)}`;
+      return `${named(finding.kind, finding.name)} cannot be read. ${storedWords(finding.finding, isKnownKind(finding.kind) ? finding.kind : null)}`;
     default:
       return finding satisfies never;
   }
 }
 
 // Helpers
+
+const named = (kind: string | null, name: string | null): string =>
+  name === null ? `A ${kindWords(kind)} without a name` : `The ${kindWords(kind)} “${name}”`;
 
 /** The first field that is refused, in words, and how many more there are. */
 function issueWords(issues: readonly SchemaIssue[], kind: DocumentKind | null): string {

@@ -1,13 +1,15 @@
 import type { PriceService } from '@/app/_pricing/priceService';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
 import type { DocumentStore } from '@/app/_store/documentStore';
 import { memoryBackend } from '@/app/_store/memoryBackend';
 import { priceJob } from '@/lib/costing/priceJob';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
+import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import type { Artwork } from '@/shared/schemas/artwork';
+import type { Blank } from '@/shared/schemas/blank';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
+import type { Workshop } from '@/shared/schemas/workshop';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 let store: DocumentStore<DocumentBodies> | null = null;
@@ -16,7 +18,7 @@ const grid = new Grid();
 /** Stands in for the documents of the tab: the real store with the worked examples, on a shelf in memory. */
 export function benchStore(): DocumentStore<DocumentBodies> {
   store ??= createDocumentStore<DocumentBodies>({
-    registry: documentRegistry,
+    registry: kinds,
     tab: 'here',
     now: () => Date.now(),
     openBackend: async () => ({ state: 'open', backend: memoryBackend() }),
@@ -56,6 +58,8 @@ export const kept = {
   line: (index = 0): Line => present(kept.job().lines[index]),
   placement: (index = 0): Placement => present(kept.line().placements[index]),
   artwork: (id: string): Artwork => bodyOf('artwork', id),
+  blank: (id: string): Blank => bodyOf('blank', id),
+  workshop: (): Workshop => bodyOf('workshop', 'workshop'),
   undoLabel: () => benchStore().getState().undoLabel,
 };
 

@@ -1,7 +1,7 @@
 import { render, screen } from '@testing-library/react';
 import { JobDocket } from '@/app/_docket/screen/JobDocket';
 import { type Measures, MeasuresContext } from '@/app/_fields/measures';
-import { NumberLocale } from '@/app/_fields/numberLocale';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
 
 const measures: Measures = {
   units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },

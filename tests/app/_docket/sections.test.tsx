@@ -10,7 +10,7 @@ import { JobRate } from '@/app/_docket/costs/JobRate';
 import { PricesSection } from '@/app/_docket/prices/PricesSection';
 import { SheetsSection } from '@/app/_docket/sheets/SheetsSection';
 import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
-import { NumberLocale } from '@/app/_fields/numberLocale';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';

@@ -5,7 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { type ComponentProps, useState } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { NumberField } from '@/app/_fields/NumberField';
-import { NumberLocale } from '@/app/_fields/numberLocale';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
 
 afterEach(cleanup);
 

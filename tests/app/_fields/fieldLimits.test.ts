@@ -1,5 +1,4 @@
 import fc from 'fast-check';
-import { cases } from '@/tests/tools/cases';
 import { describe, expect, it } from 'vitest';
 import {
   ZodArray,
@@ -11,8 +10,8 @@ import {
   ZodTuple,
   ZodUnion,
 } from 'zod';
-import { type EdgeKind, unitEdge } from '@/app/_fields/unitEdge';
-import { judgeNumber } from '@/app/_words/fields/judgeNumber';
+import { judgeNumber } from '@/app/_numbers/judgeNumber';
+import { type EdgeKind, unitEdge } from '@/app/_numbers/unitEdge';
 import { formatNumber } from '@/shared/formatNumber';
 import { numberLimits } from '@/shared/limits';
 import { artworkSchema } from '@/shared/schemas/artwork';
@@ -20,6 +19,7 @@ import { blankSchema } from '@/shared/schemas/blank';
 import { jobSchema } from '@/shared/schemas/job';
 import { listItemSchema, priceListSchema } from '@/shared/schemas/priceList';
 import { workshopSchema } from '@/shared/schemas/workshop';
+import { cases } from '@/tests/tools/cases';
 
 const inches = {
   currency: 'USD',

@@ -101,7 +101,7 @@ describe('JobsRoom', () => {
     leaveScreens();
     await enter(<JobsScreen />);
     expect(screen.getByRole('heading', { name: 'Kept, but not readable' })).toBeVisible();
-    expect(screen.getByText(/“broken” cannot be read\. It stays kept as it is\./)).toBeVisible();
+    expect(screen.getByText(/^A record cannot be read\. It stays kept as it is\./)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
   });
 

@@ -76,8 +76,64 @@ describe('KeepCopy', () => {
     );
     await choose(JSON.stringify({ ...copy, documents }));
     await userEvent.click(await screen.findByRole('button', { name: 'Bring it back' }));
-    expect(await screen.findByText(/^The job “fair-mugs” cannot be read\. Something in it/)).toBeVisible();
+    expect(await screen.findByText(/^A job without a name cannot be read\. Something in it/)).toBeVisible();
     expect(bodyOf('job', 'fair-mugs').name).toBe('Spring Fair mugs');
+  });
+});
+
+/** A button whose code is fetched when it is needed. */
+const findLater = (name: string) => screen.findByRole('button', { name }, { timeout: 20_000 });
+
+/** A copy of what is here with its workshop taken out, or left in as a deleted one. */
+const withoutWorkshop = (rest: 'gone' | 'deleted'): string => {
+  const copy = screenStore().actions.exportAll();
+  const documents =
+    rest === 'gone'
+      ? copy.documents.filter(({ kind }) => kind !== 'workshop')
+      : copy.documents.map((one) => (one.kind === 'workshop' ? { ...one, deletedAt: 1 } : one));
+  return JSON.stringify({ ...copy, documents });
+};
+
+describe('a copy that holds no workshop', () => {
+  it.each(['gone', 'deleted'] as const)(
+    'is not brought back unasked where it is %s: what is missing is told, and the rest offered beside this workshop',
+    async (rest) => {
+      await enter(room);
+      const file = withoutWorkshop(rest);
+      screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]);
+      await choose(file);
+      await userEvent.click(await screen.findByRole('button', { name: 'Bring it back' }));
+      expect(await screen.findByText(/^The file holds no workshop/)).toBeVisible();
+      expect(screen.getByText('Nothing here was changed.')).toBeVisible();
+      expect(idsOf('job')).not.toContain('fair-mugs');
+      await userEvent.click(screen.getByRole('button', { name: 'Bring it back beside this workshop' }));
+      expect(await screen.findByText(/“copy.json” is back/)).toBeVisible();
+      expect(idsOf('job')).toContain('fair-mugs');
+      expect(idsOf('workshop')).toEqual(['workshop']);
+      expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Copies');
+    },
+  );
+});
+
+describe('a store without a workshop', () => {
+  it('says so and offers a fresh one, beside what a copy without a workshop brings', async () => {
+    await screenStore().open();
+    const file = withoutWorkshop('gone');
+    screenStore().actions.edit('Clear', [
+      { do: 'delete', kind: 'workshop', id: 'workshop' },
+      { do: 'delete', kind: 'job', id: 'fair-mugs' },
+    ]);
+    await enter(room);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('There is no workshop here');
+    await choose(file);
+    await userEvent.click(await screen.findByRole('button', { name: 'Bring it back' }));
+    await userEvent.click(await screen.findByRole('button', { name: 'Bring the rest back' }));
+    expect(await screen.findByText(/“copy.json” is back/)).toBeVisible();
+    expect(idsOf('job')).toContain('fair-mugs');
+    await userEvent.click(await findLater('Begin with a fresh workshop'));
+    expect(await screen.findByRole('heading', { name: 'Copies' })).toBeVisible();
+    expect(idsOf('workshop')).toEqual(['workshop']);
+    expect(idsOf('job')).toHaveLength(3);
   });
 });
 
@@ -101,5 +157,35 @@ describe('a workshop whose record cannot be read', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Save it as a file' }));
     expect(saved.mock.lastCall?.[0]).toBe('pressminute-record-workshop.json');
     expect(screen.getByRole('button', { name: 'Bring a file back' })).toBeVisible();
+  });
+
+  const garbled = { id: 'workshop', kind: 'workshop', version: 3, updatedAt: 1 };
+  const enterWithGarbled = async (change: Readonly<Record<string, unknown>>) => {
+    await screenStore().open();
+    await damage({ ...garbled, revision: 9, ...change });
+    leaveScreens();
+    await enter(room);
+  };
+
+  it('gives way to a fresh one in its own money: the record stays kept and shown, and so does all else', async () => {
+    const units = { length: 'mm', temperature: 'C', pressure: 'bar', volume: 'mL', distance: 'km' };
+    const body = { name: 'Ink Yard', currency: 'SEK', locale: 'sv-SE', units, rates: 'torn' };
+    await enterWithGarbled({ body });
+    const jobs = idsOf('job');
+    await userEvent.click(await findLater('Begin with a fresh workshop'));
+    expect(await screen.findByRole('heading', { name: 'Copies' })).toBeVisible();
+    expect(bodyOf('workshop', 'workshop')).toMatchObject({ currency: 'SEK', locale: 'sv-SE', units });
+    expect(idsOf('job')).toEqual(jobs);
+    expect(screenStore().getState().unreadable).toMatchObject([{ id: 'workshop', raw: { body } }]);
+    leaveScreens();
+    await screenStore().open();
+    expect(bodyOf('workshop', 'workshop').currency).toBe('SEK');
+    expect(screenStore().actions.exportAll().unreadable).toMatchObject([{ body }]);
+  });
+
+  it('by a newer version waits for that version: nothing may take its place', async () => {
+    await enterWithGarbled({ version: 99, body: {} });
+    expect(screen.getByText(/Reload the page to get the version that wrote it/)).toBeVisible();
+    expect(screen.queryByRole('button', { name: 'Begin with a fresh workshop' })).toBeNull();
   });
 });

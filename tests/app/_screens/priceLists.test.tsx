@@ -6,9 +6,9 @@ import { useMemo } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { PriceListScreen } from '@/app/_priceLists/PriceListScreen';
 import { PriceListsScreen } from '@/app/_priceLists/PriceListsScreen';
-import { documentRegistry } from '@/app/_store/documentRegistry';
 import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
+import { kinds } from '@/lib/kinds/kinds';
 import type { Blank } from '@/shared/schemas/blank';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { grid } from '@/tests/fixtures/costed';
@@ -81,7 +81,7 @@ describe('the room of price lists', () => {
 
   it('shows a list that cannot be read with its reason, and keeps it', async () => {
     await screenStore().open();
-    const { version } = documentRegistry.priceList;
+    const { version } = kinds.priceList;
     const body = { name: 'Old list', versions: 'lost' };
     await damage({ id: 'broken', kind: 'priceList', version, revision: 1, updatedAt: 1, body });
     leaveScreens();

@@ -1,14 +1,14 @@
 import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
 import { type Measures, MeasuresContext } from '@/app/_fields/measures';
-import { NumberLocale } from '@/app/_fields/numberLocale';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
 import type { Backend } from '@/app/_store/backend';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { BackendOpening } from '@/app/_store/deviceBackend';
-import { type DocumentBodies, documentRegistry } from '@/app/_store/documentRegistry';
 import type { DocumentStore } from '@/app/_store/documentStore';
 import { memoryBackend } from '@/app/_store/memoryBackend';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
+import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 let store: DocumentStore<DocumentBodies> | null = null;
@@ -17,7 +17,7 @@ let backend: Backend = memoryBackend();
 /** Stands in for the documents of the tab: the real store on a shelf in memory, filled as on a first visit. */
 export function screenStore(): DocumentStore<DocumentBodies> {
   store ??= createDocumentStore<DocumentBodies>({
-    registry: documentRegistry,
+    registry: kinds,
     tab: 'here',
     now: () => Date.now(),
     openBackend: async (): Promise<BackendOpening> => opening.failure ?? { state: 'open', backend },

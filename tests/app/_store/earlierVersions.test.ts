@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { documentRegistry } from '@/app/_store/documentRegistry';
+import { kinds } from '@/lib/kinds/kinds';
 import { readDocument } from '@/lib/stored/readDocument';
+import { entryOf } from '@/lib/stored/registry';
 import artwork1 from '@/tests/fixtures/stored/artwork1.json' with { type: 'json' };
 import artwork2 from '@/tests/fixtures/stored/artwork2.json' with { type: 'json' };
 import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
@@ -12,10 +13,10 @@ import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'jso
 /* Records as earlier versions of the app kept them: nothing of theirs is changed, and what is new is left open. */
 
 const read = (raw: unknown) => {
-  const reading = readDocument(raw, documentRegistry);
+  const reading = readDocument(raw, kinds);
   if (reading.state !== 'readable') throw new Error(JSON.stringify(reading.findings));
   const { kind, version, body } = reading.document;
-  expect(version).toBe(documentRegistry[kind].version);
+  expect(version).toBe(entryOf(kinds, kind)?.version);
   return body;
 };
 

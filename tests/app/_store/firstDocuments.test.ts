@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { documentRegistry } from '@/app/_store/documentRegistry';
 import { firstDocuments } from '@/app/_store/firstDocuments';
 import { newDocuments } from '@/app/_store/newDocuments';
+import { kinds } from '@/lib/kinds/kinds';
 import { readDocument } from '@/lib/stored/readDocument';
 
 describe('firstDocuments', () => {
@@ -17,9 +17,9 @@ describe('firstDocuments', () => {
   });
 
   it('are all readable again once they are kept', async () => {
-    const documents = newDocuments(await firstDocuments(new Date(2026, 10, 25)), documentRegistry, 1);
+    const documents = newDocuments(await firstDocuments(new Date(2026, 10, 25)), kinds, 1);
     const kept: readonly unknown[] = JSON.parse(JSON.stringify(documents));
-    expect(kept.map((raw) => readDocument(raw, documentRegistry))).toEqual(
+    expect(kept.map((raw) => readDocument(raw, kinds))).toEqual(
       documents.map((document) => ({ state: 'readable', document })),
     );
   });

@@ -5,7 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { CostTable } from '@/app/_docket/costs/CostTable';
 import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
-import { NumberLocale } from '@/app/_fields/numberLocale';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { ShowSetting } from '@/app/_trace/showSetting';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';

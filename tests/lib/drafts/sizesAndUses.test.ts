@@ -1,18 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { freeName } from '@/lib/drafts/freeName';
 import { jobsMaking } from '@/lib/drafts/jobsMaking';
-import { jobsUsing, type UsedThing } from '@/lib/drafts/jobsUsing';
 import { renameSize } from '@/lib/drafts/renameSize';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
+import type { JobLink } from '@/lib/kinds/job/jobLinks';
+import { kinds } from '@/lib/kinds/kinds';
+import { userNames, usersOf } from '@/lib/kinds/usersOf';
 
-const jobs = exampleDocuments('2026-11-25').flatMap((document) =>
-  document.kind === 'job' ? [document.body] : [],
-);
+const examples = exampleDocuments('2026-11-25');
+const stored = examples.map((one) => ({ ...one, version: 1, revision: 1, updatedAt: 1 }));
+const jobs = examples.flatMap((document) => (document.kind === 'job' ? [document.body] : []));
 const [club] = jobs;
 const namesOf = (found: typeof jobs) => found.map(({ name }) => name);
 
-describe('jobsUsing', () => {
-  it.each<[UsedThing['kind'], string, number]>([
+describe('usersOf', () => {
+  it.each<[JobLink['to'], string, number]>([
     ['printer', 'desk-printer', 3],
     ['sheet', 'letter', 3],
     ['channel', 'stall', 2],
@@ -21,8 +23,14 @@ describe('jobsUsing', () => {
     ['press', 'mug-press', 1],
     ['artwork', 'club-crest', 1],
     ['press', 'nowhere', 0],
-  ])('finds the jobs that stand on the %s %s', (kind, id, count) => {
-    expect(jobsUsing(jobs, { kind, id })).toHaveLength(count);
+  ])('finds the jobs that stand on the %s %s', (to, id, count) => {
+    const found = usersOf(kinds, stored, { to, id });
+    expect(found).toHaveLength(count);
+    expect(found.every(({ kind }) => kind === 'job')).toBe(true);
+  });
+
+  it('finds the price list that follows a job, by its name', () => {
+    expect(userNames(kinds, stored, { to: 'job', id: 'club-order' })).toEqual(['Shirts and mugs for clubs']);
   });
 });
 

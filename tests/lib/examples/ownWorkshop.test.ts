@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { documentRegistry } from '@/app/_store/documentRegistry';
 import { checkJob } from '@/lib/check/checkJob';
 import { priceJob } from '@/lib/costing/priceJob';
 import { OWN_BLANK_ID, OWN_JOB_ID, ownWorkshop } from '@/lib/examples/ownWorkshop';
 import { regionOf } from '@/lib/examples/regionOf';
 import { Grid } from '@/lib/grid/evaluateGrid';
+import { kinds } from '@/lib/kinds/kinds';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 
 const DAY = '2026-11-25';
@@ -46,7 +46,7 @@ describe('ownWorkshop', () => {
     'makes documents for %s that read as they are written',
     (language) => {
       for (const { kind, body } of ownWorkshop(DAY, regionOf(language))) {
-        expect(documentRegistry[kind].schema.parse(body)).toEqual(body);
+        expect(kinds[kind].schema.parse(body)).toEqual(body);
       }
     },
   );

@@ -1,8 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { inspectPicture } from '@/lib/picture/inspectPicture';
-import { svgAtSize } from '@/lib/picture/svgAtSize';
-import { svgHeader } from '@/lib/picture/svgHeader';
-import { vectorPixels } from '@/lib/picture/vectorPixels';
+import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
+import { svgHeader } from '@/lib/picture/svg/svgHeader';
+import { vectorPixels } from '@/lib/picture/svg/vectorPixels';
 import { textBytes } from '@/tests/fixtures/pictures/fileBytes';
 
 const svg = (attributes: string, inside = '<path d="M0 0h1"/>') =>

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { KindEntry, Registry } from '@/lib/stored/registry';
+import type { KindDescriptor, Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 
 const rateSchema = z.strictObject({ value: z.number(), unit: z.string() });
@@ -28,7 +28,10 @@ export type SmallBodies = {
   readonly priceList: { readonly name: string };
 };
 
-const job: KindEntry<SmallJob> = {
+const draft = (word: string) => ({ nature: 'draft', word, linksOf: () => [] }) as const;
+
+const job: KindDescriptor<SmallJob, 'draft'> = {
+  ...draft('job'),
   version: 2,
   schema: smallJobSchema,
   steps: {
@@ -38,10 +41,16 @@ const job: KindEntry<SmallJob> = {
     },
   },
 };
-const named = { version: 1, schema: z.strictObject({ name: z.string().min(1) }), steps: {} };
+const named = {
+  ...draft('thing'),
+  version: 1,
+  schema: z.strictObject({ name: z.string().min(1) }),
+  steps: {},
+};
 
 export const smallRegistry: Registry<SmallBodies> = {
   workshop: {
+    ...draft('workshop'),
     version: 1,
     schema: z.strictObject({ name: z.string().min(1), wage: z.number().exactOptional() }),
     steps: {},

@@ -4,7 +4,7 @@ import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-libra
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { PictureNews } from '@/app/_artwork/artworkService';
 import type { PictureReading } from '@/app/_artwork/messages';
-import { laterArtworkPicture } from '@/app/_docket/laterArtworkPicture';
+import { lazyArtworkPicture } from '@/app/_docket/artwork/lazyArtworkPicture';
 import type { Picture } from '@/shared/schemas/picture';
 import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
@@ -44,7 +44,7 @@ vi.mock('@/app/_artwork/loadBitmap', () => ({ loadBitmap: async () => null }));
 
 // Unpacking this code takes a busy machine longer than a screen is waited for.
 beforeAll(async () => {
-  await laterArtworkPicture.fetch();
+  await lazyArtworkPicture.fetch();
 });
 
 beforeEach(() => {

@@ -112,3 +112,43 @@ describe('a stop that may be passed', () => {
     expect(await checks().findByText('Go on in spite of it')).toBeVisible();
   });
 });
+
+describe('what a job names and what was removed', () => {
+  const remove = (kind: 'blank' | 'artwork', id: string) =>
+    act(() => {
+      benchStore().actions.edit('Remove', [{ do: 'delete', kind, id }]);
+    });
+
+  it.each([
+    ['blank', 'white-shirt', /names the blank “(.+)”, which was removed or cannot be read\./],
+    ['artwork', 'club-crest', /“.+” of the line “.+” names the artwork “(.+)”, which was removed/],
+  ] as const)('goes by its name, a %s too, and comes back by a button', async (kind, id, words) => {
+    await layOut();
+    const { name } = kind === 'blank' ? kept.blank(id) : kept.artwork(id);
+    remove(kind, id);
+    const sentence = await checks().findByText(words);
+    expect(sentence).toHaveTextContent(`“${name}”`);
+    expect(sentence).not.toHaveTextContent(id);
+    fireEvent.click(checks().getByRole('button', { name: `Bring “${name}” back` }));
+    await waitFor(() => expect(checks().queryByText(words)).toBeNull());
+    expect(kept.undoLabel()).toBe(`Bring “${name}” back`);
+    await act(() => benchStore().actions.undo());
+    expect(await checks().findByText(words)).toBeVisible();
+  });
+
+  it('is looked for in the history where it was a part of the workshop', async () => {
+    await layOut();
+    const [press] = kept.workshop().presses;
+    act(() => {
+      benchStore().actions.edit('Remove', [
+        { do: 'change', kind: 'workshop', id: 'workshop', to: (body) => ({ ...body, presses: [] }) },
+      ]);
+    });
+    const back = await checks().findAllByRole('button', { name: `Bring “${press?.name}” back` });
+    fireEvent.click(back[0] ?? document.body);
+    await waitFor(() =>
+      expect(checks().queryByRole('button', { name: `Bring “${press?.name}” back` })).toBeNull(),
+    );
+    expect(kept.workshop().presses).toEqual([press]);
+  });
+});

@@ -26,7 +26,7 @@ describe('JobNotHere', () => {
   it('shows a record that cannot be read with its reason, and saves it as it was found', () => {
     render(<JobNotHere jobId="torn-job" workspace={workspaceWith([record])} />);
     expect(screen.getByRole('heading', { level: 1, name: 'This job cannot be read' })).toBeVisible();
-    expect(screen.getByText(/“torn-job” cannot be read/)).toBeVisible();
+    expect(screen.getByText(/^A job cannot be read\. It stays kept/)).toBeVisible();
     fireEvent.click(screen.getByText('Save it as a file'));
     expect(saved).toHaveBeenCalledWith('pressminute-record-torn-job.json', record.raw);
   });

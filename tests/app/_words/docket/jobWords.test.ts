@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findingCountWords } from '@/app/_words/docket/findingCountWords';
-import { jobInWords, namesInWords, wantedDayInWords } from '@/app/_words/docket/jobWords';
+import { jobInWords, namesInWords, wantedDayWords } from '@/app/_words/docket/jobWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { clubOrder } from '@/lib/examples/clubOrder';
 import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
@@ -42,8 +42,8 @@ describe('namesInWords', () => {
 
 describe('wantedDayInWords', () => {
   it('names the year only where it is another', () => {
-    expect(wantedDayInWords('2026-12-11', DAY, 'en-GB')).toBe('Friday 11 December');
-    expect(wantedDayInWords('2027-01-08', DAY, 'en-GB')).toBe('Friday, 8 January 2027');
+    expect(wantedDayWords('2026-12-11', DAY, 'en-GB')).toBe('Friday 11 December');
+    expect(wantedDayWords('2027-01-08', DAY, 'en-GB')).toBe('Friday, 8 January 2027');
   });
 });
 

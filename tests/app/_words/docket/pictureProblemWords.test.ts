@@ -18,6 +18,12 @@ const problems: readonly PictureProblem[] = [
   { kind: 'cmyk', marker: 'none' },
   { kind: 'oddCoding', coding: 'lossless' },
   { kind: 'svgUnsafe', found: 'script', text: '<script>' },
+  { kind: 'svgTooMuch', load: { what: 'copies', count: 248_831, most: 20_000 } },
+  { kind: 'svgTooMuch', load: { what: 'copies', count: 1e12, most: 20_000 } },
+  { kind: 'svgTooMuch', load: { what: 'shapes', count: 100_001, most: 100_000 } },
+  { kind: 'svgTooMuch', load: { what: 'effects', count: 202, most: 200 } },
+  { kind: 'svgTooMuch', load: { what: 'elements', count: 400_000, most: 400_000 } },
+  { kind: 'svgTooMuch', load: { what: 'loop', name: 'star' } },
   { kind: 'svgSize', state: 'none', given: '' },
   { kind: 'svgSize', state: 'zero', given: 'width 0' },
   { kind: 'cannotDecode', format: 'webp', why: 'bad data' },
@@ -37,5 +43,12 @@ it('says of every kind of bad picture what is wrong and what to do, each in its 
 it('writes figures the way of the language', () => {
   expect(pictureProblemWords({ kind: 'tooLong', ...size, mostSidePx: 16_384 }, 'de').sentence).toContain(
     '30.000 × 20 px',
+  );
+});
+
+it('tells how much a drawing would have to draw, and how much is drawn at most', () => {
+  const load = { what: 'copies', count: 248_831, most: 20_000 } as const;
+  expect(pictureProblemWords({ kind: 'svgTooMuch', load }, 'en').sentence).toBe(
+    'The SVG draws 248,831 copies of its own parts; at most 20,000 are drawn.',
   );
 });

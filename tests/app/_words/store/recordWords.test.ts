@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { documentRegistry } from '@/app/_store/documentRegistry';
-import { recordName, recordReason } from '@/app/_words/store/recordWords';
+import { recordReason } from '@/app/_words/store/recordWords';
+import { kinds } from '@/lib/kinds/kinds';
+import { claimedName } from '@/lib/stored/claimedName';
 import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import { club } from '@/tests/fixtures/clubJob';
 
@@ -10,10 +11,10 @@ const context = {
   units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },
 } as const;
 
-function unreadable(body: unknown, version = documentRegistry.job.version): UnreadableRecord {
+function unreadable(body: unknown, version = kinds.job.version): UnreadableRecord {
   const reading = readDocument(
     { id: 'club-order', kind: 'job', version, revision: 1, updatedAt: 1, body },
-    documentRegistry,
+    kinds,
   );
   if (reading.state !== 'unreadable') throw new Error('the record can be read');
   return reading;
@@ -24,9 +25,9 @@ const torn = unreadable({ ...job, lines: job.lines.map((line) => ({ ...line, qua
 
 describe('a record that cannot be read', () => {
   it('goes by the name in it, not by its id', () => {
-    expect(recordName(torn)).toBe('Ramblers Club shirts');
-    expect(recordName(unreadable({ ...job, name: 7 }))).toBe('club-order');
-    expect(recordName(unreadable('half a record'))).toBe('club-order');
+    expect(claimedName(torn.raw)).toBe('Ramblers Club shirts');
+    expect(claimedName(unreadable({ ...job, name: 7 }).raw)).toBeNull();
+    expect(claimedName(unreadable('half a record').raw)).toBeNull();
   });
 
   it('is told of in plain words: which field, what is there, what it must be', () => {

@@ -1,0 +1,83 @@
+'use client';
+
+import { createContext, useEffect, useMemo, useState } from 'react';
+import type { NameOf } from '@/app/_words/formatter';
+import { claimedName } from '@/lib/stored/claimedName';
+import { isPlainObject } from '@/lib/stored/sameValue';
+import { WORKSHOP_ID } from './documentsByKind';
+import { type FormerPart, formerParts, missingParts, partLists } from './formerParts';
+import type { Workspace } from './useWorkspace';
+
+/** What things are called that are here or were here, and how what was removed comes back. */
+export interface FormerThings {
+  readonly nameOf: NameOf;
+  /** Null where the thing is here, or nobody has it any more. */
+  readonly bringBack: (
+    kind: string,
+    id: string,
+  ) => { readonly label: string; readonly onBack: () => void } | null;
+}
+
+export const FormerThingsContext = createContext<FormerThings>({ nameOf: () => null, bringBack: () => null });
+
+const none: readonly FormerPart[] = [];
+
+/** Knows removed documents from memory; removed parts of the workshop are looked up in the history once missed. */
+export function useFormerThings(workspace: Workspace): FormerThings {
+  const { workshop, jobs, documents, removed, unreadable, formerBodies, edit, setField } = workspace;
+  const [former, setFormer] = useState(none);
+  const missing = useMemo(
+    () =>
+      workshop === null
+        ? []
+        : missingParts(
+            workshop,
+            jobs.map(({ job }) => job),
+          ),
+    [workshop, jobs],
+  );
+  // By content: every edit of a job makes a new list that says the same.
+  const wanted = missing.map(({ kind, id }) => `${kind} ${id}`).join(', ');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `wanted` stands for `missing`
+  useEffect(() => {
+    if (missing.length === 0) return setFormer(none);
+    let isStale = false;
+    const lost = unreadable.flatMap(({ id, raw }) =>
+      id === WORKSHOP_ID && isPlainObject(raw) ? [raw.body] : [],
+    );
+    void formerBodies('workshop', WORKSHOP_ID).then((bodies) => {
+      if (!isStale) setFormer(formerParts(missing, [...bodies, ...lost]));
+    });
+    return () => {
+      isStale = true;
+    };
+  }, [wanted, unreadable, formerBodies]);
+  return useMemo(() => {
+    const partOf = (kind: string, id: string) => former.find((part) => part.kind === kind && part.id === id);
+    const isIt = (kind: string, id: string) => (one: { readonly kind: string | null; readonly id: string }) =>
+      one.kind === kind && one.id === id;
+    return {
+      nameOf: (kind, id) => {
+        const document = [...documents, ...removed].find(isIt(kind, id));
+        return document !== undefined
+          ? claimedName(document)
+          : (partOf(kind, id)?.name ?? claimedName(unreadable.find(isIt(kind, id))?.raw));
+      },
+      bringBack: (kind, id) => {
+        const document = removed.find(isIt(kind, id));
+        if (document !== undefined) {
+          const label = `Bring “${claimedName(document) ?? kind}” back`;
+          return { label, onBack: () => edit(label, [{ do: 'restore', kind: document.kind, id }]) };
+        }
+        const part = partOf(kind, id);
+        if (part === undefined || workshop === null) return null;
+        const label = `Bring “${part.name}” back`;
+        const list = partLists[part.kind];
+        return {
+          label,
+          onBack: () => setField({ kind: 'workshop' }, label, [list], [...workshop[list], part.part]),
+        };
+      },
+    };
+  }, [workshop, documents, removed, unreadable, former, edit, setField]);
+}

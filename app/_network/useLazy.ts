@@ -1,0 +1,45 @@
+'use client';
+
+import { useEffect, useState } from 'react';
+import type { Lazy } from './lazy';
+import { createRetries } from './retries';
+
+export type Fetched<Value> =
+  | { readonly kind: 'coming' }
+  | { readonly kind: 'here'; readonly value: Value }
+  /** A new object with every failure; it is tried again by itself, and at once by `again`. */
+  | { readonly kind: 'missing'; readonly again: () => void };
+
+const COMING = { kind: 'coming' } as const;
+
+/**
+ * Fetches what is needed now, and goes on trying while it cannot be had.
+ *
+ * @param isWanted false while nobody needs it yet
+ */
+export function useLazy<Value>(lazy: Lazy<Value>, isWanted = true): Fetched<Value> {
+  const [told, setTold] = useState<Fetched<Value>>(COMING);
+  useEffect(() => {
+    if (!isWanted) return;
+    let isMounted = true;
+    const attempt = () => {
+      lazy.fetch().then(
+        (value) => isMounted && setTold({ kind: 'here', value }),
+        () => {
+          if (!isMounted) return;
+          retries.failed();
+          setTold({ kind: 'missing', again: retries.now });
+        },
+      );
+    };
+    const retries = createRetries(attempt);
+    attempt();
+    return () => {
+      isMounted = false;
+      retries.stop();
+    };
+  }, [lazy, isWanted]);
+  const value = lazy.here();
+  // What was fetched before is shown with the first look, not one later.
+  return value === null ? told : { kind: 'here', value };
+}

@@ -1,0 +1,12 @@
+import type { KindDescriptor } from '@/lib/stored/registry';
+import { type Blank, blankSchema } from '@/shared/schemas/blank';
+import { blankWithWrap } from './migrations';
+
+export const blank: KindDescriptor<Blank, 'draft'> = {
+  nature: 'draft',
+  word: 'blank',
+  version: 2,
+  schema: blankSchema,
+  steps: { 1: blankWithWrap },
+  linksOf: () => [],
+};

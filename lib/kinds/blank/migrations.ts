@@ -1,0 +1,6 @@
+import { eachEntry } from '@/lib/stored/eachEntry';
+import { isPlainObject } from '@/lib/stored/sameValue';
+
+/** Version 1 to 2: how far around a size is; nobody was asked until then. */
+export const blankWithWrap = (body: unknown): unknown =>
+  isPlainObject(body) ? { ...body, sizes: eachEntry(body.sizes, (size) => ({ ...size, wrap: null })) } : body;

@@ -1,0 +1,26 @@
+import { eachEntry } from '@/lib/stored/eachEntry';
+import { isPlainObject } from '@/lib/stored/sameValue';
+
+/** Version 1 to 2: whether prints share sheets; until then each was laid out by itself. */
+export const jobWithGang = (body: unknown): unknown =>
+  isPlainObject(body) ? { ...body, gang: 'apart' } : body;
+
+/** Version 2 to 3: own prices for breaks and the way of reckoning them; edges of prints were not measured. */
+export const jobWithOwnPrices = (body: unknown): unknown =>
+  isPlainObject(body)
+    ? {
+        ...body,
+        lines: eachEntry(body.lines, (line) => ({
+          ...line,
+          upCharging: 'separate',
+          ownPrices: [],
+          selling: 'asListed',
+          nameList: '',
+          placements: eachEntry(line.placements, (placement) => ({
+            ...placement,
+            bleedMm: null,
+            safeZoneMm: null,
+          })),
+        })),
+      }
+    : body;

@@ -1,0 +1,19 @@
+import { artwork } from '@/lib/kinds/artwork/descriptor';
+import { blank } from '@/lib/kinds/blank/descriptor';
+import { job } from '@/lib/kinds/job/descriptor';
+import { priceList } from '@/lib/kinds/priceList/descriptor';
+import { workshop } from '@/lib/kinds/workshop/descriptor';
+
+/** Every kind of document that is kept, under the name its records bear. A new kind is a folder and a line here. */
+export const kinds = { workshop, blank, artwork, job, priceList } as const;
+
+export type DocumentKind = keyof typeof kinds;
+
+/** The body of a kind. */
+export type Body<Kind extends DocumentKind> = ReturnType<(typeof kinds)[Kind]['schema']['parse']>;
+
+export type DocumentBodies = { readonly [Kind in DocumentKind]: Body<Kind> };
+
+/** @returns whether a record's kind is one that is known here. */
+export const isKnownKind = (kind: string | null): kind is DocumentKind =>
+  kind !== null && Object.hasOwn(kinds, kind);

@@ -1,6 +1,0 @@
-import { eachEntry } from './eachEntry';
-import { isPlainObject } from './sameValue';
-
-/** Version 1 to 2: how far around a size is; nobody was asked until then. */
-export const blankWithWrap = (body: unknown): unknown =>
-  isPlainObject(body) ? { ...body, sizes: eachEntry(body.sizes, (size) => ({ ...size, wrap: null })) } : body;
