@@ -19,7 +19,7 @@ export interface Where {
 }
 
 /** A measured value or a limit, with its unit, as the rule compared it. */
-export interface Quantity {
+interface Quantity {
   readonly value: number;
   readonly unit: string;
 }

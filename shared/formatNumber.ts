@@ -1,6 +1,6 @@
 import { numberFormat } from './numberFormat';
 
-export type NumberShape = Readonly<{
+type NumberShape = Readonly<{
   /** Decimals always shown, 0 to 12. */
   minDecimals?: number;
   /** Decimals shown at most, 0 to 12; 12 hides the noise of binary sums. */

@@ -4,14 +4,14 @@ import type { NumberRefusal } from './refuseNumber';
 import { refuseNumber } from './refuseNumber';
 import { tooExact } from './tooExact';
 
-export type ParsedNumber =
+type ParsedNumber =
   | Readonly<{ kind: 'number'; value: number }>
   | Readonly<{ kind: 'empty' }>
   /** Right so far, but no number yet: a sign alone, a mark with nothing behind it. */
   | Readonly<{ kind: 'unfinished' }>
   | NumberRefusal;
 
-export type NumberLimits = Readonly<{
+type NumberLimits = Readonly<{
   /** Decimals allowed, 0 or more; what is longer is refused, never rounded. */
   decimals?: number;
 }>;

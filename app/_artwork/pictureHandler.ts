@@ -12,7 +12,7 @@ import { failed, ok, type Result } from '@/shared/result';
 import type { DecodedPicture, PictureDecoder } from './decodedPicture';
 import type { PictureQuestion, PictureReply } from './messages';
 
-export interface PictureTools {
+interface PictureTools {
   readonly decoder: PictureDecoder;
   readonly post: (reply: PictureReply) => void;
   /** Lets waiting messages in: a cancel is heard between two steps. */

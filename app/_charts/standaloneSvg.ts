@@ -14,7 +14,7 @@ const carried = [
   'opacity',
 ] as const;
 
-export interface StandaloneSvg {
+interface StandaloneSvg {
   readonly text: string;
   readonly width: number;
   readonly height: number;

@@ -1,7 +1,7 @@
 import type { CurveQuestion } from '@/lib/studies/curve/batchCurve';
 import { type CurveRangeProblem, checkCurveRange } from '@/lib/studies/curve/checkCurveRange';
 
-export type PriceArguments =
+type PriceArguments =
   | { readonly kind: 'usable'; readonly file: string; readonly curve: CurveQuestion | null }
   | { readonly kind: 'unusable'; readonly why: string };
 

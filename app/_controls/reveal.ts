@@ -13,4 +13,4 @@ export const RevealContext = createContext<Reveal>({ id: null, turn: 0 });
 
 /** @returns whether a field is one of those that are folded away under some ids. */
 export const isHeldBy = (id: string | null, holds: readonly string[]): boolean =>
-  id !== null && holds.some((tabState) => id === tabState || id.startsWith(`${tabState}-`));
+  id !== null && holds.some((fieldId) => id === fieldId || id.startsWith(`${fieldId}-`));

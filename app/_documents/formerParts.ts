@@ -11,10 +11,10 @@ export const partLists = {
   packaging: 'packagings',
   channel: 'channels',
 } as const;
-export type PartKind = keyof typeof partLists;
+type PartKind = keyof typeof partLists;
 
 /** A part of the workshop that jobs name and that is not in it. */
-export interface MissingPart {
+interface MissingPart {
   readonly kind: PartKind;
   readonly id: string;
 }

@@ -9,7 +9,7 @@ import { type FormerPart, formerParts, missingParts, partLists } from './formerP
 import type { Workspace } from './useWorkspace';
 
 /** What things are called that are here or were here, and how what was removed comes back. */
-export interface FormerThings {
+interface FormerThings {
   readonly nameOf: NameOf;
   /** Null where the thing is here, or nobody has it any more. */
   readonly bringBack: (

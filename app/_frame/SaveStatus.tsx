@@ -1,7 +1,7 @@
 import styles from './SaveStatus.module.css';
 
 /** Whether what is on screen is also on this device. */
-export type SaveState =
+type SaveState =
   | Readonly<{ kind: 'keeping' }>
   | Readonly<{ kind: 'kept'; at: string }>
   | Readonly<{ kind: 'notKept'; why: string }>;

@@ -6,7 +6,7 @@ import { newJob } from '@/lib/drafts/newJob';
 import type { Job } from '@/shared/schemas/job';
 
 /** The ways a job comes into being; each gives its id, or null where the store took nothing. */
-export interface JobMaking {
+interface JobMaking {
   readonly begin: () => string | null;
   readonly copy: (job: Job) => string | null;
 }

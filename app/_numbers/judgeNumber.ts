@@ -25,7 +25,7 @@ export type NumberProblem =
   | Readonly<{ kind: 'notAbove'; floor: number }>
   | Readonly<{ kind: 'above'; greatest: number }>;
 
-export type JudgedNumber =
+type JudgedNumber =
   | Readonly<{ kind: 'good'; value: number | null }>
   | Readonly<{ kind: 'trouble'; problem: NumberProblem }>;
 

@@ -6,7 +6,7 @@ import type { Finding } from '@/shared/finding';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import { lazyFormulaJudge } from './lazyFormulaJudge';
 
-export type FormulaProblems =
+type FormulaProblems =
   | { readonly kind: 'notRead' }
   | { readonly kind: 'read'; readonly problems: readonly Finding[] }
   /** The code that reads formulas could not be fetched. */

@@ -9,7 +9,7 @@ import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
 import { NO_ANSWER } from '@/app/_workers/askWorker';
 import type { PriceListItem } from '@/shared/schemas/priceList';
 
-export interface ListOffers {
+interface ListOffers {
   /** In the order of the items; the last answer stays until the next is made. */
   readonly offers: readonly ItemOffer[];
   /** True while some of them are being made anew. */

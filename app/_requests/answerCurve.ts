@@ -9,7 +9,7 @@ import { answerRequest, dated, type EdgeAnswer } from './answerRequest';
 import { edgeGrid } from './edgeGrid';
 
 /** What is asked beside the prices: money of whole batches without tax, unrounded; margins 0 to 1. */
-export interface CurveAnswer {
+interface CurveAnswer {
   /** Null while prices are withheld. */
   readonly curve: readonly BatchPoint[] | null;
   readonly tariff: Tariff | null;

@@ -6,7 +6,7 @@ import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import { edgeGrid } from './edgeGrid';
 
-export type SpokenFinding = Finding & {
+type SpokenFinding = Finding & {
   readonly message: string;
   readonly detail: string;
 };

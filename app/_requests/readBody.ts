@@ -1,7 +1,7 @@
 /** Largest request body; the worked example has about 20 kB. */
 export const LARGEST_BODY_BYTES = 1_000_000;
 
-export type Body =
+type Body =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'tooLarge' }
   /** Whoever sent it went away. */
@@ -30,7 +30,7 @@ export async function readBody(request: Request): Promise<Body> {
   return { kind: 'text', text: text + decoder.decode() };
 }
 
-export type Parsed =
+type Parsed =
   | { readonly kind: 'json'; readonly value: unknown }
   | { readonly kind: 'notJson'; readonly why: string };
 

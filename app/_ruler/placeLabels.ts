@@ -1,4 +1,4 @@
-export type LabelToPlace = Readonly<{
+type LabelToPlace = Readonly<{
   /** Where its tick stands, 0 to 1. */
   ratio: number;
   /** Room it needs with the gap to its neighbour, in px. */

@@ -22,13 +22,13 @@ export function useFlagDrag({ value, bounds, step, onMove, onRest }: FlagDrag) {
   // The bounds of the moment the flag was taken hold while it moves, so the bar does not run away from it.
   const [grip, setGrip] = useState<Grip | null>(null);
 
-  const moveTo = (event: PointerEvent<Element>, tabState: Grip) => {
+  const moveTo = (event: PointerEvent<Element>, taken: Grip) => {
     const box = event.currentTarget.getBoundingClientRect();
     const ratio = Math.min(
       1,
-      Math.max(0, (event.clientX - box.left - tabState.offsetPx) / Math.max(1, box.width)),
+      Math.max(0, (event.clientX - box.left - taken.offsetPx) / Math.max(1, box.width)),
     );
-    const next = nearestStep(tabState.bounds.min + ratio * (tabState.bounds.max - tabState.bounds.min), step);
+    const next = nearestStep(taken.bounds.min + ratio * (taken.bounds.max - taken.bounds.min), step);
     if (next !== value) onMove(next);
   };
 
@@ -43,9 +43,9 @@ export function useFlagDrag({ value, bounds, step, onMove, onRest }: FlagDrag) {
         const near = Math.abs(fromFlag) <= reachPx;
         if (!near && event.pointerType === 'touch') return;
         event.currentTarget.setPointerCapture(event.pointerId);
-        const tabState = { pointer: event.pointerId, offsetPx: near ? fromFlag : 0, bounds };
-        setGrip(tabState);
-        if (!near) moveTo(event, tabState);
+        const taken = { pointer: event.pointerId, offsetPx: near ? fromFlag : 0, bounds };
+        setGrip(taken);
+        if (!near) moveTo(event, taken);
       },
       onPointerMove: (event: PointerEvent<Element>) => {
         if (grip?.pointer === event.pointerId) moveTo(event, grip);

@@ -19,7 +19,7 @@ import {
 } from '@/shared/tables/typicalRates';
 
 /** One figure of the walk through a new workshop. */
-export interface StartQuestion {
+interface StartQuestion {
   readonly label: string;
   /** What moves when it moves. */
   readonly changes: string;

@@ -4,7 +4,7 @@ import type { BackendOpening } from './deviceBackend';
 import { memoryBackend } from './memoryBackend';
 import { type SaveFailure, saveFailureOf } from './saveFailure';
 
-export type BackendEvents = {
+type BackendEvents = {
   /** The store cannot be had yet. */
   readonly onWaiting: () => void;
   /** The store was closed from outside. */

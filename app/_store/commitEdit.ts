@@ -24,7 +24,7 @@ export type Written = {
   readonly overwritten: readonly Overwritten[];
 };
 
-export type EditToCommit = {
+type EditToCommit = {
   readonly label: string;
   readonly tab: string;
   readonly at: number;

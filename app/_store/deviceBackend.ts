@@ -16,7 +16,7 @@ export type BackendOpening =
   /** There may be documents in the store, so nothing else may stand in for it. */
   | { readonly state: 'failed'; readonly why: 'newerStore' | 'diskFull' | 'cannotOpen' };
 
-export type DeviceBackendOptions = {
+type DeviceBackendOptions = {
   readonly name: string;
   readonly database: () => DeviceDatabase;
   /** The store is not to be had yet; most likely another tab still holds an older version of it. */

@@ -4,7 +4,7 @@ import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 
-export type StepToEnter = {
+type StepToEnter = {
   readonly label: string;
   readonly tab: string;
   readonly at: number;

@@ -3,7 +3,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import { sameItems } from './sameItems';
 
 /** The live documents of one kind. */
-export type OfKind<Kind extends string, Body> = {
+type OfKind<Kind extends string, Body> = {
   /** In the order of their ids. */
   readonly documents: readonly Stored<Kind, Body>[];
   /** By id. A revision that says the same leaves it the same object. */

@@ -13,7 +13,7 @@ export type HistoryMove = {
   readonly at: number;
 };
 
-export type HistoryMoved =
+type HistoryMoved =
   | {
       readonly state: 'moved';
       readonly label: string;

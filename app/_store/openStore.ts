@@ -11,7 +11,7 @@ import { absorb, readBackend } from './readBackend';
 import type { SaveFailure } from './saveFailure';
 import type { TabState } from './tabState';
 
-export type OpenStoreOptions<Kinds extends Bodies> = DocumentStoreOptions<Kinds> & {
+type OpenStoreOptions<Kinds extends Bodies> = DocumentStoreOptions<Kinds> & {
   readonly connection: BackendConnection;
   readonly tabState: () => TabState;
   readonly hold: (next: Partial<TabState>) => void;

@@ -7,7 +7,7 @@ import type { BackendTx } from './backend';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
-export type BackendReading = {
+type BackendReading = {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly UnreadableRecord[];
   readonly aside: readonly UnreadableRecord[];

@@ -5,7 +5,7 @@ import type { Written } from './commitEdit';
 import type { SaveFailure } from './saveFailure';
 
 /** What the queue works on and whom it tells. */
-export type WriteQueueOptions = {
+type WriteQueueOptions = {
   readonly pending: () => readonly PendingEdit[];
   readonly write: (edit: PendingEdit) => Promise<Result<Written | Refused, SaveFailure>>;
   readonly keeping: () => void;
@@ -14,7 +14,7 @@ export type WriteQueueOptions = {
   readonly settled: (why: SaveFailure | null) => void;
 };
 
-export type WriteQueue = {
+type WriteQueue = {
   /** Starts writing at once and ends when all is kept or cannot be. */
   readonly flush: () => Promise<void>;
   /** The last edit is still being typed: it is written once no more comes, so that no half of it is ever kept. */

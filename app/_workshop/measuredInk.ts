@@ -6,7 +6,7 @@ import type { Workshop } from '@/shared/schemas/workshop';
 type Rates = Workshop['rates'];
 
 /** The rates a record of ink would put in force, beside those that are. */
-export interface MeasuredInk {
+interface MeasuredInk {
   readonly rates: Partial<Pick<Rates, 'laydown' | 'sessionInk'>>;
   /** They are what the workshop has already. */
   readonly isInForce: boolean;

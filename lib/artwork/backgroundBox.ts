@@ -16,7 +16,7 @@ export type BackgroundBox =
     };
 
 /** Channel sum up to which a ground counts as bare paper. */
-export const BARE_TOTAL = 0.02;
+const BARE_TOTAL = 0.02;
 
 /** How far in the frame is looked at: a scaled rectangle fades over its outermost pixels. */
 const INSET_SHARE = 0.01;

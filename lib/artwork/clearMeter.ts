@@ -10,7 +10,7 @@ export interface ClearReading {
   readonly softShare: number;
 }
 
-export interface ClearMeter {
+interface ClearMeter {
   readonly add: (rows: PixelGrid) => void;
   readonly read: () => ClearReading;
 }

@@ -14,7 +14,7 @@ export type EdgeReading =
       readonly isSoft: boolean;
     };
 
-export interface EdgeMeter {
+interface EdgeMeter {
   readonly add: (rows: PixelGrid) => void;
   readonly read: () => EdgeReading;
 }

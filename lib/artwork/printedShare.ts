@@ -4,7 +4,7 @@ import { meanWithin } from './meanWithin';
 import { placeInBox } from './placeInBox';
 
 /** What of a picture tells where its ink lies. */
-export interface PictureInk extends Pick<Picture, 'width' | 'height'> {
+interface PictureInk extends Pick<Picture, 'width' | 'height'> {
   readonly inkAcross: readonly number[];
   readonly inkDown: readonly number[];
 }

@@ -8,7 +8,7 @@ export interface WhiteReading {
   readonly enclosedShare: number;
 }
 
-export interface WhiteMeter {
+interface WhiteMeter {
   readonly add: (rows: PixelGrid) => void;
   readonly read: () => WhiteReading;
 }

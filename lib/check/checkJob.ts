@@ -7,7 +7,7 @@ import { isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import { rules } from './rules';
 
-export interface CheckAnswer {
+interface CheckAnswer {
   /** Stops first, then cautions, then notes; waived stops carry their reason. */
   readonly findings: readonly Finding[];
   /** Null while any stop stands. */

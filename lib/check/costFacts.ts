@@ -12,7 +12,7 @@ export interface CostFacts {
 }
 
 /** An own price of a size in a break, money a piece without tax. */
-export interface OwnPriceFact {
+interface OwnPriceFact {
   readonly lineId: string;
   readonly size: string;
   /** First quantity of the break. */
@@ -26,7 +26,7 @@ export interface OwnPriceFact {
 }
 
 /** What a piece of one size of one line is sold for, beside what it must bring. Each a piece, without tax. */
-export interface CasePrice {
+interface CasePrice {
   readonly lineId: string;
   readonly size: string;
   /** Null where no price is decided. */
@@ -37,7 +37,7 @@ export interface CasePrice {
 }
 
 /** One print size of one placement on its sheets. */
-export interface PlacementCount {
+interface PlacementCount {
   readonly lineId: string;
   readonly placementId: string;
   /** Place of the print size in the placement's list. */
@@ -51,7 +51,7 @@ export interface PlacementCount {
 }
 
 /** Whether a line would cost less with its placements pressed in another order. */
-export interface PressOrder {
+interface PressOrder {
   readonly lineId: string;
   /** Ids of the placements in the cheapest order; null where the order is the cheapest already. */
   readonly cheaperOrder: readonly string[] | null;

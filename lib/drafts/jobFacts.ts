@@ -1,7 +1,7 @@
 import type { Job } from '@/shared/schemas/job';
 
 /** What a list says of a job. */
-export interface JobFacts {
+interface JobFacts {
   readonly pieces: number;
   /** Lowest and highest asked price of a piece, up-charges included; null where none is decided. */
   readonly asked: { readonly from: number; readonly to: number } | null;

@@ -1,7 +1,7 @@
 import type { Job } from '@/shared/schemas/job';
 
 /** One size of one blank. */
-export interface MadeSize {
+interface MadeSize {
   readonly blankId: string;
   readonly size: string;
 }

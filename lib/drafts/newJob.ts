@@ -10,7 +10,7 @@ import { typicalsOf } from './typicalsOf';
 /** Stands where the workshop has nothing to choose; the check tells that it leads nowhere. */
 const NONE = 'none';
 
-export interface NewJob {
+interface NewJob {
   readonly name: string;
   /** YYYY-MM-DD, the day its typical figures are set. */
   readonly day: string;

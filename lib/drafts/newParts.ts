@@ -5,7 +5,7 @@ import { mmFromInches } from '@/shared/units';
 import { typicalsOf } from './typicalsOf';
 
 /** Makes the parts a maker adds to a workshop; every figure is typical. */
-export interface NewParts {
+interface NewParts {
   readonly printer: (id: string, name: string) => Printer;
   readonly press: (id: string, name: string, kind: Press['kind']) => Press;
   readonly sheet: (id: string, name: string, size: Pick<SheetSize, 'widthMm' | 'heightMm'>) => Sheet;

@@ -1,7 +1,7 @@
 import type { Job, Line } from '@/shared/schemas/job';
 
 /** A size of a blank that gets a new name. */
-export interface SizeRename {
+interface SizeRename {
   readonly blankId: string;
   readonly from: string;
   readonly to: string;

@@ -10,7 +10,7 @@ const preferred: readonly Position[] = ['front', 'wrap', 'face', 'back'];
 const PLAIN_MM = 200;
 
 /** What bounds the first print of a new job; null for what the workshop does not have yet. */
-export interface PrintBounds {
+interface PrintBounds {
   readonly sheet: Sheet | null;
   readonly printer: Printer | null;
   readonly press: Press | null;

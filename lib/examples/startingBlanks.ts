@@ -7,7 +7,7 @@ import { mmFromInches } from '@/shared/units';
 
 /** Blanks to begin with, by a short name. */
 export const startingBlankNames = ['shirt', 'performance', 'tote', 'mug', 'panel', 'mat'] as const;
-export type StartingBlankName = (typeof startingBlankNames)[number];
+type StartingBlankName = (typeof startingBlankNames)[number];
 
 interface Pattern {
   readonly name: string;

@@ -1,7 +1,7 @@
 import type { PlacedPiece } from '@/lib/packing/placedPiece';
 
 /** Where a label stands: its lower left corner, millimetres from the paper's top left. */
-export interface LabelPlace {
+interface LabelPlace {
   readonly xMm: number;
   readonly yMm: number;
 }

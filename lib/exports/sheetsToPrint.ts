@@ -20,7 +20,7 @@ export interface PieceToPrint extends PlacedPiece {
   readonly shown: ShownPart | null;
 }
 
-export interface SheetToPrint {
+interface SheetToPrint {
   /** Height of the page: of the paper, or of what is cut off a roll. */
   readonly heightMm: number;
   readonly pieces: readonly PieceToPrint[];

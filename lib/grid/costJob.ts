@@ -17,7 +17,7 @@ export interface CostedJob {
   readonly sheet: CostSheet;
 }
 
-export type CostResult =
+type CostResult =
   | { readonly kind: 'costed'; readonly job: CostedJob }
   | { readonly kind: 'faulty'; readonly faults: readonly GridFault[] };
 

@@ -1,7 +1,7 @@
 import { type CostLineId, costLineIds } from './costLines';
 import { type CostSheet, wholeJob } from './costSheet';
 
-export interface CostShare {
+interface CostShare {
   readonly rowId: CostLineId;
   /** Share of the whole job's full cost, 0 to 1. */
   readonly share: number;

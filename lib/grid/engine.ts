@@ -87,7 +87,7 @@ HyperFormula.registerFunctionPlugin(DecimalRounding, {
 });
 
 /** An error value of the engine, by its OpenFormula name (#DIV/0!, #NUM!, #ERROR! for an unreadable formula). */
-export interface EngineError {
+interface EngineError {
   readonly error: string;
 }
 

@@ -7,7 +7,7 @@ export const JOB = 'Job';
 export const LINE = 'Line';
 export const CASE = 'Case';
 
-export interface GridSize {
+interface GridSize {
   readonly lines: number;
   /** Case columns kept for each line. */
   readonly casesPerLine: number;

@@ -2,7 +2,7 @@ import { type CostSheet, caseValue } from './costSheet';
 import type { FigureRef } from './traceFigure';
 
 /** Ink of one print, and where the sheet has it. */
-export interface InkOfPrint {
+interface InkOfPrint {
   readonly ref: FigureRef;
   readonly mL: number;
   /** Currency units, unrounded. */

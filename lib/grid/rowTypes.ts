@@ -26,10 +26,10 @@ export type RowUnit =
   | (string & {});
 
 /** Families of cost, by which the sheet is coloured and summed up in words. */
-export type RowFamily = 'materials' | 'time' | 'running' | 'loss' | 'house' | 'own' | 'price' | 'quantity';
+type RowFamily = 'materials' | 'time' | 'running' | 'loss' | 'house' | 'own' | 'price' | 'quantity';
 
 /** How the whole-job column gets its value. */
-export type RowTotal =
+type RowTotal =
   /** Sum over the cases of pieces × value. */
   | 'adds'
   /** The row's own formula, over the whole-job column. */
@@ -38,7 +38,7 @@ export type RowTotal =
   | 'first';
 
 /** Rows that are written once and stand once for each placement, or once for each press the job heats. */
-export type RowRepeat = 'placement' | 'press';
+type RowRepeat = 'placement' | 'press';
 
 /**
  * One row of the grid. In a formula `#` is the number of the placement or press, `SUM#(…)` adds its inside

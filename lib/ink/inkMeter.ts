@@ -14,16 +14,16 @@ export interface InkReading {
   readonly pixels: number;
 }
 
-export interface InkMeter {
+interface InkMeter {
   /** Counts some rows of the picture. */
   readonly add: (rows: PixelGrid) => void;
   readonly read: () => InkReading;
 }
 
 /** Channel sum above which a pixel is heavy; with all grey in black it can reach 2. */
-export const HEAVY_TOTAL = 1.8;
+const HEAVY_TOTAL = 1.8;
 /** Channel sums from a just visible tint to a pale one; packing a JPEG alone leaves up to 0.02 on white. */
-export const PALE_TOTAL = { above: 0.02, most: 0.08 } as const;
+const PALE_TOTAL = { above: 0.02, most: 0.08 } as const;
 /** Sums of equal inks may miss the limit by the last digit. */
 const SLACK = 1e-9;
 const HEAVY_LIMIT = HEAVY_TOTAL + SLACK;

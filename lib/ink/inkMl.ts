@@ -1,7 +1,7 @@
 import { inchesFromMm } from '@/shared/units';
 
 /** What the ink of one print is worked out from. */
-export interface PrintedInk {
+interface PrintedInk {
   /** Sum of the channels over the print's own box, 0–4. */
   readonly total: number;
   /** The print's own box, millimetres. */

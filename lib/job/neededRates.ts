@@ -29,13 +29,7 @@ export const neededRates = (job: Pick<Job, 'madeFor' | 'deliveryKm'>): ReadonlyS
     ),
   );
 
-export type ChannelRateName =
-  | 'tax'
-  | 'commission'
-  | 'cardFee'
-  | 'cardFixedFee'
-  | 'cardShare'
-  | 'piecesPerTicket';
+type ChannelRateName = 'tax' | 'commission' | 'cardFee' | 'cardFixedFee' | 'cardShare' | 'piecesPerTicket';
 
 /**
  * The rates of a channel that a price of this job stands on: no tax without a tax mode, no card fees where

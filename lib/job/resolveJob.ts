@@ -14,7 +14,7 @@ import { resolveRates } from './resolveRates';
 import { unmadeSizes } from './unmadeSizes';
 import type { TakeRate, UsedRate } from './usedRate';
 
-export interface Resolution {
+interface Resolution {
   /** Null where the job names something that is not there. */
   readonly resolved: ResolvedJob | null;
   /** DOC-01, DOC-02, QTY-04 and RATE-01. */

@@ -10,7 +10,7 @@ export const kinds = { workshop, blank, artwork, job, priceList } as const;
 export type DocumentKind = keyof typeof kinds;
 
 /** The body of a kind. */
-export type Body<Kind extends DocumentKind> = ReturnType<(typeof kinds)[Kind]['schema']['parse']>;
+type Body<Kind extends DocumentKind> = ReturnType<(typeof kinds)[Kind]['schema']['parse']>;
 
 export type DocumentBodies = { readonly [Kind in DocumentKind]: Body<Kind> };
 

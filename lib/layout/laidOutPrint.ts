@@ -30,7 +30,7 @@ export interface LaidOutPrint {
 }
 
 /** How a print lies on a roll by itself. */
-export interface RollOfPrint {
+interface RollOfPrint {
   /** Roll cut off for the good pieces, mm. */
   readonly lengthMm: number;
   /** Length of a row with its gutter, mm. */

@@ -12,7 +12,7 @@ import { rollQuestion } from './rollQuestion';
 import { rollWorthMm } from './rollWorth';
 import { sheetQuestion } from './sheetQuestion';
 
-export interface Together {
+interface Together {
   readonly prints: readonly LaidOutPrint[];
   readonly shared: PackedSheets | null;
 }

@@ -1,5 +1,5 @@
 /** Gives a side its weight as a share of the room, 0 to 1. */
-export type Measure = (side: number) => number;
+type Measure = (side: number) => number;
 
 /** Of very many different sides only some serve as thresholds: every pair of measures costs a walk over all boxes. */
 const MOST_THRESHOLDS = 24;

@@ -2,7 +2,7 @@ import type { PieceKind, PieceRequest } from './pieceRequest';
 import { binTicks, pieceTicks } from './ticks';
 
 /** A piece that no layout can hold. */
-export interface TooLargePiece {
+interface TooLargePiece {
   readonly id: string;
   readonly widthMm: number;
   readonly heightMm: number;

@@ -7,7 +7,7 @@ interface Sides {
 }
 
 /** A room in the largest unit that divides every side, and which lengths rows of sides can have in it. */
-export interface Reachable {
+interface Reachable {
   /** Ticks. */
   readonly unit: number;
   /** The room in units; where boxes may turn, no longer than rows of sides can be. */

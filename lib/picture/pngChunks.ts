@@ -1,6 +1,6 @@
 import { byteReader } from './byteReader';
 
-export interface PngChunk {
+interface PngChunk {
   readonly type: string;
   /** Where the chunk begins, with its length. */
   readonly at: number;

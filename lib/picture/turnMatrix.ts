@@ -1,7 +1,7 @@
 import { type Orientation, type PixelSize, uprightSize } from './pictureHeader';
 
 /** Numbers a to f of a drawing context's `setTransform`. */
-export type TurnMatrix = readonly [number, number, number, number, number, number];
+type TurnMatrix = readonly [number, number, number, number, number, number];
 
 /** First row and column of the stored picture in the upright one: Exif 2.32, tag 0112. */
 const TURNS: Readonly<Record<Orientation, readonly [number, number, number, number]>> = {

@@ -7,7 +7,7 @@ import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { pricedRows } from './pricedRows';
 
 /** One piece of a size in a batch of its line that is not the one the job asks for. */
-export interface WantedCase {
+interface WantedCase {
   readonly size: ResolvedSize;
   /** Good pieces of the line, all sizes in the asked mix; the other lines stay as asked. */
   readonly batch: number;

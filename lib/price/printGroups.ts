@@ -2,7 +2,7 @@ import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { printOfSize } from '@/lib/job/printOfSize';
 
 /** Sizes of a line with the same print sizes in every placement: only their blanks differ. */
-export interface PrintGroup {
+interface PrintGroup {
   /** The print of each placement, as places in their lists. */
   readonly key: string;
   readonly sizes: readonly [ResolvedSize, ...ResolvedSize[]];

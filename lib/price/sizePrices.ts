@@ -5,7 +5,7 @@ import { taxInside } from './taxInside';
 import { writtenPrice } from './writtenPrice';
 
 /** What a piece of one size costs in one break, whole minor units as the channel writes prices. */
-export interface SizePrice {
+interface SizePrice {
   /** What the sums ask for. */
   readonly suggested: MinorUnits;
   /** The price that stands: the maker's own where one is typed for the break, else the suggestion. */

@@ -43,14 +43,14 @@ export interface WornPrice {
   readonly marginNow: number;
 }
 
-export interface MovedRate {
+interface MovedRate {
   readonly label: string;
   readonly unit: string;
   readonly was: number;
   readonly is: number;
 }
 
-export interface AgedRate {
+interface AgedRate {
   readonly label: string;
   readonly days: number;
 }

@@ -3,7 +3,7 @@ import type { FrozenRate } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** A rate with whether anybody has looked at it: typical values do not age. */
-export interface StandingRate extends FrozenRate {
+interface StandingRate extends FrozenRate {
   readonly isTypical: boolean;
 }
 

@@ -5,20 +5,20 @@ import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 
 /** A break of a list, with the quantities inside at which a price may earn least. */
-export interface LookedSpan {
+interface LookedSpan {
   readonly from: number;
   readonly to: number | null;
   readonly looked: readonly number[];
 }
 
 /** A size, and how orders of it are reckoned. */
-export interface SoldSize {
+interface SoldSize {
   readonly size: ResolvedSize;
   readonly selling: Selling;
 }
 
 /** Where a break earns least. */
-export interface LeastMargin {
+interface LeastMargin {
   readonly size: string;
   readonly at: number;
   /** What the buyer of that many pays, whole minor units. */

@@ -3,10 +3,10 @@ import { type FieldPath, mergeValues } from './mergeValues';
 import { sameValue } from './sameValue';
 
 /** A document after a change, and the fields somebody else had meanwhile set otherwise. */
-export type AppliedChange = { readonly after: Snapshot; readonly conflicts: readonly FieldPath[] };
+type AppliedChange = { readonly after: Snapshot; readonly conflicts: readonly FieldPath[] };
 
 /** What the kept document must still be able to be. */
-export type ApplyRules = {
+type ApplyRules = {
   /** Whether a body can be read by its schema. */
   readonly fits: (body: unknown) => boolean;
   /** Whether a changed field brings back a document that was deleted meanwhile; typing does, undo does not. */

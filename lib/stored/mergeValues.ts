@@ -6,7 +6,7 @@ import { isPlainObject, type PlainObject, sameValue } from './sameValue';
 export type FieldPath = readonly string[];
 
 /** What came of two edits of the same value. */
-export type Merged = {
+type Merged = {
   readonly value: unknown;
   /** Fields that both sides changed to different values; mine was taken. */
   readonly conflicts: readonly FieldPath[];

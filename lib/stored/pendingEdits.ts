@@ -18,7 +18,7 @@ export type PendingEdit = {
 };
 
 /** Whether a body of a kind can be read by its schema. */
-export type BodyFits = (kind: Stored['kind'], body: unknown) => boolean;
+type BodyFits = (kind: Stored['kind'], body: unknown) => boolean;
 
 /**
  * Puts an edit behind those still waiting, or into the last of them where both edit the same field.

@@ -30,7 +30,7 @@ export type BackupFinding =
     };
 
 /** A backup whose every document has been parsed and brought up to the known version. */
-export type ReadBackup = {
+type ReadBackup = {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly unknown[];
   readonly files: readonly StoredFile[];

@@ -14,7 +14,7 @@ export type UnreadableRecord = {
 };
 
 /** What reading one record gave. */
-export type DocumentReading = { readonly state: 'readable'; readonly document: Stored } | UnreadableRecord;
+type DocumentReading = { readonly state: 'readable'; readonly document: Stored } | UnreadableRecord;
 
 /**
  * Reads one kept record: its wrapping, then its body, migrated and parsed by the schema of its kind.

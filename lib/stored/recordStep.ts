@@ -23,7 +23,7 @@ export type NewStep = {
 };
 
 /** How the history changes with an edit. */
-export type RecordedStep = {
+type RecordedStep = {
   readonly step: Step;
   /** The step was there already; its content keeps what it had before and takes what is after. */
   readonly extended: boolean;

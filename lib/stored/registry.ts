@@ -5,17 +5,17 @@ import type { Stored } from '@/shared/schemas/stored';
 export type Bodies = Readonly<Record<string, unknown>>;
 
 /** Takes a body of one version to the next. Pure; it may throw on a body it cannot take. */
-export type Migration = (body: unknown) => unknown;
+type Migration = (body: unknown) => unknown;
 
 /**
  * draft: changed and merged, deleting leaves a tombstone. The two others are what a design may ask for later:
  * issued, which never changes, and entry, which is only ever added. The store takes drafts alone so far, and its
  * types refuse the others.
  */
-export type Nature = 'draft' | 'issued' | 'entry';
+type Nature = 'draft' | 'issued' | 'entry';
 
 /** A thing that a document names by its id: another document, or a part of the workshop. */
-export type Link = {
+type Link = {
   /** A kind of document, or of part such as printer. */
   readonly to: string;
   readonly id: string;

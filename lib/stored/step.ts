@@ -2,7 +2,7 @@ import { z } from '@/shared/schemas/z';
 import { documentChangeSchema } from './documentChange';
 
 /** One edit in the history, without the documents' content, so that the list stays small enough to hold. */
-export const stepSchema = z.strictObject({
+const stepSchema = z.strictObject({
   seq: z.int().min(1),
   /** Orders steps by when they were last done or undone; greater is later. */
   turn: z.int().min(1),

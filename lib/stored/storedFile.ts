@@ -2,7 +2,7 @@ import { idSchema } from '@/shared/schemas/basics';
 import { z } from '@/shared/schemas/z';
 
 /** A file of the maker's, kept as it came. Documents name it by its id. */
-export const storedFileSchema = z.strictObject({
+const storedFileSchema = z.strictObject({
   id: idSchema,
   name: z.string().min(1).max(200),
   content: z.instanceof(Uint8Array),

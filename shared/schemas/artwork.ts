@@ -7,7 +7,7 @@ import { z } from './z';
 const channelShare = z.number().min(0).max(1);
 
 /** Mean ink over the print's own box, 1 = one channel covering fully; typed as a total or by channel. */
-export const coverageSchema = z.discriminatedUnion('kind', [
+const coverageSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('total'), total: z.number().min(0).max(4) }),
   z.strictObject({
     kind: z.literal('channels'),

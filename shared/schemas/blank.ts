@@ -2,16 +2,7 @@ import { lengthMmSchema, nameSchema } from './basics';
 import { rateSchema, shareSchema } from './rate';
 import { z } from './z';
 
-export const blankKinds = [
-  'garment',
-  'bag',
-  'cushion',
-  'drinkware',
-  'panel',
-  'mat',
-  'tile',
-  'small',
-] as const;
+const blankKinds = ['garment', 'bag', 'cushion', 'drinkware', 'panel', 'mat', 'tile', 'small'] as const;
 /** Kinds made of cloth; fibre and colour rules judge these only. */
 export const textileKinds: readonly (typeof blankKinds)[number][] = ['garment', 'bag', 'cushion'];
 

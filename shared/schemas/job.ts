@@ -11,8 +11,8 @@ export const MOST_PLACEMENTS = 4;
 /** More pieces than this are taken for a slip of the hand by the schema; the check questions fewer. */
 const MOST_PIECES = 100_000;
 
-export const pressureLevels = ['light', 'lightMedium', 'medium', 'mediumFirm', 'firm'] as const;
-export const protectivePapers = ['freshPlain', 'reused', 'parchment', 'wax', 'ptfe', 'none'] as const;
+const pressureLevels = ['light', 'lightMedium', 'medium', 'mediumFirm', 'firm'] as const;
+const protectivePapers = ['freshPlain', 'reused', 'parchment', 'wax', 'ptfe', 'none'] as const;
 
 export const recipeSchema = z.strictObject({
   /** As typed, because a slip between the scales shows only in the typed pair. */

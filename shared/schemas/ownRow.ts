@@ -1,7 +1,7 @@
 import { rateSchema } from './rate';
 import { z } from './z';
 
-export const ownRowDrivers = ['order', 'design', 'session', 'sheet', 'press', 'piece'] as const;
+const ownRowDrivers = ['order', 'design', 'session', 'sheet', 'press', 'piece'] as const;
 export type OwnRowDriver = (typeof ownRowDrivers)[number];
 
 /** A cost the maker adds: an amount each time something happens, or a formula over the names of the grid. */

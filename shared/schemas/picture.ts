@@ -9,7 +9,7 @@ export const INK_STRIPS = 32;
 /** Mean ink of each strip, as a multiple of the mean of the whole picture. */
 const strips = z.array(z.number().min(0).max(1e6)).length(INK_STRIPS);
 
-export const pictureFormats = ['png', 'jpeg', 'webp', 'gif', 'svg'] as const;
+const pictureFormats = ['png', 'jpeg', 'webp', 'gif', 'svg'] as const;
 
 /** What was read from the maker's own file. The file itself is kept beside the documents under `fileId`. */
 export const pictureSchema = z.strictObject({

@@ -36,7 +36,7 @@ export const listItemSchema = z.strictObject({
 });
 
 /** A rate as it stood when a list was issued. */
-export const frozenRateSchema = z.strictObject({
+const frozenRateSchema = z.strictObject({
   /** The field it is kept in: document, id and path. */
   place: z.string().max(400),
   label: z.string().max(200),
@@ -46,7 +46,7 @@ export const frozenRateSchema = z.strictObject({
 });
 
 /** The price of a piece from so many on, for the sizes that carry no charge. */
-export const frozenBreakSchema = z.strictObject({
+const frozenBreakSchema = z.strictObject({
   from: quantitySchema,
   /** Last quantity; null for the open break. */
   to: quantitySchema.nullable(),
@@ -57,7 +57,7 @@ export const frozenBreakSchema = z.strictObject({
   leastMargin: z.number(),
 });
 
-export const frozenItemSchema = z.strictObject({
+const frozenItemSchema = z.strictObject({
   id: idSchema,
   jobId: idSchema,
   lineId: idSchema,
@@ -82,7 +82,7 @@ export const frozenItemSchema = z.strictObject({
   rates: z.array(frozenRateSchema).max(400),
 });
 
-export const listVersionSchema = z.strictObject({
+const listVersionSchema = z.strictObject({
   number: z.int().min(1).max(1000),
   issuedOn: daySchema,
   validUntil: daySchema,

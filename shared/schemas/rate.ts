@@ -1,7 +1,7 @@
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { z } from './z';
 
-export const rateOrigins = ['typical', 'yours', 'measured'] as const;
+const rateOrigins = ['typical', 'yours', 'measured'] as const;
 export type RateOrigin = (typeof rateOrigins)[number];
 
 /** A day in the form of ISO 8601, YYYY-MM-DD. */

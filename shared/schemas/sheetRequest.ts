@@ -2,7 +2,7 @@ import { lengthMmSchema, nameSchema } from './basics';
 import { z } from './z';
 
 /** More pieces than a home workshop cuts in a week; so many are laid out within seconds. */
-export const MOST_PIECES = 10_000;
+const MOST_PIECES = 10_000;
 
 const distanceMmSchema = z.number().min(0).max(1_000);
 

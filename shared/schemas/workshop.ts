@@ -23,7 +23,7 @@ export const rateOverridesSchema = z.strictObject(
   shapeOf((name) => anyRateSchema(name).unwrap().unwrap().optional()),
 );
 
-export const printedSides = ['up', 'down'] as const;
+const printedSides = ['up', 'down'] as const;
 
 /** A printer; its wear is units of production, or straight line where age wears it out first. */
 export const printerSchema = z.strictObject({
@@ -67,9 +67,9 @@ export const pressSchema = z.strictObject({
 /** Longer than any cut sheet that is sold. */
 const LARGEST_SHEET_MM = 2000;
 
-export const papers = ['transfer', 'other'] as const;
+const papers = ['transfer', 'other'] as const;
 
-export const paperForms = ['cut', 'roll'] as const;
+const paperForms = ['cut', 'roll'] as const;
 
 /** Paper to print on: a cut sheet, or a roll that is cut behind the last print. */
 export const sheetSchema = z.strictObject({

@@ -3,7 +3,7 @@ import type { Substrate } from '@/shared/schemas/blank';
 export const pressureOrder = ['light', 'lightMedium', 'medium', 'mediumFirm', 'firm'] as const;
 
 /** Where to start with a substrate; the sheet of the blank's maker always wins, and all need a test. */
-export interface RecipeRange {
+interface RecipeRange {
   readonly label: string;
   /** Lowest and highest starting temperature, °F as the trade writes it. */
   readonly fahrenheit: readonly [number, number];

@@ -32,4 +32,4 @@ export const sheetSizes = {
   a2: metric('A2', 'iso_a2_420x594mm', 420, 594),
 } as const satisfies Record<string, SheetSize>;
 
-export type SheetSizeName = keyof typeof sheetSizes;
+type SheetSizeName = keyof typeof sheetSizes;

@@ -1,7 +1,7 @@
 import type { FindingId } from './findingIds';
 
 /** A limit of a check, with its unit and where it comes from. */
-export interface Threshold {
+interface Threshold {
   readonly value: number;
   readonly unit:
     | 'share'

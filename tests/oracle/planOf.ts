@@ -142,7 +142,7 @@ function pressOf(input: JobInput, placement: Placement): Omit<PlacementPlan, 'en
     input.workshop.presses.find(({ id }) => id === placement.pressId),
     'press',
   );
-  const tabState = exact(known(press.holdingShare, 'holding share').value);
+  const holdingShare = exact(known(press.holdingShare, 'holding share').value);
   const hot = exact(known(placement.hotMinutes, 'hot minutes').value);
   return {
     scrap: exact(known(placement.scrap, 'scrap').value),
@@ -154,7 +154,7 @@ function pressOf(input: JobInput, placement: Placement): Omit<PlacementPlan, 'en
     aloneMinutes: exact(known(placement.aloneMinutes, 'alone minutes').value),
     wear: pressWear(press),
     supplies: exact(known(press.protectivePaper, 'paper').value).plus(exact(known(press.tape, 'tape').value)),
-    holdKwh: kwh(press.powerKw, hot).times(tabState),
+    holdKwh: kwh(press.powerKw, hot).times(holdingShare),
   };
 }
 

@@ -17,7 +17,7 @@ export function AboutArtwork({ placement, path }: PlacementProps) {
   return (
     <Fold
       id={place}
-      holds={tabState.map((key) => `${place}-${key}`)}
+      holds={ownFields.map((key) => `${place}-${key}`)}
       summary={`About ${artwork.name}`}
       line={formulaWords(artwork)}
     >
@@ -29,7 +29,7 @@ export function AboutArtwork({ placement, path }: PlacementProps) {
 // Helpers
 
 /** What is typed inside; the picture stands outside. */
-const tabState: readonly (keyof Artwork)[] = [
+const ownFields: readonly (keyof Artwork)[] = [
   'name',
   'pixels',
   'coverage',

@@ -12,7 +12,7 @@ import { pictureSchema } from '@/shared/schemas/picture';
 import { takePicture } from './takePicture';
 
 /** How far a picture has come that the maker brought in. */
-export type Intake =
+type Intake =
   | { readonly state: 'idle' }
   | {
       readonly state: 'reading';

@@ -34,7 +34,7 @@ export interface JobFields {
   readonly worries: (path: FieldPath) => { readonly stops: number; readonly cautions: number };
 }
 
-export class NoJobFields extends Error {
+class NoJobFields extends Error {
   override readonly name = 'NoJobOnDesk';
   constructor() {
     super('a part of the docket stands outside of one');

@@ -3,7 +3,7 @@ import { type CostLineId, costLineIds } from '@/lib/grid/costLines';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { GridRow } from '@/lib/grid/rowTypes';
 
-export interface CostLine {
+interface CostLine {
   readonly row: GridRow;
   readonly family: Family;
   readonly shade: 1 | 2 | 3;

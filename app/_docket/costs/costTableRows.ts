@@ -18,7 +18,7 @@ export interface CostTableRow {
   readonly whole: string | null;
 }
 
-export interface CostTableGroup {
+interface CostTableGroup {
   readonly id: 'lines' | 'total' | 'beside';
   readonly rows: readonly CostTableRow[];
 }

@@ -3,7 +3,7 @@ import { formatNumber } from '@/shared/formatNumber';
 import { formatMinor, LARGEST_AMOUNT, type MinorUnits, shownParts, toMinor } from '@/shared/money';
 
 /** One column of the cost sheet as it is written. */
-export interface ShownColumn {
+interface ShownColumn {
   readonly parts: readonly string[];
   /** What a part would be shown as by itself, where the column needs it a cent up or down; else null. */
   readonly byThemselves: readonly (string | null)[];

@@ -9,7 +9,7 @@ export interface PriceGroup {
 }
 
 /** The price table of one line: sizes down, breaks across. */
-export interface PriceGrid {
+interface PriceGrid {
   readonly breaks: readonly BreakSpan[];
   readonly groups: readonly PriceGroup[];
 }

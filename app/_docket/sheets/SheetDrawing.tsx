@@ -7,7 +7,7 @@ import { sheetSizes } from '@/shared/tables/sheetSizes';
 import styles from './SheetDrawing.module.css';
 
 /** A piece as it is drawn. */
-export interface DrawnPiece extends PlacedPiece {
+interface DrawnPiece extends PlacedPiece {
   readonly name: string;
   /** Whether the picture lies mirrored on the paper. */
   readonly reversed: boolean;

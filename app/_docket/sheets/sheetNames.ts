@@ -4,7 +4,7 @@ import type { PlannedPiece } from '@/lib/layout/apartSheets';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** What is known of the print a piece is. */
-export interface NamedPrint {
+interface NamedPrint {
   readonly key: string;
   readonly name: string;
   readonly lineName: string;

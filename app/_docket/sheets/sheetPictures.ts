@@ -11,7 +11,7 @@ import type { StoredFile } from '@/lib/stored/storedFile';
 import type { JobInput } from '@/shared/schemas/request';
 import { namedPrint } from './sheetNames';
 
-export interface SheetPictures {
+interface SheetPictures {
   /** By artwork id. */
   readonly pictures: ReadonlyMap<string, PictureFile>;
   /** Names of artworks whose file is no longer there or cannot be read. */

@@ -1,7 +1,7 @@
 import type { Blank } from '@/shared/schemas/blank';
 
 /** What one of something is called, and several. */
-export interface PieceWord {
+interface PieceWord {
   readonly one: string;
   readonly many: string;
 }

@@ -5,7 +5,7 @@ import { formatMinor, fromMinor } from '@/shared/money';
 import { type BreakListFormat, someSizes } from './breakListWords';
 import { namesInWords } from './jobWords';
 
-export interface RemedyWords {
+interface RemedyWords {
   readonly name: string;
   /** What it is. */
   readonly says: string;

@@ -12,7 +12,7 @@ export type ItemOffer =
   | { readonly kind: 'failed'; readonly failure: WorkerFailure };
 
 /** Why an item cannot be issued: what is wrong, and what to do. */
-export interface RefusalWords {
+interface RefusalWords {
   readonly sentence: string;
   readonly detail: string;
 }

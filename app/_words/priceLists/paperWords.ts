@@ -81,7 +81,7 @@ export function stepsOnPaper(
 }
 
 /** A charge of a paper, with the items it belongs to where they differ. */
-export interface PaperCharge {
+interface PaperCharge {
   readonly key: string;
   readonly label: string;
   readonly amount: number;

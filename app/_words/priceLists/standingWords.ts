@@ -15,7 +15,7 @@ export type ItemStanding =
   | { readonly kind: 'failed'; readonly failure: WorkerFailure };
 
 /** How an issued item stands, in words; rates are told apart from prices. */
-export interface StandingWords {
+interface StandingWords {
   readonly key: string;
   readonly severity: 'caution' | 'note';
   readonly sentence: string;

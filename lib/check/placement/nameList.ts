@@ -3,7 +3,7 @@ import { makeFinding } from '@/lib/findings/makeFinding';
 import { linePlaces } from '@/lib/job/places';
 
 /** @returns the names of a list as it is typed: one to a line of text, empty lines left out. */
-export const namesOf = (nameList: string): readonly string[] =>
+const namesOf = (nameList: string): readonly string[] =>
   nameList
     .split('\n')
     .map((name) => name.trim())

@@ -11,7 +11,7 @@ export const HOURS_NOISE = 1e-6;
 const MOST_WEEKS = 104;
 
 /** @returns free hours of a week. */
-export const weekHours = (free: FreeHours): number => free.reduce((sum, hours) => sum + hours, 0);
+const weekHours = (free: FreeHours): number => free.reduce((sum, hours) => sum + hours, 0);
 
 /** @returns free hours from `from` to `to`, both days included; 0 where `to` comes first. */
 export function hoursBetween(free: FreeHours, from: string, to: string): number {

@@ -1,11 +1,11 @@
 /** Ink poured in, on one day. The tank is filled to the same mark each time. */
-export interface Refill {
+interface Refill {
   readonly day: string;
   readonly mL: number;
 }
 
 /** Prints of one day that are alike. */
-export interface PrintRun {
+interface PrintRun {
   readonly day: string;
   readonly prints: number;
   /** Sum of the channels over the print's own box, 0–4. */
@@ -13,7 +13,7 @@ export interface PrintRun {
   readonly areaIn2: number;
 }
 
-export interface SessionDay {
+interface SessionDay {
   readonly day: string;
   readonly sessions: number;
 }

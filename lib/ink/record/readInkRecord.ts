@@ -4,7 +4,7 @@ import { ENOUGH_PRINTS, fitInkRecord, type InkFit } from './fitInkRecord';
 import { type InkInterval, inkIntervals } from './inkIntervals';
 
 /** A refill beside what the prints before it explain. */
-export interface InkRefill extends InkInterval {
+interface InkRefill extends InkInterval {
   readonly day: string;
   /** What laydown, loss and cleaning come to for it, mL; null while no laydown is fitted. */
   readonly explainedMl: number | null;

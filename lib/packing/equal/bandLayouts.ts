@@ -2,7 +2,7 @@ import type { PlacedPiece } from '@/lib/packing/placedPiece';
 import { LENGTH_TOLERANCE_MM } from '@/shared/units';
 
 /** A free rectangle of the paper, millimetres. */
-export interface Area {
+interface Area {
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -17,7 +17,7 @@ export interface Shape {
 }
 
 /** Rows and columns of one shape from a corner. */
-export interface Block {
+interface Block {
   readonly x: number;
   readonly y: number;
   readonly columns: number;

@@ -18,7 +18,7 @@ export interface SheetQuestion {
   readonly rotate?: boolean;
 }
 
-export interface SheetAnswer {
+interface SheetAnswer {
   /** Pieces on one sheet; 0 where not even one fits. */
   readonly count: number;
   /** True when every piece lies turned by 90°. */

@@ -1,7 +1,7 @@
 import { piecesPerSheet, type SheetQuestion } from './piecesPerSheet';
 
 /** A size at which a sheet carries a full grid of pieces. */
-export interface SizeSweetSpot {
+interface SizeSweetSpot {
   readonly columns: number;
   readonly rows: number;
   /** True when the pieces of the grid lie turned. */

@@ -16,7 +16,7 @@ export interface RollRequest extends PieceRequest {
   readonly rollWidthMm: number;
 }
 
-export interface PackedRoll {
+interface PackedRoll {
   /** Length to cut off, millimetres, margins at both ends included. */
   readonly rollLengthMm: number;
   readonly pieces: readonly NamedPiece[];

@@ -13,7 +13,7 @@ export interface RollQuestion {
 }
 
 /** Equal pieces on a roll: rows across it, one behind the other, cut off behind the last. */
-export interface RollStrips {
+interface RollStrips {
   readonly across: number;
   readonly turned: boolean;
   /** Length of roll that a row takes, its gutter with it, mm. */

@@ -16,7 +16,7 @@ export interface SheetsRequest extends PieceRequest {
   readonly sheetHeightMm: number;
 }
 
-export interface PackedSheet {
+interface PackedSheet {
   readonly pieces: readonly NamedPiece[];
 }
 

@@ -1,4 +1,4 @@
-export interface SvgRoot {
+interface SvgRoot {
   /** Where the root tag begins and ends in the text. */
   readonly from: number;
   readonly to: number;

@@ -10,7 +10,7 @@ interface StyleRule {
 }
 
 /** Finds the rules that an element has to be compared with. */
-export type RulesFor = (tag: SvgTag) => readonly StyleRule[];
+type RulesFor = (tag: SvgTag) => readonly StyleRule[];
 
 /** Selectors read; no drawing program writes as many. */
 const MOST_SELECTORS = 50_000;

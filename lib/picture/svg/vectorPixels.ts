@@ -3,7 +3,7 @@ import { pictureLimits } from '@/lib/picture/pictureLimits';
 import { inchesFromMm } from '@/shared/units';
 
 /** Pixels an inch a drawing of lines is turned into: what printers ask of a picture at its final size. */
-export const VECTOR_PPI = 300;
+const VECTOR_PPI = 300;
 /** More tell nothing new of ink, and take memory: a print of 24 × 30 in at 185 ppi. */
 const MOST_PIXELS = 25_000_000;
 

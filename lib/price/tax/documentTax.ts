@@ -8,13 +8,13 @@ export interface DocumentLine {
   readonly tax: number;
 }
 
-export interface DocumentTax {
+interface DocumentTax {
   /** One for each line; their parts add to the total exactly. */
   readonly lines: readonly Taxed[];
   readonly total: Taxed;
 }
 
-export interface DocumentTaxTerms {
+interface DocumentTaxTerms {
   readonly currency: string;
   /** Whether the amounts have tax inside or get it added. */
   readonly mode: 'added' | 'inside';

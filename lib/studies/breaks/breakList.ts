@@ -19,7 +19,7 @@ export interface BreakList {
   readonly breaks: readonly [PriceBreak, ...PriceBreak[]];
 }
 
-export type BreakListProblem =
+type BreakListProblem =
   | { readonly kind: 'unknownCurrency'; readonly currency: string }
   | { readonly kind: 'noBreaks' }
   | { readonly kind: 'notWhole'; readonly from: number }

@@ -27,7 +27,7 @@ export interface BreaksQuestion {
 }
 
 /** A tariff in words: money as the channel writes prices, currency units, unrounded. */
-export interface ChannelTariff extends LineTariff {
+interface ChannelTariff extends LineTariff {
   /** What it would be written at; null for a line that starts or rises below 0. */
   readonly written: WrittenTariff | null;
 }

@@ -11,7 +11,7 @@ import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 
 /** A price on the maker's ending, for every piece of the job alike. */
-export interface EndingCandidate {
+interface EndingCandidate {
   readonly price: MinorUnits;
   readonly margin: number;
   readonly profit: number;
@@ -31,7 +31,7 @@ export interface PriceEndings {
   readonly recommended: 'below' | 'above';
 }
 
-export type PriceEndingProblem =
+type PriceEndingProblem =
   | EndingProblem
   | { readonly kind: 'unknownCost' }
   /** Nobody pays what the job takes out of the pocket: a discount is not the answer. Currency units a piece. */

@@ -3,7 +3,7 @@ import { type BreakList, breakListOf } from './breakList';
 import { type Inversion, inversions } from './inversions';
 
 /** The price list that a price table holds for one size. */
-export interface TableBreakList {
+interface TableBreakList {
   readonly lineId: string;
   readonly size: string;
   readonly list: BreakList;

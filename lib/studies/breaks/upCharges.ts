@@ -6,7 +6,7 @@ import { writtenPrice } from '@/lib/price/writtenPrice';
 import { type MinorUnits, toPriceEnding } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 
-export interface SizeUpCharge {
+interface SizeUpCharge {
   readonly size: string;
   /** What its target price adds to that of the base size, written as the channel writes prices, unrounded. */
   readonly exact: number;
@@ -24,7 +24,7 @@ export interface UpCharges {
   readonly averaged: MinorUnits;
 }
 
-export type UpChargeProblem = EndingProblem | { readonly kind: 'noSuchLine' };
+type UpChargeProblem = EndingProblem | { readonly kind: 'noSuchLine' };
 
 /**
  * What larger sizes should add, in the batch as asked: separate, or averaged into one price over the actual mix.

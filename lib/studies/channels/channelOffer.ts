@@ -25,7 +25,7 @@ export interface ChannelOffer {
   readonly cashInDays: number;
 }
 
-export interface SellingTerms {
+interface SellingTerms {
   readonly shareOfRetail: number;
   readonly sellingMinutesPerPiece: number;
   readonly cashInDays: number;

@@ -19,7 +19,7 @@ export interface SoldWay extends ChannelResult {
   readonly isCustomary: boolean;
 }
 
-export interface ChannelsAnswer {
+interface ChannelsAnswer {
   readonly currency: string;
   readonly pieces: number;
   /** What the last buyer pays for a piece on average, without tax, unrounded. */

@@ -7,7 +7,7 @@ import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import type { MinorUnits } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 
-export interface DesignCharge {
+interface DesignCharge {
   /** What preparing and testing the design adds to the full cost of the order, unrounded. */
   readonly cost: number;
   /** Set-up fee for the target margin, without tax, unrounded, and as written. */
@@ -15,7 +15,7 @@ export interface DesignCharge {
   readonly written: MinorUnits;
 }
 
-export type DesignProblem = { readonly kind: 'noSuchArtwork' } | { readonly kind: 'unknownCost' };
+type DesignProblem = { readonly kind: 'noSuchArtwork' } | { readonly kind: 'unknownCost' };
 
 /**
  * The set-up fee of a design: the order costed with it as new, less the same order costed with the artwork ready and

@@ -21,7 +21,7 @@ export interface Extra {
   readonly atLeast: number;
 }
 
-export interface ExtraCharge {
+interface ExtraCharge {
   /** Full cost each time, unrounded. */
   readonly cost: number;
   /** Price for the target margin, without tax, unrounded. */
@@ -30,7 +30,7 @@ export interface ExtraCharge {
   readonly written: MinorUnits;
 }
 
-export type ExtraProblem = {
+type ExtraProblem = {
   readonly kind: 'notAnAmount';
   readonly field: keyof Extra;
   readonly value: number;

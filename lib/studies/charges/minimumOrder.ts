@@ -7,7 +7,7 @@ import { priceForProfit } from '@/lib/studies/goalSeek/priceForProfit';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 
-export interface MinimumOrder {
+interface MinimumOrder {
   /** What an order of one piece costs in full: order, artwork, session and the piece. */
   readonly fullCost: number;
   /** The least an order must bring, without tax, unrounded. */
@@ -17,7 +17,7 @@ export interface MinimumOrder {
   readonly covers: number;
 }
 
-export type MinimumOrderProblem =
+type MinimumOrderProblem =
   | { readonly kind: 'notAnAmount'; readonly value: number }
   | { readonly kind: 'unknownCost' };
 

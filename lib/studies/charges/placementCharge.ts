@@ -8,7 +8,7 @@ import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import type { MinorUnits } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 
-export interface PlacementCharge {
+interface PlacementCharge {
   /** What the placement adds to the full cost of the order, unrounded: its press and all that it spoils. */
   readonly cost: number;
   readonly costEach: number;
@@ -17,7 +17,7 @@ export interface PlacementCharge {
   readonly written: MinorUnits;
 }
 
-export type PlacementProblem =
+type PlacementProblem =
   | { readonly kind: 'noSuchPlacement' }
   /** Without it nothing is printed on the piece. */
   | { readonly kind: 'onlyPlacement' }

@@ -4,10 +4,10 @@ export type Rush =
   /** No share buys hours that are not there. */
   | { readonly kind: 'noCapacity' };
 
-export type RushStep = 'underNormal' | 'underHalf' | 'nextDay';
+type RushStep = 'underNormal' | 'underHalf' | 'nextDay';
 
 /** Shares of the price; customary surcharges of decorators run from a quarter to the whole, from memory. */
-export const customaryRush: Readonly<Record<RushStep, number>> = {
+const customaryRush: Readonly<Record<RushStep, number>> = {
   underNormal: 0.2,
   underHalf: 0.5,
   nextDay: 1,

@@ -4,7 +4,7 @@ import { writtenPrice } from '@/lib/price/writtenPrice';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import type { MinorUnits } from '@/shared/money';
 
-export interface SampleCharge {
+interface SampleCharge {
   /** Full cost of making one piece by itself, unrounded. */
   readonly cost: number;
   readonly written: MinorUnits;

@@ -6,7 +6,7 @@ import { fitTariff, type Tariff } from './fitTariff';
 /** The batches a tariff is fitted over unless told: about what one workshop is asked for. */
 export const TARIFF_UP_TO = 100;
 
-export interface BatchTariffs {
+interface BatchTariffs {
   /** What to ask: fitted to the target price of whole batches. */
   readonly target: Tariff;
   /** What it costs: fitted to their full cost. */

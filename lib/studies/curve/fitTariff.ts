@@ -8,7 +8,7 @@ export interface Tariff {
   readonly largestErrorAt: number;
 }
 
-export interface BatchTotal {
+interface BatchTotal {
   readonly n: number;
   readonly total: number;
 }

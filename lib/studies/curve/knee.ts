@@ -5,7 +5,7 @@ interface Earning {
 }
 
 /** Doubling a batch is worth the talk while it adds this much of the price. */
-export const KNEE_POINTS = 0.1;
+const KNEE_POINTS = 0.1;
 
 export interface Knee {
   readonly n: number;

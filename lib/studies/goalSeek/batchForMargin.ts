@@ -4,7 +4,7 @@ import { type BatchPrice, batchEvaluator } from '@/lib/studies/curve/batchEvalua
 import { failed, ok, type Result } from '@/shared/result';
 import { firstBatchThatPays, SEARCHED_UP_TO } from './firstBatchThatPays';
 
-export type BatchForMarginProblem =
+type BatchForMarginProblem =
   | { readonly kind: 'notAMargin'; readonly margin: number }
   | { readonly kind: 'notAPrice'; readonly price: number }
   /** No batch up to the last one looked at leaves the margin; the last one leaves so much. */

@@ -3,7 +3,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { type BatchPrice, batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 
-export type LargestWageProblem =
+type LargestWageProblem =
   | { readonly kind: 'notABatch'; readonly n: number }
   | { readonly kind: 'notAPrice'; readonly price: number }
   /** The price loses money even where nobody is paid: so much on the batch. */

@@ -4,7 +4,7 @@ import { taxTerms } from '@/lib/price/taxTerms';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 
-export interface SoughtPrice {
+interface SoughtPrice {
   /** Whole batch without tax, unrounded. */
   readonly total: number;
   /** A piece, as the channel writes prices, unrounded. */
@@ -13,7 +13,7 @@ export interface SoughtPrice {
   readonly earns: 'profit' | 'nothing';
 }
 
-export type PriceForMarginProblem =
+type PriceForMarginProblem =
   | { readonly kind: 'notAMargin'; readonly margin: number }
   /** Margin and fees together take the whole price. */
   | { readonly kind: 'nothingLeft'; readonly margin: number; readonly fees: number }

@@ -4,7 +4,7 @@ import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 import { priceForProfit } from './priceForProfit';
 
-export type PriceForPayProblem =
+type PriceForPayProblem =
   | { readonly kind: 'notAnAmount'; readonly value: number }
   | { readonly kind: 'notABatch'; readonly n: number }
   /** Fees take the whole price, or a formula of the maker gives no number. */

@@ -11,7 +11,7 @@ export interface LeversQuestion {
   readonly aim: LeverAim;
 }
 
-export interface LeversAnswer {
+interface LeversAnswer {
   /** The job as it is. */
   readonly before: JobFigures;
   /** The most this crowd pays, where the target lies above it; currency units a piece without tax. */

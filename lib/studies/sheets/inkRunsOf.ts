@@ -4,7 +4,7 @@ import type { LaidOutPrint } from '@/lib/layout/laidOutPrint';
 import type { InkRecord } from '@/shared/schemas/inkRecord';
 import type { Job } from '@/shared/schemas/job';
 
-export type InkRun = InkRecord['runs'][number];
+type InkRun = InkRecord['runs'][number];
 
 /**
  * What a job prints, as entries for the record of ink: one for each print size of each placement, with the prints

@@ -5,7 +5,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { JobInput } from '@/shared/schemas/request';
 
-export interface TrimAnswer {
+interface TrimAnswer {
   /** Sheets printed less, expected; below 0 where it takes more. */
   readonly sheetsLess: number;
   /** Full cost of the whole job less, currency units, unrounded. */

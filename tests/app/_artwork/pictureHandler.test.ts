@@ -26,7 +26,7 @@ function fields({
 }: Partial<Pick<PictureDecoder, 'decode'>> & { onPause?: () => void } = {}) {
   const replies: PictureReply[] = [];
   const open = { count: 0 };
-  const tabState = (): DecodedPicture => {
+  const held = (): DecodedPicture => {
     open.count += 1;
     return {
       source: sourceOf(grid),
@@ -37,7 +37,7 @@ function fields({
     };
   };
   const take = pictureHandler({
-    decoder: { decode: decode ?? (async () => ok(tabState())), hold: tabState },
+    decoder: { decode: decode ?? (async () => ok(held())), hold: held },
     post: (reply) => replies.push(reply),
     pause: async () => onPause?.(),
   });

@@ -33,7 +33,7 @@ describe('isHeldBy', () => {
     ['job-lines-1', 'job-lines-1', true],
     ['job-lines-11-name', 'job-lines-1', false],
     [null, 'job-lines-1', false],
-  ])('%s under %s: %s', (id, tabState, expected) => {
-    expect(isHeldBy(id, [tabState])).toBe(expected);
+  ])('%s under %s: %s', (id, fieldId, expected) => {
+    expect(isHeldBy(id, [fieldId])).toBe(expected);
   });
 });
