@@ -2,7 +2,9 @@ import { analysePicture } from '@/lib/artwork/analysePicture';
 import { inkMeter } from '@/lib/ink/inkMeter';
 import { sourceOf } from '@/lib/picture/pictureSource';
 import type { PixelGrid } from '@/lib/picture/pixelGrid';
-import { type BenchRow, median, percentile, times } from './measure';
+import { type BenchRow, timeRow } from './benchRow';
+import { timesBeside } from './measure';
+import { PIXEL_SUM, pixelSum } from './yardsticks/pixelSum';
 
 const WIDTH = 3000;
 const HEIGHT = 3600;
@@ -17,17 +19,19 @@ export function benchArtwork(): readonly BenchRow[] {
     return inside < 0 ? 0 : Math.min(255, inside * 8);
   });
   return [
-    row('ink of a photograph, 3000 × 3600 px', () => measured(photograph)),
-    row('ink of a cut-out, 3000 × 3600 px', () => measured(cutOut)),
-    row('whole analysis of a photograph, 3000 × 3600 px', () => analysed(photograph)),
-    row('whole analysis of a cut-out, 3000 × 3600 px', () => analysed(cutOut)),
+    row('ink of a photograph, 3000 × 3600 px', photograph, measured),
+    row('ink of a cut-out, 3000 × 3600 px', cutOut, measured),
+    row('whole analysis of a photograph, 3000 × 3600 px', photograph, analysed),
+    row('whole analysis of a cut-out, 3000 × 3600 px', cutOut, analysed),
   ];
 }
 
-function row(what: string, run: () => unknown): BenchRow {
-  const spent = times(RUNS, () => undefined, run);
-  return { what, unit: 'ms', median: median(spent), p99: percentile(spent, 0.99) };
-}
+const row = (what: string, picture: PixelGrid, run: (picture: PixelGrid) => unknown): BenchRow =>
+  timeRow(
+    what,
+    timesBeside(RUNS, () => picture, run, pixelSum),
+    PIXEL_SUM,
+  );
 
 /** In strips, as the worker gets them. */
 function measured({ width, height, rgba }: PixelGrid) {

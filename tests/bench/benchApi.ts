@@ -1,73 +1,84 @@
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { freePort } from '@/app/_commands/freePort.mjs';
 import type { JobInput } from '@/shared/schemas/request';
-import { type BenchRow, median, percentile } from './measure';
+import { type BenchRow, timeRow, withRatio } from './benchRow';
+import { servedApp } from './servedApp';
 
 const CONNECTIONS = 20;
-const REQUESTS = 600;
-const root = fileURLToPath(new URL('../..', import.meta.url));
+/** In turn with the yardstick: each gets this many rounds of so many requests. */
+const ROUNDS = 6;
+const REQUESTS_EACH = 5;
+
+/* Not a server without the framework: what the framework and the connection cost would then be counted as ours. */
+const REFUSED = 'the least answer of the same server and framework, a 405 to the same documents sent by PUT';
+
+interface Asked {
+  readonly method: 'POST' | 'PUT';
+  readonly status: number;
+}
+const priced: Asked = { method: 'POST', status: 200 };
+const refused: Asked = { method: 'PUT', status: 405 };
 
 /** Times POST /api/price of the built app at twenty connections, each asking again as soon as it is answered. */
 export async function benchApi(input: JobInput): Promise<readonly BenchRow[]> {
-  if (!existsSync(new URL('../../.next/BUILD_ID', import.meta.url))) {
+  const body = JSON.stringify(input);
+  const rounds = await servedApp(async (origin) => {
+    const url = `${origin}/api/price`;
+    await untilAnswered(url, body);
+    await crowd(url, body, refused);
+    const done: { readonly figure: Round; readonly yardstick: Round }[] = [];
+    for (let round = 0; round < ROUNDS; round += 1) {
+      done.push({ figure: await crowd(url, body, priced), yardstick: await crowd(url, body, refused) });
+    }
+    return done;
+  });
+  if (rounds === null) {
     process.stderr.write('The API is not measured: build the app first (npm run build).\n');
     return [];
   }
-  const port = await freePort(0);
-  if (port === undefined) throw new Error('no port is free');
-  const server = spawn(process.execPath, ['app/_commands/serve.mjs', '127.0.0.1', String(port)], {
-    cwd: root,
-    stdio: 'ignore',
-    env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1' },
-  });
-  try {
-    const url = `http://127.0.0.1:${port}/api/price`;
-    await untilAnswered(url, input);
-    const start = performance.now();
-    const spent = (
-      await Promise.all(
-        Array.from({ length: CONNECTIONS }, () => askInTurn(url, input, REQUESTS / CONNECTIONS)),
-      )
-    ).flat();
-    const seconds = (performance.now() - start) / 1000;
-    return [
-      {
-        what: `POST /api/price at ${CONNECTIONS} connections`,
-        unit: 'ms',
-        median: median(spent),
-        p99: percentile(spent, 0.99),
-      },
-      {
-        what: `POST /api/price at ${CONNECTIONS} connections`,
-        unit: 'requests/s',
-        median: spent.length / seconds,
-        p99: null,
-      },
-    ];
-  } finally {
-    server.kill();
-    if (server.exitCode === null) await once(server, 'exit');
-  }
+  const figure = joined(rounds.map((round) => round.figure));
+  const yardstick = joined(rounds.map((round) => round.yardstick));
+  const what = `POST /api/price at ${CONNECTIONS} connections`;
+  return [
+    timeRow(what, { figure: figure.spent, yardstick: yardstick.spent }, REFUSED),
+    withRatio({
+      what,
+      unit: 'requests/s',
+      median: figure.spent.length / figure.seconds,
+      p99: null,
+      yardstick: { what: REFUSED, median: yardstick.spent.length / yardstick.seconds },
+    }),
+  ];
 }
 
-async function askInTurn(url: string, input: JobInput, count: number): Promise<readonly number[]> {
+interface Round {
+  /** Milliseconds of each request. */
+  readonly spent: readonly number[];
+  readonly seconds: number;
+}
+
+async function crowd(url: string, body: string, asked: Asked): Promise<Round> {
+  const start = performance.now();
+  const spent = await Promise.all(Array.from({ length: CONNECTIONS }, () => askInTurn(url, body, asked)));
+  return { spent: spent.flat(), seconds: (performance.now() - start) / 1000 };
+}
+
+const joined = (rounds: readonly Round[]): Round => ({
+  spent: rounds.flatMap(({ spent }) => spent),
+  seconds: rounds.reduce((sum, { seconds }) => sum + seconds, 0),
+});
+
+async function askInTurn(url: string, body: string, { method, status }: Asked): Promise<readonly number[]> {
   const spent: number[] = [];
-  const body = JSON.stringify(input);
-  for (let turn = 0; turn < count; turn += 1) {
+  for (let turn = 0; turn < REQUESTS_EACH; turn += 1) {
     const start = performance.now();
-    const answer = await fetch(url, { method: 'POST', body });
+    const answer = await fetch(url, { method, body });
     await answer.arrayBuffer();
-    if (answer.status !== 200) throw new Error(`the API answered ${answer.status}`);
+    if (answer.status !== status) throw new Error(`the API answered ${method} with ${answer.status}`);
     spent.push(performance.now() - start);
   }
   return spent;
 }
 
-async function untilAnswered(url: string, input: JobInput): Promise<void> {
-  const body = JSON.stringify(input);
+async function untilAnswered(url: string, body: string): Promise<void> {
   for (let tries = 0; tries < 100; tries += 1) {
     const answer = await fetch(url, { method: 'POST', body }).catch(() => null);
     if (answer?.status === 200) return;

@@ -1,23 +1,28 @@
-export interface BenchRow {
-  readonly what: string;
-  readonly unit: 'ms' | 'requests/s' | 'pieces' | 'bins' | '%';
-  readonly median: number;
-  /** Null where only one kind of run was made. */
-  readonly p99: number | null;
+export interface Spent {
+  /** Milliseconds of each run. */
+  readonly figure: readonly number[];
+  /** Milliseconds of each run of the yardstick. */
+  readonly yardstick: readonly number[];
 }
 
-/** @returns milliseconds of each run of `run`; `prepare` is not counted. */
-export function times<Prepared>(
+/**
+ * Times something and its yardstick in turn, so that what slows the machine slows both. Each goes first in half of
+ * the turns: neither always pays for what the other left behind. `prepare` is not counted.
+ */
+export function timesBeside<Prepared>(
   count: number,
   prepare: () => Prepared,
   run: (prepared: Prepared) => unknown,
-): readonly number[] {
-  return Array.from({ length: count }, () => {
+  yardstick: (prepared: Prepared) => unknown,
+): Spent {
+  const spent: { figure: number[]; yardstick: number[] } = { figure: [], yardstick: [] };
+  for (let turn = 0; turn < count; turn += 1) {
     const prepared = prepare();
-    const start = performance.now();
-    run(prepared);
-    return performance.now() - start;
-  });
+    const figure = () => spent.figure.push(timeOf(() => run(prepared)));
+    const beside = () => spent.yardstick.push(timeOf(() => yardstick(prepared)));
+    for (const next of turn % 2 === 0 ? [figure, beside] : [beside, figure]) next();
+  }
+  return spent;
 }
 
 export const median = (values: readonly number[]): number => percentile(values, 0.5);
@@ -26,4 +31,11 @@ export const median = (values: readonly number[]): number => percentile(values, 
 export function percentile(values: readonly number[], share: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
+}
+
+/** @returns milliseconds of one run. */
+export function timeOf(run: () => unknown): number {
+  const start = performance.now();
+  run();
+  return performance.now() - start;
 }

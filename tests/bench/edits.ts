@@ -1,0 +1,79 @@
+import { costInput } from '@/lib/costing/costInput';
+import { priceJob } from '@/lib/costing/priceJob';
+import { fairShirts } from '@/lib/examples/fairJobs';
+import { Grid } from '@/lib/grid/evaluateGrid';
+import { batchCurve } from '@/lib/studies/curve/batchCurve';
+import type { JobInput } from '@/shared/schemas/request';
+import { type BenchRow, timeRow } from './benchRow';
+import { timesBeside } from './measure';
+import { BARE_ENGINE, BareEngine } from './yardsticks/bareEngine';
+import { cellsAsked } from './yardsticks/cellsAsked';
+
+type EditedRate = 'inkPrice' | 'wage';
+type Answer = (edited: JobInput, grid: Grid) => void;
+
+/** @returns what it costs to work everything out anew after a rate was typed. */
+export function benchEdits(club: JobInput): readonly BenchRow[] {
+  const grid = new Grid();
+  const row = (what: string, count: number, input: JobInput, name: EditedRate, answer: Answer) => {
+    const bare = new BareEngine(cellsAsked((counted) => answer(input, counted)));
+    const spent = timesBeside(
+      count,
+      editsOf(input, name),
+      (edited) => answer(edited, grid),
+      () => bare.refill(),
+    );
+    return timeRow(what, spent, BARE_ENGINE);
+  };
+  return [
+    row('one edit → every figure, 6 sizes, 30 prices', 200, club, 'inkPrice', priceJob),
+    row('one edit → every figure, 24 sizes, 120 prices', 200, fairShirts('2026-11-25'), 'wage', priceJob),
+    row(
+      'one edit → every figure, 12 sizes, 60 prices and a curve of 100 (budget 50)',
+      100,
+      twelveSizes(club),
+      'wage',
+      withCurve,
+    ),
+  ];
+}
+
+function withCurve(edited: JobInput, grid: Grid): void {
+  priceJob(edited, grid);
+  const costed = costInput(edited, grid);
+  if (costed === null) throw new Error('the job of the bench cannot be costed');
+  batchCurve(costed, grid, { from: 1, to: 100, priceEach: 20 });
+}
+
+/** The club order on a shirt that is also cut tall: twelve sizes at five breaks. */
+function twelveSizes(club: JobInput): JobInput {
+  const [line] = club.job.lines;
+  const blank = club.blanks[line?.blankId ?? ''];
+  if (line === undefined || blank === undefined) throw new Error('the example has no line on a blank');
+  const tall = (name: string) => `${name} tall`;
+  const sizes = [...blank.sizes, ...blank.sizes.map((size) => ({ ...size, name: tall(size.name) }))];
+  const quantities = [
+    ...line.quantities,
+    ...line.quantities.map((one) => ({ ...one, size: tall(one.size) })),
+  ];
+  const input = {
+    ...club,
+    blanks: { ...club.blanks, [line.blankId]: { ...blank, sizes } },
+    job: { ...club.job, wantedOn: '2027-02-26', lines: [{ ...line, quantities }] },
+  };
+  const prices = priceJob(input, new Grid()).prices?.table.length;
+  if (prices !== 60) throw new Error(`the bench means 60 prices and has ${prices}`);
+  return input;
+}
+
+/** @returns the documents with one rate typed anew, a little other at every call. */
+function editsOf(input: JobInput, name: EditedRate): () => JobInput {
+  let step = 0;
+  return () => {
+    step += 1;
+    const rate = input.workshop.rates[name];
+    if (rate === null) throw new Error(`the bench needs ${name}`);
+    const rates = { ...input.workshop.rates, [name]: { ...rate, value: rate.value * (1 + step / 1e4) } };
+    return { ...input, workshop: { ...input.workshop, rates } };
+  };
+}
