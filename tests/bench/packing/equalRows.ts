@@ -6,7 +6,7 @@ import { equalPieceInstances } from '@/tests/outside/packingInstances';
 import { LIBRARY, type Library } from './library';
 import { bare, countRow, drawn, type PackedPiece, type Paper } from './paper';
 
-const RUNS = 3;
+const RUNS = 9;
 
 interface Question {
   readonly question: SheetQuestion;

@@ -6,7 +6,7 @@ import { piecesOf } from '@/tests/outside/packingInstances';
 import { LIBRARY, type Library } from './library';
 import { countRow, drawn, type Paper, requestOf, sheetsFor } from './paper';
 
-const RUNS = 3;
+const RUNS = 7;
 
 const kinds: readonly (readonly [string, number, number, Paper])[] = [
   ['100 mixed pieces of 30 to 150 mm on letter', 30, 150, { widthMm: 215.9, heightMm: 279.4 }],
