@@ -31,5 +31,3 @@ export const sheetSizes = {
   a3: metric('A3', 'iso_a3_297x420mm', 297, 420),
   a2: metric('A2', 'iso_a2_420x594mm', 420, 594),
 } as const satisfies Record<string, SheetSize>;
-
-type SheetSizeName = keyof typeof sheetSizes;
