@@ -3,13 +3,33 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
+/** Folders whose tests call pure functions. */
+const SUMS = 'lib,shared,properties,oracle,outside,golden';
+
 export default defineConfig({
   root,
   resolve: { alias: { '@': root } },
   oxc: { jsx: { runtime: 'automatic' } },
   test: {
-    include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/e2e/**', 'node_modules/**'],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'sums',
+          include: [`tests/{${SUMS}}/**/*.test.ts`],
+          // Nothing of it keeps anything between two calls, so that files may share what they import: half the time.
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'screens',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: [`tests/{e2e,${SUMS}}/**`],
+        },
+      },
+    ],
     setupFiles: ['tests/setup.ts'],
     // The runner leaves a core to itself unless told; two files at a time share two cores well.
     maxWorkers: 2,

@@ -15,6 +15,7 @@ import { goalSeekWords } from '@/app/_words/docket/goalSeekWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { GoalSeekQuestion } from '@/lib/studies/goalSeek/goalSeekAnswer';
+import { soughtMarginSchema } from '@/lib/studies/goalSeek/soughtMarginSchema';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, toPriceEnding } from '@/shared/money';
 import { lineSchema } from '@/shared/schemas/job';
@@ -65,7 +66,7 @@ export function GoalSeek({ jobId, answer, madeOf, stale }: SectionProps) {
             kind="share"
             width="narrow"
             value={margin}
-            {...numberLimits(ratesSchema, ['targetMargin', 'value'])}
+            {...numberLimits(soughtMarginSchema, [])}
             onCommit={setMargin}
           />
         )}
