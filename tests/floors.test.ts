@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { circleRule } from '@/tests/tools/floors/circleRule';
 import { directionRule } from '@/tests/tools/floors/directionRule';
+import { exportRule } from '@/tests/tools/floors/exportRule';
 import { projectSources } from '@/tests/tools/floors/projectSources';
 import { purityRule } from '@/tests/tools/floors/purityRule';
 import { roomCircles, roomRule, roomsOf } from '@/tests/tools/floors/roomRule';
@@ -191,5 +193,36 @@ describe('lib/ and shared/ export by name', () => {
   );
   test('the app may, where the framework asks for it', () => {
     expect(namedExportRule(planted({ 'app/page.tsx': 'export default 1;' }))).toEqual([]);
+  });
+});
+
+describe('what a file exports, another one imports', () => {
+  const root = fileURLToPath(new URL('..', import.meta.url));
+  const tests = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
+    .filter((path) => /(?<!\.d)\.(tsx?|mjs)$/.test(path))
+    .map((path) =>
+      readSource(['tests', ...path.split(sep)].join('/'), readFileSync(join(root, 'tests', path), 'utf8')),
+    );
+
+  test('in the project', () => expect(exportRule([...project, ...tests])).toEqual([]));
+
+  test.each<[string, Files]>([
+    ['a function', { 'lib/a.ts': 'export function a() {}' }],
+    ['a type', { 'lib/a.ts': 'export type A = 1;' }],
+    ['one of two', { 'lib/a.ts': 'export const a = 1, b = 2;', 'lib/b.ts': `import { a } from './a';` }],
+    [
+      'another of the same name',
+      { 'lib/a.ts': 'export const a = 1;', 'lib/b.ts': `import { a } from './c';` },
+    ],
+  ])('%s that nobody imports is found', (_, files) => expect(exportRule(planted(files))).toHaveLength(1));
+
+  test.each<[string, string]>([
+    ['under another name', `import { a as b } from '@/lib/a';`],
+    ['as a type', `import type { a } from '@/lib/a';`],
+    ['whole', `import * as all from '@/lib/a';`],
+    ['later', `const a = () => import('@/lib/a');`],
+    ['to hand it on', `export { a } from '@/lib/a'; import { a as c } from '@/tests/b';`],
+  ])('imported %s it is used', (_, text) => {
+    expect(exportRule(planted({ 'lib/a.ts': 'export const a = 1;', 'tests/b.ts': text }))).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import type { Picture } from '@/shared/schemas/picture';
 import type { PictureReading } from './messages';
 
 /** What a file is called and kept as. */
-export type FileFacts = Pick<Picture, 'fileId' | 'fileName' | 'bytes'>;
+type FileFacts = Pick<Picture, 'fileId' | 'fileName' | 'bytes'>;
 
 /** @returns what is kept of a picture that was read. */
 export function pictureOfReading(

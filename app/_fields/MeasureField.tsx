@@ -1,7 +1,7 @@
 'use client';
 
+import { useMeasures } from '@/app/_numbers/measures';
 import { type EdgeKind, unitEdge } from '@/app/_numbers/unitEdge';
-import { useMeasures } from './measures';
 import { NumberField } from './NumberField';
 
 type MeasureFieldProps = Readonly<{

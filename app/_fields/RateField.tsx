@@ -3,6 +3,7 @@
 import { useId } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { classes } from '@/app/_controls/classes';
+import { useMeasures } from '@/app/_numbers/measures';
 import { unitEdge } from '@/app/_numbers/unitEdge';
 import { unitWords } from '@/app/_words/unitWords';
 import { rateInUnit } from '@/lib/job/rateInUnit';
@@ -12,7 +13,6 @@ import type { Rate } from '@/shared/schemas/rate';
 import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { ChoiceField } from './ChoiceField';
-import { useMeasures } from './measures';
 import { NumberField } from './NumberField';
 import styles from './RateField.module.css';
 import { RateFoot } from './RateFoot';

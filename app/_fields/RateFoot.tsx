@@ -1,5 +1,6 @@
 'use client';
 
+import { useMeasures } from '@/app/_numbers/measures';
 import { useNumberLocale } from '@/app/_numbers/numberLocale';
 import { unitEdge } from '@/app/_numbers/unitEdge';
 import { formatterFor } from '@/app/_words/formatter';
@@ -11,7 +12,6 @@ import { currencyDigits } from '@/shared/tables/currencies';
 import type { RateUnit } from '@/shared/tables/rateCatalogue';
 import { thresholds } from '@/shared/tables/thresholds';
 import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
-import { useMeasures } from './measures';
 import styles from './RateField.module.css';
 
 type RateFootProps<Unit extends RateUnit> = Readonly<{

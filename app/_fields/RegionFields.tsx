@@ -1,12 +1,12 @@
 'use client';
 
-import { unitSets } from '@/app/_start/unitSets';
-import { currencyChoices } from '@/app/_workshop/currencyChoices';
-import { localeChoices } from '@/app/_workshop/localeChoices';
 import type { Region } from '@/lib/examples/regionOf';
 import { sameValue } from '@/lib/stored/sameValue';
 import { ChoiceField } from './ChoiceField';
+import { currencyChoices } from './currencyChoices';
 import { FieldGroup } from './FieldGroup';
+import { localeChoices } from './localeChoices';
+import { unitSets } from './unitSets';
 
 type RegionFieldsProps = Readonly<{ region: Region; onRegion: (region: Region) => void }>;
 

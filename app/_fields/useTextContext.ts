@@ -2,9 +2,9 @@
 
 import { useContext, useMemo } from 'react';
 import { FormerThingsContext } from '@/app/_documents/formerThings';
+import { useMeasures } from '@/app/_numbers/measures';
 import { useNumberLocale } from '@/app/_numbers/numberLocale';
 import type { TextContext } from '@/app/_words/formatter';
-import { useMeasures } from './measures';
 
 /** How the maker reads numbers, for whatever puts figures into words. */
 export function useTextContext(): TextContext {

@@ -2,7 +2,7 @@
 
 import { type ReactNode, useMemo } from 'react';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
-import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
+import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { usableLocale } from '@/app/_words/usableLocale';

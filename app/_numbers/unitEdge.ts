@@ -1,4 +1,3 @@
-import type { Measures } from '@/app/_fields/measures';
 import { DOUBLE_DIGITS } from '@/shared/decimal';
 import {
   barFromKpa,
@@ -14,6 +13,7 @@ import {
   psiFromKpa,
   usFluidOuncesFromMl,
 } from '@/shared/units';
+import type { Measures } from './measures';
 
 /** The 32 that is added leaves noise of a fixed size, whatever the temperature. */
 const SCALE_DECIMALS = 9;

@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useRef, useState } from 'react';
-import type { WorkerFailure } from '@/app/_workers/askWorker';
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { type PriceService, startPriceService } from './priceService';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useId, useRef, useState } from 'react';
-import type { WorkerFailure } from '@/app/_workers/askWorker';
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { JobInput } from '@/shared/schemas/request';
 import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
@@ -14,7 +14,7 @@ export interface StudyAsk<Name extends StudyName> {
 }
 
 /** What came of one of them. */
-export interface StudyResult<Name extends StudyName> {
+interface StudyResult<Name extends StudyName> {
   readonly ask: StudyAsk<Name>;
   /** Null where it failed. */
   readonly answer: StudyAnswer<Name> | null;

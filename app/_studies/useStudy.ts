@@ -1,13 +1,13 @@
 'use client';
 
 import { useEffect, useId, useState } from 'react';
-import type { WorkerFailure } from '@/app/_workers/askWorker';
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
 import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
 
-export interface StudyState<Name extends StudyName> {
+interface StudyState<Name extends StudyName> {
   /** The newest answer with what it is the answer to; null until the first arrives. */
   readonly newest: {
     readonly input: JobInput;

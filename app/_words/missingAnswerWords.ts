@@ -1,4 +1,4 @@
-import type { WorkerFailure } from '@/app/_workers/askWorker';
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 
 /** @returns why an answer is missing and what becomes of it, to follow a colon. */
 export function whyMissing({ kind, why }: Pick<WorkerFailure, 'kind' | 'why'>): string {

@@ -1,8 +1,8 @@
 'use client';
 
 import { TryAgain } from '@/app/_network/TryAgain';
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { whyMissing } from '@/app/_words/missingAnswerWords';
-import type { WorkerFailure } from './askWorker';
 
 type AnswerMissingProps = Readonly<{
   /** The first half of a sentence: “The levers could not be tried out”. */

@@ -1,14 +1,6 @@
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { ownWorker, type WorkerLoss } from './ownWorker';
 import type { WorkerQuestion, WorkerReply } from './workerMessages';
-
-/** Why an answer is missing. */
-export interface WorkerFailure {
-  /** `notStarted` mends itself once the network is there; `broke` and `failed` do not. */
-  readonly kind: WorkerLoss['kind'] | 'failed';
-  readonly why: string;
-  /** Asks again now; null where the same would come of it. */
-  readonly again: (() => void) | null;
-}
 
 /** Of a worker that did its work and found nothing to say. */
 export const NO_ANSWER: WorkerFailure = { kind: 'failed', why: 'it gave no answer', again: null };

@@ -3,7 +3,7 @@
 import { CheckField } from '@/app/_fields/CheckField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
-import { useMeasures } from '@/app/_fields/measures';
+import { useMeasures } from '@/app/_numbers/measures';
 import { numberLimits } from '@/shared/limits';
 import { type Press, pressSchema } from '@/shared/schemas/workshop';
 

@@ -2,12 +2,12 @@
 
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { currencyChoices } from '@/app/_fields/currencyChoices';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { localeChoices } from '@/app/_fields/localeChoices';
 import { TextField } from '@/app/_fields/TextField';
 import { textLimits } from '@/shared/limits';
 import { workshopSchema } from '@/shared/schemas/workshop';
-import { currencyChoices } from './currencyChoices';
-import { localeChoices } from './localeChoices';
 import { unitChoices } from './unitChoices';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';

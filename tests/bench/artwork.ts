@@ -2,9 +2,9 @@ import { analysePicture } from '@/lib/artwork/analysePicture';
 import { inkMeter } from '@/lib/ink/inkMeter';
 import { sourceOf } from '@/lib/picture/pictureSource';
 import type { PixelGrid } from '@/lib/picture/pixelGrid';
+import { PIXEL_SUM, pixelSum } from '@/tests/bench/yardsticks/pixelSum';
 import { type BenchRow, timeRow } from './benchRow';
 import { timesBeside } from './measure';
-import { PIXEL_SUM, pixelSum } from './yardsticks/pixelSum';
 
 const WIDTH = 3000;
 const HEIGHT = 3600;

@@ -1,11 +1,11 @@
 import { clubOrder } from '@/lib/examples/clubOrder';
+import { benchPacking } from '@/tests/bench/packing/benchPacking';
 import { benchArtwork } from './artwork';
 import { benchApi } from './benchApi';
 import { type BenchRow, lineOf } from './benchRow';
 import { benchCurve } from './curve';
 import { benchEdits } from './edits';
 import { benchEngine } from './engine';
-import { benchPacking } from './packing/benchPacking';
 
 /*
  * npm run bench [-- --json]: what an edit costs, what building the engine costs, how the API stands a crowd. Beside

@@ -8,10 +8,10 @@ import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
 import { curveAnswer } from '@/lib/studies/curve/curveAnswer';
 import { levers } from '@/lib/studies/levers/levers';
 import type { JobInput } from '@/shared/schemas/request';
+import { BARE_ENGINE, BareEngine } from '@/tests/bench/yardsticks/bareEngine';
+import { cellsAsked } from '@/tests/bench/yardsticks/cellsAsked';
 import { type BenchRow, timeRow } from './benchRow';
 import { timesBeside } from './measure';
-import { BARE_ENGINE, BareEngine } from './yardsticks/bareEngine';
-import { cellsAsked } from './yardsticks/cellsAsked';
 
 type Study = (grid: Grid) => unknown;
 

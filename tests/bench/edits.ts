@@ -4,10 +4,10 @@ import { fairShirts } from '@/lib/examples/fairJobs';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { batchCurve } from '@/lib/studies/curve/batchCurve';
 import type { JobInput } from '@/shared/schemas/request';
+import { BARE_ENGINE, BareEngine } from '@/tests/bench/yardsticks/bareEngine';
+import { cellsAsked } from '@/tests/bench/yardsticks/cellsAsked';
 import { type BenchRow, timeRow } from './benchRow';
 import { timesBeside } from './measure';
-import { BARE_ENGINE, BareEngine } from './yardsticks/bareEngine';
-import { cellsAsked } from './yardsticks/cellsAsked';
 
 type EditedRate = 'inkPrice' | 'wage';
 type Answer = (edited: JobInput, grid: Grid) => void;

@@ -3,10 +3,10 @@ import { fileURLToPath } from 'node:url';
 import { priceJob } from '@/lib/costing/priceJob';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import type { JobInput } from '@/shared/schemas/request';
+import { BARE_ENGINE, BareEngine } from '@/tests/bench/yardsticks/bareEngine';
+import { cellsAsked } from '@/tests/bench/yardsticks/cellsAsked';
 import { type BenchRow, timeRow } from './benchRow';
 import { timesBeside } from './measure';
-import { BARE_ENGINE, BareEngine } from './yardsticks/bareEngine';
-import { cellsAsked } from './yardsticks/cellsAsked';
 
 const FRESH = 3;
 const WARM = 10;

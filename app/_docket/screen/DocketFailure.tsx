@@ -1,5 +1,5 @@
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import type { WorkerFailure } from '@/app/_workers/askWorker';
 import styles from './DocketFailure.module.css';
 
 /** Says that there are no new sums, what of, and what to do. */

@@ -1,7 +1,7 @@
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { sentenceOf, whyMissing } from '@/app/_words/missingAnswerWords';
-import type { WorkerFailure } from '@/app/_workers/askWorker';
 import type { FrozenOutcome } from '@/lib/priceLists/freezeItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 

@@ -1,8 +1,8 @@
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import { sentenceOf, whyMissing } from '@/app/_words/missingAnswerWords';
-import type { WorkerFailure } from '@/app/_workers/askWorker';
 import type { ItemState, WornPrice } from '@/lib/priceLists/compareItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { FrozenItem } from '@/shared/schemas/priceList';

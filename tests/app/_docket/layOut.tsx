@@ -1,6 +1,6 @@
 import { render, screen } from '@testing-library/react';
 import { JobDocket } from '@/app/_docket/screen/JobDocket';
-import { type Measures, MeasuresContext } from '@/app/_fields/measures';
+import { type Measures, MeasuresContext } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 
 const measures: Measures = {

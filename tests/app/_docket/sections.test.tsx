@@ -9,7 +9,7 @@ import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { JobRate } from '@/app/_docket/costs/JobRate';
 import { PricesSection } from '@/app/_docket/prices/PricesSection';
 import { SheetsSection } from '@/app/_docket/sheets/SheetsSection';
-import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
+import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';

@@ -1,6 +1,6 @@
 import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
-import { type Measures, MeasuresContext } from '@/app/_fields/measures';
+import { type Measures, MeasuresContext } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import type { Backend } from '@/app/_store/backend';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';

@@ -4,7 +4,7 @@ import { cleanup, configure, render, screen, within } from '@testing-library/rea
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { CostTable } from '@/app/_docket/costs/CostTable';
-import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
+import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { ShowSetting } from '@/app/_trace/showSetting';
 import type { JobInput } from '@/shared/schemas/request';

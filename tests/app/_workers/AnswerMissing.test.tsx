@@ -2,8 +2,8 @@
 import '@testing-library/jest-dom/vitest';
 import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, expect, it, vi } from 'vitest';
+import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import type { WorkerFailure } from '@/app/_workers/askWorker';
 
 afterEach(cleanup);
 

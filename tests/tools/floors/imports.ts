@@ -15,10 +15,16 @@ export type Import =
 export function importsOf(source: Source, known: ReadonlySet<string>): readonly Import[] {
   const found: Import[] = [];
   walk(source.program, (node) => {
-    const specifier = specifierOf(node);
-    if (specifier !== undefined) found.push(resolved(specifier, source.path, known));
+    const imported = importAt(node, source.path, known);
+    if (imported !== undefined) found.push(imported);
   });
   return found;
+}
+
+/** What one node of a file imports, nothing where it is no import. */
+export function importAt(node: SyntaxNode, path: string, known: ReadonlySet<string>): Import | undefined {
+  const specifier = specifierOf(node);
+  return specifier === undefined ? undefined : resolved(specifier, path, known);
 }
 
 function specifierOf(node: SyntaxNode): string | undefined {

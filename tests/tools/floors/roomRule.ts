@@ -44,7 +44,8 @@ export function roomRule(sources: readonly Source[], rooms: readonly Room[]): re
     }
     inhabited.add(from);
     for (const imported of importsOf(source, known)) {
-      if (imported.kind !== 'local' || floorOf(imported.path) !== floorOf(source.path)) continue;
+      if (imported.kind !== 'local' || !known.has(imported.path)) continue;
+      if (floorOf(imported.path) !== floorOf(source.path)) continue;
       const to = roomOf(imported.path, allowed);
       if (to === undefined || to === from || from === ROUTES) continue;
       used.add(`${from} → ${to}`);

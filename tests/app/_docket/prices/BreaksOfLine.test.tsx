@@ -4,7 +4,7 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, configure, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { BreaksOfLine } from '@/app/_docket/prices/BreaksOfLine';
-import { MeasuresContext, measuresOf } from '@/app/_fields/measures';
+import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { JobInput } from '@/shared/schemas/request';
