@@ -5,8 +5,8 @@ import { useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { OriginMark } from '@/app/_controls/OriginMark';
+import { useJob } from '@/app/_docket/common/useJob';
 import { newId } from '@/app/_documents/newId';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
@@ -24,7 +24,7 @@ type InkNoteProps = Readonly<{
 
 /** How sure the ink of the job is, and the way to note its prints in the workshop's record once they are made. */
 export function InkNote({ input, sheet, prints, stale }: InkNoteProps) {
-  const { changeWorkshop, workshop } = useWorkspace();
+  const { changeWorkshop, workshop } = useJob().workspace;
   const formatter = formatterFor(useTextContext());
   const today = useToday();
   const [noted, setNoted] = useState<{ readonly ids: readonly string[]; readonly day: string } | null>(null);

@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -21,7 +21,7 @@ type SheetChoicesProps = Readonly<{
 export function SheetChoices({ choices, input, stale }: SheetChoicesProps) {
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const { jobId, workspace } = useJobFields();
+  const { jobId, workspace } = useJob();
   const { sheets } = input.workshop;
   if (choices.length < 2) {
     return (

@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import type { SheetsAnswer } from '@/lib/studies/sheets/sheetsAnswer';
@@ -20,7 +20,7 @@ type SheetIdeasProps = Readonly<{
 /** Small changes that use the paper better, each costed by the whole job. */
 export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
   const formatter = formatterFor(useTextContext());
-  const { jobId, workspace } = useJobFields();
+  const { jobId, workspace } = useJob();
   const { smaller, together, quantities } = answer;
   const asked = input.job.lines
     .flatMap((line) => line.quantities)

@@ -1,6 +1,6 @@
 import { render, screen } from '@testing-library/react';
-import { JobDocket } from '@/app/_docket/screen/JobDocket';
 import { type Measures, MeasuresContext } from '@/app/_fields/measures';
+import { JobScreen } from '@/app/_jobs/JobScreen';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 
 const measures: Measures = {
@@ -13,7 +13,7 @@ export async function layOut(jobId = 'club-order'): Promise<void> {
   render(
     <NumberLocale value="en-US">
       <MeasuresContext value={measures}>
-        <JobDocket jobId={jobId} />
+        <JobScreen jobId={jobId} />
       </MeasuresContext>
     </NumberLocale>,
   );

@@ -10,8 +10,13 @@ import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, opening, scre
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
-vi.mock('@/app/_docket/screen/JobDocket', () => ({
-  JobDocket: ({ jobId }: { jobId: string }) => <h1>Docket of {jobId}</h1>,
+vi.mock('@/app/_docket/screen/DocketSections', async () => {
+  const { useJob } = await import('@/app/_docket/common/useJob');
+  return { DocketSections: () => <h1>Docket of {useJob().jobId}</h1> };
+});
+// No sums are made here.
+vi.mock('@/app/_pricing/priceService', () => ({
+  startPriceService: () => ({ ask: () => undefined, leave: () => undefined, stop: () => undefined }),
 }));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('./screens');
