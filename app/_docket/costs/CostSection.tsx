@@ -21,19 +21,19 @@ export function CostSection() {
   const { locale } = useTextContext();
   const [pickedLine, setLine] = useState('');
   const [pickedSize, setSize] = useState('');
-  const sheet = figures?.sheet ?? null;
-  const lines = job.lines.filter(({ id }) => sheet?.lineIds.includes(id));
+  const lines = job.lines.filter(({ id }) => figures?.sheet.lineIds.includes(id));
   const line = lines.find(({ id }) => id === pickedLine) ?? lines[0];
-  const sizes = sheet?.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
+  const sizes =
+    figures?.sheet.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
   const size = sizes.find((one) => one === pickedSize) ?? sizes[0] ?? '';
   return (
     <CardSection numeral={4} heading="Cost sheet" line="every figure opens to its sum" id="cost-sheet">
-      {figures === null || sheet === null || line === undefined ? (
+      {figures === null || line === undefined ? (
         <NotYet what="The costs" />
       ) : (
         <>
           {costs.stale && <LastGood />}
-          <p className={styles.goes}>{moneyGoes(sheet, locale)}</p>
+          <p className={styles.goes}>{moneyGoes(figures.sheet, locale)}</p>
           <div className={styles.picks}>
             {lines.length > 1 && (
               <PickRow
@@ -53,7 +53,7 @@ export function CostSection() {
               />
             )}
           </div>
-          <CostTable key={`${line.id} ${casesKey(sheet)}`} names={figures} line={line} size={size} />
+          <CostTable key={`${line.id} ${casesKey(figures.sheet)}`} names={figures} line={line} size={size} />
         </>
       )}
       <OwnRows />

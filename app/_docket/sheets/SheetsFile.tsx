@@ -19,7 +19,6 @@ import { sheetPictures } from './sheetPictures';
 import { MOST_PAGES, sheetsFile } from './sheetsFile';
 
 type SheetsFileProps = Readonly<{
-  input: JobInput;
   paper: Sheet;
   marginMm: number;
   /** Null while they are being laid out anew. */
@@ -39,8 +38,9 @@ const NOT_FETCHED =
   'the part of the app that does it could not be fetched. Press again once there is a network';
 
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
-export function SheetsFile({ input, paper, marginMm, sheets }: SheetsFileProps) {
-  const { findings, workspace } = useJob();
+export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
+  const { findings, workspace, costs } = useJob();
+  const input = costs.madeOf;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const [written, setWritten] = useState<Written>({ kind: 'idle' });

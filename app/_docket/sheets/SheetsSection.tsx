@@ -60,25 +60,19 @@ export function SheetsSection() {
                 sheet={sheet}
                 paper={paper}
                 marginMm={marginMm}
-                input={madeOf}
                 previews={previews}
               />
             ))}
           </ul>
           <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
-          <InkNote input={madeOf} sheet={costs} prints={layout} stale={stale} />
+          <InkNote sheet={costs} prints={layout} />
           <AnswerMissing what="The sheets could not be compared" failure={failure} />
           {sheets !== null && (
             <div className={styles.more}>
               <SheetCount plan={sheets.plan} used={used} newRollMm={paper.rollLengthMm} />
-              <SheetsFile
-                input={madeOf}
-                paper={paper}
-                marginMm={marginMm}
-                sheets={isCurrent ? sheets.plan.sheets : null}
-              />
-              <SheetIdeas answer={sheets} input={madeOf} paper={paper} stale={stale || !isCurrent} />
-              <SheetChoices choices={sheets.choices} input={madeOf} stale={stale || !isCurrent} />
+              <SheetsFile paper={paper} marginMm={marginMm} sheets={isCurrent ? sheets.plan.sheets : null} />
+              <SheetIdeas answer={sheets} paper={paper} stale={stale || !isCurrent} />
+              <SheetChoices choices={sheets.choices} stale={stale || !isCurrent} />
             </div>
           )}
         </>

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen } from '@testing-library/react';
+import { act, cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { FrontDoor } from '@/app/_jobs/FrontDoor';
@@ -59,6 +59,23 @@ describe('JobRoom', () => {
     await enter(<JobScreen jobId="gone" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This job is not here');
     expect(screen.getByRole('link', { name: 'To the jobs' })).toHaveAttribute('href', '/jobs');
+  });
+
+  it('remembers no job that is not here', async () => {
+    await enter(<JobScreen jobId="fair-mugs" />);
+    cleanup();
+    await enter(<JobScreen jobId="gone" />);
+    cleanup();
+    await enter(<FrontDoor />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
+  });
+
+  it('calls no job an example once it is removed', async () => {
+    await enter(<JobScreen jobId="fair-mugs" />);
+    expect(screen.getByText(/This is an invented example/)).toBeVisible();
+    act(() => screenStore().actions.edit('Removed', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]));
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This job is not here');
+    expect(screen.queryByText(/This is an invented example/)).not.toBeInTheDocument();
   });
 });
 
