@@ -1,13 +1,13 @@
 'use client';
 
 import { useState } from 'react';
+import { JobDocket } from '@/app/_docket/screen/JobDocket';
+import { lastJob } from '@/app/_docket/screen/lastJob';
 import type { JobRecord } from '@/app/_documents/documentsByKind';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 import { JobList } from './JobList';
-import { JobOnDocket } from './JobOnDocket';
-import { lastJob } from './lastJob';
 
 /** What opens first: the job last looked at, on a first visit the finished example. */
 export function FrontDoor() {
@@ -26,7 +26,7 @@ function Front({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   return (
     <>
       <UnreadableRecords workspace={{ ...workspace, unreadable: others }} level={2} />
-      <JobOnDocket jobId={jobId} />
+      <JobDocket jobId={jobId} workspace={workspace} />
     </>
   );
 }

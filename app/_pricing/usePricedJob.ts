@@ -26,7 +26,7 @@ export interface PricedJobState {
 const nothingYet: PricedJobState = { answer: null, lastCosted: null, lastPriced: null, failure: null };
 
 /** Prices a job in the worker whenever it changes. */
-export function usePricedJob(input: JobInput | null): PricedJobState {
+export function usePricedJob(input: JobInput): PricedJobState {
   const service = useRef<PriceService | null>(null);
   const [state, setState] = useState(nothingYet);
 
@@ -40,7 +40,6 @@ export function usePricedJob(input: JobInput | null): PricedJobState {
   }, []);
 
   useEffect(() => {
-    if (input === null) return;
     service.current?.ask('job', input, (answered) => {
       setState((before) =>
         answered.kind === 'missing'

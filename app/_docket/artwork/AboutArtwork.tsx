@@ -2,14 +2,14 @@
 
 import { Fold } from '@/app/_controls/Fold';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import type { Artwork } from '@/shared/schemas/artwork';
 import { ArtworkFields } from './ArtworkFields';
 
 /** What is known of a placement's artwork, folded away. */
 export function AboutArtwork({ placement, path }: PlacementProps) {
-  const { input } = useJobFields();
+  const { input } = useJob();
   const { artworkId } = placement;
   const artwork = input.artworks[artworkId];
   if (artwork === undefined) return null;

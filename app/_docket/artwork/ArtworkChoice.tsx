@@ -1,8 +1,8 @@
 'use client';
 
 import { freshName } from '@/app/_docket/common/freshName';
-import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
@@ -14,7 +14,7 @@ const emptyArtwork = (name: string): Artwork => artworkSchema.parse({ name, righ
 
 /** Which picture is printed: one that is there, or a new one. */
 export function ArtworkChoice({ placement, path }: PlacementProps) {
-  const { jobId, input, workspace, field } = useJobFields();
+  const { jobId, input, workspace, field } = useJob();
   const { artworks } = input;
   const own = field('Artwork', [...path, 'artworkId'], `Artwork of ${placement.name}`);
   const makeNew = () => {

@@ -3,7 +3,7 @@
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { Fieldsets } from '@/app/_docket/common/Fieldsets';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -27,7 +27,7 @@ type ArtworkFieldsProps = Readonly<{
 
 /** What is known of an artwork beside its picture: name, pixels and ink by hand, rights, versions, minutes. */
 export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
-  const { artworkField } = useJobFields();
+  const { artworkField } = useJob();
   const of = (label: string, ...path: FieldPath) =>
     artworkField(label, id, place, path, `${label} of ${artwork.name}`);
   const rights = of('Who may print it', 'rights');

@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { shownPicture } from '@/lib/artwork/shownPicture';
@@ -17,7 +17,7 @@ const BAR = { width: 100, height: 8 } as const;
 
 /** The ink of a picture by channel, read from its pixels, and whose figure the costs use. */
 export function ArtworkInk({ artwork, artworkId, picture }: ArtworkInkProps) {
-  const { workspace } = useJobFields();
+  const { workspace } = useJob();
   const formatter = formatterFor(useTextContext());
   const { coverage } = artwork;
   const shown = shownPicture(picture);

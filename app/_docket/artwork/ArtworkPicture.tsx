@@ -3,9 +3,9 @@
 import { Button } from '@/app/_controls/Button';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
 import { placementPrints } from '@/app/_docket/common/placementPrints';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { ArtworkFacts } from './ArtworkFacts';
 import { ArtworkInk } from './ArtworkInk';
@@ -18,7 +18,7 @@ import { usePictureIntake } from './usePictureIntake';
 
 /** The picture of a placement: brought in, shown on the cloth, and told of. */
 export function ArtworkPicture({ placement, path }: PlacementProps) {
-  const { input, workspace, notes } = useJobFields();
+  const { input, workspace, notes } = useJob();
   const { locale } = useTextContext();
   const { artworkId } = placement;
   const artwork = input.artworks[artworkId];

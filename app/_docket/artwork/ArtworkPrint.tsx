@@ -1,9 +1,8 @@
 'use client';
 
-import { useContext, useMemo } from 'react';
-import { FigureNamesContext } from '@/app/_docket/common/figureNamesContext';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useMemo } from 'react';
 import type { PrintOfPlacement } from '@/app/_docket/common/placementPrints';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { FigureButton } from '@/app/_trace/FigureButton';
 import { TracePanel } from '@/app/_trace/TracePanel';
@@ -27,15 +26,14 @@ export function ArtworkPrint({
   picture,
   print: { print, lineId, slot, sizes },
 }: ArtworkPrintProps) {
-  const { input } = useJobFields();
-  const costs = useContext(FigureNamesContext);
+  const { input, figures } = useJob();
   const formatter = formatterFor(useTextContext());
   const opens = useOpenFigure();
   const { fit } = placement;
   const placed = useMemo(() => placementOfPicture(shownPicture(picture), print, fit), [picture, print, fit]);
   const line = input.job.lines.find(({ id }) => id === lineId);
   const blank = input.blanks[line?.blankId ?? ''];
-  const ink = costs === null ? null : inkOfPrint(costs.sheet, lineId, sizes[0] ?? '', slot);
+  const ink = figures === null ? null : inkOfPrint(figures.sheet, lineId, sizes[0] ?? '', slot);
   const isOne = placement.prints.length === 1;
   const isSmaller = placed.boxShare < 0.999;
   const size = formatter.size(print.widthMm, print.heightMm);
@@ -86,12 +84,12 @@ export function ArtworkPrint({
           </p>
         )}
       </div>
-      {costs !== null && opens.open !== null && (
+      {figures !== null && opens.open !== null && (
         <div className={styles.trace}>
           <TracePanel
             key={opens.open.rowId}
             id={opens.panelId}
-            names={costs}
+            names={figures}
             root={opens.open}
             onClose={opens.close}
           />

@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import type { Picture } from '@/shared/schemas/picture';
 import styles from './ArtworkQuestions.module.css';
 
@@ -9,7 +9,7 @@ type ArtworkQuestionsProps = Readonly<{ artworkId: string; name: string; picture
 
 /** What only the maker can say of a picture: whether a box around it and white inside it are meant so. */
 export function ArtworkQuestions({ artworkId, name, picture }: ArtworkQuestionsProps) {
-  const { workspace } = useJobFields();
+  const { workspace } = useJob();
   const { background, accepted } = picture;
   const answer = (key: keyof Picture['accepted'], isMeant: boolean) =>
     workspace.setField(

@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { formatterFor } from '@/app/_words/formatter';
@@ -15,7 +15,7 @@ type ArtworkTrimProps = Readonly<{ artwork: Artwork; artworkId: string; picture:
 
 /** Offers to print a picture without its clear edges, and says before what that saves; the file stays as it is. */
 export function ArtworkTrim({ artwork, artworkId, picture }: ArtworkTrimProps) {
-  const { input, workspace } = useJobFields();
+  const { input, workspace } = useJob();
   const formatter = formatterFor(useTextContext());
   const placements = input.job.lines.flatMap((line) =>
     line.placements.filter((placement) => placement.artworkId === artworkId),

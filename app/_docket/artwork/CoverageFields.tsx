@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { useTextContext } from '@/app/_fields/useTextContext';
@@ -29,7 +29,7 @@ const waysOf = (hasPicture: boolean) =>
 
 /** How much ink a picture takes. The artwork takes all channels at once; some alone wait here for the rest. */
 export function CoverageFields({ artwork, id, place }: CoverageFieldsProps) {
-  const { artworkField } = useJobFields();
+  const { artworkField } = useJob();
   const formatter = formatterFor(useTextContext());
   const { coverage } = artwork;
   const own = artworkField(`Ink coverage of ${artwork.name}`, id, place, ['coverage']);

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { CheckField } from '@/app/_fields/CheckField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -14,18 +14,18 @@ import type { FieldPath } from '@/shared/setIn';
 
 type FinestFieldsProps = Readonly<{ artwork: Artwork; id: string; place: FieldPath }>;
 
-type Draft = Readonly<{
-  atWidthMm: number | null;
-  capHeightMm: number | null;
-  lineMm: number | null;
-  reversed: boolean;
-}>;
+interface Draft {
+  readonly atWidthMm: number | null;
+  readonly capHeightMm: number | null;
+  readonly lineMm: number | null;
+  readonly reversed: boolean;
+}
 
 const nothing: Draft = { atWidthMm: null, capHeightMm: null, lineMm: null, reversed: false };
 
 /** The smallest letters and lines of a picture, measured at one width of it: no program can tell them for sure. */
 export function FinestFields({ artwork, id, place }: FinestFieldsProps) {
-  const { artworkField } = useJobFields();
+  const { artworkField } = useJob();
   const { onCommit } = artworkField(`Smallest parts of ${artwork.name}`, id, place, ['finest']);
   const [draft, setDraft] = useState<Draft>(artwork.finest ?? nothing);
   const shown = artwork.finest ?? draft;

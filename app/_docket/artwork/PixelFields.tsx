@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { NumberField } from '@/app/_fields/NumberField';
 import { numberLimits } from '@/shared/limits';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
@@ -10,13 +10,16 @@ import type { FieldPath } from '@/shared/setIn';
 
 type PixelFieldsProps = Readonly<{ artwork: Artwork; id: string; place: FieldPath }>;
 
-type Half = Readonly<{ width: number | null; height: number | null }>;
+interface Half {
+  readonly width: number | null;
+  readonly height: number | null;
+}
 
 const nothing: Half = { width: null, height: null };
 
 /** Width and height in pixels. The artwork takes the pair; one alone waits here for the other. */
 export function PixelFields({ artwork, id, place }: PixelFieldsProps) {
-  const { artworkField } = useJobFields();
+  const { artworkField } = useJob();
   const { pixels } = artwork;
   const { onCommit } = artworkField(`Pixels of ${artwork.name}`, id, place, ['pixels']);
   const [half, setHalf] = useState<Half>(pixels ?? nothing);

@@ -2,12 +2,12 @@
 
 import { useEffect, useState } from 'react';
 import { loadBitmap } from '@/app/_artwork/loadBitmap';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import type { Picture } from '@/shared/schemas/picture';
 
 /** The kept file of a picture, small and unpacked; `isGone` where it is not on this device. */
 export function usePictureBitmap(picture: Picture) {
-  const { readFile } = useJobFields().workspace;
+  const { readFile } = useJob().workspace;
   const [found, setFound] = useState<{ readonly of: string; readonly bitmap: ImageBitmap | null } | null>(
     null,
   );

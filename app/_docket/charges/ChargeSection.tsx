@@ -4,7 +4,7 @@ import Link from 'next/link';
 import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { chargeWords, rushWords } from '@/app/_words/docket/chargeWords';
@@ -15,7 +15,8 @@ import { formatMinor } from '@/shared/money';
 import styles from './ChargeSection.module.css';
 
 /** Section 8: what is charged around the price of a piece, for quotes and price lists; no part of the job's own cost. */
-export function ChargeSection({ answer, madeOf, stale }: SectionProps) {
+export function ChargeSection() {
+  const { answer, madeOf, stale } = useJob().prices;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const isPriced = answer?.prices != null;

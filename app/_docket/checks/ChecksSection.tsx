@@ -3,24 +3,18 @@
 import { useRef, useState } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { findingCountWords } from '@/app/_words/docket/findingCountWords';
 import { type Finding, isStanding } from '@/shared/finding';
 import styles from './ChecksSection.module.css';
 import { FindingItem } from './FindingItem';
 
-type ChecksSectionProps = Readonly<{
-  findings: readonly Finding[];
-  /** Takes the maker to a field. */
-  onShow: (fieldId: string) => void;
-}>;
-
 /** More notes than this are folded away. */
 const NOTES_SHOWN = 4;
 
 /** Section 2: what is wrong or worth knowing, before any sum is made. */
-export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
-  const { jobId, workspace } = useJobFields();
+export function ChecksSection() {
+  const { jobId, workspace, findings } = useJob();
   const state = useRef<HTMLSpanElement>(null);
   const [refused, setRefused] = useState(false);
   const passed = findings.filter(({ waivedBecause }) => waivedBecause !== undefined);
@@ -37,11 +31,7 @@ export function ChecksSection({ findings, onShow }: ChecksSectionProps) {
     state.current?.focus();
   };
   const item = (finding: Finding, index: number) => (
-    <FindingItem
-      key={keyOf(finding, index)}
-      {...{ finding, onShow }}
-      onFix={(label) => fix(label, finding)}
-    />
+    <FindingItem key={keyOf(finding, index)} finding={finding} onFix={(label) => fix(label, finding)} />
   );
   return (
     <CardSection

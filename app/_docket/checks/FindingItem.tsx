@@ -5,7 +5,7 @@ import { useContext } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { fieldIdOf } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { FormerThingsContext } from '@/app/_documents/formerThings';
 import { useTextContext } from '@/app/_fields/useTextContext';
@@ -17,14 +17,13 @@ import { WaiveForm } from './WaiveForm';
 
 type FindingItemProps = Readonly<{
   finding: Finding;
-  onShow: (fieldId: string) => void;
   /** Told with the words on the button, by which undo will name it. */
   onFix: (label: string) => void;
 }>;
 
 /** A finding of the job: its sentence leads to the field, its button mends it, a stop may be passed with a reason. */
-export function FindingItem({ finding, onShow, onFix }: FindingItemProps) {
-  const { input } = useJobFields();
+export function FindingItem({ finding, onFix }: FindingItemProps) {
+  const { input, show } = useJob();
   const { sentence, detail, fixLabel } = findingWords(finding, useTextContext());
   const { bringBack } = useContext(FormerThingsContext);
   const back = finding.id === 'DOC-02' ? bringBack(finding.facts.kind, finding.facts.id) : null;
@@ -36,7 +35,7 @@ export function FindingItem({ finding, onShow, onFix }: FindingItemProps) {
       severity={finding.severity}
       sentence={
         fieldId !== null && finding.where.path.length > 0 ? (
-          <button className={styles.sentence} type="button" onClick={() => onShow(fieldId)}>
+          <button className={styles.sentence} type="button" onClick={() => show(fieldId)}>
             {sentence}
           </button>
         ) : address !== null ? (

@@ -1,13 +1,13 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import type { Finding } from '@/shared/finding';
 import styles from './WaiveForm.module.css';
 
 /** A stop that the maker passed: the reason as it will be printed, and the way back. */
 export function PassedStop({ finding }: Readonly<{ finding: Finding }>) {
-  const { jobId, workspace } = useJobFields();
+  const { jobId, workspace } = useJob();
   const { id, where, waivedBecause } = finding;
   const takeBack = () =>
     workspace.changeJob(jobId, 'Stop again', (job) => ({

@@ -2,7 +2,7 @@
 
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { TextField } from '@/app/_fields/TextField';
 import type { Finding } from '@/shared/finding';
 import { textLimits } from '@/shared/limits';
@@ -11,7 +11,7 @@ import styles from './WaiveForm.module.css';
 
 /** Lets a stop pass for a reason, which is asked for and will be printed. */
 export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
-  const { jobId, workspace } = useJobFields();
+  const { jobId, workspace } = useJob();
   const [isOpen, setOpen] = useState(false);
   const [reason, setReason] = useState('');
   const form = useRef<HTMLFormElement>(null);

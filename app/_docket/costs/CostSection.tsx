@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { PickRow } from '@/app/_fields/PickRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { casesKey } from '@/app/_trace/casesKey';
@@ -15,25 +15,25 @@ import { moneyGoes } from './moneyGoes';
 import { OwnRows } from './OwnRows';
 
 /** Section 4: what each size costs and why, line by line; beneath it the maker's own rows and this job's rates. */
-export function CostSection(part: SectionProps) {
-  const { answer, madeOf, stale } = part;
-  const { job } = madeOf;
+export function CostSection() {
+  const { costs, figures } = useJob();
+  const { job } = costs.madeOf;
   const { locale } = useTextContext();
   const [pickedLine, setLine] = useState('');
   const [pickedSize, setSize] = useState('');
-  const sheet = answer?.costSheet ?? null;
-  const lines = job.lines.filter(({ id }) => sheet?.lineIds.includes(id));
+  const lines = job.lines.filter(({ id }) => figures?.sheet.lineIds.includes(id));
   const line = lines.find(({ id }) => id === pickedLine) ?? lines[0];
-  const sizes = sheet?.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
+  const sizes =
+    figures?.sheet.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
   const size = sizes.find((one) => one === pickedSize) ?? sizes[0] ?? '';
   return (
     <CardSection numeral={4} heading="Cost sheet" line="every figure opens to its sum" id="cost-sheet">
-      {sheet === null || line === undefined ? (
+      {figures === null || line === undefined ? (
         <NotYet what="The costs" />
       ) : (
         <>
-          {stale && <LastGood />}
-          <p className={styles.goes}>{moneyGoes(sheet, locale)}</p>
+          {costs.stale && <LastGood />}
+          <p className={styles.goes}>{moneyGoes(figures.sheet, locale)}</p>
           <div className={styles.picks}>
             {lines.length > 1 && (
               <PickRow
@@ -53,16 +53,11 @@ export function CostSection(part: SectionProps) {
               />
             )}
           </div>
-          <CostTable
-            key={`${line.id} ${casesKey(sheet)}`}
-            names={{ sheet, input: madeOf }}
-            line={line}
-            size={size}
-          />
+          <CostTable key={`${line.id} ${casesKey(figures.sheet)}`} names={figures} line={line} size={size} />
         </>
       )}
-      <OwnRows {...part} />
-      <JobRates {...part} />
+      <OwnRows />
+      <JobRates />
     </CardSection>
   );
 }

@@ -2,8 +2,7 @@
 
 import { useState } from 'react';
 import { Fold } from '@/app/_controls/Fold';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { TextField } from '@/app/_fields/TextField';
 import { rateGroupWords } from '@/app/_words/rateGroupWords';
 import { rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
@@ -11,8 +10,8 @@ import { JobRate } from './JobRate';
 import styles from './JobRates.module.css';
 
 /** Rates that this job sets for itself; all others follow the workshop. */
-export function JobRates({ jobId, input }: SectionProps) {
-  const { setField } = useWorkspace();
+export function JobRates() {
+  const { jobId, input, workspace } = useJob();
   const [sought, setSought] = useState('');
   const { job, workshop } = input;
   const own = rateNames.filter((name) => job.rates[name] !== undefined);
@@ -46,7 +45,7 @@ export function JobRates({ jobId, input }: SectionProps) {
                   workshop={workshop.rates[name]}
                   own={job.rates[name] ?? null}
                   onSet={(rate) =>
-                    setField(
+                    workspace.setField(
                       { kind: 'job', id: jobId },
                       `${rateDefinition(name).label} for this job`,
                       ['rates', name],

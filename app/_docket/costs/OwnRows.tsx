@@ -1,17 +1,17 @@
 'use client';
 
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { AddOwnRow } from '@/app/_ownRows/AddOwnRow';
 import { OwnRowList } from '@/app/_ownRows/OwnRowList';
 import styles from './OwnRows.module.css';
 
 /** The maker's own cost rows: those of this job, and those of the workshop that count in every job. */
-export function OwnRows({ jobId, input, answer, findings }: SectionProps) {
-  const { setField, changeJob, changeWorkshop } = useWorkspace();
+export function OwnRows() {
+  const { jobId, input, workspace, findings, figures } = useJob();
+  const { setField, changeJob, changeWorkshop } = workspace;
   const { job, workshop } = input;
   const placements = Math.max(...job.lines.map((line) => line.placements.length));
-  const shared = { findings, sheet: answer?.costSheet ?? null, placements };
+  const shared = { findings, sheet: figures?.sheet ?? null, placements };
   const everyRow = [...workshop.ownRows, ...job.ownRows];
   const taken = everyRow.map(({ id }) => id);
   return (

@@ -5,8 +5,7 @@ import { useNear } from '@/app/_charts/useNear';
 import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { PickRow } from '@/app/_fields/PickRow';
@@ -34,12 +33,13 @@ const measures: readonly { readonly value: CurveMeasure; readonly label: string 
 ];
 
 /** Section 6: the job at every batch size, with its steps, and what another way of making it would change. */
-export function CurveSection(part: SectionProps) {
-  const { jobId, answer, madeOf, stale } = part;
+export function CurveSection() {
+  const { workspace, prices } = useJob();
+  const { answer, madeOf, stale } = prices;
   const { job, workshop } = madeOf;
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const { blanks } = useWorkspace();
+  const { blanks } = workspace;
   const body = useRef<HTMLDivElement>(null);
   const isNear = useNear(body);
   const [picked, setPicked] = useState<CurveMeasure>('margin');
@@ -87,7 +87,7 @@ export function CurveSection(part: SectionProps) {
             <div className={styles.room}>
               {study !== null && (
                 <CurveView
-                  {...{ jobId, study, measure }}
+                  {...{ study, measure }}
                   jobName={job.name}
                   other={otherStudy}
                   otherName={otherStudy === null ? null : (chosen?.name ?? null)}

@@ -1,7 +1,7 @@
 'use client';
 
 import { useRef, useState } from 'react';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { summaryWords } from '@/app/_words/docket/curveWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -15,7 +15,6 @@ import { CurveSave } from './CurveSave';
 import styles from './CurveView.module.css';
 
 type CurveViewProps = Readonly<{
-  jobId: string;
   jobName: string;
   study: CostCurve;
   other: CostCurve | null;
@@ -29,10 +28,10 @@ type CurveViewProps = Readonly<{
 
 /** The drawing with what it means, and beside it the figures of the batch that is looked at. */
 export function CurveView(props: CurveViewProps) {
-  const { jobId, jobName, study, other, otherName, measure, title, blockedBy } = props;
+  const { jobName, study, other, otherName, measure, title, blockedBy } = props;
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const { changeJob } = useWorkspace();
+  const { jobId, workspace } = useJob();
   const [moved, setMoved] = useState<number | null>(null);
   const whole = useRef<HTMLElement>(null);
   const hold = useRef<HTMLDivElement>(null);
@@ -70,7 +69,7 @@ export function CurveView(props: CurveViewProps) {
         to={study.to}
         onLook={setMoved}
         onMake={() => {
-          void changeJob(jobId, `Make it ${formatter.count(looked, 'piece')}`, (job) =>
+          void workspace.changeJob(jobId, `Make it ${formatter.count(looked, 'piece')}`, (job) =>
             scaledJob(job, looked),
           );
           back();

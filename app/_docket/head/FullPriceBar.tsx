@@ -1,6 +1,6 @@
 'use client';
 
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { PriceRuler } from '@/app/_ruler/PriceRuler';
 import { fromMinor, toMinor } from '@/shared/money';
 import { PriceBar } from './PriceBar';
@@ -18,7 +18,7 @@ type FullPriceBarProps = Readonly<{
 
 /** The price bar with its figures; moving the flag writes the price of a line. */
 export function FullPriceBar({ figures, lineId, whose, per, stale }: FullPriceBarProps) {
-  const { jobId, input, workspace } = useJobFields();
+  const { jobId, input, workspace } = useJob();
   const { marginWords, pay, isDecided, terms } = figures;
   const { currency, policy } = input.workshop;
   const move = (withoutTax: number) => {

@@ -1,24 +1,18 @@
 'use client';
 
 import { PageHead } from '@/app/_controls/PageHead';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { findingCountWords } from '@/app/_words/docket/findingCountWords';
 import { jobInWords } from '@/app/_words/docket/jobWords';
 import { formatterFor } from '@/app/_words/formatter';
-import type { Finding } from '@/shared/finding';
 import { textLimits } from '@/shared/limits';
 import { jobSchema } from '@/shared/schemas/job';
 
-type JobHeadProps = Readonly<{
-  /** Null while the first check is under way; a word for that would be gone before it is read. */
-  findings: readonly Finding[] | null;
-}>;
-
 /** The name of the job, what it is in one line, and what the check says in another. */
-export function JobHead({ findings }: JobHeadProps) {
-  const { input, field } = useJobFields();
+export function JobHead() {
+  const { input, field, isChecked, findings } = useJob();
   const formatter = formatterFor(useTextContext());
   const { onCommit } = field('Name of the job', ['name']);
   return (
@@ -32,7 +26,8 @@ export function JobHead({ findings }: JobHeadProps) {
         />
       }
       line={jobInWords(input, formatter)}
-      aside={<p role="status">{findings === null ? '\u00a0' : `Checked: ${findingCountWords(findings)}`}</p>}
+      // While the first check is under way the line keeps its room; a word there would be gone before it is read.
+      aside={<p role="status">{isChecked ? `Checked: ${findingCountWords(findings)}` : '\u00a0'}</p>}
     />
   );
 }

@@ -1,9 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import type { PricedJob } from '@/app/_pricing/usePricedJob';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { formatMinor, toMinor } from '@/shared/money';
@@ -13,16 +12,10 @@ import { FullPriceBar } from './FullPriceBar';
 import { priceBarFigures } from './priceBarFigures';
 import { rulerWords } from './rulerWords';
 
-type JobPriceBarProps = Readonly<{
-  /** The newest answer with prices and the documents it answers; null before the first. */
-  priced: PricedJob | null;
-  /** True while a stop withholds newer prices. */
-  stale: boolean;
-}>;
-
 /** The price of the job on its price bar, and beneath it what the marks are. */
-export function JobPriceBar({ priced, stale }: JobPriceBarProps) {
-  const { input } = useJobFields();
+export function JobPriceBar() {
+  const { input, prices } = useJob();
+  const { answer, madeOf, stale } = prices;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const [pickedLine, setLine] = useState<string | null>(null);
@@ -33,8 +26,8 @@ export function JobPriceBar({ priced, stale }: JobPriceBarProps) {
   const whose = lines.length > 1 ? line.name : `a ${pieceWords(input.blanks[line.blankId]).one}`;
   const per = `${currency}${lines.length > 1 ? ' ·' : ''} ${whose}`;
   // Old figures go with the price they were made for.
-  const shown = (stale && priced?.input.job.lines.find(({ id }) => id === line.id)) || line;
-  const figures = priced && priceBarFigures(priced.answer, shown, { formatter, locale: context.locale });
+  const shown = (stale && madeOf.job.lines.find(({ id }) => id === line.id)) || line;
+  const figures = answer && priceBarFigures(answer, shown, { formatter, locale: context.locale });
   const channel = channels.find(({ id }) => id === channelId);
   const words = !stale
     ? rulerWords(figures, channel, formatter)

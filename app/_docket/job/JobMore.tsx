@@ -4,7 +4,7 @@ import { Fold } from '@/app/_controls/Fold';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { Fieldsets } from '@/app/_docket/common/Fieldsets';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { DateField } from '@/app/_fields/DateField';
 import { MeasureField } from '@/app/_fields/MeasureField';
@@ -33,7 +33,7 @@ const inside = [
 
 /** What is said once for the whole job. */
 export function JobMore() {
-  const { input, field } = useJobFields();
+  const { input, field } = useJob();
   const { job, workshop } = input;
   const of = (label: string, key: (typeof inside)[number]) => field(label, [key]);
   const listed = (list: readonly Readonly<{ id: string; name: string }>[], id: string) => ({

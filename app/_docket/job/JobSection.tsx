@@ -3,7 +3,7 @@
 import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { usePrefetchArtwork } from '@/app/_docket/artwork/usePrefetchArtwork';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { newId } from '@/app/_documents/newId';
 import { mostEntries } from '@/shared/limits';
 import { type Job, jobSchema } from '@/shared/schemas/job';
@@ -14,7 +14,7 @@ import { newLine } from './newLine';
 
 /** Section 1: what is made, of what, how many, and how each print is pressed. */
 export function JobSection() {
-  const { jobId, input, workspace } = useJobFields();
+  const { jobId, input, workspace } = useJob();
   const { lines } = input.job;
   const most = mostEntries(jobSchema, ['lines']);
   usePrefetchArtwork();

@@ -3,7 +3,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { newPlacement } from '@/app/_docket/placement/newPlacement';
 import { PlacementFold } from '@/app/_docket/placement/PlacementFold';
 import { newId } from '@/app/_documents/newId';
@@ -24,7 +24,7 @@ type LineEditorProps = Readonly<{
 
 /** One product of the job: its blank, sizes and price open, all else folded away under one line each. */
 export function LineEditor({ line, index, after }: LineEditorProps) {
-  const { jobId, input, workspace, field } = useJobFields();
+  const { jobId, input, workspace, field } = useJob();
   const { blanks } = input;
   const several = input.job.lines.length > 1;
   const path = ['lines', index] as const;

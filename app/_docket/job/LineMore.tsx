@@ -5,7 +5,7 @@ import { Fold } from '@/app/_controls/Fold';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
 import { Fieldsets } from '@/app/_docket/common/Fieldsets';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import styles from '@/app/_docket/placement/PlacementFold.module.css';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -22,7 +22,7 @@ const NO_PACKAGING = 'none';
 
 /** What a line has besides blank, sizes, price and placements: its name, packaging, up-charges by size. */
 export function LineMore({ line, index }: Readonly<{ line: Line; index: number }>) {
-  const { jobId, input, workspace, field } = useJobFields();
+  const { jobId, input, workspace, field } = useJob();
   const formatter = formatterFor(useTextContext());
   const { packagings, currency } = input.workshop;
   const path = ['lines', index] as const;

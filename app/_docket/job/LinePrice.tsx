@@ -1,6 +1,6 @@
 'use client';
 
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
@@ -11,7 +11,7 @@ import { currencyDigits } from '@/shared/tables/currencies';
 
 /** The price asked for a piece of a line, as the way of selling writes it. */
 export function LinePrice({ line, index }: Readonly<{ line: Line; index: number }>) {
-  const { input, field } = useJobFields();
+  const { input, field } = useJob();
   const { currency, channels } = input.workshop;
   const channel = channels.find(({ id }) => id === input.job.channelId);
   const piece = pieceWords(input.blanks[line.blankId]);

@@ -1,7 +1,7 @@
 'use client';
 
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { QuantityField } from '@/app/_fields/QuantityField';
 import { QuantityRow } from '@/app/_fields/QuantityRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
@@ -13,7 +13,7 @@ import styles from './LineSizes.module.css';
 
 /** How many of each size, with their sum. */
 export function LineSizes({ line, index }: Readonly<{ line: Line; index: number }>) {
-  const { jobId, input, workspace, notes } = useJobFields();
+  const { jobId, input, workspace, notes } = useJob();
   const formatter = formatterFor(useTextContext());
   const order = input.blanks[line.blankId]?.sizes.map(({ name }) => name) ?? [];
   const unknown = line.quantities.map(({ size }) => size).filter((size) => !order.includes(size));

@@ -3,8 +3,7 @@
 import { useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
@@ -33,11 +32,13 @@ const questions: readonly { readonly value: Sought; readonly label: string }[] =
 ];
 
 /** Questions turned round: what it takes to reach a margin, a pay or a batch. */
-export function GoalSeek({ jobId, answer, madeOf, stale }: SectionProps) {
+export function GoalSeek() {
+  const { jobId, workspace, prices } = useJob();
+  const { answer, madeOf, stale } = prices;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const today = useToday();
-  const { changeJob } = useWorkspace();
+  const { changeJob } = workspace;
   const { rates, policy, currency } = madeOf.workshop;
   const [sought, setSought] = useState<Sought>('priceForMargin');
   const [margin, setMargin] = useState<number | null>(rates.targetMargin?.value ?? 0.3);

@@ -7,8 +7,7 @@ import { changesBack } from '@/app/_docket/common/changesBack';
 import { changesStand } from '@/app/_docket/common/changesStand';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { PickRow } from '@/app/_fields/PickRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
@@ -34,11 +33,12 @@ const aims: readonly { readonly value: LeverAim; readonly label: string }[] = [
 ];
 
 /** Section 7: the single changes that would leave more of a job, each to be tried and taken back, and what is sought. */
-export function LeverSection(part: SectionProps) {
-  const { jobId, answer, input, madeOf, stale } = part;
+export function LeverSection() {
+  const { jobId, input, workspace, prices } = useJob();
+  const { answer, madeOf, stale } = prices;
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const { applyFix } = useWorkspace();
+  const { applyFix } = workspace;
   const [aim, setAim] = useState<LeverAim>('margin');
   const [tried, setTried] = useState<readonly Tried[]>([]);
   const isPriced = answer?.prices != null;
@@ -129,7 +129,7 @@ export function LeverSection(part: SectionProps) {
               </ul>
             )}
           </div>
-          <GoalSeek {...part} />
+          <GoalSeek />
         </>
       )}
     </CardSection>

@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import type { Line } from '@/shared/schemas/job';
 import styles from './PlacementFold.module.css';
 
@@ -9,7 +9,7 @@ type PlacementActionsProps = Readonly<{ line: Line; index: number }>;
 
 /** Moves a placement in the press order, or takes it out. */
 export function PlacementActions({ line, index }: PlacementActionsProps) {
-  const { jobId, workspace } = useJobFields();
+  const { jobId, workspace } = useJob();
   const placement = line.placements[index];
   if (placement === undefined || line.placements.length < 2) return null;
   const { name } = placement;

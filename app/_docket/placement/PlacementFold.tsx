@@ -6,7 +6,7 @@ import { AboutArtwork } from '@/app/_docket/artwork/AboutArtwork';
 import { LazyArtworkPicture } from '@/app/_docket/artwork/LazyArtworkPicture';
 import { Fieldsets } from '@/app/_docket/common/Fieldsets';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { placementLineWords } from '@/app/_words/docket/placementLineWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -21,7 +21,7 @@ type PlacementFoldProps = Readonly<{ line: Line; lineIndex: number; index: numbe
 
 /** One print of a piece under one line; unfolds to what is printed, how it is pressed and what it takes. */
 export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
-  const { input, worries } = useJobFields();
+  const { input, worries } = useJob();
   const formatter = formatterFor(useTextContext());
   const placement: Placement | undefined = line.placements[index];
   if (placement === undefined) return null;

@@ -3,8 +3,8 @@
 import { ArtworkChoice } from '@/app/_docket/artwork/ArtworkChoice';
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
-import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
@@ -16,7 +16,7 @@ import { PrintSizes } from './PrintSizes';
 
 /** What is printed where: name, position, size and how the picture lies in it. */
 export function PlacementPrint({ placement, path }: PlacementProps) {
-  const { field } = useJobFields();
+  const { field } = useJob();
   const { name } = placement;
   const of = (label: string, key: string) => field(label, [...path, key], `${label} of ${name}`);
   return (

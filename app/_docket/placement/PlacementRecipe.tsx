@@ -2,8 +2,8 @@
 
 import { ChecksOfPart } from '@/app/_docket/common/ChecksOfPart';
 import { Fieldset } from '@/app/_docket/common/Fieldset';
-import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
@@ -15,7 +15,7 @@ import styles from './PlacementRecipe.module.css';
 
 /** How it is pressed: press, heat, time, pressure, papers. */
 export function PlacementRecipe({ placement, path }: PlacementProps) {
-  const { input, field } = useJobFields();
+  const { input, field } = useJob();
   const { name, recipe } = placement;
   const of = (label: string, key: string) => field(label, [...path, 'recipe', key], `${label} of ${name}`);
   const { presses } = input.workshop;

@@ -1,8 +1,8 @@
 'use client';
 
 import { Fieldset } from '@/app/_docket/common/Fieldset';
-import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
@@ -13,7 +13,7 @@ import { placementTypicals } from '@/shared/tables/typicalRates';
 
 /** What pressing it takes: minutes, losses, tests and replacements. */
 export function PlacementWork({ placement, path }: PlacementProps) {
-  const { input, field } = useJobFields();
+  const { input, field } = useJob();
   const { name } = placement;
   const of = (label: string, key: string) => field(label, [...path, key], `${label} of ${name}`);
   const kind = input.workshop.presses.find(({ id }) => id === placement.pressId)?.kind ?? 'flat';

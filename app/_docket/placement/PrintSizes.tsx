@@ -1,8 +1,8 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { namesInWords } from '@/app/_words/docket/jobWords';
@@ -12,7 +12,7 @@ import styles from './PrintSizes.module.css';
 
 /** One print size for all, or another for some sizes of the blank. */
 export function PrintSizes({ placement, path }: PlacementProps) {
-  const { jobId, input, workspace, field, notes } = useJobFields();
+  const { jobId, input, workspace, field, notes } = useJob();
   const { prints, name } = placement;
   const line = input.job.lines.find(({ placements }) => placements.some(({ id }) => id === placement.id));
   const sizes = input.blanks[line?.blankId ?? '']?.sizes.map((size) => size.name) ?? [];

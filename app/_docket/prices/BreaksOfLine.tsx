@@ -1,21 +1,18 @@
 'use client';
 
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import type { BreakListFormat } from '@/app/_words/docket/breakListWords';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { Line } from '@/shared/schemas/job';
-import type { JobInput } from '@/shared/schemas/request';
 import { BreaksTest } from './BreaksTest';
 import { PriceOrders } from './PriceOrders';
 import { PriceSizes } from './PriceSizes';
 import { PriceTariff } from './PriceTariff';
 
 type BreaksOfLineProps = Readonly<{
-  jobId: string;
-  /** The documents as they stand now. */
-  input: JobInput;
   line: Line;
   index: number;
   answer: BreaksAnswer;
@@ -26,7 +23,8 @@ type BreaksOfLineProps = Readonly<{
 
 /** Everything that is to be said of the price list of one line, beneath its table. */
 export function BreaksOfLine(props: BreaksOfLineProps) {
-  const { jobId, input, line, index, answer, stale, pieces, onPieces } = props;
+  const { line, index, answer, stale, pieces, onPieces } = props;
+  const { input } = useJob();
   const context = useTextContext();
   const { policy } = input.workshop;
   const piece = pieceWords(input.blanks[line.blankId]).one;
@@ -38,9 +36,9 @@ export function BreaksOfLine(props: BreaksOfLineProps) {
   };
   return (
     <>
-      <PriceSizes {...{ jobId, line, index, answer }} step={policy.upChargeStep ?? policy.priceStep} />
+      <PriceSizes {...{ line, index, answer }} step={policy.upChargeStep ?? policy.priceStep} />
       <PriceTariff {...{ answer, piece, voice }} priceStep={policy.priceStep} />
-      <BreaksTest {...{ jobId, input, answer, piece, voice, stale }} lineId={line.id} />
+      <BreaksTest {...{ answer, piece, voice, stale }} lineId={line.id} />
       <PriceOrders {...{ answer, voice, pieces, onPieces }} />
     </>
   );

@@ -5,19 +5,15 @@ import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { changesBack } from '@/app/_docket/common/changesBack';
 import { changesStand } from '@/app/_docket/common/changesStand';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { type BreakListFormat, stretchWords, thinWords, tieWords } from '@/app/_words/docket/breakListWords';
 import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { LOOKED_AT_UP_TO } from '@/lib/studies/breaks/firstFall';
 import type { Change } from '@/shared/finding';
-import type { JobInput } from '@/shared/schemas/request';
 import styles from './BreaksTest.module.css';
 import { PriceRemedies } from './PriceRemedies';
 
 type BreaksTestProps = Readonly<{
-  jobId: string;
-  /** The documents as they stand now. */
-  input: JobInput;
   lineId: string;
   answer: BreaksAnswer;
   /** What a finished piece of the line is called. */
@@ -43,8 +39,8 @@ interface Taken {
 
 /** Whether more pieces ever cost less, where, and what cures it; a cure can be taken back. */
 export function BreaksTest(props: BreaksTestProps) {
-  const { jobId, input, lineId, answer, piece, voice, stale } = props;
-  const { applyFix } = useWorkspace();
+  const { lineId, answer, piece, voice, stale } = props;
+  const { jobId, input, workspace } = useJob();
   const [taken, setTaken] = useState<Taken | null>(null);
   const { groups, remedies, breakProblems } = answer;
   const index = input.job.lines.findIndex(({ id }) => id === lineId);
@@ -52,7 +48,7 @@ export function BreaksTest(props: BreaksTestProps) {
   const passed = groups.every(({ falls }) => falls === null);
   const upTo = voice.formatter.number(LOOKED_AT_UP_TO, 0);
   const late = breakProblems.find(({ kind }) => kind === 'beginsLate');
-  const apply = (name: string, changes: readonly Change[]) => void applyFix(jobId, name, changes);
+  const apply = (name: string, changes: readonly Change[]) => void workspace.applyFix(jobId, name, changes);
   const take = (name: string, changes: readonly Change[]) => {
     // The button that was pressed goes with its list.
     focusById(`list-test-${lineId}`);

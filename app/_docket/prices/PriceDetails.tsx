@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
@@ -15,8 +15,6 @@ import styles from './PriceDetails.module.css';
 import type { PriceGroup } from './priceGrid';
 
 type PriceDetailsProps = Readonly<{
-  jobId: string;
-  stale: boolean;
   line: Job['lines'][number];
   cell: TablePrice;
   group: PriceGroup;
@@ -30,8 +28,8 @@ type PriceDetailsProps = Readonly<{
 
 /** What the picked price stands on, and the way to ask the prices of its break in this job. */
 export function PriceDetails(props: PriceDetailsProps) {
-  const { jobId, stale, line, cell, group, table, priceStep, taxMode, currency, target } = props;
-  const { changeJob } = useWorkspace();
+  const { line, cell, group, table, priceStep, taxMode, currency, target } = props;
+  const { jobId, workspace, prices } = useJob();
   const formatter = formatterFor(useTextContext());
   const price = formatter.money(fromMinor(cell.price, currency));
   const isInside = taxMode === 'inside';
@@ -60,10 +58,10 @@ export function PriceDetails(props: PriceDetailsProps) {
         lines, rates and the drive stay as they are. The target is {formatter.share(target)} after your own
         pay.
       </p>
-      {!stale && (
+      {!prices.stale && (
         <Button
           onPress={() =>
-            changeJob(jobId, `Asked price of ${line.name}`, (job) =>
+            workspace.changeJob(jobId, `Asked price of ${line.name}`, (job) =>
               askTablePrices(job, table, cell, currency),
             )
           }

@@ -4,7 +4,7 @@ import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { fieldId } from '@/app/_docket/common/fieldId';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { BreakFields } from '@/app/_fields/BreakFields';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -27,7 +27,7 @@ type PriceOwnProps = Readonly<{
 
 /** The maker's own price of each break, and the breaks themselves. */
 export function PriceOwn({ line, index, cells }: PriceOwnProps) {
-  const { jobId, input, workspace, field } = useJobFields();
+  const { jobId, input, workspace, field } = useJob();
   const formatter = formatterFor(useTextContext());
   const { currency, policy } = input.workshop;
   const digits = currencyDigits(currency) ?? 2;

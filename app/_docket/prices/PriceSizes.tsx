@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { namesInWords } from '@/app/_words/docket/jobWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -11,7 +11,6 @@ import type { Line } from '@/shared/schemas/job';
 import styles from './BreaksTest.module.css';
 
 type PriceSizesProps = Readonly<{
-  jobId: string;
   line: Line;
   index: number;
   answer: BreaksAnswer;
@@ -20,9 +19,9 @@ type PriceSizesProps = Readonly<{
 }>;
 
 /** Whether larger sizes add a charge of their own, or one price over the mix covers all. */
-export function PriceSizes({ jobId, line, index, answer, step }: PriceSizesProps) {
+export function PriceSizes({ line, index, answer, step }: PriceSizesProps) {
   const formatter = formatterFor(useTextContext());
-  const { setField } = useWorkspace();
+  const { jobId, workspace } = useJob();
   const { upCharges, currency } = answer;
   if (upCharges === null || upCharges.sizes.length < 2) return null;
   const money = (minor: typeof upCharges.averaged) => formatter.money(fromMinor(minor, currency));
@@ -42,7 +41,7 @@ export function PriceSizes({ jobId, line, index, answer, step }: PriceSizesProps
       </p>
       <Button
         onPress={() =>
-          void setField(
+          void workspace.setField(
             { kind: 'job', id: jobId },
             `Sizes of ${line.name}`,
             ['lines', index, 'upCharging'],

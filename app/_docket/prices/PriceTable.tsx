@@ -20,9 +20,7 @@ import styles from './PriceTable.module.css';
 import { priceGrid } from './priceGrid';
 
 type PriceTableProps = Readonly<{
-  jobId: string;
   sheet: CostSheet;
-  stale: boolean;
   line: Job['lines'][number];
   table: readonly TablePrice[];
   priceStep: number;
@@ -33,7 +31,7 @@ type PriceTableProps = Readonly<{
 
 /** Prices to write by size and break; the picked one says beneath what it stands on. */
 export function PriceTable(props: PriceTableProps) {
-  const { jobId, sheet, stale, line, table, priceStep, taxMode, ends } = props;
+  const { sheet, line, table, priceStep, taxMode, ends } = props;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const onKeyDown = useArrowKeys();
@@ -153,7 +151,7 @@ export function PriceTable(props: PriceTableProps) {
         </table>
       </div>
       <PriceDetails
-        {...{ jobId, stale, line, cell, group, priceStep, taxMode, currency: sheet.currency }}
+        {...{ line, cell, group, priceStep, taxMode, currency: sheet.currency }}
         target={sheet.jobValues.targetMargin ?? 0}
         table={table}
       />

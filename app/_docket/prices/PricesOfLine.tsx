@@ -1,32 +1,28 @@
 'use client';
 
 import { useState } from 'react';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useStudy } from '@/app/_studies/useStudy';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { CostSheet } from '@/lib/grid/costSheet';
 import type { TablePrice } from '@/lib/price/priceTable';
 import type { Line } from '@/shared/schemas/job';
-import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
 import { BreaksOfLine } from './BreaksOfLine';
 import styles from './PricesSection.module.css';
 import { PriceTable } from './PriceTable';
 
 type PricesOfLineProps = Readonly<{
-  jobId: string;
-  /** The documents as they stand now, and those the prices were made of. */
-  input: JobInput;
-  madeOf: JobInput;
   sheet: CostSheet;
-  stale: boolean;
   line: Line;
   table: readonly TablePrice[];
   taxMode: Channel['taxMode'];
 }>;
 
 /** The price table of a line, and what its list does as the quantity rises. */
-export function PricesOfLine(props: PricesOfLineProps) {
-  const { jobId, input, madeOf, sheet, stale, line, table, taxMode } = props;
+export function PricesOfLine({ sheet, line, table, taxMode }: PricesOfLineProps) {
+  const { input, prices } = useJob();
+  const { madeOf, stale } = prices;
   const [pieces, setPieces] = useState<number | null>(null);
   const { newest, failure } = useStudy('list', madeOf, {
     lineId: line.id,
@@ -40,19 +36,14 @@ export function PricesOfLine(props: PricesOfLineProps) {
   return (
     <>
       <PriceTable
-        {...{ jobId, sheet, stale, line, table, taxMode }}
+        {...{ sheet, line, table, taxMode }}
         ends={isOld ? null : (answer?.ends ?? null)}
         priceStep={madeOf.workshop.policy.priceStep}
       />
       <div className={styles.list}>
         <AnswerMissing what="The list could not be looked at" failure={failure} />
         {answer !== null && now !== undefined && (
-          <BreaksOfLine
-            {...{ jobId, input, index, answer, pieces }}
-            line={now}
-            stale={isOld}
-            onPieces={setPieces}
-          />
+          <BreaksOfLine {...{ index, answer, pieces }} line={now} stale={isOld} onPieces={setPieces} />
         )}
       </div>
     </>

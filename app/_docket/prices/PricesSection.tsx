@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { PickRow } from '@/app/_fields/PickRow';
 import { JobOnPriceLists } from '@/app/_priceLists/JobOnPriceLists';
 import { taxWords } from '@/app/_words/docket/taxWords';
@@ -13,8 +13,9 @@ import { PricesOfLine } from './PricesOfLine';
 import styles from './PricesSection.module.css';
 
 /** Section 5: what to write on a price list, by size and by how many are ordered. */
-export function PricesSection(part: SectionProps) {
-  const { jobId, input, answer, madeOf, stale } = part;
+export function PricesSection() {
+  const { jobId, input, prices: shown } = useJob();
+  const { answer, madeOf, stale } = shown;
   const { job, workshop } = madeOf;
   const [picked, setPicked] = useState('');
   const prices = answer?.prices ?? null;
@@ -51,7 +52,7 @@ export function PricesSection(part: SectionProps) {
           )}
           <PricesOfLine
             key={line.id}
-            {...{ jobId, input, madeOf, sheet, stale, line }}
+            {...{ sheet, line }}
             table={prices.table}
             taxMode={channel?.taxMode ?? null}
           />

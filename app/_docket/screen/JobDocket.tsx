@@ -1,30 +1,41 @@
 'use client';
 
+import { useEffect } from 'react';
 import { useJobInput } from '@/app/_documents/useJobInput';
 import type { Workspace } from '@/app/_documents/useWorkspace';
-import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
+import { exampleJobIds } from '@/lib/examples/exampleJobIds';
+import type { JobInput } from '@/shared/schemas/request';
 import { DocketSections } from './DocketSections';
+import { ExampleBand } from './ExampleBand';
 import { JobNotHere } from './JobNotHere';
+import { JobProvider } from './JobProvider';
+import { lastJob } from './lastJob';
 
-/** One job from top to bottom, in the order of the work. */
-export function JobDocket({ jobId }: Readonly<{ jobId: string }>) {
-  return (
-    <WithWorkspace>
-      {(workspace) =>
-        workspace.jobs.some(({ id }) => id === jobId) ? (
-          <DocketOfJob key={jobId} jobId={jobId} workspace={workspace} />
-        ) : (
-          <JobNotHere jobId={jobId} workspace={workspace} />
-        )
-      }
-    </WithWorkspace>
+/** One job from top to bottom, in the order of the work; or word that it is not here. */
+export function JobDocket({ jobId, workspace }: Readonly<{ jobId: string; workspace: Workspace }>) {
+  const input = useJobInput(workspace, jobId);
+  return input === null ? (
+    <JobNotHere jobId={jobId} workspace={workspace} />
+  ) : (
+    <DocketOfJob key={jobId} {...{ jobId, workspace, input }} />
   );
 }
 
-/** A job that is there, with its answer from the worker. */
-function DocketOfJob({ jobId, workspace }: Readonly<{ jobId: string; workspace: Workspace }>) {
-  const input = useJobInput(workspace, jobId);
+// Helpers
+
+type DocketOfJobProps = Readonly<{ jobId: string; workspace: Workspace; input: JobInput }>;
+
+/** A job that is there, with its answer from the worker; remembered as the one last looked at, an example under its band. */
+function DocketOfJob({ jobId, workspace, input }: DocketOfJobProps) {
   const priced = usePricedJob(input);
-  return input && <DocketSections jobId={jobId} workspace={workspace} input={input} priced={priced} />;
+  useEffect(() => lastJob.remember(jobId), [jobId]);
+  return (
+    <>
+      {exampleJobIds.includes(jobId) && <ExampleBand />}
+      <JobProvider {...{ jobId, workspace, input, priced }}>
+        <DocketSections />
+      </JobProvider>
+    </>
+  );
 }

@@ -7,9 +7,8 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { OriginMark } from '@/app/_controls/OriginMark';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { newId } from '@/app/_documents/newId';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
@@ -21,17 +20,18 @@ import styles from './ChannelsSection.module.css';
 import { TillPart } from './TillPart';
 
 /** Section 9: the same pieces sold in four ways, and what the buyer pays at the till. */
-export function ChannelsSection({ answer, madeOf, stale }: SectionProps) {
+export function ChannelsSection() {
+  const { workspace, prices } = useJob();
+  const { answer, madeOf, stale } = prices;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const today = useToday();
-  const { changeWorkshop } = useWorkspace();
   const isPriced = answer?.prices != null;
   const { newest, failure } = useStudy('channels', isPriced ? madeOf : null, null);
   const found = newest?.answer ?? null;
   const add = (kind: SoldWay['kind']) => {
     const name = channelKindWords[kind];
-    changeWorkshop(`Add ${name}`, (now) => ({
+    workspace.changeWorkshop(`Add ${name}`, (now) => ({
       ...now,
       channels: [...now.channels, newParts(today, now).channel(newId(), name, kind)],
     }));

@@ -1,10 +1,10 @@
 'use client';
 
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
-import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
 import styles from './PrintOnSheet.module.css';
 import { SheetDrawing } from './SheetDrawing';
@@ -14,17 +14,17 @@ type PrintOnSheetProps = Readonly<{
   sheet: PlannedSheet;
   paper: Sheet;
   marginMm: number;
-  input: JobInput;
   /** Addresses of small pictures, by artwork id. */
   previews: ReadonlyMap<string, string>;
 }>;
 
 /** Sheets of the job that are laid alike: one of them drawn to scale, and how many there will be. */
-export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintOnSheetProps) {
+export function PrintOnSheet({ sheet, paper, marginMm, previews }: PrintOnSheetProps) {
+  const { madeOf } = useJob().costs;
   const formatter = formatterFor(useTextContext());
-  const prints = printsOn(input, sheet.pieces);
+  const prints = printsOn(madeOf, sheet.pieces);
   const pieces = sheet.pieces.map((piece) => {
-    const { name, flipped, reversed, fit, artworkId } = namedPrint(input, piece);
+    const { name, flipped, reversed, fit, artworkId } = namedPrint(madeOf, piece);
     const preview = previews.get(artworkId);
     // The picture is drawn as the file has it, flipped or not; a name is drawn as it will be read.
     return { ...piece, name, reversed: preview === undefined ? reversed : flipped, fit, preview };
@@ -59,7 +59,7 @@ export function PrintOnSheet({ sheet, paper, marginMm, input, previews }: PrintO
               {formatter.size(print.widthMm, print.heightMm)}
               {!print.isOnlySize &&
                 ` for ${print.sizes === null ? 'all other sizes' : sizesWords(print.sizes)}`}
-              {input.job.lines.length > 1 && `, ${print.lineName}`}
+              {madeOf.job.lines.length > 1 && `, ${print.lineName}`}
             </p>
           ))}
           {sheet.spare > 0 && <p>{formatter.count(sheet.spare, 'place')} spare on it</p>}

@@ -2,27 +2,25 @@
 
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { SheetChoice } from '@/lib/studies/sheets/compareSheets';
-import type { JobInput } from '@/shared/schemas/request';
 import styles from './SheetChoices.module.css';
 
 type SheetChoicesProps = Readonly<{
   choices: readonly SheetChoice[];
-  input: JobInput;
   /** Figures of an older state of the job are not to be acted on. */
   stale: boolean;
 }>;
 
 /** The maker's sheets beside each other: sheets needed, paper left over, cost of a good piece; one tap changes. */
-export function SheetChoices({ choices, input, stale }: SheetChoicesProps) {
+export function SheetChoices({ choices, stale }: SheetChoicesProps) {
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const { jobId, workspace } = useJobFields();
-  const { sheets } = input.workshop;
+  const { jobId, workspace, costs } = useJob();
+  const { sheets } = costs.madeOf.workshop;
   if (choices.length < 2) {
     return (
       <p className={styles.quiet}>

@@ -1,39 +1,38 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { useJobFields } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import type { SheetsAnswer } from '@/lib/studies/sheets/sheetsAnswer';
-import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
 import styles from './SheetIdeas.module.css';
 import { namedPrint } from './sheetNames';
 
 type SheetIdeasProps = Readonly<{
   answer: SheetsAnswer;
-  input: JobInput;
   paper: Sheet;
   stale: boolean;
 }>;
 
 /** Small changes that use the paper better, each costed by the whole job. */
-export function SheetIdeas({ answer, input, paper, stale }: SheetIdeasProps) {
+export function SheetIdeas({ answer, paper, stale }: SheetIdeasProps) {
   const formatter = formatterFor(useTextContext());
-  const { jobId, workspace } = useJobFields();
+  const { jobId, workspace, costs } = useJob();
+  const { madeOf } = costs;
   const { smaller, together, quantities } = answer;
-  const asked = input.job.lines
+  const asked = madeOf.job.lines
     .flatMap((line) => line.quantities)
     .reduce((sum, { quantity }) => sum + quantity, 0);
   const blockedBy = stale ? 'The job has changed; its sheets are being laid out anew.' : undefined;
-  const isTogether = input.job.gang === 'together';
+  const isTogether = madeOf.job.gang === 'together';
   if (smaller.length + quantities.length === 0 && together === null && !isTogether) return null;
   return (
     <section className={styles.ideas} aria-labelledby="sheet-ideas">
       <h3 id="sheet-ideas">Using the paper better</h3>
       <ul className={styles.list}>
         {smaller.map((idea) => {
-          const { name } = namedPrint(input, { ...idea, print: 0 });
+          const { name } = namedPrint(madeOf, { ...idea, print: 0 });
           const label = `Print ${name} at ${formatter.size(idea.to.widthMm, idea.to.heightMm)}`;
           return (
             <li className={styles.idea} key={`${idea.lineId} ${idea.placementId} ${idea.to.widthMm}`}>

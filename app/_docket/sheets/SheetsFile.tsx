@@ -2,15 +2,15 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBytes } from '@/app/_keeping/saveBytes';
 import { lazy } from '@/app/_network/lazy';
-import { appDocuments } from '@/app/_store/appDocuments';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
-import { type Finding, isStanding } from '@/shared/finding';
+import { isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
 import styles from './SheetsFile.module.css';
@@ -19,12 +19,10 @@ import { sheetPictures } from './sheetPictures';
 import { MOST_PAGES, sheetsFile } from './sheetsFile';
 
 type SheetsFileProps = Readonly<{
-  input: JobInput;
   paper: Sheet;
   marginMm: number;
   /** Null while they are being laid out anew. */
   sheets: readonly PlannedSheet[] | null;
-  findings: readonly Finding[];
 }>;
 
 type Written =
@@ -40,7 +38,9 @@ const NOT_FETCHED =
   'the part of the app that does it could not be fetched. Press again once there is a network';
 
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
-export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsFileProps) {
+export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
+  const { findings, workspace, costs } = useJob();
+  const input = costs.madeOf;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const [written, setWritten] = useState<Written>({ kind: 'idle' });
@@ -62,7 +62,7 @@ export function SheetsFile({ input, paper, marginMm, sheets, findings }: SheetsF
     try {
       const writeSheets = await lazySheetWriter.fetch().catch(() => null);
       if (writeSheets === null) return setWritten({ kind: 'failed', why: NOT_FETCHED });
-      const { pictures, lost } = await sheetPictures(input, sheets, appDocuments().actions.readFile);
+      const { pictures, lost } = await sheetPictures(input, sheets, workspace.readFile);
       const { bytes, notDrawn } = await writeSheets(
         sheetsFile({ input, paper, marginMm, sheets, pages, pictures }),
       );

@@ -3,7 +3,7 @@
 import { CardSection } from '@/app/_controls/CardSection';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
+import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { casesKey } from '@/app/_trace/casesKey';
@@ -23,8 +23,8 @@ import styles from './SheetsSection.module.css';
 import { useSheetPreviews } from './useSheetPreviews';
 
 /** Section 3: how the prints lie on the paper, on which paper they cost least, and the file to print. */
-export function SheetsSection(part: SectionProps) {
-  const { answer, madeOf, stale } = part;
+export function SheetsSection() {
+  const { answer, madeOf, stale } = useJob().costs;
   const { locale } = useTextContext();
   const { job, workshop } = madeOf;
   const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
@@ -60,26 +60,19 @@ export function SheetsSection(part: SectionProps) {
                 sheet={sheet}
                 paper={paper}
                 marginMm={marginMm}
-                input={madeOf}
                 previews={previews}
               />
             ))}
           </ul>
           <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
-          <InkNote input={madeOf} sheet={costs} prints={layout} stale={stale} />
+          <InkNote sheet={costs} prints={layout} />
           <AnswerMissing what="The sheets could not be compared" failure={failure} />
           {sheets !== null && (
             <div className={styles.more}>
               <SheetCount plan={sheets.plan} used={used} newRollMm={paper.rollLengthMm} />
-              <SheetsFile
-                input={madeOf}
-                paper={paper}
-                marginMm={marginMm}
-                sheets={isCurrent ? sheets.plan.sheets : null}
-                findings={part.findings}
-              />
-              <SheetIdeas answer={sheets} input={madeOf} paper={paper} stale={stale || !isCurrent} />
-              <SheetChoices choices={sheets.choices} input={madeOf} stale={stale || !isCurrent} />
+              <SheetsFile paper={paper} marginMm={marginMm} sheets={isCurrent ? sheets.plan.sheets : null} />
+              <SheetIdeas answer={sheets} paper={paper} stale={stale || !isCurrent} />
+              <SheetChoices choices={sheets.choices} stale={stale || !isCurrent} />
             </div>
           )}
         </>

@@ -1,8 +1,8 @@
 'use client';
 
-import { useContext, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { loadBitmap } from '@/app/_artwork/loadBitmap';
-import { JobFieldsContext } from '@/app/_docket/common/jobFields';
+import { useJob } from '@/app/_docket/common/useJob';
 import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
 import type { JobInput } from '@/shared/schemas/request';
 
@@ -12,7 +12,7 @@ const none: Previews = new Map();
 
 /** @returns addresses of small pictures, by artwork id; only of artworks whose file is kept. */
 export function useSheetPreviews({ artworks }: JobInput): Previews {
-  const readFile = useContext(JobFieldsContext)?.workspace.readFile;
+  const { readFile } = useJob().workspace;
   const [previews, setPreviews] = useState(none);
   // Artworks are read anew with every edit of the job; the files they name rarely change.
   const files = JSON.stringify(
@@ -23,7 +23,6 @@ export function useSheetPreviews({ artworks }: JobInput): Previews {
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: `files` says all of the artworks that counts here
   useEffect(() => {
-    if (readFile === undefined) return;
     let isLeft = false;
     const made = new Map<string, string>();
     const load = async () => {

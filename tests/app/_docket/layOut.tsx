@@ -1,5 +1,5 @@
 import { render, screen } from '@testing-library/react';
-import { JobDocket } from '@/app/_docket/screen/JobDocket';
+import { JobScreen } from '@/app/_jobs/JobScreen';
 import { type Measures, MeasuresContext } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 
@@ -13,7 +13,7 @@ export async function layOut(jobId = 'club-order'): Promise<void> {
   render(
     <NumberLocale value="en-US">
       <MeasuresContext value={measures}>
-        <JobDocket jobId={jobId} />
+        <JobScreen jobId={jobId} />
       </MeasuresContext>
     </NumberLocale>,
   );

@@ -5,25 +5,17 @@ import { cleanup, configure, render, screen, within } from '@testing-library/rea
 import userEvent from '@testing-library/user-event';
 import type { ReactNode } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { SectionProps } from '@/app/_docket/common/sectionProps';
 import { JobRate } from '@/app/_docket/costs/JobRate';
 import { PricesSection } from '@/app/_docket/prices/PricesSection';
 import { SheetsSection } from '@/app/_docket/sheets/SheetsSection';
 import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
-import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
-import { grid } from '@/tests/fixtures/costed';
-import { InJobFields } from './inJobFields';
+import { InJob, notYetPriced, pricedNow, stoppedSince } from './inJob';
 
 configure({ defaultHidden: true });
 afterEach(cleanup);
-
-function partOf(input: JobInput, stale = false): SectionProps {
-  const answer = priceJob(input, grid);
-  return { jobId: 'club-order', input, answer, madeOf: input, stale, findings: answer.findings };
-}
 
 const asWorkspace = (input: JobInput, children: ReactNode) => (
   <NumberLocale value="en-US">
@@ -32,8 +24,15 @@ const asWorkspace = (input: JobInput, children: ReactNode) => (
 );
 
 describe('the sheets', () => {
-  const show = (input: JobInput, stale = false) =>
-    render(asWorkspace(input, <SheetsSection {...partOf(input, stale)} />));
+  const show = (input: JobInput, priced = pricedNow(input)) =>
+    render(
+      asWorkspace(
+        input,
+        <InJob input={input} priced={priced}>
+          <SheetsSection />
+        </InJob>,
+      ),
+    );
 
   it('draws each kind of sheet once, and says how many there are and what is left over', () => {
     show(club());
@@ -72,12 +71,13 @@ describe('the sheets', () => {
   });
 
   it('marks last good figures as such', () => {
-    show(club(), true);
+    const input = club();
+    show(input, stoppedSince(pricedNow(input)));
     expect(screen.getByText('Last good figures.')).toBeInTheDocument();
   });
 
   it('says what to wait for while nothing is costed', () => {
-    render(asWorkspace(club(), <SheetsSection {...partOf(club())} answer={null} />));
+    show(club(), notYetPriced);
     expect(screen.getByText(/stand here once nothing under “Checks” stops the job/)).toBeInTheDocument();
   });
 });
@@ -87,9 +87,9 @@ describe('the prices', () => {
     render(
       asWorkspace(
         input,
-        <InJobFields input={input}>
-          <PricesSection {...partOf(input)} />
-        </InJobFields>,
+        <InJob input={input} priced={pricedNow(input)}>
+          <PricesSection />
+        </InJob>,
       ),
     );
 

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen } from '@testing-library/react';
+import { act, cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { FrontDoor } from '@/app/_jobs/FrontDoor';
@@ -10,8 +10,13 @@ import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, opening, scre
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
-vi.mock('@/app/_docket/screen/JobDocket', () => ({
-  JobDocket: ({ jobId }: { jobId: string }) => <h1>Docket of {jobId}</h1>,
+vi.mock('@/app/_docket/screen/DocketSections', async () => {
+  const { useJob } = await import('@/app/_docket/common/useJob');
+  return { DocketSections: () => <h1>Docket of {useJob().jobId}</h1> };
+});
+// No sums are made here.
+vi.mock('@/app/_pricing/priceService', () => ({
+  startPriceService: () => ({ ask: () => undefined, leave: () => undefined, stop: () => undefined }),
 }));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('./screens');
@@ -49,15 +54,32 @@ describe('FrontDoor', () => {
   });
 });
 
-describe('JobRoom', () => {
+describe('JobScreen', () => {
   it('says calmly that a job is not here, and leads to those that are', async () => {
     await enter(<JobScreen jobId="gone" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This job is not here');
     expect(screen.getByRole('link', { name: 'To the jobs' })).toHaveAttribute('href', '/jobs');
   });
+
+  it('remembers no job that is not here', async () => {
+    await enter(<JobScreen jobId="fair-mugs" />);
+    cleanup();
+    await enter(<JobScreen jobId="gone" />);
+    cleanup();
+    await enter(<FrontDoor />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
+  });
+
+  it('calls no job an example once it is removed', async () => {
+    await enter(<JobScreen jobId="fair-mugs" />);
+    expect(screen.getByText(/This is an invented example/)).toBeVisible();
+    act(() => screenStore().actions.edit('Removed', [{ do: 'delete', kind: 'job', id: 'fair-mugs' }]));
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This job is not here');
+    expect(screen.queryByText(/This is an invented example/)).not.toBeInTheDocument();
+  });
 });
 
-describe('JobsRoom', () => {
+describe('JobsScreen', () => {
   it('lists each job with its pieces, its day and its prices', async () => {
     await enter(<JobsScreen />);
     const [first] = screen.getAllByRole('listitem');

@@ -8,6 +8,7 @@ import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { JobInput } from '@/shared/schemas/request';
+import { InJob } from '@/tests/app/_docket/inJob';
 import { clubWith } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
@@ -30,13 +31,15 @@ function show(fields: Readonly<Record<string, unknown>>) {
   render(
     <NumberLocale value="en-US">
       <MeasuresContext value={measuresOf(input.workshop)}>
-        <BreaksOfLine
-          {...{ jobId: 'club-order', input, line, answer }}
-          index={0}
-          stale={false}
-          pieces={37}
-          onPieces={() => undefined}
-        />
+        <InJob input={input}>
+          <BreaksOfLine
+            {...{ line, answer }}
+            index={0}
+            stale={false}
+            pieces={37}
+            onPieces={() => undefined}
+          />
+        </InJob>
       </MeasuresContext>
     </NumberLocale>,
   );

@@ -3,7 +3,7 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { JobDocket } from '@/app/_docket/screen/JobDocket';
+import { JobScreen } from '@/app/_jobs/JobScreen';
 import { benchPrices, benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 
@@ -181,7 +181,7 @@ describe('a stop', () => {
 
 describe('a docket that cannot be shown as it should', () => {
   it('says that a job is not here', async () => {
-    render(<JobDocket jobId="nobody" />);
+    render(<JobScreen jobId="nobody" />);
     expect(await screen.findByRole('heading', { name: 'This job is not here' })).toBeVisible();
     expect(screen.getByRole('link', { name: 'To the jobs' })).toHaveAttribute('href', '/jobs');
   });

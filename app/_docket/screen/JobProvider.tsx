@@ -1,0 +1,74 @@
+'use client';
+
+import { type ReactNode, useMemo } from 'react';
+import { RevealContext } from '@/app/_controls/reveal';
+import { JobContext, type OpenJob, type ShownAnswer } from '@/app/_docket/common/useJob';
+import type { Workspace } from '@/app/_documents/useWorkspace';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import type { PricedJob, PricedJobState } from '@/app/_pricing/usePricedJob';
+import type { FigureNames } from '@/app/_trace/figureName';
+import { ShowSetting } from '@/app/_trace/showSetting';
+import type { JobInput } from '@/shared/schemas/request';
+import { jobFields } from './jobFields';
+import { settingShower } from './settingShower';
+import { useReveal } from './useReveal';
+
+type JobProviderProps = Readonly<{
+  jobId: string;
+  workspace: Workspace;
+  input: JobInput;
+  priced: PricedJobState;
+  children: ReactNode;
+}>;
+
+const noFindings = [] as const;
+
+/** Gives every part of a job's screen the job: its documents, its fields, its findings and the answers to show. */
+export function JobProvider({ jobId, workspace, input, priced, children }: JobProviderProps) {
+  const context = useTextContext();
+  const { reveal, show } = useReveal();
+  const { answer, lastCosted, lastPriced, failure } = priced;
+  const findings = answer?.findings ?? noFindings;
+  const fields = useMemo(
+    () => jobFields({ jobId, input, workspace, findings }, context),
+    [jobId, input, workspace, findings, context],
+  );
+  const figures = useMemo(() => figuresOf(lastCosted), [lastCosted]);
+  const shower = useMemo(() => settingShower(input.job, show), [input.job, show]);
+  const job = useMemo<OpenJob>(
+    () => ({
+      ...fields,
+      jobId,
+      input,
+      workspace,
+      isChecked: answer !== null,
+      findings,
+      failure,
+      costs: shownAnswer(lastCosted, input, answer?.costSheet === null),
+      prices: shownAnswer(lastPriced, input, answer?.prices === null),
+      figures,
+      show,
+    }),
+    [fields, jobId, input, workspace, answer, findings, failure, lastCosted, lastPriced, figures, show],
+  );
+  return (
+    <JobContext value={job}>
+      <RevealContext value={reveal}>
+        <ShowSetting value={shower}>{children}</ShowSetting>
+      </RevealContext>
+    </JobContext>
+  );
+}
+
+// Helpers
+
+const shownAnswer = (made: PricedJob | null, input: JobInput, stale: boolean): ShownAnswer => ({
+  answer: made?.answer ?? null,
+  madeOf: made?.input ?? input,
+  stale,
+});
+
+function figuresOf(costed: PricedJob | null): FigureNames | null {
+  const sheet = costed?.answer.costSheet ?? null;
+  return sheet === null || costed === null ? null : { sheet, input: costed.input };
+}
