@@ -1,13 +1,13 @@
 import { numberFormat } from './numberFormat';
 
-type NumberShape = Readonly<{
+interface NumberShape {
   /** Decimals always shown, 0 to 12. */
-  minDecimals?: number;
+  readonly minDecimals?: number;
   /** Decimals shown at most, 0 to 12; 12 hides the noise of binary sums. */
-  maxDecimals?: number;
+  readonly maxDecimals?: number;
   /** False leaves the thousands together, as in a field being edited. */
-  grouped?: boolean;
-}>;
+  readonly grouped?: boolean;
+}
 
 /**
  * Writes a number the way a locale does; what rounds to nothing is never shown as minus nothing.

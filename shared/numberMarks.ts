@@ -1,13 +1,13 @@
 /** The signs one locale writes numbers with. */
-export type NumberMarks = Readonly<{
-  decimal: string;
+export interface NumberMarks {
+  readonly decimal: string;
   /** Every sign that may part groups here; empty where the locale has none. */
-  groups: readonly string[];
+  readonly groups: readonly string[];
   /** Digits in the last group, then in the ones before it (3 and 2 in en-IN). */
-  groupSizes: Readonly<{ last: number; others: number }>;
+  readonly groupSizes: Readonly<{ last: number; others: number }>;
   /** The locale's own ten digits, 0 to 9. */
-  digits: readonly string[];
-}>;
+  readonly digits: readonly string[];
+}
 
 /**
  * Reads a locale's number signs from Intl, so no table of ours can be out of date.

@@ -11,10 +11,10 @@ type ParsedNumber =
   | Readonly<{ kind: 'unfinished' }>
   | NumberRefusal;
 
-type NumberLimits = Readonly<{
+interface NumberLimits {
   /** Decimals allowed, 0 or more; what is longer is refused, never rounded. */
-  decimals?: number;
-}>;
+  readonly decimals?: number;
+}
 
 /**
  * Reads a number as its locale writes it; what could be meant as another number is refused with a reason.
@@ -61,7 +61,10 @@ function isUnfinished(body: string, marks: NumberMarks): boolean {
   return parts !== null && !before.includes(marks.decimal);
 }
 
-type Parts = Readonly<{ whole: string; fraction: string }>;
+interface Parts {
+  readonly whole: string;
+  readonly fraction: string;
+}
 
 function split(body: string, marks: NumberMarks): Parts | null {
   const [front = '', fraction = '', ...more] = body.split(marks.decimal);

@@ -49,7 +49,10 @@ export function refuseNumber(typed: string, marks: NumberMarks, locale: string):
 
 // Helpers
 
-type Refused<Reason extends string, Facts> = Readonly<{ reason: Reason; facts: Readonly<Facts> }>;
+interface Refused<Reason extends string, Facts> {
+  readonly reason: Reason;
+  readonly facts: Readonly<Facts>;
+}
 
 /** Only marks are left to blame: one of them stands where this locale has another, or groups are uneven. */
 function misread(typed: string, marks: NumberMarks): NumberRefusal {

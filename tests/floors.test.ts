@@ -10,6 +10,7 @@ import { purityRule } from '@/tests/tools/floors/purityRule';
 import { roomCircles, roomRule, roomsOf } from '@/tests/tools/floors/roomRule';
 import { barrelRule, lengthRule, namedExportRule } from '@/tests/tools/floors/shapeRules';
 import { readSource, type Source } from '@/tests/tools/floors/source';
+import { styleRule } from '@/tests/tools/floors/styleRule';
 
 const project = projectSources(fileURLToPath(new URL('..', import.meta.url)));
 
@@ -225,4 +226,24 @@ describe('what a file exports, another one imports', () => {
   ])('imported %s it is used', (_, text) => {
     expect(exportRule(planted({ 'lib/a.ts': 'export const a = 1;', 'tests/b.ts': text }))).toEqual([]);
   });
+});
+
+describe('one way to write each thing', () => {
+  test('in the project', () => expect(styleRule(project)).toEqual([]));
+
+  test.each([
+    'export const a = () => { return 1; };',
+    'const a = async <T>(b: T) => { return b; };',
+    'export type A = { readonly b: number };',
+    'type A = Readonly<{ b: number }>;',
+  ])('%s is found', (text) => expect(styleRule(planted({ 'lib/a.ts': text }))).toHaveLength(1));
+
+  test.each([
+    'export const a = () => 1;',
+    'const a: Rule = () => { return []; };',
+    'export function a() { return 1; }',
+    'export interface A { readonly b: number }',
+    'type AProps = Readonly<{ b: number }>;',
+    `export type A = { readonly kind: 'a' } | { readonly kind: 'b' };`,
+  ])('%s is allowed', (text) => expect(styleRule(planted({ 'app/a.tsx': text }))).toEqual([]));
 });

@@ -3,7 +3,7 @@ import { type ArtworkService, createArtworkService } from './artworkService';
 let service: ArtworkService | null = null;
 
 /** The one reader of pictures of this tab; its worker starts with the first picture. */
-export const appArtwork = (): ArtworkService => {
+export function appArtwork(): ArtworkService {
   service ??= createArtworkService();
   return service;
-};
+}

@@ -55,7 +55,7 @@ export function documentsByKind({
 // Helpers
 
 /** Many parts of a screen ask for the same: each list and each entry is made once. */
-const madeOnce = <From extends object, To>(make: (from: From) => To): ((from: From) => To) => {
+function madeOnce<From extends object, To>(make: (from: From) => To): (from: From) => To {
   const made = new WeakMap<From, { readonly to: To }>();
   return (from) => {
     const known = made.get(from);
@@ -64,7 +64,7 @@ const madeOnce = <From extends object, To>(make: (from: From) => To): ((from: Fr
     made.set(from, { to });
     return to;
   };
-};
+}
 
 const newest = (a: { readonly updatedAt: number }, b: { readonly updatedAt: number }) =>
   b.updatedAt - a.updatedAt;

@@ -4,7 +4,10 @@ import { useId } from 'react';
 import { describedBy } from './describedBy';
 import { FieldFrame } from './FieldFrame';
 
-type Choice<Value extends string> = Readonly<{ value: Value; label: string }>;
+interface Choice<Value extends string> {
+  readonly value: Value;
+  readonly label: string;
+}
 
 type ChoiceFieldProps<Value extends string> = Readonly<{
   label: string;

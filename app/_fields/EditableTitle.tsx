@@ -71,8 +71,8 @@ export function EditableTitle({ value, label, limits, onCommit }: EditableTitleP
 
 // Helpers
 
-const focusAll = (input: HTMLInputElement | null) => {
+function focusAll(input: HTMLInputElement | null) {
   if (input === null || document.activeElement === input) return;
   input.focus();
   input.select();
-};
+}

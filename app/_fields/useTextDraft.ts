@@ -2,16 +2,16 @@
 
 import { useState } from 'react';
 
-type TextDraft = Readonly<{
-  value: string;
-  onCommit: (value: string) => void;
-  onRest?: (() => void) | undefined;
+interface TextDraft {
+  readonly value: string;
+  readonly onCommit: (value: string) => void;
+  readonly onRest?: (() => void) | undefined;
   /** True where the document has no place for an empty text. */
-  needed?: boolean | undefined;
-  longest?: number | undefined;
+  readonly needed?: boolean | undefined;
+  readonly longest?: number | undefined;
   /** False where the document keeps spaces at the ends, so that they count too. */
-  isTrimmed?: boolean | undefined;
-}>;
+  readonly isTrimmed?: boolean | undefined;
+}
 
 /**
  * The text of a field: kept exactly as typed, and committed whenever the document can take it. Documents trim

@@ -3,19 +3,19 @@ import { parseNumber } from '@/shared/parseNumber';
 import type { NumberRefusal } from '@/shared/refuseNumber';
 import type { UnitEdge } from './unitEdge';
 
-export type NumberRules = Readonly<{
+export interface NumberRules {
   /** Decimals kept; more are refused. */
-  decimals?: number | undefined;
+  readonly decimals?: number | undefined;
   /** Least and greatest value taken, in the unit the document keeps; others are refused, never clamped. */
-  min?: number | undefined;
-  max?: number | undefined;
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
   /** The value must be more than this. */
-  above?: number | undefined;
+  readonly above?: number | undefined;
   /** The way from what is typed to what is kept, where that is another unit. */
-  edge?: UnitEdge | undefined;
+  readonly edge?: UnitEdge | undefined;
   /** True where the document has no place for "nothing". */
-  needed?: boolean | undefined;
-}>;
+  readonly needed?: boolean | undefined;
+}
 
 export type NumberProblem =
   | NumberRefusal

@@ -1,9 +1,9 @@
-type LabelToPlace = Readonly<{
+interface LabelToPlace {
   /** Where its tick stands, 0 to 1. */
-  ratio: number;
+  readonly ratio: number;
   /** Room it needs with the gap to its neighbour, in px. */
-  widthPx: number;
-}>;
+  readonly widthPx: number;
+}
 
 /**
  * Lays labels in one row as near to their ticks as they go without touching; null if the row is too short.

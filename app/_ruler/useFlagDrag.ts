@@ -7,15 +7,19 @@ import { type RulerBounds, ratioOnRuler } from './rulerMark';
 /** A finger is about this wide: what lands within it means the flag. */
 const reachPx = 28;
 
-type FlagDrag = Readonly<{
-  value: number;
-  bounds: RulerBounds;
-  step: number;
-  onMove: (value: number) => void;
-  onRest?: (() => void) | undefined;
-}>;
+interface FlagDrag {
+  readonly value: number;
+  readonly bounds: RulerBounds;
+  readonly step: number;
+  readonly onMove: (value: number) => void;
+  readonly onRest?: (() => void) | undefined;
+}
 
-type Grip = Readonly<{ pointer: number; offsetPx: number; bounds: RulerBounds }>;
+interface Grip {
+  readonly pointer: number;
+  readonly offsetPx: number;
+  readonly bounds: RulerBounds;
+}
 
 /** Lets the flag be dragged. A mouse may also press the bar; a finger must take the flag, as it scrolls there too. */
 export function useFlagDrag({ value, bounds, step, onMove, onRest }: FlagDrag) {

@@ -13,7 +13,7 @@ const STORE_NAME = 'pressminute';
 let store: DocumentStore<DocumentBodies> | null = null;
 
 /** The documents of this tab. Made on first use in the browser; nothing is opened before somebody listens. */
-export const appDocuments = (): DocumentStore<DocumentBodies> => {
+export function appDocuments(): DocumentStore<DocumentBodies> {
   store ??= createDocumentStore<DocumentBodies>({
     registry: kinds,
     tab: tabId(),
@@ -30,4 +30,4 @@ export const appDocuments = (): DocumentStore<DocumentBodies> => {
     examples: { label: 'Example workshop', load: () => firstDocuments(new Date()) },
   });
   return store;
-};
+}

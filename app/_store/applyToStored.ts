@@ -8,27 +8,27 @@ import type { BackendTx } from './backend';
 import type { SaveFailure } from './saveFailure';
 
 /** A document as it was found in the store and as the change leaves it. */
-export type AppliedToStored = {
+export interface AppliedToStored {
   readonly found: Stored | null;
   readonly document: Stored;
   readonly conflicts: readonly FieldPath[];
-};
+}
 
-export type Refused = {
+export interface Refused {
   readonly state: 'refused';
   readonly why: Extract<SaveFailure, 'newerDocument' | 'unreadableDocument'>;
-};
+}
 
 /**
  * Applies changes to the documents as the store has them now, inside the caller's transaction. Writes nothing:
  * either all of the changes can be applied or the caller gets the reason.
  */
-export const applyToStored = async (
+export async function applyToStored(
   tx: BackendTx,
   registry: Registry,
   changes: readonly DocumentChange[],
   { at, revives }: { readonly at: number; readonly revives: boolean },
-): Promise<{ readonly state: 'applied'; readonly applied: readonly AppliedToStored[] } | Refused> => {
+): Promise<{ readonly state: 'applied'; readonly applied: readonly AppliedToStored[] } | Refused> {
   const rows = await tx.get(
     'documents',
     changes.map(({ id }) => id),
@@ -58,13 +58,13 @@ export const applyToStored = async (
     });
   }
   return { state: 'applied', applied };
-};
+}
 
-const readFound = (
+function readFound(
   row: unknown,
   change: DocumentChange,
   registry: Registry,
-): { readonly state: 'found'; readonly document: Stored | null } | Refused => {
+): { readonly state: 'found'; readonly document: Stored | null } | Refused {
   if (row === undefined) return { state: 'found', document: null };
   const reading = readDocument(row, registry);
   if (reading.state === 'readable' && reading.document.kind === change.kind) {
@@ -73,4 +73,4 @@ const readFound = (
   const newer =
     reading.state === 'unreadable' && reading.findings.some(({ code }) => code === 'newerVersion');
   return { state: 'refused', why: newer ? 'newerDocument' : 'unreadableDocument' };
-};
+}

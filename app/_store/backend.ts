@@ -18,7 +18,7 @@ export type Row = Readonly<Record<string, unknown>>;
  * What can be done inside one transaction. Nothing but these may be awaited there: anything else would let
  * the browser end the transaction halfway.
  */
-export type BackendTx = {
+export interface BackendTx {
   /** The rows under the keys, `undefined` where there is none. */
   get(table: BackendTable, keys: readonly (string | number)[]): PromiseLike<readonly unknown[]>;
   all(table: BackendTable): PromiseLike<readonly unknown[]>;
@@ -26,14 +26,14 @@ export type BackendTx = {
   keys(table: BackendTable): PromiseLike<readonly unknown[]>;
   put(table: BackendTable, rows: readonly Row[]): PromiseLike<void>;
   drop(table: BackendTable, keys: readonly (string | number)[]): PromiseLike<void>;
-};
+}
 
 /** `writeStrict` answers only once the rows are on the disk, not merely with the operating system. */
 export type BackendMode = 'read' | 'write' | 'writeStrict';
 
 /** A place that keeps rows: the device's database, or memory where there is none. */
-export type Backend = {
+export interface Backend {
   /** Does all of the work or none of it. */
   transact<Outcome>(mode: BackendMode, work: (tx: BackendTx) => Promise<Outcome>): Promise<Outcome>;
   close(): void;
-};
+}

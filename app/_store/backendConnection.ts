@@ -4,17 +4,17 @@ import type { BackendOpening } from './deviceBackend';
 import { memoryBackend } from './memoryBackend';
 import { type SaveFailure, saveFailureOf } from './saveFailure';
 
-type BackendEvents = {
+interface BackendEvents {
   /** The store cannot be had yet. */
   readonly onWaiting: () => void;
   /** The store was closed from outside. */
   readonly onClosed: (why: Extract<SaveFailure, 'newerTabOpen' | 'connectionLost'>) => void;
-};
+}
 export type BackendConnectionOptions = BackendEvents & {
   readonly openBackend: (on: BackendEvents) => Promise<BackendOpening>;
 };
 
-export type BackendConnection = {
+export interface BackendConnection {
   /** Opens the store, or again after it was lost; memory stands in where the device keeps nothing. */
   readonly open: () => Promise<Exclude<BackendOpening, { state: 'open' }> | { readonly state: 'open' }>;
   /** Does work in the store; a store the browser closed is opened again once. */
@@ -25,10 +25,10 @@ export type BackendConnection = {
   /** Why nothing done here outlives the page; null where the device keeps it. */
   readonly onlyInMemory: () => SaveFailure | null;
   readonly close: () => void;
-};
+}
 
 /** Holds the way to the store open and turns what goes wrong on it into reasons. */
-export const createBackendConnection = (options: BackendConnectionOptions): BackendConnection => {
+export function createBackendConnection(options: BackendConnectionOptions): BackendConnection {
   let backend: Backend | null = null;
   let memory: { readonly backend: Backend; readonly why: SaveFailure } | null = null;
   let closed: SaveFailure | null = null;
@@ -82,4 +82,4 @@ export const createBackendConnection = (options: BackendConnectionOptions): Back
       backend?.close();
     },
   };
-};
+}

@@ -9,22 +9,22 @@ import type { BackendTx } from './backend';
 import { enterHistory } from './enterHistory';
 
 /** A field that was set elsewhere meanwhile and has now been overwritten; undo brings the other value back. */
-export type Overwritten = {
+export interface Overwritten {
   readonly id: string;
   readonly kind: Stored['kind'];
   /** Empty for the document as a whole. */
   readonly path: FieldPath;
-};
+}
 
 /** What a write left in the store. */
-export type Written = {
+export interface Written {
   readonly state: 'written';
   readonly documents: readonly Stored[];
   readonly steps: readonly Step[];
   readonly overwritten: readonly Overwritten[];
-};
+}
 
-type EditToCommit = {
+interface EditToCommit {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
@@ -32,14 +32,14 @@ type EditToCommit = {
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
   readonly files?: readonly StoredFile[];
-};
+}
 
 /** Writes an edit and its step of history, merged with whatever other tabs have written since. */
-export const commitEdit = async (
+export async function commitEdit(
   tx: BackendTx,
   registry: Registry,
   edit: EditToCommit,
-): Promise<Written | Refused> => {
+): Promise<Written | Refused> {
   const outcome = await applyToStored(tx, registry, edit.changes, { at: edit.at, revives: true });
   if (outcome.state === 'refused') return outcome;
   const overwritten = outcome.applied.flatMap(overwrittenFields);
@@ -56,7 +56,7 @@ export const commitEdit = async (
     overwrote: overwritten.length > 0,
   });
   return { state: 'written', documents, steps, overwritten };
-};
+}
 
 const overwrittenFields = ({ document, conflicts }: AppliedToStored): readonly Overwritten[] =>
   conflicts.map((path) => ({ id: document.id, kind: document.kind, path }));

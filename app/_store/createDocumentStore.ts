@@ -25,9 +25,9 @@ import { createWriteQueue } from './writeQueue';
  * The documents of one tab: shown from memory, kept on the device, and in step with the other tabs.
  * Every change goes through `hold`, which makes the next state for the screens.
  */
-export const createDocumentStore = <Kinds extends Bodies>(
+export function createDocumentStore<Kinds extends Bodies>(
   options: DocumentStoreOptions<Kinds>,
-): DocumentStore<Kinds> => {
+): DocumentStore<Kinds> {
   const { registry, tab, now } = options;
   const listeners = new Set<() => void>();
   let tabState: TabState = emptyTabState;
@@ -234,4 +234,4 @@ export const createDocumentStore = <Kinds extends Bodies>(
       connection.close();
     },
   };
-};
+}

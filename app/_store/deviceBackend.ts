@@ -4,10 +4,10 @@ import { type SaveFailure, saveFailureOf } from './saveFailure';
 import { storeVersion } from './storeVersion';
 
 /** What the browser offers; asked for late, because merely naming it can throw where it is forbidden. */
-export type DeviceDatabase = {
+export interface DeviceDatabase {
   readonly indexedDB: IDBFactory | undefined;
   readonly IDBKeyRange: typeof IDBKeyRange | undefined;
-};
+}
 
 export type BackendOpening =
   | { readonly state: 'open'; readonly backend: Backend }
@@ -16,7 +16,7 @@ export type BackendOpening =
   /** There may be documents in the store, so nothing else may stand in for it. */
   | { readonly state: 'failed'; readonly why: 'newerStore' | 'diskFull' | 'cannotOpen' };
 
-type DeviceBackendOptions = {
+interface DeviceBackendOptions {
   readonly name: string;
   readonly database: () => DeviceDatabase;
   /** The store is not to be had yet; most likely another tab still holds an older version of it. */
@@ -25,7 +25,7 @@ type DeviceBackendOptions = {
   readonly onClosed: (why: Extract<SaveFailure, 'newerTabOpen' | 'connectionLost'>) => void;
   /** Tables by version; a later build adds a version and changes none that was shipped. */
   readonly versions?: BackendVersions;
-};
+}
 export type BackendVersions = readonly {
   readonly version: number;
   readonly tables: Readonly<Record<string, string>>;
@@ -41,7 +41,7 @@ const shippedVersions: BackendVersions = [
 const PATIENCE_MS = 4000;
 
 /** Opens the device's store, never in an older version than it has and never without telling why it waits. */
-export const openDeviceBackend = async (options: DeviceBackendOptions): Promise<BackendOpening> => {
+export async function openDeviceBackend(options: DeviceBackendOptions): Promise<BackendOpening> {
   const impatience = setTimeout(options.onWaiting, PATIENCE_MS);
   try {
     const { indexedDB, IDBKeyRange } = options.database();
@@ -67,7 +67,7 @@ export const openDeviceBackend = async (options: DeviceBackendOptions): Promise<
   } finally {
     clearTimeout(impatience);
   }
-};
+}
 
 type Durability = 'relaxed' | 'strict';
 
@@ -79,21 +79,21 @@ class NewerStoreError extends Error {
   override readonly name = 'NewerStoreError';
 }
 
-const refuseNewer = (db: Dexie, newest: number): void => {
+function refuseNewer(db: Dexie, newest: number): void {
   const found = db.backendDB().version / DEXIE_FACTOR;
   if (found > newest) {
     throw new NewerStoreError(`The store has version ${found}; this build knows up to ${newest}.`);
   }
-};
+}
 
 // Dexie writes a trace of every refused write to the console of a local page; the screens tell instead.
 Dexie.debug = false;
 
-const connection = (
+function connection(
   { name, onWaiting, onClosed }: DeviceBackendOptions,
   database: { readonly indexedDB: IDBFactory; readonly IDBKeyRange: typeof IDBKeyRange },
   durability: Durability,
-): Dexie => {
+): Dexie {
   const db = new Dexie(name, { ...database, autoOpen: false, chromeTransactionDurability: durability });
   // Returning false keeps Dexie's own handlers, which write to the console, from running as well.
   db.on('blocked', () => {
@@ -107,9 +107,9 @@ const connection = (
     return false;
   });
   return db;
-};
+}
 
-const backendOn = (db: Dexie, connectStrict: () => Dexie): Backend => {
+function backendOn(db: Dexie, connectStrict: () => Dexie): Backend {
   const tables = Object.keys(backendTables);
   const txOf = (from: Dexie): BackendTx => ({
     get: (table, keys) => from.table(table).bulkGet([...keys]),
@@ -154,7 +154,7 @@ const backendOn = (db: Dexie, connectStrict: () => Dexie): Backend => {
     },
     close: () => db.close(),
   };
-};
+}
 
 class FailedTransactionError extends Error {
   override readonly name = 'FailedTransactionError';
@@ -165,11 +165,11 @@ class FailedTransactionError extends Error {
   }
 }
 
-const openingFailure = (error: unknown): BackendOpening => {
+function openingFailure(error: unknown): BackendOpening {
   const why = saveFailureOf(error);
   if (why === 'newerStore') return newerStore;
   if (why === 'noStorage' || why === 'storageForbidden') return { state: 'unavailable', why };
   // Firefox answers so where history is never kept.
   if (why === 'connectionLost') return { state: 'unavailable', why: 'storageForbidden' };
   return { state: 'failed', why: why === 'diskFull' ? 'diskFull' : 'cannotOpen' };
-};
+}

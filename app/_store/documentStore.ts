@@ -15,7 +15,7 @@ import type { NewDocument } from './newDocuments';
 import type { TabMessages } from './tabMessages';
 import type { PageEvents } from './watchPage';
 
-export type DocumentStoreOptions<Kinds extends Bodies> = {
+export interface DocumentStoreOptions<Kinds extends Bodies> {
   readonly registry: Registry<Kinds>;
   /** Names this tab in the history; the same again after a reload. */
   readonly tab: string;
@@ -30,10 +30,10 @@ export type DocumentStoreOptions<Kinds extends Bodies> = {
     readonly label: string;
     readonly load: () => Promise<readonly NewDocument<Kinds>[]>;
   };
-};
+}
 
 /** What a screen can do with the documents. Every function is the same for as long as the store lives. */
-export type DocumentActions<Kinds extends Bodies> = {
+export interface DocumentActions<Kinds extends Bodies> {
   /** Shows the edit at once and keeps it. Edits of one `coalesceKey` in quick succession undo as one. */
   readonly edit: (label: string, edits: readonly Edit<Kinds>[], coalesceKey?: string) => EditOutcome;
   /** The same with files that the edit names: files and documents are kept together or not at all. */
@@ -77,9 +77,9 @@ export type DocumentActions<Kinds extends Bodies> = {
   ) => Promise<ImportOutcome>;
   /** The maker has read which fields were overwritten. */
   readonly acknowledgeOverwritten: () => void;
-};
+}
 
-export type DocumentStore<Kinds extends Bodies> = {
+export interface DocumentStore<Kinds extends Bodies> {
   readonly subscribe: (listener: () => void) => () => void;
   readonly getState: () => DocumentsState<Kinds>;
   /** The state before anything is opened, which is all the server ever sees. */
@@ -89,4 +89,4 @@ export type DocumentStore<Kinds extends Bodies> = {
   readonly open: () => Promise<void>;
   readonly flush: () => Promise<void>;
   readonly close: () => void;
-};
+}

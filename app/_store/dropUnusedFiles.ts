@@ -2,7 +2,7 @@ import { fileIdsIn } from '@/lib/stored/fileIds';
 import type { BackendTx } from './backend';
 
 /** Lets go of files that no document and no step of the history names any more. */
-export const dropUnusedFiles = async (tx: BackendTx): Promise<void> => {
+export async function dropUnusedFiles(tx: BackendTx): Promise<void> {
   const kept = await tx.keys('files');
   const named = fileIdsIn([
     ...(await tx.all('documents')),
@@ -11,4 +11,4 @@ export const dropUnusedFiles = async (tx: BackendTx): Promise<void> => {
   ]);
   const unused = kept.filter((id): id is string => typeof id === 'string' && !named.has(id));
   await tx.drop('files', unused);
-};
+}

@@ -4,7 +4,7 @@ import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 
-type StepToEnter = {
+interface StepToEnter {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
@@ -17,10 +17,10 @@ type StepToEnter = {
     readonly document: Stored;
   }[];
   readonly overwrote: boolean;
-};
+}
 
 /** Enters an edit into the kept history, inside the transaction that writes it; gives back all steps. */
-export const enterHistory = async (tx: BackendTx, entry: StepToEnter): Promise<readonly Step[]> => {
+export async function enterHistory(tx: BackendTx, entry: StepToEnter): Promise<readonly Step[]> {
   const rows = await tx.all('steps');
   const steps = readSteps(rows);
   const { label, tab, at, since, coalesceKey, moves, overwrote } = entry;
@@ -53,12 +53,12 @@ export const enterHistory = async (tx: BackendTx, entry: StepToEnter): Promise<r
   await tx.drop('steps', dropped);
   await tx.drop('contents', dropped);
   return [...steps.filter(({ seq }) => seq !== step.seq && !dropped.includes(seq)), step];
-};
+}
 
-const changesOf = async (tx: BackendTx, seq: number): Promise<readonly DocumentChange[]> => {
+async function changesOf(tx: BackendTx, seq: number): Promise<readonly DocumentChange[]> {
   const content = stepContentSchema.safeParse((await tx.get('contents', [seq]))[0]);
   return content.success ? content.data.changes : [];
-};
+}
 
 /** Rows that cannot be read hold their numbers too. */
 const highestSeq = (rows: readonly unknown[]): number =>

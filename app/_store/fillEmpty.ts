@@ -5,11 +5,11 @@ import type { BackendTx } from './backend';
 const FILLED = 'filled';
 
 /** @returns whether the store has never held anything. */
-export const isEmpty = async (tx: BackendTx): Promise<boolean> => {
+export async function isEmpty(tx: BackendTx): Promise<boolean> {
   const [filled] = await tx.get('meta', [FILLED]);
   const present = await tx.all('documents');
   return filled === undefined && present.length === 0;
-};
+}
 
 /**
  * Puts the first documents into a store that has never held any. The look and the filling share a transaction,
@@ -17,13 +17,9 @@ export const isEmpty = async (tx: BackendTx): Promise<boolean> => {
  *
  * @returns whether they were put in
  */
-export const fillEmpty = async (
-  tx: BackendTx,
-  documents: readonly Stored[],
-  at: number,
-): Promise<boolean> => {
+export async function fillEmpty(tx: BackendTx, documents: readonly Stored[], at: number): Promise<boolean> {
   if (!(await isEmpty(tx))) return false;
   await tx.put('documents', documents);
   await tx.put('meta', [{ key: FILLED, at }]);
   return true;
-};
+}

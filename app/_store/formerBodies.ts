@@ -4,11 +4,11 @@ import { stepContentSchema } from '@/lib/stored/step';
 import type { BackendTx } from './backend';
 
 /** @returns what a document held before and after each step of the history, the latest step first. */
-export const formerBodies = async <Body>(
+export async function formerBodies<Body>(
   tx: BackendTx,
   id: string,
   entry: KindReading<Body>,
-): Promise<readonly Body[]> => {
+): Promise<readonly Body[]> {
   const contents = (await tx.all('contents')).flatMap((row) => {
     const content = stepContentSchema.safeParse(row);
     return content.success ? [content.data] : [];
@@ -21,4 +21,4 @@ export const formerBodies = async <Body>(
       const read = readBody(body, version, entry);
       return read.ok ? [read.value] : [];
     });
-};
+}

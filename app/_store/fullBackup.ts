@@ -4,20 +4,20 @@ import type { Backup } from '@/shared/schemas/stored';
 import { toBase64 } from './base64';
 
 /** A backup with files, and what is not in it. */
-export type FullBackup = {
+export interface FullBackup {
   readonly backup: Backup;
   /** Files that are named and not in it: too large together, or not to be had. */
   readonly leftOut: number;
-};
+}
 
 /** Browsers hold text of some 500 million characters; a third is lost to the packing. */
 const MOST_BYTES = 250_000_000;
 
 /** Adds the files that documents name to a backup, as far as one text can hold them. */
-export const fullBackup = async (
+export async function fullBackup(
   backup: Backup,
   readFile: (id: string) => Promise<StoredFile | null>,
-): Promise<FullBackup> => {
+): Promise<FullBackup> {
   const files: Backup['files'] = [];
   let bytes = 0;
   let leftOut = 0;
@@ -31,4 +31,4 @@ export const fullBackup = async (
     files.push({ id, name: file.name, base64: toBase64(file.content) });
   }
   return { backup: { ...backup, files }, leftOut };
-};
+}

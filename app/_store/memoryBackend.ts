@@ -3,7 +3,7 @@ import { type Backend, type BackendTable, type BackendTx, backendTables, type Ro
 type Tables = Readonly<Record<BackendTable, ReadonlyMap<unknown, unknown>>>;
 
 /** Keeps rows until the page is left, for browsers that keep nothing on the device. */
-export const memoryBackend = (): Backend => {
+export function memoryBackend(): Backend {
   let tables: Tables = {
     documents: new Map(),
     steps: new Map(),
@@ -28,9 +28,9 @@ export const memoryBackend = (): Backend => {
     },
     close: () => undefined,
   };
-};
+}
 
-const draftOf = (tables: Tables): { readonly tx: BackendTx; readonly tables: Tables } => {
+function draftOf(tables: Tables): { readonly tx: BackendTx; readonly tables: Tables } {
   const draft = {
     documents: new Map(tables.documents),
     steps: new Map(tables.steps),
@@ -51,6 +51,6 @@ const draftOf = (tables: Tables): { readonly tx: BackendTx; readonly tables: Tab
     },
   };
   return { tx, tables: draft };
-};
+}
 
 const keyOf = (table: BackendTable, row: Row): unknown => row[backendTables[table]];

@@ -7,11 +7,11 @@ import type { Stored } from '@/shared/schemas/stored';
 import { applyToStored, type Refused } from './applyToStored';
 import type { BackendTx } from './backend';
 
-export type HistoryMove = {
+export interface HistoryMove {
   readonly direction: 'undo' | 'redo';
   readonly tab: string;
   readonly at: number;
-};
+}
 
 type HistoryMoved =
   | {
@@ -26,11 +26,11 @@ type HistoryMoved =
   | Refused;
 
 /** Undoes or redoes one step. Only the fields of that step move; what others changed since stays. */
-export const moveInHistory = async (
+export async function moveInHistory(
   tx: BackendTx,
   registry: Registry,
   { direction, tab, at }: HistoryMove,
-): Promise<HistoryMoved> => {
+): Promise<HistoryMoved> {
   const steps = readSteps(await tx.all('steps'));
   const step = direction === 'undo' ? nextUndo(steps, tab) : nextRedo(steps, tab);
   if (step === null) return { state: 'nothing' };
@@ -69,7 +69,7 @@ export const moveInHistory = async (
     revisions: Object.fromEntries(documents.map(({ id, revision }) => [id, revision])),
   });
   return { state: 'moved', label: step.label, documents, steps: await replaced(moved) };
-};
+}
 
 /** Undoing the making of a document deletes it; the tombstone keeps what it held. */
 const towards = (direction: HistoryMove['direction'], change: DocumentChange): DocumentChange =>
@@ -77,11 +77,11 @@ const towards = (direction: HistoryMove['direction'], change: DocumentChange): D
     ? change
     : { ...change, before: change.after, after: change.before ?? { ...change.after, deleted: true } };
 
-const readContent = async (
+async function readContent(
   tx: BackendTx,
   seq: number,
   registry: Registry,
-): Promise<readonly DocumentChange[] | null> => {
+): Promise<readonly DocumentChange[] | null> {
   const content = stepContentSchema.safeParse((await tx.get('contents', [seq]))[0]);
   if (!content.success) return null;
   const changes: DocumentChange[] = [];
@@ -92,11 +92,11 @@ const readContent = async (
     changes.push({ ...change, before, after });
   }
   return changes;
-};
+}
 
-const broughtUp = (snapshot: Snapshot, kind: Stored['kind'], registry: Registry): Snapshot | undefined => {
+function broughtUp(snapshot: Snapshot, kind: Stored['kind'], registry: Registry): Snapshot | undefined {
   const entry = entryOf(registry, kind);
   if (entry === undefined) return undefined;
   const body = readBody(snapshot.body, snapshot.version, entry);
   return body.ok ? { ...snapshot, version: entry.version, body: body.value } : undefined;
-};
+}

@@ -19,7 +19,7 @@ type OpenStoreOptions<Kinds extends Bodies> = DocumentStoreOptions<Kinds> & {
 };
 
 /** Opens the store for the first time or again, fills it on the first visit and reads all of it. */
-export const openStore = async <Kinds extends Bodies>(options: OpenStoreOptions<Kinds>): Promise<void> => {
+export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<Kinds>): Promise<void> {
   const { connection, tabState, hold, registry, settledKept } = options;
   const isAgain = tabState().status.status === 'ready';
   if (!isAgain) hold({ status: { status: 'opening', waitingFor: 'storage' } });
@@ -46,17 +46,20 @@ export const openStore = async <Kinds extends Bodies>(options: OpenStoreOptions<
   // What could not be cleared today can be tomorrow.
   const files = isAgain ? null : await connection.attempt('read', async (tx) => tx.keys('files'));
   if (files?.ok && files.value.length > 0) await connection.attempt('write', dropUnusedFiles);
-};
+}
 
-type FirstFilling = { readonly pending: TabState['pending']; readonly why: SaveFailure | null };
+interface FirstFilling {
+  readonly pending: TabState['pending'];
+  readonly why: SaveFailure | null;
+}
 const nothingToAdd: FirstFilling = { pending: [], why: null };
 
-const firstFilling = async <Kinds extends Bodies>({
+async function firstFilling<Kinds extends Bodies>({
   connection,
   examples,
   registry,
   now,
-}: OpenStoreOptions<Kinds>): Promise<FirstFilling> => {
+}: OpenStoreOptions<Kinds>): Promise<FirstFilling> {
   if (examples === undefined) return nothingToAdd;
   const empty = await connection.attempt('read', isEmpty);
   if (!empty.ok || !empty.value) return nothingToAdd;
@@ -68,7 +71,7 @@ const firstFilling = async <Kinds extends Bodies>({
     pending: [{ label: examples.label, at: now(), changes: documents.map(making) }],
     why: filled.problem,
   };
-};
+}
 
 const making = (document: Stored) => ({
   id: document.id,

@@ -7,19 +7,19 @@ import type { BackendTx } from './backend';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
-type BackendReading = {
+interface BackendReading {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly UnreadableRecord[];
   readonly aside: readonly UnreadableRecord[];
   readonly steps: readonly Step[];
-};
+}
 
 /** Reads documents and history, every record through its schema; all documents where no ids are given. */
-export const readBackend = async (
+export async function readBackend(
   tx: BackendTx,
   registry: Registry,
   ids: readonly string[] | null,
-): Promise<BackendReading> => {
+): Promise<BackendReading> {
   const rows = ids === null ? await tx.all('documents') : await tx.get('documents', ids);
   const steps = readSteps(await tx.all('steps'));
   const aside = await tx.all('aside');
@@ -30,17 +30,17 @@ export const readBackend = async (
     aside: aside.flatMap((row) => asideRecord(row, registry)),
     steps,
   };
-};
+}
 
 /** Takes a reading into what the tab holds. A slow read may be older than what is held by now: newer stays. */
-export const absorb = (
+export function absorb(
   tabState: TabState,
   {
     documents,
     unreadable,
     ...rest
   }: Partial<Omit<BackendReading, 'documents'>> & Pick<BackendReading, 'documents'>,
-): Pick<TabState, 'documents' | 'unreadable' | 'aside' | 'steps'> => {
+): Pick<TabState, 'documents' | 'unreadable' | 'aside' | 'steps'> {
   const all = new Map(tabState.documents);
   const lost = new Map(tabState.unreadable);
   for (const document of documents) {
@@ -57,10 +57,10 @@ export const absorb = (
     aside: rest.aside ?? tabState.aside,
     steps: rest.steps ?? tabState.steps,
   };
-};
+}
 
 /** A record set aside is shown as unreadable even if a later build could read it: its place is taken. */
-const asideRecord = (row: unknown, registry: Registry): readonly UnreadableRecord[] => {
+function asideRecord(row: unknown, registry: Registry): readonly UnreadableRecord[] {
   if (!isPlainObject(row)) return [];
   const reading = readDocument(row.raw, registry);
   return reading.state === 'unreadable'
@@ -74,4 +74,4 @@ const asideRecord = (row: unknown, registry: Registry): readonly UnreadableRecor
           findings: [],
         },
       ];
-};
+}

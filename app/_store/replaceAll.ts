@@ -7,7 +7,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx, Row } from './backend';
 import { enterHistory } from './enterHistory';
 
-export type Replacement = {
+export interface Replacement {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
@@ -21,7 +21,7 @@ export type Replacement = {
   readonly files: readonly StoredFile[];
   /** Documents that stay unless a live one of the same id comes. */
   readonly staying: 'all' | readonly string[];
-};
+}
 
 /**
  * Puts documents in the place of those that are there, as one step that can be undone: what is not among them
@@ -29,11 +29,11 @@ export type Replacement = {
  *
  * @returns the ids of everything written
  */
-export const replaceAll = async (
+export async function replaceAll(
   tx: BackendTx,
   registry: Registry,
   { label, tab, at, documents: offered, unreadable, files, staying }: Replacement,
-): Promise<readonly string[]> => {
+): Promise<readonly string[]> {
   const readings = (await tx.all('documents')).map((row) => readDocument(row, registry));
   const kept = new Map(
     readings.flatMap((reading) =>
@@ -76,23 +76,23 @@ export const replaceAll = async (
   await tx.put('documents', [...moves.map(({ document }) => document), ...free]);
   await enterHistory(tx, { label, tab, at, moves, overwrote: false });
   return [...moves.map(({ document }) => document.id), ...free.map(({ id }) => String(id))];
-};
+}
 
 const isRowWithFreeId = (raw: unknown, taken: ReadonlySet<string>): raw is Row =>
   isPlainObject(raw) && typeof raw.id === 'string' && !taken.has(raw.id);
 
-const setAside = async (tx: BackendTx, raws: readonly unknown[], at: number): Promise<void> => {
+async function setAside(tx: BackendTx, raws: readonly unknown[], at: number): Promise<void> {
   const already = await tx.all('aside');
   const fresh = raws.filter((raw) => !already.some((row) => isPlainObject(row) && sameValue(row.raw, raw)));
   await tx.put(
     'aside',
     fresh.map((raw, index) => ({ key: `${at}-${already.length + index}`, raw })),
   );
-};
+}
 
 /** Even a damaged record may know its revision; going on from there keeps other tabs from missing the write. */
-const revisionOf = (record: UnreadableRecord | undefined): number => {
+function revisionOf(record: UnreadableRecord | undefined): number {
   const raw = record?.raw;
   const revision = typeof raw === 'object' && raw !== null && 'revision' in raw ? raw.revision : 0;
   return typeof revision === 'number' && Number.isSafeInteger(revision) && revision > 0 ? revision : 0;
-};
+}

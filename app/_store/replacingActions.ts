@@ -6,11 +6,11 @@ import type { ReplaceOutcome } from './documentsState';
 import { newDocuments } from './newDocuments';
 import type { Replacement } from './replaceAll';
 
-type ReplacingOptions = {
+interface ReplacingOptions {
   readonly registry: Registry;
   readonly now: () => number;
   readonly replace: (replacement: Omit<Replacement, 'tab' | 'at'>) => Promise<ReplaceOutcome>;
-};
+}
 
 /** What puts whole documents in the place of others, each as one step to undo. */
 export const replacingActions = <Kinds extends Bodies>({

@@ -25,11 +25,11 @@ export type SaveFailure =
  * Names the reason of a failed write. The telling error may sit inside others: an abort wraps a full disk, and
  * some browsers say only in the message what happened.
  */
-export const saveFailureOf = (error: unknown): SaveFailure => {
+export function saveFailureOf(error: unknown): SaveFailure {
   const signs = errorSigns(error);
   for (const [pattern, why] of reasons) if (signs.some((sign) => pattern.test(sign))) return why;
   return 'writeRefused';
-};
+}
 
 /** The surest first: all nested errors are searched for each. */
 const reasons: readonly (readonly [RegExp, SaveFailure])[] = [
@@ -44,7 +44,7 @@ const reasons: readonly (readonly [RegExp, SaveFailure])[] = [
 ];
 
 /** @returns name and message of an error and of those inside it, the outermost first. */
-const errorSigns = (error: unknown, depth = 6): readonly string[] => {
+function errorSigns(error: unknown, depth = 6): readonly string[] {
   if (typeof error !== 'object' || error === null || depth === 0) return [];
   const text = (key: 'name' | 'message') => String(Reflect.get(error, key) ?? '');
   const nested: readonly unknown[] = (['inner', 'cause', 'error'] as const).map((key) =>
@@ -56,4 +56,4 @@ const errorSigns = (error: unknown, depth = 6): readonly string[] => {
     `${text('name')}: ${text('message')}`,
     ...[...nested, ...several].flatMap((inner) => errorSigns(inner, depth - 1)),
   ];
-};
+}

@@ -1,7 +1,7 @@
 const KEY = 'pressminute-tab';
 
 /** Names this tab, the same again after a reload, so that undo goes on with the edits made here. */
-export const tabId = (): string => {
+export function tabId(): string {
   const fresh = crypto.randomUUID();
   try {
     const known = sessionStorage.getItem(KEY);
@@ -11,4 +11,4 @@ export const tabId = (): string => {
     // Forbidden or full: the name then lasts until the page is left, and undo takes over the older steps.
   }
   return fresh;
-};
+}

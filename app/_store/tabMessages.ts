@@ -1,15 +1,15 @@
 import { z } from '@/shared/schemas/z';
 
 /** How tabs tell each other which documents they wrote. */
-export type TabMessages = {
+export interface TabMessages {
   readonly tell: (ids: readonly string[]) => void;
   readonly close: () => void;
-};
+}
 
 const messageSchema = z.strictObject({ wrote: z.array(z.string()).max(100_000) });
 
 /** Listens to the other tabs; where the browser has no channel, they are read again when the tab is shown. */
-export const openTabMessages = (name: string, onWrote: (ids: readonly string[]) => void): TabMessages => {
+export function openTabMessages(name: string, onWrote: (ids: readonly string[]) => void): TabMessages {
   if (typeof BroadcastChannel === 'undefined') return { tell: () => undefined, close: () => undefined };
   const channel = new BroadcastChannel(name);
   channel.onmessage = (event: MessageEvent<unknown>) => {
@@ -21,4 +21,4 @@ export const openTabMessages = (name: string, onWrote: (ids: readonly string[]) 
     tell: (ids) => channel.postMessage({ wrote: [...ids] }),
     close: () => channel.close(),
   };
-};
+}

@@ -12,7 +12,7 @@ import { kindsOf } from './kindsOf';
 import { sameItems } from './sameItems';
 
 /** What one tab holds in memory. */
-export type TabState = {
+export interface TabState {
   readonly status: StoreStatus;
   /** As last read from or written to the store, tombstones included. */
   readonly documents: ReadonlyMap<string, Stored>;
@@ -25,7 +25,7 @@ export type TabState = {
   readonly takenBack: readonly PendingEdit[];
   readonly kept: SaveState;
   readonly overwritten: readonly Overwritten[];
-};
+}
 
 export const emptyTabState: TabState = {
   status: { status: 'opening', waitingFor: 'storage' },
@@ -40,24 +40,24 @@ export const emptyTabState: TabState = {
 };
 
 /** @returns the documents as the maker sees them, tombstones included; unchanged ones as the same objects. */
-export const shownDocuments = (
+export function shownDocuments(
   tabState: TabState,
   registry: Registry,
   before: ReadonlyMap<string, Stored>,
-): ReadonlyMap<string, Stored> => {
+): ReadonlyMap<string, Stored> {
   const shown = overlayPending(tabState.documents, tabState.pending, (kind, body) =>
     bodyFits(registry, kind, body),
   );
   return new Map([...shown].map(([id, document]) => [id, settled(document, before.get(id))]));
-};
+}
 
 /** @returns what the screens get. */
-export const viewOf = <Kinds extends Bodies>(
+export function viewOf<Kinds extends Bodies>(
   tabState: TabState,
   shown: ReadonlyMap<string, Stored>,
   { registry, tab }: { readonly registry: Registry<Kinds>; readonly tab: string },
   before: DocumentsState<Kinds> | null,
-): DocumentsState<Kinds> => {
+): DocumentsState<Kinds> {
   const all = [...shown.values()].toSorted((one, other) => (one.id < other.id ? -1 : 1));
   const live = all.filter(({ deletedAt }) => deletedAt === undefined);
   const removed = all.filter(({ deletedAt }) => deletedAt !== undefined);
@@ -80,7 +80,7 @@ export const viewOf = <Kinds extends Bodies>(
     canRedo: redoLabel !== null,
     overwritten: tabState.overwritten,
   };
-};
+}
 
 /**
  * Whether something would be lost with the page.
@@ -94,9 +94,9 @@ export const isUnkept = (tabState: TabState, onlyInMemory: boolean): boolean =>
     (onlyInMemory && tabState.steps.length > 0));
 
 /** Screens compare by identity: a document written as it was shown must not look like another one, nor a part of it. */
-const settled = (document: Stored, before: Stored | undefined): Stored => {
+function settled(document: Stored, before: Stored | undefined): Stored {
   if (before === undefined || before === document) return document;
   const body = keepSame(before.body, document.body);
   const same = body === before.body && sameValue({ ...before, body: null }, { ...document, body: null });
   return same ? before : { ...document, body };
-};
+}

@@ -9,10 +9,10 @@ import type { DocumentsState } from './documentsState';
 export type Documents<Kinds extends Bodies> = DocumentsState<Kinds> & DocumentActions<Kinds>;
 
 /** Opens a store when the first screen needs it and keeps the screen in step with it. */
-export const useDocumentStore = <Kinds extends Bodies>(store: DocumentStore<Kinds>): Documents<Kinds> => {
+export function useDocumentStore<Kinds extends Bodies>(store: DocumentStore<Kinds>): Documents<Kinds> {
   const state = useSyncExternalStore(store.subscribe, store.getState, store.getFirstState);
   useEffect(() => {
     void store.open();
   }, [store]);
   return { ...state, ...store.actions };
-};
+}

@@ -8,7 +8,7 @@ export interface PageEvents {
 }
 
 /** Calls back at what happens to the page; gives back how to stop. */
-export const watchPage = (on: PageEvents): (() => void) => {
+export function watchPage(on: PageEvents): () => void {
   if (typeof window === 'undefined') return () => undefined;
   const stop = new AbortController();
   const { signal } = stop;
@@ -18,4 +18,4 @@ export const watchPage = (on: PageEvents): (() => void) => {
   window.addEventListener('pagehide', on.leaving, { signal });
   window.addEventListener('pageshow', on.shown, { signal });
   return () => stop.abort();
-};
+}

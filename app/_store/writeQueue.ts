@@ -5,16 +5,16 @@ import type { Written } from './commitEdit';
 import type { SaveFailure } from './saveFailure';
 
 /** What the queue works on and whom it tells. */
-type WriteQueueOptions = {
+interface WriteQueueOptions {
   readonly pending: () => readonly PendingEdit[];
   readonly write: (edit: PendingEdit) => Promise<Result<Written | Refused, SaveFailure>>;
   readonly keeping: () => void;
   readonly written: (edit: PendingEdit, written: Written) => void;
   /** Nothing more can be done for now; null where everything is kept. */
   readonly settled: (why: SaveFailure | null) => void;
-};
+}
 
-type WriteQueue = {
+interface WriteQueue {
   /** Starts writing at once and ends when all is kept or cannot be. */
   readonly flush: () => Promise<void>;
   /** The last edit is still being typed: it is written once no more comes, so that no half of it is ever kept. */
@@ -23,7 +23,7 @@ type WriteQueue = {
   readonly flushTyped: () => void;
   /** Edits that no write has taken up, which may still be added to. */
   readonly waiting: () => readonly PendingEdit[];
-};
+}
 
 /** A person who types is not written down between the keys. */
 const TYPING_PAUSE_MS = 400;
@@ -32,7 +32,7 @@ const TYPING_PAUSE_MS = 400;
  * Writes edits one after the other, each whole in a transaction of its own. When the store fails, all wait;
  * when only one document cannot be written, the edits of the others go on.
  */
-export const createWriteQueue = (options: WriteQueueOptions): WriteQueue => {
+export function createWriteQueue(options: WriteQueueOptions): WriteQueue {
   let inFlight: PendingEdit | null = null;
   let wanted = false;
   let running: Promise<void> | null = null;
@@ -93,4 +93,4 @@ export const createWriteQueue = (options: WriteQueueOptions): WriteQueue => {
       return inFlight === null ? pending : pending.slice(pending.indexOf(inFlight) + 1);
     },
   };
-};
+}

@@ -26,9 +26,9 @@ export const scaledSize = (size: SizeMm, factor: number, unit: Workshop['units']
 });
 
 /** @returns the size scaled by a factor from 1 and rounded up to what a maker would type. */
-export const enlargedSize = (size: SizeMm, factor: number, unit: Workshop['units']['length']): SizeMm => {
+export function enlargedSize(size: SizeMm, factor: number, unit: Workshop['units']['length']): SizeMm {
   const perUnit = unit === 'in' ? 100 / MM_PER_INCH : 10;
   const up = (lengthMm: number) =>
     Number((Math.ceil(lengthMm * factor * perUnit - 1e-6) / perUnit).toPrecision(12));
   return { widthMm: up(size.widthMm), heightMm: up(size.heightMm) };
-};
+}

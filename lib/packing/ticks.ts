@@ -18,10 +18,10 @@ export const pieceTicks = (lengthMm: number, gutterMm: number): number =>
  *
  * @returns 0 or less where the margins leave nothing
  */
-export const binTicks = (lengthMm: number, marginMm: number, gutterMm: number): number => {
+export function binTicks(lengthMm: number, marginMm: number, gutterMm: number): number {
   const bin = lengthMm - 2 * marginMm;
   return bin <= 0 ? 0 : Math.floor((bin + gutterMm + LENGTH_TOLERANCE_MM) * TICKS_PER_MM + NOISE);
-};
+}
 
 /** @returns millimetres from the paper's edge of a place `ticks` inside the margin. */
 export const placeMm = (ticks: number, marginMm: number): number =>

@@ -3,15 +3,18 @@ import { type FieldPath, mergeValues } from './mergeValues';
 import { sameValue } from './sameValue';
 
 /** A document after a change, and the fields somebody else had meanwhile set otherwise. */
-type AppliedChange = { readonly after: Snapshot; readonly conflicts: readonly FieldPath[] };
+interface AppliedChange {
+  readonly after: Snapshot;
+  readonly conflicts: readonly FieldPath[];
+}
 
 /** What the kept document must still be able to be. */
-type ApplyRules = {
+interface ApplyRules {
   /** Whether a body can be read by its schema. */
   readonly fits: (body: unknown) => boolean;
   /** Whether a changed field brings back a document that was deleted meanwhile; typing does, undo does not. */
   readonly revives: boolean;
-};
+}
 
 /**
  * Applies a change to a document that may have moved on since the change was made. Only what the change
@@ -20,11 +23,11 @@ type ApplyRules = {
  *
  * @param current the document as kept now; null where nothing is kept under its id
  */
-export const applyChange = (
+export function applyChange(
   { before, after }: Pick<DocumentChange, 'before' | 'after'>,
   current: Snapshot | null,
   { fits, revives }: ApplyRules,
-): AppliedChange => {
+): AppliedChange {
   if (current === null) return { after, conflicts: [] };
   if (before === null) {
     return { after, conflicts: sameValue(after.body, current.body) ? [] : [wholeDocument] };
@@ -41,13 +44,13 @@ export const applyChange = (
     },
     conflicts: revived ? [wholeDocument, ...merged.conflicts] : merged.conflicts,
   };
-};
+}
 
 /** The path of the document itself. */
 const wholeDocument: FieldPath = [];
 
-const mergeBodies = (base: unknown, mine: unknown, theirs: unknown, fits: ApplyRules['fits']) => {
+function mergeBodies(base: unknown, mine: unknown, theirs: unknown, fits: ApplyRules['fits']) {
   const merged = mergeValues(base, mine, theirs);
   if (sameValue(merged.value, mine) || sameValue(merged.value, theirs) || fits(merged.value)) return merged;
   return { value: mine, conflicts: [wholeDocument] };
-};
+}

@@ -10,15 +10,15 @@ export type ItemsById = ReadonlyMap<string, unknown>;
  * @returns the lists as items by identity, all by the same field, or null where some item has none
  * or two items share one: then a list can only be taken whole.
  */
-export const arraysById = (...lists: readonly (readonly unknown[])[]): readonly ItemsById[] | null => {
+export function arraysById(...lists: readonly (readonly unknown[])[]): readonly ItemsById[] | null {
   for (const field of identityFields) {
     const keyed = lists.map((list) => byField(list, field));
     if (keyed.every((items) => items !== null)) return keyed;
   }
   return null;
-};
+}
 
-const byField = (list: readonly unknown[], field: string): ItemsById | null => {
+function byField(list: readonly unknown[], field: string): ItemsById | null {
   const items = new Map<string, unknown>();
   for (const item of list) {
     const key = isPlainObject(item) ? item[field] : undefined;
@@ -26,4 +26,4 @@ const byField = (list: readonly unknown[], field: string): ItemsById | null => {
     items.set(key, item);
   }
   return items;
-};
+}

@@ -6,10 +6,10 @@ import type { Step } from './step';
  *
  * @returns null where nothing is left to undo
  */
-export const nextUndo = (steps: readonly Step[], tab: string): Step | null => {
+export function nextUndo(steps: readonly Step[], tab: string): Step | null {
   const done = steps.filter(({ state }) => state === 'done');
   return latest(done.filter((step) => step.tab === tab)) ?? latest(done);
-};
+}
 
 /**
  * The step that redo does again: the one undone last.
@@ -19,10 +19,10 @@ export const nextUndo = (steps: readonly Step[], tab: string): Step | null => {
 export const nextRedo = (steps: readonly Step[], tab: string): Step | null => latest(redoable(steps, tab));
 
 /** @returns the undone steps this tab can redo; a tab that has done nothing yet goes on with what is there. */
-export const redoable = (steps: readonly Step[], tab: string): readonly Step[] => {
+export function redoable(steps: readonly Step[], tab: string): readonly Step[] {
   const undone = steps.filter(({ state }) => state === 'undone');
   return steps.some((step) => step.tab === tab) ? undone.filter((step) => step.tab === tab) : undone;
-};
+}
 
 /** @returns the steps as they are after one was undone or redone by this tab, which takes it over. */
 export const turnStep = (

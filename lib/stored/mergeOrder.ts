@@ -4,11 +4,11 @@
  *
  * @returns the identities in order, and whether both sides moved items differently (then mine decides)
  */
-export const mergeOrder = (
+export function mergeOrder(
   base: readonly string[],
   mine: readonly string[],
   theirs: readonly string[],
-): { readonly order: readonly string[]; readonly bothMoved: boolean } => {
+): { readonly order: readonly string[]; readonly bothMoved: boolean } {
   const mineMoved = moved(base, mine);
   const theirsMoved = moved(base, theirs);
   const [lead, follow] = theirsMoved && !mineMoved ? [theirs, mine] : [mine, theirs];
@@ -19,10 +19,10 @@ export const mergeOrder = (
     order.splice(neighbour === undefined ? 0 : order.indexOf(neighbour) + 1, 0, id);
   }
   return { order, bothMoved: mineMoved && theirsMoved && moved(mine, theirs) };
-};
+}
 
-const moved = (from: readonly string[], to: readonly string[]): boolean => {
+function moved(from: readonly string[], to: readonly string[]): boolean {
   const kept = from.filter((id) => to.includes(id));
   const now = to.filter((id) => from.includes(id));
   return kept.some((id, index) => now[index] !== id);
-};
+}

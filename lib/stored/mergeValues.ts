@@ -6,11 +6,11 @@ import { isPlainObject, type PlainObject, sameValue } from './sameValue';
 export type FieldPath = readonly string[];
 
 /** What came of two edits of the same value. */
-type Merged = {
+interface Merged {
   readonly value: unknown;
   /** Fields that both sides changed to different values; mine was taken. */
   readonly conflicts: readonly FieldPath[];
-};
+}
 
 /**
  * Merges two edits of one JSON value field by field: a field that one side left alone takes the other side's
@@ -25,7 +25,7 @@ export const mergeValues = (base: unknown, mine: unknown, theirs: unknown): Merg
 /** Stands for a key that is not there; `undefined` would be a value. */
 const absent: unique symbol = Symbol('absent');
 
-const merge = (base: unknown, mine: unknown, theirs: unknown, path: FieldPath): Merged => {
+function merge(base: unknown, mine: unknown, theirs: unknown, path: FieldPath): Merged {
   if (sameValue(mine, theirs) || sameValue(theirs, base)) return { value: mine, conflicts: [] };
   if (sameValue(mine, base)) return { value: theirs, conflicts: [] };
   if (
@@ -43,9 +43,9 @@ const merge = (base: unknown, mine: unknown, theirs: unknown, path: FieldPath): 
     }
   }
   return { value: mine, conflicts: [path] };
-};
+}
 
-const mergeObjects = (base: PlainObject, mine: PlainObject, theirs: PlainObject, path: FieldPath): Merged => {
+function mergeObjects(base: PlainObject, mine: PlainObject, theirs: PlainObject, path: FieldPath): Merged {
   const keys = [...new Set([...Object.keys(mine), ...Object.keys(theirs)])];
   const merged = keys.map((key) => ({
     key,
@@ -57,9 +57,9 @@ const mergeObjects = (base: PlainObject, mine: PlainObject, theirs: PlainObject,
     ),
     conflicts: merged.flatMap(({ conflicts }) => conflicts),
   };
-};
+}
 
-const mergeArrays = (base: ItemsById, mine: ItemsById, theirs: ItemsById, path: FieldPath): Merged => {
+function mergeArrays(base: ItemsById, mine: ItemsById, theirs: ItemsById, path: FieldPath): Merged {
   const { order, bothMoved } = mergeOrder([...base.keys()], [...mine.keys()], [...theirs.keys()]);
   const merged = order.map((id) =>
     merge(itemAt(base, id), itemAt(mine, id), itemAt(theirs, id), [...path, id]),
@@ -68,7 +68,7 @@ const mergeArrays = (base: ItemsById, mine: ItemsById, theirs: ItemsById, path: 
     value: merged.map(({ value }) => value).filter((value) => value !== absent),
     conflicts: [...(bothMoved ? [path] : []), ...merged.flatMap(({ conflicts }) => conflicts)],
   };
-};
+}
 
 const at = (object: PlainObject, key: string): unknown => (Object.hasOwn(object, key) ? object[key] : absent);
 const itemAt = (items: ItemsById, id: string): unknown => (items.has(id) ? items.get(id) : absent);

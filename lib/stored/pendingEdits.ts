@@ -5,7 +5,7 @@ import { COALESCE_MS } from './recordStep';
 import type { StoredFile } from './storedFile';
 
 /** An edit that is shown but not yet kept. */
-export type PendingEdit = {
+export interface PendingEdit {
   readonly label: string;
   /** When it was made, in milliseconds since 1970. */
   readonly at: number;
@@ -15,7 +15,7 @@ export type PendingEdit = {
   readonly changes: readonly DocumentChange[];
   /** Files that the changes name, kept with them or not at all. */
   readonly files?: readonly StoredFile[];
-};
+}
 
 /** Whether a body of a kind can be read by its schema. */
 type BodyFits = (kind: Stored['kind'], body: unknown) => boolean;
@@ -25,7 +25,7 @@ type BodyFits = (kind: Stored['kind'], body: unknown) => boolean;
  *
  * @param waiting edits no write has taken up yet
  */
-export const addPending = (waiting: readonly PendingEdit[], edit: PendingEdit): readonly PendingEdit[] => {
+export function addPending(waiting: readonly PendingEdit[], edit: PendingEdit): readonly PendingEdit[] {
   const last = waiting.at(-1);
   if (last === undefined || !goesOn(last, edit)) return [...waiting, edit];
   const changes = edit.changes.map((change) => ({
@@ -33,14 +33,14 @@ export const addPending = (waiting: readonly PendingEdit[], edit: PendingEdit): 
     before: last.changes.find(({ id }) => id === change.id)?.before ?? null,
   }));
   return [...waiting.slice(0, -1), { ...edit, since: last.since ?? last.at, changes }];
-};
+}
 
 /** @returns the kept documents with the waiting edits laid over them, as the screen shows them. */
-export const overlayPending = (
+export function overlayPending(
   kept: ReadonlyMap<string, Stored>,
   pending: readonly PendingEdit[],
   bodyFits: BodyFits,
-): ReadonlyMap<string, Stored> => {
+): ReadonlyMap<string, Stored> {
   const shown = new Map(kept);
   for (const { at, changes } of pending) {
     for (const change of changes) {
@@ -48,14 +48,14 @@ export const overlayPending = (
     }
   }
   return shown;
-};
+}
 
-const changedDocument = (
+function changedDocument(
   found: Stored | null,
   change: DocumentChange,
   at: number,
   bodyFits: BodyFits,
-): Stored => {
+): Stored {
   const { after } = applyChange(change, found === null ? null : snapshotOf(found), {
     fits: (body) => bodyFits(change.kind, body),
     revives: true,
@@ -69,7 +69,7 @@ const changedDocument = (
     ...(after.deleted ? { deletedAt: at } : {}),
     body: after.body,
   };
-};
+}
 
 const goesOn = (last: PendingEdit, edit: PendingEdit): boolean =>
   last.coalesceKey !== undefined &&

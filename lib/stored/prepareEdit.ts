@@ -29,11 +29,11 @@ export type EditFinding =
  * @param shown the documents as the maker sees them, tombstones included
  * @returns the changed documents, none where the edit changes nothing; or every finding
  */
-export const prepareEdit = (
+export function prepareEdit(
   edits: readonly Edit[],
   shown: ReadonlyMap<string, Stored>,
   registry: Registry,
-): Result<readonly DocumentChange[], readonly EditFinding[]> => {
+): Result<readonly DocumentChange[], readonly EditFinding[]> {
   const changes = new Map<string, DocumentChange>();
   const findings: EditFinding[] = [];
   for (const edit of edits) {
@@ -51,13 +51,9 @@ export const prepareEdit = (
   }
   if (findings.length > 0) return failed(findings);
   return ok([...changes.values()].filter(({ before, after }) => !sameValue(before, after)));
-};
+}
 
-const afterEdit = (
-  edit: Edit,
-  current: Snapshot | null,
-  registry: Registry,
-): Result<Snapshot, EditFinding> => {
+function afterEdit(edit: Edit, current: Snapshot | null, registry: Registry): Result<Snapshot, EditFinding> {
   const { id } = edit;
   const live = current !== null && !current.deleted ? current : null;
   if (edit.do === 'add') {
@@ -67,9 +63,9 @@ const afterEdit = (
   if (live === null || edit.do === 'restore') return failed({ code: 'noSuchDocument', id });
   if (edit.do === 'delete') return ok({ ...live, deleted: true });
   return parsed(edit, edit.to(live.body), registry);
-};
+}
 
-const parsed = ({ id, kind }: Edit, body: unknown, registry: Registry): Result<Snapshot, EditFinding> => {
+function parsed({ id, kind }: Edit, body: unknown, registry: Registry): Result<Snapshot, EditFinding> {
   const entry = entryOf(registry, kind);
   if (entry === undefined) return failed({ code: 'noSuchDocument', id });
   const { schema, version } = entry;
@@ -77,4 +73,4 @@ const parsed = ({ id, kind }: Edit, body: unknown, registry: Registry): Result<S
   return outcome.success
     ? ok({ version, deleted: false, body: outcome.data })
     : failed({ code: 'bodyInvalid', id, issues: schemaIssues(outcome.error) });
-};
+}

@@ -30,11 +30,11 @@ export type BackupFinding =
     };
 
 /** A backup whose every document has been parsed and brought up to the known version. */
-type ReadBackup = {
+interface ReadBackup {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly unknown[];
   readonly files: readonly StoredFile[];
-};
+}
 
 /**
  * Reads a backup file strictly: either all of it can be brought back or none.
@@ -43,11 +43,11 @@ type ReadBackup = {
  * @returns the documents, or every `notABackup`, `sameIdTwice` and `documentUnreadable` found; a file that could
  *   be brought back but for what it lacks gives `neededMissing` alone
  */
-export const readBackup = (
+export function readBackup(
   file: unknown,
   registry: Registry,
   { partly }: { readonly partly: boolean } = { partly: false },
-): Result<ReadBackup, readonly BackupFinding[]> => {
+): Result<ReadBackup, readonly BackupFinding[]> {
   const parsed = backupSchema.safeParse(file);
   if (!parsed.success) return failed([{ code: 'notABackup', issues: schemaIssues(parsed.error) }]);
   const readings = parsed.data.documents.map((raw) => readDocument(raw, registry));
@@ -87,16 +87,16 @@ export const readBackup = (
     unreadable: parsed.data.unreadable,
     files: files.flatMap(({ content, ...file }) => (content === null ? [] : [{ ...file, content }])),
   });
-};
+}
 
 const isLive = ({ id, deletedAt }: Stored, wanted: string): boolean =>
   id === wanted && deletedAt === undefined;
 
 /** @returns the first of each that share an id. */
-const repeated = <Item extends { readonly id: string }>(items: readonly Item[]): readonly Item[] => {
+function repeated<Item extends { readonly id: string }>(items: readonly Item[]): readonly Item[] {
   const counts = new Map<string, number>();
   for (const { id } of items) counts.set(id, (counts.get(id) ?? 0) + 1);
   return [...new Map(items.toReversed().map((item) => [item.id, item])).values()].filter(
     ({ id }) => (counts.get(id) ?? 0) > 1,
   );
-};
+}

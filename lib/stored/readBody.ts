@@ -8,11 +8,11 @@ import { type StoredFinding, schemaIssues } from './storedFinding';
  * @param version version of the shape the body was written in, from 1
  * @returns the parsed body, or `newerVersion`, `stepMissing`, `stepFailed`, `bodyInvalid`
  */
-export const readBody = <Body>(
+export function readBody<Body>(
   body: unknown,
   version: number,
   entry: KindReading<Body>,
-): Result<Body, StoredFinding> => {
+): Result<Body, StoredFinding> {
   if (version > entry.version) return failed({ code: 'newerVersion', version, known: entry.version });
   let current = body;
   for (let from = version; from < entry.version; from += 1) {
@@ -28,6 +28,6 @@ export const readBody = <Body>(
   return parsed.success
     ? ok(parsed.data)
     : failed({ code: 'bodyInvalid', issues: schemaIssues(parsed.error) });
-};
+}
 
 const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

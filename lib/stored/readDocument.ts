@@ -4,14 +4,14 @@ import { entryOf, type Registry } from './registry';
 import { type StoredFinding, schemaIssues } from './storedFinding';
 
 /** A record that is kept as it was found, because nothing here can read it. */
-export type UnreadableRecord = {
+export interface UnreadableRecord {
   readonly state: 'unreadable';
   readonly id: string;
   /** The kind it claims to be; null where it claims none. */
   readonly kind: string | null;
   readonly raw: unknown;
   readonly findings: readonly StoredFinding[];
-};
+}
 
 /** What reading one record gave. */
 type DocumentReading = { readonly state: 'readable'; readonly document: Stored } | UnreadableRecord;
@@ -20,7 +20,7 @@ type DocumentReading = { readonly state: 'readable'; readonly document: Stored }
  * Reads one kept record: its wrapping, then its body, migrated and parsed by the schema of its kind.
  * The document that comes out has the registry's version; its revision is still the kept one.
  */
-export const readDocument = (raw: unknown, registry: Registry): DocumentReading => {
+export function readDocument(raw: unknown, registry: Registry): DocumentReading {
   const claimed = claimsOf(raw);
   const unreadable = (finding: StoredFinding): UnreadableRecord => ({
     state: 'unreadable',
@@ -38,10 +38,10 @@ export const readDocument = (raw: unknown, registry: Registry): DocumentReading 
   const body = readBody(envelope.data.body, envelope.data.version, entry);
   if (!body.ok) return unreadable(body.problem);
   return { state: 'readable', document: { ...envelope.data, version: entry.version, body: body.value } };
-};
+}
 
-const claimsOf = (raw: unknown): { readonly id: string; readonly kind: string | null } => {
+function claimsOf(raw: unknown): { readonly id: string; readonly kind: string | null } {
   if (typeof raw !== 'object' || raw === null) return { id: '', kind: null };
   const id = 'id' in raw ? String(raw.id) : '';
   return { id, kind: 'kind' in raw && typeof raw.kind === 'string' ? raw.kind : null };
-};
+}

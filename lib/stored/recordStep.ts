@@ -7,7 +7,7 @@ export const MOST_STEPS = 200;
 export const COALESCE_MS = 1000;
 
 /** An edit about to enter the history. */
-export type NewStep = {
+export interface NewStep {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
@@ -20,23 +20,23 @@ export type NewStep = {
   readonly revisions: Readonly<Record<string, number>>;
   /** Whether the edit overwrote a value set elsewhere, which then must stay reachable as a step of its own. */
   readonly overwrote: boolean;
-};
+}
 
 /** How the history changes with an edit. */
-type RecordedStep = {
+interface RecordedStep {
   readonly step: Step;
   /** The step was there already; its content keeps what it had before and takes what is after. */
   readonly extended: boolean;
   /** Steps to drop: what was undone before this edit, and what is over the limit. */
   readonly dropped: readonly number[];
-};
+}
 
 /**
  * Enters an edit into the history.
  *
  * @param highestSeq highest number any row has, readable or not; 0 where there are none
  */
-export const recordStep = (steps: readonly Step[], edit: NewStep, highestSeq: number): RecordedStep => {
+export function recordStep(steps: readonly Step[], edit: NewStep, highestSeq: number): RecordedStep {
   const undone = redoable(steps, edit.tab).map(({ seq }) => seq);
   const previous = latest(steps.filter(({ tab }) => tab === edit.tab));
   const extended = previous !== null && goesOn(previous, edit);
@@ -55,7 +55,7 @@ export const recordStep = (steps: readonly Step[], edit: NewStep, highestSeq: nu
     .filter(({ seq }) => seq !== step.seq && !undone.includes(seq))
     .toSorted((one, other) => other.turn - one.turn);
   return { step, extended, dropped: [...undone, ...kept.slice(MOST_STEPS - 1).map(({ seq }) => seq)] };
-};
+}
 
 const goesOn = (previous: Step, edit: NewStep): boolean =>
   previous.state === 'done' &&
@@ -67,7 +67,7 @@ const goesOn = (previous: Step, edit: NewStep): boolean =>
   sameDocuments(previous.revisions, edit.found);
 
 /** An edit made elsewhere in between moves the revision; undoing both at once would take that back as well. */
-const sameDocuments = (left: Step['revisions'], found: NewStep['found']): boolean => {
+function sameDocuments(left: Step['revisions'], found: NewStep['found']): boolean {
   const ids = Object.keys(found);
   return ids.length === Object.keys(left).length && ids.every((id) => left[id] === found[id]);
-};
+}

@@ -15,23 +15,23 @@ type Migration = (body: unknown) => unknown;
 type Nature = 'draft' | 'issued' | 'entry';
 
 /** A thing that a document names by its id: another document, or a part of the workshop. */
-type Link = {
+interface Link {
   /** A kind of document, or of part such as printer. */
   readonly to: string;
   readonly id: string;
   /** Where in the body it is named. */
   readonly path: readonly (string | number)[];
-};
+}
 
 /** How one kind of document is read. */
-export type KindReading<Body> = {
+export interface KindReading<Body> {
   /** Version of the shape that `schema` describes. */
   readonly version: number;
   /** Strict schema of that version. Any new, renamed or dropped key is a new version. */
   readonly schema: ZodType<Body>;
   /** `steps[n]` takes version n to n + 1; there is one for every n from 1 to `version` − 1. */
   readonly steps: Readonly<Record<number, Migration>>;
-};
+}
 
 /** Everything the app knows of one kind of document. */
 export type KindDescriptor<Body, Of extends Nature = Nature> = KindReading<Body> & {

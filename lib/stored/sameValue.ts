@@ -2,14 +2,14 @@
 export type PlainObject = Readonly<Record<string, unknown>>;
 
 /** @returns whether the value is an object as JSON has them, and no list. */
-export const isPlainObject = (value: unknown): value is PlainObject => {
+export function isPlainObject(value: unknown): value is PlainObject {
   if (typeof value !== 'object' || value === null) return false;
   const prototype: unknown = Object.getPrototypeOf(value);
   return prototype === Object.prototype || prototype === null;
-};
+}
 
 /** @returns whether two JSON values say the same; the order of an object's keys says nothing. */
-export const sameValue = (one: unknown, other: unknown): boolean => {
+export function sameValue(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;
   if (Array.isArray(one) && Array.isArray(other)) {
     return one.length === other.length && one.every((item, index) => sameValue(item, other[index]));
@@ -20,4 +20,4 @@ export const sameValue = (one: unknown, other: unknown): boolean => {
     keys.length === Object.keys(other).length &&
     keys.every((key) => Object.hasOwn(other, key) && sameValue(one[key], other[key]))
   );
-};
+}

@@ -1,7 +1,10 @@
 import type { ZodError } from 'zod';
 
 /** Where a schema refused a value, and what it said. */
-export type SchemaIssue = { readonly path: readonly (string | number)[]; readonly message: string };
+export interface SchemaIssue {
+  readonly path: readonly (string | number)[];
+  readonly message: string;
+}
 
 /** Why something kept, or about to be kept, cannot be read as a document. */
 export type StoredFinding =

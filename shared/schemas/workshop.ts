@@ -7,10 +7,10 @@ import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
 import { z } from './z';
 
-const anyRateSchema = (name: RateName) => {
+function anyRateSchema(name: RateName) {
   const { units } = rateDefinition(name);
   return rateSchema<RateUnit>(units, units[0] === 'share' ? { max: 0.95 } : {});
-};
+}
 
 const shapeOf = <Schema>(schemaOf: (name: RateName) => Schema) =>
   Object.fromEntries(rateNames.map((name) => [name, schemaOf(name)])) as Record<RateName, Schema>;

@@ -75,12 +75,12 @@ function neighbours(question: SheetQuestion, turned: boolean): readonly SizeSwee
 }
 
 /** As many as go now, and those that a small change can add: 7 % is one in a row of fourteen. */
-const near = (fit: number): readonly number[] => {
+function near(fit: number): readonly number[] {
   const now = Math.floor(fit);
   const next = Math.floor(fit / SMALLEST_SCALE) + 1;
   return [now, next > now + 1 ? next - 1 : now + 1, next].filter(
     (number, index, all) => number > 0 && all.indexOf(number) === index,
   );
-};
+}
 
 const roundedDown = (lengthMm: number): number => Math.floor(lengthMm * 100 + 1e-6) / 100;

@@ -5,7 +5,7 @@ export const plainLetters = (text: string): string =>
     .replace(/&#(\d{1,7});?/g, (_, code: string) => letter(Number(code)))
     .replace(/\\([0-9a-f]{1,6})\s?/gi, (_, code: string) => letter(Number.parseInt(code, 16)));
 
-const letter = (code: number) => {
+function letter(code: number) {
   const isControl = code < 0x20;
   return isControl || code > 0x10ffff ? '' : String.fromCodePoint(code);
-};
+}

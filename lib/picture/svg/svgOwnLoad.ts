@@ -58,7 +58,7 @@ function isSheer(attributes: SvgTag['attributes']): boolean {
   return opacity !== undefined && Number.parseFloat(opacity) < 1;
 }
 
-const figure = (text: string | undefined): number => {
+function figure(text: string | undefined): number {
   const value = Number.parseFloat(text ?? '');
   return Number.isFinite(value) && value > 0 ? Math.min(value, 1e9) : 0;
-};
+}

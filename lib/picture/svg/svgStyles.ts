@@ -56,11 +56,11 @@ export function mayFit({ tag, ids, classes }: StyleRule, { name, attributes }: S
   return classes.every((one) => own.includes(one));
 }
 
-const keyOf = ({ tag, ids: [id], classes: [first] }: Omit<StyleRule, 'references'>): string => {
+function keyOf({ tag, ids: [id], classes: [first] }: Omit<StyleRule, 'references'>): string {
   if (first !== undefined) return `.${first}`;
   if (id !== undefined) return `#${id}`;
   return tag === '' ? '*' : tag;
-};
+}
 
 const classesOf = (attributes: SvgTag['attributes']): readonly string[] => [
   ...new Set((attributes.get('class') ?? '').split(/\s+/).filter((one) => one !== '')),

@@ -42,11 +42,11 @@ export const customaryTerms: Readonly<Record<Channel['kind'], SellingTerms>> = {
   consignment: { shareOfRetail: 1, sellingMinutesPerPiece: 2, cashInDays: 60 },
 };
 
-export type OfferProblem = {
+export interface OfferProblem {
   readonly kind: 'notAShare' | 'notAnAmount';
   readonly field: keyof ChannelOffer;
   readonly value: number;
-};
+}
 
 /** @returns the first figure of an offer that cannot be meant, or null. */
 export function checkOffer(offer: ChannelOffer): OfferProblem | null {

@@ -30,11 +30,11 @@ interface ExtraCharge {
   readonly written: MinorUnits;
 }
 
-type ExtraProblem = {
+interface ExtraProblem {
   readonly kind: 'notAnAmount';
   readonly field: keyof Extra;
   readonly value: number;
-};
+}
 
 /** The amounts of an extra, as rows of the grid, and its cost and price in formulas over the workshop's rates. */
 const rows: readonly OwnRow[] = [
