@@ -5,12 +5,14 @@ import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import type { TablePrice } from '@/lib/price/priceTable';
 import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import type { Selling } from '@/lib/studies/breaks/selling';
 import { sizesAsSold } from '@/lib/studies/breaks/sizesAsSold';
 import { chargesAnswer } from '@/lib/studies/charges/chargesAnswer';
 import { type Finding, isStanding } from '@/shared/finding';
 import { toMinor } from '@/shared/money';
 import type { FrozenItem, ListedCharge, PriceListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
+import type { SellingRule } from '@/shared/schemas/sellingRule';
 import { anyDay } from './anyDay';
 import { frozenRates } from './frozenRates';
 import { itemDescription } from './itemSays';
@@ -94,8 +96,7 @@ export function freezeItem(
       largestPrint: largestOf(line.line.placements.flatMap(({ prints }) => prints)),
       sizes: sizesOf(table),
       breaks,
-      selling:
-        sold?.kind === 'cap' || sold?.kind === 'slab' || sold?.kind === 'tariff' ? sold.kind : 'asListed',
+      selling: sold === undefined ? 'asListed' : ruleOnPaper(sold),
       tariff: sold?.kind === 'tariff' ? { start: sold.tariff.start, each: sold.tariff.each } : null,
       charges: (chargesAnswer(input, grid)?.charges ?? [])
         .filter((charge) => charges.includes(charge.id) && isOfLine(charge, line))
@@ -128,4 +129,20 @@ function largestOf(
 ): FrozenItem['largestPrint'] {
   const [largest] = prints.toSorted((a, b) => b.widthMm * b.heightMm - a.widthMm * a.heightMm);
   return largest === undefined ? null : { widthMm: largest.widthMm, heightMm: largest.heightMm };
+}
+
+/** Raised prices and moved breaks are a list of their own, sold as it stands. */
+function ruleOnPaper({ kind }: Selling): SellingRule {
+  switch (kind) {
+    case 'asListed':
+    case 'cap':
+    case 'slab':
+    case 'tariff':
+      return kind;
+    case 'softened':
+    case 'shifted':
+      return 'asListed';
+    default:
+      return kind satisfies never;
+  }
 }

@@ -3,6 +3,7 @@ import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';
 import { daySchema, rateSchema, shareSchema } from './rate';
+import { sellingRuleSchema } from './sellingRule';
 import { rateOverridesSchema } from './workshop';
 import { z } from './z';
 
@@ -97,8 +98,7 @@ export const lineSchema = z.strictObject({
     .array(z.strictObject({ from: z.int().min(1).max(2000), each: z.number().positive().max(1e9) }))
     .max(12)
     .default([]),
-  /** How a list is reckoned: as it stands, no dearer than a larger order, by slabs, or so much to start and a piece. */
-  selling: z.enum(['asListed', 'cap', 'slab', 'tariff']).default('asListed'),
+  selling: sellingRuleSchema.default('asListed'),
   /** The most this crowd has been seen to pay for a piece, by the maker's own evidence. */
   marketCeiling: z.number().positive().max(1e9).nullable().default(null),
 });

@@ -2,6 +2,7 @@ import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
 import { daySchema } from './rate';
+import { sellingRuleSchema } from './sellingRule';
 import { z } from './z';
 
 /** Money of a paper that went out: whole minor units, which nothing rounds again. */
@@ -72,7 +73,7 @@ const frozenItemSchema = z.strictObject({
     .max(30),
   breaks: z.array(frozenBreakSchema).min(1).max(12),
   /** How the breaks are reckoned. */
-  selling: z.enum(['asListed', 'cap', 'slab', 'tariff']),
+  selling: sellingRuleSchema,
   tariff: z.strictObject({ start: minorSchema, each: minorSchema }).nullable(),
   charges: z
     .array(z.strictObject({ kind: z.enum(listedCharges), name: z.string().max(200), amount: minorSchema }))

@@ -33,7 +33,7 @@ if (problem === undefined && isDeep) {
   await stage('format and lint', formatAndLint);
   await stage('types', types);
   await stage('unit tests', unitTests);
-  await stage('on other days', (setting) => otherDays(setting, usualMoments));
+  await stage('on other days', (setting) => otherDays(setting, usualMoments, 1));
   const built = await stage('build', build);
   // Without a build there is nothing to open.
   if (built) await stage('end-to-end tests', endToEndTests);

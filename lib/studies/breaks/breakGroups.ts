@@ -1,6 +1,7 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { TablePrice } from '@/lib/price/priceTable';
+import type { SellingRule } from '@/shared/schemas/sellingRule';
 import type { BreakList } from './breakList';
 import { firstFall } from './firstFall';
 import { type Inversion, inversions } from './inversions';
@@ -64,7 +65,15 @@ export function breakGroups(
   });
 }
 
-function soldBy(selling: string, list: BreakList, tariff: WrittenTariff | null): Selling {
-  if (selling === 'cap' || selling === 'slab') return { kind: selling, list };
-  return selling === 'tariff' && tariff !== null ? { kind: 'tariff', tariff } : { kind: 'asListed', list };
+function soldBy(rule: SellingRule, list: BreakList, tariff: WrittenTariff | null): Selling {
+  switch (rule) {
+    case 'asListed':
+    case 'cap':
+    case 'slab':
+      return { kind: rule, list };
+    case 'tariff':
+      return tariff === null ? { kind: 'asListed', list } : { kind: 'tariff', tariff };
+    default:
+      return rule satisfies never;
+  }
 }

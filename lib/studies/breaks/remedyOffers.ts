@@ -85,10 +85,7 @@ export function remedyOffers({ costed, line, table, tariff, evaluate }: RemedyCa
   return remedies(own.value, tariff, policy.priceStep).flatMap((remedy): readonly RemedyOffer[] => {
     if (remedy.kind === 'asListed') return [];
     const sizes = remedy.kind === 'tariff' ? mix : alike;
-    const sold =
-      remedy.kind === 'cap' || remedy.kind === 'slab'
-        ? ({ kind: remedy.kind, list: before } as const)
-        : remedy;
+    const sold = soldWith(remedy, before);
     return [
       {
         kind: remedy.kind,
@@ -144,3 +141,19 @@ function listAt(table: readonly TablePrice[], size: string, currency: string): B
 /** Price of the first size of the line. */
 const basePrice = (table: readonly TablePrice[], from: number): number =>
   table.find((cell) => cell.from === from)?.price ?? 0;
+
+/** What a remedy sells by, on the list that stands or on one of its own. */
+function soldWith(remedy: Selling, before: BreakList): Selling {
+  switch (remedy.kind) {
+    case 'asListed':
+    case 'cap':
+    case 'slab':
+      return { kind: remedy.kind, list: before };
+    case 'tariff':
+    case 'softened':
+    case 'shifted':
+      return remedy;
+    default:
+      return remedy satisfies never;
+  }
+}

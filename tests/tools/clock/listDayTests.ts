@@ -4,9 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { dayTests } from './dayTests';
 import { testSources } from './testSources';
 
-/* tsx tests/tools/clock/listDayTests.ts FILE: writes which test files touch days. */
+/* tsx tests/tools/clock/listDayTests.ts FILE [HOW_FAR]: writes which test files touch days. */
 const root = fileURLToPath(new URL('../../..', import.meta.url));
-const file = process.argv[2];
+const [, , file, howFar] = process.argv;
 if (file === undefined) throw new Error('name the file to write');
 mkdirSync(dirname(file), { recursive: true });
-writeFileSync(file, JSON.stringify(dayTests(testSources(root))));
+writeFileSync(
+  file,
+  JSON.stringify(dayTests(testSources(root), howFar === undefined ? undefined : Number(howFar))),
+);

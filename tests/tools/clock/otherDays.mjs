@@ -14,9 +14,10 @@ import { sameEverywhere } from './sameEverywhere.mjs';
  *
  * @param {import('../stages.mjs').Setting} setting
  * @param {readonly Moment[]} moments
+ * @param {number} [howFar] how near to the clock a test stands, as `dayTests` has it
  * @returns {Promise<Count>}
  */
-export async function otherDays({ root, seed }, moments) {
+export async function otherDays({ root, seed }, moments, howFar) {
   const list = join(root, 'tests', '.output', 'dayTests.json');
   const listed = await node(root, [
     'node_modules/tsx/dist/cli.mjs',
