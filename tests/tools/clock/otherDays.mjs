@@ -23,6 +23,7 @@ export async function otherDays({ root, seed }, moments, howFar) {
     'node_modules/tsx/dist/cli.mjs',
     'tests/tools/clock/listDayTests.ts',
     list,
+    ...(howFar === undefined ? [] : [String(howFar)]),
   ]);
   if (listed.code !== 0)
     return { passed: 0, failed: 1, why: 'the tests that touch days could not be listed' };
