@@ -40,6 +40,8 @@ export function usualPlaces(platform, env) {
     );
   }
   return [
+    // The same browser without its windows and tabs: it has the machine to itself.
+    '/usr/bin/chromium-headless-shell',
     '/usr/bin/chromium',
     '/usr/bin/chromium-browser',
     '/usr/bin/google-chrome',

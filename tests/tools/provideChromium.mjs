@@ -35,9 +35,9 @@ export async function provideChromium(root) {
 function waysToInstall() {
   const own = [[process.execPath, 'node_modules/playwright-core/cli.js', 'install', 'chromium']];
   if (process.platform !== 'linux' || process.getuid?.() !== 0) return [own];
-  const system = [
+  const system = (/** @type {string} */ name) => [
     ['apt-get', 'update'],
-    ['apt-get', 'install', '-y', '--no-install-recommends', 'chromium'],
+    ['apt-get', 'install', '-y', '--no-install-recommends', name],
   ];
-  return [system, own];
+  return [system('chromium-headless-shell'), system('chromium'), own];
 }

@@ -1,6 +1,7 @@
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { runChild } from '../../app/_commands/runChild.mjs';
+import { awkwardMoment } from './clock/moments.mjs';
 import { countResults, readLines } from './countResults.mjs';
 import { provideChromium } from './provideChromium.mjs';
 
@@ -38,7 +39,9 @@ export async function types({ root }) {
 
 /** @param {Setting} setting */
 export function unitTests({ root, seed, draws = '1' }) {
-  return vitest(root, 'unit', 'tests/vitest.config.ts', { PROPERTY_SEED: seed, DRAWS: draws });
+  const { clock, zone } = awkwardMoment;
+  const env = { PROPERTY_SEED: seed, DRAWS: draws, TEST_CLOCK: clock, TZ: zone };
+  return vitest(root, 'unit', 'tests/vitest.config.ts', env);
 }
 
 /** @param {Setting} setting */

@@ -5,7 +5,7 @@ import { randomInt } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
 import { ensureInstalled } from '../../app/_commands/ensureInstalled.mjs';
 import { forwardSignals } from '../../app/_commands/runChild.mjs';
-import { allMoments, usualMoments } from './clock/moments.mjs';
+import { allMoments } from './clock/moments.mjs';
 import { otherDays } from './clock/otherDays.mjs';
 import { totalLine } from './countResults.mjs';
 import { build, endToEndTests, formatAndLint, types, unitTests } from './stages.mjs';
@@ -33,7 +33,6 @@ if (problem === undefined && isDeep) {
   await stage('format and lint', formatAndLint);
   await stage('types', types);
   await stage('unit tests', unitTests);
-  await stage('on other days', (setting) => otherDays(setting, usualMoments, 1));
   const built = await stage('build', build);
   // Without a build there is nothing to open.
   if (built) await stage('end-to-end tests', endToEndTests);

@@ -28,17 +28,6 @@ describe('a test touches days', () => {
     expect(planted(files)).toEqual(['tests/a.test.tsx']);
   });
 
-  test('not through what it imports, where only the nearest are asked for', () => {
-    const files = {
-      'tests/near.test.ts': `import { b } from '@/app/b';`,
-      'tests/far.test.ts': `import { c } from '@/app/c';`,
-      'app/c.ts': `export * from './b';`,
-      'app/b.ts': 'export const b = () => new Date();',
-    };
-    const sources = Object.entries(files).map(([path, text]) => readSource(path, text));
-    expect(dayTests(sources, 1)).toEqual(['tests/near.test.ts']);
-  });
-
   test('not where every day is written out', () => {
     const files = {
       'tests/a.test.ts': `import { b } from '@/lib/b'; new Date('2026-11-25T00:00:00Z').toISOString();`,

@@ -10,9 +10,8 @@ const TEST = /\.test\.tsx?$/;
  * `floors.test.ts` sees to, and cannot tell one clock from another.
  *
  * @param sources tests, and all that they can import
- * @param howFar imports followed; 1 leaves the tests whose own files read the clock or stand beside one that does
  */
-export function dayTests(sources: readonly Source[], howFar = Number.POSITIVE_INFINITY): readonly string[] {
+export function dayTests(sources: readonly Source[]): readonly string[] {
   const known = new Set(sources.map(({ path }) => path));
   const imports = new Map(sources.map((source) => [source.path, localImports(source, known)]));
   const readers = new Set(sources.filter(readsClock).map(({ path }) => path));
@@ -20,7 +19,7 @@ export function dayTests(sources: readonly Source[], howFar = Number.POSITIVE_IN
     (path) =>
       TEST.test(path) &&
       (imports.get(path)?.includes('shared/days.ts') ||
-        [...closureOf(path, imports, howFar)].some((at) => readers.has(at))),
+        [...closureOf(path, imports)].some((at) => readers.has(at))),
   );
 }
 
@@ -28,16 +27,9 @@ function localImports(source: Source, known: ReadonlySet<string>): readonly stri
   return importsOf(source, known).flatMap((one) => (one.kind === 'local' ? [one.path] : []));
 }
 
-function closureOf(
-  start: string,
-  imports: ReadonlyMap<string, readonly string[]>,
-  howFar: number,
-): ReadonlySet<string> {
+function closureOf(start: string, imports: ReadonlyMap<string, readonly string[]>): ReadonlySet<string> {
   const reached = new Set([start]);
-  let edge: readonly string[] = [start];
-  for (let step = 0; step < howFar && edge.length > 0; step += 1) {
-    edge = edge.flatMap((path) => imports.get(path) ?? []).filter((path) => !reached.has(path));
-    for (const path of edge) reached.add(path);
-  }
+  // A set that grows while it is walked is walked to its end.
+  for (const path of reached) for (const next of imports.get(path) ?? []) reached.add(next);
   return reached;
 }

@@ -4,12 +4,9 @@ import { fileURLToPath } from 'node:url';
 import { dayTests } from './dayTests';
 import { testSources } from './testSources';
 
-/* tsx tests/tools/clock/listDayTests.ts FILE [HOW_FAR]: writes which test files touch days. */
+/* tsx tests/tools/clock/listDayTests.ts FILE: writes which test files touch days. */
 const root = fileURLToPath(new URL('../../..', import.meta.url));
-const [, , file, howFar] = process.argv;
+const file = process.argv[2];
 if (file === undefined) throw new Error('name the file to write');
 mkdirSync(dirname(file), { recursive: true });
-writeFileSync(
-  file,
-  JSON.stringify(dayTests(testSources(root), howFar === undefined ? undefined : Number(howFar))),
-);
+writeFileSync(file, JSON.stringify(dayTests(testSources(root))));

@@ -27,9 +27,9 @@ const rare = [
 export const allMoments = ZONES.flatMap((zone) => [...fortnight, ...rare].map((clock) => ({ clock, zone })));
 
 /**
- * The one that `npm test` has time for: a Thursday, on which work reckoned back meets a weekend, so late that it is
- * Friday in Greenwich.
+ * When the unit tests of `npm test` think they run: a Thursday, on which work reckoned back meets a weekend, so late
+ * that it is Friday in Greenwich. Run alone, they have noon of the Wednesday before.
  *
- * @type {readonly Moment[]}
+ * @type {Moment}
  */
-export const usualMoments = [{ clock: '2026-11-26T23:45', zone: 'America/Los_Angeles' }];
+export const awkwardMoment = { clock: '2026-11-26T23:45', zone: 'America/Los_Angeles' };

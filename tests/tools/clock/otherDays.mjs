@@ -14,16 +14,14 @@ import { sameEverywhere } from './sameEverywhere.mjs';
  *
  * @param {import('../stages.mjs').Setting} setting
  * @param {readonly Moment[]} moments
- * @param {number} [howFar] how near to the clock a test stands, as `dayTests` has it
  * @returns {Promise<Count>}
  */
-export async function otherDays({ root, seed }, moments, howFar) {
+export async function otherDays({ root, seed }, moments) {
   const list = join(root, 'tests', '.output', 'dayTests.json');
   const listed = await node(root, [
     'node_modules/tsx/dist/cli.mjs',
     'tests/tools/clock/listDayTests.ts',
     list,
-    ...(howFar === undefined ? [] : [String(howFar)]),
   ]);
   if (listed.code !== 0)
     return { passed: 0, failed: 1, why: 'the tests that touch days could not be listed' };
