@@ -26,12 +26,12 @@ import { blankFields } from './blankFields';
 
 /** Everything a maker prints on. */
 export function BlanksScreen() {
-  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
+  return <WithWorkspace>{(workspace) => <Blanks workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+function Blanks({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   useGoToHash();
   // A job leads here with the blank it stands on.
   const [added, setAdded] = useState(useSearchParams().get('id'));

@@ -47,14 +47,14 @@ export function EditableTitle({ value, label, limits, onCommit }: EditableTitleP
           value={text}
           aria-label={label}
           aria-invalid={problem !== null || undefined}
-          aria-describedby="title-trouble"
+          aria-describedby="title-problem"
           // Pressing the title asked for exactly this.
           ref={focusAll}
           onChange={(event) => change(event.target.value)}
           onBlur={finish}
           onKeyDown={keyDown}
         />
-        <span className={styles.trouble} id="title-trouble" aria-live="polite">
+        <span className={styles.problem} id="title-problem" aria-live="polite">
           {problem}
         </span>
       </span>

@@ -49,7 +49,7 @@ export function useNumberText(props: NumberText) {
     setDraft(null);
   };
 
-  const problem = judged?.kind === 'trouble' ? judged.problem : null;
+  const problem = judged?.kind === 'problem' ? judged.problem : null;
   const waiting = focused && (problem?.kind === 'unfinished' || problem?.kind === 'missing');
   return {
     waiting,

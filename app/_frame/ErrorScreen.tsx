@@ -11,7 +11,7 @@ export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
   const [missing, setMissing] = useState<string | null>(null);
   const saveCopy = async () => setMissing(await saveEverything(appDocuments().actions.exportWithFiles));
   return (
-    <div className={styles.trouble} role="alert">
+    <div className={styles.problem} role="alert">
       <h1>This screen failed</h1>
       <p>
         The fault is in the app, not in what you typed. Everything you have typed is kept on this device as it

@@ -24,7 +24,7 @@ export function PageNotFetched() {
       {isMissing && (
         <p className={styles.note}>
           The page you asked for could not be fetched; you can go on here. It opens once the server answers,
-          or when you press again then.
+          or when you press the link again.
         </p>
       )}
     </div>

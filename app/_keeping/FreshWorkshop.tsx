@@ -34,7 +34,7 @@ export function FreshWorkshop({ workspace, lost }: FreshWorkshopProps) {
       <h2>Go on with a fresh workshop</h2>
       <p className={styles.words}>
         It has typical figures, one printer, one press and one sheet. Jobs, blanks, pictures and price lists
-        stay as they are; a job that names a machine or a sheet of the old workshop asks for another.
+        stay as they are; a job that names a machine or a sheet of the old workshop needs another chosen.
         {lost !== undefined && ' The record that cannot be read stays kept too, shown under Workshop.'} It is
         one step that undo takes back.
       </p>

@@ -135,6 +135,6 @@ async function readChosen(chosen: File): Promise<Answer> {
     const file: unknown = JSON.parse(await chosen.text());
     return { kind: 'chosen', name: chosen.name, file };
   } catch {
-    return wrong([`“${chosen.name}” is no file saved from here: it cannot be read as JSON.`]);
+    return wrong([`“${chosen.name}” is no file saved from here: it cannot be read.`]);
   }
 }

@@ -1,24 +1,22 @@
 'use client';
 
-import { lazy, Suspense } from 'react';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import type { Workspace } from '@/app/_documents/useWorkspace';
+import { lazy } from '@/app/_network/lazy';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLazy } from '@/app/_network/useLazy';
 import { KeepCopy } from './KeepCopy';
 import { UnreadableRecords } from './UnreadableRecords';
 
 /** Hardly anybody ever needs it, so its code is fetched only then. */
-const FreshWorkshop = lazy(() =>
-  import('./FreshWorkshop').then(
-    ({ FreshWorkshop: component }) => ({ default: component }),
-    () => ({ default: NotFetched }),
-  ),
-);
+const lazyFreshWorkshop = lazy(() => import('./FreshWorkshop').then(({ FreshWorkshop }) => FreshWorkshop));
 
 /** In place of every screen while there is no workshop to work with. */
 export function LostWorkshop({ workspace }: Readonly<{ workspace: Workspace }>) {
   const lost = workspace.unreadable.find(({ id }) => id === WORKSHOP_ID);
   // A newer version can read it: a reload is the way back, and nothing may take its place.
   const isNewer = lost?.findings.some(({ code }) => code === 'newerVersion') === true;
+  const fresh = useLazy(lazyFreshWorkshop, !isNewer);
   return (
     <>
       <h1>{lost === undefined ? 'There is no workshop here' : 'Your workshop cannot be read'}</h1>
@@ -32,15 +30,8 @@ export function LostWorkshop({ workspace }: Readonly<{ workspace: Workspace }>) 
       </p>
       <UnreadableRecords workspace={workspace} level={2} />
       <KeepCopy workspace={workspace} level={2} />
-      {!isNewer && (
-        <Suspense fallback={null}>
-          <FreshWorkshop workspace={workspace} lost={lost?.raw} />
-        </Suspense>
-      )}
+      {!isNewer && fresh.kind === 'missing' && <PartMissing what="The rest of this page" missing={fresh} />}
+      {!isNewer && fresh.kind === 'here' && <fresh.value workspace={workspace} lost={lost?.raw} />}
     </>
   );
-}
-
-function NotFetched() {
-  return <p role="alert">The rest of this page could not be fetched. Reload it once there is a network.</p>;
 }

@@ -19,7 +19,7 @@ export function TryAgain({ children, failure, onAgain }: TryAgainProps) {
   const isTrying = tried === failure;
   return (
     <div className={styles.missing} role="alert">
-      <p>{isTrying ? 'It is being tried again.' : children}</p>
+      <p>{isTrying ? 'Trying again …' : children}</p>
       {onAgain !== null && (
         <Button
           onPress={() => {

@@ -27,7 +27,7 @@ export type NumberProblem =
 
 type JudgedNumber =
   | Readonly<{ kind: 'good'; value: number | null }>
-  | Readonly<{ kind: 'trouble'; problem: NumberProblem }>;
+  | Readonly<{ kind: 'problem'; problem: NumberProblem }>;
 
 /** Decides whether a typed text may be committed, and if not, why. */
 export function judgeNumber(text: string, locale: string, rules: NumberRules): JudgedNumber {
@@ -55,4 +55,4 @@ const TOLD_DECIMALS = 4;
 const typedLimit = (limit: number, edge: UnitEdge | undefined, inward: 'floor' | 'ceiling') =>
   edge === undefined ? limit : roundDecimal(edge.shown(limit), TOLD_DECIMALS, inward);
 
-const problem = (found: NumberProblem): JudgedNumber => ({ kind: 'trouble', problem: found });
+const problem = (found: NumberProblem): JudgedNumber => ({ kind: 'problem', problem: found });

@@ -140,7 +140,7 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
             onCommit={setFormula}
           />
         )}
-        {judged.kind === 'missing' && <PartMissing what="What reads formulas" missing={judged} />}
+        {judged.kind === 'missing' && <PartMissing what="The part that reads formulas" missing={judged} />}
         <div className={styles.buttons}>
           <Button type="submit" kind="strong" blockedBy={missing}>
             Add it
@@ -157,5 +157,5 @@ export function AddOwnRow({ taken, everyRow, placements = 1, only, onAdd }: AddO
 const waitingFor = {
   read: undefined,
   notRead: 'The formula is being read.',
-  missing: 'What reads formulas could not be fetched.',
+  missing: 'The part that reads formulas could not be fetched.',
 } as const;

@@ -17,12 +17,12 @@ import { paperOfLocale } from './paperOfLocale';
 
 /** Every price list of the maker. */
 export function PriceListsScreen() {
-  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
+  return <WithWorkspace>{(workspace) => <PriceLists workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+function PriceLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
   const [removed, setRemoved] = useState<string | null>(null);
   const { lists, workshop } = workspace;

@@ -75,7 +75,7 @@ export function StartAsk({ workspace, onStarted }: StartAskProps) {
             Not now
           </Link>
         </div>
-        <p className={styles.trouble} role="alert">
+        <p className={styles.problem} role="alert">
           {problem}
         </p>
       </div>

@@ -9,12 +9,12 @@ import { startPlace } from './startPlace';
 
 /** The way to a workshop of one's own: asked first, then led through what matters most. */
 export function StartScreen() {
-  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
+  return <WithWorkspace>{(workspace) => <Start workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+function Start({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const [place, setPlace] = useState(startPlace.recall);
   // The example may have been brought back by undo since the walk began.
   const isOwn = workspace.jobs.some(({ id }) => id === OWN_JOB_ID);

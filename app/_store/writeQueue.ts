@@ -27,6 +27,8 @@ interface WriteQueue {
 
 /** A person who types is not written down between the keys. */
 const TYPING_PAUSE_MS = 400;
+/** A long text is written down now and then all the same, for the day the browser breaks off. */
+const MOST_TYPING_MS = 5000;
 
 /**
  * Writes edits one after the other, each whole in a transaction of its own. When the store fails, all wait;
@@ -37,6 +39,7 @@ export function createWriteQueue(options: WriteQueueOptions): WriteQueue {
   let wanted = false;
   let running: Promise<void> | null = null;
   let typing: ReturnType<typeof setTimeout> | null = null;
+  let typedSince: number | null = null;
 
   const drain = async (): Promise<void> => {
     const skipped = new Set<PendingEdit>();
@@ -73,6 +76,7 @@ export function createWriteQueue(options: WriteQueueOptions): WriteQueue {
   const flush = (): Promise<void> => {
     if (typing !== null) clearTimeout(typing);
     typing = null;
+    typedSince = null;
     wanted = true;
     running ??= run();
     return running;
@@ -82,7 +86,9 @@ export function createWriteQueue(options: WriteQueueOptions): WriteQueue {
     flush,
     flushSoon: () => {
       if (typing !== null) clearTimeout(typing);
-      typing = setTimeout(() => void flush(), TYPING_PAUSE_MS);
+      typedSince ??= performance.now();
+      const left = MOST_TYPING_MS - (performance.now() - typedSince);
+      typing = setTimeout(() => void flush(), Math.max(0, Math.min(TYPING_PAUSE_MS, left)));
       options.keeping();
     },
     flushTyped: () => {

@@ -42,7 +42,7 @@ export interface Formatter {
   readonly count: (count: number, one: string, many?: string) => string;
 }
 
-/** @returns the speaker of a maker's locale, units and currency. */
+/** @returns the formatter of a maker's locale, units and currency. */
 export function formatterFor(context: TextContext): Formatter {
   const locale = usableLocale(context.locale);
   const { units, currency } = context;

@@ -11,12 +11,12 @@ import { workshopSections } from './workshopSections';
 
 /** Everything every job's price stands on, on one slip. */
 export function WorkshopScreen() {
-  return <WithWorkspace>{(workspace) => <Bin workspace={workspace} />}</WithWorkspace>;
+  return <WithWorkspace>{(workspace) => <WorkshopParts workspace={workspace} />}</WithWorkspace>;
 }
 
 // Helpers
 
-function Bin({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+function WorkshopParts({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   useGoToHash();
   const fields = workshopFields(workspace);
   return (

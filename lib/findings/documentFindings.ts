@@ -14,7 +14,7 @@ type Located = CaseOf<'DOC-01'> & { readonly path: readonly (string | number)[] 
  * @param error of a schema's safeParse
  * @param document what was read; its path is the way inside it
  * @param options `id` of a blank or artwork; `value` is what was read, so that a sentence can repeat it
- * @returns one stop for each problem, in the order of the document, the hundredth and later ones counted
+ * @returns one stop for each problem, in the order of the document, a hundred of them; those after are counted
  */
 export function documentFindings(
   error: { readonly issues: readonly z.core.$ZodIssue[] },

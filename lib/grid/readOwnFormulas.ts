@@ -25,7 +25,7 @@ export const MOST_NESTED = 20;
  * every function one that is allowed, brackets must close and not be nested without end, and no formula may lead back to itself.
  *
  * @param placements rows of so many placements may be named
- * @returns every trouble found, with the place in the text counted from 0; none when all can be used
+ * @returns every problem found, with the place in the text counted from 0; none when all can be used
  */
 export function readOwnFormulas(
   ownRows: readonly OwnRow[],

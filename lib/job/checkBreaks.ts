@@ -10,7 +10,7 @@ export type BreaksProblem =
  * What is to be said of the first quantities of price breaks as they are typed. A price table works without any of
  * it being mended: it takes them in rising order, each once.
  *
- * @returns every trouble, in the order of the list
+ * @returns every problem, in the order of the list
  */
 export function checkBreaks(starts: readonly number[]): readonly BreaksProblem[] {
   const [first] = starts;

@@ -132,12 +132,12 @@ const noPictures = [
 test('files that are no pictures are refused in a sentence each, and the last good picture stays', async () => {
   const { page, part } = await withPicture();
   await expectPriceBar(page, /margin 40\.9 %/);
-  const plate = await priceBarText(page);
+  const priceBar = await priceBarText(page);
   for (const [name, bytes, sentence] of noPictures) {
     await chooseFile(part, name, name.endsWith('svg') ? 'image/svg+xml' : 'image/png', await bytes());
     await part.getByText(sentence).waitFor();
     expect(await part.getByText('50 % of ink').count(), name).toBe(1);
-    expect(await priceBarText(page), name).toBe(plate);
+    expect(await priceBarText(page), name).toBe(priceBar);
   }
 });
 

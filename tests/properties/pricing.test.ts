@@ -75,7 +75,7 @@ const step = fc.constantFrom(0.01, 0.05, 0.5, 1);
 
 describe('price lists', () => {
   it(
-    'never let a total fall after a cure, for 1 to 2,000 pieces',
+    'never let a total fall after a remedy, for 1 to 2,000 pieces',
     () => {
       fc.assert(
         fc.property(list, tariff, step, (drawn, line, ending) => {

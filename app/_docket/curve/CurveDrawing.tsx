@@ -18,7 +18,7 @@ import { type CurveMeasure, curveSeries } from '@/lib/studies/curve/curveSeries'
 import styles from './CurveDrawing.module.css';
 import { curveMarks } from './curveMarks';
 
-const laterCurveChart = lazy(() => import('@/app/_charts/CurveChart').then(({ CurveChart }) => CurveChart));
+const lazyCurveChart = lazy(() => import('@/app/_charts/CurveChart').then(({ CurveChart }) => CurveChart));
 
 type CurveDrawingProps = Readonly<{
   study: CostCurve;
@@ -43,7 +43,7 @@ const PHONE_LETTERS = 32;
 /** The curve itself, with the batch on it that can be dragged or moved by keys. */
 export function CurveDrawing(props: CurveDrawingProps) {
   const { study, other, measure, looked, onLook, hold, formatter, currency, locale } = props;
-  const chart = useLazy(laterCurveChart);
+  const chart = useLazy(lazyCurveChart);
   const frame = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(frame, 640);
   const letterPx = useLetterPx();

@@ -52,7 +52,7 @@ export function GoalSeek() {
   );
   const isCurrent = newest?.input === madeOf && !stale;
   const told = newest === null || question === null ? null : newest.answer;
-  const price2 = told === null ? null : priceFound();
+  const foundPrice = told === null ? null : priceFound();
   const wage = told?.seek === 'largestWage' && told.found.ok ? told.found.value : null;
   const needsMargin = sought === 'priceForMargin' || sought === 'batchForMargin';
   const needsPrice = sought === 'batchForMargin' || sought === 'largestWage';
@@ -104,16 +104,16 @@ export function GoalSeek() {
               : goalSeekWords(told, question, formatter)}
       </p>
       <div className={styles.take}>
-        {price2 !== null && isCurrent && (
+        {foundPrice !== null && isCurrent && (
           <Button
             onPress={() =>
-              changeJob(jobId, `Asked price ${formatter.money(price2)}`, (job) => ({
+              changeJob(jobId, `Asked price ${formatter.money(foundPrice)}`, (job) => ({
                 ...job,
-                lines: job.lines.map((line) => ({ ...line, askedPrice: price2, upCharges: [] })),
+                lines: job.lines.map((line) => ({ ...line, askedPrice: foundPrice, upCharges: [] })),
               }))
             }
           >
-            Ask {formatter.money(price2)} for every piece
+            Ask {formatter.money(foundPrice)} for every piece
           </Button>
         )}
         {wage !== null && isCurrent && (

@@ -21,14 +21,14 @@ type BreaksOfLineProps = Readonly<{
   onPieces: (pieces: number | null) => void;
 }>;
 
-/** Everything that is to be said of the price list of one line, beneath its table. */
+/** Everything that is to be said of the breaks of one line, beneath its table. */
 export function BreaksOfLine(props: BreaksOfLineProps) {
   const { line, index, answer, stale, pieces, onPieces } = props;
   const { input } = useJob();
   const context = useTextContext();
   const { policy } = input.workshop;
   const piece = pieceWords(input.blanks[line.blankId]).one;
-  const voice: BreakListFormat = {
+  const format: BreakListFormat = {
     formatter: formatterFor(context),
     currency: answer.currency,
     locale: context.locale,
@@ -37,9 +37,9 @@ export function BreaksOfLine(props: BreaksOfLineProps) {
   return (
     <>
       <PriceSizes {...{ line, index, answer }} step={policy.upChargeStep ?? policy.priceStep} />
-      <PriceTariff {...{ answer, piece, voice }} priceStep={policy.priceStep} />
-      <BreaksTest {...{ answer, piece, voice, stale }} lineId={line.id} />
-      <PriceOrders {...{ answer, voice, pieces, onPieces }} />
+      <PriceTariff {...{ answer, piece, format }} priceStep={policy.priceStep} />
+      <BreaksTest {...{ answer, piece, format, stale }} lineId={line.id} />
+      <PriceOrders {...{ answer, format, pieces, onPieces }} />
     </>
   );
 }

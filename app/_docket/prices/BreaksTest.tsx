@@ -18,7 +18,7 @@ type BreaksTestProps = Readonly<{
   answer: BreaksAnswer;
   /** What a finished piece of the line is called. */
   piece: string;
-  voice: BreakListFormat;
+  format: BreakListFormat;
   /** True while the answer is of an older state. */
   stale: boolean;
 }>;
@@ -30,23 +30,23 @@ const rules = {
   none: 'The rule chosen cannot be kept with these figures, so the list stands as it is.',
 } as const;
 
-/** A cure that was taken, with the way back. */
+/** A remedy that was taken, with the way back. */
 interface Taken {
   readonly name: string;
   readonly changes: readonly Change[];
   readonly back: readonly Change[];
 }
 
-/** Whether more pieces ever cost less, where, and what cures it; a cure can be taken back. */
+/** Whether more pieces ever cost less, where, and what mends it; a remedy can be taken back. */
 export function BreaksTest(props: BreaksTestProps) {
-  const { lineId, answer, piece, voice, stale } = props;
+  const { lineId, answer, piece, format, stale } = props;
   const { jobId, input, workspace } = useJob();
   const [taken, setTaken] = useState<Taken | null>(null);
   const { groups, remedies, breakProblems } = answer;
   const index = input.job.lines.findIndex(({ id }) => id === lineId);
   const selling = input.job.lines[index]?.selling ?? 'asListed';
   const passed = groups.every(({ falls }) => falls === null);
-  const upTo = voice.formatter.number(LOOKED_AT_UP_TO, 0);
+  const upTo = format.formatter.number(LOOKED_AT_UP_TO, 0);
   const late = breakProblems.find(({ kind }) => kind === 'beginsLate');
   const apply = (name: string, changes: readonly Change[]) => void workspace.applyFix(jobId, name, changes);
   const take = (name: string, changes: readonly Change[]) => {
@@ -57,8 +57,8 @@ export function BreaksTest(props: BreaksTestProps) {
   };
   // Undone, or changed by hand since: then there is nothing to take back.
   const last = taken !== null && changesStand(taken.changes, input) ? taken : null;
-  const thin = thinWords(groups, voice);
-  const tie = selling === 'asListed' ? tieWords(groups, voice) : '';
+  const thin = thinWords(groups, format);
+  const tie = selling === 'asListed' ? tieWords(groups, format) : '';
   return (
     <section className={styles.test} aria-labelledby={`list-test-${lineId}`}>
       <h3 id={`list-test-${lineId}`} tabIndex={-1}>
@@ -95,7 +95,7 @@ export function BreaksTest(props: BreaksTestProps) {
       </div>
       {!passed && (
         <ul className={styles.told}>
-          {stretchWords(groups, voice).map((words) => (
+          {stretchWords(groups, format).map((words) => (
             <li key={words}>{words}</li>
           ))}
         </ul>
@@ -104,7 +104,7 @@ export function BreaksTest(props: BreaksTestProps) {
       {thin !== '' && <p>{thin}</p>}
       {late !== undefined && 'from' in late && (
         <p>
-          The list begins at {voice.formatter.count(late.from, 'piece')}: smaller orders have no price. Let a
+          The list begins at {format.formatter.count(late.from, 'piece')}: smaller orders have no price. Let a
           break begin at 1, or say on the list that fewer are not made.
         </p>
       )}
@@ -124,7 +124,7 @@ export function BreaksTest(props: BreaksTestProps) {
       )}
       {remedies.length > 0 && (
         <PriceRemedies
-          {...{ remedies, piece, voice }}
+          {...{ remedies, piece, format }}
           tariff={answer.tariff?.written ?? null}
           stale={stale}
           onTake={take}

@@ -11,23 +11,23 @@ import styles from './BreaksTest.module.css';
 
 type PriceOrdersProps = Readonly<{
   answer: BreaksAnswer;
-  voice: BreakListFormat;
+  format: BreakListFormat;
   /** The quantity the maker typed; null for none. */
   pieces: number | null;
   onPieces: (pieces: number | null) => void;
 }>;
 
 /** What whole orders pay: at the edges of breaks where a rule of selling is in force, and of any quantity. */
-export function PriceOrders({ answer, voice, pieces, onPieces }: PriceOrdersProps) {
+export function PriceOrders({ answer, format, pieces, onPieces }: PriceOrdersProps) {
   const { sold, groups, currency } = answer;
-  const { formatter, locale } = voice;
+  const { formatter, locale } = format;
   const [group] = groups;
   if (group === undefined) return null;
   const ruled = group.sold.kind !== 'asListed';
   const sizes =
-    group.sizes.length === voice.sizes.length
+    group.sizes.length === format.sizes.length
       ? 'this job’s mix of sizes'
-      : someSizes(group.sizes, voice.sizes);
+      : someSizes(group.sizes, format.sizes);
   return (
     <section className={styles.test} aria-labelledby={`orders-${answer.lineId}`}>
       <h3 id={`orders-${answer.lineId}`}>What an order pays</h3>

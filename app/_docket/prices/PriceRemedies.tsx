@@ -12,24 +12,24 @@ type PriceRemediesProps = Readonly<{
   remedies: readonly RemedyOffer[];
   tariff: WrittenTariff | null;
   piece: string;
-  voice: BreakListFormat;
+  format: BreakListFormat;
   stale: boolean;
   onTake: (name: string, changes: readonly Change[]) => void;
 }>;
 
 /** Ways out of a list in which more pieces cost less, each with what it does and a button that takes it. */
-export function PriceRemedies({ remedies, tariff, piece, voice, stale, onTake }: PriceRemediesProps) {
+export function PriceRemedies({ remedies, tariff, piece, format, stale, onTake }: PriceRemediesProps) {
   return (
     <>
-      <h4 className={styles.sub}>What cures it</h4>
-      <ol className={styles.cures}>
+      <h4 className={styles.sub}>What mends it</h4>
+      <ol className={styles.remedies}>
         {remedies.map((remedy) => {
-          const { name, says, button } = remedyWords(remedy, tariff, piece, voice);
+          const { name, says, button } = remedyWords(remedy, tariff, piece, format);
           return (
-            <li className={styles.cure} key={remedy.kind}>
+            <li className={styles.remedy} key={remedy.kind}>
               <p>
                 <strong>{name}.</strong> {says}
-                <span className={styles.effect}>{effectWords(remedy, voice)}</span>
+                <span className={styles.effect}>{effectWords(remedy, format)}</span>
               </p>
               <Button
                 blockedBy={stale ? 'The job has changed; its list is being looked at anew.' : undefined}

@@ -8,14 +8,14 @@ import styles from './BreaksTest.module.css';
 type PriceTariffProps = Readonly<{
   answer: BreaksAnswer;
   piece: string;
-  voice: BreakListFormat;
+  format: BreakListFormat;
   priceStep: number;
 }>;
 
 /** The price in one sentence, so much to start and so much a piece; its neighbours on the ending; the ceiling. */
-export function PriceTariff({ answer, piece, voice, priceStep }: PriceTariffProps) {
+export function PriceTariff({ answer, piece, format, priceStep }: PriceTariffProps) {
   const { tariff, endings, ceiling, currency } = answer;
-  const { formatter } = voice;
+  const { formatter } = format;
   return (
     <div className={styles.facts}>
       {tariff !== null && (

@@ -41,7 +41,7 @@ export function PricesOfLine({ sheet, line, table, taxMode }: PricesOfLineProps)
         priceStep={madeOf.workshop.policy.priceStep}
       />
       <div className={styles.list}>
-        <AnswerMissing what="The list could not be looked at" failure={failure} />
+        <AnswerMissing what="The prices of this line could not be looked at" failure={failure} />
         {answer !== null && now !== undefined && (
           <BreaksOfLine {...{ index, answer, pieces }} line={now} stale={isOld} onPieces={setPieces} />
         )}

@@ -21,7 +21,7 @@ export function someSizes(sizes: readonly string[], all: readonly string[]): str
 }
 
 /** @returns one sentence for each stretch of quantities that cost more than a larger one; alike sizes share theirs. */
-export function stretchWords(groups: readonly BreakGroup[], voice: BreakListFormat): readonly string[] {
+export function stretchWords(groups: readonly BreakGroup[], format: BreakListFormat): readonly string[] {
   const told = new Map<string, { readonly words: string; readonly sizes: readonly string[]; of: string }>();
   for (const { list, stretches, sizes } of groups) {
     for (const { from, to, cheaperAt, cheaperTotal } of stretches) {
@@ -32,21 +32,21 @@ export function stretchWords(groups: readonly BreakGroup[], voice: BreakListForm
         continue;
       }
       const totals = Array.from({ length: to - from + 1 }, (_, index) => breakTotal(list, from + index) ?? 0);
-      const pieces = from === to ? voice.formatter.count(from, 'piece') : `${from} to ${to} pieces`;
-      const words = `${pieces} would cost more than ${cheaperAt}: ${totalsWords(totals, voice)} against ${money(cheaperTotal, voice)} ${voice.currency}`;
-      told.set(key, { words, sizes, of: someSizes(sizes, voice.sizes) });
+      const pieces = from === to ? format.formatter.count(from, 'piece') : `${from} to ${to} pieces`;
+      const words = `${pieces} would cost more than ${cheaperAt}: ${totalsWords(totals, format)} against ${money(cheaperTotal, format)} ${format.currency}`;
+      told.set(key, { words, sizes, of: someSizes(sizes, format.sizes) });
     }
   }
   return [...told.values()].map(({ words, sizes, of }) => {
     if (groups.length === 1) return `${words}.`;
-    return sizes.length === voice.sizes.length
+    return sizes.length === format.sizes.length
       ? `${words} in ${of}, and the same in every size.`
-      : `${words} in ${someSizes(sizes, voice.sizes)}.`;
+      : `${words} in ${someSizes(sizes, format.sizes)}.`;
   });
 }
 
 /** @returns one sentence for the quantities that cost exactly what a larger one does; '' for none. */
-export function tieWords(groups: readonly BreakGroup[], voice: BreakListFormat): string {
+export function tieWords(groups: readonly BreakGroup[], format: BreakListFormat): string {
   const ties = [
     ...new Map(groups.flatMap((group) => group.ties).map((tie) => [`${tie.n} ${tie.as}`, tie])).values(),
   ];
@@ -54,26 +54,26 @@ export function tieWords(groups: readonly BreakGroup[], voice: BreakListFormat):
   const each = ties.map(({ n, as }) => `${n} and ${as}`);
   const where = groups.length > 1 && groups.some((group) => group.ties.length === 0) ? ', in some sizes' : '';
   return `${each.join(', ')} pieces cost the same${where}: a tie, and no fault.`.replace(/^./, (letter) =>
-    letter.toLocaleUpperCase(voice.locale),
+    letter.toLocaleUpperCase(format.locale),
   );
 }
 
 const MOST_THIN = 3;
 
 /** @returns a sentence about next pieces that bring in less than they cause; '' for none. */
-export function thinWords(groups: readonly BreakGroup[], voice: BreakListFormat): string {
+export function thinWords(groups: readonly BreakGroup[], format: BreakListFormat): string {
   const [group] = groups.filter(({ thin }) => thin.length > 0);
   if (group === undefined) return '';
-  const where = groups.length > 1 ? ` in ${someSizes(group.sizes, voice.sizes)}` : '';
-  const floor = voice.formatter.money(group.nextPieceFloor);
+  const where = groups.length > 1 ? ` in ${someSizes(group.sizes, format.sizes)}` : '';
+  const floor = format.formatter.money(group.nextPieceFloor);
   if (group.thin.every(({ onPurpose }) => onPurpose))
     return `Under a cap the last pieces before a break bring in less than the ${floor} that one more costs${where}. That is what the cap is for.`;
   const told = group.thin
     .slice(0, MOST_THIN)
-    .map(({ n, paid }) => `piece ${n} brings in ${money(paid, voice)}`)
+    .map(({ n, paid }) => `piece ${n} brings in ${money(paid, format)}`)
     .join(', ');
   const more = group.thin.length > MOST_THIN ? ' and so on' : '';
-  return `Thin steps: ${told} ${voice.currency}${more}${where}, and one more costs ${floor}. No total falls by it; you only work for nothing there.`;
+  return `Thin steps: ${told} ${format.currency}${more}${where}, and one more costs ${floor}. No total falls by it; you only work for nothing there.`;
 }
 
 // Helpers
@@ -81,9 +81,9 @@ export function thinWords(groups: readonly BreakGroup[], voice: BreakListFormat)
 const money = (minor: number, { currency, locale }: BreakListFormat): string =>
   formatMinor(minor as MinorUnits, currency, locale);
 
-function totalsWords(totals: readonly number[], voice: BreakListFormat): string {
+function totalsWords(totals: readonly number[], format: BreakListFormat): string {
   const [first = 0, second] = totals;
-  if (second === undefined) return money(first, voice);
-  if (totals.length === 2) return `${money(first, voice)} and ${money(second, voice)}`;
-  return `${money(Math.min(...totals), voice)} to ${money(Math.max(...totals), voice)}`;
+  if (second === undefined) return money(first, format);
+  if (totals.length === 2) return `${money(first, format)} and ${money(second, format)}`;
+  return `${money(Math.min(...totals), format)} to ${money(Math.max(...totals), format)}`;
 }

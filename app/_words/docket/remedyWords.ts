@@ -20,9 +20,9 @@ export function remedyWords(
   { kind, breaks, dropped }: RemedyOffer,
   tariff: WrittenTariff | null,
   piece: string,
-  voice: BreakListFormat,
+  format: BreakListFormat,
 ): RemedyWords {
-  const { currency, locale, formatter } = voice;
+  const { currency, locale, formatter } = format;
   switch (kind) {
     case 'cap':
       return {
@@ -73,18 +73,18 @@ export function remedyWords(
 /** As many orders are named as one reads in a sentence. */
 const MOST_ORDERS = 3;
 
-/** @returns what a cure does at the edges: for the buyer, then to profit and margin where it does most. */
-export function effectWords({ effects, sizes, kind }: RemedyOffer, voice: BreakListFormat): string {
+/** @returns what a remedy does at the edges: for the buyer, then to profit and margin where it does most. */
+export function effectWords({ effects, sizes, kind }: RemedyOffer, format: BreakListFormat): string {
   const changed = effects.filter(({ before, after }) => before !== after);
   if (changed.length === 0) return 'No order at these edges pays anything else.';
-  const { currency, locale, formatter } = voice;
+  const { currency, locale, formatter } = format;
   const moved = (effect: SellingEffect) => Math.abs(effect.after - effect.before);
   const told = [...changed]
     .sort((a, b) => moved(b) - moved(a))
     .slice(0, MOST_ORDERS)
     .sort((a, b) => a.n - b.n);
   const of =
-    kind === 'tariff' || sizes.length === voice.sizes.length ? '' : ` of ${someSizes(sizes, voice.sizes)}`;
+    kind === 'tariff' || sizes.length === format.sizes.length ? '' : ` of ${someSizes(sizes, format.sizes)}`;
   const buyers = told.map(
     ({ n, before, after }, index) =>
       `${formatter.number(n, 0)}${index === 0 ? ` pieces${of}` : ''} pay ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,

@@ -48,7 +48,7 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
       return {
         sentence: `${name}: ${formatter.count(offer.at, 'piece')} would cost less than ${offer.at - 1}.`,
         detail:
-          'Customers would find it and order more for less. Selling under a cap cures it; the docket shows other ways.',
+          'Customers would find it and order more for less. Selling under a cap mends it; the docket shows other ways.',
       };
     case 'loses':
       return {

@@ -7,7 +7,8 @@ export interface SvgReference {
   readonly times: 'once' | 'eachShape' | 'eachPoint';
 }
 
-const ADDRESS = /url\s*\(\s*(?:&quot;|&apos;|["'])?\s*#([^)"'&\s]+)/gi;
+/** The quotation mark and the blanks behind it are one group: apart, a long row of blanks could be split in many ways. */
+const ADDRESS = /url\s*\(\s*(?:(?:&quot;|&apos;|["'])\s*)?#([^)"'&\s]+)/gi;
 /** Elements that draw what their `href` names. */
 const DRAW_HREF: readonly string[] = ['use', 'feImage', 'pattern'];
 

@@ -42,7 +42,7 @@ export function svgStyles(styles: string): RulesFor | null {
   }
   if (byKey.size === 0) return () => [];
   return ({ name, attributes }) =>
-    [...classesOf(attributes).map((one) => `.${one}`), `#${attributes.get('id')}`, name, '*'].flatMap(
+    [...[...classesOf(attributes)].map((one) => `.${one}`), `#${attributes.get('id')}`, name, '*'].flatMap(
       (key) => byKey.get(key) ?? [],
     );
 }
@@ -53,7 +53,7 @@ export function mayFit({ tag, ids, classes }: StyleRule, { name, attributes }: S
   if (ids.some((id) => attributes.get('id') !== id)) return false;
   if (classes.length === 0) return true;
   const own = classesOf(attributes);
-  return classes.every((one) => own.includes(one));
+  return classes.every((one) => own.has(one));
 }
 
 function keyOf({ tag, ids: [id], classes: [first] }: Omit<StyleRule, 'references'>): string {
@@ -62,9 +62,16 @@ function keyOf({ tag, ids: [id], classes: [first] }: Omit<StyleRule, 'references
   return tag === '' ? '*' : tag;
 }
 
-const classesOf = (attributes: SvgTag['attributes']): readonly string[] => [
-  ...new Set((attributes.get('class') ?? '').split(/\s+/).filter((one) => one !== '')),
-];
+/** Split once an element, which is compared with one rule after the other. */
+const classesSplit = new WeakMap<SvgTag['attributes'], ReadonlySet<string>>();
+
+function classesOf(attributes: SvgTag['attributes']): ReadonlySet<string> {
+  const known = classesSplit.get(attributes);
+  if (known !== undefined) return known;
+  const found = new Set((attributes.get('class') ?? '').split(/\s+/).filter((one) => one !== ''));
+  classesSplit.set(attributes, found);
+  return found;
+}
 
 function lastPart(selector: string): Omit<StyleRule, 'references'> {
   const last =

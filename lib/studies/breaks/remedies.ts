@@ -5,7 +5,7 @@ import { softenSteps } from './softenSteps';
 import type { WrittenTariff } from './writtenTariff';
 
 /**
- * The cures for a list in which more pieces cost less, in the order they are told.
+ * The remedies for a list in which more pieces cost less, in the order they are told.
  *
  * @param tariff the line fitted to the target; null where none can be written
  * @param step the maker's price ending in currency units, above 0

@@ -13,7 +13,7 @@ import { type SellingEffect, sellingEffects } from './sellingEffects';
 import { sizesAsSold } from './sizesAsSold';
 import type { WrittenTariff } from './writtenTariff';
 
-/** A cure that one tap takes. */
+/** A remedy that one tap takes. */
 export interface RemedyOffer {
   readonly kind: Exclude<Selling['kind'], 'asListed'>;
   /** The sizes its effects are told of. */
@@ -37,7 +37,7 @@ interface RemedyCase {
 }
 
 /**
- * The cures of a line's list as changes of documents. Softening and shifting write the maker's own price for every
+ * The remedies of a line's list as changes of documents. Softening and shifting write the maker's own price for every
  * break: a suggestion would move with the break, and the edge with it. They are reckoned on the size that adds least:
  * what is clean there is clean wherever a charge comes on top.
  */

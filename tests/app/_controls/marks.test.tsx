@@ -83,7 +83,7 @@ describe('FamilyMark', () => {
   });
 });
 
-describe('DocketSection', () => {
+describe('CardSection', () => {
   it('is a region named by its heading, the numeral being for the eye', () => {
     render(
       <Card>
@@ -97,7 +97,7 @@ describe('DocketSection', () => {
   });
 });
 
-describe('PricePlate', () => {
+describe('PriceBar', () => {
   it('says in place of the margin that its figures are old', () => {
     const figures = {
       price: '19.00',

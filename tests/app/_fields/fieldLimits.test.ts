@@ -113,8 +113,8 @@ function toldLimits(rules: Rules): { readonly greatest: number | null; readonly 
   const over = judgeNumber('99999999999', 'en', rules);
   const under = judgeNumber('-99999999999', 'en', rules);
   return {
-    greatest: over.kind === 'trouble' && over.problem.kind === 'above' ? over.problem.greatest : null,
-    least: under.kind === 'trouble' && under.problem.kind === 'below' ? under.problem.least : null,
+    greatest: over.kind === 'problem' && over.problem.kind === 'above' ? over.problem.greatest : null,
+    least: under.kind === 'problem' && under.problem.kind === 'below' ? under.problem.least : null,
   };
 }
 

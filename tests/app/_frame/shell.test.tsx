@@ -37,7 +37,7 @@ describe('Shell', () => {
   });
 });
 
-describe('KeptState', () => {
+describe('SaveStatus', () => {
   it('says quietly when all was kept', () => {
     render(<SaveStatus kept={{ kind: 'kept', at: '14:02' }} />);
     expect(screen.getByText(/Kept/)).toHaveTextContent('Kept on this device · 14:02');

@@ -51,7 +51,7 @@ describe('a part of the page whose code is fetched when it is needed', () => {
     render(page);
     await settled();
     fireEvent.click(screen.getByRole('button', { name: 'Try again' }));
-    expect(screen.getByRole('alert')).toHaveTextContent(/being tried again/);
+    expect(screen.getByRole('alert')).toHaveTextContent(/Trying again/);
     await settled();
     expect(screen.getByRole('alert')).toHaveTextContent(/could not be fetched/);
   });

@@ -28,7 +28,7 @@ async function openShirt() {
   await enter(<BlanksScreen />);
 }
 
-describe('BlanksRoom', () => {
+describe('BlanksScreen', () => {
   it('opens the blank a job leads to, and takes the focus there', async () => {
     await openShirt();
     expect(

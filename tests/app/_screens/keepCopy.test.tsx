@@ -65,7 +65,7 @@ describe('KeepCopy', () => {
   it('says of a file that is no JSON that it cannot be read', async () => {
     await enter(room);
     await choose('a,b,c');
-    expect(await screen.findByText(/it cannot be read as JSON/)).toBeVisible();
+    expect(await screen.findByText(/no file saved from here: it cannot be read/)).toBeVisible();
   });
 
   it('names the record of a copy that cannot be read', async () => {

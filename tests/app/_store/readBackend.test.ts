@@ -27,7 +27,7 @@ describe('absorb', () => {
   });
 });
 
-describe('memoryShelf', () => {
+describe('memoryBackend', () => {
   it('does all of the work or none of it', async () => {
     const backend = memoryBackend();
     const failing = backend.transact('write', async (tx) => {

@@ -5,7 +5,7 @@ import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
 import { aDevice, changeJob, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
 
-describe('whyNotKept', () => {
+describe('saveFailureOf', () => {
   const quota = new DOMException('full', 'QuotaExceededError');
   it.each([
     ['a full disk', quota, 'diskFull'],

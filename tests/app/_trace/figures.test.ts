@@ -12,7 +12,7 @@ const input = club();
 const names = { sheet: costed(input).sheet, input };
 const context = { locale: 'en-US', currency: 'USD', units: input.workshop.units };
 
-describe('figureText', () => {
+describe('figureWords', () => {
   it.each([
     [4.857, 'money', '4.857 USD'],
     [132.51, 'money', '132.51 USD'],

@@ -19,7 +19,7 @@ it('says what is missing where a worker could not start, and asks again by its b
   );
   fireEvent.click(screen.getByRole('button', { name: 'Try again' }));
   expect(again).toHaveBeenCalledOnce();
-  expect(screen.getByRole('alert')).toHaveTextContent(/being tried again/);
+  expect(screen.getByRole('alert')).toHaveTextContent(/Trying again/);
 });
 
 it('keeps its words while the same failure comes again by itself, so that nothing is read out twice', () => {

@@ -29,8 +29,8 @@ export async function watchContext(context: BrowserContext, baseUrl: string): Pr
 }
 
 /**
- * Says that a trouble belongs to the test, such as the browser's remark on a 404 page. Fails when there was no
- * such trouble.
+ * Says that a problem belongs to the test, such as the browser's remark on a 404 page. Fails when there was no
+ * such problem.
  */
 export async function expectProblem(pattern: RegExp): Promise<void> {
   // Events arrive a moment after what caused them, and more than one may come of it.
@@ -42,7 +42,7 @@ export async function expectProblem(pattern: RegExp): Promise<void> {
   await expect.poll(isThere, { message: `${pattern}` }).toBe(true);
 }
 
-/** Says that a trouble may come in this test, or not, such as the browser's remark on a request without a network. */
+/** Says that a problem may come in this test, or not, such as the browser's remark on a request without a network. */
 export function allowTrouble(pattern: RegExp): void {
   allowed.push(pattern);
 }

@@ -3,7 +3,7 @@ import { regionOf } from '@/lib/examples/regionOf';
 import { currencyCodes } from '@/shared/tables/currencies';
 import { regionCurrencies } from '@/shared/tables/regions';
 
-describe('homeOf guesses', () => {
+describe('regionOf guesses', () => {
   it.each([
     ['en-US', 'en-US', 'USD', 'in', 'F', 'mi'],
     ['en-GB', 'en-GB', 'GBP', 'mm', 'C', 'mi'],

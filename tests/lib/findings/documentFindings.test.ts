@@ -116,7 +116,7 @@ describe('documentFindings tells what a schema refused', () => {
     if (finding !== undefined) expect(findingWords(finding, context).sentence).toMatch(/^The file /);
   });
 
-  it('collects all troubles, not the first alone', () => {
+  it('collects all problems, not the first alone', () => {
     const twice = broken('job.name', 3);
     Reflect.set(Object(Reflect.get(Object(twice), 'workshop')), 'name', 3);
     expect(findingsOf(twice)).toHaveLength(2);
@@ -129,7 +129,7 @@ describe('documentFindings tells what a schema refused', () => {
     expect(findings.at(-1)).toMatchObject({ variant: 'more', facts: { count: 50 } });
   });
 
-  it('tells of eight thousand troubles as fast as of a hundred', () => {
+  it('tells of eight thousand problems as fast as of a hundred', () => {
     const artworks = Object.fromEntries(Array.from({ length: 8_000 }, (_, index) => [`extra${index}`, 1]));
     const request = { ...club(), artworks: { ...club().artworks, ...artworks } };
     const { error } = jobInputSchema.safeParse(request);
@@ -143,7 +143,7 @@ describe('documentFindings tells what a schema refused', () => {
     expect(user / 1000).toBeLessThan(200);
   });
 
-  it('counts unknown fields and other troubles together', () => {
+  it('counts unknown fields and other problems together', () => {
     const extra = Object.fromEntries(Array.from({ length: 99 }, (_, index) => [`extra${index}`, 1]));
     const artworks = { ...club().artworks, a: 1, b: 2, c: 3 };
     const findings = findingsOf({ ...club(), artworks, ...extra });

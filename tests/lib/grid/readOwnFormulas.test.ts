@@ -29,7 +29,7 @@ describe('a formula that can be used', () => {
 
 describe('a formula that cannot be used is told with its place', () => {
   it.each([
-    // what is wrong, formula, trouble
+    // what is wrong, formula, problem
     ['a name no row has', 'blankPrice * tarif', { kind: 'unknownName', name: 'tarif', at: 13 }],
     ['a name in other letters', 'BlankPrice', { kind: 'unknownName', name: 'BlankPrice', at: 0 }],
     ['the address of a cell', 'A1 + 1', { kind: 'unknownName', name: 'A1', at: 0 }],
@@ -83,7 +83,7 @@ describe('a formula that cannot be used is told with its place', () => {
     expect(read(formula)).toEqual([{ kind: 'tooDeep', rowId: 'own_row', at }]);
   });
 
-  it('every trouble of every row is told at once', () => {
+  it('every problem of every row is told at once', () => {
     const problems = readOwnFormulas([written('own_a', 'x + y'), written('own_b', 'NOW()')]);
     expect(problems.map((problem) => [problem.rowId, problem.kind])).toEqual([
       ['own_a', 'unknownName'],

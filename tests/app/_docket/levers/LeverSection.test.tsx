@@ -58,7 +58,7 @@ describe('what would raise a job', () => {
     expect(section.queryByRole('list', { name: 'Tried' })).not.toBeInTheDocument();
   });
 
-  it('keeps its promise on the price plate, and gives it back', async () => {
+  it('keeps its promise on the price bar, and gives it back', async () => {
     await layOut();
     const section = await part();
     const levers = await section.findByRole('list', { name: 'Levers, biggest first' });
@@ -67,12 +67,12 @@ describe('what would raise a job', () => {
       .find(({ textContent }) => textContent?.includes('Ask for 3 pieces more, 40 in all'));
     if (row === undefined) throw new Error('three pieces more are no lever');
     expect(row).toHaveTextContent('+31.21 USD profit in all');
-    const plate = screen.getByRole('region', { name: 'Price' });
+    const priceBar = screen.getByRole('region', { name: 'Price' });
     await userEvent.click(within(row).getByRole('button', { name: 'Try it' }));
     // 40.5 % and the 1.05 points that were promised.
-    await waitFor(() => expect(plate).toHaveTextContent('margin 41.6 %'));
+    await waitFor(() => expect(priceBar).toHaveTextContent('margin 41.6 %'));
     await userEvent.click(await section.findByRole('button', { name: 'Take it back' }));
-    await waitFor(() => expect(plate).toHaveTextContent('margin 40.5 %'));
+    await waitFor(() => expect(priceBar).toHaveTextContent('margin 40.5 %'));
   });
 
   it('offers nothing to take back where the maker changed the field since', async () => {

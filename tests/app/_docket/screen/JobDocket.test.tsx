@@ -21,7 +21,7 @@ afterEach(() => {
   clearBench();
 });
 
-const plate = () => screen.getByRole('region', { name: 'Price' });
+const priceBar = () => screen.getByRole('region', { name: 'Price' });
 const flag = () => screen.getByRole('slider');
 
 describe('the head of the docket', () => {
@@ -61,13 +61,13 @@ describe('the head of the docket', () => {
   });
 });
 
-describe('the price plate', () => {
+describe('the price bar', () => {
   it('shows price, margin beside markup, pay and hours of the worked example', async () => {
     await layOut();
-    expect(plate()).toHaveTextContent('19.00 USD a shirt');
-    expect(plate()).toHaveTextContent('margin 40.5 % · markup 68.2 %');
-    expect(plate()).toHaveTextContent('56.26 an hour');
-    expect(plate()).toHaveTextContent('7 h 32 min of your time');
+    expect(priceBar()).toHaveTextContent('19.00 USD a shirt');
+    expect(priceBar()).toHaveTextContent('margin 40.5 % · markup 68.2 %');
+    expect(priceBar()).toHaveTextContent('56.26 an hour');
+    expect(priceBar()).toHaveTextContent('7 h 32 min of your time');
     expect(flag()).toHaveAccessibleDescription(
       /out of pocket 6.58; \+ hands 8.85; full cost 11.13; target 30 % 16.27; most they pay 22.00/,
     );
@@ -80,7 +80,7 @@ describe('the price plate', () => {
     expect(kept.line().askedPrice).toBe(19.5);
     expect(kept.undoLabel()).toBe('Price of a shirt');
     expect(await screen.findByDisplayValue('19.50')).toBeVisible();
-    await waitFor(() => expect(plate()).toHaveTextContent('19.50 USD a shirt'));
+    await waitFor(() => expect(priceBar()).toHaveTextContent('19.50 USD a shirt'));
   });
 
   it('moves every figure with the pieces of a size', async () => {
@@ -90,7 +90,7 @@ describe('the price plate', () => {
     await userEvent.keyboard('23');
     // 23 in place of 11 make 49 of 37; the curve of the worked example leaves 42.8 % at 37 and 48.7 % at 72 for 20.00.
     expect(screen.getByText('= 49')).toBeVisible();
-    await waitFor(() => expect(plate()).toHaveTextContent(/19\.00.*margin 4[3-5]/));
+    await waitFor(() => expect(priceBar()).toHaveTextContent(/19\.00.*margin 4[3-5]/));
   });
 
   it.each(['1,5', '-3', 'abc', '1e5'])('keeps every figure while “%s” stands as the price', async (text) => {
@@ -103,21 +103,21 @@ describe('the price plate', () => {
     expect(price).toBeInvalid();
     expect(price).toHaveAccessibleDescription(/19(\.00)? USD stays in force\./);
     expect(kept.line().askedPrice).toBe(19);
-    expect(plate()).toHaveTextContent(/19\.00.*margin 40\.5 %/);
+    expect(priceBar()).toHaveTextContent(/19\.00.*margin 40\.5 %/);
   });
 
   it('stands at the target, and says so, while no price is decided', async () => {
     await layOut();
     await userEvent.clear(screen.getByLabelText('Price of a shirt', { selector: 'input' }));
     expect(kept.line().askedPrice).toBeNull();
-    await waitFor(() => expect(plate()).toHaveTextContent('16.27 USD a shirt, target'));
-    expect(plate()).toHaveTextContent('margin 30 %');
+    await waitFor(() => expect(priceBar()).toHaveTextContent('16.27 USD a shirt, target'));
+    expect(priceBar()).toHaveTextContent('margin 30 %');
     expect(screen.getByText('Not decided: the target price stands in.')).toBeVisible();
   });
 
   it('shows the flag without the tax a price has inside, says so, and writes the price with it', async () => {
     await layOut('fair-shirts');
-    expect(plate()).toHaveTextContent('28.00 USD · Fern shirt');
+    expect(priceBar()).toHaveTextContent('28.00 USD · Fern shirt');
     expect(flag()).toHaveAttribute('aria-valuetext', expect.stringMatching(/^26\.17,/));
     expect(
       screen.getByText(/28\.00 with 7 % tax inside is 26\.17 without: there the flag stands/),
@@ -148,8 +148,8 @@ describe('the price plate', () => {
         },
       ]);
     });
-    await waitFor(() => expect(plate()).toHaveTextContent('last good price'));
-    expect(plate()).toHaveTextContent('19.00');
+    await waitFor(() => expect(priceBar()).toHaveTextContent('last good price'));
+    expect(priceBar()).toHaveTextContent('19.00');
     expect(flag()).toHaveAttribute('aria-disabled', 'true');
     expect(screen.getByText(/^Checked: 1 stop, 1 caution, \d notes$/)).toBeVisible();
   });
@@ -169,12 +169,12 @@ describe('a stop', () => {
       ]);
     });
     const sentence = await screen.findByText(/the sizes add up to 37, the order says 38/);
-    await waitFor(() => expect(plate()).toHaveTextContent('last good price'));
+    await waitFor(() => expect(priceBar()).toHaveTextContent('last good price'));
     const item = sentence.closest('li');
     if (item === null) throw new Error('the stop is in no list');
     const buttons = within(item).getAllByRole('button');
     await userEvent.click(buttons[buttons.length - 1] ?? item);
-    await waitFor(() => expect(plate()).not.toHaveTextContent('last good price'));
+    await waitFor(() => expect(priceBar()).not.toHaveTextContent('last good price'));
     expect(screen.queryByText(/the sizes add up to/)).toBeNull();
   });
 });
@@ -193,7 +193,7 @@ describe('a docket that cannot be shown as it should', () => {
     const alert = await screen.findByRole('alert');
     expect(alert).toHaveTextContent('The sums could not be made. That is a fault of this page');
     expect(alert).toHaveTextContent('out of paper');
-    expect(plate()).toHaveTextContent('19.00 USD a shirt');
+    expect(priceBar()).toHaveTextContent('19.00 USD a shirt');
     expect(kept.line().quantities).toContainEqual({ size: 'L', quantity: 12 });
   });
 });

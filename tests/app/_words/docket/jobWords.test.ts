@@ -40,14 +40,14 @@ describe('namesInWords', () => {
   ])('%j is “%s”', (names, words) => expect(namesInWords(names)).toBe(words));
 });
 
-describe('wantedDayInWords', () => {
+describe('wantedDayWords', () => {
   it('names the year only where it is another', () => {
     expect(wantedDayWords('2026-12-11', DAY, 'en-GB')).toBe('Friday 11 December');
     expect(wantedDayWords('2027-01-08', DAY, 'en-GB')).toBe('Friday, 8 January 2027');
   });
 });
 
-describe('findingsInWords', () => {
+describe('findingCountWords', () => {
   const found = (severity: Finding['severity'], waivedBecause?: string): Finding => ({
     id: 'ART-08',
     severity,

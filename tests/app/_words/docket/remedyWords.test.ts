@@ -13,11 +13,11 @@ it('tells of earlier breaks which price falls away, and that orders would be sol
   if (remedy === undefined) throw new Error('the list needs no cure');
   const { locale, currency } = input.workshop;
   const sizes = input.job.lines[0]?.quantities.map(({ size }) => size) ?? [];
-  const voice = { formatter: formatterFor(input.workshop), currency, locale, sizes };
+  const format = { formatter: formatterFor(input.workshop), currency, locale, sizes };
   // 144.50 ÷ (144.50 − 34.50) = 1.3 takes the first break; 34.50 ÷ 11 = 3.1, 23.50 ÷ 5.50 = 4.3, 18 ÷ 2.50 = 7.2.
-  expect(remedyWords(remedy, null, 'shirt', voice).says).toContain(
+  expect(remedyWords(remedy, null, 'shirt', format).says).toContain(
     'Your own prices 34.50, 23.50, 18.00, 15.50 USD begin at 1, 3, 4, 7 pieces; 1 dearer price before them falls away.',
   );
   // Five shirts at 18.00 are 90.00, and cost about 133 in full.
-  expect(effectWords(remedy, voice)).toContain('Some of these orders would be sold under full cost.');
+  expect(effectWords(remedy, format)).toContain('Some of these orders would be sold under full cost.');
 });

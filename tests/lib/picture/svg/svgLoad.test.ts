@@ -1,5 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { inspectPicture } from '@/lib/picture/inspectPicture';
+import { inDeclarations } from '@/lib/picture/svg/svgReferences';
 import { textBytes } from '@/tests/fixtures/pictures/fileBytes';
 
 const svg = (inside: string) => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">${inside}</svg>`;
@@ -176,6 +177,18 @@ describe('counting', () => {
       inspect(`<style>a{b:${much}}</style><a class="${much.replaceAll('"', '')}"/>`);
     }
     expect(process.cpuUsage(start).user / 1e6).toBeLessThan(15);
+  });
+
+  it('reads a reference with a long row of blanks in it once', () => {
+    // Split in every way, this row would take minutes.
+    expect(inDeclarations(`fill: url(${' '.repeat(600_000)}x#a)`)).toEqual([]);
+  });
+
+  it('reads the classes of an element once, however many rules they are compared with', () => {
+    const classes = Array.from({ length: 20_000 }, (_, index) => `c${index}`).join(' ');
+    const rules = Array.from({ length: 20_000 }, (_, index) => `.c1.n${index}`).join(',');
+    const outcome = inspect(`<style>${rules}{fill:url(#a)}</style><path d="M0 0h1" class="${classes}"/>`);
+    expect(outcome.ok || outcome.problem.kind === 'svgTooMuch').toBe(true);
   });
 
   it('sees what stands between character data that look like comments', () => {

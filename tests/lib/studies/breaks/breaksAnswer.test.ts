@@ -53,7 +53,7 @@ describe('the test of a price list', () => {
     expect(base?.falls).toBe(12);
   });
 
-  it('offers the cures in their order, each of which passes the test when taken', () => {
+  it('offers the remedies in their order, each of which passes the test when taken', () => {
     expect(ownAnswer.remedies.map(({ kind }) => kind)).toEqual([
       'cap',
       'slab',
@@ -155,7 +155,7 @@ interface DrawnList {
   readonly job: JobInput;
 }
 
-describe('a cure of any list', () => {
+describe('a remedy of any list', () => {
   const blanks = [4, 6.1] as const;
   const jobOf = (sizes: readonly number[]) =>
     plainJob({ sizes: sizes.map((blank) => ({ quantity: 5, blank })), freight: 20 });

@@ -20,7 +20,7 @@ const list = exampleList();
 const paid = (selling: Selling, quantities: readonly number[]) =>
   quantities.map((n) => (sellingTotal(selling, n) ?? 0) / 100);
 
-describe('the cures of a price list', () => {
+describe('the remedies of a price list', () => {
   it('cap: no order pays more than a larger one', () => {
     expect(paid({ kind: 'cap', list }, [10, 11, 12, 21, 22, 23, 24, 44, 45, 47, 48])).toEqual([
       230, 240, 240, 420, 432, 432, 432, 792, 792, 792, 792,
