@@ -1,21 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { expect, inject, test } from 'vitest';
+import { post } from '@/tests/e2e/harness/post';
 
 const example = async (name: string): Promise<Record<string, unknown>> =>
   JSON.parse(await readFile(`public/examples/${name}.json`, 'utf8'));
-
-/** Asks again while the server says that it has too much to do: on a slow machine the first job of a kind takes long. */
-async function post(body: string): Promise<Response> {
-  const ask = () => fetch(`${inject('baseUrl')}/api/price`, { method: 'POST', body });
-  let response = await ask();
-  await expect
-    .poll(async () => {
-      if (response.status === 503) response = await ask();
-      return response.status;
-    })
-    .not.toBe(503);
-  return response;
-}
 
 test('the API prices the club order to the figures worked by hand', async () => {
   const response = await post(JSON.stringify(await example('club-order')));

@@ -1,11 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { axe } from '@/tests/e2e/harness/axe';
 import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { post } from '@/tests/e2e/harness/post';
 import { shot } from '@/tests/e2e/harness/shot';
 
 /** Adds a roll 24 in wide, prints up to 40 in, 30 m of it, at the typical price. */
@@ -74,10 +75,7 @@ test('the API takes a roll, and tells of a price that is for the other form', as
   const [sheet] = example.workshop.sheets;
   const ask = async (fields: Readonly<Record<string, unknown>>) => {
     const workshop = { ...example.workshop, sheets: [{ ...sheet, ...fields }] };
-    const response = await fetch(`${inject('baseUrl')}/api/price`, {
-      method: 'POST',
-      body: JSON.stringify({ ...example, workshop }),
-    });
+    const response = await post(JSON.stringify({ ...example, workshop }));
     return response.json();
   };
   const roll = { form: 'roll', widthMm: 609.6, heightMm: 1016 };
