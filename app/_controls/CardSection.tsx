@@ -4,24 +4,26 @@ import styles from './CardSection.module.css';
 type CardSectionProps = Readonly<{
   numeral: number;
   heading: string;
-  /** One grey line that says the state in words. */
-  line?: ReactNode;
+  /** The conclusion in one line, its key figure bold, then the one thing to look at. */
+  answer?: ReactNode;
   id: string;
-  children: ReactNode;
+  children?: ReactNode;
 }>;
 
-/** A numbered section of the docket, with the line to tear along above it. */
-export function CardSection({ numeral, heading, line, id, children }: CardSectionProps) {
+/** A numbered section of a card: what it is about, what it comes to, and beneath it the reasons. */
+export function CardSection({ numeral, heading, answer, id, children }: CardSectionProps) {
   return (
     <section className={styles.section} id={id} aria-labelledby={`${id}-heading`}>
       <span className={styles.numeral} aria-hidden="true">
         {numeral}
       </span>
       <div className={styles.head}>
-        <h2 id={`${id}-heading`}>{heading}</h2>
-        {line && <p className={styles.line}>{line}</p>}
+        <h2 className={styles.heading} id={`${id}-heading`}>
+          {heading}
+        </h2>
+        {answer && <p className={styles.answer}>{answer}</p>}
       </div>
-      <div className={styles.body}>{children}</div>
+      {children && <div className={styles.body}>{children}</div>}
     </section>
   );
 }

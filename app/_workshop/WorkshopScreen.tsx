@@ -42,7 +42,7 @@ function WorkshopParts({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         </nav>
         <Card>
           {workshopSections.map(({ id, heading, line, body }, index) => (
-            <CardSection key={id} id={id} numeral={index + 1} heading={heading} line={line}>
+            <CardSection key={id} id={id} numeral={index + 1} heading={heading} answer={line}>
               {body(fields)}
             </CardSection>
           ))}

@@ -27,7 +27,7 @@ export function ChargeSection() {
     <CardSection
       numeral={8}
       heading="Charges around the piece"
-      line={`suggestions for quotes and price lists, ${taxWords(channel?.taxMode ?? null)}`}
+      answer={`suggestions for quotes and price lists, ${taxWords(channel?.taxMode ?? null)}`}
       id="charges"
     >
       {!isPriced ? (

@@ -37,7 +37,7 @@ export function ChecksSection() {
     <CardSection
       numeral={2}
       heading="Checks"
-      line={
+      answer={
         <span className={styles.state} tabIndex={-1} ref={state}>
           {findingCountWords(findings)}
         </span>

@@ -27,7 +27,7 @@ export function CostSection() {
     figures?.sheet.cases.filter(({ lineId }) => lineId === line?.id).map(({ size }) => size) ?? [];
   const size = sizes.find((one) => one === pickedSize) ?? sizes[0] ?? '';
   return (
-    <CardSection numeral={4} heading="Cost sheet" line="every figure opens to its sum" id="cost-sheet">
+    <CardSection numeral={4} heading="Cost sheet" answer="every figure opens to its sum" id="cost-sheet">
       {figures === null || line === undefined ? (
         <NotYet what="The costs" />
       ) : (

@@ -70,7 +70,7 @@ export function CurveSection() {
   const better: BetterFrom | null =
     study === null || otherStudy === null ? null : betterFrom(study.points, otherStudy.points);
   return (
-    <CardSection numeral={6} heading="Margin against batch size" line={sold} id="curve">
+    <CardSection numeral={6} heading="Margin against batch size" answer={sold} id="curve">
       <div ref={body} className={styles.body}>
         {!isPriced ? (
           <NotYet what="The curve" />

@@ -62,7 +62,7 @@ export function LeverSection() {
     <CardSection
       numeral={7}
       heading="What would raise it"
-      line="one change at a time, each tried on the whole job"
+      answer="one change at a time, each tried on the whole job"
       id="levers"
     >
       {!isPriced ? (

@@ -32,7 +32,7 @@ export function PricesSection() {
     <CardSection
       numeral={5}
       heading="Prices"
-      line={`${hasOwn ? 'your own prices and suggestions' : 'suggestions'} for a price list, ${taxWords(channel?.taxMode ?? null)}`}
+      answer={`${hasOwn ? 'your own prices and suggestions' : 'suggestions'} for a price list, ${taxWords(channel?.taxMode ?? null)}`}
       id="prices"
     >
       {prices === null || sheet === null || line === undefined ? (

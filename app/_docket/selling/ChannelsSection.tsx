@@ -40,7 +40,7 @@ export function ChannelsSection() {
     <CardSection
       numeral={9}
       heading="Ways of selling"
-      line={
+      answer={
         found === null
           ? undefined
           : `the same ${formatter.count(found.pieces, 'piece')}, at ${formatter.money(found.retailEach)} to the last buyer without tax`

@@ -46,7 +46,7 @@ export function SheetsSection() {
   const marginMm = printer?.marginMm ?? 0;
   const drawn = sheets !== null && isCurrent ? sheets.plan.sheets : apartSheets(layout ?? []);
   return (
-    <CardSection numeral={3} heading="Sheets" line={line} id="sheets">
+    <CardSection numeral={3} heading="Sheets" answer={line} id="sheets">
       {!ready ? (
         <NotYet what="The sheets" />
       ) : (

@@ -30,3 +30,6 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
         inkRecord: { refills: [], runs: [] },
       }
     : body;
+
+/** Version 3 to 4: how lists are suggested. */
+export const workshopWithListRule = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);

@@ -87,7 +87,7 @@ describe('CardSection', () => {
   it('is a region named by its heading, the numeral being for the eye', () => {
     render(
       <Card>
-        <CardSection numeral={2} heading="Checks" line="before any sum is made" id="checks">
+        <CardSection numeral={2} heading="Checks" answer="before any sum is made" id="checks">
           all clear
         </CardSection>
       </Card>,

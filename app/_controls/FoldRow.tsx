@@ -1,0 +1,73 @@
+'use client';
+
+import { type ReactNode, useContext, useState } from 'react';
+import styles from './FoldRow.module.css';
+import { openFolds } from './openFolds';
+import { isHeldBy, RevealContext } from './reveal';
+
+/** Something folded away behind a few words. */
+export interface FoldOfRow {
+  /** Unique on the page; with `place` it is remembered on this device. */
+  readonly id: string;
+  readonly name: ReactNode;
+  /** Ids, or beginnings of ids, of the fields inside: the fold opens when one is to be shown. */
+  readonly holds?: readonly string[];
+  /** Called on the first opening, so that what nobody looks at is not built. */
+  readonly body: () => ReactNode;
+}
+
+type FoldRowProps = Readonly<{
+  /** What the folds belong to, as the id of a job: each remembers its own. */
+  place: string;
+  folds: readonly FoldOfRow[];
+}>;
+
+/** The reasons under an answer, folded side by side; what is opened stands beneath, in the same order. */
+export function FoldRow({ place, folds }: FoldRowProps) {
+  const reveal = useContext(RevealContext);
+  const [turn, setTurn] = useState(0);
+  const [open, setOpen] = useState<readonly string[]>(() =>
+    folds.flatMap(({ id }) => (openFolds.isOpen(`${place} ${id}`) ? [id] : [])),
+  );
+  const [opened, setOpened] = useState<readonly string[]>(open);
+  const toggle = (id: string, wanted: boolean) => {
+    setOpen((now) => [...now.filter((one) => one !== id), ...(wanted ? [id] : [])]);
+    // Once opened it stays: a half-typed text is not thrown away by folding.
+    if (wanted) setOpened((now) => [...now.filter((one) => one !== id), id]);
+    openFolds.remember(`${place} ${id}`, wanted);
+  };
+  if (reveal.turn !== turn) {
+    setTurn(reveal.turn);
+    const found = folds.find(({ holds = [] }) => isHeldBy(reveal.id, holds));
+    if (found !== undefined) {
+      setOpen((now) => [...now.filter((one) => one !== found.id), found.id]);
+      setOpened((now) => [...now.filter((one) => one !== found.id), found.id]);
+    }
+  }
+  return (
+    <div className={styles.room}>
+      <div className={styles.row}>
+        {folds.map(({ id, name }) => (
+          <button
+            key={id}
+            id={id}
+            className={styles.toggle}
+            type="button"
+            aria-expanded={open.includes(id)}
+            aria-controls={opened.includes(id) ? `${id}-body` : undefined}
+            onClick={() => toggle(id, !open.includes(id))}
+          >
+            {name}
+          </button>
+        ))}
+      </div>
+      {folds
+        .filter(({ id }) => opened.includes(id))
+        .map(({ id, body }) => (
+          <div className={styles.body} key={id} id={`${id}-body`} hidden={!open.includes(id)}>
+            {body()}
+          </div>
+        ))}
+    </div>
+  );
+}
