@@ -40,6 +40,7 @@ export const channelFields: Fields = {
   cardShare: 'cardShare',
   isStall: 'kind',
   piecesPerTicket: 'piecesPerTicket',
+  sellingMinutes: 'sellingMinutesPerPiece',
 };
 
 /** Fields of a placement. */

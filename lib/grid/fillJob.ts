@@ -71,6 +71,10 @@ export function fillJob(job: ResolvedJob): GridColumn {
     piecesPerTicket: isStall
       ? given(channel.piecesPerTicket)
       : { value: 1, origin: 'counted', about: 'no tickets' },
+    sellingMinutes:
+      channel.sellingMinutesPerPiece === null
+        ? none('no selling time is set for this way of selling')
+        : { ...given(channel.sellingMinutesPerPiece), about: channel.name },
     piecesPerSession: typed(job.job.piecesPerSession ?? 0),
     ...Object.fromEntries(warm),
     ...Object.fromEntries(

@@ -64,6 +64,8 @@ export interface RowDefinition {
   readonly says: string;
   /** A factor that is left out of an opened sum while it is 1. */
   readonly silentAtOne?: boolean;
+  /** A summand that is left out of an opened sum while it is 0. */
+  readonly silentAtZero?: boolean;
 }
 
 /** A row as it stands in a grid of given size. */

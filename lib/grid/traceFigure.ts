@@ -121,17 +121,15 @@ function isAlike(sheet: CostSheet, { id }: GridRow): boolean {
 const sizesIn = (formula: string): readonly string[] =>
   [...formula.matchAll(new RegExp(`${OVER_SIZES}\\((\\w+)\\)`, 'g'))].map(([, name = '']) => name);
 
-/** Whether a part is a factor behind its sign that tells nothing while it is 1. */
+/** Whether a part behind its sign is a factor that tells nothing while it is 1, or a summand while it is 0. */
 function isSilent(sheet: CostSheet, parts: readonly TracePart[], index: number): boolean {
   const part = parts[index];
   const before = parts[index - 1];
-  return (
-    part?.kind === 'operand' &&
-    part.value === 1 &&
-    before?.kind === 'sign' &&
-    before.text === '*' &&
-    sheet.rows.find(({ id }) => id === part.ref.rowId)?.silentAtOne === true
-  );
+  if (part?.kind !== 'operand' || before?.kind !== 'sign') return false;
+  const row = sheet.rows.find(({ id }) => id === part.ref.rowId);
+  return before.text === '*'
+    ? part.value === 1 && row?.silentAtOne === true
+    : before.text === '+' && part.value === 0 && row?.silentAtZero === true;
 }
 
 /** The whole job as the sum over the sizes: pieces × value of one. */

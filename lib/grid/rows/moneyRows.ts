@@ -114,7 +114,7 @@ export const moneyRows = [
     id: 'labour',
     label: 'Your time',
     formula: 'attendedBase / 60 * wage',
-    whole: 'wage * ((orderTime + designTime + sessionTime) * restFactor + runTimeBase) / 60',
+    whole: 'wage * ((orderTime + designTime + sessionTime + sellingTime) * restFactor + runTimeBase) / 60',
     says: 'Paid minutes at your pay.',
   },
   {
@@ -122,7 +122,7 @@ export const moneyRows = [
     id: 'labourExpected',
     label: 'Your time, expected use',
     formula: 'attended / 60 * wage',
-    whole: 'wage * ((orderTime + designTime + sessionTime) * restFactor + runTime) / 60',
+    whole: 'wage * ((orderTime + designTime + sessionTime + sellingTime) * restFactor + runTime) / 60',
     says: 'Minutes on spoiled pieces included.',
   },
   {
