@@ -90,8 +90,8 @@ describe('a figure opened down to what was typed', () => {
     ];
     // Unattended minutes cost nothing.
     const unpaid = ['aloneMinutes_1', 'aloneMinutes_2'];
-    // A cut sheet is a sheet, and artwork is prepared once: that each counts as one is not said.
-    const silent = ['sheetWorth_1', 'sheetWorth_2', 'newDesign_1', 'newDesign_2'];
+    // A cut sheet is a sheet, artwork is prepared once, and nobody set minutes of selling: that is not said.
+    const silent = ['sheetWorth_1', 'sheetWorth_2', 'newDesign_1', 'newDesign_2', 'sellingMinutes'];
     expect(typed.filter((id) => !leaves.has(id)).toSorted()).toEqual(
       [...forThePrice, ...unpaid, ...silent].toSorted(),
     );
