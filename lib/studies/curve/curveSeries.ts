@@ -30,24 +30,30 @@ export function measured(point: BatchPoint, measure: CurveMeasure): number {
   }
 }
 
-/** @returns the rows of a chart, one for every point of the curve. */
+/**
+ * @param written takes money without tax to the money the maker writes; costs and prices a piece are drawn in that
+ * @returns the rows of a chart, one for every point of the curve
+ */
 export function curveSeries(
   study: CostCurve,
   other: CostCurve | null,
   measure: CurveMeasure,
+  written: (withoutTax: number) => number = (withoutTax) => withoutTax,
 ): readonly CurveRow[] {
   const spread = new Map(study.spread.map((point) => [point.n, point]));
   const others = new Map((other?.points ?? []).map((point) => [point.n, point]));
+  const drawn = (point: BatchPoint) =>
+    measure === 'each' ? written(measured(point, measure)) : measured(point, measure);
   return study.points.map((point) => {
     const { best = null, worst = null } = spread.get(point.n) ?? {};
     const beside = others.get(point.n);
-    const ends = best === null || worst === null ? null : [measured(best, measure), measured(worst, measure)];
+    const ends = best === null || worst === null ? null : [drawn(best), drawn(worst)];
     return {
       n: point.n,
-      value: measured(point, measure),
-      price: measure === 'each' ? point.price / point.n : null,
+      value: drawn(point),
+      price: measure === 'each' ? written(point.price / point.n) : null,
       band: ends === null ? null : ([Math.min(...ends), Math.max(...ends)] as const),
-      other: beside === undefined ? null : measured(beside, measure),
+      other: beside === undefined ? null : drawn(beside),
     };
   });
 }
