@@ -1,6 +1,6 @@
+import { type BreakList, breakListOf } from '@/lib/price/list/breakList';
+import { type Inversion, inversions } from '@/lib/price/list/inversions';
 import type { TablePrice } from '@/lib/price/priceTable';
-import { type BreakList, breakListOf } from './breakList';
-import { type Inversion, inversions } from './inversions';
 
 /** The price list that a price table holds for one size. */
 interface TableBreakList {
