@@ -41,6 +41,8 @@ export const channelFields: Fields = {
   isStall: 'kind',
   piecesPerTicket: 'piecesPerTicket',
   sellingMinutes: 'sellingMinutesPerPiece',
+  dayCost: 'dayCost',
+  dayPieces: 'dayPieces',
 };
 
 /** Fields of a placement. */

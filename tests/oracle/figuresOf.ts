@@ -116,7 +116,7 @@ export function costsOf(use: Use, q: Quantities, shop: Shop, own: OwnCosts) {
   const runPay = hours(q.runTime).times(shop.wage.plus(shop.overheadRate));
   const reprints = shop.reprintShare.times(reprintMaterials.plus(runPay));
   const packaging = use.packaging.plus(use.orders.times(shop.orderPackaging));
-  const delivery = use.orders.times(shop.delivery);
+  const delivery = use.orders.times(shop.delivery).plus(use.pieces.times(shop.dayEach));
   return {
     ...base,
     ...expected,

@@ -132,6 +132,11 @@ function feesOf({ job, workshop }: JobInput) {
     feeShare: commission.plus(card),
     /** Selling a piece, where the way of selling says how long that takes. */
     sellingMinutes: share(channel.sellingMinutesPerPiece),
+    /** A stall day costs the same whatever is made for it: each of the pieces it sells bears as much. */
+    dayEach:
+      channel.dayCost === null
+        ? ZERO
+        : exact(channel.dayCost.value).div(exact(known(channel.dayPieces, 'pieces of a day').value)),
     cardFixedFee: share(channel.cardFixedFee),
     cardPayments: isStall ? ZERO : exact(job.cardPayments),
     cardTicketsPerPiece:

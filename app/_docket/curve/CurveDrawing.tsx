@@ -68,7 +68,7 @@ export function CurveDrawing(props: CurveDrawingProps) {
     event.preventDefault();
     look(next);
   };
-  const series = curveSeries(study, other, measure, terms.written);
+  const series = curveSeries(study, other, measure);
   const rows = hasBand ? series : series.map((row) => ({ ...row, band: null }));
   const scale = curveScale(rows, measure, Math.min(study.asked, to));
   const text = (value: number) =>

@@ -56,7 +56,7 @@ export function CurveLooked(props: CurveLookedProps) {
           {rows.map(({ name }, at) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              {isOther && <td className={styles.strong}>{write(looked?.[at])}</td>}
+              {isOther && <td className={styles.strong}>{looked?.[at]?.text ?? '–'}</td>}
               <td className={isOther ? styles.quiet : styles.strong}>{write(own?.[at])}</td>
             </tr>
           ))}

@@ -44,8 +44,8 @@ export function CurveTable({ study, name, terms }: CurveTableProps) {
                 <td>{formatter.money(fullCost / n)}</td>
                 <td>{formatter.money(terms.written(price / n))}</td>
                 <td>{formatter.money(profit)}</td>
-                <td data-figure="margin">{formatter.share(margin)}</td>
-                <td data-figure="pay">{formatter.money(payPerHour)}</td>
+                <td data-figure={n === study.asked ? 'margin' : undefined}>{formatter.share(margin)}</td>
+                <td data-figure={n === study.asked ? 'pay' : undefined}>{formatter.money(payPerHour)}</td>
               </tr>
             ))}
           </tbody>

@@ -1,4 +1,5 @@
 import type { BatchMarkKind, MarkedBatch } from '@/app/_charts/BatchMark';
+import { taxTermsOf } from '@/lib/price/taxTerms';
 import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import { type CurveMeasure, measured } from '@/lib/studies/curve/curveSeries';
 
@@ -9,7 +10,7 @@ export function curveMarks(
   looked: number,
   text: (value: number) => string,
 ): readonly MarkedBatch[] {
-  const { points, breakEven, knee, asked } = study;
+  const { points, breakEven, knee, asked, taxInside } = study;
   const mark = (
     kind: BatchMarkKind,
     n: number | undefined,
@@ -17,7 +18,7 @@ export function curveMarks(
   ): readonly MarkedBatch[] => {
     const point = points.find((one) => one.n === n);
     if (point === undefined) return [];
-    const value = measured(point, measure);
+    const value = measured(point, measure, taxTermsOf(taxInside));
     return [{ kind, n: point.n, value, words: words(value) }];
   };
   const isAsked = looked === asked;

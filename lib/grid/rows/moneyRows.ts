@@ -152,10 +152,10 @@ export const moneyRows = [
   {
     ...house,
     id: 'delivery',
-    label: 'Delivery',
-    formula: 'deliveryKm * travelRate / jobPieces',
-    whole: 'deliveryKm * travelRate',
-    says: 'The drive, shared by all pieces.',
+    label: 'Delivery, selling day',
+    formula: 'deliveryKm * travelRate / jobPieces + dayCost / dayPieces',
+    whole: 'deliveryKm * travelRate + goodPieces * dayCost / dayPieces',
+    says: 'The drive, shared by all pieces, and the piece’s share of a selling day.',
   },
   {
     ...loss,

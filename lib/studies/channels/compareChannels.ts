@@ -18,7 +18,7 @@ export interface ChannelResult {
   readonly fees: number;
   /** Revenue less fees. */
   readonly net: number;
-  /** Pay and overhead of the hours that selling takes. */
+  /** Pay and overhead of the hours that selling takes, and what its days cost. */
   readonly costToServe: number;
   /** Full cost with that in it. */
   readonly fullCost: number;
@@ -33,7 +33,7 @@ export type ChannelProblem = (OfferProblem & { readonly name: string }) | { read
 
 /**
  * The same pieces sold in several ways, side by side. Each goes through the same rows of the grid as the job itself,
- * with the fees and the minutes of selling of its channel.
+ * with the fees of its channel and with what selling there takes.
  *
  * @returns one result for each offer, in their order
  */
@@ -50,7 +50,7 @@ export function compareChannels(
     if (problem !== null) return failed({ ...problem, name: offer.name });
     const sold = { job: soldBy(job, offer, n), prints };
     const wanted = [{ n, priceEach: offer.retail * offer.shareOfRetail }];
-    const made = batchEvaluator(sold, grid, { sellingMinutes: 0 })(wanted)[0] ?? null;
+    const made = batchEvaluator(sold, grid, { sellingMinutes: 0, dayCost: 0 })(wanted)[0] ?? null;
     const served = batchEvaluator(sold, grid)(wanted)[0] ?? null;
     if (made === null || served === null) return failed({ kind: 'unknownCost' });
     results.push({
@@ -94,6 +94,8 @@ function soldBy(job: ResolvedJob, offer: ChannelOffer, pieces: number): Resolved
       piecesPerTicket: rate(offer.piecesPerTicket, 'pieces'),
       shareOfRetail: null,
       sellingMinutesPerPiece: rate(offer.sellingMinutes / pieces, 'min'),
+      dayCost: rate(offer.sellingCost / pieces, 'money'),
+      dayPieces: rate(1, 'pieces'),
       cashInDays: null,
     },
   };

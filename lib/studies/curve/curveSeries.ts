@@ -1,3 +1,4 @@
+import { type TaxTerms, taxTermsOf } from '@/lib/price/taxTerms';
 import type { BatchPoint } from './batchPoint';
 import type { CostCurve } from './curveAnswer';
 
@@ -16,13 +17,16 @@ export interface CurveRow {
   readonly other: number | null;
 }
 
-/** @returns a point by a measure; of money a piece it is the full cost. */
-export function measured(point: BatchPoint, measure: CurveMeasure): number {
+/**
+ * @param terms what money a piece is written in; a profit is never written on a paper and has no tax
+ * @returns a point by a measure; of money a piece it is the full cost
+ */
+export function measured(point: BatchPoint, measure: CurveMeasure, terms: TaxTerms): number {
   switch (measure) {
     case 'margin':
       return point.margin;
     case 'each':
-      return point.fullCost / point.n;
+      return terms.written(point.fullCost / point.n);
     case 'profit':
       return point.profit;
     default:
@@ -31,29 +35,29 @@ export function measured(point: BatchPoint, measure: CurveMeasure): number {
 }
 
 /**
- * @param written takes money without tax to the money the maker writes; costs and prices a piece are drawn in that
- * @returns the rows of a chart, one for every point of the curve
+ * @returns the rows of a chart, one for every point of the curve; costs and prices a piece in the money the maker writes
  */
 export function curveSeries(
   study: CostCurve,
   other: CostCurve | null,
   measure: CurveMeasure,
-  written: (withoutTax: number) => number = (withoutTax) => withoutTax,
 ): readonly CurveRow[] {
   const spread = new Map(study.spread.map((point) => [point.n, point]));
   const others = new Map((other?.points ?? []).map((point) => [point.n, point]));
-  const drawn = (point: BatchPoint) =>
-    measure === 'each' ? written(measured(point, measure)) : measured(point, measure);
+  const terms = taxTermsOf(study.taxInside);
   return study.points.map((point) => {
     const { best = null, worst = null } = spread.get(point.n) ?? {};
     const beside = others.get(point.n);
-    const ends = best === null || worst === null ? null : [drawn(best), drawn(worst)];
+    const ends =
+      best === null || worst === null
+        ? null
+        : [measured(best, measure, terms), measured(worst, measure, terms)];
     return {
       n: point.n,
-      value: drawn(point),
-      price: measure === 'each' ? written(point.price / point.n) : null,
+      value: measured(point, measure, terms),
+      price: measure === 'each' ? terms.written(point.price / point.n) : null,
       band: ends === null ? null : ([Math.min(...ends), Math.max(...ends)] as const),
-      other: beside === undefined ? null : drawn(beside),
+      other: beside === undefined ? null : measured(beside, measure, terms),
     };
   });
 }

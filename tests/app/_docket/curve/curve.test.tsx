@@ -14,7 +14,7 @@ import { taxTerms } from '@/lib/price/taxTerms';
 import { type CostCurve, curveAnswer } from '@/lib/studies/curve/curveAnswer';
 import { curveSeries } from '@/lib/studies/curve/curveSeries';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, mugs } from '@/tests/fixtures/clubJob';
+import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 
 afterEach(cleanup);
@@ -73,12 +73,13 @@ describe('the marks of the batch', () => {
 
 describe('the money of the curve', () => {
   it('is the money the maker writes, cost and price alike', () => {
-    const stall = mugs();
-    const terms = taxTerms(costed(stall).sheet);
-    const rows = curveSeries(curveOf(stall), null, 'each', terms.written);
-    const net = curveSeries(curveOf(stall), null, 'each');
-    expect(rows[36]?.value).toBeCloseTo((net[36]?.value ?? 0) * (1 + terms.inside), 9);
-    expect(rows[36]?.price).toBeCloseTo((net[36]?.price ?? 0) * (1 + terms.inside), 9);
+    const stall = clubWith({ 'workshop.channels.0.taxMode': 'inside' });
+    const inside = curveOf(stall);
+    expect(inside.taxInside).toBeGreaterThan(0);
+    const [row] = curveSeries(inside, null, 'each');
+    const [first] = inside.points;
+    expect(row?.value).toBeCloseTo((first?.fullCost ?? 0) * (1 + inside.taxInside), 9);
+    expect(row?.price).toBeCloseTo((first?.price ?? 0) * (1 + inside.taxInside), 9);
   });
 });
 
