@@ -122,6 +122,8 @@ export function exampleWorkshop(day: string): Workshop {
         piecesPerTicket: null,
         shareOfRetail: null,
         sellingMinutesPerPiece: null,
+        dayCost: null,
+        dayPieces: null,
         cashInDays: null,
       },
       {
@@ -138,6 +140,8 @@ export function exampleWorkshop(day: string): Workshop {
         piecesPerTicket: rate(1.35, 'pieces'),
         shareOfRetail: null,
         sellingMinutesPerPiece: null,
+        dayCost: null,
+        dayPieces: null,
         cashInDays: null,
       },
     ],

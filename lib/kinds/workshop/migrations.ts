@@ -36,13 +36,14 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
 const FIRST_BREAKS = [1, 6, 12, 24, 48];
 
 /**
- * Version 3 to 4: how lists are suggested, and whether the maker or the sums choose their breaks. Breaks that were
- * changed by hand stay the maker's own.
+ * Version 3 to 4: how lists are suggested, whether the maker or the sums choose their breaks, and what a selling day
+ * costs. Breaks that were changed by hand stay the maker's own.
  */
 export const workshopWithListRule = (body: unknown): unknown =>
   isPlainObject(body) && isPlainObject(body.policy)
     ? {
         ...body,
+        channels: eachEntry(body.channels, (channel) => ({ ...channel, dayCost: null, dayPieces: null })),
         policy: {
           ...body.policy,
           listRule: 'capped',
