@@ -25,5 +25,6 @@ export const jobWithOwnPrices = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how a list is reckoned follows the workshop unless the job says otherwise. */
-export const jobWithListRule = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);
+/** Version 3 to 4: how a list is reckoned follows the workshop unless the job says otherwise; no job had a state. */
+export const jobWithListRule = (body: unknown): unknown =>
+  isPlainObject(body) ? { ...body, state: 'draft', archivedOn: null } : body;
