@@ -40,7 +40,7 @@ export function JobFinder({ wanted, found, sort, awayCount, onWanted, onSort, fo
     ...jobStateChoices.map(({ value, label }) => ({ state: value, label, count: found.byState[value] })),
   ];
   return (
-    <search className={styles.finder}>
+    <div className={styles.finder}>
       <div className={styles.row}>
         <label className="visuallyHidden" htmlFor={id}>
           Find a job, customer, blank or artwork
@@ -105,6 +105,6 @@ export function JobFinder({ wanted, found, sort, awayCount, onWanted, onSort, fo
           Show {found.moreAway === 1 ? 'it' : 'them'} too
         </Button>
       )}
-    </search>
+    </div>
   );
 }
