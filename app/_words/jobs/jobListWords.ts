@@ -60,7 +60,8 @@ export function jobsWords(
   wage: number | null,
   context: TextContext,
 ): readonly [string, string] {
-  const withoutPrice = stopped > 0 ? [`${numberWords(stopped)} ${stopped === 1 ? 'has' : 'have'} no price`] : [];
+  const withoutPrice =
+    stopped > 0 ? [`${numberWords(stopped)} ${stopped === 1 ? 'has' : 'have'} no price`] : [];
   if (wage === null) {
     const priced = pays + less;
     return [`${jobCount(priced)} ${priced === 1 ? 'has' : 'have'} a price`, withoutPrice.join('')];
