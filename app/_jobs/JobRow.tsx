@@ -45,6 +45,7 @@ export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }
         <bdi>{job.customer || (job.madeFor === 'stock' ? 'made to stock' : 'not named')}</bdi>
       </td>
       <td className={styles.state}>
+        <Label>state</Label>
         <ChoiceField
           label={`State of ${job.name}`}
           labelled

@@ -1,4 +1,4 @@
-import { layoutWords, moreSheetsWords } from '@/app/_words/docket/jobSheetWords';
+import { heatWords, layoutWords, moreSheetsWords, recipeWords } from '@/app/_words/docket/jobSheetWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { usableLocale } from '@/app/_words/usableLocale';
@@ -40,6 +40,10 @@ export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
       ),
     ),
   ];
+  const recipes = facts.placements.map(({ placement: { recipe } }) =>
+    [heatWords(recipe, formatter), ...recipeWords(recipe, formatter)].join(', '),
+  );
+  const isOneRecipe = isDense && new Set(recipes).size === 1;
   const hasNames = job.lines.some(({ nameList }) => nameList.trim() !== '');
   const unit = workshop.units.temperature;
   const steps = facts.placements.length;
@@ -91,11 +95,16 @@ export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
       >
         <Ticks>
           <Tick>press measured ____ °{unit}</Tick>
-          {Array.from({ length: Math.min(facts.tests, 4) }, (_, test) => (
-            <Tick key={`test ${test + 1}`}>test {test + 1}</Tick>
+          {Array.from({ length: Math.min(facts.tests, 4) }, (_, index) => `test ${index + 1}`).map((test) => (
+            <Tick key={test}>{test}</Tick>
           ))}
           <Tick>first good one signed ________</Tick>
         </Ticks>
+        {isOneRecipe && (
+          <p className={styles.recipe}>
+            <strong>Every print:</strong> {recipes[0]}
+          </p>
+        )}
       </SheetPart>
       <div className={isDense ? styles.dense : undefined}>
         {facts.placements.map((of, index) => (
@@ -105,7 +114,13 @@ export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
             heading={<bdi>{nameOf(job, of.lineId, of.placement.name)}</bdi>}
             aside={workshop.presses.find(({ id }) => id === of.placement.pressId)?.name}
           >
-            <PressPart input={input} of={of} isDense={isDense} formatter={formatter} />
+            <PressPart
+              input={input}
+              of={of}
+              isDense={isDense}
+              withRecipe={!isOneRecipe}
+              formatter={formatter}
+            />
           </SheetPart>
         ))}
       </div>

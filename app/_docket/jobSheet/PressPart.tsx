@@ -18,6 +18,8 @@ type PressPartProps = Readonly<{
   of: SheetPlacement;
   /** True where many share the page: rows of boxes are then shorter. */
   isDense: boolean;
+  /** False where all prints are pressed alike, and the page says how in one place. */
+  withRecipe: boolean;
   formatter: Formatter;
 }>;
 
@@ -29,6 +31,7 @@ export function PressPart({
   input,
   of: { lineId, placement, prints, sizes },
   isDense,
+  withRecipe,
   formatter,
 }: PressPartProps) {
   const line = input.job.lines.find(({ id }) => id === lineId);
@@ -55,13 +58,11 @@ export function PressPart({
           </div>
         )}
         <div>
-          <p className={styles.heat}>{heatWords(placement.recipe, formatter)}</p>
+          {withRecipe && <p className={styles.heat}>{heatWords(placement.recipe, formatter)}</p>}
           <p>
             <strong>{printSizesWords(prints, formatter)}</strong>, {placeWords(placement, formatter)}
           </p>
-          {recipeWords(placement.recipe, formatter).map((words) => (
-            <p key={words}>{words}</p>
-          ))}
+          {withRecipe && recipeWords(placement.recipe, formatter).map((words) => <p key={words}>{words}</p>)}
           {artwork !== undefined && (
             <p>
               picture: <bdi>{artwork}</bdi>

@@ -38,10 +38,16 @@ test('prints stand in press order, each with the sizes that get it', () => {
   expect(placements[1]?.sizes.map(({ size }) => size)).toEqual(['S', 'M', 'L', 'XL', '2XL', '3XL']);
 });
 
-test('a print for one size alone is pressed on that size alone', () => {
-  const prints = [{ sizes: ['3XL'], widthMm: 80, heightMm: 80 }];
+test('a print that some sizes get larger is told with those sizes', () => {
+  const prints = [
+    { sizes: null, widthMm: 89, heightMm: 89 },
+    { sizes: ['3XL'], widthMm: 96, heightMm: 96 },
+  ];
   const { placements } = factsOf(clubWith({ 'job.lines.0.placements.1.prints': prints }));
-  expect(placements[1]?.sizes).toEqual([{ size: '3XL', wanted: 1, take: 1 }]);
+  expect(placements[1]?.prints.map(({ widthMm, sizes }) => [widthMm, sizes])).toEqual([
+    [89, ['S', 'M', 'L', 'XL', '2XL']],
+    [96, ['3XL']],
+  ]);
 });
 
 test('each line has its own stack', () => {
