@@ -9,7 +9,8 @@ import { readOwnFormulas } from '@/lib/grid/readOwnFormulas';
 import { faultFindings, formulaFindings, negativeRowFindings } from '@/lib/grid/rowFindings';
 import type { CheckedJob } from '@/lib/job/checkedJob';
 import { type LaidOutPrint, layOutJob } from '@/lib/layout/layOutJob';
-import { priceTable, type TablePrice } from '@/lib/price/priceTable';
+import type { LineList } from '@/lib/price/list/lineList';
+import { priceLines, type TablePrice } from '@/lib/price/priceTable';
 import { type RulerMark, rulerMarks } from '@/lib/price/rulerMarks';
 import { type Finding, isStanding } from '@/shared/finding';
 import { LARGEST_AMOUNT } from '@/shared/money';
@@ -17,7 +18,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import { costFactsOf } from './costFactsOf';
 
 /** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
-interface JobPrices {
+export interface JobPrices {
   readonly currency: string;
   /** Whether the prices of the table, as they are written, have tax inside. */
   readonly taxInside: boolean;
@@ -31,7 +32,10 @@ interface JobPrices {
   readonly markup: number;
   readonly payPerHour: number;
   readonly marks: readonly RulerMark[];
+  /** Every price of the lists, with what it leaves. */
   readonly table: readonly TablePrice[];
+  /** What each line is sold by, whole minor units as the channel writes prices; one for each line. */
+  readonly lists: readonly LineList[];
 }
 
 export interface JobAnswer {
@@ -94,7 +98,7 @@ function pricesOf(costed: CostedJob, grid: Grid): JobPrices {
     markup: wholeJob(sheet, 'markup'),
     payPerHour: wholeJob(sheet, 'payPerHour'),
     marks: rulerMarks(costed),
-    table: priceTable(costed, grid),
+    ...priceLines(costed, grid),
   };
 }
 

@@ -1,4 +1,5 @@
 import { usualCharges } from '@/shared/schemas/charges';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { mmFromInches } from '@/shared/units';
 import { ratesOf } from './exampleRates';
@@ -144,7 +145,9 @@ export function exampleWorkshop(day: string): Workshop {
     circuit: { volts: 120, amps: 20, otherWatts: 0 },
     room: { ventilated: true, foodOvenUsed: false },
     policy: {
-      breaks: [1, 6, 12, 24, 48],
+      listRule: 'capped',
+      breaks: null,
+      chosenBreaks: usualChosenBreaks,
       priceStep: 0.5,
       gutterMm: mmFromInches(0.25),
       tapeMarginMm: mmFromInches(0.25),

@@ -2,6 +2,7 @@ import { newJob } from '@/lib/drafts/newJob';
 import { newParts } from '@/lib/drafts/newParts';
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
@@ -67,7 +68,9 @@ export function freshWorkshop(day: string, region: Region): Workshop {
     circuit: null,
     room: { ventilated: null, foodOvenUsed: false },
     policy: {
-      breaks: [1, 6, 12, 24, 48],
+      listRule: 'capped',
+      breaks: null,
+      chosenBreaks: usualChosenBreaks,
       // Half a dollar, or the nearest to it a currency without cents has.
       priceStep: currencyDigits(region.currency) === 0 ? 10 : 0.5,
       gutterMm: gap,

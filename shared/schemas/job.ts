@@ -3,7 +3,7 @@ import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';
 import { daySchema, rateSchema, shareSchema } from './rate';
-import { sellingRuleSchema } from './sellingRule';
+import { breaksSchema, sellingRuleSchema } from './sellingRule';
 import { rateOverridesSchema } from './workshop';
 import { z } from './z';
 
@@ -102,7 +102,10 @@ export const lineSchema = z.strictObject({
     .array(z.strictObject({ from: z.int().min(1).max(2000), each: z.number().positive().max(1e9) }))
     .max(12)
     .default([]),
-  selling: sellingRuleSchema.default('asListed'),
+  /** How its orders are reckoned; null follows the workshop, and what is made to stock has one price a size. */
+  selling: sellingRuleSchema.nullable().default(null),
+  /** First quantities of its own price breaks; null follows the workshop. */
+  breaks: breaksSchema.nullable().default(null),
   /** The most this crowd has been seen to pay for a piece, by the maker's own evidence. */
   marketCeiling: z.number().positive().max(1e9).nullable().default(null),
 });

@@ -5,6 +5,7 @@ import { chargesSchema, usualCharges } from './charges';
 import { inkRecordSchema } from './inkRecord';
 import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
+import { breaksSchema, chosenBreaksSchema, listRuleSchema, usualChosenBreaks } from './sellingRule';
 import { z } from './z';
 
 function anyRateSchema(name: RateName) {
@@ -157,8 +158,11 @@ export const workshopSchema = z.strictObject({
     foodOvenUsed: z.boolean().default(false),
   }),
   policy: z.strictObject({
-    /** First quantities of the price breaks, rising, from 1. */
-    breaks: z.array(z.int().min(1).max(2000)).min(1).max(12),
+    /** How lists of what is made to order are suggested, unless a line says otherwise. */
+    listRule: listRuleSchema.default('capped'),
+    /** The maker's own first quantities of price breaks, rising; null lets the sums choose them for each line. */
+    breaks: breaksSchema.nullable().default(null),
+    chosenBreaks: chosenBreaksSchema.default(usualChosenBreaks),
     /** Prices end on whole multiples of this, in currency units. */
     priceStep: z.number().positive().max(1e6),
     gutterMm: z.number().min(0).max(100),

@@ -1,6 +1,7 @@
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
 import { usualCharges } from '@/shared/schemas/charges';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 
 /** Version 1 to 2: which side a printer prints is asked, and every sheet was transfer paper. */
 export const workshopWithPaper = (body: unknown): unknown =>
@@ -31,5 +32,22 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how lists are suggested. */
-export const workshopWithListRule = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);
+/** The breaks every workshop began with: nobody chose them. */
+const FIRST_BREAKS = [1, 6, 12, 24, 48];
+
+/**
+ * Version 3 to 4: how lists are suggested, and whether the maker or the sums choose their breaks. Breaks that were
+ * changed by hand stay the maker's own.
+ */
+export const workshopWithListRule = (body: unknown): unknown =>
+  isPlainObject(body) && isPlainObject(body.policy)
+    ? {
+        ...body,
+        policy: {
+          ...body.policy,
+          listRule: 'capped',
+          breaks: sameValue(body.policy.breaks, FIRST_BREAKS) ? null : body.policy.breaks,
+          chosenBreaks: usualChosenBreaks,
+        },
+      }
+    : body;
