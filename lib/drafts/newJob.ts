@@ -60,6 +60,8 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
     job: {
       name,
       customer: '',
+      state: 'draft',
+      archivedOn: null,
       madeFor: isOrder ? 'order' : 'stock',
       printerId: printer?.id ?? NONE,
       sheetId: sheet?.id ?? NONE,

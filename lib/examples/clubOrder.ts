@@ -22,6 +22,8 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
     job: {
       name: 'Ramblers Club shirts',
       customer: 'Exampleton Ramblers Club, Alex Placeholder',
+      state: 'draft',
+      archivedOn: null,
       madeFor: 'order',
       printerId: 'desk-printer',
       sheetId: 'letter',

@@ -116,6 +116,8 @@ export function fairMugs(day: string): JobInput {
 
 const stock = {
   customer: '',
+  state: 'draft',
+  archivedOn: null,
   madeFor: 'stock',
   printerId: 'desk-printer',
   sheetId: 'letter',

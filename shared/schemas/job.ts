@@ -15,6 +15,10 @@ const MOST_PIECES = 100_000;
 const pressureLevels = ['light', 'lightMedium', 'medium', 'mediumFirm', 'firm'] as const;
 const protectivePapers = ['freshPlain', 'reused', 'parchment', 'wax', 'ptfe', 'none'] as const;
 
+/** How far a job has come, as its maker says: being priced, quoted to somebody, agreed on, handed over. */
+export const jobStates = ['draft', 'quoted', 'agreed', 'done'] as const;
+export type JobState = (typeof jobStates)[number];
+
 export const recipeSchema = z.strictObject({
   /** As typed, because a slip between the scales shows only in the typed pair. */
   temperature: z.strictObject({ value: z.number().min(0).max(1000), unit: z.enum(['F', 'C']) }),
@@ -109,6 +113,9 @@ export const lineSchema = z.strictObject({
 export const jobSchema = z.strictObject({
   name: nameSchema,
   customer: z.string().max(200).default(''),
+  state: z.enum(jobStates).default('draft'),
+  /** The day it was put away, out of the list of jobs; null while it is in it. */
+  archivedOn: daySchema.nullable().default(null),
   /** Made to order, or made to stock for a stall. */
   madeFor: z.enum(['order', 'stock']),
   printerId: idSchema,

@@ -28,12 +28,14 @@ export const jobWithOwnPrices = (body: unknown): unknown =>
 
 /**
  * Version 3 to 4: how a list is reckoned follows the workshop unless the line says otherwise, and its rules have the
- * names they bear everywhere. A list as it stands was what every line began with: nobody chose it.
+ * names they bear everywhere. A list as it stands was what every line began with: nobody chose it. No job had a state.
  */
 export const jobWithListRule = (body: unknown): unknown =>
   isPlainObject(body)
     ? {
         ...body,
+        state: 'draft',
+        archivedOn: null,
         lines: eachEntry(body.lines, (line) => ({
           ...line,
           selling: line.selling === 'asListed' ? null : renamedRule(line.selling),

@@ -7,6 +7,7 @@ import artwork2 from '@/tests/fixtures/stored/artwork2.json' with { type: 'json'
 import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
 import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
 import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
+import job3 from '@/tests/fixtures/stored/job3.json' with { type: 'json' };
 import workshop1 from '@/tests/fixtures/stored/workshop1.json' with { type: 'json' };
 import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'json' };
 import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
@@ -82,6 +83,8 @@ describe('a job', () => {
   ])('of version %d lays each print out by itself, with suggested prices and unmeasured edges', (_, job) => {
     expect(read(job)).toEqual({
       ...job.body,
+      state: 'draft',
+      archivedOn: null,
       gang: 'apart',
       lines: job.body.lines.map((line) => ({
         ...line,
@@ -92,6 +95,12 @@ describe('a job', () => {
         placements: line.placements.map((placement) => ({ ...placement, bleedMm: null, safeZoneMm: null })),
       })),
     });
+  });
+});
+
+describe('a job of version 3', () => {
+  it('is being priced, and in the list', () => {
+    expect(read(job3)).toMatchObject({ state: 'draft', archivedOn: null });
   });
 });
 
