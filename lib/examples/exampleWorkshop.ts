@@ -121,6 +121,8 @@ export function exampleWorkshop(day: string): Workshop {
         piecesPerTicket: null,
         shareOfRetail: null,
         sellingMinutesPerPiece: null,
+        dayCost: null,
+        dayPieces: null,
         cashInDays: null,
       },
       {
@@ -137,6 +139,8 @@ export function exampleWorkshop(day: string): Workshop {
         piecesPerTicket: rate(1.35, 'pieces'),
         shareOfRetail: null,
         sellingMinutesPerPiece: null,
+        dayCost: null,
+        dayPieces: null,
         cashInDays: null,
       },
     ],

@@ -116,6 +116,10 @@ export const channelSchema = z.strictObject({
   shareOfRetail: shareSchema(1),
   /** Minutes of selling and serving that a piece takes, on top of making it. */
   sellingMinutesPerPiece: rateSchema(['min']),
+  /** What a day of selling costs in money: stall, drive, parking, insurance; missing where there are no such days. */
+  dayCost: rateSchema(['money']),
+  /** Pieces sold on such a day, which share its cost. */
+  dayPieces: rateSchema(['pieces'], { min: 1 }),
   /** Days until the money is there; null where not yet set. */
   cashInDays: z.int().min(0).max(1000).nullable().default(null),
 });

@@ -46,7 +46,11 @@ export function CurveView(props: CurveViewProps) {
   const names = [
     `${jobName}: ${title}.`,
     ...(otherName === null ? [] : [`Long dashes: the job ${otherName}.`]),
-    ...(measure === 'each' ? ['Dots: price a piece, without tax.'] : []),
+    ...(measure === 'each'
+      ? [
+          `Dots: price a piece, ${study.taxInside > 0 ? 'tax inside, as its costs beside it' : 'without tax'}.`,
+        ]
+      : []),
     ...(hasBand ? ['Pale band: if little or much is spoiled.'] : []),
   ];
   return (

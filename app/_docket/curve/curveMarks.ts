@@ -1,4 +1,5 @@
 import type { CurveMarkKind, MarkedBatch } from '@/app/_charts/CurveMark';
+import { taxTermsOf } from '@/lib/price/taxTerms';
 import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import { type CurveMeasure, measured } from '@/lib/studies/curve/curveSeries';
 
@@ -9,7 +10,7 @@ export function curveMarks(
   looked: number,
   text: (value: number) => string,
 ): readonly MarkedBatch[] {
-  const { points, spots, breakEven, knee, asked, to } = study;
+  const { points, spots, breakEven, knee, asked, to, taxInside } = study;
   const mark = (
     kind: CurveMarkKind,
     n: number | undefined,
@@ -17,7 +18,7 @@ export function curveMarks(
   ): readonly MarkedBatch[] => {
     const point = points.find((one) => one.n === n);
     if (point === undefined) return [];
-    const value = measured(point, measure);
+    const value = measured(point, measure, taxTermsOf(taxInside));
     return [{ kind, n: point.n, value, words: words?.(value) }];
   };
   const drawn = spots.map(({ n }) => n).filter((n) => n <= to);

@@ -14,6 +14,7 @@ import { useStudy } from '@/app/_studies/useStudy';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { leverWords } from '@/app/_words/leverWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { taxTermsOf } from '@/lib/price/taxTerms';
 import type { Lever } from '@/lib/studies/levers/lever';
 import type { LeverAim } from '@/lib/studies/levers/levers';
 import type { Change } from '@/shared/finding';
@@ -58,6 +59,7 @@ export function LeverSection() {
     setTried((before) => before.filter((other) => other !== one));
   };
   const found = newest?.answer ?? null;
+  const terms = taxTermsOf(found?.taxInside ?? 0);
   return (
     <CardSection
       numeral={7}
@@ -100,8 +102,9 @@ export function LeverSection() {
           <PickRow label="What is to grow" value={aim} choices={aims} onPick={setAim} />
           {found !== null && found.ceilingEach !== null && (
             <p className={styles.words}>
-              The target, {formatter.money(found.before.targetEach)} a piece without tax, lies above the most
-              this crowd pays, {formatter.money(found.ceilingEach)}. A discount is no answer to that.{' '}
+              The target, {formatter.money(terms.written(found.before.targetEach))} a piece
+              {terms.inside > 0 ? ' with its tax' : ' without tax'}, lies above the most this crowd pays,{' '}
+              {formatter.money(terms.written(found.ceilingEach))}. A discount is no answer to that.{' '}
               {closing(found.levers, found.ceilingEach)}
             </p>
           )}

@@ -135,9 +135,9 @@ export const moneyRows = [
   {
     ...house,
     id: 'delivery',
-    label: 'Delivery',
-    formula: 'deliveryKm * travelRate / jobPieces',
-    says: 'The drive, shared by all pieces.',
+    label: 'Delivery, selling day',
+    formula: 'deliveryKm * travelRate / jobPieces + dayCost / dayPieces',
+    says: 'The drive, shared by all pieces, and the piece’s share of a selling day.',
   },
   {
     ...loss,

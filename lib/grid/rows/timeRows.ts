@@ -78,6 +78,13 @@ export const timeRows: readonly RowDefinition[] = [
   },
   {
     ...time,
+    id: 'sellingTime',
+    label: 'Time to sell it',
+    formula: 'sellingMinutes',
+    says: 'What the way of selling takes for a piece: its share of a stall day, or of the visits to a shop.',
+  },
+  {
+    ...time,
     id: 'sheetTime',
     label: 'Time for sheets',
     formula: 'sheets * sheetMinutes',
@@ -101,7 +108,7 @@ export const timeRows: readonly RowDefinition[] = [
     ...time,
     id: 'attended',
     label: 'Paid time',
-    formula: '(orderTime + designTime + sessionTime) * (1 + restAllowance) + runTime',
+    formula: '(orderTime + designTime + sessionTime + sellingTime) * (1 + restAllowance) + runTime',
     says: 'All minutes in which you are needed.',
   },
   {
@@ -109,15 +116,16 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'attendedBase',
     label: 'Paid time, nothing spoiled',
     formula:
-      '(orderTime + designTime + sessionTime + sheetsBase * sheetMinutes + SUM#((used_# + testsShared_#) * handMinutes_#) + finishMinutes) * (1 + restAllowance)',
+      '(orderTime + designTime + sessionTime + sellingTime + sheetsBase * sheetMinutes + SUM#((used_# + testsShared_#) * handMinutes_#) + finishMinutes) * (1 + restAllowance)',
     says: 'For good pieces and planned tests only.',
   },
   {
     ...time,
     id: 'benchTime',
     label: 'Paid time at the bench and on the road',
-    formula: 'attended - (designTime + (enquiryMinutes + proofMinutes) / jobPieces) * (1 + restAllowance)',
-    says: 'All paid time but enquiry, artwork and proof: what must fit between blanks and delivery.',
+    formula:
+      'attended - (designTime + sellingTime + (enquiryMinutes + proofMinutes) / jobPieces) * (1 + restAllowance)',
+    says: 'All paid time but enquiry, artwork, proof and selling: what must fit between blanks and delivery.',
   },
   {
     ...time,

@@ -31,5 +31,11 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how lists are suggested. */
-export const workshopWithListRule = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);
+/** Version 3 to 4: how lists are suggested, and what a selling day costs. */
+export const workshopWithListRule = (body: unknown): unknown =>
+  isPlainObject(body)
+    ? {
+        ...body,
+        channels: eachEntry(body.channels, (channel) => ({ ...channel, dayCost: null, dayPieces: null })),
+      }
+    : body;

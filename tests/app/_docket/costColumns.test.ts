@@ -41,12 +41,9 @@ describe('the written cost table', () => {
   it('shows each own row by itself, where the own rows belong', () => {
     const of = costed(withOwn).sheet;
     const labels = costTableRows(of, columnsOf(of), 'en-US')[0]?.rows.map(({ label }) => label) ?? [];
-    expect(labels.slice(labels.indexOf('Delivery'), labels.indexOf('Normal spoilage') + 1)).toEqual([
-      'Delivery',
-      'Pattern fee',
-      'Pins',
-      'Normal spoilage',
-    ]);
+    expect(
+      labels.slice(labels.indexOf('Delivery, selling day'), labels.indexOf('Normal spoilage') + 1),
+    ).toEqual(['Delivery, selling day', 'Pattern fee', 'Pins', 'Normal spoilage']);
   });
 
   it('has no line for own rows where there are none', () => {
