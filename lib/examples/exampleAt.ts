@@ -3,10 +3,10 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { sheetSizes } from '@/shared/tables/sheetSizes';
+import type { SheetSize } from '@/shared/tables/sheetSizes';
 import { celsiusFromFahrenheit } from '@/shared/units';
 import { blanksMm, channelTax, dropsMm, linePrices, printsMm } from './exampleMetric';
-import type { Region } from './regionOf';
+import { type Region, usualSheet } from './regionOf';
 import { moneySize, scaleMoney, timesExact } from './scaleMoney';
 
 /** Where the example was worked first. */
@@ -26,8 +26,8 @@ const home: Region = {
 export function exampleAt(input: JobInput, region: Region): JobInput {
   if (region.locale === home.locale && region.currency === home.currency) return input;
   const isMetric = region.units.length === 'mm';
-  const times = moneySize(region.currency);
-  const inUnits = isMetric ? metricInput(input) : input;
+  const times = moneySize(region.currency) ?? 1;
+  const inUnits = isMetric ? metricInput(input, usualSheet(region)) : input;
   const scaled = scaleMoney(inUnits, times);
   return {
     ...scaled,
@@ -78,7 +78,7 @@ function inScale(
     : { value: Math.round(celsiusFromFahrenheit(value) / 5) * 5, unit: 'C' };
 }
 
-function metricInput(input: JobInput): JobInput {
+function metricInput(input: JobInput, sheet: SheetSize): JobInput {
   const mug = blanksMm['white-mug'];
   const blanks = Object.fromEntries(
     Object.entries(input.blanks).map(([id, blank]) => [id, metricBlank(id, blank)]),
@@ -90,13 +90,13 @@ function metricInput(input: JobInput): JobInput {
   });
   return {
     ...input,
-    workshop: metricWorkshop(input.workshop),
+    workshop: metricWorkshop(input.workshop, sheet),
     blanks,
     job: metricJob(job),
   };
 }
 
-function metricWorkshop(workshop: Workshop): Workshop {
+function metricWorkshop(workshop: Workshop, { name, widthMm, heightMm }: SheetSize): Workshop {
   const gap = 7;
   const { laydown } = workshop.rates;
   return {
@@ -111,9 +111,9 @@ function metricWorkshop(workshop: Workshop): Workshop {
     ),
     sheets: workshop.sheets.map((sheet) => ({
       ...sheet,
-      name: 'A4 sheet',
-      widthMm: sheetSizes.a4.widthMm,
-      heightMm: sheetSizes.a4.heightMm,
+      name: `${name} sheet`,
+      widthMm,
+      heightMm,
     })),
     channels: workshop.channels.map((channel) => ({
       ...channel,

@@ -1,4 +1,5 @@
 import { DOUBLE_DIGITS } from '@/shared/decimal';
+import { typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 
 /**
  * Round multiples that bring amounts of the size of a dollar or a euro to the size money has elsewhere: an order of
@@ -18,8 +19,13 @@ const sizes: ReadonlyMap<string, number> = new Map([
   ...each(20_000, 'VND'),
 ]);
 
-/** @returns by how much an amount of the size of a dollar is multiplied to mean as much in a currency, roughly. */
-export const moneySize = (currency: string): number => sizes.get(currency) ?? 1;
+/**
+ * By how much an amount of the size of a dollar is multiplied to mean as much in a currency, roughly.
+ *
+ * @returns null where nobody has said
+ */
+export const moneySize = (currency: string): number | null =>
+  typicalMoneyCurrencies.includes(currency) ? 1 : (sizes.get(currency) ?? null);
 
 /**
  * A document with every rate of money multiplied; all else stays.

@@ -6,7 +6,7 @@ import { newJob } from '@/lib/drafts/newJob';
 import { newParts } from '@/lib/drafts/newParts';
 import { startingBlankNames } from '@/lib/examples/blankPatterns';
 import { clubOrder } from '@/lib/examples/clubOrder';
-import { freshWorkshop } from '@/lib/examples/ownWorkshop';
+import { freshWorkshop } from '@/lib/examples/freshWorkshop';
 import { regionOf } from '@/lib/examples/regionOf';
 import { startingBlank } from '@/lib/examples/startingBlanks';
 import { Grid } from '@/lib/grid/evaluateGrid';

@@ -2,11 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
 import { newJob } from '@/lib/drafts/newJob';
 import { startingBlankNames } from '@/lib/examples/blankPatterns';
-import { ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { freshWorkshop } from '@/lib/examples/freshWorkshop';
 import { regionOf } from '@/lib/examples/regionOf';
 import { startingBlank } from '@/lib/examples/startingBlanks';
 import { blankSchema } from '@/shared/schemas/blank';
-import { workshopSchema } from '@/shared/schemas/workshop';
 
 const DAY = '2026-11-25';
 
@@ -20,9 +19,7 @@ describe.each(startingBlankNames)('the starting %s', (name) => {
     'makes a new job that no print, sheet or cloth rule stops, for %s',
     (language) => {
       const region = regionOf(language);
-      const workshop = workshopSchema.parse(
-        ownWorkshop(DAY, region).find(({ kind }) => kind === 'workshop')?.body,
-      );
+      const workshop = freshWorkshop(DAY, region);
       const body = startingBlank(name, DAY, region);
       const { job, artwork } = newJob({
         name: 'Job',
