@@ -27,7 +27,10 @@ export function freshWorkshop(day: string, region: Region): Workshop {
     presses: [part.press('press-1', 'Flat press', 'flat')],
     sheets: [part.sheet('sheet-1', `${sheet.name} sheet`, sheet)],
     packagings: [part.packaging('packaging-1', 'Bag and sticker')],
-    channels: [part.channel('orders', 'Own orders', 'order'), part.channel('market-stall', 'Market stall', 'stall')],
+    channels: [
+      part.channel('orders', 'Own orders', 'order'),
+      part.channel('market-stall', 'Market stall', 'stall'),
+    ],
     freeHours: null,
     circuit: null,
     room: { ventilated: null, foodOvenUsed: false },

@@ -124,7 +124,11 @@ function startWorkshop(
       ...scaled.rates,
       ...Object.fromEntries(Object.entries(rates).filter(([, rate]) => rate !== undefined)),
     },
-    sheets: scaled.sheets.map((one) => (sheetPrice === null ? one : { ...one, price: sheetPrice })),
+    sheets: scaled.sheets.map((one) =>
+      sheetPrice !== null && (sheetPrice.unit === 'money/m') === (one.form === 'roll')
+        ? { ...one, price: sheetPrice }
+        : one,
+    ),
     circuit: hasOwnCircuit === true ? { ...usualCircuit(region), otherWatts: 0 } : null,
     room: { ...scaled.room, ventilated: isAired },
     policy:
