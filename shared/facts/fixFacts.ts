@@ -1,4 +1,5 @@
 import type { Recipe } from '@/shared/schemas/job';
+import type { Press } from '@/shared/schemas/workshop';
 import type { NoFacts } from './findingCase';
 
 interface Size {
@@ -10,6 +11,7 @@ interface Size {
 export interface FixFacts {
   useTypical: { readonly typical: number; readonly unit: string };
   useOnly: { readonly name: string };
+  addPress: { readonly kind: Press['kind'] };
   printForAll: Size;
   resizePrint: Size;
   smallerForSizes: Size & { readonly sizes: string };

@@ -9,6 +9,7 @@ import { PlacementFold } from '@/app/_docket/placement/PlacementFold';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { jobWithBlank } from '@/lib/drafts/jobWithBlank';
 import { type Line, MOST_PLACEMENTS } from '@/shared/schemas/job';
 import styles from './LineEditor.module.css';
 import { LineMore } from './LineMore';
@@ -40,6 +41,14 @@ export function LineEditor({ line, index, after }: LineEditorProps) {
           : other,
       ),
     }));
+  const takeBlank = (id: string) => {
+    const body = blanks[id];
+    if (body === undefined) return;
+    const change = { lineId: line.id, from: blanks[line.blankId], to: { id, body }, day: input.asOf };
+    workspace.changeJob(jobId, `Blank of ${line.name}`, (job) =>
+      jobWithBlank(job, { ...change, workshop: input.workshop }),
+    );
+  };
   return (
     <div>
       {several && <h3 className={styles.name}>{line.name}</h3>}
@@ -49,6 +58,7 @@ export function LineEditor({ line, index, after }: LineEditorProps) {
             {...field('Blank', [...path, 'blankId'], `Blank of ${line.name}`)}
             value={blanks[line.blankId] === undefined ? null : line.blankId}
             choices={choices}
+            onCommit={takeBlank}
           />
           {blanks[line.blankId] !== undefined && (
             <Link className={styles.link} href={`/blanks?id=${line.blankId}`}>

@@ -9,6 +9,7 @@ export const fixLabels: {
 } = {
   useTypical: (facts, formatter) => `Use the typical ${formatter.rate(facts.typical, facts.unit)}`,
   useOnly: (facts) => `Use “${facts.name}”`,
+  addPress: (facts) => addPressWords[facts.kind],
   printForAll: (facts, formatter) =>
     `Use the print of ${formatter.size(facts.widthMm, facts.heightMm)} for all other sizes`,
   resizePrint: (facts, formatter) => `Print at ${formatter.size(facts.widthMm, facts.heightMm)}`,
@@ -49,6 +50,13 @@ export const fixLabels: {
   keepLabel: () => 'The label stays',
   reorderPresses: (facts) => `Press ${facts.first} first`,
   moveDate: (facts, formatter) => `Agree on ${formatter.day(facts.date)}`,
+};
+
+const addPressWords: Readonly<Record<FixFacts['addPress']['kind'], string>> = {
+  flat: 'Add a flat press',
+  mug: 'Add a mug press',
+  tumbler: 'Add a tumbler press',
+  oven: 'Add an oven',
 };
 
 /** @returns the words on the button of a fix. */

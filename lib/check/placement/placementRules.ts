@@ -1,15 +1,15 @@
 import { shrinkFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
+import { suitsPress } from '@/lib/drafts/pressFor';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { PlacementPlace } from '@/lib/job/places';
 import { placementPlaces } from '@/lib/job/places';
 import type { SizeMm } from '@/lib/job/tidyLength';
 import type { Finding } from '@/shared/finding';
-import type { Blank } from '@/shared/schemas/blank';
-import type { Press } from '@/shared/schemas/workshop';
 import { thresholds } from '@/shared/tables/thresholds';
 import { fitsWithin } from '@/shared/units';
 import { largestPrint } from './largestPrint';
+import { suitedPressFix } from './suitedPressFix';
 
 /** PLC-02: one print size over a wide run of sizes looks lost on the largest or wraps round the smallest. */
 const oneSizeForAll: Rule = ({ resolved }) =>
@@ -57,7 +57,7 @@ const platen: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) => {
     const { placement, press } = place.placed;
     const { blank } = place.line;
-    if (!suits(press.kind, blank.kind)) {
+    if (!suitsPress(press.kind, blank)) {
       return [
         makeFinding({
           id: 'PLC-05',
@@ -67,6 +67,7 @@ const platen: Rule = ({ resolved }) =>
           found: press.kind,
           limit: blank.kind,
           facts: { press: press.name, blank: blank.name },
+          fix: suitedPressFix(place, resolved),
         }),
       ];
     }
@@ -125,21 +126,6 @@ const reheating: Rule = ({ resolved }) =>
       }),
     ];
   });
-
-/** A curved piece needs a press that wraps it, or an oven; cloth and flat goods need a flat one. */
-function suits(press: Press['kind'], blank: Blank['kind']): boolean {
-  switch (press) {
-    case 'flat':
-      return blank !== 'drinkware';
-    case 'mug':
-    case 'tumbler':
-      return blank === 'drinkware';
-    case 'oven':
-      return blank !== 'garment' && blank !== 'bag' && blank !== 'cushion';
-    default:
-      return press satisfies never;
-  }
-}
 
 const covers = (room: SizeMm, print: SizeMm, edgeMm: number): boolean =>
   [[print.widthMm, print.heightMm] as const, [print.heightMm, print.widthMm] as const].some(

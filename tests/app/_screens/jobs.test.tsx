@@ -80,12 +80,13 @@ describe('JobScreen', () => {
 });
 
 describe('JobsScreen', () => {
-  it('begins a job on what was printed last, with quantities still to fill, and opens it', async () => {
+  it('begins a job on what was printed last, with twelve pieces in a typical mix, and opens it', async () => {
     await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'New job' }));
     const job = bodyOf('job', pushed());
     expect(job).toMatchObject({ name: 'New job', printerId: 'desk-printer', sheetId: 'letter' });
-    expect(job.lines[0]).toMatchObject({ blankId: 'white-shirt', quantities: [] });
+    expect(job.lines[0]?.blankId).toBe('white-shirt');
+    expect(job.lines[0]?.quantities.map(({ quantity }) => quantity)).toEqual([1, 3, 4, 2, 1, 1]);
     expect(bodyOf('artwork', job.lines[0]?.placements[0]?.artworkId ?? '').name).toBe('First picture');
   });
 

@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, fireEvent, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { clearBench, kept } from '@/tests/app/_docket/bench';
+import type { Blank } from '@/shared/schemas/blank';
+import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -56,10 +57,34 @@ describe('sizes and quantities', () => {
 
   it('still show a size the blank does not have, with what the check says of it', async () => {
     await layOut();
-    fireEvent.change(at('job-lines-0-blankId'), { target: { value: 'white-mug' } });
+    act(() =>
+      benchStore().actions.edit('Sizes', [
+        {
+          do: 'change',
+          kind: 'blank',
+          id: 'white-shirt',
+          to: (blank: Blank) => ({ ...blank, sizes: blank.sizes.slice(1) }),
+        },
+      ]),
+    );
     expect(screen.getByText('= 37')).toBeVisible();
     expect(await screen.findByText(/^S: /)).toBeVisible();
-    expect(at('job-lines-0-quantities-new0-quantity')).toHaveValue('');
+  });
+});
+
+describe('another blank', () => {
+  it('brings its press, its place and all pieces in its sizes, as one step to undo', async () => {
+    await layOut();
+    const before = kept.line();
+    fireEvent.change(at('job-lines-0-blankId'), { target: { value: 'white-mug' } });
+    expect(kept.line()).toMatchObject({
+      blankId: 'white-mug',
+      quantities: [{ size: '11 oz', quantity: 37 }],
+      placements: [{ position: 'wrap', pressId: 'mug-press' }],
+    });
+    expect(kept.undoLabel()).toBe('Blank of Club shirt');
+    await act(() => benchStore().actions.undo());
+    expect(kept.line()).toEqual(before);
   });
 });
 

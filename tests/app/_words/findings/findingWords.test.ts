@@ -242,6 +242,7 @@ const findings: readonly Finding[] = [
   ...checkJob(mugsWith({ 'blank:white-mug.coating': 'uncoated' })).findings,
   ...checkJob(mugsWith({ 'blank:white-mug.coating': 'unknown' })).findings,
   ...checkJob(mugsWith({ 'artwork:fern-strip.pixels': { width: 1000, height: 425 } })).findings,
+  ...checkJob(mugsWith({ 'workshop.presses.1.kind': 'flat' })).findings,
   ...reviewed({}),
   ...reviewed(
     {},

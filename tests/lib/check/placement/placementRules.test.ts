@@ -108,6 +108,19 @@ describe('PLC-05 wants the platen to reach past the print', () => {
     const input = mugsWith({ 'workshop.presses.1.kind': press, 'blank:white-mug.kind': blank });
     expect(verdict(input, 'PLC-05')).toBe(expected);
   });
+
+  it('offers the press of the workshop that takes the blank, else a typical one', () => {
+    const flat = mugsWith({ 'job.lines.0.placements.0.pressId': 'flat-press' });
+    const [there] = told(flat, 'PLC-05');
+    expect(there?.fix).toMatchObject({ label: 'useOnly', facts: { name: 'Mug press' } });
+    const only = mugsWith({ 'workshop.presses.1.kind': 'flat' });
+    const [missing] = told(only, 'PLC-05');
+    expect(missing?.fix).toMatchObject({ label: 'addPress', facts: { kind: 'mug' } });
+    const after = mended(only, missing);
+    // The name and the id of another press are taken.
+    expect(after.workshop.presses[2]).toMatchObject({ id: 'mug-press-2', name: 'Mug press 2', kind: 'mug' });
+    expect(after.job.lines[0]?.placements[0]?.pressId).toBe('mug-press-2');
+  });
 });
 
 describe('PLC-08 protects the finished side', () => {

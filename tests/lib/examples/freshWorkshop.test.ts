@@ -1,28 +1,36 @@
 import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
 import { priceJob } from '@/lib/costing/priceJob';
-import { OWN_BLANK_ID, OWN_JOB_ID, ownWorkshop } from '@/lib/examples/ownWorkshop';
+import { newJob } from '@/lib/drafts/newJob';
+import { freshWorkshop } from '@/lib/examples/freshWorkshop';
 import { regionOf } from '@/lib/examples/regionOf';
+import { startingBlank } from '@/lib/examples/startingBlanks';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { kinds } from '@/lib/kinds/kinds';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
+import { workshopSchema } from '@/shared/schemas/workshop';
 
 const DAY = '2026-11-25';
 
-/** The first job of a new workshop, with some quantities typed in. */
-function firstJob(language: string, quantities: JobInput['job']['lines'][number]['quantities']): JobInput {
-  const documents = ownWorkshop(DAY, regionOf(language));
-  const ofKind = (kind: string) =>
-    Object.fromEntries(documents.flatMap(({ id, kind: own, body }) => (own === kind ? [[id, body]] : [])));
-  const input = jobInputSchema.parse({
-    asOf: DAY,
-    workshop: ofKind('workshop').workshop,
-    blanks: ofKind('blank'),
-    artworks: ofKind('artwork'),
-    job: ofKind('job')[OWN_JOB_ID],
+/** A first job on a shirt in a fresh workshop, with other quantities than the twelve it begins with where told. */
+function firstJob(language: string, quantities?: JobInput['job']['lines'][number]['quantities']): JobInput {
+  const region = regionOf(language);
+  const workshop = freshWorkshop(DAY, region);
+  const body = startingBlank('shirt', DAY, region);
+  const { job, artwork } = newJob({
+    name: 'Job',
+    day: DAY,
+    workshop,
+    blank: { id: 'shirt', body },
+    artworkId: 'a',
   });
-  const lines = input.job.lines.map((line) => ({ ...line, quantities }));
-  return { ...input, job: { ...input.job, lines } };
+  const lines = job.lines.map((line) => ({ ...line, quantities: quantities ?? line.quantities }));
+  return jobInputSchema.parse({
+    asOf: DAY,
+    workshop,
+    blanks: { shirt: body },
+    artworks: { a: artwork },
+    job: { ...job, lines },
+  });
 }
 
 const told = (input: JobInput) =>
@@ -41,13 +49,12 @@ const open = [
   'ELE-01 note unknown',
 ];
 
-describe('ownWorkshop', () => {
+describe('freshWorkshop', () => {
   it.each(['en-US', 'en-GB', 'de-DE', 'ja-JP', 'ar-KW', 'not a tag'])(
-    'makes documents for %s that read as they are written',
+    'makes a workshop for %s that reads as it is written',
     (language) => {
-      for (const { kind, body } of ownWorkshop(DAY, regionOf(language))) {
-        expect(kinds[kind].schema.parse(body)).toEqual(body);
-      }
+      const workshop = freshWorkshop(DAY, regionOf(language));
+      expect(workshopSchema.parse(workshop)).toEqual(workshop);
     },
   );
 
@@ -58,15 +65,15 @@ describe('ownWorkshop', () => {
     },
   );
 
-  it('gives a price as soon as a quantity is there', () => {
-    const input = firstJob('en-US', [{ size: 'L', quantity: 12 }]);
+  it('gives a price at once, with the twelve pieces a job begins with', () => {
+    const input = firstJob('en-US');
     // How near the edge of the paper lies is asked of sizes that are made.
     expect(told(input)).toEqual(open.toSpliced(-1, 0, 'LAY-05 note'));
     expect(priceJob(input, new Grid()).prices?.targetTotal).toBeGreaterThan(0);
   });
 
   it('calls every rate typical, of the day it begins', () => {
-    const rates = JSON.stringify(ownWorkshop(DAY, regionOf('en-US'))).match(/"origin":"\w+"/g);
+    const rates = JSON.stringify(firstJob('en-US')).match(/"origin":"\w+"/g);
     expect(new Set(rates)).toEqual(new Set(['"origin":"typical"']));
   });
 
@@ -74,6 +81,6 @@ describe('ownWorkshop', () => {
     const input = firstJob('ja-JP', [{ size: 'L', quantity: 12 }]);
     const missing = told(input).filter((finding) => finding === 'RATE-01 stop noTypical');
     expect(missing.length).toBeGreaterThan(5);
-    expect(input.blanks[OWN_BLANK_ID]?.sizes.map(({ price }) => price)).toEqual(Array(6).fill(null));
+    expect(input.blanks.shirt?.sizes.map(({ price }) => price)).toEqual(Array(6).fill(null));
   });
 });

@@ -1,4 +1,3 @@
-import { newJob } from '@/lib/drafts/newJob';
 import { newParts } from '@/lib/drafts/newParts';
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
@@ -6,42 +5,8 @@ import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
-import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { mmFromInches } from '@/shared/units';
-import type { ExampleDocument } from './exampleDocuments';
-import type { Region } from './regionOf';
-import { startingBlank } from './startingBlanks';
-
-/** Id of the job a new workshop begins with. */
-export const OWN_JOB_ID = 'first-job';
-/** Id of the shirt a new workshop begins with. */
-export const OWN_BLANK_ID = 'first-shirt';
-const OWN_ARTWORK_ID = 'first-picture';
-
-/**
- * The documents of a maker's own workshop at its beginning: everything typical until touched, one printer, one
- * flat press, one sheet, two ways of selling, one shirt and one job to fill.
- *
- * @param day the day it begins, YYYY-MM-DD
- * @param home its money, its numbers and its units
- */
-export function ownWorkshop(day: string, region: Region): readonly ExampleDocument[] {
-  const workshop = freshWorkshop(day, region);
-  const blank = startingBlank('shirt', day, region);
-  const { job, artwork } = newJob({
-    name: 'My first job',
-    day,
-    workshop,
-    blank: { id: OWN_BLANK_ID, body: blank },
-    artworkId: OWN_ARTWORK_ID,
-  });
-  return [
-    { kind: 'workshop', id: 'workshop', body: workshop },
-    { kind: 'blank', id: OWN_BLANK_ID, body: blank },
-    { kind: 'artwork', id: OWN_ARTWORK_ID, body: artwork },
-    { kind: 'job', id: OWN_JOB_ID, body: job },
-  ];
-}
+import { type Region, usualSheet } from './regionOf';
 
 /**
  * A workshop with nothing but what is typical: one printer, one flat press, one sheet, two ways of selling.
@@ -52,7 +17,7 @@ export function ownWorkshop(day: string, region: Region): readonly ExampleDocume
 export function freshWorkshop(day: string, region: Region): Workshop {
   const part = newParts(day, region);
   const isInch = region.units.length === 'in';
-  const sheet = isInch ? sheetSizes.letter : sheetSizes.a4;
+  const sheet = usualSheet(region);
   /** A gap that clears every check, round in the maker's own unit. */
   const gap = isInch ? mmFromInches(0.25) : 7;
   return {
@@ -63,7 +28,10 @@ export function freshWorkshop(day: string, region: Region): Workshop {
     presses: [part.press('press-1', 'Flat press', 'flat')],
     sheets: [part.sheet('sheet-1', `${sheet.name} sheet`, sheet)],
     packagings: [part.packaging('packaging-1', 'Bag and sticker')],
-    channels: [part.channel('orders', 'Own orders', 'order'), part.channel('stall', 'Market stall', 'stall')],
+    channels: [
+      part.channel('orders', 'Own orders', 'order'),
+      part.channel('market-stall', 'Market stall', 'stall'),
+    ],
     freeHours: null,
     circuit: null,
     room: { ventilated: null, foodOvenUsed: false },
