@@ -23,19 +23,16 @@ export function LinePrice({ line, index }: Readonly<{ line: Line; index: number 
         {...field(`Price of a ${piece.one}`, ['lines', index, 'askedPrice'], `Price of ${line.name}`)}
         {...numberLimits(lineSchema, ['askedPrice'])}
         {...money}
+        width="narrow"
         value={line.askedPrice}
         hint={line.askedPrice === null ? 'Not decided: the target price stands in.' : taxHint(channel)}
       />
       <NumberField
-        {...field(
-          `Most this crowd pays for a ${piece.one}`,
-          ['lines', index, 'marketCeiling'],
-          `Most paid for ${line.name}`,
-        )}
+        {...field('Most they pay', ['lines', index, 'marketCeiling'], `Most paid for ${line.name}`)}
         {...numberLimits(lineSchema, ['marketCeiling'])}
         {...money}
         value={line.marketCeiling}
-        hint="By what you have seen them pay."
+        width="narrow"
       />
     </FieldGroup>
   );

@@ -35,30 +35,46 @@ function withoutPermission(): void {
 }
 
 describe('findings', () => {
-  it('stand as sentences, cautions before notes, and more than four notes are folded away', async () => {
+  it('stand as sentences, cautions in sight and notes folded into one line that names them', async () => {
     await layOut();
-    const words = checks()
-      .getAllByText(/^(Caution|Note|Stop)$/)
-      .map(({ textContent }) => textContent);
-    expect(words).toEqual(['Caution', 'Caution', 'Note', 'Note', 'Note', 'Note']);
-    expect(checks().getByText(/^and \d more notes$/)).toBeVisible();
+    const rows = () => checks().getAllByRole('listitem');
+    expect(rows().map(({ textContent }) => textContent?.slice(0, 8))).toEqual(['Caution:', 'Caution:']);
+    const notes = checks().getByRole('button', {
+      name: /^\d notes: seam, sharpness, shape, proof, free places, losses of several presses/,
+    });
+    expect(notes).toHaveAttribute('aria-expanded', 'false');
+    fireEvent.click(notes);
+    expect(rows().length).toBeGreaterThan(7);
+    expect(rows().at(-1)?.textContent).toMatch(/^Note:/);
+  });
+
+  it('are told in one sentence, and say why when asked', async () => {
+    await layOut();
+    expect(checks().queryByText(/A promise is no permission|in writing/)).toBeNull();
+    fireEvent.click(checks().getByRole('button', { name: /^Why: Permission for Club crest/ }));
+    const row = checks().getAllByRole('listitem')[0];
+    expect(row?.textContent?.length).toBeGreaterThan(120);
   });
 
   it('lead to the field they speak of, through whatever folds it away', async () => {
     await layOut();
-    fireEvent.click(checks().getByText('Permission for Club crest is promised, not yet given.'));
+    fireEvent.click(
+      checks().getByRole('button', { name: /^Show it: Permission for Club crest is promised/ }),
+    );
     const field = document.getElementById('job-lines-0-placements-1-artwork-rights-state');
     expect(field).toHaveFocus();
     expect(field?.closest('details')).toHaveAttribute('open');
+    expect(document.getElementById('job-lines-0-placements-1')).toHaveAttribute('aria-expanded', 'true');
   });
 
   it('are mended by their button, as one step that undo names like it', async () => {
     await layOut();
+    fireEvent.click(checks().getByRole('button', { name: /notes: / }));
     fireEvent.click(checks().getByText('The customer has approved it'));
     expect(kept.artwork('hill-path').approvedVersion).toBe(1);
     expect(kept.undoLabel()).toBe('The customer has approved it');
     await waitFor(() => expect(checks().queryByText('The customer has approved it')).toBeNull());
-    expect(document.activeElement).toHaveTextContent('2 cautions');
+    expect(document.activeElement).toHaveTextContent('Nothing stops it. 2 things to settle');
   });
 
   it('of the workshop and of blanks lead to where those are kept', async () => {
@@ -73,7 +89,7 @@ describe('findings', () => {
         },
       ]);
     });
-    await waitFor(() => expect(checks().getAllByText('Stop').length).toBeGreaterThan(0));
+    await waitFor(() => expect(checks().getAllByText('Stop:').length).toBeGreaterThan(0));
     const link = checks().getAllByRole('link')[0];
     expect(link).toHaveAttribute('href', '/workshop#workshop-rates-wage');
   });

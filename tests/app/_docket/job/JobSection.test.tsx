@@ -31,6 +31,10 @@ const type = (id: string, value: string) => fireEvent.change(at(id), { target: {
 
 /** Opens a fold; the tests' browser tells of it only when asked. */
 function unfold(id: string): void {
+  if (at(id).hasAttribute('aria-expanded')) {
+    fireEvent.click(at(id));
+    return;
+  }
   const fold = at(id).closest('details');
   if (fold === null) throw new Error(`${id} is no fold`);
   fold.open = true;
@@ -64,13 +68,12 @@ describe('sizes and quantities', () => {
 });
 
 describe('a placement', () => {
-  it('says itself in one line and unfolds to its fields', async () => {
+  it('is a fold of its name with what is wrong inside, and unfolds to its fields', async () => {
     await layOut();
-    expect(at(back)).toHaveTextContent(
-      'Back picture8 × 10 in, back · Flat press 15 × 15 in · 390 °F, 55 s1 caution',
-    );
+    expect(at(back)).toHaveTextContent(/^Back picture1 caution$/);
     expect(document.getElementById(`${back}-prints-0-widthMm`)).toBeNull();
     unfold(back);
+    expect(screen.getByText('8 × 10 in, back · Flat press 15 × 15 in · 390 °F, 55 s')).toBeVisible();
     expect(at(`${back}-prints-0-widthMm`)).toHaveValue('8');
     expect(at(`${back}-recipe-provenPresses`)).toHaveAccessibleDescription(
       /This recipe has never been pressed on White shirt/,
@@ -118,7 +121,7 @@ describe('a placement', () => {
     expect(kept.line().placements.map(({ name }) => name)).toEqual(['Chest badge', 'Back picture']);
     fireEvent.click(screen.getByText('Take Back picture out'));
     expect(kept.line().placements.map(({ name }) => name)).toEqual(['Chest badge']);
-    fireEvent.click(screen.getByText('Add a placement'));
+    fireEvent.click(screen.getByRole('button', { name: 'Add a print on Club shirt' }));
     expect(kept.line().placements.map(({ name }) => name)).toEqual(['Chest badge', 'Placement 2']);
     expect(kept.undoLabel()).toBe('Added placement on Club shirt');
   });
@@ -187,7 +190,7 @@ describe('an artwork', () => {
 describe('the job as a whole', () => {
   it('takes another product, like the last one but with no quantities and no price', async () => {
     await layOut();
-    fireEvent.click(screen.getByText('Add another product to this job'));
+    fireEvent.click(screen.getByText('Add another product'));
     expect(kept.line(1)).toMatchObject({ name: 'Line 2', quantities: [], askedPrice: null });
     expect(kept.line(1).placements[0]?.id).not.toBe(kept.placement().id);
     expect(screen.getByRole('heading', { level: 3, name: 'Line 2' })).toBeVisible();
