@@ -47,10 +47,11 @@ export function CheckRow({ group, onFix }: CheckRowProps) {
           className={styles.why}
           type="button"
           aria-expanded={isOpen}
+          aria-label={`Why: ${sentence}`}
           aria-controls={isOpen ? bodyId : undefined}
           onClick={() => setOpen(!isOpen)}
         >
-          Why<span className="visuallyHidden">: {sentence}</span>
+          Why
         </button>
         {back !== null ? (
           <Button onPress={back.onBack}>{back.label}</Button>
@@ -84,12 +85,16 @@ function ShowPlace({ group: { finding, words } }: Readonly<{ group: CheckGroup }
   const { input, show } = useJob();
   const fieldId = fieldIdOf(finding.where, input.job);
   const address = fieldAddress(finding.where);
-  const of = <span className="visuallyHidden">: {words.sentence}</span>;
+  const spoken = `Show it: ${words.sentence}`;
   if (fieldId !== null && finding.where.path.length > 0)
-    return <Button onPress={() => show(fieldId)}>Show it{of}</Button>;
+    return (
+      <Button spoken={spoken} onPress={() => show(fieldId)}>
+        Show it
+      </Button>
+    );
   return address === null ? null : (
-    <Link className={styles.link} href={address}>
-      Show it{of}
+    <Link className={styles.link} href={address} aria-label={spoken}>
+      Show it
     </Link>
   );
 }

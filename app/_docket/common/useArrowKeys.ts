@@ -59,10 +59,8 @@ function settle(table: HTMLTableElement, chosen: HTMLButtonElement | null): void
   }
 }
 
-const isOfGrid = (button: HTMLButtonElement): boolean => {
-  const cell = button.closest<HTMLTableCellElement>('td, th');
-  return cell !== null && cell.colSpan === 1;
-};
+const isOfGrid = (button: HTMLButtonElement): boolean =>
+  button.closest<HTMLTableCellElement>('td, th')?.colSpan === 1;
 
 function nextOf(
   key: string,

@@ -63,8 +63,13 @@ export function JobSection() {
             folds={isOne ? [jobFold] : []}
             after={
               <>
-                <Button kind="quiet" onPress={() => duplicate(line)} blockedBy={blockedBy}>
-                  Duplicate<span className="visuallyHidden"> {line.name}</span>
+                <Button
+                  kind="quiet"
+                  spoken={`Duplicate ${line.name}`}
+                  onPress={() => duplicate(line)}
+                  blockedBy={blockedBy}
+                >
+                  Duplicate
                 </Button>
                 {isOne && <AddLine onPress={addLine} blockedBy={blockedBy} />}
               </>
@@ -92,7 +97,7 @@ type AddLineProps = Readonly<{ onPress: () => void; blockedBy: string | undefine
 function AddLine({ onPress, blockedBy }: AddLineProps) {
   return (
     <Button kind="quiet" onPress={onPress} blockedBy={blockedBy}>
-      Add another product
+      Another product
     </Button>
   );
 }

@@ -17,7 +17,6 @@ import styles from './LineEditor.module.css';
 import { LineMore, lineMoreFields } from './LineMore';
 import { LinePrice } from './LinePrice';
 import { LineSizes } from './LineSizes';
-import { LineUpCharges } from './LineUpCharges';
 
 type LineEditorProps = Readonly<{
   line: Line;
@@ -84,7 +83,6 @@ export function LineEditor({ line, index, folds, after }: LineEditorProps) {
           </div>
           <LineSizes line={line} index={index} />
           <LinePrice line={line} index={index} />
-          <LineUpCharges line={line} />
         </div>
         <ul className={styles.drawn}>
           {line.placements.map(({ id }, at) => (
@@ -109,6 +107,7 @@ export function LineEditor({ line, index, folds, after }: LineEditorProps) {
           <>
             <Button
               kind="quiet"
+              spoken={`Add a print on ${line.name}`}
               onPress={addPlacement}
               blockedBy={
                 line.placements.length < MOST_PLACEMENTS
@@ -116,7 +115,7 @@ export function LineEditor({ line, index, folds, after }: LineEditorProps) {
                   : `A piece is pressed ${MOST_PLACEMENTS} times at most.`
               }
             >
-              Add a print<span className="visuallyHidden"> on {line.name}</span>
+              Add a print
             </Button>
             {after}
           </>

@@ -2,7 +2,7 @@ import type { Blank, BlankSize, Position } from '@/shared/schemas/blank';
 import type { Print } from '@/shared/schemas/job';
 
 /** A piece and its print as lines to draw, in millimetres of the piece. */
-export interface PieceDrawing {
+interface PieceDrawing {
   readonly box: readonly [x: number, y: number, width: number, height: number];
   /** Outlines of the piece, the ones behind first. */
   readonly outlines: readonly string[];

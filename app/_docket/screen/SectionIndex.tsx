@@ -46,8 +46,7 @@ export function SectionIndex({ states, current, foot }: SectionIndexProps) {
                 }}
               >
                 <span className={styles.numeral}>{index + 1}</span>
-                <span className={styles.name}>{name}</span>{' '}
-                <span className={styles.state}>{text || '\u00a0'}</span>
+                <span className={styles.name}>{name}</span> <span className={styles.state}>{text}</span>
                 {count > 0 && (
                   <span className={styles.count} aria-hidden="true">
                     {count}

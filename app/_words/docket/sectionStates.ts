@@ -10,7 +10,7 @@ import type { SectionId } from './docketSections';
 import { pieceOfJob } from './jobAnswerWords';
 
 /** What the index says of a section: one short figure, and whether something is to be done there. */
-export interface SectionState {
+interface SectionState {
   readonly text: string;
   readonly tone: 'plain' | 'todo' | 'stop';
   /** How many things are to be done; 0 where nothing is. */

@@ -190,7 +190,7 @@ describe('an artwork', () => {
 describe('the job as a whole', () => {
   it('takes another product, like the last one but with no quantities and no price', async () => {
     await layOut();
-    fireEvent.click(screen.getByText('Add another product'));
+    fireEvent.click(screen.getByText('Another product'));
     expect(kept.line(1)).toMatchObject({ name: 'Line 2', quantities: [], askedPrice: null });
     expect(kept.line(1).placements[0]?.id).not.toBe(kept.placement().id);
     expect(screen.getByRole('heading', { level: 3, name: 'Line 2' })).toBeVisible();
