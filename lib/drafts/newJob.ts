@@ -74,6 +74,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
           quantities: [],
           orderedQuantity: null,
           nameList: '',
+          audience: null,
           placements: [
             {
               id: 'print-1',
@@ -97,6 +98,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
               testPresses: 0,
               bleedMm: null,
               safeZoneMm: null,
+              rim: { belowMm: null, inside: false },
               replacements: 'alone',
             },
           ],

@@ -43,6 +43,7 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
           ],
           orderedQuantity: null,
           nameList: '',
+          audience: 'adults',
           placements: [
             shirtPlacement(day, {
               id: 'back',

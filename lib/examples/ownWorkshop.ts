@@ -2,6 +2,7 @@ import { newJob } from '@/lib/drafts/newJob';
 import { newParts } from '@/lib/drafts/newParts';
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
+import { untoldHabits } from '@/shared/schemas/habits';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
@@ -66,6 +67,7 @@ export function freshWorkshop(day: string, region: Region): Workshop {
     freeHours: null,
     circuit: null,
     room: { ventilated: null, foodOvenUsed: false },
+    habits: untoldHabits,
     policy: {
       breaks: [1, 6, 12, 24, 48],
       // Half a dollar, or the nearest to it a currency without cents has.

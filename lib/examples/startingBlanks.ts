@@ -1,6 +1,7 @@
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { roundDecimal } from '@/shared/decimal';
 import type { Blank, Position } from '@/shared/schemas/blank';
+import { type Traits, untoldTraits } from '@/shared/schemas/blankTraits';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { blankTypicals } from '@/shared/tables/typicalRates';
 import { mmFromInches } from '@/shared/units';
@@ -16,6 +17,7 @@ interface Pattern {
   /** Name, price against the typical one of its kind, width, and the largest print, in inches. */
   readonly sizes: readonly (readonly [string, number, number, readonly [number, number]])[];
   readonly places: readonly Position[];
+  readonly traits: Partial<Traits>;
 }
 
 const badge: readonly [number, number] = [4.5, 4.5];
@@ -36,6 +38,7 @@ const patterns: Readonly<Record<StartingBlankName, Pattern>> = {
     substrate: 'polyesterShirt',
     sizes: shirtSizes,
     places: ['front', 'back', 'leftChest', 'rightChest'],
+    traits: { finish: 'plain' },
   },
   performance: {
     name: 'White performance shirt, 100 % polyester',
@@ -43,6 +46,7 @@ const patterns: Readonly<Record<StartingBlankName, Pattern>> = {
     substrate: 'performancePolyester',
     sizes: shirtSizes,
     places: ['front', 'back', 'leftChest', 'rightChest'],
+    traits: { finish: 'performance' },
   },
   tote: {
     name: 'White tote, 100 % polyester',
@@ -50,6 +54,7 @@ const patterns: Readonly<Record<StartingBlankName, Pattern>> = {
     substrate: 'polyesterTote',
     sizes: [['One size', 1, 15, [11, 11]]],
     places: ['front', 'back'],
+    traits: { finish: 'plain', layers: 'two' },
   },
   mug: {
     name: 'White coated mug, 11 oz',
@@ -57,6 +62,7 @@ const patterns: Readonly<Record<StartingBlankName, Pattern>> = {
     substrate: 'ceramicMug',
     sizes: [['11 oz', 1, 0, [8.5, 3.6]]],
     places: ['wrap'],
+    traits: {},
   },
   panel: {
     name: 'White aluminium panel',
@@ -67,6 +73,7 @@ const patterns: Readonly<Record<StartingBlankName, Pattern>> = {
       ['8 × 10 in', 1.6, 8, [8, 10]],
     ],
     places: ['face'],
+    traits: {},
   },
   mat: {
     name: 'Mouse mat, polyester face',
@@ -74,6 +81,7 @@ const patterns: Readonly<Record<StartingBlankName, Pattern>> = {
     substrate: 'foamMat',
     sizes: [['9 × 7.5 in', 1, 9, [9, 7.5]]],
     places: ['face'],
+    traits: {},
   },
 };
 
@@ -91,7 +99,7 @@ export function startingBlank(
   day: string,
   { currency, units }: Pick<Workshop, 'currency' | 'units'>,
 ): Blank {
-  const { sizes, places, ...pattern } = patterns[name];
+  const { sizes, places, traits, ...pattern } = patterns[name];
   const typical = typicalsOf(day, currency);
   const { price, blankFault, finishMinutes } = blankTypicals[pattern.kind];
   const isCloth = pattern.kind === 'garment' || pattern.kind === 'bag';
@@ -104,6 +112,8 @@ export function startingBlank(
     coating: isCloth || pattern.kind === 'mat' ? 'cloth' : 'coated',
     maxTemperatureC: null,
     forChildren: null,
+    suppliedBy: 'maker',
+    traits: { ...untoldTraits, ...traits, ...(isCloth ? { dyed: false } : {}) },
     sizes: sizes.map(([size, times, width, [printWidth, printHeight]]) => ({
       name: size,
       price: typical(

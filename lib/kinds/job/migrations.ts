@@ -1,5 +1,6 @@
 import { eachEntry } from '@/lib/stored/eachEntry';
 import { isPlainObject } from '@/lib/stored/sameValue';
+import { untoldSteps } from '@/shared/schemas/recipeSteps';
 
 /** Version 1 to 2: whether prints share sheets; until then each was laid out by itself. */
 export const jobWithGang = (body: unknown): unknown =>
@@ -25,5 +26,21 @@ export const jobWithOwnPrices = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how a list is reckoned follows the workshop unless the job says otherwise. */
-export const jobWithListRule = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);
+/** Version 3 to 4: how a list is reckoned follows the workshop unless the job says otherwise; steps of recipes. */
+export const jobWithListRule = (body: unknown): unknown =>
+  isPlainObject(body)
+    ? {
+        ...body,
+        lines: eachEntry(body.lines, (line) => ({
+          ...line,
+          audience: null,
+          placements: eachEntry(line.placements, (placement) => ({
+            ...placement,
+            rim: { belowMm: null, inside: false },
+            recipe: isPlainObject(placement.recipe)
+              ? { ...placement.recipe, steps: untoldSteps }
+              : placement.recipe,
+          })),
+        })),
+      }
+    : body;

@@ -1,6 +1,8 @@
 import { eachEntry } from '@/lib/stored/eachEntry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { usualCharges } from '@/shared/schemas/charges';
+import { untoldHabits } from '@/shared/schemas/habits';
+import { unrated } from '@/shared/schemas/workshop';
 
 /** Version 1 to 2: which side a printer prints is asked, and every sheet was transfer paper. */
 export const workshopWithPaper = (body: unknown): unknown =>
@@ -31,5 +33,13 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how lists are suggested. */
-export const workshopWithListRule = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);
+/** Version 3 to 4: how lists are suggested; what is asked once for the workshop, and what machines are rated for. */
+export const workshopWithListRule = (body: unknown): unknown =>
+  isPlainObject(body)
+    ? {
+        ...body,
+        printers: eachEntry(body.printers, (printer) => ({ ...printer, ratedSheetsPerMonth: null })),
+        presses: eachEntry(body.presses, (press) => ({ ...press, rating: unrated })),
+        habits: untoldHabits,
+      }
+    : body;
