@@ -5,23 +5,27 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { useChecks } from '@/app/_docket/common/useChecks';
 import { useJob } from '@/app/_docket/common/useJob';
+import { useQuestions } from '@/app/_docket/common/useQuestions';
 import { checkAnswerWords, notesWords } from '@/app/_words/docket/checkAnswerWords';
 import type { CheckGroup } from '@/app/_words/docket/checkGroups';
+import { jobQuestionsHeading, workshopQuestionsHeading } from '@/app/_words/questions/questionWords';
 import { isStanding } from '@/shared/finding';
 import { CheckRow } from './CheckRow';
 import styles from './ChecksSection.module.css';
+import { QuestionCard } from './QuestionCard';
 
 /** Section 2: what stops the job, what there is to settle, and in one line what is worth knowing. */
 export function ChecksSection() {
   const { jobId, workspace } = useJob();
   const groups = useChecks();
+  const questions = useQuestions();
   const state = useRef<HTMLSpanElement>(null);
   const [refused, setRefused] = useState(false);
   const stops = groups.filter(({ finding }) => isStanding(finding));
   const cautions = groups.filter(({ finding }) => finding.severity === 'caution');
   const passed = groups.filter(({ finding }) => finding.waivedBecause !== undefined);
   const notes = groups.filter(({ finding }) => finding.severity === 'note');
-  const { strong, rest } = checkAnswerWords(groups, 0);
+  const { strong, rest } = checkAnswerWords(groups, questions.count);
 
   const fix = (label: string, { all }: CheckGroup) => {
     const outcome = workspace.applyFix(
@@ -54,6 +58,16 @@ export function ChecksSection() {
         </p>
       )}
       <ul className={styles.list}>{[...stops, ...cautions, ...passed].map(row)}</ul>
+      <QuestionCard
+        heading={workshopQuestionsHeading(questions.workshop.length)}
+        questions={questions.workshop}
+        onLast={() => state.current?.focus()}
+      />
+      <QuestionCard
+        heading={jobQuestionsHeading(questions.job.length)}
+        questions={questions.job}
+        onLast={() => state.current?.focus()}
+      />
       {notes.length > 0 && (
         <FoldRow
           place={jobId}

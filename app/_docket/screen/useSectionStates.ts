@@ -3,6 +3,7 @@
 import { useMemo } from 'react';
 import { useChecks } from '@/app/_docket/common/useChecks';
 import { useJob } from '@/app/_docket/common/useJob';
+import { useQuestions } from '@/app/_docket/common/useQuestions';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { type SectionStates, sectionStates } from '@/app/_words/docket/sectionStates';
 
@@ -10,11 +11,12 @@ import { type SectionStates, sectionStates } from '@/app/_words/docket/sectionSt
 export function useSectionStates(): SectionStates {
   const { input, isChecked, costs, prices } = useJob();
   const checks = useChecks();
+  const questions = useQuestions().count;
   const context = useTextContext();
   const costSheet = costs.stale ? null : (costs.answer?.costSheet ?? null);
   const priced = prices.stale ? null : (prices.answer?.prices ?? null);
   return useMemo(
-    () => sectionStates({ input, isChecked, checks, questions: 0, costSheet, prices: priced }, context),
-    [input, isChecked, checks, costSheet, priced, context],
+    () => sectionStates({ input, isChecked, checks, questions, costSheet, prices: priced }, context),
+    [input, isChecked, checks, questions, costSheet, priced, context],
   );
 }

@@ -39,6 +39,6 @@ export function checkGroups(
   });
 }
 
-/** @returns how many things wait for the maker besides stops: cautions and open questions. */
-export const toSettle = (groups: readonly CheckGroup[], questions: number): number =>
-  groups.filter(({ finding }) => finding.severity === 'caution').length + questions;
+/** @returns how many risks of the job wait for the maker, besides stops. */
+export const toSettle = (groups: readonly CheckGroup[]): number =>
+  groups.filter(({ finding }) => finding.severity === 'caution').length;

@@ -70,8 +70,14 @@ const plain = (text: string): SectionState => ({ text, tone: 'plain', count: 0 }
 function checksState(checks: readonly CheckGroup[], questions: number): SectionState {
   const stops = checks.filter(({ finding }) => isStanding(finding)).length;
   if (stops > 0) return { text: stops === 1 ? '1 stop' : `${stops} stops`, tone: 'stop', count: stops };
-  const count = toSettle(checks, questions);
-  return count === 0 ? plain('all well') : { text: `${count} to settle`, tone: 'todo', count };
+  const count = toSettle(checks);
+  if (count > 0) return { text: `${count} to settle`, tone: 'todo', count };
+  if (questions === 0) return plain('all well');
+  return {
+    text: questions === 1 ? '1 question' : `${questions} questions`,
+    tone: 'todo',
+    count: questions,
+  };
 }
 
 const sheetsOf = (sheet: NonNullable<JobAnswer['costSheet']>, formatter: Formatter): string =>
