@@ -168,3 +168,76 @@ describe('what a job names and what was removed', () => {
     expect(kept.workshop().presses).toEqual([press]);
   });
 });
+
+describe('what nobody has told about the workshop', () => {
+  const forget = (habits: Partial<ReturnType<typeof kept.workshop>['habits']>) =>
+    act(() => {
+      benchStore().actions.edit('Forget', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: 'workshop',
+          to: (body) => ({ ...body, habits: { ...body.habits, ...habits } }),
+        },
+      ]);
+    });
+
+  it('is asked in a card with a button for each answer, and never asked again', async () => {
+    await layOut();
+    expect(checks().queryByRole('region', { name: /about your workshop/ })).toBeNull();
+    forget({ safetySheets: null, extensionLead: null });
+    const card = within(await checks().findByRole('region', { name: '2 things about your workshop' }));
+    fireEvent.click(card.getByRole('button', { name: /^Yes: Is the press plugged straight/ }));
+    expect(kept.workshop().habits.extensionLead).toBe(false);
+    expect(kept.undoLabel()).toBe('Is the press plugged straight into the wall? Yes');
+    const last = await checks().findByRole('heading', { name: 'One thing about your workshop' });
+    expect(last).toHaveFocus();
+    fireEvent.click(checks().getByRole('button', { name: /^Yes: Do you keep the safety data sheets/ }));
+    await waitFor(() => expect(checks().queryByRole('region', { name: /about your workshop/ })).toBeNull());
+    expect(document.activeElement).toHaveTextContent('Nothing stops it.');
+  });
+
+  it('asks three things at a time, and counts them all', async () => {
+    await layOut();
+    forget({ safetySheets: null, extensionLead: null, sewnLabel: null, humidity: null, humidityFits: null });
+    const card = within(await checks().findByRole('region', { name: '4 things about your workshop' }));
+    expect(card.getAllByRole('listitem')).toHaveLength(3);
+    expect(checks().getByText(/things to settle, 4 questions/)).toBeVisible();
+  });
+});
+
+describe('stops that say the same', () => {
+  it('are passed together with one reason', async () => {
+    await layOut();
+    act(() => {
+      benchStore().actions.edit('Twice', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'club-order',
+          to: (body) => ({
+            ...body,
+            lines: ['Ann', 'Ben'].flatMap((name) =>
+              body.lines.map((line) => ({
+                ...line,
+                id: name,
+                name,
+                placements: line.placements.map((placement) => ({
+                  ...placement,
+                  id: `${placement.id}-${name}`,
+                })),
+              })),
+            ),
+          }),
+        },
+      ]);
+    });
+    withoutPermission();
+    const offers = await checks().findAllByText('Go on in spite of it');
+    for (const offer of offers) fireEvent.click(offer);
+    fireEvent.change(checks().getByLabelText('Why you go on'), { target: { value: 'Drawn by them.' } });
+    fireEvent.click(checks().getByRole('button', { name: 'Go on' }));
+    expect(await checks().findByText(/Passed by you: “Drawn by them\.”/)).toBeVisible();
+    expect(checks().queryByText('Go on in spite of it')).toBeNull();
+  });
+});

@@ -1,8 +1,8 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, fireEvent, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { clearBench, kept } from '@/tests/app/_docket/bench';
+import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -187,7 +187,64 @@ describe('an artwork', () => {
   });
 });
 
+describe('a line', () => {
+  const blankOfLine = (id: string) => fireEvent.change(at('job-lines-0-blankId'), { target: { value: id } });
+  const rename = (name: string) =>
+    act(() => {
+      benchStore().actions.edit('Name', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'club-order',
+          to: (body) => ({ ...body, lines: body.lines.map((line) => ({ ...line, name })) }),
+        },
+      ]);
+    });
+
+  it('keeps the name the maker gave it on another blank, and follows the blank where nobody named it', async () => {
+    await layOut();
+    blankOfLine('white-mug');
+    expect(kept.line()).toMatchObject({ name: 'Club shirt', blankId: 'white-mug' });
+    expect(kept.undoLabel()).toBe('Blank of Club shirt');
+    rename(kept.blank('white-mug').name);
+    blankOfLine('white-shirt');
+    expect(kept.line().name).toBe(kept.blank('white-shirt').name);
+  });
+
+  it('is duplicated by a button, in one step that undo takes back', async () => {
+    await layOut();
+    fireEvent.click(screen.getByRole('button', { name: 'Duplicate Club shirt' }));
+    expect(kept.job().lines.map(({ name }) => name)).toEqual(['Club shirt', 'Club shirt 2']);
+    expect(kept.line(1).quantities).toEqual(kept.line().quantities);
+    expect(kept.undoLabel()).toBe('Duplicated Club shirt');
+    await act(() => benchStore().actions.undo());
+    expect(kept.job().lines).toHaveLength(1);
+  });
+
+  it('shows each print drawn, and takes another picture with nothing unfolded', async () => {
+    await layOut();
+    const picture = screen.getByLabelText('Picture of Chest badge');
+    expect(picture).toHaveDisplayValue('Club crest');
+    fireEvent.change(picture, { target: { value: 'hill-path' } });
+    expect(kept.placement(1).artworkId).toBe('hill-path');
+    expect(at('job-lines-0-placements-1')).toHaveAttribute('aria-expanded', 'false');
+  });
+
+  it('says beside its prices how tax stands to them and what larger sizes add', async () => {
+    await layOut();
+    expect(screen.getByText('tax added later')).toBeVisible();
+    expect(screen.getByText('2XL\u00a0+1.50, 3XL\u00a0+2.50')).toBeVisible();
+  });
+});
+
 describe('the job as a whole', () => {
+  it('answers first what it is', async () => {
+    await layOut();
+    expect(screen.getByText('37 white shirts').parentElement).toHaveTextContent(
+      '37 white shirts, printed on back and chest',
+    );
+  });
+
   it('takes another product, like the last one but with no quantities and no price', async () => {
     await layOut();
     fireEvent.click(screen.getByText('Another product'));
