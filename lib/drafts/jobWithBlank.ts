@@ -1,6 +1,7 @@
 import type { Blank, Position } from '@/shared/schemas/blank';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { lineOfBlank } from './lineOfBlank';
 import { pressFor, usualPressKind } from './pressFor';
 import { printNames, startingPlacement } from './startingPlacement';
 import { startingRecipe } from './startingRecipe';
@@ -35,9 +36,7 @@ export function jobWithBlank(job: Job, change: BlankChange): Job {
 function lineWithBlank(line: Line, job: Job, change: BlankChange): Line {
   const { from, to } = change;
   const moved = {
-    ...line,
-    blankId: to.id,
-    name: from === undefined || line.name === from.name ? to.body.name : line.name,
+    ...lineOfBlank(line, from?.name ?? null, { id: to.id, name: to.body.name }, otherNames(job, line)),
     quantities: quantitiesOn(line.quantities, to.body),
   };
   const sizes = to.body.sizes.map(({ name }) => name);
@@ -58,6 +57,9 @@ function lineWithBlank(line: Line, job: Job, change: BlankChange): Line {
     placements: otherKind(line.placements, job, change),
   };
 }
+
+const otherNames = ({ lines }: Job, line: Line): readonly string[] =>
+  lines.filter(({ id }) => id !== line.id).map(({ name }) => name);
 
 /** Blanks that are pressed alike: the same kind of thing on the same kind of press. */
 const isAlike = (one: Blank, other: Blank): boolean =>

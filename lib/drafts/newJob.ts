@@ -67,6 +67,7 @@ export function newJob({ name, day, workshop, blank, artworkId, machines }: NewJ
           quantities: typicalMix(sizes, sizes.length === 0 ? 0 : FIRST_PIECES),
           orderedQuantity: null,
           nameList: '',
+          audience: null,
           placements: [
             startingPlacement({
               id: 'print-1',

@@ -75,6 +75,7 @@ export function startingPlacement(beginning: Beginning): Placement {
     testPresses: 0,
     bleedMm: null,
     safeZoneMm: null,
+    rim: { belowMm: null, inside: false },
     replacements: 'alone',
   };
 }

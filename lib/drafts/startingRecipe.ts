@@ -1,5 +1,6 @@
 import { type Blank, textileKinds } from '@/shared/schemas/blank';
 import type { Recipe } from '@/shared/schemas/job';
+import { plannedSteps } from '@/shared/schemas/recipeSteps';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { recipeRanges } from '@/shared/tables/recipeRanges';
 import { thresholds } from '@/shared/tables/thresholds';
@@ -29,6 +30,7 @@ export function startingRecipe(
     reliefFromRaisedParts: false,
     barrierPaper: false,
     provenPresses: 0,
+    steps: plannedSteps,
   };
 }
 

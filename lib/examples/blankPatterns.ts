@@ -1,4 +1,5 @@
 import type { Blank, Position } from '@/shared/schemas/blank';
+import type { Traits } from '@/shared/schemas/blankTraits';
 
 /** Blanks to begin with, by a short name. */
 export const startingBlankNames = [
@@ -38,6 +39,8 @@ interface BlankPattern {
   readonly substrate: Blank['substrate'];
   readonly sizes: readonly PatternSize[];
   readonly places: readonly Position[];
+  /** What is known of it beyond its kind. */
+  readonly traits?: Partial<Traits>;
 }
 
 const shirtSizes: BlankPattern['sizes'] = [
@@ -62,6 +65,7 @@ export const blankPatterns: Readonly<Record<StartingBlankName, BlankPattern>> = 
     substrate: 'polyesterShirt',
     sizes: shirtSizes,
     places: shirtPlaces,
+    traits: { finish: 'plain' },
   },
   performance: {
     name: 'White performance shirt, 100 % polyester',
@@ -69,6 +73,7 @@ export const blankPatterns: Readonly<Record<StartingBlankName, BlankPattern>> = 
     substrate: 'performancePolyester',
     sizes: shirtSizes,
     places: shirtPlaces,
+    traits: { finish: 'performance' },
   },
   mug: {
     name: 'White coated mug, 11 oz',
@@ -119,6 +124,7 @@ export const blankPatterns: Readonly<Record<StartingBlankName, BlankPattern>> = 
     substrate: 'polyesterTote',
     sizes: [{ name: 'One size', times: 1, inches: [15, [11, 11]], mm: [380, [280, 280]] }],
     places: ['front', 'back'],
+    traits: { finish: 'plain', layers: 'two' },
   },
   cushion: {
     name: 'White cushion cover, 100 % polyester',
@@ -134,6 +140,7 @@ export const blankPatterns: Readonly<Record<StartingBlankName, BlankPattern>> = 
       },
     ],
     places: ['front', 'back'],
+    traits: { finish: 'plain', layers: 'two' },
   },
   mat: {
     name: 'Mouse mat, polyester face',

@@ -45,6 +45,7 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
           ],
           orderedQuantity: null,
           nameList: '',
+          audience: 'adults',
           placements: [
             shirtPlacement(day, {
               id: 'back',

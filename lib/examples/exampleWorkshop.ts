@@ -1,6 +1,7 @@
 import { usualCharges } from '@/shared/schemas/charges';
+import { untoldHabits } from '@/shared/schemas/habits';
 import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
-import type { Workshop } from '@/shared/schemas/workshop';
+import { unrated, type Workshop } from '@/shared/schemas/workshop';
 import { mmFromInches } from '@/shared/units';
 import { ratesOf } from './exampleRates';
 
@@ -49,6 +50,7 @@ export function exampleWorkshop(day: string): Workshop {
         marginMm: mmFromInches(0.125),
         borderless: false,
         printedSide: 'up',
+        ratedSheetsPerMonth: null,
       },
     ],
     presses: [
@@ -69,6 +71,7 @@ export function exampleWorkshop(day: string): Workshop {
         partsInterval: rate(10_000, 'presses', 'typical'),
         protectivePaper: rate(0.035, 'money/press'),
         tape: rate(0.03, 'money/press'),
+        rating: unrated,
       },
       {
         id: 'mug-press',
@@ -87,6 +90,7 @@ export function exampleWorkshop(day: string): Workshop {
         partsInterval: null,
         protectivePaper: rate(0.035, 'money/press'),
         tape: rate(0.05, 'money/press'),
+        rating: unrated,
       },
     ],
     sheets: [
@@ -148,6 +152,16 @@ export function exampleWorkshop(day: string): Workshop {
     freeHours: [1, 1, 1, 1, 1, 4, 0],
     circuit: { volts: 120, amps: 20, otherWatts: 0 },
     room: { ventilated: true, foodOvenUsed: false },
+    habits: {
+      ...untoldHabits,
+      ownCircuit: true,
+      extensionLead: false,
+      safetySheets: true,
+      staysByPress: true,
+      sewnLabel: 'kept',
+      humidity: 0.5,
+      humidityFits: true,
+    },
     policy: {
       listRule: 'capped',
       breaks: null,

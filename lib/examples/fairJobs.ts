@@ -49,6 +49,7 @@ export function fairShirts(day: string): JobInput {
           quantities: sizes.map((size, index) => ({ size, quantity: design.shirts[index] ?? 0 })),
           orderedQuantity: null,
           nameList: '',
+          audience: null,
           placements: [
             shirtPlacement(day, {
               id: `${design.id}-front`,
@@ -100,6 +101,7 @@ export function fairMugs(day: string): JobInput {
           quantities: [{ size: '11 oz', quantity: 12 }],
           orderedQuantity: null,
           nameList: '',
+          audience: null,
           placements: [mugPlacement(day, `${design.id}-strip`)],
           askedPrice: 16,
           upCharges: [],

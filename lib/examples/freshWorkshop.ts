@@ -1,6 +1,7 @@
 import { newParts } from '@/lib/drafts/newParts';
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
+import { untoldHabits } from '@/shared/schemas/habits';
 import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
@@ -35,6 +36,7 @@ export function freshWorkshop(day: string, region: Region): Workshop {
     freeHours: null,
     circuit: null,
     room: { ventilated: null, foodOvenUsed: false },
+    habits: untoldHabits,
     policy: {
       listRule: 'capped',
       breaks: null,

@@ -1,6 +1,7 @@
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { roundDecimal } from '@/shared/decimal';
 import { type Blank, textileKinds } from '@/shared/schemas/blank';
+import { untoldTraits } from '@/shared/schemas/blankTraits';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { blankTypicals } from '@/shared/tables/typicalRates';
 import { mmFromInches } from '@/shared/units';
@@ -21,7 +22,7 @@ export function startingBlankLabel(name: StartingBlankName, { units }: Pick<Work
  * @param place its money and units: where lengths are metric it has the sizes sold there
  */
 export function startingBlank(name: StartingBlankName, day: string, place: Place): Blank {
-  const { kind, substrate, sizes, places } = blankPatterns[name];
+  const { kind, substrate, sizes, places, traits } = blankPatterns[name];
   const typical = typicalsOf(day, place.currency);
   const { price, blankFault, finishMinutes } = blankTypicals[kind];
   const isInch = place.units.length === 'in';
@@ -39,6 +40,8 @@ export function startingBlank(name: StartingBlankName, day: string, place: Place
     coating: isCloth || kind === 'mat' ? 'cloth' : 'coated',
     maxTemperatureC: null,
     forChildren: null,
+    suppliedBy: 'maker',
+    traits: { ...untoldTraits, ...traits, ...(isCloth ? { dyed: false } : {}) },
     sizes: sizes.map((size) => {
       const [width, print] = isInch ? size.inches : size.mm;
       const chest = isInch ? chestPrint.inches : chestPrint.mm;

@@ -5,7 +5,7 @@ import type { NoFacts, Plain, Variant } from './findingCase';
 export interface SafetyFacts {
   /** Watts of all that may run at once, of the breaker (`full`) and of four fifths of it (`mark`). */
   'ELE-01':
-    | Variant<'unknown', { readonly watts: number }>
+    | Variant<'shared', { readonly watts: number }>
     | Variant<'over', { readonly watts: number; readonly full: number }>
     | Variant<
         'near',
@@ -17,8 +17,8 @@ export interface SafetyFacts {
           readonly amps: number;
         }
       >;
-  'SAF-01': Variant<'foodOven' | 'closed' | 'unstated', NoFacts>;
-  'LAW-01': Variant<Exclude<Job['sewnLabel'], 'kept'>, NoFacts>;
+  'SAF-01': Variant<'foodOven' | 'closed', NoFacts>;
+  'LAW-01': Variant<Exclude<Job['sewnLabel'], 'kept' | 'unknown'>, NoFacts>;
   'LAW-02': Plain<{ readonly blank: string }>;
   'LAW-05': Plain<{ readonly channel: string }>;
 }

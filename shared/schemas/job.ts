@@ -3,6 +3,7 @@ import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';
 import { daySchema, rateSchema, shareSchema } from './rate';
+import { recipeStepsSchema, untoldSteps } from './recipeSteps';
 import { breaksSchema, sellingRuleSchema } from './sellingRule';
 import { rateOverridesSchema } from './workshop';
 import { z } from './z';
@@ -18,6 +19,9 @@ const protectivePapers = ['freshPlain', 'reused', 'parchment', 'wax', 'ptfe', 'n
 /** How far a job has come, as its maker says: being priced, quoted to somebody, agreed on, handed over. */
 export const jobStates = ['draft', 'quoted', 'agreed', 'done'] as const;
 export type JobState = (typeof jobStates)[number];
+/** Crowds whose usual mix of sizes is known. */
+export const audiences = ['adults', 'women', 'youth'] as const;
+export type Audience = (typeof audiences)[number];
 
 export const recipeSchema = z.strictObject({
   /** As typed, because a slip between the scales shows only in the typed pair. */
@@ -34,6 +38,7 @@ export const recipeSchema = z.strictObject({
   barrierPaper: z.boolean().default(false),
   /** Good presses logged with this recipe on this substrate. */
   provenPresses: z.int().min(0).max(1_000_000).default(0),
+  steps: recipeStepsSchema.default(untoldSteps),
 });
 
 /** Sizes that share one print size; `sizes` null means all that no other entry names. */
@@ -70,6 +75,13 @@ export const placementSchema = z.strictObject({
   bleedMm: z.number().min(0).max(500).nullable().default(null),
   /** From the part that must be seen whole to the nearest edge, handle or seam; null where nobody measured. */
   safeZoneMm: z.number().min(0).max(2000).nullable().default(null),
+  /** Of drinkware: how far the print ends below the rim, and whether it lies inside; null where nobody measured. */
+  rim: z
+    .strictObject({
+      belowMm: z.number().min(0).max(500).nullable().default(null),
+      inside: z.boolean().default(false),
+    })
+    .default({ belowMm: null, inside: false }),
   /** Whether the print for a spoiled piece takes a sheet alone or its share of a full one. */
   replacements: z.enum(['alone', 'ganged']).default('alone'),
 });
@@ -86,6 +98,8 @@ export const lineSchema = z.strictObject({
   orderedQuantity: z.number().min(0).max(MOST_PIECES).nullable().default(null),
   /** Names or numbers of single pieces, one to a line of text; empty where no piece bears its own. */
   nameList: z.string().max(20_000).default(''),
+  /** Who the sizes are for; null where nobody chose. */
+  audience: z.enum(audiences).nullable().default(null),
   /** In press order. */
   placements: z.array(placementSchema).min(1).max(MOST_PLACEMENTS),
   /** Price asked for a piece, typed with or without tax as the channel says; null where not yet decided. */

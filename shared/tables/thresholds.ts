@@ -149,6 +149,10 @@ export const thresholds = {
     preheat: limit(10, 's', practice),
     provenFew: limit(10, 'presses', practice),
   },
+  steps: {
+    /** 10 to 15 s under the transfer, of which the least is asked. */
+    cool: limit(10, 's', practice),
+  },
   quantity: {
     plausible: limit(2000, 'pieces', practice),
   },

@@ -10,7 +10,11 @@ test.each([1280, 390])(
     const page = await openPage({ width });
     await priced(page);
     expect(await priceBarText(page)).toMatch(/19\.00.*margin 40\.5 %.*markup 68\.2 %.*56\.2\d/);
-    expect(await section(page, 'Checks').getByRole('listitem').count()).toBeGreaterThan(5);
+    expect(
+      await section(page, 'Checks')
+        .getByText(/Nothing stops it/)
+        .count(),
+    ).toBe(1);
     // The last section of figures is the last to be worked out.
     await section(page, 'Ways of selling').getByRole('listitem').first().waitFor();
     await looksRight(page, 'first-visit');
@@ -93,7 +97,7 @@ test('two tabs at one job lose no edit of either', async () => {
   await type(section(first, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true }), '22');
   await type(
     section(second, 'The job').getByRole('textbox', {
-      name: 'Most this crowd pays for a shirt',
+      name: 'Most they pay',
       exact: true,
     }),
     '25',
@@ -104,9 +108,7 @@ test('two tabs at one job lose no edit of either', async () => {
     await expectPriceBar(page, /22\.00/);
     await expect
       .poll(() =>
-        section(page, 'The job')
-          .getByRole('textbox', { name: 'Most this crowd pays for a shirt', exact: true })
-          .inputValue(),
+        section(page, 'The job').getByRole('textbox', { name: 'Most they pay', exact: true }).inputValue(),
       )
       .toMatch(/^25/);
   }

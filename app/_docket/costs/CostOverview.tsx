@@ -24,7 +24,8 @@ export function CostOverview({ names, line }: CostOverviewProps) {
   const { sheet, input } = names;
   const { locale } = useTextContext();
   const opens = useOpenFigure();
-  const onKeyDown = useArrowKeys();
+  const groupKeys = useArrowKeys();
+  const eachKeys = useArrowKeys();
   const { groups, total, pieces, each } = costOverview(sheet, line.id, locale);
   const grouped = useMemo(() => ({ input, sheet: withCostGroups(sheet) }), [input, sheet]);
   const piece = pieceWords(input.blanks[line.blankId]);
@@ -32,7 +33,7 @@ export function CostOverview({ names, line }: CostOverviewProps) {
     <>
       <CostBar groups={groups} />
       <div className={styles.columns}>
-        <table className={styles.table} onKeyDown={onKeyDown}>
+        <table className={styles.table} {...groupKeys}>
           <caption className="visuallyHidden">Cost of the whole job, {sheet.currency}</caption>
           <thead className="visuallyHidden">
             <tr>
@@ -73,7 +74,7 @@ export function CostOverview({ names, line }: CostOverviewProps) {
             </tr>
           </tfoot>
         </table>
-        <table className={styles.table} onKeyDown={onKeyDown}>
+        <table className={styles.table} {...eachKeys}>
           <caption className={styles.caption}>one good {piece.one}</caption>
           <tbody>
             {each.map(({ name, figure, text, label }) => (

@@ -6,10 +6,10 @@ export const safetyWords = {
   'ELE-01': ({ variant, facts }, formatter) => {
     const watts = `${formatter.number(facts.watts, 0)} W`;
     switch (variant) {
-      case 'unknown':
+      case 'shared':
         return wording(
-          `The circuit your press hangs on is not entered.`,
-          `Press and printer take ${watts} together, and whether it bears that nobody can say. Enter its volts, its breaker and what else hangs on it. Ask a licensed electrician.`,
+          'The press hangs on a circuit that may not bear it.',
+          `Press and printer take ${watts} together, and with a kettle the breaker trips in the middle of a press. Enter its volts, its breaker and what else hangs on it. Ask a licensed electrician.`,
         );
       case 'over':
         return wording(
@@ -30,15 +30,10 @@ export const safetyWords = {
           'An oven that cooks food is used for goods.',
           'Dye and coating give off fumes that settle on its walls and get into food. Use an oven kept for goods alone. For rules on fumes ask your local authority.',
         );
-      case 'closed':
+      default:
         return wording(
           'The room is not ventilated.',
           'Hot dye and coating give off fumes, and hours of them hurt. Open a window with a fan before you press. For rules on fumes ask your local authority.',
-        );
-      default:
-        return wording(
-          'Nobody has said whether the room is ventilated.',
-          'Hot dye and coating give off fumes. Make sure air comes in and goes out, and note it for the workshop. For rules on fumes ask your local authority.',
         );
     }
   },
@@ -49,15 +44,10 @@ export const safetyWords = {
           'The sewn label is to be taken out.',
           'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it in. Ask your local authority.',
         );
-      case 'covered':
+      default:
         return wording(
           'The sewn label is to be covered.',
           'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it free. Ask your local authority.',
-        );
-      default:
-        return wording(
-          'Nobody has said what happens to the sewn label.',
-          'In many places fibres, origin, maker and care must stay readable on what is sold. Plan to leave it as it is. Ask your local authority.',
         );
     }
   },

@@ -3,17 +3,19 @@ import { makeFinding } from '@/lib/findings/makeFinding';
 import { linePlaces } from '@/lib/job/places';
 import { textileKinds } from '@/shared/schemas/blank';
 
-/** LAW-01: the sewn label stays in place and readable. Textiles only. */
+/** LAW-01: the sewn label stays in place and readable. A job that does not say goes by the workshop. Textiles only. */
 const sewnLabel: Rule = ({ resolved }) => {
-  const { job, lines } = resolved;
-  if (job.sewnLabel === 'kept' || !lines.some(({ blank }) => textileKinds.includes(blank.kind))) return [];
+  const { job, lines, workshop } = resolved;
+  const label = job.sewnLabel === 'unknown' ? workshop.habits.sewnLabel : job.sewnLabel;
+  if (label === null || label === 'kept') return [];
+  if (!lines.some(({ blank }) => textileKinds.includes(blank.kind))) return [];
   return [
     makeFinding({
       id: 'LAW-01',
-      severity: job.sewnLabel === 'unknown' ? 'caution' : 'stop',
-      variant: job.sewnLabel,
+      severity: 'stop',
+      variant: label,
       where: { document: 'job', path: ['sewnLabel'] },
-      found: job.sewnLabel,
+      found: label,
       limit: 'kept',
       facts: {},
       fix: {

@@ -13,10 +13,7 @@ const marks = [
   { id: 'target', label: 'target 30 %', value: 16.27 },
 ];
 
-function ruler(
-  onMove: (value: number) => void,
-  more: { value?: number; onRest?: () => void } = {},
-) {
+function ruler(onMove: (value: number) => void, more: { value?: number; onRest?: () => void } = {}) {
   return (
     <PriceRuler
       label="Price of a shirt"
