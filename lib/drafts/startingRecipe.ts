@@ -28,7 +28,8 @@ export function startingRecipe(
     preheatSeconds: textileKinds.includes(kind) ? thresholds.recipe.preheat.value : null,
     protectivePaper: 'freshPlain',
     reliefFromRaisedParts: false,
-    barrierPaper: false,
+    // Dye gas goes through to the other side of a bag.
+    barrierPaper: kind === 'bag' || kind === 'cushion',
     provenPresses: 0,
     steps: plannedSteps,
   };

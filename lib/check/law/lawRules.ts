@@ -1,6 +1,5 @@
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
-import { linePlaces } from '@/lib/job/places';
 import { textileKinds } from '@/shared/schemas/blank';
 
 /** LAW-01: the sewn label stays in place and readable. A job that does not say goes by the workshop. Textiles only. */
@@ -27,23 +26,6 @@ const sewnLabel: Rule = ({ resolved }) => {
   ];
 };
 
-/** LAW-02: goods for children come under rules of their own. Told once for each blank. */
-const children: Rule = ({ resolved }) => {
-  const places = linePlaces(resolved);
-  return places.flatMap(({ line, whereBlank }, index) => {
-    const isFirst = places.findIndex((other) => other.line.line.blankId === line.line.blankId) === index;
-    if (line.blank.forChildren !== true || !isFirst) return [];
-    return [
-      makeFinding({
-        id: 'LAW-02',
-        severity: 'caution',
-        where: whereBlank('forChildren'),
-        facts: { blank: line.blank.name },
-      }),
-    ];
-  });
-};
-
 /** LAW-05: whether prices are with or without tax is not yet said. While estimating this is a caution. */
 const taxSetting: Rule = ({ resolved }) => {
   const { channel, workshop } = resolved;
@@ -59,4 +41,4 @@ const taxSetting: Rule = ({ resolved }) => {
   ];
 };
 
-export const lawRules: readonly Rule[] = [sewnLabel, children, taxSetting];
+export const lawRules: readonly Rule[] = [sewnLabel, taxSetting];

@@ -9,7 +9,6 @@ import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 import { fitsWithin } from '@/shared/units';
 import { largestPrint } from './largestPrint';
-import { suitedPressFix } from './suitedPressFix';
 
 /** PLC-02: one print size over a wide run of sizes looks lost on the largest or wraps round the smallest. */
 const oneSizeForAll: Rule = ({ resolved }) =>
@@ -52,25 +51,11 @@ const oneSizeForAll: Rule = ({ resolved }) =>
     });
   });
 
-/** PLC-05: the platen must reach past the print on all sides, or the press must be of the kind that takes the blank. */
+/** PLC-05: the platen must reach past the print on all sides. A press of the wrong kind is PLC-09's matter. */
 const platen: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) => {
     const { placement, press } = place.placed;
-    const { blank } = place.line;
-    if (!suitsPress(press.kind, blank)) {
-      return [
-        makeFinding({
-          id: 'PLC-05',
-          severity: 'stop',
-          variant: 'kind',
-          where: place.where('pressId'),
-          found: press.kind,
-          limit: blank.kind,
-          facts: { press: press.name, blank: blank.name },
-          fix: suitedPressFix(place, resolved),
-        }),
-      ];
-    }
+    if (!suitsPress(press.kind, place.line.blank)) return [];
     const room = press.platen;
     if (room === null) return [];
     return place.prints.flatMap((printPlace): readonly Finding[] => {

@@ -23,7 +23,7 @@ export function suitedPressFix(place: PlacementPlace, { workshop, asOf }: Resolv
         facts: { kind: press.kind },
         changes: [{ document: 'workshop', path: ['presses', workshop.presses.length], value: press }, ...use],
       }
-    : { label: 'useOnly', facts: { name: press.name }, changes: use };
+    : { label: 'usePress', facts: { press: press.name }, changes: use };
 }
 
 function typicalMinutes(

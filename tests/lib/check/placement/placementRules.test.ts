@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { mmFromInches } from '@/shared/units';
-import { changed, clubWith, mended, mugsWith, told, verdict } from '@/tests/fixtures/clubJob';
+import { changed, clubWith, mended, told, verdict } from '@/tests/fixtures/clubJob';
 
 const back = (widthIn: number, heightIn: number) =>
   clubWith({
@@ -93,33 +93,6 @@ describe('PLC-05 wants the platen to reach past the print', () => {
   it('is mended by its button', () => {
     const input = back(16, 14);
     expect(verdict(mended(input, told(input, 'PLC-05')[0]), 'PLC-05')).toBe('pass');
-  });
-
-  it.each([
-    ['flat', 'garment', 'pass'],
-    ['flat', 'drinkware', 'stop kind'],
-    ['mug', 'drinkware', 'pass'],
-    ['tumbler', 'drinkware', 'pass'],
-    ['mug', 'garment', 'stop kind'],
-    ['oven', 'drinkware', 'pass'],
-    ['oven', 'panel', 'pass'],
-    ['oven', 'garment', 'stop kind'],
-  ])('a %s press for a %s: %s', (press, blank, expected) => {
-    const input = mugsWith({ 'workshop.presses.1.kind': press, 'blank:white-mug.kind': blank });
-    expect(verdict(input, 'PLC-05')).toBe(expected);
-  });
-
-  it('offers the press of the workshop that takes the blank, else a typical one', () => {
-    const flat = mugsWith({ 'job.lines.0.placements.0.pressId': 'flat-press' });
-    const [there] = told(flat, 'PLC-05');
-    expect(there?.fix).toMatchObject({ label: 'useOnly', facts: { name: 'Mug press' } });
-    const only = mugsWith({ 'workshop.presses.1.kind': 'flat' });
-    const [missing] = told(only, 'PLC-05');
-    expect(missing?.fix).toMatchObject({ label: 'addPress', facts: { kind: 'mug' } });
-    const after = mended(only, missing);
-    // The name and the id of another press are taken.
-    expect(after.workshop.presses[2]).toMatchObject({ id: 'mug-press-2', name: 'Mug press 2', kind: 'mug' });
-    expect(after.job.lines[0]?.placements[0]?.pressId).toBe('mug-press-2');
   });
 });
 

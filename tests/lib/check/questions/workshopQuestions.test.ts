@@ -4,8 +4,9 @@ import { checkJob } from '@/lib/check/checkJob';
 import { jobQuestions } from '@/lib/check/questions/jobQuestions';
 import type { Question } from '@/lib/check/questions/question';
 import { workshopQuestions } from '@/lib/check/questions/workshopQuestions';
-import { ownWorkshop } from '@/lib/examples/ownWorkshop';
 import { regionOf } from '@/lib/examples/regionOf';
+import { noChoices } from '@/lib/examples/startChoices';
+import { startDraft } from '@/lib/examples/startDraft';
 import { applyChanges } from '@/lib/findings/applyChanges';
 import type { Change } from '@/shared/finding';
 import { untoldHabits } from '@/shared/schemas/habits';
@@ -93,13 +94,9 @@ describe('what nobody has told of the workshop', () => {
 describe('what nobody has told of a job', () => {
   it('is nothing in the examples, and nothing but whom the shirt is for in a new workshop', () => {
     expect(jobQuestions(club())).toEqual([]);
-    const documents = ownWorkshop(TODAY, regionOf('en-US'));
-    const job = documents.find(({ kind }) => kind === 'job');
-    const blank = documents.find(({ kind }) => kind === 'blank');
-    if (job?.kind !== 'job' || blank?.kind !== 'blank') throw new Error('a document is missing');
-    expect(named(jobQuestions({ job: job.body, blanks: { [blank.id]: blank.body } }))).toEqual([
-      'forChildren',
-    ]);
+    const ids = { job: 'job', blank: 'blank', artwork: 'artwork' };
+    const { job, blank } = startDraft('shirt', noChoices(regionOf('en-US')), TODAY, ids);
+    expect(named(jobQuestions({ job, blanks: { blank } }))).toEqual(['forChildren']);
   });
 
   it('asks for a step once, and writes it into every recipe that does not say', () => {
