@@ -233,7 +233,7 @@ describe('a line', () => {
   it('says beside its prices how tax stands to them and what larger sizes add', async () => {
     await layOut();
     expect(screen.getByText('tax added later')).toBeVisible();
-    expect(screen.getByText('2XL\u00a0+1.50, 3XL\u00a0+2.50')).toBeVisible();
+    expect(screen.getByText('2XL +1.50, 3XL +2.50')).toBeVisible();
   });
 });
 
