@@ -71,7 +71,7 @@ export function breakEdges({ each, openEach, from, judgedTo, lifted }: BreakNeed
       const price = priceOf(own);
       for (const following of beginning[next] ?? []) {
         const nextPrice = priceOf(following);
-        // A break at the price of the one before is none; one whose first order pays more than the next is none either.
+        // More pieces never cost more each; and a break whose first order pays more than the next is one nobody pays.
         if (nextPrice >= price || next * nextPrice < start * price) continue;
         add(own, following, judge(start, next - 1, price, next * nextPrice));
       }
@@ -89,23 +89,30 @@ export function breakEdges({ each, openEach, from, judgedTo, lifted }: BreakNeed
 
 // Helpers
 
-/** The one loop that is run half a million times: two products a quantity. */
+/** An order pays its own price until that is more than the first order of the next break: two stretches, two maxima. */
 function overcharges(each: readonly number[], last: number) {
-  const ofPrice = new Float64Array(last + 1);
-  const ofTotal = new Float64Array(last + 1);
-  for (let n = 1; n <= last; n += 1) {
-    ofPrice[n] = 1 / (each[n] ?? 0);
-    ofTotal[n] = 1 / ((each[n] ?? 0) * n);
-  }
+  const shares = Float64Array.from({ length: last + 1 }, (_, n) => (n === 0 ? 0 : 1 / (each[n] ?? 0)));
+  const ofPrice = rangeMaximum(shares);
+  const ofTotal = rangeMaximum(shares.map((share, n) => (n === 0 ? 0 : share / n)));
   return (from: number, to: number, price: number, cap: number): number => {
-    let most = 0;
-    for (let n = from; n <= to; n += 1) {
-      const own = price * (ofPrice[n] ?? 0);
-      const held = cap * (ofTotal[n] ?? 0);
-      const paid = own < held ? own : held;
-      if (paid > most) most = paid;
-    }
-    return most - 1;
+    const held = Math.max(from, Math.floor(cap / price) + 1);
+    const own = price * ofPrice(from, Math.min(to, held - 1));
+    return (held > to ? own : Math.max(own, cap * ofTotal(held, to))) - 1;
+  };
+}
+
+/** @returns the largest of the values from one place to another, both included; 0 where there are none. */
+function rangeMaximum(values: Float64Array): (from: number, to: number) => number {
+  const levels = [values];
+  for (let width = 1; 2 * width <= values.length; width *= 2) {
+    const before = levels.at(-1) ?? values;
+    levels.push(before.map((value, at) => Math.max(value, before[at + width] ?? 0)));
+  }
+  return (from, to) => {
+    if (to < from) return 0;
+    const level = 31 - Math.clz32(to - from + 1);
+    const row = levels[level] ?? values;
+    return Math.max(row[from] ?? 0, row[to - (1 << level) + 1] ?? 0);
   };
 }
 

@@ -25,13 +25,13 @@ export const movedInputs = (slots: number): readonly string[] => [
  * @param perSession pieces that one session carries; null where one carries all
  */
 export function orderFigures(slots: number, perSession: number | null): readonly OrderFigure[] {
-  const share = (id: string): OrderFigure => ({ id, probe: 0.5, of: (figures) => 1 / valueOf(figures, id) });
+  const share = (id: string): OrderFigure => ({ id, probe: 0.5, of: (figures) => 1 / figureOf(figures, id) });
   const sheets = (slot: number): OrderFigure => ({
     id: `group_${slot}`,
     probe: 0.5,
     of: (figures) => {
-      const group = valueOf(figures, `group_${slot}`);
-      return Math.ceil(group / valueOf(figures, `ups_${slot}`)) / group;
+      const group = figureOf(figures, `group_${slot}`);
+      return Math.ceil(group / figureOf(figures, `ups_${slot}`)) / group;
     },
   });
   const laterSessions: readonly OrderFigure[] =
@@ -43,7 +43,7 @@ export function orderFigures(slots: number, perSession: number | null): readonly
             probe: 2 * perSession,
             after: 1,
             of: (figures) => {
-              const pieces = valueOf(figures, 'jobPieces');
+              const pieces = figureOf(figures, 'jobPieces');
               return (Math.ceil(pieces / perSession) - 1) / pieces;
             },
           },
@@ -59,4 +59,4 @@ export function orderFigures(slots: number, perSession: number | null): readonly
   ];
 }
 
-const valueOf = (figures: Figures, id: string): number => figures[id] ?? 1;
+const figureOf = (figures: Figures, id: string): number => figures[id] ?? 1;
