@@ -2,11 +2,15 @@
 
 import { type KeyboardEvent, useId, useRef } from 'react';
 import { classes } from '@/app/_controls/classes';
+import { labelRoom } from './labelRoom';
 import { moveFlag } from './moveFlag';
 import styles from './PriceRuler.module.css';
 import { RulerDrawing } from './RulerDrawing';
+import { RulerList } from './RulerList';
+import { RulerTouch } from './RulerTouch';
 import type { RulerBounds, RulerMark } from './rulerMark';
 import { useFlagDrag } from './useFlagDrag';
+import { useTextScale } from './useTextScale';
 import { useWidth } from './useWidth';
 
 type PriceRulerProps = Readonly<{
@@ -22,20 +26,20 @@ type PriceRulerProps = Readonly<{
   format: (value: number) => string;
   /** Left of this you pay to work; null while it is not known. */
   payToWorkBelow: number | null;
-  /** slim has no words and fits at the thumb; fit is slim on a phone and wide elsewhere. */
-  size?: 'wide' | 'slim' | 'fit';
-  /** Words for old prices shown while a stop withholds new ones: "last good price". */
-  stale?: string | undefined;
+  /** slim has no words and fits at the thumb or in a bar. */
+  size?: 'full' | 'slim';
 }>;
 
 /** Money from left to right on a bar from cold to hot: the marks as ticks, the chosen price as a flag to move. */
 export function PriceRuler(props: PriceRulerProps) {
-  const { label, marks, flag, bounds, step, meaning, format, payToWorkBelow, size = 'fit', stale } = props;
+  const { label, flag, bounds, step, meaning, format, payToWorkBelow, size = 'full' } = props;
   const box = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(box, 640);
+  const scale = useTextScale(box);
   const listId = useId();
   const drag = useFlagDrag({ value: flag.value, bounds, step, onMove: flag.onMove, onRest: flag.onRest });
-  const still = stale !== undefined;
+  const marks = props.marks.toSorted((a, b) => a.value - b.value);
+  const room = labelRoom(marks, { bounds: drag.bounds, format, widthPx, scale });
 
   const keyed = (event: KeyboardEvent) =>
     event.altKey || event.ctrlKey || event.metaKey
@@ -48,9 +52,8 @@ export function PriceRuler(props: PriceRulerProps) {
     if (next !== flag.value) flag.onMove(next);
   };
 
-  const price = `${format(flag.value)}, ${meaning}`;
   return (
-    <div className={classes(styles.ruler, styles[size], still && styles.stale)} ref={box}>
+    <div className={classes(styles.ruler, styles[size])} ref={box}>
       <div
         className={classes(styles.hold, drag.dragging && styles.dragging)}
         role="slider"
@@ -59,21 +62,22 @@ export function PriceRuler(props: PriceRulerProps) {
         aria-valuemin={Math.min(bounds.min, flag.value)}
         aria-valuemax={Math.max(bounds.max, flag.value)}
         aria-valuenow={flag.value}
-        aria-valuetext={still ? `${format(flag.value)}, ${stale}` : price}
-        aria-disabled={still || undefined}
+        aria-valuetext={`${format(flag.value)}, ${meaning}`}
         aria-describedby={listId}
-        onKeyDown={still ? undefined : keyDown}
-        onKeyUp={still ? undefined : (event) => keyed(event) !== null && flag.onRest?.()}
-        {...(still ? {} : drag.handlers)}
+        onKeyDown={keyDown}
+        onKeyUp={(event) => keyed(event) !== null && flag.onRest?.()}
+        {...drag.handlers}
       />
       <RulerDrawing
-        {...{ marks, format, payToWorkBelow, widthPx }}
+        {...{ marks, format, payToWorkBelow, widthPx, scale, size }}
         bounds={drag.bounds}
         flagValue={flag.value}
-        stale={stale}
+        middles={room.kind === 'named' ? room.middles : null}
       />
+      {size === 'full' && room.kind === 'figures' && <RulerTouch {...{ marks, format }} />}
+      {size === 'full' && room.kind === 'list' && <RulerList {...{ marks, format }} />}
       <p className="visuallyHidden" id={listId}>
-        {marks.map((mark) => `${mark.label} ${format(mark.value)}`).join('; ')}
+        {props.marks.map((mark) => `${mark.label} ${format(mark.value)}`).join('; ')}
         {payToWorkBelow !== null && `; below ${format(payToWorkBelow)} you pay to work`}
       </p>
     </div>

@@ -5,25 +5,38 @@ import { RulerLabels } from './RulerLabels';
 import { type RulerBounds, type RulerMark, ratioOnRuler } from './rulerMark';
 
 type RulerDrawingProps = Readonly<{
+  /** In the order of their values. */
   marks: readonly RulerMark[];
   bounds: RulerBounds;
   flagValue: number;
   format: (value: number) => string;
   payToWorkBelow: number | null;
   widthPx: number;
-  stale?: string | undefined;
+  /** How much larger than usual the type is. */
+  scale: number;
+  /** slim has no flag and no leaders, and a knob in their place. */
+  size: 'full' | 'slim';
+  /** Where the labels stand, px from the left; null where they stand outside of the drawing, in equal cells. */
+  middles: readonly number[] | null;
 }>;
 
 const heats = ['cold', 'cool', 'tepid', 'warm', 'hot', 'scorch'] as const;
 
+/** Heights in px at the usual size of type. */
+const HIGH = { named: 100, bare: 64, slim: 36 } as const;
+
 /** What is seen of the ruler. Everything lies by share of the width, so it holds before any script has measured. */
 export function RulerDrawing(props: RulerDrawingProps) {
-  const { bounds, flagValue, format, payToWorkBelow, widthPx, stale } = props;
+  const { marks, bounds, flagValue, format, payToWorkBelow, widthPx, scale, size, middles } = props;
   const id = useId();
-  const marks = props.marks.toSorted((a, b) => a.value - b.value);
   const at = (value: number) => percent(ratioOnRuler(value, bounds));
+  const isSlim = size === 'slim';
+  // The same bar, moved up where no flag stands over it.
+  const barY = (isSlim ? 11 : 36) * scale;
+  const barHigh = 14 * scale;
+  const high = scale * (isSlim ? HIGH.slim : middles === null ? HIGH.bare : HIGH.named);
   return (
-    <svg className={styles.drawing} width="100%" height="98" aria-hidden="true" focusable="false">
+    <svg className={styles.drawing} width="100%" height={high} aria-hidden="true" focusable="false">
       <defs>
         <linearGradient id={`${id}-heat`}>
           <stop offset="0" className={styles.cold} />
@@ -43,40 +56,46 @@ export function RulerDrawing(props: RulerDrawingProps) {
           <rect className={styles.hatchLine} width="2" height="6" />
         </pattern>
         <clipPath id={`${id}-bar`}>
-          <rect y="36" width="100%" height="14" rx="7" />
+          <rect y={barY} width="100%" height={barHigh} rx={barHigh / 2} />
         </clipPath>
       </defs>
-      <g className={styles.body}>
-        <g className={styles.bar} clipPath={`url(#${id}-bar)`}>
-          <rect y="36" width="100%" height="14" fill={`url(#${id}-heat)`} />
-          {payToWorkBelow !== null && (
-            <rect y="36" width={at(payToWorkBelow)} height="14" fill={`url(#${id}-pay)`} />
-          )}
-        </g>
-        <rect className={styles.edge} y="36" width="100%" height="14" rx="7" />
-        {marks.map((mark) => (
-          <line
-            key={mark.id}
-            className={styles.tick}
-            x1={at(mark.value)}
-            x2={at(mark.value)}
-            y1="32"
-            y2="56"
-          />
-        ))}
-        <RulerLabels {...{ marks, bounds, format, widthPx }} />
-        {stale !== undefined && (
-          <text
-            className={styles.stale}
-            x={ratioOnRuler(flagValue, bounds) > 0.5 ? '0%' : '100%'}
-            y="18"
-            textAnchor={ratioOnRuler(flagValue, bounds) > 0.5 ? 'start' : 'end'}
-          >
-            {stale}
-          </text>
+      <g clipPath={`url(#${id}-bar)`}>
+        <rect y={barY} width="100%" height={barHigh} fill={`url(#${id}-heat)`} />
+        {payToWorkBelow !== null && (
+          <rect y={barY} width={at(payToWorkBelow)} height={barHigh} fill={`url(#${id}-pay)`} />
         )}
-        <RulerFlag ratio={ratioOnRuler(flagValue, bounds)} text={format(flagValue)} widthPx={widthPx} />
       </g>
+      <rect className={styles.edge} y={barY} width="100%" height={barHigh} rx={barHigh / 2} />
+      {marks.map((mark) => (
+        <line
+          key={mark.id}
+          className={styles.tick}
+          x1={at(mark.value)}
+          x2={at(mark.value)}
+          y1={barY - (isSlim ? 0 : 4 * scale)}
+          y2={barY + barHigh + (isSlim ? 0 : 6 * scale)}
+        />
+      ))}
+      {!isSlim && middles !== null && <RulerLabels {...{ marks, bounds, format, widthPx, scale, middles }} />}
+      {!isSlim && middles === null && (
+        <g>
+          {marks.map((mark, rank) => (
+            <line
+              key={mark.id}
+              className={styles.leader}
+              x1={at(mark.value)}
+              y1={56 * scale}
+              x2={percent((rank + 0.5) / marks.length)}
+              y2={64 * scale}
+            />
+          ))}
+        </g>
+      )}
+      <RulerFlag
+        ratio={ratioOnRuler(flagValue, bounds)}
+        text={format(flagValue)}
+        {...{ widthPx, scale, size }}
+      />
     </svg>
   );
 }

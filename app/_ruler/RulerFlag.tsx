@@ -1,34 +1,47 @@
 import styles from './RulerFlag.module.css';
 
-type RulerFlagProps = Readonly<{ ratio: number; text: string; widthPx: number }>;
+type RulerFlagProps = Readonly<{
+  ratio: number;
+  text: string;
+  widthPx: number;
+  /** How much larger than usual the type is. */
+  scale: number;
+  size: 'full' | 'slim';
+}>;
 
 /** The chosen price as a flag planted on the bar; where the ruler is slim only a knob shows. */
-export function RulerFlag({ ratio, text, widthPx }: RulerFlagProps) {
+export function RulerFlag({ ratio, text, widthPx, scale, size }: RulerFlagProps) {
+  const wholePx = widthPx / scale;
   const clothPx = Math.max(44, text.length * 8.6 + 20);
   // At the ends the cloth stays on the ruler while its point still shows the price.
-  const middlePx = ratio * widthPx;
-  const shift = Math.min(widthPx - clothPx / 2, Math.max(clothPx / 2, middlePx)) - middlePx;
+  const middlePx = ratio * wholePx;
+  const shift = Math.min(wholePx - clothPx / 2, Math.max(clothPx / 2, middlePx)) - middlePx;
   return (
     <svg className={styles.flag} x={`${(ratio * 100).toFixed(3)}%`} overflow="visible" aria-hidden="true">
-      <g className={styles.cloth}>
-        <rect
-          className={styles.ring}
-          x={shift - clothPx / 2 - 4}
-          y="-4"
-          width={clothPx + 8}
-          height="32"
-          rx="8"
-        />
-        <path className={styles.pole} d="M-6.5 23h13L0 33z M-1.25 30h2.5v26h-2.5z" />
-        <rect className={styles.ground} x={shift - clothPx / 2} y="0" width={clothPx} height="24" rx="5" />
-        <text className={styles.text} x={shift} y="17">
-          {text}
-        </text>
-      </g>
-      <g className={styles.knob}>
-        <circle className={styles.ring} cy="43" r="16" />
-        <circle className={styles.rim} cy="43" r="12.5" />
-        <circle className={styles.ground} cy="43" r="10" />
+      <g transform={`scale(${scale})`}>
+        {size === 'full' ? (
+          <>
+            <rect
+              className={styles.ring}
+              x={shift - clothPx / 2 - 4}
+              y="-4"
+              width={clothPx + 8}
+              height="32"
+              rx="8"
+            />
+            <path className={styles.ground} d="M-6.5 23h13L0 33z M-1.25 30h2.5v26h-2.5z" />
+            <rect className={styles.ground} x={shift - clothPx / 2} width={clothPx} height="24" rx="5" />
+            <text className={styles.text} x={shift} y="17">
+              {text}
+            </text>
+          </>
+        ) : (
+          <>
+            <circle className={styles.ring} cy="18" r="16" />
+            <circle className={styles.rim} cy="18" r="12.5" />
+            <circle className={styles.ground} cy="18" r="10" />
+          </>
+        )}
       </g>
     </svg>
   );

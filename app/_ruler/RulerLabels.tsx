@@ -1,49 +1,38 @@
-import { placeLabels } from './placeLabels';
 import styles from './RulerLabels.module.css';
 import { type RulerBounds, type RulerMark, ratioOnRuler } from './rulerMark';
 
 type RulerLabelsProps = Readonly<{
+  /** In the order of their values. */
   marks: readonly RulerMark[];
   bounds: RulerBounds;
   format: (value: number) => string;
   widthPx: number;
+  scale: number;
+  /** Where each label stands, px from the left. */
+  middles: readonly number[];
 }>;
 
-/** Mean advance of the faces at their sizes here, in px, rounded up so that labels never touch. */
-const figurePx = 7.6;
-const letterPx = 5.9;
-const gapPx = 12;
-
-/** Value and name under each tick; crowded ones step aside on a leader, and where words find no room figures stay. */
-export function RulerLabels({ marks, bounds, format, widthPx }: RulerLabelsProps) {
-  const ticks = marks.map((mark) => ({
-    mark,
-    ratio: ratioOnRuler(mark.value, bounds),
-    figure: format(mark.value),
-  }));
-  const figures = ticks.map(({ ratio, figure }) => ({ ratio, widthPx: figure.length * figurePx + gapPx }));
-  const words = ticks.map(({ ratio, mark, figure }) => ({
-    ratio,
-    widthPx: Math.max(figure.length * figurePx, mark.label.length * letterPx) + gapPx,
-  }));
-  const wide = placeLabels(words, widthPx);
-  const middles = wide ?? placeLabels(figures, widthPx);
-  if (!middles) return null;
+/** Figure and name under each tick; crowded ones step aside on a leader. */
+export function RulerLabels({ marks, bounds, format, widthPx, scale, middles }: RulerLabelsProps) {
   return (
     <g className={styles.labels}>
-      {ticks.map(({ mark, ratio, figure }, rank) => {
-        const middle = (middles[rank] ?? 0) / widthPx;
+      {marks.map((mark, at) => {
+        const middle = percent((middles[at] ?? 0) / widthPx);
         return (
           <g key={mark.id}>
-            <line className={styles.leader} x1={percent(ratio)} y1="56" x2={percent(middle)} y2="63" />
-            <text className={styles.figure} x={percent(middle)} y="77">
-              {figure}
+            <line
+              className={styles.leader}
+              x1={percent(ratioOnRuler(mark.value, bounds))}
+              y1={56 * scale}
+              x2={middle}
+              y2={63 * scale}
+            />
+            <text className={styles.figure} x={middle} y={78 * scale}>
+              {format(mark.value)}
             </text>
-            {wide && (
-              <text className={styles.name} x={percent(middle)} y="93">
-                {mark.label}
-              </text>
-            )}
+            <text className={styles.name} x={middle} y={95 * scale}>
+              {mark.label}
+            </text>
           </g>
         );
       })}

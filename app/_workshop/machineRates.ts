@@ -109,8 +109,23 @@ export function channelRates({ kind, taxMode }: Channel): readonly RateSpec<Chan
     rateSpec(
       ofChannel('sellingMinutesPerPiece'),
       { ...sellingTypicals.sellingMinutesPerPiece, typical: customaryTerms[kind].sellingMinutesPerPiece },
-      { isOptional: true, hint: 'On top of making it. Counts where ways of selling are compared.' },
+      {
+        isOptional: true,
+        hint: 'On top of making it; at a stall the hours of a day over the pieces it sells. Every job sold this way bears them.',
+      },
     ),
+    ...(kind === 'order'
+      ? []
+      : [
+          rateSpec(ofChannel('dayCost'), sellingTypicals.dayCost, {
+            isOptional: true,
+            hint: 'Stall, drive, parking, insurance. Leave it empty where there are no such days.',
+          }),
+          rateSpec(ofChannel('dayPieces'), sellingTypicals.dayPieces, {
+            isOptional: true,
+            hint: 'Each of them bears its share of the day.',
+          }),
+        ]),
   ];
 }
 

@@ -1,6 +1,7 @@
 import { applyWaivers } from '@/lib/findings/applyWaivers';
 import { orderFindings } from '@/lib/findings/orderFindings';
 import type { CheckedJob, ResolvedJob } from '@/lib/job/checkedJob';
+import { type RatesInUse, ratesInUse } from '@/lib/job/ratesInUse';
 import { resolveJob } from '@/lib/job/resolveJob';
 import type { Finding } from '@/shared/finding';
 import { isStanding } from '@/shared/finding';
@@ -14,6 +15,8 @@ interface CheckAnswer {
   readonly checked: CheckedJob | null;
   /** The job as far as it is known, for screens that show it while a stop stands. */
   readonly resolved: ResolvedJob | null;
+  /** The figures it stands on. */
+  readonly rates: RatesInUse;
 }
 
 /**
@@ -28,5 +31,10 @@ export function checkJob(input: JobInput): CheckAnswer {
   const findings = orderFindings(applyWaivers([...found, ...judged], input.job.waivers));
   const passes = resolved !== null && !findings.some(isStanding);
   // The one place where the brand is given.
-  return { findings, checked: passes ? (resolved as CheckedJob) : null, resolved };
+  return {
+    findings,
+    checked: passes ? (resolved as CheckedJob) : null,
+    resolved,
+    rates: ratesInUse(usedRates, resolved),
+  };
 }

@@ -8,16 +8,20 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { readOwnFormulas } from '@/lib/grid/readOwnFormulas';
 import { faultFindings, formulaFindings, negativeRowFindings } from '@/lib/grid/rowFindings';
 import type { CheckedJob } from '@/lib/job/checkedJob';
+import type { RatesInUse } from '@/lib/job/ratesInUse';
 import { type LaidOutPrint, layOutJob } from '@/lib/layout/layOutJob';
-import { priceTable, type TablePrice } from '@/lib/price/priceTable';
+import type { LineList } from '@/lib/price/list/lineList';
+import { type Offer, offerOf } from '@/lib/price/offer';
+import { priceLines, type TablePrice } from '@/lib/price/priceTable';
 import { type RulerMark, rulerMarks } from '@/lib/price/rulerMarks';
 import { type Finding, isStanding } from '@/shared/finding';
 import { LARGEST_AMOUNT } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
 import { costFactsOf } from './costFactsOf';
+import { offeredJob } from './offeredJob';
 
 /** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
-interface JobPrices {
+export interface JobPrices {
   readonly currency: string;
   /** Whether the prices of the table, as they are written, have tax inside. */
   readonly taxInside: boolean;
@@ -31,7 +35,14 @@ interface JobPrices {
   readonly markup: number;
   readonly payPerHour: number;
   readonly marks: readonly RulerMark[];
+  /** Every price of the lists, with what it leaves. */
   readonly table: readonly TablePrice[];
+  /** What each line is sold by, whole minor units as the channel writes prices; one for each line. */
+  readonly lists: readonly LineList[];
+  /** The job as it would go out: at the asked prices, or at those of the list where none is decided. */
+  readonly offer: Offer;
+  /** The figures it stands on that nobody has told yet. */
+  readonly rates: RatesInUse;
 }
 
 export interface JobAnswer {
@@ -50,7 +61,7 @@ export interface JobAnswer {
  * @param grid the thread's formula grid
  */
 export function priceJob(input: JobInput, grid: Grid): JobAnswer {
-  const { findings, checked } = checkJob(input);
+  const { findings, checked, rates } = checkJob(input);
   const formulas = formulaFindings(
     readOwnFormulas(ownRowsOf(input), mostPlacements(input)),
     input.workshop.ownRows,
@@ -58,10 +69,15 @@ export function priceJob(input: JobInput, grid: Grid): JobAnswer {
   );
   const found = orderFindings([...findings, ...formulas]);
   if (checked === null || formulas.some(isStanding)) return uncosted(found);
-  return priceChecked(checked, found, grid);
+  return priceChecked(checked, rates, found, grid);
 }
 
-function priceChecked(checked: CheckedJob, found: readonly Finding[], grid: Grid): JobAnswer {
+function priceChecked(
+  checked: CheckedJob,
+  rates: RatesInUse,
+  found: readonly Finding[],
+  grid: Grid,
+): JobAnswer {
   const laidOut = layOutJob(checked);
   const result = costJob(laidOut, grid);
   if (result.kind === 'faulty') {
@@ -78,11 +94,12 @@ function priceChecked(checked: CheckedJob, found: readonly Finding[], grid: Grid
   // A price under the floor is a stop whose way out is the prices themselves: they are not withheld for it.
   if (findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08'))
     return { ...answer, prices: null };
-  return { ...answer, prices: pricesOf(costed, grid) };
+  return { ...answer, prices: pricesOf(costed, rates, grid) };
 }
 
-function pricesOf(costed: CostedJob, grid: Grid): JobPrices {
+function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
   const { sheet } = costed;
+  const { table, lists } = priceLines(costed, grid);
   return {
     currency: sheet.currency,
     taxInside: costed.laidOut.job.channel.taxMode === 'inside',
@@ -94,7 +111,10 @@ function pricesOf(costed: CostedJob, grid: Grid): JobPrices {
     markup: wholeJob(sheet, 'markup'),
     payPerHour: wholeJob(sheet, 'payPerHour'),
     marks: rulerMarks(costed),
-    table: priceTable(costed, grid),
+    table,
+    lists,
+    offer: offerOf(offeredJob(costed, grid, () => table)),
+    rates,
   };
 }
 

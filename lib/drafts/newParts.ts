@@ -102,6 +102,8 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
         piecesPerTicket: kind === 'stall' ? typical(of.piecesPerTicket.typical, 'pieces') : null,
         shareOfRetail: null,
         sellingMinutesPerPiece: null,
+        dayCost: null,
+        dayPieces: null,
         cashInDays: null,
       };
     },

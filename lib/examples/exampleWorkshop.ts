@@ -1,5 +1,6 @@
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import { unrated, type Workshop } from '@/shared/schemas/workshop';
 import { mmFromInches } from '@/shared/units';
 import { ratesOf } from './exampleRates';
@@ -125,6 +126,8 @@ export function exampleWorkshop(day: string): Workshop {
         piecesPerTicket: null,
         shareOfRetail: null,
         sellingMinutesPerPiece: null,
+        dayCost: null,
+        dayPieces: null,
         cashInDays: null,
       },
       {
@@ -141,6 +144,8 @@ export function exampleWorkshop(day: string): Workshop {
         piecesPerTicket: rate(1.35, 'pieces'),
         shareOfRetail: null,
         sellingMinutesPerPiece: null,
+        dayCost: null,
+        dayPieces: null,
         cashInDays: null,
       },
     ],
@@ -158,7 +163,9 @@ export function exampleWorkshop(day: string): Workshop {
       humidityFits: true,
     },
     policy: {
-      breaks: [1, 6, 12, 24, 48],
+      listRule: 'capped',
+      breaks: null,
+      chosenBreaks: usualChosenBreaks,
       priceStep: 0.5,
       gutterMm: mmFromInches(0.25),
       tapeMarginMm: mmFromInches(0.25),

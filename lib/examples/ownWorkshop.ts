@@ -3,6 +3,7 @@ import { newParts } from '@/lib/drafts/newParts';
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { type RateName, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
@@ -69,7 +70,9 @@ export function freshWorkshop(day: string, region: Region): Workshop {
     room: { ventilated: null, foodOvenUsed: false },
     habits: untoldHabits,
     policy: {
-      breaks: [1, 6, 12, 24, 48],
+      listRule: 'capped',
+      breaks: null,
+      chosenBreaks: usualChosenBreaks,
       // Half a dollar, or the nearest to it a currency without cents has.
       priceStep: currencyDigits(region.currency) === 0 ? 10 : 0.5,
       gutterMm: gap,

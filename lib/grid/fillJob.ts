@@ -71,6 +71,11 @@ export function fillJob(job: ResolvedJob): GridColumn {
     piecesPerTicket: isStall
       ? given(channel.piecesPerTicket)
       : { value: 1, origin: 'counted', about: 'no tickets' },
+    sellingMinutes:
+      channel.sellingMinutesPerPiece === null
+        ? none('no selling time is set for this way of selling')
+        : { ...given(channel.sellingMinutesPerPiece), about: channel.name },
+    ...dayOf(channel),
     piecesPerSession: typed(job.job.piecesPerSession ?? 0),
     ...Object.fromEntries(warm),
     ...Object.fromEntries(
@@ -113,4 +118,13 @@ function converted(rate: Rate, value: number): GridInput {
 function taxOf({ taxMode, tax }: ResolvedJob['channel']): GridInput {
   if (taxMode === null) return { value: 0, origin: 'counted', about: 'tax is not set yet' };
   return taxMode === 'none' ? { value: 0, origin: 'counted', about: 'no tax on this channel' } : given(tax);
+}
+
+/** A stall day is shared by the pieces it sells, not by those that are made in one go. */
+function dayOf({ dayCost, dayPieces, name }: ResolvedJob['channel']): GridColumn {
+  if (dayCost === null || dayPieces === null) {
+    const none = { origin: 'counted', about: 'no selling day is set for this way of selling' } as const;
+    return { dayCost: { ...none, value: 0 }, dayPieces: { ...none, value: 1 } };
+  }
+  return { dayCost: { ...given(dayCost), about: name }, dayPieces: { ...given(dayPieces), about: name } };
 }

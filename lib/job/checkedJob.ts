@@ -18,8 +18,11 @@ export type Known<Part, Optional extends keyof Part = never> = {
 };
 
 export type KnownPrinter = Known<Printer, 'lifeYears' | 'sheetsPerYear'>;
-/** Terms of selling are needed where channels are compared, not for a job's own costs. */
-export type KnownChannel = Known<Channel, 'shareOfRetail' | 'sellingMinutesPerPiece'>;
+/** Terms of selling may be open: no sum needs the share of retail, and selling counts only where it is known. */
+export type KnownChannel = Known<
+  Channel,
+  'shareOfRetail' | 'sellingMinutesPerPiece' | 'dayCost' | 'dayPieces'
+>;
 export type KnownPress = Known<Press, 'lifeYears' | 'pressesPerYear' | 'partsPrice' | 'partsInterval'>;
 
 export interface ResolvedSize {

@@ -3,7 +3,13 @@ import type { Job } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
 import type { Channel, Packaging, Press, Printer, Sheet, Workshop } from '@/shared/schemas/workshop';
 import type { TypicalRate } from '@/shared/tables/typicalRates';
-import { channelTypicals, otherTypicals, pressTypicals, printerTypicals } from '@/shared/tables/typicalRates';
+import {
+  channelTypicals,
+  otherTypicals,
+  pressTypicals,
+  printerTypicals,
+  sellingTypicals,
+} from '@/shared/tables/typicalRates';
 import type { Known, KnownChannel, KnownPress, KnownPrinter } from './checkedJob';
 import { isPriceOfForm } from './isPriceOfForm';
 import { neededChannelRates } from './neededRates';
@@ -88,6 +94,12 @@ export function resolveChannel(workshop: Workshop, job: Job, channel: Channel, t
       typical.piecesPerTicket,
       needed.has('piecesPerTicket'),
     ),
+    // Selling counts as soon as it is known; where nobody has said it the price says that it is not in it.
+    sellingMinutesPerPiece:
+      channel.sellingMinutesPerPiece &&
+      of('sellingMinutesPerPiece', channel.sellingMinutesPerPiece, sellingTypicals.sellingMinutesPerPiece),
+    dayCost: channel.dayCost && of('dayCost', channel.dayCost, sellingTypicals.dayCost),
+    dayPieces: channel.dayCost && of('dayPieces', channel.dayPieces, sellingTypicals.dayPieces),
   };
 }
 

@@ -9,11 +9,12 @@ export interface TaxTerms {
 }
 
 /** @returns the terms a costed job was priced in, as its sums took them. */
-export function taxTerms({ jobValues }: Pick<CostSheet, 'jobValues'>): TaxTerms {
-  const inside = (jobValues.taxInside ?? 0) * (jobValues.tax ?? 0);
-  return {
-    inside,
-    withoutTax: (written) => written / (1 + inside),
-    written: (withoutTax) => withoutTax * (1 + inside),
-  };
-}
+export const taxTerms = ({ jobValues }: Pick<CostSheet, 'jobValues'>): TaxTerms =>
+  taxTermsOf((jobValues.taxInside ?? 0) * (jobValues.tax ?? 0));
+
+/** @param inside the share that an answer carries where no function can go along */
+export const taxTermsOf = (inside: number): TaxTerms => ({
+  inside,
+  withoutTax: (written) => written / (1 + inside),
+  written: (withoutTax) => withoutTax * (1 + inside),
+});

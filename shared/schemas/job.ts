@@ -4,7 +4,7 @@ import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';
 import { daySchema, rateSchema, shareSchema } from './rate';
 import { recipeStepsSchema, untoldSteps } from './recipeSteps';
-import { sellingRuleSchema } from './sellingRule';
+import { breaksSchema, sellingRuleSchema } from './sellingRule';
 import { rateOverridesSchema } from './workshop';
 import { z } from './z';
 
@@ -113,7 +113,10 @@ export const lineSchema = z.strictObject({
     .array(z.strictObject({ from: z.int().min(1).max(2000), each: z.number().positive().max(1e9) }))
     .max(12)
     .default([]),
-  selling: sellingRuleSchema.default('asListed'),
+  /** How its orders are reckoned; null follows the workshop, and what is made to stock has one price a size. */
+  selling: sellingRuleSchema.nullable().default(null),
+  /** First quantities of its own price breaks; null follows the workshop. */
+  breaks: breaksSchema.nullable().default(null),
   /** The most this crowd has been seen to pay for a piece, by the maker's own evidence. */
   marketCeiling: z.number().positive().max(1e9).nullable().default(null),
 });

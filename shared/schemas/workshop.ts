@@ -6,6 +6,7 @@ import { habitsSchema, untoldHabits } from './habits';
 import { inkRecordSchema } from './inkRecord';
 import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
+import { breaksSchema, chosenBreaksSchema, listRuleSchema, usualChosenBreaks } from './sellingRule';
 import { z } from './z';
 
 function anyRateSchema(name: RateName) {
@@ -131,6 +132,10 @@ export const channelSchema = z.strictObject({
   shareOfRetail: shareSchema(1),
   /** Minutes of selling and serving that a piece takes, on top of making it. */
   sellingMinutesPerPiece: rateSchema(['min']),
+  /** What a day of selling costs in money: stall, drive, parking, insurance; missing where there are no such days. */
+  dayCost: rateSchema(['money']),
+  /** Pieces sold on such a day, which share its cost. */
+  dayPieces: rateSchema(['pieces'], { min: 1 }),
   /** Days until the money is there; null where not yet set. */
   cashInDays: z.int().min(0).max(1000).nullable().default(null),
 });
@@ -173,8 +178,11 @@ export const workshopSchema = z.strictObject({
   }),
   habits: habitsSchema.default(untoldHabits),
   policy: z.strictObject({
-    /** First quantities of the price breaks, rising, from 1. */
-    breaks: z.array(z.int().min(1).max(2000)).min(1).max(12),
+    /** How lists of what is made to order are suggested, unless a line says otherwise. */
+    listRule: listRuleSchema.default('capped'),
+    /** The maker's own first quantities of price breaks, rising; null lets the sums choose them for each line. */
+    breaks: breaksSchema.nullable().default(null),
+    chosenBreaks: chosenBreaksSchema.default(usualChosenBreaks),
     /** Prices end on whole multiples of this, in currency units. */
     priceStep: z.number().positive().max(1e6),
     gutterMm: z.number().min(0).max(100),

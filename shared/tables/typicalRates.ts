@@ -218,10 +218,12 @@ export const channelTypicals: Record<Channel['kind'], Record<ChannelRateName, Ty
   consignment: channelRates({ commission: 0.4, fixed: 0.1, cardShare: 0.75, pieces: 1.35 }),
 };
 
-/** Terms of selling that only a comparison of ways needs. From memory. */
+/** Terms of selling. From memory: sixty pieces go on a fair day of seven hours. */
 export const sellingTypicals = {
   shareOfRetail: rate('Share of the last buyer’s price that a shop pays you', 'share', 0.5, [0.2, 1]),
   sellingMinutesPerPiece: rate('Minutes of selling that a piece takes', 'min', null, [0, 60]),
+  dayCost: rate('Cost of a selling day', 'money', null, [0, 3000]),
+  dayPieces: rate('Pieces sold on a selling day', 'pieces', 60, [1, 2000]),
 } as const satisfies Record<string, TypicalRate>;
 
 export const otherTypicals = {

@@ -29,7 +29,9 @@ export function quantitiesOf(use: Use, shop: Shop) {
   const sessionTime = use.sessions.times(shop.sessionMinutes);
   const sheetTime = sheets.times(shop.sheetMinutes);
   const pressTime = runAndTests(use.hands);
-  const onceTime = orderTime.plus(use.designMinutes).plus(sessionTime);
+  // Every good piece is sold once, whatever was spoiled on the way to it.
+  const sellingTime = use.pieces.times(shop.sellingMinutes);
+  const onceTime = orderTime.plus(use.designMinutes).plus(sessionTime).plus(sellingTime);
   const runTime = rested(sheetTime.plus(pressTime).plus(use.finishMinutes));
   const attended = rested(onceTime).plus(runTime);
   const unattended = sheets
@@ -57,17 +59,23 @@ export function quantitiesOf(use: Use, shop: Shop) {
     designs: use.designs,
     designTime: use.designMinutes,
     sessionTime,
+    sellingTime,
     sheetTime,
     pressTime,
     runTime,
     attended,
+    runTimeBase: rested(
+      sheetsBase.times(shop.sheetMinutes).plus(goodAndTests(use.hands)).plus(use.finishMinutes),
+    ),
     attendedBase: rested(
       onceTime
         .plus(sheetsBase.times(shop.sheetMinutes))
         .plus(goodAndTests(use.hands))
         .plus(use.finishMinutes),
     ),
-    benchTime: attended.minus(rested(use.designMinutes.plus(use.orders.times(shop.enquiryAndProof)))),
+    benchTime: attended.minus(
+      rested(sum([use.designMinutes, sellingTime, use.orders.times(shop.enquiryAndProof)])),
+    ),
     unattended,
     elapsed: attended.plus(unattended),
   };
@@ -108,7 +116,7 @@ export function costsOf(use: Use, q: Quantities, shop: Shop, own: OwnCosts) {
   const runPay = hours(q.runTime).times(shop.wage.plus(shop.overheadRate));
   const reprints = shop.reprintShare.times(reprintMaterials.plus(runPay));
   const packaging = use.packaging.plus(use.orders.times(shop.orderPackaging));
-  const delivery = use.orders.times(shop.delivery);
+  const delivery = use.orders.times(shop.delivery).plus(use.pieces.times(shop.dayEach));
   return {
     ...base,
     ...expected,

@@ -114,7 +114,7 @@ function heatedPresses({ job, workshop }: JobInput): readonly Press[] {
   return workshop.presses.filter(({ id }) => ids.has(id));
 }
 
-/** Fees on the price without tax: commission on either base, the card fee on what the buyer pays by card. */
+/** What the way of selling takes. Fees on the price without tax: commission on either base, the card fee on what the buyer pays by card. */
 function feesOf({ job, workshop }: JobInput) {
   const channel = known(
     workshop.channels.find(({ id }) => id === job.channelId),
@@ -130,6 +130,13 @@ function feesOf({ job, workshop }: JobInput) {
     /** A typed price holds this many parts of the price without tax. */
     typedFactor: channel.taxMode === 'inside' ? withTax : ONE,
     feeShare: commission.plus(card),
+    /** Selling a piece, where the way of selling says how long that takes. */
+    sellingMinutes: share(channel.sellingMinutesPerPiece),
+    /** A stall day costs the same whatever is made for it: each of the pieces it sells bears as much. */
+    dayEach:
+      channel.dayCost === null
+        ? ZERO
+        : exact(channel.dayCost.value).div(exact(known(channel.dayPieces, 'pieces of a day').value)),
     cardFixedFee: share(channel.cardFixedFee),
     cardPayments: isStall ? ZERO : exact(job.cardPayments),
     cardTicketsPerPiece:

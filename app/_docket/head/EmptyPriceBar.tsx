@@ -1,19 +1,23 @@
 import styles from './EmptyPriceBar.module.css';
+import bar from './FullPriceBar.module.css';
 import { PriceBar } from './PriceBar';
+import { PriceLines } from './PriceLines';
 
-type EmptyPriceBarProps = Readonly<{ price: string; per: string; stale: boolean }>;
+type EmptyPriceBarProps = Readonly<{ price: string; per: string; tax: string }>;
 
 /** The price bar before the first price: it takes the same room, so that nothing moves when the price comes. */
-export function EmptyPriceBar({ price, per, stale }: EmptyPriceBarProps) {
+export function EmptyPriceBar({ price, per, tax }: EmptyPriceBarProps) {
   return (
     <PriceBar
-      price={price}
-      per={per}
-      underPrice="margin –.– % · markup –.– %"
-      pay="–.––"
-      payPer="an hour"
-      underPay="– h –– min of your time"
-      stale={stale ? 'no figures yet' : undefined}
+      isDashed={false}
+      price={
+        <PriceLines price={price} per={per} tax={tax}>
+          <p className={bar.pays}>
+            pays you <span className={bar.pay}>–.––</span> an hour
+          </p>
+        </PriceLines>
+      }
+      end={<div className={styles.end} />}
     >
       <div className={styles.ruler} />
     </PriceBar>

@@ -1,10 +1,17 @@
 'use client';
 
+import Link from 'next/link';
+import type { Ref } from 'react';
+import { HeatFigure } from '@/app/_controls/HeatFigure';
 import { useJob } from '@/app/_docket/common/useJob';
+import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { PriceRuler } from '@/app/_ruler/PriceRuler';
-import { fromMinor, toMinor } from '@/shared/money';
+import styles from './FullPriceBar.module.css';
+import { OrderTotal } from './OrderTotal';
 import { PriceBar } from './PriceBar';
+import { PriceLines } from './PriceLines';
 import type { PriceBarFigures } from './priceBarFigures';
+import { usePriceFlag } from './usePriceFlag';
 
 type FullPriceBarProps = Readonly<{
   figures: PriceBarFigures;
@@ -12,48 +19,54 @@ type FullPriceBarProps = Readonly<{
   lineId: string;
   /** “a shirt”, or the name of the line where there are several. */
   whose: string;
-  per: string;
-  stale: boolean;
+  at: Ref<HTMLElement>;
 }>;
 
 /** The price bar with its figures; moving the flag writes the price of a line. */
-export function FullPriceBar({ figures, lineId, whose, per, stale }: FullPriceBarProps) {
-  const { jobId, input, workspace } = useJob();
-  const { marginWords, pay, isDecided, terms } = figures;
-  const { currency, policy } = input.workshop;
-  const move = (withoutTax: number) => {
-    const written = fromMinor(toMinor(terms.written(withoutTax), currency), currency);
-    workspace.setField(
-      { kind: 'job', id: jobId },
-      `Price of ${whose}`,
-      ['lines', input.job.lines.findIndex(({ id }) => id === lineId), 'askedPrice'],
-      // Nothing at all is no price a document can hold.
-      written > 0 ? written : policy.priceStep,
-    );
-  };
-  const lastGood = stale ? 'last good price' : undefined;
-  const meaning = `${marginWords}, pays you ${pay} an hour`;
+export function FullPriceBar({ figures, lineId, whose, at }: FullPriceBarProps) {
+  const { input } = useJob();
+  const ruler = usePriceFlag(figures, lineId, whose);
+  const { workshop, job } = input;
+  const channel = workshop.channels.findIndex(({ id }) => id === job.channelId);
+  const toChannel = (field: string) => `/workshop#${workshopFieldId(['channels', channel, field])}`;
+  const isGuess = figures.state !== 'stands';
   return (
     <PriceBar
-      price={figures.price}
-      per={isDecided ? per : `${per}, target`}
-      underPrice={marginWords}
-      pay={pay}
-      payPer="an hour"
-      underPay={figures.hours}
-      stale={lastGood}
+      isDashed={isGuess}
+      at={at}
+      price={
+        <PriceLines
+          price={figures.price}
+          per={`${whose}, ${workshop.currency},${figures.state === 'suggested' ? ' suggested,' : ''}`}
+          tax={
+            <>
+              {workshop.channels[channel]?.taxMode === null ? (
+                <Link href={toChannel('taxMode')}>{figures.tax}</Link>
+              ) : (
+                figures.tax
+              )}
+              {figures.withoutTax !== null && <span className={styles.net}>{figures.withoutTax}</span>}
+            </>
+          }
+        >
+          <p className={styles.pays}>
+            {isGuess ? 'would pay you' : 'pays you'}{' '}
+            <span className={styles.pay}>
+              <HeatFigure text={figures.pay} face="display" figure="pay" />
+            </span>{' '}
+            an hour,{' '}
+            {figures.asksForSelling ? (
+              <Link href={toChannel('sellingMinutesPerPiece')}>{figures.selling}</Link>
+            ) : (
+              figures.selling
+            )}
+          </p>
+          {figures.sellingShare !== null && <p className={styles.share}>{figures.sellingShare}</p>}
+        </PriceLines>
+      }
+      end={<OrderTotal figures={figures} />}
     >
-      <PriceRuler
-        label={`Price of ${whose}`}
-        marks={figures.marks}
-        flag={{ value: figures.flag, onMove: move }}
-        bounds={figures.bounds}
-        step={terms.withoutTax(policy.priceStep)}
-        meaning={isDecided ? meaning : `${meaning}, target, no price decided yet`}
-        format={figures.format}
-        payToWorkBelow={figures.payToWorkBelow}
-        stale={lastGood}
-      />
+      <PriceRuler {...ruler} />
     </PriceBar>
   );
 }

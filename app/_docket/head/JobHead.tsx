@@ -10,7 +10,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { textLimits } from '@/shared/limits';
 import { jobSchema } from '@/shared/schemas/job';
 
-/** The name of the job, what it is in one line, and what the check says in another. */
+/** The name of the job, and whom it is for; what the check says is told to who cannot see the sections. */
 export function JobHead() {
   const { input, field, isChecked, findings } = useJob();
   const formatter = formatterFor(useTextContext());
@@ -27,7 +27,11 @@ export function JobHead() {
       }
       line={jobInWords(input, formatter)}
       // While the first check is under way the line keeps its room; a word there would be gone before it is read.
-      aside={<p role="status">{isChecked ? `Checked: ${findingCountWords(findings)}` : '\u00a0'}</p>}
+      aside={
+        <p className="visuallyHidden" role="status">
+          {isChecked ? `Checked: ${findingCountWords(findings)}` : '\u00a0'}
+        </p>
+      }
     />
   );
 }

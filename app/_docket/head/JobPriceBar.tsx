@@ -1,55 +1,66 @@
 'use client';
 
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
+import { priceTaxWords } from '@/app/_words/docket/priceHeadWords';
 import { formatterFor } from '@/app/_words/formatter';
+import { isStanding } from '@/shared/finding';
 import { formatMinor, toMinor } from '@/shared/money';
-import { BelowPriceBar } from './BelowPriceBar';
 import { EmptyPriceBar } from './EmptyPriceBar';
 import { FullPriceBar } from './FullPriceBar';
 import { priceBarFigures } from './priceBarFigures';
-import { rulerWords } from './rulerWords';
+import { ScrolledPrice } from './ScrolledPrice';
+import { StoppedPriceBar } from './StoppedPriceBar';
+import { useOutOfSight } from './useOutOfSight';
+import { WhosePrice } from './WhosePrice';
 
-/** The price of the job on its price bar, and beneath it what the marks are. */
-export function JobPriceBar() {
-  const { input, prices } = useJob();
-  const { answer, madeOf, stale } = prices;
+type JobPriceBarProps = Readonly<{
+  /** Opens the index of the sections, from the price at the thumb of a phone. */
+  onOpenIndex?: () => void;
+}>;
+
+/** The price of the job in its bar; in short along an edge of the screen while the bar is scrolled away. */
+export function JobPriceBar({ onOpenIndex }: JobPriceBarProps) {
+  const { input, findings, prices } = useJob();
+  const { answer, stale } = prices;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const [pickedLine, setLine] = useState<string | null>(null);
+  const bar = useRef<HTMLElement>(null);
+  const isOutOfSight = useOutOfSight(bar);
   const { lines, channelId } = input.job;
   const line = lines.find(({ id }) => id === pickedLine) ?? lines[0];
   if (line === undefined) return null;
   const { currency, channels } = input.workshop;
-  const whose = lines.length > 1 ? line.name : `a ${pieceWords(input.blanks[line.blankId]).one}`;
-  const per = `${currency}${lines.length > 1 ? ' ·' : ''} ${whose}`;
-  // Old figures go with the price they were made for.
-  const shown = (stale && madeOf.job.lines.find(({ id }) => id === line.id)) || line;
-  const figures = answer && priceBarFigures(answer, shown, { formatter, locale: context.locale });
+  const piece = pieceWords(input.blanks[line.blankId]);
+  const whose = lines.length > 1 ? line.name : `a ${piece.one}`;
+  const newest = answer && priceBarFigures(answer, line.id, { formatter, locale: context.locale, piece });
+  const isStopped = stale || (newest === null && findings.some(isStanding));
+  const figures = isStopped ? null : newest;
   const channel = channels.find(({ id }) => id === channelId);
-  const words = !stale
-    ? rulerWords(figures, channel, formatter)
-    : figures === null
-      ? 'A stop stands: the figures come as soon as it is mended. See the checks below.'
-      : 'A stop stands, so these are the last good figures. See the checks below.';
   return (
     <>
-      {figures === null ? (
+      {isStopped ? (
+        <StoppedPriceBar lastGood={newest?.price ?? null} at={bar} />
+      ) : figures === null ? (
         <EmptyPriceBar
           price={
             line.askedPrice === null
               ? '–.––'
               : formatMinor(toMinor(line.askedPrice, currency), currency, context.locale)
           }
-          per={per}
-          stale={stale}
+          per={`${whose}, ${currency},`}
+          tax={priceTaxWords(channel?.taxMode ?? null, channel?.tax?.value ?? 0, formatter)}
         />
       ) : (
-        <FullPriceBar figures={figures} lineId={line.id} whose={whose} per={per} stale={stale} />
+        <FullPriceBar {...{ figures, whose }} lineId={line.id} at={bar} />
       )}
-      <BelowPriceBar lines={lines} lineId={line.id} onPick={setLine} words={words} />
+      {lines.length > 1 && <WhosePrice lines={lines} lineId={line.id} onPick={setLine} />}
+      {isOutOfSight && (
+        <ScrolledPrice {...{ figures, whose, onOpenIndex }} name={input.job.name} lineId={line.id} />
+      )}
     </>
   );
 }

@@ -1,48 +1,31 @@
-import type { ReactNode } from 'react';
-import { HeatFigure } from '@/app/_controls/HeatFigure';
+import type { ReactNode, Ref } from 'react';
 import styles from './PriceBar.module.css';
 
 type PriceBarProps = Readonly<{
-  price: string;
-  /** After the price: "a shirt". */
-  per: string;
-  /** Under it: "margin 40.5 % · markup 68.2 %". */
-  underPrice: string;
-  pay: string;
-  /** After the pay: "an hour". */
-  payPer: string;
-  underPay: string;
-  /** Words for figures that are old because a stop withholds new ones; null when they are current. */
-  stale?: string | undefined;
-  /** The ruler. */
+  /** A dashed bar is a guess, or has no price at all. */
+  isDashed: boolean;
+  /** The price and what it pays. */
+  price: ReactNode;
+  /** The ruler, or what keeps it from standing there. */
   children: ReactNode;
+  /** What the order comes to, or what to do. */
+  end: ReactNode;
+  at?: Ref<HTMLElement>;
 }>;
 
-/** The price, its ruler and what it pays, in sight at the top, or on a phone at the thumb. */
-export function PriceBar(props: PriceBarProps) {
-  const { price, per, underPrice, pay, payPer, underPay, stale, children } = props;
+/** The price of the job, its ruler and what the order comes to, at the head of the docket. */
+export function PriceBar({ isDashed, price, children, end, at }: PriceBarProps) {
   return (
-    <section className={styles.bar} data-price-bar data-stale={stale ? true : undefined} aria-label="Price">
-      <div className={styles.price}>
-        <p className={styles.line}>
-          <span className={styles.big}>
-            <HeatFigure text={price} face="display" />
-          </span>{' '}
-          <span className={styles.per}>{per}</span>
-        </p>
-        <p className={styles.under}>{stale ?? underPrice}</p>
-      </div>
+    <section
+      className={styles.bar}
+      data-price-bar
+      data-dashed={isDashed || undefined}
+      aria-label="Price"
+      ref={at}
+    >
+      <div className={styles.price}>{price}</div>
       <div className={styles.ruler}>{children}</div>
-      <div className={styles.pay}>
-        <p className={styles.paysYou}>this job pays you</p>
-        <p className={styles.line}>
-          <span className={styles.mid}>
-            <HeatFigure text={pay} face="display" />
-          </span>{' '}
-          <span className={styles.per}>{payPer}</span>
-        </p>
-        <p className={styles.under}>{underPay}</p>
-      </div>
+      <div className={styles.end}>{end}</div>
     </section>
   );
 }

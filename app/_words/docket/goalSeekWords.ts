@@ -13,8 +13,8 @@ export function goalSeekWords(
     case 'priceForMargin': {
       const margin = question.seek === 'priceForMargin' ? question.margin : 0;
       if (answer.found.ok) {
-        const { each, total, earns } = answer.found.value;
-        return `${formatter.money(each)} a piece, ${formatter.money(total)} for all without tax, leaves ${formatter.share(margin)}.${
+        const { each, total, taxInside, earns } = answer.found.value;
+        return `${formatter.money(each)} a piece, ${formatter.money(total)} for all${taxOf(taxInside)}, leaves ${formatter.share(margin)}.${
           earns === 'nothing' ? ' It pays cost, fees and your own pay, and nothing more.' : ''
         }`;
       }
@@ -35,8 +35,8 @@ export function goalSeekWords(
     case 'priceForPay': {
       const perHour = question.seek === 'priceForPay' ? question.perHour : 0;
       if (answer.found.ok) {
-        const { each, total } = answer.found.value;
-        return `${formatter.money(each)} a piece, ${formatter.money(total)} for all without tax, pays you ${formatter.money(perHour)} for each hour of it.`;
+        const { each, total, taxInside } = answer.found.value;
+        return `${formatter.money(each)} a piece, ${formatter.money(total)} for all${taxOf(taxInside)}, pays you ${formatter.money(perHour)} for each hour of it.`;
       }
       const { problem } = answer.found;
       switch (problem.kind) {
@@ -93,5 +93,7 @@ export function goalSeekWords(
       return answer satisfies never;
   }
 }
+
+const taxOf = (inside: number) => (inside > 0 ? ' with its tax' : ' without tax');
 
 const noNumber = 'A formula of your own gives no number for it. Look at your own rows.';

@@ -28,19 +28,25 @@ export function wantedDayWords(day: string, asOf: string, locale: string): strin
   }).format(moment);
 }
 
-/** One line that says what a job is: pieces, blanks, prints and the day it is wanted. */
+/** One line beneath the name of a job: whom it is for and when it is wanted, or what it is while nobody has said. */
 export function jobInWords({ job, blanks, workshop, asOf }: JobInput, formatter: Formatter): string {
-  const words = new Set(job.lines.map(({ blankId }) => pieceWords(blanks[blankId]).many));
-  const piece = words.size === 1 ? pieceWords(blanks[job.lines[0]?.blankId ?? '']) : pieceWords(undefined);
-  const distinct = (names: readonly (string | undefined)[]) => [
-    ...new Set(names.filter((name) => name !== undefined)),
-  ];
+  const piece = onePiece(job.lines.map(({ blankId }) => pieceWords(blanks[blankId])));
+  const customer = job.customer.trim();
   return [
-    formatter.count(wantedPieces(job.lines), piece.one, piece.many),
-    namesInWords(distinct(job.lines.map(({ blankId }) => blanks[blankId]?.name))),
-    namesInWords(distinct(job.lines.flatMap(({ placements }) => placements.map(({ name }) => name)))),
-    job.wantedOn === null ? '' : `wanted ${wantedDayWords(job.wantedOn, asOf, workshop.locale)}`,
-  ]
-    .filter((part) => part !== '')
-    .join(' · ');
+    ...(customer === '' ? [] : [`for ${customer}`]),
+    ...(job.wantedOn === null ? [] : [`wanted ${wantedDayWords(job.wantedOn, asOf, workshop.locale)}`]),
+    ...(customer === '' && job.wantedOn === null
+      ? [
+          `${formatter.count(wantedPieces(job.lines), piece.one, piece.many)} made to ${job.madeFor === 'stock' ? 'stock' : 'order'}`,
+        ]
+      : []),
+  ].join(', ');
+}
+
+/** The word that all pieces of a job have in common. */
+function onePiece(words: readonly ReturnType<typeof pieceWords>[]): ReturnType<typeof pieceWords> {
+  const [first] = words;
+  return first !== undefined && words.every(({ many }) => many === first.many)
+    ? first
+    : pieceWords(undefined);
 }

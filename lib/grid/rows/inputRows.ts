@@ -27,6 +27,9 @@ export const jobInputRows: readonly RowDefinition[] = [
   row('job', 'cardPayments', 'Card payments for the order', 'payments', '0 at a stall.'),
   row('job', 'isStall', 'Sold by the ticket', 'yes or no', '1 at a stall.'),
   row('job', 'piecesPerTicket', 'Pieces on a ticket', 'pieces', 'At a stall.'),
+  row('job', 'sellingMinutes', 'Selling a piece', 'min', 'On top of making it; 0 where nobody has said.'),
+  row('job', 'dayCost', 'A selling day', 'money', 'Stall, drive, parking; 0 where there are no such days.'),
+  row('job', 'dayPieces', 'Pieces sold on a selling day', 'pieces', 'They share its cost.'),
   row('job', 'piecesPerSession', 'Pieces a session can carry', 'pieces', '0 where one session carries all.'),
   {
     ...row('job', 'warmPowerKw_#', 'Power of press # while warming', 'kW', 'At full power.'),
@@ -48,7 +51,10 @@ export const lineInputRows: readonly RowDefinition[] = [
   slot('aloneMinutes_#', 'Press # works alone', 'min', 'Nobody is paid for these.'),
   slot('hotMinutes_#', 'Press # held hot', 'min', 'For one piece.'),
   slot('prepMinutes_#', 'Preparing the artwork of print #', 'min', 'Once.'),
-  slot('newDesign_#', 'Artwork of print # is counted here', 'yes or no', '0 where already counted.'),
+  {
+    ...slot('newDesign_#', 'Artwork of print # is counted here', 'yes or no', '0 where already counted.'),
+    silentAtOne: true,
+  },
   slot('pressPowerKw_#', 'Power of press #', 'kW', 'At full power.'),
   slot('holdingShare_#', 'Holding share of press #', 'share', 'Of full power, to stay hot.'),
   slot('pressPrice_#', 'Price of press #', 'money', 'As bought.'),

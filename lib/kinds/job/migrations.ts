@@ -1,3 +1,4 @@
+import { renamedRule } from '@/lib/kinds/renamedRule';
 import { eachEntry } from '@/lib/stored/eachEntry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { untoldSteps } from '@/shared/schemas/recipeSteps';
@@ -26,13 +27,18 @@ export const jobWithOwnPrices = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how a list is reckoned follows the workshop unless the job says otherwise; steps of recipes. */
+/**
+ * Version 3 to 4: how a list is reckoned follows the workshop unless the line says otherwise, and its rules have the
+ * names they bear everywhere. A list as it stands was what every line began with: nobody chose it. Steps of recipes.
+ */
 export const jobWithListRule = (body: unknown): unknown =>
   isPlainObject(body)
     ? {
         ...body,
         lines: eachEntry(body.lines, (line) => ({
           ...line,
+          selling: line.selling === 'asListed' ? null : renamedRule(line.selling),
+          breaks: null,
           audience: null,
           placements: eachEntry(line.placements, (placement) => ({
             ...placement,

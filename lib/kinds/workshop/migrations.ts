@@ -1,7 +1,8 @@
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import { unrated } from '@/shared/schemas/workshop';
 
 /** Version 1 to 2: which side a printer prints is asked, and every sheet was transfer paper. */
@@ -33,13 +34,27 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how lists are suggested; what is asked once for the workshop, and what machines are rated for. */
+/** The breaks every workshop began with: nobody chose them. */
+const FIRST_BREAKS = [1, 6, 12, 24, 48];
+
+/**
+ * Version 3 to 4: how lists are suggested, whether the maker or the sums choose their breaks, and what a selling day
+ * costs. Breaks that were changed by hand stay the maker's own. What is asked once for the workshop, and what machines
+ * are rated for, nobody has told yet.
+ */
 export const workshopWithListRule = (body: unknown): unknown =>
-  isPlainObject(body)
+  isPlainObject(body) && isPlainObject(body.policy)
     ? {
         ...body,
         printers: eachEntry(body.printers, (printer) => ({ ...printer, ratedSheetsPerMonth: null })),
         presses: eachEntry(body.presses, (press) => ({ ...press, rating: unrated })),
         habits: untoldHabits,
+        channels: eachEntry(body.channels, (channel) => ({ ...channel, dayCost: null, dayPieces: null })),
+        policy: {
+          ...body.policy,
+          listRule: 'capped',
+          breaks: sameValue(body.policy.breaks, FIRST_BREAKS) ? null : body.policy.breaks,
+          chosenBreaks: usualChosenBreaks,
+        },
       }
     : body;

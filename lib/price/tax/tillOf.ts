@@ -14,25 +14,15 @@ export interface Till {
 }
 
 /**
- * The asked prices of a job as a paper adds them up: each size of each line is a line of it.
+ * What the buyer pays for a job at its asked prices, as a paper says it.
  *
  * @returns null while a price is not decided, or nobody has said how tax stands to it
  */
-export function tillOf({ lines, channel, workshop }: ResolvedJob): Till | null {
+export function tillOf(job: ResolvedJob): Till | null {
+  const { channel, workshop } = job;
   const { currency, policy } = workshop;
-  if (channel.taxMode === null) return null;
-  const share = channel.taxMode === 'none' ? 0 : channel.tax.value;
-  const written: DocumentLine[] = [];
-  for (const size of lines.flatMap((line) => line.sizes)) {
-    if (size.askedPrice === null) return null;
-    const each = toMinor(size.askedPrice, currency);
-    written.push({ amount: (each * size.quantity) as MinorUnits, tax: share });
-  }
-  const { total } = documentTax(written, {
-    currency,
-    mode: channel.taxMode === 'inside' ? 'inside' : 'added',
-    rounding: policy.taxRounding,
-  });
+  const total = orderTotal(job);
+  if (channel.taxMode === null || total === null) return null;
   const cash = channel.kind === 'stall' ? roundCash(total.with, currency) : total.with;
   return {
     total,
@@ -40,4 +30,25 @@ export function tillOf({ lines, channel, workshop }: ResolvedJob): Till | null {
     rounding: policy.taxRounding,
     inCash: cash === total.with ? null : cash,
   };
+}
+
+/**
+ * The asked prices of a job as a paper adds them up: each size of each line is a line of it.
+ *
+ * @returns null while a price is not decided; without tax while nobody has said how tax stands to it
+ */
+export function orderTotal({ lines, channel, workshop }: ResolvedJob): Taxed | null {
+  const { currency, policy } = workshop;
+  const share = channel.taxMode === null || channel.taxMode === 'none' ? 0 : channel.tax.value;
+  const written: DocumentLine[] = [];
+  for (const size of lines.flatMap((line) => line.sizes)) {
+    if (size.askedPrice === null) return null;
+    const each = toMinor(size.askedPrice, currency);
+    written.push({ amount: (each * size.quantity) as MinorUnits, tax: share });
+  }
+  return documentTax(written, {
+    currency,
+    mode: channel.taxMode === 'inside' ? 'inside' : 'added',
+    rounding: policy.taxRounding,
+  }).total;
 }

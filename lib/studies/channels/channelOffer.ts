@@ -21,6 +21,8 @@ export interface ChannelOffer {
   readonly piecesPerTicket: number;
   /** Paid minutes of selling and serving the whole batch, on top of what making it takes. */
   readonly sellingMinutes: number;
+  /** What of selling days the whole batch bears in money: stall, drive, parking. */
+  readonly sellingCost: number;
   /** Days until the money is there: 0 at a stall, the terms in wholesale, until it is sold in consignment. */
   readonly cashInDays: number;
 }
@@ -56,7 +58,13 @@ export function checkOffer(offer: ChannelOffer): OfferProblem | null {
   for (const field of ['commission', 'cardFee'] as const) {
     if (!(offer[field] >= 0 && offer[field] < 1)) return { kind: 'notAShare', field, value: offer[field] };
   }
-  for (const field of ['cardFixedFee', 'cardPayments', 'sellingMinutes', 'cashInDays'] as const) {
+  for (const field of [
+    'cardFixedFee',
+    'cardPayments',
+    'sellingMinutes',
+    'sellingCost',
+    'cashInDays',
+  ] as const) {
     if (!(offer[field] >= 0 && offer[field] <= 1e6))
       return { kind: 'notAnAmount', field, value: offer[field] };
   }

@@ -1,11 +1,13 @@
 import { costInput } from '@/lib/costing/costInput';
+import { offeredJob } from '@/lib/costing/offeredJob';
 import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { KnownChannel } from '@/lib/job/checkedJob';
 import { type Till, tillOf } from '@/lib/price/tax/tillOf';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
-import { channelTypicals } from '@/shared/tables/typicalRates';
+import { channelTypicals, sellingTypicals } from '@/shared/tables/typicalRates';
 import { type ChannelOffer, customaryTerms } from './channelOffer';
 import { type ChannelProblem, type ChannelResult, compareChannels } from './compareChannels';
 import { type WholesaleRule, wholesaleRule } from './wholesaleRule';
@@ -17,9 +19,11 @@ export interface SoldWay extends ChannelResult {
   readonly isJobs: boolean;
   /** Whether any of its terms of selling is customary and not the maker's. */
   readonly isCustomary: boolean;
+  /** Whether its figures bear the time of selling: as the maker says, as is customary, or not, as nobody has said. */
+  readonly selling: 'own' | 'customary' | 'notSaid';
 }
 
-interface ChannelsAnswer {
+export interface ChannelsAnswer {
   readonly currency: string;
   readonly pieces: number;
   /** What the last buyer pays for a piece on average, without tax, unrounded. */
@@ -38,11 +42,14 @@ const kinds = ['stall', 'order', 'wholesale', 'consignment'] as const satisfies 
 export function channelsAnswer(input: JobInput, grid: Grid): ChannelsAnswer | null {
   const costed = costInput(input, grid);
   if (costed === null) return null;
-  const pieces = wholeJob(costed.sheet, 'goodPieces');
-  const retailEach = wholeJob(costed.sheet, 'price') / pieces;
+  const offered = offeredJob(costed, grid);
+  const pieces = wholeJob(offered.sheet, 'goodPieces');
+  const invoiced = wholeJob(offered.sheet, 'price') / pieces;
+  // What is asked of a shop is what the shop pays; its buyers pay more.
+  const retailEach = invoiced / shareOfRetail(costed.laidOut.job.channel);
   const sold = kinds.map((kind) => wayOf(costed, kind, retailEach, pieces));
   const compared = compareChannels(
-    costed,
+    offered,
     grid,
     sold.map(({ offer }) => offer),
   );
@@ -50,8 +57,8 @@ export function channelsAnswer(input: JobInput, grid: Grid): ChannelsAnswer | nu
     ? compared.value.flatMap((result, index): readonly SoldWay[] => {
         const way = sold[index];
         if (way === undefined) return [];
-        const { channelId, isJobs, isCustomary } = way;
-        return [{ ...result, channelId, isJobs, isCustomary }];
+        const { channelId, isJobs, isCustomary, selling } = way;
+        return [{ ...result, channelId, isJobs, isCustomary, selling }];
       })
     : [];
   const wholesale = ways.find(({ kind }) => kind === 'wholesale');
@@ -96,13 +103,27 @@ function wayOf(costed: CostedJob, kind: Channel['kind'], retailEach: number, pie
     cardShare: of(own?.cardShare, kind === 'stall' || kind === 'order' ? typical.cardShare.typical : 0),
     cardPayments: isJobs ? job.job.cardPayments : kind === 'order' ? 1 : 0,
     piecesPerTicket: of(own?.piecesPerTicket, typical.piecesPerTicket.typical ?? 1),
-    sellingMinutes: of(own?.sellingMinutesPerPiece, usual.sellingMinutesPerPiece) * pieces,
+    // The job's own way counts what the job counts: minutes nobody has said are in no figure of it.
+    sellingMinutes: of(own?.sellingMinutesPerPiece, isJobs ? 0 : usual.sellingMinutesPerPiece) * pieces,
+    sellingCost: dayCostEach(own) * pieces,
     cashInDays: own?.cashInDays ?? usual.cashInDays,
   };
+  const isSaid = own !== undefined && (own.sellingMinutesPerPiece !== null || own.dayCost !== null);
+  const selling = isSaid || usual.sellingMinutesPerPiece === 0 ? 'own' : isJobs ? 'notSaid' : 'customary';
   const isCustomary =
     own === undefined ||
-    own.sellingMinutesPerPiece === null ||
+    selling === 'customary' ||
     own.cashInDays === null ||
     (kind === 'wholesale' && own.shareOfRetail === null);
-  return { offer, channelId: own?.id ?? null, isJobs, isCustomary };
+  return { offer, channelId: own?.id ?? null, isJobs, isCustomary, selling } as const;
+}
+
+/** A share of nothing is told of as a problem of that way, not by a price without end. */
+const shareOfRetail = ({ kind, shareOfRetail: own }: KnownChannel): number =>
+  (own?.value ?? customaryTerms[kind].shareOfRetail) || 1;
+
+/** What a piece bears of a selling day; nothing is customary, so nothing stands in where there are none. */
+function dayCostEach(channel: Channel | KnownChannel | undefined): number {
+  const cost = channel?.dayCost?.value ?? 0;
+  return cost / (channel?.dayPieces?.value ?? sellingTypicals.dayPieces.typical ?? 1);
 }

@@ -1,6 +1,5 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { fillJob } from '@/lib/grid/fillJob';
 import { piecesOf } from '@/lib/grid/fillLine';
 import type { ResolvedJob } from '@/lib/job/checkedJob';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
@@ -19,7 +18,7 @@ export interface ChannelResult {
   readonly fees: number;
   /** Revenue less fees. */
   readonly net: number;
-  /** Pay and overhead of the hours that selling takes. */
+  /** Pay and overhead of the hours that selling takes, and what its days cost. */
   readonly costToServe: number;
   /** Full cost with that in it. */
   readonly fullCost: number;
@@ -33,8 +32,8 @@ export interface ChannelResult {
 export type ChannelProblem = (OfferProblem & { readonly name: string }) | { readonly kind: 'unknownCost' };
 
 /**
- * The same pieces sold in several ways, side by side. Each goes through the grid with the fees of its channel, and
- * its minutes of selling as minutes of the order.
+ * The same pieces sold in several ways, side by side. Each goes through the same rows of the grid as the job itself,
+ * with the fees of its channel and with what selling there takes.
  *
  * @returns one result for each offer, in their order
  */
@@ -49,13 +48,10 @@ export function compareChannels(
   for (const offer of offers) {
     const problem = checkOffer(offer);
     if (problem !== null) return failed({ ...problem, name: offer.name });
-    const sold = soldBy(job, offer);
-    const order = fillJob(sold).enquiryMinutes?.value ?? 0;
+    const sold = { job: soldBy(job, offer, n), prints };
     const wanted = [{ n, priceEach: offer.retail * offer.shareOfRetail }];
-    const evaluate = (minutes: number) =>
-      batchEvaluator({ job: sold, prints }, grid, { enquiryMinutes: order + minutes })(wanted)[0] ?? null;
-    const made = evaluate(0);
-    const served = evaluate(offer.sellingMinutes);
+    const made = batchEvaluator(sold, grid, { sellingMinutes: 0, dayCost: 0 })(wanted)[0] ?? null;
+    const served = batchEvaluator(sold, grid)(wanted)[0] ?? null;
     if (made === null || served === null) return failed({ kind: 'unknownCost' });
     results.push({
       kind: offer.kind,
@@ -74,7 +70,7 @@ export function compareChannels(
   return ok(results);
 }
 
-function soldBy(job: ResolvedJob, offer: ChannelOffer): ResolvedJob {
+function soldBy(job: ResolvedJob, offer: ChannelOffer, pieces: number): ResolvedJob {
   const rate = <Unit extends RateUnit>(value: number, unit: Unit): Rate<Unit> => ({
     value,
     unit,
@@ -97,7 +93,9 @@ function soldBy(job: ResolvedJob, offer: ChannelOffer): ResolvedJob {
       cardShare: rate(offer.cardShare, 'share'),
       piecesPerTicket: rate(offer.piecesPerTicket, 'pieces'),
       shareOfRetail: null,
-      sellingMinutesPerPiece: null,
+      sellingMinutesPerPiece: rate(offer.sellingMinutes / pieces, 'min'),
+      dayCost: rate(offer.sellingCost / pieces, 'money'),
+      dayPieces: rate(1, 'pieces'),
       cashInDays: null,
     },
   };

@@ -3,6 +3,7 @@ import { costInput } from '@/lib/costing/costInput';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { piecesOf } from '@/lib/grid/fillLine';
+import { taxTerms } from '@/lib/price/taxTerms';
 import { type Finding, isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import { type BatchPrice, batchEvaluator } from './batchEvaluator';
@@ -32,6 +33,8 @@ export interface CostCurve {
   readonly to: number;
   /** Which price stands in the points; at the target every batch leaves the same margin. */
   readonly priced: 'flat' | 'asked' | 'target';
+  /** Share of tax that written prices have inside: `taxTermsOf` turns the money of the points into written money. */
+  readonly taxInside: number;
   /** In rising order; a batch for which a formula of the maker gives no number is left out. */
   readonly points: readonly BatchPoint[];
   /** The same batches with little and with much spoiled. */
@@ -72,6 +75,7 @@ function curveOf(costed: CostedJob, grid: Grid, { flatPrice }: CostCurveQuestion
     asked,
     to,
     priced,
+    taxInside: taxTerms(costed.sheet).inside,
     points,
     spread: spoilageSpread(costed, grid, wanted, scrapRanges(costed)),
     breakEven: priced === 'target' ? null : breakEven(points),

@@ -1,3 +1,4 @@
+import { type TaxTerms, taxTermsOf } from '@/lib/price/taxTerms';
 import type { BatchPoint } from './batchPoint';
 import type { CostCurve } from './curveAnswer';
 
@@ -16,13 +17,16 @@ export interface CurveRow {
   readonly other: number | null;
 }
 
-/** @returns a point by a measure; of money a piece it is the full cost. */
-export function measured(point: BatchPoint, measure: CurveMeasure): number {
+/**
+ * @param terms what money a piece is written in; a profit is never written on a paper and has no tax
+ * @returns a point by a measure; of money a piece it is the full cost
+ */
+export function measured(point: BatchPoint, measure: CurveMeasure, terms: TaxTerms): number {
   switch (measure) {
     case 'margin':
       return point.margin;
     case 'each':
-      return point.fullCost / point.n;
+      return terms.written(point.fullCost / point.n);
     case 'profit':
       return point.profit;
     default:
@@ -30,7 +34,9 @@ export function measured(point: BatchPoint, measure: CurveMeasure): number {
   }
 }
 
-/** @returns the rows of a chart, one for every point of the curve. */
+/**
+ * @returns the rows of a chart, one for every point of the curve; costs and prices a piece in the money the maker writes
+ */
 export function curveSeries(
   study: CostCurve,
   other: CostCurve | null,
@@ -38,16 +44,20 @@ export function curveSeries(
 ): readonly CurveRow[] {
   const spread = new Map(study.spread.map((point) => [point.n, point]));
   const others = new Map((other?.points ?? []).map((point) => [point.n, point]));
+  const terms = taxTermsOf(study.taxInside);
   return study.points.map((point) => {
     const { best = null, worst = null } = spread.get(point.n) ?? {};
     const beside = others.get(point.n);
-    const ends = best === null || worst === null ? null : [measured(best, measure), measured(worst, measure)];
+    const ends =
+      best === null || worst === null
+        ? null
+        : [measured(best, measure, terms), measured(worst, measure, terms)];
     return {
       n: point.n,
-      value: measured(point, measure),
-      price: measure === 'each' ? point.price / point.n : null,
+      value: measured(point, measure, terms),
+      price: measure === 'each' ? terms.written(point.price / point.n) : null,
       band: ends === null ? null : ([Math.min(...ends), Math.max(...ends)] as const),
-      other: beside === undefined ? null : measured(beside, measure),
+      other: beside === undefined ? null : measured(beside, measure, terms),
     };
   });
 }

@@ -5,10 +5,11 @@ import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 
 interface SoughtPrice {
-  /** Whole batch without tax, unrounded. */
+  /** Whole batch and a piece, as the channel writes prices, unrounded. */
   readonly total: number;
-  /** A piece, as the channel writes prices, unrounded. */
   readonly each: number;
+  /** Share of tax that both have inside. */
+  readonly taxInside: number;
   /** At a margin of 0 the price pays cost, fees and own pay, and nothing more. */
   readonly earns: 'profit' | 'nothing';
 }
@@ -38,9 +39,11 @@ export function priceForMargin(
   if (1 - margin - fees <= 1e-9) return failed({ kind: 'nothingLeft', margin, fees });
   const [point] = batchEvaluator(laidOut, grid, { targetMargin: margin })([{ n, priceEach: null }]);
   if (point == null) return failed({ kind: 'unknownCost' });
+  const tax = taxTerms(sheet);
   return ok({
-    total: point.targetTotal,
-    each: taxTerms(sheet).written(point.targetTotal / n),
+    total: tax.written(point.targetTotal),
+    each: tax.written(point.targetTotal / n),
+    taxInside: tax.inside,
     earns: margin === 0 ? 'nothing' : 'profit',
   });
 }

@@ -1,5 +1,6 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { taxTerms } from '@/lib/price/taxTerms';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { failed, ok, type Result } from '@/shared/result';
 import { priceForProfit } from './priceForProfit';
@@ -15,14 +16,14 @@ type PriceForPayProblem =
  *
  * @param n good pieces of the whole job, above 0
  * @param perHour profit and own pay over all paid time, currency units an hour, 0 or more
- * @returns total without tax and price each as the channel writes it, unrounded
+ * @returns total and price each as the channel writes them, unrounded, and the share of tax inside
  */
 export function priceForPay(
-  { laidOut }: CostedJob,
+  { laidOut, sheet }: CostedJob,
   grid: Grid,
   n: number,
   perHour: number,
-): Result<{ readonly total: number; readonly each: number }, PriceForPayProblem> {
+): Result<{ readonly total: number; readonly each: number; readonly taxInside: number }, PriceForPayProblem> {
   if (!(n > 0 && Number.isFinite(n))) return failed({ kind: 'notABatch', n });
   if (!(perHour >= 0 && perHour <= 1e6)) return failed({ kind: 'notAnAmount', value: perHour });
   const evaluate = batchEvaluator(laidOut, grid);
@@ -30,5 +31,7 @@ export function priceForPay(
   const price = priceForProfit(evaluate, n, ({ paidMinutes, payPerHour, profit }) => {
     return profit + (perHour - payPerHour) * (paidMinutes / 60);
   });
-  return price === null ? failed({ kind: 'noSuchPrice' }) : ok({ total: price.price, each: price.priceEach });
+  if (price === null) return failed({ kind: 'noSuchPrice' });
+  const tax = taxTerms(sheet);
+  return ok({ total: tax.written(price.price), each: price.priceEach, taxInside: tax.inside });
 }

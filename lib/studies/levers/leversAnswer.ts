@@ -1,6 +1,7 @@
 import { costInput } from '@/lib/costing/costInput';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { rulerMarks } from '@/lib/price/rulerMarks';
+import { taxTerms } from '@/lib/price/taxTerms';
 import type { JobInput } from '@/shared/schemas/request';
 import type { JobFigures, Lever } from './lever';
 import { type LeverAim, levers } from './levers';
@@ -16,6 +17,8 @@ interface LeversAnswer {
   readonly before: JobFigures;
   /** The most this crowd pays, where the target lies above it; currency units a piece without tax. */
   readonly ceilingEach: number | null;
+  /** Share of tax that written prices have inside: `taxTermsOf` turns target and ceiling into written money. */
+  readonly taxInside: number;
   /** Biggest gain first. */
   readonly levers: readonly Lever[];
 }
@@ -32,6 +35,7 @@ export function leversAnswer(input: JobInput, grid: Grid, { aim }: LeversQuestio
   return {
     before,
     ceilingEach: ceiling !== null && before.targetEach > ceiling ? ceiling : null,
+    taxInside: taxTerms(costed.sheet).inside,
     levers: levers(input, costed, grid, aim).slice(0, MOST),
   };
 }

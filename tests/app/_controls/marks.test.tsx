@@ -10,7 +10,6 @@ import { FamilyMark } from '@/app/_controls/FamilyMark';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { HeatFigure } from '@/app/_controls/HeatFigure';
 import type { Severity } from '@/app/_controls/SeverityShape';
-import { PriceBar } from '@/app/_docket/head/PriceBar';
 
 afterEach(cleanup);
 
@@ -94,24 +93,5 @@ describe('CardSection', () => {
     );
     expect(screen.getByRole('region', { name: 'Checks' })).toHaveTextContent('before any sum is made');
     expect(screen.getByRole('heading', { level: 2 })).toHaveTextContent(/^Checks$/);
-  });
-});
-
-describe('PriceBar', () => {
-  it('says in place of the margin that its figures are old', () => {
-    const figures = {
-      price: '19.00',
-      per: 'a shirt',
-      pay: '56.25',
-      payPer: 'an hour',
-      underPay: '7 h 32 min',
-    };
-    render(
-      <PriceBar {...figures} underPrice="margin 40.5 %" stale="last good price">
-        ruler
-      </PriceBar>,
-    );
-    expect(screen.getByRole('region', { name: 'Price' })).toHaveTextContent('last good price');
-    expect(screen.queryByText('margin 40.5 %')).not.toBeInTheDocument();
   });
 });

@@ -15,7 +15,7 @@ const marks = [
 
 function ruler(
   onMove: (value: number) => void,
-  more: { value?: number; stale?: string; onRest?: () => void } = {},
+  more: { value?: number; onRest?: () => void } = {},
 ) {
   return (
     <PriceRuler
@@ -27,7 +27,6 @@ function ruler(
       meaning="margin 40.5 %"
       format={(value) => value.toFixed(2)}
       payToWorkBelow={6.58}
-      stale={more.stale}
     />
   );
 }
@@ -88,15 +87,48 @@ describe('PriceRuler for a screen reader', () => {
     render(ruler(() => {}, { value: 30 }));
     expect(screen.getByRole('slider')).toHaveAttribute('aria-valuemax', '30');
   });
+});
 
-  it('says when the price is only the last good one, and stands still', () => {
-    const onMove = vi.fn();
-    render(ruler(onMove, { stale: 'last good price' }));
-    const slider = screen.getByRole('slider');
-    fireEvent.keyDown(slider, { key: 'ArrowRight' });
-    expect(slider).toHaveAttribute('aria-disabled', 'true');
-    expect(slider).toHaveAttribute('aria-valuetext', '19.00, last good price');
-    expect(onMove).not.toHaveBeenCalled();
+describe('PriceRuler where its names find no room', () => {
+  const wide = (px: number) =>
+    vi.spyOn(HTMLElement.prototype, 'getBoundingClientRect').mockReturnValue(new DOMRect(0, 0, px, 100));
+  afterEach(() => {
+    vi.restoreAllMocks();
+    document.documentElement.style.fontSize = '';
+  });
+
+  it('shows the figure of every mark, and tells the name of the one that is touched', async () => {
+    wide(240);
+    render(ruler(() => {}));
+    expect(screen.getAllByRole('button').map((button) => button.textContent)).toEqual([
+      '6.58',
+      '11.13',
+      '16.27',
+    ]);
+    expect(screen.getByText('target 30 % 16.27', { selector: '[aria-hidden]' })).toBeVisible();
+    fireEvent.click(screen.getByRole('button', { name: 'full cost 11.13' }));
+    expect(screen.getByText('full cost 11.13', { selector: '[aria-hidden]' })).toBeVisible();
+    expect(screen.getByRole('button', { pressed: true })).toHaveAccessibleName('full cost 11.13');
+  });
+
+  it('tells a mark that takes the focus, so that keys reach it, too', () => {
+    wide(240);
+    render(ruler(() => {}));
+    fireEvent.focus(screen.getByRole('button', { name: 'out of pocket 6.58' }));
+    expect(screen.getByText('out of pocket 6.58', { selector: '[aria-hidden]' })).toBeVisible();
+  });
+
+  it('sets figures and names under their ticks where there is room, and in rows at twice the type on a phone', () => {
+    wide(640);
+    const { unmount } = render(ruler(() => {}));
+    expect(screen.queryByRole('button')).toBeNull();
+    expect(screen.getByText('full cost', { selector: 'text' })).toBeVisible();
+    unmount();
+    document.documentElement.style.fontSize = '32px';
+    wide(160);
+    render(ruler(() => {}));
+    expect(screen.queryByRole('button')).toBeNull();
+    expect(screen.getByText('full cost', { selector: 'dt' })).toBeVisible();
   });
 });
 

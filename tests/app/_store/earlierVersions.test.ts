@@ -9,6 +9,7 @@ import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
 import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
 import workshop1 from '@/tests/fixtures/stored/workshop1.json' with { type: 'json' };
 import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'json' };
+import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
 
 /* Records as earlier versions of the app kept them: nothing of theirs is changed, and what is new is left open. */
 
@@ -59,6 +60,7 @@ const undescribed = {
   childRisks: null,
 };
 const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
+const daysUnsold = { dayCost: null, dayPieces: null };
 
 describe('a workshop', () => {
   it('of version 1 has transfer paper, and the printed side is still to be found out', () => {
@@ -77,7 +79,7 @@ describe('a workshop', () => {
         form: 'cut',
         rollLengthMm: null,
       })),
-      channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold })),
+      channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop1.body.policy, ...unsaid },
       inkRecord: { refills: [], runs: [] },
     });
@@ -90,9 +92,17 @@ describe('a workshop', () => {
       presses: workshop2.body.presses.map((press) => ({ ...press, ...unrated })),
       habits: untold,
       sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
-      channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold })),
+      channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop2.body.policy, ...unsaid },
       inkRecord: { refills: [], runs: [] },
+    });
+  });
+});
+
+describe('a workshop of version 3', () => {
+  it('has no selling days', () => {
+    expect(read(workshop3)).toMatchObject({
+      channels: workshop3.body.channels.map((channel) => ({ ...channel, ...daysUnsold })),
     });
   });
 });

@@ -25,12 +25,10 @@ const priceBar = () => screen.getByRole('region', { name: 'Price' });
 const flag = () => screen.getByRole('slider');
 
 describe('the head of the docket', () => {
-  it('says in one line what the job is, and in another what the check found', async () => {
+  it('says in one line whom the job is for and when it is wanted, and what the check found', async () => {
     await layOut();
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Ramblers Club shirts');
-    expect(
-      screen.getByText(/37 shirts · White shirt, 100 % polyester · Back picture and Chest badge · wanted/),
-    ).toBeVisible();
+    expect(screen.getByText(/^for Exampleton Ramblers Club, Alex Placeholder, wanted /)).toBeVisible();
     expect(screen.getByText(/^Checked: 2 cautions, \d notes, no stops$/)).toHaveAttribute('role', 'status');
   });
 
@@ -62,15 +60,24 @@ describe('the head of the docket', () => {
 });
 
 describe('the price bar', () => {
-  it('shows price, margin beside markup, pay and hours of the worked example', async () => {
+  it('shows the price as the buyer sees it, what it pays, and what the order comes to', async () => {
     await layOut();
-    expect(priceBar()).toHaveTextContent('19.00 USD a shirt');
-    expect(priceBar()).toHaveTextContent('margin 40.5 % · markup 68.2 %');
-    expect(priceBar()).toHaveTextContent('56.26 an hour');
-    expect(priceBar()).toHaveTextContent('7 h 32 min of your time');
+    expect(priceBar()).toHaveTextContent('19.00 a shirt, USD, tax added later');
+    expect(priceBar()).toHaveTextContent('pays you 56.26 an hour, selling included');
+    // 37 × 19.00 and the up-charges; 7 % on it.
+    expect(priceBar()).toHaveTextContent('711.50 for 37; with tax 761.31');
+    expect(priceBar()).toHaveTextContent('margin 40.5 %');
+    expect(priceBar()).not.toHaveAttribute('data-dashed');
     expect(flag()).toHaveAccessibleDescription(
-      /out of pocket 6.58; \+ hands 8.85; full cost 11.13; target 30 % 16.27; most they pay 22.00/,
+      /out of pocket 6.58; your hands 8.85; full cost 11.13; target 30 % 16.27; most they pay 22.00/,
     );
+  });
+
+  it('leads to the first figure that nobody has told yet', async () => {
+    await layOut();
+    await screen.findByRole('heading', { name: 'Prices' });
+    await userEvent.click(screen.getByRole('button', { name: /^\d+ of \d+ figures are typical$/ }));
+    await waitFor(() => expect(screen.getByLabelText(/^Ink laydown.* for this job/)).toHaveFocus());
   });
 
   it('writes the price the flag is moved to, a price ending at a time', async () => {
@@ -80,7 +87,7 @@ describe('the price bar', () => {
     expect(kept.line().askedPrice).toBe(19.5);
     expect(kept.undoLabel()).toBe('Price of a shirt');
     expect(await screen.findByDisplayValue('19.50')).toBeVisible();
-    await waitFor(() => expect(priceBar()).toHaveTextContent('19.50 USD a shirt'));
+    await waitFor(() => expect(priceBar()).toHaveTextContent('19.50 a shirt, USD'));
   });
 
   it('moves every figure with the pieces of a size', async () => {
@@ -106,25 +113,37 @@ describe('the price bar', () => {
     expect(priceBar()).toHaveTextContent(/19\.00.*margin 40\.5 %/);
   });
 
-  it('stands at the target, and says so, while no price is decided', async () => {
+  it('suggests the price of the list, dashed, while none is decided, and nothing else competes with it', async () => {
     await layOut();
     await userEvent.clear(screen.getByLabelText('Price of a shirt', { selector: 'input' }));
     expect(kept.line().askedPrice).toBeNull();
-    await waitFor(() => expect(priceBar()).toHaveTextContent('16.27 USD a shirt, target'));
-    expect(priceBar()).toHaveTextContent('margin 30 %');
-    expect(screen.getByText('Not decided: the target price stands in.')).toBeVisible();
+    // From 24 on the list asks 18.00; the up-charges stay as they were typed.
+    await waitFor(() =>
+      expect(priceBar()).toHaveTextContent('18.00 a shirt, USD, suggested, tax added later'),
+    );
+    expect(priceBar()).toHaveTextContent(/would pay you \d/);
+    expect(priceBar()).toHaveAttribute('data-dashed');
+    expect(flag()).toHaveAttribute('aria-valuenow', '18');
+    expect(priceBar().querySelectorAll('[data-figure="price"]')).toHaveLength(1);
   });
 
-  it('shows the flag without the tax a price has inside, says so, and writes the price with it', async () => {
+  it('has flag, marks and bounds in the money that is written, tax inside, and writes it so', async () => {
     await layOut('fair-shirts');
-    expect(priceBar()).toHaveTextContent('28.00 USD · Fern shirt');
-    expect(flag()).toHaveAttribute('aria-valuetext', expect.stringMatching(/^26\.17,/));
-    expect(
-      screen.getByText(/28\.00 with 7 % tax inside is 26\.17 without: there the flag stands/),
-    ).toBeVisible();
+    expect(priceBar()).toHaveTextContent('28.00 Fern shirt, USD, incl. 7 % tax');
+    // 28 ÷ 1.07.
+    expect(priceBar()).toHaveTextContent('26.17 without tax');
+    expect(flag()).toHaveAttribute('aria-valuetext', expect.stringMatching(/^28\.00, margin/));
     flag().focus();
     await userEvent.keyboard('{ArrowLeft}');
     expect(kept.job('fair-shirts').lines[0]?.askedPrice).toBe(27.5);
+  });
+
+  it('says that selling is not counted where nobody has said what it takes, and leads there', async () => {
+    await layOut('fair-shirts');
+    expect(screen.getByRole('link', { name: 'selling not counted' })).toHaveAttribute(
+      'href',
+      '/workshop#workshop-channels-1-sellingMinutesPerPiece',
+    );
   });
 
   it('lets several lines choose whose price the flag moves', async () => {
@@ -136,7 +155,7 @@ describe('the price bar', () => {
     expect(kept.undoLabel()).toBe('Price of Otter shirt');
   });
 
-  it('keeps the last good price, marked as such, while a stop stands', async () => {
+  it('has no price while a stop stands, says why, and marks the last good one as such', async () => {
     await layOut();
     act(() => {
       benchStore().actions.edit('Rights', [
@@ -148,9 +167,12 @@ describe('the price bar', () => {
         },
       ]);
     });
-    await waitFor(() => expect(priceBar()).toHaveTextContent('last good price'));
-    expect(priceBar()).toHaveTextContent('19.00');
-    expect(flag()).toHaveAttribute('aria-disabled', 'true');
+    await waitFor(() => expect(priceBar()).toHaveTextContent('last good price 19.00'));
+    expect(priceBar()).toHaveTextContent(/^no price/);
+    expect(priceBar()).toHaveTextContent('until this is mended');
+    expect(priceBar()).toHaveTextContent(/Club crest/);
+    expect(priceBar()).toHaveAttribute('data-dashed');
+    expect(screen.queryByRole('slider')).toBeNull();
     expect(screen.getByText(/^Checked: 1 stop, 1 caution, \d notes$/)).toBeVisible();
   });
 });
@@ -168,11 +190,11 @@ describe('a stop', () => {
         },
       ]);
     });
-    const sentence = await screen.findByText(/the sizes add up to 37, the order says 38/);
-    await waitFor(() => expect(priceBar()).toHaveTextContent('last good price'));
-    expect(sentence).toBeVisible();
-    await userEvent.click(screen.getByRole('button', { name: 'The order is for 37' }));
+    await waitFor(() => expect(priceBar()).toHaveTextContent(/the sizes add up to 37, the order says 38/));
+    expect(priceBar()).toHaveTextContent('last good price');
+    await userEvent.click(within(priceBar()).getByRole('button'));
     await waitFor(() => expect(priceBar()).not.toHaveTextContent('last good price'));
+    expect(priceBar()).toHaveTextContent('a shirt, USD');
     expect(screen.queryByText(/the sizes add up to/)).toBeNull();
   });
 });
@@ -191,7 +213,7 @@ describe('a docket that cannot be shown as it should', () => {
     const alert = await screen.findByRole('alert');
     expect(alert).toHaveTextContent('The sums could not be made. That is a fault of this page');
     expect(alert).toHaveTextContent('out of paper');
-    expect(priceBar()).toHaveTextContent('19.00 USD a shirt');
+    expect(priceBar()).toHaveTextContent('19.00 a shirt, USD');
     expect(kept.line().quantities).toContainEqual({ size: 'L', quantity: 12 });
   });
 });

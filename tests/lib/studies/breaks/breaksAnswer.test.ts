@@ -5,7 +5,7 @@ import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { priceTable } from '@/lib/price/priceTable';
 import { breakGroups } from '@/lib/studies/breaks/breakGroups';
 import { type BreaksAnswer, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
-import { firstFall } from '@/lib/studies/breaks/firstFall';
+import { firstFall } from '@/lib/price/list/firstFall';
 import { remedyOffers } from '@/lib/studies/breaks/remedyOffers';
 import { writtenTariff } from '@/lib/studies/breaks/writtenTariff';
 import { batchTariffs } from '@/lib/studies/curve/batchTariffs';

@@ -22,6 +22,7 @@ const own: ChannelOffer = {
   cardPayments: 1,
   piecesPerTicket: 1,
   sellingMinutes: 0,
+  sellingCost: 0,
   cashInDays: 0,
 };
 const stall: ChannelOffer = {

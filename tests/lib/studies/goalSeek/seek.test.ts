@@ -44,7 +44,11 @@ describe('priceForPay', () => {
   it('writes the price with tax inside where the channel does', () => {
     const inside = costed(clubWith({ 'workshop.channels.0.taxMode': 'inside' }));
     const price = priceForPay(inside, grid, 37, 18);
-    expect(price.ok && price.value.each / (price.value.total / 37)).toBeCloseTo(1.07, 9);
+    const apart = priceForPay(job, grid, 37, 18);
+    if (!price.ok || !apart.ok) throw new Error('no price');
+    expect(price.value.each).toBeCloseTo(1.07 * apart.value.each, 9);
+    expect(price.value.total).toBeCloseTo(37 * price.value.each, 9);
+    expect([price.value.taxInside, apart.value.taxInside]).toEqual([0.07, 0]);
   });
 
   it('takes no pay that is none', () => {

@@ -1,0 +1,104 @@
+import type { CostedJob } from '@/lib/grid/costJob';
+import { wholeJob } from '@/lib/grid/costSheet';
+import { piecesOf } from '@/lib/grid/fillLine';
+import type { ResolvedJob } from '@/lib/job/checkedJob';
+import { type MinorUnits, toMinor } from '@/shared/money';
+import type { Channel } from '@/shared/schemas/workshop';
+import type { Taxed } from './tax/taxOf';
+import { orderTotal } from './tax/tillOf';
+import { taxTerms } from './taxTerms';
+
+/** The price of a line as the buyer sees it, whole minor units as the channel writes prices. */
+export interface OfferedLine {
+  readonly lineId: string;
+  readonly pieces: number;
+  /** Price of a piece in the first size that is ordered. */
+  readonly each: MinorUnits;
+  /** The same without tax. */
+  readonly eachWithoutTax: MinorUnits;
+  /** False where nobody has decided it and the list's price stands. */
+  readonly isDecided: boolean;
+}
+
+/** A job as it would go out, with what it then leaves: one price, one margin, one pay an hour. */
+export interface Offer {
+  readonly lines: readonly OfferedLine[];
+  readonly pieces: number;
+  readonly taxMode: Channel['taxMode'];
+  /** Share of tax, 0 where there is none or nobody has said. */
+  readonly tax: number;
+  /** What the order comes to; null where a size has no price in the list either. */
+  readonly total: Taxed | null;
+  /** Currency units without tax, unrounded. */
+  readonly profit: number;
+  readonly margin: number;
+  readonly markup: number;
+  readonly payPerHour: number;
+  readonly selling: Selling;
+}
+
+/** What of selling a piece bears. */
+export type Selling =
+  /** Serving the order is among its minutes, and nothing comes on top. */
+  | { readonly kind: 'withOrder' }
+  | {
+      readonly kind: 'counted';
+      /** Null where nobody has said how long selling takes. */
+      readonly minutesEach: number | null;
+      readonly day: SellingDay | null;
+    }
+  /** Selling takes time and money here, and nobody has said how much: it is in no figure. */
+  | { readonly kind: 'notSaid' };
+
+/** A day of selling in currency units, and what of it one piece and the whole job bear. */
+export interface SellingDay {
+  readonly cost: number;
+  readonly pieces: number;
+  readonly each: number;
+  /** 1.6 where the job's pieces bear more than a day and a half. */
+  readonly daysOfJob: number;
+}
+
+/** @param offered a job at its asked prices, or at those of the list where none is decided */
+export function offerOf({ laidOut, sheet }: CostedJob): Offer {
+  const { job } = laidOut;
+  const { currency } = sheet;
+  const tax = taxTerms(sheet);
+  const whole = (row: string) => wholeJob(sheet, row);
+  return {
+    lines: job.lines.map((line): OfferedLine => {
+      const each = line.line.askedPrice ?? line.sizes[0]?.askedPrice ?? 0;
+      return {
+        lineId: line.line.id,
+        pieces: piecesOf(line),
+        each: toMinor(each, currency),
+        eachWithoutTax: toMinor(tax.withoutTax(each), currency),
+        isDecided: line.line.askedPrice !== null,
+      };
+    }),
+    pieces: whole('goodPieces'),
+    taxMode: job.channel.taxMode,
+    tax: sheet.jobValues.tax ?? 0,
+    total: orderTotal(job),
+    profit: whole('profit'),
+    margin: whole('margin'),
+    markup: whole('markup'),
+    payPerHour: whole('payPerHour'),
+    selling: sellingOf(job, whole('goodPieces')),
+  };
+}
+
+function sellingOf({ channel }: ResolvedJob, jobPieces: number): Selling {
+  const { kind, sellingMinutesPerPiece: minutes, dayCost, dayPieces } = channel;
+  const day =
+    dayCost === null || dayPieces === null
+      ? null
+      : {
+          cost: dayCost.value,
+          pieces: dayPieces.value,
+          each: dayCost.value / dayPieces.value,
+          daysOfJob: jobPieces / dayPieces.value,
+        };
+  if (minutes !== null || day !== null) return { kind: 'counted', minutesEach: minutes?.value ?? null, day };
+  return { kind: kind === 'order' ? 'withOrder' : 'notSaid' };
+}
