@@ -6,6 +6,7 @@ import { clubOrder } from '@/lib/examples/clubOrder';
 import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import { present } from '@/lib/grid/present';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { chooseBreaks } from '@/lib/price/list/chooseBreaks';
 import { type LineList, mixedTotal } from '@/lib/price/list/lineList';
 import { lineNeeds } from '@/lib/price/list/lineNeeds';
 import { orderRows } from '@/lib/price/list/orderRows';
@@ -51,6 +52,36 @@ describe('the capped list of the club order', () => {
         expect(list.breaks[0]?.from).toBe(from);
         expect(list.largestOvercharge).toBeLessThanOrEqual(most + 0.01);
         expect(list.leastMargin).toBeGreaterThanOrEqual(0.3);
+      }
+    },
+  );
+
+  it.each([
+    [1, 0.162, 0.17],
+    [6, 0.107, 0.118],
+    [12, 0.072, 0.092],
+  ])(
+    'from %d on is, before it is moved to customary breaks, at most %d and on the ending %d over',
+    (from, cents, halves) => {
+      const job = costed(club);
+      const [line] = job.laidOut.job.lines;
+      const needs = line && lineNeeds(job, line, grid, caseEvaluator(job, line, grid));
+      const each = (n: number) => (needs?.judged.written(n) ?? 0) * 100;
+      for (const [step, most] of [
+        [1, cents],
+        [50, halves],
+      ] as const) {
+        const { least } = chooseBreaks({
+          each: Array.from({ length: 151 }, (_, n) => (n === 0 ? 0 : each(n))),
+          openEach: (n) => Math.max(...Array.from({ length: n + 1 }, (_, more) => each(n + more))),
+          from,
+          judgedTo: 150,
+          count: 6,
+          kept: [],
+          lifted: (amount) => Math.ceil(amount / step - 1e-9) * step,
+          oddness: () => 0,
+        });
+        expect(least).toBeLessThanOrEqual(most);
       }
     },
   );
