@@ -32,7 +32,7 @@ interface Plot {
   readonly letterPx: number;
 }
 
-export interface StairGeometry {
+interface StairGeometry {
   readonly list: string;
   readonly held: readonly string[];
   readonly need: string;
@@ -46,8 +46,8 @@ export interface StairGeometry {
   readonly labels: readonly PlacedLabel[];
 }
 
-/** Figures written upwards, about. */
-const LINES = 4;
+/** Lines across above nothing, at most. */
+const MOST_LINES = 5;
 const STEPS_ACROSS = [1, 2, 6, 12, 24, 48, 96] as const;
 /** Room of a figure across, as a share of the page's own letter. */
 const ROOM = 2.4;
@@ -115,17 +115,20 @@ export function stairGeometry(stairs: StairsToDraw, plot: Plot): StairGeometry {
   };
 }
 
-/** @returns round totals from nothing up to above the largest. */
-export function upTicks(most: number): readonly number[] {
+/** @returns round totals from nothing up to above the largest, as close above it as few lines come. */
+function upTicks(most: number): readonly number[] {
   if (!(most > 0)) return [0, 1];
-  const size = 10 ** Math.floor(Math.log10(most / LINES));
-  const step = size * ([1, 2, 2.5, 5, 10].find((times) => times * size * LINES >= most) ?? 10);
-  const count = Math.ceil(most / step - 1e-9);
+  const size = 10 ** Math.floor(Math.log10(most));
+  const steps = [0.1, 0.2, 0.25, 0.5, 1, 2, 2.5, 5]
+    .map((times) => ({ step: times * size, count: Math.ceil(most / (times * size) - 1e-9) }))
+    .filter(({ count }) => count <= MOST_LINES)
+    .sort((a, b) => a.step * a.count - b.step * b.count || a.step - b.step);
+  const { step = most, count = 1 } = steps[0] ?? {};
   return Array.from({ length: count + 1 }, (_, index) => Number((index * step).toPrecision(12)));
 }
 
 /** @returns quantities to write beneath a linear axis from 1 on: by the half dozen, as far as there is room. */
-export function acrossTicks(to: number, widthPx: number, letterPx: number): readonly number[] {
+function acrossTicks(to: number, widthPx: number, letterPx: number): readonly number[] {
   const most = Math.max(1, Math.floor(widthPx / (letterPx * ROOM)));
   const step = STEPS_ACROSS.find((one) => to / one <= most) ?? 96 * Math.ceil(to / 96 / most);
   const apart = (letterPx * ROOM * (to - 1)) / widthPx;
