@@ -93,13 +93,13 @@ describe('what is said of a price list', () => {
     const context = { locale: 'en-US', currency: 'USD', units: input.workshop.units };
     const voice = { context, currency: 'USD', piece: { one: 'shirt', many: 'shirts' } };
     const { key, after } = pricesAnswer(answer.list, answer.staircase.falls, voice);
-    expect(`${key}${after}`).toBe('Three falls: at 12, 24 and 48 a larger order costs less');
+    expect(`${key}${after}`).toBe('Three falls: at 12, 24, and 48 a larger order costs less');
     const onTake = vi.fn();
     render(<PriceFalls stairs={answer.staircase} voice={voice} onTake={onTake} blockedBy={undefined} />);
     const rows = screen.getAllByRole('row').map(({ textContent }) => textContent);
     // 11 × 23 = 253 against 12 × 20; 23 × 20 = 460 against 24 × 18; 47 × 18 = 846 against 48 × 16.50.
     expect(rows).toEqual(['shirtsnowby the rule', '11253.00240.00', '23460.00432.00', '47846.00792.00']);
-    text('It gives up 13.00, 28.00 and 54.00 on orders that few buyers place.');
+    text('It gives up 13.00, 28.00, and 54.00 on orders that few buyers place.');
     await userEvent.setup().click(screen.getByRole('button', { name: 'Use the rule' }));
     expect(onTake).toHaveBeenCalledOnce();
   });
