@@ -1,5 +1,5 @@
 /** A few words that belong to a point of a drawing. */
-export interface LabelToPlace {
+interface LabelToPlace {
   readonly key: string;
   readonly words: string;
   /** Of the point, px. */

@@ -24,6 +24,7 @@ import { clothTraitRules } from '@/lib/check/substrate/clothTraits';
 import { coatedFaceRules } from '@/lib/check/substrate/coatedFace';
 import { substrateRules } from '@/lib/check/substrate/substrateRules';
 import { whiteOnCloth } from '@/lib/check/substrate/whiteOnCloth';
+import { largerSizeRules } from './prices/largerSizes';
 import type { Rule } from './rule';
 
 /** Every rule that needs no cost. */
@@ -49,6 +50,7 @@ export const rules: readonly Rule[] = [
   ...rateRules,
   ...priceRules,
   ...pricePolicyRules,
+  ...largerSizeRules,
   ...safetyRules,
   ...benchSafetyRules,
   ...lawRules,

@@ -23,7 +23,7 @@ export const costGroups: readonly CostGroup[] = [
 ];
 
 /** Where a group of several lines stands as a row; of one line it is that line. */
-export const groupRowId = ({ id, lines }: CostGroup): string =>
+const groupRowId = ({ id, lines }: CostGroup): string =>
   lines.length === 1 ? (lines[0] ?? id) : `group_${id}`;
 
 /** @returns the sheet with a row for every group, so that it opens to its lines as any row opens to its sum. */

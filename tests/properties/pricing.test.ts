@@ -111,7 +111,7 @@ describe('price lists', () => {
   it('never ask more after a cap or a slab starts than the list did, and a cap never more than any larger order', () => {
     fc.assert(
       fc.property(list, fc.integer({ min: 1, max: 500 }), (drawn, n) => {
-        const capped = sellingTotal({ kind: 'cap', list: drawn }, n) ?? 0;
+        const capped = sellingTotal({ kind: 'capped', list: drawn }, n) ?? 0;
         expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n) ?? 0);
         expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n + 1) ?? 0);
       }),
@@ -202,7 +202,14 @@ describe('price tables', () => {
     'leave no quantity inside a break below the target margin',
     () => {
       everyJob(4, (input) => {
-        const job = costed(changed(input, { 'workshop.policy.breaks': [1, 4, 9, 20] }));
+        const job = costed(
+          changed(input, {
+            'workshop.policy.breaks': [1, 4, 9, 20],
+            ...Object.fromEntries(
+              input.job.lines.map((_, index) => [`job.lines.${index}.selling`, 'capped'] as const),
+            ),
+          }),
+        );
         const table = priceTable(job, grid);
         const { currency, rates } = { ...job.laidOut.job.workshop, rates: job.laidOut.job.rates };
         for (const line of job.laidOut.job.lines) {

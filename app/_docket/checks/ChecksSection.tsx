@@ -3,6 +3,7 @@
 import { useRef, useState } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
+import { Answer } from '@/app/_docket/common/Answer';
 import { useChecks } from '@/app/_docket/common/useChecks';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useQuestions } from '@/app/_docket/common/useQuestions';
@@ -25,7 +26,6 @@ export function ChecksSection() {
   const cautions = groups.filter(({ finding }) => finding.severity === 'caution');
   const passed = groups.filter(({ finding }) => finding.waivedBecause !== undefined);
   const notes = groups.filter(({ finding }) => finding.severity === 'note');
-  const { strong, rest } = checkAnswerWords(groups, questions.count);
 
   const fix = (label: string, { all }: CheckGroup) => {
     const outcome = workspace.applyFix(
@@ -46,8 +46,7 @@ export function ChecksSection() {
       heading="Checks"
       answer={
         <span className={styles.state} tabIndex={-1} ref={state}>
-          <strong>{strong}</strong>
-          {rest}
+          <Answer words={checkAnswerWords(groups, questions.count)} />
         </span>
       }
       id="checks"

@@ -4,6 +4,7 @@ import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { type FoldOfRow, FoldRow } from '@/app/_controls/FoldRow';
 import { usePrefetchArtwork } from '@/app/_docket/artwork/usePrefetchArtwork';
+import { Answer } from '@/app/_docket/common/Answer';
 import { fieldId } from '@/app/_docket/common/fieldId';
 import { useJob } from '@/app/_docket/common/useJob';
 import { newId } from '@/app/_documents/newId';
@@ -33,7 +34,6 @@ export function JobSection() {
     }));
   const duplicate = ({ id, name }: Line) =>
     workspace.changeJob(jobId, `Duplicated ${name}`, (job) => withCopyOfLine(job, id, newId));
-  const { strong, rest } = jobAnswerWords(input, formatter);
   const jobFold: FoldOfRow = {
     id: 'more',
     fieldId: fieldId(['more']),
@@ -46,12 +46,7 @@ export function JobSection() {
     <CardSection
       numeral={1}
       heading="The job"
-      answer={
-        <>
-          <strong>{strong}</strong>
-          {rest}
-        </>
-      }
+      answer={<Answer words={jobAnswerWords(input, formatter)} />}
       id="the-job"
     >
       <div className={styles.lines}>

@@ -58,7 +58,9 @@ export function GoalSeek() {
   const needsPrice = sought === 'batchForMargin' || sought === 'largestWage';
   return (
     <section className={styles.seek} aria-labelledby="seek-heading">
-      <h3 id="seek-heading">Ask the sums</h3>
+      <h3 className="visuallyHidden" id="seek-heading">
+        Ask the sums
+      </h3>
       <FieldGroup>
         <ChoiceField label="I look for" value={sought} choices={questions} onCommit={setSought} />
         {needsMargin && (

@@ -30,7 +30,9 @@ export function PriceOrders({ answer, format, pieces, onPieces }: PriceOrdersPro
       : someSizes(group.sizes, format.sizes);
   return (
     <section className={styles.test} aria-labelledby={`orders-${answer.lineId}`}>
-      <h3 id={`orders-${answer.lineId}`}>What an order pays</h3>
+      <h3 className="visuallyHidden" id={`orders-${answer.lineId}`}>
+        What an order pays
+      </h3>
       <NumberField
         label="Pieces of an order"
         unit="pieces"

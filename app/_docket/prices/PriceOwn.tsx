@@ -2,8 +2,6 @@
 
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
-import { Fold } from '@/app/_controls/Fold';
-import { fieldId } from '@/app/_docket/common/fieldId';
 import { useJob } from '@/app/_docket/common/useJob';
 import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { BreakFields } from '@/app/_fields/BreakFields';
@@ -59,18 +57,9 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
       starts,
     );
   return (
-    <Fold
-      id={fieldId(['lines', index, 'prices'])}
-      summary="Your own prices"
-      line={
-        line.ownPrices.length === 0
-          ? 'none; the suggestions stand'
-          : `${formatter.count(line.ownPrices.length - idle.length, 'break')} of ${breaks.length}`
-      }
-      holds={[fieldId(path)]}
-    >
+    <>
       <p className={styles.words}>
-        Written as this way of selling writes prices. They stand in the table instead of the suggestion, with
+        Written as this way of selling writes prices. They stand in the list instead of the suggestion, with
         what they leave you; an empty field takes the suggestion.
       </p>
       <div className={styles.fields}>
@@ -143,6 +132,6 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
         </p>
       )}
       {typed !== null && <BreakFields breaks={typed} onCommit={setBreaks} />}
-    </Fold>
+    </>
   );
 }

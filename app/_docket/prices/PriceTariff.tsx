@@ -23,11 +23,10 @@ export function PriceTariff({ answer, piece, format, priceStep }: PriceTariffPro
           <strong>
             {formatter.money(tariff.start)} to start and {formatter.money(tariff.each)} a {piece}
           </strong>{' '}
-          is what your target comes to from 1 to 100 pieces. It is off by at most{' '}
-          {formatter.money(tariff.largestError)} a {piece}, at{' '}
-          {formatter.count(tariff.largestErrorAt, 'piece')}, and by no more than{' '}
-          {formatter.money(tariff.smallError)} from {formatter.count(tariff.smallFrom, 'piece')} on. Written
-          out so that every order reaches its target:{' '}
+          is what your target comes to from 1 to 100 pieces.{' '}
+          {isShown(tariff.largestError) &&
+            `It is off by at most ${formatter.money(tariff.largestError)} a ${piece}, at ${formatter.count(tariff.largestErrorAt, 'piece')}. `}
+          Written out so that every order reaches its target:{' '}
           {formatter.money(fromMinor(tariff.written.start, currency))} and{' '}
           {formatter.money(fromMinor(tariff.written.each, currency))}.
         </p>
@@ -35,10 +34,10 @@ export function PriceTariff({ answer, piece, format, priceStep }: PriceTariffPro
       {endings !== null && (
         <p>
           One price for the whole job asks for {formatter.money(endings.target)}. On your ending of{' '}
-          {formatter.money(priceStep)} its neighbours are{' '}
-          {endings.below !== null && `${endingWords(endings.below)} and `}
-          {endingWords(endings.above)}; the {endings.recommended === 'above' ? 'upper' : 'lower'} is
-          suggested.
+          {formatter.money(priceStep)}{' '}
+          {endings.below === null || endings.below.price === endings.above.price
+            ? `that is ${endingWords(endings.above)}.`
+            : `its neighbours are ${endingWords(endings.below)} and ${endingWords(endings.above)}; ${formatter.money(fromMinor((endings.recommended === 'above' ? endings.above : endings.below).price, currency))} is suggested.`}
         </p>
       )}
       {ceiling !== null && (
@@ -53,6 +52,11 @@ export function PriceTariff({ answer, piece, format, priceStep }: PriceTariffPro
       )}
     </div>
   );
+
+  /** Whether an amount is any once it is written. */
+  function isShown(amount: number): boolean {
+    return formatter.money(amount) !== formatter.money(0);
+  }
 
   function endingWords(one: NonNullable<typeof endings>['above']): string {
     const even =

@@ -3,7 +3,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { ChecksSection } from '@/app/_docket/checks/ChecksSection';
-import { IndexSheetContext } from '@/app/_docket/common/indexSheet';
 import { useJob } from '@/app/_docket/common/useJob';
 import { JobHead } from '@/app/_docket/head/JobHead';
 import { JobPriceBar } from '@/app/_docket/head/JobPriceBar';
@@ -25,12 +24,12 @@ export function DocketSections() {
   const [isSheetOpen, setSheetOpen] = useState(false);
   const openSheet = useCallback(() => setSheetOpen(true), []);
   return (
-    <IndexSheetContext value={openSheet}>
+    <>
       <JobHead />
       {failure !== null && <DocketFailure failure={failure} />}
-      <JobPriceBar />
+      <JobPriceBar onOpenIndex={openSheet} />
       <div className={styles.frame}>
-        <SectionIndex states={states} current={current} />
+        <SectionIndex states={states} current={current} onOpenSheet={openSheet} />
         <div className={styles.content} ref={content}>
           <Card>
             <JobSection />
@@ -41,6 +40,6 @@ export function DocketSections() {
         </div>
       </div>
       <IndexSheet isOpen={isSheetOpen} onClose={() => setSheetOpen(false)} states={states} />
-    </IndexSheetContext>
+    </>
   );
 }

@@ -2,7 +2,6 @@
 
 import { type ReactNode, useEffect, useRef } from 'react';
 import { classes } from '@/app/_controls/classes';
-import { useIndexSheet } from '@/app/_docket/common/indexSheet';
 import { docketSections, type SectionId } from '@/app/_words/docket/docketSections';
 import type { SectionStates } from '@/app/_words/docket/sectionStates';
 import { goToSection } from './goToSection';
@@ -11,13 +10,14 @@ import styles from './SectionIndex.module.css';
 type SectionIndexProps = Readonly<{
   states: SectionStates;
   current: SectionId;
+  /** Opens all of it as a sheet, where only a row of chips has room. */
+  onOpenSheet: () => void;
   /** Papers made of the job, at the foot of the rail. */
   foot?: ReactNode;
 }>;
 
 /** The sections with the state of each: a rail at the side, or a row of chips where there is no room for one. */
-export function SectionIndex({ states, current, foot }: SectionIndexProps) {
-  const openSheet = useIndexSheet();
+export function SectionIndex({ states, current, onOpenSheet, foot }: SectionIndexProps) {
   const row = useRef<HTMLOListElement>(null);
   useEffect(() => {
     // Only the row is moved: the page stays where the reader is.
@@ -26,7 +26,7 @@ export function SectionIndex({ states, current, foot }: SectionIndexProps) {
   });
   return (
     <nav className={styles.index} aria-label="Sections of this job">
-      <button className={styles.all} type="button" onClick={openSheet} aria-label="All sections">
+      <button className={styles.all} type="button" onClick={onOpenSheet} aria-label="All sections">
         <svg viewBox="0 0 20 20" aria-hidden="true" focusable="false">
           <path d="M3 5h14M3 10h14M3 15h9" />
         </svg>

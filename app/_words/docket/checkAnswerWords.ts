@@ -1,7 +1,7 @@
 import { shortNames } from '@/app/_words/findings/shortNames';
 import { isStanding } from '@/shared/finding';
+import type { AnswerWords } from './answerWords';
 import { type CheckGroup, toSettle } from './checkGroups';
-import type { AnswerWords } from './jobAnswerWords';
 
 /**
  * What the checks come to: “Nothing stops it. 3 things to settle”, or the stop by its name.
@@ -18,9 +18,9 @@ export function checkAnswerWords(groups: readonly CheckGroup[], questions: numbe
   ];
   const settle = open.length === 0 ? '' : ` ${open.join(', ')}`;
   if (stops.length > 0)
-    return { strong: `${counted(stops.length, 'stop')}:`, rest: ` ${named(stops)}.${settle}` };
+    return { key: `${counted(stops.length, 'stop')}:`, after: ` ${named(stops)}.${settle}` };
   const past = passed === 0 ? '' : ` ${counted(passed, 'stop')} passed with a reason.`;
-  return { strong: 'Nothing stops it.', rest: `${past}${settle}` };
+  return { key: 'Nothing stops it.', after: `${past}${settle}` };
 }
 
 /** Notes in one line that names them: “6 notes: seam, sharpness, shape, proof”. */

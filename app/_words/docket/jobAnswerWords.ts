@@ -2,13 +2,8 @@ import type { Formatter } from '@/app/_words/formatter';
 import type { Position } from '@/shared/schemas/blank';
 import type { JobInput } from '@/shared/schemas/request';
 import { wantedPieces } from '@/shared/wantedPieces';
+import type { AnswerWords } from './answerWords';
 import { pieceWords } from './pieceWords';
-
-/** A sentence whose first part is the key figure. */
-export interface AnswerWords {
-  readonly strong: string;
-  readonly rest: string;
-}
 
 /** @returns what the pieces of a job are called: by their kind where all are of one, else pieces. */
 export function pieceOfJob({ job, blanks }: JobInput): ReturnType<typeof pieceWords> {
@@ -23,14 +18,14 @@ export function jobAnswerWords(input: JobInput, formatter: Formatter): AnswerWor
   const piece = pieceOfJob(input);
   const pieces = wantedPieces(job.lines);
   const places = placesInWords(job.lines.flatMap(({ placements }) => placements.map((one) => one.position)));
-  if (pieces === 0) return { strong: 'No pieces yet', rest: `: type how many ${piece.many} of each size` };
+  if (pieces === 0) return { key: 'No pieces yet', after: `: type how many ${piece.many} of each size` };
   const colours = new Set(job.lines.map(({ blankId }) => blanks[blankId]?.colour.name));
   const [colour] = colours;
   // Colours are chosen by name from a list, where they begin in capitals as every choice does.
   const coloured = colours.size === 1 && colour !== undefined ? `${lowered(colour)} ` : '';
   const counted = formatter.count(pieces, `${coloured}${piece.one}`, `${coloured}${piece.many}`);
   const lines = job.lines.length > 1 ? ` in ${job.lines.length} products` : '';
-  return { strong: `${counted}${lines}`, rest: `, printed ${places}` };
+  return { key: `${counted}${lines}`, after: `, printed ${places}` };
 }
 
 // Helpers

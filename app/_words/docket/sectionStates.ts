@@ -1,6 +1,7 @@
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
+import { ladderOf } from '@/lib/price/list/ladder';
 import { isStanding } from '@/shared/finding';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
@@ -55,7 +56,7 @@ export function sectionStates(state: StateOfJob, context: TextContext): SectionS
       costSheet === null
         ? waits
         : plain(`${money(costSheet.fullCost / wholeJob(costSheet, 'goodPieces'))} a ${piece.one}`),
-    prices: prices === null ? waits : plain(pricesOf(prices, input, context.locale)),
+    prices: prices === null ? waits : plain(pricesOf(prices, context.locale)),
     curve: prices === null ? waits : plain(`${formatter.share(prices.margin)} margin`),
     levers: prices === null ? waits : plain(`${money(prices.payPerHour)} an hour`),
     charges: plain(''),
@@ -83,18 +84,13 @@ function checksState(checks: readonly CheckGroup[], questions: number): SectionS
 const sheetsOf = (sheet: NonNullable<JobAnswer['costSheet']>, formatter: Formatter): string =>
   formatter.number(wholeJob(sheet, 'sheets'), 0);
 
-/** From the first break of the first line's first size to its last; one price where there is one break. */
-function pricesOf(
-  { table, currency }: NonNullable<JobAnswer['prices']>,
-  { job }: JobInput,
-  locale: string,
-): string {
-  const lineId = job.lines[0]?.id;
-  const [size] = table.filter((price) => price.lineId === lineId);
-  const base = table.filter((price) => price.lineId === lineId && price.size === size?.size);
-  const [first, last] = [base[0], base.at(-1)];
+/** What a piece of the first line costs by its list, from the dearest step to the cheapest; sums of small orders apart. */
+function pricesOf({ lists, currency }: NonNullable<JobAnswer['prices']>, locale: string): string {
+  const [list] = lists;
+  const each = list === undefined ? [] : ladderOf(list).filter(({ kind }) => kind === 'each');
+  const [first] = each;
+  const last = each.at(-1);
   if (first === undefined || last === undefined) return '';
-  const from = formatMinor(first.price, currency, locale);
-  const to = formatMinor(last.price, currency, locale);
-  return first === last ? from : `${from} to ${to}`;
+  const from = formatMinor(first.amount, currency, locale);
+  return first === last ? from : `${from} to ${formatMinor(last.amount, currency, locale)}`;
 }

@@ -38,17 +38,18 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
 const FIRST_BREAKS = [1, 6, 12, 24, 48];
 
 /**
- * Version 3 to 4: how lists are suggested, whether the maker or the sums choose their breaks, what a selling day
- * costs, what is asked once for the workshop, and what machines are rated for. Breaks that were changed by hand stay the maker's own.
+ * Version 3 to 4: how lists are suggested, whether the maker or the sums choose their breaks, and what a selling day
+ * costs. Breaks that were changed by hand stay the maker's own. What is asked once for the workshop, and what machines
+ * are rated for, nobody has told yet.
  */
 export const workshopWithListRule = (body: unknown): unknown =>
   isPlainObject(body) && isPlainObject(body.policy)
     ? {
         ...body,
-        channels: eachEntry(body.channels, (channel) => ({ ...channel, dayCost: null, dayPieces: null })),
         printers: eachEntry(body.printers, (printer) => ({ ...printer, ratedSheetsPerMonth: null })),
         presses: eachEntry(body.presses, (press) => ({ ...press, rating: unrated })),
         habits: untoldHabits,
+        channels: eachEntry(body.channels, (channel) => ({ ...channel, dayCost: null, dayPieces: null })),
         policy: {
           ...body.policy,
           listRule: 'capped',

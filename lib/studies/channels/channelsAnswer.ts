@@ -23,7 +23,7 @@ export interface SoldWay extends ChannelResult {
   readonly selling: 'own' | 'customary' | 'notSaid';
 }
 
-interface ChannelsAnswer {
+export interface ChannelsAnswer {
   readonly currency: string;
   readonly pieces: number;
   /** What the last buyer pays for a piece on average, without tax, unrounded. */

@@ -15,7 +15,11 @@ import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
 import { InJob, notYetPriced, pricedNow, stoppedSince } from './inJob';
 
 configure({ defaultHidden: true });
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  // Which folds stand open is remembered on the device.
+  localStorage.clear();
+});
 
 const asWorkspace = (input: JobInput, children: ReactNode) => (
   <NumberLocale value="en-US">
@@ -101,6 +105,7 @@ describe('the sheets', () => {
 });
 
 describe('the prices', () => {
+  const typed = { 'job.lines.0.breaks': [1, 6, 12, 24, 48] };
   const show = (input: JobInput) =>
     render(
       asWorkspace(
@@ -110,26 +115,77 @@ describe('the prices', () => {
         </InJob>,
       ),
     );
+  const ladder = () =>
+    within(screen.getByRole('list', { name: 'Prices by quantity' }))
+      .getAllByRole('listitem')
+      .map(({ textContent }) => textContent);
+  const forYou = async () => {
+    const user = userEvent.setup();
+    await user.click(screen.getByRole('button', { name: 'For you: margin, pay an hour' }));
+    return user;
+  };
 
-  it('starts on the break of the job, and says what the price stands on', () => {
-    show(club());
-    expect(screen.getByRole('button', { name: '18.00' })).toHaveAttribute('aria-pressed', 'true');
-    expect(screen.getByText('S to XL, 24 to 47 pieces: 18.00 USD.')).toBeInTheDocument();
-    expect(screen.getByText(/suggestions for a price list, tax is added later/)).toBeInTheDocument();
+  it('stand in a row, the first orders as the sum they pay and the one of the job marked', () => {
+    // job.md §9b at typed breaks: 2 to 5 pay as 6 do, 6 × 34.50.
+    show(clubWith(typed));
+    expect(ladder()).toEqual([
+      'up to 5, in all207.00 the orderone alone 144.50',
+      'from 634.50',
+      'from 1223.50',
+      'from 24, this job18.00',
+      'from 4815.50',
+    ]);
+    expect(screen.getByText('34.50 down to 15.50').closest('p')).toHaveTextContent(
+      'From 34.50 down to 15.50; no order pays more than a larger one',
+    );
+    const more = screen.getByText('a shirt, S to XL, tax added later').closest('p');
+    expect(more).toHaveTextContent('2XL +2.50');
+    expect(more).toHaveTextContent('3XL +4.00');
   });
 
-  it('shows margin, markup and pay of the size that is picked', async () => {
-    const user = userEvent.setup();
-    show(club());
+  it('say what this job asks beside the list, and ask the list’s price on a press', () => {
+    show(clubWith(typed));
+    expect(
+      screen.getByText(
+        'This job asks 19.00, 1.00 over the list; 2XL adds 1.00 less and 3XL adds 1.50 less than it.',
+      ),
+    ).toBeInTheDocument();
+    expect(screen.getByRole('button', { name: 'Ask 18.00' })).toBeInTheDocument();
+    expect(screen.getByText(/^Every order leaves 30 % or more after your pay\./)).toBeInTheDocument();
+  });
+
+  it('tell a start and a price a piece where the set-up is apart', () => {
+    show(clubWith({ 'job.lines.0.selling': 'setUpApart' }));
+    expect(ladder()).toEqual(['to start132.00', 'and each12.50']);
+  });
+
+  it('are cards of one price a size for what is made to stock', () => {
+    show(clubWith({ 'job.lines.0.selling': 'onePrice' }));
+    const cards = within(screen.getByRole('region', { name: 'S to XL' })).getAllByRole('listitem');
+    expect(cards.map(({ textContent }) => textContent)).toEqual([
+      expect.stringMatching(/^16\.00leaves 3\d(\.\d)? %pays \d\d\.\d\d an hour$/),
+    ]);
+  });
+
+  it('start, opened, on the break of the job, and say what the price stands on', async () => {
+    show(clubWith(typed));
+    await forYou();
+    expect(screen.getAllByRole('button', { name: '18.00' })[0]).toHaveAttribute('aria-pressed', 'true');
+    expect(screen.getByText('S to XL, 24 to 47 pieces: 18.00 USD.')).toBeInTheDocument();
+  });
+
+  it('show margin, markup and pay of the size that is picked', async () => {
+    show(clubWith(typed));
+    const user = await forYou();
     await user.click(screen.getByRole('button', { name: '27.50' }));
     expect(screen.getByText('3XL, 12 to 23 pieces: 27.50 USD.')).toBeInTheDocument();
     expect(screen.getByRole('rowheader', { name: 'least margin inside of 3XL' })).toBeInTheDocument();
     expect(screen.getByRole('rowheader', { name: 'markup of 3XL' })).toBeInTheDocument();
   });
 
-  it('marks the maker’s own price, and says what was suggested', () => {
-    show(clubWith({ 'job.lines.0.ownPrices': [{ from: 24, each: 19.25 }] }));
-    expect(screen.getByText(/your own prices and suggestions for a price list/)).toBeInTheDocument();
+  it('mark the maker’s own price, and say what was suggested', async () => {
+    show(clubWith({ ...typed, 'job.lines.0.ownPrices': [{ from: 24, each: 19.25 }] }));
+    await forYou();
     expect(screen.getByRole('button', { name: '19.25' })).toHaveAttribute('aria-pressed', 'true');
     expect(screen.getByText('yours')).toBeInTheDocument();
     expect(
@@ -137,9 +193,9 @@ describe('the prices', () => {
     ).toBeInTheDocument();
   });
 
-  it('says where a break is priced at another quantity than its first', async () => {
-    const user = userEvent.setup();
-    show(clubWith({ 'workshop.policy.breaks': [1, 40], 'job.piecesPerSession': 45 }));
+  it('say where a break is priced at another quantity than its first', async () => {
+    show(clubWith({ 'job.lines.0.breaks': [1, 40], 'job.piecesPerSession': 45 }));
+    const user = await forYou();
     const [, from40 = document.body] = screen.getAllByRole('button', { name: /^[0-9]+\.[0-9]{2}$/ });
     await user.click(from40);
     expect(

@@ -60,6 +60,11 @@ const undescribed = {
   provenLot: '',
   childRisks: null,
 };
+const chosen = {
+  listRule: 'capped',
+  breaks: null,
+  chosenBreaks: { count: 6, from: 1, judgedTo: 150 },
+};
 const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
 const daysUnsold = { dayCost: null, dayPieces: null };
 
@@ -81,7 +86,7 @@ describe('a workshop', () => {
         rollLengthMm: null,
       })),
       channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
-      policy: { ...workshop1.body.policy, ...unsaid },
+      policy: { ...workshop1.body.policy, ...unsaid, ...chosen },
       inkRecord: { refills: [], runs: [] },
     });
   });
@@ -94,7 +99,7 @@ describe('a workshop', () => {
       habits: untold,
       sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
       channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
-      policy: { ...workshop2.body.policy, ...unsaid },
+      policy: { ...workshop2.body.policy, ...unsaid, ...chosen },
       inkRecord: { refills: [], runs: [] },
     });
   });
@@ -122,7 +127,8 @@ describe('a job', () => {
         ...line,
         upCharging: 'separate',
         ownPrices: [],
-        selling: 'asListed',
+        selling: null,
+        breaks: null,
         nameList: '',
         audience: null,
         placements: line.placements.map((placement) => ({

@@ -232,12 +232,23 @@ describe('stops that say the same', () => {
         },
       ]);
     });
-    withoutPermission();
-    const offers = await checks().findAllByText('Go on in spite of it');
-    for (const offer of offers) fireEvent.click(offer);
+    act(() => {
+      benchStore().actions.edit('Pixels', [
+        {
+          do: 'change',
+          kind: 'artwork',
+          id: 'hill-path',
+          to: (body) => ({ ...body, pixels: { width: 150, height: 180 } }),
+        },
+      ]);
+    });
+    fireEvent.click(await checks().findByText('Go on in spite of it'));
+    expect(checks().getByText('Ann and Ben.')).toBeVisible();
     fireEvent.change(checks().getByLabelText('Why you go on'), { target: { value: 'Drawn by them.' } });
     fireEvent.click(checks().getByRole('button', { name: 'Go on' }));
     expect(await checks().findByText(/Passed by you: “Drawn by them\.”/)).toBeVisible();
-    expect(checks().queryByText('Go on in spite of it')).toBeNull();
+    expect(kept.job().waivers.map(({ lineId }) => lineId)).toEqual(['Ann', 'Ben']);
+    fireEvent.click(checks().getByText('Take it back'));
+    expect(kept.job().waivers).toEqual([]);
   });
 });

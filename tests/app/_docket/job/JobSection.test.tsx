@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, fireEvent, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Blank } from '@/shared/schemas/blank';
 import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
@@ -257,8 +257,9 @@ describe('a line', () => {
 
   it('says beside its prices how tax stands to them and what larger sizes add', async () => {
     await layOut();
-    expect(screen.getByText('tax added later')).toBeVisible();
-    expect(screen.getByText('2XL\u00a0+1.50, 3XL\u00a0+2.50')).toBeVisible();
+    const job = within(screen.getByRole('region', { name: 'The job' }));
+    expect(job.getByText('tax added later')).toBeVisible();
+    expect(job.getByText('2XL +1.50, 3XL +2.50')).toBeVisible();
   });
 });
 

@@ -75,14 +75,17 @@ describe('the index of a docket', () => {
   });
 
   it('marks the section that is being read', async () => {
-    let seen: ((entries: readonly unknown[]) => void) | null = null;
+    const watchers: { readonly tell: (entries: readonly unknown[]) => void; readonly of: Element[] }[] = [];
     vi.stubGlobal(
       'IntersectionObserver',
       class {
-        constructor(callback: (entries: readonly unknown[]) => void) {
-          seen = callback;
+        readonly of: Element[] = [];
+        constructor(tell: (entries: readonly unknown[]) => void) {
+          watchers.push({ tell, of: this.of });
         }
-        observe() {}
+        observe(element: Element) {
+          this.of.push(element);
+        }
         disconnect() {}
       },
     );
@@ -90,7 +93,11 @@ describe('the index of a docket', () => {
     const marked = () => words(index().getAllByRole('link', { current: 'location' }));
     expect(marked()).toEqual(['1The job 37 shirts']);
     const target = screen.getByRole('region', { name: 'Checks' });
-    act(() => seen?.([{ isIntersecting: true, target }]));
+    const watching = watchers.filter(({ of }) => of.includes(target));
+    expect(watching.length).toBeGreaterThan(0);
+    act(() => {
+      for (const { tell } of watching) tell([{ isIntersecting: true, target }]);
+    });
     expect(marked()).toEqual(['2Checks 2 to settle2']);
   });
 

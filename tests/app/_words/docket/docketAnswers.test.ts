@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import { checkAnswerWords, notesWords } from '@/app/_words/docket/checkAnswerWords';
 import { checkGroups } from '@/app/_words/docket/checkGroups';
 import { jobAnswerWords } from '@/app/_words/docket/jobAnswerWords';
@@ -12,7 +13,7 @@ import { grid } from '@/tests/fixtures/costed';
 
 const context: TextContext = { locale: 'en-US', units: club().workshop.units, currency: 'USD' };
 const formatter = formatterFor(context);
-const whole = ({ strong, rest }: Readonly<{ strong: string; rest: string }>) => strong + rest;
+const whole = ({ before = '', key, after = '' }: AnswerWords) => before + key + after;
 
 /** The club order with as many lines of it, each with another name. */
 function withLines(...names: readonly string[]): JobInput {
@@ -32,8 +33,8 @@ const groupsOf = (input: JobInput) => checkGroups(priceJob(input, grid).findings
 describe('the answer of “The job”', () => {
   it('says how many of what, and where they are printed', () => {
     expect(jobAnswerWords(club(), formatter)).toEqual({
-      strong: '37 white shirts',
-      rest: ', printed on back and chest',
+      key: '37 white shirts',
+      after: ', printed on back and chest',
     });
   });
 

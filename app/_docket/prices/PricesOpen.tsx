@@ -1,0 +1,82 @@
+'use client';
+
+import { useJob } from '@/app/_docket/common/useJob';
+import { ladderTaxWords, type PriceVoice } from '@/app/_words/docket/pricesWords';
+import type { CostSheet } from '@/lib/grid/costSheet';
+import { askedAgainstList, ruleAtWork } from '@/lib/price/list/askedAgainstList';
+import type { LineList } from '@/lib/price/list/lineList';
+import type { TablePrice } from '@/lib/price/priceTable';
+import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
+import type { Line } from '@/shared/schemas/job';
+import type { Channel } from '@/shared/schemas/workshop';
+import { PriceCards } from './PriceCards';
+import { PriceFalls } from './PriceFalls';
+import { PriceLadder } from './PriceLadder';
+import { PriceRemarks } from './PriceRemarks';
+import { PriceStairs } from './PriceStairs';
+import styles from './PricesSection.module.css';
+import { priceGrid } from './priceGrid';
+
+type PricesOpenProps = Readonly<{
+  sheet: CostSheet;
+  line: Line;
+  list: LineList;
+  table: readonly TablePrice[];
+  taxMode: Channel['taxMode'];
+  /** What is worked out of the list beside its prices; null until it comes. */
+  answer: BreaksAnswer | null;
+  isOld: boolean;
+  voice: PriceVoice;
+}>;
+
+/** The list of a line as it is looked at first: its prices, what orders pay by them, and what is to be said of it. */
+export function PricesOpen({ sheet, line, list, table, taxMode, answer, isOld, voice }: PricesOpenProps) {
+  const { jobId, workspace } = useJob();
+  const n = sheet.cases.find(({ lineId }) => lineId === line.id)?.batch ?? 0;
+  const { groups } = priceGrid(table, line.id);
+  if (list.rule === 'onePrice')
+    return (
+      <PriceCards
+        groups={groups}
+        endings={isOld ? null : (answer?.endings ?? null)}
+        taxSaid={ladderTaxWords(taxMode)}
+        voice={voice}
+      />
+    );
+  const stairs = answer?.staircase ?? null;
+  const targetMargin = sheet.jobValues.targetMargin ?? 0;
+  const asked = askedAgainstList(line, list, n, voice.currency);
+  const cap = answer?.remedies.find(({ kind }) => kind === 'capped');
+  const isOwn = table.some((cell) => cell.lineId === line.id && cell.isOwn);
+  return (
+    <>
+      <PriceLadder {...{ list, n, taxMode, voice }} />
+      <div className={styles.drawn}>
+        {stairs === null ? (
+          <p className={styles.coming} aria-busy="true">
+            What orders pay is being worked out.
+          </p>
+        ) : (
+          <PriceStairs
+            {...{ stairs, asked, isOwn, targetMargin, voice }}
+            hasTaxInside={taxMode === 'inside'}
+          />
+        )}
+        {stairs !== null && stairs.falls.length > 0 ? (
+          <PriceFalls
+            {...{ stairs, voice }}
+            blockedBy={isOld ? 'The job has changed; its list is being looked at anew.' : undefined}
+            onTake={
+              cap === undefined ? null : () => void workspace.applyFix(jobId, 'Use the rule', cap.changes)
+            }
+          />
+        ) : (
+          <PriceRemarks
+            {...{ line, list, asked, table, targetMargin, voice }}
+            rule={stairs === null ? null : ruleAtWork(stairs.held, list, n, voice.currency)}
+          />
+        )}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,86 @@
+import { amountWords } from '@/app/_words/amountWords';
+import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { Lever, LeverId } from '@/lib/studies/levers/lever';
+import type { LeverAim } from '@/lib/studies/levers/levers';
+import type { AnswerWords } from './answerWords';
+
+/** Levers that make another product of it. */
+const changing: readonly LeverId[] = ['onePlacementLess', 'cheaperBlank'];
+/** As many stand open. */
+const OPEN = 3;
+/** Gains within this share of the largest are spoken of as one. */
+const ALIKE = 0.75;
+
+interface SortedLevers {
+  /** The three best that keep the product. */
+  readonly open: readonly Lever[];
+  readonly changing: readonly Lever[];
+  readonly smaller: readonly Lever[];
+}
+
+/** @param levers the biggest gain first */
+export function sortedLevers(levers: readonly Lever[]): SortedLevers {
+  const keeping = levers.filter(({ id }) => !changing.includes(id));
+  return {
+    open: keeping.slice(0, OPEN),
+    changing: levers.filter(({ id }) => changing.includes(id)),
+    smaller: keeping.slice(OPEN),
+  };
+}
+
+/** What a lever brings, as a number to draw: of a job without a price what a piece costs less. */
+export const gainOf = ({ gain }: Lever, aim: LeverAim): number =>
+  gain[aim] > 1e-9 ? gain[aim] : gain.savingEach;
+
+/** The same as it is written at the end of its bar. */
+export function gainShort(lever: Lever, aim: LeverAim, formatter: Formatter, context: TextContext): string {
+  const { gain } = lever;
+  if (!(gain[aim] > 1e-9))
+    return `${amountWords(gain.savingEach, context.currency, context.locale)} less a piece`;
+  return aim === 'payPerHour'
+    ? `+${amountWords(gain.payPerHour, context.currency, context.locale)} an hour`
+    : `+${formatter.number(gain.margin * 100, 2)} points`;
+}
+
+/** All a lever brings. */
+export function gainWords({ gain }: Lever, formatter: Formatter): string {
+  const parts = [
+    `${signed(gain.margin, formatter.number(gain.margin * 100, 2))} points of margin`,
+    `${signed(gain.payPerHour, formatter.money(gain.payPerHour))} an hour`,
+    ...(Math.abs(gain.savingEach) >= 0.005
+      ? [
+          `a piece costs ${formatter.money(Math.abs(gain.savingEach))} ${gain.savingEach > 0 ? 'less' : 'more'}`,
+        ]
+      : []),
+    `${signed(gain.profit, formatter.money(gain.profit))} profit in all`,
+  ];
+  return parts.join(', ');
+}
+
+/** What the best small changes bring, in one line. */
+export function leverAnswer(open: readonly Lever[], aim: LeverAim, context: TextContext): AnswerWords {
+  const gains = open.map(({ gain }) => gain[aim]);
+  const most = Math.max(0, ...gains);
+  const count = counts[open.length] ?? 'three';
+  if (open.length === 0) return { key: 'No small change known here', after: ' leaves more of this job' };
+  if (!(most > 1e-9))
+    return {
+      key: 'A price first',
+      after: `: until one is asked, ${count} only ${open.length === 1 ? 'makes' : 'make'} it cheaper to make`,
+    };
+  const areAlike = open.length > 1 && Math.min(...gains) >= ALIKE * most;
+  const figure =
+    aim === 'payPerHour'
+      ? `${amountWords(Math.round(most * 10) / 10, context.currency, context.locale)} more an hour`
+      : `${formatterFor(context).number(most * 100, 1)} points more margin`;
+  if (open.length === 1) return { before: 'About ', key: figure, after: ' from one small change' };
+  return areAlike
+    ? { before: 'About ', key: figure, after: ` from any of ${count} small changes` }
+    : { before: 'Up to ', key: figure, after: ` from the best of ${count} small changes` };
+}
+
+// Helpers
+
+const counts = ['no', 'one', 'two', 'three'] as const;
+
+const signed = (value: number, text: string): string => `${value > 0 ? '+' : ''}${text}`;

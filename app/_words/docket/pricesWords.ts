@@ -1,0 +1,151 @@
+import { amountWords } from '@/app/_words/amountWords';
+import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { AskedAgainstList, RuleAtWork } from '@/lib/price/list/askedAgainstList';
+import { type LadderStep, ladderOf } from '@/lib/price/list/ladder';
+import type { LineList, ListedSize } from '@/lib/price/list/lineList';
+import type { StairFall } from '@/lib/studies/breaks/staircase';
+import { formatMinor, type MinorUnits } from '@/shared/money';
+import type { Channel } from '@/shared/schemas/workshop';
+import type { AnswerWords } from './answerWords';
+import { namesInWords } from './jobWords';
+import type { PieceWord } from './pieceWords';
+import { sizesWords } from './sizesWords';
+
+/** How prices of a list are written: money without its name. */
+export interface PriceVoice {
+  readonly context: TextContext;
+  readonly currency: string;
+  readonly piece: PieceWord;
+}
+
+/** An amount of a list without the currency's name. */
+export const listMoney = (minor: MinorUnits, { currency, context }: PriceVoice): string =>
+  formatMinor(minor, currency, context.locale);
+
+/** What a list says in one line. */
+export function pricesAnswer(list: LineList, falls: readonly StairFall[], voice: PriceVoice): AnswerWords {
+  const { piece } = voice;
+  const money = (minor: MinorUnits) => listMoney(minor, voice);
+  if (falls.length > 0)
+    return {
+      key: `${counted(falls.length)}:`,
+      after: ` at ${namesInWords(falls.map(({ cheaperAt }) => `${cheaperAt}`))} a larger order costs less`,
+    };
+  const steps = ladderOf(list);
+  const priced = steps.filter(({ kind }) => kind === 'each');
+  const [first] = priced;
+  const last = priced.at(-1);
+  if (first === undefined || last === undefined) return { key: 'No price yet' };
+  if (list.rule === 'onePrice') {
+    const dearer = list.sizes.filter(({ more }) => more > 0);
+    const [least] = dearer;
+    return {
+      key: `${money(first.amount)} a ${piece.one}`,
+      after:
+        least === undefined
+          ? ', however many'
+          : `, ${money((first.amount + least.more) as MinorUnits)} from ${least.size}`,
+    };
+  }
+  if (list.rule === 'setUpApart')
+    return {
+      key: `${money(list.start)} to start and ${money(last.amount)} a ${piece.one}`,
+      after: '; no order pays more than a larger one',
+    };
+  const key =
+    first === last
+      ? `${money(first.amount)} a ${piece.one}`
+      : `${money(first.amount)} down to ${money(last.amount)}`;
+  return {
+    before: first === last ? '' : 'From ',
+    key,
+    after: list.rule === 'asListed' ? '; no total falls' : '; no order pays more than a larger one',
+  };
+}
+
+/** For how many a price of a ladder holds. */
+export function stepWords({ kind, from, to, breakTo }: LadderStep, rule: LineList['rule']): string {
+  if (kind === 'start') return 'to start';
+  if (rule === 'setUpApart') return 'and each';
+  if (kind === 'together') return from === 1 ? `up to ${to}, in all` : `${from} to ${to}, in all`;
+  if (rule === 'onePrice') return 'each';
+  if (rule === 'capped') return `from ${from}`;
+  return breakTo === null ? `from ${from}` : from === breakTo ? `${from}` : `${from} to ${breakTo}`;
+}
+
+/** What the ladder's prices are for: the piece, the sizes without a charge, and tax. */
+export function ladderWords(
+  sizes: readonly ListedSize[],
+  taxMode: Channel['taxMode'],
+  { piece }: PriceVoice,
+): string {
+  const base = sizes.filter(({ more }) => more === 0).map(({ size }) => size);
+  const of = sizes.length > 1 && base.length > 0 ? `, ${sizesWords(base)}` : '';
+  return `a ${piece.one}${of}, ${ladderTaxWords(taxMode)}`;
+}
+
+/** How the prices stand to tax, in three words. */
+export const ladderTaxWords = (taxMode: Channel['taxMode']): string => taxSaid[taxMode ?? 'open'];
+
+/** What this job asks beside its list. */
+export function askedWords(asked: AskedAgainstList, voice: PriceVoice): string {
+  const money = (minor: MinorUnits) => listMoney(minor, voice);
+  const { piece } = voice;
+  const formatter = formatterFor(voice.context);
+  if (asked.held !== null) {
+    const { pays, as } = asked.held;
+    const own =
+      asked.asked === null
+        ? ''
+        : ` This job asks ${money(asked.asked)} each, ${money((asked.asked * asked.n) as MinorUnits)} in all.`;
+    return `By the list ${formatter.count(asked.n, piece.one, piece.many)} pay ${money(pays)} in all, as ${as} do.${own}`;
+  }
+  if (asked.asked === null) return `By the list a ${piece.one} of this job is ${money(asked.listEach)}.`;
+  const over = moreOrLess(asked.over, money);
+  const sizes = sizesAgainst(asked, money);
+  if (asked.over === 0 && sizes === '') return `This job asks ${money(asked.asked)}, as the list does.`;
+  return `This job asks ${money(asked.asked)}, ${asked.over === 0 ? 'as the list does' : `${over} the list`}${sizes}.`;
+}
+
+/** One order that the rule holds down. */
+export function ruleWords({ n, as, pays, instead }: RuleAtWork, voice: PriceVoice): string {
+  const { currency, context, piece } = voice;
+  const money = (value: number) => amountWords(value, currency, context.locale);
+  return `The rule at work: ${formatterFor(context).count(n, piece.one, piece.many)} pay ${money(pays)}, as ${as} do, not ${money(instead)}.`;
+}
+
+/** What the list leaves at the least, and what an order pays over its own sum at the most. */
+export function leastWords(list: LineList, target: number, formatter: Formatter): string {
+  const least = Math.floor(list.leastMargin * 100 + 1e-9);
+  const over =
+    list.largestOvercharge === null || !(list.largestOvercharge > 0)
+      ? ''
+      : ` None pays over ${formatter.number(Math.ceil(list.largestOvercharge * 100 - 1e-9), 0)} % more than its own sum.`;
+  return list.leastMargin >= target - 1e-9
+    ? `Every order leaves ${formatter.number(least, 0)} % or more after your pay.${over}`
+    : `Some orders leave only ${formatter.number(least, 0)} %: less than the ${formatter.share(target)} you aim for.${over}`;
+}
+
+// Helpers
+
+const taxSaid = {
+  added: 'tax added later',
+  inside: 'tax inside',
+  none: 'no tax',
+  open: 'tax not yet decided',
+} as const;
+
+const numbers = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six'] as const;
+
+const counted = (count: number): string => `${numbers[count] ?? count} ${count === 1 ? 'fall' : 'falls'}`;
+
+const moreOrLess = (over: MinorUnits, money: (minor: MinorUnits) => string): string =>
+  `${money(Math.abs(over) as MinorUnits)} ${over > 0 ? 'over' : 'under'}`;
+
+function sizesAgainst({ sizes }: AskedAgainstList, money: (minor: MinorUnits) => string): string {
+  if (sizes.length === 0) return '';
+  const told = sizes.map(
+    ({ size, over }) => `${size} adds ${money(Math.abs(over) as MinorUnits)} ${over > 0 ? 'more' : 'less'}`,
+  );
+  return `; ${namesInWords(told)} than it`;
+}
