@@ -28,9 +28,7 @@ describe('the head of the docket', () => {
   it('says in one line whom the job is for and when it is wanted, and what the check found', async () => {
     await layOut();
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Ramblers Club shirts');
-    expect(
-      screen.getByText(/^for Exampleton Ramblers Club, Alex Placeholder, wanted /),
-    ).toBeVisible();
+    expect(screen.getByText(/^for Exampleton Ramblers Club, Alex Placeholder, wanted /)).toBeVisible();
     expect(screen.getByText(/^Checked: 2 cautions, \d notes, no stops$/)).toHaveAttribute('role', 'status');
   });
 
@@ -79,7 +77,7 @@ describe('the price bar', () => {
     await layOut();
     await screen.findByRole('heading', { name: 'Prices' });
     await userEvent.click(screen.getByRole('button', { name: /^\d+ of \d+ figures are typical$/ }));
-    await waitFor(() => expect(screen.getByLabelText(/^Ink laydown.* for this job/)).toHaveFocus());
+    await waitFor(() => expect(screen.getByLabelText(/^Ink laid down/, { selector: 'input' })).toHaveFocus());
   });
 
   it('writes the price the flag is moved to, a price ending at a time', async () => {
@@ -120,7 +118,9 @@ describe('the price bar', () => {
     await userEvent.clear(screen.getByLabelText('Price of a shirt', { selector: 'input' }));
     expect(kept.line().askedPrice).toBeNull();
     // From 24 on the list asks 18.00; the up-charges stay as they were typed.
-    await waitFor(() => expect(priceBar()).toHaveTextContent('18.00 a shirt, USD, suggested, tax added later'));
+    await waitFor(() =>
+      expect(priceBar()).toHaveTextContent('18.00 a shirt, USD, suggested, tax added later'),
+    );
     expect(priceBar()).toHaveTextContent(/would pay you \d/);
     expect(priceBar()).toHaveAttribute('data-dashed');
     expect(flag()).toHaveAttribute('aria-valuenow', '18');
