@@ -42,10 +42,10 @@ export function CurveLooked(props: CurveLookedProps) {
         <p>A formula of your own gives no number for this many.</p>
       ) : (
         <dl className={styles.figures}>
-          {figures.map(({ name, text }) => (
+          {figures.map(({ name, text, figure }) => (
             <div className={styles.figure} key={name}>
               <dt>{name}</dt>
-              <dd>{text}</dd>
+              <dd data-figure={n === asked ? figure : undefined}>{text}</dd>
             </div>
           ))}
         </dl>
@@ -69,9 +69,9 @@ export function CurveLooked(props: CurveLookedProps) {
 // Helpers
 
 const figuresOf = ({ n, fullCost, price, profit, margin, payPerHour }: BatchPoint, formatter: Formatter) => [
-  { name: 'a piece costs', text: formatter.money(fullCost / n) },
-  { name: 'sold at, without tax', text: formatter.money(price / n) },
-  { name: 'margin', text: formatter.share(margin) },
-  { name: 'profit in all', text: formatter.money(profit) },
-  { name: 'pays you an hour', text: formatter.money(payPerHour) },
+  { name: 'a piece costs', text: formatter.money(fullCost / n), figure: undefined },
+  { name: 'sold at, without tax', text: formatter.money(price / n), figure: undefined },
+  { name: 'margin', text: formatter.share(margin), figure: 'margin' },
+  { name: 'profit in all', text: formatter.money(profit), figure: undefined },
+  { name: 'pays you an hour', text: formatter.money(payPerHour), figure: 'pay' },
 ];

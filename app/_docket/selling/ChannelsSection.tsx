@@ -74,10 +74,10 @@ export function ChannelsSection() {
                       {way.isCustomary && <OriginMark origin="typical" />}
                     </p>
                     <dl className={styles.figures}>
-                      {figuresOf(way, formatter).map(([name, text]) => (
+                      {figuresOf(way, formatter).map(([name, text, figure]) => (
                         <div className={styles.figure} key={name}>
                           <dt>{name}</dt>
-                          <dd>{text}</dd>
+                          <dd data-figure={way.isJobs ? figure : undefined}>{text}</dd>
                         </div>
                       ))}
                     </dl>
@@ -111,16 +111,19 @@ export function ChannelsSection() {
 
 // Helpers
 
-function figuresOf(way: SoldWay, formatter: Formatter): readonly (readonly [string, string])[] {
+function figuresOf(
+  way: SoldWay,
+  formatter: Formatter,
+): readonly (readonly [name: string, text: string, figure?: 'margin' | 'pay'])[] {
   return [
     ['is invoiced', formatter.money(way.revenue)],
     ['fees', formatter.money(way.fees)],
     ['comes in', formatter.money(way.net)],
-    ['selling costs you', formatter.money(way.costToServe)],
+    ['selling costs you', way.selling === 'notSaid' ? 'not counted' : formatter.money(way.costToServe)],
     ['full cost', formatter.money(way.fullCost)],
     ['profit', formatter.money(way.profit)],
-    ['margin', formatter.share(way.margin)],
-    ['pays an hour', formatter.money(way.payPerHour)],
+    ['margin', formatter.share(way.margin), 'margin'],
+    ['pays an hour', formatter.money(way.payPerHour), 'pay'],
     ['money is there', way.cashInDays === 0 ? 'at once' : `after ${formatter.count(way.cashInDays, 'day')}`],
   ];
 }
