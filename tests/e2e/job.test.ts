@@ -9,7 +9,9 @@ test.each([1280, 390])(
   async (width) => {
     const page = await openPage({ width });
     await priced(page);
-    expect(await priceBarText(page)).toMatch(/19\.00.*margin 40\.5 %.*markup 68\.2 %.*56\.2\d/);
+    expect(await priceBarText(page)).toMatch(
+      /19\.00.*pays you 56\.26 an hour, selling included.*711\.50 for 37; with tax 761\.31.*margin 40\.5 %/,
+    );
     expect(await section(page, 'Checks').getByRole('listitem').count()).toBeGreaterThan(5);
     // The last section of figures is the last to be worked out.
     await section(page, 'Ways of selling').getByRole('listitem').first().waitFor();
