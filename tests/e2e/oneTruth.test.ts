@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
@@ -12,7 +12,9 @@ const figures = (page: Page, name: string): Promise<readonly string[]> =>
 
 /** Scrolls to the ways of selling and to the curve, which are asked for when they come near. */
 async function bringAll(page: Page): Promise<void> {
-  await section(page, 'Ways of selling').locator('[data-figure="pay"]').waitFor();
+  const ways = section(page, 'Ways of selling');
+  await unfold(ways, 'Four ways side by side');
+  await ways.locator('[data-figure="pay"]').waitFor();
   await page.locator('#curve').scrollIntoViewIfNeeded();
   await page.locator('#curve [data-figure="pay"]').waitFor();
 }
