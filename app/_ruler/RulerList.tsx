@@ -10,7 +10,7 @@ type RulerListProps = Readonly<{
 /** Where not even the figures find room beside one another: one mark a row. */
 export function RulerList({ marks, format }: RulerListProps) {
   return (
-    <dl className={styles.list} aria-hidden="true">
+    <dl className={styles.list}>
       {marks.map(({ id, label, value }) => (
         <div className={styles.row} key={id}>
           <dt className={styles.name}>{label}</dt>

@@ -3,11 +3,11 @@ import { type RulerBounds, type RulerMark, ratioOnRuler } from './rulerMark';
 
 /** Mean advance of the faces at their sizes here, in px, rounded up so that labels never touch. */
 const figurePx = 8.4;
-const letterPx = 6.6;
+const letterPx = 6.1;
 const gapPx = 12;
 
 /** How the marks are told under the bar, by the room there is. */
-export type LabelRoom =
+type LabelRoom =
   /** Figure over name under each tick. */
   | { readonly kind: 'named'; readonly middles: readonly number[] }
   /** Figures in equal cells, and the name of the one that is touched in a line beneath. */

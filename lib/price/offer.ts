@@ -9,7 +9,7 @@ import { orderTotal } from './tax/tillOf';
 import { taxTerms } from './taxTerms';
 
 /** The price of a line as the buyer sees it, whole minor units as the channel writes prices. */
-export interface OfferedLine {
+interface OfferedLine {
   readonly lineId: string;
   readonly pieces: number;
   /** Price of a piece in the first size that is ordered. */
@@ -51,7 +51,7 @@ export type Selling =
   | { readonly kind: 'notSaid' };
 
 /** A day of selling in currency units, and what of it one piece and the whole job bear. */
-export interface SellingDay {
+interface SellingDay {
   readonly cost: number;
   readonly pieces: number;
   readonly each: number;

@@ -2,20 +2,21 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { kept, priceBarText, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { kept, priceBarText, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 
 async function curveOf(options: PageOptions = {}): Promise<{ readonly page: Page; readonly curve: Locator }> {
   const page = await openPage(options);
   await priced(page);
-  const curve = section(page, 'Margin against batch size');
+  const curve = section(page, 'Batch');
   await curve.scrollIntoViewIfNeeded();
-  await curve.locator('svg.recharts-surface').first().waitFor();
+  await curve.locator('svg[data-chart]').waitFor();
   return { page, curve };
 }
 
 const atFlat20 = async (curve: Locator) => {
+  await unfold(curve, 'Try a flat price');
   await type(curve.getByRole('textbox', { name: 'At a flat price instead' }), '20');
   await curve.getByText('at 20.00 USD a piece').waitFor();
 };
@@ -25,6 +26,7 @@ const slider = (curve: Locator) => curve.getByRole('slider', { name: 'Pieces loo
 test.each([1280, 390])('the curve shows the worked figures at a flat 20.00 at %d px', async (width) => {
   const { page, curve } = await curveOf({ width });
   await atFlat20(curve);
+  await unfold(curve, 'Cost and price, or profit');
   await curve.getByText('It pays its way from 9 pieces.').waitFor();
   await curve.getByText('The knee is at 23:', { exact: false }).waitFor();
   await curve.getByText('pays its way from 9', { exact: true }).waitFor();
@@ -64,13 +66,13 @@ test('keys and pointer move the quantity; the job is made so large in one step, 
   expect(await at()).toBe('37');
   const box = await hold.boundingBox();
   if (box === null) throw new Error('the slider has no box');
-  const xOf = (n: number) => box.x + ((n - 1) / 99) * box.width;
+  const xOf = (n: number) => box.x + (Math.log(n) / Math.log(100)) * box.width;
   await page.mouse.move(xOf(37), box.y + 100);
   await page.mouse.down();
   await page.mouse.move(xOf(50), box.y + 100, { steps: 4 });
   await page.mouse.up();
   expect(await at()).toBe('50');
-  await curve.getByRole('button', { name: 'Make it 50 pieces' }).click();
+  await curve.getByRole('button', { name: 'Make it 50' }).click();
   await kept(page);
   const job = section(page, 'The job');
   await expect.poll(() => job.textContent()).toContain('= 50');
@@ -81,8 +83,9 @@ test('keys and pointer move the quantity; the job is made so large in one step, 
 
 test('the curve stands as a table, and is saved as CSV, SVG and PNG', async () => {
   const { page, curve } = await curveOf();
-  await curve.locator('summary').filter({ hasText: 'The same as a table' }).click();
-  const table = curve.getByRole('table');
+  await unfold(curve, 'As a table');
+  await unfold(curve, 'Save the chart');
+  const table = curve.getByRole('table', { name: /^Cost, price and margin/ });
   await table.getByRole('row', { name: /^37/ }).waitFor();
   expect(await table.getByRole('row', { name: /^38/ }).count()).toBe(0);
   await curve.getByRole('button', { name: 'Show every quantity' }).click();
@@ -109,6 +112,7 @@ test('the curve stands as a table, and is saved as CSV, SVG and PNG', async () =
 test('bad prices and quantities get a sentence, and the last good curve stays', async () => {
   const { page, curve } = await curveOf();
   await atFlat20(curve);
+  await unfold(curve, 'Cost and price, or profit');
   const flat = curve.getByRole('textbox', { name: 'At a flat price instead' });
   for (const [typed, sentence] of [
     ['0', 'it must be more than 0'],

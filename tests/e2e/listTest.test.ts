@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, priced, section } from '@/tests/e2e/harness/docketPage';
+import { kept, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 
@@ -11,8 +11,9 @@ async function withOwnPrices(options: PageOptions = {}): Promise<{ page: Page; p
   const page = await openPage(options);
   await priced(page);
   const prices = section(page, 'Prices');
+  await unfold(prices, 'Another rule');
   await prices.getByRole('button', { name: 'One price for all sizes' }).click();
-  await prices.getByText('Your own prices', { exact: true }).click();
+  await unfold(prices, 'Your own prices');
   for (const [label, price] of [
     ['1 to 5 pieces', '26'],
     ['6 to 11 pieces', '23'],

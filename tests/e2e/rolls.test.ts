@@ -3,7 +3,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axe } from '@/tests/e2e/harness/axe';
-import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 import { post } from '@/tests/e2e/harness/post';
@@ -29,6 +29,8 @@ async function useRoll(page: Page): Promise<void> {
   await page.goto('/');
   await priced(page);
   const sheets = section(page, 'Sheets');
+  await unfold(sheets, 'Other papers');
+  await unfold(sheets, /^Sheets to print/);
   const row = sheets.getByRole('row', { name: /Roll of transfer paper/ });
   await row.waitFor();
   expect(await row.textContent()).toContain('4.65 m');
@@ -42,7 +44,7 @@ test('a roll is compared and used, and its file has pages as wide as it and as l
   await useRoll(page);
   const sheets = section(page, 'Sheets');
   await sheets.getByText(/of roll, about a fifth of a 30 m roll/).waitFor();
-  await sheets.getByText(/, cut into 4 strips/).waitFor();
+  await sheets.getByText(/cut into 4 strips/).waitFor();
   await looksRight(page, 'rolls-docket');
   const each = sheets.getByRole('button', { name: /^One of each, 3 pages/ });
   const [download] = await Promise.all([page.waitForEvent('download'), each.click()]);

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { kept, priced, section } from '@/tests/e2e/harness/docketPage';
+import { kept, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
@@ -11,6 +11,8 @@ test.each([1280, 390])('charges and ways of selling stand beside the price at %d
   // 30 minutes at 22.20 an hour and 12 miles at 0.60 are 18.30; at 30 % and fees of 1.5515 % 26.74.
   await delivery.last().getByText('27.00').waitFor();
   const ways = section(page, 'Ways of selling');
+  await unfold(ways, 'Four ways side by side');
+  await unfold(ways, 'At the till');
   const wholesale = ways.getByRole('listitem').filter({ hasText: 'not in your workshop yet' }).first();
   await wholesale.waitFor();
   // Half of 711.50, the customary discount of wholesale.

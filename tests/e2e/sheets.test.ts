@@ -3,7 +3,7 @@ import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 import { shot } from '@/tests/e2e/harness/shot';
@@ -18,7 +18,9 @@ async function withTabloid(options: PageOptions = {}): Promise<Page> {
   await kept(page);
   await page.goto('/');
   await priced(page);
-  await section(page, 'Sheets').getByRole('heading', { name: 'On your other sheets' }).waitFor();
+  const sheets = section(page, 'Sheets');
+  await unfold(sheets, 'Other papers');
+  await unfold(sheets, /^Sheets to print/);
   return page;
 }
 
@@ -40,14 +42,12 @@ test('a badge a little smaller saves three sheets and 1.73, by one tap', async (
   const page = await openPage();
   await priced(page);
   const sheets = section(page, 'Sheets');
-  await sheets
-    .getByText('Chest badge goes 6 to a sheet instead of 4: 3 sheets and 1.73 USD saved.', { exact: false })
-    .waitFor();
-  await sheets
-    .getByText('40 pieces just fill a letter sheet: 3 more add 25.66 USD', { exact: false })
-    .waitFor();
+  await sheets.getByText('6 to a sheet, 3 sheets fewer, 1.73 USD saved.', { exact: false }).waitFor();
+  await unfold(sheets, 'Quantities that fill a sheet');
+  await sheets.getByText('40 pieces just fill a sheet: 3 more add 25.66 USD', { exact: false }).waitFor();
   await sheets.getByRole('button', { name: 'Print Chest badge at 3.41 × 3.41 in' }).click();
-  await sheets.getByRole('heading', { name: 'Chest badge, 6 to a sheet' }).waitFor();
+  await sheets.getByText('Chest badge, 6 on each').waitFor();
+  await unfold(sheets, /^Sheets to print/);
   await sheets.getByText(/^44 sheets for the good pieces/).waitFor();
 });
 
@@ -55,6 +55,7 @@ test('the file has a page of true size for every sheet, and none is written whil
   const page = await openPage();
   await priced(page);
   const sheets = section(page, 'Sheets');
+  await unfold(sheets, /^Sheets to print/);
   const every = sheets.getByRole('button', { name: 'Every sheet, 47 pages' });
   await every.waitFor();
   const [download] = await Promise.all([page.waitForEvent('download'), every.click()]);
@@ -85,6 +86,7 @@ test('a picture the maker brought in lies on the sheets with every pixel of its 
     .getByLabel('Picture file of Hill path picture')
     .setInputFiles({ name: 'hill.png', mimeType: 'image/png', buffer: png });
   const sheets = section(page, 'Sheets');
+  await unfold(sheets, /^Sheets to print/);
   await sheets.getByText('No picture file is kept for Chest badge: an outline', { exact: false }).waitFor();
   const drawing = sheets.getByRole('img', { name: 'Letter sheet with 1 of Back picture, mirrored' });
   const drawn = drawing.locator('image');

@@ -16,16 +16,12 @@ type PriceBarProps = Readonly<{
 /** The price of the job, its ruler and what the order comes to, at the head of the docket. */
 export function PriceBar({ isDashed, price, children, end, at }: PriceBarProps) {
   return (
-    <section
-      className={styles.bar}
-      data-price-bar
-      data-dashed={isDashed || undefined}
-      aria-label="Price"
-      ref={at}
-    >
-      <div className={styles.price}>{price}</div>
-      <div className={styles.ruler}>{children}</div>
-      <div className={styles.end}>{end}</div>
+    <section className={styles.room} data-price-bar aria-label="Price" ref={at}>
+      <div className={styles.bar} data-dashed={isDashed || undefined}>
+        <div className={styles.price}>{price}</div>
+        <div className={styles.ruler}>{children}</div>
+        <div className={styles.end}>{end}</div>
+      </div>
     </section>
   );
 }

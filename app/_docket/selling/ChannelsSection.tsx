@@ -8,7 +8,7 @@ import { NotYet } from '@/app/_docket/common/NotYet';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
-import { sellingAnswer } from '@/app/_words/docket/sellingWords';
+import { problemFields, sellingAnswer } from '@/app/_words/docket/sellingWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { TillPart } from './TillPart';
@@ -43,7 +43,7 @@ export function ChannelsSection() {
             <p role="alert">
               {found.problem.kind === 'unknownCost'
                 ? 'A formula of your own gives no number for another way of selling.'
-                : `${found.problem.name}: its ${found.problem.field} of ${formatter.number(found.problem.value)} cannot be meant. Look at it in the workshop; a share lies under 100 %.`}
+                : `${found.problem.name}: its ${problemFields[found.problem.field]} of ${formatter.number(found.problem.value)} cannot be meant. Look at it in the workshop; a share lies under 100 %.`}
             </p>
           )}
           <FoldRow

@@ -87,7 +87,7 @@ function figuresOf(
     ['is invoiced', formatter.money(way.revenue)],
     ['fees', formatter.money(way.fees)],
     ['comes in', formatter.money(way.net)],
-    ['selling costs you', formatter.money(way.costToServe)],
+    ['selling costs you', way.selling === 'notSaid' ? 'not counted' : formatter.money(way.costToServe)],
     ['full cost', formatter.money(way.fullCost)],
     ['profit', formatter.money(way.profit)],
     ['margin', formatter.share(way.margin), 'margin'],

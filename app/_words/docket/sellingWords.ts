@@ -1,3 +1,4 @@
+import type { OfferProblem } from '@/lib/studies/channels/channelOffer';
 import type { SoldWay } from '@/lib/studies/channels/channelsAnswer';
 import { formatNumber } from '@/shared/formatNumber';
 import type { AnswerWords } from './answerWords';
@@ -36,4 +37,24 @@ export const sellingSaid: Readonly<Record<SoldWay['selling'], string>> = {
   own: '',
   customary: 'time of selling as is customary',
   notSaid: 'without time of selling: nobody has said it',
+};
+
+/** What a figure of a way of selling is called where it cannot be meant. */
+export const problemFields: Readonly<Record<OfferProblem['field'], string>> = {
+  kind: 'kind',
+  name: 'name',
+  retail: 'price',
+  shareOfRetail: 'share of retail',
+  taxMode: 'tax',
+  tax: 'tax',
+  commission: 'commission',
+  commissionBase: 'commission',
+  cardFee: 'card fee',
+  cardFixedFee: 'fixed card fee',
+  cardShare: 'share paid by card',
+  cardPayments: 'card payments',
+  piecesPerTicket: 'pieces on a ticket',
+  sellingMinutes: 'time of selling',
+  sellingCost: 'cost of a selling day',
+  cashInDays: 'days until the money is there',
 };

@@ -86,16 +86,25 @@ describe('PriceRuler for a screen reader', () => {
   });
 });
 
+/** Nothing changes its size here. */
+class StillObserver {
+  observe() {}
+  disconnect() {}
+}
+
 describe('PriceRuler where its names find no room', () => {
-  const wide = (px: number) =>
-    vi.spyOn(HTMLElement.prototype, 'getBoundingClientRect').mockReturnValue(new DOMRect(0, 0, px, 100));
+  const wide = (px: number) => {
+    vi.stubGlobal('ResizeObserver', StillObserver);
+    HTMLDivElement.prototype.getBoundingClientRect = () => new DOMRect(0, 0, px, 100);
+  };
   afterEach(() => {
-    vi.restoreAllMocks();
+    Reflect.deleteProperty(HTMLDivElement.prototype, 'getBoundingClientRect');
+    vi.unstubAllGlobals();
     document.documentElement.style.fontSize = '';
   });
 
   it('shows the figure of every mark, and tells the name of the one that is touched', async () => {
-    wide(240);
+    wide(200);
     render(ruler(() => {}));
     expect(screen.getAllByRole('button').map((button) => button.textContent)).toEqual([
       '6.58',
@@ -109,7 +118,7 @@ describe('PriceRuler where its names find no room', () => {
   });
 
   it('tells a mark that takes the focus, so that keys reach it, too', () => {
-    wide(240);
+    wide(200);
     render(ruler(() => {}));
     fireEvent.focus(screen.getByRole('button', { name: 'out of pocket 6.58' }));
     expect(screen.getByText('out of pocket 6.58', { selector: '[aria-hidden]' })).toBeVisible();

@@ -20,6 +20,13 @@ export async function expectPriceBar(page: Page, pattern: RegExp): Promise<void>
 /** The section of the docket with a heading. */
 export const section = (page: Page, name: string): Locator => page.getByRole('region', { name, exact: true });
 
+/** Opens a fold of a section, unless it stands open already. */
+export async function unfold(part: Locator, name: string | RegExp): Promise<void> {
+  const fold = part.getByRole('button', typeof name === 'string' ? { name, exact: true } : { name });
+  await fold.waitFor();
+  if ((await fold.getAttribute('aria-expanded')) === 'false') await fold.click();
+}
+
 /** Waits until the page says that what was typed is on the device. */
 export async function kept(page: Page): Promise<void> {
   await page.getByText(/^Kept/).first().waitFor();

@@ -1,0 +1,104 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
+import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
+import { openPage } from '@/tests/e2e/harness/openPage';
+
+/** Every figure of one name on the page, without its currency or unit. */
+const figures = (page: Page, name: string): Promise<readonly string[]> =>
+  page
+    .locator(`[data-figure="${name}"]`)
+    .evaluateAll((found) => found.map(({ textContent }) => (textContent ?? '').replace(/[^\d.,−-]/g, '')));
+
+/** Scrolls to the ways of selling and to the curve, which are asked for when they come near. */
+async function bringAll(page: Page): Promise<void> {
+  const ways = section(page, 'Ways of selling');
+  await unfold(ways, 'Four ways side by side');
+  await ways.locator('[data-figure="pay"]').waitFor();
+  await page.locator('#curve').scrollIntoViewIfNeeded();
+  await page.locator('#curve [data-figure="pay"]').waitFor();
+}
+
+async function expectOne(page: Page): Promise<{ readonly margin: string; readonly pay: string }> {
+  await bringAll(page);
+  const of = async (name: string) => {
+    // The head, its short form while it is scrolled away, the curve, the job's own way of selling.
+    await expect.poll(async () => new Set(await figures(page, name)).size).toBe(1);
+    const all = await figures(page, name);
+    expect(all.length).toBeGreaterThanOrEqual(3);
+    return all[0] ?? '';
+  };
+  return { margin: await of('margin'), pay: await of('pay') };
+}
+
+test('a stall job with tax inside has one margin and one pay an hour everywhere, selling counted or not', async () => {
+  const page = await openPage({ path: '/jobs/fair-mugs' });
+  await priced(page);
+  const before = await expectOne(page);
+  await page.evaluate(() => scrollTo(0, 0));
+  await page.getByRole('link', { name: 'selling not counted' }).click();
+  const minutes = page.locator('[id^="workshop-channels-1-sellingMinutesPerPiece"]').first();
+  await type(minutes, '7');
+  await minutes.blur();
+  await kept(page);
+  await page.goto('/jobs/fair-mugs');
+  await priced(page);
+  await page.getByText('A mug bears 7 min of selling.').waitFor();
+  const after = await expectOne(page);
+  expect(Number(after.pay)).toBeLessThan(Number(before.pay));
+  expect(Number(after.margin)).toBeLessThan(Number(before.margin));
+});
+
+test('an order has one margin and one pay an hour everywhere', async () => {
+  const page = await openPage();
+  await priced(page);
+  expect(await expectOne(page)).toEqual({ margin: '40.5', pay: '56.26' });
+});
+
+test.each([1280, 390])(
+  'the price in short stays in sight when its bar is scrolled away at %d px',
+  async (width) => {
+    const page = await openPage({ width });
+    await priced(page);
+    await section(page, 'Checks').scrollIntoViewIfNeeded();
+    await page.evaluate(() => scrollTo(0, document.body.scrollHeight / 2));
+    const short = page.getByRole('complementary', { name: 'Price in short' });
+    await short.getByText('19.00').waitFor();
+    await looksRight(page, `price-in-short-${width}`);
+    const most = width < 600 ? 844 / 5 : 61;
+    expect((await short.boundingBox())?.height).toBeLessThanOrEqual(most);
+  },
+);
+
+test('with type at twice its size the ruler keeps its figures apart, and the bar at the thumb takes a fifth at most', async () => {
+  const page = await openPage({ width: 390 });
+  await priced(page);
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  await page.locator('[data-price-bar] dl').waitFor();
+  await scrollsNowhere(page);
+  const boxes = await page
+    .locator('[data-price-bar] dl > div')
+    .evaluateAll((rows) =>
+      rows.map((row) => row.getBoundingClientRect()).map(({ top, bottom }) => ({ top, bottom })),
+    );
+  for (const [index, { top }] of boxes.slice(1).entries()) {
+    expect(top).toBeGreaterThanOrEqual(boxes[index]?.bottom ?? 0);
+  }
+  await page.evaluate(() => scrollTo(0, document.body.scrollHeight / 2));
+  const short = page.getByRole('complementary', { name: 'Price in short' });
+  await short.waitFor();
+  expect((await short.boundingBox())?.height).toBeLessThanOrEqual(844 / 5);
+  // With the keyboard up it makes room for what is typed.
+  await page.setViewportSize({ width: 390, height: 480 });
+  await short.waitFor({ state: 'hidden' });
+});
+
+test('a mark of the ruler tells its name at a touch on a phone', async () => {
+  const page = await openPage({ width: 390 });
+  await priced(page);
+  const bar = page.getByRole('region', { name: 'Price', exact: true });
+  await bar.getByRole('button', { name: 'full cost 11.13' }).tap();
+  await bar.getByText('full cost 11.13', { exact: true }).waitFor();
+});
