@@ -15,6 +15,7 @@ import { sheetPaperRules } from '@/lib/check/sheets/sheetPaper';
 import { sheetUseRules } from '@/lib/check/sheets/sheetUse';
 import { substrateRules } from '@/lib/check/substrate/substrateRules';
 import { whiteOnCloth } from '@/lib/check/substrate/whiteOnCloth';
+import { largerSizeRules } from './prices/largerSizes';
 import type { Rule } from './rule';
 
 /** Every rule that needs no cost. */
@@ -34,6 +35,7 @@ export const rules: readonly Rule[] = [
   ...rateRules,
   ...priceRules,
   ...pricePolicyRules,
+  ...largerSizeRules,
   ...safetyRules,
   ...lawRules,
 ];

@@ -43,6 +43,17 @@ export interface RateFacts {
         'ownNothing',
         { readonly line: string; readonly size: string; readonly from: number; readonly price: number }
       >
+    | Variant<
+        'largerCheaper' | 'largerCharge',
+        {
+          /** The blank, or the line whose up-charges are typed. */
+          readonly of: string;
+          readonly size: string;
+          readonly amount: number;
+          readonly smaller: string;
+          readonly smallerAmount: number;
+        }
+      >
     | Variant<'resale', { readonly machine: string; readonly price: number; readonly resale: number }>
     | Variant<'paperForm', { readonly sheet: string; readonly form: 'cut' | 'roll' }>
     | Variant<'tooLarge', { readonly most: number; readonly currency: string }>

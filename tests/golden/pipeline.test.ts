@@ -26,8 +26,9 @@ describe('the whole way of the club order', () => {
     expect(answer.prices?.profit.toFixed(2)).toBe('288.37');
   });
 
-  it('has a price for six sizes at five breaks', () => {
-    expect(answer.prices?.table).toHaveLength(30);
+  it('has a price for six sizes at the six breaks of its list', () => {
+    expect(answer.prices?.lists[0]?.breaks).toHaveLength(6);
+    expect(answer.prices?.table).toHaveLength(36);
   });
 
   it('is the same the second time, and without its documents being touched', () => {

@@ -5,13 +5,13 @@ import { applyChanges } from '@/lib/findings/applyChanges';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { piecesOf } from '@/lib/grid/fillLine';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { type BreakList, breakList, breakTotal } from '@/lib/price/list/breakList';
+import { inversions } from '@/lib/price/list/inversions';
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { priceTable } from '@/lib/price/priceTable';
 import { documentTax } from '@/lib/price/tax/documentTax';
 import { taxAdded, taxInside } from '@/lib/price/tax/taxOf';
-import { type BreakList, breakList, breakTotal } from '@/lib/price/list/breakList';
-import { inversions } from '@/lib/price/list/inversions';
 import { remedies } from '@/lib/studies/breaks/remedies';
-import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { LARGEST_BATCH } from '@/lib/studies/curve/checkCurveRange';
 import { priceForMargin } from '@/lib/studies/goalSeek/priceForMargin';
@@ -111,7 +111,7 @@ describe('price lists', () => {
   it('never ask more after a cap or a slab starts than the list did, and a cap never more than any larger order', () => {
     fc.assert(
       fc.property(list, fc.integer({ min: 1, max: 500 }), (drawn, n) => {
-        const capped = sellingTotal({ kind: 'cap', list: drawn }, n) ?? 0;
+        const capped = sellingTotal({ kind: 'capped', list: drawn }, n) ?? 0;
         expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n) ?? 0);
         expect(capped).toBeLessThanOrEqual(breakTotal(drawn, n + 1) ?? 0);
       }),
@@ -202,7 +202,14 @@ describe('price tables', () => {
     'leave no quantity inside a break below the target margin',
     () => {
       everyJob(4, (input) => {
-        const job = costed(changed(input, { 'workshop.policy.breaks': [1, 4, 9, 20] }));
+        const job = costed(
+          changed(input, {
+            'workshop.policy.breaks': [1, 4, 9, 20],
+            ...Object.fromEntries(
+              input.job.lines.map((_, index) => [`job.lines.${index}.selling`, 'capped'] as const),
+            ),
+          }),
+        );
         const table = priceTable(job, grid);
         const { currency, rates } = { ...job.laidOut.job.workshop, rates: job.laidOut.job.rates };
         for (const line of job.laidOut.job.lines) {

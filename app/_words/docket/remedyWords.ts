@@ -41,7 +41,7 @@ export function remedyWords(
       const each = tariff === null ? '' : formatter.money(fromMinor(tariff.each, currency));
       return {
         name: `So much to start, so much a ${piece}`,
-        says: `Every order pays ${start} to start and ${each} a ${piece}, over this job’s mix of sizes.`,
+        says: `Every order pays ${start} to start and ${each} a ${piece}; larger sizes add their charge.`,
         button: 'Sell by this tariff',
       };
     }
@@ -62,7 +62,7 @@ export function remedyWords(
           .map(({ from }) => formatter.number(from, 0))
           .join(
             ', ',
-          )} pieces${dropped > 0 ? `; ${formatter.count(dropped, 'dearer price')} before them ${dropped === 1 ? 'falls' : 'fall'} away` : ''}. Breaks belong to the workshop: this moves them for every job.`,
+          )} pieces${dropped > 0 ? `; ${formatter.count(dropped, 'dearer price')} before them ${dropped === 1 ? 'falls' : 'fall'} away` : ''}. They hold for this line alone.`,
         button: 'Move the breaks',
       };
     default:
@@ -97,7 +97,5 @@ export function effectWords({ effects, sizes, kind }: RemedyOffer, format: Break
   const most = -gain(worst) > gain(best) ? worst : best;
   const verb = gain(most) < 0 ? 'takes' : 'adds';
   const way = gain(most) < 0 ? 'from' : 'to';
-  const isLoss = changed.some(({ marginBefore, marginAfter }) => marginAfter < 0 && marginBefore >= 0);
-  const loss = isLoss ? ' Some of these orders would be sold under full cost.' : '';
-  return `${namesInWords(buyers)} ${currency}. At ${formatter.number(most.n, 0)} it ${verb} ${formatter.money(Math.abs(gain(most)))} ${way} your profit: the margin goes from ${formatter.share(most.marginBefore)} to ${formatter.share(most.marginAfter)}.${loss}`;
+  return `${namesInWords(buyers)} ${currency}. At ${formatter.number(most.n, 0)} it ${verb} ${formatter.money(Math.abs(gain(most)))} ${way} your profit: the margin goes from ${formatter.share(most.marginBefore)} to ${formatter.share(most.marginAfter)}.`;
 }

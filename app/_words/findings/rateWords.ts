@@ -67,6 +67,16 @@ export const rateWords = {
           `Your own price of ${facts.line}, ${formatter.number(facts.each, 6)} ${facts.currency}, is finer than a coin.`,
           `Nobody can pay it, so ${formatter.money(facts.payable)} is taken. Write a price that can be paid.`,
         );
+      case 'largerCheaper':
+        return wording(
+          `${facts.of} in ${facts.size} costs ${formatter.money(facts.amount)}, less than ${facts.smaller} at ${formatter.money(facts.smallerAmount)}.`,
+          `Larger sizes mostly cost more. Until you say otherwise ${facts.size} is suggested at no less than ${facts.smaller}; check both prices.`,
+        );
+      case 'largerCharge':
+        return wording(
+          `${facts.of} adds ${formatter.money(facts.amount)} for ${facts.size} and ${formatter.money(facts.smallerAmount)} for ${facts.smaller}.`,
+          'The larger size would be sold for less than the smaller one. Check both up-charges.',
+        );
       case 'ownNothing':
         return wording(
           `From ${formatter.count(facts.from, 'piece')} on, ${facts.line} in ${facts.size} would be sold for ${formatter.money(facts.price)}.`,

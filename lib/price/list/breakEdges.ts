@@ -71,7 +71,7 @@ export function breakEdges({ each, openEach, from, judgedTo, lifted }: BreakNeed
       const price = priceOf(own);
       for (const following of beginning[next] ?? []) {
         const nextPrice = priceOf(following);
-        // A break at the price of the one before is none; one whose first order pays more than the next is none either.
+        // More pieces never cost more each; and a break whose first order pays more than the next is one nobody pays.
         if (nextPrice >= price || next * nextPrice < start * price) continue;
         add(own, following, judge(start, next - 1, price, next * nextPrice));
       }

@@ -3,7 +3,12 @@ import { priceArguments } from '@/app/_commands/priceArguments';
 
 describe('priceArguments', () => {
   it('takes a file by itself', () => {
-    expect(priceArguments(['job.json'])).toEqual({ kind: 'usable', file: 'job.json', curve: null });
+    expect(priceArguments(['job.json'])).toEqual({
+      kind: 'usable',
+      file: 'job.json',
+      curve: null,
+      breaks: null,
+    });
   });
 
   it('takes a range of batches, at the target or at a price', () => {
@@ -11,13 +16,28 @@ describe('priceArguments', () => {
       kind: 'usable',
       file: 'job.json',
       curve: { from: 1, to: 500, priceEach: null },
+      breaks: null,
     });
     expect(priceArguments(['--at', '19.5', '--curve', '7..7', 'job.json'])).toMatchObject({
       curve: { from: 7, to: 7, priceEach: 19.5 },
     });
   });
 
+  it('takes breaks: so many by the sums from an order on, or first quantities', () => {
+    expect(priceArguments(['job.json', '--breaks', 'auto:6:12'])).toMatchObject({
+      breaks: { by: 'sums', count: 6, from: 12 },
+    });
+    expect(priceArguments(['job.json', '--breaks', '1,6,12', '--curve', '1..9'])).toMatchObject({
+      breaks: { by: 'hand', starts: [1, 6, 12] },
+      curve: { from: 1, to: 9 },
+    });
+  });
+
   it.each([
+    [['a.json', '--breaks', 'auto:13:1'], '--breaks auto:13:1 cannot be read'],
+    [['a.json', '--breaks', 'auto:6'], '--breaks auto:6 cannot be read'],
+    [['a.json', '--breaks', '0,6'], '--breaks 0,6 cannot be read'],
+    [['a.json', '--breaks', '1,1.5'], 'cannot be read'],
     [[], 'Name one file'],
     [['a.json', 'b.json'], 'Name one file'],
     [['a.json', '--curve'], '--curve needs a value'],

@@ -15,16 +15,22 @@ describe('answerCurve', () => {
     expect(answer.curve?.[36]?.margin).toBeCloseTo(0.428, 3);
     expect(answer.tariff?.start).toBeCloseTo(131.8, 0);
     expect(answer.tariff?.each).toBeCloseTo(12.7, 2);
-    // 9, 10 and 11 at the price of six cost more than twelve at 23.50.
-    expect(answer.inversions).toContainEqual(
-      expect.objectContaining({ lineId: 'shirts', from: 9, to: 11, cheaperAt: 12 }),
-    );
+    // A suggested list never falls.
+    expect(answer.inversions).toEqual([]);
   });
 
-  it('tests the list that stands: own prices in place of suggestions', () => {
+  it('tests the list as it is sold: own prices in place of suggestions, and as they stand', () => {
     const each = { 1: 26, 6: 23, 12: 20, 24: 18, 48: 16.5 };
     const ownPrices = Object.entries(each).map(([from, price]) => ({ from: Number(from), each: price }));
-    const own = answerCurve(clubWith({ 'job.lines.0.ownPrices': ownPrices }), TODAY, question);
+    const own = answerCurve(
+      clubWith({
+        'job.lines.0.ownPrices': ownPrices,
+        'job.lines.0.selling': 'asListed',
+        'workshop.policy.breaks': [1, 6, 12, 24, 48],
+      }),
+      TODAY,
+      question,
+    );
     expect(own.inversions?.filter(({ sizes }) => sizes.includes('S'))).toEqual([
       expect.objectContaining({ from: 11, to: 11, cheaperAt: 12 }),
       expect.objectContaining({ from: 22, to: 23, cheaperAt: 24 }),

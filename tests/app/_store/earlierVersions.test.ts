@@ -36,6 +36,11 @@ const unsaid = {
     rushShares: { underNormal: 0.2, underHalf: 0.5, nextDay: 1 },
   },
 };
+const chosen = {
+  listRule: 'capped',
+  breaks: null,
+  chosenBreaks: { count: 6, from: 1, judgedTo: 150 },
+};
 const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
 
 describe('a workshop', () => {
@@ -50,7 +55,7 @@ describe('a workshop', () => {
         rollLengthMm: null,
       })),
       channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold })),
-      policy: { ...workshop1.body.policy, ...unsaid },
+      policy: { ...workshop1.body.policy, ...unsaid, ...chosen },
       inkRecord: { refills: [], runs: [] },
     });
   });
@@ -60,7 +65,7 @@ describe('a workshop', () => {
       ...workshop2.body,
       sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
       channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold })),
-      policy: { ...workshop2.body.policy, ...unsaid },
+      policy: { ...workshop2.body.policy, ...unsaid, ...chosen },
       inkRecord: { refills: [], runs: [] },
     });
   });
@@ -80,7 +85,8 @@ describe('a job', () => {
         ...line,
         upCharging: 'separate',
         ownPrices: [],
-        selling: 'asListed',
+        selling: null,
+        breaks: null,
         nameList: '',
         placements: line.placements.map((placement) => ({ ...placement, bleedMm: null, safeZoneMm: null })),
       })),

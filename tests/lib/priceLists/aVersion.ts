@@ -19,7 +19,8 @@ export const anItem = (fields: Partial<FrozenItem> = {}): FrozenItem => ({
     { from: 24, to: null, each: 1800, leastAt: 24, leastSize: '2XL', leastMargin: 0.31 },
   ],
   selling: 'asListed',
-  tariff: null,
+  capOn: 'base',
+  setUp: null,
   charges: [
     { kind: 'minimumOrder', name: '', amount: 10_100 },
     { kind: 'name', name: '', amount: 250 },

@@ -29,9 +29,9 @@ describe('a line put on a list', () => {
   });
 
   it('under a cap tells what its last pieces leave, which pay less than is listed', () => {
-    const item = frozen(plainItem({ line: { ownPrices: falling, selling: 'cap' } }));
+    const item = frozen(plainItem({ line: { ownPrices: falling, selling: 'capped' } }));
     // Nine pay the 80.00 of ten: 26 of 80 are left. Ten and more: 2 of 8.
-    expect(item.selling).toBe('cap');
+    expect(item.selling).toBe('capped');
     expect(item.breaks.map(({ leastAt }) => leastAt)[0]).toBe(9);
     expect(item.breaks[0]?.leastMargin).toBeCloseTo(0.325, 10);
     expect(item.breaks[1]?.leastMargin).toBeCloseTo(0.25, 10);
@@ -44,18 +44,41 @@ describe('a line put on a list', () => {
     expect(item.breaks[1]?.leastMargin).toBeCloseTo(4018 / 16_018, 10);
   });
 
-  it('by a tariff keeps so much to start and so much a piece', () => {
+  it('with set-up apart keeps so much to start and so much a piece', () => {
     // (30 + 6 n) ÷ 0.6 is 50 to start and 10 a piece.
-    const item = frozen(plainItem({ freight: 30, line: { selling: 'tariff' } }));
-    expect(item.tariff).toEqual({ start: 5000, each: 1000 });
+    const item = frozen(plainItem({ freight: 30, line: { selling: 'setUpApart' } }));
+    expect(item.setUp).toEqual({ start: 5000, each: 1000 });
+  });
+
+  it('leaves a least order off a list whose first orders bear it, and says so', () => {
+    const outcome = (selling: 'capped' | 'asListed') =>
+      freeze(plainItem({ line: { selling } }), 'line', ['minimumOrder', 'name']);
+    // One piece at 10.00 pays what a least order of one piece would be.
+    expect(outcome('capped')).toMatchObject({
+      borne: ['minimumOrder'],
+      item: { charges: [{ kind: 'name' }] },
+    });
+    expect(outcome('asListed')).toMatchObject({ borne: [] });
+  });
+
+  it('made to stock has one price a size, judged in the batch as it is made', () => {
+    const input = plainItem({ freight: 30 });
+    // 30 ÷ 10 + 6 are 9.00 a piece, over 0.6 are 15.00.
+    const item = frozen({ ...input, job: { ...input.job, madeFor: 'stock' } });
+    expect(item.selling).toBe('onePrice');
+    expect(item.breaks).toMatchObject([{ from: 1, to: null, each: 1500, leastAt: 10 }]);
+    expect(item.breaks[0]?.leastMargin).toBeCloseTo(0.4, 10);
   });
 
   it('is refused while more pieces cost less, told at the quantity where the total falls', () => {
-    expect(freeze(plainItem({ line: { ownPrices: falling } }))).toEqual({ kind: 'falls', at: 10 });
+    expect(freeze(plainItem({ line: { ownPrices: falling, selling: 'asListed' } }))).toEqual({
+      kind: 'falls',
+      at: 10,
+    });
   });
 
   it('is refused with a price that makes a loss, told where it does', () => {
-    const input = plainItem({ line: { ownPrices: own({ from: 10, each: 5.5 }), selling: 'cap' } });
+    const input = plainItem({ line: { ownPrices: own({ from: 10, each: 5.5 }), selling: 'capped' } });
     // Nine of them pay the 55.00 of ten, and cost 54.00: the loss begins with ten.
     expect(freeze(input)).toMatchObject({ kind: 'loses', from: 10, margin: -0.5 / 5.5 });
   });
@@ -86,7 +109,7 @@ describe('a line put on a list', () => {
 
   it('names the charges that were chosen, and no other', () => {
     // The example: a second print is a charge of its own line, a name is one of the order.
-    const club = clubWith({ 'job.lines.0.selling': 'cap' });
+    const club = clubWith({ 'job.lines.0.selling': 'capped' });
     const kinds = (charges: Parameters<typeof freeze>[2]) =>
       frozen(club, 'shirts', charges).charges.map(({ kind, name }) => [kind, name]);
     expect(kinds([])).toEqual([]);

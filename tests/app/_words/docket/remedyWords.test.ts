@@ -1,12 +1,20 @@
 import { expect, it } from 'vitest';
-import { effectWords, remedyWords } from '@/app/_words/docket/remedyWords';
+import { remedyWords } from '@/app/_words/docket/remedyWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
-import { club } from '@/tests/fixtures/clubJob';
+import { clubWith } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
-it('tells of earlier breaks which price falls away, and that orders would be sold at a loss', () => {
-  const input = club();
+it('tells of earlier breaks which prices fall away, and that no other job is touched', () => {
+  const input = clubWith({
+    'job.lines.0.selling': 'asListed',
+    'job.lines.0.breaks': [12, 14, 16],
+    'job.lines.0.ownPrices': [
+      { from: 12, each: 26 },
+      { from: 14, each: 23.5 },
+      { from: 16, each: 21.5 },
+    ],
+  });
   const remedy = breaksAnswer(input, grid, { lineId: 'shirts', quantities: [] })?.remedies.find(
     ({ kind }) => kind === 'shifted',
   );
@@ -14,10 +22,8 @@ it('tells of earlier breaks which price falls away, and that orders would be sol
   const { locale, currency } = input.workshop;
   const sizes = input.job.lines[0]?.quantities.map(({ size }) => size) ?? [];
   const format = { formatter: formatterFor(input.workshop), currency, locale, sizes };
-  // 144.50 ÷ (144.50 − 34.50) = 1.3 takes the first break; 34.50 ÷ 11 = 3.1, 23.50 ÷ 5.50 = 4.3, 18 ÷ 2.50 = 7.2.
-  expect(remedyWords(remedy, null, 'shirt', format).says).toContain(
-    'Your own prices 34.50, 23.50, 18.00, 15.50 USD begin at 1, 3, 4, 7 pieces; 1 dearer price before them falls away.',
+  // 26 ÷ 2.50 = 10.4 and 23.50 ÷ 2 = 11.75 take the first two breaks.
+  expect(remedyWords(remedy, null, 'shirt', format).says).toBe(
+    'Your own prices 21.50 USD begin at 12 pieces; 2 dearer prices before them fall away. They hold for this line alone.',
   );
-  // Five shirts at 18.00 are 90.00, and cost about 133 in full.
-  expect(effectWords(remedy, format)).toContain('Some of these orders would be sold under full cost.');
 });

@@ -208,6 +208,8 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'job.lines.0.upCharges': [{ size: '9XL', amount: 4 }] },
   { 'workshop.policy.breaks': [1, 6, 6] },
   { 'workshop.policy.priceStep': 0.005 },
+  { 'blank:white-shirt.sizes.4.price': yours(4.21, 'money/piece') },
+  { 'job.lines.0.upCharges': [{ size: '2XL', amount: -1.5 }] },
   { 'workshop.presses.0.resale': yours(4800, 'money') },
   { 'job.lines.0.upCharges': [{ size: 'M', amount: -20 }] },
   { 'workshop.circuit': null },

@@ -8,7 +8,7 @@ const context = {
   currency: 'USD',
 } as const;
 
-const frozen = (item = anItem()) => ({ kind: 'frozen', taxMode: 'added', item }) as const;
+const frozen = (item = anItem()) => ({ kind: 'frozen', taxMode: 'added', borne: [], item }) as const;
 
 describe('what a draft offers of an item', () => {
   it('is its dearest and its cheapest price, and what the worst of them leaves', () => {
@@ -18,7 +18,7 @@ describe('what a draft offers of an item', () => {
   });
 
   it('is so much to start and so much a piece where it is sold by a tariff', () => {
-    const item = anItem({ selling: 'tariff', tariff: { start: 13_181, each: 1270 } });
+    const item = anItem({ selling: 'setUpApart', setUp: { start: 13_181, each: 1270 } });
     expect(offerLine(frozen(item), context)).toMatch(/^131\.81 USD to start and 12\.70 USD a piece;/);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chargesOnPaper, moneyOf, sizesOnPaper, stepsOnPaper } from '@/app/_words/priceLists/paperWords';
+import { chargesOnPaper, moneyOf, rowsOnPaper, sizesOnPaper } from '@/app/_words/priceLists/paperWords';
 import { anItem, aVersion } from '@/tests/lib/priceLists/aVersion';
 
 const dollars = moneyOf('USD', 'en-US');
@@ -22,23 +22,34 @@ describe('sizes on the paper', () => {
   });
 });
 
-describe('steps on the paper', () => {
+describe('rows on the paper', () => {
   const least = { leastAt: 1, leastSize: 'M', leastMargin: 0.3 };
+  const breaks = [
+    { from: 1, to: 5, each: 1800, ...least },
+    { from: 6, to: 11, each: 1300, ...least },
+    { from: 12, to: 23, each: 1250, ...least },
+    { from: 24, to: 47, each: 1250, ...least },
+    { from: 48, to: null, each: 1250, ...least },
+  ];
+  const told = (fields: Parameters<typeof anItem>[0]) =>
+    rowsOnPaper(anItem(fields), dollars).map(({ pieces, pays }) => `${pieces}: ${pays}`);
 
   it('join neighbours of one price', () => {
-    const breaks = [
-      { from: 1, to: 5, each: 1800, ...least },
-      { from: 6, to: 11, each: 1300, ...least },
-      { from: 12, to: 23, each: 1250, ...least },
-      { from: 24, to: 47, each: 1250, ...least },
-      { from: 48, to: null, each: 1250, ...least },
-    ];
-    expect(stepsOnPaper(breaks)).toEqual([
-      { from: 1, to: 5, each: 1800 },
-      { from: 6, to: 11, each: 1300 },
-      { from: 12, to: null, each: 1250 },
+    expect(told({ breaks })).toEqual(['1 to 5: 18.00', '6 to 11: 13.00', '12 and up: 12.50']);
+  });
+
+  it('say what small orders pay together, and no price a piece that nobody pays', () => {
+    // 18.00 × 5 are 90.00, six at 13.00 are 78.00; 13.00 × 12 are 156.00, twelve at 12.50 are 150.00.
+    expect(told({ breaks, selling: 'capped' })).toEqual([
+      '1 to 4: 18.00 each',
+      '5: 78.00 together',
+      '6 to 11: 13.00 each',
+      '12 and up: 12.50 each',
     ]);
-    expect(stepsOnPaper(breaks.slice(0, 4))).toContainEqual({ from: 12, to: 47, each: 1250 });
+  });
+
+  it('stay as they were on lists that went out when a cap acted on each size', () => {
+    expect(told({ breaks, selling: 'capped', capOn: 'size' })).toEqual(told({ breaks }));
   });
 });
 

@@ -63,7 +63,7 @@ describe('how an issued item stands', () => {
   });
 
   it('speaks of what an order pays where pieces have no price of their own', () => {
-    const [words = ''] = told(compared({ worn: [worn] }), anItem({ selling: 'cap' }));
+    const [words = ''] = told(compared({ worn: [worn] }), anItem({ selling: 'capped' }));
     expect(words).toContain('12 to 23 pieces: 240.00 USD for 12 now leaves 24.1 %');
     expect(words).toContain('today it would be 258.00 USD.');
   });

@@ -2,12 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyChanges } from '@/lib/findings/applyChanges';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
-import { priceTable } from '@/lib/price/priceTable';
+import { firstFall } from '@/lib/price/list/firstFall';
+import { priceLine } from '@/lib/price/priceTable';
 import { breakGroups } from '@/lib/studies/breaks/breakGroups';
 import { type BreaksAnswer, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
-import { firstFall } from '@/lib/price/list/firstFall';
 import { remedyOffers } from '@/lib/studies/breaks/remedyOffers';
-import { writtenTariff } from '@/lib/studies/breaks/writtenTariff';
 import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
@@ -25,7 +24,12 @@ const OWN = [
 ];
 
 const withOwn = (fields: Readonly<Record<string, unknown>> = {}) =>
-  clubWith({ 'job.lines.0.ownPrices': OWN, ...fields });
+  clubWith({
+    'workshop.policy.breaks': [1, 6, 12, 24, 48],
+    'job.lines.0.ownPrices': OWN,
+    'job.lines.0.selling': 'asListed',
+    ...fields,
+  });
 
 function answerOf(input: JobInput, quantities: readonly number[] = []): BreaksAnswer {
   const answer = breaksAnswer(input, grid, { lineId: 'shirts', quantities });
@@ -53,14 +57,9 @@ describe('the test of a price list', () => {
     expect(base?.falls).toBe(12);
   });
 
-  it('offers the remedies in their order, each of which passes the test when taken', () => {
-    expect(ownAnswer.remedies.map(({ kind }) => kind)).toEqual([
-      'cap',
-      'slab',
-      'tariff',
-      'softened',
-      'shifted',
-    ]);
+  it('offers the remedies that lose nothing, each of which passes the test when taken', () => {
+    // One shirt at 26.00 costs about 98: slabs, raised prices and moved breaks leave that as it is.
+    expect(ownAnswer.remedies.map(({ kind }) => kind)).toEqual(['capped', 'setUpApart']);
     for (const { kind, changes } of ownAnswer.remedies) {
       const after = answerOf(jobInputSchema.parse(applyChanges(own, changes)));
       expect(
@@ -69,6 +68,27 @@ describe('the test of a price list', () => {
       ).toEqual(after.groups.map(() => null));
       expect(after.remedies).toEqual([]);
     }
+  });
+
+  it('offers no raised prices at many times the target, and moves no break of another job', () => {
+    // The suggestions of the usual breaks as they stand: raised until clean, 24 shirts would pay 2,544 and not 432.
+    const usual = answerOf(withOwn({ 'job.lines.0.ownPrices': [] }));
+    expect(usual.groups.some(({ falls }) => falls !== null)).toBe(true);
+    // By slabs six would pay 5 × 144.50 + 34.50, over three times the 206 they must bring.
+    expect(usual.remedies.map(({ kind }) => kind)).toEqual(['capped', 'setUpApart']);
+    const gentle = answerOf(
+      withOwn({
+        'workshop.policy.breaks': [12, 14, 16],
+        'job.lines.0.ownPrices': [
+          { from: 12, each: 26 },
+          { from: 14, each: 23.5 },
+          { from: 16, each: 21.5 },
+        ],
+      }),
+    );
+    expect(gentle.remedies.map(({ kind }) => kind)).toContain('shifted');
+    for (const { changes } of [...usual.remedies, ...gentle.remedies])
+      expect(changes.map(({ document }) => document)).not.toContain('workshop');
   });
 
   it('tells what a cap changes for the buyer and the maker at the edges', () => {
@@ -88,7 +108,7 @@ describe('the test of a price list', () => {
   });
 
   it('says what orders pay by the rule in force, and what a typed quantity pays', () => {
-    const capped = answerOf(withOwn({ 'job.lines.0.selling': 'cap' }), [10]);
+    const capped = answerOf(withOwn({ 'job.lines.0.selling': 'capped' }), [10]);
     expect(capped.sold.map(({ n, after }) => [n, after / 100])).toEqual([
       [1, 26],
       [5, 130],
@@ -101,8 +121,7 @@ describe('the test of a price list', () => {
       [47, 792],
       [48, 792],
     ]);
-    const tariff = answerOf(withOwn({ 'job.lines.0.selling': 'tariff' }), [37]);
-    expect(tariff.groups).toHaveLength(1);
+    const tariff = answerOf(withOwn({ 'job.lines.0.selling': 'setUpApart' }), [37]);
     const written = tariff.tariff?.written;
     expect(tariff.sold.find(({ n }) => n === 37)?.after).toBe(
       (written?.start ?? 0) + 37 * (written?.each ?? 0),
@@ -197,6 +216,7 @@ describe('a remedy of any list', () => {
     const line = {
       ...plain,
       upCharging,
+      selling: 'asListed',
       ownPrices: starts.flatMap((from, index) =>
         typed[index] ? [{ from, each: (prices[index] ?? 100) / 100 }] : [],
       ),
@@ -209,20 +229,13 @@ describe('a remedy of any list', () => {
     const before = costed(input);
     const [resolved] = before.laidOut.job.lines;
     if (resolved === undefined) throw new Error('the job has no line');
-    const tariff = writtenTariff({ start: 20.5, each: 6, largestError: 0, largestErrorAt: 1 }, 'USD');
-    const table = priceTable(before, grid);
     const evaluate = caseEvaluator(before, resolved, grid);
-    for (const { kind, changes } of remedyOffers({
-      costed: before,
-      line: resolved,
-      table,
-      tariff,
-      evaluate,
-    })) {
+    const priced = priceLine(before, resolved, grid);
+    for (const { kind, changes } of remedyOffers({ costed: before, line: resolved, priced, evaluate })) {
       const after = costed(jobInputSchema.parse(applyChanges(input, changes)));
       const [cured] = after.laidOut.job.lines;
       if (cured === undefined) throw new Error('the line is gone');
-      for (const group of breakGroups(after, cured, priceTable(after, grid), tariff))
+      for (const group of breakGroups(after, cured, priceLine(after, cured, grid).list))
         expect(firstFall(group.sold), `${kind} of ${group.sizes.join(', ')}`).toBeNull();
     }
   }
@@ -237,7 +250,7 @@ describe('lists at the edges of what can be typed', () => {
       clubWith({
         'workshop.currency': currency,
         'workshop.policy.priceStep': priceStep,
-        'job.lines.0.selling': 'cap',
+        'job.lines.0.selling': 'capped',
       }),
     );
     for (const { list, falls } of answer.groups) {

@@ -1,28 +1,28 @@
 import { describe, expect, it } from 'vitest';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
-import { priceTable } from '@/lib/price/priceTable';
 import { inversions } from '@/lib/price/list/inversions';
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
+import { priceLines } from '@/lib/price/priceTable';
+import { listInversions } from '@/lib/studies/breaks/listInversions';
 import { nextPieceFloor } from '@/lib/studies/breaks/nextPieceFloor';
 import { remedies } from '@/lib/studies/breaks/remedies';
-import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { sellingEffects } from '@/lib/studies/breaks/sellingEffects';
 import { shiftBreaks } from '@/lib/studies/breaks/shiftBreaks';
 import { softenSteps } from '@/lib/studies/breaks/softenSteps';
-import { tableBreakLists, tableInversions } from '@/lib/studies/breaks/tableBreakLists';
 import { thinSteps } from '@/lib/studies/breaks/thinSteps';
-import { writtenTariff } from '@/lib/studies/breaks/writtenTariff';
-import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
-import { club } from '@/tests/fixtures/clubJob';
+import type { MinorUnits } from '@/shared/money';
+import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 import { exampleList, listOfPairs } from './listFixture';
 
 const list = exampleList();
+const tariff = { currency: 'USD', start: 13_200 as MinorUnits, each: 1250 as MinorUnits };
 const paid = (selling: Selling, quantities: readonly number[]) =>
   quantities.map((n) => (sellingTotal(selling, n) ?? 0) / 100);
 
 describe('the remedies of a price list', () => {
   it('cap: no order pays more than a larger one', () => {
-    expect(paid({ kind: 'cap', list }, [10, 11, 12, 21, 22, 23, 24, 44, 45, 47, 48])).toEqual([
+    expect(paid({ kind: 'capped', list }, [10, 11, 12, 21, 22, 23, 24, 44, 45, 47, 48])).toEqual([
       230, 240, 240, 420, 432, 432, 432, 792, 792, 792, 792,
     ]);
   });
@@ -32,14 +32,8 @@ describe('the remedies of a price list', () => {
     expect(paid({ kind: 'slab', list }, [1, 5, 6, 12])).toEqual([26, 130, 153, 288]);
   });
 
-  it('tariff: so much to start, so much a piece', () => {
-    const tariff = writtenTariff({ start: 131.741, each: 12.7, largestError: 0, largestErrorAt: 1 }, 'USD');
-    expect(tariff).toEqual({ currency: 'USD', start: 13_175, each: 1270 });
-    if (tariff !== null) expect(paid({ kind: 'tariff', tariff }, [1, 37])).toEqual([144.45, 601.65]);
-  });
-
-  it('tariff: a line that starts below nothing is no way to sell', () => {
-    expect(writtenTariff({ start: -3, each: 12, largestError: 0, largestErrorAt: 1 }, 'USD')).toBeNull();
+  it('set-up apart: so much to start, so much a piece', () => {
+    expect(paid({ kind: 'setUpApart', tariff }, [1, 37])).toEqual([144.5, 594.5]);
   });
 
   it('softening lifts each price to what a clean edge needs, at the maker’s ending', () => {
@@ -74,12 +68,10 @@ describe('the remedies of a price list', () => {
   });
 
   it('are told in a fixed order, and every list they make is clean', () => {
-    const tariff = writtenTariff({ start: 131.741, each: 12.7, largestError: 0, largestErrorAt: 1 }, 'USD');
     const told = remedies(list, tariff, 0.5);
-    expect(told.map(({ kind }) => kind)).toEqual(['cap', 'slab', 'tariff', 'softened', 'shifted']);
+    expect(told.map(({ kind }) => kind)).toEqual(['capped', 'setUpApart', 'slab', 'softened', 'shifted']);
     for (const remedy of told)
       if ('list' in remedy && remedy.list !== list) expect(inversions(remedy.list)).toEqual([]);
-    expect(remedies(list, null, 0.5)).toHaveLength(4);
   });
 });
 
@@ -93,7 +85,7 @@ describe('sellingEffects', () => {
   it('shows what buyer and maker get before and after', () => {
     const [eleven, twelve] = sellingEffects(
       { kind: 'asListed', list },
-      { kind: 'cap', list },
+      { kind: 'capped', list },
       [11, 12],
       'USD',
       [size],
@@ -110,7 +102,7 @@ describe('sellingEffects', () => {
     const floor = nextPieceFloor(job.sheet, 0);
     // Cost of one more over 1 − 0.015515.
     expect(floor).toBeCloseTo((job.sheet.cases[0]?.incrementalCost ?? 0) / 0.984485, 9);
-    const thin = thinSteps({ kind: 'cap', list }, floor, 48, 'USD');
+    const thin = thinSteps({ kind: 'capped', list }, floor, 48, 'USD');
     expect(thin.find(({ n }) => n === 12)).toEqual({ n: 12, paid: 0, onPurpose: true });
     expect(thinSteps({ kind: 'asListed', list }, floor, 48, 'USD')).toEqual(
       [
@@ -122,38 +114,28 @@ describe('sellingEffects', () => {
     );
     expect(thinSteps({ kind: 'slab', list }, floor, 48, 'USD')).toEqual([]);
   });
-
-  it('is fitted to the job: the tariff keeps near the target margin from a dozen on', () => {
-    const tariff = writtenTariff(
-      batchTariffs(job, grid)?.target ?? { start: 0, each: 0, largestError: 0, largestErrorAt: 1 },
-      'USD',
-    );
-    if (tariff === null) throw new Error('no tariff');
-    const remedy = { kind: 'tariff', tariff } as const;
-    // The tariff is that of the mix; an S shirt costs 0.24 less than the mean one and so earns a little more.
-    for (const { marginAfter } of sellingEffects(remedy, remedy, [12, 24, 48, 100], 'USD', [size], evaluate))
-      expect(Math.abs(marginAfter - 0.3)).toBeLessThan(0.02);
-  });
 });
 
-describe('the lists of a price table', () => {
-  const job = costed(club());
-  const table = priceTable(job, grid);
+describe('the lists of a job', () => {
+  const { lists } = priceLines(
+    costed(clubWith({ 'job.lines.0.selling': 'asListed', 'workshop.policy.breaks': [1, 6, 12, 24, 48] })),
+    grid,
+  );
 
-  it('are one for each size of each line', () => {
-    expect(tableBreakLists(table, 'USD').map(({ size }) => size)).toEqual([
-      'S',
-      'M',
-      'L',
-      'XL',
-      '2XL',
-      '3XL',
-    ]);
-  });
-
-  it('tell the stretches of sizes that share them together', () => {
-    const told = tableInversions(table, 'USD');
+  it('tell the stretches of sizes that share them together, where they are sold as they stand', () => {
+    const told = listInversions(lists, 'USD');
+    // 34.50 each up to five pieces' 144.50: two of them already cost more than six at 34.50.
     expect(told[0]).toMatchObject({ lineId: 'shirts', sizes: ['S', 'M', 'L', 'XL'], from: 2, to: 5 });
     expect(new Set(told.flatMap(({ sizes }) => sizes))).toContain('3XL');
+  });
+
+  it('have none under any other rule', () => {
+    for (const rule of ['capped', 'setUpApart', 'onePrice', 'slab'] as const)
+      expect(
+        listInversions(
+          lists.map((one) => ({ ...one, rule })),
+          'USD',
+        ),
+      ).toEqual([]);
   });
 });

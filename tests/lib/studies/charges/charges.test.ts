@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { priceLine } from '@/lib/price/priceTable';
 import { priceEndings } from '@/lib/studies/breaks/priceEndings';
 import { upCharges } from '@/lib/studies/breaks/upCharges';
 import { artMinutes } from '@/lib/studies/charges/artMinutes';
@@ -16,9 +17,16 @@ const job = costed(club());
 /** What fees and target margin leave of a price: 1 − 0.3 − 0.029 × 0.5 × 1.07. */
 const KEEP = 0.684485;
 
+function chargesOf(of: typeof job) {
+  const [line] = of.laidOut.job.lines;
+  if (line === undefined) throw new Error('the example has a line');
+  const { needs, orders } = priceLine(job, line, grid);
+  return upCharges(of, line, needs, orders);
+}
+
 describe('upCharges', () => {
   it('suggests 2.50 for 2XL and 4.00 for 3XL', () => {
-    const charges = upCharges(job, 'shirts', 0.5);
+    const charges = chargesOf(job);
     expect(charges.ok && charges.value.sizes.map(({ size, written }) => [size, written])).toEqual([
       ['S', 0],
       ['M', 0],
@@ -30,7 +38,7 @@ describe('upCharges', () => {
   });
 
   it('is the dearer blank over yield and what fees and margin leave, its reprints included', () => {
-    const charges = upCharges(job, 'shirts', 0.5);
+    const charges = chargesOf(job);
     const exact = charges.ok ? charges.value.sizes.map((size) => size.exact) : [];
     // 1.50 and 2.50 more for the blank, 0.93624 of which ends good, and 2 % for reprints.
     expect(exact[4]).toBeCloseTo(((1.5 / 0.93624) * 1.02) / KEEP, 3);
@@ -38,17 +46,20 @@ describe('upCharges', () => {
   });
 
   it('averages over the pieces really ordered, and says so beside the separate charges', () => {
-    const charges = upCharges(job, 'shirts', 0.5);
+    const charges = chargesOf(job);
     // 602.05 ÷ 37 = 16.27 in the mean; 15.91 for the base size.
     expect(charges.ok && [charges.value.averaged, charges.value.basePrice]).toEqual([1650, 1600]);
   });
 
   it.each([
-    ['shirts', 0.001, 'finerThanCurrency'],
-    ['shirts', 0, 'notAStep'],
-    ['mugs', 0.5, 'noSuchLine'],
-  ])('says what is wrong with %s at a step of %d', (lineId, step, kind) => {
-    const charges = upCharges(job, lineId, step);
+    [0.001, 'finerThanCurrency'],
+    [0, 'notAStep'],
+  ])('says what is wrong with a step of %d', (upChargeStep, kind) => {
+    const { laidOut } = job;
+    const { workshop } = laidOut.job;
+    const policy = { ...workshop.policy, upChargeStep };
+    const asked = { ...laidOut.job, workshop: { ...workshop, policy } };
+    const charges = chargesOf({ ...job, laidOut: { ...laidOut, job: asked } } as typeof job);
     expect(charges.ok ? null : charges.problem.kind).toBe(kind);
   });
 });
