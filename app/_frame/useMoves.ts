@@ -9,12 +9,12 @@ export interface Move {
   readonly outcome: Extract<MoveOutcome, { readonly state: 'moved' | 'lost' }>;
 }
 
-type MovesOf = Readonly<{
-  undo: () => Promise<MoveOutcome>;
-  redo: () => Promise<MoveOutcome>;
-  undoLabel: string | null;
-  redoLabel: string | null;
-}>;
+interface MovesOf {
+  readonly undo: () => Promise<MoveOutcome>;
+  readonly redo: () => Promise<MoveOutcome>;
+  readonly undoLabel: string | null;
+  readonly redoLabel: string | null;
+}
 
 interface Moves {
   /** The last one, for as long as nothing else was edited since; null before the first. */

@@ -21,7 +21,7 @@ export function JobsAnswer({ kept, figuresOf, workshop }: JobsAnswerProps) {
   if (known.length < figures.length)
     return (
       <p className={styles.answer}>
-        {known.length} of {figures.length} jobs worked out…
+        {known.length} of {figures.length} worked out…
       </p>
     );
   const paid = known.filter((one) => one.kind === 'priced');

@@ -3,7 +3,6 @@
 import Link from 'next/link';
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { FindingRow } from '@/app/_controls/FindingRow';
 import { Fold } from '@/app/_controls/Fold';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
@@ -30,7 +29,6 @@ export function DraftItems({ id, list, offers, workspace }: DraftItemsProps) {
     to: (items: readonly PriceListItem[]) => readonly PriceListItem[],
     key?: string,
   ) => workspace.changePriceList(id, label, (now) => ({ ...now, items: [...to(now.items)] }), key);
-  const falling = list.items.filter((_, index) => offers[index]?.kind === 'falls');
   return (
     <>
       <h3 className={styles.sub}>Items</h3>
@@ -55,9 +53,6 @@ export function DraftItems({ id, list, offers, workspace }: DraftItemsProps) {
           />
         ))}
       </ul>
-      {falling.length > 1 && (
-        <Button onPress={() => capAll(workspace, falling)}>Sell all {falling.length} under a cap</Button>
-      )}
       <AddItem
         list={list}
         workspace={workspace}
@@ -69,25 +64,6 @@ export function DraftItems({ id, list, offers, workspace }: DraftItemsProps) {
 
 // Helpers
 
-/** One step to undo, whichever jobs the items are of. */
-function capAll({ edit }: ReadyWorkspace, items: readonly PriceListItem[]): void {
-  const lines = (jobId: string) => items.filter((item) => item.jobId === jobId).map(({ lineId }) => lineId);
-  edit(
-    'Cap on the items of the list',
-    [...new Set(items.map(({ jobId }) => jobId))].map((jobId) => ({
-      do: 'change',
-      kind: 'job',
-      id: jobId,
-      to: (job) => ({
-        ...job,
-        lines: job.lines.map((line) =>
-          lines(jobId).includes(line.id) ? { ...line, selling: 'capped' } : line,
-        ),
-      }),
-    })),
-  );
-}
-
 type DraftItemProps = Readonly<{
   item: PriceListItem;
   offer: ItemOffer;
@@ -98,22 +74,8 @@ type DraftItemProps = Readonly<{
 
 function DraftItem({ item, offer, workspace, onChange, onRemove }: DraftItemProps) {
   const job = workspace.jobs.find(({ id }) => id === item.jobId)?.job;
-  const lineIndex = job?.lines.findIndex(({ id }) => id === item.lineId) ?? -1;
-  const name = job?.lines[lineIndex]?.name ?? 'an item';
-  const refusal = refusalWords(offer, name, workspace.workshop);
-  const remedy =
-    offer.kind === 'falls'
-      ? {
-          label: 'Sell it under a cap',
-          onFix: () =>
-            void workspace.setField(
-              { kind: 'job', id: item.jobId },
-              `Cap on ${name}`,
-              ['lines', lineIndex, 'selling'],
-              'capped',
-            ),
-        }
-      : undefined;
+  const name = job?.lines.find(({ id }) => id === item.lineId)?.name ?? 'an item';
+  const isRefused = refusalWords(offer, name, workspace.workshop) !== null;
   return (
     <li className={styles.item}>
       <div className={styles.itemHead}>
@@ -125,15 +87,13 @@ function DraftItem({ item, offer, workspace, onChange, onRemove }: DraftItemProp
           </Button>
         </span>
       </div>
-      <div className={styles.offer}>
-        {refusal === null ? (
-          <p className={styles.quiet}>{offerLine(offer, workspace.workshop)}</p>
+      <p className={styles.quiet}>
+        {isRefused ? (
+          <a href="#obstacles-heading">It stands in the way of issuing</a>
         ) : (
-          <ul className={styles.findings}>
-            <FindingRow severity="stop" {...refusal} fix={remedy} />
-          </ul>
+          offerLine(offer, workspace.workshop)
         )}
-      </div>
+      </p>
       <Fold
         summary="Named beside it"
         line={
@@ -173,7 +133,7 @@ function AddItem({ list, workspace, onAdd }: AddItemProps) {
   const last = list.items.at(-1);
   const most = mostEntries(priceListSchema, ['items']);
   return (
-    <div className={styles.add}>
+    <div className={styles.add} id="add-item">
       <ChoiceField
         label="A line of a job"
         width="full"

@@ -30,9 +30,9 @@ export function DraftPart({ id, list, offers, isBusy, issued, workspace, onIssue
         It follows your jobs and today’s rates until you issue it. From then on its prices stay as they are,
         whatever moves.
       </p>
+      <IssuePart {...{ id, list, offers, isBusy, issued, workspace, onIssued }} />
       <DraftItems id={id} list={list} offers={offers} workspace={workspace} />
       <PriceListWording id={id} list={list} workspace={workspace} />
-      <IssuePart {...{ id, list, isBusy, issued, workspace, onIssued }} />
     </section>
   );
 }

@@ -46,7 +46,7 @@ export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }:
   const pages = paper === null ? 1 : paperPages(paper, list.paper);
   const size = list.paper === 'a4' ? 'paperA4' : 'paperLetter';
   return (
-    <>
+    <div className={styles.paperColumn}>
       <section className={classes(styles.part, 'screenOnly')} aria-labelledby="paper-heading">
         <h2 id="paper-heading" tabIndex={-1}>
           The paper
@@ -86,7 +86,7 @@ export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }:
           {paper === null
             ? isBusy
               ? 'The prices are being made.'
-              : 'There is no paper yet: what stands against it is told above.'
+              : 'There is no paper yet: what stands in the way is told beside the items.'
             : pages > 1
               ? `It will likely take ${pages} pages. A list is read best on one: take items off, or make two lists.`
               : 'It fits on one page.'}
@@ -107,6 +107,6 @@ export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }:
           </div>
         </>
       )}
-    </>
+    </div>
   );
 }

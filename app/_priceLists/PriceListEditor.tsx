@@ -14,6 +14,7 @@ import { textLimits } from '@/shared/limits';
 import { priceListSchema } from '@/shared/schemas/priceList';
 import { DraftPart } from './DraftPart';
 import { DRAFT, PaperPart } from './PaperPart';
+import styles from './PriceLists.module.css';
 import { useListOffers } from './useListOffers';
 import { useListStates } from './useListStates';
 import { VersionStanding } from './VersionStanding';
@@ -58,6 +59,15 @@ export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEdit
       onIssued={(number) => show(String(number))}
     />
   );
+  const standing = newest !== undefined && (
+    <VersionStanding
+      workshop={workspace.workshop}
+      version={newest}
+      standings={standings}
+      today={day}
+      onDraft={() => show(DRAFT)}
+    />
+  );
   return (
     <>
       <div className="screenOnly">
@@ -77,26 +87,22 @@ export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEdit
               ? 'Not issued yet.'
               : `Version ${newest.number} went out on ${formatter.day(newest.issuedOn)} and is valid until ${formatter.day(newest.validUntil)}.`
           }
-          aside={newest !== undefined && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}
+          aside={
+            <>
+              {newest !== undefined && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}{' '}
+              <a className={styles.toPaper} href="#paper-heading">
+                See the paper
+              </a>
+            </>
+          }
         />
       </div>
       <AnswerMissing what="The prices of this list could not be made" failure={failure} />
-      {/* What went out is looked at more often than what comes next. */}
-      {newest === undefined ? (
-        [next, paper]
-      ) : (
-        <>
-          {paper}
-          <VersionStanding
-            workshop={workspace.workshop}
-            version={newest}
-            standings={standings}
-            today={day}
-            onDraft={() => show(DRAFT)}
-          />
-          {next}
-        </>
-      )}
+      <div className={styles.columns}>
+        {standing}
+        {/* On a phone what went out is looked at more often than what comes next. */}
+        {newest === undefined ? [next, paper] : [paper, next]}
+      </div>
     </>
   );
 }

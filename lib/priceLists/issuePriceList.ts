@@ -1,29 +1,35 @@
 import { addDays } from '@/shared/days';
-import type { FrozenItem, PriceList, PriceListVersion } from '@/shared/schemas/priceList';
+import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import type { FrozenOutcome, TaxMode } from './freezeItem';
 
-/** Why a list cannot be issued, beside what its items say themselves. */
-export type IssueRefusal = 'noItems' | 'itemsRefused' | 'mixedTax';
+/** What stands in the way of issuing a list. */
+export type IssueObstacle =
+  | { readonly kind: 'noItems' }
+  /** What its outcome says. */
+  | { readonly kind: 'item'; readonly itemId: string }
+  /** Some items are sold with tax inside and others without: on one paper nobody could tell. */
+  | {
+      readonly kind: 'mixedTax';
+      readonly items: readonly { readonly itemId: string; readonly taxMode: TaxMode }[];
+    };
 
 export type Issued =
   | { readonly kind: 'issued'; readonly version: PriceListVersion }
-  | { readonly kind: 'refused'; readonly why: IssueRefusal };
+  /** Nothing may stand in the way as well, while prices are being made. */
+  | { readonly kind: 'refused'; readonly obstacles: readonly IssueObstacle[] };
 
-/** @returns the next version of a list with its prices frozen, or why there can be none. */
+/** @returns the next version of a list with its prices frozen, or all that stands in its way at once. */
 export function issuePriceList(
   list: PriceList,
   outcomes: readonly { readonly kind: string }[],
   currency: string,
   day: string,
 ): Issued {
-  const frozen = outcomes.flatMap((one): readonly { item: FrozenItem; taxMode: TaxMode }[] =>
-    isFrozen(one) ? [one] : [],
-  );
+  const frozen = outcomes.flatMap((one): readonly Frozen[] => (isFrozen(one) ? [one] : []));
+  const obstacles = obstaclesOf(list, outcomes);
   const [first] = frozen;
-  if (list.items.length === 0) return { kind: 'refused', why: 'noItems' };
-  if (first === undefined || frozen.length < list.items.length)
-    return { kind: 'refused', why: 'itemsRefused' };
-  if (frozen.some(({ taxMode }) => taxMode !== first.taxMode)) return { kind: 'refused', why: 'mixedTax' };
+  if (first === undefined || frozen.length < list.items.length || obstacles.length > 0)
+    return { kind: 'refused', obstacles };
   return {
     kind: 'issued',
     version: {
@@ -41,6 +47,27 @@ export function issuePriceList(
   };
 }
 
-const isFrozen = (one: {
-  readonly kind: string;
-}): one is Extract<FrozenOutcome, { readonly kind: 'frozen' }> => one.kind === 'frozen';
+// Helpers
+
+type Frozen = Extract<FrozenOutcome, { readonly kind: 'frozen' }>;
+
+const isFrozen = (one: { readonly kind: string } | undefined): one is Frozen => one?.kind === 'frozen';
+
+function obstaclesOf(
+  { items }: PriceList,
+  outcomes: readonly { readonly kind: string }[],
+): readonly IssueObstacle[] {
+  if (items.length === 0) return [{ kind: 'noItems' }];
+  const refused = items.flatMap(({ id }, index): readonly IssueObstacle[] => {
+    const outcome = outcomes[index];
+    return outcome === undefined || outcome.kind === 'asked' || isFrozen(outcome)
+      ? []
+      : [{ kind: 'item', itemId: id }];
+  });
+  const taxed = items.flatMap(({ id }, index) => {
+    const outcome = outcomes[index];
+    return isFrozen(outcome) ? [{ itemId: id, taxMode: outcome.taxMode }] : [];
+  });
+  const isMixed = new Set(taxed.map(({ taxMode }) => taxMode)).size > 1;
+  return isMixed ? [...refused, { kind: 'mixedTax', items: taxed }] : refused;
+}

@@ -1,11 +1,11 @@
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { kept, section } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { printedPages } from '@/tests/e2e/harness/printedPages';
 
-/** A new list of these lines, sold under a cap because their totals would fall, and issued once. */
+/** A new list of these lines as they are suggested, issued once. */
 async function issuedList(lines: readonly string[], options: PageOptions): Promise<Page> {
   const page = await openPage({ ...options, path: '/price-lists' });
   await page.getByRole('button', { name: 'New price list' }).click();
@@ -14,7 +14,6 @@ async function issuedList(lines: readonly string[], options: PageOptions): Promi
     await page.getByLabel('A line of a job').selectOption({ label: line });
     await page.getByRole('button', { name: 'Add it' }).click();
   }
-  await page.getByRole('button', { name: `Sell all ${lines.length} under a cap` }).click();
   await page.getByRole('article').waitFor();
   await page.locator('[aria-busy="true"]').waitFor({ state: 'detached' });
   await page.getByRole('button', { name: 'Issue version 1' }).click();
@@ -24,19 +23,6 @@ async function issuedList(lines: readonly string[], options: PageOptions): Promi
     .getByText(/Every price leaves/)
     .waitFor();
   return page;
-}
-
-/** What the browser prints, page by page. */
-async function printed(page: Page): Promise<{ readonly sizes: readonly string[]; readonly text: string }> {
-  const data = new Uint8Array(await page.pdf({ preferCSSPageSize: true }));
-  const pdf = await getDocument({ data, verbosity: 0 }).promise;
-  const pages = await Promise.all(Array.from({ length: pdf.numPages }, (_, index) => pdf.getPage(index + 1)));
-  const texts = await Promise.all(pages.map((one) => one.getTextContent()));
-  return {
-    // In whole points: A4 is 595 × 842, letter 612 × 792.
-    sizes: pages.map(({ view }) => `${Math.round(view[2] ?? 0)} × ${Math.round(view[3] ?? 0)}`),
-    text: texts.flatMap(({ items }) => items.map((item) => ('str' in item ? item.str : ''))).join(' '),
-  };
 }
 
 const standing = (page: Page) => section(page, 'Does version 1 still hold?');
@@ -66,8 +52,10 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
     ['A4', '595 × 842'],
   ] as const) {
     await page.getByLabel('Printed on').selectOption({ label });
-    const { sizes, text } = await printed(page);
-    expect(sizes).toEqual([size]);
+    const { pages } = await printedPages(page, 'A4');
+    expect(pages.map((one) => one.size)).toEqual([size]);
+    const text = pages.map((one) => one.text).join(' ');
+    expect(text).toContain('page 1 of 1');
     for (const told of [...prices, 'Fern shirt', 'Star Map mug', 'Version 1']) expect(text).toContain(told);
     expect(text).not.toMatch(/margin|for you alone|take off|undo|workshop/i);
   }
@@ -101,4 +89,46 @@ test('a dearer mug shows on a phone which prices no longer hold, after a reload 
   await standing(page)
     .getByText(/Every price leaves/)
     .waitFor();
+});
+
+test.each([1280, 390])(
+  'the example list is issued and printed as it is suggested, %d wide',
+  async (width) => {
+    const page = await openPage({ path: '/price-lists/club-prices', width });
+    await page.getByText('Nothing stands in the way.').waitFor();
+    await page.getByRole('article', { name: 'Draft of the price list' }).waitFor();
+    await looksRight(page, `price-list-draft-${width}`);
+    await page.getByRole('button', { name: 'Issue version 1' }).click();
+    await page.getByRole('article', { name: 'Price list, version 1' }).waitFor();
+    await kept(page);
+    const { pages } = await printedPages(page, 'Letter');
+    expect(pages.map(({ size }) => size)).toEqual(['612 × 792']);
+    expect(pages[0]?.text).toContain('Club shirt');
+    expect(pages[0]?.text).toContain('page 1 of 1');
+    expect(pages[0]?.text).not.toMatch(/margin|stands in the way|issue version|undo/i);
+  },
+);
+
+test('a list of two pages says on each which it is', async () => {
+  const page = await openPage({ path: '/price-lists/club-prices' });
+  await page.getByRole('article').waitFor();
+  await page.getByRole('textbox', { name: 'What is included' }).fill('Included, and more.\n'.repeat(70));
+  await page.getByText(/It will likely take 2 pages/).waitFor();
+  const { pages } = await printedPages(page, 'Letter');
+  expect(pages.map(({ text }) => /page \d of \d/.exec(text)?.[0])).toEqual(['page 1 of 2', 'page 2 of 2']);
+  expect(pages.every(({ isInside }) => isInside)).toBe(true);
+});
+
+test('all that stands in the way is told at once, on a phone too', async () => {
+  const page = await openPage({ path: '/price-lists', width: 390 });
+  await page.getByRole('button', { name: 'New price list' }).click();
+  await page.getByRole('heading', { name: '1 thing stands in the way' }).waitFor();
+  for (const line of [`Fern mug · ${MUGS}`, 'Club shirt · Ramblers Club shirts']) {
+    await page.getByLabel('A line of a job').selectOption({ label: line });
+    await page.getByRole('button', { name: 'Add it' }).click();
+  }
+  await page.getByText(/stand to tax in different ways/).waitFor();
+  await looksRight(page, 'price-list-obstacles');
+  await page.getByRole('link', { name: 'How Fern mug is sold' }).click();
+  await page.waitForURL(/fair-mugs#job-channelId/);
 });

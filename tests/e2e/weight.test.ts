@@ -4,7 +4,7 @@ import { expect, inject, test } from 'vitest';
 /* What a phone has to fetch before it can be used; the engine, the figures and the charts come after. */
 const MOST_BYTES = 320_000;
 
-test.each(['/', '/jobs', '/workshop', '/blanks', '/price-lists', '/start'])(
+test.each(['/', '/jobs', '/jobs/club-order/sheet', '/workshop', '/blanks', '/price-lists', '/start'])(
   'the first script of %s stays under 320 kB gzipped, without what only old browsers fetch',
   async (path) => {
     const page = await (await fetch(`${inject('baseUrl')}${path}`)).text();

@@ -10,18 +10,19 @@ import { flushSync } from 'react-dom';
 export function usePrinting(title: string): boolean {
   const [isPrinting, setPrinting] = useState(false);
   useEffect(() => {
-    const paper = window.matchMedia('print');
+    // Not every window that has this page can tell of paper; then its own two events are enough.
+    const paper = typeof window.matchMedia === 'function' ? window.matchMedia('print') : null;
     // The browser prints what stands on the page when it is told.
     const begin = () => flushSync(() => setPrinting(true));
     const end = () => setPrinting(false);
-    const onMedia = () => (paper.matches ? begin() : end());
+    const onMedia = () => (paper?.matches ? begin() : end());
     window.addEventListener('beforeprint', begin);
     window.addEventListener('afterprint', end);
-    paper.addEventListener('change', onMedia);
+    paper?.addEventListener('change', onMedia);
     return () => {
       window.removeEventListener('beforeprint', begin);
       window.removeEventListener('afterprint', end);
-      paper.removeEventListener('change', onMedia);
+      paper?.removeEventListener('change', onMedia);
     };
   }, []);
   useTitle(isPrinting ? title : null);

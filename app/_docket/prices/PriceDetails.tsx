@@ -3,6 +3,7 @@
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { breakPiecesWords } from '@/app/_words/docket/breakPiecesWords';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -44,7 +45,7 @@ export function PriceDetails(props: PriceDetailsProps) {
     <div className={styles.details}>
       <p>
         <strong>
-          {sizesWords(group.sizes)}, {breakWords(cell)} pieces: {price}.
+          {sizesWords(group.sizes)}, {breakPiecesWords(cell)}: {price}.
         </strong>{' '}
         A piece costs {formatter.money(cell.fullCost)} in full; {formatter.share(target)} after fees and your
         own pay asks for {formatter.money(cell.target)}

@@ -7,6 +7,7 @@ import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { BreakFields } from '@/app/_fields/BreakFields';
 import { NumberField } from '@/app/_fields/NumberField';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { breakPiecesWords } from '@/app/_words/docket/breakPiecesWords';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { TablePrice } from '@/lib/price/priceTable';
@@ -36,7 +37,7 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
   const setPrice = (from: number, each: number | null) =>
     void workspace.changeJob(
       jobId,
-      `Own price from ${from} pieces`,
+      `Own price from ${breakPiecesWords({ from, to: from })}`,
       (job) => ({
         ...job,
         lines: job.lines.map((other) => {
@@ -73,10 +74,10 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
               <NumberField
                 {...field(
                   next === undefined
-                    ? `${from} pieces and up`
+                    ? breakPiecesWords({ from, to: null })
                     : `${breakWords({ from, to: next - 1 })} pieces`,
                   [...path, own < 0 ? `new${from}` : own, 'each'],
-                  `Own price from ${from} pieces`,
+                  `Own price from ${breakPiecesWords({ from, to: from })}`,
                 )}
                 unit={currency}
                 width="full"
@@ -89,7 +90,8 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
               />
               {own >= 0 && (
                 <Button kind="quiet" onPress={() => setPrice(from, null)}>
-                  Take the suggestion <span className="visuallyHidden">from {from} pieces</span>
+                  Take the suggestion{' '}
+                  <span className="visuallyHidden">from {breakPiecesWords({ from, to: from })}</span>
                 </Button>
               )}
             </div>
@@ -101,7 +103,8 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
           Your price of {formatter.money(each)} from {formatter.count(from, 'piece')} rests: no break begins
           there.{' '}
           <Button kind="quiet" onPress={() => setPrice(from, null)}>
-            Remove <span className="visuallyHidden">the price from {from} pieces</span>
+            Remove{' '}
+            <span className="visuallyHidden">the price from {breakPiecesWords({ from, to: from })}</span>
           </Button>
         </p>
       ))}

@@ -30,7 +30,7 @@ export function SheetIdeas({ answer, ideas, stale }: SheetIdeasProps) {
       {quantities.map(({ n, addedCost }) => (
         <li className={styles.idea} key={n}>
           <p>
-            {formatter.number(n, 0)} pieces just fill a sheet: {formatter.number(n - asked, 0)} more add{' '}
+            {formatter.count(n, 'piece')} just fill a sheet: {formatter.number(n - asked, 0)} more add{' '}
             {formatter.money(addedCost)} to the cost of the whole job.
           </p>
         </li>

@@ -58,7 +58,7 @@ export const placementWords = {
       .split(';')
       .map((share) => formatter.share(Number(share)))
       .join(' and ');
-    const sentence = `${facts.line} is pressed ${formatter.number(facts.presses, 0)} times: losses of ${each} come to ${formatter.share(facts.lost)} of the pieces.`;
+    const sentence = `${facts.line} is pressed ${formatter.count(facts.presses, 'time')}: losses of ${each} come to ${formatter.share(facts.lost)} of the pieces.`;
     return variant === 'order'
       ? wording(
           sentence,

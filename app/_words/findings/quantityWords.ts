@@ -12,7 +12,7 @@ export const quantityWords = {
     switch (variant) {
       case 'fraction':
         return wording(
-          `${facts.line}: size ${facts.size} asks for ${formatter.number(facts.quantity, 6)} pieces.`,
+          `${facts.line}: size ${facts.size} asks for ${formatter.number(facts.quantity, 6)} ${facts.quantity === 1 ? 'piece' : 'pieces'}.`,
           'Only whole pieces can be pressed, and all sums count them. Enter a whole number.',
         );
       case 'none':
@@ -22,7 +22,7 @@ export const quantityWords = {
         );
       default:
         return wording(
-          `${facts.line} has ${formatter.number(facts.total)} pieces.`,
+          `${facts.line} has ${formatter.count(facts.total, 'piece')}.`,
           `That is more than ${formatter.number(facts.most)}, weeks of pressing on one machine. Check the figure; if it is meant, go on.`,
         );
     }

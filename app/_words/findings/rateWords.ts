@@ -39,12 +39,12 @@ export const rateWords = {
         );
       case 'stale':
         return wording(
-          `${rateName(facts)} is from ${day}, ${formatter.number(facts.days, 0)} days ago.`,
+          `${rateName(facts)} is from ${day}, ${formatter.count(facts.days, 'day')} ago.`,
           `In more than a year most prices move, and your margin moves with them.${also} Look the price up again.`,
         );
       default:
         return wording(
-          `${rateName(facts)} is from ${day}, ${formatter.number(facts.days, 0)} days ago.`,
+          `${rateName(facts)} is from ${day}, ${formatter.count(facts.days, 'day')} ago.`,
           `It may still hold.${also} A quick look at the last bill makes sure.`,
         );
     }

@@ -1,8 +1,9 @@
 import type { WorkerFailure } from '@/app/_network/workerFailure';
+import { namesInWords } from '@/app/_words/docket/jobWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { sentenceOf, whyMissing } from '@/app/_words/missingAnswerWords';
-import type { FrozenOutcome } from '@/lib/priceLists/freezeItem';
+import type { FrozenOutcome, TaxMode } from '@/lib/priceLists/freezeItem';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 
 /** What an item would be issued as today; `asked` until the sums are made. */
@@ -61,6 +62,32 @@ export function refusalWords(offer: ItemOffer, name: string, context: TextContex
       return offer satisfies never;
   }
 }
+
+export const noItemsWords: RefusalWords = {
+  sentence: 'There is nothing on the list.',
+  detail: 'Add a line of one of your jobs first.',
+};
+
+/** @returns what is wrong with items whose prices stand to tax in different ways. */
+export function mixedTaxWords(
+  items: readonly { readonly name: string; readonly taxMode: TaxMode }[],
+): RefusalWords {
+  const modes = [...new Set(items.map(({ taxMode }) => taxMode))];
+  const groups = modes.map((mode) => {
+    const names = items.filter(({ taxMode }) => taxMode === mode).map(({ name }) => name);
+    return `${namesInWords(names)} ${mixedTax[mode]}`;
+  });
+  return {
+    sentence: `The items stand to tax in different ways: ${groups.join('; ')}.`,
+    detail: 'On one paper nobody could tell. Sell their jobs the same way, or make two lists.',
+  };
+}
+
+const mixedTax: Readonly<Record<TaxMode, string>> = {
+  added: 'with tax added later',
+  inside: 'with tax inside',
+  none: 'without tax',
+};
 
 /** @returns what a draft offers of an item, and what it leaves where it leaves least; '' where it is refused. */
 export function offerLine(offer: ItemOffer, context: TextContext): string {

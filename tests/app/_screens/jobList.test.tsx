@@ -88,7 +88,7 @@ describe('the list of jobs', () => {
     answers.areMade = false;
     await enter(<JobsScreen />);
     expect(within(row('Ramblers Club shirts')).getAllByText('being worked out')).toHaveLength(2);
-    expect(screen.getByText('0 of 3 jobs worked out…')).toBeVisible();
+    expect(screen.getByText('0 of 3 worked out…')).toBeVisible();
   });
 
   it('says of a stopped job that it has no price, and the stop', async () => {

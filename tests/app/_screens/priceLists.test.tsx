@@ -10,6 +10,7 @@ import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import { kinds } from '@/lib/kinds/kinds';
 import type { Blank } from '@/shared/schemas/blank';
+import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { grid } from '@/tests/fixtures/costed';
 import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
@@ -41,12 +42,20 @@ const LIST = 'club-prices';
 const list = (id = LIST): PriceList => bodyOf('priceList', id);
 const part = (name: RegExp | string) => within(screen.getByRole('region', { name }));
 
-/** The example's list with its shirts under a cap, issued once. */
+/** The example's list as it is suggested, issued once. */
 async function issued(): Promise<void> {
   await enter(<PriceListScreen listId={LIST} />);
-  await userEvent.click(screen.getByRole('button', { name: 'Sell it under a cap' }));
   await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
 }
+
+/** The club's shirts sold by breaks as they stand, under which more pieces cost less. */
+const asListed = (job: Job): Job => ({
+  ...job,
+  lines: job.lines.map((line) => ({ ...line, selling: 'asListed', breaks: [1, 6, 12, 24, 48] })),
+});
+
+const changeJob = (id: string, to: (job: Job) => Job) =>
+  act(() => screenStore().actions.edit('Edit', [{ do: 'change', kind: 'job', id, to }]));
 
 /** Sets what the shirt costs in L, as on the screen of blanks. */
 async function shirtInL(value: number): Promise<void> {
@@ -101,17 +110,76 @@ describe('the room of price lists', () => {
 });
 
 describe('a list that is drafted', () => {
-  it('is refused while more pieces cost less; one tap cures it and is one step to undo', async () => {
+  it('can be issued as it is suggested, and says so', async () => {
     await enter(<PriceListScreen listId={LIST} />);
-    expect(screen.getByText(/6 pieces would cost less than 5/)).toBeVisible();
+    expect(screen.getByText('Nothing stands in the way.')).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+    expect(list().versions).toHaveLength(1);
+  });
+
+  it('is refused while more pieces cost less; one tap cures it and is one step to undo', async () => {
+    await screenStore().open();
+    changeJob('club-order', asListed);
+    await enter(<PriceListScreen listId={LIST} />);
+    expect(screen.getByText(/pieces would cost less than/)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
     expect(list().versions).toEqual([]);
-    expect(screen.getByText(/cannot be issued while something stands against an item/)).toBeVisible();
+    expect(screen.getByText('It is not issued: see what stands in the way.')).toBeVisible();
+    expect(screen.getByRole('heading', { name: '1 thing stands in the way' })).toHaveFocus();
+    expect(screen.getByRole('link', { name: 'Its prices in Ramblers Club shirts' })).toHaveAttribute(
+      'href',
+      '/jobs/club-order#prices',
+    );
     await userEvent.click(screen.getByRole('button', { name: 'Sell it under a cap' }));
-    expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('cap');
+    expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('capped');
     expect(screen.queryByText(/would cost less than/)).not.toBeInTheDocument();
     await undo();
     expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('asListed');
+  });
+
+  it('tells at once all that stands in the way, each with its way out', async () => {
+    await screenStore().open();
+    changeJob('club-order', (job) => ({ ...asListed(job), printerId: 'gone' }));
+    const [shirts] = list().items;
+    const mugs = bodyOf('job', 'fair-mugs').lines.map(({ id }) => id);
+    if (shirts === undefined) throw new Error('the example has an item');
+    changeJob('fair-shirts', (job) => ({ ...job, channelId: 'own-orders' }));
+    const line = bodyOf('job', 'fair-shirts').lines[0]?.id ?? '';
+    act(() =>
+      screenStore().actions.edit('Items', [
+        {
+          do: 'change',
+          kind: 'priceList',
+          id: LIST,
+          to: (body) => ({
+            ...body,
+            items: [
+              shirts,
+              { ...shirts, id: 'lost', lineId: 'lost', jobId: 'fair-mugs' },
+              { ...shirts, id: 'mug', jobId: 'fair-mugs', lineId: mugs[0] ?? '' },
+              { ...shirts, id: 'fair', jobId: 'fair-shirts', lineId: line },
+            ],
+          }),
+        },
+      ]),
+    );
+    await enter(<PriceListScreen listId={LIST} />);
+    expect(screen.getByRole('heading', { name: '3 things stand in the way' })).toBeVisible();
+    expect(screen.getByText('The job of Club shirt is stopped.')).toBeVisible();
+    expect(screen.getByRole('link', { name: 'Mend it in Ramblers Club shirts' })).toHaveAttribute(
+      'href',
+      '/jobs/club-order#job-printerId',
+    );
+    expect(screen.getByText(/an item is no longer a line of its job/i)).toBeVisible();
+    expect(
+      screen.getByText(/stand to tax in different ways: Fern mug with tax inside; Fern shirt with tax added/),
+    ).toBeVisible();
+    expect(screen.getByRole('link', { name: 'How Fern mug is sold' })).toHaveAttribute(
+      'href',
+      '/jobs/fair-mugs#job-channelId',
+    );
+    await userEvent.click(screen.getByRole('button', { name: 'Take an item off the list' }));
+    expect(screen.getByRole('heading', { name: '2 things stand in the way' })).toBeVisible();
   });
 
   it('cannot be issued without an item', async () => {
@@ -120,6 +188,7 @@ describe('a list that is drafted', () => {
     expect(list().items).toEqual([]);
     await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
     expect(screen.getByText(/There is nothing on the list/)).toBeVisible();
+    expect(screen.getByRole('link', { name: 'Choose a line of a job' })).toHaveAttribute('href', '#add-item');
     expect(list().versions).toEqual([]);
   });
 
@@ -140,9 +209,12 @@ describe('a list that is drafted', () => {
   it('takes an own amount of a charge, typed as one step, and the suggestion again where it is emptied', async () => {
     await enter(<PriceListScreen listId={LIST} />);
     await userEvent.click(screen.getByText('Named beside it'));
-    const field = screen.getByRole('textbox', { name: 'Least order' });
+    const field = screen.getByRole('textbox', { name: 'A name' });
+    // Every key has its prices made on this thread; a maker's keys do not wait for them.
+    vi.useFakeTimers({ toFake: ['Date'] });
     await userEvent.type(field, '120');
-    expect(list().items[0]?.ownAmounts).toEqual([{ kind: 'minimumOrder', amount: 120 }]);
+    vi.useRealTimers();
+    expect(list().items[0]?.ownAmounts).toEqual([{ kind: 'name', amount: 120 }]);
     await undo();
     expect(list().items[0]?.ownAmounts).toEqual([]);
   });
@@ -189,7 +261,7 @@ describe('a list that went out', () => {
     expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();
     await shirtInL(9);
     const holds = part(/Does version 1 still hold/);
-    expect(holds.getAllByText(/^12 to 23 pieces: .* now leaves .*was/).length).toBeGreaterThan(0);
+    expect(holds.getAllByText(/pieces: .* now leaves .*was/).length).toBeGreaterThan(0);
     expect(holds.getAllByText(/ L 4\.60 USD a piece → 9\.00 USD/).length).toBeGreaterThan(0);
     await undo();
     expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();

@@ -55,23 +55,45 @@ describe('a draft that is issued', () => {
 });
 
 describe('a draft is refused', () => {
+  const two = list({ items: [item, { ...item, id: 'mugs' }] });
+
   it('without an item', () => {
-    expect(issue(list({ items: [] }))).toEqual({ kind: 'refused', why: 'noItems' });
+    expect(issue(list({ items: [] }))).toEqual({ kind: 'refused', obstacles: [{ kind: 'noItems' }] });
   });
 
-  it('while something stands against an item, or its prices are not made yet', () => {
-    const two = list({ items: [item, { ...item, id: 'mugs' }] });
-    for (const outcome of [
-      { kind: 'falls', at: 12 },
-      { kind: 'stopped' },
-      { kind: 'asked' },
-      { kind: 'gone' },
-    ])
-      expect(issue(two, frozen(), outcome), outcome.kind).toEqual({ kind: 'refused', why: 'itemsRefused' });
+  it.each(['falls', 'stopped', 'gone'])('while an item %s, which is named', (kind) => {
+    expect(issue(two, frozen(), { kind })).toEqual({
+      kind: 'refused',
+      obstacles: [{ kind: 'item', itemId: 'mugs' }],
+    });
+  });
+
+  it('while prices are being made, with nothing to mend', () => {
+    expect(issue(two, frozen(), { kind: 'asked' })).toEqual({ kind: 'refused', obstacles: [] });
   });
 
   it('with tax inside some of its prices and not in others', () => {
-    const two = list({ items: [item, { ...item, id: 'mugs' }] });
-    expect(issue(two, frozen('added'), frozen('inside'))).toEqual({ kind: 'refused', why: 'mixedTax' });
+    expect(issue(two, frozen('added'), frozen('inside'))).toEqual({
+      kind: 'refused',
+      obstacles: [
+        {
+          kind: 'mixedTax',
+          items: [
+            { itemId: 'shirts', taxMode: 'added' },
+            { itemId: 'mugs', taxMode: 'inside' },
+          ],
+        },
+      ],
+    });
+  });
+
+  it('with all that stands in its way at once', () => {
+    const four = list({ items: ['a', 'b', 'c', 'd'].map((id) => ({ ...item, id })) });
+    const issued = issue(four, { kind: 'stopped' }, frozen('added'), frozen('inside'), { kind: 'falls' });
+    expect(issued.kind === 'refused' && issued.obstacles.map(({ kind }) => kind)).toEqual([
+      'item',
+      'item',
+      'mixedTax',
+    ]);
   });
 });
