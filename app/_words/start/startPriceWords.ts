@@ -8,7 +8,7 @@ import type { JobInput } from '@/shared/schemas/request';
 type Prices = NonNullable<JobAnswer['prices']>;
 
 /** What the card of a first job says of its price. */
-export interface StartPriceWords {
+interface StartPriceWords {
   readonly price: string;
   /** “a shirt, S to XL”. */
   readonly per: string;
