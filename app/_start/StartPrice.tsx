@@ -30,7 +30,7 @@ export function StartPrice({ start }: Readonly<{ start: Start }>) {
     else router.push(`/jobs/${outcome.jobId}`);
   };
   return (
-    <section className={styles.card} aria-label="Price" data-price-bar>
+    <section className={styles.card} aria-label="Price" data-thumb-bar>
       {input === null ? (
         <div className={styles.figures}>
           <p className={styles.line}>
