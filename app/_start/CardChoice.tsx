@@ -27,7 +27,7 @@ export function CardChoice<Value extends string>(props: CardChoiceProps<Value>) 
   const { legend, cards, value, isChosen, onChoose } = props;
   const name = useId();
   return (
-    <fieldset className={styles.set}>
+    <fieldset className={styles.set} data-cards={cards.length}>
       <legend className="visuallyHidden">{legend}</legend>
       {cards.map((card) => (
         <label

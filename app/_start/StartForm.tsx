@@ -63,7 +63,7 @@ export function StartForm({ start }: Readonly<{ start: Start }>) {
               onChoose={make}
             />
           </CardSection>
-          <CardSection numeral={2} heading="Heat" answer="Which press?" id="start-press">
+          <CardSection numeral={2} heading="Your press" answer="Which press?" id="start-press">
             <CardChoice
               legend="Which press?"
               cards={pressesOffered(choices.make).map((value) => ({
@@ -77,7 +77,7 @@ export function StartForm({ start }: Readonly<{ start: Start }>) {
             />
             {press === 'other' && <PlatenChoice choices={choices} onChoose={choose} />}
           </CardSection>
-          <CardSection numeral={3} heading="Printer" answer="Which paper does it take?" id="start-paper">
+          <CardSection numeral={3} heading="Your printer" answer="Which paper does it take?" id="start-paper">
             <CardChoice
               legend="Which paper does your printer take?"
               cards={papersOffered(choices.region).map((value) => ({

@@ -3,9 +3,8 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { FindingRow } from '@/app/_controls/FindingRow';
 import { HeatFigure } from '@/app/_controls/HeatFigure';
-import { OriginMark } from '@/app/_controls/OriginMark';
+import { SeverityShape } from '@/app/_controls/SeverityShape';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
@@ -30,7 +29,7 @@ export function StartPrice({ start }: Readonly<{ start: Start }>) {
     else router.push(`/jobs/${outcome.jobId}`);
   };
   return (
-    <section className={styles.card} aria-label="Price" data-price-bar>
+    <section className={styles.card} aria-label="Price" data-thumb-bar>
       {input === null ? (
         <div className={styles.figures}>
           <p className={styles.line}>
@@ -91,12 +90,12 @@ function Priced({ input }: Readonly<{ input: JobInput }>) {
             {stops.slice(0, 3).map((stop) => {
               const { sentence, detail } = findingWords(stop, context);
               return (
-                <FindingRow
-                  key={`${stop.id} ${stop.where.path.join(' ')}`}
-                  severity="stop"
-                  sentence={sentence}
-                  detail={detail}
-                />
+                <li key={`${stop.id} ${stop.where.path.join(' ')}`} className={styles.stop}>
+                  <SeverityShape severity="stop" />
+                  <p>
+                    <strong>{sentence}</strong> <span className={styles.detail}>{detail}</span>
+                  </p>
+                </li>
               );
             })}
           </ul>
@@ -116,14 +115,16 @@ function Priced({ input }: Readonly<{ input: JobInput }>) {
         would pay you <strong>{words.pay}</strong> an hour
       </p>
       <div className={styles.more}>
-        <StartRuler prices={prices} locale={context.locale} />
+        <StartRuler
+          marks={words.marks}
+          offer={prices.offer}
+          currency={prices.currency}
+          locale={context.locale}
+        />
         <p className={styles.total}>
           <strong>{words.total}</strong> {words.totalOf}
         </p>
-        <p className={styles.typical}>
-          {words.isAllTypical ? <OriginMark origin="typical" /> : null}
-          {words.typical}
-        </p>
+        <p className={styles.typical}>{words.typical}</p>
       </div>
     </div>
   );

@@ -1,8 +1,14 @@
-import type { JobAnswer } from '@/lib/costing/priceJob';
+import type { Offer } from '@/lib/price/offer';
+import type { RulerMark } from '@/lib/price/rulerMarks';
 import { formatMinor, fromMinor, toMinor } from '@/shared/money';
 import styles from './StartPrice.module.css';
 
-type StartRulerProps = Readonly<{ prices: NonNullable<JobAnswer['prices']>; locale: string }>;
+type StartRulerProps = Readonly<{
+  marks: readonly RulerMark[];
+  offer: Offer;
+  currency: string;
+  locale: string;
+}>;
 
 const WIDTH = 300;
 
@@ -15,8 +21,7 @@ const names = {
 } as const;
 
 /** What the price stands on, on one bar from cold to hot; the figures are beneath it, in words. */
-export function StartRuler({ prices, locale }: StartRulerProps) {
-  const { marks, offer, currency } = prices;
+export function StartRuler({ marks, offer, currency, locale }: StartRulerProps) {
   const price = fromMinor(offer.lines[0]?.eachWithoutTax ?? toMinor(0, currency), currency);
   const end = Math.max(price, ...marks.map(({ each }) => each)) * 1.12;
   const x = (amount: number) => Math.round((Math.max(0, amount) / end) * WIDTH);

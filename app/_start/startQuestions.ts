@@ -9,7 +9,7 @@ import { type RateName, type RateUnit, rateDefinition, rateNames } from '@/share
 import { placementTypicals } from '@/shared/tables/typicalRates';
 
 /** One of the dozen figures that matter most. */
-export interface StartQuestion {
+interface StartQuestion {
   readonly id: string;
   readonly label: string;
   /** What moves when it moves. */

@@ -28,15 +28,19 @@ export interface Start {
 
 /** The answers of a start, kept in the tab, and the job they come to. */
 export function useStart(workspace: ReadyWorkspace): Start {
-  const { workshop, blanks, jobs } = workspace;
+  const { workshop, blanks, artworks, jobs } = workspace;
   const day = useToday();
   const isFirst = isExampleWorkshop(workshop);
   const [choices, setChoices] = useState<StartChoices>(
     () => startMemory.recall() ?? noChoices(regionOf(navigator.language)),
   );
   const [laterIds] = useState<StartIds>(() => ({ job: newId(), blank: newId(), artwork: newId() }));
+  // What stands under these ids already, a picture of a removed job too, is not written over.
   const isFree =
-    isFirst && jobs.every(({ id }) => id !== firstIds.job) && blanks[firstIds.blank] === undefined;
+    isFirst &&
+    jobs.every(({ id }) => id !== firstIds.job) &&
+    blanks[firstIds.blank] === undefined &&
+    artworks[firstIds.artwork] === undefined;
   const ids = isFree ? firstIds : laterIds;
   const { currency, locale, units } = workshop;
   // A workshop of the maker's own has its money and units already.

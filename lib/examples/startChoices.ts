@@ -77,7 +77,7 @@ export const papersOffered = (region: Region): readonly StartPaper[] =>
   usualSheet(region).name === 'Letter' ? ['letter', 'a4', 'wide', 'roll'] : ['a4', 'a3', 'wide', 'roll'];
 
 /** @returns the paper that was chosen; else the usual one of the place. */
-export const paperChosen = ({ region, paper }: Pick<StartChoices, 'region' | 'paper'>): StartPaper => {
+export function paperChosen({ region, paper }: Pick<StartChoices, 'region' | 'paper'>): StartPaper {
   const offered = papersOffered(region);
   return paper !== null && offered.includes(paper) ? paper : (offered[0] ?? 'a4');
-};
+}

@@ -35,7 +35,13 @@ export function pressCardWords(press: StartPress, choices: StartChoices, formatt
     tumbler: 'wraps all round',
     oven: 'with shrink wrap',
   };
-  const size = platen === null ? (round[press] ?? '') : formatter.size(platen.widthMm, platen.heightMm);
+  // Platens are sold by the inch or by the centimetre.
+  const sold =
+    platen &&
+    (isInch
+      ? formatter.size(platen.widthMm, platen.heightMm)
+      : `${formatter.number(platen.widthMm / 10, 1)} × ${formatter.number(platen.heightMm / 10, 1)} cm`);
+  const size = sold ?? round[press] ?? '';
   return {
     label: pressWords[press],
     small: press === 'other' && choices.platen === null ? 'say its platen' : size,
@@ -44,7 +50,7 @@ export function pressCardWords(press: StartPress, choices: StartChoices, formatt
 
 /** @returns a paper and its size, as its card says them. */
 export function paperCardWords(paper: StartPaper, choices: StartChoices, formatter: Formatter) {
-  const { widthMm, heightMm } = paperSizeOf(paper, choices);
+  const { widthMm } = paperSizeOf(paper, choices);
   const isInch = choices.region.units.length === 'in';
   const labels: Readonly<Record<StartPaper, string>> = {
     letter: 'Letter',
@@ -53,8 +59,15 @@ export function paperCardWords(paper: StartPaper, choices: StartChoices, formatt
     wide: isInch ? 'Wide sheet' : 'A3+',
     roll: 'A roll',
   };
+  // A sheet is known by the size it is sold by, whatever the units at the bench.
+  const known: Partial<Record<StartPaper, string>> = {
+    letter: '8.5 × 11 in',
+    a4: '210 × 297 mm',
+    a3: '297 × 420 mm',
+    wide: isInch ? '13 × 19 in' : '329 × 483 mm',
+  };
   return {
     label: labels[paper],
-    small: paper === 'roll' ? `${formatter.length(widthMm)} wide` : formatter.size(widthMm, heightMm),
+    small: paper === 'roll' ? `${formatter.length(widthMm)} wide` : (known[paper] ?? ''),
   };
 }

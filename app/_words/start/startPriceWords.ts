@@ -1,6 +1,7 @@
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import type { Formatter } from '@/app/_words/formatter';
 import type { JobAnswer } from '@/lib/costing/priceJob';
+import type { RulerMark } from '@/lib/price/rulerMarks';
 import { suggestedPrice } from '@/lib/price/suggestedPrice';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
@@ -8,7 +9,7 @@ import type { JobInput } from '@/shared/schemas/request';
 type Prices = NonNullable<JobAnswer['prices']>;
 
 /** What the card of a first job says of its price. */
-export interface StartPriceWords {
+interface StartPriceWords {
   readonly price: string;
   /** “a shirt, S to XL”. */
   readonly per: string;
@@ -17,12 +18,13 @@ export interface StartPriceWords {
   /** “for 12; tax not decided yet”. */
   readonly totalOf: string;
   readonly typical: string;
-  readonly isAllTypical: boolean;
+  /** What the price of that size stands on, in currency units a piece without tax. */
+  readonly marks: readonly RulerMark[];
 }
 
 /** @param piece what one of them is called */
 export function startPriceWords(
-  { offer, rates, table, currency }: Prices,
+  { offer, rates, table, marks, currency }: Prices,
   { job }: JobInput,
   piece: string,
   formatter: Formatter,
@@ -35,7 +37,9 @@ export function startPriceWords(
   const alike = made.filter(
     (size) => suggestedPrice(table, { lineId: line.id, size, pieces: offered.pieces }) === offered.each,
   );
-  const isAllTypical = rates.typical.length === rates.all;
+  const cell = table.findLast(
+    ({ lineId, size, from }) => lineId === line.id && size === made[0] && from <= offered.pieces,
+  );
   const money = (minor: typeof offered.each) => formatMinor(minor, currency, locale);
   return {
     price: money(offered.each),
@@ -44,9 +48,17 @@ export function startPriceWords(
     total:
       offer.total === null ? '–' : money(offer.taxMode === 'inside' ? offer.total.with : offer.total.without),
     totalOf: `${currency} for ${formatter.number(offer.pieces, 0)}${offer.taxMode === null ? '; tax not decided yet' : ''}`,
-    typical: isAllTypical
-      ? `all ${formatter.number(rates.all, 0)} figures are typical`
-      : `${formatter.number(rates.typical.length, 0)} of ${formatter.number(rates.all, 0)} figures are typical`,
-    isAllTypical,
+    typical:
+      rates.typical.length === rates.all
+        ? `all ${formatter.number(rates.all, 0)} figures are typical`
+        : `${formatter.number(rates.typical.length, 0)} of ${formatter.number(rates.all, 0)} figures are typical`,
+    // The marks of the job are averages over its sizes: beside the price of one of several they would mislead.
+    marks:
+      alike.length === made.length || cell === undefined
+        ? marks
+        : [
+            { id: 'fullCost', each: cell.fullCost },
+            { id: 'target', each: cell.target },
+          ],
   };
 }

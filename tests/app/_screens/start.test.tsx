@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen } from '@testing-library/react';
+import { cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { StartScreen } from '@/app/_start/StartScreen';
@@ -13,145 +13,200 @@ vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
 });
-
-beforeEach(() => {
-  push.mockClear();
-  vi.stubGlobal('matchMedia', () => ({ matches: true }));
+vi.mock('@/app/_pricing/priceService', async () => {
+  const { benchPrices: prices } = await import('@/tests/app/_docket/bench');
+  return { startPriceService: prices.start };
 });
+
+beforeEach(() => push.mockClear());
 afterEach(() => {
   cleanup();
   clearScreens();
-  vi.unstubAllGlobals();
 });
 
-async function begin() {
+const group = (name: string) => within(screen.getByRole('group', { name }));
+const pick = (question: string, answer: string | RegExp) =>
+  userEvent.click(group(question).getByRole('radio', { name: answer }));
+const price = () => within(screen.getByRole('region', { name: 'Price' }));
+const priced = () => price().findByText('would pay you', { exact: false });
+const open = () => userEvent.click(screen.getByRole('button', { name: 'Open the job' }));
+
+async function make(thing: string) {
   await enter(<StartScreen />);
-  await userEvent.click(screen.getByRole('button', { name: 'Take the example away and start' }));
-  await screen.findByRole('heading', { name: 'Your pay' });
+  await pick('What do you make?', thing);
+  await priced();
 }
 
-describe('the start of one’s own workshop', () => {
-  it('says what goes and what comes before anything is done', async () => {
+describe('the start of a first job', () => {
+  it('says that a price comes as soon as it is said what is made, and opens nothing before', async () => {
     await enter(<StartScreen />);
-    expect(screen.getByText(/The example with its jobs, blanks and rates is taken away/)).toHaveTextContent(
-      'undo brings all of it back',
-    );
-    expect(idsOf('job')).toContain('club-order');
+    expect(price().getByText('The price stands here as soon as you say what you make.')).toBeVisible();
+    await open();
+    expect(push).not.toHaveBeenCalled();
+    expect(idsOf('job')).not.toContain('first-job');
   });
 
-  it('takes the example away as one step, and undo brings all of it back', async () => {
-    await begin();
-    expect(idsOf('job')).toEqual(['first-job']);
-    expect(idsOf('blank')).toEqual(['first-shirt']);
+  it('shows after one tap what a shirt costs, what that pays, and that all of it is typical', async () => {
+    await make('Shirts');
+    // Typical figures: a shirt of 4.60, 18 an hour, 12 pieces, 30 % of margin. Up-charges begin at 2XL.
+    expect(price().getByText('a shirt, S to XL')).toBeVisible();
+    expect(price().getByText(/USD for 12; tax not decided yet/)).toBeVisible();
+    expect(price().getByText(/all \d+ figures are typical/)).toBeVisible();
+  });
+
+  it('begins with twelve in a typical mix, which can be typed over', async () => {
+    await make('Shirts');
+    const pieces = group('Pieces').getAllByRole('textbox');
+    expect(pieces.map((one) => (one as HTMLInputElement).value)).toEqual(['1', '3', '4', '2', '1', '1']);
+    await userEvent.clear(group('Pieces').getByRole('textbox', { name: 'M' }));
+    await userEvent.type(group('Pieces').getByRole('textbox', { name: 'M' }), '9');
+    expect(await price().findByText(/USD for 18/)).toBeVisible();
+    expect(screen.getByText('18 pieces')).toBeVisible();
+  });
+
+  it('offers mugs the presses that take them, and keeps their pieces in one size', async () => {
+    await make('Mugs');
+    const presses = group('Which press?').getAllByRole('radio');
+    expect(presses.map((one) => one.parentElement?.textContent)).toEqual([
+      'Mug press11 to 15 oz',
+      'Tumbler presswraps all round',
+      'Ovenwith shrink wrap',
+    ]);
+    expect(group('Pieces').getByRole('textbox', { name: '11 oz' })).toHaveValue('12');
+    expect(screen.queryByText(/fibre label/)).not.toBeInTheDocument();
+  });
+
+  it('keeps the job beside the example as one step, and undo takes it back', async () => {
+    await make('Mugs');
+    await open();
+    expect(push).toHaveBeenLastCalledWith('/jobs/first-job');
+    expect(idsOf('job')).toEqual(
+      expect.arrayContaining(['first-job', 'club-order', 'fair-mugs', 'fair-shirts']),
+    );
+    expect(bodyOf('job', 'first-job').lines[0]).toMatchObject({
+      name: 'White coated mug, 11 oz',
+      quantities: [{ size: '11 oz', quantity: 12 }],
+      placements: [{ position: 'wrap', pressId: 'press-1' }],
+    });
+    expect(bodyOf('workshop', 'workshop').presses[0]).toMatchObject({ id: 'press-1', kind: 'mug' });
     expect(screenStore().getState().undoLabel).toBe('Start of your own workshop');
     await undo();
     expect(idsOf('job')).toEqual(['club-order', 'fair-mugs', 'fair-shirts']);
-    expect(screen.getByRole('button', { name: 'Take the example away and start' })).toBeVisible();
+    expect(bodyOf('workshop', 'workshop').name).toBe('Exampleton Prints');
   });
 
-  it('begins in the money and units chosen', async () => {
-    await enter(<StartScreen />);
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Your money' }), 'EUR');
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Units at your bench' }), 'metric');
-    await userEvent.click(screen.getByRole('button', { name: 'Take the example away and start' }));
-    await screen.findByRole('heading', { name: 'Your pay' });
-    const { currency, units, sheets } = bodyOf('workshop', 'workshop');
-    expect({ currency, length: units.length, sheet: sheets[0]?.name }).toEqual({
-      currency: 'EUR',
-      length: 'mm',
-      sheet: 'A4 sheet',
-    });
-  });
-
-  it('warns of jobs of one’s own, and offers a copy of them first', async () => {
-    await begin();
+  it('finds after a reload what was chosen', async () => {
+    await make('Bags');
+    await pick('Which paper does your printer take?', /^A4/);
+    await pick('Is the room aired while you press?', 'Yes');
     cleanup();
-    sessionStorage.clear();
     await enter(<StartScreen />);
-    expect(screen.getByText(/One job here is your own: My first job/)).toBeVisible();
-    expect(screen.getByRole('button', { name: 'Save everything as a file' })).toBeVisible();
+    await priced();
+    expect(group('What do you make?').getByRole('radio', { name: 'Bags' })).toBeChecked();
+    expect(group('Which paper does your printer take?').getByRole('radio', { name: /^A4/ })).toBeChecked();
+    expect(group('Is the room aired while you press?').getByRole('radio', { name: 'Yes' })).toBeChecked();
+  });
+
+  it('begins anew where what the tab remembers cannot be read', async () => {
+    sessionStorage.setItem('pressminute-start', '{"make":"rockets"}');
+    await enter(<StartScreen />);
+    expect(price().getByText('The price stands here as soon as you say what you make.')).toBeVisible();
+  });
+
+  it('takes the price away with a stop and says why, as when the sewn label is taken out', async () => {
+    await make('Shirts');
+    await pick('Does the sewn-in fibre label stay on?', 'No');
+    expect(await price().findByText('no price')).toBeVisible();
+    expect(price().getByRole('listitem')).toHaveTextContent(/label/i);
+  });
+
+  it('asks for the width of a roll and for the platen of another press, and says what is no length', async () => {
+    await make('Shirts');
+    await pick('Which paper does your printer take?', /^A roll/);
+    const width = screen.getByRole('textbox', { name: 'Width of the roll' });
+    expect(width).toHaveValue('24');
+    await userEvent.clear(width);
+    await userEvent.type(width, 'wide');
+    expect(width).toHaveAttribute('aria-invalid', 'true');
+    await pick('Which press?', /^Another one/);
+    expect(screen.getByRole('textbox', { name: 'Width of the platen' })).toHaveValue('9');
   });
 });
 
-describe('the walk through a new workshop', () => {
-  it('asks a dozen figures in order, each typical until touched, and ends in the first job', async () => {
-    await begin();
-    const asked: (string | null)[] = [];
-    for (let step = 1; step <= 12; step += 1) {
-      expect(screen.getByText(/Your own workshop,/)).toHaveTextContent(`${step} of 12`);
-      asked.push(screen.getByRole('heading', { level: 1 }).textContent);
-      await userEvent.click(screen.getByRole('button', { name: /^Leave it typical/ }));
-    }
-    expect(asked).toEqual([
+describe('the figures of a start', () => {
+  it('are a dozen in order, each typical until typed', async () => {
+    await make('Shirts');
+    await userEvent.click(screen.getByRole('button', { name: 'The dozen figures that matter most' }));
+    const labels = [
       'Your pay',
       'Running the workshop for a year',
       'Hours worked on jobs in a year',
-      'A plain shirt, sizes S to XL',
+      'A plain shirt',
       'Ink',
       'Enquiry, quote and messages',
       'Setting up for a session',
       'Feeding, watching and trimming a sheet',
       'Minutes of hands for a press',
       'Electricity',
-      'Price of a sheet of transfer paper',
+      'A sheet of transfer paper',
       'Margin you aim for, after your own pay',
-    ]);
-    expect(push).toHaveBeenLastCalledWith('/jobs/first-job');
-    expect(bodyOf('workshop', 'workshop').rates.wage?.origin).toBe('typical');
-  });
-
-  it('keeps what is typed as yours, goes on by Enter, and comes back to the same place after a reload', async () => {
-    await begin();
-    expect(screen.getByRole('textbox', { name: 'Your pay' })).toHaveFocus();
-    await userEvent.tripleClick(screen.getByRole('textbox', { name: 'Your pay' }));
-    await userEvent.keyboard('22{Enter}');
+    ];
+    for (const name of labels) expect(screen.getByRole('textbox', { name })).toBeVisible();
+    await userEvent.clear(screen.getByRole('textbox', { name: 'Your pay' }));
+    await userEvent.type(screen.getByRole('textbox', { name: 'Your pay' }), '22');
+    await open();
     expect(bodyOf('workshop', 'workshop').rates.wage).toEqual({
       value: 22,
       unit: 'money/h',
       date: TEST_DAY,
       origin: 'yours',
     });
+  });
+
+  it('change the price at once, and one fewer is typical', async () => {
+    await make('Shirts');
+    const before = Number(
+      /all (\d+) figures/.exec(price().getByText(/figures are typical/).textContent ?? '')?.[1],
+    );
+    await userEvent.click(screen.getByRole('button', { name: 'The dozen figures that matter most' }));
+    await userEvent.clear(screen.getByRole('textbox', { name: 'Setting up for a session' }));
+    await userEvent.type(screen.getByRole('textbox', { name: 'Setting up for a session' }), '90');
+    expect(await price().findByText(`${before - 1} of ${before} figures are typical`)).toBeVisible();
+  });
+
+  it('are in the money and the paper chosen, and the example follows', async () => {
+    await make('Shirts');
+    await userEvent.click(screen.getByRole('button', { name: /^Money and units/ }));
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Your money' }), 'EUR');
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Units at your bench' }), 'metric');
+    expect(await price().findByText(/EUR for 12/)).toBeVisible();
+    await open();
+    const { currency, units } = bodyOf('workshop', 'workshop');
+    expect([currency, units.length]).toEqual(['EUR', 'mm']);
+    expect(bodyOf('blank', 'white-mug').name).toBe('White coated mug, 330 mL');
+  });
+
+  it('ask what a dollar is where amounts are far from it', async () => {
+    await make('Shirts');
+    await userEvent.click(screen.getByRole('button', { name: /^Money and units/ }));
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Your money' }), 'SEK');
+    expect(screen.getByRole('textbox', { name: 'A dollar or a euro is about' })).toHaveValue('10');
+    expect(await price().findByText(/SEK for 12/)).toBeVisible();
+  });
+});
+
+describe('a second start', () => {
+  it('makes another job in the workshop that is there, and asks for no rates', async () => {
+    await make('Shirts');
+    await open();
     cleanup();
     await enter(<StartScreen />);
-    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Running the workshop for a year');
-    await userEvent.click(screen.getByRole('button', { name: 'Back' }));
-    expect(screen.getByRole('textbox', { name: 'Your pay' })).toHaveValue('22.00');
-  });
-
-  it('stays at a figure that is no number, because going on would lose it', async () => {
-    await begin();
-    await userEvent.tripleClick(screen.getByRole('textbox', { name: 'Your pay' }));
-    await userEvent.keyboard('about 20{Enter}');
-    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Your pay');
-    expect(screen.getByRole('textbox', { name: 'Your pay' })).toHaveValue('about 20');
-  });
-
-  it('sets the price of all sizes that cost alike, and leaves the larger ones', async () => {
-    await begin();
-    for (let step = 1; step < 4; step += 1) {
-      await userEvent.click(screen.getByRole('button', { name: /^Leave it typical/ }));
-    }
-    await userEvent.tripleClick(screen.getByRole('textbox', { name: 'A plain shirt, sizes S to XL' }));
-    await userEvent.paste('3.9');
-    const prices = bodyOf('blank', 'first-shirt').sizes.map(
-      ({ price }) => `${price?.value} ${price?.origin}`,
-    );
-    expect(prices).toEqual([
-      '3.9 yours',
-      '3.9 yours',
-      '3.9 yours',
-      '3.9 yours',
-      '6.21 typical',
-      '7.13 typical',
-    ]);
-  });
-
-  it('asks for every amount where no amount is typical', async () => {
-    await enter(<StartScreen />);
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Your money' }), 'JPY');
-    await userEvent.click(screen.getByRole('button', { name: 'Take the example away and start' }));
-    await screen.findByRole('heading', { name: 'Your pay' });
-    expect(screen.getByText(/Your own workshop,/)).toHaveTextContent('1 of 21');
-    expect(screen.getByRole('textbox', { name: 'Your pay' })).toHaveValue('');
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Another job');
+    expect(screen.queryByText('Your figures')).not.toBeInTheDocument();
+    await pick('What do you make?', 'Mugs');
+    await priced();
+    await open();
+    expect(idsOf('job')).toHaveLength(5);
+    expect(bodyOf('workshop', 'workshop').presses.map(({ id }) => id)).toContain('mug-press');
   });
 });
