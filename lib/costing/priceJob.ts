@@ -18,7 +18,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import { costFactsOf } from './costFactsOf';
 
 /** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
-export interface JobPrices {
+interface JobPrices {
   readonly currency: string;
   /** Whether the prices of the table, as they are written, have tax inside. */
   readonly taxInside: boolean;

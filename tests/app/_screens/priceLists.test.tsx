@@ -10,6 +10,7 @@ import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import { kinds } from '@/lib/kinds/kinds';
 import type { Blank } from '@/shared/schemas/blank';
+import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { grid } from '@/tests/fixtures/costed';
 import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
@@ -41,10 +42,21 @@ const LIST = 'club-prices';
 const list = (id = LIST): PriceList => bodyOf('priceList', id);
 const part = (name: RegExp | string) => within(screen.getByRole('region', { name }));
 
-/** The example's list with its shirts under a cap, issued once. */
+/** Sells the shirts by the usual breaks as they stand, as a maker may choose to. */
+async function sellAsListed(): Promise<void> {
+  await screenStore().open();
+  const to = (job: Job): Job => ({
+    ...job,
+    lines: job.lines.map((line) => ({ ...line, selling: 'asListed', breaks: [1, 6, 12, 24, 48] })),
+  });
+  await act(async () => {
+    screenStore().actions.edit('As listed', [{ do: 'change', kind: 'job', id: 'club-order', to }]);
+  });
+}
+
+/** The example's list, issued once as it is suggested. */
 async function issued(): Promise<void> {
   await enter(<PriceListScreen listId={LIST} />);
-  await userEvent.click(screen.getByRole('button', { name: 'Sell it under a cap' }));
   await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
 }
 
@@ -102,13 +114,14 @@ describe('the room of price lists', () => {
 
 describe('a list that is drafted', () => {
   it('is refused while more pieces cost less; one tap cures it and is one step to undo', async () => {
+    await sellAsListed();
     await enter(<PriceListScreen listId={LIST} />);
     expect(screen.getByText(/6 pieces would cost less than 5/)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
     expect(list().versions).toEqual([]);
     expect(screen.getByText(/cannot be issued while something stands against an item/)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Sell it under a cap' }));
-    expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('cap');
+    expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('capped');
     expect(screen.queryByText(/would cost less than/)).not.toBeInTheDocument();
     await undo();
     expect(bodyOf('job', 'club-order').lines[0]?.selling).toBe('asListed');
@@ -140,6 +153,7 @@ describe('a list that is drafted', () => {
   it('takes an own amount of a charge, typed as one step, and the suggestion again where it is emptied', async () => {
     await enter(<PriceListScreen listId={LIST} />);
     await userEvent.click(screen.getByText('Named beside it'));
+    await userEvent.click(screen.getByRole('checkbox', { name: 'Least order' }));
     const field = screen.getByRole('textbox', { name: 'Least order' });
     await userEvent.type(field, '120');
     expect(list().items[0]?.ownAmounts).toEqual([{ kind: 'minimumOrder', amount: 120 }]);
@@ -189,7 +203,7 @@ describe('a list that went out', () => {
     expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();
     await shirtInL(9);
     const holds = part(/Does version 1 still hold/);
-    expect(holds.getAllByText(/^12 to 23 pieces: .* now leaves .*was/).length).toBeGreaterThan(0);
+    expect(holds.getAllByText(/^12 to 19 pieces: .* now leaves .*was/).length).toBeGreaterThan(0);
     expect(holds.getAllByText(/ L 4\.60 USD a piece → 9\.00 USD/).length).toBeGreaterThan(0);
     await undo();
     expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();
@@ -203,10 +217,21 @@ describe('a list that went out', () => {
     expect(screen.getByRole('listitem')).toHaveTextContent(/prices no longer hold/);
   });
 
-  it('has no cost, margin or pay on its paper', async () => {
+  it('has no cost, margin or pay on its paper, and says what small orders pay together', async () => {
     await issued();
     const paper = screen.getByRole('article', { name: 'Price list, version 1' });
     expect(paper).toHaveTextContent('Club shirt');
+    expect(paper).toHaveTextContent(/Sizes S to XL; 2XL \+ 2\.50; 3XL \+ 4\.00/);
+    const rows = [...paper.querySelectorAll('dt')].map((row) => [
+      row.textContent,
+      row.nextElementSibling?.textContent,
+    ]);
+    expect(rows.slice(0, 3)).toEqual([
+      ['1', '144.50'],
+      ['2 to 3', '182.00 together'],
+      ['4 to 5', '45.50 each'],
+    ]);
+    expect(paper).not.toHaveTextContent('Least order');
     expect(paper.textContent).not.toMatch(/margin|cost you|leaves|your pay/i);
   });
 
