@@ -4,10 +4,10 @@ import { priceGrid } from '@/app/_docket/prices/priceGrid';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { priceTable } from '@/lib/price/priceTable';
-import { club } from '@/tests/fixtures/clubJob';
+import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 
-const table = priceTable(costed(club()), grid);
+const table = priceTable(costed(clubWith({ 'workshop.policy.breaks': [1, 6, 12, 24, 48] })), grid);
 
 describe('priceGrid', () => {
   const { breaks, groups } = priceGrid(table, 'shirts');

@@ -15,8 +15,8 @@ it('shows the break that is picked by its button', async () => {
       <PricesSection />
     </InJob>,
   );
-  const pick = screen.getByRole('radio', { name: '12 to 23', hidden: true });
+  const pick = screen.getByRole('radio', { name: '12 to 19', hidden: true });
   await userEvent.setup().click(pick);
   expect(pick).toBeChecked();
-  expect(screen.getByText(/^S to XL, 12 to 23 pieces: /)).toBeInTheDocument();
+  expect(screen.getByText(/^S to XL, 12 to 19 pieces: /)).toBeInTheDocument();
 });

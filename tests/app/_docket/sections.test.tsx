@@ -95,8 +95,8 @@ describe('the prices', () => {
 
   it('starts on the break of the job, and says what the price stands on', () => {
     show(club());
-    expect(screen.getByRole('button', { name: '18.00' })).toHaveAttribute('aria-pressed', 'true');
-    expect(screen.getByText('S to XL, 24 to 47 pieces: 18.00 USD.')).toBeInTheDocument();
+    expect(screen.getByRole('button', { name: '19.00' })).toHaveAttribute('aria-pressed', 'true');
+    expect(screen.getByText('S to XL, 20 to 41 pieces: 19.00 USD.')).toBeInTheDocument();
     expect(screen.getByText(/suggestions for a price list, tax is added later/)).toBeInTheDocument();
   });
 
@@ -104,13 +104,18 @@ describe('the prices', () => {
     const user = userEvent.setup();
     show(club());
     await user.click(screen.getByRole('button', { name: '27.50' }));
-    expect(screen.getByText('3XL, 12 to 23 pieces: 27.50 USD.')).toBeInTheDocument();
+    expect(screen.getByText('3XL, 12 to 19 pieces: 27.50 USD.')).toBeInTheDocument();
     expect(screen.getByRole('rowheader', { name: 'least margin inside of 3XL' })).toBeInTheDocument();
     expect(screen.getByRole('rowheader', { name: 'markup of 3XL' })).toBeInTheDocument();
   });
 
   it('marks the maker’s own price, and says what was suggested', () => {
-    show(clubWith({ 'job.lines.0.ownPrices': [{ from: 24, each: 19.25 }] }));
+    show(
+      clubWith({
+        'workshop.policy.breaks': [1, 6, 12, 24, 48],
+        'job.lines.0.ownPrices': [{ from: 24, each: 19.25 }],
+      }),
+    );
     expect(screen.getByText(/your own prices and suggestions for a price list/)).toBeInTheDocument();
     expect(screen.getByRole('button', { name: '19.25' })).toHaveAttribute('aria-pressed', 'true');
     expect(screen.getByText('yours')).toBeInTheDocument();
