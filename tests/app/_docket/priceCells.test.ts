@@ -46,7 +46,7 @@ describe('askTablePrices', () => {
     const asked = askTablePrices(job, table, { lineId: 'shirts', from: 48 }, 'USD').lines[0];
     expect(asked?.askedPrice).toBe(15.5);
     expect(asked?.upCharges).toEqual([
-      { size: '2XL', amount: 2 },
+      { size: '2XL', amount: 2.5 },
       { size: '3XL', amount: 4 },
     ]);
   });
