@@ -21,7 +21,7 @@ import { costFactsOf } from './costFactsOf';
 import { offeredJob } from './offeredJob';
 
 /** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
-export interface JobPrices {
+interface JobPrices {
   readonly currency: string;
   /** Whether the prices of the table, as they are written, have tax inside. */
   readonly taxInside: boolean;

@@ -37,7 +37,7 @@ export interface TablePrice {
   readonly payPerHour: number;
 }
 
-export interface PricedLines {
+interface PricedLines {
   readonly table: readonly TablePrice[];
   readonly lists: readonly LineList[];
 }

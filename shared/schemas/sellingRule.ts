@@ -24,5 +24,3 @@ export const chosenBreaksSchema = z.strictObject({
 export const usualChosenBreaks = { count: 6, from: 1, judgedTo: 150 } as const;
 
 export type SellingRule = z.infer<typeof sellingRuleSchema>;
-export type ListRule = z.infer<typeof listRuleSchema>;
-export type ChosenBreaks = z.infer<typeof chosenBreaksSchema>;

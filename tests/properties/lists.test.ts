@@ -21,6 +21,7 @@ import { cases } from '@/tests/tools/cases';
 const shapes: readonly JobShape[] = [
   { lines: 1, placements: 2, presses: 1, own: 'none' },
   { lines: 2, placements: 1, presses: 2, own: 'replaced' },
+  { lines: 1, placements: 1, presses: 1, own: 'formulas' },
 ];
 const { numRuns: JOBS, seed = Math.floor(Math.random() * 2 ** 31) } = cases(24);
 const JUDGED_TO = 14;
@@ -45,8 +46,8 @@ beforeAll(() => {
   });
   const asked = fc.sample(drawn, { seed, numRuns: JOBS });
   shapes.forEach((shape, half) => {
-    fc.sample(randomJob(shape), { seed, numRuns: JOBS / 2 }).forEach((job, index) => {
-      const { from, rule } = asked[half * (JOBS / 2) + index] ?? { from: 1, rule: 'capped' };
+    fc.sample(randomJob(shape), { seed, numRuns: JOBS / shapes.length }).forEach((job, index) => {
+      const { from, rule } = asked[half * (JOBS / shapes.length) + index] ?? { from: 1, rule: 'capped' };
       const chosenBreaks = { count: BREAKS, from, judgedTo: JUDGED_TO };
       const policy = { ...job.workshop.policy, breaks: null, chosenBreaks };
       // Made to stock or to order: the line says its rule.

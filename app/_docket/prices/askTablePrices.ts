@@ -1,9 +1,9 @@
 import type { TablePrice } from '@/lib/price/priceTable';
-import { fromMinor } from '@/shared/money';
+import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Job } from '@/shared/schemas/job';
 
 /**
- * Takes the prices of one break as the asked prices of its line: that of the first size for the piece, the others
+ * Takes the prices of one break as the asked prices of its line: that of the base size for the piece, the others
  * as its up-charges. Up-charges of sizes that the table does not price stay as they are.
  *
  * @param of a cell of the break
@@ -27,7 +27,7 @@ export function askTablePrices(
       line.id === of.lineId
         ? {
             ...line,
-            askedPrice: fromMinor(first.price, currency),
+            askedPrice: fromMinor((first.price - first.upCharge) as MinorUnits, currency),
             upCharges: [...line.upCharges.filter(({ size }) => !priced.includes(size)), ...upCharges],
           }
         : line,

@@ -104,5 +104,8 @@ export function offerLine(offer: ItemOffer, context: TextContext): string {
       : least === most
         ? `${money(most)} a piece`
         : `${money(most)} down to ${money(least)} a piece`;
-  return `${told}; leaves ${formatter.share(Math.min(...breaks.map(({ leastMargin }) => leastMargin)))} where it leaves least.`;
+  const line = `${told}; leaves ${formatter.share(Math.min(...breaks.map(({ leastMargin }) => leastMargin)))} where it leaves least.`;
+  return offer.borne.includes('minimumOrder')
+    ? `${line} A least order is not listed: the smallest order pays as much already.`
+    : line;
 }

@@ -12,7 +12,7 @@ export interface BreakNeeds {
 }
 
 /** A break that begins somewhere at one of the prices it may have there: that of its dearest order. */
-export interface BreakNode {
+interface BreakNode {
   readonly start: number;
   readonly price: number;
 }

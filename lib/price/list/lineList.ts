@@ -5,7 +5,7 @@ import { breakListOf } from './breakList';
 import { type Selling, sellingTotal } from './selling';
 
 /** A break of a list. */
-export interface ListBreak {
+interface ListBreak {
   /** First quantity of the break. */
   readonly from: number;
   /** Price of a piece of the base size, whole minor units as the channel writes prices; `start` comes on top. */

@@ -2,7 +2,7 @@
 export type Figures = Readonly<Record<string, number>>;
 
 /** One of the few figures through which a quantity moves what a piece costs; a piece's cost is linear in each. */
-export interface OrderFigure {
+interface OrderFigure {
   /** The input that is moved to weigh it, and where to. */
   readonly id: string;
   readonly probe: number;

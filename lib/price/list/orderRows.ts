@@ -4,7 +4,7 @@ import { breakListOf } from './breakList';
 import { sellingTotal } from './selling';
 
 /** What orders of so many pieces pay, as a buyer reads it. */
-export interface OrderRow {
+interface OrderRow {
   readonly from: number;
   /** Last quantity; null for all that are larger. */
   readonly to: number | null;

@@ -1,7 +1,7 @@
 import type { MinorUnits } from '@/shared/money';
 
 /** An order of n pieces of the base size; money as the channel writes prices. */
-export interface StairPoint {
+interface StairPoint {
   readonly n: number;
   /** What it pays by the list as it is sold, whole minor units; null where so few are not sold. */
   readonly pays: MinorUnits | null;
@@ -22,7 +22,7 @@ export interface StairFall {
 }
 
 /** Quantities that all pay what the first order of the next break does. */
-export interface HeldStretch {
+interface HeldStretch {
   readonly from: number;
   readonly to: number;
   readonly pays: MinorUnits;

@@ -4,10 +4,10 @@ import { priceGrid } from '@/app/_docket/prices/priceGrid';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { priceTable } from '@/lib/price/priceTable';
-import { club } from '@/tests/fixtures/clubJob';
+import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 
-const table = priceTable(costed(club()), grid);
+const table = priceTable(costed(clubWith({ 'workshop.policy.breaks': [1, 6, 12, 24, 48] })), grid);
 
 describe('priceGrid', () => {
   const { breaks, groups } = priceGrid(table, 'shirts');
@@ -46,7 +46,7 @@ describe('askTablePrices', () => {
     const asked = askTablePrices(job, table, { lineId: 'shirts', from: 48 }, 'USD').lines[0];
     expect(asked?.askedPrice).toBe(15.5);
     expect(asked?.upCharges).toEqual([
-      { size: '2XL', amount: 2 },
+      { size: '2XL', amount: 2.5 },
       { size: '3XL', amount: 4 },
     ]);
   });

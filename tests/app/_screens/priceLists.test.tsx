@@ -275,10 +275,21 @@ describe('a list that went out', () => {
     expect(screen.getByRole('listitem')).toHaveTextContent(/prices no longer hold/);
   });
 
-  it('has no cost, margin or pay on its paper', async () => {
+  it('has no cost, margin or pay on its paper, and says what small orders pay together', async () => {
     await issued();
     const paper = screen.getByRole('article', { name: 'Price list, version 1' });
     expect(paper).toHaveTextContent('Club shirt');
+    expect(paper).toHaveTextContent(/Sizes S to XL; 2XL \+ 2\.50; 3XL \+ 4\.00/);
+    const rows = [...paper.querySelectorAll('dt')].map((row) => [
+      row.textContent,
+      row.nextElementSibling?.textContent,
+    ]);
+    expect(rows.slice(0, 3)).toEqual([
+      ['1', '144.50'],
+      ['2 to 3', '182.00 together'],
+      ['4 to 5', '45.50 each'],
+    ]);
+    expect(paper).not.toHaveTextContent('Least order');
     expect(paper.textContent).not.toMatch(/margin|cost you|leaves|your pay/i);
   });
 

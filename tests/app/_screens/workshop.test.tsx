@@ -150,6 +150,9 @@ describe('the rest of the workshop', () => {
 
   it('refuses a break out of order and keeps what was typed', async () => {
     await part('prices');
+    // The sums choose until the maker says otherwise.
+    expect(workshop().policy.breaks).toBeNull();
+    await userEvent.selectOptions(screen.getByLabelText('Quantity breaks'), 'my own');
     await retype('Break 3, from', '30');
     expect(screen.getByRole('textbox', { name: 'Break 3, from' })).toHaveValue('30');
     expect(workshop().policy.breaks).toEqual([1, 6, 12, 24, 48]);

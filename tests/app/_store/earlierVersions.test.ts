@@ -8,6 +8,7 @@ import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
 import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
 import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
 import job3 from '@/tests/fixtures/stored/job3.json' with { type: 'json' };
+import priceList1 from '@/tests/fixtures/stored/priceList1.json' with { type: 'json' };
 import workshop1 from '@/tests/fixtures/stored/workshop1.json' with { type: 'json' };
 import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'json' };
 import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
@@ -155,6 +156,53 @@ describe('a job', () => {
 describe('a job of version 3', () => {
   it('is being priced, and in the list', () => {
     expect(read(job3)).toMatchObject({ state: 'draft', archivedOn: null });
+  });
+});
+
+describe('how lists are reckoned', () => {
+  it('is the workshop’s for lines that stood as listed, which nobody had chosen', () => {
+    expect(read(job3)).toMatchObject({ lines: job3.body.lines.map(() => ({ selling: null, breaks: null })) });
+  });
+
+  it.each([
+    ['cap', 'capped'],
+    ['tariff', 'setUpApart'],
+    ['slab', 'slab'],
+  ])('%s is named %s now', (was, is) => {
+    const lines = job3.body.lines.map((line) => ({ ...line, selling: was }));
+    expect(read({ ...job3, body: { ...job3.body, lines } })).toMatchObject({
+      lines: lines.map(() => ({ selling: is })),
+    });
+  });
+
+  it('lets the sums choose breaks that nobody had changed, and keeps a maker’s own', () => {
+    expect(read(workshop3)).toMatchObject({ policy: chosen });
+    const policy = { ...workshop3.body.policy, breaks: [1, 5, 25] };
+    expect(read({ ...workshop3, body: { ...workshop3.body, policy } })).toMatchObject({
+      policy: { breaks: [1, 5, 25] },
+    });
+  });
+
+  it('of lists that went out has its new name and its old meaning: a cap acts on the price of each size', () => {
+    const [version] = priceList1.body.versions;
+    const [shirts, caps] = version?.items ?? [];
+    expect(read(priceList1)).toMatchObject({
+      items: [{ charges: ['minimumOrder', 'name'] }],
+      versions: [
+        {
+          items: [
+            {
+              selling: 'capped',
+              capOn: 'size',
+              setUp: null,
+              breaks: shirts?.breaks,
+              charges: shirts?.charges,
+            },
+            { selling: 'setUpApart', setUp: { start: 13_181, each: 1270 }, breaks: caps?.breaks },
+          ],
+        },
+      ],
+    });
   });
 });
 

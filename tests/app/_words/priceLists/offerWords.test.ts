@@ -23,6 +23,14 @@ describe('what a draft offers of an item', () => {
   });
 });
 
+describe('a least order', () => {
+  it('that the smallest order bears already is said to be left off', () => {
+    const words = offerLine({ ...frozen(), borne: ['minimumOrder'] }, context);
+    expect(words).toContain('A least order is not listed: the smallest order pays as much already.');
+    expect(offerLine(frozen(), context)).not.toContain('least order');
+  });
+});
+
 describe('why an item cannot be issued', () => {
   const told = (offer: Parameters<typeof refusalWords>[0]) =>
     refusalWords(offer, 'Club shirt', context)?.sentence ?? null;
