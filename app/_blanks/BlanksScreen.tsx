@@ -15,7 +15,8 @@ import { AddPart } from '@/app/_fields/AddPart';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { freeName } from '@/lib/drafts/freeName';
-import { startingBlank, startingBlankLabel, startingBlankNames } from '@/lib/examples/startingBlanks';
+import { startingBlankNames } from '@/lib/examples/blankPatterns';
+import { startingBlank, startingBlankLabel } from '@/lib/examples/startingBlanks';
 import { kinds } from '@/lib/kinds/kinds';
 import { userNames } from '@/lib/kinds/usersOf';
 import type { Blank } from '@/shared/schemas/blank';
@@ -97,7 +98,7 @@ function Blanks({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       <AddPart
         noun="blank"
         adders={startingBlankNames.map((name) => ({
-          label: startingBlankLabel(name),
+          label: startingBlankLabel(name, workshop),
           make: () => startingBlank(name, today(), workshop),
         }))}
         onAdd={(make) => add(make(''))}

@@ -18,7 +18,8 @@ export function plotMargins(letterPx: number, ticks: readonly string[]): PlotMar
   return {
     left: Math.ceil(letterPx * (FIGURE * longest + 0.9)),
     right: Math.ceil(letterPx * 1.1),
-    top: Math.ceil(letterPx * 1.75),
-    bottom: Math.ceil(letterPx * 1.9),
+    // A line of words above, and beneath the figures another.
+    top: Math.ceil(letterPx * 2),
+    bottom: Math.ceil(letterPx * 2.9),
   };
 }

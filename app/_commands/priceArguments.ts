@@ -1,11 +1,22 @@
+import type { AskedBreaks } from '@/app/_requests/withBreaks';
 import type { CurveQuestion } from '@/lib/studies/curve/batchCurve';
 import { type CurveRangeProblem, checkCurveRange } from '@/lib/studies/curve/checkCurveRange';
 
 type PriceArguments =
-  | { readonly kind: 'usable'; readonly file: string; readonly curve: CurveQuestion | null }
+  | {
+      readonly kind: 'usable';
+      readonly file: string;
+      readonly curve: CurveQuestion | null;
+      /** Null leaves them as the file has them. */
+      readonly breaks: AskedBreaks | null;
+    }
   | { readonly kind: 'unusable'; readonly why: string };
 
-const USAGE = 'npm run -s price -- FILE.json [--curve 1..500 [--at PRICE]]';
+const USAGE = 'npm run -s price -- FILE.json [--curve 1..500 [--at PRICE]] [--breaks auto:6:1]';
+/** What a document takes of either. */
+const MOST_BREAKS = 12;
+const LARGEST_START = 1000;
+const OPTIONS = ['--curve', '--at', '--breaks'];
 
 /** @returns what the price command was asked for, or what is wrong with it in one sentence. */
 export function priceArguments(words: readonly string[]): PriceArguments {
@@ -17,7 +28,7 @@ export function priceArguments(words: readonly string[]): PriceArguments {
       files.push(word);
       continue;
     }
-    if (word !== '--curve' && word !== '--at') return unusable(`${word} is not known: ${USAGE}`);
+    if (!OPTIONS.includes(word)) return unusable(`${word} is not known: ${USAGE}`);
     const value = words[index + 1];
     if (value === undefined) return unusable(`${word} needs a value: ${USAGE}`);
     if (given.has(word)) return unusable(`${word} is given twice: ${USAGE}`);
@@ -26,30 +37,53 @@ export function priceArguments(words: readonly string[]): PriceArguments {
   }
   const [file, ...rest] = files;
   if (file === undefined || rest.length > 0) return unusable(`Name one file: ${USAGE}`);
+  const typed = given.get('--breaks');
+  const breaks = typed === undefined ? null : readBreaks(typed);
+  if (typed !== undefined && breaks === null)
+    return unusable(
+      `--breaks ${typed} cannot be read: write auto:6:1 for six breaks from 1 on, or first quantities like 1,6,12, each from 1 to 1000.`,
+    );
   const range = given.get('--curve');
   const at = given.get('--at');
-  if (range === undefined)
-    return at === undefined
-      ? { kind: 'usable', file, curve: null }
-      : unusable(`--at needs a --curve to stand on: ${USAGE}`);
-  return withCurve(file, range, at);
+  if (range !== undefined) return withCurve(file, range, at, breaks);
+  return at === undefined
+    ? { kind: 'usable', file, curve: null, breaks }
+    : unusable(`--at needs a --curve to stand on: ${USAGE}`);
 }
 
-function withCurve(file: string, range: string, at: string | undefined): PriceArguments {
+function readBreaks(typed: string): AskedBreaks | null {
+  const auto = /^auto:(\d{1,4}):(\d{1,4})$/.exec(typed);
+  if (auto !== null) {
+    const [count, from] = [Number(auto[1]), Number(auto[2])];
+    const isUsable = count >= 1 && count <= MOST_BREAKS && from >= 1 && from <= LARGEST_START;
+    return isUsable ? { by: 'sums', count, from } : null;
+  }
+  if (!/^\d{1,4}(,\d{1,4})*$/.test(typed)) return null;
+  const starts = typed.split(',').map(Number);
+  const isUsable = starts.length <= MOST_BREAKS && starts.every((from) => from >= 1 && from <= LARGEST_START);
+  return isUsable ? { by: 'hand', starts } : null;
+}
+
+function withCurve(
+  file: string,
+  range: string,
+  at: string | undefined,
+  breaks: AskedBreaks | null,
+): PriceArguments {
   const ends = /^(-?\d+)\.\.(-?\d+)$/.exec(range);
   if (ends === null)
     return unusable(`--curve ${range} is not a range of batches: write it like 1..500, in whole pieces.`);
   const [from, to] = [Number(ends[1]), Number(ends[2])];
   const problem = checkCurveRange(from, to);
   if (problem !== null) return unusable(`--curve ${range} cannot be drawn: ${sentence(problem)}`);
-  if (at === undefined) return { kind: 'usable', file, curve: { from, to, priceEach: null } };
+  if (at === undefined) return { kind: 'usable', file, curve: { from, to, priceEach: null }, breaks };
   const priceEach = /^\d+(\.\d+)?$/.test(at) ? Number(at) : Number.NaN;
   if (!(priceEach > 0 && priceEach <= 1e9)) {
     return unusable(
       `--at ${at} is not a price: write an amount above 0 in the workshop’s currency, like 20 or 19.50.`,
     );
   }
-  return { kind: 'usable', file, curve: { from, to, priceEach } };
+  return { kind: 'usable', file, curve: { from, to, priceEach }, breaks };
 }
 
 function sentence(problem: CurveRangeProblem): string {

@@ -13,6 +13,8 @@ type ButtonProps = Readonly<{
   /** Why it can't be pressed now; the button stays reachable and says so. */
   blockedBy?: string | undefined;
   describedBy?: string | undefined;
+  /** What is spoken where the words on it alone do not say what it does; begins with them. */
+  spoken?: string | undefined;
 }>;
 
 /** A button in one of three weights. */
@@ -23,6 +25,7 @@ export function Button({
   type = 'button',
   blockedBy,
   describedBy,
+  spoken,
 }: ButtonProps) {
   return (
     <button
@@ -30,6 +33,7 @@ export function Button({
       type={type}
       aria-disabled={blockedBy !== undefined || undefined}
       aria-describedby={describedBy}
+      aria-label={spoken}
       title={blockedBy}
       onClick={(event) => (blockedBy === undefined ? onPress?.() : event.preventDefault())}
     >

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import styles from './CardSection.module.css';
+import { classes } from './classes';
 
 type CardSectionProps = Readonly<{
   numeral: number;
@@ -13,12 +14,17 @@ type CardSectionProps = Readonly<{
 /** A numbered section of a card: what it is about, what it comes to, and beneath it the reasons. */
 export function CardSection({ numeral, heading, answer, id, children }: CardSectionProps) {
   return (
-    <section className={styles.section} id={id} aria-labelledby={`${id}-heading`}>
+    <section
+      className={classes(styles.section, numeral > 1 && styles.next)}
+      id={id}
+      aria-labelledby={`${id}-heading`}
+    >
       <span className={styles.numeral} aria-hidden="true">
         {numeral}
       </span>
       <div className={styles.head}>
-        <h2 className={styles.heading} id={`${id}-heading`}>
+        {/* Takes the focus of whoever jumps here. */}
+        <h2 className={styles.heading} id={`${id}-heading`} tabIndex={-1}>
           {heading}
         </h2>
         {answer && <p className={styles.answer}>{answer}</p>}

@@ -9,6 +9,8 @@ import { isHeldBy, RevealContext } from './reveal';
 export interface FoldOfRow {
   /** Unique on the page; with `place` it is remembered on this device. */
   readonly id: string;
+  /** The id of its button, where that names a place that may move to another fold. */
+  readonly fieldId?: string;
   readonly name: ReactNode;
   /** Ids, or beginnings of ids, of the fields inside: the fold opens when one is to be shown. */
   readonly holds?: readonly string[];
@@ -20,10 +22,12 @@ type FoldRowProps = Readonly<{
   /** What the folds belong to, as the id of a job: each remembers its own. */
   place: string;
   folds: readonly FoldOfRow[];
+  /** Buttons at the end of the row. */
+  after?: ReactNode;
 }>;
 
 /** The reasons under an answer, folded side by side; what is opened stands beneath, in the same order. */
-export function FoldRow({ place, folds }: FoldRowProps) {
+export function FoldRow({ place, folds, after }: FoldRowProps) {
   const reveal = useContext(RevealContext);
   const [turn, setTurn] = useState(0);
   const [open, setOpen] = useState<readonly string[]>(() =>
@@ -47,24 +51,25 @@ export function FoldRow({ place, folds }: FoldRowProps) {
   return (
     <div className={styles.room}>
       <div className={styles.row}>
-        {folds.map(({ id, name }) => (
+        {folds.map(({ id, fieldId = id, name }) => (
           <button
             key={id}
-            id={id}
+            id={fieldId}
             className={styles.toggle}
             type="button"
             aria-expanded={open.includes(id)}
-            aria-controls={opened.includes(id) ? `${id}-body` : undefined}
+            aria-controls={opened.includes(id) ? `${fieldId}-body` : undefined}
             onClick={() => toggle(id, !open.includes(id))}
           >
             {name}
           </button>
         ))}
+        {after !== undefined && <div className={styles.after}>{after}</div>}
       </div>
       {folds
         .filter(({ id }) => opened.includes(id))
-        .map(({ id, body }) => (
-          <div className={styles.body} key={id} id={`${id}-body`} hidden={!open.includes(id)}>
+        .map(({ id, fieldId = id, body }) => (
+          <div className={styles.body} key={id} id={`${fieldId}-body`} hidden={!open.includes(id)}>
             {body()}
           </div>
         ))}

@@ -18,7 +18,7 @@ export function RegionFields({ region, onRegion }: RegionFieldsProps) {
       <ChoiceField
         label="Your money"
         value={region.currency}
-        choices={currencyChoices()}
+        choices={currencyChoices(region.currency)}
         onCommit={(currency) => onRegion({ ...region, currency })}
       />
       <ChoiceField

@@ -6,17 +6,20 @@ import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { usableLocale } from '@/app/_words/usableLocale';
+import { MovedNote } from './MovedNote';
 import { OverwrittenNote } from './OverwrittenNote';
 import { PageNotFetched } from './PageNotFetched';
 import { SaveStatus } from './SaveStatus';
 import { Shell } from './Shell';
 import { UndoRedo } from './UndoRedo';
+import { useMoves } from './useMoves';
 import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */
 export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
   const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = useWorkspace();
-  useUndoKeys(undo, redo);
+  const { moved, onUndo, onRedo, onSeen } = useMoves({ undo, redo, undoLabel, redoLabel });
+  useUndoKeys(onUndo, onRedo);
   const locale = usableLocale(workshop?.locale ?? 'en');
   const measures = useMemo(() => measuresOf(workshop), [workshop]);
   return (
@@ -27,8 +30,8 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
             <UndoRedo
               undo={undoLabel}
               redo={redoLabel}
-              onUndo={() => void undo()}
-              onRedo={() => void redo()}
+              onUndo={() => void onUndo()}
+              onRedo={() => void onRedo()}
             />
             <SaveStatus
               kept={
@@ -50,6 +53,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         documents={rest.documents}
         onSeen={rest.acknowledgeOverwritten}
       />
+      <MovedNote move={moved} documents={rest.documents} jobs={rest.jobs} onSeen={onSeen} />
       <NumberLocale value={locale}>
         <MeasuresContext value={measures}>{children}</MeasuresContext>
       </NumberLocale>

@@ -2,61 +2,105 @@
 
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
-import { useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
-import type { JobRecord } from '@/app/_documents/documentsByKind';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import { JobLine } from './JobLine';
+import { JobFinder } from './JobFinder';
 import styles from './JobList.module.css';
-import { jobMaking } from './jobMaking';
+import { JobsAnswer } from './JobsAnswer';
+import { JobTable } from './JobTable';
+import { findJobs, type JobSort, type JobsWanted, jobEntries, sortJobs } from './jobEntries';
+import { useJobActions } from './useJobActions';
+import { useJobFigures } from './useJobFigures';
 
-/** All jobs, last changed first, each with what a maker looks for in a list. */
+/** More rows than this are shown when they are asked for: a page that holds hundreds is slow to come. */
+const ROWS = 60;
+
+/** All jobs with what they earn: searched, sorted, copied, put away and removed. */
 export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
-  const [removed, setRemoved] = useState<string | null>(null);
-  const { jobs, undoLabel, undo } = workspace;
-  const making = jobMaking(workspace);
-  const open = (id: string | null) => {
-    if (id !== null) router.push(`/jobs/${id}`);
-  };
-  const remove = ({ id, job }: JobRecord) => {
-    const label = `Remove ${job.name}`;
-    workspace.remove({ kind: 'job', id }, label);
-    setRemoved(job.name);
-  };
-  const hasExample = jobs.some(({ id }) => exampleJobIds.includes(id));
+  const { jobs, blanks, artworks, workshop, undoLabel, undo } = workspace;
+  const [wanted, setWanted] = useState<JobsWanted>({ search: '', state: null, away: false });
+  const [sort, setSort] = useState<JobSort>({ by: 'changed', down: false });
+  const [rows, setRows] = useState(ROWS);
+  const { actions, removed, begin } = useJobActions(workspace, (id) => router.push(`/jobs/${id}`));
+  // The letters typed come first, the rows after them.
+  const looked = useDeferredValue(wanted);
+  const entries = useMemo(
+    () => jobEntries({ jobs, blanks, artworks, workshop }),
+    [jobs, blanks, artworks, workshop],
+  );
+  const found = useMemo(() => findJobs(entries, looked), [entries, looked]);
+  const inTurn = useMemo(() => {
+    // By figures that are still being made the order would change under the questions.
+    const known =
+      sort.by === 'margin' || sort.by === 'pay'
+        ? found.found
+        : sortJobs(found.found, sort, () => null, workshop.locale);
+    const others = entries.filter((entry) => entry.kept.job.archivedOn === null && !known.includes(entry));
+    return [...known, ...others].map(({ kept }) => kept);
+  }, [entries, found, sort, workshop.locale]);
+  const { figuresOf, failure } = useJobFigures(workspace, inTurn);
+  const sorted = useMemo(
+    () => sortJobs(found.found, sort, ({ kept }) => figuresOf(kept), usableLocale(workshop.locale)),
+    [found, sort, figuresOf, workshop.locale],
+  );
+  const shown = sorted.slice(0, rows);
+  const more = sorted.length - shown.length;
+  const formatter = formatterFor(workshop);
+  const current = entries.filter(({ kept }) => kept.job.archivedOn === null);
   return (
     <>
       <PageHead
         title="Jobs"
-        line={jobs.length === 0 ? 'None yet.' : 'Last changed first.'}
+        line={
+          entries.length === 0
+            ? 'None yet.'
+            : `${formatter.count(current.length, 'job')}${entries.length > current.length ? `, ${formatter.number(entries.length - current.length)} put away` : ''}`
+        }
         aside={
-          <Button kind="strong" onPress={() => open(making.begin())}>
+          <Button kind="strong" onPress={begin}>
             New job
           </Button>
         }
       />
       <RemovedNote what={undoLabel === `Remove ${removed}` ? removed : null} onUndo={() => void undo()} />
       <UnreadableRecords workspace={workspace} level={2} />
-      {jobs.length > 0 && (
-        <ul className={styles.list}>
-          {jobs.map((kept) => (
-            <JobLine
-              key={kept.id}
-              kept={kept}
-              workshop={workspace.workshop}
-              onCopy={() => open(making.copy(kept.job))}
-              onRemove={() => remove(kept)}
-            />
-          ))}
-        </ul>
+      {entries.length > 0 && (
+        <section className={styles.card} aria-label="All jobs">
+          <JobsAnswer kept={current.map(({ kept }) => kept)} figuresOf={figuresOf} workshop={workshop} />
+          <JobFinder
+            {...{ wanted, found, sort }}
+            awayCount={entries.length - current.length}
+            onWanted={(to) => {
+              setWanted(to);
+              setRows(ROWS);
+            }}
+            onSort={setSort}
+            formatter={formatter}
+          />
+          <AnswerMissing what="Margins and pay could not be worked out" failure={failure} />
+          {shown.length > 0 && (
+            <JobTable {...{ sort, actions, workshop, figuresOf }} entries={shown} onSort={setSort} />
+          )}
+          {more > 0 && (
+            <div className={styles.more}>
+              <Button onPress={() => setRows(rows + more)}>
+                Show {more === 1 ? 'the last job' : `the other ${formatter.number(more)} jobs`}
+              </Button>
+            </div>
+          )}
+        </section>
       )}
       <p className={styles.foot}>
-        {hasExample ? (
+        {jobs.some(({ id }) => exampleJobIds.includes(id)) ? (
           <>
             The jobs of the example are invented. <Link href="/start">Start your own workshop</Link> when you
             are ready.

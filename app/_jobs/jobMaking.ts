@@ -1,9 +1,11 @@
 import { today } from '@/app/_clock/useToday';
 import { newId } from '@/app/_documents/newId';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { copiedJob } from '@/lib/drafts/copiedJob';
 import { freeName } from '@/lib/drafts/freeName';
 import { newJob } from '@/lib/drafts/newJob';
 import type { Job } from '@/shared/schemas/job';
+import { lastCopy } from './lastCopy';
 
 /** The ways a job comes into being; each gives its id, or null where the store took nothing. */
 interface JobMaking {
@@ -13,6 +15,7 @@ interface JobMaking {
 
 /** @returns how new jobs are made from a maker's documents, each as one step to undo. */
 export function jobMaking({ workshop, blanks, jobs, edit }: ReadyWorkspace): JobMaking {
+  const names = jobs.map(({ job }) => job.name);
   return {
     begin: () => {
       const id = newId();
@@ -22,10 +25,7 @@ export function jobMaking({ workshop, blanks, jobs, edit }: ReadyWorkspace): Job
       // Most makers go on with what they printed on last.
       const first = entries.find(([blankId]) => blankId === last) ?? entries[0];
       const { job, artwork } = newJob({
-        name: freeName(
-          'New job',
-          jobs.map(({ job: other }) => other.name),
-        ),
+        name: freeName('New job', names),
         day: today(),
         workshop,
         blank: first === undefined ? null : { id: first[0], body: first[1] },
@@ -37,14 +37,13 @@ export function jobMaking({ workshop, blanks, jobs, edit }: ReadyWorkspace): Job
       ]);
       return outcome.state === 'shown' ? id : null;
     },
-    copy: (job) => {
+    copy: (original) => {
       const id = newId();
-      const name = freeName(
-        `${job.name}, copy`,
-        jobs.map(({ job: other }) => other.name),
-      );
-      const outcome = edit(`Copy of ${job.name}`, [{ do: 'add', kind: 'job', id, body: { ...job, name } }]);
-      return outcome.state === 'shown' ? id : null;
+      const { job, leftOut } = copiedJob(original, names);
+      const outcome = edit(job.name, [{ do: 'add', kind: 'job', id, body: job }]);
+      if (outcome.state !== 'shown') return null;
+      lastCopy.remember({ id, of: original.name, leftOut });
+      return id;
     },
   };
 }

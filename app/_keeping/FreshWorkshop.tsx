@@ -7,7 +7,7 @@ import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { RegionFields } from '@/app/_fields/RegionFields';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
-import { freshWorkshop } from '@/lib/examples/ownWorkshop';
+import { freshWorkshop } from '@/lib/examples/freshWorkshop';
 import type { Region } from '@/lib/examples/regionOf';
 import styles from './KeepCopy.module.css';
 import { lostRegion } from './lostRegion';

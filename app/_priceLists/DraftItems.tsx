@@ -80,7 +80,9 @@ function capAll({ edit }: ReadyWorkspace, items: readonly PriceListItem[]): void
       id: jobId,
       to: (job) => ({
         ...job,
-        lines: job.lines.map((line) => (lines(jobId).includes(line.id) ? { ...line, selling: 'cap' } : line)),
+        lines: job.lines.map((line) =>
+          lines(jobId).includes(line.id) ? { ...line, selling: 'capped' } : line,
+        ),
       }),
     })),
   );
@@ -108,7 +110,7 @@ function DraftItem({ item, offer, workspace, onChange, onRemove }: DraftItemProp
               { kind: 'job', id: item.jobId },
               `Cap on ${name}`,
               ['lines', lineIndex, 'selling'],
-              'cap',
+              'capped',
             ),
         }
       : undefined;

@@ -35,13 +35,13 @@ export function OwnerFigures({ version, context }: OwnerFiguresProps) {
             </tr>
           </thead>
           <tbody>
-            {version.items.flatMap(({ id, name, breaks, tariff }) =>
+            {version.items.flatMap(({ id, name, breaks, setUp }) =>
               breaks.map(({ from, to, each, leastAt, leastSize, leastMargin }) => (
                 <tr key={`${id} ${from}`}>
                   <th scope="row">{name}</th>
                   <td>{breakWords({ from, to })}</td>
                   <td>
-                    {tariff === null ? money(each) : `${money(tariff.start)} + ${money(tariff.each)} each`}
+                    {setUp === null ? money(each) : `${money(setUp.start)} + ${money(setUp.each)} each`}
                   </td>
                   <td>{formatter.share(leastMargin)}</td>
                   <td>

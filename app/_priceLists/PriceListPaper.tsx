@@ -1,13 +1,12 @@
 import { classes } from '@/app/_controls/classes';
-import { breakWords } from '@/app/_words/docket/breakWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import {
   chargesOnPaper,
   type MoneyOf,
   moneyOf,
+  rowsOnPaper,
   ruleOnPaper,
   sizesOnPaper,
-  stepsOnPaper,
   taxOnPaper,
 } from '@/app/_words/priceLists/paperWords';
 import { usableLocale } from '@/app/_words/usableLocale';
@@ -80,7 +79,7 @@ type PaperItemProps = Readonly<{
 }>;
 
 function PaperItem({ item, money, formatter }: PaperItemProps) {
-  const { largestPrint, breaks, tariff } = item;
+  const { largestPrint, setUp } = item;
   const rule = ruleOnPaper[item.selling];
   return (
     <section className={styles.item}>
@@ -95,16 +94,16 @@ function PaperItem({ item, money, formatter }: PaperItemProps) {
         </p>
       </div>
       <div className={styles.prices}>
-        {tariff !== null ? (
+        {setUp !== null ? (
           <p className={styles.tariff}>
-            <strong>{money(tariff.start)}</strong> to start and <strong>{money(tariff.each)}</strong> a piece
+            <strong>{money(setUp.start)}</strong> to start and <strong>{money(setUp.each)}</strong> a piece
           </p>
         ) : (
           <dl className={styles.breaks}>
-            {stepsOnPaper(breaks).map(({ from, to, each }) => (
-              <div key={from}>
-                <dt>{breakWords({ from, to })}</dt>
-                <dd>{money(each)}</dd>
+            {rowsOnPaper(item, money).map(({ pieces, pays }) => (
+              <div key={pieces}>
+                <dt>{pieces}</dt>
+                <dd>{pays}</dd>
               </div>
             ))}
           </dl>

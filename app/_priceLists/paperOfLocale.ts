@@ -1,7 +1,5 @@
 import type { PriceList } from '@/shared/schemas/priceList';
-
-/** Where letter paper is in the printers; everywhere else it is A4 (common practice). */
-const letterRegions = ['US', 'CA', 'MX', 'PH', 'CL', 'CO', 'VE', 'GT', 'CR'];
+import { letterRegions } from '@/shared/tables/regions';
 
 /** @returns the paper that lies in a maker's printer, as far as the locale says. */
 export function paperOfLocale(locale: string): PriceList['paper'] {

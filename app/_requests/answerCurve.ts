@@ -1,5 +1,5 @@
 import { costInput } from '@/lib/costing/costInput';
-import { type TableInversion, tableInversions } from '@/lib/studies/breaks/tableBreakLists';
+import { type ListInversion, listInversions } from '@/lib/studies/breaks/listInversions';
 import { batchCurve, type CurveQuestion } from '@/lib/studies/curve/batchCurve';
 import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
 import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
@@ -13,11 +13,12 @@ interface CurveAnswer {
   /** Null while prices are withheld. */
   readonly curve: readonly BatchPoint[] | null;
   readonly tariff: Tariff | null;
-  readonly inversions: readonly TableInversion[] | null;
+  /** Of the lists as they are sold. */
+  readonly inversions: readonly ListInversion[] | null;
 }
 
 /**
- * The answer to a request with its batch curve, its two-part tariff and the inversions of its break list.
+ * The answer to a request with its batch curve, its two-part tariff and the inversions of its lists as they are sold.
  *
  * @param request anything at all
  * @param today used where the request does not name its day, YYYY-MM-DD
@@ -41,6 +42,6 @@ export function answerCurve(
     ...answer,
     curve: points.ok ? points.value : null,
     tariff: batchTariffs(costed, grid)?.target ?? null,
-    inversions: tableInversions(answer.prices.table, answer.prices.currency),
+    inversions: listInversions(answer.prices.lists, answer.prices.currency),
   };
 }

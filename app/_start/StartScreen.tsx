@@ -1,13 +1,14 @@
 'use client';
 
-import { useState } from 'react';
+import { useMemo } from 'react';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
-import { OWN_JOB_ID } from '@/lib/examples/ownWorkshop';
-import { StartAsk } from './StartAsk';
-import { StartWalk } from './StartWalk';
-import { startPlace } from './startPlace';
+import { MeasuresContext } from '@/app/_numbers/measures';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { StartForm } from './StartForm';
+import { useStart } from './useStart';
 
-/** The way to a workshop of one's own: asked first, then led through what matters most. */
+/** The way to a first job of one's own: what is made, on what, and a price at once. */
 export function StartScreen() {
   return <WithWorkspace>{(workspace) => <Start workspace={workspace} />}</WithWorkspace>;
 }
@@ -15,16 +16,15 @@ export function StartScreen() {
 // Helpers
 
 function Start({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
-  const [place, setPlace] = useState(startPlace.recall);
-  // The example may have been brought back by undo since the walk began.
-  const isOwn = workspace.jobs.some(({ id }) => id === OWN_JOB_ID);
-  const go = (to: number | null) => {
-    startPlace.remember(to);
-    setPlace(to);
-  };
-  return place !== null && isOwn ? (
-    <StartWalk workspace={workspace} place={place} onGo={go} />
-  ) : (
-    <StartAsk workspace={workspace} onStarted={() => go(0)} />
+  const start = useStart(workspace);
+  const { currency, locale, units } = start.choices.region;
+  // Fields and figures are those of the place that is chosen here, not yet of the workshop.
+  const measures = useMemo(() => ({ currency, units }), [currency, units]);
+  return (
+    <NumberLocale value={usableLocale(locale)}>
+      <MeasuresContext value={measures}>
+        <StartForm start={start} />
+      </MeasuresContext>
+    </NumberLocale>
   );
 }

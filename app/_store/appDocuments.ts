@@ -27,7 +27,7 @@ export function appDocuments(): DocumentStore<DocumentBodies> {
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,
     holdPage,
-    examples: { label: 'Example workshop', load: () => firstDocuments(new Date()) },
+    examples: { label: 'Example workshop', load: () => firstDocuments(new Date(), navigator.language) },
   });
   return store;
 }

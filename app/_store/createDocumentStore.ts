@@ -1,3 +1,4 @@
+import { changedPath } from '@/lib/stored/changedPath';
 import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import { type Edit, prepareEdit } from '@/lib/stored/prepareEdit';
 import type { Bodies } from '@/lib/stored/registry';
@@ -146,7 +147,15 @@ export function createDocumentStore<Kinds extends Bodies>(
       hold({ pending: [...tabState.pending, moving], takenBack: tabState.takenBack.slice(0, -1) });
     }
     void queue.flush();
-    return { state: 'moved', label: moving.label };
+    return {
+      state: 'moved',
+      label: moving.label,
+      moved: moving.changes.map(({ kind, id, before, after }) => ({
+        kind,
+        id,
+        path: changedPath(before?.body, after.body),
+      })),
+    };
   };
 
   const move = async (direction: HistoryMove['direction']): Promise<MoveOutcome> => {
@@ -166,7 +175,9 @@ export function createDocumentStore<Kinds extends Bodies>(
     const documents = moved.state === 'moved' ? moved.documents : [];
     hold(absorb(tabState, { documents, steps: moved.steps }));
     tell(documents.map(({ id }) => id));
-    return { state: moved.state, label: moved.label };
+    return moved.state === 'moved'
+      ? { state: 'moved', label: moved.label, moved: moved.moved }
+      : { state: 'lost', label: moved.label };
   };
 
   const replace = async (replacement: Omit<Replacement, 'tab' | 'at'>): Promise<ReplaceOutcome> => {

@@ -2,6 +2,7 @@ import type { EditFinding } from '@/lib/stored/prepareEdit';
 import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
+import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
 import type { ByKind } from './kindsOf';
@@ -48,8 +49,16 @@ export type EditOutcome =
   | { readonly state: 'notOpen' }
   | { readonly state: 'refused'; readonly findings: readonly EditFinding[] };
 
+/** A document that undo or redo has moved, and the place in it where all that moved lies. */
+export interface MovedDocument {
+  readonly kind: Stored['kind'];
+  readonly id: string;
+  /** Empty where the whole document moved, or several of its fields. */
+  readonly path: readonly (string | number)[];
+}
+
 export type MoveOutcome =
-  | { readonly state: 'moved'; readonly label: string }
+  | { readonly state: 'moved'; readonly label: string; readonly moved: readonly MovedDocument[] }
   | { readonly state: 'nothing' }
   /** What the step held can no longer be read; it is not offered again. */
   | { readonly state: 'lost'; readonly label: string }

@@ -1,3 +1,4 @@
+import { changedPath } from '@/lib/stored/changedPath';
 import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { nextRedo, nextUndo, turnStep } from '@/lib/stored/history';
 import { readBody } from '@/lib/stored/readBody';
@@ -6,6 +7,7 @@ import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import { applyToStored, type Refused } from './applyToStored';
 import type { BackendTx } from './backend';
+import type { MovedDocument } from './documentsState';
 
 export interface HistoryMove {
   readonly direction: 'undo' | 'redo';
@@ -18,6 +20,7 @@ type HistoryMoved =
       readonly state: 'moved';
       readonly label: string;
       readonly documents: readonly Stored[];
+      readonly moved: readonly MovedDocument[];
       readonly steps: readonly Step[];
     }
   | { readonly state: 'nothing' }
@@ -68,7 +71,17 @@ export async function moveInHistory(
     tab,
     revisions: Object.fromEntries(documents.map(({ id, revision }) => [id, revision])),
   });
-  return { state: 'moved', label: step.label, documents, steps: await replaced(moved) };
+  return {
+    state: 'moved',
+    label: step.label,
+    documents,
+    moved: outcome.applied.map(({ found, document: { kind, id, body } }) => ({
+      kind,
+      id,
+      path: changedPath(found?.body, body),
+    })),
+    steps: await replaced(moved),
+  };
 }
 
 /** Undoing the making of a document deletes it; the tombstone keeps what it held. */

@@ -1,3 +1,4 @@
+import { jobFigures } from '@/lib/costing/jobFigures';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
 import { freezeItem } from '@/lib/priceLists/freezeItem';
@@ -17,6 +18,7 @@ import type { JobInput } from '@/shared/schemas/request';
  * perhaps of a question; null while the job cannot be costed.
  */
 export const studies = {
+  figures: (input: JobInput, grid: Grid) => jobFigures(input, grid),
   sheets: (input: JobInput, grid: Grid) => sheetsAnswer(input, grid),
   curve: (input: JobInput, grid: Grid, question: CostCurveQuestion) => curveAnswer(input, grid, question),
   charges: (input: JobInput, grid: Grid) => chargesAnswer(input, grid),

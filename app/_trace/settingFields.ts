@@ -40,6 +40,9 @@ export const channelFields: Fields = {
   cardShare: 'cardShare',
   isStall: 'kind',
   piecesPerTicket: 'piecesPerTicket',
+  sellingMinutes: 'sellingMinutesPerPiece',
+  dayCost: 'dayCost',
+  dayPieces: 'dayPieces',
 };
 
 /** Fields of a placement. */

@@ -1,7 +1,6 @@
 'use client';
 
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
-import { BreakFields } from '@/app/_fields/BreakFields';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
@@ -9,6 +8,7 @@ import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { numberLimits } from '@/shared/limits';
 import { workshopSchema } from '@/shared/schemas/workshop';
+import { ListPolicy } from './ListPolicy';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
@@ -20,12 +20,7 @@ export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) 
   return (
     <>
       <RateLines fields={fields} groups={['price']} />
-      <h3 className={styles.sub}>Quantity breaks</h3>
-      <p className={styles.words}>From these quantities on, the price table has a column of its own.</p>
-      <BreakFields
-        breaks={policy.breaks}
-        onCommit={(breaks) => set('Quantity breaks', ['policy', 'breaks'], breaks)}
-      />
+      <ListPolicy fields={fields} />
       <h3 className={styles.sub}>Endings and gaps</h3>
       <FieldGroup pairs>
         <NumberField

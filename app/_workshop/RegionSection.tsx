@@ -29,7 +29,7 @@ export function RegionSection({ fields: { workshop, set } }: Readonly<{ fields: 
           label="Currency"
           id={workshopFieldId(['currency'])}
           value={workshop.currency}
-          choices={currencyChoices()}
+          choices={currencyChoices(workshop.currency)}
           hint="Amounts stay as they were typed: nothing is converted."
           onCommit={(currency) => set('Currency', ['currency'], currency)}
         />

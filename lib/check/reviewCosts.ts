@@ -1,4 +1,6 @@
 import { ownPrices } from '@/lib/check/prices/ownPrices';
+import { dutyRating } from '@/lib/check/time/dutyRating';
+import { longRun } from '@/lib/check/time/longRun';
 import { orderBlanksBy } from '@/lib/check/time/orderBlanksBy';
 import { workLoad } from '@/lib/check/time/workLoad';
 import { applyWaivers } from '@/lib/findings/applyWaivers';
@@ -13,7 +15,7 @@ import type { CostFacts } from './costFacts';
 /**
  * The second look at a job, which needs its sums: paper left over, press order, price, time.
  *
- * @returns LAY-08, PLC-07, RATE-03, RATE-08, TIM-01 and TIM-02, waived ones with their reason, stops first
+ * @returns LAY-08, PLC-07, RATE-03, RATE-08, TIM-01, TIM-02, TIM-04 and ELE-04, waived ones with their reason, stops first
  */
 export function reviewCosts(job: CheckedJob, facts: CostFacts): readonly Finding[] {
   const found = [
@@ -23,6 +25,8 @@ export function reviewCosts(job: CheckedJob, facts: CostFacts): readonly Finding
     ...ownPrices(job, facts),
     ...workLoad(job, facts),
     ...orderBlanksBy(job, facts),
+    ...longRun(job, facts),
+    ...dutyRating(job, facts),
   ];
   return orderFindings(applyWaivers(found, job.job.waivers));
 }

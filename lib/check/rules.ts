@@ -1,18 +1,27 @@
 import { artworkRules } from '@/lib/check/artwork/artworkRules';
 import { resolutionRules } from '@/lib/check/artwork/resolution';
+import { benchSafetyRules } from '@/lib/check/law/benchSafety';
+import { childGoodsRules } from '@/lib/check/law/childGoods';
 import { lawRules } from '@/lib/check/law/lawRules';
+import { promiseRules } from '@/lib/check/law/promises';
 import { safetyRules } from '@/lib/check/law/safetyRules';
 import { placementRules } from '@/lib/check/placement/placementRules';
+import { pressFitRules } from '@/lib/check/placement/pressFit';
+import { usualPlaceRules } from '@/lib/check/placement/usualPlaces';
 import { wrapRules } from '@/lib/check/placement/wrapRules';
 import { pricePolicyRules } from '@/lib/check/prices/pricePolicy';
 import { priceRules } from '@/lib/check/prices/priceShare';
+import { orderRules } from '@/lib/check/quantity/orderRules';
 import { quantityRules } from '@/lib/check/quantity/quantityRules';
 import { rateRules } from '@/lib/check/rates/rateRules';
+import { plannedStepRules } from '@/lib/check/recipe/plannedSteps';
 import { recipeRules } from '@/lib/check/recipe/recipeRules';
 import { stepRules } from '@/lib/check/recipe/stepRules';
 import { sheetFitRules } from '@/lib/check/sheets/sheetFit';
 import { sheetPaperRules } from '@/lib/check/sheets/sheetPaper';
 import { sheetUseRules } from '@/lib/check/sheets/sheetUse';
+import { clothTraitRules } from '@/lib/check/substrate/clothTraits';
+import { coatedFaceRules } from '@/lib/check/substrate/coatedFace';
 import { substrateRules } from '@/lib/check/substrate/substrateRules';
 import { whiteOnCloth } from '@/lib/check/substrate/whiteOnCloth';
 import type { Rule } from './rule';
@@ -21,6 +30,8 @@ import type { Rule } from './rule';
 export const rules: readonly Rule[] = [
   ...substrateRules,
   whiteOnCloth,
+  ...clothTraitRules,
+  ...coatedFaceRules,
   ...resolutionRules,
   ...artworkRules,
   ...sheetFitRules,
@@ -28,12 +39,19 @@ export const rules: readonly Rule[] = [
   ...sheetPaperRules,
   ...wrapRules,
   ...placementRules,
+  ...usualPlaceRules,
+  ...pressFitRules,
   ...recipeRules,
   ...stepRules,
+  ...plannedStepRules,
   ...quantityRules,
+  ...orderRules,
   ...rateRules,
   ...priceRules,
   ...pricePolicyRules,
   ...safetyRules,
+  ...benchSafetyRules,
   ...lawRules,
+  ...childGoodsRules,
+  ...promiseRules,
 ];

@@ -10,8 +10,9 @@ import { faultFindings, formulaFindings, negativeRowFindings } from '@/lib/grid/
 import type { CheckedJob } from '@/lib/job/checkedJob';
 import type { RatesInUse } from '@/lib/job/ratesInUse';
 import { type LaidOutPrint, layOutJob } from '@/lib/layout/layOutJob';
+import type { LineList } from '@/lib/price/list/lineList';
 import { type Offer, offerOf } from '@/lib/price/offer';
-import { priceTable, type TablePrice } from '@/lib/price/priceTable';
+import { priceLines, type TablePrice } from '@/lib/price/priceTable';
 import { type RulerMark, rulerMarks } from '@/lib/price/rulerMarks';
 import { type Finding, isStanding } from '@/shared/finding';
 import { LARGEST_AMOUNT } from '@/shared/money';
@@ -20,7 +21,7 @@ import { costFactsOf } from './costFactsOf';
 import { offeredJob } from './offeredJob';
 
 /** Prices of a job. Money in currency units without tax and unrounded, unless a name says otherwise. */
-interface JobPrices {
+export interface JobPrices {
   readonly currency: string;
   /** Whether the prices of the table, as they are written, have tax inside. */
   readonly taxInside: boolean;
@@ -34,7 +35,10 @@ interface JobPrices {
   readonly markup: number;
   readonly payPerHour: number;
   readonly marks: readonly RulerMark[];
+  /** Every price of the lists, with what it leaves. */
   readonly table: readonly TablePrice[];
+  /** What each line is sold by, whole minor units as the channel writes prices; one for each line. */
+  readonly lists: readonly LineList[];
   /** The job as it would go out: at the asked prices, or at those of the list where none is decided. */
   readonly offer: Offer;
   /** The figures it stands on that nobody has told yet. */
@@ -95,7 +99,7 @@ function priceChecked(
 
 function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
   const { sheet } = costed;
-  const table = priceTable(costed, grid);
+  const { table, lists } = priceLines(costed, grid);
   return {
     currency: sheet.currency,
     taxInside: costed.laidOut.job.channel.taxMode === 'inside',
@@ -108,6 +112,7 @@ function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
     payPerHour: wholeJob(sheet, 'payPerHour'),
     marks: rulerMarks(costed),
     table,
+    lists,
     offer: offerOf(offeredJob(costed, grid, () => table)),
     rates,
   };

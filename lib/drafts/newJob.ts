@@ -1,14 +1,11 @@
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
-import type { Press, Workshop } from '@/shared/schemas/workshop';
-import { otherTypicals, placementTypicals } from '@/shared/tables/typicalRates';
-import { startingPrint } from './startingPrint';
-import { startingRecipe } from './startingRecipe';
+import type { Workshop } from '@/shared/schemas/workshop';
+import { otherTypicals } from '@/shared/tables/typicalRates';
+import { NONE, startingPlacement } from './startingPlacement';
+import { FIRST_PIECES, typicalMix } from './typicalMix';
 import { typicalsOf } from './typicalsOf';
-
-/** Stands where the workshop has nothing to choose; the check tells that it leads nowhere. */
-const NONE = 'none';
 
 interface NewJob {
   readonly name: string;
@@ -18,31 +15,25 @@ interface NewJob {
   /** What it is printed on; null where there is no blank yet. */
   readonly blank: { readonly id: string; readonly body: Blank } | null;
   readonly artworkId: string;
+  /** Machines chosen already; the workshop's first ones where left out. */
+  readonly machines?: { readonly printerId: string; readonly sheetId: string; readonly pressId: string };
 }
 
 /**
- * A job to begin with: the workshop's first machines, one line, one print, no quantities yet.
+ * A job to begin with: the workshop's first machines, one line of twelve pieces in a typical mix, one print.
  *
  * @returns the job and the picture it prints, whose figures are typical
  */
-export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
+export function newJob({ name, day, workshop, blank, artworkId, machines }: NewJob): {
   readonly job: Job;
   readonly artwork: Artwork;
 } {
   const typical = typicalsOf(day, workshop.currency);
-  const press = pressFor(blank?.body ?? null, workshop);
-  const [printer = null] = workshop.printers;
-  const [sheet = null] = workshop.sheets;
+  const printer = chosen(workshop.printers, machines?.printerId);
+  const sheet = chosen(workshop.sheets, machines?.sheetId);
   const [channel] = workshop.channels;
-  const { position, widthMm, heightMm } = startingPrint(blank?.body ?? null, {
-    sheet,
-    printer,
-    press,
-    policy: workshop.policy,
-    unit: workshop.units.length,
-  });
-  const times = placementTypicals[press?.kind ?? 'flat'];
   const isOrder = channel?.kind !== 'stall';
+  const sizes = blank?.body.sizes.map((size) => size.name) ?? [];
   return {
     artwork: {
       name: 'First picture',
@@ -60,6 +51,8 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
     job: {
       name,
       customer: '',
+      state: 'draft',
+      archivedOn: null,
       madeFor: isOrder ? 'order' : 'stock',
       printerId: printer?.id ?? NONE,
       sheetId: sheet?.id ?? NONE,
@@ -71,40 +64,28 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
           name: blank?.body.name ?? 'First line',
           blankId: blank?.id ?? NONE,
           packagingId: workshop.packagings[0]?.id ?? null,
-          quantities: [],
+          quantities: typicalMix(sizes, sizes.length === 0 ? 0 : FIRST_PIECES),
           orderedQuantity: null,
           nameList: '',
+          audience: null,
           placements: [
-            {
+            startingPlacement({
               id: 'print-1',
-              name: 'First print',
-              position,
               artworkId,
-              prints: [{ sizes: null, widthMm, heightMm }],
-              fit: 'inside',
-              dropFromCollarMm: null,
-              mirror: true,
-              pressId: press?.id ?? NONE,
-              recipe: startingRecipe(
-                blank?.body ?? { substrate: 'polyesterShirt', kind: 'garment' },
-                workshop.units.temperature,
-              ),
-              raisedParts: 'none',
-              scrap: typical(times.scrap.typical, 'share'),
-              handMinutes: typical(times.handMinutes.typical, 'min'),
-              aloneMinutes: typical(times.aloneMinutes.typical, 'min'),
-              hotMinutes: typical(times.hotMinutes.typical, 'min'),
-              testPresses: 0,
-              bleedMm: null,
-              safeZoneMm: null,
-              replacements: 'alone',
-            },
+              blank: blank?.body ?? null,
+              workshop,
+              sheet,
+              printer,
+              day,
+              pressId: machines?.pressId,
+            }),
           ],
           askedPrice: null,
           upCharges: [],
           upCharging: 'separate',
           ownPrices: [],
-          selling: 'asListed',
+          selling: null,
+          breaks: null,
           marketCeiling: null,
         },
       ],
@@ -121,14 +102,7 @@ export function newJob({ name, day, workshop, blank, artworkId }: NewJob): {
   };
 }
 
-/** The first press that takes the blank; else the first there is. */
-function pressFor(blank: Blank | null, { presses }: Workshop): Press | null {
-  const wanted = wantedKind(blank);
-  return presses.find(({ kind }) => kind === wanted) ?? presses[0] ?? null;
-}
-
-function wantedKind(blank: Blank | null): Press['kind'] {
-  if (blank?.kind !== 'drinkware') return 'flat';
-  if (blank.substrate === 'steelTumblerOven') return 'oven';
-  return blank.substrate === 'steelTumblerPress' ? 'tumbler' : 'mug';
-}
+const chosen = <Part extends { readonly id: string }>(
+  parts: readonly Part[],
+  id: string | undefined,
+): Part | null => parts.find((part) => part.id === id) ?? parts[0] ?? null;

@@ -1,4 +1,12 @@
-import type { Channel, Packaging, Press, Printer, Sheet, Workshop } from '@/shared/schemas/workshop';
+import {
+  type Channel,
+  type Packaging,
+  type Press,
+  type Printer,
+  type Sheet,
+  unrated,
+  type Workshop,
+} from '@/shared/schemas/workshop';
 import type { SheetSize } from '@/shared/tables/sheetSizes';
 import { channelTypicals, otherTypicals, pressTypicals, printerTypicals } from '@/shared/tables/typicalRates';
 import { mmFromInches } from '@/shared/units';
@@ -35,6 +43,7 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
       marginMm: isInch ? mmFromInches(0.125) : 3,
       borderless: false,
       printedSide: null,
+      ratedSheetsPerMonth: null,
     }),
     press: (id, name, kind) => {
       const of = pressTypicals[kind];
@@ -55,6 +64,7 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
         partsInterval: typical(of.partsInterval.typical, 'presses'),
         protectivePaper: typical(of.protectivePaper.typical, 'money/press'),
         tape: typical(of.tape.typical, 'money/press'),
+        rating: unrated,
       };
     },
     sheet: (id, name, { widthMm, heightMm }) => ({

@@ -1,5 +1,6 @@
 import { type Blank, textileKinds } from '@/shared/schemas/blank';
 import type { Recipe } from '@/shared/schemas/job';
+import { plannedSteps } from '@/shared/schemas/recipeSteps';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { recipeRanges } from '@/shared/tables/recipeRanges';
 import { thresholds } from '@/shared/tables/thresholds';
@@ -27,8 +28,10 @@ export function startingRecipe(
     preheatSeconds: textileKinds.includes(kind) ? thresholds.recipe.preheat.value : null,
     protectivePaper: 'freshPlain',
     reliefFromRaisedParts: false,
-    barrierPaper: false,
+    // Dye gas goes through to the other side of a bag.
+    barrierPaper: kind === 'bag' || kind === 'cushion',
     provenPresses: 0,
+    steps: plannedSteps,
   };
 }
 

@@ -22,6 +22,8 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
     job: {
       name: 'Ramblers Club shirts',
       customer: 'Exampleton Ramblers Club, Alex Placeholder',
+      state: 'draft',
+      archivedOn: null,
       madeFor: 'order',
       printerId: 'desk-printer',
       sheetId: 'letter',
@@ -43,6 +45,7 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
           ],
           orderedQuantity: null,
           nameList: '',
+          audience: 'adults',
           placements: [
             shirtPlacement(day, {
               id: 'back',
@@ -73,7 +76,8 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
           ],
           upCharging: 'separate',
           ownPrices: [],
-          selling: 'asListed',
+          selling: null,
+          breaks: null,
           marketCeiling: 22,
         },
       ],

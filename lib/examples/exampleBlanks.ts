@@ -1,4 +1,5 @@
 import type { Blank, Position } from '@/shared/schemas/blank';
+import { untoldTraits } from '@/shared/schemas/blankTraits';
 import { mmFromInches } from '@/shared/units';
 import { ratesOf } from './exampleRates';
 
@@ -29,6 +30,8 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
       coating: 'cloth',
       maxTemperatureC: null,
       forChildren: false,
+      suppliedBy: 'maker',
+      traits: { ...untoldTraits, finish: 'plain', dyed: false, childRisks: [] },
       sizes: [
         shirtSize('S', 4.6, 18, [9.5, 11]),
         shirtSize('M', 4.6, 20, [10, 12]),
@@ -50,6 +53,8 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
       coating: 'coated',
       maxTemperatureC: null,
       forChildren: false,
+      suppliedBy: 'maker',
+      traits: { ...untoldTraits, coatingHardness: 'hard', childRisks: [] },
       sizes: [
         {
           name: '11 oz',

@@ -2,11 +2,14 @@ import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
+import type { JobInput } from '@/shared/schemas/request';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clubEventDay } from './clubEventDay';
 import { clubOrder } from './clubOrder';
+import { exampleAt } from './exampleAt';
 import { examplePriceList } from './examplePriceList';
 import { fairMugs, fairShirts } from './fairJobs';
+import type { Region } from './regionOf';
 
 /** Id of the finished job that a first visit shows. */
 export const FIRST_JOB_ID = 'club-order';
@@ -22,11 +25,13 @@ export type ExampleDocument =
  * Everything a first visit finds: the workshop, its blanks and artworks, and three jobs.
  *
  * @param day the day of the visit, YYYY-MM-DD: the rates of the example are of that day, so that it does not age
+ * @param region whose money, paper and units it is in; dollars, letter and inches unless told
  */
-export function exampleDocuments(day: string): readonly ExampleDocument[] {
-  const club = clubOrder(day, clubEventDay(day));
-  const shirts = fairShirts(day);
-  const mugs = fairMugs(day);
+export function exampleDocuments(day: string, region?: Region): readonly ExampleDocument[] {
+  const here = (input: JobInput) => (region === undefined ? input : exampleAt(input, region));
+  const club = here(clubOrder(day, clubEventDay(day)));
+  const shirts = here(fairShirts(day));
+  const mugs = here(fairMugs(day));
   const artworks = { ...shirts.artworks, ...mugs.artworks, ...club.artworks };
   return [
     { kind: 'workshop', id: 'workshop', body: club.workshop },
@@ -35,6 +40,10 @@ export function exampleDocuments(day: string): readonly ExampleDocument[] {
     { kind: 'job', id: FIRST_JOB_ID, body: club.job },
     { kind: 'job', id: 'fair-shirts', body: shirts.job },
     { kind: 'job', id: 'fair-mugs', body: mugs.job },
-    { kind: 'priceList', id: 'club-prices', body: examplePriceList },
+    {
+      kind: 'priceList',
+      id: 'club-prices',
+      body: region?.units.length === 'mm' ? { ...examplePriceList, paper: 'a4' } : examplePriceList,
+    },
   ];
 }

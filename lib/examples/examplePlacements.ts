@@ -1,4 +1,5 @@
 import type { Placement, Recipe } from '@/shared/schemas/job';
+import { plannedSteps } from '@/shared/schemas/recipeSteps';
 import { kpaFromPsi, mmFromInches } from '@/shared/units';
 import { ratesOf } from './exampleRates';
 
@@ -12,6 +13,7 @@ const shirtRecipe: Recipe = {
   reliefFromRaisedParts: true,
   barrierPaper: true,
   provenPresses: 0,
+  steps: plannedSteps,
 };
 
 const mugRecipe: Recipe = {
@@ -24,6 +26,7 @@ const mugRecipe: Recipe = {
   reliefFromRaisedParts: false,
   barrierPaper: false,
   provenPresses: 0,
+  steps: plannedSteps,
 };
 
 type Chosen = Pick<Placement, 'id' | 'name' | 'position' | 'artworkId'> & {
@@ -54,6 +57,7 @@ export function shirtPlacement(day: string, chosen: Chosen): Placement {
     testPresses: chosen.testPresses ?? 0,
     bleedMm: null,
     safeZoneMm: null,
+    rim: { belowMm: null, inside: false },
     replacements: 'alone',
   };
 }
@@ -80,6 +84,7 @@ export function mugPlacement(day: string, artworkId: string): Placement {
     testPresses: 0,
     bleedMm: null,
     safeZoneMm: null,
+    rim: { belowMm: null, inside: false },
     replacements: 'alone',
   };
 }

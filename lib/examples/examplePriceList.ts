@@ -13,7 +13,7 @@ export const examplePriceList: PriceList = {
       id: 'shirts',
       jobId: 'club-order',
       lineId: 'shirts',
-      charges: ['minimumOrder', 'name'],
+      charges: ['name'],
       ownAmounts: [],
     },
   ],

@@ -1,5 +1,7 @@
 import { usualCharges } from '@/shared/schemas/charges';
-import type { Workshop } from '@/shared/schemas/workshop';
+import { untoldHabits } from '@/shared/schemas/habits';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
+import { unrated, type Workshop } from '@/shared/schemas/workshop';
 import { mmFromInches } from '@/shared/units';
 import { ratesOf } from './exampleRates';
 
@@ -48,6 +50,7 @@ export function exampleWorkshop(day: string): Workshop {
         marginMm: mmFromInches(0.125),
         borderless: false,
         printedSide: 'up',
+        ratedSheetsPerMonth: null,
       },
     ],
     presses: [
@@ -68,6 +71,7 @@ export function exampleWorkshop(day: string): Workshop {
         partsInterval: rate(10_000, 'presses', 'typical'),
         protectivePaper: rate(0.035, 'money/press'),
         tape: rate(0.03, 'money/press'),
+        rating: unrated,
       },
       {
         id: 'mug-press',
@@ -86,6 +90,7 @@ export function exampleWorkshop(day: string): Workshop {
         partsInterval: null,
         protectivePaper: rate(0.035, 'money/press'),
         tape: rate(0.05, 'money/press'),
+        rating: unrated,
       },
     ],
     sheets: [
@@ -147,8 +152,20 @@ export function exampleWorkshop(day: string): Workshop {
     freeHours: [1, 1, 1, 1, 1, 4, 0],
     circuit: { volts: 120, amps: 20, otherWatts: 0 },
     room: { ventilated: true, foodOvenUsed: false },
+    habits: {
+      ...untoldHabits,
+      ownCircuit: true,
+      extensionLead: false,
+      safetySheets: true,
+      staysByPress: true,
+      sewnLabel: 'kept',
+      humidity: 0.5,
+      humidityFits: true,
+    },
     policy: {
-      breaks: [1, 6, 12, 24, 48],
+      listRule: 'capped',
+      breaks: null,
+      chosenBreaks: usualChosenBreaks,
       priceStep: 0.5,
       gutterMm: mmFromInches(0.25),
       tapeMarginMm: mmFromInches(0.25),

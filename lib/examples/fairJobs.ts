@@ -49,6 +49,7 @@ export function fairShirts(day: string): JobInput {
           quantities: sizes.map((size, index) => ({ size, quantity: design.shirts[index] ?? 0 })),
           orderedQuantity: null,
           nameList: '',
+          audience: null,
           placements: [
             shirtPlacement(day, {
               id: `${design.id}-front`,
@@ -67,7 +68,8 @@ export function fairShirts(day: string): JobInput {
           ],
           upCharging: 'separate',
           ownPrices: [],
-          selling: 'asListed',
+          selling: null,
+          breaks: null,
           marketCeiling: null,
         }),
       ),
@@ -99,12 +101,14 @@ export function fairMugs(day: string): JobInput {
           quantities: [{ size: '11 oz', quantity: 12 }],
           orderedQuantity: null,
           nameList: '',
+          audience: null,
           placements: [mugPlacement(day, `${design.id}-strip`)],
           askedPrice: 16,
           upCharges: [],
           upCharging: 'separate',
           ownPrices: [],
-          selling: 'asListed',
+          selling: null,
+          breaks: null,
           marketCeiling: null,
         }),
       ),
@@ -114,6 +118,8 @@ export function fairMugs(day: string): JobInput {
 
 const stock = {
   customer: '',
+  state: 'draft',
+  archivedOn: null,
   madeFor: 'stock',
   printerId: 'desk-printer',
   sheetId: 'letter',

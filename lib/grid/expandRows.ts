@@ -84,10 +84,14 @@ function expand(definition: RowDefinition, shape: GridShape): readonly GridRow[]
       definition.formula === null || definition.family === 'own'
         ? definition.formula
         : writeOut(definition.formula, definition.table, slot, shape);
-    if (definition.repeat === undefined) return { ...definition, formula };
+    const whole =
+      definition.whole === undefined || definition.family === 'own'
+        ? definition.whole
+        : writeOut(definition.whole, definition.table, slot, shape);
+    const written = { ...definition, formula, ...(whole === undefined ? {} : { whole }) };
+    if (definition.repeat === undefined) return written;
     return {
-      ...definition,
-      formula,
+      ...written,
       slot,
       id: definition.id.replace('#', `${slot}`),
       label: definition.label.replace('#', `${slot}`),

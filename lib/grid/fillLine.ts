@@ -122,7 +122,7 @@ function fillPlacement(line: ResolvedLine, resolved: ResolvedPlacement, index: n
   const first =
     line.placements.findIndex((other) => other.placement.artworkId === placement.artworkId) === index;
   return {
-    used: counted(1),
+    used: counted(1, 'this line has it'),
     scrap: given(resolved.scrap),
     replaceAlone: typed(placement.replacements === 'alone' ? 1 : 0),
     tests: typed(placement.testPresses),
@@ -130,7 +130,7 @@ function fillPlacement(line: ResolvedLine, resolved: ResolvedPlacement, index: n
     aloneMinutes: given(resolved.aloneMinutes),
     hotMinutes: given(resolved.hotMinutes),
     prepMinutes: { ...given(resolved.prepMinutes), about: resolved.artwork.name },
-    newDesign: counted(first ? 1 : 0),
+    newDesign: counted(first ? 1 : 0, 'once for each artwork of the line'),
     pressPowerKw: { ...given(press.powerKw), about: press.name },
     holdingShare: given(press.holdingShare),
     pressPrice: given(press.price),

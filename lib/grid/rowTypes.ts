@@ -55,9 +55,17 @@ export interface RowDefinition {
   readonly repeat?: RowRepeat;
   /** Cases only; absent where a whole-job value has no meaning. */
   readonly total?: RowTotal;
+  /**
+   * How an opened sum of the whole job reads, for rows that add: a formula over the whole job's own values, in which
+   * `SIZES(…)` is the sum over the sizes of pieces × value; `itself` where the row's formula holds there too. Read only
+   * to open a figure, never to work one out. Absent: the sum over the sizes.
+   */
+  readonly whole?: 'itself' | (string & {});
   readonly says: string;
   /** A factor that is left out of an opened sum while it is 1. */
   readonly silentAtOne?: boolean;
+  /** A summand that is left out of an opened sum while it is 0. */
+  readonly silentAtZero?: boolean;
 }
 
 /** A row as it stands in a grid of given size. */

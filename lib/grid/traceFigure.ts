@@ -1,7 +1,7 @@
 import type { CostSheet } from './costSheet';
 import type { GridInput } from './gridInput';
 import type { GridRow } from './rowTypes';
-import { tokenizeFormula } from './tokenizeFormula';
+import { namesIn, tokenizeFormula } from './tokenizeFormula';
 
 /** Names one figure of a cost sheet. */
 export interface FigureRef {
@@ -23,6 +23,9 @@ export type TracePart =
   | { readonly kind: 'number'; readonly text: string }
   | { readonly kind: 'sign'; readonly text: string }
   | { readonly kind: 'function'; readonly text: string };
+
+/** Adds its row up over the sizes; stands only in the formulas by which a whole job is opened. */
+const OVER_SIZES = 'SIZES';
 
 export interface Trace {
   readonly ref: FigureRef;
@@ -61,7 +64,7 @@ export function traceFigure(sheet: CostSheet, ref: FigureRef): Trace | null {
         }
       : row.total === 'first'
         ? { ...base, kind: 'same', parts: [operand(sheet, row, { rowId: row.id, case: 0 })] }
-        : { ...base, kind: 'sum', parts: sumParts(sheet, row) };
+        : wholeTrace(sheet, row, base);
   }
   if (row.formula === null) {
     const input = inputOf(sheet, row, ref);
@@ -71,24 +74,63 @@ export function traceFigure(sheet: CostSheet, ref: FigureRef): Trace | null {
 }
 
 function formulaParts(sheet: CostSheet, formula: string, from: FigureRef): readonly TracePart[] {
-  const parts = tokenizeFormula(formula).map((token): TracePart => {
+  const tokens = tokenizeFormula(formula);
+  const parts = tokens.flatMap((token, index): readonly TracePart[] => {
     if (token.kind === 'name') {
       const row = sheet.rows.find(({ id }) => id === token.text);
-      if (row !== undefined) return operand(sheet, row, refFrom(sheet, row, from));
+      if (row === undefined) return [{ kind: 'sign', text: token.text }];
+      return tokens[index - 2]?.text === OVER_SIZES
+        ? sumParts(sheet, row)
+        : [operand(sheet, row, refFrom(sheet, row, from))];
     }
-    if (token.kind === 'number') return { kind: 'number', text: token.text };
-    if (token.kind === 'function') return { kind: 'function', text: token.text };
-    return { kind: 'sign', text: token.text };
+    if (token.kind === 'number') return [{ kind: 'number', text: token.text }];
+    // Its bracket follows, and holds what it adds.
+    if (token.kind === 'function')
+      return token.text === OVER_SIZES ? [] : [{ kind: 'function', text: token.text }];
+    return [{ kind: 'sign', text: token.text }];
   });
-  // Such a factor stands behind its sign.
-  return parts.filter((_, index) => !isSilent(sheet, parts[index]) && !isSilent(sheet, parts[index + 1]));
+  return parts.filter((_, index) => !isSilent(sheet, parts, index) && !isSilent(sheet, parts, index + 1));
 }
 
-/** Whether a part is a factor that tells nothing while it is 1. */
-const isSilent = (sheet: CostSheet, part: TracePart | undefined): boolean =>
-  part?.kind === 'operand' &&
-  part.value === 1 &&
-  sheet.rows.find(({ id }) => id === part.ref.rowId)?.silentAtOne === true;
+/** The whole job by its own formula where that can be read in one, else as the sum over the sizes. */
+function wholeTrace(sheet: CostSheet, row: GridRow, base: Omit<Trace, 'kind' | 'parts'>): Trace {
+  const formula = row.whole === 'itself' ? row.formula : (row.whole ?? null);
+  if (formula === null || !isOneInAll(sheet, formula))
+    return { ...base, kind: 'sum', parts: sumParts(sheet, row) };
+  return { ...base, kind: 'formula', formula, parts: formulaParts(sheet, formula, base.ref) };
+}
+
+/** Whether every name of a formula has one value for the whole job: of several lines each has its own. */
+function isOneInAll(sheet: CostSheet, formula: string): boolean {
+  const overSizes = new Set(sizesIn(formula));
+  return namesIn(formula).every((name) => {
+    const row = sheet.rows.find(({ id }) => id === name);
+    if (row === undefined || row.table === 'job' || overSizes.has(name)) return true;
+    if (row.table === 'line') return sheet.lineIds.length === 1;
+    return row.total !== undefined || isAlike(sheet, row);
+  });
+}
+
+/** Whether a value is the same in every case. */
+function isAlike(sheet: CostSheet, { id }: GridRow): boolean {
+  const values = sheet.values[id]?.slice(0, sheet.cases.length) ?? [];
+  return values.every((value) => value !== null && value === values[0]);
+}
+
+/** Rows that a formula adds up over the sizes. */
+const sizesIn = (formula: string): readonly string[] =>
+  [...formula.matchAll(new RegExp(`${OVER_SIZES}\\((\\w+)\\)`, 'g'))].map(([, name = '']) => name);
+
+/** Whether a part behind its sign is a factor that tells nothing while it is 1, or a summand while it is 0. */
+function isSilent(sheet: CostSheet, parts: readonly TracePart[], index: number): boolean {
+  const part = parts[index];
+  const before = parts[index - 1];
+  if (part?.kind !== 'operand' || before?.kind !== 'sign') return false;
+  const row = sheet.rows.find(({ id }) => id === part.ref.rowId);
+  return before.text === '*'
+    ? part.value === 1 && row?.silentAtOne === true
+    : before.text === '+' && part.value === 0 && row?.silentAtZero === true;
+}
 
 /** The whole job as the sum over the sizes: pieces × value of one. */
 function sumParts(sheet: CostSheet, row: GridRow): readonly TracePart[] {
@@ -111,10 +153,16 @@ function operand(sheet: CostSheet, row: GridRow, ref: FigureRef): TracePart {
 /** Where an operand stands, seen from the figure whose formula names it. */
 function refFrom(sheet: CostSheet, row: GridRow, from: FigureRef): FigureRef {
   if (row.table === 'job') return { rowId: row.id };
-  if (row.table === 'case')
-    return from.case === undefined ? { rowId: row.id } : { rowId: row.id, case: from.case };
+  if (row.table === 'case') {
+    if (from.case !== undefined) return { rowId: row.id, case: from.case };
+    // What has no value for the whole job, and is the same in every size, is opened in the first.
+    return wholeRef(sheet, row);
+  }
   return { rowId: row.id, line: from.line ?? lineOfCase(sheet, from.case ?? 0) };
 }
+
+const wholeRef = (sheet: CostSheet, row: GridRow): FigureRef =>
+  figureValue(sheet, row, { rowId: row.id }) === null ? { rowId: row.id, case: 0 } : { rowId: row.id };
 
 function lineOfCase(sheet: CostSheet, index: number): number {
   return Math.max(0, sheet.lineIds.indexOf(sheet.cases[index]?.lineId ?? ''));

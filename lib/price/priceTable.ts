@@ -1,13 +1,14 @@
 import type { CostedJob } from '@/lib/grid/costJob';
-import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { ColumnValues, Grid } from '@/lib/grid/evaluateGrid';
 import { present } from '@/lib/grid/present';
 import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { caseEvaluator } from './caseEvaluator';
-import { type BreakSpan, breakSpans, dearestQuantities } from './dearestQuantity';
+import { type BreakSpan, openUpTo } from './list/breakStarts';
+import type { LineList } from './list/lineList';
+import { type LineNeeds, lineNeeds } from './list/lineNeeds';
+import { type ListedLine, listLine } from './list/listLine';
 import { printGroupOf } from './printGroups';
-import { sizeCharges } from './sizeCharges';
-import { sizePrices } from './sizePrices';
 
 /** One cell of the price table: a piece of a size in a batch of a break. */
 export interface TablePrice {
@@ -17,18 +18,18 @@ export interface TablePrice {
   readonly from: number;
   /** Last quantity; null for the open break. */
   readonly to: number | null;
-  /** The quantity inside the break that needs the highest price: the price is made for it, and earns least there. */
+  /** The quantity inside the break that needs the highest price: the price earns least there. Of one price, the batch. */
   readonly pricedAt: number;
   /** Currency units a piece, without tax, unrounded. */
   readonly fullCost: number;
-  /** Price for the target margin, without tax, unrounded. */
+  /** Price for the target margin, without tax, unrounded; where set-up is apart, beside its share of the start. */
   readonly target: number;
   /** Price the sums suggest, in minor units, tax inside or not as the channel says; never below the target. */
   readonly suggested: MinorUnits;
   /** Price that stands: the maker's own where one is typed for the break, else the suggestion. */
   readonly price: MinorUnits;
   readonly isOwn: boolean;
-  /** What this size adds to the first size of its line in the same break, minor units. */
+  /** What this size adds to the base size of its line, minor units: the same in every break. */
   readonly upCharge: MinorUnits;
   /** Margin, markup and pay an hour at the price that stands, for the quantity it is made for: the least inside. */
   readonly margin: number;
@@ -36,93 +37,109 @@ export interface TablePrice {
   readonly payPerHour: number;
 }
 
-/**
- * Prices every size of every line at every break of the workshop. Each target is lifted to the maker's price
- * ending once, at the very end; nothing is rounded before. An own price goes through the same grid as a suggestion.
- */
-export function priceTable(costed: CostedJob, grid: Grid): readonly TablePrice[] {
-  const { job } = costed.laidOut;
-  const spans = breakSpans(job.workshop.policy.breaks);
-  return job.lines.flatMap((line) => priceLine(costed, line, spans, grid));
+export interface PricedLines {
+  readonly table: readonly TablePrice[];
+  readonly lists: readonly LineList[];
 }
 
-function priceLine(
-  costed: CostedJob,
-  line: ResolvedLine,
-  spans: readonly BreakSpan[],
-  grid: Grid,
-): readonly TablePrice[] {
-  const { job } = costed.laidOut;
+/** A line with its list and what it was made from. */
+export interface PricedLine extends ListedLine {
+  readonly needs: LineNeeds;
+  readonly table: readonly TablePrice[];
+}
+
+/** @returns the cells of the lists of all lines. */
+export const priceTable = (costed: CostedJob, grid: Grid): readonly TablePrice[] =>
+  priceLines(costed, grid).table;
+
+/**
+ * Lists of every line, and each of their prices as a case of the grid: what a piece costs, must bring and leaves where
+ * it earns least. An own price goes through the same grid as a suggestion.
+ */
+export function priceLines(costed: CostedJob, grid: Grid): PricedLines {
+  const priced = costed.laidOut.job.lines.map((line) => priceLine(costed, line, grid));
+  return { table: priced.flatMap(({ table }) => table), lists: priced.map(({ list }) => list) };
+}
+
+/** The same for one line. */
+export function priceLine(costed: CostedJob, line: ResolvedLine, grid: Grid): PricedLine {
   const evaluate = caseEvaluator(costed, line, grid);
-  const groupOf = groupBy(job, line);
-  const dearest = new Map<string, readonly number[]>();
-  for (const scout of line.sizes) {
-    if (dearest.has(groupOf(scout))) continue;
-    dearest.set(groupOf(scout), dearestQuantities(spans, costed.laidOut, line, scout, evaluate));
-  }
-  // Sizes of one blank price are one case: they are worked out once and written out for each.
-  const makes = [...new Map(line.sizes.map((size) => [makeOf(size), size])).values()];
-  const cells = spans.flatMap((span, index) =>
-    makes.map((size) => ({ span, size, batch: dearest.get(groupOf(size))?.[index] ?? span.from })),
+  const needs = lineNeeds(costed, line, grid, evaluate);
+  if (needs === null) throw new RangeError(`line ${line.line.id} has no pieces to price`);
+  const listed = listLine(costed.laidOut, line, needs);
+  const { currency } = costed.laidOut.job.workshop;
+  const cells = listed.spans.flatMap((span, index) =>
+    line.sizes.map((size, at) => ({
+      ...priceOf(listed, index, at),
+      span,
+      size,
+      batch: dearestOrder(costed.laidOut.job, line, needs, listed, span, at),
+    })),
   );
-  const unpriced = evaluate(cells.map(({ size, batch }) => ({ size, batch, askedPrice: null })));
-  const placeOf = (span: number, size: ResolvedSize) =>
-    span * makes.length + makes.findIndex((make) => makeOf(make) === makeOf(size));
-  const prices = sizePrices(
-    job,
-    line,
-    spans,
-    spans.map((_, span) => line.sizes.map((size) => present(unpriced[placeOf(span, size)], 'target'))),
-    sizeCharges(costed, line),
-  );
-  // One make may have several prices: a maker's own up-charge stands for a size, not for what it costs.
-  const wanted = spans.flatMap((span, spanIndex) =>
-    line.sizes.map((size, sizeIndex) => {
-      const place = placeOf(spanIndex, size);
-      const price = prices[spanIndex]?.[sizeIndex];
-      if (price === undefined) throw new RangeError(`the price table has no price of ${size.size}`);
-      const batch = cells[place]?.batch ?? span.from;
-      return { span, size, place, batch, price, key: `${place} ${price.price}` };
-    }),
-  );
-  const { currency } = job.workshop;
-  const distinct = [...new Map(wanted.map((cell) => [cell.key, cell])).values()];
+  // Cases of one make, batch and price are worked out once and written out for each.
+  const keyOf = ({ size, batch, price }: (typeof cells)[number]) =>
+    `${makeOf(costed.laidOut.job, line, size)} ${batch} ${price}`;
+  const distinct = [...new Map(cells.map((cell) => [keyOf(cell), cell])).values()];
   const priced = evaluate(
     distinct.map(({ size, batch, price }) => ({
       size,
       batch,
-      askedPrice: fromMinor(price.price, currency),
+      askedPrice: fromMinor(price, currency) + fromMinor(listed.list.start, currency) / batch,
     })),
   );
-  const columns = new Map(distinct.map(({ key }, index) => [key, priced[index]]));
-  return wanted.map(({ span, size, place, batch, price, key }, index): TablePrice => {
-    const first = wanted[index - (index % line.sizes.length)] ?? { price };
+  const columns = new Map(distinct.map((cell, index) => [keyOf(cell), priced[index]]));
+  const table = cells.map(({ span, size, batch, ...cell }): TablePrice => {
+    const column: ColumnValues | undefined = columns.get(keyOf({ span, size, batch, ...cell }));
     return {
       lineId: line.line.id,
       size: size.size,
       from: span.from,
       to: span.to,
       pricedAt: batch,
-      fullCost: present(unpriced[place], 'fullCost'),
-      target: present(unpriced[place], 'target'),
-      ...price,
-      upCharge: (price.price - first.price.price) as MinorUnits,
-      margin: present(columns.get(key), 'margin'),
-      markup: present(columns.get(key), 'markup'),
-      payPerHour: present(columns.get(key), 'payPerHour'),
+      fullCost: present(column, 'fullCost'),
+      target: present(column, 'target') - fromMinor(listed.list.start, currency) / batch / needs.taxFactor,
+      ...cell,
+      margin: present(column, 'margin'),
+      markup: present(column, 'markup'),
+      payPerHour: present(column, 'payPerHour'),
     };
   });
-
-  function makeOf(size: ResolvedSize): string {
-    return `${groupOf(size)} ${size.blankPrice.value}`;
-  }
+  return { ...listed, needs, table };
 }
 
-/**
- * Sizes that are dearest at the same quantity. Where only the blank differs, which does not depend on the batch, one
- * looks out for all; a formula of the maker may make more of the blank at one quantity than at another.
- */
-function groupBy(job: ResolvedJob, line: ResolvedLine): (size: ResolvedSize) => string {
+// Helpers
+
+function priceOf({ list, suggested, isOwn }: ListedLine, span: number, size: number) {
+  const upCharge = list.sizes[size]?.more ?? (0 as MinorUnits);
+  const asked = ((suggested.breaks[span]?.each ?? 0) + (suggested.sizes[size]?.more ?? 0)) as MinorUnits;
+  const price = ((list.breaks[span]?.each ?? 0) + upCharge) as MinorUnits;
+  return { suggested: asked, price, isOwn: isOwn[span] === true || price !== asked, upCharge };
+}
+
+/** The order inside a break in which a size needs most; where set-up is apart, the one that leaves least. */
+function dearestOrder(
+  job: ResolvedJob,
+  line: ResolvedLine,
+  { sizes }: LineNeeds,
+  { list, orders }: ListedLine,
+  { from, to }: BreakSpan,
+  size: number,
+): number {
+  if (list.rule === 'onePrice') return orders.from;
+  const target = sizes[size]?.target ?? (() => 0);
+  const isApart = list.rule === 'setUpApart';
+  const each = (list.breaks[0]?.each ?? 0) + (list.sizes[size]?.more ?? 0);
+  const last = to ?? (isApart ? orders.to : openUpTo(job, line, from));
+  let [dearest, most] = [from, Number.NEGATIVE_INFINITY];
+  for (let n = from; n <= last; n += 1) {
+    const needed = isApart ? (target(n) * n) / (list.start + each * n) : target(n);
+    if (needed > most * (1 + 1e-12)) [dearest, most] = [n, needed];
+  }
+  return dearest;
+}
+
+/** Sizes of one blank price and print are one case; a formula of the maker may tell any two apart. */
+function makeOf(job: ResolvedJob, line: ResolvedLine, size: ResolvedSize): string {
   const formulas = job.ownRows.some(({ cost }) => cost.kind === 'formula');
-  return formulas ? ({ size }) => size : (size) => printGroupOf(line, size);
+  return formulas ? size.size : `${printGroupOf(line, size)} ${size.blankPrice.value}`;
 }

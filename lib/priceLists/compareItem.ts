@@ -4,12 +4,9 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
-import { priceTable, type TablePrice } from '@/lib/price/priceTable';
-import { taxTerms } from '@/lib/price/taxTerms';
-import { breakListOf } from '@/lib/studies/breaks/breakList';
-import { lineTariff } from '@/lib/studies/breaks/lineTariff';
-import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
-import { type WrittenTariff, writtenTariff } from '@/lib/studies/breaks/writtenTariff';
+import { sellingOf } from '@/lib/price/list/lineList';
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
+import { priceLine } from '@/lib/price/priceTable';
 import { daysBetween } from '@/shared/days';
 import { type Finding, isStanding } from '@/shared/finding';
 import type { MinorUnits } from '@/shared/money';
@@ -114,7 +111,7 @@ function wornPrices(
   item: FrozenItem,
 ): readonly WornPrice[] {
   const { currency } = costed.laidOut.job.workshop;
-  const table = priceTable(costed, grid).filter(({ lineId }) => lineId === item.lineId);
+  const { table, suggested } = priceLine(costed, line, grid);
   const upCharge = new Map(item.sizes.map((one) => [one.size, one.upCharge]));
   const sold = line.sizes.flatMap((size) => {
     const charge = upCharge.get(size.size);
@@ -125,18 +122,18 @@ function wornPrices(
     item.breaks.map(({ from, to, leastAt }) => ({
       from,
       to,
-      looked: [...lookedAt(from, to, table), leastAt],
+      looked: [...lookedAt({ from, to, rule: item.selling }, table), leastAt],
     })),
     sold,
     currency,
     caseEvaluator(costed, line, grid),
   );
-  const tariff = item.selling === 'tariff' ? todaysTariff(costed, line, grid) : null;
   return item.breaks.flatMap(({ from, to, leastMargin }, index): readonly WornPrice[] => {
     const found = least[index];
     if (found == null || found.margin >= Math.min(leastMargin, item.targetMargin) - SAME_MARGIN) return [];
-    const selling = soldToday(item, table, found.size, tariff, currency);
-    const today = selling === null ? null : sellingTotal(selling, found.at);
+    const more = suggested.sizes.find(({ size }) => size === found.size)?.more ?? (0 as MinorUnits);
+    const selling = sellingOf(suggested, more, currency);
+    const today = selling.ok ? sellingTotal(selling.value, found.at) : null;
     return [
       {
         from,
@@ -152,41 +149,21 @@ function wornPrices(
   });
 }
 
-/** The rule of an issued item for a size that adds so much. */
-function soldAsListed({ breaks, selling, tariff }: FrozenItem, charge: number, currency: string) {
-  const list = breakListOf(
-    breaks.map(({ from, each }) => ({ from, each: (each + charge) as MinorUnits })),
+/** The rule of an issued item for a size that adds so much. A cap of an older list acted on the price of the size. */
+function soldAsListed(item: FrozenItem, charge: number, currency: string): Selling | null {
+  const inside = item.capOn === 'size' && item.setUp === null ? charge : 0;
+  const breaks = item.breaks.map(({ from, each }) => ({ from, each: (each + inside) as MinorUnits }));
+  const selling = sellingOf(
+    {
+      rule: item.setUp === null && item.selling === 'setUpApart' ? 'asListed' : item.selling,
+      start: (item.setUp?.start ?? 0) as MinorUnits,
+      breaks:
+        item.setUp === null
+          ? breaks
+          : [{ from: item.breaks[0]?.from ?? 1, each: item.setUp.each as MinorUnits }],
+    },
+    (charge - inside) as MinorUnits,
     currency,
   );
-  const written = tariff === null ? null : ({ ...tariff, currency } as WrittenTariff);
-  return list.ok ? ruleOf(selling, list.value, written) : null;
-}
-
-/** The same rule with the prices that would be suggested today. */
-function soldToday(
-  { selling }: FrozenItem,
-  table: readonly TablePrice[],
-  size: string,
-  tariff: WrittenTariff | null,
-  currency: string,
-) {
-  const list = breakListOf(
-    table.filter((cell) => cell.size === size).map(({ from, suggested }) => ({ from, each: suggested })),
-    currency,
-  );
-  return list.ok ? ruleOf(selling, list.value, tariff) : null;
-}
-
-function ruleOf(
-  kind: FrozenItem['selling'],
-  list: Extract<Selling, { kind: 'cap' }>['list'],
-  tariff: WrittenTariff | null,
-): Selling {
-  if (kind === 'tariff') return tariff === null ? { kind: 'asListed', list } : { kind, tariff };
-  return { kind, list };
-}
-
-function todaysTariff(costed: CostedJob, line: ResolvedLine, grid: Grid): WrittenTariff | null {
-  const fitted = lineTariff(costed, line, grid);
-  return fitted === null ? null : writtenTariff(fitted, costed.sheet.currency, taxTerms(costed.sheet).inside);
+  return selling.ok ? selling.value : null;
 }

@@ -3,16 +3,15 @@ import { priceJob } from '@/lib/costing/priceJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
-import type { TablePrice } from '@/lib/price/priceTable';
+import { LOOKED_AT_UP_TO } from '@/lib/price/list/firstFall';
+import type { LineList } from '@/lib/price/list/lineList';
 import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
-import type { Selling } from '@/lib/studies/breaks/selling';
 import { sizesAsSold } from '@/lib/studies/breaks/sizesAsSold';
 import { chargesAnswer } from '@/lib/studies/charges/chargesAnswer';
 import { type Finding, isStanding } from '@/shared/finding';
 import { toMinor } from '@/shared/money';
 import type { FrozenItem, ListedCharge, PriceListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
-import type { SellingRule } from '@/shared/schemas/sellingRule';
 import { anyDay } from './anyDay';
 import { frozenRates } from './frozenRates';
 import { itemDescription } from './itemSays';
@@ -24,7 +23,13 @@ export type TaxMode = 'added' | 'inside' | 'none';
 
 /** What of a job can be put on a price list, or why it cannot. */
 export type FrozenOutcome =
-  | { readonly kind: 'frozen'; readonly item: FrozenItem; readonly taxMode: TaxMode }
+  | {
+      readonly kind: 'frozen';
+      readonly item: FrozenItem;
+      readonly taxMode: TaxMode;
+      /** Charges that were wanted and are not listed, because the first orders of the list bear them. */
+      readonly borne: readonly ListedCharge[];
+    }
   /** A stop stands in the job. */
   | { readonly kind: 'stopped'; readonly why: Finding | null }
   /** The job has no such line, or no pieces in it. */
@@ -66,27 +71,47 @@ export function freezeItem(
   const { taxMode } = job.channel;
   if (taxMode === null) return { kind: 'noTaxMode' };
   const apart = job.ownRows.some(({ cost }) => cost.kind === 'formula');
+  const { rule } = list.list;
   const least = leastMargins(
-    base.map(({ from, to }) => ({ from, to, looked: lookedAt(from, to, table) })),
+    base.map(({ from, to }) => ({ from, to, looked: lookedAt({ from, to, rule }, table) })),
     list.groups.flatMap(({ sizes, sold }) =>
       sizesAsSold(line, sizes, apart).map((size) => ({ size, selling: sold })),
     ),
     input.workshop.currency,
     caseEvaluator(costed, line, grid),
   );
-  const breaks = base.flatMap(({ from, to, price }, index) => {
+  const breaks = base.flatMap(({ from, to }, index) => {
     const found = least[index];
-    return found == null
+    const each = list.list.breaks[index]?.each;
+    return found == null || each === undefined
       ? []
-      : [{ from, to, each: price, leastAt: found.at, leastSize: found.size, leastMargin: found.margin }];
+      : [
+          {
+            from,
+            to,
+            each,
+            leastAt: asQuantity(found.at),
+            leastSize: found.size,
+            leastMargin: found.margin,
+          },
+        ];
   });
   const losing = breaks.find(({ leastMargin }) => leastMargin < -1e-9);
   if (losing !== undefined)
     return { kind: 'loses', from: losing.from, at: losing.leastAt, margin: losing.leastMargin };
-  const sold = list.groups[0]?.sold;
+  const [firstBreak] = list.list.breaks;
+  const told = (chargesAnswer(input, grid)?.charges ?? [])
+    .filter((charge) => charges.includes(charge.id) && isOfLine(charge, line))
+    .map((charge) => ({
+      kind: charge.id,
+      name: 'name' in charge ? charge.name : '',
+      amount: ownOf(charge.id) ?? charge.written,
+    }));
+  const borne = told.filter((charge) => isBorne(charge, list.list));
   return {
     kind: 'frozen',
     taxMode,
+    borne: borne.map(({ kind }) => kind),
     item: {
       id,
       jobId,
@@ -94,17 +119,15 @@ export function freezeItem(
       name: line.line.name,
       says: itemDescription(input, line.line),
       largestPrint: largestOf(line.line.placements.flatMap(({ prints }) => prints)),
-      sizes: sizesOf(table),
+      sizes: list.list.sizes.map(({ size, more }) => ({ size, upCharge: more })),
       breaks,
-      selling: sold === undefined ? 'asListed' : ruleOnPaper(sold),
-      tariff: sold?.kind === 'tariff' ? { start: sold.tariff.start, each: sold.tariff.each } : null,
-      charges: (chargesAnswer(input, grid)?.charges ?? [])
-        .filter((charge) => charges.includes(charge.id) && isOfLine(charge, line))
-        .map((charge) => ({
-          kind: charge.id,
-          name: 'name' in charge ? charge.name : '',
-          amount: ownOf(charge.id) ?? charge.written,
-        })),
+      selling: rule,
+      capOn: 'base',
+      setUp:
+        rule === 'setUpApart' && firstBreak !== undefined
+          ? { start: list.list.start, each: firstBreak.each }
+          : null,
+      charges: told.filter((charge) => !borne.includes(charge)),
       targetMargin: job.rates.targetMargin.value,
       rates: frozenRates(input, line.line.blankId).map(({ isTypical: _, ...rate }) => rate),
     },
@@ -117,32 +140,25 @@ export function freezeItem(
 const isOfLine = (charge: { readonly id: string; readonly line?: string }, { line }: ResolvedLine): boolean =>
   charge.id !== 'placement' || charge.line === line.name;
 
-/** What each size adds to the first; a line whose charges differ by break has the most of them. */
-function sizesOf(table: readonly TablePrice[]): FrozenItem['sizes'] {
-  const most = new Map<string, number>();
-  for (const { size, upCharge } of table) most.set(size, Math.max(upCharge, most.get(size) ?? upCharge));
-  return [...most].map(([size, upCharge]) => ({ size, upCharge }));
-}
+/**
+ * A least order beside a list whose smallest order pays as much already says the same twice, in two figures. Only a
+ * rule under which small orders pay the set-up can bear it.
+ */
+const isBorne = (
+  { kind, amount }: { readonly kind: ListedCharge; readonly amount: number },
+  { rule, breaks: [first] }: LineList,
+): boolean =>
+  kind === 'minimumOrder' &&
+  (rule === 'capped' || rule === 'setUpApart') &&
+  first !== undefined &&
+  amount <= first.total;
+
+/** As a paper keeps quantities: one price is judged at the batch as it is made, which may be any. */
+const asQuantity = (n: number): number => Math.min(LOOKED_AT_UP_TO, Math.max(1, Math.round(n)));
 
 function largestOf(
   prints: readonly { readonly widthMm: number; readonly heightMm: number }[],
 ): FrozenItem['largestPrint'] {
   const [largest] = prints.toSorted((a, b) => b.widthMm * b.heightMm - a.widthMm * a.heightMm);
   return largest === undefined ? null : { widthMm: largest.widthMm, heightMm: largest.heightMm };
-}
-
-/** Raised prices and moved breaks are a list of their own, sold as it stands. */
-function ruleOnPaper({ kind }: Selling): SellingRule {
-  switch (kind) {
-    case 'asListed':
-    case 'cap':
-    case 'slab':
-    case 'tariff':
-      return kind;
-    case 'softened':
-    case 'shifted':
-      return 'asListed';
-    default:
-      return kind satisfies never;
-  }
 }

@@ -1,7 +1,7 @@
 import { present } from '@/lib/grid/present';
 import type { ResolvedSize } from '@/lib/job/checkedJob';
 import type { CaseEvaluator } from '@/lib/price/caseEvaluator';
-import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 
 /** A break of a list, with the quantities inside at which a price may earn least. */

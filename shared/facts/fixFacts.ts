@@ -1,4 +1,5 @@
 import type { Recipe } from '@/shared/schemas/job';
+import type { Press } from '@/shared/schemas/workshop';
 import type { NoFacts } from './findingCase';
 
 interface Size {
@@ -10,6 +11,7 @@ interface Size {
 export interface FixFacts {
   useTypical: { readonly typical: number; readonly unit: string };
   useOnly: { readonly name: string };
+  addPress: { readonly kind: Press['kind'] };
   printForAll: Size;
   resizePrint: Size;
   smallerForSizes: Size & { readonly sizes: string };
@@ -47,4 +49,28 @@ export interface FixFacts {
   reorderPresses: { readonly first: string };
   /** YYYY-MM-DD */
   moveDate: { readonly date: string };
+  performanceWay: { readonly seconds: number };
+  gentleTest: NoFacts;
+  freshPaperTest: NoFacts;
+  planTest: NoFacts;
+  provenHere: NoFacts;
+  faceMarked: NoFacts;
+  dropClaim: NoFacts;
+  claimProven: NoFacts;
+  setDrop: { readonly mm: number };
+  pressTogether: { readonly pieces: number };
+  usePress: { readonly press: string };
+  planLintRoll: NoFacts;
+  planTape: NoFacts;
+  planCooling: { readonly seconds: number };
+  planFan: NoFacts;
+  airIsRight: NoFacts;
+  mixIsMeant: NoFacts;
+  isForChildren: NoFacts;
+  splitSessions: { readonly pieces: number };
+  intoWall: NoFacts;
+  stayByPress: NoFacts;
+  sheetsKept: NoFacts;
+  belowRim: { readonly mm: number };
+  printOutside: NoFacts;
 }

@@ -43,11 +43,41 @@ export interface PlacementFacts {
     | Variant<'wide', OneForAll & { readonly smallest: string }>
     | Variant<'tiny', OneForAll & { readonly largest: string }>
     | Variant<'both', { readonly placement: string; readonly smallest: string; readonly largest: string }>;
+  'PLC-03': Variant<
+    'high' | 'low',
+    {
+      readonly placement: string;
+      readonly dropMm: number;
+      readonly usualMm: number;
+      readonly leastMm: number;
+      readonly mostMm: number;
+    }
+  >;
+  /** The longer side, and the usual ones. */
+  'PLC-04': Variant<
+    'large' | 'small',
+    { readonly placement: string; readonly mm: number; readonly leastMm: number; readonly mostMm: number }
+  >;
   'PLC-05':
-    | Variant<'kind', { readonly press: string; readonly blank: string }>
     | Variant<'over', OnPlaten>
     /** `edgeMm` is the outer part that runs cooler. */
     | Variant<'edge', OnPlaten & { readonly edgeMm: number }>;
+  'PLC-06': Plain<{
+    readonly placement: string;
+    readonly press: string;
+    readonly planned: number;
+    readonly fit: number;
+    readonly apartMm: number;
+  }>;
   'PLC-07': Variant<'compounded', Losses> | Variant<'order', Losses & { readonly saving: number }>;
   'PLC-08': Plain<{ readonly placement: string; readonly finished: string }>;
+  'PLC-09':
+    | Variant<'other', { readonly press: string; readonly blank: string; readonly better: string }>
+    | Variant<'none', { readonly press: string; readonly blank: string }>;
+  'PLC-10': Plain<{
+    readonly press: string;
+    readonly blank: string;
+    readonly thicknessMm: number;
+    readonly openingMm: number;
+  }>;
 }

@@ -1,3 +1,4 @@
+import type { Audience } from '@/shared/schemas/job';
 import type { Plain, Variant } from './findingCase';
 
 /** Facts of the findings about quantities and sizes. */
@@ -7,11 +8,24 @@ export interface QuantityFacts {
     | Variant<'fraction', { readonly line: string; readonly size: string; readonly quantity: number }>
     | Variant<'none', { readonly line: string }>
     | Variant<'many', { readonly line: string; readonly total: number; readonly most: number }>;
+  'QTY-03': Plain<{ readonly pieces: number; readonly least: number }>;
   'QTY-04':
     | Variant<'noBlank', { readonly blank: string; readonly size: string; readonly sizes: string }>
     | Variant<'strayCharge', { readonly line: string; readonly size: string; readonly blank: string }>
     | Variant<'noPrice', { readonly blank: string; readonly size: string }>
     | Variant<'noPrint', { readonly placement: string; readonly size: string }>;
+  /** Shares of the line's pieces. */
+  'QTY-05': Variant<
+    'more' | 'fewer',
+    {
+      readonly line: string;
+      readonly size: string;
+      readonly share: number;
+      readonly usual: number;
+      readonly audience: Audience;
+    }
+  >;
+  'QTY-06': Plain<{ readonly line: string; readonly blank: string; readonly sizes: string }>;
   'QTY-08': Plain<{
     readonly blank: string;
     readonly size: string;

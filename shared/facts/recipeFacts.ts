@@ -45,6 +45,15 @@ export interface RecipeFacts {
   >;
   'REC-05': Plain<{ readonly placement: string; readonly blank: string; readonly seconds: number }>;
   'REC-06': Variant<Exclude<Recipe['protectivePaper'], 'freshPlain'>, { readonly placement: string }>;
+  'REC-07': Plain<{ readonly line: string }>;
+  'REC-08': Plain<{ readonly line: string }>;
+  'REC-09':
+    | Variant<'cloth', { readonly line: string; readonly seconds: number; readonly wanted: number }>
+    | Variant<'hard', { readonly line: string }>;
+  /** Relative humidity, 0 to 1; `said` where it was judged without a meter. */
+  'REC-11':
+    | Variant<'dry' | 'damp', { readonly humidity: number; readonly least: number; readonly most: number }>
+    | Variant<'said', { readonly least: number; readonly most: number }>;
   'REC-12': /** The share that is set to be lost. */
     | Variant<'never', { readonly blank: string; readonly scrap: number }>
     | Variant<'seldom', { readonly blank: string; readonly proven: number; readonly few: number }>;

@@ -1,3 +1,4 @@
+import type { Claim } from '@/shared/schemas/habits';
 import type { Job } from '@/shared/schemas/job';
 import type { NoFacts, Plain, Variant } from './findingCase';
 
@@ -5,7 +6,7 @@ import type { NoFacts, Plain, Variant } from './findingCase';
 export interface SafetyFacts {
   /** Watts of all that may run at once, of the breaker (`full`) and of four fifths of it (`mark`). */
   'ELE-01':
-    | Variant<'unknown', { readonly watts: number }>
+    | Variant<'shared', { readonly watts: number }>
     | Variant<'over', { readonly watts: number; readonly full: number }>
     | Variant<
         'near',
@@ -17,8 +18,24 @@ export interface SafetyFacts {
           readonly amps: number;
         }
       >;
-  'SAF-01': Variant<'foodOven' | 'closed' | 'unstated', NoFacts>;
-  'LAW-01': Variant<Exclude<Job['sewnLabel'], 'kept'>, NoFacts>;
+  'ELE-02': Plain<NoFacts>;
+  'ELE-04': Variant<
+    'presses' | 'hours' | 'sheets',
+    { readonly machine: string; readonly planned: number; readonly rated: number }
+  >;
+  'SAF-01': Variant<'foodOven' | 'closed', NoFacts>;
+  'SAF-02': Plain<{ readonly placement: string; readonly minutes: number; readonly most: number }>;
+  'SAF-03': Plain<NoFacts>;
+  'LAW-01': Variant<Exclude<Job['sewnLabel'], 'kept' | 'unknown'>, NoFacts>;
   'LAW-02': Plain<{ readonly blank: string }>;
+  /** What was said of it, as the names of the choices parted by semicolons; or sizes that tell. */
+  'LAW-03':
+    | Variant<'said', { readonly blank: string; readonly risks: string }>
+    | Variant<'sizes', { readonly blank: string; readonly sizes: string }>;
+  'LAW-04':
+    | Variant<'near', { readonly placement: string; readonly mm: number; readonly wantedMm: number }>
+    | Variant<'inside', { readonly placement: string }>;
   'LAW-05': Plain<{ readonly channel: string }>;
+  'LAW-07': Plain<{ readonly claim: Claim }>;
+  'LAW-08': Plain<{ readonly blank: string; readonly spare: number }>;
 }

@@ -29,4 +29,6 @@ export interface TimeFacts {
     /** `later` is a day that can be kept; empty where there is none within two years. */
     | Variant<'passed' | 'soon', Order & { readonly later: string }>
     | Variant<'later', Order>;
+  /** Hours in one piece. */
+  'TIM-04': Variant<'long' | 'tooLong', { readonly hours: number; readonly most: number }>;
 }

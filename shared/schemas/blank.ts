@@ -1,4 +1,5 @@
 import { lengthMmSchema, nameSchema } from './basics';
+import { traitsSchema, untoldTraits } from './blankTraits';
 import { rateSchema, shareSchema } from './rate';
 import { z } from './z';
 
@@ -95,6 +96,8 @@ export const blankSchema = z.strictObject({
   /** Highest temperature the maker of the blank allows, °C; null where none is stated. */
   maxTemperatureC: z.number().min(0).max(500).nullable().default(null),
   forChildren: z.boolean().nullable().default(null),
+  suppliedBy: z.enum(['maker', 'customer']).default('maker'),
+  traits: traitsSchema.default(untoldTraits),
   sizes: z.array(blankSizeSchema).min(1).max(30),
   /** Share of blanks found faulty before pressing. */
   blankFault: shareSchema(0.9),

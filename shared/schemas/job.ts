@@ -3,7 +3,8 @@ import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { positions, sizeNameSchema } from './blank';
 import { ownRowSchema } from './ownRow';
 import { daySchema, rateSchema, shareSchema } from './rate';
-import { sellingRuleSchema } from './sellingRule';
+import { recipeStepsSchema, untoldSteps } from './recipeSteps';
+import { breaksSchema, sellingRuleSchema } from './sellingRule';
 import { rateOverridesSchema } from './workshop';
 import { z } from './z';
 
@@ -14,6 +15,13 @@ const MOST_PIECES = 100_000;
 
 const pressureLevels = ['light', 'lightMedium', 'medium', 'mediumFirm', 'firm'] as const;
 const protectivePapers = ['freshPlain', 'reused', 'parchment', 'wax', 'ptfe', 'none'] as const;
+
+/** How far a job has come, as its maker says: being priced, quoted to somebody, agreed on, handed over. */
+export const jobStates = ['draft', 'quoted', 'agreed', 'done'] as const;
+export type JobState = (typeof jobStates)[number];
+/** Crowds whose usual mix of sizes is known. */
+export const audiences = ['adults', 'women', 'youth'] as const;
+export type Audience = (typeof audiences)[number];
 
 export const recipeSchema = z.strictObject({
   /** As typed, because a slip between the scales shows only in the typed pair. */
@@ -30,6 +38,7 @@ export const recipeSchema = z.strictObject({
   barrierPaper: z.boolean().default(false),
   /** Good presses logged with this recipe on this substrate. */
   provenPresses: z.int().min(0).max(1_000_000).default(0),
+  steps: recipeStepsSchema.default(untoldSteps),
 });
 
 /** Sizes that share one print size; `sizes` null means all that no other entry names. */
@@ -66,6 +75,13 @@ export const placementSchema = z.strictObject({
   bleedMm: z.number().min(0).max(500).nullable().default(null),
   /** From the part that must be seen whole to the nearest edge, handle or seam; null where nobody measured. */
   safeZoneMm: z.number().min(0).max(2000).nullable().default(null),
+  /** Of drinkware: how far the print ends below the rim, and whether it lies inside; null where nobody measured. */
+  rim: z
+    .strictObject({
+      belowMm: z.number().min(0).max(500).nullable().default(null),
+      inside: z.boolean().default(false),
+    })
+    .default({ belowMm: null, inside: false }),
   /** Whether the print for a spoiled piece takes a sheet alone or its share of a full one. */
   replacements: z.enum(['alone', 'ganged']).default('alone'),
 });
@@ -82,6 +98,8 @@ export const lineSchema = z.strictObject({
   orderedQuantity: z.number().min(0).max(MOST_PIECES).nullable().default(null),
   /** Names or numbers of single pieces, one to a line of text; empty where no piece bears its own. */
   nameList: z.string().max(20_000).default(''),
+  /** Who the sizes are for; null where nobody chose. */
+  audience: z.enum(audiences).nullable().default(null),
   /** In press order. */
   placements: z.array(placementSchema).min(1).max(MOST_PLACEMENTS),
   /** Price asked for a piece, typed with or without tax as the channel says; null where not yet decided. */
@@ -98,7 +116,10 @@ export const lineSchema = z.strictObject({
     .array(z.strictObject({ from: z.int().min(1).max(2000), each: z.number().positive().max(1e9) }))
     .max(12)
     .default([]),
-  selling: sellingRuleSchema.default('asListed'),
+  /** How its orders are reckoned; null follows the workshop, and what is made to stock has one price a size. */
+  selling: sellingRuleSchema.nullable().default(null),
+  /** First quantities of its own price breaks; null follows the workshop. */
+  breaks: breaksSchema.nullable().default(null),
   /** The most this crowd has been seen to pay for a piece, by the maker's own evidence. */
   marketCeiling: z.number().positive().max(1e9).nullable().default(null),
 });
@@ -106,6 +127,9 @@ export const lineSchema = z.strictObject({
 export const jobSchema = z.strictObject({
   name: nameSchema,
   customer: z.string().max(200).default(''),
+  state: z.enum(jobStates).default('draft'),
+  /** The day it was put away, out of the list of jobs; null while it is in it. */
+  archivedOn: daySchema.nullable().default(null),
   /** Made to order, or made to stock for a stall. */
   madeFor: z.enum(['order', 'stock']),
   printerId: idSchema,

@@ -74,7 +74,10 @@ const frozenItemSchema = z.strictObject({
   breaks: z.array(frozenBreakSchema).min(1).max(12),
   /** How the breaks are reckoned. */
   selling: sellingRuleSchema,
-  tariff: z.strictObject({ start: minorSchema, each: minorSchema }).nullable(),
+  /** What the cap acts on: the price of the sizes without a charge, or, as lists did before, that of each size. */
+  capOn: z.enum(['base', 'size']).default('base'),
+  /** So much to start and so much a piece, where the rule is that. */
+  setUp: z.strictObject({ start: minorSchema, each: minorSchema }).nullable(),
   charges: z
     .array(z.strictObject({ kind: z.enum(listedCharges), name: z.string().max(200), amount: minorSchema }))
     .max(40),

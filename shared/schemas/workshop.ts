@@ -2,9 +2,11 @@ import { currencyCodes } from '@/shared/tables/currencies';
 import { type RateName, type RateUnit, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { chargesSchema, usualCharges } from './charges';
+import { habitsSchema, untoldHabits } from './habits';
 import { inkRecordSchema } from './inkRecord';
 import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
+import { breaksSchema, chosenBreaksSchema, listRuleSchema, usualChosenBreaks } from './sellingRule';
 import { z } from './z';
 
 function anyRateSchema(name: RateName) {
@@ -23,7 +25,8 @@ export const rateOverridesSchema = z.strictObject(
   shapeOf((name) => anyRateSchema(name).unwrap().unwrap().optional()),
 );
 
-const printedSides = ['up', 'down'] as const;
+/** `unsure` is the answer of who was asked and does not know. */
+const printedSides = ['up', 'down', 'unsure'] as const;
 
 /** A printer; its wear is units of production, or straight line where age wears it out first. */
 export const printerSchema = z.strictObject({
@@ -40,7 +43,12 @@ export const printerSchema = z.strictObject({
   borderless: z.boolean(),
   /** Which side of a sheet in its tray it prints; null where the maker has not yet found out. */
   printedSide: z.enum(printedSides).nullable().default(null),
+  /** What its maker rates it for; null where nobody looked it up. */
+  ratedSheetsPerMonth: z.number().positive().max(1e6).nullable().default(null),
 });
+
+/** Of a press whose papers nobody has looked into. */
+export const unrated = { openingMm: null, pressesPerDay: null, hotHoursPerDay: null };
 
 export const pressKinds = ['flat', 'mug', 'tumbler', 'oven'] as const;
 
@@ -62,6 +70,14 @@ export const pressSchema = z.strictObject({
   partsInterval: rateSchema(['presses'], { min: 1 }),
   protectivePaper: rateSchema(['money/press']),
   tape: rateSchema(['money/press']),
+  /** What the maker of the press states; null where nobody looked it up. */
+  rating: z
+    .strictObject({
+      openingMm: lengthMmSchema.nullable().default(null),
+      pressesPerDay: z.number().positive().max(1e5).nullable().default(null),
+      hotHoursPerDay: z.number().positive().max(24).nullable().default(null),
+    })
+    .default(unrated),
 });
 
 /** Longer than any cut sheet that is sold. */
@@ -160,9 +176,13 @@ export const workshopSchema = z.strictObject({
     ventilated: z.boolean().nullable().default(null),
     foodOvenUsed: z.boolean().default(false),
   }),
+  habits: habitsSchema.default(untoldHabits),
   policy: z.strictObject({
-    /** First quantities of the price breaks, rising, from 1. */
-    breaks: z.array(z.int().min(1).max(2000)).min(1).max(12),
+    /** How lists of what is made to order are suggested, unless a line says otherwise. */
+    listRule: listRuleSchema.default('capped'),
+    /** The maker's own first quantities of price breaks, rising; null lets the sums choose them for each line. */
+    breaks: breaksSchema.nullable().default(null),
+    chosenBreaks: chosenBreaksSchema.default(usualChosenBreaks),
     /** Prices end on whole multiples of this, in currency units. */
     priceStep: z.number().positive().max(1e6),
     gutterMm: z.number().min(0).max(100),

@@ -6,11 +6,18 @@ export const findingIds = [
   // what is printed on
   'SUB-01',
   'SUB-02',
+  'SUB-03',
   'SUB-04',
   'SUB-05',
   'SUB-06',
+  'SUB-07',
+  'SUB-08',
   'SUB-09',
+  'SUB-10',
+  'SUB-11',
   'SUB-12',
+  'SUB-13',
+  'SUB-14',
   // artwork
   'ART-01',
   'ART-02',
@@ -46,9 +53,14 @@ export const findingIds = [
   // placement and press
   'PLC-01',
   'PLC-02',
+  'PLC-03',
+  'PLC-04',
   'PLC-05',
+  'PLC-06',
   'PLC-07',
   'PLC-08',
+  'PLC-09',
+  'PLC-10',
   // recipe
   'REC-01',
   'REC-02',
@@ -56,11 +68,18 @@ export const findingIds = [
   'REC-04',
   'REC-05',
   'REC-06',
+  'REC-07',
+  'REC-08',
+  'REC-09',
+  'REC-11',
   'REC-12',
   // quantities
   'QTY-01',
   'QTY-02',
+  'QTY-03',
   'QTY-04',
+  'QTY-05',
+  'QTY-06',
   'QTY-08',
   // rates
   'RATE-01',
@@ -78,12 +97,21 @@ export const findingIds = [
   // time
   'TIM-01',
   'TIM-02',
+  'TIM-04',
   // safety and law
   'ELE-01',
+  'ELE-02',
+  'ELE-04',
   'SAF-01',
+  'SAF-02',
+  'SAF-03',
   'LAW-01',
   'LAW-02',
+  'LAW-03',
+  'LAW-04',
   'LAW-05',
+  'LAW-07',
+  'LAW-08',
 ] as const;
 
 export type FindingId = (typeof findingIds)[number];

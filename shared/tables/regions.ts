@@ -62,3 +62,21 @@ export const inchRegions: readonly string[] = ['US', 'CA', 'PR'];
 export const fahrenheitRegions: readonly string[] = ['US', 'PR'];
 /** Regions whose roads are measured in miles. */
 export const mileRegions: readonly string[] = ['US', 'GB', 'PR'];
+/** Regions where letter paper is in the printers; everywhere else it is A4 (common practice). */
+export const letterRegions: readonly string[] = ['US', 'CA', 'PR', 'MX', 'PH', 'CL', 'CO', 'VE', 'GT', 'CR'];
+/** Regions whose ordinary circuits have 120 V and 15 A; from memory. */
+export const lowVoltRegions: readonly string[] = [
+  'US',
+  'CA',
+  'PR',
+  'MX',
+  'CO',
+  'VE',
+  'GT',
+  'CR',
+  'EC',
+  'PA',
+  'SV',
+];
+/** Regions whose plugs are fused at 13 A. */
+export const fusedPlugRegions: readonly string[] = ['GB', 'IE', 'MT', 'CY', 'HK', 'SG', 'MY'];

@@ -18,7 +18,9 @@ interface Threshold {
     | 'days'
     | 'g/m²'
     | 'presses'
-    | 'times';
+    | 'times'
+    | 'h'
+    | 'min';
   readonly source: string;
 }
 
@@ -41,6 +43,12 @@ export const thresholds = {
     /** Fibres on a label may miss the whole by this much: tolerance of 16 CFR 303.43. */
     labelTolerance: limit(0.03, 'share', '16 CFR 303.43, from memory'),
   },
+  fibres: {
+    stretch: limit(0.1, 'share', memory),
+    lowMelt: limit(0.2, 'share', memory),
+  },
+  /** Ink over the print's box from which dye gas goes through to the other side of a bag. */
+  throughInk: limit(1, 'share', memory),
   colour: {
     whiteLightness: limit(90, 'L*', 'CIE L*a*b* (ISO/CIE 11664-4); limit from memory'),
     whiteChroma: limit(5, 'C*', 'CIE L*a*b* (ISO/CIE 11664-4); limit from memory'),
@@ -130,6 +138,27 @@ export const thresholds = {
     tiny: limit(0.25, 'share', memory),
     wide: limit(0.65, 'share', memory),
   },
+  /** Top of a centred print below the collar seam. */
+  collar: {
+    front: { least: inches(1.25, practice), usual: inches(2, practice), most: inches(4, practice) },
+    youthFront: { least: inches(1.5, practice), usual: inches(2, practice), most: inches(2.5, practice) },
+    back: { least: inches(3, practice), usual: inches(3.5, practice), most: inches(4, practice) },
+  },
+  /** The longer side of a chest badge. */
+  badge: {
+    least: inches(2.5, practice),
+    usualLeast: inches(3, practice),
+    usualMost: inches(4, practice),
+    most: inches(4.5, practice),
+  },
+  /** Largest prints on children's clothes where the blank states none. */
+  childPrint: {
+    youth: { width: inches(9, practice), height: inches(12, practice) },
+    toddler: { width: inches(6, practice), height: inches(6, practice) },
+  },
+  betweenPieces: inches(0.5, practice),
+  /** Of a cup, below its rim. */
+  lipZone: limit(20, 'mm', 'common practice of ceramics, from memory'),
   platenEdge: inches(0.5, practice),
   safeTemperature: {
     near: limit(5, '°C', memory),
@@ -149,8 +178,21 @@ export const thresholds = {
     preheat: limit(10, 's', practice),
     provenFew: limit(10, 'presses', practice),
   },
+  steps: {
+    /** 10 to 15 s under the transfer, of which the least is asked. */
+    cool: limit(10, 's', practice),
+    /** Performance cloth marks and bleeds from here on: 30 to 40 s are usual. */
+    performanceDwell: limit(40, 's', practice),
+  },
+  air: {
+    dry: limit(0.35, 'share', practice),
+    damp: limit(0.65, 'share', practice),
+  },
   quantity: {
     plausible: limit(2000, 'pieces', practice),
+    /** Fewer pieces have no mix to speak of. */
+    mixFrom: limit(12, 'pieces', practice),
+    mixOff: limit(0.15, 'share', practice),
   },
   rateAge: {
     note: limit(90, 'days', practice),
@@ -162,6 +204,15 @@ export const thresholds = {
     full: limit(1, 'share', 'arithmetic'),
     busy: limit(0.85, 'share', 'operations practice, from memory'),
   },
+  run: {
+    long: limit(4, 'h', memory),
+    tooLong: limit(8, 'h', memory),
+  },
+  duty: {
+    full: limit(1, 'times', 'the maker of the machine'),
+    double: limit(2, 'times', practice),
+  },
+  alone: limit(5, 'min', practice),
   orderSoon: limit(2, 'days', practice),
   circuit: {
     /** Load of 3 hours or more is held to 80 % of the breaker. */

@@ -12,7 +12,7 @@ const PICTURE = 'Hill path picture';
 async function openPlacement(page: Page): Promise<Locator> {
   await priced(page);
   const job = section(page, 'The job');
-  await job.locator('summary').filter({ hasText: 'Back picture' }).first().click();
+  await job.getByRole('button', { name: /^Back picture/ }).click();
   return job.getByRole('group', { name: `The picture, ${PICTURE}` });
 }
 

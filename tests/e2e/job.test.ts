@@ -12,7 +12,11 @@ test.each([1280, 390])(
     expect(await priceBarText(page)).toMatch(
       /19\.00.*pays you 56\.26 an hour, selling included.*711\.50 for 37; with tax 761\.31.*margin 40\.5 %/,
     );
-    expect(await section(page, 'Checks').getByRole('listitem').count()).toBeGreaterThan(5);
+    expect(
+      await section(page, 'Checks')
+        .getByText(/Nothing stops it/)
+        .count(),
+    ).toBe(1);
     // The last section of figures is the last to be worked out.
     await section(page, 'Ways of selling').getByRole('listitem').first().waitFor();
     await looksRight(page, 'first-visit');
@@ -95,7 +99,7 @@ test('two tabs at one job lose no edit of either', async () => {
   await type(section(first, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true }), '22');
   await type(
     section(second, 'The job').getByRole('textbox', {
-      name: 'Most this crowd pays for a shirt',
+      name: 'Most they pay',
       exact: true,
     }),
     '25',
@@ -106,9 +110,7 @@ test('two tabs at one job lose no edit of either', async () => {
     await expectPriceBar(page, /22\.00/);
     await expect
       .poll(() =>
-        section(page, 'The job')
-          .getByRole('textbox', { name: 'Most this crowd pays for a shirt', exact: true })
-          .inputValue(),
+        section(page, 'The job').getByRole('textbox', { name: 'Most they pay', exact: true }).inputValue(),
       )
       .toMatch(/^25/);
   }

@@ -77,7 +77,7 @@ test('a picture the maker brought in lies on the sheets with every pixel of its 
   const page = await openPage();
   await priced(page);
   const job = section(page, 'The job');
-  await job.locator('summary').filter({ hasText: 'Back picture' }).first().click();
+  await job.getByRole('button', { name: /^Back picture/ }).click();
   const png = await sharp({ create: { width: 1600, height: 2000, channels: 3, background: '#2a7' } })
     .png()
     .toBuffer();

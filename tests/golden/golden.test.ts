@@ -1,11 +1,20 @@
 import { describe, it } from 'vitest';
+import { exampleAt } from '@/lib/examples/exampleAt';
 import { exampleFiles } from '@/lib/examples/exampleFiles';
+import { regionOf } from '@/lib/examples/regionOf';
 import { priceTable } from '@/lib/price/priceTable';
 import { costed, grid } from '@/tests/fixtures/costed';
 import { costSheetText, priceTableText } from './asText';
 import { expectGolden } from './goldenFile';
 
-describe.each(Object.entries(exampleFiles()))('the example %s', (file, input) => {
+const files = exampleFiles();
+const club = files['club-order.json'];
+const examples = {
+  ...files,
+  ...(club === undefined ? {} : { 'club-order-metric.json': exampleAt(club, regionOf('de-DE')) }),
+};
+
+describe.each(Object.entries(examples))('the example %s', (file, input) => {
   const folder = file.replace('.json', '');
   const { locale } = input.workshop;
 

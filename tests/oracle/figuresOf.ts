@@ -64,6 +64,9 @@ export function quantitiesOf(use: Use, shop: Shop) {
     pressTime,
     runTime,
     attended,
+    runTimeBase: rested(
+      sheetsBase.times(shop.sheetMinutes).plus(goodAndTests(use.hands)).plus(use.finishMinutes),
+    ),
     attendedBase: rested(
       onceTime
         .plus(sheetsBase.times(shop.sheetMinutes))

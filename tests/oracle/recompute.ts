@@ -113,6 +113,7 @@ function workedPieces(plan: Plan, line: LinePlan, shop: Shop, rows: readonly Own
 const jobFigures = (shop: Shop): Figures => ({
   printerWear: shop.printerWear,
   overheadRate: shop.overheadRate,
+  restFactor: shop.restFactor,
   warmUpKwh: shop.warmUpKwh,
   warmUpMinutes: shop.warmUpMinutes,
   feeShare: shop.feeShare,

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { wholeJob } from '@/lib/grid/costSheet';
+import { breakList } from '@/lib/price/list/breakList';
+import { inversions } from '@/lib/price/list/inversions';
+import { sellingTotal } from '@/lib/price/list/selling';
 import { documentTax } from '@/lib/price/tax/documentTax';
 import { taxAdded, taxInside } from '@/lib/price/tax/taxOf';
-import { breakList } from '@/lib/studies/breaks/breakList';
-import { inversions } from '@/lib/studies/breaks/inversions';
-import { sellingTotal } from '@/lib/studies/breaks/selling';
 import { batchCurve } from '@/lib/studies/curve/batchCurve';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { breakEven } from '@/lib/studies/curve/breakEven';

@@ -2,36 +2,43 @@
 
 import { useRef, useState } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
-import { Fold } from '@/app/_controls/Fold';
+import { FoldRow } from '@/app/_controls/FoldRow';
+import { useChecks } from '@/app/_docket/common/useChecks';
 import { useJob } from '@/app/_docket/common/useJob';
-import { findingCountWords } from '@/app/_words/docket/findingCountWords';
-import { type Finding, isStanding } from '@/shared/finding';
+import { useQuestions } from '@/app/_docket/common/useQuestions';
+import { checkAnswerWords, notesWords } from '@/app/_words/docket/checkAnswerWords';
+import type { CheckGroup } from '@/app/_words/docket/checkGroups';
+import { jobQuestionsHeading, workshopQuestionsHeading } from '@/app/_words/questions/questionWords';
+import { isStanding } from '@/shared/finding';
+import { CheckRow } from './CheckRow';
 import styles from './ChecksSection.module.css';
-import { FindingItem } from './FindingItem';
+import { QuestionCard } from './QuestionCard';
 
-/** More notes than this are folded away. */
-const NOTES_SHOWN = 4;
-
-/** Section 2: what is wrong or worth knowing, before any sum is made. */
+/** Section 2: what stops the job, what there is to settle, and in one line what is worth knowing. */
 export function ChecksSection() {
-  const { jobId, workspace, findings } = useJob();
+  const { jobId, workspace } = useJob();
+  const groups = useChecks();
+  const questions = useQuestions();
   const state = useRef<HTMLSpanElement>(null);
   const [refused, setRefused] = useState(false);
-  const passed = findings.filter(({ waivedBecause }) => waivedBecause !== undefined);
-  const grave = findings.filter((finding) => isStanding(finding) || finding.severity === 'caution');
-  const notes = findings.filter(({ severity }) => severity === 'note');
-  const shown = [...grave, ...passed, ...notes.slice(0, NOTES_SHOWN)];
-  const rest = notes.slice(NOTES_SHOWN);
+  const stops = groups.filter(({ finding }) => isStanding(finding));
+  const cautions = groups.filter(({ finding }) => finding.severity === 'caution');
+  const passed = groups.filter(({ finding }) => finding.waivedBecause !== undefined);
+  const notes = groups.filter(({ finding }) => finding.severity === 'note');
+  const { strong, rest } = checkAnswerWords(groups, questions.count);
 
-  const fix = (label: string, { fix: found }: Finding) => {
-    if (found === null) return;
-    const outcome = workspace.applyFix(jobId, label, found.changes);
+  const fix = (label: string, { all }: CheckGroup) => {
+    const outcome = workspace.applyFix(
+      jobId,
+      label,
+      all.flatMap((finding) => finding.fix?.changes ?? []),
+    );
     setRefused(outcome.state === 'refused');
     // The button goes with what it mended; without this a keyboard would start again at the top of the page.
     state.current?.focus();
   };
-  const item = (finding: Finding, index: number) => (
-    <FindingItem key={keyOf(finding, index)} finding={finding} onFix={(label) => fix(label, finding)} />
+  const row = (group: CheckGroup, index: number) => (
+    <CheckRow key={keyOf(group, index)} group={group} onFix={(label) => fix(label, group)} />
   );
   return (
     <CardSection
@@ -39,26 +46,39 @@ export function ChecksSection() {
       heading="Checks"
       answer={
         <span className={styles.state} tabIndex={-1} ref={state}>
-          {findingCountWords(findings)}
+          <strong>{strong}</strong>
+          {rest}
         </span>
       }
       id="checks"
     >
-      {findings.length === 0 && (
-        <p>All is well: nothing was found that stops this job or needs a second look.</p>
-      )}
       {refused && (
         <p className={styles.refused} role="alert">
           That button cannot be used just now: with it the job could not be kept. Change the field by hand.
         </p>
       )}
-      <ul className={styles.list}>{shown.map(item)}</ul>
-      {rest.length > 0 && (
-        <div className={styles.rest}>
-          <Fold summary={`and ${rest.length} more ${rest.length === 1 ? 'note' : 'notes'}`}>
-            <ul className={styles.list}>{rest.map(item)}</ul>
-          </Fold>
-        </div>
+      <ul className={styles.list}>{[...stops, ...cautions, ...passed].map(row)}</ul>
+      <QuestionCard
+        heading={workshopQuestionsHeading(questions.workshop.length)}
+        questions={questions.workshop}
+        onLast={() => state.current?.focus()}
+      />
+      <QuestionCard
+        heading={jobQuestionsHeading(questions.job.length)}
+        questions={questions.job}
+        onLast={() => state.current?.focus()}
+      />
+      {notes.length > 0 && (
+        <FoldRow
+          place={jobId}
+          folds={[
+            {
+              id: 'notes',
+              name: notesWords(notes),
+              body: () => <ul className={styles.list}>{notes.map(row)}</ul>,
+            },
+          ]}
+        />
       )}
     </CardSection>
   );
@@ -67,7 +87,7 @@ export function ChecksSection() {
 // Helpers
 
 /** Rules tell of one place once; where not, their order keeps them apart. */
-const keyOf = ({ id, variant, where }: Finding, index: number): string =>
+const keyOf = ({ finding: { id, variant, where } }: CheckGroup, index: number): string =>
   [id, variant, where.document, where.id, where.size, ...where.path, where.path.length === 0 && index].join(
     ' ',
   );

@@ -3,26 +3,23 @@
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import type { Finding } from '@/shared/finding';
+import type { Job } from '@/shared/schemas/job';
 import styles from './WaiveForm.module.css';
 
-/** A stop that the maker passed: the reason as it will be printed, and the way back. */
-export function PassedStop({ finding }: Readonly<{ finding: Finding }>) {
+type PassedStopProps = Readonly<{ findings: readonly Finding[]; reason: string }>;
+
+/** Stops that the maker passed: the reason as it will be printed, and the way back. */
+export function PassedStop({ findings, reason }: PassedStopProps) {
   const { jobId, workspace } = useJob();
-  const { id, where, waivedBecause } = finding;
   const takeBack = () =>
     workspace.changeJob(jobId, 'Stop again', (job) => ({
       ...job,
-      waivers: job.waivers.filter(
-        (waiver) =>
-          waiver.finding !== id ||
-          (waiver.lineId !== null && waiver.lineId !== where.lineId) ||
-          (waiver.placementId !== null && waiver.placementId !== where.placementId),
-      ),
+      waivers: job.waivers.filter((waiver) => !findings.some((finding) => isPassedBy(finding, waiver))),
     }));
   return (
     <>
       <p className={styles.reason}>
-        Passed by you: “{waivedBecause}” <span className={styles.quiet}>Printed on the run sheet.</span>
+        Passed by you: “{reason}” <span className={styles.quiet}>Printed on the run sheet.</span>
       </p>
       <div className={styles.offer}>
         <Button kind="quiet" onPress={takeBack}>
@@ -32,3 +29,10 @@ export function PassedStop({ finding }: Readonly<{ finding: Finding }>) {
     </>
   );
 }
+
+// Helpers
+
+const isPassedBy = ({ id, where }: Finding, waiver: Job['waivers'][number]): boolean =>
+  waiver.finding === id &&
+  (waiver.lineId === null || waiver.lineId === where.lineId) &&
+  (waiver.placementId === null || waiver.placementId === where.placementId);

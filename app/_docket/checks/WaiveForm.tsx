@@ -9,8 +9,8 @@ import { textLimits } from '@/shared/limits';
 import { jobSchema } from '@/shared/schemas/job';
 import styles from './WaiveForm.module.css';
 
-/** Lets a stop pass for a reason, which is asked for and will be printed. */
-export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
+/** Lets stops that say the same pass for one reason, which is asked for and will be printed. */
+export function WaiveForm({ findings }: Readonly<{ findings: readonly Finding[] }>) {
   const { jobId, workspace } = useJob();
   const [isOpen, setOpen] = useState(false);
   const [reason, setReason] = useState('');
@@ -32,17 +32,16 @@ export function WaiveForm({ finding }: Readonly<{ finding: Finding }>) {
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (!isLongEnough) return;
-    const { id, where } = finding;
     workspace.changeJob(jobId, 'Go on in spite of a stop', (job) => ({
       ...job,
       waivers: [
         ...job.waivers,
-        {
+        ...findings.map(({ id, where }) => ({
           finding: id,
           placementId: where.placementId ?? null,
           lineId: where.lineId ?? null,
           reason: reason.trim(),
-        },
+        })),
       ],
     }));
   };

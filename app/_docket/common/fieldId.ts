@@ -1,10 +1,11 @@
+import { jobFieldId } from '@/app/_documents/fieldAddress';
 import type { Where } from '@/shared/finding';
 import type { Job } from '@/shared/schemas/job';
 
 type Path = readonly (string | number)[];
 
 /** The id of the element in which a field of the job is typed. */
-export const fieldId = (path: Path): string => ['job', ...path].join('-');
+export const fieldId = (path: Path): string => jobFieldId(path);
 
 /**
  * Where on the docket a finding's field stands. Artworks are typed in the first placement that shows them.

@@ -1,63 +1,110 @@
 'use client';
 
-import { type KeyboardEvent, useCallback } from 'react';
+import {
+  type FocusEvent,
+  type KeyboardEvent,
+  type RefObject,
+  useCallback,
+  useLayoutEffect,
+  useRef,
+} from 'react';
+
+interface ArrowKeys {
+  readonly ref: RefObject<HTMLTableElement | null>;
+  readonly onKeyDown: (event: KeyboardEvent<HTMLTableElement>) => void;
+  readonly onFocus: (event: FocusEvent<HTMLTableElement>) => void;
+}
 
 /**
- * Arrow keys between the buttons of a table, up and down within a column. Every button keeps its place in the tab
- * order; what is hidden on this screen is passed over.
+ * Makes the buttons of a table one stop of the Tab key, with arrow keys between them: up and down within a column,
+ * Home and End to the ends of a row. What is hidden on this screen is passed over; a cell over several columns, as an
+ * opened figure has, keeps its own stops.
  */
-export function useArrowKeys() {
-  return useCallback((event: KeyboardEvent<HTMLTableElement>) => {
-    const step = steps[event.key];
-    const cell = event.target instanceof HTMLButtonElement ? event.target.closest('td') : null;
+export function useArrowKeys(): ArrowKeys {
+  const ref = useRef<HTMLTableElement>(null);
+  // Figures come and go with every answer: after each drawing there is one stop again, where the last one was.
+  useLayoutEffect(() => {
+    if (ref.current !== null) settle(ref.current, null);
+  });
+  const onFocus = useCallback((event: FocusEvent<HTMLTableElement>) => {
+    const button = event.target;
+    if (button instanceof HTMLButtonElement && isOfGrid(button)) settle(event.currentTarget, button);
+  }, []);
+  const onKeyDown = useCallback((event: KeyboardEvent<HTMLTableElement>) => {
+    const button = event.target;
+    if (!(button instanceof HTMLButtonElement) || !isOfGrid(button)) return;
+    const cell = button.closest<HTMLTableCellElement>('td, th');
     const row = cell?.parentElement;
-    if (step === undefined || cell === null || !(row instanceof HTMLTableRowElement)) return;
-    if (event.ctrlKey || event.metaKey || event.altKey || cell.colSpan > 1) return;
-    const next =
-      step.across === 0 ? below(event.currentTarget, row, cell, step.down) : beside(cell, step.across);
+    if (cell == null || !(row instanceof HTMLTableRowElement)) return;
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const next = nextOf(event.key, event.currentTarget, row, cell);
     if (next === null) return;
     event.preventDefault();
     next.focus();
   }, []);
+  return { ref, onKeyDown, onFocus };
 }
 
 // Helpers
 
-const steps: Readonly<Record<string, { readonly across: number; readonly down: number }>> = {
-  ArrowLeft: { across: -1, down: 0 },
-  ArrowRight: { across: 1, down: 0 },
-  ArrowUp: { across: 0, down: -1 },
-  ArrowDown: { across: 0, down: 1 },
-};
-
-function beside(cell: HTMLTableCellElement, across: number): HTMLElement | null {
-  for (
-    let next = across < 0 ? cell.previousElementSibling : cell.nextElementSibling;
-    next !== null;
-    next = across < 0 ? next.previousElementSibling : next.nextElementSibling
-  ) {
-    const button = buttonIn(next);
-    if (button !== null) return button;
+/** Makes one button the stop: the given one, else the one that was it, else the first that is seen. */
+function settle(table: HTMLTableElement, chosen: HTMLButtonElement | null): void {
+  const buttons = [...table.querySelectorAll('button')].filter(isOfGrid);
+  const seen = (button: HTMLButtonElement) => isSeen(button.closest('td, th'));
+  const stop =
+    chosen ?? buttons.find((one) => one.hasAttribute('data-stop') && seen(one)) ?? buttons.find(seen);
+  for (const button of buttons) {
+    button.tabIndex = button === stop ? 0 : -1;
+    button.toggleAttribute('data-stop', button === stop);
   }
-  return null;
 }
 
-function below(
+const isOfGrid = (button: HTMLButtonElement): boolean =>
+  button.closest<HTMLTableCellElement>('td, th')?.colSpan === 1;
+
+function nextOf(
+  key: string,
+  table: HTMLTableElement,
+  row: HTMLTableRowElement,
+  cell: HTMLTableCellElement,
+): HTMLElement | null {
+  switch (key) {
+    case 'ArrowLeft':
+      return firstIn([...row.cells].slice(0, cell.cellIndex).reverse());
+    case 'ArrowRight':
+      return firstIn([...row.cells].slice(cell.cellIndex + 1));
+    case 'Home':
+      return firstIn([...row.cells]);
+    case 'End':
+      return firstIn([...row.cells].reverse());
+    case 'ArrowUp':
+      return firstIn(column(table, row, cell, -1));
+    case 'ArrowDown':
+      return firstIn(column(table, row, cell, 1));
+    default:
+      return null;
+  }
+}
+
+/** The cells of a column from a row on, that row left out. */
+function column(
   table: HTMLTableElement,
   from: HTMLTableRowElement,
-  cell: HTMLTableCellElement,
-  down: number,
-): HTMLElement | null {
+  { cellIndex }: HTMLTableCellElement,
+  down: 1 | -1,
+): readonly HTMLTableCellElement[] {
   const rows = [...table.rows];
-  for (let at = rows.indexOf(from) + down; at >= 0 && at < rows.length; at += down) {
-    const found = rows[at]?.cells[cell.cellIndex];
-    const button = found === undefined ? null : buttonIn(found);
+  const at = rows.indexOf(from);
+  const ahead = down === 1 ? rows.slice(at + 1) : rows.slice(0, at).reverse();
+  return ahead.flatMap(({ cells }) => cells[cellIndex] ?? []);
+}
+
+function firstIn(cells: readonly HTMLTableCellElement[]): HTMLElement | null {
+  for (const cell of cells) {
+    const button = cell.colSpan === 1 && isSeen(cell) ? cell.querySelector('button') : null;
     if (button !== null) return button;
   }
   return null;
 }
 
-function buttonIn(cell: Element): HTMLElement | null {
-  const button = cell.querySelector<HTMLButtonElement>(':scope > button');
-  return button !== null && getComputedStyle(cell).display !== 'none' ? button : null;
-}
+const isSeen = (cell: Element | null): boolean => cell !== null && getComputedStyle(cell).display !== 'none';

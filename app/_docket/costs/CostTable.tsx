@@ -27,14 +27,14 @@ export function CostTable({ names, line, size }: CostTableProps) {
   const { sheet } = names;
   const { locale } = useTextContext();
   const opens = useOpenFigure();
-  const onKeyDown = useArrowKeys();
+  const arrowKeys = useArrowKeys();
   const columns = sheet.cases.flatMap((one, index) => (one.lineId === line.id ? [{ ...one, index }] : []));
   const rows = costTableRows(sheet, columns, locale);
   const hidden = (name: string) => name !== size && styles.otherSize;
   const isIn = (rowId: string, open: FigureRef | null) => open?.rowId === rowId;
   return (
     <div className={styles.box}>
-      <table className={styles.table} onKeyDown={onKeyDown}>
+      <table className={styles.table} {...arrowKeys}>
         <caption className="visuallyHidden">
           Cost of one good piece by size, and of the whole job. Arrow keys move from figure to figure.
         </caption>

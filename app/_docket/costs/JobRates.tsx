@@ -1,7 +1,6 @@
 'use client';
 
 import { useState } from 'react';
-import { Fold } from '@/app/_controls/Fold';
 import { useJob } from '@/app/_docket/common/useJob';
 import { TextField } from '@/app/_fields/TextField';
 import { rateGroupWords } from '@/app/_words/rateGroupWords';
@@ -23,42 +22,39 @@ export function JobRates() {
   });
   return (
     <section className={styles.part} aria-labelledby="job-rates-heading">
-      <h3 id="job-rates-heading">Rates for this job</h3>
-      <Fold
-        summary="Set a rate for this job alone"
-        line={
-          own.length === 0
-            ? 'all follow the workshop'
-            : `now set: ${own.map((name) => rateDefinition(name).label).join(', ')}`
-        }
-        holds={['job-rates']}
-      >
-        <TextField label="Find a rate" value={sought} onCommit={setSought} />
-        {groups.map(({ group, heading, names }) => (
-          <div className={styles.group} key={group}>
-            <h4 className={styles.heading}>{heading}</h4>
-            <div className={styles.rates}>
-              {names.map((name) => (
-                <JobRate
-                  key={name}
-                  name={name}
-                  workshop={workshop.rates[name]}
-                  own={job.rates[name] ?? null}
-                  onSet={(rate) =>
-                    workspace.setField(
-                      { kind: 'job', id: jobId },
-                      `${rateDefinition(name).label} for this job`,
-                      ['rates', name],
-                      rate ?? undefined,
-                    )
-                  }
-                />
-              ))}
-            </div>
+      <h3 className="visuallyHidden" id="job-rates-heading">
+        Rates for this job
+      </h3>
+      <p className={styles.line}>
+        {own.length === 0
+          ? 'All follow the workshop. What is typed here counts in this job alone.'
+          : `Set for this job alone: ${own.map((name) => rateDefinition(name).label).join(', ')}.`}
+      </p>
+      <TextField label="Find a rate" value={sought} onCommit={setSought} />
+      {groups.map(({ group, heading, names }) => (
+        <div className={styles.group} key={group}>
+          <h4 className={styles.heading}>{heading}</h4>
+          <div className={styles.rates}>
+            {names.map((name) => (
+              <JobRate
+                key={name}
+                name={name}
+                workshop={workshop.rates[name]}
+                own={job.rates[name] ?? null}
+                onSet={(rate) =>
+                  workspace.setField(
+                    { kind: 'job', id: jobId },
+                    `${rateDefinition(name).label} for this job`,
+                    ['rates', name],
+                    rate ?? undefined,
+                  )
+                }
+              />
+            ))}
           </div>
-        ))}
-        {groups.length === 0 && <p className={styles.line}>No rate goes by that name.</p>}
-      </Fold>
+        </div>
+      ))}
+      {groups.length === 0 && <p className={styles.line}>No rate goes by that name.</p>}
     </section>
   );
 }

@@ -16,7 +16,9 @@ export function OwnRows() {
   const taken = everyRow.map(({ id }) => id);
   return (
     <section className={styles.part} id="own-rows" aria-labelledby="own-rows-heading">
-      <h3 id="own-rows-heading">Your own rows</h3>
+      <h3 className="visuallyHidden" id="own-rows-heading">
+        Your own rows
+      </h3>
       <p className={styles.line}>A pattern fee, a licence, pins: whatever the lines above leave out.</p>
       <OwnRowList
         {...shared}

@@ -5,6 +5,8 @@ import { formatMinor, LARGEST_AMOUNT, type MinorUnits, shownParts, toMinor } fro
 /** One column of the cost sheet as it is written. */
 interface ShownColumn {
   readonly parts: readonly string[];
+  /** The same in whole minor units; null beyond the largest amount that is kept to the cent. */
+  readonly minor: readonly MinorUnits[] | null;
   /** What a part would be shown as by itself, where the column needs it a cent up or down; else null. */
   readonly byThemselves: readonly (string | null)[];
   readonly total: string;
@@ -29,12 +31,18 @@ export function shownColumn(
   if ([total, ...parts].some((amount) => Math.abs(amount) > LARGEST_AMOUNT)) {
     // Beyond the largest amount no cents are kept, so there are none to share out.
     const coarse = (amount: number) => formatNumber(amount, locale, { maxDecimals: 0 });
-    return { parts: parts.map(coarse), byThemselves: parts.map(() => null), total: coarse(total) };
+    return {
+      parts: parts.map(coarse),
+      minor: null,
+      byThemselves: parts.map(() => null),
+      total: coarse(total),
+    };
   }
   const written = (minor: MinorUnits) => formatMinor(minor, currency, locale);
   const shown = shownParts(total, parts, currency);
   return {
     parts: shown.map(written),
+    minor: shown,
     byThemselves: parts.map((part, index) => {
       const own = toMinor(part, currency);
       return own === shown[index] ? null : written(own);

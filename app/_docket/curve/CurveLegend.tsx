@@ -8,14 +8,15 @@ type CurveLegendProps = Readonly<{
   hasBand: boolean;
 }>;
 
-/** What the lines of the drawing are; told apart by their dashes too. */
+/** What the lines of the drawing are, where there are several; told apart by their dashes too. */
 export function CurveLegend({ measure, otherName, hasBand }: CurveLegendProps) {
   const entries = [
     { kind: 'value', name: measure === 'each' ? 'full cost a piece' : 'this job' },
-    ...(measure === 'each' ? [{ kind: 'price', name: 'price a piece, without tax' }] : []),
+    ...(measure === 'each' ? [{ kind: 'price', name: 'price a piece' }] : []),
     ...(otherName === null ? [] : [{ kind: 'other', name: otherName }]),
     ...(hasBand ? [{ kind: 'band', name: 'if little or much is spoiled' }] : []),
   ] as const;
+  if (entries.length === 1) return null;
   return (
     <ul className={styles.legend}>
       {entries.map(({ kind, name }) => (

@@ -1,11 +1,12 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { NumberField } from '@/app/_fields/NumberField';
-import type { Formatter } from '@/app/_words/formatter';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { type CurveFigure, curveFigures } from '@/app/_words/docket/curveWords';
+import type { PieceWord } from '@/app/_words/docket/pieceWords';
+import { formatterFor } from '@/app/_words/formatter';
+import type { TaxTerms } from '@/lib/price/taxTerms';
 import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
-import { numberLimits } from '@/shared/limits';
-import { jobSchema } from '@/shared/schemas/job';
 import styles from './CurveLooked.module.css';
 
 type CurveLookedProps = Readonly<{
@@ -13,65 +14,65 @@ type CurveLookedProps = Readonly<{
   /** Null where a formula of the maker gives no number for the batch. */
   point: BatchPoint | null;
   asked: number;
-  /** The last batch drawn. */
-  to: number;
-  formatter: Formatter;
-  onLook: (n: number) => void;
+  /** The batch of the job; null where the curve does not reach it. */
+  askedPoint: BatchPoint | null;
+  /** What is shown is sold at, after the count. */
+  sold: string;
+  piece: PieceWord;
+  terms: TaxTerms;
   onMake: () => void;
   onBack: () => void;
   /** Why the job cannot be changed from here now. */
   blockedBy: string | undefined;
 }>;
 
-/** The figures of the batch that is looked at, and the way to make the job so large. */
+/** The figures of the batch that is looked at beside those of the job, and the way to make the job so large. */
 export function CurveLooked(props: CurveLookedProps) {
-  const { n, point, asked, to, formatter, onLook, onMake, onBack, blockedBy } = props;
-  const figures = point === null ? [] : figuresOf(point, formatter);
+  const { n, point, asked, askedPoint, sold, piece, terms, onMake, onBack, blockedBy } = props;
+  const context = useTextContext();
+  const formatter = formatterFor(context);
+  const isOther = n !== asked;
+  const looked = point === null ? null : curveFigures(point, piece, terms, context);
+  const own = askedPoint === null ? null : curveFigures(askedPoint, piece, terms, context);
+  const rows = own ?? looked ?? [];
+  const write = (figure: CurveFigure | undefined) => (
+    <span data-figure={figure?.marks}>{figure?.text ?? '–'}</span>
+  );
   return (
     <div className={styles.looked}>
-      <NumberField
-        label="Pieces looked at"
-        width="narrow"
-        value={n}
-        needed
-        {...numberLimits(jobSchema, ['piecesPerSession'])}
-        max={to}
-        onCommit={(value) => value !== null && onLook(value)}
-      />
-      {point === null ? (
-        <p>A formula of your own gives no number for this many.</p>
-      ) : (
-        <dl className={styles.figures}>
-          {figures.map(({ name, text, figure }) => (
-            <div className={styles.figure} key={name}>
-              <dt>{name}</dt>
-              <dd data-figure={n === asked ? figure : undefined}>{text}</dd>
-            </div>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <td />
+            {isOther && <th scope="col">looked at, {formatter.number(n, 0)}</th>}
+            <th scope="col">
+              {isOther
+                ? `this job, ${formatter.number(asked, 0)}`
+                : `${formatter.count(asked, piece.one, piece.many)} ${sold}`}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ name }, at) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              {isOther && <td className={styles.strong}>{looked?.[at]?.text ?? '–'}</td>}
+              <td className={isOther ? styles.quiet : styles.strong}>{write(own?.[at])}</td>
+            </tr>
           ))}
-        </dl>
-      )}
+        </tbody>
+      </table>
+      {point === null && <p>A formula of your own gives no number for this many.</p>}
       <div className={styles.buttons}>
-        {n !== asked && (
+        {isOther && (
           <>
             <Button kind="strong" blockedBy={blockedBy} onPress={onMake}>
-              Make it {formatter.count(n, 'piece')}
+              Make it {formatter.number(n, 0)}
             </Button>
-            <Button kind="quiet" onPress={onBack}>
-              Back to {formatter.number(asked, 0)}
-            </Button>
+            <Button onPress={onBack}>Back to {formatter.number(asked, 0)}</Button>
           </>
         )}
       </div>
     </div>
   );
 }
-
-// Helpers
-
-const figuresOf = ({ n, fullCost, price, profit, margin, payPerHour }: BatchPoint, formatter: Formatter) => [
-  { name: 'a piece costs', text: formatter.money(fullCost / n), figure: undefined },
-  { name: 'sold at, without tax', text: formatter.money(price / n), figure: undefined },
-  { name: 'margin', text: formatter.share(margin), figure: 'margin' },
-  { name: 'profit in all', text: formatter.money(profit), figure: undefined },
-  { name: 'pays you an hour', text: formatter.money(payPerHour), figure: 'pay' },
-];

@@ -29,8 +29,8 @@ export function CurveSave({ frame, study, name, captions }: CurveSaveProps) {
   const [problem, setProblem] = useState<string | null>(null);
   const bytesOf = (text: string) => new TextEncoder().encode(text);
   const drawing = () => {
-    const svg = frame.current?.querySelector('svg.recharts-surface');
-    if (!(svg instanceof SVGSVGElement)) throw new Error('the drawing has not come yet');
+    const svg = frame.current?.querySelector('svg[data-chart]');
+    if (!(svg instanceof SVGSVGElement)) throw new Error('the drawing is not there');
     return standaloneSvg(svg, captions);
   };
   const save = async (make: () => Promise<void> | void) => {

@@ -1,55 +1,53 @@
 'use client';
 
 import { useMemo, useRef, useState } from 'react';
-import { useNear } from '@/app/_charts/useNear';
 import { CardSection } from '@/app/_controls/CardSection';
+import { FoldRow } from '@/app/_controls/FoldRow';
+import { Answer } from '@/app/_docket/common/Answer';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
 import { useJob } from '@/app/_docket/common/useJob';
-import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
-import { PickRow } from '@/app/_fields/PickRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
-import { curveWords, pricedWords, variantWords } from '@/app/_words/docket/curveWords';
+import { curveAnswerWords, pricedWords, soldWords } from '@/app/_words/docket/curveWords';
+import { piecesOfJob } from '@/app/_words/docket/pieceWords';
 import { taxWords } from '@/app/_words/docket/taxWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import { type BetterFrom, betterFrom } from '@/lib/studies/curve/betterFrom';
+import { scaledJob } from '@/lib/drafts/scaledJob';
+import { taxTerms } from '@/lib/price/taxTerms';
 import type { CurveMeasure } from '@/lib/studies/curve/curveSeries';
 import { variantOf } from '@/lib/studies/curve/curveVariant';
 import { numberLimits } from '@/shared/limits';
 import { lineSchema } from '@/shared/schemas/job';
+import { CurveComing } from './CurveComing';
+import { CurveSave } from './CurveSave';
 import styles from './CurveSection.module.css';
 import { CurveTable } from './CurveTable';
-import { CurveVariantChoice } from './CurveVariantChoice';
+import { SPOILAGE } from './CurveVariantChoice';
 import { CurveView } from './CurveView';
+import { CurveViews } from './CurveViews';
 import { curveVariants } from './curveVariants';
 
-const measures: readonly { readonly value: CurveMeasure; readonly label: string }[] = [
-  { value: 'margin', label: 'margin' },
-  { value: 'each', label: 'cost and price a piece' },
-  { value: 'profit', label: 'profit' },
-];
-
-/** Section 6: the job at every batch size, with its steps, and what another way of making it would change. */
+/** Section 6: the job at every batch size, where it pays its way, and what another quantity would leave. */
 export function CurveSection() {
-  const { workspace, prices } = useJob();
+  const { jobId, workspace, prices } = useJob();
   const { answer, madeOf, stale } = prices;
   const { job, workshop } = madeOf;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const { blanks } = workspace;
-  const body = useRef<HTMLDivElement>(null);
-  const isNear = useNear(body);
+  const whole = useRef<HTMLElement>(null);
+  const hold = useRef<HTMLDivElement>(null);
   const [picked, setPicked] = useState<CurveMeasure>('margin');
   const [flatPrice, setFlatPrice] = useState<number | null>(null);
   const [laidOver, setLaidOver] = useState<string | null>(null);
+  const [moved, setMoved] = useState<number | null>(null);
   const variants = useMemo(() => curveVariants(madeOf, blanks), [madeOf, blanks]);
   const chosen = variants.find(({ key }) => key === laidOver) ?? null;
   const variant = chosen?.variant ?? null;
-  const isPriced = answer?.prices != null;
-  const wanted = isPriced && isNear ? madeOf : null;
+  const wanted = answer?.prices != null ? madeOf : null;
   const varied = useMemo(
     () => (wanted !== null && variant !== null ? variantOf(wanted, variant) : null),
     [wanted, variant],
@@ -63,77 +61,114 @@ export function CurveSection() {
   // At its target every batch leaves the same margin: there is nothing to see in it.
   const isTarget = study?.priced === 'target';
   const measure = isTarget && picked === 'margin' ? 'each' : picked;
-  const sold =
-    study === null ? null : pricedWords(study.priced, own.newest?.question.flatPrice ?? null, formatter);
-  const channel = workshop.channels.find(({ id }) => id === job.channelId);
   const failure = own.failure ?? beside.failure;
-  const better: BetterFrom | null =
-    study === null || otherStudy === null ? null : betterFrom(study.points, otherStudy.points);
+  const piece = piecesOfJob(madeOf);
+  const asked = study === null ? 0 : Math.min(study.to, Math.max(1, Math.round(study.asked)));
+  const looked = study === null || moved === null ? asked : Math.min(study.to, moved);
+  const hasBand = laidOver === SPOILAGE && study !== null && study.spread.length > 0;
+  const flatNow = own.newest?.question.flatPrice ?? null;
+  const title = study === null ? '' : `${titles[measure]}, ${pricedWords(study.priced, flatNow, formatter)}`;
+  const point = looked === asked ? null : (study?.points.find(({ n }) => n === looked) ?? null);
+  const channel = workshop.channels.find(({ id }) => id === job.channelId);
+  const terms = answer?.costSheet == null ? null : taxTerms(answer.costSheet);
+  // The button that is pressed goes away: whoever came by keys stays at the curve.
+  const back = () => {
+    setMoved(null);
+    hold.current?.focus();
+  };
   return (
-    <CardSection numeral={6} heading="Margin against batch size" answer={sold} id="curve">
-      <div ref={body} className={styles.body}>
-        {!isPriced ? (
-          <NotYet what="The curve" />
-        ) : (
-          <>
-            {stale && <LastGood />}
-            <AnswerMissing what="The curve could not be worked out" failure={failure} />
-            <PickRow
-              label="What is drawn"
-              value={measure}
-              choices={isTarget ? measures.filter(({ value }) => value !== 'margin') : measures}
-              onPick={setPicked}
+    <CardSection
+      numeral={6}
+      heading="Batch"
+      answer={study !== null && <Answer words={curveAnswerWords(study, point, piece, context)} />}
+      id="curve"
+    >
+      {wanted === null || terms === null ? (
+        <NotYet what="The curve" />
+      ) : (
+        <>
+          {stale && <LastGood />}
+          <AnswerMissing what="The curve could not be worked out" failure={failure} />
+          {study === null ? (
+            failure === null && <CurveComing />
+          ) : (
+            <CurveView
+              {...{ study, measure, title, piece, terms, asked, looked, whole, hold, hasBand }}
+              other={otherStudy}
+              otherName={otherStudy === null ? null : (chosen?.name ?? null)}
+              sold={soldWords(study, job, flatNow, context)}
+              onLook={setMoved}
+              onMake={() => {
+                const name = `Make it ${formatter.count(looked, piece.one, piece.many)}`;
+                void workspace.changeJob(jobId, name, (now) => scaledJob(now, looked));
+                back();
+              }}
+              onBack={back}
+              blockedBy={
+                stale ? 'First clear the stop under “Checks”: these are the last good figures.' : undefined
+              }
             />
-            <div className={styles.room}>
-              {study !== null && (
-                <CurveView
-                  {...{ study, measure }}
-                  jobName={job.name}
-                  other={otherStudy}
-                  otherName={otherStudy === null ? null : (chosen?.name ?? null)}
-                  title={`${titles[measure]}, ${sold}`}
-                  blockedBy={
-                    stale
-                      ? 'First clear the stop under “Checks”: these are the last good figures.'
-                      : undefined
-                  }
-                />
-              )}
-            </div>
-            <FieldGroup>
-              <NumberField
-                label="At a flat price instead"
-                unit={context.currency}
-                value={flatPrice}
-                {...numberLimits(lineSchema, ['askedPrice'])}
-                hint={`Only tried here, not kept; ${taxWords(channel?.taxMode ?? null)}.`}
-                onCommit={setFlatPrice}
-              />
-              <CurveVariantChoice variants={variants} chosen={chosen} onChoose={setLaidOver} />
-            </FieldGroup>
-            {study !== null && (
-              <>
-                <p className={styles.other} role="status">
-                  {chosen !== null &&
-                    other !== null &&
-                    variantWords(chosen.name, other, better, study.to, context)}
-                </p>
-                <ul className={styles.words}>
-                  {curveWords(study, job, formatter).map((sentence) => (
-                    <li key={sentence}>{sentence}</li>
-                  ))}
-                </ul>
-                <p className={styles.assumes}>
-                  One curve for the whole job in its mix of sizes, scaled in fractions; freight, drive and
-                  tests stay as they are. {job.piecesPerSession === null && 'One session carries any batch. '}
-                  Spoilage lies where it was counted, else between half and twice of what is typed.
-                </p>
-                <CurveTable study={study} name={job.name} />
-              </>
-            )}
-          </>
-        )}
-      </div>
+          )}
+          {study !== null && (
+            <FoldRow
+              place={jobId}
+              folds={[
+                {
+                  id: 'curve-views',
+                  name: isTarget ? 'Cost, or profit' : 'Cost and price, or profit',
+                  body: () => (
+                    <CurveViews
+                      {...{ study, job, measure, looked, variants, laidOver, chosen, other, otherStudy }}
+                      onMeasure={setPicked}
+                      onLook={setMoved}
+                      onLay={setLaidOver}
+                    />
+                  ),
+                },
+                {
+                  id: 'curve-flat',
+                  name: 'Try a flat price',
+                  body: () => (
+                    <div className={styles.flat}>
+                      <NumberField
+                        label="At a flat price instead"
+                        unit={context.currency}
+                        value={flatPrice}
+                        {...numberLimits(lineSchema, ['askedPrice'])}
+                        hint={`Only tried here, not kept; ${taxWords(channel?.taxMode ?? null)}.`}
+                        onCommit={setFlatPrice}
+                      />
+                      <p role="status">{pricedWords(study.priced, flatNow, formatter)}</p>
+                    </div>
+                  ),
+                },
+                {
+                  id: 'curve-save',
+                  name: 'Save the chart',
+                  body: () => (
+                    <CurveSave
+                      frame={whole}
+                      study={study}
+                      name={job.name}
+                      captions={[
+                        `${job.name}: ${title}.`,
+                        ...(otherStudy === null ? [] : [`Long dashes: the job ${chosen?.name ?? ''}.`]),
+                        ...(measure === 'each' ? ['Dots: price a piece.'] : []),
+                        ...(hasBand ? ['Pale band: if little or much is spoiled.'] : []),
+                      ]}
+                    />
+                  ),
+                },
+                {
+                  id: 'curve-table',
+                  name: 'As a table',
+                  body: () => <CurveTable {...{ study, terms }} name={job.name} />,
+                },
+              ]}
+            />
+          )}
+        </>
+      )}
     </CardSection>
   );
 }

@@ -1,4 +1,4 @@
-import type { CurveMarkKind, MarkedBatch } from '@/app/_charts/CurveMark';
+import type { BatchMarkKind, MarkedBatch } from '@/app/_charts/BatchMark';
 import { taxTermsOf } from '@/lib/price/taxTerms';
 import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import { type CurveMeasure, measured } from '@/lib/studies/curve/curveSeries';
@@ -10,25 +10,22 @@ export function curveMarks(
   looked: number,
   text: (value: number) => string,
 ): readonly MarkedBatch[] {
-  const { points, spots, breakEven, knee, asked, to, taxInside } = study;
+  const { points, breakEven, knee, asked, taxInside } = study;
   const mark = (
-    kind: CurveMarkKind,
+    kind: BatchMarkKind,
     n: number | undefined,
-    words?: (value: number) => string,
+    words: (value: number) => string,
   ): readonly MarkedBatch[] => {
     const point = points.find((one) => one.n === n);
     if (point === undefined) return [];
     const value = measured(point, measure, taxTermsOf(taxInside));
-    return [{ kind, n: point.n, value, words: words?.(value) }];
+    return [{ kind, n: point.n, value, words: words(value) }];
   };
-  const drawn = spots.map(({ n }) => n).filter((n) => n <= to);
+  const isAsked = looked === asked;
   return [
-    ...drawn.flatMap((n, index) =>
-      mark('spot', n, index === 0 ? () => `just full: ${drawn.join(', ')}` : undefined),
-    ),
-    ...mark('knee', knee?.n, () => `knee ${knee?.n}`),
+    ...(isAsked ? [] : mark('asked', asked, () => `this job, ${asked}`)),
+    ...mark('knee', knee?.n, () => `knee, ${knee?.n}`),
     ...mark('breakEven', breakEven?.first, () => `pays its way from ${breakEven?.first}`),
-    ...(looked === asked ? [] : mark('asked', asked)),
-    ...mark('looked', looked, (value) => `${looked}${looked === asked ? ' asked' : ''}: ${text(value)}`),
+    ...mark('looked', looked, (value) => `${isAsked ? `this job, ${looked}` : looked}: ${text(value)}`),
   ];
 }

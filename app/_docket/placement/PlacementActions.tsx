@@ -3,7 +3,7 @@
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import type { Line } from '@/shared/schemas/job';
-import styles from './PlacementFold.module.css';
+import styles from './PlacementBody.module.css';
 
 type PlacementActionsProps = Readonly<{ line: Line; index: number }>;
 

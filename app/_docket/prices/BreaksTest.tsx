@@ -7,8 +7,8 @@ import { changesBack } from '@/app/_docket/common/changesBack';
 import { changesStand } from '@/app/_docket/common/changesStand';
 import { useJob } from '@/app/_docket/common/useJob';
 import { type BreakListFormat, stretchWords, thinWords, tieWords } from '@/app/_words/docket/breakListWords';
+import { LOOKED_AT_UP_TO } from '@/lib/price/list/firstFall';
 import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
-import { LOOKED_AT_UP_TO } from '@/lib/studies/breaks/firstFall';
 import type { Change } from '@/shared/finding';
 import styles from './BreaksTest.module.css';
 import { PriceRemedies } from './PriceRemedies';
@@ -24,10 +24,10 @@ type BreaksTestProps = Readonly<{
 }>;
 
 const rules = {
-  cap: 'Orders are capped: none pays more than a larger one would.',
+  capped: 'Orders are capped: none pays more than a larger one would.',
   slab: 'Orders are reckoned by slabs: the lower price holds only for the pieces beyond a break.',
-  tariff: 'Orders are sold at so much to start and so much a piece.',
-  none: 'The rule chosen cannot be kept with these figures, so the list stands as it is.',
+  setUpApart: 'Orders are sold at so much to start and so much a piece.',
+  onePrice: 'One price a size holds for every quantity.',
 } as const;
 
 /** A remedy that was taken, with the way back. */
@@ -44,7 +44,7 @@ export function BreaksTest(props: BreaksTestProps) {
   const [taken, setTaken] = useState<Taken | null>(null);
   const { groups, remedies, breakProblems } = answer;
   const index = input.job.lines.findIndex(({ id }) => id === lineId);
-  const selling = input.job.lines[index]?.selling ?? 'asListed';
+  const selling = answer.list.rule;
   const passed = groups.every(({ falls }) => falls === null);
   const upTo = format.formatter.number(LOOKED_AT_UP_TO, 0);
   const late = breakProblems.find(({ kind }) => kind === 'beginsLate');
@@ -66,7 +66,7 @@ export function BreaksTest(props: BreaksTestProps) {
       </h3>
       {selling !== 'asListed' && (
         <div className={styles.row}>
-          <p>{rules[groups[0]?.sold.kind === selling ? selling : 'none']}</p>
+          <p>{rules[selling]}</p>
           {last === null && (
             <Button
               onPress={() =>

@@ -32,7 +32,8 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
   const { currency, policy } = input.workshop;
   const digits = currencyDigits(currency) ?? 2;
   const path = ['lines', index, 'ownPrices'] as const;
-  const breaks = [...new Set(policy.breaks)].sort((a, b) => a - b);
+  const typed = line.breaks ?? policy.breaks;
+  const breaks = [...new Set(typed ?? cells.map(({ from }) => from))].sort((a, b) => a - b);
   const idle = line.ownPrices.filter(({ from }) => !breaks.includes(from));
   const setPrice = (from: number, each: number | null) =>
     void workspace.changeJob(
@@ -50,6 +51,13 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
       `own price of ${line.id} from ${from}`,
     );
   const where = { document: 'workshop', path: ['policy', 'breaks'] } as const;
+  const setBreaks = (starts: readonly number[] | null) =>
+    void workspace.setField(
+      { kind: 'job', id: jobId },
+      'Quantity breaks',
+      ['lines', index, 'breaks'],
+      starts,
+    );
   return (
     <Fold
       id={fieldId(['lines', index, 'prices'])}
@@ -109,16 +117,32 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
         </p>
       ))}
       <h3 className={styles.sub}>Quantity breaks</h3>
-      <p className={styles.words}>
-        They belong to <Link href={fieldAddress(where) ?? '/workshop'}>the prices of your workshop</Link> and
-        hold for every job.
-      </p>
-      <BreakFields
-        breaks={policy.breaks}
-        onCommit={(starts) =>
-          void workspace.setField({ kind: 'workshop' }, 'Quantity breaks', where.path, starts)
-        }
-      />
+      {typed === null ? (
+        <p className={styles.words}>
+          The sums choose them.{' '}
+          <Button kind="quiet" onPress={() => setBreaks(breaks)}>
+            Type your own
+          </Button>
+        </p>
+      ) : (
+        <p className={styles.words}>
+          {line.breaks === null ? (
+            <>
+              They belong to{' '}
+              <Link href={fieldAddress(where) ?? '/workshop'}>the prices of your workshop</Link>; changed
+              here, they hold for this line alone.
+            </>
+          ) : (
+            <>
+              They hold for this line alone.{' '}
+              <Button kind="quiet" onPress={() => setBreaks(null)}>
+                Take those of your workshop
+              </Button>
+            </>
+          )}
+        </p>
+      )}
+      {typed !== null && <BreakFields breaks={typed} onCommit={setBreaks} />}
     </Fold>
   );
 }

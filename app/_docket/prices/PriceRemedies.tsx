@@ -3,8 +3,8 @@
 import { Button } from '@/app/_controls/Button';
 import type { BreakListFormat } from '@/app/_words/docket/breakListWords';
 import { effectWords, remedyWords } from '@/app/_words/docket/remedyWords';
+import type { WrittenTariff } from '@/lib/price/list/selling';
 import type { RemedyOffer } from '@/lib/studies/breaks/remedyOffers';
-import type { WrittenTariff } from '@/lib/studies/breaks/writtenTariff';
 import type { Change } from '@/shared/finding';
 import styles from './BreaksTest.module.css';
 

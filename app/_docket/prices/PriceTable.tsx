@@ -34,7 +34,7 @@ export function PriceTable(props: PriceTableProps) {
   const { sheet, line, table, priceStep, taxMode, ends } = props;
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const onKeyDown = useArrowKeys();
+  const arrowKeys = useArrowKeys();
   const { breaks, groups } = priceGrid(table, line.id);
   const batch = sheet.cases.find(({ lineId }) => lineId === line.id)?.batch ?? 0;
   const ofJob = breaks.findIndex(({ from, to }) => batch >= from && (to === null || batch <= to));
@@ -85,7 +85,7 @@ export function PriceTable(props: PriceTableProps) {
         </div>
       )}
       <div className={styles.box} ref={box}>
-        <table className={styles.table} onKeyDown={onKeyDown}>
+        <table className={styles.table} {...arrowKeys}>
           <caption className="visuallyHidden">Price of one piece by size and by how many are ordered</caption>
           <thead>
             <tr>

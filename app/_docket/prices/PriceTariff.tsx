@@ -26,10 +26,10 @@ export function PriceTariff({ answer, piece, format, priceStep }: PriceTariffPro
           is what your target comes to from 1 to 100 pieces. It is off by at most{' '}
           {formatter.money(tariff.largestError)} a {piece}, at{' '}
           {formatter.count(tariff.largestErrorAt, 'piece')}, and by no more than{' '}
-          {formatter.money(tariff.smallError)} from {formatter.count(tariff.smallFrom, 'piece')} on.{' '}
-          {tariff.written === null
-            ? 'It starts below nothing, so it is no way to sell.'
-            : `Written out: ${formatter.money(fromMinor(tariff.written.start, currency))} and ${formatter.money(fromMinor(tariff.written.each, currency))}.`}
+          {formatter.money(tariff.smallError)} from {formatter.count(tariff.smallFrom, 'piece')} on. Written
+          out so that every order reaches its target:{' '}
+          {formatter.money(fromMinor(tariff.written.start, currency))} and{' '}
+          {formatter.money(fromMinor(tariff.written.each, currency))}.
         </p>
       )}
       {endings !== null && (

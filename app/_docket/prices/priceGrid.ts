@@ -1,4 +1,4 @@
-import type { BreakSpan } from '@/lib/price/dearestQuantity';
+import type { BreakSpan } from '@/lib/price/list/breakStarts';
 import type { TablePrice } from '@/lib/price/priceTable';
 
 /** Neighbouring sizes that cost and are priced the same in every break. */

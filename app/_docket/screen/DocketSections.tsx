@@ -1,28 +1,46 @@
 'use client';
 
+import { useCallback, useRef, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { ChecksSection } from '@/app/_docket/checks/ChecksSection';
+import { IndexSheetContext } from '@/app/_docket/common/indexSheet';
 import { useJob } from '@/app/_docket/common/useJob';
 import { JobHead } from '@/app/_docket/head/JobHead';
 import { JobPriceBar } from '@/app/_docket/head/JobPriceBar';
 import { JobSection } from '@/app/_docket/job/JobSection';
 import { DocketFailure } from './DocketFailure';
+import styles from './DocketSections.module.css';
+import { IndexSheet } from './IndexSheet';
 import { LazyFigureSections } from './LazyFigureSections';
+import { SectionIndex } from './SectionIndex';
+import { useCurrentSection } from './useCurrentSection';
+import { useSectionStates } from './useSectionStates';
 
-/** The docket of a job: its head, the price in sight, and the sections on one slip. */
+/** The docket of a job: its head, the price in sight, the index, and the sections on one slip. */
 export function DocketSections() {
   const { isChecked, failure } = useJob();
+  const content = useRef<HTMLDivElement>(null);
+  const states = useSectionStates();
+  const current = useCurrentSection(content);
+  const [isSheetOpen, setSheetOpen] = useState(false);
+  const openSheet = useCallback(() => setSheetOpen(true), []);
   return (
-    <>
+    <IndexSheetContext value={openSheet}>
       <JobHead />
       {failure !== null && <DocketFailure failure={failure} />}
       <JobPriceBar />
-      <Card>
-        <JobSection />
-        {/* Not before the first answer: they would push each other about while they fill. */}
-        {isChecked && <ChecksSection />}
-        <LazyFigureSections isWanted={isChecked} />
-      </Card>
-    </>
+      <div className={styles.frame}>
+        <SectionIndex states={states} current={current} />
+        <div className={styles.content} ref={content}>
+          <Card>
+            <JobSection />
+            {/* Not before the first answer: they would push each other about while they fill. */}
+            {isChecked && <ChecksSection />}
+            <LazyFigureSections isWanted={isChecked} />
+          </Card>
+        </div>
+      </div>
+      <IndexSheet isOpen={isSheetOpen} onClose={() => setSheetOpen(false)} states={states} />
+    </IndexSheetContext>
   );
 }

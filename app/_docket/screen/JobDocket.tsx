@@ -1,6 +1,8 @@
 'use client';
 
 import { useEffect } from 'react';
+import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
+import { PrintedJobSheet } from '@/app/_docket/jobSheet/PrintedJobSheet';
 import { useJobInput } from '@/app/_documents/useJobInput';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
@@ -8,6 +10,7 @@ import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 import type { JobInput } from '@/shared/schemas/request';
 import { DocketSections } from './DocketSections';
 import { ExampleBand } from './ExampleBand';
+import styles from './JobDocket.module.css';
 import { JobNotHere } from './JobNotHere';
 import { JobProvider } from './JobProvider';
 import { lastJob } from './lastJob';
@@ -34,7 +37,12 @@ function DocketOfJob({ jobId, workspace, input }: DocketOfJobProps) {
     <>
       {exampleJobIds.includes(jobId) && <ExampleBand />}
       <JobProvider {...{ jobId, workspace, input, priced }}>
-        <DocketSections />
+        <PrintedJobSheet>
+          <DocketSections />
+          <p className={styles.paper}>
+            On paper: <JobSheetLink jobId={jobId} />
+          </p>
+        </PrintedJobSheet>
       </JobProvider>
     </>
   );

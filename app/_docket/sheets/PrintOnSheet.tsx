@@ -2,7 +2,6 @@
 
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import type { Sheet } from '@/shared/schemas/workshop';
@@ -29,13 +28,13 @@ export function PrintOnSheet({ sheet, paper, marginMm, previews }: PrintOnSheetP
     // The picture is drawn as the file has it, flipped or not; a name is drawn as it will be read.
     return { ...piece, name, reversed: preview === undefined ? reversed : flipped, fit, preview };
   });
-  const isRoll = sheet.lengthMm !== null;
   const cut = { widthMm: paper.widthMm, heightMm: sheet.lengthMm ?? paper.heightMm };
-  const where = isRoll ? 'to a print' : sheet.spare > 0 ? 'on the last sheet' : 'to a sheet';
-  const printed = sheet.pieces.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);
   const says = prints.map(
     ({ print, count }) =>
       `${formatter.number(count, 0)} of ${print.name}${print.reversed ? ', mirrored' : ', not mirrored'}`,
+  );
+  const names = prints.map(({ print, count }) =>
+    count === 1 ? print.name : `${print.name}, ${formatter.number(count, 0)} on each`,
   );
   return (
     <li>
@@ -47,31 +46,8 @@ export function PrintOnSheet({ sheet, paper, marginMm, previews }: PrintOnSheetP
           says={`${paper.name} with ${says.join('; ')}`}
         />
         <figcaption className={styles.words}>
-          <h3>
-            {prints
-              .map(({ print, count }) => `${print.name}, ${formatter.number(count, 0)} ${where}`)
-              .join('; ')}
-          </h3>
-          <p className={styles.times}>× {formatter.number(sheet.count, 0)}</p>
-          {prints.map(({ print }) => (
-            <p key={print.key}>
-              {prints.length > 1 && `${print.name}: `}
-              {formatter.size(print.widthMm, print.heightMm)}
-              {!print.isOnlySize &&
-                ` for ${print.sizes === null ? 'all other sizes' : sizesWords(print.sizes)}`}
-              {madeOf.job.lines.length > 1 && `, ${print.lineName}`}
-            </p>
-          ))}
-          {sheet.spare > 0 && <p>{formatter.count(sheet.spare, 'place')} spare on it</p>}
-          {isRoll && (
-            <p>
-              {formatter.length(cut.heightMm)} of the roll
-              {sheet.cutsMm.length > 0 && `, cut into ${formatter.number(sheet.cutsMm.length + 1, 0)} strips`}
-            </p>
-          )}
-          <p className={styles.quiet}>
-            {formatter.share(1 - printed / (cut.widthMm * cut.heightMm))} of the paper left over
-          </p>
+          <strong>{formatter.number(sheet.count, 0)} ×</strong> {names.join('; ')}
+          {sheet.spare > 0 && ', the last sheet'}
         </figcaption>
       </figure>
     </li>

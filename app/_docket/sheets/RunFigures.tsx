@@ -5,35 +5,34 @@ import { FigureButton } from '@/app/_trace/FigureButton';
 import type { FigureNames } from '@/app/_trace/figureName';
 import { TracePanel } from '@/app/_trace/TracePanel';
 import { useOpenFigure } from '@/app/_trace/useOpenFigure';
+import { expectedSheets, volumeWords } from '@/app/_words/docket/sheetWords';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { inkLost } from '@/lib/grid/inkLost';
+import { rollUsed } from '@/lib/grid/rollUsed';
 import { formatNumber } from '@/shared/formatNumber';
-import { usFluidOuncesFromMl } from '@/shared/units';
 import styles from './RunFigures.module.css';
 
 /** What the whole run takes: sheets, presses, ink and electricity; each opens to its sum. */
 export function RunFigures({ names }: Readonly<{ names: FigureNames }>) {
   const { sheet, input } = names;
-  const isRoll = input.workshop.sheets.find(({ id }) => id === input.job.sheetId)?.form === 'roll';
+  const paper = input.workshop.sheets.find(({ id }) => id === input.job.sheetId);
+  const used = paper === undefined ? null : rollUsed(sheet, paper);
   const { locale, units } = useTextContext();
   const opens = useOpenFigure();
   const number = (value: number, maxDecimals = 1) => formatNumber(value, locale, { maxDecimals });
-  const volume = (mL: number) =>
-    units.volume === 'floz' ? `${number(usFluidOuncesFromMl(mL), 2)} fl oz` : `${number(mL)} mL`;
+  const volume = (mL: number) => volumeWords(mL, units, locale);
   const figures = [
     {
       rowId: 'sheets',
-      name: 'Sheets',
-      text: number(wholeJob(sheet, 'sheets')),
-      says: isRoll
-        ? 'letter sheets of the roll, expected, with replacements, rejects and tests'
-        : 'expected, with replacements, rejects and tests',
+      name: used === null ? 'Sheets' : 'Roll',
+      text: used === null ? number(expectedSheets(sheet), 0) : `${number(used.lengthMm / 1000)} m`,
+      says: 'with replacements, rejects and tests',
     },
     {
       rowId: 'presses',
       name: 'Presses',
       text: number(wholeJob(sheet, 'presses')),
-      says: 'expected, with spoiled pieces and tests',
+      says: 'with spoiled pieces and tests',
     },
     {
       rowId: 'inkMl',

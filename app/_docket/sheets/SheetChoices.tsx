@@ -31,7 +31,9 @@ export function SheetChoices({ choices, stale }: SheetChoicesProps) {
   }
   return (
     <section className={styles.choices} aria-labelledby="sheet-choices">
-      <h3 id="sheet-choices">On your other sheets</h3>
+      <h3 className="visuallyHidden" id="sheet-choices">
+        On your other sheets
+      </h3>
       <table className={styles.table}>
         <thead>
           <tr>
@@ -47,7 +49,7 @@ export function SheetChoices({ choices, stale }: SheetChoicesProps) {
         <tbody>
           {choices.map((choice) => {
             const sheet = sheets.find(({ id }) => id === choice.sheetId);
-            const name = sheet?.name ?? choice.sheetId;
+            const name = sheet?.name ?? 'A sheet that was removed';
             return (
               <tr key={choice.sheetId} className={choice.isPresent ? styles.present : undefined}>
                 <th scope="row">

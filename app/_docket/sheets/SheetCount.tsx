@@ -8,15 +8,17 @@ import type { SheetsPlan } from '@/lib/layout/plannedSheets';
 
 type SheetCountProps = Readonly<{
   plan: SheetsPlan;
+  /** Whole sheets the job is expected to use. */
+  expected: number;
   /** Of a roll, what the whole job uses up. */
   used: RollUsed | null;
   newRollMm: number | null;
 }>;
 
-/** How many sheets the good pieces take, and how far that is from the least that is possible. */
-export function SheetCount({ plan, used, newRollMm }: SheetCountProps) {
+/** How the sheets of the good pieces come to those the job takes, and how far they are from the least possible. */
+export function SheetCount({ plan, expected, used, newRollMm }: SheetCountProps) {
   const formatter = formatterFor(useTextContext());
-  const { count, lowerBound, wasteShare, roll } = plan;
+  const { count, lowerBound, roll } = plan;
   const sheets = formatter.count(count, 'sheet');
   return (
     <p>
@@ -25,11 +27,9 @@ export function SheetCount({ plan, used, newRollMm }: SheetCountProps) {
         : lowerBound >= count
           ? `${sheets} for the good pieces; no layout needs fewer.`
           : `${sheets} for the good pieces; ${formatter.number(lowerBound, 0)} is the least possible.`}{' '}
-      {formatter.share(wasteShare)} of their paper is left over.{' '}
       {used === null
-        ? 'Spoiled pieces and tests come on top.'
-        : `With spoiled pieces and tests it is ${rollWords(used, newRollMm, formatter)}.`}
-      {roll !== null && ' What the printer needs for a sheet is counted by area: a letter sheet is one.'}
+        ? `With what is spoiled, rejected and tested it is ${formatter.number(expected, 0)}.`
+        : `With what is spoiled, rejected and tested it is ${rollWords(used, newRollMm, formatter)}.`}
     </p>
   );
 

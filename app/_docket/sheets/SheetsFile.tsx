@@ -73,8 +73,10 @@ export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
     }
   };
   return (
-    <section className={styles.file} aria-labelledby="sheets-file">
-      <h3 id="sheets-file">Sheets to print</h3>
+    <section className={styles.file} aria-labelledby="sheets-file-heading">
+      <h3 className="visuallyHidden" id="sheets-file-heading">
+        Sheets to print
+      </h3>
       <p className={styles.words}>
         A PDF of pages{' '}
         {paper.form === 'roll'

@@ -1,31 +1,38 @@
 'use client';
 
 import { CardSection } from '@/app/_controls/CardSection';
+import { FoldRow } from '@/app/_controls/FoldRow';
+import { Answer } from '@/app/_docket/common/Answer';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { casesKey } from '@/app/_trace/casesKey';
+import { expectedSheets, sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
+import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import { wholeJob } from '@/lib/grid/costSheet';
 import { rollUsed } from '@/lib/grid/rollUsed';
 import { apartSheets } from '@/lib/layout/apartSheets';
-import { formatNumber } from '@/shared/formatNumber';
+import { sheetIdeas } from './bestIdea';
 import { InkNote } from './InkNote';
 import { PrintOnSheet } from './PrintOnSheet';
 import { RunFigures } from './RunFigures';
 import { SheetChoices } from './SheetChoices';
 import { SheetCount } from './SheetCount';
+import { SheetIdeaRow } from './SheetIdeaRow';
 import { SheetIdeas } from './SheetIdeas';
+import { SheetKinds } from './SheetKinds';
 import { SheetsFile } from './SheetsFile';
 import styles from './SheetsSection.module.css';
 import { useSheetPreviews } from './useSheetPreviews';
 
-/** Section 3: how the prints lie on the paper, on which paper they cost least, and the file to print. */
+/** Section 3: how the prints lie on the paper and what saves most of it; folded, the file to print, quantities and ink. */
 export function SheetsSection() {
-  const { answer, madeOf, stale } = useJob().costs;
-  const { locale } = useTextContext();
+  const { jobId, costs: shown } = useJob();
+  const { answer, madeOf, stale } = shown;
+  const context = useTextContext();
+  const formatter = formatterFor(context);
   const { job, workshop } = madeOf;
   const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
@@ -36,47 +43,92 @@ export function SheetsSection() {
   // Figures of an older state of the job stay in view until the new ones come, but never its drawings.
   const sheets = newest?.answer ?? null;
   const isCurrent = newest?.input === madeOf;
+  const isOld = stale || !isCurrent;
   const ready = layout !== null && costs !== null && paper !== undefined;
-  const used = ready ? rollUsed(costs, paper) : null;
-  const placements = job.lines.flatMap((line) => line.placements);
-  const mirrored = placements.every(({ mirror }) => mirror) ? ', mirrored' : '';
-  const line = ready
-    ? `${paper.name}, about ${used === null ? formatNumber(wholeJob(costs, 'sheets'), locale, { maxDecimals: 0 }) : `${formatNumber(used.lengthMm / 1000, locale, { maxDecimals: 1 })} m`} in all${mirrored}`
-    : undefined;
   const marginMm = printer?.marginMm ?? 0;
   const drawn = sheets !== null && isCurrent ? sheets.plan.sheets : apartSheets(layout ?? []);
-  return (
-    <CardSection numeral={3} heading="Sheets" answer={line} id="sheets">
-      {!ready ? (
+  if (!ready)
+    return (
+      <CardSection numeral={3} heading="Sheets" id="sheets">
         <NotYet what="The sheets" />
-      ) : (
-        <>
-          {stale && <LastGood />}
-          <ul className={styles.prints}>
-            {drawn.map((sheet, index) => (
-              <PrintOnSheet
-                // biome-ignore lint/suspicious/noArrayIndexKey: sheets have no name but their place in the run
-                key={index}
-                sheet={sheet}
-                paper={paper}
-                marginMm={marginMm}
-                previews={previews}
-              />
-            ))}
-          </ul>
-          <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
-          <InkNote sheet={costs} prints={layout} />
-          <AnswerMissing what="The sheets could not be compared" failure={failure} />
-          {sheets !== null && (
-            <div className={styles.more}>
-              <SheetCount plan={sheets.plan} used={used} newRollMm={paper.rollLengthMm} />
-              <SheetsFile paper={paper} marginMm={marginMm} sheets={isCurrent ? sheets.plan.sheets : null} />
-              <SheetIdeas answer={sheets} paper={paper} stale={stale || !isCurrent} />
-              <SheetChoices choices={sheets.choices} stale={stale || !isCurrent} />
-            </div>
-          )}
-        </>
-      )}
+      </CardSection>
+    );
+  const used = rollUsed(costs, paper);
+  const wasteShare = sheets?.plan.wasteShare ?? null;
+  const [best, ...others] = sheets === null ? [] : sheetIdeas(sheets);
+  const pages = drawn.reduce((sum, { count }) => sum + count, 0);
+  return (
+    <CardSection
+      numeral={3}
+      heading="Sheets"
+      answer={<Answer words={sheetsAnswerWords({ costs, paper, used, wasteShare, ...context }, formatter)} />}
+      id="sheets"
+    >
+      {stale && <LastGood />}
+      <div className={styles.open}>
+        <ul className={styles.prints}>
+          {drawn.map((sheet, index) => (
+            <PrintOnSheet
+              // biome-ignore lint/suspicious/noArrayIndexKey: sheets have no name but their place in the run
+              key={index}
+              {...{ sheet, paper, marginMm, previews }}
+            />
+          ))}
+        </ul>
+        {best !== undefined && (
+          <div className={styles.best}>
+            <SheetIdeaRow of={best} stale={isOld} />
+          </div>
+        )}
+      </div>
+      <AnswerMissing what="The sheets could not be compared" failure={failure} />
+      <FoldRow
+        place={jobId}
+        folds={[
+          {
+            id: 'sheets-file',
+            name: `Sheets to print, ${formatter.count(pages, 'page')}`,
+            body: () => (
+              <div className={styles.fold}>
+                {sheets !== null && (
+                  <SheetCount
+                    plan={sheets.plan}
+                    expected={expectedSheets(costs)}
+                    used={used}
+                    newRollMm={paper.rollLengthMm}
+                  />
+                )}
+                <SheetKinds sheets={drawn} paper={paper} />
+                <SheetsFile {...{ paper, marginMm }} sheets={sheets !== null && isCurrent ? drawn : null} />
+              </div>
+            ),
+          },
+          ...(sheets === null
+            ? []
+            : [
+                {
+                  id: 'sheets-quantities',
+                  name: 'Quantities that fill a sheet',
+                  body: () => <SheetIdeas answer={sheets} ideas={others} stale={isOld} />,
+                },
+                {
+                  id: 'sheets-papers',
+                  name: 'Other papers',
+                  body: () => <SheetChoices choices={sheets.choices} stale={isOld} />,
+                },
+              ]),
+          {
+            id: 'sheets-ink',
+            name: 'Ink and presses',
+            body: () => (
+              <div className={styles.fold}>
+                <RunFigures key={casesKey(costs)} names={{ sheet: costs, input: madeOf }} />
+                <InkNote sheet={costs} prints={layout} />
+              </div>
+            ),
+          },
+        ]}
+      />
     </CardSection>
   );
 }

@@ -1,6 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { breakTotal } from '@/lib/price/list/breakList';
 import type { BreakGroup } from '@/lib/studies/breaks/breakGroups';
-import { breakTotal } from '@/lib/studies/breaks/breakList';
 import { formatMinor, type MinorUnits } from '@/shared/money';
 import { sizesWords } from './sizesWords';
 

@@ -1,4 +1,4 @@
-import type { BreakSpan } from '@/lib/price/dearestQuantity';
+import type { BreakSpan } from '@/lib/price/list/breakStarts';
 
 /** @returns a span of quantities in words: “24 to 47”, “48 and up”. */
 export function breakWords({ from, to }: BreakSpan): string {

@@ -1,16 +1,115 @@
+import { amountWords } from '@/app/_words/amountWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { TaxTerms } from '@/lib/price/taxTerms';
 import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
 import type { BetterFrom } from '@/lib/studies/curve/betterFrom';
 import type { CostCurve, CurveAnswer } from '@/lib/studies/curve/curveAnswer';
+import type { CurveMeasure } from '@/lib/studies/curve/curveSeries';
 import type { QuantitySpot } from '@/lib/studies/curve/quantitySpots';
 import type { SpotReason } from '@/lib/studies/curve/usedUpAt';
 import type { Job } from '@/shared/schemas/job';
+import type { AnswerWords } from './answerWords';
+import type { PieceWord } from './pieceWords';
 
 /** What a batch comes to, in one line. */
-export function pointWords(point: BatchPoint, formatter: Formatter): string {
+export function pointWords(
+  point: BatchPoint,
+  piece: PieceWord,
+  terms: TaxTerms,
+  formatter: Formatter,
+): string {
   const { n, fullCost, price, margin, payPerHour } = point;
-  return `${formatter.count(n, 'piece')}: ${formatter.money(fullCost / n)} each in full, sold at ${formatter.money(price / n)} without tax, margin ${formatter.share(margin)}, pays you ${formatter.money(payPerHour)} an hour`;
+  return `${formatter.count(n, piece.one, piece.many)}: ${formatter.money(fullCost / n)} each in full, order total ${formatter.money(terms.written(price))}, margin ${formatter.share(margin)}, pays you ${formatter.money(payPerHour)} an hour`;
+}
+
+/** One figure of a batch. */
+export interface CurveFigure {
+  readonly name: string;
+  readonly text: string;
+  /** What kind of figure it is, where the page tells the same one elsewhere. */
+  readonly marks?: 'margin' | 'pay';
+}
+
+/** The five figures of a batch, money as the maker writes it and without its name. */
+export function curveFigures(
+  { n, fullCost, price, profit, margin, payPerHour }: BatchPoint,
+  piece: PieceWord,
+  terms: TaxTerms,
+  context: TextContext,
+): readonly CurveFigure[] {
+  const money = (amount: number) => amountWords(amount, context.currency, context.locale);
+  return [
+    { name: `a ${piece.one} costs`, text: money(fullCost / n) },
+    { name: 'order total', text: money(terms.written(price)) },
+    { name: 'margin', text: formatterFor(context).share(margin), marks: 'margin' },
+    { name: 'profit', text: money(profit) },
+    { name: 'pays you an hour', text: money(payPerHour), marks: 'pay' },
+  ];
+}
+
+/** The titles of the drawing's axes, and the name of what lies below nothing. */
+export function curveTitles(measure: CurveMeasure, piece: PieceWord, currency: string) {
+  const titles = {
+    margin: { upTitle: 'margin, after your pay and fees', lossTitle: 'you pay to work' },
+    each: { upTitle: `cost and price of a ${piece.one}, ${currency}`, lossTitle: null },
+    profit: { upTitle: `profit of the order, ${currency}`, lossTitle: 'you pay to work' },
+  } as const satisfies Readonly<Record<CurveMeasure, unknown>>;
+  return { ...titles[measure], acrossTitle: `${piece.many} in the order, doubling scale` };
+}
+
+/** What the curve says in one line: of the batch that is looked at, or of all of them. */
+export function curveAnswerWords(
+  study: CostCurve,
+  looked: BatchPoint | null,
+  piece: PieceWord,
+  context: TextContext,
+): AnswerWords {
+  const formatter = formatterFor(context);
+  const money = (amount: number) => amountWords(amount, context.currency, context.locale);
+  const { breakEven, knee, to, points, priced } = study;
+  if (looked !== null)
+    return {
+      key: `${formatter.count(looked.n, piece.one, piece.many)} ${looked.n === 1 ? 'leaves' : 'leave'} ${formatter.number(looked.margin * 100, 0)} %`,
+      after: ` and ${looked.n === 1 ? 'pays' : 'pay'} ${money(looked.payPerHour)} an hour`,
+    };
+  if (priced === 'target') {
+    const [first] = points;
+    const last = points[points.length - 1];
+    if (first === undefined || last === undefined) return { key: 'No price is asked yet' };
+    return {
+      before: `A ${piece.one} costs `,
+      key: money(first.fullCost / first.n),
+      after: ` made alone, ${money(last.fullCost / last.n)} among ${formatter.number(last.n, 0)}; no price is asked yet`,
+    };
+  }
+  if (breakEven === null)
+    return {
+      key: `No order up to ${formatter.number(to, 0)} pays its way`,
+      after: ': ask more, or make it cost less',
+    };
+  const key =
+    breakEven.first === 1
+      ? `Pays its way from the first ${piece.one}`
+      : `Pays its way from ${breakEven.first}`;
+  return knee === null || knee.n <= breakEven.first
+    ? { key }
+    : { key, after: `; most of the margin is won by ${knee.n}` };
+}
+
+/** What the batches are sold at, after a count of pieces. */
+export function soldWords(
+  study: CostCurve,
+  job: Job,
+  flatPrice: number | null,
+  context: TextContext,
+): string {
+  const money = (amount: number) => amountWords(amount, context.currency, context.locale);
+  const asked = new Set(job.lines.map(({ askedPrice }) => askedPrice));
+  const [one = null] = asked;
+  if (study.priced === 'flat' && flatPrice !== null) return `at ${money(flatPrice)}`;
+  if (study.priced === 'target') return 'at the target';
+  return asked.size === 1 && one !== null ? `at ${money(one)}` : 'at the asked prices';
 }
 
 /** At which price the curve is drawn. */

@@ -1,7 +1,8 @@
 import type { Blank } from '@/shared/schemas/blank';
+import type { JobInput } from '@/shared/schemas/request';
 
 /** What one of something is called, and several. */
-interface PieceWord {
+export interface PieceWord {
   readonly one: string;
   readonly many: string;
 }
@@ -32,4 +33,10 @@ export function pieceWords(blank: Pick<Blank, 'kind' | 'substrate'> | undefined)
     default:
       return kind satisfies never;
   }
+}
+
+/** What the finished pieces of a whole job are called; pieces, where its lines make different things. */
+export function piecesOfJob({ job, blanks }: Pick<JobInput, 'job' | 'blanks'>): PieceWord {
+  const [first, ...others] = job.lines.map(({ blankId }) => pieceWords(blanks[blankId]));
+  return first !== undefined && others.every(({ one }) => one === first.one) ? first : pieceWords(undefined);
 }

@@ -1,6 +1,6 @@
+import type { WrittenTariff } from '@/lib/price/list/selling';
 import type { RemedyOffer } from '@/lib/studies/breaks/remedyOffers';
 import type { SellingEffect } from '@/lib/studies/breaks/sellingEffects';
-import type { WrittenTariff } from '@/lib/studies/breaks/writtenTariff';
 import { formatMinor, fromMinor } from '@/shared/money';
 import { type BreakListFormat, someSizes } from './breakListWords';
 import { namesInWords } from './jobWords';
@@ -24,7 +24,7 @@ export function remedyWords(
 ): RemedyWords {
   const { currency, locale, formatter } = format;
   switch (kind) {
-    case 'cap':
+    case 'capped':
       return {
         name: 'Cap',
         says: 'No order pays more than a larger one would.',
@@ -36,7 +36,7 @@ export function remedyWords(
         says: 'The lower price holds only for the pieces beyond a break.',
         button: 'Reckon by slabs',
       };
-    case 'tariff': {
+    case 'setUpApart': {
       const start = tariff === null ? '' : formatter.money(fromMinor(tariff.start, currency));
       const each = tariff === null ? '' : formatter.money(fromMinor(tariff.each, currency));
       return {
@@ -84,7 +84,9 @@ export function effectWords({ effects, sizes, kind }: RemedyOffer, format: Break
     .slice(0, MOST_ORDERS)
     .sort((a, b) => a.n - b.n);
   const of =
-    kind === 'tariff' || sizes.length === format.sizes.length ? '' : ` of ${someSizes(sizes, format.sizes)}`;
+    kind === 'setUpApart' || sizes.length === format.sizes.length
+      ? ''
+      : ` of ${someSizes(sizes, format.sizes)}`;
   const buyers = told.map(
     ({ n, before, after }, index) =>
       `${formatter.number(n, 0)}${index === 0 ? ` pieces${of}` : ''} pay ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,

@@ -16,7 +16,7 @@ import { timeWords } from './timeWords';
 import type { Wording, WordingOf } from './wording';
 
 /** A finding in words. */
-interface FindingWords {
+export interface FindingWords {
   /** What is wrong. */
   readonly sentence: string;
   /** What will happen, and what to do. */

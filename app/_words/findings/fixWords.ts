@@ -9,6 +9,7 @@ export const fixLabels: {
 } = {
   useTypical: (facts, formatter) => `Use the typical ${formatter.rate(facts.typical, facts.unit)}`,
   useOnly: (facts) => `Use “${facts.name}”`,
+  addPress: (facts) => addPressWords[facts.kind],
   printForAll: (facts, formatter) =>
     `Use the print of ${formatter.size(facts.widthMm, facts.heightMm)} for all other sizes`,
   resizePrint: (facts, formatter) => `Print at ${formatter.size(facts.widthMm, facts.heightMm)}`,
@@ -48,7 +49,39 @@ export const fixLabels: {
   ventilate: () => 'The room is ventilated',
   keepLabel: () => 'The label stays',
   reorderPresses: (facts) => `Press ${facts.first} first`,
+  performanceWay: (facts, formatter) => `Press ${formatter.number(facts.seconds, 0)} s, lightly, with a test`,
+  gentleTest: () => 'Press lightly, with a test',
+  freshPaperTest: () => 'Plan a test and fresh paper',
+  planTest: () => 'Plan a test press',
+  provenHere: () => 'This lot has been pressed well',
+  faceMarked: () => 'The coated face is marked',
+  dropClaim: () => 'Take the promise back',
+  claimProven: () => 'I can prove it',
+  setDrop: (facts, formatter) => `Begin ${formatter.length(facts.mm)} below the collar`,
+  pressTogether: (facts, formatter) =>
+    facts.pieces === 1 ? 'Press one at a time' : `Press ${formatter.number(facts.pieces, 0)} at a time`,
+  usePress: (facts) => `Use ${facts.press}`,
+  planLintRoll: () => 'Plan a lint roller',
+  planTape: () => 'Tape all four edges',
+  planCooling: (facts, formatter) => `Let it cool for ${formatter.number(facts.seconds, 0)} s`,
+  planFan: () => 'Cool them by a fan',
+  airIsRight: () => 'The air is right now',
+  mixIsMeant: () => 'The sizes are right',
+  isForChildren: () => 'It is for children',
+  splitSessions: (facts, formatter) => `Press ${formatter.count(facts.pieces, 'piece')} a session`,
+  intoWall: () => 'It is plugged into the wall',
+  stayByPress: () => 'Somebody stays in the room',
+  sheetsKept: () => 'The sheets are on file',
+  belowRim: (facts, formatter) => `It ends ${formatter.length(facts.mm)} below the rim`,
+  printOutside: () => 'It is printed outside',
   moveDate: (facts, formatter) => `Agree on ${formatter.day(facts.date)}`,
+};
+
+const addPressWords: Readonly<Record<FixFacts['addPress']['kind'], string>> = {
+  flat: 'Add a flat press',
+  mug: 'Add a mug press',
+  tumbler: 'Add a tumbler press',
+  oven: 'Add an oven',
 };
 
 /** @returns the words on the button of a fix. */

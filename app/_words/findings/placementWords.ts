@@ -1,4 +1,5 @@
 import type { PlacementFacts } from '@/shared/facts/placementFacts';
+import { pressFitWords } from './pressFitWords';
 import { type WordingsOf, wording } from './wording';
 
 /** Finished dye turns to gas again near here: common practice, 350 °F. */
@@ -6,6 +7,7 @@ const DYE_WAKES_C = 176.7;
 
 /** Words of the findings about placements and presses. */
 export const placementWords = {
+  ...pressFitWords,
   'PLC-01': ({ variant, facts }, formatter) => {
     const sentence = `${facts.placement} at ${formatter.size(facts.widthMm, facts.heightMm)} is ${variant === 'over' ? 'too large' : 'close to the largest print'} for ${facts.sizes}.`;
     const most = formatter.size(facts.mostWidthMm, facts.mostHeightMm);
@@ -39,12 +41,6 @@ export const placementWords = {
     }
   },
   'PLC-05': ({ variant, facts }, formatter) => {
-    if (variant === 'kind') {
-      return wording(
-        `${facts.press} is no press for ${facts.blank}.`,
-        'A flat platen cannot reach round a curve, and a wrap-round press or an oven cannot hold cloth or a flat panel even. Choose another press for this placement.',
-      );
-    }
     const platen = formatter.size(facts.platenWidthMm, facts.platenHeightMm);
     const sentence = `${facts.placement} at ${formatter.size(facts.widthMm, facts.heightMm)} ${variant === 'over' ? 'is larger than' : 'comes close to the edge of'} the platen of ${facts.press} (${platen}).`;
     return variant === 'over'

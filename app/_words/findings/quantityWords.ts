@@ -27,6 +27,11 @@ export const quantityWords = {
         );
     }
   },
+  'QTY-03': ({ facts }, formatter) =>
+    wording(
+      `${formatter.count(facts.pieces, 'piece')} ${facts.pieces === 1 ? 'is' : 'are'} below your least order of ${formatter.number(facts.least, 0)}.`,
+      'Set-up is spread over too few. Ask what a small order costs, see the charges, or leave it.',
+    ),
   'QTY-04': ({ variant, facts }) => {
     switch (variant) {
       case 'noBlank':
@@ -51,6 +56,18 @@ export const quantityWords = {
         );
     }
   },
+  'QTY-05': ({ variant, facts }, formatter) => {
+    const crowd = { adults: 'adults', women: 'a women’s cut', youth: 'children' }[facts.audience];
+    const sentence = `${facts.line}: ${formatter.share(facts.share)} are size ${facts.size}; for ${crowd} about ${formatter.share(facts.usual)} is usual.`;
+    return variant === 'more'
+      ? wording(sentence, 'Too many of one size go home unsold or do not fit. Ask who they are for.')
+      : wording(sentence, 'Too few of a size are missed on the day. Ask who they are for.');
+  },
+  'QTY-06': ({ facts }) =>
+    wording(
+      `${facts.line} has children’s sizes: ${facts.sizes}.`,
+      `They need smaller prints, and goods for children have rules of their own. Say that ${facts.blank} is for children, or correct the sizes.`,
+    ),
   'QTY-08': ({ facts }, formatter) =>
     wording(
       `${facts.blank} in size ${facts.size} comes in packs of ${formatter.number(facts.pack, 0)}.`,

@@ -1,5 +1,6 @@
 import { paperWords, pressureWords } from '@/app/_words/materialWords';
 import type { RecipeFacts } from '@/shared/facts/recipeFacts';
+import { stepWords } from './stepWords';
 import { type WordingsOf, wording } from './wording';
 
 /** Morton and Hearle, Physical Properties of Textile Fibres, fig. 6.2. */
@@ -7,6 +8,7 @@ const POLYESTER_MELTS_C = 250;
 
 /** Words of the findings about the recipe. */
 export const recipeWords = {
+  ...stepWords,
   'REC-01': ({ variant, facts }, formatter) => {
     const set = formatter.temperature(facts.temperatureC);
     const range = `${formatter.temperature(facts.lowC)} to ${formatter.temperature(facts.highC)}`;

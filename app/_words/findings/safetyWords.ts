@@ -1,15 +1,20 @@
 import type { SafetyFacts } from '@/shared/facts/safetyFacts';
+import { lawWords } from './lawWords';
 import { type WordingsOf, wording } from './wording';
+
+const splitUp =
+  'Asked for more it fails in the middle of a run. Split the job over days, or take a press rated for it.';
 
 /** Words of the findings about electricity, safety and law. These give bearings, never advice. */
 export const safetyWords = {
+  ...lawWords,
   'ELE-01': ({ variant, facts }, formatter) => {
     const watts = `${formatter.number(facts.watts, 0)} W`;
     switch (variant) {
-      case 'unknown':
+      case 'shared':
         return wording(
-          `The circuit your press hangs on is not entered.`,
-          `Press and printer take ${watts} together, and whether it bears that nobody can say. Enter its volts, its breaker and what else hangs on it. Ask a licensed electrician.`,
+          'The press hangs on a circuit that may not bear it.',
+          `Press and printer take ${watts} together, and with a kettle the breaker trips in the middle of a press. Enter its volts, its breaker and what else hangs on it. Ask a licensed electrician.`,
         );
       case 'over':
         return wording(
@@ -30,45 +35,44 @@ export const safetyWords = {
           'An oven that cooks food is used for goods.',
           'Dye and coating give off fumes that settle on its walls and get into food. Use an oven kept for goods alone. For rules on fumes ask your local authority.',
         );
-      case 'closed':
+      default:
         return wording(
           'The room is not ventilated.',
           'Hot dye and coating give off fumes, and hours of them hurt. Open a window with a fan before you press. For rules on fumes ask your local authority.',
         );
-      default:
-        return wording(
-          'Nobody has said whether the room is ventilated.',
-          'Hot dye and coating give off fumes. Make sure air comes in and goes out, and note it for the workshop. For rules on fumes ask your local authority.',
-        );
     }
   },
-  'LAW-01': ({ variant }) => {
-    switch (variant) {
-      case 'removed':
-        return wording(
-          'The sewn label is to be taken out.',
-          'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it in. Ask your local authority.',
-        );
-      case 'covered':
-        return wording(
-          'The sewn label is to be covered.',
-          'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it free. Ask your local authority.',
-        );
-      default:
-        return wording(
-          'Nobody has said what happens to the sewn label.',
-          'In many places fibres, origin, maker and care must stay readable on what is sold. Plan to leave it as it is. Ask your local authority.',
-        );
-    }
-  },
-  'LAW-02': ({ facts }) =>
+  'ELE-02': () =>
     wording(
-      `${facts.blank} is meant for children.`,
-      'Goods for children may need tests, a certificate and a lasting mark that says who made them, where, when and in which batch. Find out before you sell. Ask your local authority.',
+      'The press hangs on an extension lead.',
+      'Leads get hot under a press, and the press gets less than its power. Plug it straight into the wall. Ask a licensed electrician.',
     ),
-  'LAW-05': ({ facts }) =>
+  'ELE-04': ({ variant, facts }, formatter) => {
+    const figures = (one: string, per: string) =>
+      `${facts.machine} is asked for ${formatter.count(Math.ceil(facts.planned - 1e-9), one)} ${per}; its maker rates it for ${formatter.number(facts.rated)}.`;
+    switch (variant) {
+      case 'presses':
+        return wording(figures('press', 'a day'), splitUp);
+      case 'hours':
+        return wording(
+          `${facts.machine} is asked to be hot for ${formatter.hours(facts.planned)} a day; its maker rates it for ${formatter.hours(facts.rated)}.`,
+          splitUp,
+        );
+      default:
+        return wording(
+          figures('sheet', 'by this job'),
+          'That is for a month: past it heads and rollers wear out in the middle of a run. Split the job, or have some printed.',
+        );
+    }
+  },
+  'SAF-02': ({ facts }, formatter) =>
     wording(
-      `Whether prices on ${facts.channel} are with or without tax is not set.`,
-      'Tax that nobody added comes out of your own pocket. Choose how tax is handled there before you quote. In some places set-up and artwork are taxed too: ask your local authority.',
+      `The press works alone for ${formatter.number(facts.minutes, 1)} min at ${facts.placement}.`,
+      `Past ${formatter.number(facts.most, 0)} min a hot press left alone is a fire nobody sees. Stay in the room, and keep gloves at hand.`,
+    ),
+  'SAF-03': () =>
+    wording(
+      'The safety data sheets of ink and coatings are not on file.',
+      'They say what to do about fumes, spills and skin. Ask the seller for them; the form is the same everywhere (GHS of the United Nations).',
     ),
 } satisfies WordingsOf<SafetyFacts>;

@@ -86,7 +86,7 @@ export const sheetWords = {
   },
   'LAY-09': ({ facts }) =>
     wording(
-      `It is not said which side of the paper ${facts.printer} prints.`,
+      `Nobody is sure which side of the paper ${facts.printer} prints.`,
       'On the bare side the ink sinks in and the transfer stays pale. Mark one sheet with an arrow, print a test, and set the side in the workshop.',
     ),
   'LAY-10': ({ variant, facts }, formatter) => {

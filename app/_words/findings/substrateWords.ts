@@ -1,8 +1,10 @@
 import type { SubstrateFacts } from '@/shared/facts/substrateFacts';
+import { blankTraitWords } from './blankTraitWords';
 import { type WordingsOf, wording } from './wording';
 
 /** Words of the findings about what is printed on. */
 export const substrateWords = {
+  ...blankTraitWords,
   'SUB-01': ({ variant, facts }, formatter) => {
     switch (variant) {
       case 'unknown':

@@ -60,4 +60,11 @@ export const timeWords = {
         );
     }
   },
+  'TIM-04': ({ variant, facts }, formatter) =>
+    wording(
+      `A session takes ${formatter.hours(facts.hours)} in one piece.`,
+      variant === 'tooLong'
+        ? `After ${formatter.hours(facts.most)} hands get slow and pieces get spoiled. Split the work over days.`
+        : `Past ${formatter.hours(facts.most)} without a break mistakes come. Plan 52 minutes of work to an hour, or split it over days.`,
+    ),
 } satisfies WordingsOf<TimeFacts>;

@@ -68,12 +68,12 @@ export function offerLine(offer: ItemOffer, context: TextContext): string {
   if (offer.kind !== 'frozen') return '';
   const formatter = formatterFor(context);
   const money = (minor: number) => formatter.money(fromMinor(minor as MinorUnits, context.currency));
-  const { breaks, tariff } = offer.item;
+  const { breaks, setUp } = offer.item;
   const prices = breaks.map(({ each }) => each);
   const [least, most] = [Math.min(...prices), Math.max(...prices)];
   const told =
-    tariff !== null
-      ? `${money(tariff.start)} to start and ${money(tariff.each)} a piece`
+    setUp !== null
+      ? `${money(setUp.start)} to start and ${money(setUp.each)} a piece`
       : least === most
         ? `${money(most)} a piece`
         : `${money(most)} down to ${money(least)} a piece`;

@@ -1,3 +1,5 @@
+import { breakWords } from '@/app/_words/docket/breakWords';
+import { orderRows } from '@/lib/price/list/orderRows';
 import type { TaxMode } from '@/lib/priceLists/freezeItem';
 import { formatMinor, type MinorUnits } from '@/shared/money';
 import type { FrozenItem, ListedCharge, PriceListVersion } from '@/shared/schemas/priceList';
@@ -20,9 +22,10 @@ export const taxOnPaper: Readonly<Record<TaxMode, string>> = {
 /** How the breaks of an item are reckoned, where the buyer has to be told. */
 export const ruleOnPaper: Readonly<Record<FrozenItem['selling'], string | null>> = {
   asListed: null,
-  cap: 'No order costs more than a larger one would.',
+  onePrice: null,
+  capped: 'No order costs more than a larger one would.',
   slab: 'Each price holds for the pieces of its own step.',
-  tariff: null,
+  setUpApart: null,
 };
 
 const chargeNames: Readonly<Record<ListedCharge, (name: string) => string>> = {
@@ -68,15 +71,22 @@ export function sizesOnPaper({ sizes }: FrozenItem, money: MoneyOf): string {
     .join('; ');
 }
 
-/** @returns the breaks as a buyer reads them: neighbours of one price are one step. */
-export function stepsOnPaper(
-  breaks: FrozenItem['breaks'],
-): readonly Pick<FrozenItem['breaks'][number], 'from' | 'to' | 'each'>[] {
-  return breaks.flatMap(({ from, each }, index) => {
-    if (breaks[index - 1]?.each === each) return [];
-    const end = breaks.findIndex((later, at) => at > index && later.each !== each);
-    const to = (end < 0 ? breaks : breaks.slice(0, end)).at(-1)?.to ?? null;
-    return [{ from, to, each }];
+/** A row of a paper: orders, and what they pay as it is written. */
+interface PaperRow {
+  readonly pieces: string;
+  readonly pays: string;
+}
+
+/**
+ * The rows of an item as a buyer reads them: neighbours of one price are one row, and small orders of a capped list
+ * are told as the sum they pay together. Lists that went out when a cap acted on each size keep the rows they had.
+ */
+export function rowsOnPaper({ selling, capOn, breaks }: FrozenItem, money: MoneyOf): readonly PaperRow[] {
+  const isTold = selling === 'capped' && capOn === 'base';
+  return orderRows({ rule: isTold ? selling : 'asListed', breaks }).map(({ from, to, kind, amount }) => {
+    const pieces = breakWords({ from, to });
+    if (!isTold || kind === 'single') return { pieces, pays: money(amount) };
+    return { pieces, pays: `${money(amount)} ${kind}` };
   });
 }
 

@@ -1,19 +1,20 @@
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
-import { linePlaces } from '@/lib/job/places';
 import { textileKinds } from '@/shared/schemas/blank';
 
-/** LAW-01: the sewn label stays in place and readable. Textiles only. */
+/** LAW-01: the sewn label stays in place and readable. A job that does not say goes by the workshop. Textiles only. */
 const sewnLabel: Rule = ({ resolved }) => {
-  const { job, lines } = resolved;
-  if (job.sewnLabel === 'kept' || !lines.some(({ blank }) => textileKinds.includes(blank.kind))) return [];
+  const { job, lines, workshop } = resolved;
+  const label = job.sewnLabel === 'unknown' ? workshop.habits.sewnLabel : job.sewnLabel;
+  if (label === null || label === 'kept') return [];
+  if (!lines.some(({ blank }) => textileKinds.includes(blank.kind))) return [];
   return [
     makeFinding({
       id: 'LAW-01',
-      severity: job.sewnLabel === 'unknown' ? 'caution' : 'stop',
-      variant: job.sewnLabel,
+      severity: 'stop',
+      variant: label,
       where: { document: 'job', path: ['sewnLabel'] },
-      found: job.sewnLabel,
+      found: label,
       limit: 'kept',
       facts: {},
       fix: {
@@ -23,23 +24,6 @@ const sewnLabel: Rule = ({ resolved }) => {
       },
     }),
   ];
-};
-
-/** LAW-02: goods for children come under rules of their own. Told once for each blank. */
-const children: Rule = ({ resolved }) => {
-  const places = linePlaces(resolved);
-  return places.flatMap(({ line, whereBlank }, index) => {
-    const isFirst = places.findIndex((other) => other.line.line.blankId === line.line.blankId) === index;
-    if (line.blank.forChildren !== true || !isFirst) return [];
-    return [
-      makeFinding({
-        id: 'LAW-02',
-        severity: 'caution',
-        where: whereBlank('forChildren'),
-        facts: { blank: line.blank.name },
-      }),
-    ];
-  });
 };
 
 /** LAW-05: whether prices are with or without tax is not yet said. While estimating this is a caution. */
@@ -57,4 +41,4 @@ const taxSetting: Rule = ({ resolved }) => {
   ];
 };
 
-export const lawRules: readonly Rule[] = [sewnLabel, children, taxSetting];
+export const lawRules: readonly Rule[] = [sewnLabel, taxSetting];

@@ -5,18 +5,19 @@ import { thresholds } from '@/shared/tables/thresholds';
 
 /**
  * ELE-01: everything on one circuit at once against its breaker. 80 % is the mark for loads of three hours and
- * more, taken as the mark for all: a pressing evening is one.
+ * more, taken as the mark for all: a pressing evening is one. Without figures the maker's own answer counts.
  */
 const circuit: Rule = ({ resolved }) => {
   const where = { document: 'workshop', path: ['circuit'] } as const;
   const { circuit: known } = resolved.workshop;
   const machineWatts = wattsOf(resolved);
   if (known === null) {
+    if (resolved.workshop.habits.ownCircuit !== false) return [];
     return [
       makeFinding({
         id: 'ELE-01',
-        severity: 'note',
-        variant: 'unknown',
+        severity: 'caution',
+        variant: 'shared',
         where,
         facts: { watts: machineWatts },
       }),
@@ -70,13 +71,13 @@ const air: Rule = ({ resolved }) => {
         }),
       ]
     : [];
-  if (room.ventilated === true) return oven;
+  if (room.ventilated !== false) return oven;
   return [
     ...oven,
     makeFinding({
       id: 'SAF-01',
       severity: 'caution',
-      variant: room.ventilated === null ? 'unstated' : 'closed',
+      variant: 'closed',
       where: { document: 'workshop', path: ['room', 'ventilated'] },
       facts: {},
       fix: {

@@ -1,3 +1,5 @@
+import type { ChildSize } from '@/lib/check/children/ageSize';
+import { wantedChildSizes } from '@/lib/check/children/wantedChildSizes';
 import { resizeFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
@@ -6,6 +8,7 @@ import { placementPlaces } from '@/lib/job/places';
 import type { SizeMm } from '@/lib/job/tidyLength';
 import { scaledSize } from '@/lib/job/tidyLength';
 import type { Finding, Fix } from '@/shared/finding';
+import type { Position } from '@/shared/schemas/blank';
 import type { Print } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { thresholds } from '@/shared/tables/thresholds';
@@ -61,8 +64,11 @@ function judge(
 }
 
 function crowdedSizes({ line, placed }: PlacementPlace, { print, sizes }: PrintPlace): readonly Crowded[] {
+  const children = wantedChildSizes(line);
   return line.blank.sizes.flatMap(({ name, maxPrints }) => {
-    const room = maxPrints.find(({ position }) => position === placed.placement.position);
+    const { position } = placed.placement;
+    const room =
+      maxPrints.find((most) => most.position === position) ?? childRoom(children.get(name), position);
     if (!sizes.includes(name) || room === undefined) return [];
     const near = thresholds.fill.near.value;
     const isNear = !(
@@ -71,6 +77,13 @@ function crowdedSizes({ line, placed }: PlacementPlace, { print, sizes }: PrintP
     const isOver = !(fitsWithin(print.widthMm, room.widthMm) && fitsWithin(print.heightMm, room.heightMm));
     return isNear ? [{ size: name, room, isOver }] : [];
   });
+}
+
+/** What is usual on a child's front and back, where the blank states nothing. */
+function childRoom(child: ChildSize | undefined, position: Position): SizeMm | undefined {
+  if (child === undefined || (position !== 'front' && position !== 'back')) return undefined;
+  const { width, height } = thresholds.childPrint[child === 'youth' ? 'youth' : 'toddler'];
+  return { widthMm: width.value, heightMm: height.value };
 }
 
 const fillFactor = (print: SizeMm, room: SizeMm): number =>

@@ -1,12 +1,11 @@
 import { shrinkFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
+import { suitsPress } from '@/lib/drafts/pressFor';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { PlacementPlace } from '@/lib/job/places';
 import { placementPlaces } from '@/lib/job/places';
 import type { SizeMm } from '@/lib/job/tidyLength';
 import type { Finding } from '@/shared/finding';
-import type { Blank } from '@/shared/schemas/blank';
-import type { Press } from '@/shared/schemas/workshop';
 import { thresholds } from '@/shared/tables/thresholds';
 import { fitsWithin } from '@/shared/units';
 import { largestPrint } from './largestPrint';
@@ -52,24 +51,11 @@ const oneSizeForAll: Rule = ({ resolved }) =>
     });
   });
 
-/** PLC-05: the platen must reach past the print on all sides, or the press must be of the kind that takes the blank. */
+/** PLC-05: the platen must reach past the print on all sides. A press of the wrong kind is PLC-09's matter. */
 const platen: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) => {
     const { placement, press } = place.placed;
-    const { blank } = place.line;
-    if (!suits(press.kind, blank.kind)) {
-      return [
-        makeFinding({
-          id: 'PLC-05',
-          severity: 'stop',
-          variant: 'kind',
-          where: place.where('pressId'),
-          found: press.kind,
-          limit: blank.kind,
-          facts: { press: press.name, blank: blank.name },
-        }),
-      ];
-    }
+    if (!suitsPress(press.kind, place.line.blank)) return [];
     const room = press.platen;
     if (room === null) return [];
     return place.prints.flatMap((printPlace): readonly Finding[] => {
@@ -125,21 +111,6 @@ const reheating: Rule = ({ resolved }) =>
       }),
     ];
   });
-
-/** A curved piece needs a press that wraps it, or an oven; cloth and flat goods need a flat one. */
-function suits(press: Press['kind'], blank: Blank['kind']): boolean {
-  switch (press) {
-    case 'flat':
-      return blank !== 'drinkware';
-    case 'mug':
-    case 'tumbler':
-      return blank === 'drinkware';
-    case 'oven':
-      return blank !== 'garment' && blank !== 'bag' && blank !== 'cushion';
-    default:
-      return press satisfies never;
-  }
-}
 
 const covers = (room: SizeMm, print: SizeMm, edgeMm: number): boolean =>
   [[print.widthMm, print.heightMm] as const, [print.heightMm, print.widthMm] as const].some(

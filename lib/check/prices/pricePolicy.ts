@@ -3,32 +3,46 @@ import { makeFinding } from '@/lib/findings/makeFinding';
 import { checkBreaks } from '@/lib/job/checkBreaks';
 import { checkEnding } from '@/lib/job/checkEnding';
 import { linePlaces } from '@/lib/job/places';
-import type { Finding } from '@/shared/finding';
+import type { Change, Finding } from '@/shared/finding';
 import { fromMinor, toMinor } from '@/shared/money';
 import { currencyDigits } from '@/shared/tables/currencies';
 
 /** RATE-03: price breaks that do not rise; the table would have to guess what is meant. */
 const breaksInOrder: Rule = ({ resolved }) => {
-  const { breaks } = resolved.workshop.policy;
-  const problem = checkBreaks(breaks).find((one) => one.kind === 'doubled' || one.kind === 'outOfOrder');
-  if (problem === undefined) return [];
-  const rising = [...new Set(breaks)].sort((a, b) => a - b);
-  const where = { document: 'workshop', path: ['policy', 'breaks'] } as const;
-  return [
-    makeFinding({
-      id: 'RATE-03',
-      severity: 'caution',
-      variant: problem.kind,
-      where,
-      found: breaks.join(', '),
-      facts: { breaks: breaks.join(', ') },
-      fix: {
-        label: 'sortBreaks',
-        facts: { rising: rising.join(', ') },
-        changes: [{ ...where, value: rising }],
-      },
-    }),
+  const workshop = { document: 'workshop', path: ['policy', 'breaks'] } as const;
+  const all = [
+    {
+      breaks: resolved.workshop.policy.breaks,
+      where: workshop,
+      change: (value: readonly number[]): Change => ({ ...workshop, value }),
+    },
+    ...linePlaces(resolved).map(({ line, where, change }) => ({
+      breaks: line.line.breaks,
+      where: where('breaks'),
+      change: (value: readonly number[]) => change(['breaks'], value),
+    })),
   ];
+  return all.flatMap(({ breaks, where, change }): readonly Finding[] => {
+    if (breaks === null) return [];
+    const problem = checkBreaks(breaks).find((one) => one.kind === 'doubled' || one.kind === 'outOfOrder');
+    if (problem === undefined) return [];
+    const rising = [...new Set(breaks)].sort((a, b) => a - b);
+    return [
+      makeFinding({
+        id: 'RATE-03',
+        severity: 'caution',
+        variant: problem.kind,
+        where,
+        found: breaks.join(', '),
+        facts: { breaks: breaks.join(', ') },
+        fix: {
+          label: 'sortBreaks',
+          facts: { rising: rising.join(', ') },
+          changes: [change(rising)],
+        },
+      }),
+    ];
+  });
 };
 
 /** RATE-03: prices or up-charges that should end on parts of a coin that does not exist. */

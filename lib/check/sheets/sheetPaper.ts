@@ -7,9 +7,9 @@ import type { Finding, Where } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 import { otherTypicals, typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
 
-/** LAY-09: nobody has said which side of the paper the printer prints. */
+/** LAY-09: the maker was asked which side of the paper the printer prints, and is not sure. */
 const printedSide: Rule = ({ resolved: { printer, workshop } }) =>
-  printer.printedSide === null
+  printer.printedSide === 'unsure'
     ? [
         makeFinding({
           id: 'LAY-09',

@@ -51,7 +51,10 @@ export const lineInputRows: readonly RowDefinition[] = [
   slot('aloneMinutes_#', 'Press # works alone', 'min', 'Nobody is paid for these.'),
   slot('hotMinutes_#', 'Press # held hot', 'min', 'For one piece.'),
   slot('prepMinutes_#', 'Preparing the artwork of print #', 'min', 'Once.'),
-  slot('newDesign_#', 'Artwork of print # is counted here', 'yes or no', '0 where already counted.'),
+  {
+    ...slot('newDesign_#', 'Artwork of print # is counted here', 'yes or no', '0 where already counted.'),
+    silentAtOne: true,
+  },
   slot('pressPowerKw_#', 'Power of press #', 'kW', 'At full power.'),
   slot('holdingShare_#', 'Holding share of press #', 'share', 'Of full power, to stay hot.'),
   slot('pressPrice_#', 'Price of press #', 'money', 'As bought.'),

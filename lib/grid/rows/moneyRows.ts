@@ -18,6 +18,7 @@ export const moneyRows = [
     id: 'blanks',
     label: 'Blanks with freight',
     formula: 'blankPrice + freightIn / jobPieces',
+    whole: 'SIZES(blankPrice) + freightIn',
     says: 'The blank of this size and its share of the freight.',
   },
   {
@@ -25,6 +26,7 @@ export const moneyRows = [
     id: 'blanksExpected',
     label: 'Blanks with freight, expected use',
     formula: 'blankPrice * blanksPerPiece + freightIn / jobPieces',
+    whole: 'SIZES(blankPrice) * blanksPerPiece + freightIn',
     says: 'Spoiled and faulty blanks included.',
   },
   {
@@ -32,6 +34,7 @@ export const moneyRows = [
     id: 'paper',
     label: 'Sheets',
     formula: 'sheetsBase * sheetPrice',
+    whole: 'itself',
     says: 'Transfer paper for good pieces and planned tests.',
   },
   {
@@ -39,6 +42,7 @@ export const moneyRows = [
     id: 'paperExpected',
     label: 'Sheets, expected use',
     formula: 'sheets * sheetPrice',
+    whole: 'itself',
     says: 'Replacements and rejects included.',
   },
   {
@@ -46,6 +50,7 @@ export const moneyRows = [
     id: 'ink',
     label: 'Ink',
     formula: 'inkMlBase * inkPrice',
+    whole: 'itself',
     says: 'Printed, lost while printing and lost to cleaning.',
   },
   {
@@ -53,6 +58,7 @@ export const moneyRows = [
     id: 'inkExpected',
     label: 'Ink, expected use',
     formula: 'inkMl * inkPrice',
+    whole: 'itself',
     says: 'Rejected and spoiled prints included.',
   },
   {
@@ -60,6 +66,7 @@ export const moneyRows = [
     id: 'supplies',
     label: 'Tape and protective paper',
     formula: 'SUM#((used_# + testsShared_#) * suppliesOfPress_#)',
+    whole: 'SUM#((goodPieces + testsShared_#) * suppliesOfPress_#)',
     says: 'Used up at each press.',
   },
   {
@@ -67,6 +74,7 @@ export const moneyRows = [
     id: 'suppliesExpected',
     label: 'Tape and protective paper, expected use',
     formula: 'SUM#(presses_# * suppliesOfPress_#)',
+    whole: 'itself',
     says: 'Presses of spoiled pieces included.',
   },
   {
@@ -74,6 +82,7 @@ export const moneyRows = [
     id: 'electricity',
     label: 'Electricity',
     formula: 'kwhBase * tariff',
+    whole: 'itself',
     says: 'Press minutes, warm-up and printer.',
   },
   {
@@ -81,6 +90,7 @@ export const moneyRows = [
     id: 'electricityExpected',
     label: 'Electricity, expected use',
     formula: 'kwh * tariff',
+    whole: 'itself',
     says: 'Presses of spoiled pieces included.',
   },
   {
@@ -88,6 +98,7 @@ export const moneyRows = [
     id: 'wear',
     label: 'Equipment wear',
     formula: 'SUM#((used_# + testsShared_#) * pressWear_#) + sheetsBase * printerWear',
+    whole: 'SUM#((goodPieces + testsShared_#) * pressWear_#) + sheetsBase * printerWear',
     says: 'Each press and each sheet uses up a little of the machine.',
   },
   {
@@ -95,6 +106,7 @@ export const moneyRows = [
     id: 'wearExpected',
     label: 'Equipment wear, expected use',
     formula: 'SUM#(presses_# * pressWear_#) + sheets * printerWear',
+    whole: 'itself',
     says: 'Presses and sheets of spoiled pieces included.',
   },
   {
@@ -102,6 +114,7 @@ export const moneyRows = [
     id: 'labour',
     label: 'Your time',
     formula: 'attendedBase / 60 * wage',
+    whole: 'wage * ((orderTime + designTime + sessionTime + sellingTime) * restFactor + runTimeBase) / 60',
     says: 'Paid minutes at your pay.',
   },
   {
@@ -109,6 +122,7 @@ export const moneyRows = [
     id: 'labourExpected',
     label: 'Your time, expected use',
     formula: 'attended / 60 * wage',
+    whole: 'wage * ((orderTime + designTime + sessionTime + sellingTime) * restFactor + runTime) / 60',
     says: 'Minutes on spoiled pieces included.',
   },
   {
@@ -116,6 +130,7 @@ export const moneyRows = [
     id: 'overhead',
     label: 'Overhead',
     formula: 'attendedBase / 60 * overheadRate',
+    whole: 'itself',
     says: 'Paid minutes at the overhead of an hour.',
   },
   {
@@ -123,6 +138,7 @@ export const moneyRows = [
     id: 'overheadExpected',
     label: 'Overhead, expected use',
     formula: 'attended / 60 * overheadRate',
+    whole: 'itself',
     says: 'Minutes on spoiled pieces included.',
   },
   {
@@ -130,6 +146,7 @@ export const moneyRows = [
     id: 'packaging',
     label: 'Packaging',
     formula: 'packagingPerPiece + packagingPerOrder / jobPieces',
+    whole: 'goodPieces * packagingPerPiece + packagingPerOrder',
     says: 'For the piece, and its share of the carton.',
   },
   {
@@ -137,6 +154,7 @@ export const moneyRows = [
     id: 'delivery',
     label: 'Delivery, selling day',
     formula: 'deliveryKm * travelRate / jobPieces + dayCost / dayPieces',
+    whole: 'deliveryKm * travelRate + goodPieces * dayCost / dayPieces',
     says: 'The drive, shared by all pieces, and the piece’s share of a selling day.',
   },
   {
@@ -144,6 +162,7 @@ export const moneyRows = [
     id: 'spoilage',
     label: 'Normal spoilage',
     formula: spoiledLines,
+    whole: 'itself',
     says: 'What rejects, scrap and faulty blanks add to the lines above in good running.',
   },
   {
@@ -151,6 +170,7 @@ export const moneyRows = [
     id: 'reprintMaterials',
     label: 'Materials a reprint needs',
     formula: 'blankPrice * blanksPerPiece + paperExpected + suppliesExpected + inkExpected',
+    whole: 'SIZES(blankPrice) * blanksPerPiece + paperExpected + suppliesExpected + inkExpected',
     says: 'Without freight.',
   },
   {
@@ -158,6 +178,7 @@ export const moneyRows = [
     id: 'reprints',
     label: 'Reprint allowance',
     formula: 'reprintShare * (reprintMaterials + runTime / 60 * (wage + overheadRate))',
+    whole: 'itself',
     says: 'Set aside for pieces made again for nothing: their materials and run minutes.',
   },
   {
@@ -166,6 +187,7 @@ export const moneyRows = [
     id: 'fullCost',
     label: 'Full cost',
     formula: everyLine,
+    whole: 'itself',
     says: 'Everything a good piece costs, your own pay included, fees not.',
   },
   {

@@ -11,6 +11,16 @@ const perPiece: Readonly<Record<OwnRowDriver, string>> = {
   piece: '1',
 };
 
+/** How often it happens in the whole job, as a factor behind its amount. */
+const perJob: Readonly<Record<OwnRowDriver, string>> = {
+  order: '',
+  design: ' * designs',
+  session: ' * sessions',
+  sheet: ' * sheets',
+  press: ' * presses',
+  piece: ' * goodPieces',
+};
+
 /** The input row that holds the amount of an own row. */
 export const ownAmountId = (row: OwnRow): string => `amount_${row.id}`;
 
@@ -26,6 +36,7 @@ export function ownRows(rows: readonly OwnRow[]): readonly RowDefinition[] {
       total: 'adds',
       formula:
         row.cost.kind === 'formula' ? row.cost.formula : `${ownAmountId(row)} * ${perPiece[row.cost.driver]}`,
+      ...(row.cost.kind === 'formula' ? {} : { whole: `${ownAmountId(row)}${perJob[row.cost.driver]}` }),
       says: row.cost.kind === 'formula' ? 'Your own formula.' : `Your own row, each ${row.cost.driver}.`,
     }),
   );
@@ -62,6 +73,7 @@ function sum(id: string, label: string, rows: readonly OwnRow[]): RowDefinition 
     unit: 'money',
     family: 'own',
     total: 'adds',
+    whole: 'itself',
     formula: rows.length === 0 ? '0' : rows.map((row) => row.id).join(' + '),
     says: 'Rows you added yourself.',
   };

@@ -11,6 +11,7 @@ export const priceRows: readonly RowDefinition[] = [
     id: 'cash',
     label: 'Cash that leaves the pocket',
     formula: cashLines,
+    whole: 'itself',
     says: 'Materials, power, packaging and delivery; no pay, wear or overhead.',
   },
   {
@@ -19,6 +20,7 @@ export const priceRows: readonly RowDefinition[] = [
     id: 'cardFixed',
     label: 'Fixed card fees',
     formula: 'cardFixedFee * (cardPayments / jobPieces + cardTickets)',
+    whole: 'cardFixedFee * (cardPayments + goodPieces * cardTickets)',
     says: 'Each card payment of the order, or the piece’s share of a ticket.',
   },
   {

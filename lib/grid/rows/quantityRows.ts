@@ -32,6 +32,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Blanks drawn',
     unit: 'pieces',
     formula: 'blanksPerPiece',
+    whole: 'goodPieces * blanksPerPiece',
     says: 'Expected use, spoiled and faulty ones included.',
   },
   {
@@ -41,6 +42,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Pieces entering press #',
     unit: 'pieces',
     formula: 'used_# * enter_#',
+    whole: 'goodPieces * enter_#',
     says: 'Good pieces and those that this and later presses spoil.',
   },
   {
@@ -50,6 +52,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Test presses of placement #, shared',
     unit: 'presses',
     formula: 'used_# * tests_# / pieces',
+    whole: 'tests_#',
     says: 'Planned tests spread over the line’s good pieces.',
   },
   {
@@ -78,6 +81,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Sheets printed',
     unit: 'sheets',
     formula: 'SUM#(sheetsRun_# + testsShared_# * sheetWorth_#)',
+    whole: 'itself',
     says: 'Replacements, rejects and tests included.',
   },
   {
@@ -87,6 +91,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Sheets, nothing spoiled',
     unit: 'sheets',
     formula: 'SUM#(fullSheets_# + testsShared_# * sheetWorth_#)',
+    whole: 'itself',
     says: 'For good pieces and planned tests only.',
   },
   {
@@ -96,6 +101,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Presses of placement #',
     unit: 'presses',
     formula: 'entering_# + testsShared_#',
+    whole: 'itself',
     says: 'Every piece that enters, and the tests.',
   },
   {
@@ -105,6 +111,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Presses',
     unit: 'presses',
     formula: 'SUM#(presses_#)',
+    whole: 'itself',
     says: 'All placements together.',
   },
   {
@@ -123,6 +130,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Ink of the run',
     unit: 'mL',
     formula: 'SUM#(entering_# / (1 - sheetReject) * inkPerPrint_#)',
+    whole: 'itself',
     says: 'Every printed piece, rejected and spoiled ones included.',
   },
   {
@@ -132,6 +140,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Ink of the tests',
     unit: 'mL',
     formula: 'SUM#(testsShared_# * inkPerPrint_#)',
+    whole: 'itself',
     says: 'Test prints are not rejected.',
   },
   {
@@ -141,6 +150,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Ink lost to cleaning',
     unit: 'mL',
     formula: 'sessions * sessionInk / jobPieces',
+    whole: 'sessions * sessionInk',
     says: 'Once a session, shared by all pieces.',
   },
   {
@@ -150,6 +160,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Ink',
     unit: 'mL',
     formula: 'inkRun + inkTests + inkSession',
+    whole: 'itself',
     says: 'Printed, lost while printing and lost to cleaning.',
   },
   {
@@ -159,6 +170,7 @@ export const quantityRows: readonly RowDefinition[] = [
     label: 'Ink, nothing spoiled',
     unit: 'mL',
     formula: 'SUM#((used_# + testsShared_#) * inkPerPrint_#) + inkSession',
+    whole: 'SUM#((goodPieces + testsShared_#) * inkPerPrint_#) + inkSession',
     says: 'For good pieces, planned tests and cleaning only.',
   },
 ];

@@ -44,6 +44,16 @@ export const sharedRows: readonly RowDefinition[] = [
   },
   {
     ...base,
+    id: 'restFactor',
+    table: 'job',
+    label: 'Rest on top of the minutes',
+    unit: 'number',
+    formula: '1 + restAllowance',
+    says: 'One and the share of rest.',
+    silentAtOne: true,
+  },
+  {
+    ...base,
     id: 'feeShare',
     table: 'job',
     label: 'Fees as a share of the price',

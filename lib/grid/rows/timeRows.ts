@@ -10,6 +10,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'holdKwhRun',
     label: 'Holding the presses hot, the run',
     formula: 'SUM#(pressPowerKw_# * holdingShare_# * hotMinutes_# / 60 * entering_#)',
+    whole: 'itself',
     says: 'Press power × holding share × press minutes.',
   },
   {
@@ -17,6 +18,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'holdKwhTests',
     label: 'Holding the presses hot, the tests',
     formula: 'SUM#(pressPowerKw_# * holdingShare_# * hotMinutes_# / 60 * testsShared_#)',
+    whole: 'itself',
     says: 'Press power × holding share × press minutes.',
   },
   {
@@ -24,6 +26,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'holdKwhBase',
     label: 'Holding the presses hot, nothing spoiled',
     formula: 'SUM#(pressPowerKw_# * holdingShare_# * hotMinutes_# / 60 * (used_# + testsShared_#))',
+    whole: 'SUM#(pressPowerKw_# * holdingShare_# * hotMinutes_# / 60 * (goodPieces + testsShared_#))',
     says: 'Press power × holding share × press minutes, for good pieces and planned tests.',
   },
   {
@@ -31,6 +34,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'warmKwh',
     label: 'Warming up',
     formula: 'sessions * warmUpKwh / jobPieces',
+    whole: 'sessions * warmUpKwh',
     says: 'Once a session, shared by all pieces.',
   },
   {
@@ -38,6 +42,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'kwh',
     label: 'Electricity used',
     formula: 'holdKwhRun + holdKwhTests + warmKwh + printerPowerKw * printerMinutesPerSheet / 60 * sheets',
+    whole: 'itself',
     says: 'Presses held hot, warm-up and printer.',
   },
   {
@@ -45,6 +50,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'kwhBase',
     label: 'Electricity, nothing spoiled',
     formula: 'holdKwhBase + warmKwh + printerPowerKw * printerMinutesPerSheet / 60 * sheetsBase',
+    whole: 'itself',
     says: 'For good pieces and planned tests only.',
   },
   {
@@ -52,6 +58,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'orderTime',
     label: 'Time for the order',
     formula: '(enquiryMinutes + proofMinutes + packMinutes + deliverMinutes) / jobPieces',
+    whole: 'enquiryMinutes + proofMinutes + packMinutes + deliverMinutes',
     says: 'Enquiry, proof, packing and delivery, shared by all pieces.',
   },
   {
@@ -60,13 +67,15 @@ export const timeRows: readonly RowDefinition[] = [
     unit: 'designs',
     label: 'Designs',
     formula: 'SUM#(newDesign_# / designPieces_#)',
+    whole: 'SUM#(newDesign_#)',
     says: 'Artworks prepared, shared by the pieces that carry them.',
   },
   {
     ...time,
     id: 'designTime',
     label: 'Time for the artwork',
-    formula: 'SUM#(newDesign_# * prepMinutes_# / designPieces_#)',
+    formula: 'SUM#(prepMinutes_# * newDesign_# / designPieces_#)',
+    whole: 'SUM#(prepMinutes_# * newDesign_#)',
     says: 'Once for each artwork, shared by the pieces that carry it.',
   },
   {
@@ -74,6 +83,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'sessionTime',
     label: 'Time for the session',
     formula: 'sessions * (setUpMinutes + cleanDownMinutes) / jobPieces',
+    whole: 'sessions * (setUpMinutes + cleanDownMinutes)',
     says: 'Setting up and cleaning down, shared by all pieces.',
   },
   {
@@ -81,6 +91,8 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'sellingTime',
     label: 'Time to sell it',
     formula: 'sellingMinutes',
+    whole: 'goodPieces * sellingMinutes',
+    silentAtZero: true,
     says: 'What the way of selling takes for a piece: its share of a stall day, or of the visits to a shop.',
   },
   {
@@ -88,6 +100,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'sheetTime',
     label: 'Time for sheets',
     formula: 'sheets * sheetMinutes',
+    whole: 'itself',
     says: 'Each printed sheet.',
   },
   {
@@ -95,6 +108,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'pressTime',
     label: 'Time at the press',
     formula: 'SUM#(presses_# * handMinutes_#)',
+    whole: 'itself',
     says: 'Each press, tests and spoiled pieces included.',
   },
   {
@@ -102,21 +116,33 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'runTime',
     label: 'Time for sheets, presses and finishing',
     formula: '(sheetTime + pressTime + finishMinutes) * (1 + restAllowance)',
+    whole: '(sheetTime + pressTime + goodPieces * finishMinutes) * restFactor',
     says: 'The paid minutes that grow with the pieces.',
+  },
+  {
+    ...time,
+    id: 'runTimeBase',
+    label: 'Time for sheets, presses and finishing, nothing spoiled',
+    formula:
+      '(sheetsBase * sheetMinutes + SUM#((used_# + testsShared_#) * handMinutes_#) + finishMinutes) * (1 + restAllowance)',
+    whole:
+      '(sheetsBase * sheetMinutes + SUM#((goodPieces + testsShared_#) * handMinutes_#) + goodPieces * finishMinutes) * restFactor',
+    says: 'The paid minutes of good pieces and planned tests.',
   },
   {
     ...time,
     id: 'attended',
     label: 'Paid time',
     formula: '(orderTime + designTime + sessionTime + sellingTime) * (1 + restAllowance) + runTime',
+    whole: '(orderTime + designTime + sessionTime + sellingTime) * restFactor + runTime',
     says: 'All minutes in which you are needed.',
   },
   {
     ...time,
     id: 'attendedBase',
     label: 'Paid time, nothing spoiled',
-    formula:
-      '(orderTime + designTime + sessionTime + sellingTime + sheetsBase * sheetMinutes + SUM#((used_# + testsShared_#) * handMinutes_#) + finishMinutes) * (1 + restAllowance)',
+    formula: '(orderTime + designTime + sessionTime + sellingTime) * (1 + restAllowance) + runTimeBase',
+    whole: '(orderTime + designTime + sessionTime + sellingTime) * restFactor + runTimeBase',
     says: 'For good pieces and planned tests only.',
   },
   {
@@ -125,6 +151,7 @@ export const timeRows: readonly RowDefinition[] = [
     label: 'Paid time at the bench and on the road',
     formula:
       'attended - (designTime + sellingTime + (enquiryMinutes + proofMinutes) / jobPieces) * (1 + restAllowance)',
+    whole: 'attended - (designTime + sellingTime + enquiryMinutes + proofMinutes) * restFactor',
     says: 'All paid time but enquiry, artwork, proof and selling: what must fit between blanks and delivery.',
   },
   {
@@ -133,6 +160,7 @@ export const timeRows: readonly RowDefinition[] = [
     label: 'Unattended time',
     formula:
       'sheets * printerMinutesPerSheet + SUM#(presses_# * aloneMinutes_#) + sessions * warmUpMinutes / jobPieces',
+    whole: 'sheets * printerMinutesPerSheet + SUM#(presses_# * aloneMinutes_#) + sessions * warmUpMinutes',
     says: 'Printing, presses working alone and warm-up: nobody is paid for it.',
   },
   {
@@ -140,6 +168,7 @@ export const timeRows: readonly RowDefinition[] = [
     id: 'elapsed',
     label: 'Elapsed time, nothing overlapped',
     formula: 'attended + unattended',
+    whole: 'itself',
     says: 'Paid and unattended time one after the other.',
   },
 ];

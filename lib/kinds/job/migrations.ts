@@ -1,5 +1,7 @@
+import { renamedRule } from '@/lib/kinds/renamedRule';
 import { eachEntry } from '@/lib/stored/eachEntry';
 import { isPlainObject } from '@/lib/stored/sameValue';
+import { untoldSteps } from '@/shared/schemas/recipeSteps';
 
 /** Version 1 to 2: whether prints share sheets; until then each was laid out by itself. */
 export const jobWithGang = (body: unknown): unknown =>
@@ -25,5 +27,29 @@ export const jobWithOwnPrices = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how a list is reckoned follows the workshop unless the job says otherwise. */
-export const jobWithListRule = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);
+/**
+ * Version 3 to 4: how a list is reckoned follows the workshop unless the line says otherwise, and its rules have the
+ * names they bear everywhere. A list as it stands was what every line began with: nobody chose it. No job had a state, no
+ * recipe its steps.
+ */
+export const jobWithListRule = (body: unknown): unknown =>
+  isPlainObject(body)
+    ? {
+        ...body,
+        state: 'draft',
+        archivedOn: null,
+        lines: eachEntry(body.lines, (line) => ({
+          ...line,
+          selling: line.selling === 'asListed' ? null : renamedRule(line.selling),
+          breaks: null,
+          audience: null,
+          placements: eachEntry(line.placements, (placement) => ({
+            ...placement,
+            rim: { belowMm: null, inside: false },
+            recipe: isPlainObject(placement.recipe)
+              ? { ...placement.recipe, steps: untoldSteps }
+              : placement.recipe,
+          })),
+        })),
+      }
+    : body;

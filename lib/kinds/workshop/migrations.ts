@@ -1,6 +1,9 @@
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
 import { usualCharges } from '@/shared/schemas/charges';
+import { untoldHabits } from '@/shared/schemas/habits';
+import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
+import { unrated } from '@/shared/schemas/workshop';
 
 /** Version 1 to 2: which side a printer prints is asked, and every sheet was transfer paper. */
 export const workshopWithPaper = (body: unknown): unknown =>
@@ -31,11 +34,26 @@ export const workshopWithInkRecord = (body: unknown): unknown =>
       }
     : body;
 
-/** Version 3 to 4: how lists are suggested, and what a selling day costs. */
+/** The breaks every workshop began with: nobody chose them. */
+const FIRST_BREAKS = [1, 6, 12, 24, 48];
+
+/**
+ * Version 3 to 4: how lists are suggested, whether the maker or the sums choose their breaks, what a selling day
+ * costs, what is asked once for the workshop, and what machines are rated for. Breaks that were changed by hand stay the maker's own.
+ */
 export const workshopWithListRule = (body: unknown): unknown =>
-  isPlainObject(body)
+  isPlainObject(body) && isPlainObject(body.policy)
     ? {
         ...body,
         channels: eachEntry(body.channels, (channel) => ({ ...channel, dayCost: null, dayPieces: null })),
+        printers: eachEntry(body.printers, (printer) => ({ ...printer, ratedSheetsPerMonth: null })),
+        presses: eachEntry(body.presses, (press) => ({ ...press, rating: unrated })),
+        habits: untoldHabits,
+        policy: {
+          ...body.policy,
+          listRule: 'capped',
+          breaks: sameValue(body.policy.breaks, FIRST_BREAKS) ? null : body.policy.breaks,
+          chosenBreaks: usualChosenBreaks,
+        },
       }
     : body;

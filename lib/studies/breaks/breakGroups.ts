@@ -1,24 +1,23 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
-import type { TablePrice } from '@/lib/price/priceTable';
-import type { SellingRule } from '@/shared/schemas/sellingRule';
-import type { BreakList } from './breakList';
-import { firstFall } from './firstFall';
-import { type Inversion, inversions } from './inversions';
+import { type BreakList, breakListOf } from '@/lib/price/list/breakList';
+import { firstFall } from '@/lib/price/list/firstFall';
+import { type Inversion, inversions } from '@/lib/price/list/inversions';
+import { type LineList, sellingOf } from '@/lib/price/list/lineList';
+import type { Selling } from '@/lib/price/list/selling';
+import type { MinorUnits } from '@/shared/money';
 import { nextPieceFloor } from './nextPieceFloor';
-import type { Selling } from './selling';
-import { tableBreakLists } from './tableBreakLists';
 import { type ThinStep, thinSteps } from './thinSteps';
 import { type Tie, ties } from './ties';
-import type { WrittenTariff } from './writtenTariff';
 
-/** Sizes of a line whose prices are the same in every break, and what their list does as the quantity rises. */
+/** Sizes of a line that add the same to its list, and what the list does for them as the quantity rises. */
 export interface BreakGroup {
   readonly sizes: readonly string[];
+  /** The prices of each break, the charge of the sizes included. */
   readonly list: BreakList;
-  /** How the list is reckoned; as it stands where a rule cannot be kept. */
+  /** How orders of these sizes are reckoned. */
   readonly sold: Selling;
-  /** Of the list as it stands: quantities that would cost more than a larger one. */
+  /** Of a list that is sold as it stands: quantities that would cost more than a larger one. */
   readonly stretches: readonly Inversion[];
   readonly ties: readonly Tie[];
   /** The first quantity of 1 to 2,000 that costs less than the one before, by the rule in force; null for none. */
@@ -29,51 +28,38 @@ export interface BreakGroup {
   readonly nextPieceFloor: number;
 }
 
-/** @param tariff what the line would be written at as so much to start and so much a piece */
+/** @returns the groups of a list in the order of their first sizes. */
 export function breakGroups(
   { sheet, laidOut }: CostedJob,
-  { line, sizes }: ResolvedLine,
-  table: readonly TablePrice[],
-  tariff: WrittenTariff | null,
+  { line }: ResolvedLine,
+  list: LineList,
 ): readonly BreakGroup[] {
   const { currency } = laidOut.job.workshop;
-  const groups = new Map<string, { readonly list: BreakList; readonly sizes: readonly string[] }>();
-  for (const { lineId, size, list } of tableBreakLists(table, currency)) {
-    if (lineId !== line.id) continue;
-    // So much to start and a piece is asked for the mix: one list for all of it.
-    const key = line.selling === 'tariff' && tariff !== null ? '' : JSON.stringify(list.breaks);
-    const known = groups.get(key);
-    groups.set(key, { list: known?.list ?? list, sizes: [...(known?.sizes ?? []), size] });
-  }
-  return [...groups.values()].map((group): BreakGroup => {
-    const sold = soldBy(line.selling, group.list, tariff);
-    const index = sheet.cases.findIndex(
-      ({ lineId, size }) => lineId === line.id && size === (group.sizes[0] ?? sizes[0]?.size),
+  const groups = new Map<number, string[]>();
+  for (const { size, more } of list.sizes) groups.set(more, [...(groups.get(more) ?? []), size]);
+  return [...groups].flatMap(([more, sizes]): readonly BreakGroup[] => {
+    const sold = sellingOf(list, more as MinorUnits, currency);
+    const listed = breakListOf(
+      list.breaks.map(({ from, each }) => ({ from, each: (each + more) as MinorUnits })),
+      currency,
     );
+    if (!sold.ok || !listed.ok) return [];
+    const index = sheet.cases.findIndex(({ lineId, size }) => lineId === line.id && size === sizes[0]);
     const floor = nextPieceFloor(sheet, index);
+    const stands = list.rule === 'asListed';
     // A rule goes on beyond the last break as it begins there.
-    const upTo = (group.list.breaks.at(-1)?.from ?? 1) + 1;
-    return {
-      ...group,
-      sold,
-      stretches: inversions(group.list),
-      ties: ties(group.list),
-      falls: firstFall(sold),
-      thin: thinSteps(sold, floor, upTo, currency).filter(({ paid }) => paid >= 0),
-      nextPieceFloor: floor,
-    };
+    const upTo = (list.breaks.at(-1)?.from ?? 1) + 1;
+    return [
+      {
+        sizes,
+        list: listed.value,
+        sold: sold.value,
+        stretches: stands ? inversions(listed.value) : [],
+        ties: stands ? ties(listed.value) : [],
+        falls: firstFall(sold.value),
+        thin: thinSteps(sold.value, floor, upTo, currency).filter(({ paid }) => paid >= 0),
+        nextPieceFloor: floor,
+      },
+    ];
   });
-}
-
-function soldBy(rule: SellingRule, list: BreakList, tariff: WrittenTariff | null): Selling {
-  switch (rule) {
-    case 'asListed':
-    case 'cap':
-    case 'slab':
-      return { kind: rule, list };
-    case 'tariff':
-      return tariff === null ? { kind: 'asListed', list } : { kind: 'tariff', tariff };
-    default:
-      return rule satisfies never;
-  }
 }

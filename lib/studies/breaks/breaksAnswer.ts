@@ -4,7 +4,10 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { type BreaksProblem, checkBreaks } from '@/lib/job/checkBreaks';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
-import { priceTable } from '@/lib/price/priceTable';
+import { apartList } from '@/lib/price/list/apartList';
+import type { LineList } from '@/lib/price/list/lineList';
+import type { Selling, WrittenTariff } from '@/lib/price/list/selling';
+import { priceLine } from '@/lib/price/priceTable';
 import { taxTerms } from '@/lib/price/taxTerms';
 import type { JobInput } from '@/shared/schemas/request';
 import { type BreakEnds, breakEnds } from './breakEnds';
@@ -13,11 +16,11 @@ import { type CeilingGap, ceilingGap } from './ceilingGap';
 import { type LineTariff, lineTariff } from './lineTariff';
 import { type PriceEndings, priceEndings } from './priceEndings';
 import { type RemedyOffer, remedyOffers } from './remedyOffers';
-import type { Selling } from './selling';
 import { type SellingEffect, sellingEffects } from './sellingEffects';
 import { sizesAsSold } from './sizesAsSold';
+import type { Staircase } from './staircase';
+import { staircaseOf } from './staircaseOf';
 import { type UpCharges, upCharges } from './upCharges';
-import { type WrittenTariff, writtenTariff } from './writtenTariff';
 
 /** Which line is looked at, and quantities the maker wants to see sold. */
 export interface BreaksQuestion {
@@ -28,8 +31,8 @@ export interface BreaksQuestion {
 
 /** A tariff in words: money as the channel writes prices, currency units, unrounded. */
 interface ChannelTariff extends LineTariff {
-  /** What it would be written at; null for a line that starts or rises below 0. */
-  readonly written: WrittenTariff | null;
+  /** What the base size would be written at with its set-up apart: every order reaches its target. */
+  readonly written: WrittenTariff;
 }
 
 /** Everything that is to be said of the price list of one line. */
@@ -43,7 +46,13 @@ export interface BreaksAnswer {
   readonly upCharges: UpCharges | null;
   /** Sizes with the same prices, each with what its list does as the quantity rises. */
   readonly groups: readonly BreakGroup[];
-  /** In the order they are told; none where the list is clean or a rule is in force. */
+  /** The list as it is sold, and as the sums suggest it. */
+  readonly list: LineList;
+  readonly suggested: LineList;
+  /** The order breaks are judged to. */
+  readonly judgedTo: number;
+  readonly staircase: Staircase;
+  /** In the order they are told; none but for a list that is sold as it stands and falls. */
   readonly remedies: readonly RemedyOffer[];
   readonly tariff: ChannelTariff | null;
   /** What orders of the sizes of the first group pay, at the edges of breaks and as asked. */
@@ -69,15 +78,15 @@ function answerLine(
   const { sheet, laidOut } = costed;
   const { job } = laidOut;
   const { policy, currency } = job.workshop;
-  const table = priceTable(costed, grid).filter(({ lineId }) => lineId === line.line.id);
+  const priced = priceLine(costed, line, grid);
+  const { list, needs, orders, table } = priced;
   const evaluate = caseEvaluator(costed, line, grid);
-  const tariff = channelTariff(costed, line, grid);
-  const groups = breakGroups(costed, line, table, tariff?.written ?? null);
+  const tariff = channelTariff(costed, line, grid, apartList(job, needs, orders));
+  const groups = breakGroups(costed, line, list);
   const [first] = groups;
-  const charges = upCharges(costed, line.line.id, policy.upChargeStep ?? policy.priceStep);
+  const charges = upCharges(costed, line, needs, orders);
   const endings =
     job.lines.length > 1 ? null : priceEndings(costed, grid, policy.priceStep, line.line.marketCeiling);
-  const asListed = groups.every(({ sold }) => sold.kind === 'asListed');
   const isFalling = groups.some(({ stretches }) => stretches.length > 0);
   const sizes = sizesAsSold(
     line,
@@ -87,14 +96,15 @@ function answerLine(
   return {
     lineId: line.line.id,
     currency,
-    breakProblems: checkBreaks(policy.breaks),
+    breakProblems: checkBreaks(line.line.breaks ?? policy.breaks ?? list.breaks.map(({ from }) => from)),
     ends: breakEnds(costed, grid, table),
     upCharges: charges.ok ? charges.value : null,
     groups,
-    remedies:
-      isFalling && asListed
-        ? remedyOffers({ costed, line, table, tariff: tariff?.written ?? null, evaluate })
-        : [],
+    list,
+    suggested: priced.suggested,
+    judgedTo: orders.to,
+    staircase: staircaseOf(line, priced, currency),
+    remedies: isFalling ? remedyOffers({ costed, line, priced, evaluate }) : [],
     tariff,
     sold:
       first === undefined
@@ -123,7 +133,12 @@ function edges(
   return [...all].sort((a, b) => a - b);
 }
 
-function channelTariff(costed: CostedJob, line: ResolvedLine, grid: Grid): ChannelTariff | null {
+function channelTariff(
+  costed: CostedJob,
+  line: ResolvedLine,
+  grid: Grid,
+  written: WrittenTariff,
+): ChannelTariff | null {
   const tariff = lineTariff(costed, line, grid);
   if (tariff === null) return null;
   const tax = taxTerms(costed.sheet);
@@ -133,6 +148,6 @@ function channelTariff(costed: CostedJob, line: ResolvedLine, grid: Grid): Chann
     each: tax.written(tariff.each),
     largestError: tax.written(tariff.largestError),
     smallError: tax.written(tariff.smallError),
-    written: writtenTariff(tariff, costed.sheet.currency, tax.inside),
+    written,
   };
 }

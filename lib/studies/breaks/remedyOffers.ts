@@ -1,21 +1,23 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { CaseEvaluator } from '@/lib/price/caseEvaluator';
-import type { TablePrice } from '@/lib/price/priceTable';
-import { sizeCharges } from '@/lib/price/sizeCharges';
+import { apartList } from '@/lib/price/list/apartList';
+import { type BreakList, breakListOf } from '@/lib/price/list/breakList';
+import { inversions } from '@/lib/price/list/inversions';
+import type { ListedSize } from '@/lib/price/list/lineList';
+import { marginOf } from '@/lib/price/list/listFigures';
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
+import { sizeMores } from '@/lib/price/list/sizeMores';
+import type { PricedLine } from '@/lib/price/priceTable';
 import type { Change } from '@/shared/finding';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import { type BreakList, breakListOf } from './breakList';
-import { inversions } from './inversions';
 import { remedies } from './remedies';
-import type { Selling } from './selling';
 import { type SellingEffect, sellingEffects } from './sellingEffects';
 import { sizesAsSold } from './sizesAsSold';
-import type { WrittenTariff } from './writtenTariff';
 
 /** A remedy that one tap takes. */
 export interface RemedyOffer {
-  readonly kind: Exclude<Selling['kind'], 'asListed'>;
+  readonly kind: Exclude<Selling['kind'], 'asListed' | 'onePrice'>;
   /** The sizes its effects are told of. */
   readonly sizes: readonly string[];
   /** At both ends of every stretch that more pieces would end. */
@@ -24,136 +26,158 @@ export interface RemedyOffer {
   readonly breaks: BreakList['breaks'] | null;
   /** How many prices of the first breaks fall away, because those that follow begin before them. */
   readonly dropped: number;
+  /** Of the job alone: no remedy touches another. */
   readonly changes: readonly Change[];
 }
 
 interface RemedyCase {
   readonly costed: CostedJob;
   readonly line: ResolvedLine;
-  /** The cells of the line. */
-  readonly table: readonly TablePrice[];
-  readonly tariff: WrittenTariff | null;
+  readonly priced: PricedLine;
   readonly evaluate: CaseEvaluator;
 }
 
+/** A remedy that asks for more than this of what an order must bring drives buyers away. */
+const MOST_OF_TARGET = 2;
+
 /**
- * The remedies of a line's list as changes of documents. Softening and shifting write the maker's own price for every
- * break: a suggestion would move with the break, and the edge with it. They are reckoned on the size that adds least:
- * what is clean there is clean wherever a charge comes on top.
+ * The remedies of a line that is sold as its list stands, as changes of documents. Softening and shifting write the
+ * maker's own price for every break: a suggestion would move with the break, and the edge with it. They are reckoned
+ * on the size that adds least: what is clean there is clean wherever a charge comes on top.
+ *
+ * None is offered that loses money: a cap, which changes a few orders only, must not take one of those under full cost;
+ * slabs, raised prices and moved breaks must leave every order above it, and none above twice its target.
  */
-export function remedyOffers({ costed, line, table, tariff, evaluate }: RemedyCase): readonly RemedyOffer[] {
+export function remedyOffers({ costed, line, priced, evaluate }: RemedyCase): readonly RemedyOffer[] {
   const { job } = costed.laidOut;
   const { currency, policy } = job.workshop;
-  const charges = sizeCharges(costed, line).map((charge, index) => ({
-    charge,
-    size: line.sizes[index]?.size ?? '',
-  }));
-  const [first] = charges;
-  if (first === undefined) return [];
-  const least = charges.reduce((less, next) => (next.charge < less.charge ? next : less), first);
-  const before = listAt(table, least.size, currency);
-  const falling = line.sizes.map(({ size }) => listAt(table, size, currency)).filter((list) => list !== null);
-  const quantities = [
-    ...new Set(falling.flatMap((list) => inversions(list)).flatMap(({ to, cheaperAt }) => [to, cheaperAt])),
-  ].sort((a, b) => a - b);
+  const { list, needs, orders } = priced;
+  const own = sizeMores(job, line, needs, orders, true);
+  const before = listWith(list.breaks, 0, currency);
   if (before === null) return [];
-  // What each break would cost in that size if all breaks had own prices.
-  const own = breakListOf(
-    before.breaks.map(({ from }) => ({
-      from,
-      each: (basePrice(table, from) - first.charge + least.charge) as MinorUnits,
-    })),
-    currency,
+  const least = leastOf(own.standing);
+  const softened = listWith(list.breaks, least, currency);
+  if (softened === null) return [];
+  const falling = list.sizes.flatMap(({ more }) => {
+    const of = listWith(list.breaks, more, currency);
+    return of === null ? [] : inversions(of);
+  });
+  const quantities = [...new Set(falling.flatMap(({ to, cheaperAt }) => [to, cheaperAt]))].sort(
+    (a, b) => a - b,
   );
-  if (!own.ok) return [];
+  const alike = list.sizes.flatMap(({ size, more }) => (more === 0 ? [size] : []));
+  const apart = job.ownRows.some(({ cost }) => cost.kind === 'formula');
   const index = job.job.lines.findIndex(({ id }) => id === line.line.id);
   const set = (field: string, value: unknown): Change => ({
     document: 'job',
     path: ['lines', index, field],
     value,
   });
-  const ownPrices = (list: BreakList) =>
-    list.breaks.map(({ from, each }) => ({
-      from,
-      each: fromMinor((each - least.charge) as MinorUnits, currency),
-    }));
-  const mix = line.sizes.map(({ size }) => size);
-  const alike = mix.filter(
-    (size) => JSON.stringify(listAt(table, size, currency)?.breaks) === JSON.stringify(before.breaks),
+  const told = remedies(softened, apartList(job, needs, orders), policy.priceStep).flatMap(
+    (remedy): readonly { readonly sold: Selling; readonly offer: Omit<RemedyOffer, 'effects'> }[] => {
+      const kept = { sizes: alike, breaks: null, dropped: 0 };
+      switch (remedy.kind) {
+        case 'asListed':
+        case 'onePrice':
+          return [];
+        case 'capped':
+        case 'slab':
+          return [
+            {
+              sold: { kind: remedy.kind, list: before },
+              offer: { ...kept, kind: remedy.kind, changes: [set('selling', remedy.kind)] },
+            },
+          ];
+        case 'setUpApart':
+          return [
+            { sold: remedy, offer: { ...kept, kind: remedy.kind, changes: [set('selling', remedy.kind)] } },
+          ];
+        case 'softened':
+        case 'shifted': {
+          const { breaks } = remedy.list;
+          const based = listWith(breaks, -least, currency);
+          if (based === null) return [];
+          const ownPrices = based.breaks.map(({ from, each }) => ({
+            from,
+            each: fromMinor((each - own.ownBase) as MinorUnits, currency),
+          }));
+          return [
+            {
+              sold: { kind: remedy.kind, list: based },
+              offer: {
+                ...kept,
+                kind: remedy.kind,
+                breaks: based.breaks,
+                dropped: before.breaks.length - breaks.length,
+                changes: [
+                  set(
+                    'breaks',
+                    breaks.map(({ from }) => from),
+                  ),
+                  set('ownPrices', ownPrices),
+                ],
+              },
+            },
+          ];
+        }
+        default:
+          return remedy satisfies never;
+      }
+    },
   );
-  const apart = job.ownRows.some(({ cost }) => cost.kind === 'formula');
-  return remedies(own.value, tariff, policy.priceStep).flatMap((remedy): readonly RemedyOffer[] => {
-    if (remedy.kind === 'asListed') return [];
-    const sizes = remedy.kind === 'tariff' ? mix : alike;
-    const sold = soldWith(remedy, before);
-    return [
-      {
-        kind: remedy.kind,
-        sizes,
-        effects: sellingEffects(
-          { kind: 'asListed', list: before },
-          sold,
-          quantities,
-          currency,
-          sizesAsSold(line, sizes, apart),
-          evaluate,
-        ),
-        breaks: remedy.kind === 'softened' || remedy.kind === 'shifted' ? remedy.list.breaks : null,
-        dropped: remedy.kind === 'shifted' ? before.breaks.length - remedy.list.breaks.length : 0,
-        changes: changesOf(remedy),
-      },
-    ];
-  });
-
-  function changesOf(remedy: Selling): readonly Change[] {
-    switch (remedy.kind) {
-      case 'asListed':
-      case 'cap':
-      case 'slab':
-      case 'tariff':
-        return [set('selling', remedy.kind)];
-      case 'softened':
-        return [set('ownPrices', ownPrices(remedy.list))];
-      case 'shifted':
-        return [
+  return told.flatMap(({ sold, offer }) =>
+    holds(sold, offer.kind === 'softened' || offer.kind === 'shifted' ? own.standing : list.sizes)
+      ? [
           {
-            document: 'workshop',
-            path: ['policy', 'breaks'],
-            value: remedy.list.breaks.map(({ from }) => from),
+            ...offer,
+            effects: sellingEffects(
+              { kind: 'asListed', list: before },
+              sold,
+              quantities,
+              currency,
+              sizesAsSold(line, offer.sizes, apart),
+              evaluate,
+            ),
           },
-          set('ownPrices', ownPrices(remedy.list)),
-        ];
-      default:
-        return remedy satisfies never;
-    }
+        ]
+      : [],
+  );
+
+  function holds(sold: Selling, sizes: readonly ListedSize[]): boolean {
+    const more = new Map(sizes.map((one) => [one.size, one.more]));
+    const changedOnly = sold.kind === 'capped';
+    return needs.sizes.every(({ size, target }) => {
+      const adds = more.get(size.size) ?? (0 as MinorUnits);
+      for (let n = orders.from; n <= orders.to; n += 1) {
+        const total = sellingTotal({ ...sold, more: adds }, n);
+        if (total === null) continue;
+        if (
+          changedOnly &&
+          before !== null &&
+          total === sellingTotal({ kind: 'asListed', list: before, more: adds }, n)
+        )
+          continue;
+        const [paid, needed] = [fromMinor(total, currency), target(n) * n];
+        if (marginOf(needs, needed, paid) < -1e-9) return false;
+        if (paid > MOST_OF_TARGET * needed * needs.taxFactor) return false;
+      }
+      return true;
+    });
   }
 }
 
-function listAt(table: readonly TablePrice[], size: string, currency: string): BreakList | null {
-  const cells = table.filter((cell) => cell.size === size);
+// Helpers
+
+function listWith(
+  breaks: BreakList['breaks'] | PricedLine['list']['breaks'],
+  more: number,
+  currency: string,
+) {
   const list = breakListOf(
-    cells.map(({ from, price }) => ({ from, each: price })),
+    breaks.map(({ from, each }) => ({ from, each: (each + more) as MinorUnits })),
     currency,
   );
   return list.ok ? list.value : null;
 }
 
-/** Price of the first size of the line. */
-const basePrice = (table: readonly TablePrice[], from: number): number =>
-  table.find((cell) => cell.from === from)?.price ?? 0;
-
-/** What a remedy sells by, on the list that stands or on one of its own. */
-function soldWith(remedy: Selling, before: BreakList): Selling {
-  switch (remedy.kind) {
-    case 'asListed':
-    case 'cap':
-    case 'slab':
-      return { kind: remedy.kind, list: before };
-    case 'tariff':
-    case 'softened':
-    case 'shifted':
-      return remedy;
-    default:
-      return remedy satisfies never;
-  }
-}
+const leastOf = (sizes: readonly ListedSize[]): number => Math.min(...sizes.map(({ more }) => more));

@@ -1,9 +1,9 @@
 import { UnknownFigure } from '@/lib/grid/costSheet';
 import type { ResolvedSize } from '@/lib/job/checkedJob';
 import type { CaseEvaluator } from '@/lib/price/caseEvaluator';
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { type BatchPoint, batchPoint } from '@/lib/studies/curve/batchPoint';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import { type Selling, sellingTotal } from './selling';
 
 /** What a way of selling changes for the buyer of n pieces and for the maker. */
 export interface SellingEffect {

@@ -1,4 +1,4 @@
-import type { BreakList, PriceBreak } from './breakList';
+import type { BreakList, PriceBreak } from '@/lib/price/list/breakList';
 
 /**
  * Keeps the prices and moves each break down to where its edge is clean: n ≤ p before ÷ (p before − p). Buyers reach

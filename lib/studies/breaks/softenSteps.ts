@@ -1,5 +1,5 @@
+import type { BreakList, PriceBreak } from '@/lib/price/list/breakList';
 import { fromMinor, type MinorUnits, toPriceEnding } from '@/shared/money';
-import type { BreakList, PriceBreak } from './breakList';
 
 /**
  * Raises the price of each break until its edge is clean: as much as n − 1 pieces cost at the price before, which

@@ -1,5 +1,5 @@
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import { type Selling, sellingTotal } from './selling';
 
 /** A next piece that brings in less than it costs to make. */
 export interface ThinStep {
@@ -30,7 +30,7 @@ export function thinSteps(
       if (before === null || total === null) return [];
       const paid = (total - before) as MinorUnits;
       if (fromMinor(paid, currency) >= floor) return [];
-      return [{ n, paid, onPurpose: selling.kind === 'cap' }];
+      return [{ n, paid, onPurpose: selling.kind === 'capped' }];
     },
   );
 }

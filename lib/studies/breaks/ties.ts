@@ -1,4 +1,4 @@
-import { type BreakList, breakTotal } from './breakList';
+import { type BreakList, breakTotal } from '@/lib/price/list/breakList';
 
 /** A quantity that costs exactly as much as a larger one. */
 export interface Tie {

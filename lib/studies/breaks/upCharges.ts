@@ -1,16 +1,20 @@
 import type { CostedJob } from '@/lib/grid/costJob';
-import { caseValue } from '@/lib/grid/costSheet';
+import { piecesOf } from '@/lib/grid/fillLine';
 import { checkEnding, type EndingProblem } from '@/lib/job/checkEnding';
+import type { ResolvedLine } from '@/lib/job/checkedJob';
+import type { LineNeeds } from '@/lib/price/list/lineNeeds';
+import type { OrderRange } from '@/lib/price/list/listFigures';
+import { sizeMores } from '@/lib/price/list/sizeMores';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { writtenPrice } from '@/lib/price/writtenPrice';
-import { type MinorUnits, toPriceEnding } from '@/shared/money';
+import type { MinorUnits } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 
 interface SizeUpCharge {
   readonly size: string;
-  /** What its target price adds to that of the base size, written as the channel writes prices, unrounded. */
+  /** What its target price adds to that of the base size in the batch as asked, as the channel writes prices, unrounded. */
   readonly exact: number;
-  /** Rounded up to the step for sizes, whole minor units. */
+  /** The most that any order needs, rounded up to the step for sizes, whole minor units. */
   readonly written: MinorUnits;
 }
 
@@ -24,39 +28,32 @@ export interface UpCharges {
   readonly averaged: MinorUnits;
 }
 
-type UpChargeProblem = EndingProblem | { readonly kind: 'noSuchLine' };
-
-/**
- * What larger sizes should add, in the batch as asked: separate, or averaged into one price over the actual mix.
- *
- * @param step the maker's step for sizes, currency units, above 0
- */
+/** What larger sizes add, in every break alike; beside it what one price over the sizes really ordered would be. */
 export function upCharges(
   { laidOut, sheet }: CostedJob,
-  lineId: string,
-  step: number,
-): Result<UpCharges, UpChargeProblem> {
+  line: ResolvedLine,
+  needs: LineNeeds,
+  orders: OrderRange,
+): Result<UpCharges, EndingProblem> {
   const { job } = laidOut;
-  const problem = checkEnding(step, sheet.currency);
+  const { policy } = job.workshop;
+  const problem = checkEnding(policy.upChargeStep ?? policy.priceStep, sheet.currency);
   if (problem !== null) return failed(problem);
-  const targets = sheet.cases.flatMap((one, index) =>
-    one.lineId === lineId
-      ? [{ size: one.size, quantity: one.quantity, target: caseValue(sheet, 'target', index) }]
-      : [],
-  );
-  const [first] = targets;
-  if (first === undefined) return failed({ kind: 'noSuchLine' });
-  const base = targets.reduce((least, next) => (next.target < least.target - 1e-9 ? next : least), first);
   const tax = taxTerms(sheet);
-  const pieces = targets.reduce((sum, { quantity }) => sum + quantity, 0);
-  const mean = targets.reduce((sum, { quantity, target }) => sum + target * quantity, 0) / pieces;
+  const pieces = piecesOf(line);
+  const base = needs.base.target(pieces);
+  const separate = { ...line, line: { ...line.line, upCharging: 'separate' } } as const;
+  const { suggested } = sizeMores(job, separate, needs, orders, false);
+  const mean =
+    needs.sizes.reduce((sum, { size, target }) => sum + target(pieces) * size.quantity, 0) / pieces;
   return ok({
-    base: base.size,
-    basePrice: writtenPrice(job, base.target),
-    sizes: targets.map(({ size, target }) => {
-      const exact = tax.written(target - base.target);
-      return { size, exact, written: toPriceEnding(exact, step, sheet.currency) };
-    }),
+    base: needs.base.size.size,
+    basePrice: writtenPrice(job, base),
+    sizes: suggested.map(({ size, more }, index) => ({
+      size,
+      exact: tax.written((needs.sizes[index]?.target(pieces) ?? base) - base),
+      written: more,
+    })),
     averaged: writtenPrice(job, mean),
   });
 }

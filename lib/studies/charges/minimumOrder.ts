@@ -1,7 +1,7 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { type BreakList, breakTotal } from '@/lib/price/list/breakList';
 import { writtenPrice } from '@/lib/price/writtenPrice';
-import { type BreakList, breakTotal } from '@/lib/studies/breaks/breakList';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { priceForProfit } from '@/lib/studies/goalSeek/priceForProfit';
 import { fromMinor, type MinorUnits } from '@/shared/money';

@@ -34,7 +34,9 @@ export function measured(point: BatchPoint, measure: CurveMeasure, terms: TaxTer
   }
 }
 
-/** @returns the rows of a chart, one for every point of the curve. */
+/**
+ * @returns the rows of a chart, one for every point of the curve; costs and prices a piece in the money the maker writes
+ */
 export function curveSeries(
   study: CostCurve,
   other: CostCurve | null,

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { batchTicks } from '@/app/_charts/batchTicks';
 import { curveScale } from '@/app/_charts/curveScale';
 import type { CurveRow } from '@/lib/studies/curve/curveSeries';
 
@@ -36,19 +35,5 @@ describe('curveScale', () => {
 
   it('has something to draw where all is nothing', () => {
     expect(curveScale(rows([0, 0]), 'profit', 1)).toEqual({ min: 0, max: 1, ticks: [0, 1] });
-  });
-});
-
-describe('batchTicks', () => {
-  it.each([
-    [100, 720, 16, [1, 12, 24, 36, 48, 60, 72, 84, 100]],
-    [100, 260, 16, [1, 24, 48, 72, 100]],
-    // Letters twice as large need twice the room: two gaps are left, and five dozens make them.
-    [100, 260, 32, [1, 60, 100]],
-    // 480 would stand 29 px before 500, where both need 38.
-    [500, 720, 16, [1, 48, 96, 144, 192, 240, 288, 336, 384, 432, 500]],
-    [100, 170, 32, [1, 100]],
-  ])('writes dozens up to %i as far as %i px hold them', (to, widthPx, letterPx, ticks) => {
-    expect(batchTicks(to, widthPx, letterPx)).toEqual(ticks);
   });
 });

@@ -50,6 +50,8 @@ export function clearBench(): void {
   store?.close();
   store = null;
   benchPrices.failing = false;
+  // What one test unfolds is folded again for the next.
+  localStorage.clear();
 }
 
 /** What the store shows now. */

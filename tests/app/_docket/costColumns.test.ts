@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { costOverview } from '@/app/_docket/costs/costOverview';
 import { costTableRows } from '@/app/_docket/costs/costTableRows';
-import { moneyGoes } from '@/app/_docket/costs/moneyGoes';
 import { shownColumn } from '@/app/_docket/costs/shownColumn';
+import { costAnswer } from '@/app/_words/docket/costWords';
+import { shareWords } from '@/app/_words/docket/shareWords';
 import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
 import { costed } from '@/tests/fixtures/costed';
 
 const { sheet } = costed(club());
+const lineId = sheet.lineIds[0] ?? '';
 const columnsOf = (of: typeof sheet) => of.cases.map((_, index) => ({ index }));
 const cents = (text: string) => Math.round(Number(text.replace(/,/g, '')) * 100);
 
@@ -64,16 +67,57 @@ describe('the written cost table', () => {
     const huge = { ...sheet, values: { ...sheet.values, blanks: [2e9], fullCost: [2e9] } };
     expect(shownColumn(huge, ['blanks'], 0, 'en-US')).toEqual({
       parts: ['2,000,000,000'],
+      minor: null,
       byThemselves: [null],
       total: '2,000,000,000',
     });
   });
 });
 
-describe('where the money goes', () => {
-  it('is one sentence with the three largest lines and ink', () => {
-    expect(moneyGoes(sheet, 'en-US').replaceAll('\u00a0', ' ')).toBe(
-      'Where the money goes: blanks with freight 46 %, your time 32 %, overhead 8 %, ink 1 %.',
+describe('the cost as it is looked at first', () => {
+  it('has seven groups that add exactly to the shown total, in whole per cent that add to a hundred', () => {
+    const { groups, total } = costOverview(sheet, lineId, 'en-US');
+    expect(total).toBe('411.79');
+    expect(groups.map(({ text, percent }) => `${text} ${percent}`)).toEqual([
+      '188.20 46',
+      '132.51 32',
+      '30.92 7',
+      '23.55 6',
+      '17.09 4',
+      '16.25 4',
+      '3.27 1',
+    ]);
+    expect(groups.reduce((sum, { text }) => sum + cents(text), 0)).toBe(cents(total));
+    expect(groups.reduce((sum, { percent }) => sum + percent, 0)).toBe(100);
+  });
+
+  it('tells one piece by size, one more of the commonest, and how long it takes', () => {
+    expect(costOverview(sheet, lineId, 'en-US').each.map(({ label, text }) => `${label} ${text}`)).toEqual([
+      'S to XL 10.88',
+      '2XL 12.51',
+      '3XL 13.60',
+      'one more L 7.64',
+      'start to finish 10 h',
+    ]);
+  });
+
+  it('says what a piece costs and the two largest parts of it', () => {
+    const { before, key, after } = costAnswer(sheet, { one: 'shirt', many: 'shirts' }, 'en-US');
+    expect(`${before}${key}${after}`).toBe(
+      'A shirt costs 11.13: nearly half is the blank, a third your time',
     );
+    expect(key).toBe('11.13');
+  });
+
+  it.each([
+    [0.457, 'nearly half'],
+    [0.5, 'half'],
+    [0.322, 'a third'],
+    [0.35, '35 %'],
+    [0.08, '8 %'],
+    [0.71, 'nearly three quarters'],
+    [0.99, '99 %'],
+  ])('calls a share of %d “%s”', (share, words) => {
+    expect(shareWords(share, 'en-US')).toBe(words);
   });
 });

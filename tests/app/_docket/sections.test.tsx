@@ -34,18 +34,34 @@ describe('the sheets', () => {
       ),
     );
 
-  it('draws each kind of sheet once, and says how many there are and what is left over', () => {
+  const captions = () => screen.getAllByRole('figure').map((figure) => figure.textContent);
+
+  it('answers with the sheets the job takes, spoiled ones in it, and their size where it has a name', () => {
     show(club());
-    const card = (heading: string) =>
-      within(screen.getByRole('heading', { name: heading }).closest('li') as HTMLElement);
-    const badge = card('Chest badge, 4 to a sheet');
-    expect(badge.getByText('3.5 × 3.5 in')).toBeInTheDocument();
-    expect(badge.getByText('× 9')).toBeInTheDocument();
-    expect(badge.getByText('47.6 % of the paper left over')).toBeInTheDocument();
-    const last = card('Chest badge, 1 on the last sheet');
-    expect(last.getByText('× 1')).toBeInTheDocument();
-    expect(last.getByText('3 places spare on it')).toBeInTheDocument();
-    expect(card('Back picture, 1 to a sheet').getByText('× 37')).toBeInTheDocument();
+    // 52.6 letter sheets of the worked example, the last one begun.
+    expect(screen.getByText('53 letter sheets').closest('p')).toHaveTextContent(
+      '53 letter sheets and 35 mL of ink',
+    );
+  });
+
+  it('draws each kind of sheet once, and says how many there are', () => {
+    show(club());
+    expect(captions()).toEqual([
+      expect.stringContaining('37 × Back picture'),
+      expect.stringContaining('9 × Chest badge, 4 on each'),
+      expect.stringContaining('1 × Chest badge, the last sheet'),
+    ]);
+  });
+
+  it('tells size, free places and what is left over in the fold of the sheets to print', async () => {
+    const user = userEvent.setup();
+    show(club());
+    await user.click(screen.getByRole('button', { name: 'Sheets to print, 47 pages' }));
+    const kinds = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
+    expect(kinds).toContain('9 × Chest badge, 4 to a sheet: 3.5 × 3.5 in; 47.6 % of the paper left over.');
+    expect(kinds).toContainEqual(
+      expect.stringMatching(/^1 × Chest badge, 1 on the last sheet: .*3 places spare on it/),
+    );
   });
 
   it('draws the pieces as they lie, lettering mirrored as on the paper', () => {
@@ -64,8 +80,10 @@ describe('the sheets', () => {
     ).toBeInTheDocument();
   });
 
-  it('tells the ink and what of it is lost', () => {
+  it('tells the ink and what of it is lost', async () => {
+    const user = userEvent.setup();
     show(club());
+    await user.click(screen.getByRole('button', { name: 'Ink and presses' }));
     expect(screen.getByRole('button', { name: 'Ink, whole job: 35.1 mL' })).toBeInTheDocument();
     expect(screen.getByText('of it 6.8 mL lost to cleaning and spray')).toBeInTheDocument();
   });

@@ -80,38 +80,58 @@ describe('JobScreen', () => {
 });
 
 describe('JobsScreen', () => {
-  it('lists each job with its pieces, its day and its prices', async () => {
-    await enter(<JobsScreen />);
-    const [first] = screen.getAllByRole('listitem');
-    expect(first).toHaveTextContent('Ramblers Club shirts');
-    expect(first).toHaveTextContent('37 pieces');
-    expect(first).toHaveTextContent('19.00 to 21.50 USD');
-    expect(screen.getByRole('link', { name: 'Spring Fair mugs' })).toHaveAttribute('href', '/jobs/fair-mugs');
-  });
-
-  it('begins a job on what was printed last, with quantities still to fill, and opens it', async () => {
+  it('begins a job on what was printed last, with twelve pieces in a typical mix, and opens it', async () => {
     await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'New job' }));
     const job = bodyOf('job', pushed());
     expect(job).toMatchObject({ name: 'New job', printerId: 'desk-printer', sheetId: 'letter' });
-    expect(job.lines[0]).toMatchObject({ blankId: 'white-shirt', quantities: [] });
+    expect(job.lines[0]?.blankId).toBe('white-shirt');
+    expect(job.lines[0]?.quantities.map(({ quantity }) => quantity)).toEqual([1, 3, 4, 2, 1, 1]);
     expect(bodyOf('artwork', job.lines[0]?.placements[0]?.artworkId ?? '').name).toBe('First picture');
   });
 
-  it('copies a job under a name of its own, and opens the copy', async () => {
+  it('copies a job under a name of its own without its day, opens the copy and says what was left out', async () => {
+    await screenStore().open();
+    act(() =>
+      screenStore().actions.edit('Later', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'club-order',
+          to: (job) => ({
+            ...job,
+            state: 'done',
+            archivedOn: '2026-11-01',
+            waivers: [{ finding: 'SUB-01', lineId: null, placementId: null, reason: 'they saw a sample' }],
+          }),
+        },
+      ]),
+    );
     await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: /^Put away too/ }));
     await userEvent.click(screen.getByRole('button', { name: 'Copy Ramblers Club shirts' }));
     expect(bodyOf('job', pushed())).toEqual({
       ...bodyOf('job', 'club-order'),
-      name: 'Ramblers Club shirts, copy',
+      name: 'Copy of Ramblers Club shirts',
+      state: 'draft',
+      archivedOn: null,
+      wantedOn: null,
+      waivers: [],
     });
+    cleanup();
+    await enter(<JobScreen jobId={pushed()} />);
+    const note = screen.getByText(/^This is a copy of/);
+    expect(note).toHaveTextContent(
+      'This is a copy of Ramblers Club shirts. Left out: the day it was wanted,',
+    );
+    expect(note).toHaveTextContent('1 stop passed with a reason, because a reason holds for one order.');
   });
 
   it('removes a job and brings it back by the button that takes the focus', async () => {
     await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'Remove Spring Fair mugs' }));
     expect(idsOf('job')).not.toContain('fair-mugs');
-    expect(screen.getByRole('status')).toHaveFocus();
+    expect(screen.getByText('“Spring Fair mugs” is removed.').parentElement).toHaveFocus();
     await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
     expect(await screen.findByRole('link', { name: 'Spring Fair mugs' })).toBeVisible();
     expect(screen.queryByRole('button', { name: 'Bring it back' })).not.toBeInTheDocument();

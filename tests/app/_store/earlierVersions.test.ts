@@ -7,6 +7,7 @@ import artwork2 from '@/tests/fixtures/stored/artwork2.json' with { type: 'json'
 import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
 import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
 import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
+import job3 from '@/tests/fixtures/stored/job3.json' with { type: 'json' };
 import workshop1 from '@/tests/fixtures/stored/workshop1.json' with { type: 'json' };
 import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'json' };
 import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
@@ -36,6 +37,29 @@ const unsaid = {
     rushShares: { underNormal: 0.2, underHalf: 0.5, nextDay: 1 },
   },
 };
+const untold = {
+  ownCircuit: null,
+  extensionLead: null,
+  safetySheets: null,
+  staysByPress: null,
+  sewnLabel: null,
+  humidity: null,
+  humidityFits: null,
+  leastPieces: null,
+  claims: [],
+};
+const unrated = { rating: { openingMm: null, pressesPerDay: null, hotHoursPerDay: null } };
+const undescribed = {
+  finish: 'unknown',
+  dyed: null,
+  layers: 'unknown',
+  coatedFace: 'unknown',
+  coatingHardness: 'unknown',
+  thicknessMm: null,
+  lot: '',
+  provenLot: '',
+  childRisks: null,
+};
 const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
 const daysUnsold = { dayCost: null, dayPieces: null };
 
@@ -43,7 +67,13 @@ describe('a workshop', () => {
   it('of version 1 has transfer paper, and the printed side is still to be found out', () => {
     expect(read(workshop1)).toEqual({
       ...workshop1.body,
-      printers: workshop1.body.printers.map((printer) => ({ ...printer, printedSide: null })),
+      printers: workshop1.body.printers.map((printer) => ({
+        ...printer,
+        printedSide: null,
+        ratedSheetsPerMonth: null,
+      })),
+      presses: workshop1.body.presses.map((press) => ({ ...press, ...unrated })),
+      habits: untold,
       sheets: workshop1.body.sheets.map((sheet) => ({
         ...sheet,
         paper: 'transfer',
@@ -59,6 +89,9 @@ describe('a workshop', () => {
   it('of version 2 has cut sheets, no terms of selling and nothing noted of ink', () => {
     expect(read(workshop2)).toEqual({
       ...workshop2.body,
+      printers: workshop2.body.printers.map((printer) => ({ ...printer, ratedSheetsPerMonth: null })),
+      presses: workshop2.body.presses.map((press) => ({ ...press, ...unrated })),
+      habits: untold,
       sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
       channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop2.body.policy, ...unsaid },
@@ -82,6 +115,8 @@ describe('a job', () => {
   ])('of version %d lays each print out by itself, with suggested prices and unmeasured edges', (_, job) => {
     expect(read(job)).toEqual({
       ...job.body,
+      state: 'draft',
+      archivedOn: null,
       gang: 'apart',
       lines: job.body.lines.map((line) => ({
         ...line,
@@ -89,16 +124,38 @@ describe('a job', () => {
         ownPrices: [],
         selling: 'asListed',
         nameList: '',
-        placements: line.placements.map((placement) => ({ ...placement, bleedMm: null, safeZoneMm: null })),
+        audience: null,
+        placements: line.placements.map((placement) => ({
+          ...placement,
+          bleedMm: null,
+          safeZoneMm: null,
+          rim: { belowMm: null, inside: false },
+          recipe: {
+            ...placement.recipe,
+            steps: {
+              lintRoll: null,
+              tapeEdges: null,
+              coolSeconds: null,
+              evenCooling: null,
+              piecesPerPress: 1,
+            },
+          },
+        })),
       })),
     });
+  });
+});
+
+describe('a job of version 3', () => {
+  it('is being priced, and in the list', () => {
+    expect(read(job3)).toMatchObject({ state: 'draft', archivedOn: null });
   });
 });
 
 describe('a blank', () => {
   it('of version 1 was not measured around', () => {
     const sizes = blank1.body.sizes.map((size) => ({ ...size, wrap: null }));
-    expect(read(blank1)).toEqual({ ...blank1.body, sizes });
+    expect(read(blank1)).toEqual({ ...blank1.body, sizes, suppliedBy: 'maker', traits: undescribed });
   });
 });
 

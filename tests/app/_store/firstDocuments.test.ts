@@ -11,13 +11,13 @@ describe('firstDocuments', () => {
     ['a Saturday', new Date(2026, 10, 28, 0, 1), '2026-12-18'],
     ['the end of a year', new Date(2026, 11, 31, 12), '2027-01-22'],
   ])('on %s are wanted on the first Friday sixteen days later or more', async (_day, visit, wantedOn) => {
-    const documents = await firstDocuments(visit);
+    const documents = await firstDocuments(visit, 'en-US');
     const wanted = documents.map((document) => document.kind === 'job' && document.body.wantedOn);
     expect(wanted).toContain(wantedOn);
   });
 
   it('are all readable again once they are kept', async () => {
-    const documents = newDocuments(await firstDocuments(new Date(2026, 10, 25)), kinds, 1);
+    const documents = newDocuments(await firstDocuments(new Date(2026, 10, 25), 'de-AT'), kinds, 1);
     const kept: readonly unknown[] = JSON.parse(JSON.stringify(documents));
     expect(kept.map((raw) => readDocument(raw, kinds))).toEqual(
       documents.map((document) => ({ state: 'readable', document })),

@@ -44,7 +44,7 @@ const visits = [
 describe('the examples of a first visit', () => {
   it.each(visits)('on %s have the findings of any other day', async (visit) => {
     const moment = new Date(`${visit}:00`);
-    const inputs = jobsOf(await firstDocuments(moment), dayOf(moment));
+    const inputs = jobsOf(await firstDocuments(moment, 'en-US'), dayOf(moment));
     expect(Object.fromEntries(inputs.map(([id, input]) => [id, findingsOf(input)]))).toEqual(expected);
   });
 });

@@ -7,7 +7,11 @@ describe('undo and redo', () => {
     const store = await openTabWithJob(aDevice());
     changeJob(store, { name: 'Team' });
     expect(store.getState()).toMatchObject({ undoLabel: 'Change job', canUndo: true, canRedo: false });
-    expect(await store.actions.undo()).toEqual({ state: 'moved', label: 'Change job' });
+    expect(await store.actions.undo()).toEqual({
+      state: 'moved',
+      label: 'Change job',
+      moved: [{ kind: 'job', id: expect.any(String), path: ['name'] }],
+    });
     expect(jobIn(store)?.name).toBe('Club order');
     expect(store.getState()).toMatchObject({ undoLabel: 'New job', redoLabel: 'Change job' });
     await store.actions.undo();

@@ -91,7 +91,11 @@ describe('while nothing can be kept', () => {
     changeJob(store, { name: 'Team' });
     changeJob(store, { most: 40 });
     await store.flush();
-    expect(await store.actions.undo()).toEqual({ state: 'moved', label: 'Change job' });
+    expect(await store.actions.undo()).toMatchObject({
+      state: 'moved',
+      label: 'Change job',
+      moved: [{ kind: 'job', path: ['most'] }],
+    });
     expect(jobIn(store)).toEqual(aJobBody({ name: 'Team' }));
     expect(store.getState().canRedo).toBe(true);
     await store.actions.redo();

@@ -124,7 +124,6 @@ describe('a figure of the cost sheet', () => {
     const wage = { value: 24, unit: 'money/h', date: TODAY, origin: 'yours' };
     render(table(clubWith({ ...allInL, 'job.rates.wage': wage }), show));
     await user.click(figure('Your time, whole job: 176.68'));
-    await user.click(screen.getByRole('button', { name: /^each 4.775/ }));
     await user.click(screen.getByRole('button', { name: /^Your pay 24.00 USD an hour/ }));
     await user.click(screen.getByRole('button', { name: 'for this job alone' }));
     expect(show).toHaveBeenCalledExactlyOnceWith(['rates', 'wage']);

@@ -12,6 +12,8 @@ export interface PageOptions {
   readonly scheme?: 'light' | 'dark';
   /** Opened at once; '/' unless told. */
   readonly path?: string;
+  /** Language of the device, by which a first visit guesses money and units; of the United States unless told. */
+  readonly locale?: string;
   /** A page already open: the new one shares its storage, as a second tab does. */
   readonly beside?: Page;
 }
@@ -41,7 +43,11 @@ export async function closePages(): Promise<void> {
   await Promise.all(open.map((context) => context.close()));
 }
 
-async function freshContext({ width = 1280, scheme = 'light' }: PageOptions): Promise<BrowserContext> {
+async function freshContext({
+  width = 1280,
+  scheme = 'light',
+  locale = 'en-US',
+}: PageOptions): Promise<BrowserContext> {
   const { browser, outside } = await browserOfFile();
   const isPhone = width < PHONE_BELOW_PX;
   const baseURL = inject('baseUrl');
@@ -54,7 +60,7 @@ async function freshContext({ width = 1280, scheme = 'light' }: PageOptions): Pr
     colorScheme: scheme,
     // Pictures and clicks are not to depend on the moment of a movement.
     reducedMotion: 'reduce',
-    locale: 'en-GB',
+    locale,
     timezoneId: 'UTC',
   });
   contexts.add(context);

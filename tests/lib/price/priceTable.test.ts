@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { clubOrder } from '@/lib/examples/clubOrder';
-import { breakSpans } from '@/lib/price/dearestQuantity';
+import { breakSpans } from '@/lib/price/list/breakStarts';
 import { priceTable, type TablePrice } from '@/lib/price/priceTable';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { JobInput } from '@/shared/schemas/request';

@@ -60,10 +60,7 @@ const NAME = 'Hill path picture';
 
 async function openPart() {
   await layOut();
-  const fold = document.getElementById('job-lines-0-placements-0')?.closest('details');
-  if (!fold) throw new Error('the placement is no fold');
-  fold.open = true;
-  fireEvent(fold, new Event('toggle'));
+  fireEvent.click(screen.getByRole('button', { name: /^Back picture/ }));
   return within(await screen.findByRole('group', { name: `The picture, ${NAME}` }));
 }
 

@@ -35,30 +35,46 @@ function withoutPermission(): void {
 }
 
 describe('findings', () => {
-  it('stand as sentences, cautions before notes, and more than four notes are folded away', async () => {
+  it('stand as sentences, cautions in sight and notes folded into one line that names them', async () => {
     await layOut();
-    const words = checks()
-      .getAllByText(/^(Caution|Note|Stop)$/)
-      .map(({ textContent }) => textContent);
-    expect(words).toEqual(['Caution', 'Caution', 'Note', 'Note', 'Note', 'Note']);
-    expect(checks().getByText(/^and \d more notes$/)).toBeVisible();
+    const rows = () => checks().getAllByRole('listitem');
+    expect(rows().map(({ textContent }) => textContent?.slice(0, 8))).toEqual(['Caution:', 'Caution:']);
+    const notes = checks().getByRole('button', {
+      name: /^\d notes: seam, sharpness, shape, proof, free places, losses of several presses/,
+    });
+    expect(notes).toHaveAttribute('aria-expanded', 'false');
+    fireEvent.click(notes);
+    expect(rows().length).toBeGreaterThan(7);
+    expect(rows().at(-1)?.textContent).toMatch(/^Note:/);
+  });
+
+  it('are told in one sentence, and say why when asked', async () => {
+    await layOut();
+    expect(checks().queryByText(/A promise is no permission|in writing/)).toBeNull();
+    fireEvent.click(checks().getByRole('button', { name: /^Why: Permission for Club crest/ }));
+    const row = checks().getAllByRole('listitem')[0];
+    expect(row?.textContent?.length).toBeGreaterThan(120);
   });
 
   it('lead to the field they speak of, through whatever folds it away', async () => {
     await layOut();
-    fireEvent.click(checks().getByText('Permission for Club crest is promised, not yet given.'));
+    fireEvent.click(
+      checks().getByRole('button', { name: /^Show it: Permission for Club crest is promised/ }),
+    );
     const field = document.getElementById('job-lines-0-placements-1-artwork-rights-state');
     expect(field).toHaveFocus();
     expect(field?.closest('details')).toHaveAttribute('open');
+    expect(document.getElementById('job-lines-0-placements-1')).toHaveAttribute('aria-expanded', 'true');
   });
 
   it('are mended by their button, as one step that undo names like it', async () => {
     await layOut();
+    fireEvent.click(checks().getByRole('button', { name: /notes: / }));
     fireEvent.click(checks().getByText('The customer has approved it'));
     expect(kept.artwork('hill-path').approvedVersion).toBe(1);
     expect(kept.undoLabel()).toBe('The customer has approved it');
     await waitFor(() => expect(checks().queryByText('The customer has approved it')).toBeNull());
-    expect(document.activeElement).toHaveTextContent('2 cautions');
+    expect(document.activeElement).toHaveTextContent('Nothing stops it. 2 things to settle');
   });
 
   it('of the workshop and of blanks lead to where those are kept', async () => {
@@ -73,7 +89,7 @@ describe('findings', () => {
         },
       ]);
     });
-    await waitFor(() => expect(checks().getAllByText('Stop').length).toBeGreaterThan(0));
+    await waitFor(() => expect(checks().getAllByText('Stop:').length).toBeGreaterThan(0));
     const link = checks().getAllByRole('link')[0];
     expect(link).toHaveAttribute('href', '/workshop#workshop-rates-wage');
   });
@@ -150,5 +166,78 @@ describe('what a job names and what was removed', () => {
       expect(checks().queryByRole('button', { name: `Bring “${press?.name}” back` })).toBeNull(),
     );
     expect(kept.workshop().presses).toEqual([press]);
+  });
+});
+
+describe('what nobody has told about the workshop', () => {
+  const forget = (habits: Partial<ReturnType<typeof kept.workshop>['habits']>) =>
+    act(() => {
+      benchStore().actions.edit('Forget', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: 'workshop',
+          to: (body) => ({ ...body, habits: { ...body.habits, ...habits } }),
+        },
+      ]);
+    });
+
+  it('is asked in a card with a button for each answer, and never asked again', async () => {
+    await layOut();
+    expect(checks().queryByRole('region', { name: /about your workshop/ })).toBeNull();
+    forget({ safetySheets: null, extensionLead: null });
+    const card = within(await checks().findByRole('region', { name: '2 things about your workshop' }));
+    fireEvent.click(card.getByRole('button', { name: /^Yes: Is the press plugged straight/ }));
+    expect(kept.workshop().habits.extensionLead).toBe(false);
+    expect(kept.undoLabel()).toBe('Is the press plugged straight into the wall? Yes');
+    const last = await checks().findByRole('heading', { name: 'One thing about your workshop' });
+    expect(last).toHaveFocus();
+    fireEvent.click(checks().getByRole('button', { name: /^Yes: Do you keep the safety data sheets/ }));
+    await waitFor(() => expect(checks().queryByRole('region', { name: /about your workshop/ })).toBeNull());
+    expect(document.activeElement).toHaveTextContent('Nothing stops it.');
+  });
+
+  it('asks three things at a time, and counts them all', async () => {
+    await layOut();
+    forget({ safetySheets: null, extensionLead: null, sewnLabel: null, humidity: null, humidityFits: null });
+    const card = within(await checks().findByRole('region', { name: '4 things about your workshop' }));
+    expect(card.getAllByRole('listitem')).toHaveLength(3);
+    expect(checks().getByText(/things to settle, 4 questions/)).toBeVisible();
+  });
+});
+
+describe('stops that say the same', () => {
+  it('are passed together with one reason', async () => {
+    await layOut();
+    act(() => {
+      benchStore().actions.edit('Twice', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'club-order',
+          to: (body) => ({
+            ...body,
+            lines: ['Ann', 'Ben'].flatMap((name) =>
+              body.lines.map((line) => ({
+                ...line,
+                id: name,
+                name,
+                placements: line.placements.map((placement) => ({
+                  ...placement,
+                  id: `${placement.id}-${name}`,
+                })),
+              })),
+            ),
+          }),
+        },
+      ]);
+    });
+    withoutPermission();
+    const offers = await checks().findAllByText('Go on in spite of it');
+    for (const offer of offers) fireEvent.click(offer);
+    fireEvent.change(checks().getByLabelText('Why you go on'), { target: { value: 'Drawn by them.' } });
+    fireEvent.click(checks().getByRole('button', { name: 'Go on' }));
+    expect(await checks().findByText(/Passed by you: “Drawn by them\.”/)).toBeVisible();
+    expect(checks().queryByText('Go on in spite of it')).toBeNull();
   });
 });

@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, fireEvent, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { clearBench, kept } from '@/tests/app/_docket/bench';
+import type { Blank } from '@/shared/schemas/blank';
+import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -31,6 +32,10 @@ const type = (id: string, value: string) => fireEvent.change(at(id), { target: {
 
 /** Opens a fold; the tests' browser tells of it only when asked. */
 function unfold(id: string): void {
+  if (at(id).hasAttribute('aria-expanded')) {
+    fireEvent.click(at(id));
+    return;
+  }
   const fold = at(id).closest('details');
   if (fold === null) throw new Error(`${id} is no fold`);
   fold.open = true;
@@ -56,21 +61,44 @@ describe('sizes and quantities', () => {
 
   it('still show a size the blank does not have, with what the check says of it', async () => {
     await layOut();
-    fireEvent.change(at('job-lines-0-blankId'), { target: { value: 'white-mug' } });
+    act(() =>
+      benchStore().actions.edit('Sizes', [
+        {
+          do: 'change',
+          kind: 'blank',
+          id: 'white-shirt',
+          to: (blank: Blank) => ({ ...blank, sizes: blank.sizes.slice(1) }),
+        },
+      ]),
+    );
     expect(screen.getByText('= 37')).toBeVisible();
     expect(await screen.findByText(/^S: /)).toBeVisible();
-    expect(at('job-lines-0-quantities-new0-quantity')).toHaveValue('');
+  });
+});
+
+describe('another blank', () => {
+  it('brings its press, its place and all pieces in its sizes, as one step to undo', async () => {
+    await layOut();
+    const before = kept.line();
+    fireEvent.change(at('job-lines-0-blankId'), { target: { value: 'white-mug' } });
+    expect(kept.line()).toMatchObject({
+      blankId: 'white-mug',
+      quantities: [{ size: '11 oz', quantity: 37 }],
+      placements: [{ position: 'wrap', pressId: 'mug-press' }],
+    });
+    expect(kept.undoLabel()).toBe('Blank of Club shirt');
+    await act(() => benchStore().actions.undo());
+    expect(kept.line()).toEqual(before);
   });
 });
 
 describe('a placement', () => {
-  it('says itself in one line and unfolds to its fields', async () => {
+  it('is a fold of its name with what is wrong inside, and unfolds to its fields', async () => {
     await layOut();
-    expect(at(back)).toHaveTextContent(
-      'Back picture8 × 10 in, back · Flat press 15 × 15 in · 390 °F, 55 s1 caution',
-    );
+    expect(at(back)).toHaveTextContent(/^Back picture1 caution$/);
     expect(document.getElementById(`${back}-prints-0-widthMm`)).toBeNull();
     unfold(back);
+    expect(screen.getByText('8 × 10 in, back · Flat press 15 × 15 in · 390 °F, 55 s')).toBeVisible();
     expect(at(`${back}-prints-0-widthMm`)).toHaveValue('8');
     expect(at(`${back}-recipe-provenPresses`)).toHaveAccessibleDescription(
       /This recipe has never been pressed on White shirt/,
@@ -118,7 +146,7 @@ describe('a placement', () => {
     expect(kept.line().placements.map(({ name }) => name)).toEqual(['Chest badge', 'Back picture']);
     fireEvent.click(screen.getByText('Take Back picture out'));
     expect(kept.line().placements.map(({ name }) => name)).toEqual(['Chest badge']);
-    fireEvent.click(screen.getByText('Add a placement'));
+    fireEvent.click(screen.getByRole('button', { name: 'Add a print on Club shirt' }));
     expect(kept.line().placements.map(({ name }) => name)).toEqual(['Chest badge', 'Placement 2']);
     expect(kept.undoLabel()).toBe('Added placement on Club shirt');
   });
@@ -184,10 +212,67 @@ describe('an artwork', () => {
   });
 });
 
+describe('a line', () => {
+  const blankOfLine = (id: string) => fireEvent.change(at('job-lines-0-blankId'), { target: { value: id } });
+  const rename = (name: string) =>
+    act(() => {
+      benchStore().actions.edit('Name', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'club-order',
+          to: (body) => ({ ...body, lines: body.lines.map((line) => ({ ...line, name })) }),
+        },
+      ]);
+    });
+
+  it('keeps the name the maker gave it on another blank, and follows the blank where nobody named it', async () => {
+    await layOut();
+    blankOfLine('white-mug');
+    expect(kept.line()).toMatchObject({ name: 'Club shirt', blankId: 'white-mug' });
+    expect(kept.undoLabel()).toBe('Blank of Club shirt');
+    rename(kept.blank('white-mug').name);
+    blankOfLine('white-shirt');
+    expect(kept.line().name).toBe(kept.blank('white-shirt').name);
+  });
+
+  it('is duplicated by a button, in one step that undo takes back', async () => {
+    await layOut();
+    fireEvent.click(screen.getByRole('button', { name: 'Duplicate Club shirt' }));
+    expect(kept.job().lines.map(({ name }) => name)).toEqual(['Club shirt', 'Club shirt 2']);
+    expect(kept.line(1).quantities).toEqual(kept.line().quantities);
+    expect(kept.undoLabel()).toBe('Duplicated Club shirt');
+    await act(() => benchStore().actions.undo());
+    expect(kept.job().lines).toHaveLength(1);
+  });
+
+  it('shows each print drawn, and takes another picture with nothing unfolded', async () => {
+    await layOut();
+    const picture = screen.getByLabelText('Picture of Chest badge');
+    expect(picture).toHaveDisplayValue('Club crest');
+    fireEvent.change(picture, { target: { value: 'hill-path' } });
+    expect(kept.placement(1).artworkId).toBe('hill-path');
+    expect(at('job-lines-0-placements-1')).toHaveAttribute('aria-expanded', 'false');
+  });
+
+  it('says beside its prices how tax stands to them and what larger sizes add', async () => {
+    await layOut();
+    expect(screen.getByText('tax added later')).toBeVisible();
+    expect(screen.getByText('2XL\u00a0+1.50, 3XL\u00a0+2.50')).toBeVisible();
+  });
+});
+
 describe('the job as a whole', () => {
+  it('answers first what it is', async () => {
+    await layOut();
+    expect(screen.getByText('37 white shirts').parentElement).toHaveTextContent(
+      '37 white shirts, printed on back and chest',
+    );
+  });
+
   it('takes another product, like the last one but with no quantities and no price', async () => {
     await layOut();
-    fireEvent.click(screen.getByText('Add another product to this job'));
+    fireEvent.click(screen.getByText('Another product'));
     expect(kept.line(1)).toMatchObject({ name: 'Line 2', quantities: [], askedPrice: null });
     expect(kept.line(1).placements[0]?.id).not.toBe(kept.placement().id);
     expect(screen.getByRole('heading', { level: 3, name: 'Line 2' })).toBeVisible();

@@ -81,6 +81,19 @@ const read = (fields: Partial<Picture>) => ({
   'artwork:hill-path.coverage': null,
 });
 
+const traits = (fields: Readonly<Record<string, unknown>>) =>
+  Object.fromEntries(
+    Object.entries(fields).map(([key, value]) => [`blank:white-shirt.traits.${key}`, value]),
+  );
+const habits = (fields: Readonly<Record<string, unknown>>) =>
+  Object.fromEntries(Object.entries(fields).map(([key, value]) => [`workshop.habits.${key}`, value]));
+const steps = (field: string, value: unknown) => recipe(`steps.${field}`, value);
+const noTest = { 'job.lines.0.placements.0.testPresses': 0 };
+const drop = (mm: number) => ({ 'job.lines.0.placements.0.dropFromCollarMm': mm });
+const badge = (mm: number) => ({
+  'job.lines.0.placements.1.prints': [{ sizes: null, widthMm: mm, heightMm: mm }],
+});
+
 /** Jobs that between them bring every rule to speak, in most of its ways. */
 const troubled: readonly Record<string, unknown>[] = [
   {},
@@ -149,7 +162,7 @@ const troubled: readonly Record<string, unknown>[] = [
   print(206, 268),
   print(120, 160),
   { ...print(104.5, 104.5), 'workshop.sheets.0.widthMm': 216, 'workshop.sheets.0.heightMm': 216 },
-  { 'workshop.printers.0.printedSide': null },
+  { 'workshop.printers.0.printedSide': 'unsure' },
   { 'workshop.sheets.0.paper': 'other' },
   {
     'workshop.sheets.0.gramsPerSquareMetre': 80,
@@ -210,18 +223,68 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'workshop.policy.priceStep': 0.005 },
   { 'workshop.presses.0.resale': yours(4800, 'money') },
   { 'job.lines.0.upCharges': [{ size: 'M', amount: -20 }] },
-  { 'workshop.circuit': null },
+  { 'workshop.circuit': null, 'workshop.habits.ownCircuit': false },
   { 'workshop.circuit': { volts: 120, amps: 15, otherWatts: 100 } },
   { 'workshop.circuit': { volts: 120, amps: 15, otherWatts: 1000 } },
-  { 'workshop.room': { ventilated: null, foodOvenUsed: true } },
+  { 'workshop.room': { ventilated: true, foodOvenUsed: true } },
   { 'workshop.room': { ventilated: false, foodOvenUsed: false } },
-  { 'job.sewnLabel': 'unknown' },
   { 'job.sewnLabel': 'covered' },
   { 'job.sewnLabel': 'removed' },
   { 'blank:white-shirt.forChildren': true },
   { 'workshop.channels.0.taxMode': null },
   { 'job.printerId': 'gone', 'job.channelId': 'gone' },
   { 'job.lines.0.ownPrices': [{ from: 12, each: 20.005 }] },
+  {
+    'blank:white-shirt.fibres': [
+      { fibre: 'polyester', share: 0.6 },
+      { fibre: 'nylon', share: 0.25 },
+      { fibre: 'elastane', share: 0.15 },
+    ],
+  },
+  traits({ finish: 'performance' }),
+  traits({ finish: 'heather' }),
+  { ...traits({ finish: 'heather' }), ...recipe('pressure', 'light') },
+  { ...traits({ dyed: true }), ...noTest },
+  traits({ dyed: true }),
+  {
+    ...traits({ dyed: null }),
+    ...noTest,
+    'blank:white-shirt.colour': { name: 'sky blue', L: 80, a: -10, b: -20 },
+  },
+  { ...traits({ lot: 'B7' }), ...noTest },
+  traits({ lot: 'B7', provenLot: 'A3' }),
+  { 'blank:white-shirt.kind': 'bag', ...traits({ layers: 'two' }), ...recipe('barrierPaper', false) },
+  { 'blank:white-shirt.kind': 'bag', ...recipe('barrierPaper', false) },
+  drop(20),
+  drop(150),
+  badge(40),
+  badge(130),
+  { ...badge(100), 'job.lines.0.placements.1.recipe.steps.piecesPerPress': 90 },
+  { 'job.lines.0.placements.0.recipe.steps.piecesPerPress': 7 },
+  { 'workshop.presses.0.kind': 'mug', 'workshop.presses.1.kind': 'tumbler' },
+  { ...traits({ thicknessMm: 40 }), 'workshop.presses.0.rating.openingMm': 25 },
+  steps('lintRoll', false),
+  steps('tapeEdges', false),
+  steps('coolSeconds', 4),
+  habits({ humidity: 0.3 }),
+  habits({ humidity: 0.7 }),
+  habits({ humidity: null, humidityFits: false }),
+  habits({ leastPieces: 50 }),
+  { 'job.lines.0.quantities': [{ size: 'S', quantity: 20 }] },
+  { 'job.lines.0.quantities': ['S', 'M', 'XL', '2XL'].map((size) => ({ size, quantity: 9 })) },
+  {
+    'blank:white-shirt.sizes.0.name': '2T',
+    'blank:white-shirt.forChildren': null,
+    'job.lines.0.quantities': [{ size: '2T', quantity: 20 }],
+  },
+  { ...traits({ childRisks: ['bib', 'cords'] }), 'blank:white-shirt.forChildren': true },
+  habits({ extensionLead: true, safetySheets: false, staysByPress: false }),
+  {
+    'job.lines.0.placements.0.aloneMinutes': yours(6, 'min'),
+    'workshop.habits.staysByPress': null,
+  },
+  habits({ claims: [{ claim: 'organic' }] }),
+  { 'blank:white-shirt.suppliedBy': 'customer' },
   {
     'job.lines.0.upCharges': [
       { size: 'S', amount: 1 },
@@ -242,6 +305,23 @@ const findings: readonly Finding[] = [
   ...checkJob(mugsWith({ 'blank:white-mug.coating': 'uncoated' })).findings,
   ...checkJob(mugsWith({ 'blank:white-mug.coating': 'unknown' })).findings,
   ...checkJob(mugsWith({ 'artwork:fern-strip.pixels': { width: 1000, height: 425 } })).findings,
+  ...[
+    { 'blank:white-mug.traits.coatingHardness': 'unknown' },
+    {
+      'blank:white-mug.traits.coatingHardness': 'soft',
+      'workshop.habits.claims': [{ claim: 'dishwasherSafe' }],
+    },
+    { 'blank:white-mug.kind': 'tile' },
+    { 'job.lines.0.placements.0.rim': { belowMm: 12, inside: false } },
+    { 'job.lines.0.placements.0.rim.inside': true },
+    { 'job.lines.0.placements.0.recipe.steps.evenCooling': false },
+  ].flatMap((fields) => checkJob(mugsWith(fields)).findings),
+  ...reviewed({ 'workshop.freeHours': null }, { benchMinutes: 300 }),
+  ...reviewed({ 'workshop.freeHours': null }, { benchMinutes: 600 }),
+  ...reviewed({
+    'workshop.presses.0.rating': { openingMm: null, pressesPerDay: 50, hotHoursPerDay: 2 },
+    'workshop.printers.0.ratedSheetsPerMonth': 8,
+  }),
   ...reviewed({}),
   ...reviewed(
     {},

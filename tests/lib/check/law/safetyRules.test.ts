@@ -40,15 +40,20 @@ describe('ELE-01 holds the circuit to four fifths of its breaker', () => {
     ).toBeNull();
   });
 
-  it('notes a circuit nobody entered', () => {
-    expect(verdict(clubWith({ 'workshop.circuit': null }), 'ELE-01')).toBe('note unknown');
+  it.each([
+    [null, 'pass'],
+    [true, 'pass'],
+    [false, 'caution shared'],
+  ])('without its figures the maker’s answer counts: %s is %s', (ownCircuit, expected) => {
+    const input = clubWith({ 'workshop.circuit': null, 'workshop.habits.ownCircuit': ownCircuit });
+    expect(verdict(input, 'ELE-01')).toBe(expected);
   });
 });
 
 describe('SAF-01 asks for air', () => {
   it.each([
     [true, 'pass'],
-    [null, 'caution unstated'],
+    [null, 'pass'],
     [false, 'caution closed'],
   ])('ventilated %s: %s', (ventilated, expected) => {
     const input = clubWith({ 'workshop.room.ventilated': ventilated });
@@ -68,11 +73,21 @@ describe('SAF-01 asks for air', () => {
 describe('LAW-01 keeps the sewn label', () => {
   it.each([
     ['kept', 'pass'],
-    ['unknown', 'caution unknown'],
     ['covered', 'stop covered'],
     ['removed', 'stop removed'],
   ])('%s: %s', (sewnLabel, expected) => {
     expect(verdict(clubWith({ 'job.sewnLabel': sewnLabel }), 'LAW-01')).toBe(expected);
+  });
+
+  it.each([
+    [null, 'pass'],
+    ['kept', 'pass'],
+    ['covered', 'stop covered'],
+    ['removed', 'stop removed'],
+  ])('goes by the workshop where the job does not say: %s is %s', (habit, expected) => {
+    const input = clubWith({ 'job.sewnLabel': 'unknown', 'workshop.habits.sewnLabel': habit });
+    expect(verdict(input, 'LAW-01')).toBe(expected);
+    if (expected !== 'pass') expect(verdict(mended(input, told(input, 'LAW-01')[0]), 'LAW-01')).toBe('pass');
   });
 
   it('does not look for one on a mug', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { mmFromInches } from '@/shared/units';
-import { changed, clubWith, mended, mugsWith, told, verdict } from '@/tests/fixtures/clubJob';
+import { changed, clubWith, mended, told, verdict } from '@/tests/fixtures/clubJob';
 
 const back = (widthIn: number, heightIn: number) =>
   clubWith({
@@ -93,20 +93,6 @@ describe('PLC-05 wants the platen to reach past the print', () => {
   it('is mended by its button', () => {
     const input = back(16, 14);
     expect(verdict(mended(input, told(input, 'PLC-05')[0]), 'PLC-05')).toBe('pass');
-  });
-
-  it.each([
-    ['flat', 'garment', 'pass'],
-    ['flat', 'drinkware', 'stop kind'],
-    ['mug', 'drinkware', 'pass'],
-    ['tumbler', 'drinkware', 'pass'],
-    ['mug', 'garment', 'stop kind'],
-    ['oven', 'drinkware', 'pass'],
-    ['oven', 'panel', 'pass'],
-    ['oven', 'garment', 'stop kind'],
-  ])('a %s press for a %s: %s', (press, blank, expected) => {
-    const input = mugsWith({ 'workshop.presses.1.kind': press, 'blank:white-mug.kind': blank });
-    expect(verdict(input, 'PLC-05')).toBe(expected);
   });
 });
 

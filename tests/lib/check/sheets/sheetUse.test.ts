@@ -79,9 +79,10 @@ describe('LAY-07 notes sheets more than half empty', () => {
   });
 });
 
-describe('LAY-09 asks which side is printed', () => {
+describe('LAY-09 tells how to find out which side is printed', () => {
   it.each([
-    [null, 'caution'],
+    [null, 'pass'],
+    ['unsure', 'caution'],
     ['up', 'pass'],
     ['down', 'pass'],
   ])('%s: %s', (printedSide, expected) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { breakList, breakTotal } from '@/lib/studies/breaks/breakList';
+import { breakList, breakTotal } from '@/lib/price/list/breakList';
 import { exampleList, listOfPairs } from './listFixture';
 
 const problem = (pairs: readonly (readonly [number, number])[], currency = 'USD') => {

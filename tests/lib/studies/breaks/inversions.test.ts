@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inversions } from '@/lib/studies/breaks/inversions';
+import { inversions } from '@/lib/price/list/inversions';
 import { exampleList, listOfPairs } from './listFixture';
 
 const stretches = (list: Parameters<typeof inversions>[0], upTo?: number) =>

@@ -1,4 +1,4 @@
-import { type BreakList, breakList } from '@/lib/studies/breaks/breakList';
+import { type BreakList, breakList } from '@/lib/price/list/breakList';
 
 /** A price list of pairs “from, each” that can be read. */
 export function listOfPairs(pairs: readonly (readonly [number, number])[], currency = 'USD'): BreakList {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { inversions } from '@/lib/price/list/inversions';
+import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { priceTable } from '@/lib/price/priceTable';
-import { inversions } from '@/lib/studies/breaks/inversions';
 import { nextPieceFloor } from '@/lib/studies/breaks/nextPieceFloor';
 import { remedies } from '@/lib/studies/breaks/remedies';
-import { type Selling, sellingTotal } from '@/lib/studies/breaks/selling';
 import { sellingEffects } from '@/lib/studies/breaks/sellingEffects';
 import { shiftBreaks } from '@/lib/studies/breaks/shiftBreaks';
 import { softenSteps } from '@/lib/studies/breaks/softenSteps';

@@ -1,0 +1,129 @@
+import { choiceWords, jobChoices } from '@/app/_words/docket/choiceWords';
+import {
+  heatWords,
+  piecesPerBox,
+  placeWords,
+  printSizesWords,
+  recipeWords,
+} from '@/app/_words/docket/jobSheetWords';
+import type { Formatter } from '@/app/_words/formatter';
+import { ownEntry } from '@/lib/job/ownEntry';
+import type { SheetPlacement } from '@/lib/jobSheet/jobSheet';
+import type { JobInput } from '@/shared/schemas/request';
+import styles from './JobSheet.module.css';
+import { PlaceDrawing } from './PlaceDrawing';
+
+type PressPartProps = Readonly<{
+  input: JobInput;
+  of: SheetPlacement;
+  /** True where many share the page: rows of boxes are then shorter. */
+  isDense: boolean;
+  /** False where all prints are pressed alike, and the page says how in one place. */
+  withRecipe: boolean;
+  formatter: Formatter;
+}>;
+
+const MOST_BOXES = 18;
+const MOST_BOXES_DENSE = 8;
+
+/** One print at the press: where it sits, how it is pressed, and a box for every good piece. */
+export function PressPart({
+  input,
+  of: { lineId, placement, prints, sizes },
+  isDense,
+  withRecipe,
+  formatter,
+}: PressPartProps) {
+  const line = input.job.lines.find(({ id }) => id === lineId);
+  const blank = ownEntry(input.blanks, line?.blankId ?? '');
+  const widest = blank?.sizes.find(({ name }) => name === sizes[0]?.size)?.widthMm ?? null;
+  const [first] = prints;
+  const most = isDense ? MOST_BOXES_DENSE : MOST_BOXES;
+  const per = piecesPerBox(Math.max(...sizes.map(({ wanted }) => wanted)), most);
+  const artwork = ownEntry(input.artworks, placement.artworkId)?.name;
+  return (
+    <div className={styles.press}>
+      <div className={styles.how}>
+        {first !== undefined && (
+          <div className={styles.drawing}>
+            <PlaceDrawing
+              kind={blank?.kind}
+              position={placement.position}
+              itemWidthMm={widest}
+              widthMm={first.widthMm}
+              heightMm={first.heightMm}
+              dropFromCollarMm={placement.dropFromCollarMm}
+              says={`${placement.name} on the ${choiceWords(jobChoices.position, placement.position)}`}
+            />
+          </div>
+        )}
+        <div>
+          {withRecipe && <p className={styles.heat}>{heatWords(placement.recipe, formatter)}</p>}
+          <p>
+            <strong>{printSizesWords(prints, formatter)}</strong>, {placeWords(placement, formatter)}
+          </p>
+          {withRecipe && recipeWords(placement.recipe, formatter).map((words) => <p key={words}>{words}</p>)}
+          {artwork !== undefined && (
+            <p>
+              picture: <bdi>{artwork}</bdi>
+            </p>
+          )}
+        </div>
+      </div>
+      <table className={styles.sizes}>
+        <thead>
+          <tr>
+            <th scope="col">size</th>
+            <th scope="col">good</th>
+            <th scope="col">
+              {per === 1 ? 'tick each good one' : `each box is ${formatter.number(per)} good ones`}
+            </th>
+            <th scope="col">spares</th>
+          </tr>
+        </thead>
+        <tbody>
+          {sizes.map(({ size, wanted, take }) => (
+            <tr key={size}>
+              <th scope="row">
+                <bdi>{size}</bdi>
+              </th>
+              <td className={styles.count}>{formatter.number(wanted)}</td>
+              <td>
+                <Boxes count={Math.ceil(wanted / per)} />
+              </td>
+              <td>
+                {take - wanted === 0 ? (
+                  'none'
+                ) : take - wanted > 4 || per > 1 ? (
+                  formatter.number(take - wanted)
+                ) : (
+                  <Boxes count={take - wanted} isSpare />
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+// Helpers
+
+const Boxes = ({ count, isSpare = false }: Readonly<{ count: number; isSpare?: boolean }>) => (
+  <svg
+    className={styles.boxes}
+    width={count * 17}
+    height="15"
+    viewBox={`0 0 ${count * 17} 15`}
+    role="img"
+    aria-label={isSpare ? `${count}` : `${count} to tick`}
+  >
+    {Array.from({ length: count }, (_, index) => index * 17).map((x) => (
+      <g key={x} transform={`translate(${x} 0)`}>
+        <rect className={isSpare ? styles.spare : styles.good} x="1" y="1" width="12.5" height="12.5" />
+        {isSpare && <path className={styles.hatch} d="M1 7.5L7.5 1M1 13.5L13.5 1M7.5 13.5L13.5 7.5" />}
+      </g>
+    ))}
+  </svg>
+);

@@ -1,0 +1,63 @@
+'use client';
+
+import { type ReactNode, useEffect, useRef } from 'react';
+import { classes } from '@/app/_controls/classes';
+import { useIndexSheet } from '@/app/_docket/common/indexSheet';
+import { docketSections, type SectionId } from '@/app/_words/docket/docketSections';
+import type { SectionStates } from '@/app/_words/docket/sectionStates';
+import { goToSection } from './goToSection';
+import styles from './SectionIndex.module.css';
+
+type SectionIndexProps = Readonly<{
+  states: SectionStates;
+  current: SectionId;
+  /** Papers made of the job, at the foot of the rail. */
+  foot?: ReactNode;
+}>;
+
+/** The sections with the state of each: a rail at the side, or a row of chips where there is no room for one. */
+export function SectionIndex({ states, current, foot }: SectionIndexProps) {
+  const openSheet = useIndexSheet();
+  const row = useRef<HTMLOListElement>(null);
+  useEffect(() => {
+    // Only the row is moved: the page stays where the reader is.
+    const chip = row.current?.querySelector<HTMLElement>('[aria-current]');
+    if (chip) row.current?.scrollTo?.({ left: chip.offsetLeft - 12 });
+  });
+  return (
+    <nav className={styles.index} aria-label="Sections of this job">
+      <button className={styles.all} type="button" onClick={openSheet} aria-label="All sections">
+        <svg viewBox="0 0 20 20" aria-hidden="true" focusable="false">
+          <path d="M3 5h14M3 10h14M3 15h9" />
+        </svg>
+      </button>
+      <ol className={styles.list} ref={row}>
+        {docketSections.map(({ id, name }, index) => {
+          const { text, tone, count } = states[id];
+          return (
+            <li key={id}>
+              <a
+                className={classes(styles.link, styles[tone])}
+                href={`#${id}`}
+                aria-current={current === id ? 'location' : undefined}
+                onClick={(event) => {
+                  event.preventDefault();
+                  goToSection(id);
+                }}
+              >
+                <span className={styles.numeral}>{index + 1}</span>
+                <span className={styles.name}>{name}</span> <span className={styles.state}>{text}</span>
+                {count > 0 && (
+                  <span className={styles.count} aria-hidden="true">
+                    {count}
+                  </span>
+                )}
+              </a>
+            </li>
+          );
+        })}
+      </ol>
+      {foot && <div className={styles.foot}>{foot}</div>}
+    </nav>
+  );
+}

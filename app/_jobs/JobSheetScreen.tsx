@@ -1,0 +1,72 @@
+'use client';
+
+import Link from 'next/link';
+import { useEffect } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { PageHead } from '@/app/_controls/PageHead';
+import { JobSheet } from '@/app/_docket/jobSheet/JobSheet';
+import { JobNotHere } from '@/app/_docket/screen/JobNotHere';
+import { useJobInput } from '@/app/_documents/useJobInput';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { usePricedJob } from '@/app/_pricing/usePricedJob';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import type { JobInput } from '@/shared/schemas/request';
+
+/** A job on paper, looked at before it is printed. */
+export function JobSheetScreen({ jobId }: Readonly<{ jobId: string }>) {
+  return <WithWorkspace>{(workspace) => <SheetOf jobId={jobId} workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+function SheetOf({ jobId, workspace }: Readonly<{ jobId: string; workspace: ReadyWorkspace }>) {
+  const input = useJobInput(workspace, jobId);
+  return input === null ? (
+    <JobNotHere jobId={jobId} workspace={workspace} />
+  ) : (
+    <SheetOfJob key={jobId} jobId={jobId} input={input} />
+  );
+}
+
+function SheetOfJob({ jobId, input }: Readonly<{ jobId: string; input: JobInput }>) {
+  const { answer, failure } = usePricedJob(input);
+  const { name } = input.job;
+  useEffect(() => {
+    // It heads the paper, and names the file where it is saved as one.
+    document.title = name;
+  }, [name]);
+  return (
+    <>
+      <div className="screenOnly">
+        <PageHead
+          title="Job sheet"
+          line={
+            <>
+              One page for the bench, and one with the costs that is yours alone.{' '}
+              <Link href={`/jobs/${jobId}`}>
+                Back to <bdi>{name}</bdi>
+              </Link>
+            </>
+          }
+          aside={
+            <Button
+              kind="strong"
+              blockedBy={answer === null ? 'It is still being made.' : undefined}
+              onPress={() => window.print()}
+            >
+              Print or save as PDF
+            </Button>
+          }
+        />
+        <AnswerMissing what="The job sheet could not be made" failure={failure} />
+      </div>
+      {answer === null ? (
+        <p className="screenOnly" role="status">
+          The job sheet is being made…
+        </p>
+      ) : (
+        <JobSheet input={input} answer={answer} context={input.workshop} />
+      )}
+    </>
+  );
+}

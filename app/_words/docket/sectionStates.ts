@@ -1,0 +1,100 @@
+import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import type { JobAnswer } from '@/lib/costing/priceJob';
+import { wholeJob } from '@/lib/grid/costSheet';
+import { isStanding } from '@/shared/finding';
+import { formatMinor, toMinor } from '@/shared/money';
+import type { JobInput } from '@/shared/schemas/request';
+import { wantedPieces } from '@/shared/wantedPieces';
+import { type CheckGroup, toSettle } from './checkGroups';
+import type { SectionId } from './docketSections';
+import { pieceOfJob } from './jobAnswerWords';
+
+/** What the index says of a section: one short figure, and whether something is to be done there. */
+interface SectionState {
+  readonly text: string;
+  readonly tone: 'plain' | 'todo' | 'stop';
+  /** How many things are to be done; 0 where nothing is. */
+  readonly count: number;
+}
+
+interface StateOfJob {
+  readonly input: JobInput;
+  readonly isChecked: boolean;
+  readonly checks: readonly CheckGroup[];
+  /** Questions about the workshop that stand open. */
+  readonly questions: number;
+  /** Of the newest sums; null while a stop withholds them. */
+  readonly costSheet: JobAnswer['costSheet'];
+  readonly prices: JobAnswer['prices'];
+}
+
+export type SectionStates = Readonly<Record<SectionId, SectionState>>;
+
+/**
+ * The state of every section, from the one answer of the sums, so that rail, chips and sheet say the same.
+ *
+ * @param state the job as it stands, and the newest sums
+ */
+export function sectionStates(state: StateOfJob, context: TextContext): SectionStates {
+  const formatter = formatterFor(context);
+  const { input, isChecked, checks, costSheet, prices } = state;
+  const { currency } = input.workshop;
+  const money = (amount: number) => formatMinor(toMinor(amount, currency), currency, context.locale);
+  const piece = pieceOfJob(input);
+  // Nothing is said before the first check; after it, what has no figures waits for a stop.
+  const waits = plain(isChecked ? 'waits' : '');
+  const pieces = wantedPieces(input.job.lines);
+  return {
+    'the-job':
+      pieces === 0
+        ? { text: 'no pieces yet', tone: 'todo', count: 0 }
+        : plain(formatter.count(pieces, piece.one, piece.many)),
+    checks: isChecked ? checksState(checks, state.questions) : plain(''),
+    sheets: costSheet === null ? waits : plain(sheetsOf(costSheet, formatter)),
+    'cost-sheet':
+      costSheet === null
+        ? waits
+        : plain(`${money(costSheet.fullCost / wholeJob(costSheet, 'goodPieces'))} a ${piece.one}`),
+    prices: prices === null ? waits : plain(pricesOf(prices, input, context.locale)),
+    curve: prices === null ? waits : plain(`${formatter.share(prices.margin)} margin`),
+    levers: prices === null ? waits : plain(`${money(prices.payPerHour)} an hour`),
+    charges: plain(''),
+    channels: plain(formatter.count(input.workshop.channels.length, 'way')),
+  };
+}
+
+// Helpers
+
+const plain = (text: string): SectionState => ({ text, tone: 'plain', count: 0 });
+
+function checksState(checks: readonly CheckGroup[], questions: number): SectionState {
+  const stops = checks.filter(({ finding }) => isStanding(finding)).length;
+  if (stops > 0) return { text: stops === 1 ? '1 stop' : `${stops} stops`, tone: 'stop', count: stops };
+  const count = toSettle(checks);
+  if (count > 0) return { text: `${count} to settle`, tone: 'todo', count };
+  if (questions === 0) return plain('all well');
+  return {
+    text: questions === 1 ? '1 question' : `${questions} questions`,
+    tone: 'todo',
+    count: questions,
+  };
+}
+
+const sheetsOf = (sheet: NonNullable<JobAnswer['costSheet']>, formatter: Formatter): string =>
+  formatter.number(wholeJob(sheet, 'sheets'), 0);
+
+/** From the first break of the first line's first size to its last; one price where there is one break. */
+function pricesOf(
+  { table, currency }: NonNullable<JobAnswer['prices']>,
+  { job }: JobInput,
+  locale: string,
+): string {
+  const lineId = job.lines[0]?.id;
+  const [size] = table.filter((price) => price.lineId === lineId);
+  const base = table.filter((price) => price.lineId === lineId && price.size === size?.size);
+  const [first, last] = [base[0], base.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  const from = formatMinor(first.price, currency, locale);
+  const to = formatMinor(last.price, currency, locale);
+  return first === last ? from : `${from} to ${to}`;
+}

@@ -1,0 +1,60 @@
+import { childRiskWords, claimWords } from '@/app/_words/choices/goodsWords';
+import type { SafetyFacts } from '@/shared/facts/safetyFacts';
+import { type WordingsOf, wording } from './wording';
+
+type Ids = 'LAW-01' | 'LAW-02' | 'LAW-03' | 'LAW-04' | 'LAW-05' | 'LAW-07' | 'LAW-08';
+
+/** Words of the findings about law. These give bearings, never advice. */
+export const lawWords = {
+  'LAW-01': ({ variant }) => {
+    switch (variant) {
+      case 'removed':
+        return wording(
+          'The sewn label is to be taken out.',
+          'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it in. Ask your local authority.',
+        );
+      default:
+        return wording(
+          'The sewn label is to be covered.',
+          'In many places fibres, origin, maker and care must stay readable on what is sold. Leave it free. Ask your local authority.',
+        );
+    }
+  },
+  'LAW-02': ({ facts }) =>
+    wording(
+      `${facts.blank} is meant for children.`,
+      'Goods for children may need tests, a certificate and a lasting mark that says who made them, where, when and in which batch. Find out before you sell. Ask your local authority.',
+    ),
+  'LAW-03': ({ variant, facts }) => {
+    const rules =
+      'Sleepwear, bibs, cords, small parts and anything for the youngest come under rules on fire and choking. Give what evidence you have as the reason to go on. Ask your local authority.';
+    return variant === 'said'
+      ? wording(`${facts.blank}: ${facts.risks.split(';').map(childRiskWords).join(', ')}.`, rules)
+      : wording(`${facts.blank} in ${facts.sizes} is for children under three.`, rules);
+  },
+  'LAW-04': ({ variant, facts }, formatter) =>
+    variant === 'inside'
+      ? wording(
+          `${facts.placement} lies inside the cup.`,
+          'Drink would touch dye and coating. Print the outside only. For rules on what touches food ask your local authority.',
+        )
+      : wording(
+          `${facts.placement} ends ${formatter.length(facts.mm)} below the rim.`,
+          `Lips touch the uppermost ${formatter.length(facts.wantedMm)}. Move the print down, or make it lower. For rules on what touches food ask your local authority.`,
+        ),
+  'LAW-05': ({ facts }) =>
+    wording(
+      `Whether prices on ${facts.channel} are with or without tax is not set.`,
+      'Tax that nobody added comes out of your own pocket. Choose how tax is handled there before you quote. In some places set-up and artwork are taxed too: ask your local authority.',
+    ),
+  'LAW-07': ({ facts }) =>
+    wording(
+      `Buyers are promised: ${claimWords(facts.claim)}.`,
+      'Whoever promises it must be able to prove it. Keep the evidence, or take the promise back. Ask your local authority.',
+    ),
+  'LAW-08': ({ facts }, formatter) =>
+    wording(
+      `${facts.blank} comes from the customer.`,
+      `${facts.spare > 0 ? `About ${formatter.count(facts.spare, 'piece')} may be spoiled: ask for so many spare.` : 'Ask for a spare one.'} Get it in writing that a spoiled piece is not replaced. For what you owe them anyway ask your local authority.`,
+    ),
+} satisfies WordingsOf<Pick<SafetyFacts, Ids>>;

@@ -1,0 +1,52 @@
+import { sizesWords } from '@/app/_words/docket/sizesWords';
+import type { Formatter } from '@/app/_words/formatter';
+import type { JobAnswer } from '@/lib/costing/priceJob';
+import { suggestedPrice } from '@/lib/price/suggestedPrice';
+import { formatMinor, toMinor } from '@/shared/money';
+import type { JobInput } from '@/shared/schemas/request';
+
+type Prices = NonNullable<JobAnswer['prices']>;
+
+/** What the card of a first job says of its price. */
+export interface StartPriceWords {
+  readonly price: string;
+  /** “a shirt, S to XL”. */
+  readonly per: string;
+  readonly pay: string;
+  readonly total: string;
+  /** “for 12; tax not decided yet”. */
+  readonly totalOf: string;
+  readonly typical: string;
+  readonly isAllTypical: boolean;
+}
+
+/** @param piece what one of them is called */
+export function startPriceWords(
+  { offer, rates, table, currency }: Prices,
+  { job }: JobInput,
+  piece: string,
+  formatter: Formatter,
+  locale: string,
+): StartPriceWords | null {
+  const [line] = job.lines;
+  const [offered] = offer.lines;
+  if (line === undefined || offered === undefined) return null;
+  const made = line.quantities.filter(({ quantity }) => quantity > 0).map(({ size }) => size);
+  const alike = made.filter(
+    (size) => suggestedPrice(table, { lineId: line.id, size, pieces: offered.pieces }) === offered.each,
+  );
+  const isAllTypical = rates.typical.length === rates.all;
+  const money = (minor: typeof offered.each) => formatMinor(minor, currency, locale);
+  return {
+    price: money(offered.each),
+    per: made.length > 1 ? `a ${piece}, ${sizesWords(alike)}` : `a ${piece}`,
+    pay: money(toMinor(offer.payPerHour, currency)),
+    total:
+      offer.total === null ? '–' : money(offer.taxMode === 'inside' ? offer.total.with : offer.total.without),
+    totalOf: `${currency} for ${formatter.number(offer.pieces, 0)}${offer.taxMode === null ? '; tax not decided yet' : ''}`,
+    typical: isAllTypical
+      ? `all ${formatter.number(rates.all, 0)} figures are typical`
+      : `${formatter.number(rates.typical.length, 0)} of ${formatter.number(rates.all, 0)} figures are typical`,
+    isAllTypical,
+  };
+}

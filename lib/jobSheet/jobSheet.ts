@@ -1,0 +1,116 @@
+import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
+import { printOfSize } from '@/lib/job/printOfSize';
+import type { LaidOutPrint } from '@/lib/layout/layOutJob';
+import type { Placement } from '@/shared/schemas/job';
+import type { JobInput } from '@/shared/schemas/request';
+import { blanksToTake } from './blanksToTake';
+
+/** Every size of a line is covered this likely, the usual compromise between spares that lie about and a second order (common practice). */
+const CONFIDENCE = 0.75;
+
+/** A size of a line as it goes to the press. */
+interface SheetSize {
+  readonly size: string;
+  readonly wanted: number;
+  /** Blanks to lay out, spares among them. */
+  readonly take: number;
+}
+
+interface SheetLine {
+  readonly lineId: string;
+  readonly name: string;
+  readonly blankId: string;
+  readonly sizes: readonly SheetSize[];
+  readonly take: number;
+  readonly spare: number;
+}
+
+/** A placement in press order, with the prints of it that are made. */
+export interface SheetPlacement {
+  readonly lineId: string;
+  readonly placement: Placement;
+  readonly prints: readonly LaidOutPrint[];
+  readonly sizes: readonly SheetSize[];
+}
+
+/** What the bench needs to know of a job. */
+export interface JobSheetFacts {
+  readonly pieces: number;
+  readonly lines: readonly SheetLine[];
+  /** How likely no size runs out of blanks. */
+  readonly covered: number;
+  readonly take: number;
+  readonly spare: number;
+  readonly placements: readonly SheetPlacement[];
+  /** Sheets to print, spoiled ones and tests among them; strips of a roll are counted by their area. */
+  readonly sheets: number;
+  /** Of them for the good pieces. */
+  readonly goodSheets: number;
+  readonly tests: number;
+  readonly attendedMinutes: number;
+  readonly unattendedMinutes: number;
+}
+
+/**
+ * @param layout as it was laid out for the sums
+ * @returns what a job's sheet for the bench says, in the order of the work
+ */
+export function jobSheetFacts(
+  { job }: JobInput,
+  { layout, costSheet: sheet }: { readonly layout: readonly LaidOutPrint[]; readonly costSheet: CostSheet },
+): JobSheetFacts {
+  const cases = sheet.cases.map((one, index) => ({
+    ...one,
+    chance: 1 / caseValue(sheet, 'blanksDrawn', index),
+    price: caseValue(sheet, 'blanks', index),
+  }));
+  const { take, covered } = blanksToTake(
+    cases.map(({ quantity, chance, price }) => ({ needed: quantity, chance, price })),
+    CONFIDENCE,
+  );
+  const lines = job.lines.flatMap(({ id, name, blankId }): readonly SheetLine[] => {
+    const sizes = cases.flatMap((one, index) =>
+      one.lineId === id ? [{ size: one.size, wanted: one.quantity, take: take[index] ?? one.quantity }] : [],
+    );
+    if (sizes.length === 0) return [];
+    const taken = sum(sizes.map((size) => size.take));
+    return [
+      {
+        lineId: id,
+        name,
+        blankId,
+        sizes,
+        take: taken,
+        spare: taken - sum(sizes.map(({ wanted }) => wanted)),
+      },
+    ];
+  });
+  const placements = job.lines.flatMap(({ id, placements: all }) =>
+    all.flatMap((placement): readonly SheetPlacement[] => {
+      const prints = layout.filter((print) => print.lineId === id && print.placementId === placement.id);
+      const sizes = lines.find(({ lineId }) => lineId === id)?.sizes ?? [];
+      const pressed = sizes.filter(({ size }) => printOfSize(placement, size) !== null);
+      return prints.length === 0 ? [] : [{ lineId: id, placement, prints, sizes: pressed }];
+    }),
+  );
+  return {
+    pieces: wholeJob(sheet, 'goodPieces'),
+    lines,
+    covered,
+    take: sum(lines.map((line) => line.take)),
+    spare: sum(lines.map((line) => line.spare)),
+    placements,
+    sheets: wholeUp(wholeJob(sheet, 'sheets')),
+    goodSheets: wholeUp(sum(layout.map((print) => print.sheets * print.sheetWorth))),
+    tests: sum(placements.map(({ placement }) => placement.testPresses)),
+    attendedMinutes: wholeJob(sheet, 'attended'),
+    unattendedMinutes: wholeJob(sheet, 'unattended'),
+  };
+}
+
+// Helpers
+
+const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
+
+/** Whole ones, where a sum that is whole but for the last digit is that whole. */
+const wholeUp = (value: number): number => Math.ceil(value - 1e-9);

@@ -1,0 +1,171 @@
+import { describe, expect, it } from 'vitest';
+import { checkAnswerWords, notesWords } from '@/app/_words/docket/checkAnswerWords';
+import { checkGroups } from '@/app/_words/docket/checkGroups';
+import { jobAnswerWords } from '@/app/_words/docket/jobAnswerWords';
+import { sectionStates } from '@/app/_words/docket/sectionStates';
+import { upChargesWords } from '@/app/_words/docket/upChargesWords';
+import { formatterFor, type TextContext } from '@/app/_words/formatter';
+import { priceJob } from '@/lib/costing/priceJob';
+import type { JobInput } from '@/shared/schemas/request';
+import { changed, club, clubWith, mugs } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
+
+const context: TextContext = { locale: 'en-US', units: club().workshop.units, currency: 'USD' };
+const formatter = formatterFor(context);
+const whole = ({ strong, rest }: Readonly<{ strong: string; rest: string }>) => strong + rest;
+
+/** The club order with as many lines of it, each with another name. */
+function withLines(...names: readonly string[]): JobInput {
+  const [line] = club().job.lines;
+  return clubWith({
+    'job.lines': names.map((name, index) => ({
+      ...line,
+      id: `line-${index}`,
+      name,
+      placements: line?.placements.map((placement) => ({ ...placement, id: `${placement.id}-${index}` })),
+    })),
+  });
+}
+
+const groupsOf = (input: JobInput) => checkGroups(priceJob(input, grid).findings, input.job, context);
+
+describe('the answer of “The job”', () => {
+  it('says how many of what, and where they are printed', () => {
+    expect(jobAnswerWords(club(), formatter)).toEqual({
+      strong: '37 white shirts',
+      rest: ', printed on back and chest',
+    });
+  });
+
+  it('says of mugs that they are printed all round', () => {
+    expect(whole(jobAnswerWords(mugs(), formatter))).toMatch(
+      /^\d+ white mugs in \d products, printed all round$/,
+    );
+  });
+
+  it('asks for pieces where there are none', () => {
+    expect(whole(jobAnswerWords(clubWith({ 'job.lines.0.quantities': [] }), formatter))).toBe(
+      'No pieces yet: type how many shirts of each size',
+    );
+  });
+
+  it('leaves colours out that differ, and names of capitals as they were typed', () => {
+    expect(
+      whole(jobAnswerWords(clubWith({ 'blank:white-shirt.colour.name': 'RAL 9010' }), formatter)),
+    ).toMatch(/^37 RAL 9010 shirts/);
+    expect(whole(jobAnswerWords(withLines('One', 'Two'), formatter))).toMatch(
+      /^74 white shirts in 2 products, printed/,
+    );
+  });
+});
+
+describe('up-charges in words', () => {
+  it('name each size with what it adds or takes off, and nothing for sizes that add nothing', () => {
+    const charges = [
+      { size: 'S', amount: 0 },
+      { size: '2XL', amount: 1.5 },
+      { size: 'XS', amount: -0.5 },
+    ];
+    expect(upChargesWords(charges, 'USD', 'en-US')).toBe('2XL\u00a0+1.50, XS\u00a0-0.50');
+    expect(upChargesWords([], 'USD', 'en-US')).toBe('');
+  });
+});
+
+describe('checks that say the same', () => {
+  it('are told once, naming the lines', () => {
+    const input = withLines('Ann', 'Ben', 'Cleo');
+    const seams = groupsOf(input).filter(({ finding }) => finding.id === 'SUB-12');
+    expect(seams).toHaveLength(1);
+    expect(seams[0]?.all).toHaveLength(3);
+    expect(seams[0]?.lines).toEqual(['Ann', 'Ben', 'Cleo']);
+  });
+
+  it('of one line name no line', () => {
+    expect(groupsOf(club()).flatMap(({ lines }) => lines)).toEqual([]);
+  });
+
+  it('stay apart where what they say differs, and lose nothing', () => {
+    const input = withLines('Ann', 'Ben');
+    const { findings } = priceJob(input, grid);
+    const groups = groupsOf(input);
+    expect(groups.flatMap(({ all }) => all)).toHaveLength(findings.length);
+    const said = groups.map(({ words, finding }) => JSON.stringify([words, finding.severity]));
+    expect(new Set(said).size).toBe(said.length);
+  });
+});
+
+describe('the answer of “Checks”', () => {
+  it('says that nothing stops it, and how much there is to settle', () => {
+    expect(whole(checkAnswerWords(groupsOf(club()), 0))).toBe('Nothing stops it. 2 things to settle');
+    expect(whole(checkAnswerWords([], 0))).toBe('Nothing stops it.');
+    expect(whole(checkAnswerWords([], 1))).toBe('Nothing stops it. 1 question');
+  });
+
+  it('names the stop', () => {
+    const groups = groupsOf(clubWith({ 'job.lines.0.orderedQuantity': 38 }));
+    expect(whole(checkAnswerWords(groups, 2))).toBe('1 stop: pieces in all. 2 things to settle, 2 questions');
+  });
+
+  it('names every note once in one line', () => {
+    const notes = groupsOf(club()).filter(({ finding }) => finding.severity === 'note');
+    expect(notesWords(notes)).toBe(
+      '7 notes: seam, sharpness, shape, proof, free places, losses of several presses, arrival of blanks',
+    );
+  });
+});
+
+describe('the state of every section', () => {
+  function states(input: JobInput, isChecked = true) {
+    const { findings, costSheet, prices } = priceJob(input, grid);
+    const checks = isChecked ? checkGroups(findings, input.job, context) : [];
+    return sectionStates({ input, isChecked, checks, questions: 0, costSheet, prices }, context);
+  }
+  const texts = (of: ReturnType<typeof states>) => Object.values(of).map(({ text }) => text);
+
+  it('is one figure of the worked example each', () => {
+    // 11.13, 40.5 % and 56.26 are those of the worked example; 53 letter sheets stand in it too.
+    expect(texts(states(club()))).toEqual([
+      '37 shirts',
+      '2 to settle',
+      '53',
+      '11.13 a shirt',
+      expect.stringMatching(/^\d+\.\d\d to \d+\.\d\d$/),
+      '40.5 % margin',
+      '56.26 an hour',
+      '',
+      '2 ways',
+    ]);
+  });
+
+  it('calls for something to be done only where something is', () => {
+    const calls = (input: JobInput) =>
+      Object.entries(states(input)).flatMap(([id, { tone, count }]) =>
+        tone === 'plain' ? [] : [[id, tone, count]],
+      );
+    expect(calls(club())).toEqual([['checks', 'todo', 2]]);
+    expect(calls(clubWith({ 'job.lines.0.orderedQuantity': 38 }))).toEqual([['checks', 'stop', 1]]);
+    expect(calls(clubWith({ 'job.lines.0.quantities': [] }))).toEqual([
+      ['the-job', 'todo', 0],
+      ['checks', 'stop', expect.any(Number)],
+    ]);
+  });
+
+  it('waits behind a stop, and says nothing at all before the first check', () => {
+    const stopped = changed(club(), { 'job.lines.0.orderedQuantity': 38 });
+    expect(texts(states(stopped)).slice(2, 7)).toEqual(Array(5).fill('waits'));
+    const { costSheet: _, prices: __, ...unchecked } = { ...priceJob(club(), grid), isChecked: false };
+    const before = sectionStates(
+      { ...unchecked, input: club(), checks: [], questions: 3, costSheet: null, prices: null },
+      context,
+    );
+    expect(texts(before).slice(1, 7)).toEqual(Array(6).fill(''));
+  });
+
+  it('asks for answers where nothing else is to be done', () => {
+    const { checks } = sectionStates(
+      { input: club(), isChecked: true, checks: [], questions: 3, costSheet: null, prices: null },
+      context,
+    );
+    expect(checks).toEqual({ text: '3 questions', tone: 'todo', count: 3 });
+  });
+});

@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { priceJob } from '@/lib/costing/priceJob';
+import { jobSheetFacts } from '@/lib/jobSheet/jobSheet';
+import type { JobInput } from '@/shared/schemas/request';
+import { club, clubWith, mugs } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
+
+function factsOf(input: JobInput) {
+  const { layout, costSheet } = priceJob(input, grid);
+  if (layout === null || costSheet === null) throw new Error('the job is stopped');
+  return jobSheetFacts(input, { layout, costSheet });
+}
+
+test('the club’s shirts take 45 blanks, 8 of them spare, and the only 3XL has none', () => {
+  const { lines, take, spare, covered } = factsOf(club());
+  // The trade’s worked example: every size covered at 75 % takes these, and reaches 78.9 %.
+  expect(lines[0]?.sizes).toEqual([
+    { size: 'S', wanted: 4, take: 5 },
+    { size: 'M', wanted: 9, take: 11 },
+    { size: 'L', wanted: 11, take: 13 },
+    { size: 'XL', wanted: 8, take: 10 },
+    { size: '2XL', wanted: 4, take: 5 },
+    { size: '3XL', wanted: 1, take: 1 },
+  ]);
+  expect([take, spare]).toEqual([45, 8]);
+  expect(covered).toBeCloseTo(0.789, 3);
+});
+
+test('they take 53 sheets, 47 of them for the good pieces, with two tests', () => {
+  // 37 backs at one a sheet and 37 badges at four a sheet are 37 + 10; expected with all losses 52.9.
+  const { sheets, goodSheets, tests } = factsOf(club());
+  expect([sheets, goodSheets, tests]).toEqual([53, 47, 2]);
+});
+
+test('prints stand in press order, each with the sizes that get it', () => {
+  const { placements } = factsOf(club());
+  expect(placements.map(({ placement }) => placement.name)).toEqual(['Back picture', 'Chest badge']);
+  expect(placements[1]?.sizes.map(({ size }) => size)).toEqual(['S', 'M', 'L', 'XL', '2XL', '3XL']);
+});
+
+test('a print that some sizes get larger is told with those sizes', () => {
+  const prints = [
+    { sizes: null, widthMm: 89, heightMm: 89 },
+    { sizes: ['3XL'], widthMm: 96, heightMm: 96 },
+  ];
+  const { placements } = factsOf(clubWith({ 'job.lines.0.placements.1.prints': prints }));
+  expect(placements[1]?.prints.map(({ widthMm, sizes }) => [widthMm, sizes])).toEqual([
+    [89, ['S', 'M', 'L', 'XL', '2XL']],
+    [96, ['3XL']],
+  ]);
+});
+
+test('each line has its own stack', () => {
+  const { lines, pieces } = factsOf(mugs());
+  expect(lines.map(({ name, sizes }) => [name, sizes[0]?.wanted])).toEqual([
+    ['Fern mug', 12],
+    ['Otter mug', 12],
+    ['Star Map mug', 12],
+  ]);
+  expect(pieces).toBe(36);
+});
