@@ -16,13 +16,8 @@ import { StoppedPriceBar } from './StoppedPriceBar';
 import { useOutOfSight } from './useOutOfSight';
 import { WhosePrice } from './WhosePrice';
 
-type JobPriceBarProps = Readonly<{
-  /** Opens the index of the sections, from the price at the thumb of a phone. */
-  onOpenIndex?: () => void;
-}>;
-
 /** The price of the job in its bar; in short along an edge of the screen while the bar is scrolled away. */
-export function JobPriceBar({ onOpenIndex }: JobPriceBarProps) {
+export function JobPriceBar() {
   const { input, findings, prices } = useJob();
   const { answer, stale } = prices;
   const context = useTextContext();
@@ -58,9 +53,7 @@ export function JobPriceBar({ onOpenIndex }: JobPriceBarProps) {
         <FullPriceBar {...{ figures, whose }} lineId={line.id} at={bar} />
       )}
       {lines.length > 1 && <WhosePrice lines={lines} lineId={line.id} onPick={setLine} />}
-      {isOutOfSight && (
-        <ScrolledPrice {...{ figures, whose, onOpenIndex }} name={input.job.name} lineId={line.id} />
-      )}
+      {isOutOfSight && <ScrolledPrice {...{ figures, whose }} name={input.job.name} lineId={line.id} />}
     </>
   );
 }

@@ -1,5 +1,6 @@
 'use client';
 
+import { useIndexSheet } from '@/app/_docket/common/indexSheet';
 import { PriceRuler } from '@/app/_ruler/PriceRuler';
 import type { PriceBarFigures } from './priceBarFigures';
 import styles from './ScrolledPrice.module.css';
@@ -11,12 +12,11 @@ type ScrolledPriceProps = Readonly<{
   name: string;
   lineId: string;
   whose: string;
-  /** Opens the index of the sections on a phone; without it there is no button. */
-  onOpenIndex?: (() => void) | undefined;
 }>;
 
 /** The price in short while its bar is out of sight: along the top, or on a phone at the thumb. */
-export function ScrolledPrice({ figures, name, lineId, whose, onOpenIndex }: ScrolledPriceProps) {
+export function ScrolledPrice({ figures, name, lineId, whose }: ScrolledPriceProps) {
+  const openIndex = useIndexSheet();
   return (
     <aside className={styles.bar} data-scrolled-price aria-label="Price in short">
       <p className={styles.name}>{name}</p>
@@ -25,13 +25,11 @@ export function ScrolledPrice({ figures, name, lineId, whose, onOpenIndex }: Scr
       ) : (
         <Figures {...{ figures, lineId, whose }} />
       )}
-      {onOpenIndex !== undefined && (
-        <button className={styles.index} type="button" aria-label="Index of this job" onClick={onOpenIndex}>
-          <svg viewBox="0 0 24 24" aria-hidden="true" focusable="false">
-            <path d="M4 7h2M4 12h2M4 17h2M9 7h11M9 12h11M9 17h11" />
-          </svg>
-        </button>
-      )}
+      <button className={styles.index} type="button" aria-label="Index of this job" onClick={openIndex}>
+        <svg viewBox="0 0 24 24" aria-hidden="true" focusable="false">
+          <path d="M4 7h2M4 12h2M4 17h2M9 7h11M9 12h11M9 17h11" />
+        </svg>
+      </button>
     </aside>
   );
 }

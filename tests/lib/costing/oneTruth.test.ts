@@ -153,14 +153,14 @@ describe('a job whose price nobody has decided', () => {
   const { prices, own } = answersOf(input);
 
   it('is offered at the price of the list for what is ordered, on its ending', () => {
-    const inList = prices.table.find(({ from, size }) => from === 24 && size === 'S');
+    const inList = prices.table.findLast(({ from, size }) => from <= 37 && size === 'S');
     expect(prices.offer.lines).toMatchObject([{ each: inList?.price, isDecided: false }]);
     expect((prices.offer.lines[0]?.each ?? 1) % 50).toBe(0);
   });
 
   it('pays and leaves what the same prices would, were they asked', () => {
     const at = (size: string) =>
-      (prices.table.find((cell) => cell.from === 24 && cell.size === size)?.price ?? 0) / 100;
+      (prices.table.findLast((cell) => cell.from <= 37 && cell.size === size)?.price ?? 0) / 100;
     const decided = answersOf(
       clubWith({
         'job.lines.0.askedPrice': at('S'),
