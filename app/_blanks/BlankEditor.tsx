@@ -9,6 +9,7 @@ import { ColourFields } from './ColourFields';
 import { FibreFields } from './FibreFields';
 import { PriceFields } from './PriceFields';
 import { SizeList } from './SizeList';
+import { TraitFields } from './TraitFields';
 
 /** Everything that is known of one blank. */
 export function BlankEditor({ fields }: Readonly<{ fields: BlankFields }>) {
@@ -28,6 +29,10 @@ export function BlankEditor({ fields }: Readonly<{ fields: BlankFields }>) {
       <section>
         <h3 className={styles.sub}>Colour</h3>
         <ColourFields fields={fields} />
+      </section>
+      <section>
+        <h3 className={styles.sub}>Surface, lot and special rules</h3>
+        <TraitFields fields={fields} />
       </section>
       <section>
         <h3 className={styles.sub}>Sizes and largest prints</h3>

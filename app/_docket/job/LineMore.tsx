@@ -17,6 +17,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { type Line, lineSchema } from '@/shared/schemas/job';
 import { currencyDigits } from '@/shared/tables/currencies';
+import { LineAudience } from './LineAudience';
 
 const NO_PACKAGING = 'none';
 
@@ -52,7 +53,7 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
       id={at('more')}
       summary="Packaging, up-charges, names"
       line={[packaging?.name ?? 'no packaging', namesInWords(charged)].filter((part) => part).join(' · ')}
-      holds={['name', 'packagingId', 'orderedQuantity', 'nameList', 'upCharges'].map(at)}
+      holds={['name', 'packagingId', 'orderedQuantity', 'audience', 'nameList', 'upCharges'].map(at)}
     >
       <Fieldsets>
         <Fieldset name="The line">
@@ -86,6 +87,7 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
             {...wholePieces}
             hint="Checked against the sizes. May stay empty."
           />
+          <LineAudience line={line} path={path} />
           <TextField
             {...field('Names or numbers, one to a line', [...path, 'nameList'], `Names of ${line.name}`)}
             value={line.nameList}

@@ -15,6 +15,7 @@ import { PlacementActions } from './PlacementActions';
 import styles from './PlacementFold.module.css';
 import { PlacementPrint } from './PlacementPrint';
 import { PlacementRecipe } from './PlacementRecipe';
+import { PlacementSteps } from './PlacementSteps';
 import { PlacementWork } from './PlacementWork';
 
 type PlacementFoldProps = Readonly<{ line: Line; lineIndex: number; index: number }>;
@@ -50,6 +51,7 @@ export function PlacementFold({ line, lineIndex, index }: PlacementFoldProps) {
         <LazyArtworkPicture key={placement.artworkId} {...part} />
         <AboutArtwork {...part} />
         <PlacementRecipe {...part} />
+        <PlacementSteps {...part} />
         <PlacementWork {...part} />
         <PlacementActions line={line} index={index} />
       </Fieldsets>

@@ -1,3 +1,4 @@
+import { audienceWords } from '@/app/_words/choices/audienceWords';
 import type { QuantityFacts } from '@/shared/facts/quantityFacts';
 import { type WordingsOf, wording } from './wording';
 
@@ -57,8 +58,7 @@ export const quantityWords = {
     }
   },
   'QTY-05': ({ variant, facts }, formatter) => {
-    const crowd = { adults: 'adults', women: 'a women’s cut', youth: 'children' }[facts.audience];
-    const sentence = `${facts.line}: ${formatter.share(facts.share)} are size ${facts.size}; for ${crowd} about ${formatter.share(facts.usual)} is usual.`;
+    const sentence = `${facts.line}: ${formatter.share(facts.share)} are size ${facts.size}; for ${audienceWords[facts.audience]} about ${formatter.share(facts.usual)} is usual.`;
     return variant === 'more'
       ? wording(sentence, 'Too many of one size go home unsold or do not fit. Ask who they are for.')
       : wording(sentence, 'Too few of a size are missed on the day. Ask who they are for.');
