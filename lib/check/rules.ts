@@ -6,6 +6,7 @@ import { placementRules } from '@/lib/check/placement/placementRules';
 import { wrapRules } from '@/lib/check/placement/wrapRules';
 import { pricePolicyRules } from '@/lib/check/prices/pricePolicy';
 import { priceRules } from '@/lib/check/prices/priceShare';
+import { typedPriceRules } from '@/lib/check/prices/typedPrices';
 import { quantityRules } from '@/lib/check/quantity/quantityRules';
 import { rateRules } from '@/lib/check/rates/rateRules';
 import { recipeRules } from '@/lib/check/recipe/recipeRules';
@@ -34,6 +35,7 @@ export const rules: readonly Rule[] = [
   ...rateRules,
   ...priceRules,
   ...pricePolicyRules,
+  ...typedPriceRules,
   ...safetyRules,
   ...lawRules,
 ];

@@ -29,6 +29,7 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
       coating: 'cloth',
       maxTemperatureC: null,
       forChildren: false,
+      suppliedBy: 'maker',
       sizes: [
         shirtSize('S', 4.6, 18, [9.5, 11]),
         shirtSize('M', 4.6, 20, [10, 12]),
@@ -50,6 +51,7 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
       coating: 'coated',
       maxTemperatureC: null,
       forChildren: false,
+      suppliedBy: 'maker',
       sizes: [
         {
           name: '11 oz',

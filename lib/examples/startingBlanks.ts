@@ -104,6 +104,7 @@ export function startingBlank(
     coating: isCloth || pattern.kind === 'mat' ? 'cloth' : 'coated',
     maxTemperatureC: null,
     forChildren: null,
+    suppliedBy: 'maker',
     sizes: sizes.map(([size, times, width, [printWidth, printHeight]]) => ({
       name: size,
       price: typical(

@@ -47,6 +47,8 @@ export const positions = [
 ] as const;
 export type Position = (typeof positions)[number];
 
+export const suppliers = ['maker', 'customer'] as const;
+
 export const sizeNameSchema = z.string().trim().min(1).max(24);
 
 export const blankSizeSchema = z.strictObject({
@@ -95,6 +97,8 @@ export const blankSchema = z.strictObject({
   /** Highest temperature the maker of the blank allows, °C; null where none is stated. */
   maxTemperatureC: z.number().min(0).max(500).nullable().default(null),
   forChildren: z.boolean().nullable().default(null),
+  /** Who brings the blanks. A customer's own cost nothing, and spoiled ones are not replaced. */
+  suppliedBy: z.enum(suppliers).default('maker'),
   sizes: z.array(blankSizeSchema).min(1).max(30),
   /** Share of blanks found faulty before pressing. */
   blankFault: shareSchema(0.9),

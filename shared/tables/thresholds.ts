@@ -152,6 +152,10 @@ export const thresholds = {
   quantity: {
     plausible: limit(2000, 'pieces', practice),
   },
+  spares: {
+    /** That every size comes out whole. */
+    sure: limit(0.95, 'share', practice),
+  },
   rateAge: {
     note: limit(90, 'days', practice),
     caution: limit(365, 'days', practice),

@@ -6,4 +6,5 @@ export const blankWithWrap = (body: unknown): unknown =>
   isPlainObject(body) ? { ...body, sizes: eachEntry(body.sizes, (size) => ({ ...size, wrap: null })) } : body;
 
 /** Version 2 to 3: whose the blanks are, and what is asked of their surface. */
-export const blankWithOwner = (body: unknown): unknown => (isPlainObject(body) ? { ...body } : body);
+export const blankWithOwner = (body: unknown): unknown =>
+  isPlainObject(body) ? { ...body, suppliedBy: 'maker' } : body;

@@ -34,6 +34,8 @@ const open = [
   'LAY-09 caution',
   'REC-12 caution never',
   'RATE-01 caution coverage',
+  'RATE-01 caution noFreight',
+  'RATE-01 caution noDrive',
   'SAF-01 caution unstated',
   'LAW-01 caution unknown',
   'LAW-05 caution',
