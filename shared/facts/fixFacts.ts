@@ -40,7 +40,7 @@ export interface FixFacts {
   inkOfPicture: NoFacts;
   setAlone: { readonly minutes: number };
   dropOwnPrice: { readonly from: number };
-  writeFormula: { readonly text: string };
+  pointDecimals: NoFacts;
   setEnding: { readonly coin: number };
   orderIsSum: { readonly total: number };
   setQuantity: { readonly quantity: number };

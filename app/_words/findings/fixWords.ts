@@ -40,7 +40,7 @@ export const fixLabels: {
   inkOfPicture: () => 'Take what the picture shows',
   setAlone: (facts, formatter) => `The press works alone for ${formatter.count(facts.minutes, 'minute')}`,
   dropOwnPrice: (facts, formatter) => `Take the price from ${formatter.number(facts.from, 0)} out`,
-  writeFormula: (facts) => `Write ${facts.text}`,
+  pointDecimals: () => 'Write decimals with a point',
   setEnding: (facts, formatter) => `End prices on ${formatter.money(facts.coin)}`,
   orderIsSum: (facts, formatter) => `The order is for ${formatter.number(facts.total)}`,
   setQuantity: (facts, formatter) => `Make it ${formatter.number(facts.quantity, 0)}`,

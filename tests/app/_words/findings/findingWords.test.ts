@@ -278,6 +278,7 @@ const findings: readonly Finding[] = [
     [
       { kind: 'unreadable', rowId: 'own_a', at: 3 },
       { kind: 'tooDeep', rowId: 'own_a', at: 20 },
+      { kind: 'decimalComma', rowId: 'own_a', at: 0, text: '0,5', instead: '0.5', mended: '0.5' },
       { kind: 'unknownName', rowId: 'own_a', at: 3, name: 'wagge' },
       { kind: 'circle', rowId: 'own_a', names: ['own_a', 'own_a'] },
     ],
