@@ -47,7 +47,7 @@ export const positions = [
 ] as const;
 export type Position = (typeof positions)[number];
 
-export const suppliers = ['maker', 'customer'] as const;
+const suppliers = ['maker', 'customer'] as const;
 
 export const sizeNameSchema = z.string().trim().min(1).max(24);
 
