@@ -3,6 +3,7 @@ import { checkJob } from '@/lib/check/checkJob';
 import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import { resolveJob } from '@/lib/job/resolveJob';
 import { club, clubWith, mended, mugsWith, TODAY, told, verdict } from '@/tests/fixtures/clubJob';
+import { costed } from '@/tests/fixtures/costed';
 
 const yours = (value: number, unit: string) => ({ value, unit, date: TODAY, origin: 'yours' });
 
@@ -196,6 +197,15 @@ describe('blanks that the customer brings', () => {
   it('cost nothing either where a price is still typed', () => {
     const typed = clubWith({ 'blank:white-shirt.suppliedBy': 'customer' });
     expect(resolveJob(typed).resolved?.lines[0]?.sizes[0]?.blankPrice.value).toBe(0);
+  });
+
+  it('leave the price to bear paper, ink and minutes of spoiled pieces, and freight only where it is typed', () => {
+    const typed = clubWith({ 'blank:white-shirt.suppliedBy': 'customer' });
+    // 37 ÷ 0.93624 = 39.52 blanks at 4.8297 each are 190.87, and 2 % of it for reprints.
+    const blanks = 39.52 * 4.8297 * 1.02;
+    expect(costed(typed).sheet.fullCost).toBeCloseTo(411.79 - blanks, 1);
+    // 9.50 of freight less, and nothing else.
+    expect(costed(typed).sheet.fullCost - costed(own).sheet.fullCost).toBeCloseTo(9.5, 9);
   });
 
   it('are asked for with spares for every size, 95 % sure: 50 for the 37 shirts', () => {
