@@ -39,7 +39,7 @@ export interface FixFacts {
   countDelivery: { readonly minutes: number };
   inkOfPicture: NoFacts;
   setAlone: { readonly minutes: number };
-  dropOwnPrice: { readonly from: number };
+  dropOwnPrices: { readonly count: number };
   pointDecimals: NoFacts;
   setEnding: { readonly coin: number };
   orderIsSum: { readonly total: number };

@@ -52,6 +52,8 @@ export interface RateFacts {
           readonly from: number;
           readonly price: number;
           readonly breaks: string;
+          /** Further ones of the line. */
+          readonly others: number;
         }
       >
     | Variant<'noPay', NoFacts>

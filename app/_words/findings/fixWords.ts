@@ -39,7 +39,7 @@ export const fixLabels: {
   countDelivery: (facts, formatter) => `No drive; count ${formatter.count(facts.minutes, 'minute')}`,
   inkOfPicture: () => 'Take what the picture shows',
   setAlone: (facts, formatter) => `The press works alone for ${formatter.count(facts.minutes, 'minute')}`,
-  dropOwnPrice: (facts, formatter) => `Take the price from ${formatter.number(facts.from, 0)} out`,
+  dropOwnPrices: (facts) => (facts.count === 1 ? 'Take it out' : 'Take them out'),
   pointDecimals: () => 'Write decimals with a point',
   setEnding: (facts, formatter) => `End prices on ${formatter.money(facts.coin)}`,
   orderIsSum: (facts, formatter) => `The order is for ${formatter.number(facts.total)}`,

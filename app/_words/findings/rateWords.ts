@@ -90,7 +90,7 @@ export const rateWords = {
       case 'ownNoBreak':
         return wording(
           `Your own price of ${facts.line}, ${formatter.money(facts.price)} from ${formatter.count(facts.from, 'piece')} on, holds for no order.`,
-          `No break begins there: yours are ${facts.breaks}. Take it out, or add that break in the workshop.`,
+          `No break begins there: yours are ${facts.breaks}.${facts.others > 0 ? ` So it is with ${formatter.count(facts.others, 'more price')}.` : ''} Take it out, or add that break in the workshop.`,
         );
       case 'noPay':
         return wording(

@@ -55,33 +55,34 @@ const atBreaks: Rule = ({ resolved }) => {
   return linePlaces(resolved).flatMap((place) => strayPrices(place, breaks));
 };
 
+/** Told once a line; the button takes all of them out. */
 function strayPrices(place: LinePlace, breaks: readonly number[]): readonly Finding[] {
   const { name, ownPrices } = place.line.line;
-  return ownPrices.flatMap(({ from, each }, index) =>
-    breaks.includes(from)
-      ? []
-      : [
-          makeFinding({
-            id: 'RATE-03',
-            severity: 'caution',
-            variant: 'ownNoBreak',
-            where: place.where('ownPrices', index, 'each'),
-            found: { value: from, unit: 'pieces' },
-            limit: breaks.join(', '),
-            facts: { line: name, from, price: each, breaks: breaks.join(', ') },
-            fix: {
-              label: 'dropOwnPrice',
-              facts: { from },
-              changes: [
-                place.change(
-                  ['ownPrices'],
-                  ownPrices.filter((own) => own.from !== from),
-                ),
-              ],
-            },
-          }),
+  const stray = ownPrices.filter(({ from }) => !breaks.includes(from));
+  const [first] = stray;
+  if (first === undefined) return [];
+  const { from, each } = first;
+  return [
+    makeFinding({
+      id: 'RATE-03',
+      severity: 'caution',
+      variant: 'ownNoBreak',
+      where: place.where('ownPrices', ownPrices.indexOf(first), 'each'),
+      found: { value: from, unit: 'pieces' },
+      limit: breaks.join(', '),
+      facts: { line: name, from, price: each, breaks: breaks.join(', '), others: stray.length - 1 },
+      fix: {
+        label: 'dropOwnPrices',
+        facts: { count: stray.length },
+        changes: [
+          place.change(
+            ['ownPrices'],
+            ownPrices.filter((own) => breaks.includes(own.from)),
+          ),
         ],
-  );
+      },
+    }),
+  ];
 }
 
 export const typedPriceRules: readonly Rule[] = [inCoins, atBreaks];

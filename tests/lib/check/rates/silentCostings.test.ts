@@ -135,6 +135,7 @@ describe('RATE-03 asks about prices that no order pays', () => {
       'ownPrices',
       [
         { from: 10, each: 20 },
+        { from: 11, each: 19.5 },
         { from: 12, each: 19 },
       ],
       [{ from: 12, each: 19 }],
