@@ -19,7 +19,8 @@ export const underDwellRule: Rule = ({ resolved }) =>
         id: 'RATE-03',
         severity: 'caution',
         variant: 'underDwell',
-        where: place.where('aloneMinutes'),
+        // Both minutes are asked about by themselves: this is about how long the press is closed.
+        where: place.where('recipe', 'dwellSeconds'),
         found: { value: given, unit: 'min' },
         limit: { value: dwell, unit: 'min' },
         facts: {
