@@ -16,10 +16,12 @@ export function BlankEditor({ fields }: Readonly<{ fields: BlankFields }>) {
   return (
     <div className={styles.editor}>
       <BlankBasics fields={fields} />
-      <section>
-        <h3 className={styles.sub}>Prices</h3>
-        <PriceFields fields={fields} />
-      </section>
+      {fields.blank.suppliedBy === 'maker' && (
+        <section>
+          <h3 className={styles.sub}>Prices</h3>
+          <PriceFields fields={fields} />
+        </section>
+      )}
       {(textileKinds.includes(fields.blank.kind) || fields.blank.fibres.length > 0) && (
         <section>
           <h3 className={styles.sub}>Fibres, as on the sewn label</h3>

@@ -99,7 +99,13 @@ export function freezeItem(
       selling: sold === undefined ? 'asListed' : ruleOnPaper(sold),
       tariff: sold?.kind === 'tariff' ? { start: sold.tariff.start, each: sold.tariff.each } : null,
       charges: (chargesAnswer(input, grid)?.charges ?? [])
-        .filter((charge) => charges.includes(charge.id) && isOfLine(charge, line))
+        .filter(
+          (charge) =>
+            charges.includes(charge.id) &&
+            isOfLine(charge, line) &&
+            // What the first order of the list pays is not asked for beside it, unless the maker typed an amount.
+            !(charge.id === 'minimumOrder' && charge.paidByList !== null && ownOf(charge.id) === null),
+        )
         .map((charge) => ({
           kind: charge.id,
           name: 'name' in charge ? charge.name : '',
@@ -113,9 +119,11 @@ export function freezeItem(
 
 // Helpers
 
-/** A further print is a charge of its line; the others are of the order. */
-const isOfLine = (charge: { readonly id: string; readonly line?: string }, { line }: ResolvedLine): boolean =>
-  charge.id !== 'placement' || charge.line === line.name;
+/** Further prints and samples are charges of their line; the others are of the order. */
+const isOfLine = (
+  charge: { readonly id: string; readonly line?: string | null },
+  { line }: ResolvedLine,
+): boolean => charge.line == null || charge.line === line.name;
 
 /** What each size adds to the first; a line whose charges differ by break has the most of them. */
 function sizesOf(table: readonly TablePrice[]): FrozenItem['sizes'] {

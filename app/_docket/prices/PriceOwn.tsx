@@ -9,7 +9,7 @@ import { fieldAddress } from '@/app/_documents/fieldAddress';
 import { BreakFields } from '@/app/_fields/BreakFields';
 import { NumberField } from '@/app/_fields/NumberField';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { breakWords } from '@/app/_words/docket/breakWords';
+import { breakPieceWords } from '@/app/_words/docket/breakWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { TablePrice } from '@/lib/price/priceTable';
 import { numberLimits } from '@/shared/limits';
@@ -37,7 +37,7 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
   const setPrice = (from: number, each: number | null) =>
     void workspace.changeJob(
       jobId,
-      `Own price from ${from} pieces`,
+      `Own price from ${formatter.count(from, 'piece')} on`,
       (job) => ({
         ...job,
         lines: job.lines.map((other) => {
@@ -75,11 +75,9 @@ export function PriceOwn({ line, index, cells }: PriceOwnProps) {
             <div className={styles.field} key={from}>
               <NumberField
                 {...field(
-                  next === undefined
-                    ? `${from} pieces and up`
-                    : `${breakWords({ from, to: next - 1 })} pieces`,
+                  breakPieceWords({ from, to: next === undefined ? null : next - 1 }),
                   [...path, own < 0 ? `new${from}` : own, 'each'],
-                  `Own price from ${from} pieces`,
+                  `Own price from ${formatter.count(from, 'piece')} on`,
                 )}
                 unit={currency}
                 width="full"

@@ -1,5 +1,5 @@
 import type { WorkerFailure } from '@/app/_network/workerFailure';
-import { breakWords } from '@/app/_words/docket/breakWords';
+import { breakPieceWords } from '@/app/_words/docket/breakWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import { sentenceOf, whyMissing } from '@/app/_words/missingAnswerWords';
@@ -99,7 +99,7 @@ function priceWords(
 ): string {
   const { from, to, at, size, listed, today, marginNow, marginThen } = price;
   const money = (minor: number) => formatter.money(fromMinor(minor as MinorUnits, currency));
-  const of = to === null ? `${from} pieces and up` : `${breakWords({ from, to })} pieces`;
+  const of = breakPieceWords({ from, to });
   const was = `${formatter.share(marginNow)} in size ${size}, was ${formatter.share(marginThen)}`;
   const isEach = selling === 'asListed';
   const told = isEach
