@@ -6,7 +6,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { TextField } from '@/app/_fields/TextField';
 import { formatterFor } from '@/app/_words/formatter';
-import { blankKindWords, choicesOf, coatingWords } from '@/app/_words/workshop/blankWords';
+import { blankKindWords, choicesOf, coatingWords, supplierWords } from '@/app/_words/workshop/blankWords';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { blankSchema, substrates } from '@/shared/schemas/blank';
 import { recipeRanges } from '@/shared/tables/recipeRanges';
@@ -42,6 +42,18 @@ export function BlankBasics({
           value={blank.kind}
           choices={choicesOf(blankKindWords)}
           onCommit={(kind) => set(`Kind of ${blank.name}`, ['kind'], kind)}
+        />
+        <ChoiceField<string>
+          label="Who supplies it"
+          id={fieldId('suppliedBy')}
+          value={blank.suppliedBy}
+          choices={choicesOf(supplierWords)}
+          hint={
+            blank.suppliedBy === 'customer'
+              ? 'It costs you nothing in any job; agree on who replaces a spoiled one.'
+              : undefined
+          }
+          onCommit={(supplier) => set(`Who supplies ${blank.name}`, ['suppliedBy'], supplier)}
         />
         <ChoiceField
           label="Recipe it starts from"

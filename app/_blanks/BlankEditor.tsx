@@ -9,16 +9,19 @@ import { ColourFields } from './ColourFields';
 import { FibreFields } from './FibreFields';
 import { PriceFields } from './PriceFields';
 import { SizeList } from './SizeList';
+import { TraitFields } from './TraitFields';
 
 /** Everything that is known of one blank. */
 export function BlankEditor({ fields }: Readonly<{ fields: BlankFields }>) {
   return (
     <div className={styles.editor}>
       <BlankBasics fields={fields} />
-      <section>
-        <h3 className={styles.sub}>Prices</h3>
-        <PriceFields fields={fields} />
-      </section>
+      {fields.blank.suppliedBy === 'maker' && (
+        <section>
+          <h3 className={styles.sub}>Prices</h3>
+          <PriceFields fields={fields} />
+        </section>
+      )}
       {(textileKinds.includes(fields.blank.kind) || fields.blank.fibres.length > 0) && (
         <section>
           <h3 className={styles.sub}>Fibres, as on the sewn label</h3>
@@ -28,6 +31,10 @@ export function BlankEditor({ fields }: Readonly<{ fields: BlankFields }>) {
       <section>
         <h3 className={styles.sub}>Colour</h3>
         <ColourFields fields={fields} />
+      </section>
+      <section>
+        <h3 className={styles.sub}>Surface, lot and special rules</h3>
+        <TraitFields fields={fields} />
       </section>
       <section>
         <h3 className={styles.sub}>Sizes and largest prints</h3>

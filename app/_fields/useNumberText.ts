@@ -4,6 +4,7 @@ import { type KeyboardEvent, useState } from 'react';
 import { judgeNumber, type NumberRules } from '@/app/_numbers/judgeNumber';
 import { useNumberLocale } from '@/app/_numbers/numberLocale';
 import { numberProblemWords } from '@/app/_words/fields/numberProblemWords';
+import { oneOf } from '@/app/_words/unitWords';
 import { formatNumber } from '@/shared/formatNumber';
 
 export type NumberText = NumberRules &
@@ -86,5 +87,5 @@ function shown({ value, minDecimals }: NumberText, locale: string): string {
 
 function inForce(last: string, unit: string | undefined): string {
   if (last === '') return 'Nothing is in force until then.';
-  return `${last}${unit ? ` ${unit}` : ''} stays in force.`;
+  return `${last}${unit ? ` ${last === '1' ? oneOf(unit) : unit}` : ''} stays in force.`;
 }

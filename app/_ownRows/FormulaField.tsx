@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { findingWords } from '@/app/_words/findings/findingWords';
@@ -27,7 +28,10 @@ export function FormulaField({ id, formula, problems, everyRow, placements, onCo
   const [typing, setTyping] = useState(false);
   const [problem] = typing ? [] : problems;
   const words = problem === undefined ? null : findingWords(problem, context);
+  const fix = problem?.id === 'ROW-01' ? problem.fix : null;
+  const mended = fix?.changes[0]?.value;
   const at = problem?.id === 'ROW-01' ? problem.facts.at - 1 : null;
+  const long = problem?.id === 'ROW-01' && 'text' in problem.facts ? problem.facts.text.length : 1;
 
   const insert = (name: string) => {
     const field = document.getElementById(id);
@@ -60,9 +64,12 @@ export function FormulaField({ id, formula, problems, everyRow, placements, onCo
       {at !== null && (
         <p className={styles.place} aria-hidden="true">
           {formula.slice(0, at)}
-          <mark className={styles.mark}>{formula.slice(at, at + 1) || ' '}</mark>
-          {formula.slice(at + 1)}
+          <mark className={styles.mark}>{formula.slice(at, at + long) || ' '}</mark>
+          {formula.slice(at + long)}
         </p>
+      )}
+      {fix != null && typeof mended === 'string' && (
+        <Button onPress={() => onCommit(mended)}>{words?.fixLabel}</Button>
       )}
       <NameHelp everyRow={everyRow} placements={placements} onInsert={insert} />
     </div>

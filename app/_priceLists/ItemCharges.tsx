@@ -61,6 +61,9 @@ export function ItemCharges({ item, name, currency, onChange }: ItemChargesProps
                 value={item.ownAmounts.find((one) => one.kind === kind)?.amount ?? null}
                 {...numberLimits(listItemSchema, ['ownAmounts', 0, 'amount'])}
                 decimals={currencyDigits(currency) ?? 2}
+                hint={
+                  kind === 'minimumOrder' ? 'Left out where the first order of the list pays it.' : undefined
+                }
                 onCommit={(amount) => setAmount(kind, amount)}
               />
             ))}

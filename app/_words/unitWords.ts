@@ -36,3 +36,20 @@ export function unitWords(unit: string, currency: string): string {
   if (per !== undefined) return `${currency} ${per}`;
   return unit === 'money' ? currency : (words[unit] ?? unit);
 }
+
+/** Units that count things: one of them has no s, as seconds do. */
+const counted: readonly string[] = [
+  'pieces',
+  'sheets',
+  'presses',
+  'days',
+  'working days',
+  'years',
+  'payments',
+];
+
+/** @returns a unit as it stands after 1. */
+export function oneOf(unit: string): string {
+  if (!counted.includes(unit)) return unit;
+  return unit === 'presses' ? 'press' : unit.slice(0, -1);
+}

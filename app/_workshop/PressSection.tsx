@@ -14,6 +14,7 @@ import { pressRates } from './machineRates';
 import { PartList } from './PartList';
 import { PartRates } from './PartRates';
 import { PlatenFields } from './PlatenFields';
+import { RatingFields } from './RatingFields';
 import type { WorkshopFields } from './workshopFields';
 
 /** The presses and ovens: their heat, their minutes, their wear. */
@@ -65,6 +66,7 @@ export function PressSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
             id={workshopFieldId([...path, 'platen'])}
             onCommit={(platen) => set(`Platen of ${press.name}`, [...path, 'platen'], platen)}
           />
+          <RatingFields fields={fields} press={press} path={path} />
           <PartRates fields={fields} part={press} path={path} specs={pressRates(press.kind)} />
         </>
       )}

@@ -6,6 +6,7 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { unitEdge } from '@/app/_numbers/unitEdge';
 import { formatterFor } from '@/app/_words/formatter';
@@ -70,9 +71,22 @@ export function PrinterSection({ fields }: Readonly<{ fields: WorkshopFields }>)
             choices={[
               { value: 'up', label: 'The side that faces up in the tray' },
               { value: 'down', label: 'The side that faces down in the tray' },
+              { value: 'unsure', label: 'Not sure' },
             ]}
             hint="Mark one sheet with an arrow and print a test: the coated side must be the printed one."
             onCommit={(value) => set(`Printed side, ${printer.name}`, [...path, 'printedSide'], value)}
+          />
+          <NumberField
+            label="Rated for, a month"
+            id={workshopFieldId([...path, 'ratedSheetsPerMonth'])}
+            unit="sheets"
+            width="narrow"
+            value={printer.ratedSheetsPerMonth}
+            {...numberLimits(printerSchema, ['ratedSheetsPerMonth'])}
+            hint="As its maker states; empty where nobody looked it up."
+            onCommit={(sheets) =>
+              set(`Rated sheets, ${printer.name}`, [...path, 'ratedSheetsPerMonth'], sheets)
+            }
           />
           <PartRates fields={fields} part={printer} path={path} specs={printerRates} />
         </>

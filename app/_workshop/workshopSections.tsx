@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { ChannelSection } from './ChannelSection';
 import { ChargesSection } from './ChargesSection';
 import { CopySection } from './CopySection';
+import { HabitsSection } from './HabitsSection';
 import { HoursSection } from './HoursSection';
 import { InkSection } from './InkSection';
 import { OwnRowsSection } from './OwnRowsSection';
@@ -111,6 +112,12 @@ export const workshopSections: readonly WorkshopSection[] = [
     heading: 'The room',
     line: 'heat and fumes',
     body: (fields) => <RoomSection fields={fields} />,
+  },
+  {
+    id: 'habits',
+    heading: 'How you work',
+    line: 'asked once, for all jobs',
+    body: (fields) => <HabitsSection fields={fields} />,
   },
   {
     id: 'hours',

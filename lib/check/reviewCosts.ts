@@ -130,7 +130,11 @@ function priceFloors(job: CheckedJob, facts: CostFacts): readonly Finding[] {
     if (worst === undefined) return [];
     const lacking = {
       line: line.name,
-      sizes: cases.length === sold.length ? '' : cases.map(({ size }) => size).join(', '),
+      size: worst.size,
+      others: cases
+        .filter((one) => one !== worst)
+        .map(({ size }) => size)
+        .join(', '),
       price: worst.price,
       short: limitOf(worst) - worst.price,
     };

@@ -11,6 +11,7 @@ import { usualPlaceRules } from '@/lib/check/placement/usualPlaces';
 import { wrapRules } from '@/lib/check/placement/wrapRules';
 import { pricePolicyRules } from '@/lib/check/prices/pricePolicy';
 import { priceRules } from '@/lib/check/prices/priceShare';
+import { typedPriceRules } from '@/lib/check/prices/typedPrices';
 import { orderRules } from '@/lib/check/quantity/orderRules';
 import { quantityRules } from '@/lib/check/quantity/quantityRules';
 import { rateRules } from '@/lib/check/rates/rateRules';
@@ -51,6 +52,7 @@ export const rules: readonly Rule[] = [
   ...priceRules,
   ...pricePolicyRules,
   ...largerSizeRules,
+  ...typedPriceRules,
   ...safetyRules,
   ...benchSafetyRules,
   ...lawRules,

@@ -106,12 +106,15 @@ export function fillCase(
       quantity: counted(quantity),
       pieces: counted(batch),
       jobPieces: counted(jobPieces),
-      blankPrice: { ...given(size.blankPrice), about: `${line.blank.name}, ${size.size}` },
+      blankPrice: { ...given(size.blankPrice), about: blankOf(line, size) },
       askedPrice: typed(size.askedPrice ?? 0),
     },
     ...placements,
   ) as GridColumn;
 }
+
+const blankOf = ({ blank }: ResolvedLine, { size }: ResolvedSize): string =>
+  `${blank.name}, ${size}${blank.suppliedBy === 'customer' ? ', brought by the customer' : ''}`;
 
 /** @returns good pieces of a line over all its sizes. */
 export const piecesOf = (line: ResolvedLine): number =>

@@ -3,6 +3,7 @@ import type { OwnRow } from '@/shared/schemas/ownRow';
 import { allowedFunctions } from './allowedFunctions';
 import { isReadableFormula } from './engine';
 import { expandRows, type GridRows } from './expandRows';
+import { type CommaProblem, readCommas, withPoints } from './readCommas';
 import type { RowTable } from './rowTypes';
 import { type FormulaToken, joinTokens, namesIn, tokenizeFormula } from './tokenizeFormula';
 
@@ -10,6 +11,11 @@ export type FormulaProblem =
   | { readonly kind: 'unknownName'; readonly rowId: string; readonly name: string; readonly at: number }
   | { readonly kind: 'unknownFunction'; readonly rowId: string; readonly name: string; readonly at: number }
   | { readonly kind: 'badSign'; readonly rowId: string; readonly text: string; readonly at: number }
+  | (CommaProblem & {
+      readonly rowId: string;
+      /** The formula with points, where it can be read then. */
+      readonly mended: string | null;
+    })
   | { readonly kind: 'unreadable'; readonly rowId: string; readonly at: number }
   | { readonly kind: 'tooDeep'; readonly rowId: string; readonly at: number }
   | { readonly kind: 'circle'; readonly rowId: string; readonly names: readonly string[] };
@@ -40,9 +46,15 @@ export function readOwnFormulas(
   return problems.length > 0 ? problems : circles(ownRows, rows);
 }
 
-function readOne(rowId: string, formula: string, rows: GridRows): readonly FormulaProblem[] {
+type PlacedProblem = Exclude<FormulaProblem, { kind: 'circle' }>;
+
+function readOne(rowId: string, formula: string, rows: GridRows): readonly PlacedProblem[] {
   const tokens = tokenizeFormula(formula);
-  const problems = tokens.flatMap((token) => judge(rowId, token, rows));
+  const commas = readCommas(formula, tokens);
+  const problems = [
+    ...withMended(commas, rowId, formula, rows),
+    ...tokens.flatMap((token) => judge(rowId, token, rows)),
+  ].sort((a, b) => a.at - b.at);
   if (problems.length > 0) return problems;
   const deep = tooDeepAt(tokens);
   if (deep !== null) return [{ kind: 'tooDeep', rowId, at: deep }];
@@ -51,7 +63,14 @@ function readOne(rowId: string, formula: string, rows: GridRows): readonly Formu
   return isReadableFormula(`=${bare}`) ? [] : [{ kind: 'unreadable', rowId, at: brokenAt(tokens, formula) }];
 }
 
-function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly FormulaProblem[] {
+/** A formula is mended by points only where nothing else is wrong with it. */
+function withMended(commas: readonly CommaProblem[], rowId: string, formula: string, rows: GridRows) {
+  const pointed = withPoints(formula, commas);
+  const mended = pointed !== formula && readOne(rowId, pointed, rows).length === 0 ? pointed : null;
+  return commas.map((problem) => ({ ...problem, rowId, mended }));
+}
+
+function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly PlacedProblem[] {
   const readable: readonly RowTable[] = ['job', 'line', 'case'];
   switch (token.kind) {
     case 'name': {
@@ -63,6 +82,7 @@ function judge(rowId: string, token: FormulaToken, rows: GridRows): readonly For
       if (allowedFunctions.includes(token.text.toUpperCase())) return [];
       return [{ kind: 'unknownFunction', rowId, name: token.text, at: token.at }];
     case 'unknown':
+      if (token.text === ',') return [];
       return [{ kind: 'badSign', rowId, text: token.text, at: token.at }];
     case 'number':
     case 'sign':

@@ -51,6 +51,41 @@ export function formulaFindings(
           variant: problem.kind,
           facts: { label, at: problem.at + 1, most: MOST_NESTED },
         });
+      case 'comma':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: problem.kind,
+          facts: { label, at: problem.at + 1 },
+        });
+      case 'decimalComma':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: problem.kind,
+          facts: { label, at: problem.at + 1, text: problem.text, instead: problem.instead },
+          fix:
+            problem.mended === null
+              ? null
+              : {
+                  label: 'pointDecimals',
+                  facts: {},
+                  changes: [{ ...common.where, value: problem.mended }],
+                },
+        });
+      case 'unclearComma':
+        return makeFinding({
+          ...common,
+          id: 'ROW-01',
+          variant: problem.kind,
+          facts: {
+            label,
+            at: problem.at + 1,
+            text: problem.text,
+            instead: problem.instead,
+            other: problem.other,
+          },
+        });
       case 'badSign':
         return makeFinding({
           ...common,

@@ -12,7 +12,7 @@ const ordersOnly: readonly RateName[] = [
   'travelRate',
 ];
 
-/** Nobody drives or posts where the distance is left open. */
+/** Nothing is counted where the distance is left open; where it is 0 nobody drives, and it is posted. */
 const deliveriesOnly: readonly RateName[] = ['deliverMinutes', 'travelRate'];
 
 /**
@@ -25,7 +25,8 @@ export const neededRates = (job: Pick<Job, 'madeFor' | 'deliveryKm'>): ReadonlyS
     rateNames.filter(
       (name) =>
         (job.madeFor === 'order' || !ordersOnly.includes(name)) &&
-        (job.deliveryKm !== null || !deliveriesOnly.includes(name)),
+        (job.deliveryKm !== null || !deliveriesOnly.includes(name)) &&
+        (job.deliveryKm !== 0 || name !== 'travelRate'),
     ),
   );
 

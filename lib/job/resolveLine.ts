@@ -4,6 +4,7 @@ import type { Where } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Line, Placement } from '@/shared/schemas/job';
+import type { Rate } from '@/shared/schemas/rate';
 import type { JobInput } from '@/shared/schemas/request';
 import {
   blankTypicals,
@@ -57,13 +58,13 @@ export function resolveLine(
       where: at('finishMinutes'),
     }),
     packaging: packaging ? resolvePackaging(workshop, packaging, take) : null,
-    sizes: resolveSizes(line, blank, take),
+    sizes: resolveSizes(line, blank, input.asOf, take),
     placements,
   };
 }
 
 /** Sizes the blank lacks are left out here; QTY-04 stops the job for them. */
-function resolveSizes(line: Line, blank: Blank, take: TakeRate): readonly ResolvedSize[] {
+function resolveSizes(line: Line, blank: Blank, asOf: string, take: TakeRate): readonly ResolvedSize[] {
   return blank.sizes.flatMap((size, index) => {
     if (blank.sizes.findIndex(({ name }) => name === size.name) !== index) return [];
     const quantity = line.quantities
@@ -73,22 +74,30 @@ function resolveSizes(line: Line, blank: Blank, take: TakeRate): readonly Resolv
     const upCharge = line.upCharges
       .filter((charge) => charge.size === size.name)
       .reduce((sum, charge) => sum + charge.amount, 0);
-    const blankPrice = take({
-      rate: size.price,
-      typical: blankTypicals[blank.kind].price,
-      where: {
-        document: 'blank',
-        id: line.blankId,
-        path: ['sizes', index, 'price'],
-        lineId: line.id,
-        size: size.name,
-      },
-      of: `${blank.name} ${size.name}`,
-      needed: true,
-      whenMissing: 'stop',
-    });
+    const blankPrice = priceOfSize(line, blank, index, asOf, take);
     const askedPrice = line.askedPrice === null ? null : line.askedPrice + upCharge;
     return [{ size: size.name, quantity, blankPrice, askedPrice }];
+  });
+}
+
+/** What the customer brings costs the maker nothing, whatever the blank would cost to buy. */
+function priceOfSize(line: Line, blank: Blank, index: number, asOf: string, take: TakeRate): Rate {
+  const size = blank.sizes[index];
+  if (blank.suppliedBy === 'customer') return { value: 0, unit: 'money/piece', date: asOf, origin: 'yours' };
+  return take({
+    rate: size?.price ?? null,
+    typical: blankTypicals[blank.kind].price,
+    where: {
+      document: 'blank',
+      id: line.blankId,
+      path: ['sizes', index, 'price'],
+      lineId: line.id,
+      ...(size === undefined ? {} : { size: size.name }),
+    },
+    of: size === undefined ? blank.name : `${blank.name} ${size.name}`,
+    // A price that is missing is told once, by QTY-04.
+    needed: size?.price != null,
+    whenMissing: 'stop',
   });
 }
 

@@ -5,6 +5,7 @@ import type { Line } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 import { blankTypicals } from '@/shared/tables/typicalRates';
 import { missingRate } from './missingRate';
+import { neighbourPrice } from './neighbourPrice';
 import { ownEntry } from './ownEntry';
 import { printOfSize } from './printOfSize';
 
@@ -31,7 +32,9 @@ export function unmadeSizes(input: JobInput): readonly Finding[] {
         const known = blank.sizes.find(({ name }) => name === size);
         if (known === undefined) return [unknownSize(where, size, blank)];
         return [
-          ...(known.price === null ? [noPrice(input, where, size, line, blank)] : []),
+          ...(known.price === null && blank.suppliedBy === 'maker'
+            ? [noPrice(input, where, size, line, blank)]
+            : []),
           ...noPrint(line, lineIndex, size),
         ];
       }),
@@ -75,8 +78,38 @@ function unknownSize(where: Where, size: string, blank: Blank): Finding {
   });
 }
 
+/** Larger sizes cost more, so the price of the next smaller one comes nearer than the typical. */
 function noPrice(input: JobInput, where: Where, size: string, line: Line, blank: Blank): Finding {
   const index = blank.sizes.findIndex(({ name }) => name === size);
+  return makeFinding({
+    id: 'QTY-04',
+    severity: 'stop',
+    where,
+    variant: 'noPrice',
+    facts: { size, blank: blank.name },
+    fix: priceOfNeighbour(input, line, blank, index) ?? typicalPrice(input, line, blank, index),
+  });
+}
+
+function priceOfNeighbour({ asOf }: JobInput, line: Line, blank: Blank, index: number): Fix | null {
+  const near = neighbourPrice(blank, index);
+  if (near === null) return null;
+  const { value, unit } = near.price;
+  return {
+    label: 'priceAsSize',
+    facts: { size: near.size, price: value },
+    changes: [
+      {
+        document: 'blank',
+        id: line.blankId,
+        path: ['sizes', index, 'price'],
+        value: { value, unit, date: asOf, origin: 'typical' },
+      },
+    ],
+  };
+}
+
+function typicalPrice(input: JobInput, line: Line, blank: Blank, index: number): Fix | null {
   const [missing] = missingRate(
     {
       rate: null,
@@ -89,14 +122,7 @@ function noPrice(input: JobInput, where: Where, size: string, line: Line, blank:
     input.asOf,
     input.workshop.currency,
   );
-  return makeFinding({
-    id: 'QTY-04',
-    severity: 'stop',
-    where,
-    variant: 'noPrice',
-    facts: { size, blank: blank.name },
-    fix: missing?.fix ?? null,
-  });
+  return missing?.fix ?? null;
 }
 
 function noPrint(line: Line, lineIndex: number, size: string): readonly Finding[] {

@@ -136,9 +136,11 @@ export function freezeItem(
 
 // Helpers
 
-/** A further print is a charge of its line; the others are of the order. */
-const isOfLine = (charge: { readonly id: string; readonly line?: string }, { line }: ResolvedLine): boolean =>
-  charge.id !== 'placement' || charge.line === line.name;
+/** Further prints and samples are charges of their line; the others are of the order. */
+const isOfLine = (
+  charge: { readonly id: string; readonly line?: string | null },
+  { line }: ResolvedLine,
+): boolean => charge.line == null || charge.line === line.name;
 
 /**
  * A least order beside a list whose smallest order pays as much already says the same twice, in two figures. Only a

@@ -35,6 +35,14 @@ export interface FixFacts {
   sortBreaks: { readonly rising: string };
   /** Money in currency units. */
   setPrice: { readonly price: number };
+  /** Of the size whose price is taken, in currency units. */
+  priceAsSize: { readonly size: string; readonly price: number };
+  noFreight: NoFacts;
+  countDelivery: { readonly minutes: number };
+  inkOfPicture: NoFacts;
+  setAlone: { readonly minutes: number };
+  dropOwnPrices: { readonly count: number };
+  pointDecimals: NoFacts;
   setEnding: { readonly coin: number };
   orderIsSum: { readonly total: number };
   setQuantity: { readonly quantity: number };

@@ -1,9 +1,10 @@
 import type { Plain, Variant } from './findingCase';
 
-/** `sizes` is empty where all sizes of the line are meant. */
+/** `size` is the one that lacks most; `others` are the further ones that lack something, empty for none. */
 interface Sold {
   readonly line: string;
-  readonly sizes: string;
+  readonly size: string;
+  readonly others: string;
   readonly price: number;
   /** What a piece lacks. */
   readonly short: number;

@@ -26,14 +26,26 @@ export interface QuantityFacts {
     }
   >;
   'QTY-06': Plain<{ readonly line: string; readonly blank: string; readonly sizes: string }>;
-  'QTY-08': Plain<{
-    readonly blank: string;
-    readonly size: string;
-    readonly pack: number;
-    readonly needed: number;
-    readonly buy: number;
-    readonly left: number;
-    /** What the pieces left over cost, in currency units. */
-    readonly worth: number;
-  }>;
+  'QTY-08':
+    | Plain<{
+        readonly blank: string;
+        readonly size: string;
+        readonly pack: number;
+        readonly needed: number;
+        readonly buy: number;
+        readonly left: number;
+        /** What the pieces left over cost, in currency units. */
+        readonly worth: number;
+      }>
+    /** Blanks that the customer is to bring, in all and by size. */
+    | Variant<
+        'ask',
+        {
+          readonly blank: string;
+          readonly pieces: number;
+          readonly ask: number;
+          readonly each: string;
+          readonly confidence: number;
+        }
+      >;
 }

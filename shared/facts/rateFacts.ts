@@ -1,4 +1,4 @@
-import type { Plain, Variant } from './findingCase';
+import type { NoFacts, Plain, Variant } from './findingCase';
 
 /** A rate and what it belongs to; `of` is empty for rates there is one of. */
 interface OfRate {
@@ -16,6 +16,14 @@ interface Typical extends OfRate {
   readonly unit: string;
 }
 
+/** An amount of the maker's own, and what can be paid of it. */
+interface Finer {
+  readonly line: string;
+  readonly each: number;
+  readonly payable: number;
+  readonly currency: string;
+}
+
 /** The oldest of the figures of a document; `others` are the further ones of that age. */
 interface Dated extends OfRate {
   /** YYYY-MM-DD */
@@ -25,19 +33,40 @@ interface Dated extends OfRate {
 
 /** Facts of the findings about rates. Money in currency units, shares 0 to 1. */
 export interface RateFacts {
-  'RATE-01': Variant<'noTypical', OfRate> | Variant<'stop' | 'caution' | 'coverage', Typical>;
+  'RATE-01':
+    | Variant<'noTypical', OfRate>
+    | Variant<'stop' | 'caution' | 'coverage', Typical>
+    | Variant<'noFreight', NoFacts>
+    /** Minutes that a delivery would count. */
+    | Variant<'noDrive', { readonly minutes: number }>;
   'RATE-02': Variant<'future', Dated> | Variant<'stale' | 'old', Dated & { readonly days: number }>;
   'RATE-03':
     | Variant<'doubled' | 'outOfOrder', { readonly breaks: string }>
     | Variant<'ending', { readonly step: number; readonly coin: number; readonly currency: string }>
+    | Variant<'ownFiner' | 'askedFiner', Finer>
+    | Variant<'chargeFiner', Finer & { readonly size: string }>
     | Variant<
-        'ownFiner',
+        'ownNoBreak',
         {
           readonly line: string;
-          readonly each: number;
-          readonly payable: number;
-          readonly currency: string;
+          readonly from: number;
+          readonly price: number;
+          readonly breaks: string;
+          /** Further ones of the line. */
+          readonly others: number;
         }
+      >
+    /** Of a list that has one price, or a start and a price a piece. */
+    | Variant<
+        'ownUnused',
+        { readonly line: string; readonly from: number; readonly price: number; readonly others: number }
+      >
+    | Variant<'noPay', NoFacts>
+    | Variant<'noInk', { readonly artwork: string }>
+    /** Minutes of hands and of the press alone, beside the seconds it is closed. */
+    | Variant<
+        'underDwell',
+        { readonly placement: string; readonly minutes: number; readonly seconds: number }
       >
     | Variant<
         'ownNothing',

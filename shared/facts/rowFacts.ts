@@ -9,7 +9,13 @@ interface InFormula {
 /** Facts of the findings about the maker's own cost rows. */
 export interface RowFacts {
   'ROW-01':
-    | Variant<'unreadable', InFormula>
+    | Variant<'unreadable' | 'comma', InFormula>
+    /** A number with a comma, and how it is written in a formula. */
+    | Variant<'decimalComma', InFormula & { readonly text: string; readonly instead: string }>
+    | Variant<
+        'unclearComma',
+        InFormula & { readonly text: string; readonly instead: string; readonly other: string }
+      >
     | Variant<'tooDeep', InFormula & { readonly most: number }>
     | Variant<'badSign' | 'unknownName' | 'unknownFunction', InFormula & { readonly text: string }>;
   /** Labels of the rows that wait for each other. */

@@ -48,6 +48,8 @@ export const positions = [
 ] as const;
 export type Position = (typeof positions)[number];
 
+const suppliers = ['maker', 'customer'] as const;
+
 export const sizeNameSchema = z.string().trim().min(1).max(24);
 
 export const blankSizeSchema = z.strictObject({
@@ -96,7 +98,8 @@ export const blankSchema = z.strictObject({
   /** Highest temperature the maker of the blank allows, °C; null where none is stated. */
   maxTemperatureC: z.number().min(0).max(500).nullable().default(null),
   forChildren: z.boolean().nullable().default(null),
-  suppliedBy: z.enum(['maker', 'customer']).default('maker'),
+  /** Who brings the blanks. A customer's own cost nothing, and spoiled ones are not replaced. */
+  suppliedBy: z.enum(suppliers).default('maker'),
   traits: traitsSchema.default(untoldTraits),
   sizes: z.array(blankSizeSchema).min(1).max(30),
   /** Share of blanks found faulty before pressing. */

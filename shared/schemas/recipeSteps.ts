@@ -15,7 +15,7 @@ export const recipeStepsSchema = z.strictObject({
   piecesPerPress: z.int().min(1).max(500).default(1),
 });
 
-export type RecipeSteps = z.infer<typeof recipeStepsSchema>;
+type RecipeSteps = z.infer<typeof recipeStepsSchema>;
 
 /** Of a recipe whose steps nobody has gone through. */
 export const untoldSteps: RecipeSteps = {

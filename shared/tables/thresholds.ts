@@ -194,6 +194,10 @@ export const thresholds = {
     mixFrom: limit(12, 'pieces', practice),
     mixOff: limit(0.15, 'share', practice),
   },
+  spares: {
+    /** That every size comes out whole. */
+    sure: limit(0.95, 'share', practice),
+  },
   rateAge: {
     note: limit(90, 'days', practice),
     caution: limit(365, 'days', practice),

@@ -88,6 +88,8 @@ type PressRateName =
 
 const pressRates = (values: {
   readonly kw: number;
+  /** Weaker than any of its kind. */
+  readonly leastKw: number;
   readonly warmUp: number;
   readonly holding: number;
   readonly price: number;
@@ -96,7 +98,7 @@ const pressRates = (values: {
   readonly parts: number;
   readonly tape: number;
 }): Record<PressRateName, TypicalRate> => ({
-  powerKw: rate('Power of the press', 'kW', values.kw, [0.1, 12]),
+  powerKw: rate('Power of the press', 'kW', values.kw, [values.leastKw, 12]),
   warmUpMinutes: rate('Minutes to warm up', 'min', values.warmUp, [1, 90]),
   holdingShare: rate('Share of full power while held hot', 'share', values.holding, [0.05, 1]),
   price: rate('Price of the press', 'money', values.price, [30, 20_000]),
@@ -113,6 +115,7 @@ const pressRates = (values: {
 export const pressTypicals: Record<Press['kind'], Record<PressRateName, TypicalRate>> = {
   flat: pressRates({
     kw: 1.4,
+    leastKw: 0.4,
     warmUp: 15,
     holding: 0.4,
     price: 480,
@@ -123,6 +126,7 @@ export const pressTypicals: Record<Press['kind'], Record<PressRateName, TypicalR
   }),
   mug: pressRates({
     kw: 0.35,
+    leastKw: 0.15,
     warmUp: 8,
     holding: 0.5,
     price: 160,
@@ -133,6 +137,7 @@ export const pressTypicals: Record<Press['kind'], Record<PressRateName, TypicalR
   }),
   tumbler: pressRates({
     kw: 0.45,
+    leastKw: 0.2,
     warmUp: 10,
     holding: 0.5,
     price: 220,
@@ -143,6 +148,7 @@ export const pressTypicals: Record<Press['kind'], Record<PressRateName, TypicalR
   }),
   oven: pressRates({
     kw: 1.5,
+    leastKw: 0.5,
     warmUp: 15,
     holding: 0.4,
     price: 180,

@@ -7,6 +7,7 @@ test.each([1280, 390])('charges and ways of selling stand beside the price at %d
   const page = await openPage({ width });
   await priced(page);
   const charges = section(page, 'Charges around the piece');
+  await charges.getByRole('button', { name: /^All \d+ charges$/ }).click();
   const delivery = charges.locator('div').filter({ has: page.getByText('Delivery', { exact: true }) });
   // 30 minutes at 22.20 an hour and 12 miles at 0.60 are 18.30; at 30 % and fees of 1.5515 % 26.74.
   await delivery.last().getByText('27.00').waitFor();

@@ -91,14 +91,14 @@ export function JobMore() {
           units={['money/order']}
           limits={numberLimits(jobSchema, ['freightIn', 'value'])}
           typical={otherTypicals.freightIn.typical}
-          hint="What it costs to have the blanks sent."
+          hint="What it costs to have the blanks sent; 0 where it comes free."
         />
         <MeasureField
           {...of('Delivery, there and back', 'deliveryKm')}
           kind="distance"
           value={job.deliveryKm}
           {...numberLimits(jobSchema, ['deliveryKm'])}
-          hint="Empty where nobody drives."
+          hint="0 where nobody drives; left empty, its minutes are not counted either."
         />
       </Fieldset>
     </Fieldsets>

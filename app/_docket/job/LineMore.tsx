@@ -14,11 +14,19 @@ import { wholePieces } from '@/app/_numbers/wholePieces';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { type Line, lineSchema } from '@/shared/schemas/job';
 import { currencyDigits } from '@/shared/tables/currencies';
+import { LineAudience } from './LineAudience';
 
 const NO_PACKAGING = 'none';
 
 /** The fields of a line that are folded away here. */
-export const lineMoreFields = ['name', 'packagingId', 'orderedQuantity', 'nameList', 'upCharges'] as const;
+export const lineMoreFields = [
+  'name',
+  'packagingId',
+  'orderedQuantity',
+  'audience',
+  'nameList',
+  'upCharges',
+] as const;
 
 /** What a line has besides blank, sizes, price and placements: its name, packaging, up-charges by size. */
 export function LineMore({ line, index }: Readonly<{ line: Line; index: number }>) {
@@ -75,6 +83,7 @@ export function LineMore({ line, index }: Readonly<{ line: Line; index: number }
           {...wholePieces}
           hint="Checked against the sizes. May stay empty."
         />
+        <LineAudience line={line} path={path} />
         <TextField
           {...field('Names or numbers, one to a line', [...path, 'nameList'], `Names of ${line.name}`)}
           value={line.nameList}

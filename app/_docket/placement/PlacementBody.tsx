@@ -12,6 +12,7 @@ import { PlacementActions } from './PlacementActions';
 import styles from './PlacementBody.module.css';
 import { PlacementPrint } from './PlacementPrint';
 import { PlacementRecipe } from './PlacementRecipe';
+import { PlacementSteps } from './PlacementSteps';
 import { PlacementWork } from './PlacementWork';
 
 type PlacementBodyProps = Readonly<{ line: Line; lineIndex: number; index: number }>;
@@ -31,6 +32,7 @@ export function PlacementBody({ line, lineIndex, index }: PlacementBodyProps) {
         <LazyArtworkPicture key={placement.artworkId} {...part} />
         <AboutArtwork {...part} />
         <PlacementRecipe {...part} />
+        <PlacementSteps {...part} />
         <PlacementWork {...part} />
         <PlacementActions line={line} index={index} />
       </Fieldsets>

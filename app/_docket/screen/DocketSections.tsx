@@ -3,10 +3,12 @@
 import { useCallback, useRef, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { ChecksSection } from '@/app/_docket/checks/ChecksSection';
+import { IndexSheetContext } from '@/app/_docket/common/indexSheet';
 import { useJob } from '@/app/_docket/common/useJob';
 import { JobHead } from '@/app/_docket/head/JobHead';
 import { JobPriceBar } from '@/app/_docket/head/JobPriceBar';
 import { JobSection } from '@/app/_docket/job/JobSection';
+import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
 import { DocketFailure } from './DocketFailure';
 import styles from './DocketSections.module.css';
 import { IndexSheet } from './IndexSheet';
@@ -17,19 +19,24 @@ import { useSectionStates } from './useSectionStates';
 
 /** The docket of a job: its head, the price in sight, the index, and the sections on one slip. */
 export function DocketSections() {
-  const { isChecked, failure } = useJob();
+  const { jobId, isChecked, failure } = useJob();
   const content = useRef<HTMLDivElement>(null);
   const states = useSectionStates();
   const current = useCurrentSection(content);
   const [isSheetOpen, setSheetOpen] = useState(false);
   const openSheet = useCallback(() => setSheetOpen(true), []);
   return (
-    <>
+    <IndexSheetContext value={openSheet}>
       <JobHead />
       {failure !== null && <DocketFailure failure={failure} />}
-      <JobPriceBar onOpenIndex={openSheet} />
+      <JobPriceBar />
       <div className={styles.frame}>
-        <SectionIndex states={states} current={current} onOpenSheet={openSheet} />
+        <SectionIndex
+          states={states}
+          current={current}
+          onOpenSheet={openSheet}
+          foot={<JobSheetLink className={styles.paper} jobId={jobId} />}
+        />
         <div className={styles.content} ref={content}>
           <Card>
             <JobSection />
@@ -40,6 +47,6 @@ export function DocketSections() {
         </div>
       </div>
       <IndexSheet isOpen={isSheetOpen} onClose={() => setSheetOpen(false)} states={states} />
-    </>
+    </IndexSheetContext>
   );
 }

@@ -18,7 +18,7 @@ export const jobChoices = {
     kept: 'stays in',
     covered: 'is covered by the print',
     removed: 'is taken out',
-    unknown: 'not known',
+    unknown: 'as the workshop says',
   }),
   position: choices<Position>({
     front: 'front',

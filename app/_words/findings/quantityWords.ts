@@ -1,3 +1,4 @@
+import { audienceWords } from '@/app/_words/choices/audienceWords';
 import type { QuantityFacts } from '@/shared/facts/quantityFacts';
 import { type WordingsOf, wording } from './wording';
 
@@ -57,8 +58,7 @@ export const quantityWords = {
     }
   },
   'QTY-05': ({ variant, facts }, formatter) => {
-    const crowd = { adults: 'adults', women: 'a women’s cut', youth: 'children' }[facts.audience];
-    const sentence = `${facts.line}: ${formatter.share(facts.share)} are size ${facts.size}; for ${crowd} about ${formatter.share(facts.usual)} is usual.`;
+    const sentence = `${facts.line}: ${formatter.share(facts.share)} are size ${facts.size}; for ${audienceWords[facts.audience]} about ${formatter.share(facts.usual)} is usual.`;
     return variant === 'more'
       ? wording(sentence, 'Too many of one size go home unsold or do not fit. Ask who they are for.')
       : wording(sentence, 'Too few of a size are missed on the day. Ask who they are for.');
@@ -68,9 +68,14 @@ export const quantityWords = {
       `${facts.line} has children’s sizes: ${facts.sizes}.`,
       `They need smaller prints, and goods for children have rules of their own. Say that ${facts.blank} is for children, or correct the sizes.`,
     ),
-  'QTY-08': ({ facts }, formatter) =>
-    wording(
-      `${facts.blank} in size ${facts.size} comes in packs of ${formatter.number(facts.pack, 0)}.`,
-      `For ${formatter.number(facts.needed, 0)} you buy ${formatter.number(facts.buy, 0)}; ${formatter.number(facts.left, 0)} worth ${formatter.money(facts.worth)} stay on the shelf. They are not in this job's cost.`,
-    ),
+  'QTY-08': ({ variant, facts }, formatter) =>
+    variant === 'ask'
+      ? wording(
+          `Ask the customer for ${formatter.number(facts.ask, 0)} of ${facts.blank}, for ${formatter.count(facts.pieces, 'piece')}: ${facts.each}.`,
+          `With so many, every size is whole with a chance of ${formatter.share(facts.confidence)}. Your price bears the paper, ink and minutes of a spoiled piece, not the blank: agree on who replaces it.`,
+        )
+      : wording(
+          `${facts.blank} in size ${facts.size} comes in packs of ${formatter.number(facts.pack, 0)}.`,
+          `For ${formatter.number(facts.needed, 0)} you buy ${formatter.number(facts.buy, 0)}; ${formatter.number(facts.left, 0)} worth ${formatter.money(facts.worth)} stay on the shelf. They are not in this job's cost.`,
+        ),
 } satisfies WordingsOf<QuantityFacts>;

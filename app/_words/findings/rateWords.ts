@@ -6,9 +6,27 @@ import { type WordingsOf, wording } from './wording';
 const rateName = ({ rate, of }: { readonly rate: string; readonly of: string }): string =>
   of === '' ? rate : `${rate} (${of})`;
 
+const whatIsFiner = {
+  ownFiner: 'Your own price',
+  askedFiner: 'The price asked',
+  chargeFiner: 'The up-charge',
+} as const;
+
 /** Words of the findings about rates and the price. */
 export const rateWords = {
   'RATE-01': ({ variant, facts }, formatter) => {
+    if (variant === 'noFreight') {
+      return wording(
+        'Nobody has said what the freight of the blanks costs.',
+        'Nothing is counted for it, and your margin pays. Type what the supplier charges, or zero where it comes free.',
+      );
+    }
+    if (variant === 'noDrive') {
+      return wording(
+        'Nobody has said how the order gets to the customer.',
+        `Nothing is counted for it, neither a drive nor ${formatter.count(facts.minutes, 'minute')} of delivering. Type the way there and back, or zero where it is posted.`,
+      );
+    }
     const sentence = `${rateName(facts)} is not set.`;
     if (variant === 'noTypical') {
       return wording(
@@ -63,9 +81,36 @@ export const rateWords = {
           `Nobody can pay it, so prices end on ${formatter.money(facts.coin)} instead. Set an ending that can be paid.`,
         );
       case 'ownFiner':
+      case 'askedFiner':
+      case 'chargeFiner':
         return wording(
-          `Your own price of ${facts.line}, ${formatter.number(facts.each, 6)} ${facts.currency}, is finer than a coin.`,
-          `Nobody can pay it, so ${formatter.money(facts.payable)} is taken. Write a price that can be paid.`,
+          `${whatIsFiner[variant]} of ${facts.line}${'size' in facts ? ` in ${facts.size}` : ''}, ${formatter.number(facts.each, 6)} ${facts.currency}, is finer than a coin.`,
+          `Nobody can pay it; the nearest that can be paid is ${formatter.money(facts.payable)}. Write a price that can be paid.`,
+        );
+      case 'ownNoBreak':
+        return wording(
+          `Your own price of ${facts.line}, ${formatter.money(facts.price)} from ${formatter.count(facts.from, 'piece')} on, holds for no order.`,
+          `No break begins there: yours are ${facts.breaks}.${facts.others > 0 ? ` So it is with ${formatter.count(facts.others, 'more price')}.` : ''} Take it out, or add that break in the workshop.`,
+        );
+      case 'ownUnused':
+        return wording(
+          `Your own price of ${facts.line}, ${formatter.money(facts.price)} from ${formatter.count(facts.from, 'piece')} on, holds for no order.`,
+          `Its list has no breaks.${facts.others > 0 ? ` So it is with ${formatter.count(facts.others, 'more price')}.` : ''} Take it out, or sell by a list with breaks.`,
+        );
+      case 'noPay':
+        return wording(
+          'Your pay is set to nothing: you work for free.',
+          'Every price leaves your time out, and what looks like profit is your own wage. Enter what an hour of yours is worth.',
+        );
+      case 'noInk':
+        return wording(
+          `${facts.artwork} is set to use no ink.`,
+          'A picture that prints takes ink, so its cost is too low. Enter how much of it prints, or take in the picture.',
+        );
+      case 'underDwell':
+        return wording(
+          `${facts.placement} stays in the press for ${formatter.number(facts.seconds, 0)} s, but only ${formatter.count(facts.minutes, 'minute')} are counted for a press.`,
+          'Hands and the press working alone must fill that time, or the day is planned too short. Raise one of the two.',
         );
       case 'largerCheaper':
         return wording(
@@ -155,15 +200,16 @@ export const rateWords = {
         `With fees and your own pay, ${formatter.money(facts.short)} a piece is missing at ${formatter.count(facts.at, 'piece')}. Raise it, take the suggestion, or know why not.`,
       );
     }
-    const whose = facts.sizes === '' ? facts.line : `${facts.line} in ${facts.sizes}`;
+    const whose = `${facts.line} in ${facts.size}`;
+    const also = facts.others === '' ? '' : ` Too low as well: ${facts.others}.`;
     return variant === 'belowFloor'
       ? wording(
           `${whose} at ${price} a piece is below the ${formatter.money(facts.floor)} that leave your pocket.`,
-          `You would pay ${formatter.money(facts.short)} a piece to do this job, with no pay for your time. Raise the price, or give a reason to do it all the same.`,
+          `You would pay ${formatter.money(facts.short)} a piece to do this job, with no pay for your time.${also} Raise the price, or give a reason to do it all the same.`,
         )
       : wording(
           `${whose} at ${price} a piece is below its full cost of ${formatter.money(facts.cost)}.`,
-          `It pays the bills of the day but not all of your time and the workshop: ${formatter.money(facts.short)} a piece is missing. Raise the price, or know why not.`,
+          `It pays the bills of the day but not all of your time and the workshop: ${formatter.money(facts.short)} a piece is missing.${also} Raise the price, or know why not.`,
         );
   },
 } satisfies WordingsOf<RateFacts & PriceFacts>;

@@ -28,6 +28,21 @@ export const rowWords = {
           sentence,
           `There is no function “${facts.text}” at character ${at}. Pick one from the list of functions.`,
         );
+      case 'comma':
+        return wording(
+          sentence,
+          `The comma at character ${at} has no meaning in a formula. Write ; between two values, and a point before decimals.`,
+        );
+      case 'decimalComma':
+        return wording(
+          sentence,
+          `At character ${at}, write ${facts.instead} instead of ${facts.text}: formulas have a point before decimals.`,
+        );
+      case 'unclearComma':
+        return wording(
+          sentence,
+          `At character ${at}, ${facts.text} could mean two things. Write ${facts.instead} or ${facts.other}, whichever is meant.`,
+        );
       case 'badSign':
         return wording(
           sentence,

@@ -30,27 +30,28 @@ export const ruleOnPaper: Readonly<Record<FrozenItem['selling'], string | null>>
 
 const chargeNames: Readonly<Record<ListedCharge, (name: string) => string>> = {
   minimumOrder: () => 'Least order',
-  design: (name) => `Setting up ${name}, once`,
+  // The prices bear these already: named as an addition, they would be paid twice.
+  design: (name) => `Setting up ${name}, inside the prices`,
   sample: () => 'A pressed sample, taken off the order',
   placement: (name) => `${name}, inside the price of a piece`,
   name: () => 'A name, each',
   fold: () => 'Folding and bagging, a piece',
   split: () => 'Splitting an order by name',
   change: () => 'A change after approval',
-  delivery: () => 'Delivery, once an order',
+  delivery: () => 'Delivery, inside the prices',
 };
 
 /** What the maker ticks, before it has a name of its own. */
 export const chargeChoices: Readonly<Record<ListedCharge, string>> = {
   minimumOrder: 'Least order',
-  design: 'Setting up a design',
+  design: 'What setting up a design is worth',
   sample: 'A pressed sample',
   placement: 'What a further print is worth',
   name: 'A name',
   fold: 'Folding and bagging',
   split: 'Splitting an order',
   change: 'A change after approval',
-  delivery: 'Delivery',
+  delivery: 'What delivery is worth',
 };
 
 /** @returns sizes that add nothing, and each that adds something: “S to XL; XXL + 2.50”. */

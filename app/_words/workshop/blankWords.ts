@@ -33,6 +33,12 @@ export const coatingWords: Readonly<Record<Blank['coating'], string>> = {
   unknown: 'Not known',
 };
 
+/** Who brings the blanks. */
+export const supplierWords: Readonly<Record<Blank['suppliedBy'], string>> = {
+  maker: 'You buy them',
+  customer: 'The customer brings them',
+};
+
 /** Places on a blank. */
 export const positionWords: Readonly<Record<Position, string>> = {
   front: 'Front',

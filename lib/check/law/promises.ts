@@ -1,3 +1,5 @@
+import { blanksForConfidence } from '@/lib/check/quantity/blanksForConfidence';
+import { blanksPerPiece } from '@/lib/check/quantity/packs';
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { LinePlace } from '@/lib/job/places';
@@ -78,21 +80,20 @@ const customersBlanks: Rule = ({ resolved }) => {
         severity: 'caution',
         where: place.whereBlank('suppliedBy'),
         found: 'customer',
-        facts: { blank: blank.name, spare: Math.ceil(spoiled(ofBlank) - 1e-9) },
+        facts: { blank: blank.name, spare: sparesOf(ofBlank) },
       }),
     ];
   });
 };
 
-/** Pieces expected to be lost to faults and presses, over all lines that use the blank. */
-const spoiled = (places: readonly LinePlace[]): number =>
+/** Blanks above the good pieces, over all lines that use the blank: the number QTY-08 asks for. */
+const sparesOf = (places: readonly LinePlace[]): number =>
   places.reduce((sum, { line }) => {
-    const good = line.sizes.reduce((all, { quantity }) => all + quantity, 0);
-    const kept = line.placements.reduce(
-      (share, { scrap }) => share * (1 - scrap.value),
-      1 - line.blankFault.value,
-    );
-    return sum + good / kept - good;
+    const chance = 1 / blanksPerPiece(line);
+    // Broken counts are QTY-02's matter.
+    const wanted = line.sizes.map(({ quantity }) => ({ pieces: Math.ceil(quantity), chance }));
+    const asked = blanksForConfidence(wanted, thresholds.spares.sure.value);
+    return asked.reduce((all, blanks, index) => all + blanks - (wanted[index]?.pieces ?? 0), sum);
   }, 0);
 
 export const promiseRules: readonly Rule[] = [lipZone, claims, customersBlanks];

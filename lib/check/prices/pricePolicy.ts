@@ -4,7 +4,6 @@ import { checkBreaks } from '@/lib/job/checkBreaks';
 import { checkEnding } from '@/lib/job/checkEnding';
 import { linePlaces } from '@/lib/job/places';
 import type { Change, Finding } from '@/shared/finding';
-import { fromMinor, toMinor } from '@/shared/money';
 import { currencyDigits } from '@/shared/tables/currencies';
 
 /** RATE-03: price breaks that do not rise; the table would have to guess what is meant. */
@@ -71,32 +70,6 @@ const endingInCoins: Rule = ({ resolved }) => {
   });
 };
 
-/** RATE-03: an own price of a break that cannot be paid to the last digit. */
-const ownPricesInCoins: Rule = ({ resolved }) => {
-  const { currency } = resolved.workshop;
-  return linePlaces(resolved).flatMap(({ line, where, change }) =>
-    line.line.ownPrices.flatMap(({ each }, index): readonly Finding[] => {
-      const payable = fromMinor(toMinor(each, currency), currency);
-      if (Math.abs(payable - each) <= 1e-9 * each || !(payable > 0)) return [];
-      return [
-        makeFinding({
-          id: 'RATE-03',
-          severity: 'caution',
-          variant: 'ownFiner',
-          where: where('ownPrices', index, 'each'),
-          found: { value: each, unit: 'money/piece' },
-          facts: { line: line.line.name, each, payable, currency },
-          fix: {
-            label: 'setPrice',
-            facts: { price: payable },
-            changes: [change(['ownPrices', index, 'each'], payable)],
-          },
-        }),
-      ];
-    }),
-  );
-};
-
 /** RATE-03: a machine that will fetch more than it cost would make each job cheaper by being used. */
 const resaleBelowPrice: Rule = ({ resolved }) => {
   const { workshop } = resolved;
@@ -150,7 +123,6 @@ const priceAboveNothing: Rule = ({ resolved }) =>
 export const pricePolicyRules: readonly Rule[] = [
   breaksInOrder,
   endingInCoins,
-  ownPricesInCoins,
   resaleBelowPrice,
   priceAboveNothing,
 ];

@@ -13,34 +13,36 @@ interface Need {
 
 /** QTY-08: blanks come in packs, and the last pack is not used up. */
 export const packRule: Rule = ({ resolved }) =>
-  needs(linePlaces(resolved)).flatMap(({ place, size, blanks }) => {
-    const { blank } = place.line;
-    const index = blank.sizes.findIndex(({ name }) => name === size);
-    const known = blank.sizes[index];
-    const pack = known?.packSize ?? 1;
-    const toBuy = Math.ceil(blanks - 1e-9) - (known?.onHand ?? 0);
-    const left = toBuy > 0 ? (pack - (toBuy % pack)) % pack : 0;
-    if (left === 0) return [];
-    const price = place.line.sizes.find((wanted) => wanted.size === size)?.blankPrice.value ?? 0;
-    return [
-      makeFinding({
-        id: 'QTY-08',
-        severity: 'note',
-        where: { ...place.whereBlank('sizes', index, 'packSize'), size },
-        found: { value: toBuy, unit: 'pieces' },
-        limit: { value: pack, unit: 'pieces' },
-        facts: {
-          blank: blank.name,
-          size,
-          pack,
-          needed: toBuy,
-          buy: toBuy + left,
-          left,
-          worth: left * price,
-        },
-      }),
-    ];
-  });
+  needs(linePlaces(resolved).filter(({ line }) => line.blank.suppliedBy === 'maker')).flatMap(
+    ({ place, size, blanks }) => {
+      const { blank } = place.line;
+      const index = blank.sizes.findIndex(({ name }) => name === size);
+      const known = blank.sizes[index];
+      const pack = known?.packSize ?? 1;
+      const toBuy = Math.ceil(blanks - 1e-9) - (known?.onHand ?? 0);
+      const left = toBuy > 0 ? (pack - (toBuy % pack)) % pack : 0;
+      if (left === 0) return [];
+      const price = place.line.sizes.find((wanted) => wanted.size === size)?.blankPrice.value ?? 0;
+      return [
+        makeFinding({
+          id: 'QTY-08',
+          severity: 'note',
+          where: { ...place.whereBlank('sizes', index, 'packSize'), size },
+          found: { value: toBuy, unit: 'pieces' },
+          limit: { value: pack, unit: 'pieces' },
+          facts: {
+            blank: blank.name,
+            size,
+            pack,
+            needed: toBuy,
+            buy: toBuy + left,
+            left,
+            worth: left * price,
+          },
+        }),
+      ];
+    },
+  );
 
 function needs(places: readonly LinePlace[]): readonly Need[] {
   const byBlankAndSize = new Map<string, Need>();
@@ -56,5 +58,5 @@ function needs(places: readonly LinePlace[]): readonly Need[] {
 }
 
 /** Every press spoils its share, and some blanks are faulty when they come. */
-const blanksPerPiece = ({ placements, blankFault }: ResolvedLine): number =>
+export const blanksPerPiece = ({ placements, blankFault }: ResolvedLine): number =>
   placements.reduce((pieces, { scrap }) => pieces / (1 - scrap.value), 1 / (1 - blankFault.value));

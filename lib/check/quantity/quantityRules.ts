@@ -5,6 +5,7 @@ import { linePlaces } from '@/lib/job/places';
 import type { Finding } from '@/shared/finding';
 import { lineSchema } from '@/shared/schemas/job';
 import { thresholds } from '@/shared/tables/thresholds';
+import { broughtBlanks } from './broughtBlanks';
 import { packRule } from './packs';
 
 /** QTY-01: the sizes add up to what the customer ordered. */
@@ -83,4 +84,4 @@ function notWhole(place: LinePlace, size: string, quantity: number, index: numbe
 const totalOf = ({ line }: LinePlace): number =>
   line.line.quantities.reduce((total, { quantity }) => total + quantity, 0);
 
-export const quantityRules: readonly Rule[] = [sum, plausible, packRule];
+export const quantityRules: readonly Rule[] = [sum, plausible, packRule, broughtBlanks];

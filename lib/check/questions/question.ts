@@ -1,25 +1,19 @@
 import type { Change } from '@/shared/finding';
 
-/** Everything that is asked once and for all, in the order in which it is asked. */
-export const questionIds = [
-  // of the workshop
-  'ventilated',
-  'ownCircuit',
-  'intoWall',
-  'printedSide',
-  'sewnLabel',
-  'safetySheets',
-  'humidity',
-  // of a blank
-  'forChildren',
-  // of a job's recipes
-  'lintRoll',
-  'tapeEdges',
-  'coolInPlace',
-  'evenCooling',
-] as const;
-
-export type QuestionId = (typeof questionIds)[number];
+/** Everything that is asked once: of the workshop, of a blank, of the recipes of a job. */
+export type QuestionId =
+  | 'ventilated'
+  | 'ownCircuit'
+  | 'intoWall'
+  | 'printedSide'
+  | 'sewnLabel'
+  | 'safetySheets'
+  | 'humidity'
+  | 'forChildren'
+  | 'lintRoll'
+  | 'tapeEdges'
+  | 'coolInPlace'
+  | 'evenCooling';
 
 /** A thing nobody has told yet, and what each answer writes. */
 export interface Question {

@@ -8,7 +8,9 @@ import type { Finding, Fix } from '@/shared/finding';
 import type { Rate } from '@/shared/schemas/rate';
 import { thresholds } from '@/shared/tables/thresholds';
 import { placementTypicals, typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
+import { leftEmptyRules } from './leftEmpty';
 import { ageRule } from './rateAge';
+import { underDwellRule } from './underDwell';
 import { wearRule } from './wearTwice';
 
 /** RATE-03: a figure outside what has been seen. A divisor of nothing cannot be counted with at all. */
@@ -35,6 +37,25 @@ const plausible: Rule = (scene) =>
       }),
     ];
   });
+
+/** RATE-03: pay of nothing is a figure, and it makes every price one at which the maker works for nothing. */
+const noPay: Rule = (scene) =>
+  scene.usedRates.flatMap((used) => {
+    if (!isPay(used) || used.rate === null || used.rate.value > 0) return [];
+    return [
+      makeFinding({
+        id: 'RATE-03',
+        severity: 'caution',
+        variant: 'noPay',
+        where: used.where,
+        found: { value: used.rate.value, unit: used.rate.unit },
+        facts: {},
+        fix: typicalFix(used, scene),
+      }),
+    ];
+  });
+
+const isPay = ({ where }: UsedRate): boolean => where.path[0] === 'rates' && where.path[1] === 'wage';
 
 /** RATE-04: the price of a pack typed as the price of one, or a litre's as a millilitre's. */
 const packPrice: Rule = (scene) =>
@@ -98,8 +119,8 @@ function judged({ usedRates, resolved }: Scene): readonly (readonly [UsedRate, R
   const isMoneyKnown = typicalMoneyCurrencies.includes(resolved.workshop.currency);
   return usedRates.flatMap((used) => {
     if (used.rate === null || !used.needed) return [];
-    // Zero scrap has its own finding.
-    if (used.where.path.at(-1) === 'scrap' && used.rate.value === 0) return [];
+    // Zero scrap and pay of nothing have their own findings.
+    if ((used.where.path.at(-1) === 'scrap' || isPay(used)) && used.rate.value === 0) return [];
     if (used.typical.unit.startsWith('money') && !isMoneyKnown) return [];
     return [[used, used.rate] as const];
   });
@@ -137,4 +158,13 @@ function dividedFix(used: UsedRate, rate: Rate, pieces: number): Fix {
   };
 }
 
-export const rateRules: readonly Rule[] = [ageRule, plausible, packPrice, noScrap, wearRule];
+export const rateRules: readonly Rule[] = [
+  ...leftEmptyRules,
+  ageRule,
+  noPay,
+  plausible,
+  underDwellRule,
+  packPrice,
+  noScrap,
+  wearRule,
+];

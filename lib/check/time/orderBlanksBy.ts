@@ -1,14 +1,12 @@
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
-import { addDays, addWorkingDays, daysBetween, workingDaysBetween } from '@/shared/days';
+import { daysBetween, workingDaysBetween } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { type FreeHours, firstDayBack, lastDayForward } from './benchCalendar';
+import { isToOrder, latestOrderDay } from './blanksInTime';
+import { earliestDay } from './earliestDay';
 import { moveDateFix } from './moveDateFix';
-
-/** One working day between the last press and the day the goods are wanted. */
-const BUFFER_DAYS = 1;
 
 /**
  * TIM-02: the last day on which blanks can be ordered: bench work walked back from the wanted day with a
@@ -32,7 +30,7 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
   const soon = thresholds.orderSoon.value;
   const isPassed = daysBetween(checked.asOf, latest) < 0;
   const severity = isPassed ? 'stop' : days <= soon ? 'caution' : 'note';
-  const later = severity === 'note' ? null : laterDay(checked.asOf, free, hours, lead);
+  const later = severity === 'note' ? null : earliestDay(checked, facts);
   const order = { latest, lead, wantedOn };
   return [
     makeFinding({
@@ -48,29 +46,6 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
     }),
   ];
 }
-
-/** @returns null where the work takes longer than anybody plans. */
-function latestOrderDay(free: FreeHours, wantedOn: string, hours: number, lead: number): string | null {
-  const firstBenchDay = firstDayBack(free, lastBenchDayBefore(wantedOn), hours);
-  return firstBenchDay === null ? null : addWorkingDays(addWorkingDays(firstBenchDay, -1), -lead);
-}
-
-/** The first wanted day for which there is time enough to order, worked forward from the order. */
-function laterDay(asOf: string, free: FreeHours, hours: number, lead: number): string | null {
-  const ordered = addWorkingDays(asOf, thresholds.orderSoon.value + 1);
-  const arrived = addWorkingDays(ordered, lead);
-  const lastBenchDay = lastDayForward(free, addDays(arrived, 1), hours);
-  if (lastBenchDay === null) return null;
-  let wanted = addDays(lastBenchDay, 1);
-  while (daysBetween(lastBenchDay, lastBenchDayBefore(wanted)) < 0) wanted = addDays(wanted, 1);
-  return wanted;
-}
-
-const lastBenchDayBefore = (wantedOn: string): string => addDays(addWorkingDays(wantedOn, -BUFFER_DAYS), -1);
-
-/** Good pieces alone decide here; spares are the business of the buying list. */
-const isToOrder = ({ sizes, blank }: ResolvedLine): boolean =>
-  sizes.some(({ size, quantity }) => quantity > (blank.sizes.find(({ name }) => name === size)?.onHand ?? 0));
 
 function leadUnknown({ line, blank }: ResolvedLine): Finding {
   return makeFinding({

@@ -5,7 +5,7 @@ export const piecesOf = ({ lines }: Pick<CheckedJob, 'lines'>): number =>
   lines.flatMap(({ sizes }) => sizes).reduce((sum, { quantity }) => sum + quantity, 0);
 
 /** @returns how many times the press is heated up for a job; each is taken for a day of its own. */
-export const sessionsOf = (job: CheckedJob): number => {
+export function sessionsOf(job: CheckedJob): number {
   const most = job.job.piecesPerSession;
   return most === null ? 1 : Math.max(1, Math.ceil(piecesOf(job) / most));
-};
+}

@@ -4,7 +4,8 @@ import type { CheckedJob } from '@/lib/job/checkedJob';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { HOURS_NOISE, hoursBetween, lastDayForward } from './benchCalendar';
+import { HOURS_NOISE, hoursBetween } from './benchCalendar';
+import { earliestDay } from './earliestDay';
 import { moveDateFix } from './moveDateFix';
 
 /**
@@ -12,7 +13,8 @@ import { moveDateFix } from './moveDateFix';
  *
  * @returns nothing where no day is agreed
  */
-export function workLoad({ job, workshop, asOf }: CheckedJob, facts: CostFacts): readonly Finding[] {
+export function workLoad(checked: CheckedJob, facts: CostFacts): readonly Finding[] {
+  const { job, workshop, asOf } = checked;
   const { wantedOn } = job;
   if (wantedOn === null) return [];
   const neededHours = facts.attendedMinutes / 60;
@@ -32,8 +34,7 @@ export function workLoad({ job, workshop, asOf }: CheckedJob, facts: CostFacts):
   const freeHours = hoursBetween(free, asOf, addDays(wantedOn, -1));
   if (neededHours <= freeHours * busy.value + HOURS_NOISE) return [];
   const isOver = neededHours > freeHours * full.value + HOURS_NOISE;
-  const lastDay = lastDayForward(free, asOf, neededHours / busy.value);
-  const honest = lastDay === null ? null : addDays(lastDay, 1);
+  const honest = earliestDay(checked, facts);
   const work = { neededHours, freeHours, wantedOn };
   return [
     makeFinding({

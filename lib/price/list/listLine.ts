@@ -1,12 +1,12 @@
 import { piecesOf } from '@/lib/grid/fillLine';
 import type { ResolvedJob, ResolvedLine } from '@/lib/job/checkedJob';
+import { lineRule } from '@/lib/job/lineRule';
 import type { LaidOutJob } from '@/lib/layout/layOutJob';
 import { type MinorUnits, toMinor, toPriceEnding } from '@/shared/money';
 import { apartList } from './apartList';
 import { type BreakSpan, lineSpans, openUpTo } from './breakStarts';
 import type { LineList } from './lineList';
 import type { LineNeeds } from './lineNeeds';
-import { lineRule } from './lineRule';
 import { leastMargin, type OrderRange, overcharge } from './listFigures';
 import { sizeMores } from './sizeMores';
 

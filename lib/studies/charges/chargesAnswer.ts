@@ -3,31 +3,54 @@ import { costInput } from '@/lib/costing/costInput';
 import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { breakList } from '@/lib/price/list/breakList';
-import { priceTable } from '@/lib/price/priceTable';
+import { piecesOf } from '@/lib/grid/fillLine';
+import { priceLine } from '@/lib/price/priceTable';
+import { taxInside } from '@/lib/price/taxInside';
 import { workingDaysBetween } from '@/shared/days';
-import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { MinorUnits } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
 import { type ArtWork, artMinutes } from './artMinutes';
 import { designCharge } from './designCharge';
 import { type Extra, extraCharge } from './extraCharge';
-import { minimumOrder } from './minimumOrder';
+import { type FirstOrder, minimumOrder } from './minimumOrder';
 import { placementCharge } from './placementCharge';
 import { type Rush, rushShare } from './rushShare';
 import { sampleCharge } from './sampleCharge';
 
+/**
+ * Whether the job's price pays for it already. Where it does, what the target price is with it, and without it once it
+ * is charged apart: a piece of a job of one line, the order where there are several; as the channel writes prices,
+ * unrounded.
+ */
+export type Borne =
+  | { readonly kind: 'apart' }
+  | {
+      readonly kind: 'inPrice';
+      readonly per: 'piece' | 'order';
+      readonly withIt: number;
+      readonly withoutIt: number;
+    };
+
 /** A charge around the piece: what it costs the maker, unrounded, and what to write, in whole minor units. */
-export type Charge = { readonly cost: number; readonly written: MinorUnits } & (
-  | { readonly id: 'minimumOrder'; readonly covers: number }
+export type Charge = {
+  readonly cost: number;
+  readonly written: MinorUnits;
+  readonly borne: Borne;
+} & (
+  | { readonly id: 'minimumOrder'; readonly covers: number; readonly paidByList: FirstOrder | null }
   | { readonly id: 'design'; readonly name: string; readonly art: ArtWork }
-  | { readonly id: 'sample' }
+  /** `line` is null in a job of one line. */
+  | { readonly id: 'sample'; readonly line: string | null; readonly size: string }
   /** A piece of its line. */
   | { readonly id: 'placement'; readonly line: string; readonly name: string }
-  /** Each time. */
-  | { readonly id: 'name' | 'fold' | 'split' | 'change' }
-  /** Once an order that is brought; its cost stands among those of the job already. */
+  /** Each time; `finishing` are the minutes of a piece that its price bears. */
+  | { readonly id: 'fold'; readonly finishing: number }
+  | { readonly id: 'name' | 'split' | 'change' }
+  /** Once an order that is brought. */
   | { readonly id: 'delivery' }
 );
+
+const apart: Borne = { kind: 'apart' };
 
 export interface ChargesAnswer {
   readonly currency: string;
@@ -45,7 +68,7 @@ export function chargesAnswer(input: JobInput, grid: Grid): ChargesAnswer | null
     charges: [
       ...leastOrder(costed, grid),
       ...designs(costed, grid),
-      ...sample(costed, grid),
+      ...samples(costed, grid),
       ...furtherPlacements(costed, grid),
       ...extras(costed, grid),
       ...delivery(costed, grid),
@@ -55,19 +78,14 @@ export function chargesAnswer(input: JobInput, grid: Grid): ChargesAnswer | null
 }
 
 function leastOrder(costed: CostedJob, grid: Grid): readonly Charge[] {
-  const { workshop } = costed.laidOut.job;
-  const [first, ...others] = priceTable(costed, grid);
-  if (first === undefined) return [];
-  const own = [first, ...others].filter(({ lineId, size }) => lineId === first.lineId && size === first.size);
-  const list = breakList(
-    own.map(({ from, price }) => ({ from, each: fromMinor(price, workshop.currency) })),
-    workshop.currency,
-  );
-  if (!list.ok) return [];
-  const found = minimumOrder(costed, grid, workshop.policy.charges.minimumProfit, list.value);
+  const { workshop, lines } = costed.laidOut.job;
+  const [line] = lines;
+  if (line === undefined) return [];
+  const { list } = priceLine(costed, line, grid);
+  const found = minimumOrder(costed, grid, workshop.policy.charges.minimumProfit, list);
   if (!found.ok) return [];
-  const { fullCost, written, covers } = found.value;
-  return [{ id: 'minimumOrder', cost: fullCost, written, covers }];
+  const { fullCost, written, covers, paidByList } = found.value;
+  return [{ id: 'minimumOrder', cost: fullCost, written, borne: apart, covers, paidByList }];
 }
 
 function designs(costed: CostedJob, grid: Grid): readonly Charge[] {
@@ -78,37 +96,51 @@ function designs(costed: CostedJob, grid: Grid): readonly Charge[] {
   return [...each].flatMap(([artworkId, { artwork, prepMinutes }]): readonly Charge[] => {
     const found = designCharge(costed, grid, artworkId);
     if (!found.ok) return [];
+    const { cost, exact, written } = found.value;
     const hourly = job.rates.wage.value + (costed.sheet.jobValues.overheadRate ?? 0);
     const art = artMinutes(prepMinutes.value, artMinutesIncluded, hourly);
-    return [{ id: 'design', name: artwork.name, art, cost: found.value.cost, written: found.value.written }];
+    return [{ id: 'design', name: artwork.name, art, cost, written, borne: inPrice(costed, exact) }];
   });
 }
 
-function sample(costed: CostedJob, grid: Grid): readonly Charge[] {
-  const found = sampleCharge(costed, grid);
-  return found === null ? [] : [{ id: 'sample', cost: found.cost, written: found.written }];
+/** What the target price is with and without a part of it, currency units of the whole order without tax. */
+function inPrice({ laidOut, sheet }: CostedJob, part: number): Borne {
+  const { job } = laidOut;
+  const isOne = job.lines.length === 1;
+  const pieces = isOne ? job.lines.reduce((sum, line) => sum + piecesOf(line), 0) : 1;
+  const target = wholeJob(sheet, 'target');
+  const shown = (total: number) => (total * (1 + taxInside(job))) / pieces;
+  return {
+    kind: 'inPrice',
+    per: isOne ? 'piece' : 'order',
+    withIt: shown(target),
+    withoutIt: shown(target - part),
+  };
+}
+
+function samples(costed: CostedJob, grid: Grid): readonly Charge[] {
+  const { lines } = costed.laidOut.job;
+  return lines.flatMap(({ line }): readonly Charge[] => {
+    const found = sampleCharge(costed, grid, line.id);
+    if (found === null) return [];
+    const { cost, written, size } = found;
+    return [{ id: 'sample', line: lines.length === 1 ? null : line.name, size, cost, written, borne: apart }];
+  });
 }
 
 /** The first print is what the piece is sold for; every further one is a charge. */
 function furtherPlacements(costed: CostedJob, grid: Grid): readonly Charge[] {
-  return costed.laidOut.job.lines.flatMap(({ line, placements }) =>
-    placements.length < 2
-      ? []
-      : placements.flatMap(({ placement }): readonly Charge[] => {
-          const found = placementCharge(costed, grid, line.id, placement.id);
-          return found.ok
-            ? [
-                {
-                  id: 'placement',
-                  line: line.name,
-                  name: placement.name,
-                  cost: found.value.costEach,
-                  written: found.value.written,
-                },
-              ]
-            : [];
-        }),
-  );
+  return costed.laidOut.job.lines.flatMap((resolved) => {
+    const { line, placements } = resolved;
+    if (placements.length < 2) return [];
+    return placements.flatMap(({ placement }): readonly Charge[] => {
+      const found = placementCharge(costed, grid, line.id, placement.id);
+      if (!found.ok) return [];
+      const { costEach, targetEach, written } = found.value;
+      const borne = inPrice(costed, targetEach * piecesOf(resolved));
+      return [{ id: 'placement', line: line.name, name: placement.name, cost: costEach, written, borne }];
+    });
+  });
 }
 
 function extras(costed: CostedJob, grid: Grid): readonly Charge[] {
@@ -124,7 +156,11 @@ function extras(costed: CostedJob, grid: Grid): readonly Charge[] {
   };
   return (['name', 'fold', 'split', 'change'] as const).flatMap((id): readonly Charge[] => {
     const found = extraCharge(costed, grid, wanted[id]);
-    return found.ok ? [{ id, cost: found.value.cost, written: found.value.written }] : [];
+    if (!found.ok) return [];
+    const { cost, written } = found.value;
+    if (id !== 'fold') return [{ id, cost, written, borne: apart }];
+    const finishing = costed.laidOut.job.lines[0]?.finishMinutes.value ?? 0;
+    return [{ id, cost, written, borne: apart, finishing }];
   });
 }
 
@@ -138,7 +174,9 @@ function delivery(costed: CostedJob, grid: Grid): readonly Charge[] {
     cash: wholeJob(costed.sheet, 'delivery'),
     atLeast: 0,
   });
-  return found.ok ? [{ id: 'delivery', cost: found.value.cost, written: found.value.written }] : [];
+  if (!found.ok) return [];
+  const { cost, target, written } = found.value;
+  return [{ id: 'delivery', cost, written, borne: inPrice(costed, target) }];
 }
 
 function rushOf({ laidOut, sheet }: CostedJob): ChargesAnswer['rush'] {

@@ -1,6 +1,8 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { type BreakList, breakTotal } from '@/lib/price/list/breakList';
+import { type LineList, sellingOf } from '@/lib/price/list/lineList';
+import { sellingTotal } from '@/lib/price/list/selling';
+import { taxInside } from '@/lib/price/taxInside';
 import { writtenPrice } from '@/lib/price/writtenPrice';
 import { batchEvaluator } from '@/lib/studies/curve/batchEvaluator';
 import { priceForProfit } from '@/lib/studies/goalSeek/priceForProfit';
@@ -15,6 +17,14 @@ interface MinimumOrder {
   readonly written: MinorUnits;
   /** Whole pieces that the charge pays for at the price list; an order of more pays its own price. */
   readonly covers: number;
+  /** The first order of the list where that brings as much already: there is nothing to charge beside it. */
+  readonly paidByList: FirstOrder | null;
+}
+
+/** The smallest order that a list is for, and what it pays, as written. */
+export interface FirstOrder {
+  readonly from: number;
+  readonly total: MinorUnits;
 }
 
 type MinimumOrderProblem =
@@ -25,13 +35,13 @@ type MinimumOrderProblem =
  * The minimum order charge: an order of one piece and the profit wanted of it, over what fees leave.
  *
  * @param wantedProfit currency units an order, 0 or more
- * @param list what pieces cost otherwise
+ * @param list what pieces cost otherwise, and how orders are reckoned from it
  */
 export function minimumOrder(
   { laidOut }: CostedJob,
   grid: Grid,
   wantedProfit: number,
-  list: BreakList,
+  list: LineList,
 ): Result<MinimumOrder, MinimumOrderProblem> {
   if (!(wantedProfit >= 0 && wantedProfit <= 1e6))
     return failed({ kind: 'notAnAmount', value: wantedProfit });
@@ -39,17 +49,29 @@ export function minimumOrder(
   const price = priceForProfit(evaluate, 1, () => wantedProfit);
   const [point] = evaluate([{ n: 1, priceEach: null }]);
   if (price === null || point == null) return failed({ kind: 'unknownCost' });
+  const { currency } = laidOut.job.workshop;
   const written = writtenPrice(laidOut.job, price.price);
-  return ok({ fullCost: point.fullCost, exact: price.price, written, covers: piecesWorth(list, written) });
+  const [first = null] = list.breaks;
+  const least = price.price * (1 + taxInside(laidOut.job));
+  const isPaid = first !== null && fromMinor(first.total, currency) >= least - 1e-9;
+  return ok({
+    fullCost: point.fullCost,
+    exact: price.price,
+    written,
+    covers: piecesWorth(list, written, currency),
+    paidByList: isPaid ? { from: first.from, total: first.total } : null,
+  });
 }
 
-/** The largest order that the price list asks no more for. */
-function piecesWorth(list: BreakList, charge: MinorUnits): number {
-  const dearest = Math.min(...list.breaks.map(({ each }) => each));
-  const most = Math.ceil(fromMinor(charge, list.currency) / fromMinor(dearest as MinorUnits, list.currency));
+/** The largest order that the price list asks no more for in its base size. */
+function piecesWorth(list: LineList, charge: MinorUnits, currency: string): number {
+  const selling = sellingOf(list, 0 as MinorUnits, currency);
+  if (!selling.ok) return 0;
+  const least = Math.min(...list.breaks.map(({ each }) => each));
+  const most = Math.ceil(fromMinor(charge, currency) / fromMinor(least as MinorUnits, currency));
   let covered = 0;
   for (let n = 1; n <= most; n += 1) {
-    const total = breakTotal(list, n);
+    const total = sellingTotal(selling.value, n);
     if (total !== null && total > charge) break;
     if (total !== null) covered = n;
   }

@@ -31,7 +31,9 @@ export function purchaseLevers(input: JobInput, { laidOut }: CostedJob): readonl
 
 /** The same kind of thing that follows the same recipe, in every size that is wanted, for less money. */
 function isCheaperLike(line: ResolvedLine, blank: Blank): boolean {
-  if (blank.kind !== line.blank.kind || blank.substrate !== line.blank.substrate) return false;
+  // What a customer brings is no purchase.
+  if (blank.suppliedBy === 'customer' || blank.kind !== line.blank.kind) return false;
+  if (blank.substrate !== line.blank.substrate) return false;
   let saved = 0;
   for (const { size, quantity, blankPrice } of line.sizes) {
     const price = blank.sizes.find(({ name }) => name === size)?.price;

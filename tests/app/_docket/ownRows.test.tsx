@@ -70,9 +70,19 @@ describe('an own row by a formula', () => {
     const { container } = render(<TabState />);
     await user.click(screen.getByText('Test inks'));
     expect(formulaField()).toHaveValue('inkMl * 0,1');
-    expect(formulaField()).toHaveAccessibleDescription(/The sign “,” at character 10 has no meaning there/);
-    expect(container.querySelector('mark')).toHaveTextContent(',');
+    expect(formulaField()).toHaveAccessibleDescription(/At character 9, write 0.1 instead of 0,1/);
+    expect(container.querySelector('mark')).toHaveTextContent('0,1');
     expect(screen.getByText(/can’t be worked out/)).toBeInTheDocument();
+  });
+
+  it('with a decimal comma is written with a point at a touch, and never as five', async () => {
+    const user = userEvent.setup();
+    const onRows = vi.fn();
+    render(<TabState onRows={onRows} />);
+    await user.click(screen.getByText('Test inks'));
+    await user.click(screen.getByRole('button', { name: 'Write decimals with a point' }));
+    expect(formulaField()).toHaveValue('inkMl * 0.1');
+    expect(onRows).toHaveBeenLastCalledWith([{ ...bad, cost: { kind: 'formula', formula: 'inkMl * 0.1' } }]);
   });
 
   it('is judged when the typing rests, and then says what it adds', async () => {

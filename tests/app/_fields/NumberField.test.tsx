@@ -47,6 +47,19 @@ async function type(given: ReturnType<typeof setUp>, text: string) {
   await given.user.type(given.field, text);
 }
 
+describe('the figure that stays in force', () => {
+  it.each([
+    [1, 'pieces', '1 piece stays in force.'],
+    [1, 'presses', '1 press stays in force.'],
+    [2, 'pieces', '2 pieces stays in force.'],
+    [1, 's', '1 s stays in force.'],
+  ])('of %d %s is told as “%s”', async (value, unit, told) => {
+    const given = setUp({ value, unit, needed: true });
+    await type(given, 'x');
+    expect(document.body).toHaveTextContent(told);
+  });
+});
+
 describe('NumberField commits', () => {
   it('with every key that makes a number', async () => {
     const given = setUp();

@@ -5,6 +5,7 @@ import { entryOf } from '@/lib/stored/registry';
 import artwork1 from '@/tests/fixtures/stored/artwork1.json' with { type: 'json' };
 import artwork2 from '@/tests/fixtures/stored/artwork2.json' with { type: 'json' };
 import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
+import blank2 from '@/tests/fixtures/stored/blank2.json' with { type: 'json' };
 import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
 import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
 import job3 from '@/tests/fixtures/stored/job3.json' with { type: 'json' };
@@ -210,6 +211,10 @@ describe('a blank', () => {
   it('of version 1 was not measured around', () => {
     const sizes = blank1.body.sizes.map((size) => ({ ...size, wrap: null }));
     expect(read(blank1)).toEqual({ ...blank1.body, sizes, suppliedBy: 'maker', traits: undescribed });
+  });
+
+  it('of version 2 was bought by its maker', () => {
+    expect(read(blank2)).toEqual({ ...blank2.body, suppliedBy: 'maker', traits: undescribed });
   });
 });
 

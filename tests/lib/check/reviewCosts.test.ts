@@ -80,13 +80,20 @@ describe('RATE-08 holds the price against its floors', () => {
     expect(verdictOf(club(), 'RATE-08', { cases: [sold(priceEach)] })).toBe(expected);
   });
 
-  it('points at the line, and names the sizes where not all are sold too low', () => {
+  it('points at the line, and names the size that is sold too low', () => {
     const [finding] = review(club(), 'RATE-08', { cases: [sold(19), sold(5, '3XL')] });
     expect(finding).toMatchObject({
       variant: 'belowFloor',
       where: { path: ['lines', 0, 'askedPrice'], lineId: 'shirts' },
-      facts: { sizes: '3XL', price: 5, short: 1.5 },
+      facts: { size: '3XL', others: '', price: 5, short: 1.5 },
     });
+  });
+
+  it('names the size that lacks most where all are too low, and the others behind it', () => {
+    const dear = { ...sold(9, '3XL'), fullCost: 13 };
+    const [finding] = review(club(), 'RATE-08', { cases: [sold(9), dear] });
+    // 13 − 9 = 4 is more than 11 − 9 = 2.
+    expect(finding?.facts).toMatchObject({ size: '3XL', others: 'L', short: 4 });
   });
 
   it('passes below the floor with a reason', () => {
@@ -173,6 +180,30 @@ describe('TIM-02 counts back to the last day for ordering blanks', () => {
   });
 });
 
+describe('the earliest day', () => {
+  // Asked on Wednesday 25 November for Friday the 27th, with blanks that take ten working days.
+  const hurried = clubWith({ 'job.wantedOn': '2026-11-27', 'blank:white-shirt.leadWorkingDays': 10 });
+  const days = (['TIM-01', 'TIM-02'] as const).map((id) => review(hurried, id)[0]);
+
+  it('is one for hours and blanks, and neither button leads into a stop', () => {
+    // Ordered by Monday the 30th, here by 14 December; 5.87 h from the 15th end on Saturday the 19th, Monday is spare.
+    for (const finding of days) {
+      expect(finding?.severity).toBe('stop');
+      const after = mended(hurried, finding);
+      expect(after.job.wantedOn).toBe('2026-12-22');
+      expect([verdictOf(after, 'TIM-01'), verdictOf(after, 'TIM-02')]).toEqual(['pass', 'note later']);
+    }
+  });
+
+  it('is that of the hours where the blanks are there sooner, or are the customer’s own', () => {
+    // 7.54 h ÷ 0.85 = 8.87 h: 1 + 1 + 1 + 4 + 0 by Sunday the 29th, 1 + 1 by Tuesday 1 December.
+    const own = changed(hurried, { 'blank:white-shirt.suppliedBy': 'customer' });
+    const [finding] = review(own, 'TIM-01');
+    expect(mended(own, finding).job.wantedOn).toBe('2026-12-02');
+    expect(review(own, 'TIM-02')).toEqual([]);
+  });
+});
+
 describe('reviewCosts, with any free hours, dates and amounts of work', () => {
   const day = fc
     .date({ min: new Date('2000-01-01'), max: new Date('9999-12-31'), noInvalidDate: true })
@@ -180,7 +211,7 @@ describe('reviewCosts, with any free hours, dates and amounts of work', () => {
   const hours = fc.double({ min: 0, max: 24, noNaN: true });
 
   it(
-    'answers, and what its buttons change leaves no stop in the same place',
+    'answers, and what its buttons change leaves no trouble with time',
     () => {
       fc.assert(
         fc.property(
@@ -204,7 +235,9 @@ describe('reviewCosts, with any free hours, dates and amounts of work', () => {
             for (const id of ['TIM-01', 'TIM-02'] as const) {
               const [finding] = review(input, id, work);
               if (finding?.fix == null) continue;
-              expect(verdictOf(mended(input, finding), id, work)).not.toMatch(/stop|caution/);
+              const after = mended(input, finding);
+              for (const time of ['TIM-01', 'TIM-02'] as const)
+                expect(verdictOf(after, time, work)).not.toMatch(/stop|caution/);
             }
           },
         ),

@@ -41,6 +41,8 @@ const open = [
   'ART-14 caution notStated',
   'REC-12 caution never',
   'RATE-01 caution coverage',
+  'RATE-01 caution noFreight',
+  'RATE-01 caution noDrive',
   'LAW-05 caution',
   'ART-13 note none',
 ];

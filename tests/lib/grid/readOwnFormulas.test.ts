@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readOwnFormulas } from '@/lib/grid/readOwnFormulas';
+import { formulaFindings } from '@/lib/grid/rowFindings';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import { ownCost } from '@/tests/fixtures/plainJob';
 
@@ -41,8 +42,7 @@ describe('a formula that cannot be used is told with its place', () => {
       'blankPrice(1)',
       { kind: 'unknownFunction', name: 'blankPrice', at: 0 },
     ],
-    ['a comma between arguments', 'MAX(1, 2)', { kind: 'badSign', text: ',', at: 5 }],
-    ['a comma as decimal mark', '1,5', { kind: 'badSign', text: ',', at: 1 }],
+    ['a comma between arguments', 'MAX(1, 2)', { kind: 'comma', at: 5 }],
     ['a text', 'blankPrice & "x"', { kind: 'badSign', text: '&', at: 11 }],
     ['a typographic minus', '5 − 2', { kind: 'badSign', text: '−', at: 2 }],
     ['a currency sign', '$5', { kind: 'badSign', text: '$', at: 0 }],
@@ -90,6 +90,61 @@ describe('a formula that cannot be used is told with its place', () => {
       ['own_a', 'unknownName'],
       ['own_b', 'unknownFunction'],
     ]);
+  });
+});
+
+describe('a comma in a formula', () => {
+  // OpenFormula 1.2, 5.2 and 5.6: decimals follow a point, values are parted by a semicolon.
+  it.each([
+    ['0,5', '0.5', '0.5'],
+    ['1,5*blanks', '1.5', '1.5*blanks'],
+    ['1.000,5', '1000.5', '1000.5'],
+    ['1,000.5', '1000.5', '1000.5'],
+    ['1,000,000', '1000000', '1000000'],
+    ['0,125 * pieces', '0.125', '0.125 * pieces'],
+    ['2*(0,5)', '0.5', '2*(0.5)'],
+    ['MAX(0,5; 1)', '0.5', 'MAX(0.5; 1)'],
+  ])('in %s is told as a decimal mark: write %s', (formula, instead, mended) => {
+    expect(read(formula)).toMatchObject([{ kind: 'decimalComma', instead, mended }]);
+    expect(read(mended)).toEqual([]);
+  });
+
+  it.each([
+    ['MAX(1,5)', '1.5', '1; 5'],
+    ['MAX(1.000,5)', '1000.5', '1.000; 5'],
+    ['1,500 * pieces', '1.500', '1500'],
+  ])('in %s can mean two things, %s or %s, and nothing is chosen', (formula, instead, other) => {
+    expect(read(formula)).toMatchObject([{ kind: 'unclearComma', instead, other, mended: null }]);
+  });
+
+  it('mends all numbers of a formula at once, and none where something else is wrong', () => {
+    expect(read('0,5 + 1,25').map((one) => 'mended' in one && one.mended)).toEqual([
+      '0.5 + 1.25',
+      '0.5 + 1.25',
+    ]);
+    expect(read('0,5 * tarif')).toMatchObject([
+      { kind: 'decimalComma', at: 0, mended: null },
+      { kind: 'unknownName', at: 6 },
+    ]);
+  });
+
+  it.each([
+    ['blanks, 2', 6],
+    ['1,2,3', 1],
+    ['1,,5', 1],
+  ])('of %s that stands for no number is told by itself', (formula, at) => {
+    expect(read(formula)[0]).toMatchObject({ kind: 'comma', at });
+  });
+
+  it('is never told to be taken out: 0,5 without it would be 5', () => {
+    const [finding] = formulaFindings(read('0,5'), [], [written('own_row', '0,5')]);
+    expect(finding).toMatchObject({
+      variant: 'decimalComma',
+      fix: {
+        label: 'pointDecimals',
+        changes: [{ document: 'job', path: ['ownRows', 0, 'cost', 'formula'], value: '0.5' }],
+      },
+    });
   });
 });
 

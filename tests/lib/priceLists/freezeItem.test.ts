@@ -107,6 +107,26 @@ describe('a line put on a list', () => {
     expect(amounts.get('sample')).toBe(1000);
   });
 
+  it('leaves the least order out where the first order of the list pays it, but keeps the maker’s own', () => {
+    // One piece at its target pays for itself.
+    expect(frozen(plainItem(), 'line', ['minimumOrder']).charges).toEqual([]);
+    const typed = frozen(plainItem(), 'line', ['minimumOrder'], [{ kind: 'minimumOrder', amount: 30 }]);
+    expect(typed.charges).toEqual([{ kind: 'minimumOrder', name: '', amount: 3000 }]);
+    // 6.50 for one that costs 6.00 leaves 0.50; with 2.00 wanted it does not.
+    const cheap = plainItem({ line: { ownPrices: own({ from: 1, each: 6.5 }, { from: 10, each: 6.5 }) } });
+    const { policy } = cheap.workshop;
+    const wanting = {
+      ...cheap,
+      workshop: {
+        ...cheap.workshop,
+        policy: { ...policy, charges: { ...policy.charges, minimumProfit: 2 } },
+      },
+    };
+    expect(frozen(wanting, 'line', ['minimumOrder']).charges).toEqual([
+      { kind: 'minimumOrder', name: '', amount: 800 },
+    ]);
+  });
+
   it('names the charges that were chosen, and no other', () => {
     // The example: a second print is a charge of its own line, a name is one of the order.
     const club = clubWith({ 'job.lines.0.selling': 'capped' });

@@ -236,6 +236,18 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'workshop.channels.0.taxMode': null },
   { 'job.printerId': 'gone', 'job.channelId': 'gone' },
   { 'job.lines.0.ownPrices': [{ from: 12, each: 20.005 }] },
+  { 'job.lines.0.ownPrices': [{ from: 10, each: 20 }] },
+  { 'job.lines.0.askedPrice': 19.005, 'job.lines.0.upCharges': [{ size: '2XL', amount: 1.505 }] },
+  { 'job.freightIn': null, 'job.deliveryKm': null },
+  { 'job.freightIn': null, 'workshop.currency': 'JPY' },
+  { 'workshop.rates.wage': yours(0, 'money/h') },
+  { 'artwork:hill-path.coverage': { kind: 'total', total: 0 } },
+  { ...read({}), 'artwork:hill-path.coverage': { kind: 'total', total: 0 } },
+  {
+    'job.lines.0.placements.0.handMinutes': yours(0.5, 'min'),
+    'job.lines.0.placements.0.aloneMinutes': yours(0.1, 'min'),
+  },
+  { 'blank:white-shirt.suppliedBy': 'customer' },
   {
     'blank:white-shirt.fibres': [
       { fibre: 'polyester', share: 0.6 },
@@ -348,6 +360,7 @@ const findings: readonly Finding[] = [
     [
       { kind: 'unreadable', rowId: 'own_a', at: 3 },
       { kind: 'tooDeep', rowId: 'own_a', at: 20 },
+      { kind: 'decimalComma', rowId: 'own_a', at: 0, text: '0,5', instead: '0.5', mended: '0.5' },
       { kind: 'unknownName', rowId: 'own_a', at: 3, name: 'wagge' },
       { kind: 'circle', rowId: 'own_a', names: ['own_a', 'own_a'] },
     ],

@@ -31,7 +31,9 @@ describe('an own price of a break', () => {
     expect(answer.prices).toBeNull();
   });
 
-  it('of a break that is no more is left alone', () => {
-    expect(of(found(1, { 'workshop.policy.breaks': [1, 12] }))).toEqual([]);
+  it('of a break that is no more is told as that, and not as a loss', () => {
+    expect(of(found(1, { 'workshop.policy.breaks': [1, 12] }))).toMatchObject([
+      { id: 'RATE-03', severity: 'caution', variant: 'ownNoBreak', facts: { from: 48, breaks: '1, 12' } },
+    ]);
   });
 });

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { questionWords, workshopQuestionsHeading } from '@/app/_words/questions/questionWords';
+import {
+  jobQuestionsHeading,
+  questionWords,
+  workshopQuestionsHeading,
+} from '@/app/_words/questions/questionWords';
 import { checkJob } from '@/lib/check/checkJob';
 import { jobQuestions } from '@/lib/check/questions/jobQuestions';
 import type { Question } from '@/lib/check/questions/question';
@@ -88,6 +92,24 @@ describe('what nobody has told of the workshop', () => {
   it('has a heading that counts them', () => {
     expect(workshopQuestionsHeading(1)).toBe('One thing about your workshop');
     expect(workshopQuestionsHeading(7)).toBe('7 things about your workshop');
+    expect(jobQuestionsHeading(1)).toBe('One thing about this job');
+    expect(jobQuestionsHeading(2)).toBe('2 things about this job');
+  });
+});
+
+describe('every question', () => {
+  const steps = { 'job.lines.0.placements.0.recipe.steps': untoldSteps };
+  const all = [
+    ...workshopQuestions(untold().workshop),
+    ...jobQuestions(clubWith({ ...steps, 'blank:white-shirt.forChildren': null })),
+    ...jobQuestions(mugsWith(steps)),
+  ];
+
+  it.each(all)('$id has words: a question, and what hangs on it', (question) => {
+    const { question: asked, why, yes, no } = questionWords(question);
+    expect(asked).toMatch(/^\p{Lu}.*\?$/u);
+    expect(why).toMatch(/^\p{Lu}.*\.$/u);
+    expect([yes, no].join(' ')).not.toMatch(/undefined/);
   });
 });
 

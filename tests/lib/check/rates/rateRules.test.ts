@@ -32,12 +32,6 @@ describe('RATE-01 tells of every missing rate, and nothing is taken for free', (
     expect(verdict(input, 'RATE-01')).toBe('stop stop');
   });
 
-  it('stops a blank without a price', () => {
-    const input = clubWith({ 'blank:white-shirt.sizes.0.price': null });
-    expect(verdict(input, 'RATE-01')).toBe('stop stop');
-    expect(checkJob(input).checked).toBeNull();
-  });
-
   it.each([
     'workshop.printers.0.powerKw',
     'workshop.printers.0.unattendedMinutesPerSheet',
@@ -84,10 +78,21 @@ describe('RATE-01 tells of every missing rate, and nothing is taken for free', (
       'wearing parts nobody gave',
       { 'workshop.presses.0.partsPrice': null, 'workshop.presses.0.partsInterval': null },
     ],
-    ['freight nobody pays', { 'job.freightIn': null }],
+    ['freight that is said to be free', { 'job.freightIn': yours(0, 'money/order') }],
+    ['driving where nobody drives', { 'job.deliveryKm': 0, 'workshop.rates.travelRate': null }],
     [
-      'driving where nobody drives',
-      { 'job.deliveryKm': null, 'workshop.rates.travelRate': null, 'workshop.rates.deliverMinutes': null },
+      'freight and a drive of goods made for stock',
+      {
+        'job.madeFor': 'stock',
+        'job.freightIn': null,
+        'job.deliveryKm': null,
+        'workshop.rates.travelRate': null,
+        'workshop.rates.deliverMinutes': null,
+      },
+    ],
+    [
+      'freight of blanks that the customer brings',
+      { 'job.freightIn': null, 'blank:white-shirt.suppliedBy': 'customer' },
     ],
     ['tax where there is none', { 'workshop.channels.0.taxMode': 'none', 'workshop.channels.0.tax': null }],
     [
@@ -225,6 +230,8 @@ describe('RATE-03 questions what has never been seen', () => {
       'workshop.currency': 'JPY',
       'workshop.policy.priceStep': 100,
       'workshop.rates.wage': yours(2000, 'money/h'),
+      // A yen has no parts.
+      'job.lines.0.upCharges': [],
     });
     expect(verdict(input, 'RATE-03')).toBe('pass');
   });

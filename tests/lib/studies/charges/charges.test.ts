@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { LineList } from '@/lib/price/list/lineList';
 import { priceLine } from '@/lib/price/priceTable';
 import { priceEndings } from '@/lib/studies/breaks/priceEndings';
 import { upCharges } from '@/lib/studies/breaks/upCharges';
@@ -9,8 +10,10 @@ import { minimumOrder } from '@/lib/studies/charges/minimumOrder';
 import { placementCharge } from '@/lib/studies/charges/placementCharge';
 import { rushShare } from '@/lib/studies/charges/rushShare';
 import { sampleCharge } from '@/lib/studies/charges/sampleCharge';
+import { type MinorUnits, toMinor } from '@/shared/money';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
+import { ownCost } from '@/tests/fixtures/plainJob';
 import { exampleList } from '@/tests/lib/studies/breaks/listFixture';
 
 const job = costed(club());
@@ -187,25 +190,91 @@ describe('extraCharge', () => {
 });
 
 describe('minimumOrder', () => {
+  const listed = (rule: 'asListed' | 'setUpApart' = 'asListed', start = 0): LineList => ({
+    lineId: 'shirts',
+    rule,
+    start: toMinor(start, 'USD'),
+    breaks: (rule === 'asListed' ? exampleList().breaks : [{ from: 1, each: toMinor(12.5, 'USD') }]).map(
+      ({ from, each }) => ({
+        from,
+        each,
+        total: (toMinor(start, 'USD') + from * each) as MinorUnits,
+      }),
+    ),
+    sizes: [{ size: 'S', more: 0 as MinorUnits }],
+    largestOvercharge: null,
+    leastMargin: 0.3,
+  });
+
   it('is an order of one piece and the profit wanted, over what fees leave', () => {
-    const charge = minimumOrder(job, grid, 10, exampleList());
+    const charge = minimumOrder(job, grid, 10, listed());
     if (!charge.ok) throw new Error(charge.problem.kind);
     expect(charge.value.exact).toBeCloseTo((charge.value.fullCost + 0.3 + 10) / (1 - 0.015515), 6);
     // About 99 to make one and 10 to earn: 112 is what four pieces cost at 26, and not five.
     expect(charge.value.covers).toBe(4);
+    // One piece is listed at 26.00, far from 111.
+    expect(charge.value.paidByList).toBeNull();
+  });
+
+  it('is paid by the list where its first order brings as much', () => {
+    // So much to start and a piece: 132.00 + 12.50 for the first one are more than the 101 that it takes.
+    const charge = minimumOrder(job, grid, 0, listed('setUpApart', 132));
+    expect(charge.ok && charge.value.paidByList).toEqual({ from: 1, total: 14_450 });
+    // With 44 wanted of it, 99.12 + 44 over 0.984485 are 145.4.
+    const dear = minimumOrder(job, grid, 44, listed('setUpApart', 132));
+    expect(dear.ok && dear.value.paidByList).toBeNull();
   });
 
   it('says it where the wanted profit is no amount', () => {
-    const charge = minimumOrder(job, grid, Number.NaN, exampleList());
+    const charge = minimumOrder(job, grid, Number.NaN, listed());
     expect(charge.ok ? null : charge.problem.kind).toBe('notAnAmount');
   });
 });
 
 describe('sampleCharge', () => {
-  it('is the target of one piece by itself, and comes off the order', () => {
-    const sample = sampleCharge(job, grid);
-    expect(sample?.written).toBeGreaterThan(Math.round((sample?.cost ?? 0) * 100));
+  it('is one shirt with a session and a carton, and nothing that the order bears: about 38', () => {
+    // By hand, one L: 1 ÷ (0.965 × 0.98) = 1.05741 enter the back press, 1 ÷ 0.98 = 1.02041 the badge press.
+    const [backs, badges] = [1 / (0.965 * 0.98), 1 / 0.98];
+    const presses = backs + badges;
+    // A sheet for each print, one more for each spoiled one, 2 % of all rejected.
+    const sheets = (backs + badges) / 0.98;
+    const blank = (4.6 * backs) / 0.99;
+    // mL where printed: 8 × 10 in at 110 %, 3.5 × 3.5 in at 140 %, 0.0065 mL/in², 10 % lost; 4 mL a session.
+    const ml = (backs * 80 * 1.1 + badges * 12.25 * 1.4) * 0.0065 * 1.1;
+    const ink = (ml / 0.98 + 4) * 0.16;
+    const paper = sheets * 0.14;
+    const supplies = presses * 0.065;
+    const wear = presses * 0.018 + sheets * (380 / 12_000);
+    // kWh: 1.4 kW held at 40 % for 2.4 and 2.1 min, 15 min of warm-up, the printer 2.5 min a sheet.
+    const held = ((backs * 2.4 + badges * 2.1) / 60) * 1.4 * 0.4;
+    const power = (held + 1.4 * (15 / 60) + sheets * 0.015 * (2.5 / 60)) * 0.18;
+    const run = sheets + backs * 2.4 + badges * 2.1 + 1.2;
+    const time = ((run + 25 + 10) / 60) * 22.2;
+    const packaging = 0.15 + 3.5;
+    // 2 % for reprints: materials and run minutes, all of the ink.
+    const reprints = 0.02 * (blank + paper + supplies + ink + (run / 60) * 22.2);
+    const cost = blank + ink + paper + supplies + wear + power + time + packaging + reprints;
+    expect(cost).toBeCloseTo(26, 0);
+    const sample = sampleCharge(job, grid, 'shirts');
+    expect(sample?.size).toBe('L');
+    expect(sample?.cost).toBeCloseTo(cost, 2);
+    // With 0.30 for the card, over 0.684485: 38.47, lifted to the next half.
+    expect(((sample?.cost ?? 0) + 0.3) / KEEP).toBeCloseTo(38.47, 2);
+    expect(sample?.written).toBe(3850);
+  });
+
+  it('comes off the order', () => {
+    const sample = sampleCharge(job, grid, 'shirts');
     expect(sample?.credited).toBe(sample?.written);
+    expect(sampleCharge(job, grid, 'mugs')).toBeNull();
+  });
+
+  it('leaves costs of the maker’s own that fall on the order to the order', () => {
+    const own = clubWith({ 'job.ownRows': [ownCost('licence', 'order', 40)] });
+    expect(sampleCharge(costed(own), grid, 'shirts')?.cost).toBeCloseTo(
+      sampleCharge(job, grid, 'shirts')?.cost ?? 0,
+      9,
+    );
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { priceJob } from '@/lib/costing/priceJob';
 import { chargesAnswer } from '@/lib/studies/charges/chargesAnswer';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
@@ -41,6 +42,46 @@ describe('charges around the pieces of a job', () => {
     // 18.30 at 30 % margin and fees of 1.5515 %: 26.74, lifted to the next half.
     expect(one('delivery')?.written).toBe(2700);
     expect(one('delivery', of({ 'job.deliveryKm': null }))).toBeUndefined();
+  });
+
+  it('say which of them the price bears already, and what it would be without', () => {
+    const borne = (id: string) => of().charges.flatMap((charge) => (charge.id === id ? [charge.borne] : []));
+    for (const id of ['minimumOrder', 'sample', 'name', 'fold', 'split', 'change'])
+      expect(borne(id)).toEqual([{ kind: 'apart' }]);
+    // 602.05 ÷ 37 = 16.27; 18.30 of delivery over 0.684485 are 26.74, and 575.31 ÷ 37 = 15.55.
+    const [delivery] = borne('delivery');
+    expect(delivery).toMatchObject({ kind: 'inPrice', per: 'piece' });
+    if (delivery?.kind !== 'inPrice') throw new Error('the delivery is not in the price');
+    expect(delivery.withIt).toBeCloseTo(16.27, 2);
+    expect(delivery.withoutIt).toBeCloseTo(15.55, 2);
+    // Preparing and testing both designs costs 14.40 + 5.55 = 19.95, all of it in the price: 29.14 ÷ 37 = 0.79.
+    const designs = borne('design').map((one) => (one.kind === 'inPrice' ? one.withIt - one.withoutIt : 0));
+    expect(designs[0] ?? 0).toBeCloseTo(14.4 / 0.684485 / 37, 2);
+    expect((designs[0] ?? 0) + (designs[1] ?? 0)).toBeCloseTo(0.79, 2);
+  });
+
+  it('the price without delivery is what the job costs once nothing is delivered', () => {
+    const priced = priceJob(clubWith({ 'job.deliveryKm': null }), grid).prices;
+    const borne = one('delivery')?.borne;
+    expect(borne?.kind === 'inPrice' ? borne.withoutIt * 37 : null).toBeCloseTo(priced?.targetTotal ?? 0, 6);
+  });
+
+  it('of a job of several lines are held against the whole order', () => {
+    const { job } = club();
+    const [line] = job.lines;
+    const placements = line?.placements.map((one) => ({ ...one, id: `more-${one.id}` }));
+    const two = of({ 'job.lines': [line, { ...line, id: 'more', name: 'More shirts', placements }] });
+    expect(one('delivery', two)?.borne).toMatchObject({ kind: 'inPrice', per: 'order' });
+    expect(two.charges.filter(({ id }) => id === 'sample')).toHaveLength(2);
+  });
+
+  it('one piece has one price: the least order is not asked beside a list that pays it', () => {
+    // The list begins with one piece at its own target, about 144 in S: more than the 101.00 of a least order.
+    expect(one('minimumOrder')).toMatchObject({ paidByList: { from: 1, total: 14_450 }, written: 10_100 });
+    // At 26.00 a piece it does not pay: the charge covers three pieces, 78.00, and not four, 104.00.
+    const cheap = of({ 'job.lines.0.ownPrices': [{ from: 1, each: 26 }] });
+    expect(one('minimumOrder', cheap)).toMatchObject({ paidByList: null, covers: 3 });
+    expect(one('sample')?.written).toBe(3850);
   });
 
   it('ask for a profit on the least order', () => {

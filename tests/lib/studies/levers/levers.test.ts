@@ -143,4 +143,9 @@ describe('levers', () => {
     expect(plain).toBeDefined();
     expect(leversOf(cotton).map(({ id }) => id)).not.toContain('cheaperBlank');
   });
+
+  it('offer no blank that a customer brings as one to buy', () => {
+    const brought = changed(wider(), { 'blank:plain-shirt.suppliedBy': 'customer' });
+    expect(leversOf(brought).map(({ id }) => id)).not.toContain('cheaperBlank');
+  });
 });

@@ -1,0 +1,46 @@
+import type { ResolvedLine } from '@/lib/job/checkedJob';
+import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
+import { thresholds } from '@/shared/tables/thresholds';
+import { type FreeHours, firstDayBack, lastDayForward } from './benchCalendar';
+
+/** One working day between the last press and the day the goods are wanted. */
+const BUFFER_DAYS = 1;
+
+/** Good pieces alone decide here; spares are the business of the buying list. A customer's own blanks are not ordered. */
+export const isToOrder = ({ sizes, blank }: ResolvedLine): boolean =>
+  blank.suppliedBy === 'maker' &&
+  sizes.some(({ size, quantity }) => quantity > (blank.sizes.find(({ name }) => name === size)?.onHand ?? 0));
+
+/**
+ * The last day on which blanks can be ordered.
+ *
+ * @param hours bench work between the blanks' arrival and the wanted day
+ * @param lead working days from order to arrival
+ * @returns null where the work takes longer than anybody plans
+ */
+export function latestOrderDay(
+  free: FreeHours,
+  wantedOn: string,
+  hours: number,
+  lead: number,
+): string | null {
+  const firstBenchDay = firstDayBack(free, lastBenchDayBefore(wantedOn), hours);
+  return firstBenchDay === null ? null : addWorkingDays(addWorkingDays(firstBenchDay, -1), -lead);
+}
+
+/**
+ * The first wanted day for which there is time enough to order, worked forward from the order.
+ *
+ * @returns null where the work takes longer than anybody plans
+ */
+export function dayWithBlanks(asOf: string, free: FreeHours, hours: number, lead: number): string | null {
+  const ordered = addWorkingDays(asOf, thresholds.orderSoon.value + 1);
+  const arrived = addWorkingDays(ordered, lead);
+  const lastBenchDay = lastDayForward(free, addDays(arrived, 1), hours);
+  if (lastBenchDay === null) return null;
+  let wanted = addDays(lastBenchDay, 1);
+  while (daysBetween(lastBenchDay, lastBenchDayBefore(wanted)) < 0) wanted = addDays(wanted, 1);
+  return wanted;
+}
+
+const lastBenchDayBefore = (wantedOn: string): string => addDays(addWorkingDays(wantedOn, -BUFFER_DAYS), -1);
