@@ -141,8 +141,9 @@ export const jobSchema = z.strictObject({
   wantedOn: daySchema.nullable().default(null),
   /** Pieces that one session can carry; null where one session carries all. */
   piecesPerSession: z.int().min(1).max(MOST_PIECES).nullable().default(null),
+  /** Of the blanks; null where nobody has said, 0 where it comes free. An order without it is asked about. */
   freightIn: rateSchema(['money/order']),
-  /** Round trip; null where nobody drives. */
+  /** Round trip; null where nobody has said, and nothing of a delivery is counted; 0 where nobody drives. */
   deliveryKm: z.number().min(0).max(100_000).nullable().default(null),
   /** How many card payments settle the order; a stall counts tickets instead. */
   cardPayments: z.int().min(0).max(100).default(0),
