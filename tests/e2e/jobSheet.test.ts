@@ -61,18 +61,3 @@ test.each([1280, 390])('the sheet is looked at before it is printed, %d wide', a
   await page.getByRole('link', { name: 'Back to Ramblers Club shirts' }).click();
   await priced(page);
 });
-
-test('a stopped job prints the stop and no plan', async () => {
-  const page = await openPage({ path: '/jobs/club-order' });
-  await priced(page);
-  await page.getByRole('link', { name: 'Workshop' }).click();
-  await page.getByRole('heading', { level: 1, name: /workshop/i }).waitFor();
-  const pay = page.getByRole('textbox', { name: 'Your pay' });
-  await pay.fill('');
-  await pay.blur();
-  await page.goto('/jobs/club-order/sheet');
-  await page.getByText('There is no job sheet while a stop stands').waitFor();
-  const { pages } = await printedPages(page, 'A4');
-  expect(pages).toHaveLength(1);
-  expect(pages[0]?.text).toContain('Not to be made yet');
-});

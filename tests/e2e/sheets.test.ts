@@ -44,7 +44,7 @@ test('a badge a little smaller saves three sheets and 1.73, by one tap', async (
     .getByText('Chest badge goes 6 to a sheet instead of 4: 3 sheets and 1.73 USD saved.', { exact: false })
     .waitFor();
   await sheets
-    .getByText('40 pieces just fill a letter sheet: 3 more add 25.66 USD', { exact: false })
+    .getByText('40 pieces just fill the last Letter sheet: 3 more add 25.66 USD', { exact: false })
     .waitFor();
   await sheets.getByRole('button', { name: 'Print Chest badge at 3.41 × 3.41 in' }).click();
   await sheets.getByRole('heading', { name: 'Chest badge, 6 to a sheet' }).waitFor();

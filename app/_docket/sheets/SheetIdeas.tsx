@@ -94,7 +94,7 @@ export function SheetIdeas({ answer, paper, stale }: SheetIdeasProps) {
         {quantities.map(({ n, addedCost }) => (
           <li className={styles.idea} key={n}>
             <p>
-              {formatter.count(n, 'piece')} just fill a sheet of <bdi>{paper.name}</bdi>:{' '}
+              {formatter.count(n, 'piece')} just fill the last <bdi>{paper.name}</bdi>:{' '}
               {formatter.number(n - asked, 0)} more add {formatter.money(addedCost)} to the cost of the whole
               job.
             </p>
