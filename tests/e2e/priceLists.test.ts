@@ -46,7 +46,8 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
   await looksRight(page, 'price-list-issued');
   const paper = page.getByRole('article', { name: 'Price list, version 1' });
   const prices = await paper.locator('dd').allTextContents();
-  expect(prices.length).toBeGreaterThan(14);
+  // What is made to stock has one price a size.
+  expect(prices.length).toBeGreaterThanOrEqual(7);
   for (const [label, size] of [
     ['Letter', '612 × 792'],
     ['A4', '595 × 842'],
@@ -73,7 +74,7 @@ test('a dearer mug shows on a phone which prices no longer hold, after a reload 
     .fill('4');
   await kept(page);
   await page.getByRole('link', { name: 'Price lists' }).click();
-  await page.getByText(/prices no longer hold/).waitFor();
+  await page.getByText(/prices? no longer hold/).waitFor();
   await looksRight(page, 'price-lists');
   await page
     .getByRole('link', { name: /^Price list/ })
@@ -112,7 +113,7 @@ test.each([1280, 390])(
 test('a list of two pages says on each which it is', async () => {
   const page = await openPage({ path: '/price-lists/club-prices' });
   await page.getByRole('article').waitFor();
-  await page.getByRole('textbox', { name: 'What is included' }).fill('Included, and more.\n'.repeat(70));
+  await page.getByRole('textbox', { name: 'What is included' }).fill('More.\n'.repeat(80));
   await page.getByText(/It will likely take 2 pages/).waitFor();
   const { pages } = await printedPages(page, 'Letter');
   expect(pages.map(({ text }) => /page \d of \d/.exec(text)?.[0])).toEqual(['page 1 of 2', 'page 2 of 2']);

@@ -63,7 +63,7 @@ export function PressPart({
             <strong>{printSizesWords(prints, formatter)}</strong>, {placeWords(placement, formatter)}
           </p>
           {withRecipe && recipeWords(placement.recipe, formatter).map((words) => <p key={words}>{words}</p>)}
-          {artwork !== undefined && (
+          {artwork !== undefined && !isDense && (
             <p>
               picture: <bdi>{artwork}</bdi>
             </p>
