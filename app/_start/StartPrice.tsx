@@ -112,7 +112,7 @@ function Priced({ input }: Readonly<{ input: JobInput }>) {
         <span className={styles.per}>{words.per}</span>
       </p>
       <p className={styles.pay}>
-        would pay you <strong>{words.pay}</strong> an hour
+        <span className={styles.would}>would pay you</span> <strong>{words.pay}</strong> an hour
       </p>
       <div className={styles.more}>
         <StartRuler
