@@ -46,6 +46,8 @@ interface StairGeometry {
   readonly labels: readonly PlacedLabel[];
 }
 
+/** Half of the flag of this job with its rim, px. */
+const FLAG = 9;
 /** Lines across above nothing, at most. */
 const MOST_LINES = 5;
 const STEPS_ACROSS = [1, 2, 6, 12, 24, 48, 96] as const;
@@ -108,12 +110,20 @@ export function stairGeometry(stairs: StairsToDraw, plot: Plot): StairGeometry {
     labels: placeLabels(
       labels,
       { left, right, top: top - letterPx, bottom },
-      [],
+      // Nothing is written over the flag of this job.
+      job === null ? [] : [boxAround(xOf(job.n), yOf(job.total))],
       letterPx * 0.8125,
       falls.length > 0,
     ),
   };
 }
+
+const boxAround = (x: number, y: number) => ({
+  left: x - FLAG,
+  right: x + FLAG,
+  top: y - FLAG,
+  bottom: y + FLAG,
+});
 
 /** @returns round totals from nothing up to above the largest, as close above it as few lines come. */
 function upTicks(most: number): readonly number[] {
