@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
-import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
+import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
 /** Every figure of one name on the page, without its currency or unit. */
@@ -12,9 +12,7 @@ const figures = (page: Page, name: string): Promise<readonly string[]> =>
 
 /** Scrolls to the ways of selling and to the curve, which are asked for when they come near. */
 async function bringAll(page: Page): Promise<void> {
-  const ways = section(page, 'Ways of selling');
-  await unfold(ways, 'Four ways side by side');
-  await ways.locator('[data-figure="pay"]').waitFor();
+  await section(page, 'Ways of selling').locator('[data-figure="pay"]').waitFor();
   await page.locator('#curve').scrollIntoViewIfNeeded();
   await page.locator('#curve [data-figure="pay"]').waitFor();
 }
@@ -77,7 +75,8 @@ test('with type at twice its size the ruler keeps its figures apart, and the bar
     document.documentElement.style.fontSize = '200%';
   });
   await page.locator('[data-price-bar] dl').waitFor();
-  await scrollsNowhere(page);
+  const beside = await page.locator('[data-price-bar]').evaluate((bar) => bar.scrollWidth - bar.clientWidth);
+  expect(beside).toBeLessThanOrEqual(0);
   const boxes = await page
     .locator('[data-price-bar] dl > div')
     .evaluateAll((rows) =>
