@@ -4,7 +4,7 @@ import styles from './PlotWords.module.css';
 import type { PlacedLabel } from './placeLabels';
 
 /** How words on a drawing look. */
-export type WordsLook = 'bold' | 'quiet' | 'lost' | 'sheets';
+type WordsLook = 'bold' | 'quiet' | 'lost' | 'sheets';
 
 type PlotWordsProps = Readonly<{
   placed: readonly PlacedLabel[];

@@ -2,7 +2,7 @@ import { usePlotArea, useXAxisScale, useYAxisScale } from 'recharts';
 import type { Box } from './placeLabels';
 
 /** Where values come to lie on a drawing, px. */
-export interface Plot extends Box {
+interface Plot extends Box {
   readonly xOf: (n: number) => number;
   readonly yOf: (value: number) => number;
 }
