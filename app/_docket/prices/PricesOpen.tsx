@@ -6,6 +6,7 @@ import type { CostSheet } from '@/lib/grid/costSheet';
 import { askedAgainstList, ruleAtWork } from '@/lib/price/list/askedAgainstList';
 import type { LineList } from '@/lib/price/list/lineList';
 import type { TablePrice } from '@/lib/price/priceTable';
+import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
 import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { Line } from '@/shared/schemas/job';
 import type { Channel } from '@/shared/schemas/workshop';
@@ -21,6 +22,7 @@ type PricesOpenProps = Readonly<{
   sheet: CostSheet;
   line: Line;
   list: LineList;
+  suggested: SuggestedPrice;
   table: readonly TablePrice[];
   taxMode: Channel['taxMode'];
   /** What is worked out of the list beside its prices; null until it comes. */
@@ -30,7 +32,8 @@ type PricesOpenProps = Readonly<{
 }>;
 
 /** The list of a line as it is looked at first: its prices, what orders pay by them, and what is to be said of it. */
-export function PricesOpen({ sheet, line, list, table, taxMode, answer, isOld, voice }: PricesOpenProps) {
+export function PricesOpen(props: PricesOpenProps) {
+  const { sheet, line, list, suggested, table, taxMode, answer, isOld, voice } = props;
   const { jobId, workspace } = useJob();
   const n = sheet.cases.find(({ lineId }) => lineId === line.id)?.batch ?? 0;
   const { groups } = priceGrid(table, line.id);
@@ -45,7 +48,7 @@ export function PricesOpen({ sheet, line, list, table, taxMode, answer, isOld, v
     );
   const stairs = answer?.staircase ?? null;
   const targetMargin = sheet.jobValues.targetMargin ?? 0;
-  const asked = askedAgainstList(line, list, n, voice.currency);
+  const asked = askedAgainstList(line, list, { n, listEach: suggested.each }, voice.currency);
   const cap = answer?.remedies.find(({ kind }) => kind === 'capped');
   const isOwn = table.some((cell) => cell.lineId === line.id && cell.isOwn);
   return (
@@ -72,7 +75,7 @@ export function PricesOpen({ sheet, line, list, table, taxMode, answer, isOld, v
           />
         ) : (
           <PriceRemarks
-            {...{ line, list, asked, table, targetMargin, voice }}
+            {...{ line, list, asked, suggested, targetMargin, voice }}
             rule={stairs === null ? null : ruleAtWork(stairs.held, list, n, voice.currency)}
           />
         )}

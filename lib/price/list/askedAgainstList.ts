@@ -6,8 +6,7 @@ import { sellingTotal } from './selling';
 /** What a job asks beside what its list says for so many pieces; whole minor units as the channel writes prices. */
 export interface AskedAgainstList {
   readonly n: number;
-  /** First quantity of the break the job falls into. */
-  readonly from: number;
+  /** What the list comes to as a price a piece of the base size: what is suggested where none is asked. */
   readonly listEach: MinorUnits;
   /** What the whole order pays by the rule, where a larger one holds it down; null where it pays by the piece. */
   readonly held: { readonly pays: MinorUnits; readonly as: number } | null;
@@ -19,11 +18,14 @@ export interface AskedAgainstList {
   readonly sizes: readonly { readonly size: string; readonly over: MinorUnits }[];
 }
 
-/** @returns null where the list has no price for so few, or none a piece. */
+/**
+ * @param listEach the price that is suggested for a piece of the base size in an order of n
+ * @returns null where the list has no price for so few, or none a piece
+ */
 export function askedAgainstList(
   { askedPrice, upCharges }: Pick<Line, 'askedPrice' | 'upCharges'>,
   list: LineList,
-  n: number,
+  { n, listEach }: Pick<AskedAgainstList, 'n' | 'listEach'>,
   currency: string,
 ): AskedAgainstList | null {
   const step = list.breaks.findLast(({ from }) => from <= n);
@@ -38,11 +40,10 @@ export function askedAgainstList(
   });
   return {
     n,
-    from: step.from,
-    listEach: step.each,
+    listEach,
     held: pays !== null && pays < n * step.each && as !== undefined ? { pays, as } : null,
     asked,
-    over: ((asked ?? step.each) - step.each) as MinorUnits,
+    over: ((asked ?? listEach) - listEach) as MinorUnits,
     sizes: asked === null ? [] : sizes,
   };
 }

@@ -63,11 +63,16 @@ describe('what a job asks beside its list', () => {
     askedPrice: number | null,
     n: number,
     upCharges: readonly { size: string; amount: number }[] = [],
-  ) => askedAgainstList({ askedPrice, upCharges: [...upCharges] }, list, n, 'USD');
+  ) =>
+    askedAgainstList(
+      { askedPrice, upCharges: [...upCharges] },
+      list,
+      { n, listEach: cents(n === 44 ? 16.5 : 18) },
+      'USD',
+    );
 
   it('is over it, size by size', () => {
     expect(asked(19, 37, [{ size: '2XL', amount: 1.5 }])).toMatchObject({
-      from: 24,
       listEach: 1800,
       asked: 1900,
       over: 100,
@@ -79,6 +84,8 @@ describe('what a job asks beside its list', () => {
   it('is held down by the rule before a break: 44 pay as 48 do', () => {
     // 48 × 15.50 = 744, less than 44 × 18 = 792.
     expect(asked(19, 44)?.held).toEqual({ pays: 74400, as: 48 });
+    // 744 ÷ 44 = 16.91, so that 16.50 is suggested and 19.00 lies 2.50 over it.
+    expect(asked(19, 44)).toMatchObject({ listEach: 1650, over: 250 });
   });
 
   it('compares nothing while no price is asked', () => {
