@@ -1,7 +1,7 @@
 import type { CurveRow } from '@/lib/studies/curve/curveSeries';
 import { type MarkedBatch, markReach } from './BatchMark';
 import { PlotWords } from './PlotWords';
-import { type PlacedLabel, placeLabels } from './placeLabels';
+import { crosses, type PlacedLabel, placeLabels } from './placeLabels';
 import { usePlot } from './usePlot';
 
 type BatchWordsProps = Readonly<{
@@ -26,10 +26,26 @@ export function BatchWords({ rows, marks, firstFull, lossWords, letterPx, falls 
   const { left, right, top, bottom, xOf, yOf } = plot;
   const sizePx = letterPx * 0.875;
   const zero = yOf(0);
+  const looked = marks.find(({ kind }) => kind === 'looked');
+  const lines = [
+    rows.map(({ n, value }) => [xOf(n), yOf(value)] as const),
+    rows.flatMap(({ n, price }) => (price === null ? [] : [[xOf(n), yOf(price)] as const])),
+    looked === undefined ? [] : [yOf(looked.value), bottom].map((y) => [xOf(looked.n), y] as const),
+  ];
+  const lossWidth = (lossWords?.length ?? 0) * sizePx * ADVANCE;
+  const lossAt = (from: number) => ({
+    left: from,
+    right: from + lossWidth,
+    top: zero,
+    bottom: zero + letterPx * 1.5,
+  });
+  // At the left, where the loss begins; at the other end where the curve runs through there.
+  const [atLeft, atRight] = [lossAt(left + 10), lossAt(right - 10 - lossWidth)];
+  const lossBox = lines.some((line) => crosses(line, atLeft)) ? atRight : atLeft;
   const loss: readonly PlacedLabel[] =
     lossWords === null
       ? []
-      : [{ key: 'loss', words: lossWords, x: left + 10, y: zero + letterPx * 1.15, anchor: 'start' }];
+      : [{ key: 'loss', words: lossWords, x: lossBox.left, y: zero + letterPx * 1.15, anchor: 'start' }];
   const sheets: readonly PlacedLabel[] =
     firstFull === null
       ? []
@@ -41,20 +57,10 @@ export function BatchWords({ rows, marks, firstFull, lossWords, letterPx, falls 
       x: xOf(n),
       y: yOf(value),
       away: markReach[kind],
+      isOver: kind === 'looked',
     })),
-    { left, right, top: top - letterPx * 2, bottom: bottom - 12 },
-    {
-      boxes: loss.map(({ words, x, y }) => ({
-        left,
-        right: x + words.length * sizePx * ADVANCE,
-        top: zero,
-        bottom: y + letterPx * 0.35,
-      })),
-      lines: [
-        rows.map(({ n, value }) => [xOf(n), yOf(value)] as const),
-        rows.flatMap(({ n, price }) => (price === null ? [] : [[xOf(n), yOf(price)] as const])),
-      ],
-    },
+    { left, right, top: top - letterPx, bottom: bottom - 12 },
+    { boxes: lossWords === null ? [] : [lossBox], lines },
     sizePx,
     falls,
   );

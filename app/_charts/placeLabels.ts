@@ -7,6 +7,8 @@ interface LabelToPlace {
   readonly y: number;
   /** How far the words keep from it, px. */
   readonly away: number;
+  /** Whether they stand above it rather than beside it. */
+  readonly isOver?: boolean;
 }
 
 export interface PlacedLabel {
@@ -46,6 +48,8 @@ type Side = 'leftUp' | 'up' | 'rightDown' | 'rightUp' | 'leftDown' | 'down';
 const besideRising: readonly Side[] = ['leftUp', 'rightDown', 'up', 'down', 'rightUp', 'leftDown'];
 const besideFalling: readonly Side[] = ['rightUp', 'leftDown', 'up', 'down', 'leftUp', 'rightDown'];
 
+const over: readonly Side[] = ['up'];
+
 /**
  * Finds room for words beside their points, the first named first; words that find none are left out.
  *
@@ -64,7 +68,12 @@ export function placeLabels(
   return labels.flatMap((label): readonly PlacedLabel[] => {
     const farther = { ...label, away: label.away + sizePx * LINE };
     const free = [label, farther]
-      .flatMap((one) => sides.map((side) => ({ side, box: boxAt(one, side, sizePx) })))
+      .flatMap((one) =>
+        [...(one.isOver === true ? over : []), ...sides].map((side) => ({
+          side,
+          box: boxAt(one, side, sizePx),
+        })),
+      )
       .filter(({ box }) => isInside(box, within) && !boxes.some((other) => overlap(box, other)));
     const best = free.find(({ box }) => !obstacles.lines.some((line) => crosses(line, box))) ?? free[0];
     if (best === undefined) return [];
@@ -96,8 +105,8 @@ function boxAt({ words, x, y, away }: LabelToPlace, side: Side, sizePx: number):
 }
 
 const tops: Readonly<Record<Side, (y: number, away: number, height: number) => number>> = {
-  leftUp: (y, _, height) => y - height * 0.9,
-  rightUp: (y, _, height) => y - height * 0.9,
+  leftUp: (y, _, height) => y - height - 2 * HAIR,
+  rightUp: (y, _, height) => y - height - 2 * HAIR,
   leftDown: (y) => y,
   rightDown: (y, away) => y + away * 0.35,
   up: (y, away, height) => y - away - height,
@@ -117,12 +126,12 @@ const isInside = (box: Box, within: Box): boolean =>
   box.bottom <= within.bottom;
 
 /** Whether a line runs through a box or nearer to it than a hair. */
-const crosses = (line: readonly Point[], { left, right, top, bottom }: Box): boolean =>
+export const crosses = (line: readonly Point[], { left, right, top, bottom }: Box): boolean =>
   line.some(([toX, toY], at) => {
     const [fromX, fromY] = line[at - 1] ?? [toX, toY];
     if (toX < left || fromX > right) return false;
-    const heightAt = (x: number) =>
-      toX === fromX ? toY : fromY + ((x - fromX) / (toX - fromX)) * (toY - fromY);
-    const ends = [heightAt(Math.max(left, fromX)), heightAt(Math.min(right, toX))];
+    const heightAt = (x: number) => fromY + ((x - fromX) / (toX - fromX)) * (toY - fromY);
+    const ends =
+      toX === fromX ? [fromY, toY] : [heightAt(Math.max(left, fromX)), heightAt(Math.min(right, toX))];
     return Math.min(...ends) < bottom + HAIR && Math.max(...ends) > top - HAIR;
   });

@@ -64,6 +64,7 @@ export function PricesSection() {
               <PriceTable
                 key={line.id}
                 {...{ sheet, line, taxMode }}
+                rule={list.rule}
                 table={prices.table}
                 ends={isOld ? null : (looked?.ends ?? null)}
                 priceStep={workshop.policy.priceStep}

@@ -8,8 +8,11 @@ export interface AskedAgainstList {
   readonly n: number;
   /** What the list comes to as a price a piece of the base size: what is suggested where none is asked. */
   readonly listEach: MinorUnits;
-  /** What the whole order pays by the rule, where a larger one holds it down; null where it pays by the piece. */
-  readonly held: { readonly pays: MinorUnits; readonly as: number } | null;
+  /**
+   * What the whole order pays by the rule, where a larger one holds it down or, `as` being null, a start comes on top;
+   * null where it pays by the piece.
+   */
+  readonly held: { readonly pays: MinorUnits; readonly as: number | null } | null;
   /** Null while no price is asked. */
   readonly asked: MinorUnits | null;
   /** Asked less listed. */
@@ -30,9 +33,10 @@ export function askedAgainstList(
 ): AskedAgainstList | null {
   const step = list.breaks.findLast(({ from }) => from <= n);
   const selling = sellingOf(list, 0 as MinorUnits, currency);
-  if (step === undefined || !selling.ok || list.rule === 'setUpApart') return null;
+  if (step === undefined || !selling.ok) return null;
   const pays = sellingTotal(selling.value, n);
-  const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from;
+  const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from ?? null;
+  const isHeld = pays !== null && pays < n * step.each && as !== null;
   const asked = askedPrice === null ? null : toMinor(askedPrice, currency);
   const sizes = list.sizes.flatMap(({ size, more }) => {
     const own = toMinor(upCharges.find((one) => one.size === size)?.amount ?? 0, currency);
@@ -41,12 +45,16 @@ export function askedAgainstList(
   return {
     n,
     listEach,
-    held: pays !== null && pays < n * step.each && as !== undefined ? { pays, as } : null,
+    held: pays !== null && (isHeld || list.rule === 'setUpApart') ? { pays, as } : null,
     asked,
     over: ((asked ?? listEach) - listEach) as MinorUnits,
     sizes: asked === null ? [] : sizes,
   };
 }
+
+/** Whether this job asks anything else than its list; where nothing is asked, what the list does is not asked yet. */
+export const differsFromList = ({ asked, over, sizes }: AskedAgainstList): boolean =>
+  asked === null || over !== 0 || sizes.length > 0;
 
 /** An order that the rule holds down: what it pays, as which larger one, and what its pieces would come to. */
 export interface RuleAtWork {

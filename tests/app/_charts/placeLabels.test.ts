@@ -45,6 +45,17 @@ describe('words beside the points of a drawing', () => {
     expect(above?.y).toBeLessThanOrEqual(140);
   });
 
+  it('stand above their point where they are to, unless a line runs there', () => {
+    const over = { ...label('a', 200, 150), isOver: true };
+    expect(placeLabels([over], within, free, 14, false)[0]).toMatchObject({ anchor: 'middle', x: 200 });
+    const upright = [
+      [200, 100],
+      [200, 150],
+    ] as const;
+    const [beside] = placeLabels([over], within, { boxes: [], lines: [upright] }, 14, false);
+    expect(beside).toMatchObject({ anchor: 'end', x: 190 });
+  });
+
   it('lie on a line rather than not being written', () => {
     const lines = Array.from(
       { length: 60 },
