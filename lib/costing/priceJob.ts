@@ -14,6 +14,7 @@ import type { LineList } from '@/lib/price/list/lineList';
 import { type Offer, offerOf } from '@/lib/price/offer';
 import { priceLines, type TablePrice } from '@/lib/price/priceTable';
 import { type RulerMark, rulerMarks } from '@/lib/price/rulerMarks';
+import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
 import { type Finding, isStanding } from '@/shared/finding';
 import { LARGEST_AMOUNT } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
@@ -27,7 +28,7 @@ interface JobPrices {
   readonly taxInside: boolean;
   /** Whole job at the target margin. */
   readonly targetTotal: number;
-  /** Whole job at the asked prices, or at the target where none is decided. */
+  /** Whole job as it would go out: at the asked prices, or at those suggested where none is decided. */
   readonly total: number;
   readonly fees: number;
   readonly profit: number;
@@ -39,7 +40,9 @@ interface JobPrices {
   readonly table: readonly TablePrice[];
   /** What each line is sold by, whole minor units as the channel writes prices; one for each line. */
   readonly lists: readonly LineList[];
-  /** The job as it would go out: at the asked prices, or at those of the list where none is decided. */
+  /** What the sums suggest to ask for each line in this job; it stands wherever no price is decided. */
+  readonly suggested: readonly SuggestedPrice[];
+  /** The job as it would go out. */
   readonly offer: Offer;
   /** The figures it stands on that nobody has told yet. */
   readonly rates: RatesInUse;
@@ -98,8 +101,10 @@ function priceChecked(
 }
 
 function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
-  const { sheet } = costed;
-  const { table, lists } = priceLines(costed, grid);
+  const { table, lists, suggested } = priceLines(costed, grid);
+  const offered = offeredJob(costed, suggested, grid);
+  const { sheet } = offered;
+  const decided = new Map(costed.laidOut.job.lines.map(({ line }) => [line.id, line.askedPrice !== null]));
   return {
     currency: sheet.currency,
     taxInside: costed.laidOut.job.channel.taxMode === 'inside',
@@ -113,7 +118,8 @@ function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
     marks: rulerMarks(costed),
     table,
     lists,
-    offer: offerOf(offeredJob(costed, grid, () => table)),
+    suggested,
+    offer: offerOf(offered, (lineId) => decided.get(lineId) === true),
     rates,
   };
 }

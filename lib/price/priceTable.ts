@@ -1,5 +1,6 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { ColumnValues, Grid } from '@/lib/grid/evaluateGrid';
+import { piecesOf } from '@/lib/grid/fillLine';
 import { present } from '@/lib/grid/present';
 import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { fromMinor, type MinorUnits } from '@/shared/money';
@@ -9,6 +10,7 @@ import type { LineList } from './list/lineList';
 import { type LineNeeds, lineNeeds } from './list/lineNeeds';
 import { type ListedLine, listLine } from './list/listLine';
 import { printGroupOf } from './printGroups';
+import { type SuggestedPrice, suggestedPrice } from './suggestedPrice';
 
 /** One cell of the price table: a piece of a size in a batch of a break. */
 export interface TablePrice {
@@ -40,6 +42,8 @@ export interface TablePrice {
 interface PricedLines {
   readonly table: readonly TablePrice[];
   readonly lists: readonly LineList[];
+  /** What is asked for the pieces of each line where nobody has decided it. */
+  readonly suggested: readonly SuggestedPrice[];
 }
 
 /** A line with its list and what it was made from. */
@@ -58,7 +62,15 @@ export const priceTable = (costed: CostedJob, grid: Grid): readonly TablePrice[]
  */
 export function priceLines(costed: CostedJob, grid: Grid): PricedLines {
   const priced = costed.laidOut.job.lines.map((line) => priceLine(costed, line, grid));
-  return { table: priced.flatMap(({ table }) => table), lists: priced.map(({ list }) => list) };
+  const { job } = costed.laidOut;
+  return {
+    table: priced.flatMap(({ table }) => table),
+    lists: priced.map(({ list }) => list),
+    suggested: job.lines.flatMap((line, index) => {
+      const own = priced[index];
+      return own === undefined ? [] : [suggestedPrice(job, own, piecesOf(line))];
+    }),
+  };
 }
 
 /** The same for one line. */
