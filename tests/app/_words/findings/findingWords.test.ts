@@ -236,7 +236,7 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'workshop.channels.0.taxMode': null },
   { 'job.printerId': 'gone', 'job.channelId': 'gone' },
   { 'job.lines.0.ownPrices': [{ from: 12, each: 20.005 }] },
-  { 'job.lines.0.ownPrices': [{ from: 10, each: 20 }] },
+  { 'workshop.policy.breaks': [1, 6, 12], 'job.lines.0.ownPrices': [{ from: 10, each: 20 }] },
   { 'job.lines.0.askedPrice': 19.005, 'job.lines.0.upCharges': [{ size: '2XL', amount: 1.505 }] },
   { 'job.freightIn': null, 'job.deliveryKm': null },
   { 'job.freightIn': null, 'workshop.currency': 'JPY' },
