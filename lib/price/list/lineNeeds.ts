@@ -90,13 +90,17 @@ const isLess = (one: SizeNeed, other: SizeNeed): boolean =>
 
 /** An order never needs less than a smaller one: a formula of the maker may say so, and a buyer would find it. */
 function rising(each: TargetOfOrder): TargetOfOrder {
-  const totals: number[] = [0];
+  // A list is judged at hundreds of orders, each of them again and again.
+  const known: number[] = [0];
+  let most = 0;
   return (n) => {
     if (!Number.isInteger(n)) return each(n);
-    for (let at = totals.length; at <= n; at += 1) totals.push(Math.max(totals[at - 1] ?? 0, each(at) * at));
-    const own = each(n);
-    const total = totals[n] ?? 0;
-    return total > own * n * (1 + 1e-12) ? total / n : own;
+    for (let at = known.length; at <= n; at += 1) {
+      const own = each(at);
+      most = Math.max(most, own * at);
+      known.push(most > own * at * (1 + 1e-12) ? most / at : own);
+    }
+    return known[n] ?? each(n);
   };
 }
 

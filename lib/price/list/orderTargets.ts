@@ -92,16 +92,19 @@ function bySum(
     weights.push(step === 0 ? 0 : ((rest[index] ?? Number.NaN) - base - known) / step);
   });
   const [first, second] = [valuesOf(one), valuesOf(two)];
+  const starts = ids.map((id) => first[id] ?? 1);
+  const steps = ids.map((id, index) => (second[id] ?? 1) - (starts[index] ?? 1));
+  // One record serves every order: hundreds of them are asked for at each key.
+  const figuresAt: Record<string, number> = { ...upsOf(first, slots) };
   const sum = (n: number): number => {
-    const figuresAt: Record<string, number> = { ...upsOf(first, slots) };
-    for (const id of ids) {
-      const start = first[id] ?? 1;
-      figuresAt[id] = start + ((second[id] ?? 1) - start) * (n - 1);
-    }
-    return figures.reduce(
-      (total, { of }, index) => total + (weights[index] ?? 0) * (of(figuresAt) - (stillAt[index] ?? 0)),
-      base,
-    );
+    ids.forEach((id, index) => {
+      figuresAt[id] = (starts[index] ?? 1) + (steps[index] ?? 0) * (n - 1);
+    });
+    let total = base;
+    figures.forEach(({ of }, index) => {
+      total += (weights[index] ?? 0) * (of(figuresAt) - (stillAt[index] ?? 0));
+    });
+    return total;
   };
   const agrees = PROOFS.every((n, index) => {
     const worked = rest[figures.length + others.length + index] ?? Number.NaN;

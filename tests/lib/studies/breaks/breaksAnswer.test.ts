@@ -261,7 +261,9 @@ describe('lists at the edges of what can be typed', () => {
 
   it('asks for cost and fees alone at a margin of nothing', () => {
     const zero = { value: 0, unit: 'share', date: '2026-11-25', origin: 'yours' };
-    const answer = answerOf(clubWith({ 'workshop.rates.targetMargin': zero }));
+    const answer = answerOf(
+      clubWith({ 'workshop.rates.targetMargin': zero, 'job.lines.0.selling': 'onePrice' }),
+    );
     // 37 shirts cost 411.80 in full, 418.29 with 1.5515 % of fees: 11.31 each.
     expect(answer.endings?.target).toBeCloseTo(11.31, 1);
     expect(answer.groups.length).toBeGreaterThan(0);
