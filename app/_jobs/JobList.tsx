@@ -12,6 +12,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
+import { isExampleWorkshop } from '@/lib/examples/isExampleWorkshop';
 import { JobFinder } from './JobFinder';
 import styles from './JobList.module.css';
 import { JobsAnswer } from './JobsAnswer';
@@ -101,10 +102,14 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
       )}
       <p className={styles.foot}>
         {jobs.some(({ id }) => exampleJobIds.includes(id)) ? (
-          <>
-            The jobs of the example are invented. <Link href="/start">Start your own workshop</Link> when you
-            are ready.
-          </>
+          isExampleWorkshop(workshop) ? (
+            <>
+              The jobs of the example are invented. <Link href="/start">Start your own workshop</Link> when
+              you are ready.
+            </>
+          ) : (
+            'The jobs of the example are invented. Remove them once you need them no more.'
+          )
         ) : (
           jobs.length === 0 &&
           'A new job begins with the first blank and the first machines of your workshop.'
