@@ -2,7 +2,8 @@ import type { Formatter } from '@/app/_words/formatter';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { JobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { JobInput } from '@/shared/schemas/request';
-import styles from './JobSheet.module.css';
+import styles from './BlanksPart.module.css';
+import sheet from './JobSheet.module.css';
 import { SheetPart } from './SheetPart';
 import { Tick, Ticks } from './Ticks';
 
@@ -25,35 +26,37 @@ export function BlanksPart({ input, facts, formatter }: BlanksPartProps) {
         <table className={styles.blanks}>
           <thead>
             <tr>
-              <td />
+              <td className={styles.cell} />
               {sizes.map((size) => (
-                <th scope="col" key={size}>
+                <th className={styles.size} scope="col" key={size}>
                   <bdi>{size}</bdi>
                 </th>
               ))}
-              <th scope="col">in all</th>
+              <th className={styles.size} scope="col">
+                in all
+              </th>
             </tr>
           </thead>
           <tbody>
             {lines.map(({ lineId, name, sizes: own, take }) => (
               <tr key={lineId}>
-                <th scope="row">
+                <th className={styles.name} scope="row">
                   <bdi>{name}</bdi>
                 </th>
                 {sizes.map((size) => {
                   const taken = own.find((one) => one.size === size)?.take;
                   return (
-                    <td key={size}>
+                    <td className={styles.cell} key={size}>
                       {taken !== undefined && (
-                        <span className={styles.tick}>
-                          <span className={styles.box} aria-hidden="true" />
+                        <span className={sheet.tick}>
+                          <span className={sheet.box} aria-hidden="true" />
                           <strong>{formatter.number(taken)}</strong>
                         </span>
                       )}
                     </td>
                   );
                 })}
-                <td>{formatter.number(take)}</td>
+                <td className={styles.cell}>{formatter.number(take)}</td>
               </tr>
             ))}
           </tbody>

@@ -11,9 +11,9 @@ import type { Formatter } from '@/app/_words/formatter';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { SheetPlacement } from '@/lib/jobSheet/jobSheet';
 import type { JobInput } from '@/shared/schemas/request';
-import styles from './JobSheet.module.css';
 import { PaperDrawing } from './PaperDrawing';
 import { PlaceDrawing } from './PlaceDrawing';
+import styles from './PressPart.module.css';
 
 type PressPartProps = Readonly<{
   input: JobInput;
@@ -49,7 +49,7 @@ export function PressPart({
   const isFlipped = artwork?.mirrored ?? false;
   const picture = src === undefined ? null : { src, isFlipped };
   return (
-    <div className={styles.press}>
+    <div className={isDense ? styles.dense : styles.press}>
       {first !== undefined && (
         <div className={styles.drawing}>
           <PlaceDrawing
@@ -87,25 +87,33 @@ export function PressPart({
       <table className={styles.sizes}>
         <thead>
           <tr>
-            <th scope="col">size</th>
-            <th scope="col">good</th>
-            <th scope="col">
+            <th className={styles.head} scope="col">
+              size
+            </th>
+            <th className={styles.head} scope="col">
+              good
+            </th>
+            <th className={styles.head} scope="col">
               {per === 1 ? 'tick each good one' : `a box is ${formatter.number(per)} good ones`}
             </th>
-            <th scope="col">spares</th>
+            <th className={styles.head} scope="col">
+              spares
+            </th>
           </tr>
         </thead>
         <tbody>
           {sizes.map(({ size, wanted, take }) => (
             <tr key={size}>
-              <th scope="row">
+              <th className={styles.size} scope="row">
                 <bdi>{size}</bdi>
               </th>
-              <td className={styles.count}>{formatter.number(wanted)}</td>
-              <td>
+              <td className={styles.cell}>
+                <strong>{formatter.number(wanted)}</strong>
+              </td>
+              <td className={styles.cell}>
                 <Boxes count={Math.ceil(wanted / per)} isDense={isDense} />
               </td>
-              <td>
+              <td className={styles.cell}>
                 {take - wanted === 0 ? (
                   'none'
                 ) : take - wanted > 4 || per > 1 ? (
