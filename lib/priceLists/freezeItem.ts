@@ -27,7 +27,10 @@ export type FrozenOutcome =
       readonly kind: 'frozen';
       readonly item: FrozenItem;
       readonly taxMode: TaxMode;
-      /** Charges that were wanted and are not listed, because the first orders of the list bear them. */
+      /**
+       * Charges that were wanted and are not listed: the first orders of the list bear them, or one piece is sold at
+       * its one price, which a least order beside it would contradict.
+       */
       readonly borne: readonly ListedCharge[];
     }
   /** A stop stands in the job. */
@@ -107,7 +110,11 @@ export function freezeItem(
       name: 'name' in charge ? charge.name : '',
       amount: ownOf(charge.id) ?? charge.written,
     }));
-  const borne = told.filter((charge) => isBorne(charge, list.list));
+  const borne = told.filter((charge) =>
+    rule === 'onePrice'
+      ? charge.kind === 'minimumOrder' && ownOf(charge.kind) === null
+      : isBorne(charge, list.list),
+  );
   return {
     kind: 'frozen',
     taxMode,
