@@ -2,6 +2,7 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { present } from '@/lib/grid/present';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { TablePrice } from '@/lib/price/priceTable';
 import { fromMinor } from '@/shared/money';
 
@@ -20,7 +21,7 @@ export interface BreakEnds {
 export function breakEnds(costed: CostedJob, grid: Grid, table: readonly TablePrice[]): readonly BreakEnds[] {
   const { job } = costed.laidOut;
   return job.lines.flatMap((line) => {
-    const evaluate = caseEvaluator(costed, line, grid);
+    const evaluate = caseEvaluator(judgedJob(costed, line), line, grid);
     const cells = table.flatMap((cell) => {
       const size = line.sizes.find((one) => one.size === cell.size);
       return cell.lineId === line.line.id && size !== undefined ? [{ cell, size }] : [];

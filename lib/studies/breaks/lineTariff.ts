@@ -3,6 +3,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { present } from '@/lib/grid/present';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { TARIFF_UP_TO } from '@/lib/studies/curve/batchTariffs';
 import { fitTariff, type Tariff } from '@/lib/studies/curve/fitTariff';
 import { sizesAsSold } from './sizesAsSold';
@@ -16,7 +17,7 @@ export interface LineTariff extends Tariff {
 
 /**
  * “So much to start, so much a piece” for the pieces of one line in its mix of sizes, fitted to the target totals of
- * 1 to 100 pieces; the other lines of the job stay as they are. Of a job of one line it is the tariff of the batch.
+ * 1 to 100 pieces, of the orders that its list is judged by. Of a job of one line it is the tariff of the batch.
  *
  * @returns null where totals are too few to fit
  */
@@ -30,7 +31,7 @@ export function lineTariff(costed: CostedJob, line: ResolvedLine, grid: Grid): L
   const pieces = sizes.reduce((sum, { quantity }) => sum + quantity, 0);
   const batches = Array.from({ length: TARIFF_UP_TO }, (_, index) => index + 1);
   const columns = caseEvaluator(
-    costed,
+    judgedJob(costed, line),
     line,
     grid,
   )(batches.flatMap((batch) => sizes.map((size) => ({ size, batch, askedPrice: null }))));
