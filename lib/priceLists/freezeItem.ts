@@ -4,6 +4,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { LOOKED_AT_UP_TO } from '@/lib/price/list/firstFall';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { LineList } from '@/lib/price/list/lineList';
 import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { sizesAsSold } from '@/lib/studies/breaks/sizesAsSold';
@@ -81,7 +82,7 @@ export function freezeItem(
       sizesAsSold(line, sizes, apart).map((size) => ({ size, selling: sold })),
     ),
     input.workshop.currency,
-    caseEvaluator(costed, line, grid),
+    caseEvaluator(judgedJob(costed, line), line, grid),
   );
   const breaks = base.flatMap(({ from, to }, index) => {
     const found = least[index];

@@ -3,7 +3,9 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { present } from '@/lib/grid/present';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { LineList } from '@/lib/price/list/lineList';
+
 import type { TablePrice } from '@/lib/price/priceTable';
 import { fromMinor } from '@/shared/money';
 
@@ -32,7 +34,7 @@ export function breakEnds(
     return size === undefined ? [] : [{ cell, size }];
   });
   const columns = caseEvaluator(
-    costed,
+    judgedJob(costed, line),
     line,
     grid,
   )(

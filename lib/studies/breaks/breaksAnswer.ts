@@ -5,6 +5,7 @@ import { type BreaksProblem, checkBreaks } from '@/lib/job/checkBreaks';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { apartList } from '@/lib/price/list/apartList';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { LineList } from '@/lib/price/list/lineList';
 import type { LineNeeds } from '@/lib/price/list/lineNeeds';
 import type { Selling, WrittenTariff } from '@/lib/price/list/selling';
@@ -81,7 +82,7 @@ function answerLine(
   const { policy, currency } = job.workshop;
   const priced = priceLine(costed, line, grid);
   const { list, needs, orders, table } = priced;
-  const evaluate = caseEvaluator(costed, line, grid);
+  const evaluate = caseEvaluator(judgedJob(costed, line), line, grid);
   const tariff = channelTariff(costed, line, needs, apartList(job, needs, orders));
   const groups = breakGroups(costed, line, list);
   const [first] = groups;

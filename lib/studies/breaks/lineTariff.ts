@@ -1,5 +1,7 @@
 import type { ResolvedLine } from '@/lib/job/checkedJob';
+
 import type { LineNeeds } from '@/lib/price/list/lineNeeds';
+
 import { TARIFF_UP_TO } from '@/lib/studies/curve/batchTariffs';
 import { fitTariff, type Tariff } from '@/lib/studies/curve/fitTariff';
 
@@ -12,7 +14,7 @@ export interface LineTariff extends Tariff {
 
 /**
  * “So much to start, so much a piece” for the pieces of one line in its mix of sizes, fitted to the target totals of
- * 1 to 100 pieces; the other lines of the job stay as they are. Of a job of one line it is the tariff of the batch.
+ * 1 to 100 pieces, of the orders that its list is judged by. Of a job of one line it is the tariff of the batch.
  *
  * @param needs what its list was made from
  * @returns null where totals are too few to fit
