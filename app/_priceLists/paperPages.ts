@@ -4,6 +4,8 @@ import type { PriceListVersion } from '@/shared/schemas/priceList';
 const HEAD_MM = 18;
 const FOOT_MM = 18;
 const LINE_MM = 4.2;
+/** What is included is set larger. */
+const NOTE_MM = 5.3;
 /** Name of an item, its sizes, and the room around it. */
 const ITEM_MM = 13;
 /** A row of prices under the words of an item, each with what holds its last orders, and the rule beneath. */
@@ -28,7 +30,7 @@ export function paperPages(
     text === ''
       ? 0
       : text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / letters)), 0);
-  const words = lines(notes, PAGE_LETTERS) + lines(from, COLUMN_LETTERS) + lines(leadTime, PAGE_LETTERS);
+  const words = lines(from, COLUMN_LETTERS) + lines(leadTime, PAGE_LETTERS);
   const charges = new Set(
     items.flatMap((item) => item.charges.map(({ kind, name, amount }) => `${kind} ${name} ${amount}`)),
   );
@@ -43,6 +45,7 @@ export function paperPages(
   });
   const all =
     FOOT_MM +
+    NOTE_MM * lines(notes, PAGE_LETTERS) +
     LINE_MM * (words + Math.ceil(charges.size / 2)) +
     heights.reduce((sum, height) => sum + height, 0);
   // The head is repeated on every page.
