@@ -8,6 +8,10 @@ const LINE_MM = 4.2;
 const NOTES_MM = (16 * 1.45 * 25.4) / 96;
 /** Name of an item, its sizes, and the room around it. */
 const ITEM_MM = 13;
+/** A row of prices under the words of an item, each with what holds its last orders, and the rule beneath. */
+const PRICES_MM = 28;
+/** More breaks than this make such a row; fewer stand beside the words. */
+const BESIDE = 3;
 /** Letters that stand side by side in the column of an item, and across the whole page. */
 const COLUMN_LETTERS = 54;
 /** “, up to 8 × 10 in” follows what an item says. */
@@ -30,16 +34,20 @@ export function paperPages(
   const charges = new Set(
     items.flatMap((item) => item.charges.map(({ kind, name, amount }) => `${kind} ${name} ${amount}`)),
   );
-  const heights = items.map(
-    ({ name, says }) =>
+  const heights = items.map(({ name, says, breaks, selling, setUp }) => {
+    const isRow = setUp === null && selling !== 'onePrice' && breaks.length > BESIDE;
+    const letters = isRow ? PAGE_LETTERS : COLUMN_LETTERS;
+    return (
       ITEM_MM +
-      LINE_MM * (lines(name, COLUMN_LETTERS) - 1 + Math.ceil((says.length + SIZE_LETTERS) / COLUMN_LETTERS)),
-  );
+      (isRow ? PRICES_MM : 0) +
+      LINE_MM * (lines(name, letters) - 1 + Math.ceil((says.length + SIZE_LETTERS) / letters))
+    );
+  });
   const all =
-    HEAD_MM +
     FOOT_MM +
     NOTES_MM * lines(notes, PAGE_LETTERS) +
     LINE_MM * (words + Math.ceil(charges.size / 2)) +
     heights.reduce((sum, height) => sum + height, 0);
-  return Math.max(1, Math.ceil(all / roomMm[paper]));
+  // The head is repeated on every page.
+  return Math.max(1, Math.ceil(all / (roomMm[paper] - HEAD_MM)));
 }

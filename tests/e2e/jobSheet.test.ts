@@ -38,17 +38,29 @@ test('a docket prints as its job sheet: a page for the bench, and a page of cost
   await priced(page);
 });
 
-test('the sheet of three lines has one page for the bench on both papers', async () => {
-  const page = await openPage({ path: '/jobs/fair-mugs/sheet' });
-  await page.getByRole('article', { name: 'Job sheet' }).waitFor();
-  for (const paper of papers) {
-    const { title, pages } = await printedPages(page, paper);
-    expect(title).toBe('Spring Fair mugs');
-    expect(pages).toHaveLength(2);
-    expect(pages[0]?.text).toContain('packed by, date');
-    expect(pages[1]?.text).toContain('For you alone');
-  }
-});
+test.each([
+  ['club-order', 'Ramblers Club shirts', ['Chest badge', 'mirrored on paper', 'Club crest']],
+  ['fair-mugs', 'Spring Fair mugs', ['Fern mug', 'Otter mug', 'Star Map mug', 'Every print:']],
+  ['fair-shirts', 'Spring Fair shirts', ['Fern shirt', 'Lighthouse shirt', 'Star Map shirt', '124 in all']],
+])(
+  'the sheet of %s has one page for the bench and one for the owner on both papers',
+  async (id, name, told) => {
+    const page = await openPage({ path: `/jobs/${id}/sheet` });
+    await page.getByRole('article', { name: 'For you alone' }).waitFor();
+    for (const paper of papers) {
+      const { title, pages } = await printedPages(page, paper);
+      expect(title).toBe(name);
+      expect(pages).toHaveLength(2);
+      expect(pages.every(({ isInside }) => isInside)).toBe(true);
+      const bench = pages[0]?.text.replaceAll(/\s+/g, ' ');
+      for (const words of [...told, 'Job sheet', 'Check, fold, pack', 'packed by, date'])
+        expect(bench).toContain(words);
+      expect(bench).not.toMatch(MONEY);
+      expect(bench).not.toMatch(/print or save|back to|undo/i);
+      expect(pages[1]?.text).toContain('For you alone');
+    }
+  },
+);
 
 test.each([1280, 390])('the sheet is looked at before it is printed, %d wide', async (width) => {
   const page = await openPage({ path: '/jobs/club-order', width });

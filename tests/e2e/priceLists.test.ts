@@ -45,9 +45,12 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
   );
   await looksRight(page, 'price-list-issued');
   const paper = page.getByRole('article', { name: 'Price list, version 1' });
-  const prices = await paper.locator('dd').allTextContents();
-  // What is made to stock has one price a size.
-  expect(prices.length).toBeGreaterThanOrEqual(7);
+  // What is made to stock has one price a size, each said in full, and no least order beside it.
+  const shirt = paper.locator('section').filter({ hasText: 'Fern shirt' }).first();
+  expect(await shirt.locator('dt').allTextContents()).toEqual(['S to XL', '2XL', '3XL']);
+  expect(await paper.textContent()).not.toContain('Least order');
+  const prices = (await paper.locator('dd').allTextContents()).map((text) => text.trim());
+  expect(prices.length).toBeGreaterThanOrEqual(4 * 3 + 3);
   for (const [label, size] of [
     ['Letter', '612 × 792'],
     ['A4', '595 × 842'],
@@ -106,6 +109,9 @@ test.each([1280, 390])(
     expect(pages.map(({ size }) => size)).toEqual(['612 × 792']);
     expect(pages[0]?.text).toContain('Club shirt');
     expect(pages[0]?.text).toContain('page 1 of 1');
+    // The trade's example of a capped list of six breaks: one alone, two or three together, then a price a piece.
+    const text = pages[0]?.text.replaceAll(/\s+/g, ' ');
+    expect(text).toMatch(/ 1 144\.50 .*2 to 3 18\d\.\d0 together .*from 4 4\d\.\d0 each/);
     expect(pages[0]?.text).not.toMatch(/margin|stands in the way|issue version|undo/i);
   },
 );
@@ -118,6 +124,10 @@ test('a list of two pages says on each which it is', async () => {
   const { pages } = await printedPages(page, 'Letter');
   expect(pages.map(({ text }) => /page \d of \d/.exec(text)?.[0])).toEqual(['page 1 of 2', 'page 2 of 2']);
   expect(pages.every(({ isInside }) => isInside)).toBe(true);
+  for (const { text } of pages) {
+    expect(text).toContain('Shirts and mugs for clubs');
+    expect(text).toContain('Draft, not issued yet');
+  }
 });
 
 test('all that stands in the way is told at once, on a phone too', async () => {

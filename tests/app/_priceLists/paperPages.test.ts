@@ -11,6 +11,18 @@ describe('the pages a list takes', () => {
     expect(paperPages(aVersion({ items: items(8) }), 'letter')).toBe(1);
   });
 
+  it('are more where each item has a row of six breaks, which takes the height of three', () => {
+    const [least] = anItem().breaks;
+    if (least === undefined) throw new Error('an item has breaks');
+    const rows = items(8).map((item) => ({
+      ...item,
+      selling: 'capped' as const,
+      breaks: [1, 4, 8, 12, 20, 42].map((from) => ({ ...least, from })),
+    }));
+    expect(paperPages(aVersion({ items: rows.slice(0, 3) }), 'letter')).toBe(1);
+    expect(paperPages(aVersion({ items: rows }), 'letter')).toBe(2);
+  });
+
   it('are more for twenty items, or for words without end', () => {
     expect(paperPages(aVersion({ items: items(20) }), 'a4')).toBe(2);
     expect(paperPages(aVersion({ items: items(8), notes: 'Word\n'.repeat(60) }), 'a4')).toBeGreaterThan(1);

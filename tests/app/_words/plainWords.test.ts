@@ -6,6 +6,7 @@ import {
   moreSheetsWords,
   printSizesWords,
   recipeWords,
+  toPrintWords,
 } from '@/app/_words/docket/jobSheetWords';
 import { jobInWords } from '@/app/_words/docket/jobWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
@@ -116,6 +117,8 @@ const samples: Readonly<Record<string, readonly string[]>> = {
       formatter,
     ),
     moreSheetsWords(1, 1, formatter) ?? '',
+    toPrintWords(1, null, formatter),
+    toPrintWords(1, 940, formatter),
     printSizesWords([print, print], formatter),
     ...recipeWords(line.placements[0]?.recipe ?? recipeSchema.parse({}), formatter),
   ],

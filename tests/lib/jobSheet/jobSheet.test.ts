@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { priceJob } from '@/lib/costing/priceJob';
 import { jobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, mugs } from '@/tests/fixtures/clubJob';
+import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
 function factsOf(input: JobInput) {
@@ -58,4 +58,18 @@ test('each line has its own stack', () => {
     ['Star Map mug', 12],
   ]);
   expect(pieces).toBe(36);
+});
+
+test('of a roll the length is told that is printed', () => {
+  // Two backs across, turned, 37 of them are 19 rows of 8 in and a gutter: at least 19 × 203.2 mm.
+  const { rollMm } = factsOf(
+    clubWith({
+      'workshop.sheets.0.form': 'roll',
+      'workshop.sheets.0.widthMm': 609.6,
+      'workshop.sheets.0.heightMm': 1000,
+      'workshop.sheets.0.price': { value: 1.2, unit: 'money/m', date: TODAY, origin: 'yours' },
+    }),
+  );
+  expect(rollMm).toBeGreaterThan(19 * 203.2);
+  expect(factsOf(club()).rollMm).toBeNull();
 });

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { openPage } from '@/tests/e2e/harness/openPage';
+
+const SECTIONS = [
+  ['checks', 'Checks'],
+  ['prices', 'Prices'],
+  ['levers', 'What would raise it'],
+] as const;
+
+test.each([1280, 390])(
+  'an address that names a section leads to it once it has come, %d wide',
+  async (width) => {
+    for (const [id] of SECTIONS) {
+      const page = await openPage({ path: `/jobs/club-order#${id}`, width });
+      const heading = page.locator(`#${id}-heading`);
+      await heading.waitFor();
+      await expect.poll(() => heading.evaluate((it) => it === document.activeElement)).toBe(true);
+      await expect
+        .poll(() => heading.evaluate((it) => it.getBoundingClientRect().top < window.innerHeight / 2))
+        .toBe(true);
+      await page.close();
+    }
+  },
+);
+
+test('an address that names a field inside a fold opens the fold and leads to it', async () => {
+  const page = await openPage({ path: '/jobs/club-order#job-lines-0-selling' });
+  const field = page.locator('#job-lines-0-selling');
+  await field.waitFor();
+  await expect.poll(() => field.evaluate((it) => it.contains(document.activeElement))).toBe(true);
+});
