@@ -1,7 +1,8 @@
+import { isUsual, judged } from '@/lib/check/rates/judgedRates';
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { linePlaces } from '@/lib/job/places';
-import type { Finding } from '@/shared/finding';
+import type { Finding, Where } from '@/shared/finding';
 import { isLargerSize } from '@/shared/sizeOrder';
 
 interface SizeAmount {
@@ -10,20 +11,32 @@ interface SizeAmount {
 }
 
 /** RATE-03: the blank of a larger size that costs less than that of a smaller one, mostly one of two left typical. */
-const largerBlanks: Rule = ({ resolved }) =>
-  linePlaces(resolved).flatMap(({ line, whereBlank }): readonly Finding[] => {
+const largerBlanks: Rule = (scene) => {
+  // A price that cannot be meant is asked about as that, and says nothing of the others.
+  const odd = judged(scene).flatMap(([used, rate]) => (isUsual(used, rate) ? [] : [pathKey(used.where)]));
+  return linePlaces(scene.resolved).flatMap(({ line, whereBlank }): readonly Finding[] => {
+    const whereOf = (size: string) =>
+      whereBlank(
+        'sizes',
+        Math.max(
+          0,
+          line.blank.sizes.findIndex(({ name }) => name === size),
+        ),
+        'price',
+      );
     const found = cheaperLarger(
-      line.sizes.map(({ size, blankPrice }) => ({ size, amount: blankPrice.value })),
+      line.sizes.flatMap(({ size, blankPrice }) =>
+        odd.includes(pathKey(whereOf(size))) ? [] : [{ size, amount: blankPrice.value }],
+      ),
     );
     if (found === null) return [];
     const { larger, smaller } = found;
-    const index = line.blank.sizes.findIndex(({ name }) => name === larger.size);
     return [
       makeFinding({
         id: 'RATE-03',
         severity: 'caution',
         variant: 'largerCheaper',
-        where: { ...whereBlank('sizes', Math.max(0, index), 'price'), size: larger.size },
+        where: { ...whereOf(larger.size), size: larger.size },
         found: { value: larger.amount, unit: 'money/piece' },
         limit: { value: smaller.amount, unit: 'money/piece' },
         facts: {
@@ -36,6 +49,10 @@ const largerBlanks: Rule = ({ resolved }) =>
       }),
     ];
   });
+};
+
+const pathKey = ({ document, id = '', path }: Pick<Where, 'document' | 'id' | 'path'>): string =>
+  [document, id, ...path].join(' ');
 
 /** RATE-03: a typed up-charge under which a larger size is sold for less than a smaller one. */
 const largerCharges: Rule = ({ resolved }) =>

@@ -7,7 +7,8 @@ import type { UsedRate } from '@/lib/job/usedRate';
 import type { Finding, Fix } from '@/shared/finding';
 import type { Rate } from '@/shared/schemas/rate';
 import { thresholds } from '@/shared/tables/thresholds';
-import { placementTypicals, typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
+import { placementTypicals } from '@/shared/tables/typicalRates';
+import { isPay, isUsual, judged } from './judgedRates';
 import { leftEmptyRules } from './leftEmpty';
 import { ageRule } from './rateAge';
 import { underDwellRule } from './underDwell';
@@ -20,7 +21,7 @@ const plausible: Rule = (scene) =>
     const [least, most] = used.typical.plausible;
     const { unit } = used.typical;
     const isNothing = value <= 0 && isDivisor(used);
-    if (!isNothing && value >= least * (1 - 1e-9) && value <= most * (1 + 1e-9)) return [];
+    if (!isNothing && isUsual(used, rate)) return [];
     const measured = { rate: used.typical.label, of: used.of, value, unit };
     return [
       makeFinding({
@@ -54,8 +55,6 @@ const noPay: Rule = (scene) =>
       }),
     ];
   });
-
-const isPay = ({ where }: UsedRate): boolean => where.path[0] === 'rates' && where.path[1] === 'wage';
 
 /** RATE-04: the price of a pack typed as the price of one, or a litre's as a millilitre's. */
 const packPrice: Rule = (scene) =>
@@ -113,18 +112,6 @@ const noScrap: Rule = ({ resolved }) =>
       }),
     ];
   });
-
-/** Rates that are there, needed and comparable: amounts of a far currency have no band here. */
-function judged({ usedRates, resolved }: Scene): readonly (readonly [UsedRate, Rate])[] {
-  const isMoneyKnown = typicalMoneyCurrencies.includes(resolved.workshop.currency);
-  return usedRates.flatMap((used) => {
-    if (used.rate === null || !used.needed) return [];
-    // Zero scrap and pay of nothing have their own findings.
-    if ((used.where.path.at(-1) === 'scrap' || isPay(used)) && used.rate.value === 0) return [];
-    if (used.typical.unit.startsWith('money') && !isMoneyKnown) return [];
-    return [[used, used.rate] as const];
-  });
-}
 
 /** Hours that the yearly overhead is divided by. */
 const isDivisor = ({ typical }: UsedRate): boolean => typical.unit === 'h/year';

@@ -116,21 +116,28 @@ describe('RATE-03 asks about figures that cannot be meant', () => {
 });
 
 describe('RATE-03 asks about prices that no order pays', () => {
+  const charges = (amount: number) => [
+    { size: '2XL', amount },
+    { size: '3XL', amount: 2.5 },
+  ];
+  const typed = (field: string, value: unknown) =>
+    clubWith({ 'workshop.policy.breaks': [1, 6, 12, 24, 48], [`job.lines.0.${field}`]: value });
+
   it.each([
     ['askedPrice', 19.005, 'caution askedFiner'],
     ['askedPrice', 19.01, 'pass'],
-    ['upCharges', [{ size: '2XL', amount: 1.505 }], 'caution chargeFiner'],
-    ['upCharges', [{ size: '2XL', amount: 1.51 }], 'pass'],
+    ['upCharges', charges(1.505), 'caution chargeFiner'],
+    ['upCharges', charges(1.51), 'pass'],
     // The breaks are 1, 6, 12, 24 and 48.
     ['ownPrices', [{ from: 10, each: 20 }], 'caution ownNoBreak'],
     ['ownPrices', [{ from: 12, each: 20 }], 'pass'],
   ])('%s %j: %s', (field, value, expected) => {
-    expect(verdict(clubWith({ [`job.lines.0.${field}`]: value }), 'RATE-03')).toBe(expected);
+    expect(verdict(typed(field, value), 'RATE-03')).toBe(expected);
   });
 
   it.each([
     ['askedPrice', 19.005, 19.01],
-    ['upCharges', [{ size: '2XL', amount: 1.505 }], [{ size: '2XL', amount: 1.51 }]],
+    ['upCharges', charges(1.505), charges(1.51)],
     [
       'ownPrices',
       [
@@ -141,7 +148,7 @@ describe('RATE-03 asks about prices that no order pays', () => {
       [{ from: 12, each: 19 }],
     ],
   ])('the button mends %s', (field, value, expected) => {
-    const input = clubWith({ [`job.lines.0.${field}`]: value });
+    const input = typed(field, value);
     const after = mended(input, told(input, 'RATE-03')[0]);
     expect(after.job.lines[0]).toMatchObject({ [field]: expected });
     expect(verdict(after, 'RATE-03')).toBe('pass');
