@@ -11,7 +11,11 @@ test('the API prices the club order to the figures worked by hand', async () => 
   const answer = await response.json();
   expect(answer.costSheet.fullCost).toBeCloseTo(411.79, 1);
   expect(answer.prices.targetTotal).toBeCloseTo(602.05, 1);
-  expect(answer.prices.table).toHaveLength(30);
+  // The sums choose six breaks from one piece on; each stands in six sizes.
+  const starts: readonly { from: number; size: string }[] = answer.prices.table;
+  expect(starts).toHaveLength(36);
+  expect(new Set(starts.map(({ from }) => from)).size).toBe(6);
+  expect(new Set(starts.map(({ size }) => size))).toEqual(new Set(['S', 'M', 'L', 'XL', '2XL', '3XL']));
   expect(answer.findings.map(({ id }: { id: string }) => id).sort()).toEqual(
     ['ART-01', 'ART-04', 'ART-13', 'ART-14', 'LAY-08', 'PLC-07', 'REC-12', 'SUB-12', 'TIM-02'].sort(),
   );

@@ -1,7 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { expectPriceBar, kept, priceBarText, priced, section } from '@/tests/e2e/harness/docketPage';
+import { expectPriceBar, kept, priceBarText, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 import { gridOf } from '@/tests/fixtures/pictures/gridOf';
@@ -12,7 +12,7 @@ const PICTURE = 'Hill path picture';
 async function openPlacement(page: Page): Promise<Locator> {
   await priced(page);
   const job = section(page, 'The job');
-  await job.getByRole('button', { name: /^Back picture/ }).click();
+  await unfold(job, /^Back picture/);
   return job.getByRole('group', { name: `The picture, ${PICTURE}` });
 }
 
@@ -101,6 +101,10 @@ test('price and ink follow the picture, are undone and redone, and are there aft
   await expect.poll(() => priceBarText(page)).toBe(after);
   await kept(page);
   await page.reload();
+  // The fold stands open as it was left.
+  await section(page, 'The job')
+    .getByRole('group', { name: `The picture, ${PICTURE}` })
+    .waitFor();
   const again = await openPlacement(page);
   await again.getByText('50 % of ink').waitFor();
   await again.locator('canvas[data-drawn="true"]').waitFor();

@@ -94,6 +94,12 @@ test('with type at twice its size the ruler keeps its figures apart, and the bar
   const short = page.getByRole('complementary', { name: 'Price in short' });
   await short.waitFor();
   expect((await short.boundingBox())?.height).toBeLessThanOrEqual(844 / 5);
+  // The price is there to its last digit.
+  const cut = await short.locator('[data-figure="price"]').evaluate((figure) => {
+    const room = figure.parentElement?.getBoundingClientRect().right ?? 0;
+    return figure.getBoundingClientRect().right - room;
+  });
+  expect(cut).toBeLessThanOrEqual(0);
   // With the keyboard up it makes room for what is typed.
   await page.setViewportSize({ width: 390, height: 480 });
   await short.waitFor({ state: 'hidden' });
