@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { filled, kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
-import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
 /** Every figure of one name on the page, without its currency or unit. */
@@ -80,8 +80,7 @@ test('with type at twice its size the ruler keeps its figures apart, and the bar
     document.documentElement.style.fontSize = '200%';
   });
   await page.locator('[data-price-bar] dl').waitFor();
-  const beside = await page.locator('[data-price-bar]').evaluate((bar) => bar.scrollWidth - bar.clientWidth);
-  expect(beside).toBeLessThanOrEqual(0);
+  await scrollsNowhere(page);
   const boxes = await page
     .locator('[data-price-bar] dl > div')
     .evaluateAll((rows) =>
@@ -90,6 +89,11 @@ test('with type at twice its size the ruler keeps its figures apart, and the bar
   for (const [index, { top }] of boxes.slice(1).entries()) {
     expect(top).toBeGreaterThanOrEqual(boxes[index]?.bottom ?? 0);
   }
+  // With every section worked out, too.
+  await section(page, 'Ways of selling').getByText('best;', { exact: false }).waitFor();
+  await page.locator('#curve').scrollIntoViewIfNeeded();
+  await page.locator('#curve [data-figure="pay"]').waitFor();
+  await scrollsNowhere(page);
   await page.evaluate(() => scrollTo(0, document.body.scrollHeight / 2));
   const short = page.getByRole('complementary', { name: 'Price in short' });
   await short.waitFor();
