@@ -40,10 +40,11 @@ export function BatchWords({ rows, marks, firstFull, lossWords, letterPx, falls 
     bottom: zero + letterPx * 1.5,
   });
   const atLeft = lossAt(left + 10);
-  // Where the loss begins, or at the other end where only that is free.
+  // Where the loss begins, at the other end, or amid: where neither curve nor handle run through the words.
   const lossBox =
-    [atLeft, lossAt(right - 10 - lossWidth)].find((box) => !lines.some((line) => crosses(line, box))) ??
-    atLeft;
+    [atLeft, lossAt(right - 10 - lossWidth), lossAt((left + right - lossWidth) / 2)].find(
+      (box) => !lines.some((line) => crosses(line, box)),
+    ) ?? atLeft;
   const loss: readonly PlacedLabel[] =
     lossWords === null
       ? []
