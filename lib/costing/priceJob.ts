@@ -57,6 +57,13 @@ export interface JobAnswer {
   readonly prices: JobPrices | null;
 }
 
+/** A job with all that is found about it, before its prices. */
+interface JudgedJob {
+  readonly answer: Omit<JobAnswer, 'prices'>;
+  /** What prices are made from; null while a stop withholds them. */
+  readonly priced: { readonly costed: CostedJob; readonly rates: RatesInUse } | null;
+}
+
 /**
  * The whole way of a job: check, layout, costs, a second look that needs the costs, prices.
  *
@@ -64,6 +71,12 @@ export interface JobAnswer {
  * @param grid the thread's formula grid
  */
 export function priceJob(input: JobInput, grid: Grid): JobAnswer {
+  const { answer, priced } = judgeJob(input, grid);
+  return { ...answer, prices: priced === null ? null : pricesOf(priced.costed, priced.rates, grid) };
+}
+
+/** The same way up to its prices. */
+export function judgeJob(input: JobInput, grid: Grid): JudgedJob {
   const { findings, checked, rates } = checkJob(input);
   const formulas = formulaFindings(
     readOwnFormulas(ownRowsOf(input), mostPlacements(input)),
@@ -72,15 +85,15 @@ export function priceJob(input: JobInput, grid: Grid): JobAnswer {
   );
   const found = orderFindings([...findings, ...formulas]);
   if (checked === null || formulas.some(isStanding)) return uncosted(found);
-  return priceChecked(checked, rates, found, grid);
+  return judgeChecked(checked, rates, found, grid);
 }
 
-function priceChecked(
+function judgeChecked(
   checked: CheckedJob,
   rates: RatesInUse,
   found: readonly Finding[],
   grid: Grid,
-): JobAnswer {
+): JudgedJob {
   const laidOut = layOutJob(checked);
   const result = costJob(laidOut, grid);
   if (result.kind === 'faulty') {
@@ -93,11 +106,12 @@ function priceChecked(
     ...negativeRowFindings(costed.sheet, checked.ownRows),
     ...reviewCosts(checked, costFactsOf(costed, grid)),
   ]);
-  const answer = { findings, layout: laidOut.prints, costSheet: costed.sheet };
   // A price under the floor is a stop whose way out is the prices themselves: they are not withheld for it.
-  if (findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08'))
-    return { ...answer, prices: null };
-  return { ...answer, prices: pricesOf(costed, rates, grid) };
+  const isWithheld = findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08');
+  return {
+    answer: { findings, layout: laidOut.prints, costSheet: costed.sheet },
+    priced: isWithheld ? null : { costed, rates },
+  };
 }
 
 function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
@@ -124,11 +138,9 @@ function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
   };
 }
 
-const uncosted = (findings: readonly Finding[]): JobAnswer => ({
-  findings,
-  layout: null,
-  costSheet: null,
-  prices: null,
+const uncosted = (findings: readonly Finding[]): JudgedJob => ({
+  answer: { findings, layout: null, costSheet: null },
+  priced: null,
 });
 
 /** The job's own row replaces the workshop's of the same id. */

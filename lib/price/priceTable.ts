@@ -6,13 +6,14 @@ import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJ
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { caseEvaluator } from './caseEvaluator';
 import { type BreakSpan, openUpTo } from './list/breakStarts';
+import { judgedJob } from './list/judgedJob';
 import type { LineList } from './list/lineList';
 import { type LineNeeds, lineNeeds } from './list/lineNeeds';
 import { type ListedLine, listLine } from './list/listLine';
 import { printGroupOf } from './printGroups';
 import { type SuggestedPrice, suggestedPrice } from './suggestedPrice';
 
-/** One cell of the price table: a piece of a size in a batch of a break. */
+/** One cell of the price table: a piece of a size in a batch of a break; of a list for orders, of this line alone. */
 export interface TablePrice {
   readonly lineId: string;
   readonly size: string;
@@ -73,24 +74,26 @@ export function priceLines(costed: CostedJob, grid: Grid): PricedLines {
   };
 }
 
-/** The same for one line. */
+/** The same for one line, judged by the job that its orders are. */
 export function priceLine(costed: CostedJob, line: ResolvedLine, grid: Grid): PricedLine {
-  const evaluate = caseEvaluator(costed, line, grid);
-  const needs = lineNeeds(costed, line, grid, evaluate);
+  const judged = judgedJob(costed, line);
+  const { job } = judged.laidOut;
+  const evaluate = caseEvaluator(judged, line, grid);
+  const needs = lineNeeds(judged, line, grid, evaluate);
   if (needs === null) throw new RangeError(`line ${line.line.id} has no pieces to price`);
-  const listed = listLine(costed.laidOut, line, needs);
-  const { currency } = costed.laidOut.job.workshop;
+  const listed = listLine(judged.laidOut, line, needs);
+  const { currency } = job.workshop;
   const cells = listed.spans.flatMap((span, index) =>
     line.sizes.map((size, at) => ({
       ...priceOf(listed, index, at),
       span,
       size,
-      batch: dearestOrder(costed.laidOut.job, line, needs, listed, span, at),
+      batch: dearestOrder(job, line, needs, listed, span, at),
     })),
   );
   // Cases of one make, batch and price are worked out once and written out for each.
   const keyOf = ({ size, batch, price }: (typeof cells)[number]) =>
-    `${makeOf(costed.laidOut.job, line, size)} ${batch} ${price}`;
+    `${makeOf(job, line, size)} ${batch} ${price}`;
   const distinct = [...new Map(cells.map((cell) => [keyOf(cell), cell])).values()];
   const priced = evaluate(
     distinct.map(({ size, batch, price }) => ({

@@ -52,7 +52,9 @@ function answersOf(input: JobInput) {
   const own = channels.ways.find(({ isJobs }) => isJobs);
   const point = curve.points.find(({ n }) => n === curve.asked);
   if (!own || !point) throw new Error('the job is not among its ways of selling, or not on its curve');
-  return { prices, costSheet, own, levers, point };
+  const figures = jobFigures(input, grid);
+  if (figures.kind !== 'priced') throw new Error('the list of jobs has no price of it');
+  return { prices, costSheet, own, levers, point, figures };
 }
 
 describe.each([
@@ -74,17 +76,16 @@ describe.each([
   ],
   ['whose price nobody has decided, at a stall with tax inside', stallUndecided],
 ])('a job %s', (_, input) => {
-  const { prices, own, levers, point } = answersOf(input());
+  const { prices, own, levers, point, figures } = answersOf(input());
 
-  it('has one margin: in its prices, its offer, its way of selling, its levers and on its curve', () => {
-    for (const margin of [prices.offer.margin, own.margin, levers.before.margin, point.margin]) {
+  it('has one margin: in its prices, its offer, its way of selling, its levers, on its curve and among all jobs', () => {
+    for (const { margin } of [prices.offer, own, levers.before, point, figures])
       expect(margin).toBeCloseTo(prices.margin, 9);
-    }
   });
 
   it('has one pay an hour in the same places', () => {
-    const everywhere = [prices.offer.payPerHour, own.payPerHour, levers.before.payPerHour, point.payPerHour];
-    for (const pay of everywhere) expect(pay).toBeCloseTo(prices.payPerHour, 9);
+    for (const { payPerHour } of [prices.offer, own, levers.before, point, figures])
+      expect(payPerHour).toBeCloseTo(prices.payPerHour, 9);
   });
 
   it('has one profit and one cost in the same places', () => {
