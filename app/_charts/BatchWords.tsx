@@ -39,9 +39,12 @@ export function BatchWords({ rows, marks, firstFull, lossWords, letterPx, falls 
     top: zero,
     bottom: zero + letterPx * 1.5,
   });
-  // At the left, where the loss begins; at the other end where the curve runs through there.
-  const [atLeft, atRight] = [lossAt(left + 10), lossAt(right - 10 - lossWidth)];
-  const lossBox = lines.some((line) => crosses(line, atLeft)) ? atRight : atLeft;
+  const atLeft = lossAt(left + 10);
+  // Where the loss begins, at the other end, or amid: where neither curve nor handle run through the words.
+  const lossBox =
+    [atLeft, lossAt(right - 10 - lossWidth), lossAt((left + right - lossWidth) / 2)].find(
+      (box) => !lines.some((line) => crosses(line, box)),
+    ) ?? atLeft;
   const loss: readonly PlacedLabel[] =
     lossWords === null
       ? []

@@ -29,7 +29,7 @@ type StairChartProps = Readonly<{
 
 const fallen = {
   color: 'var(--stop-ground)',
-  definition: pattern({ ...diagonals, color: 'var(--stop)', opacity: 1, strokeWidth: 2 }),
+  definition: pattern({ ...diagonals, color: 'var(--stop)', opacity: 0.5 }),
 };
 
 /** What orders pay by a list, as a staircase over what each must bring; where a larger order pays less is hatched. */

@@ -88,7 +88,7 @@ export function PriceStairs({ stairs, asked, isOwn, hasTaxInside, targetMargin, 
                 falls: falls.map(({ from, cheaperAt, lost }) => ({
                   from,
                   cheaperAt,
-                  words: `−${formatter.number(units(lost), 2)}`,
+                  words: `−${listMoney(lost, voice)}`,
                 })),
                 job:
                   asked === null || own === null || asked.n > stairs.points.length

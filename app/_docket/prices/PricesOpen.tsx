@@ -1,5 +1,6 @@
 'use client';
 
+import { classes } from '@/app/_controls/classes';
 import { useJob } from '@/app/_docket/common/useJob';
 import { ladderTaxWords, type PriceVoice } from '@/app/_words/docket/pricesWords';
 import type { CostSheet } from '@/lib/grid/costSheet';
@@ -50,7 +51,7 @@ export function PricesOpen(props: PricesOpenProps) {
           voice={voice}
         />
         {asked !== null && differsFromList(asked) && (
-          <ul className={remarks.remarks}>
+          <ul className={classes(remarks.remarks, remarks.beneath)}>
             <AskedRemark {...{ line, asked, suggested, voice }} />
           </ul>
         )}

@@ -29,20 +29,21 @@ describe('words beside the points of a drawing', () => {
   });
 
   it('keep clear of a line, farther away if they must', () => {
-    // A step: level at 150 px to the point, then up to 60 px and level again.
+    // A step: level at 140 px beside the point, then up to 60 px and level again.
     const step = [
-      [0, 150],
-      [200, 150],
+      [0, 140],
+      [200, 140],
       [201, 60],
       [400, 60],
     ] as const;
     const [placed] = placeLabels([label('a', 200, 150)], within, { boxes: [], lines: [step] }, 14, false);
     // Left above would lie on the level part; to the right beneath nothing runs.
     expect(placed).toMatchObject({ anchor: 'start', x: 210 });
-    const level = [150, 165].map((y) => [[0, y] as const, [400, y] as const]);
+    const level = [140, 165].map((y) => [[0, y] as const, [400, y] as const]);
     const [above] = placeLabels([label('a', 200, 150)], within, { boxes: [], lines: level }, 14, false);
-    // 16.8 px high and 10 px away: it ends at 140, clear of 150.
-    expect(above?.y).toBeLessThanOrEqual(140);
+    // Letters of 14 px stand in lines of 16.8: straight above, 10 px away, they end at 140, and a line farther at 123.2.
+    expect(above).toMatchObject({ anchor: 'middle', x: 200 });
+    expect(above?.y).toBeLessThanOrEqual(123.2);
   });
 
   it('stand above their point where they are to, unless a line runs there', () => {

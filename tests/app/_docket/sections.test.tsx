@@ -70,11 +70,18 @@ describe('the sheets', () => {
 
   it('draws the pieces as they lie, lettering mirrored as on the paper', () => {
     show(club());
+    const drawing = screen.getByRole('img', { name: 'Letter sheet with 1 of Back picture, mirrored' });
+    // 8 in are 203 mm; 13 px of a drawing 116 px high are 31.7 mm: ten letters to a line.
+    const [letters] = drawing.querySelectorAll('text');
+    expect([...(letters?.children ?? [])].map((line) => line.textContent)).toEqual(['Back', 'picture']);
+    expect(letters).toHaveAttribute('transform', expect.stringContaining('scale(-1 1)'));
+  });
+
+  it('writes no name on a piece that it does not fit on in letters of 13 px', () => {
+    show(club());
     const drawing = screen.getByRole('img', { name: 'Letter sheet with 4 of Chest badge, mirrored' });
-    const letters = within(drawing).getAllByText('Chest badge');
-    expect(letters).toHaveLength(4);
-    for (const name of letters)
-      expect(name).toHaveAttribute('transform', expect.stringContaining('scale(-1 1)'));
+    expect(within(drawing).queryByText(/Chest/)).toBeNull();
+    expect(screen.getByText(/Chest badge, 4 on each/)).toBeInTheDocument();
   });
 
   it('draws a picture that is flipped already and not mirrored again just the same', () => {
