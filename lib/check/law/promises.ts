@@ -1,6 +1,7 @@
 import { blanksForConfidence } from '@/lib/check/quantity/blanksForConfidence';
 import { blanksPerPiece } from '@/lib/check/quantity/packs';
 import type { Rule } from '@/lib/check/rule';
+import { toldOnce } from '@/lib/check/toldOnce';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { LinePlace } from '@/lib/job/places';
 import { linePlaces, placementPlaces } from '@/lib/job/places';
@@ -9,40 +10,42 @@ import { thresholds } from '@/shared/tables/thresholds';
 
 /** LAW-04: print where lips touch a cup. */
 const lipZone: Rule = ({ resolved }) =>
-  placementPlaces(resolved).flatMap((place): readonly Finding[] => {
-    const { rim, name } = place.placed.placement;
-    if (place.line.blank.kind !== 'drinkware') return [];
-    if (rim.inside) {
+  toldOnce(
+    placementPlaces(resolved).flatMap((place): readonly Finding[] => {
+      const { rim, name } = place.placed.placement;
+      if (place.line.blank.kind !== 'drinkware') return [];
+      if (rim.inside) {
+        return [
+          makeFinding({
+            id: 'LAW-04',
+            severity: 'stop',
+            variant: 'inside',
+            where: place.where('rim', 'inside'),
+            facts: { placement: name },
+            fix: { label: 'printOutside', facts: {}, changes: [place.change(['rim', 'inside'], false)] },
+          }),
+        ];
+      }
+      const limit = thresholds.lipZone;
+      if (rim.belowMm === null || rim.belowMm >= limit.value - 1e-6) return [];
       return [
         makeFinding({
           id: 'LAW-04',
-          severity: 'stop',
-          variant: 'inside',
-          where: place.where('rim', 'inside'),
-          facts: { placement: name },
-          fix: { label: 'printOutside', facts: {}, changes: [place.change(['rim', 'inside'], false)] },
+          severity: 'caution',
+          variant: 'near',
+          where: place.where('rim', 'belowMm'),
+          found: { value: rim.belowMm, unit: 'mm' },
+          limit: { value: limit.value, unit: 'mm' },
+          facts: { placement: name, mm: rim.belowMm, wantedMm: limit.value },
+          fix: {
+            label: 'belowRim',
+            facts: { mm: limit.value },
+            changes: [place.change(['rim', 'belowMm'], limit.value)],
+          },
         }),
       ];
-    }
-    const limit = thresholds.lipZone;
-    if (rim.belowMm === null || rim.belowMm >= limit.value - 1e-6) return [];
-    return [
-      makeFinding({
-        id: 'LAW-04',
-        severity: 'caution',
-        variant: 'near',
-        where: place.where('rim', 'belowMm'),
-        found: { value: rim.belowMm, unit: 'mm' },
-        limit: { value: limit.value, unit: 'mm' },
-        facts: { placement: name, mm: rim.belowMm, wantedMm: limit.value },
-        fix: {
-          label: 'belowRim',
-          facts: { mm: limit.value },
-          changes: [place.change(['rim', 'belowMm'], limit.value)],
-        },
-      }),
-    ];
-  });
+    }),
+  );
 
 /** LAW-07: what buyers are promised, and nobody can prove yet. A dishwasher concerns cups only. */
 const claims: Rule = ({ resolved: { workshop, lines } }) =>
