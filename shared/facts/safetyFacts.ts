@@ -40,5 +40,6 @@ export interface SafetyFacts {
     | Variant<'inside', { readonly placement: string }>;
   'LAW-05': Plain<{ readonly channel: string }>;
   'LAW-07': Plain<{ readonly claim: Claim }>;
-  'LAW-08': Plain<{ readonly blank: string; readonly spare: number }>;
+  /** Spares with which every size comes out whole with that chance. */
+  'LAW-08': Plain<{ readonly blank: string; readonly spare: number; readonly confidence: number }>;
 }

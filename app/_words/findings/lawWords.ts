@@ -63,6 +63,6 @@ export const lawWords = {
   'LAW-08': ({ facts }, formatter) =>
     wording(
       `${facts.blank} comes from the customer.`,
-      `${facts.spare > 0 ? `Ask for ${formatter.count(facts.spare, 'spare piece')}.` : 'Ask for a spare one.'} Get it in writing that a spoiled piece is not replaced. For what you owe them anyway ask your local authority.`,
+      `${facts.spare > 0 ? `Ask for ${formatter.count(facts.spare, 'spare piece')}, which leave every size whole with a chance of ${formatter.share(facts.confidence)}.` : 'Ask for a spare one.'} Get it in writing that a spoiled piece is not replaced. For what you owe them anyway ask your local authority.`,
     ),
 } satisfies WordingsOf<Pick<SafetyFacts, Ids>>;

@@ -1,8 +1,8 @@
-import { blanksForConfidence } from '@/lib/check/quantity/blanksForConfidence';
 import { blanksPerPiece } from '@/lib/check/quantity/packs';
 import type { Rule } from '@/lib/check/rule';
 import { toldOnce } from '@/lib/check/toldOnce';
 import { makeFinding } from '@/lib/findings/makeFinding';
+import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
 import type { LinePlace } from '@/lib/job/places';
 import { linePlaces, placementPlaces } from '@/lib/job/places';
 import type { Finding } from '@/shared/finding';
@@ -83,7 +83,11 @@ const customersBlanks: Rule = ({ resolved }) => {
         severity: 'caution',
         where: place.whereBlank('suppliedBy'),
         found: 'customer',
-        facts: { blank: blank.name, spare: sparesOf(ofBlank) },
+        facts: {
+          blank: blank.name,
+          spare: sparesOf(ofBlank),
+          confidence: thresholds.spares.sure.value,
+        },
       }),
     ];
   });
@@ -94,9 +98,9 @@ const sparesOf = (places: readonly LinePlace[]): number =>
   places.reduce((sum, { line }) => {
     const chance = 1 / blanksPerPiece(line);
     // Broken counts are QTY-02's matter.
-    const wanted = line.sizes.map(({ quantity }) => ({ pieces: Math.ceil(quantity), chance }));
-    const asked = blanksForConfidence(wanted, thresholds.spares.sure.value);
-    return asked.reduce((all, blanks, index) => all + blanks - (wanted[index]?.pieces ?? 0), sum);
+    const wanted = line.sizes.map(({ quantity }) => ({ pieces: Math.ceil(quantity), chance, price: 0 }));
+    const { blanks } = blanksForConfidence(wanted, thresholds.spares.sure.value);
+    return blanks.reduce((all, count, index) => all + count - (wanted[index]?.pieces ?? 0), sum);
   }, 0);
 
 export const promiseRules: readonly Rule[] = [lipZone, claims, customersBlanks];

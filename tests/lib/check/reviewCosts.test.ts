@@ -20,10 +20,12 @@ const sold = (price: number | null, size = 'L') => ({
 const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 352.3,
+  sheets: 0,
   cases: [sold(19)],
   placements: [],
   pressOrders: [],
   ownPrices: [],
+  breakPrices: [],
 };
 
 function review(input: JobInput, id: FindingId, changes: Partial<CostFacts> = {}) {

@@ -28,12 +28,14 @@ const metric = {
 const facts: CostFacts = {
   attendedMinutes: 3000,
   benchMinutes: 3000,
+  sheets: 53,
   cases: [{ lineId: 'shirts', size: 'L', price: 3, outOfPocketFloor: 6.5, fullCost: 11 }],
   placements: [
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: ['badge', 'back'], saving: 1.2 }],
   ownPrices: [],
+  breakPrices: [],
 };
 
 function reviewed(fields: Record<string, unknown>, changes: Partial<CostFacts> = {}): readonly Finding[] {

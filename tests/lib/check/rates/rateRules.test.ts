@@ -258,6 +258,22 @@ describe('RATE-04 smells the price of a pack', () => {
     expect(after.blanks['white-shirt']?.sizes[2]?.price?.value).toBe(4.6);
   });
 
+  it('asks once about ink at 16 a mL, and its button lands among what is usual', () => {
+    const input = clubWith({ 'workshop.rates.inkPrice': yours(16, 'money/mL') });
+    const asked = checkJob(input).findings.filter(({ where }) => where.path.includes('inkPrice'));
+    expect(asked.map(({ id, variant }) => `${id} ${variant}`)).toEqual(['RATE-04 litre']);
+    // A thousandth, 0.016, would be less than ink costs anywhere (0.05 to 3.00), so the typical one is offered.
+    const after = mended(input, asked[0]);
+    expect([verdict(after, 'RATE-03'), verdict(after, 'RATE-04')]).toEqual(['pass', 'pass']);
+  });
+
+  it('asks once about a pack that costs more than any shirt', () => {
+    // 15 times 4.60 is 69.
+    const input = clubWith({ 'blank:white-shirt.sizes.2.price': yours(80, 'money/piece') });
+    expect(verdict(input, 'RATE-03')).toBe('pass');
+    expect(verdict(input, 'RATE-04')).toBe('caution pack');
+  });
+
   it('takes ink at 160 a mL for a litre’s price', () => {
     const input = clubWith({ 'workshop.rates.inkPrice': yours(160, 'money/mL') });
     expect(verdict(input, 'RATE-04')).toBe('caution litre');
