@@ -59,6 +59,16 @@ export function toPriceEnding(amount: number, step: number, currency: string): M
 }
 
 /**
+ * @param minor minor units, unrounded
+ * @param step price ending in currency units
+ * @returns the largest price on the ending that is no more
+ */
+export function toPriceUnder(minor: number, step: number, currency: string): MinorUnits {
+  const unit = Number(`1e${-digitsOf(currency)}`);
+  return toMinor(roundToStep(minor * unit, Math.max(step, unit), 'floor'), currency);
+}
+
+/**
  * Splits whole minor units over shares by largest remainder, so that the parts add to the whole exactly.
  * Ties go to the part named first.
  *

@@ -1,11 +1,24 @@
-import { useId } from 'react';
+import {
+  Area,
+  CartesianGrid,
+  ComposedChart,
+  DefaultZIndexes,
+  Line,
+  pattern,
+  ReferenceArea,
+  ReferenceDot,
+  ReferenceLine,
+  XAxis,
+  YAxis,
+} from 'recharts';
 import type { CurveRow } from '@/lib/studies/curve/curveSeries';
 import styles from './BatchChart.module.css';
-import { BatchMark, type MarkedBatch, markReach } from './BatchMark';
-import { batchTicks, ratioOfBatch } from './batchAxis';
+import { BatchMark, type MarkedBatch } from './BatchMark';
+import { BatchWords } from './BatchWords';
+import { batchTicks } from './batchAxis';
 import type { CurveScale } from './curveScale';
-import { areaPath, linePath } from './linePath';
-import { placeLabels } from './placeLabels';
+import { PlotTitles } from './PlotTitles';
+import { acrossAxis, diagonals, plotChart, still, upAxis } from './plotLook';
 import type { PlotMargins } from './plotMargins';
 
 type BatchChartProps = Readonly<{
@@ -30,130 +43,85 @@ type BatchChartProps = Readonly<{
   tick: (value: number) => string;
 }>;
 
+const loss = {
+  color: 'var(--well)',
+  definition: pattern({ ...diagonals, color: 'var(--cold)', opacity: 0.35 }),
+};
+
 /** A curve over batch sizes on a doubling scale: losses hatched and named, full sheets as ticks, marks by shape. */
 export function BatchChart(props: BatchChartProps) {
   const { rows, marks, fullSheets, scale, margins, to, widthPx, heightPx, letterPx, falls, tick } = props;
   const { upTitle, lossTitle, acrossTitle } = props;
-  const id = useId();
-  const left = margins.left;
-  const right = widthPx - margins.right;
-  const top = margins.top;
-  const bottom = heightPx - margins.bottom;
-  const small = letterPx * 0.8125;
-  const xOf = (n: number) => left + ratioOfBatch(n, to) * (right - left);
-  const yOf = (value: number) => bottom - ((value - scale.min) / (scale.max - scale.min)) * (bottom - top);
+  const { min, max, ticks } = scale;
   // What lies beyond the drawing is marked at its edge.
-  const inPlot = (value: number) => Math.min(scale.max, Math.max(scale.min, value));
-  const zero = scale.min < 0 ? yOf(Math.min(0, scale.max)) : bottom;
-  const hasLoss = lossTitle !== null && scale.min < 0;
-  const point = (of: (row: CurveRow) => number | null) =>
-    rows.map((row) => {
-      const value = of(row);
-      return value === null ? null : ([xOf(row.n), yOf(value)] as const);
-    });
-  const placed = placeLabels(
-    [...marks].reverse().map(({ kind, n, value, words }) => ({
-      key: kind,
-      words,
-      x: xOf(n),
-      y: yOf(inPlot(value)),
-      away: markReach[kind],
-    })),
-    { left, right: right + margins.right, top: 0, bottom: bottom - 12 },
-    hasLoss
-      ? [
-          {
-            left,
-            right: left + 10 + lossTitle.length * small * 0.54,
-            top: zero,
-            bottom: zero + letterPx * 1.5,
-          },
-        ]
-      : [],
-    letterPx * 0.875,
-    falls,
-  );
-  const looked = marks.find(({ kind }) => kind === 'looked');
+  const shown = marks.map((mark) => ({ ...mark, value: Math.min(max, Math.max(min, mark.value)) }));
+  const looked = shown.find(({ kind }) => kind === 'looked');
+  const lossWords = lossTitle !== null && min < 0 ? lossTitle : null;
   return (
-    <svg className={styles.chart} width={widthPx} height={heightPx} data-chart="batch" aria-hidden="true">
-      <defs>
-        <clipPath id={`${id}-plot`}>
-          <rect x={left} y={top} width={Math.max(0, right - left)} height={Math.max(0, bottom - top)} />
-        </clipPath>
-        <pattern id={`${id}-hatch`} width="8" height="8" patternUnits="userSpaceOnUse">
-          <path className={styles.hatch} d="M-2 10L10 -2M-2 2L2 -2M6 10L10 6" />
-        </pattern>
-      </defs>
-      {hasLoss && (
-        <>
-          <rect className={styles.loss} x={left} y={zero} width={right - left} height={bottom - zero} />
-          <rect fill={`url(#${id}-hatch)`} x={left} y={zero} width={right - left} height={bottom - zero} />
-        </>
-      )}
-      {scale.ticks.map((value) => (
-        <g key={value}>
-          <path className={value === 0 ? styles.zero : styles.line} d={`M${left} ${yOf(value)}H${right}`} />
-          <text className={styles.number} x={left - 8} y={yOf(value) + small * 0.35} textAnchor="end">
-            {tick(value)}
-          </text>
-        </g>
-      ))}
-      {batchTicks(to, right - left, letterPx).map((n) => (
-        <g key={n}>
-          <path className={styles.tick} d={`M${xOf(n)} ${bottom}v6`} />
-          <text className={styles.number} x={xOf(n)} y={bottom + 6 + small} textAnchor="middle">
-            {n}
-          </text>
-        </g>
-      ))}
-      {fullSheets.map((n) => (
-        <path key={n} className={styles.sheet} d={`M${xOf(n)} ${bottom}v-8`} />
-      ))}
-      {fullSheets[0] !== undefined && (
-        <text className={styles.sheets} x={xOf(fullSheets[0]) - 5} y={bottom - 4} textAnchor="end">
-          full sheets
-        </text>
-      )}
-      <g clipPath={`url(#${id}-plot)`}>
-        <path
-          className={styles.band}
-          d={areaPath(
-            point(({ band }) => band?.[0] ?? null),
-            point(({ band }) => band?.[1] ?? null),
-          )}
+    <ComposedChart
+      {...plotChart}
+      className={styles.chart ?? ''}
+      data-chart="batch"
+      width={widthPx}
+      height={heightPx}
+      data={rows}
+      margin={{ left: 0, right: margins.right, top: margins.top, bottom: 0 }}
+    >
+      <CartesianGrid stroke="var(--line-2)" vertical={false} />
+      {lossWords !== null && (
+        <ReferenceArea
+          y1={min}
+          y2={0}
+          fill={loss}
+          fillOpacity={1}
+          stroke="none"
+          zIndex={DefaultZIndexes.barBackground}
         />
-        <path className={styles.other} d={linePath(point(({ other }) => other))} />
-        <path className={styles.price} d={linePath(point(({ price }) => price))} />
-        <path className={styles.value} d={linePath(point(({ value }) => value))} />
-      </g>
+      )}
+      <XAxis
+        {...acrossAxis}
+        dataKey="n"
+        scale="log"
+        domain={[1, to]}
+        ticks={batchTicks(to, widthPx - margins.left - margins.right, letterPx)}
+        height={margins.bottom}
+      />
+      <YAxis {...upAxis} domain={[min, max]} ticks={ticks} width={margins.left} tickFormatter={tick} />
+      <Area {...still} dataKey="band" stroke="none" fill="var(--warm)" fillOpacity={0.3} />
+      <ReferenceLine y={0} stroke="var(--chart-ink)" strokeWidth={1.5} />
+      <Line {...still} dataKey="other" stroke="var(--time-1)" strokeWidth={2} strokeDasharray="8 4" />
+      <Line {...still} dataKey="price" stroke="var(--materials-1)" strokeWidth={2} strokeDasharray="2 3" />
+      <Line {...still} dataKey="value" stroke="var(--chart-line)" strokeWidth={2.6} />
       {looked !== undefined && (
-        <path className={styles.drop} d={`M${xOf(looked.n)} ${yOf(inPlot(looked.value))}V${bottom}`} />
+        <ReferenceLine
+          segment={[
+            { x: looked.n, y: min },
+            { x: looked.n, y: looked.value },
+          ]}
+          stroke="var(--chart-ink)"
+          strokeWidth={1.25}
+          strokeDasharray="2 3"
+        />
       )}
-      {hasLoss && (
-        <text className={styles.bold} x={left + 10} y={zero + letterPx * 1.15}>
-          {lossTitle}
-        </text>
-      )}
-      {marks.map(({ kind, n, value }) => (
-        <BatchMark key={kind} kind={kind} x={xOf(n)} y={yOf(inPlot(value))} />
+      {fullSheets.map((n) => (
+        <ReferenceDot
+          key={n}
+          x={n}
+          y={min}
+          shape={({ cx = 0, cy = 0 }) => <path className={styles.sheet} d={`M${cx} ${cy}v-8`} />}
+        />
       ))}
-      {placed.map(({ key, words, x, y, anchor }) => (
-        <text
-          key={key}
-          className={key === 'asked' ? styles.quiet : styles.bold}
-          x={x}
-          y={y}
-          textAnchor={anchor}
-        >
-          {words}
-        </text>
+      {shown.map(({ kind, n, value }) => (
+        <ReferenceDot
+          key={kind}
+          x={n}
+          y={value}
+          ifOverflow="visible"
+          shape={({ cx = 0, cy = 0 }) => <BatchMark kind={kind} x={cx} y={cy} />}
+        />
       ))}
-      <text className={styles.title} x={0} y={small}>
-        {upTitle}
-      </text>
-      <text className={styles.title} x={widthPx} y={heightPx - 3} textAnchor="end">
-        {acrossTitle}
-      </text>
-    </svg>
+      <BatchWords {...{ rows, lossWords, letterPx, falls }} marks={shown} firstFull={fullSheets[0] ?? null} />
+      <PlotTitles {...{ upTitle, acrossTitle, letterPx, heightPx }} right={widthPx} />
+    </ComposedChart>
   );
 }

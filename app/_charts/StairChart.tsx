@@ -1,6 +1,21 @@
-import { useId } from 'react';
+import {
+  Area,
+  CartesianGrid,
+  ComposedChart,
+  Line,
+  pattern,
+  ReferenceArea,
+  ReferenceDot,
+  ReferenceLine,
+  XAxis,
+  YAxis,
+} from 'recharts';
+import { PlotTitles } from './PlotTitles';
+import { acrossAxis, diagonals, plotChart, still, upAxis } from './plotLook';
 import styles from './StairChart.module.css';
-import { type StairsToDraw, stairGeometry } from './stairGeometry';
+import { StairWords } from './StairWords';
+import { acrossTicks, upTicks } from './stairAxes';
+import type { StairsToDraw } from './stairsToDraw';
 
 type StairChartProps = Readonly<{
   stairs: StairsToDraw;
@@ -12,77 +27,87 @@ type StairChartProps = Readonly<{
   tick: (value: number) => string;
 }>;
 
+const fallen = {
+  color: 'var(--stop-ground)',
+  definition: pattern({ ...diagonals, color: 'var(--stop)', opacity: 1, strokeWidth: 2 }),
+};
+
 /** What orders pay by a list, as a staircase over what each must bring; where a larger order pays less is hatched. */
-export function StairChart(props: StairChartProps) {
-  const { stairs, widthPx, heightPx, letterPx, upTitle, acrossTitle, tick } = props;
-  const id = useId();
-  const small = letterPx * 0.8125;
-  const most = Math.max(...stairs.points.map(({ pays, need }) => Math.max(pays ?? 0, need)), 1);
-  const left = Math.ceil(letterPx * (0.5 * tick(Math.ceil(most)).length + 0.9));
-  const top = letterPx * 2;
-  const bottom = heightPx - letterPx * 2.9;
-  const right = widthPx - letterPx * 0.6;
-  const drawn = stairGeometry(stairs, { left, right, top, bottom, letterPx });
-  const isTrouble = stairs.falls.length > 0;
+export function StairChart({ stairs, widthPx, heightPx, letterPx, tick, ...titles }: StairChartProps) {
+  const { points, held, falls, job } = stairs;
+  const to = Math.max(2, points.at(-1)?.n ?? 2);
+  const totals = points.flatMap(({ pays, need }) => [pays ?? 0, need]);
+  const ticks = upTicks(Math.max(job?.total ?? 0, ...totals));
+  const left = Math.ceil(letterPx * (0.5 * Math.max(...ticks.map((value) => tick(value).length)) + 0.9));
+  const beside = letterPx * 0.6;
   return (
-    <svg className={styles.chart} width={widthPx} height={heightPx} data-chart="stairs" aria-hidden="true">
-      <defs>
-        <pattern id={`${id}-fall`} width="8" height="8" patternUnits="userSpaceOnUse">
-          <path className={styles.hatch} d="M-2 10L10 -2M-2 2L2 -2M6 10L10 6" />
-        </pattern>
-      </defs>
-      <path className={styles.ground} d={drawn.ground} />
-      {drawn.up.map(({ value, y }) => (
-        <g key={value}>
-          <path className={value === 0 ? styles.zero : styles.line} d={`M${left} ${y}H${right}`} />
-          <text className={styles.number} x={left - 8} y={y + small * 0.35} textAnchor="end">
-            {tick(value)}
-          </text>
-        </g>
+    <ComposedChart
+      {...plotChart}
+      className={styles.chart ?? ''}
+      data-chart="stairs"
+      width={widthPx}
+      height={heightPx}
+      data={points}
+      margin={{ left: 0, right: beside, top: letterPx * 2, bottom: 0 }}
+    >
+      <CartesianGrid stroke="var(--line-2)" vertical={false} />
+      <XAxis
+        {...acrossAxis}
+        dataKey="n"
+        domain={[1, to]}
+        ticks={acrossTicks(to, widthPx - left - beside, letterPx)}
+        height={letterPx * 2.9}
+      />
+      <YAxis {...upAxis} domain={[0, ticks.at(-1) ?? 1]} ticks={ticks} width={left} tickFormatter={tick} />
+      <Area {...still} dataKey="need" stroke="none" fill="var(--well)" fillOpacity={0.65} />
+      {falls.map(({ from, cheaperAt }) => (
+        <ReferenceArea key={from} x1={from} x2={cheaperAt} fill={fallen} fillOpacity={1} stroke="none" />
       ))}
-      {drawn.falls.map(({ x, width }) => (
-        <g key={x}>
-          <rect className={styles.fall} x={x} y={top} width={width} height={bottom - top} />
-          <rect fill={`url(#${id}-fall)`} x={x} y={top} width={width} height={bottom - top} />
-        </g>
+      <ReferenceLine y={0} stroke="var(--ink-2)" strokeWidth={1.5} />
+      {falls.length > 0 && (
+        <Line
+          {...still}
+          dataKey="fullCost"
+          stroke="var(--ink-2)"
+          strokeWidth={1.75}
+          strokeDasharray="1.5 3.5"
+        />
+      )}
+      <Line {...still} dataKey="need" stroke="var(--chart-need)" strokeWidth={2} strokeDasharray="6 4" />
+      <Line {...still} dataKey="pays" stroke="var(--chart-line)" strokeWidth={2.6} />
+      {held.map(({ from, to: last, pays }) => (
+        <ReferenceLine
+          key={from}
+          segment={[
+            { x: from, y: pays },
+            { x: Math.min(to, last + 1), y: pays },
+          ]}
+          stroke="var(--chart-line)"
+          strokeWidth={6}
+        />
       ))}
-      {drawn.across.map(({ n, x }) => (
-        <g key={n}>
-          <path className={styles.tick} d={`M${x} ${bottom}v6`} />
-          <text className={styles.number} x={x} y={bottom + 6 + small} textAnchor="middle">
-            {n}
-          </text>
-        </g>
-      ))}
-      {isTrouble && <path className={styles.cost} d={drawn.fullCost} />}
-      <path className={styles.need} d={drawn.need} />
-      <path className={styles.list} d={drawn.list} />
-      {drawn.held.map((d) => (
-        <path key={d} className={styles.held} d={d} />
-      ))}
-      {drawn.job !== null && (
+      {job !== null && (
         <>
-          <path className={styles.drop} d={`M${drawn.job.x} ${drawn.job.y}V${bottom}`} />
-          <circle className={styles.job} cx={drawn.job.x} cy={drawn.job.y} r={6.5} />
+          <ReferenceLine
+            segment={[
+              { x: job.n, y: 0 },
+              { x: job.n, y: job.total },
+            ]}
+            stroke="var(--ink)"
+            strokeWidth={1.25}
+          />
+          <ReferenceDot
+            x={job.n}
+            y={job.total}
+            r={6.5}
+            fill="var(--sheet)"
+            stroke="var(--ink)"
+            strokeWidth={2.5}
+          />
         </>
       )}
-      {drawn.labels.map(({ key, words, x, y, anchor }) => (
-        <text
-          key={key}
-          className={key === 'job' ? styles.bold : key.startsWith('fall') ? styles.lost : styles.quiet}
-          x={x}
-          y={y}
-          textAnchor={anchor}
-        >
-          {words}
-        </text>
-      ))}
-      <text className={styles.title} x={0} y={small}>
-        {upTitle}
-      </text>
-      <text className={styles.title} x={right} y={heightPx - 3} textAnchor="end">
-        {acrossTitle}
-      </text>
-    </svg>
+      <StairWords {...{ stairs, letterPx }} />
+      <PlotTitles {...titles} {...{ letterPx, heightPx }} right={widthPx - beside} />
+    </ComposedChart>
   );
 }

@@ -105,6 +105,11 @@ export function JobFinder({ wanted, found, sort, awayCount, onWanted, onSort, fo
           Show {found.moreAway === 1 ? 'it' : 'them'} too
         </Button>
       )}
+      {found.found.length === 0 && found.moreAway === 0 && (isSearching || wanted.state !== null) && (
+        <Button kind="quiet" onPress={() => onWanted({ ...wanted, search: '', state: null })}>
+          Show all jobs
+        </Button>
+      )}
     </div>
   );
 }

@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
-import { useDeferredValue, useMemo, useState } from 'react';
+import { startTransition, useDeferredValue, useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
@@ -12,6 +12,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
+import { isExampleWorkshop } from '@/lib/examples/isExampleWorkshop';
 import { JobFinder } from './JobFinder';
 import styles from './JobList.module.css';
 import { JobsAnswer } from './JobsAnswer';
@@ -20,8 +21,8 @@ import { findJobs, type JobSort, type JobsWanted, jobEntries, sortJobs } from '.
 import { useJobActions } from './useJobActions';
 import { useJobFigures } from './useJobFigures';
 
-/** More rows than this are shown when they are asked for: a page that holds hundreds is slow to come. */
-const ROWS = 60;
+/** As many rows come at once, the next when they are asked for: hundreds would hold the page up. */
+const ROWS = 40;
 
 /** All jobs with what they earn: searched, sorted, copied, put away and removed. */
 export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
@@ -54,6 +55,12 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
   );
   const shown = sorted.slice(0, rows);
   const more = sorted.length - shown.length;
+  // What was asked to be shown stands at another place in another order.
+  const turn = (to: JobSort) =>
+    startTransition(() => {
+      setSort(to);
+      setRows(ROWS);
+    });
   const formatter = formatterFor(workshop);
   const current = entries.filter(({ kept }) => kept.job.archivedOn === null);
   return (
@@ -83,17 +90,17 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
               setWanted(to);
               setRows(ROWS);
             }}
-            onSort={setSort}
+            onSort={turn}
             formatter={formatter}
           />
           <AnswerMissing what="Margins and pay could not be worked out" failure={failure} />
           {shown.length > 0 && (
-            <JobTable {...{ sort, actions, workshop, figuresOf }} entries={shown} onSort={setSort} />
+            <JobTable {...{ sort, actions, workshop, figuresOf }} entries={shown} onSort={turn} />
           )}
           {more > 0 && (
             <div className={styles.more}>
-              <Button onPress={() => setRows(rows + more)}>
-                Show {more === 1 ? 'the last job' : `the other ${formatter.number(more)} jobs`}
+              <Button onPress={() => startTransition(() => setRows(rows + ROWS))}>
+                Show {formatter.count(Math.min(more, ROWS), 'more job')}
               </Button>
             </div>
           )}
@@ -101,10 +108,14 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
       )}
       <p className={styles.foot}>
         {jobs.some(({ id }) => exampleJobIds.includes(id)) ? (
-          <>
-            The jobs of the example are invented. <Link href="/start">Start your own workshop</Link> when you
-            are ready.
-          </>
+          isExampleWorkshop(workshop) ? (
+            <>
+              The jobs of the example are invented. <Link href="/start">Start your own workshop</Link> when
+              you are ready.
+            </>
+          ) : (
+            'The jobs of the example are invented. Remove them once you need them no more.'
+          )
         ) : (
           jobs.length === 0 &&
           'A new job begins with the first blank and the first machines of your workshop.'

@@ -112,7 +112,7 @@ export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }
 
 type PayProps = Readonly<{
   figures: Extract<JobFigures, { kind: 'priced' }>;
-  /** False where no price is decided, so that the pay is what the target would leave. */
+  /** False where no price is decided, so that the pay is that of the suggested one. */
   isDecided: boolean;
   workshop: Workshop;
 }>;
@@ -126,7 +126,7 @@ function Pay({ figures, isDecided, workshop }: PayProps) {
     <>
       <strong className={isUnder ? styles.less : undefined}>{money(figures.payPerHour)}</strong>
       {isUnder && <span className={styles.under}>under your {money(wage)}</span>}
-      {!isDecided && <span className={styles.under}>at the target</span>}
+      {!isDecided && <span className={styles.under}>as suggested</span>}
     </>
   );
 }

@@ -24,11 +24,17 @@ function SheetOf({ jobId, workspace }: Readonly<{ jobId: string; workspace: Read
   return input === null ? (
     <JobNotHere jobId={jobId} workspace={workspace} />
   ) : (
-    <SheetOfJob key={jobId} jobId={jobId} input={input} />
+    <SheetOfJob key={jobId} jobId={jobId} input={input} readFile={workspace.readFile} />
   );
 }
 
-function SheetOfJob({ jobId, input }: Readonly<{ jobId: string; input: JobInput }>) {
+type SheetOfJobProps = Readonly<{
+  jobId: string;
+  input: JobInput;
+  readFile: ReadyWorkspace['readFile'];
+}>;
+
+function SheetOfJob({ jobId, input, readFile }: SheetOfJobProps) {
   const { answer, failure } = usePricedJob(input);
   const { name } = input.job;
   useEffect(() => {
@@ -65,7 +71,7 @@ function SheetOfJob({ jobId, input }: Readonly<{ jobId: string; input: JobInput 
           The job sheet is being made…
         </p>
       ) : (
-        <JobSheet input={input} answer={answer} context={input.workshop} />
+        <JobSheet input={input} answer={answer} readFile={readFile} context={input.workshop} />
       )}
     </>
   );

@@ -62,7 +62,9 @@ export function ItemCharges({ item, name, currency, onChange }: ItemChargesProps
                 {...numberLimits(listItemSchema, ['ownAmounts', 0, 'amount'])}
                 decimals={currencyDigits(currency) ?? 2}
                 hint={
-                  kind === 'minimumOrder' ? 'Left out where the first order of the list pays it.' : undefined
+                  kind === 'minimumOrder'
+                    ? 'Left out where the first order of the list pays it, or one piece has one price.'
+                    : undefined
                 }
                 onCommit={(amount) => setAmount(kind, amount)}
               />

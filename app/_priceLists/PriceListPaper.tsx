@@ -4,7 +4,7 @@ import {
   chargesOnPaper,
   type MoneyOf,
   moneyOf,
-  rowsOnPaper,
+  pricesOnPaper,
   ruleOnPaper,
   sizesOnPaper,
   taxOnPaper,
@@ -32,40 +32,45 @@ export function PriceListPaper({ version, isDraft, size, context }: PriceListPap
       className={classes(styles.paper, size)}
       aria-label={isDraft ? 'Draft of the price list' : `Price list, version ${version.number}`}
     >
-      <header className={styles.head}>
-        <div>
-          <h2 className={styles.title}>{version.title}</h2>
-          <p className={styles.dates}>
-            {isDraft
-              ? 'Draft, not issued yet'
-              : `Version ${version.number}, issued ${formatter.day(version.issuedOn)}, valid until ${formatter.day(version.validUntil)}`}
-          </p>
+      {/* Repeated on every page it is printed on. */}
+      <header className={styles.everyPage}>
+        <div className={styles.head}>
+          <div>
+            <h2 className={styles.title}>{version.title}</h2>
+            <p className={styles.dates}>
+              {isDraft
+                ? 'Draft, not issued yet'
+                : `Version ${version.number}, issued ${formatter.day(version.issuedOn)}, valid until ${formatter.day(version.validUntil)}`}
+            </p>
+          </div>
+          {version.from !== '' && <p className={styles.from}>{version.from}</p>}
         </div>
-        {version.from !== '' && <p className={styles.from}>{version.from}</p>}
       </header>
-      {version.notes !== '' && <p className={styles.notes}>{version.notes}</p>}
-      {version.items.map((item) => (
-        <PaperItem key={item.id} item={item} money={money} formatter={formatter} />
-      ))}
-      {charges.length > 0 && (
-        <section className={styles.charges}>
-          <h3 className={styles.small}>Beside the pieces</h3>
-          <dl className={styles.amounts}>
-            {charges.map(({ key, label, amount }) => (
-              <div key={key}>
-                <dt>{label}</dt>
-                <dd>{money(amount)}</dd>
-              </div>
-            ))}
-          </dl>
-        </section>
-      )}
-      <footer className={styles.terms}>
-        <p>
-          Prices are in {version.currency}; {taxOnPaper[version.taxMode]}.
-          {version.leadTime !== '' && ` ${version.leadTime}`}
-        </p>
-      </footer>
+      <div className={styles.body}>
+        {version.notes !== '' && <p className={styles.notes}>{version.notes}</p>}
+        {version.items.map((item) => (
+          <PaperItem key={item.id} item={item} money={money} formatter={formatter} />
+        ))}
+        {charges.length > 0 && (
+          <section className={styles.charges}>
+            <h3 className={styles.small}>Beside the pieces</h3>
+            <dl className={styles.amounts}>
+              {charges.map(({ key, label, amount }) => (
+                <div key={key}>
+                  <dt>{label}</dt>
+                  <dd>{money(amount)}</dd>
+                </div>
+              ))}
+            </dl>
+          </section>
+        )}
+        <footer className={styles.terms}>
+          <p>
+            Prices are in {version.currency}; {taxOnPaper[version.taxMode]}.
+            {version.leadTime !== '' && ` ${version.leadTime}`}
+          </p>
+        </footer>
+      </div>
     </article>
   );
 }
@@ -78,32 +83,53 @@ type PaperItemProps = Readonly<{
   formatter: Formatter;
 }>;
 
+/** More prices than this stand in a row of their own. */
+const BESIDE = 3;
+
 function PaperItem({ item, money, formatter }: PaperItemProps) {
   const { largestPrint, setUp } = item;
   const rule = ruleOnPaper[item.selling];
+  const prices = setUp === null ? pricesOnPaper(item, money) : [];
+  const isOnePrice = item.selling === 'onePrice';
   return (
-    <section className={styles.item}>
+    <section className={classes(styles.item, prices.length > BESIDE && styles.wide)}>
       <div className={styles.what}>
         <h3 className={styles.name}>{item.name}</h3>
         <p className={styles.says}>
           {item.says}
           {largestPrint !== null && `, up to ${formatter.size(largestPrint.widthMm, largestPrint.heightMm)}`}
         </p>
-        <p className={styles.says}>
-          {item.sizes.length === 1 ? 'Size' : 'Sizes'} {sizesOnPaper(item, money)}
-        </p>
+        {/* One price a size says them itself. */}
+        {!isOnePrice && (
+          <p className={styles.says}>
+            {item.sizes.length === 1 ? 'Size' : 'Sizes'} {sizesOnPaper(item, money)}
+          </p>
+        )}
       </div>
-      <div className={styles.prices}>
+      <div>
         {setUp !== null ? (
           <p className={styles.tariff}>
             <strong>{money(setUp.start)}</strong> to start and <strong>{money(setUp.each)}</strong> a piece
           </p>
         ) : (
-          <dl className={styles.breaks}>
-            {rowsOnPaper(item, money).map(({ pieces, pays }) => (
-              <div key={pieces}>
-                <dt>{pieces}</dt>
-                <dd>{pays}</dd>
+          <dl
+            className={classes(
+              prices.length > BESIDE ? styles.row : styles.beside,
+              isOnePrice && styles.onePrice,
+            )}
+          >
+            {prices.map(({ of, pays, how, atMost }) => (
+              <div className={styles.price} key={of}>
+                <dt className={styles.of}>{of}</dt>
+                <dd className={styles.pays}>
+                  <strong className={styles.amount}>{pays}</strong>{' '}
+                  {how !== null && <span className={styles.how}>{how}</span>}
+                </dd>
+                {atMost !== null && (
+                  <dd className={styles.atMost}>
+                    at most <b>{atMost}</b> together
+                  </dd>
+                )}
               </div>
             ))}
           </dl>

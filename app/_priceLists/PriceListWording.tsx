@@ -34,13 +34,15 @@ export function PriceListWording({ id, list, workspace }: PriceListWordingProps)
           width="full"
           onCommit={(notes) => set('What is included', 'notes', notes)}
         />
+        <TextField
+          label="Lead time"
+          value={list.leadTime}
+          rows={2}
+          {...textLimits(priceListSchema, ['leadTime'])}
+          width="full"
+          onCommit={(leadTime) => set('Lead time', 'leadTime', leadTime)}
+        />
         <FieldGroup>
-          <TextField
-            label="Lead time"
-            value={list.leadTime}
-            {...textLimits(priceListSchema, ['leadTime'])}
-            onCommit={(leadTime) => set('Lead time', 'leadTime', leadTime)}
-          />
           <NumberField
             label="Valid for"
             unit="days"

@@ -4,6 +4,8 @@ import type { PriceListVersion } from '@/shared/schemas/priceList';
 const HEAD_MM = 18;
 const FOOT_MM = 18;
 const LINE_MM = 4.2;
+/** What is included is written in letters of 16 px with lines 1.45 apart, 96 px to an inch. */
+const NOTES_MM = (16 * 1.45 * 25.4) / 96;
 /** Name of an item, its sizes, and the room around it. */
 const ITEM_MM = 13;
 /** Letters that stand side by side in the column of an item, and across the whole page. */
@@ -24,7 +26,7 @@ export function paperPages(
     text === ''
       ? 0
       : text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / letters)), 0);
-  const words = lines(notes, PAGE_LETTERS) + lines(from, COLUMN_LETTERS) + lines(leadTime, PAGE_LETTERS);
+  const words = lines(from, COLUMN_LETTERS) + lines(leadTime, PAGE_LETTERS);
   const charges = new Set(
     items.flatMap((item) => item.charges.map(({ kind, name, amount }) => `${kind} ${name} ${amount}`)),
   );
@@ -36,6 +38,7 @@ export function paperPages(
   const all =
     HEAD_MM +
     FOOT_MM +
+    NOTES_MM * lines(notes, PAGE_LETTERS) +
     LINE_MM * (words + Math.ceil(charges.size / 2)) +
     heights.reduce((sum, height) => sum + height, 0);
   return Math.max(1, Math.ceil(all / roomMm[paper]));

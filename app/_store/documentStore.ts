@@ -55,8 +55,6 @@ export interface DocumentActions<Kinds extends Bodies> {
   readonly retry: () => Promise<void>;
   /** Puts documents into a store that has never held any; tells whether it did. */
   readonly fill: (documents: readonly NewDocument<Kinds>[]) => Promise<boolean>;
-  /** Puts documents in the place of all that are there, as one step to undo. */
-  readonly startOwn: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
   /**
    * Puts documents beside all that are there, as one step to undo. One of the same id makes way: a deleted one,
    * or a record that cannot be read, which is moved aside and stays kept.

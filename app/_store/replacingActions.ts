@@ -17,15 +17,7 @@ export const replacingActions = <Kinds extends Bodies>({
   registry,
   now,
   replace,
-}: ReplacingOptions): Pick<DocumentActions<Kinds>, 'startOwn' | 'putBeside' | 'importAll'> => ({
-  startOwn: (label, documents) =>
-    replace({
-      label,
-      documents: newDocuments(documents, registry, now()).map(arriving),
-      unreadable: [],
-      files: [],
-      staying: [],
-    }),
+}: ReplacingOptions): Pick<DocumentActions<Kinds>, 'putBeside' | 'importAll'> => ({
   putBeside: (label, documents) =>
     replace({
       label,

@@ -14,6 +14,7 @@ import type { LineList } from '@/lib/price/list/lineList';
 import { type Offer, offerOf } from '@/lib/price/offer';
 import { priceLines, type TablePrice } from '@/lib/price/priceTable';
 import { type RulerMark, rulerMarks } from '@/lib/price/rulerMarks';
+import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
 import { type Finding, isStanding } from '@/shared/finding';
 import { LARGEST_AMOUNT } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
@@ -27,7 +28,7 @@ interface JobPrices {
   readonly taxInside: boolean;
   /** Whole job at the target margin. */
   readonly targetTotal: number;
-  /** Whole job at the asked prices, or at the target where none is decided. */
+  /** Whole job as it would go out: at the asked prices, or at those suggested where none is decided. */
   readonly total: number;
   readonly fees: number;
   readonly profit: number;
@@ -39,7 +40,9 @@ interface JobPrices {
   readonly table: readonly TablePrice[];
   /** What each line is sold by, whole minor units as the channel writes prices; one for each line. */
   readonly lists: readonly LineList[];
-  /** The job as it would go out: at the asked prices, or at those of the list where none is decided. */
+  /** What the sums suggest to ask for each line in this job; it stands wherever no price is decided. */
+  readonly suggested: readonly SuggestedPrice[];
+  /** The job as it would go out. */
   readonly offer: Offer;
   /** The figures it stands on that nobody has told yet. */
   readonly rates: RatesInUse;
@@ -54,6 +57,13 @@ export interface JobAnswer {
   readonly prices: JobPrices | null;
 }
 
+/** A job with all that is found about it, before its prices. */
+interface JudgedJob {
+  readonly answer: Omit<JobAnswer, 'prices'>;
+  /** What prices are made from; null while a stop withholds them. */
+  readonly priced: { readonly costed: CostedJob; readonly rates: RatesInUse } | null;
+}
+
 /**
  * The whole way of a job: check, layout, costs, a second look that needs the costs, prices.
  *
@@ -61,6 +71,12 @@ export interface JobAnswer {
  * @param grid the thread's formula grid
  */
 export function priceJob(input: JobInput, grid: Grid): JobAnswer {
+  const { answer, priced } = judgeJob(input, grid);
+  return { ...answer, prices: priced === null ? null : pricesOf(priced.costed, priced.rates, grid) };
+}
+
+/** The same way up to its prices. */
+export function judgeJob(input: JobInput, grid: Grid): JudgedJob {
   const { findings, checked, rates } = checkJob(input);
   const formulas = formulaFindings(
     readOwnFormulas(ownRowsOf(input), mostPlacements(input)),
@@ -69,15 +85,15 @@ export function priceJob(input: JobInput, grid: Grid): JobAnswer {
   );
   const found = orderFindings([...findings, ...formulas]);
   if (checked === null || formulas.some(isStanding)) return uncosted(found);
-  return priceChecked(checked, rates, found, grid);
+  return judgeChecked(checked, rates, found, grid);
 }
 
-function priceChecked(
+function judgeChecked(
   checked: CheckedJob,
   rates: RatesInUse,
   found: readonly Finding[],
   grid: Grid,
-): JobAnswer {
+): JudgedJob {
   const laidOut = layOutJob(checked);
   const result = costJob(laidOut, grid);
   if (result.kind === 'faulty') {
@@ -90,16 +106,19 @@ function priceChecked(
     ...negativeRowFindings(costed.sheet, checked.ownRows),
     ...reviewCosts(checked, costFactsOf(costed, grid)),
   ]);
-  const answer = { findings, layout: laidOut.prints, costSheet: costed.sheet };
   // A price under the floor is a stop whose way out is the prices themselves: they are not withheld for it.
-  if (findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08'))
-    return { ...answer, prices: null };
-  return { ...answer, prices: pricesOf(costed, rates, grid) };
+  const isWithheld = findings.some((finding) => isStanding(finding) && finding.id !== 'RATE-08');
+  return {
+    answer: { findings, layout: laidOut.prints, costSheet: costed.sheet },
+    priced: isWithheld ? null : { costed, rates },
+  };
 }
 
 function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
-  const { sheet } = costed;
-  const { table, lists } = priceLines(costed, grid);
+  const { table, lists, suggested } = priceLines(costed, grid);
+  const offered = offeredJob(costed, suggested, grid);
+  const { sheet } = offered;
+  const decided = new Map(costed.laidOut.job.lines.map(({ line }) => [line.id, line.askedPrice !== null]));
   return {
     currency: sheet.currency,
     taxInside: costed.laidOut.job.channel.taxMode === 'inside',
@@ -113,16 +132,15 @@ function pricesOf(costed: CostedJob, rates: RatesInUse, grid: Grid): JobPrices {
     marks: rulerMarks(costed),
     table,
     lists,
-    offer: offerOf(offeredJob(costed, grid, () => table)),
+    suggested,
+    offer: offerOf(offered, (lineId) => decided.get(lineId) === true),
     rates,
   };
 }
 
-const uncosted = (findings: readonly Finding[]): JobAnswer => ({
-  findings,
-  layout: null,
-  costSheet: null,
-  prices: null,
+const uncosted = (findings: readonly Finding[]): JudgedJob => ({
+  answer: { findings, layout: null, costSheet: null },
+  priced: null,
 });
 
 /** The job's own row replaces the workshop's of the same id. */

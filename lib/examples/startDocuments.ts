@@ -6,6 +6,7 @@ import type { Workshop } from '@/shared/schemas/workshop';
 import type { StartingBlankName } from './blankPatterns';
 import type { ExampleDocument } from './exampleDocuments';
 import { exampleJobIds } from './exampleJobIds';
+import { isExampleWorkshop } from './isExampleWorkshop';
 import type { StartChoices } from './startChoices';
 import { draftIn, type StartDraft, type StartIds, startBlank, startDraft } from './startDraft';
 
@@ -17,9 +18,6 @@ export interface FormerDocuments {
   /** The example in the money of the place, where it stands there in another; null where it may stay as it is. */
   readonly exampleAnew: readonly ExampleDocument[] | null;
 }
-
-/** @returns whether a workshop is still that of the example, and nobody's own. */
-export const isExampleWorkshop = ({ printers }: Workshop): boolean => printers[0]?.id === 'desk-printer';
 
 /** @returns the job that the answers come to, as it is priced. */
 export function startInput(

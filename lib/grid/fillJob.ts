@@ -25,17 +25,28 @@ function paperPrice(sheet: ResolvedJob['sheet']): GridInput {
   };
 }
 
-/** @returns the values that stand once for the whole job, by row id. */
-export function fillJob(job: ResolvedJob): GridColumn {
+/**
+ * @param presses that the grid has room for, where that is more than the job heats
+ * @returns the values that stand once for the whole job, by row id
+ */
+export function fillJob(job: ResolvedJob, presses = 0): GridColumn {
   const { printer, channel, sheet } = job;
   const isStall = channel.kind === 'stall';
   const toOrder = job.job.madeFor === 'order';
   const travels = toOrder && job.job.deliveryKm !== null;
   const rates = Object.fromEntries(rateNames.map((name) => [name, rateInput(name, job)]));
   const none = (about: string): GridInput => ({ value: 0, origin: 'counted', about });
-  const warm = pressesOf(job).flatMap((press, index): [string, GridInput][] => [
-    [`warmPowerKw_${index + 1}`, { ...given(press.powerKw), about: press.name }],
-    [`warmMinutes_${index + 1}`, { ...given(press.warmUpMinutes), about: press.name }],
+  const heated = pressesOf(job).map((press): readonly [GridInput, GridInput] => [
+    { ...given(press.powerKw), about: press.name },
+    { ...given(press.warmUpMinutes), about: press.name },
+  ]);
+  const cold = Array.from({ length: Math.max(0, presses - heated.length) }, () => {
+    const unheated = none('not heated for this line');
+    return [unheated, unheated] as const;
+  });
+  const warm = [...heated, ...cold].flatMap(([power, minutes], index): [string, GridInput][] => [
+    [`warmPowerKw_${index + 1}`, power],
+    [`warmMinutes_${index + 1}`, minutes],
   ]);
   const stock = 'made to stock: no order to serve';
   return {

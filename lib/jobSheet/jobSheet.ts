@@ -1,4 +1,5 @@
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
+import { rollUsed } from '@/lib/grid/rollUsed';
 import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
 import { printOfSize } from '@/lib/job/printOfSize';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
@@ -42,6 +43,8 @@ export interface JobSheetFacts {
   readonly placements: readonly SheetPlacement[];
   /** Sheets to print, spoiled ones and tests among them; strips of a roll are counted by their area. */
   readonly sheets: number;
+  /** Length of roll to print, spoiled ones and tests in it; null for cut sheets. */
+  readonly rollMm: number | null;
   /** Of them for the good pieces. */
   readonly goodSheets: number;
   readonly tests: number;
@@ -54,7 +57,7 @@ export interface JobSheetFacts {
  * @returns what a job's sheet for the bench says, in the order of the work
  */
 export function jobSheetFacts(
-  { job, blanks }: JobInput,
+  { job, blanks, workshop }: JobInput,
   { layout, costSheet: sheet }: { readonly layout: readonly LaidOutPrint[]; readonly costSheet: CostSheet },
 ): JobSheetFacts {
   const { take, covered } = blanksTaken(sheet, ({ lineId }) => {
@@ -86,6 +89,7 @@ export function jobSheetFacts(
       return prints.length === 0 ? [] : [{ lineId: id, placement, prints, sizes: pressed }];
     }),
   );
+  const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
   return {
     pieces: wholeJob(sheet, 'goodPieces'),
     lines,
@@ -93,6 +97,7 @@ export function jobSheetFacts(
     take: sum(lines.map((line) => line.take)),
     spare: sum(lines.map((line) => line.spare)),
     placements,
+    rollMm: paper === undefined ? null : (rollUsed(sheet, paper)?.lengthMm ?? null),
     sheets: wholeUp(wholeJob(sheet, 'sheets')),
     goodSheets: wholeUp(sum(layout.map((print) => print.sheets * print.sheetWorth))),
     tests: sum(placements.map(({ placement }) => placement.testPresses)),

@@ -1,15 +1,15 @@
-import { type CostedJob, shapeOf } from '@/lib/grid/costJob';
 import type { ColumnValues, Grid } from '@/lib/grid/evaluateGrid';
 import { fillJob } from '@/lib/grid/fillJob';
 import { fillCase, fillLine } from '@/lib/grid/fillLine';
 import type { CaseInput } from '@/lib/grid/gridInput';
 import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
+import type { JudgedJob } from './list/judgedJob';
 import { pricedRows } from './pricedRows';
 
 /** One piece of a size in a batch of its line that is not the one the job asks for. */
 interface WantedCase {
   readonly size: ResolvedSize;
-  /** Good pieces of the line, all sizes in the asked mix; the other lines stay as asked. */
+  /** Good pieces of the line, all sizes in the asked mix; other lines of the job that it is judged in stay as asked. */
   readonly batch: number;
   /** Price asked for it as typed; null leaves it at its target price. */
   readonly askedPrice: number | null;
@@ -22,11 +22,11 @@ const COLUMNS = 32;
 const FEW_COLUMNS = 16;
 
 /** @returns a function that puts cases of one line through the same grid as the cost sheet. */
-export function caseEvaluator({ laidOut }: CostedJob, line: ResolvedLine, grid: Grid): CaseEvaluator {
-  const { job, prints } = laidOut;
-  const shape = { ...shapeOf(job), wanted: pricedRows };
+export function caseEvaluator(judged: JudgedJob, line: ResolvedLine, grid: Grid): CaseEvaluator {
+  const { job, prints } = judged.laidOut;
+  const shape = { ...judged.shape, wanted: pricedRows };
   const inputs = fillLine(line, shape.placements);
-  const jobColumn = fillJob(job);
+  const jobColumn = fillJob(job, shape.presses);
   const toCase = ({ size, batch, askedPrice }: WantedCase): CaseInput => ({
     size: size.size,
     inputs: fillCase(job, prints, line, { ...size, askedPrice }, batch, 0, shape.placements),

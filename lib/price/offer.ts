@@ -16,7 +16,7 @@ interface OfferedLine {
   readonly each: MinorUnits;
   /** The same without tax. */
   readonly eachWithoutTax: MinorUnits;
-  /** False where nobody has decided it and the list's price stands. */
+  /** False where nobody has decided it and what the sums suggest stands. */
   readonly isDecided: boolean;
 }
 
@@ -59,8 +59,11 @@ interface SellingDay {
   readonly daysOfJob: number;
 }
 
-/** @param offered a job at its asked prices, or at those of the list where none is decided */
-export function offerOf({ laidOut, sheet }: CostedJob): Offer {
+/**
+ * @param offered a job at its asked prices, or at those suggested where none is decided
+ * @param isDecided whether the maker has decided the price of a line
+ */
+export function offerOf({ laidOut, sheet }: CostedJob, isDecided: (lineId: string) => boolean): Offer {
   const { job } = laidOut;
   const { currency } = sheet;
   const tax = taxTerms(sheet);
@@ -73,7 +76,7 @@ export function offerOf({ laidOut, sheet }: CostedJob): Offer {
         pieces: piecesOf(line),
         each: toMinor(each, currency),
         eachWithoutTax: toMinor(tax.withoutTax(each), currency),
-        isDecided: line.line.askedPrice !== null,
+        isDecided: isDecided(line.line.id),
       };
     }),
     pieces: whole('goodPieces'),

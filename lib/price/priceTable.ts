@@ -1,16 +1,19 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { ColumnValues, Grid } from '@/lib/grid/evaluateGrid';
+import { piecesOf } from '@/lib/grid/fillLine';
 import { present } from '@/lib/grid/present';
 import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { caseEvaluator } from './caseEvaluator';
 import { type BreakSpan, openUpTo } from './list/breakStarts';
+import { judgedJob } from './list/judgedJob';
 import type { LineList } from './list/lineList';
 import { type LineNeeds, lineNeeds } from './list/lineNeeds';
 import { type ListedLine, listLine } from './list/listLine';
 import { printGroupOf } from './printGroups';
+import { type SuggestedPrice, suggestedPrice } from './suggestedPrice';
 
-/** One cell of the price table: a piece of a size in a batch of a break. */
+/** One cell of the price table: a piece of a size in a batch of a break; of a list for orders, of this line alone. */
 export interface TablePrice {
   readonly lineId: string;
   readonly size: string;
@@ -40,6 +43,8 @@ export interface TablePrice {
 interface PricedLines {
   readonly table: readonly TablePrice[];
   readonly lists: readonly LineList[];
+  /** What is asked for the pieces of each line where nobody has decided it. */
+  readonly suggested: readonly SuggestedPrice[];
 }
 
 /** A line with its list and what it was made from. */
@@ -58,27 +63,37 @@ export const priceTable = (costed: CostedJob, grid: Grid): readonly TablePrice[]
  */
 export function priceLines(costed: CostedJob, grid: Grid): PricedLines {
   const priced = costed.laidOut.job.lines.map((line) => priceLine(costed, line, grid));
-  return { table: priced.flatMap(({ table }) => table), lists: priced.map(({ list }) => list) };
+  const { job } = costed.laidOut;
+  return {
+    table: priced.flatMap(({ table }) => table),
+    lists: priced.map(({ list }) => list),
+    suggested: job.lines.flatMap((line, index) => {
+      const own = priced[index];
+      return own === undefined ? [] : [suggestedPrice(job, own, piecesOf(line))];
+    }),
+  };
 }
 
-/** The same for one line. */
+/** The same for one line, judged by the job that its orders are. */
 export function priceLine(costed: CostedJob, line: ResolvedLine, grid: Grid): PricedLine {
-  const evaluate = caseEvaluator(costed, line, grid);
-  const needs = lineNeeds(costed, line, grid, evaluate);
+  const judged = judgedJob(costed, line);
+  const { job } = judged.laidOut;
+  const evaluate = caseEvaluator(judged, line, grid);
+  const needs = lineNeeds(judged, line, grid, evaluate);
   if (needs === null) throw new RangeError(`line ${line.line.id} has no pieces to price`);
-  const listed = listLine(costed.laidOut, line, needs);
-  const { currency } = costed.laidOut.job.workshop;
+  const listed = listLine(judged.laidOut, line, needs);
+  const { currency } = job.workshop;
   const cells = listed.spans.flatMap((span, index) =>
     line.sizes.map((size, at) => ({
       ...priceOf(listed, index, at),
       span,
       size,
-      batch: dearestOrder(costed.laidOut.job, line, needs, listed, span, at),
+      batch: dearestOrder(job, line, needs, listed, span, at),
     })),
   );
   // Cases of one make, batch and price are worked out once and written out for each.
   const keyOf = ({ size, batch, price }: (typeof cells)[number]) =>
-    `${makeOf(costed.laidOut.job, line, size)} ${batch} ${price}`;
+    `${makeOf(job, line, size)} ${batch} ${price}`;
   const distinct = [...new Map(cells.map((cell) => [keyOf(cell), cell])).values()];
   const priced = evaluate(
     distinct.map(({ size, batch, price }) => ({

@@ -4,6 +4,7 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { sellingOf } from '@/lib/price/list/lineList';
 import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { priceLine } from '@/lib/price/priceTable';
@@ -126,7 +127,7 @@ function wornPrices(
     })),
     sold,
     currency,
-    caseEvaluator(costed, line, grid),
+    caseEvaluator(judgedJob(costed, line), line, grid),
   );
   return item.breaks.flatMap(({ from, to, leastMargin }, index): readonly WornPrice[] => {
     const found = least[index];

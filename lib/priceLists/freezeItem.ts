@@ -4,6 +4,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { LOOKED_AT_UP_TO } from '@/lib/price/list/firstFall';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { LineList } from '@/lib/price/list/lineList';
 import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { sizesAsSold } from '@/lib/studies/breaks/sizesAsSold';
@@ -27,7 +28,10 @@ export type FrozenOutcome =
       readonly kind: 'frozen';
       readonly item: FrozenItem;
       readonly taxMode: TaxMode;
-      /** Charges that were wanted and are not listed, because the first orders of the list bear them. */
+      /**
+       * Charges that were wanted and are not listed: the first orders of the list bear them, or one piece is sold at
+       * its one price, which a least order beside it would contradict.
+       */
       readonly borne: readonly ListedCharge[];
     }
   /** A stop stands in the job. */
@@ -78,7 +82,7 @@ export function freezeItem(
       sizesAsSold(line, sizes, apart).map((size) => ({ size, selling: sold })),
     ),
     input.workshop.currency,
-    caseEvaluator(costed, line, grid),
+    caseEvaluator(judgedJob(costed, line), line, grid),
   );
   const breaks = base.flatMap(({ from, to }, index) => {
     const found = least[index];
@@ -107,7 +111,11 @@ export function freezeItem(
       name: 'name' in charge ? charge.name : '',
       amount: ownOf(charge.id) ?? charge.written,
     }));
-  const borne = told.filter((charge) => isBorne(charge, list.list));
+  const borne = told.filter((charge) =>
+    rule === 'onePrice'
+      ? charge.kind === 'minimumOrder' && ownOf(charge.kind) === null
+      : isBorne(charge, list.list),
+  );
   return {
     kind: 'frozen',
     taxMode,

@@ -3,6 +3,7 @@ import { clubOrder } from '@/lib/examples/clubOrder';
 import { fairShirts } from '@/lib/examples/fairJobs';
 import type { CostedJob } from '@/lib/grid/costJob';
 import { Grid } from '@/lib/grid/evaluateGrid';
+import { breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { batchCurve } from '@/lib/studies/curve/batchCurve';
 import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
 import { curveAnswer } from '@/lib/studies/curve/curveAnswer';
@@ -34,6 +35,11 @@ export function benchCurve(): readonly BenchRow[] {
     ],
     ['two-part tariff over 100 batches', 40, (asked) => batchTariffs(job, asked)],
     ['levers of a job', 10, (asked) => levers(club, job, asked)],
+    [
+      'everything the prices’ section shows of a line',
+      20,
+      (asked) => breaksAnswer(club, asked, { lineId: 'shirts', quantities: [] }),
+    ],
   ];
   return studies.map(([what, count, study]) => row(what, count, study, grid));
 }

@@ -1,4 +1,5 @@
 import { costInput } from '@/lib/costing/costInput';
+import { jobFigures } from '@/lib/costing/jobFigures';
 import { priceJob } from '@/lib/costing/priceJob';
 import { fairShirts } from '@/lib/examples/fairJobs';
 import { Grid } from '@/lib/grid/evaluateGrid';
@@ -25,17 +26,46 @@ export function benchEdits(club: JobInput): readonly BenchRow[] {
     );
     return timeRow(what, spent, BARE_ENGINE);
   };
+  const fair = fairShirts('2026-11-25');
   return [
-    row('one edit → every figure, 6 sizes, 30 prices', 200, club, 'inkPrice', priceJob),
-    row('one edit → every figure, 24 sizes, 120 prices', 200, fairShirts('2026-11-25'), 'wage', priceJob),
+    row(
+      'one edit → every figure, 6 sizes, 30 prices',
+      200,
+      pricesOf(atBreaks(club), 30),
+      'inkPrice',
+      priceJob,
+    ),
+    row('one edit → every figure, 6 sizes, breaks chosen by the sums', 200, club, 'inkPrice', priceJob),
+    row('one edit → every figure, 4 lines at one price a size', 200, pricesOf(fair, 24), 'wage', priceJob),
+    row('one edit → every figure, 4 lines, breaks chosen, sessions', 100, sessions(fair), 'wage', priceJob),
     row(
       'one edit → every figure, 12 sizes, 60 prices and a curve of 100 (budget 50)',
       100,
-      twelveSizes(club),
+      pricesOf(twelveSizes(atBreaks(club)), 60),
       'wage',
       withCurve,
     ),
+    row('one edit → the figures of a job among others', 200, club, 'wage', jobFigures),
   ];
+}
+
+/** Five breaks, as most makers type them. */
+const atBreaks = ({ workshop, ...input }: JobInput): JobInput => ({
+  ...input,
+  workshop: { ...workshop, policy: { ...workshop.policy, breaks: [1, 6, 12, 24, 48] } },
+});
+
+/** The longest search there is: capped lists of every line, and sessions that the lines fill together. */
+function sessions({ job, ...input }: JobInput): JobInput {
+  const lines = job.lines.map((line) => ({ ...line, selling: 'capped' as const }));
+  return { ...input, job: { ...job, piecesPerSession: 48, lines } };
+}
+
+/** A bench that names a number of prices means it. */
+function pricesOf(input: JobInput, count: number): JobInput {
+  const prices = priceJob(input, new Grid()).prices?.table.length;
+  if (prices !== count) throw new Error(`the bench means ${count} prices and has ${prices}`);
+  return input;
 }
 
 function withCurve(edited: JobInput, grid: Grid): void {
@@ -45,7 +75,7 @@ function withCurve(edited: JobInput, grid: Grid): void {
   batchCurve(costed, grid, { from: 1, to: 100, priceEach: 20 });
 }
 
-/** The club order on a shirt that is also cut tall: twelve sizes at five breaks. */
+/** The club order on a shirt that is also cut tall: twelve sizes. */
 function twelveSizes(club: JobInput): JobInput {
   const [line] = club.job.lines;
   const blank = club.blanks[line?.blankId ?? ''];
@@ -56,14 +86,11 @@ function twelveSizes(club: JobInput): JobInput {
     ...line.quantities,
     ...line.quantities.map((one) => ({ ...one, size: tall(one.size) })),
   ];
-  const input = {
+  return {
     ...club,
     blanks: { ...club.blanks, [line.blankId]: { ...blank, sizes } },
     job: { ...club.job, wantedOn: '2027-02-26', lines: [{ ...line, quantities }] },
   };
-  const prices = priceJob(input, new Grid()).prices?.table.length;
-  if (prices !== 60) throw new Error(`the bench means 60 prices and has ${prices}`);
-  return input;
 }
 
 /** @returns the documents with one rate typed anew, a little other at every call. */

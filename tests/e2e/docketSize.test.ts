@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axe } from '@/tests/e2e/harness/axe';
-import { priced, section } from '@/tests/e2e/harness/docketPage';
+import { filled, section } from '@/tests/e2e/harness/docketPage';
 import { measurePage } from '@/tests/e2e/harness/measurePage';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
@@ -11,10 +11,7 @@ const MOST_STOPS = 130;
 
 async function finished(width: number): Promise<Page> {
   const page = await openPage({ width });
-  await priced(page);
-  // The last section of figures is the last to be worked out.
-  await expect.poll(() => section(page, 'Ways of selling').textContent()).toMatch(/\d/);
-  await page.waitForLoadState('networkidle');
+  await filled(page);
   return page;
 }
 
@@ -27,7 +24,7 @@ test.each([
   process.stdout.write(`docket at ${width} px: ${heightPx} px high, ${words} words, ${tabStops} tab stops\n`);
   expect.soft(heightPx).toBeLessThanOrEqual(mostPx);
   expect.soft(words).toBeLessThanOrEqual(MOST_WORDS);
-  expect.soft(words).toBeGreaterThan(200);
+  expect.soft(words).toBeGreaterThan(500);
   expect.soft(tabStops).toBeLessThanOrEqual(MOST_STOPS);
   expect.soft(small).toEqual([]);
 });
@@ -84,25 +81,4 @@ test('on a phone the whole index opens as a sheet that keeps the focus, closes o
   expect((await heading.boundingBox())?.y ?? 0).toBeGreaterThanOrEqual(
     (chips?.y ?? 0) + (chips?.height ?? 0),
   );
-});
-
-test('hardly anything moves while the docket fills', async () => {
-  const page = await openPage();
-  await priced(page);
-  await section(page, 'Ways of selling').waitFor();
-  const shift = await page.evaluate(
-    () =>
-      new Promise<number>((resolve) => {
-        let sum = 0;
-        const observer = new PerformanceObserver((list) => {
-          for (const entry of list.getEntries()) {
-            if ('value' in entry && typeof entry.value === 'number') sum += entry.value;
-          }
-        });
-        observer.observe({ type: 'layout-shift', buffered: true });
-        // Entries gathered so far come before the next frame but one.
-        requestAnimationFrame(() => requestAnimationFrame(() => resolve(sum)));
-      }),
-  );
-  expect(shift).toBeLessThan(0.05);
 });

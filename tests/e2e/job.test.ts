@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import {
   expectPriceBar,
+  filled,
   kept,
   priceBarText,
   priced,
@@ -127,14 +128,23 @@ test('two tabs at one job lose no edit of either', async () => {
 
 test.each([1280, 390])('text at twice its size scrolls nothing sideways at %d px', async (width) => {
   const page = await openPage({ width });
-  for (const path of ['/', '/workshop', '/price-lists/club-prices']) {
+  for (const path of [
+    '/',
+    '/jobs',
+    '/workshop',
+    '/blanks',
+    '/price-lists/club-prices',
+    '/jobs/club-order/sheet',
+  ]) {
     await page.goto(path);
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    if (path === '/') {
-      await priced(page);
-      // The last section of figures is the last to be worked out.
-      await section(page, 'Ways of selling').getByText('best;', { exact: false }).waitFor();
-    }
+    await page.getByRole('heading', { level: 1 }).first().waitFor();
+    if (path === '/') await filled(page);
+    // As wide as it gets: with the figures of every job.
+    if (path === '/jobs')
+      await page
+        .getByRole('row', { name: /Ramblers/ })
+        .getByText('40.5 %')
+        .waitFor();
     await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
     await scrollsNowhere(page);
   }

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { filled, kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
@@ -10,20 +10,25 @@ const figures = (page: Page, name: string): Promise<readonly string[]> =>
     .locator(`[data-figure="${name}"]`)
     .evaluateAll((found) => found.map(({ textContent }) => (textContent ?? '').replace(/[^\d.,−-]/g, '')));
 
-/** Scrolls to the ways of selling and to the curve, which are asked for when they come near. */
+/** Unfolds what shows figures of the job again: the ways of selling side by side, and the curve as a table. */
 async function bringAll(page: Page): Promise<void> {
-  await section(page, 'Ways of selling').locator('[data-figure="pay"]').waitFor();
-  await page.locator('#curve').scrollIntoViewIfNeeded();
-  await page.locator('#curve [data-figure="pay"]').waitFor();
+  await filled(page);
+  for (const [name, fold] of [
+    ['Ways of selling', 'Four ways side by side'],
+    ['Batch', 'As a table'],
+  ] as const) {
+    await unfold(section(page, name), fold);
+    await section(page, name).locator('[data-figure="pay"]').last().waitFor();
+  }
 }
 
 async function expectOne(page: Page): Promise<{ readonly margin: string; readonly pay: string }> {
   await bringAll(page);
   const of = async (name: string) => {
-    // The head, its short form while it is scrolled away, the curve, the job's own way of selling.
+    // The head, its short form while it is scrolled away, the curve and its table, the job's own way of selling.
     await expect.poll(async () => new Set(await figures(page, name)).size).toBe(1);
     const all = await figures(page, name);
-    expect(all.length).toBeGreaterThanOrEqual(3);
+    expect(all.length).toBeGreaterThanOrEqual(4);
     return all[0] ?? '';
   };
   return { margin: await of('margin'), pay: await of('pay') };
@@ -94,10 +99,22 @@ test('with type at twice its size the ruler keeps its figures apart, and the bar
   await short.waitFor({ state: 'hidden' });
 });
 
-test('a mark of the ruler tells its name at a touch on a phone', async () => {
+test('each mark of the ruler has its figure on a phone, and tells its name at a touch', async () => {
   const page = await openPage({ width: 390 });
   await priced(page);
   const bar = page.getByRole('region', { name: 'Price', exact: true });
-  await bar.getByRole('button', { name: 'full cost 11.13' }).tap();
-  await bar.getByText('full cost 11.13', { exact: true }).waitFor();
+  const marks = bar.locator('button[aria-pressed]');
+  // The four prices of a ruler: what pays the bills, the minutes, all of it, and the margin aimed for.
+  expect(await marks.count()).toBeGreaterThanOrEqual(4);
+  expect(await marks.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label')))).toContain(
+    'full cost 11.13',
+  );
+  for (const mark of await marks.all()) {
+    const said = (await mark.getAttribute('aria-label')) ?? '';
+    expect(said).toMatch(/^[a-z].* \d+\.\d\d$/);
+    const box = await mark.boundingBox();
+    expect(box?.height, said).toBeGreaterThanOrEqual(44);
+    await mark.tap();
+    await bar.getByText(said, { exact: true }).waitFor();
+  }
 });

@@ -113,7 +113,7 @@ test.each([1280, 390])(
 test('a list of two pages says on each which it is', async () => {
   const page = await openPage({ path: '/price-lists/club-prices' });
   await page.getByRole('article').waitFor();
-  await page.getByRole('textbox', { name: 'What is included' }).fill('More.\n'.repeat(80));
+  await page.getByRole('textbox', { name: 'What is included' }).fill('More.\n'.repeat(60));
   await page.getByText(/It will likely take 2 pages/).waitFor();
   const { pages } = await printedPages(page, 'Letter');
   expect(pages.map(({ text }) => /page \d of \d/.exec(text)?.[0])).toEqual(['page 1 of 2', 'page 2 of 2']);

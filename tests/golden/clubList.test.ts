@@ -7,6 +7,7 @@ import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import { present } from '@/lib/grid/present';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { chooseBreaks } from '@/lib/price/list/chooseBreaks';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { type LineList, mixedTotal } from '@/lib/price/list/lineList';
 import { lineNeeds } from '@/lib/price/list/lineNeeds';
 import { orderRows } from '@/lib/price/list/orderRows';
@@ -65,7 +66,8 @@ describe('the capped list of the club order', () => {
     (from, cents, halves) => {
       const job = costed(club);
       const [line] = job.laidOut.job.lines;
-      const needs = line && lineNeeds(job, line, grid, caseEvaluator(job, line, grid));
+      const needs =
+        line && lineNeeds(judgedJob(job, line), line, grid, caseEvaluator(judgedJob(job, line), line, grid));
       const each = (n: number) => (needs?.judged.written(n) ?? 0) * 100;
       for (const [step, most] of [
         [1, cents],
@@ -139,7 +141,7 @@ describe('the club order with its set-up apart', () => {
       const more = list.sizes.find((one) => one.size === size.size)?.more ?? 0;
       const orders = Array.from({ length: 200 }, (_, at) => at + 1);
       const asked = orders.map((n) => ({ size, batch: n, askedPrice: (13_200 / n + 1250 + more) / 100 }));
-      for (const column of caseEvaluator(job, line, grid)(asked)) {
+      for (const column of caseEvaluator(judgedJob(job, line), line, grid)(asked)) {
         expect(present(column, 'margin')).toBeGreaterThanOrEqual(0.3);
         if (more === 0) expect(present(column, 'margin')).toBeLessThan(0.315);
       }
@@ -172,8 +174,9 @@ describe('targets of orders from a few columns of the grid', () => {
     const job = costed(input);
     const [line] = job.laidOut.job.lines;
     if (line === undefined) throw new Error('the job has no line');
-    const evaluate = caseEvaluator(job, line, grid);
-    const needs = lineNeeds(job, line, grid, evaluate);
+    const judged = judgedJob(job, line);
+    const evaluate = caseEvaluator(judged, line, grid);
+    const needs = lineNeeds(judged, line, grid, evaluate);
     const orders = Array.from({ length: 160 }, (_order, at) => at + 1);
     for (const { size, target } of needs?.sizes ?? []) {
       const columns = evaluate(orders.map((batch) => ({ size, batch, askedPrice: null })));

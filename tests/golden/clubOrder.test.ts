@@ -3,6 +3,7 @@ import { clubOrder } from '@/lib/examples/clubOrder';
 import { caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { present } from '@/lib/grid/present';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { priceTable } from '@/lib/price/priceTable';
 import { rulerMarks } from '@/lib/price/rulerMarks';
 import { mmFromInches } from '@/shared/units';
@@ -212,7 +213,7 @@ describe('the order’s margin at a flat 20.00 grows with the batch', () => {
     [100, 50.5],
   ])('%d pieces: %d %%', (batch, percent) => {
     if (line === undefined) throw new ReferenceError('the club order has no line');
-    const evaluate = caseEvaluator(job, line, grid);
+    const evaluate = caseEvaluator(judgedJob(job, line), line, grid);
     const columns = evaluate(line.sizes.map((size) => ({ size, batch, askedPrice: 20 })));
     const mixed = (rowId: string) =>
       line.sizes.reduce((sum, { quantity }, at) => sum + quantity * present(columns[at], rowId), 0);

@@ -7,6 +7,7 @@ import { piecesOf } from '@/lib/grid/fillLine';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { type BreakList, breakList, breakTotal } from '@/lib/price/list/breakList';
 import { inversions } from '@/lib/price/list/inversions';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { priceTable } from '@/lib/price/priceTable';
 import { documentTax } from '@/lib/price/tax/documentTax';
@@ -213,7 +214,7 @@ describe('price tables', () => {
         const table = priceTable(job, grid);
         const { currency, rates } = { ...job.laidOut.job.workshop, rates: job.laidOut.job.rates };
         for (const line of job.laidOut.job.lines) {
-          const evaluate = caseEvaluator(job, line, grid);
+          const evaluate = caseEvaluator(judgedJob(job, line), line, grid);
           const [size] = line.sizes;
           if (size === undefined) continue;
           const cells = table.filter((cell) => cell.lineId === line.line.id && cell.size === size.size);

@@ -4,13 +4,18 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { chargeWords, rushWords } from '@/app/_words/docket/chargeWords';
+import { taxWords } from '@/app/_words/docket/taxWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { Charge, ChargesAnswer } from '@/lib/studies/charges/chargesAnswer';
 import { formatMinor } from '@/shared/money';
+import type { Channel } from '@/shared/schemas/workshop';
 import styles from './ChargeSection.module.css';
 
 /** Every charge, those beside the price first: what it is, what it stands on, what to write. */
-export function ChargeList({ found }: Readonly<{ found: ChargesAnswer }>) {
+export function ChargeList({
+  found,
+  taxMode,
+}: Readonly<{ found: ChargesAnswer; taxMode: Channel['taxMode'] }>) {
   const context = useTextContext();
   const formatter = formatterFor(context);
   const { charges, rush, currency } = found;
@@ -45,7 +50,7 @@ export function ChargeList({ found }: Readonly<{ found: ChargesAnswer }>) {
       )}
       <p className={styles.assumes}>
         Each is its cost, own pay included, at the target margin and on your price ending; the least order at
-        the profit you set for one.{' '}
+        the profit you set for one; {taxWords(taxMode)}.{' '}
         <Link href="/workshop#charges">Minutes, least charges and rush shares</Link> are set in the workshop.
         Set-up and art charges can be taxed too: ask your local authority.
       </p>

@@ -9,7 +9,6 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { likelyCharges } from '@/app/_words/docket/chargeWords';
-import { taxWords } from '@/app/_words/docket/taxWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { ChargeList } from './ChargeList';
@@ -35,22 +34,17 @@ export function ChargeSection() {
           <AnswerMissing what="The charges could not be worked out" failure={failure} />
           <div className={styles.room} aria-busy={newest?.input !== madeOf}>
             {found !== null && (
-              <>
-                <p className={styles.assumes}>
-                  Suggestions for quotes and lists; {taxWords(channel?.taxMode ?? null)}.
-                </p>
-                <FoldRow
-                  place={jobId}
-                  folds={[
-                    {
-                      id: 'all-charges',
-                      // Rush is one of them.
-                      name: `All ${found.charges.length + 1} charges`,
-                      body: () => <ChargeList found={found} />,
-                    },
-                  ]}
-                />
-              </>
+              <FoldRow
+                place={jobId}
+                folds={[
+                  {
+                    id: 'all-charges',
+                    // Rush is one of them.
+                    name: `All ${found.charges.length + 1} charges`,
+                    body: () => <ChargeList found={found} taxMode={channel?.taxMode ?? null} />,
+                  },
+                ]}
+              />
             )}
           </div>
         </>

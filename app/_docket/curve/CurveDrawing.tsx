@@ -1,11 +1,13 @@
 'use client';
 
-import { type KeyboardEvent, type RefObject, useRef } from 'react';
-import { BatchChart } from '@/app/_charts/BatchChart';
+import { type KeyboardEvent, type RefObject, useMemo, useRef } from 'react';
 import { batchAtRatio } from '@/app/_charts/batchAxis';
 import { curveScale } from '@/app/_charts/curveScale';
 import { plotMargins } from '@/app/_charts/plotMargins';
 import { useLetterPx } from '@/app/_charts/useLetterPx';
+import { lazy } from '@/app/_network/lazy';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLazy } from '@/app/_network/useLazy';
 import { moveFlag } from '@/app/_ruler/moveFlag';
 import { useFlagDrag } from '@/app/_ruler/useFlagDrag';
 import { useWidth } from '@/app/_ruler/useWidth';
@@ -18,6 +20,8 @@ import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import { type CurveMeasure, curveSeries } from '@/lib/studies/curve/curveSeries';
 import styles from './CurveDrawing.module.css';
 import { curveMarks } from './curveMarks';
+
+const lazyBatchChart = lazy(() => import('@/app/_charts/BatchChart').then(({ BatchChart }) => BatchChart));
 
 type CurveDrawingProps = Readonly<{
   study: CostCurve;
@@ -49,6 +53,7 @@ const DRAG_STEP = 1e-4;
 export function CurveDrawing(props: CurveDrawingProps) {
   const { study, other, hasBand, measure, looked, onLook, hold, piece, terms, formatter } = props;
   const { currency, locale } = props;
+  const chart = useLazy(lazyBatchChart);
   const frame = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(frame, 640);
   const letterPx = useLetterPx();
@@ -68,18 +73,23 @@ export function CurveDrawing(props: CurveDrawingProps) {
     event.preventDefault();
     look(next);
   };
-  const series = curveSeries(study, other, measure);
-  const rows = hasBand ? series : series.map((row) => ({ ...row, band: null }));
+  // The same rows while the batch is dragged, so that the lines need not be made again.
+  const rows = useMemo(() => {
+    const series = curveSeries(study, other, measure);
+    return hasBand ? series : series.map((row) => ({ ...row, band: null }));
+  }, [study, other, measure, hasBand]);
   const scale = curveScale(rows, measure, Math.min(study.asked, to));
   const text = (value: number) =>
-    measure === 'margin' ? formatter.share(value) : amountWords(value, currency, locale);
+    withMinus(measure === 'margin' ? formatter.share(value) : amountWords(value, currency, locale));
   // The unit stands once, at the top.
   const tick = (value: number) =>
-    measure !== 'margin'
-      ? formatter.number(value, 2)
-      : value === scale.max
-        ? formatter.share(value)
-        : formatter.number(value * 100, 0);
+    withMinus(
+      measure !== 'margin'
+        ? formatter.number(value, 2)
+        : value === scale.max
+          ? formatter.share(value)
+          : formatter.number(value * 100, 0),
+    );
   const margins = plotMargins(letterPx, scale.ticks.map(tick));
   const point = study.points.find(({ n }) => n === looked);
   return (
@@ -105,15 +115,25 @@ export function CurveDrawing(props: CurveDrawingProps) {
         onKeyDown={keyDown}
         {...drag.handlers}
       />
+      {chart.kind === 'missing' && (
+        <PartMissing what="The drawing" meanwhile="Its figures stand beside it." missing={chart} />
+      )}
       <div aria-hidden="true" className={styles.chart}>
-        <BatchChart
-          {...{ rows, scale, margins, to, widthPx, heightPx, letterPx, tick }}
-          {...curveTitles(measure, piece, currency)}
-          marks={curveMarks(study, measure, looked, text)}
-          fullSheets={measure === 'margin' ? study.steps : []}
-          falls={measure === 'each'}
-        />
+        {chart.kind === 'here' && (
+          <chart.value
+            {...{ rows, scale, margins, to, widthPx, heightPx, letterPx, tick }}
+            {...curveTitles(measure, piece, currency)}
+            marks={curveMarks(study, measure, looked, text)}
+            fullSheets={measure === 'margin' ? study.steps : []}
+            falls={measure === 'each'}
+          />
+        )}
       </div>
     </div>
   );
 }
+
+// Helpers
+
+/** Numbers of a drawing are written with the sign of a minus, which is as wide as a figure. */
+const withMinus = (written: string): string => written.replace(/^-/, '−');

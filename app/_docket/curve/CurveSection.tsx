@@ -16,6 +16,7 @@ import { taxWords } from '@/app/_words/docket/taxWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { scaledJob } from '@/lib/drafts/scaledJob';
+import { askedInput } from '@/lib/price/suggestedPrice';
 import { taxTerms } from '@/lib/price/taxTerms';
 import type { CurveMeasure } from '@/lib/studies/curve/curveSeries';
 import { variantOf } from '@/lib/studies/curve/curveVariant';
@@ -40,7 +41,7 @@ export function CurveSection() {
   const { blanks } = workspace;
   const whole = useRef<HTMLElement>(null);
   const hold = useRef<HTMLDivElement>(null);
-  const [picked, setPicked] = useState<CurveMeasure>('margin');
+  const [measure, setMeasure] = useState<CurveMeasure>('margin');
   const [flatPrice, setFlatPrice] = useState<number | null>(null);
   const [laidOver, setLaidOver] = useState<string | null>(null);
   const [moved, setMoved] = useState<number | null>(null);
@@ -48,9 +49,14 @@ export function CurveSection() {
   const chosen = variants.find(({ key }) => key === laidOver) ?? null;
   const variant = chosen?.variant ?? null;
   const wanted = answer?.prices != null ? madeOf : null;
+  const suggested = answer?.prices?.suggested ?? null;
   const varied = useMemo(
-    () => (wanted !== null && variant !== null ? variantOf(wanted, variant) : null),
-    [wanted, variant],
+    () =>
+      wanted === null || variant === null || suggested === null
+        ? null
+        : // Made another way it would be suggested another price: it is laid over at the price of this one.
+          variantOf(askedInput(wanted, suggested), variant),
+    [wanted, variant, suggested],
   );
   const own = useStudy('curve', wanted, { flatPrice });
   const beside = useStudy('curve', varied, { flatPrice });
@@ -58,9 +64,6 @@ export function CurveSection() {
   // Never the curve of what was chosen before.
   const other = beside.newest !== null && beside.newest.input === varied ? beside.newest.answer : null;
   const otherStudy = other?.kind === 'curve' ? other : null;
-  // At its target every batch leaves the same margin: there is nothing to see in it.
-  const isTarget = study?.priced === 'target';
-  const measure = isTarget && picked === 'margin' ? 'each' : picked;
   const failure = own.failure ?? beside.failure;
   const piece = piecesOfJob(madeOf);
   const asked = study === null ? 0 : Math.min(study.to, Math.max(1, Math.round(study.asked)));
@@ -96,7 +99,7 @@ export function CurveSection() {
               {...{ study, measure, title, piece, terms, asked, looked, whole, hold, hasBand }}
               other={otherStudy}
               otherName={otherStudy === null ? null : (chosen?.name ?? null)}
-              sold={soldWords(study, job, flatNow, context)}
+              sold={soldWords(study, flatNow, context)}
               onLook={setMoved}
               onMake={() => {
                 const name = `Make it ${formatter.count(looked, piece.one, piece.many)}`;
@@ -115,11 +118,11 @@ export function CurveSection() {
               folds={[
                 {
                   id: 'curve-views',
-                  name: isTarget ? 'Cost, or profit' : 'Cost and price, or profit',
+                  name: 'Cost and price, or profit',
                   body: () => (
                     <CurveViews
                       {...{ study, job, measure, looked, variants, laidOver, chosen, other, otherStudy }}
-                      onMeasure={setPicked}
+                      onMeasure={setMeasure}
                       onLook={setMoved}
                       onLay={setLaidOver}
                     />

@@ -45,12 +45,7 @@ export function CurveViews(props: CurveViewsProps) {
   const better = otherStudy === null ? null : betterFrom(study.points, otherStudy.points);
   return (
     <div className={styles.views}>
-      <PickRow
-        label="What is drawn"
-        value={measure}
-        choices={study.priced === 'target' ? measures.filter(({ value }) => value !== 'margin') : measures}
-        onPick={props.onMeasure}
-      />
+      <PickRow label="What is drawn" value={measure} choices={measures} onPick={props.onMeasure} />
       <FieldGroup>
         <CurveVariantChoice
           variants={variants}

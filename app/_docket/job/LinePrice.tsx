@@ -29,7 +29,7 @@ export function LinePrice({ line, index }: Readonly<{ line: Line; index: number 
         {...money}
         width="narrow"
         value={line.askedPrice}
-        hint={line.askedPrice === null ? 'Not decided: the target price stands in.' : undefined}
+        hint={line.askedPrice === null ? 'Not decided: the suggested price stands in.' : undefined}
       />
       <NumberField
         {...field('Most they pay', ['lines', index, 'marketCeiling'], `Most paid for ${line.name}`)}

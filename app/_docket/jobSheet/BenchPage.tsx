@@ -1,12 +1,20 @@
-import { heatWords, layoutWords, moreSheetsWords, recipeWords } from '@/app/_words/docket/jobSheetWords';
+import type { ArtworkPreviews } from '@/app/_docket/common/useArtworkPreviews';
+import {
+  heatWords,
+  layoutWords,
+  moreSheetsWords,
+  recipeWords,
+  toPrintWords,
+} from '@/app/_words/docket/jobSheetWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import { ownEntry } from '@/lib/job/ownEntry';
 import type { JobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
+import { BlanksPart } from './BlanksPart';
 import styles from './JobSheet.module.css';
+import { PackPart } from './PackPart';
 import { PressPart } from './PressPart';
 import { SheetHead } from './SheetHead';
 import { SheetPart } from './SheetPart';
@@ -17,6 +25,7 @@ type BenchPageProps = Readonly<{
   input: JobInput;
   facts: JobSheetFacts;
   findings: readonly Finding[];
+  previews: ArtworkPreviews;
   context: TextContext;
 }>;
 
@@ -24,36 +33,33 @@ type BenchPageProps = Readonly<{
 const ONE_COLUMN = 2;
 
 /** The page that lies beside the press, in the order of the work; no cost stands on it. */
-export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
-  const { job, workshop, blanks } = input;
+export function BenchPage({ input, facts, findings, previews, context }: BenchPageProps) {
+  const { job, workshop } = input;
   const formatter = formatterFor(context);
   const locale = usableLocale(context.locale);
   const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
   const mirrored = facts.placements.every(({ placement }) => placement.mirror);
-  const more = moreSheetsWords(facts.sheets - facts.goodSheets, facts.tests, formatter);
+  const more =
+    facts.rollMm === null ? moreSheetsWords(facts.sheets - facts.goodSheets, facts.tests, formatter) : null;
   const isDense = facts.placements.length > ONE_COLUMN;
-  const packagings = [
-    ...new Set(
-      job.lines.flatMap(
-        ({ packagingId }) => workshop.packagings.find(({ id }) => id === packagingId)?.name ?? [],
-      ),
-    ),
-  ];
-  const recipes = facts.placements.map(({ placement: { recipe } }) =>
-    [heatWords(recipe, formatter), ...recipeWords(recipe, formatter)].join(', '),
+  const ways = facts.placements.map(({ placement: { recipe, pressId } }) =>
+    [
+      heatWords(recipe, formatter),
+      ...recipeWords(recipe, formatter),
+      workshop.presses.find(({ id }) => id === pressId)?.name ?? 'no press',
+    ].join(', '),
   );
-  const isOneRecipe = isDense && new Set(recipes).size === 1;
-  const hasNames = job.lines.some(({ nameList }) => nameList.trim() !== '');
+  const isOneWay = isDense && new Set(ways).size === 1;
   const unit = workshop.units.temperature;
-  const steps = facts.placements.length;
+  const minutes = `${minutesWords(facts.unattendedMinutes, locale)}, unattended`;
   return (
     <>
       <SheetHead input={input} kind="Job sheet" figure={formatter.number(facts.pieces)} />
       <SheetPart
         numeral={1}
-        heading={`Print ${formatter.count(facts.sheets, 'sheet')}${paper === undefined ? '' : ` of ${paper.name}`}`}
-        aside={`${minutesWords(facts.unattendedMinutes, locale)}, unattended`}
+        heading={`Print ${toPrintWords(facts.sheets, facts.rollMm, formatter)}`}
+        aside={paper === undefined ? minutes : `${paper.name}; ${minutes}`}
       >
         <Ticks>
           <Tick>nozzle check</Tick>
@@ -70,24 +76,7 @@ export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
           <Tick>dry, trimmed</Tick>
         </Ticks>
       </SheetPart>
-      <SheetPart
-        numeral={2}
-        heading="Lay out the blanks"
-        aside={`${formatter.number(facts.take)} in all, ${formatter.count(facts.spare, 'spare')}; ${formatter.number(facts.covered * 100, 0)} % sure that no size runs out`}
-      >
-        {facts.lines.map(({ lineId, name, blankId, sizes }) => (
-          <Ticks key={lineId}>
-            <Tick>
-              <bdi>{facts.lines.length > 1 ? name : (ownEntry(blanks, blankId)?.name ?? name)}</bdi>
-            </Tick>
-            {sizes.map(({ size, take }) => (
-              <Tick key={size}>
-                <bdi>{size}</bdi> <strong>{formatter.number(take)}</strong>
-              </Tick>
-            ))}
-          </Ticks>
-        ))}
-      </SheetPart>
+      <BlanksPart input={input} facts={facts} formatter={formatter} />
       <SheetPart
         numeral={3}
         heading="Warm up and test on scrap"
@@ -100,9 +89,9 @@ export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
           ))}
           <Tick>first good one signed ________</Tick>
         </Ticks>
-        {isOneRecipe && (
+        {isOneWay && (
           <p className={styles.recipe}>
-            <strong>Every print:</strong> {recipes[0]}
+            <strong>Every print:</strong> {ways[0]}
           </p>
         )}
       </SheetPart>
@@ -112,41 +101,16 @@ export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
             key={`${of.lineId} ${of.placement.id}`}
             numeral={4 + index}
             heading={<bdi>{nameOf(job, of.lineId, of.placement.name)}</bdi>}
-            aside={workshop.presses.find(({ id }) => id === of.placement.pressId)?.name}
+            aside={
+              isOneWay ? undefined : workshop.presses.find(({ id }) => id === of.placement.pressId)?.name
+            }
           >
-            <PressPart
-              input={input}
-              of={of}
-              isDense={isDense}
-              withRecipe={!isOneRecipe}
-              formatter={formatter}
-            />
+            <PressPart {...{ input, of, isDense, previews, formatter }} withRecipe={!isOneWay} />
           </SheetPart>
         ))}
       </div>
       <WatchPart findings={findings} context={context} />
-      <SheetPart numeral={4 + steps} heading="Check, fold, pack">
-        <Ticks>
-          <Tick>{formatter.number(facts.pieces)} counted by size</Tick>
-          {hasNames && <Tick>each name against the list</Tick>}
-          {packagings.map((name) => (
-            <Tick key={name}>
-              <bdi>{name}</bdi>
-            </Tick>
-          ))}
-          <Tick>care card</Tick>
-          <Tick>label legible</Tick>
-          <Tick>pads wiped, log written</Tick>
-        </Ticks>
-        <p className={styles.faults}>
-          <span>faults, tallied:</span>
-          {['ghost', 'specks', 'blur', 'yellow', 'reversed'].map((fault) => (
-            <span className={styles.writeIn} key={fault}>
-              {fault}
-            </span>
-          ))}
-        </p>
-      </SheetPart>
+      <PackPart input={input} numeral={4 + facts.placements.length} pieces={formatter.number(facts.pieces)} />
       <p className={styles.foot}>
         <span>good / scrapped, and why</span>
         <span>minutes on the clock</span>
@@ -158,8 +122,9 @@ export function BenchPage({ input, facts, findings, context }: BenchPageProps) {
 
 // Helpers
 
-/** A print by its own name; where there are several lines, with what it is pressed on. */
+/** A print by its own name; where there are several lines, with what it is pressed on, by that alone where it is its only print. */
 function nameOf(job: JobInput['job'], lineId: string, name: string): string {
   const line = job.lines.find(({ id }) => id === lineId);
-  return job.lines.length > 1 && line !== undefined ? `${line.name}: ${name}` : name;
+  if (job.lines.length === 1 || line === undefined) return name;
+  return line.placements.length === 1 ? line.name : `${line.name}: ${name}`;
 }

@@ -9,20 +9,29 @@ type PlaceDrawingProps = Readonly<{
   widthMm: number;
   heightMm: number;
   dropFromCollarMm: number | null;
+  /** Address of its picture, and whether that lies in the file as on the paper; null where none is kept. */
+  picture: { readonly src: string; readonly isFlipped: boolean } | null;
   /** The drawing in words. */
   says: string;
 }>;
 
 /** Where a print sits on its item: the item in outline, the print in its proportion to it. */
 export function PlaceDrawing(props: PlaceDrawingProps) {
-  const { kind, position, says } = props;
+  const { kind, position, picture, says } = props;
   const body = bodyOf(kind, position);
   const box = boxOn(body, props);
   return (
     <svg className={styles.drawing} viewBox="-2 -2 104 104" role="img" aria-label={says}>
       <path className={styles.item} d={body.outline} />
       {body.more !== '' && <path className={styles.seam} d={body.more} />}
-      <rect className={styles.print} {...box} />
+      {picture !== null && (
+        <image
+          href={picture.src}
+          {...box}
+          transform={picture.isFlipped ? `translate(${2 * box.x + box.width} 0) scale(-1 1)` : undefined}
+        />
+      )}
+      <rect className={picture === null ? styles.print : styles.edge} {...box} />
     </svg>
   );
 }

@@ -13,7 +13,7 @@ const lazyJobSheet = lazy(() => import('./JobSheet').then(({ JobSheet }) => JobS
 
 /** Around a docket: on the screen it is the docket, on paper its job sheet. */
 export function PrintedJobSheet({ children }: Readonly<{ children: ReactNode }>) {
-  const { input, findings, costs, prices, isChecked } = useJob();
+  const { input, workspace, findings, costs, prices, isChecked } = useJob();
   const context = useTextContext();
   const isPrinting = usePrinting(input.job.name);
   const fetched = useLazy(lazyJobSheet);
@@ -22,24 +22,24 @@ export function PrintedJobSheet({ children }: Readonly<{ children: ReactNode }>)
   return (
     <>
       <div className={styles.screen}>{children}</div>
-      {isPrinting && (
-        <div className={styles.paper}>
-          {JobSheet === null || !isChecked ? (
-            <p>The job sheet is still being made. Print it again in a moment.</p>
-          ) : (
-            <JobSheet
-              input={input}
-              answer={{
-                findings,
-                layout: isStopped ? null : (costs.answer?.layout ?? null),
-                costSheet: isStopped ? null : (costs.answer?.costSheet ?? null),
-                prices: prices.stale ? null : (prices.answer?.prices ?? null),
-              }}
-              context={context}
-            />
-          )}
-        </div>
-      )}
+      <div className={styles.paper}>
+        {JobSheet !== null && isChecked ? (
+          <JobSheet
+            input={input}
+            answer={{
+              findings,
+              layout: isStopped ? null : (costs.answer?.layout ?? null),
+              costSheet: isStopped ? null : (costs.answer?.costSheet ?? null),
+              prices: prices.stale ? null : (prices.answer?.prices ?? null),
+            }}
+            readFile={workspace.readFile}
+            isShown={isPrinting}
+            context={context}
+          />
+        ) : (
+          isPrinting && <p>The job sheet is still being made. Print it again in a moment.</p>
+        )}
+      </div>
     </>
   );
 }

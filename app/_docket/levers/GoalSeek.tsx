@@ -90,7 +90,7 @@ export function GoalSeek() {
             unit={currency}
             value={price}
             {...numberLimits(lineSchema, ['askedPrice'])}
-            hint="Empty for the asked prices."
+            hint="Empty for the price of this job."
             onCommit={setPrice}
           />
         )}

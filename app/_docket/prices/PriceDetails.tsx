@@ -7,6 +7,7 @@ import { breakPiecesWords } from '@/app/_words/docket/breakPiecesWords';
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
+import type { LineList } from '@/lib/price/list/lineList';
 import type { TablePrice } from '@/lib/price/priceTable';
 import { fromMinor } from '@/shared/money';
 import type { Job } from '@/shared/schemas/job';
@@ -17,6 +18,7 @@ import type { PriceGroup } from './priceGrid';
 
 type PriceDetailsProps = Readonly<{
   line: Job['lines'][number];
+  rule: LineList['rule'];
   cell: TablePrice;
   group: PriceGroup;
   table: readonly TablePrice[];
@@ -29,7 +31,7 @@ type PriceDetailsProps = Readonly<{
 
 /** What the picked price stands on, and the way to ask the prices of its break in this job. */
 export function PriceDetails(props: PriceDetailsProps) {
-  const { line, cell, group, table, priceStep, taxMode, currency, target } = props;
+  const { line, rule, cell, group, table, priceStep, taxMode, currency, target } = props;
   const { jobId, workspace, prices } = useJob();
   const formatter = formatterFor(useTextContext());
   const price = formatter.money(fromMinor(cell.price, currency));
@@ -59,7 +61,8 @@ export function PriceDetails(props: PriceDetailsProps) {
         lines, rates and the drive stay as they are. The target is {formatter.share(target)} after your own
         pay.
       </p>
-      {!prices.stale && (
+      {/* Of a list with a start no price of a piece is what a job pays; what it comes to is asked beside the list. */}
+      {!prices.stale && rule !== 'setUpApart' && (
         <Button
           onPress={() =>
             workspace.changeJob(jobId, `Asked price of ${line.name}`, (job) =>

@@ -1,22 +1,14 @@
 'use client';
 
-import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
-import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import {
-  askedWords,
-  leastWords,
-  listMoney,
-  type PriceVoice,
-  ruleWords,
-} from '@/app/_words/docket/pricesWords';
+import { leastWords, type PriceVoice, ruleWords } from '@/app/_words/docket/pricesWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { AskedAgainstList, RuleAtWork } from '@/lib/price/list/askedAgainstList';
 import type { LineList } from '@/lib/price/list/lineList';
-import type { TablePrice } from '@/lib/price/priceTable';
+import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
 import type { Line } from '@/shared/schemas/job';
-import { askTablePrices } from './askTablePrices';
+import { AskedRemark } from './AskedRemark';
 import styles from './PriceRemarks.module.css';
 
 type PriceRemarksProps = Readonly<{
@@ -24,38 +16,18 @@ type PriceRemarksProps = Readonly<{
   list: LineList;
   asked: AskedAgainstList | null;
   rule: RuleAtWork | null;
-  table: readonly TablePrice[];
+  suggested: SuggestedPrice;
   targetMargin: number;
   voice: PriceVoice;
 }>;
 
 /** Three short remarks on a list: what this job asks beside it, its rule at work, and what it leaves at the least. */
-export function PriceRemarks({ line, list, asked, rule, table, targetMargin, voice }: PriceRemarksProps) {
-  const { jobId, workspace, prices } = useJob();
+export function PriceRemarks(props: PriceRemarksProps) {
+  const { line, list, asked, rule, suggested, targetMargin, voice } = props;
   const formatter = formatterFor(useTextContext());
-  const cell = table.find(({ lineId, from }) => lineId === line.id && from === asked?.from);
-  const differs =
-    asked !== null &&
-    asked.held === null &&
-    (asked.asked === null || asked.over !== 0 || asked.sizes.length > 0);
   return (
     <ul className={styles.remarks}>
-      {asked !== null && (
-        <li className={classes(styles.remark, differs && styles.differs)}>
-          <p>{askedWords(asked, voice)}</p>
-          {differs && cell !== undefined && !prices.stale && (
-            <Button
-              onPress={() =>
-                workspace.changeJob(jobId, `Asked price of ${line.name}`, (job) =>
-                  askTablePrices(job, table, cell, voice.currency),
-                )
-              }
-            >
-              Ask {listMoney(asked.listEach, voice)}
-            </Button>
-          )}
-        </li>
-      )}
+      {asked !== null && <AskedRemark {...{ line, asked, suggested, voice }} />}
       {rule !== null && (
         <li className={styles.remark}>
           <p>{ruleWords(rule, voice)}</p>

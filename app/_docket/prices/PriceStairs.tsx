@@ -1,8 +1,10 @@
 'use client';
 
 import { useRef } from 'react';
-import { StairChart } from '@/app/_charts/StairChart';
 import { useLetterPx } from '@/app/_charts/useLetterPx';
+import { lazy } from '@/app/_network/lazy';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLazy } from '@/app/_network/useLazy';
 import { useWidth } from '@/app/_ruler/useWidth';
 import { listMoney, type PriceVoice } from '@/app/_words/docket/pricesWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -10,6 +12,8 @@ import type { AskedAgainstList } from '@/lib/price/list/askedAgainstList';
 import type { Staircase } from '@/lib/studies/breaks/staircase';
 import { fromMinor } from '@/shared/money';
 import styles from './PriceStairs.module.css';
+
+const lazyStairChart = lazy(() => import('@/app/_charts/StairChart').then(({ StairChart }) => StairChart));
 
 type PriceStairsProps = Readonly<{
   stairs: Staircase;
@@ -28,6 +32,7 @@ const MOST_LABELS = 4;
 
 /** Order total against quantity: the list over what each order must bring. */
 export function PriceStairs({ stairs, asked, isOwn, hasTaxInside, targetMargin, voice }: PriceStairsProps) {
+  const chart = useLazy(lazyStairChart);
   const frame = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(frame, 560);
   const letterPx = useLetterPx();
@@ -61,41 +66,46 @@ export function PriceStairs({ stairs, asked, isOwn, hasTaxInside, targetMargin, 
           : 'No order pays more than a larger one.'}
       </figcaption>
       <div className={styles.frame} ref={frame}>
-        <div className={styles.chart}>
-          <StairChart
-            stairs={{
-              points: stairs.points.map(({ n, pays, target, fullCost }) => ({
-                n,
-                pays: pays === null ? null : units(pays),
-                need: target,
-                fullCost,
-              })),
-              held: held.map(({ from, to, pays }, at) => ({
-                from,
-                to,
-                pays: units(pays),
-                words: at >= held.length - MOST_LABELS ? formatter.number(units(pays), 2) : '',
-              })),
-              falls: falls.map(({ from, cheaperAt, lost }) => ({
-                from,
-                cheaperAt,
-                words: `−${formatter.number(units(lost), 2)}`,
-              })),
-              job:
-                asked === null || own === null || asked.n > stairs.points.length
-                  ? null
-                  : {
-                      n: asked.n,
-                      total: units(own) * asked.n,
-                      words: `this job at ${listMoney(own, voice)}`,
-                    },
-            }}
-            {...{ widthPx, letterPx }}
-            heightPx={letterPx * HIGH}
-            upTitle={`order total${hasTaxInside ? ' with tax' : ''}, ${currency}`}
-            acrossTitle={`${piece.many} in the order`}
-            tick={(value) => formatter.number(value, 2)}
-          />
+        {chart.kind === 'missing' && (
+          <PartMissing what="The drawing" meanwhile="Its prices stand above." missing={chart} />
+        )}
+        <div aria-hidden="true" className={styles.chart}>
+          {chart.kind === 'here' && (
+            <chart.value
+              stairs={{
+                points: stairs.points.map(({ n, pays, target, fullCost }) => ({
+                  n,
+                  pays: pays === null ? null : units(pays),
+                  need: target,
+                  fullCost,
+                })),
+                held: held.map(({ from, to, pays }, at) => ({
+                  from,
+                  to,
+                  pays: units(pays),
+                  words: at >= held.length - MOST_LABELS ? formatter.number(units(pays), 2) : '',
+                })),
+                falls: falls.map(({ from, cheaperAt, lost }) => ({
+                  from,
+                  cheaperAt,
+                  words: `−${formatter.number(units(lost), 2)}`,
+                })),
+                job:
+                  asked === null || own === null || asked.n > stairs.points.length
+                    ? null
+                    : {
+                        n: asked.n,
+                        total: units(own) * asked.n,
+                        words: `this job at ${listMoney(own, voice)}`,
+                      },
+              }}
+              {...{ widthPx, letterPx }}
+              heightPx={letterPx * HIGH}
+              upTitle={`order total${hasTaxInside ? ' with tax' : ''}, ${currency}`}
+              acrossTitle={`${piece.many} in the order`}
+              tick={(value) => formatter.number(value, 2)}
+            />
+          )}
         </div>
       </div>
       <ul className={styles.legend}>

@@ -3,16 +3,19 @@
 import { useJob } from '@/app/_docket/common/useJob';
 import { ladderTaxWords, type PriceVoice } from '@/app/_words/docket/pricesWords';
 import type { CostSheet } from '@/lib/grid/costSheet';
-import { askedAgainstList, ruleAtWork } from '@/lib/price/list/askedAgainstList';
+import { askedAgainstList, differsFromList, ruleAtWork } from '@/lib/price/list/askedAgainstList';
 import type { LineList } from '@/lib/price/list/lineList';
 import type { TablePrice } from '@/lib/price/priceTable';
+import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
 import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { Line } from '@/shared/schemas/job';
 import type { Channel } from '@/shared/schemas/workshop';
+import { AskedRemark } from './AskedRemark';
 import { PriceCards } from './PriceCards';
 import { PriceFalls } from './PriceFalls';
 import { PriceLadder } from './PriceLadder';
 import { PriceRemarks } from './PriceRemarks';
+import remarks from './PriceRemarks.module.css';
 import { PriceStairs } from './PriceStairs';
 import styles from './PricesSection.module.css';
 import { priceGrid } from './priceGrid';
@@ -21,6 +24,7 @@ type PricesOpenProps = Readonly<{
   sheet: CostSheet;
   line: Line;
   list: LineList;
+  suggested: SuggestedPrice;
   table: readonly TablePrice[];
   taxMode: Channel['taxMode'];
   /** What is worked out of the list beside its prices; null until it comes. */
@@ -30,22 +34,30 @@ type PricesOpenProps = Readonly<{
 }>;
 
 /** The list of a line as it is looked at first: its prices, what orders pay by them, and what is to be said of it. */
-export function PricesOpen({ sheet, line, list, table, taxMode, answer, isOld, voice }: PricesOpenProps) {
+export function PricesOpen(props: PricesOpenProps) {
+  const { sheet, line, list, suggested, table, taxMode, answer, isOld, voice } = props;
   const { jobId, workspace } = useJob();
   const n = sheet.cases.find(({ lineId }) => lineId === line.id)?.batch ?? 0;
   const { groups } = priceGrid(table, line.id);
+  const asked = askedAgainstList(line, list, { n, listEach: suggested.each }, voice.currency);
   if (list.rule === 'onePrice')
     return (
-      <PriceCards
-        groups={groups}
-        endings={isOld ? null : (answer?.endings ?? null)}
-        taxSaid={ladderTaxWords(taxMode)}
-        voice={voice}
-      />
+      <>
+        <PriceCards
+          groups={groups}
+          endings={isOld ? null : (answer?.endings ?? null)}
+          taxSaid={ladderTaxWords(taxMode)}
+          voice={voice}
+        />
+        {asked !== null && differsFromList(asked) && (
+          <ul className={remarks.remarks}>
+            <AskedRemark {...{ line, asked, suggested, voice }} />
+          </ul>
+        )}
+      </>
     );
   const stairs = answer?.staircase ?? null;
   const targetMargin = sheet.jobValues.targetMargin ?? 0;
-  const asked = askedAgainstList(line, list, n, voice.currency);
   const cap = answer?.remedies.find(({ kind }) => kind === 'capped');
   const isOwn = table.some((cell) => cell.lineId === line.id && cell.isOwn);
   return (
@@ -72,7 +84,7 @@ export function PricesOpen({ sheet, line, list, table, taxMode, answer, isOld, v
           />
         ) : (
           <PriceRemarks
-            {...{ line, list, asked, table, targetMargin, voice }}
+            {...{ line, list, asked, suggested, targetMargin, voice }}
             rule={stairs === null ? null : ruleAtWork(stairs.held, list, n, voice.currency)}
           />
         )}

@@ -35,6 +35,7 @@ export function PricesSection() {
   const lines = job.lines.filter(({ id }) => prices?.lists.some(({ lineId }) => lineId === id));
   const line = lines.find(({ id }) => id === picked) ?? lines[0];
   const list = prices?.lists.find(({ lineId }) => lineId === line?.id);
+  const suggested = prices?.suggested.find(({ lineId }) => lineId === line?.id);
   const { newest, failure } = useStudy('list', line === undefined ? null : madeOf, {
     lineId: line?.id ?? '',
     quantities: pieces === null ? [] : [pieces],
@@ -49,7 +50,8 @@ export function PricesSection() {
   const now = input.job.lines.findIndex(({ id }) => id === (line?.id ?? input.job.lines[0]?.id));
   const nowLine = input.job.lines[now];
   const firstSize = prices?.table.find(({ lineId }) => lineId === nowLine?.id)?.size;
-  const ready = prices !== null && sheet !== null && line !== undefined && list !== undefined;
+  const ready =
+    prices !== null && sheet !== null && line !== undefined && list !== undefined && suggested !== undefined;
   const piece = pieceWords(line === undefined ? undefined : blanks[line.blankId]);
   const voice: PriceVoice = { context, currency: prices?.currency ?? context.currency, piece };
   const ofList: readonly FoldOfRow[] =
@@ -62,6 +64,7 @@ export function PricesSection() {
               <PriceTable
                 key={line.id}
                 {...{ sheet, line, taxMode }}
+                rule={list.rule}
                 table={prices.table}
                 ends={isOld ? null : (looked?.ends ?? null)}
                 priceStep={workshop.policy.priceStep}
@@ -113,7 +116,7 @@ export function PricesSection() {
           )}
           <PricesOpen
             key={line.id}
-            {...{ sheet, line, list, taxMode, isOld, voice }}
+            {...{ sheet, line, list, suggested, taxMode, isOld, voice }}
             table={prices.table}
             answer={looked}
           />

@@ -1,5 +1,6 @@
 import type { TablePrice } from '@/lib/price/priceTable';
-import { fromMinor, type MinorUnits } from '@/shared/money';
+import { askedLine, type SuggestedPrice } from '@/lib/price/suggestedPrice';
+import type { MinorUnits } from '@/shared/money';
 import type { Job } from '@/shared/schemas/job';
 
 /**
@@ -17,20 +18,19 @@ export function askTablePrices(
   const cells = table.filter(({ lineId, from }) => lineId === of.lineId && from === of.from);
   const first = cells[0];
   if (first === undefined) return job;
-  const priced = cells.map(({ size }) => size);
-  const upCharges = cells
-    .filter(({ upCharge }) => upCharge !== 0)
-    .map(({ size, upCharge }) => ({ size, amount: fromMinor(upCharge, currency) }));
-  return {
-    ...job,
-    lines: job.lines.map((line) =>
-      line.id === of.lineId
-        ? {
-            ...line,
-            askedPrice: fromMinor((first.price - first.upCharge) as MinorUnits, currency),
-            upCharges: [...line.upCharges.filter(({ size }) => !priced.includes(size)), ...upCharges],
-          }
-        : line,
-    ),
-  };
+  return askPrice(
+    job,
+    {
+      lineId: of.lineId,
+      each: (first.price - first.upCharge) as MinorUnits,
+      sizes: cells.map(({ size, upCharge }) => ({ size, more: upCharge })),
+    },
+    currency,
+  );
 }
+
+/** @returns the job with a suggested price and its up-charges asked in its line. */
+export const askPrice = (job: Job, price: SuggestedPrice, currency: string): Job => ({
+  ...job,
+  lines: job.lines.map((line) => (line.id === price.lineId ? askedLine(line, price, currency) : line)),
+});

@@ -14,15 +14,17 @@ import styles from './DocketSections.module.css';
 import { IndexSheet } from './IndexSheet';
 import { LazyFigureSections } from './LazyFigureSections';
 import { SectionIndex } from './SectionIndex';
+import { useArrival } from './useArrival';
 import { useCurrentSection } from './useCurrentSection';
 import { useSectionStates } from './useSectionStates';
 
 /** The docket of a job: its head, the price in sight, the index, and the sections on one slip. */
 export function DocketSections() {
-  const { jobId, isChecked, failure } = useJob();
+  const { jobId, isChecked, failure, show } = useJob();
   const content = useRef<HTMLDivElement>(null);
   const states = useSectionStates();
   const current = useCurrentSection(content);
+  useArrival(content, show);
   const [isSheetOpen, setSheetOpen] = useState(false);
   const openSheet = useCallback(() => setSheetOpen(true), []);
   return (

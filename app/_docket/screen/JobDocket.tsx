@@ -7,6 +7,7 @@ import { useJobInput } from '@/app/_documents/useJobInput';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
+import { isExampleWorkshop } from '@/lib/examples/isExampleWorkshop';
 import type { JobInput } from '@/shared/schemas/request';
 import { DocketSections } from './DocketSections';
 import { ExampleBand } from './ExampleBand';
@@ -35,7 +36,7 @@ function DocketOfJob({ jobId, workspace, input }: DocketOfJobProps) {
   useEffect(() => lastJob.remember(jobId), [jobId]);
   return (
     <>
-      {exampleJobIds.includes(jobId) && <ExampleBand />}
+      {exampleJobIds.includes(jobId) && <ExampleBand isFirst={isExampleWorkshop(input.workshop)} />}
       <JobProvider {...{ jobId, workspace, input, priced }}>
         <PrintedJobSheet>
           <DocketSections />

@@ -27,8 +27,10 @@ type SheetDrawingProps = Readonly<{
   says: string;
 }>;
 
-/** Smaller letters could not be told from dirt, on paper as wide as a letter sheet. */
-const SMALLEST_LETTER_MM = 6;
+/** Room that a drawing has at most, and the size its names are written in: 13 px where a letter of the page has 16. */
+const HIGH_REM = 7.25;
+const WIDE_REM = 18;
+const NAME_REM = 0.8125;
 const { widthMm: LETTER_WIDTH_MM } = sheetSizes.letter;
 
 /** One sheet to scale: the edge the printer cannot reach, the pieces as they lie, and hatching where nothing lies. */
@@ -37,6 +39,7 @@ export function SheetDrawing({ pieces, paper, marginMm, cutsMm = [], says }: She
   const { widthMm, heightMm } = paper;
   // Wide paper is drawn as narrow as any: its hatching and letters keep their size on the screen.
   const grain = Math.max(1, widthMm / LETTER_WIDTH_MM);
+  const nameMm = NAME_REM * Math.max((heightMm + 4) / HIGH_REM, (widthMm + 4) / WIDE_REM);
   return (
     <svg
       className={styles.drawing}
@@ -81,9 +84,13 @@ export function SheetDrawing({ pieces, paper, marginMm, cutsMm = [], says }: She
             height={piece.heightMm}
           />
           {piece.preview !== undefined && <Preview piece={piece} address={piece.preview} />}
-          {piece.preview === undefined && letterMm(piece, grain) >= SMALLEST_LETTER_MM * grain && (
-            <text className={styles.name} fontSize={letterMm(piece, grain)} transform={lying(piece)}>
-              {piece.name}
+          {piece.preview === undefined && (
+            <text className={styles.name} fontSize={nameMm} transform={lying(piece)}>
+              {nameLines(piece, nameMm).map((line, at, { length }) => (
+                <tspan key={line} x={0} y={(at - (length - 1) / 2) * LINE * nameMm}>
+                  {line}
+                </tspan>
+              ))}
             </text>
           )}
         </g>
@@ -115,11 +122,26 @@ function Preview({ piece, address }: Readonly<{ piece: DrawnPiece; address: stri
 
 const aspects = { inside: 'xMidYMid meet', fill: 'xMidYMid slice', stretch: 'none' } as const;
 
-/** The name as large as it fits along the piece. */
-function letterMm({ widthMm, heightMm, turned, name }: DrawnPiece, grain: number): number {
+/** Height of a line and mean advance of a letter, as shares of its size; and how much of a piece a name may take. */
+const LINE = 1.1;
+const ADVANCE = 0.56;
+const FILLED = 0.92;
+
+/** The name in lines that fit along the piece; none where it finds no room: beneath the drawing it stands anyway. */
+function nameLines({ widthMm, heightMm, turned, name }: DrawnPiece, letterMm: number): readonly string[] {
   const along = turned ? heightMm : widthMm;
   const across = turned ? widthMm : heightMm;
-  return Math.min((0.86 * along) / (0.56 * Math.max(4, name.length)), 0.4 * across, 22 * grain);
+  const most = Math.floor((FILLED * along) / (ADVANCE * letterMm));
+  const lines: string[] = [];
+  for (const word of name.split(' ')) {
+    const last = lines.at(-1);
+    const longer = `${last} ${word}`;
+    if (last !== undefined && longer.length <= most) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  const fits =
+    lines.every(({ length }) => length <= most) && lines.length * LINE * letterMm <= FILLED * across;
+  return fits ? lines : [];
 }
 
 function lying({ xMm, yMm, widthMm, heightMm, turned, reversed }: DrawnPiece): string {

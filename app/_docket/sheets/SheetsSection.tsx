@@ -5,6 +5,7 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
+import { useArtworkPreviews } from '@/app/_docket/common/useArtworkPreviews';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
@@ -25,11 +26,10 @@ import { SheetIdeas } from './SheetIdeas';
 import { SheetKinds } from './SheetKinds';
 import { SheetsFile } from './SheetsFile';
 import styles from './SheetsSection.module.css';
-import { useSheetPreviews } from './useSheetPreviews';
 
 /** Section 3: how the prints lie on the paper and what saves most of it; folded, the file to print, quantities and ink. */
 export function SheetsSection() {
-  const { jobId, costs: shown } = useJob();
+  const { jobId, workspace, costs: shown } = useJob();
   const { answer, madeOf, stale } = shown;
   const context = useTextContext();
   const formatter = formatterFor(context);
@@ -39,7 +39,7 @@ export function SheetsSection() {
   const layout = answer?.layout ?? null;
   const costs = answer?.costSheet ?? null;
   const { newest, failure } = useStudy('sheets', costs === null ? null : madeOf, null);
-  const previews = useSheetPreviews(madeOf);
+  const previews = useArtworkPreviews(madeOf, workspace);
   // Figures of an older state of the job stay in view until the new ones come, but never its drawings.
   const sheets = newest?.answer ?? null;
   const isCurrent = newest?.input === madeOf;

@@ -127,7 +127,7 @@ export function likelyCharges(
 /** Whether an order is to bear a share for being wanted soon. */
 export function rushWords(rush: ChargesAnswer['rush'], formatter: Formatter): string {
   if (rush === null) return 'Nobody has said when it is wanted.';
-  const days = `${formatter.count(rush.wantedDays, 'working day')} are left; you usually take ${formatter.number(rush.normalDays, 0)}.`;
+  const days = `${formatter.count(rush.wantedDays, 'working day')} ${rush.wantedDays === 1 ? 'is' : 'are'} left; you usually take ${formatter.number(rush.normalDays, 0)}.`;
   switch (rush.outcome.kind) {
     case 'none':
       return `${days} Nothing to charge.`;

@@ -67,22 +67,12 @@ export function curveAnswerWords(
 ): AnswerWords {
   const formatter = formatterFor(context);
   const money = (amount: number) => amountWords(amount, context.currency, context.locale);
-  const { breakEven, knee, to, points, priced } = study;
+  const { breakEven, knee, to } = study;
   if (looked !== null)
     return {
       key: `${formatter.count(looked.n, piece.one, piece.many)} ${looked.n === 1 ? 'leaves' : 'leave'} ${formatter.number(looked.margin * 100, 0)} %`,
       after: ` and ${looked.n === 1 ? 'pays' : 'pay'} ${money(looked.payPerHour)} an hour`,
     };
-  if (priced === 'target') {
-    const [first] = points;
-    const last = points[points.length - 1];
-    if (first === undefined || last === undefined) return { key: 'No price is asked yet' };
-    return {
-      before: `A ${piece.one} costs `,
-      key: money(first.fullCost / first.n),
-      after: ` made alone, ${money(last.fullCost / last.n)} among ${formatter.number(last.n, 0)}; no price is asked yet`,
-    };
-  }
   if (breakEven === null)
     return {
       key: `No order up to ${formatter.number(to, 0)} pays its way`,
@@ -99,17 +89,16 @@ export function curveAnswerWords(
 
 /** What the batches are sold at, after a count of pieces. */
 export function soldWords(
-  study: CostCurve,
-  job: Job,
+  study: Pick<CostCurve, 'priced' | 'askedEach'>,
   flatPrice: number | null,
   context: TextContext,
 ): string {
   const money = (amount: number) => amountWords(amount, context.currency, context.locale);
-  const asked = new Set(job.lines.map(({ askedPrice }) => askedPrice));
-  const [one = null] = asked;
-  if (study.priced === 'flat' && flatPrice !== null) return `at ${money(flatPrice)}`;
-  if (study.priced === 'target') return 'at the target';
-  return asked.size === 1 && one !== null ? `at ${money(one)}` : 'at the asked prices';
+  const { priced, askedEach } = study;
+  if (priced === 'flat' && flatPrice !== null) return `at ${money(flatPrice)}`;
+  if (priced === 'suggested')
+    return askedEach === null ? 'as suggested' : `at ${money(askedEach)}, suggested`;
+  return askedEach === null ? 'at the asked prices' : `at ${money(askedEach)}`;
 }
 
 /** At which price the curve is drawn. */
@@ -123,28 +112,20 @@ export function pricedWords(
       return 'at the asked prices';
     case 'flat':
       return `at ${formatter.money(flatPrice ?? 0)} a piece`;
-    case 'target':
-      return 'no price is decided: each batch at its target';
+    case 'suggested':
+      return 'at the suggested price';
     default:
       return priced satisfies never;
   }
 }
 
 /** The curve in one sentence, for who does not see it. */
-export function summaryWords(
-  { points, priced, breakEven, asked, to }: CostCurve,
-  formatter: Formatter,
-): string {
+export function summaryWords({ points, breakEven, asked, to }: CostCurve, formatter: Formatter): string {
   const told = [1, breakEven?.first, Math.min(asked, to), to];
   const figures = points
     .filter(({ n }) => told.includes(n))
-    .map(({ n, margin, fullCost }) =>
-      priced === 'target'
-        ? `${formatter.money(fullCost / n)} at ${formatter.number(n, 0)}`
-        : `${formatter.share(margin)} at ${formatter.number(n, 0)}`,
-    );
-  const what = priced === 'target' ? 'Full cost of a piece' : 'Margin';
-  return `${what} from 1 to ${formatter.count(to, 'piece')}: ${figures.join(', ')}.`;
+    .map(({ n, margin }) => `${formatter.share(margin)} at ${formatter.number(n, 0)}`);
+  return `Margin from 1 to ${formatter.count(to, 'piece')}: ${figures.join(', ')}.`;
 }
 
 /** The quantities that mean something, in sentences. */
@@ -166,11 +147,7 @@ export function curveWords(study: CostCurve, job: Job, formatter: Formatter): re
   ];
 }
 
-function priceWords({ priced, breakEven, knee, to }: CostCurve, formatter: Formatter): readonly string[] {
-  if (priced === 'target')
-    return [
-      'No price is asked yet, so every batch is taken at its target and leaves the margin aimed for. Type a flat price to see where it pays its way.',
-    ];
+function priceWords({ breakEven, knee, to }: CostCurve, formatter: Formatter): readonly string[] {
   if (breakEven === null)
     return [
       `At this price no batch up to ${formatter.count(to, 'piece')} pays its way: each loses money. Ask more, or make it cost less.`,

@@ -8,8 +8,6 @@ export function goalSeekWords(
   formatter: Formatter,
 ): string {
   switch (answer.seek) {
-    case 'noPrice':
-      return 'No price is asked in this job yet. Type one here, or decide it above.';
     case 'priceForMargin': {
       const margin = question.seek === 'priceForMargin' ? question.margin : 0;
       if (answer.found.ok) {

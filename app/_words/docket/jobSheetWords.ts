@@ -61,6 +61,12 @@ export function layoutWords(name: string, prints: readonly LaidOutPrint[], forma
   return `${formatter.number(sheets)} of ${name}, ${across(prints, formatter)} a sheet`;
 }
 
+/** @returns what is to be printed: “53 sheets”, or a length of roll. */
+export const toPrintWords = (sheets: number, rollMm: number | null, formatter: Formatter): string =>
+  rollMm === null
+    ? formatter.count(sheets, 'sheet')
+    : `${formatter.number(Math.ceil(rollMm / 100) / 10, 1)} m of roll`;
+
 /** @returns what is printed beside the sheets of the good pieces; null where that is nothing. */
 export function moreSheetsWords(more: number, tests: number, formatter: Formatter): string | null {
   if (more <= 0) return null;

@@ -96,9 +96,9 @@ export function askedWords(asked: AskedAgainstList, voice: PriceVoice): string {
     const { pays, as } = asked.held;
     const own =
       asked.asked === null
-        ? ''
+        ? ` Suggested: ${money(asked.listEach)} each, ${money((asked.listEach * asked.n) as MinorUnits)} in all.`
         : ` This job asks ${money(asked.asked)} each, ${money((asked.asked * asked.n) as MinorUnits)} in all.`;
-    return `By the list ${formatter.count(asked.n, piece.one, piece.many)} pay ${money(pays)} in all, as ${as} do.${own}`;
+    return `By the list ${formatter.count(asked.n, piece.one, piece.many)} ${asked.n === 1 ? 'pays' : 'pay'} ${money(pays)} in all, ${as === null ? 'the start included' : `as ${as} do`}.${own}`;
   }
   if (asked.asked === null) return `By the list a ${piece.one} of this job is ${money(asked.listEach)}.`;
   const over = moreOrLess(asked.over, money);
@@ -111,7 +111,7 @@ export function askedWords(asked: AskedAgainstList, voice: PriceVoice): string {
 export function ruleWords({ n, as, pays, instead }: RuleAtWork, voice: PriceVoice): string {
   const { currency, context, piece } = voice;
   const money = (value: number) => amountWords(value, currency, context.locale);
-  return `The rule at work: ${formatterFor(context).count(n, piece.one, piece.many)} pay ${money(pays)}, as ${as} do, not ${money(instead)}.`;
+  return `The rule at work: ${formatterFor(context).count(n, piece.one, piece.many)} ${n === 1 ? 'pays' : 'pay'} ${money(pays)}, as ${as} do, not ${money(instead)}.`;
 }
 
 /** What the list leaves at the least, and what an order pays over its own sum at the most. */

@@ -62,7 +62,7 @@ export function remedyWords(
           .map(({ from }) => formatter.number(from, 0))
           .join(
             ', ',
-          )} pieces${dropped > 0 ? `; ${formatter.count(dropped, 'dearer price')} before them ${dropped === 1 ? 'falls' : 'fall'} away` : ''}. They hold for this line alone.`,
+          )} ${breaks?.length === 1 && breaks[0]?.from === 1 ? 'piece' : 'pieces'}${dropped > 0 ? `; ${formatter.count(dropped, 'dearer price')} before them ${dropped === 1 ? 'falls' : 'fall'} away` : ''}. They hold for this line alone.`,
         button: 'Move the breaks',
       };
     default:
@@ -89,7 +89,7 @@ export function effectWords({ effects, sizes, kind }: RemedyOffer, format: Break
       : ` of ${someSizes(sizes, format.sizes)}`;
   const buyers = told.map(
     ({ n, before, after }, index) =>
-      `${formatter.number(n, 0)}${index === 0 ? ` pieces${of}` : ''} pay ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,
+      `${index === 0 ? `${formatter.count(n, 'piece')}${of}` : formatter.number(n, 0)} ${n === 1 ? 'pays' : 'pay'} ${formatMinor(after, currency, locale)} instead of ${formatMinor(before, currency, locale)}`,
   );
   const gain = ({ profitAfter, profitBefore }: SellingEffect) => profitAfter - profitBefore;
   const worst = changed.reduce((least, next) => (gain(next) < gain(least) ? next : least));

@@ -109,7 +109,7 @@ export const rateWords = {
         );
       case 'underDwell':
         return wording(
-          `${facts.placement} stays in the press for ${formatter.number(facts.seconds, 0)} s, but only ${formatter.count(facts.minutes, 'minute')} are counted for a press.`,
+          `${facts.placement} stays in the press for ${formatter.number(facts.seconds, 0)} s, but only ${formatter.count(facts.minutes, 'minute')} ${facts.minutes === 1 ? 'is' : 'are'} counted for a press.`,
           'Hands and the press working alone must fill that time, or the day is planned too short. Raise one of the two.',
         );
       case 'largerCheaper':

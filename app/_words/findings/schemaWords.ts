@@ -1,5 +1,6 @@
 import { fieldWords } from '@/app/_words/fieldWords';
 import type { Formatter, NameOf } from '@/app/_words/formatter';
+import { renamedRule } from '@/lib/kinds/renamedRule';
 import type { FindingsById } from '@/shared/finding';
 import { type Wording, wording } from './wording';
 
@@ -86,7 +87,7 @@ export function schemaWords(finding: Refused, formatter: Formatter, nameOf: Name
     case 'badChoice':
       return wording(
         `${Field} is none of the values it may have.`,
-        `Nothing can be read from it. Choose one of: ${facts.allowed}.${found(facts)}`,
+        `Nothing can be read from it. ${renamed(facts)}Choose one of: ${facts.allowed}.${found(facts)}`,
       );
     case 'badForm':
       return wording(
@@ -119,3 +120,11 @@ export function schemaWords(finding: Refused, formatter: Formatter, nameOf: Name
 }
 
 const kindWords = (kind: string): string => kinds[kind] ?? kind;
+
+/** A value that files had under an earlier name says what it is called now. */
+function renamed({ found, allowed }: { readonly found: string; readonly allowed: string }): string {
+  const now = renamedRule(found);
+  return typeof now === 'string' && now !== found && allowed.split(', ').includes(now)
+    ? `“${found}” is now called “${now}”: write that. `
+    : '';
+}

@@ -106,6 +106,6 @@ export function offerLine(offer: ItemOffer, context: TextContext): string {
         : `${money(most)} down to ${money(least)} a piece`;
   const line = `${told}; leaves ${formatter.share(Math.min(...breaks.map(({ leastMargin }) => leastMargin)))} where it leaves least.`;
   return offer.borne.includes('minimumOrder')
-    ? `${line} A least order is not listed: the smallest order pays as much already.`
+    ? `${line} A least order is not listed: ${offer.item.selling === 'onePrice' ? 'one piece is sold at this price' : 'the smallest order pays as much already'}.`
     : line;
 }

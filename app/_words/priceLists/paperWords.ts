@@ -55,41 +55,85 @@ export const chargeChoices: Readonly<Record<ListedCharge, string>> = {
 };
 
 /** @returns sizes that add nothing, and each that adds something: “S to XL; XXL + 2.50”. */
-export function sizesOnPaper({ sizes }: FrozenItem, money: MoneyOf): string {
+export function sizesOnPaper(item: FrozenItem, money: MoneyOf): string {
+  return sizeGroups(item)
+    .map(({ names, adds }) => {
+      const row = rowOfSizes(names);
+      if (adds === 0 || item.sizes.length === 1) return row;
+      return `${row} ${adds > 0 ? '+' : '−'} ${money(Math.abs(adds))}`;
+    })
+    .join('; ');
+}
+
+/** Sizes that follow each other and add the same. */
+function sizeGroups({
+  sizes,
+}: FrozenItem): readonly { readonly names: readonly string[]; readonly adds: number }[] {
   const groups: { readonly names: string[]; readonly adds: number }[] = [];
   for (const { size, upCharge } of sizes) {
     const last = groups.at(-1);
     if (last !== undefined && last.adds === upCharge) last.names.push(size);
     else groups.push({ names: [size], adds: upCharge });
   }
-  if (groups.length === 1 && sizes.length === 1) return sizes[0]?.size ?? '';
-  return groups
-    .map(({ names, adds }) => {
-      const row = names.length > 2 ? `${names[0]} to ${names.at(-1)}` : names.join(' and ');
-      if (adds === 0) return row;
-      return `${row} ${adds > 0 ? '+' : '−'} ${money(Math.abs(adds))}`;
-    })
-    .join('; ');
+  return groups;
 }
 
-/** A row of a paper: orders, and what they pay as it is written. */
-interface PaperRow {
-  readonly pieces: string;
+const rowOfSizes = (names: readonly string[]): string =>
+  names.length > 2 ? `${names[0]} to ${names.at(-1)}` : names.join(' and ');
+
+/** A price of a paper as a buyer reads it. */
+interface PaperPrice {
+  /** For whom it holds: “from 4”, or sizes. */
+  readonly of: string;
   readonly pays: string;
+  /** Whether every piece pays it, or all together; null where that is no question. */
+  readonly how: 'each' | 'together' | null;
+  /** What no order of this break pays more than; null where none is held. */
+  readonly atMost: string | null;
 }
 
 /**
- * The rows of an item as a buyer reads them: neighbours of one price are one row, and small orders of a capped list
- * are told as the sum they pay together. Lists that went out when a cap acted on each size keep the rows they had.
+ * The prices of an item in a row: one a size where it has one price, else one a break. Neighbours of one price stand
+ * together, and small orders of a capped list are told as the sum they pay. Lists that went out when a cap acted on each
+ * size keep the rows they had.
  */
-export function rowsOnPaper({ selling, capOn, breaks }: FrozenItem, money: MoneyOf): readonly PaperRow[] {
+export function pricesOnPaper(item: FrozenItem, money: MoneyOf): readonly PaperPrice[] {
+  const { selling, capOn, breaks } = item;
+  const plain = { how: null, atMost: null } as const;
+  const [first] = breaks;
+  if (selling === 'onePrice' && first !== undefined)
+    return sizeGroups(item).map(({ names, adds }) => ({
+      ...plain,
+      of: rowOfSizes(names),
+      pays: money(first.each + adds),
+    }));
   const isTold = selling === 'capped' && capOn === 'base';
-  return orderRows({ rule: isTold ? selling : 'asListed', breaks }).map(({ from, to, kind, amount }) => {
-    const pieces = breakWords({ from, to });
-    if (!isTold || kind === 'single') return { pieces, pays: money(amount) };
-    return { pieces, pays: `${money(amount)} ${kind}` };
+  const rows = orderRows({ rule: isTold ? selling : 'asListed', breaks });
+  if (!isTold)
+    return rows.map(({ from, to, amount }) => ({
+      ...plain,
+      of: breakWords({ from, to }),
+      pays: money(amount),
+    }));
+  return rows.flatMap(({ from, to, kind, amount }, at): readonly PaperPrice[] => {
+    const before = rows[at - 1];
+    // What holds the last orders of a break is told beside its price.
+    if (kind === 'together' && before?.kind === 'each') return [];
+    if (kind !== 'each')
+      return [{ of: breakWords({ from, to }), pays: money(amount), how: together(kind), atMost: null }];
+    const after = rows[at + 1];
+    return [
+      {
+        of: `from ${from}`,
+        pays: money(amount),
+        how: 'each',
+        atMost: after?.kind === 'together' ? money(after.amount) : null,
+      },
+    ];
   });
 }
+
+const together = (kind: 'single' | 'together') => (kind === 'together' ? kind : null);
 
 /** A charge of a paper, with the items it belongs to where they differ. */
 interface PaperCharge {

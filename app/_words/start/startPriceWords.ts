@@ -2,7 +2,6 @@ import { sizesWords } from '@/app/_words/docket/sizesWords';
 import type { Formatter } from '@/app/_words/formatter';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { RulerMark } from '@/lib/price/rulerMarks';
-import { suggestedPrice } from '@/lib/price/suggestedPrice';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
 
@@ -24,7 +23,7 @@ interface StartPriceWords {
 
 /** @param piece what one of them is called */
 export function startPriceWords(
-  { offer, rates, table, marks, currency }: Prices,
+  { offer, rates, table, suggested, marks, currency }: Prices,
   { job }: JobInput,
   piece: string,
   formatter: Formatter,
@@ -34,9 +33,9 @@ export function startPriceWords(
   const [offered] = offer.lines;
   if (line === undefined || offered === undefined) return null;
   const made = line.quantities.filter(({ quantity }) => quantity > 0).map(({ size }) => size);
-  const alike = made.filter(
-    (size) => suggestedPrice(table, { lineId: line.id, size, pieces: offered.pieces }) === offered.each,
-  );
+  const sizes = suggested.find(({ lineId }) => lineId === line.id)?.sizes ?? [];
+  const moreOf = (size: string | undefined) => sizes.find((one) => one.size === size)?.more;
+  const alike = made.filter((size) => moreOf(size) === moreOf(made[0]));
   const cell = table.findLast(
     ({ lineId, size, from }) => lineId === line.id && size === made[0] && from <= offered.pieces,
   );

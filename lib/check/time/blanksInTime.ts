@@ -30,11 +30,17 @@ export function latestOrderDay(
 /**
  * The first wanted day for which there is time enough, worked forward from the order.
  *
- * @param wait working days until blanks are here: those until they are ordered, and the supplier's
+ * @param ordered a working day
+ * @param lead working days from order to arrival
  * @returns null where the work takes longer than anybody plans
  */
-export function dayWithBlanks(asOf: string, free: FreeHours, hours: number, wait: number): string | null {
-  const arrived = addWorkingDays(asOf, wait);
+export function dayWithBlanks(
+  ordered: string,
+  free: FreeHours,
+  hours: number,
+  lead: number,
+): string | null {
+  const arrived = addWorkingDays(ordered, lead);
   const lastBenchDay = lastDayForward(free, addDays(arrived, 1), hours);
   return lastBenchDay === null ? null : dayAfterBuffer(lastBenchDay);
 }

@@ -1,6 +1,6 @@
 import type { CostFacts } from '@/lib/check/costFacts';
 import type { CheckedJob } from '@/lib/job/checkedJob';
-import { addDays, daysBetween } from '@/shared/days';
+import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
 import { thresholds } from '@/shared/tables/thresholds';
 import { type FreeHours, lastDayForward } from './benchCalendar';
 import { dayAfterBuffer, dayWithBlanks, isToOrder } from './blanksInTime';
@@ -20,14 +20,16 @@ export function earliestDay(
 ): string | null {
   const free = checked.workshop.freeHours;
   if (free === null) return null;
+  // Today, or Monday on a weekend.
+  const atOnce = addWorkingDays(addDays(checked.asOf, -1), 1);
   const kept = latest(
     byHours(checked.asOf, free, facts.attendedMinutes / 60, dayAfterBuffer),
-    byBlanks(checked, facts, free, 0),
+    byBlanks(checked, facts, free, atOnce),
   );
   if (severity === 'stop' || kept === null) return kept;
   const first = latest(
     byHours(checked.asOf, free, facts.attendedMinutes / 60, nextDay),
-    byBlanks(checked, facts, free, 0),
+    byBlanks(checked, facts, free, atOnce),
   );
   const { wantedOn } = checked.job;
   const isStopped = wantedOn !== null && first !== null && daysBetween(wantedOn, first) > 0;
@@ -35,7 +37,7 @@ export function earliestDay(
   const easy = facts.attendedMinutes / 60 / thresholds.load.busy.value;
   return latest(
     byHours(checked.asOf, free, easy, nextDay),
-    byBlanks(checked, facts, free, thresholds.orderSoon.value + 1),
+    byBlanks(checked, facts, free, addWorkingDays(checked.asOf, thresholds.orderSoon.value + 1)),
   );
 }
 
@@ -59,10 +61,10 @@ function byHours(asOf: string, free: FreeHours, hours: number, ready: (lastBench
   return lastBenchDay === null ? null : ready(lastBenchDay);
 }
 
-/** @param wait working days until blanks are ordered */
-function byBlanks({ asOf, lines }: CheckedJob, facts: CostFacts, free: FreeHours, wait: number): Day {
+/** @param ordered the working day on which blanks are ordered */
+function byBlanks({ lines }: CheckedJob, facts: CostFacts, free: FreeHours, ordered: string): Day {
   const leads = lines.filter(isToOrder).flatMap(({ blank }) => blank.leadWorkingDays ?? []);
   return leads.length === 0
     ? undefined
-    : dayWithBlanks(asOf, free, facts.benchMinutes / 60, wait + Math.max(...leads));
+    : dayWithBlanks(ordered, free, facts.benchMinutes / 60, Math.max(...leads));
 }

@@ -6,11 +6,13 @@ import { sellingTotal } from './selling';
 /** What a job asks beside what its list says for so many pieces; whole minor units as the channel writes prices. */
 export interface AskedAgainstList {
   readonly n: number;
-  /** First quantity of the break the job falls into. */
-  readonly from: number;
+  /** What the list comes to as a price a piece of the base size: what is suggested where none is asked. */
   readonly listEach: MinorUnits;
-  /** What the whole order pays by the rule, where a larger one holds it down; null where it pays by the piece. */
-  readonly held: { readonly pays: MinorUnits; readonly as: number } | null;
+  /**
+   * What the whole order pays by the rule, where a larger one holds it down or, `as` being null, a start comes on top;
+   * null where it pays by the piece.
+   */
+  readonly held: { readonly pays: MinorUnits; readonly as: number | null } | null;
   /** Null while no price is asked. */
   readonly asked: MinorUnits | null;
   /** Asked less listed. */
@@ -19,18 +21,22 @@ export interface AskedAgainstList {
   readonly sizes: readonly { readonly size: string; readonly over: MinorUnits }[];
 }
 
-/** @returns null where the list has no price for so few, or none a piece. */
+/**
+ * @param listEach the price that is suggested for a piece of the base size in an order of n
+ * @returns null where the list has no price for so few, or none a piece
+ */
 export function askedAgainstList(
   { askedPrice, upCharges }: Pick<Line, 'askedPrice' | 'upCharges'>,
   list: LineList,
-  n: number,
+  { n, listEach }: Pick<AskedAgainstList, 'n' | 'listEach'>,
   currency: string,
 ): AskedAgainstList | null {
   const step = list.breaks.findLast(({ from }) => from <= n);
   const selling = sellingOf(list, 0 as MinorUnits, currency);
-  if (step === undefined || !selling.ok || list.rule === 'setUpApart') return null;
+  if (step === undefined || !selling.ok) return null;
   const pays = sellingTotal(selling.value, n);
-  const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from;
+  const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from ?? null;
+  const isHeld = pays !== null && pays < n * step.each && as !== null;
   const asked = askedPrice === null ? null : toMinor(askedPrice, currency);
   const sizes = list.sizes.flatMap(({ size, more }) => {
     const own = toMinor(upCharges.find((one) => one.size === size)?.amount ?? 0, currency);
@@ -38,14 +44,17 @@ export function askedAgainstList(
   });
   return {
     n,
-    from: step.from,
-    listEach: step.each,
-    held: pays !== null && pays < n * step.each && as !== undefined ? { pays, as } : null,
+    listEach,
+    held: pays !== null && (isHeld || list.rule === 'setUpApart') ? { pays, as } : null,
     asked,
-    over: ((asked ?? step.each) - step.each) as MinorUnits,
+    over: ((asked ?? listEach) - listEach) as MinorUnits,
     sizes: asked === null ? [] : sizes,
   };
 }
+
+/** Whether this job asks anything else than its list; where nothing is asked, what the list does is not asked yet. */
+export const differsFromList = ({ asked, over, sizes }: AskedAgainstList): boolean =>
+  asked === null || over !== 0 || sizes.length > 0;
 
 /** An order that the rule holds down: what it pays, as which larger one, and what its pieces would come to. */
 export interface RuleAtWork {

@@ -64,7 +64,8 @@ function chosen({ job, prints }: LaidOutJob, line: ResolvedLine, { judged }: Lin
     each: Array.from({ length: last + 1 }, (_, n) => (n === 0 ? 0 : each(n))),
     openEach: (start) => {
       let dearest = 0;
-      for (let n = start; n <= openUpTo(job, line, start); n += 1) dearest = Math.max(dearest, each(n));
+      const end = openUpTo(job, line, start);
+      for (let n = start; n <= end; n += 1) dearest = Math.max(dearest, each(n));
       return dearest;
     },
     count,

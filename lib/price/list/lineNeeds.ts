@@ -1,10 +1,10 @@
-import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import type { CaseEvaluator } from '@/lib/price/caseEvaluator';
 import { printGroups } from '@/lib/price/printGroups';
 import { taxInside } from '@/lib/price/taxInside';
 import { isLargerSize } from '@/shared/sizeOrder';
+import type { JudgedJob } from './judgedJob';
 import { orderTargets, type TargetOfOrder } from './orderTargets';
 
 /** What a piece of a size must bring, by the order it is part of. Currency units, unrounded. */
@@ -30,21 +30,21 @@ export interface LineNeeds {
   readonly taxFactor: number;
 }
 
-/** @returns what every size of a line needs at every quantity. */
+/** @returns what every size of a line needs at every quantity, in the job that it is judged in. */
 export function lineNeeds(
-  costed: CostedJob,
+  judged: JudgedJob,
   line: ResolvedLine,
   grid: Grid,
   evaluate: CaseEvaluator,
 ): LineNeeds | null {
-  const { job } = costed.laidOut;
+  const { job } = judged.laidOut;
   const taxFactor = 1 + taxInside(job);
   const targets = new Map<string, TargetOfOrder>();
   for (const { sizes } of printGroups(line)) {
     const [first] = sizes;
     // Sizes of one blank price are worked out once.
     const makes = [first, ...sizes.slice(1).filter((size, at) => isNewMake(sizes, size, at + 1))] as const;
-    const found = orderTargets(costed, line, makes, grid, evaluate);
+    const found = orderTargets(judged, line, makes, grid, evaluate);
     for (const size of sizes) {
       const at = makes.findIndex((make) => make.blankPrice.value === size.blankPrice.value);
       const target = found[at];
@@ -64,7 +64,7 @@ export function lineNeeds(
   const [first, ...others] = sizes;
   if (first === undefined) return null;
   const base = others.reduce((least, next) => (isLess(next, least) ? next : least), first);
-  const { feeShare = 0, keepShare = 1 } = costed.sheet.jobValues;
+  const { feeShare = 0, keepShare = 1 } = judged.sheet.jobValues;
   const mix = mixTarget(line, targetOf);
   return {
     sizes,
@@ -90,13 +90,17 @@ const isLess = (one: SizeNeed, other: SizeNeed): boolean =>
 
 /** An order never needs less than a smaller one: a formula of the maker may say so, and a buyer would find it. */
 function rising(each: TargetOfOrder): TargetOfOrder {
-  const totals: number[] = [0];
+  // A list is judged at hundreds of orders, each of them again and again.
+  const known: number[] = [0];
+  let most = 0;
   return (n) => {
     if (!Number.isInteger(n)) return each(n);
-    for (let at = totals.length; at <= n; at += 1) totals.push(Math.max(totals[at - 1] ?? 0, each(at) * at));
-    const own = each(n);
-    const total = totals[n] ?? 0;
-    return total > own * n * (1 + 1e-12) ? total / n : own;
+    for (let at = known.length; at <= n; at += 1) {
+      const own = each(at);
+      most = Math.max(most, own * at);
+      known.push(most > own * at * (1 + 1e-12) ? most / at : own);
+    }
+    return known[n] ?? each(n);
   };
 }
 

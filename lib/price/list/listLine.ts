@@ -91,6 +91,7 @@ function dearest(
   { from, to }: BreakSpan,
 ): number {
   let most = 0;
-  for (let n = from; n <= (to ?? openUpTo(job, line, from)); n += 1) most = Math.max(most, judged.written(n));
+  const last = to ?? openUpTo(job, line, from);
+  for (let n = from; n <= last; n += 1) most = Math.max(most, judged.written(n));
   return most;
 }

@@ -26,14 +26,18 @@ export const movedInputs = (slots: number): readonly string[] => [
  */
 export function orderFigures(slots: number, perSession: number | null): readonly OrderFigure[] {
   const share = (id: string): OrderFigure => ({ id, probe: 0.5, of: (figures) => 1 / figureOf(figures, id) });
-  const sheets = (slot: number): OrderFigure => ({
-    id: `group_${slot}`,
-    probe: 0.5,
-    of: (figures) => {
-      const group = figureOf(figures, `group_${slot}`);
-      return Math.ceil(group / figureOf(figures, `ups_${slot}`)) / group;
-    },
-  });
+  const sheets = (slot: number): OrderFigure => {
+    // Named once: the sum is asked for at hundreds of orders.
+    const [id, ups] = [`group_${slot}`, `ups_${slot}`];
+    return {
+      id,
+      probe: 0.5,
+      of: (figures) => {
+        const group = figureOf(figures, id);
+        return Math.ceil(group / figureOf(figures, ups)) / group;
+      },
+    };
+  };
   const laterSessions: readonly OrderFigure[] =
     perSession === null
       ? []

@@ -1,4 +1,3 @@
-import { type CostedJob, shapeOf } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { fillJob } from '@/lib/grid/fillJob';
 import { fillCase, fillLine } from '@/lib/grid/fillLine';
@@ -7,6 +6,7 @@ import { present } from '@/lib/grid/present';
 import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import type { CaseEvaluator } from '@/lib/price/caseEvaluator';
 import { pricedRows } from '@/lib/price/pricedRows';
+import type { JudgedJob } from './judgedJob';
 import { type Figures, movedInputs, orderFigures } from './orderFigures';
 
 /** @returns the target price of a piece in an order of n of its line, without tax, unrounded. */
@@ -31,27 +31,28 @@ const AGREEMENT = 1e-10;
  * @returns one for each size
  */
 export function orderTargets(
-  costed: CostedJob,
+  judged: JudgedJob,
   line: ResolvedLine,
   sizes: readonly [ResolvedSize, ...ResolvedSize[]],
   grid: Grid,
   evaluate: CaseEvaluator,
 ): readonly TargetOfOrder[] {
-  const hasFormula = costed.laidOut.job.ownRows.some(({ cost }) => cost.kind === 'formula');
+  const hasFormula = judged.laidOut.job.ownRows.some(({ cost }) => cost.kind === 'formula');
   return (
-    (hasFormula ? null : bySum(costed, line, sizes, grid)) ?? sizes.map((size) => byGrid(size, evaluate))
+    (hasFormula ? null : bySum(judged, line, sizes, grid)) ?? sizes.map((size) => byGrid(size, evaluate))
   );
 }
 
 // Helpers
 
 function bySum(
-  { laidOut: { job, prints } }: CostedJob,
+  judged: JudgedJob,
   line: ResolvedLine,
   [size, ...others]: readonly [ResolvedSize, ...ResolvedSize[]],
   grid: Grid,
 ): readonly TargetOfOrder[] | null {
-  const shape = { ...shapeOf(job), wanted: pricedRows };
+  const { job, prints } = judged.laidOut;
+  const shape = { ...judged.shape, wanted: pricedRows };
   const slots = shape.placements;
   const inputsAt = (batch: number) => fillCase(job, prints, line, size, batch, 0, slots);
   const [one, two] = [inputsAt(1), inputsAt(2)];
@@ -74,7 +75,10 @@ function bySum(
   const cases = columns.map((inputs): CaseInput => ({ size: size.size, inputs }));
   const values = grid.evaluate(
     shape,
-    { job: fillJob(job), lines: [{ lineId: line.line.id, inputs: fillLine(line, slots), cases }] },
+    {
+      job: fillJob(job, shape.presses),
+      lines: [{ lineId: line.line.id, inputs: fillLine(line, slots), cases }],
+    },
     cases.length > FEW ? MANY : FEW,
   );
   const targets = (values.cases[0] ?? []).map((column) => present(column, 'target'));
@@ -92,16 +96,19 @@ function bySum(
     weights.push(step === 0 ? 0 : ((rest[index] ?? Number.NaN) - base - known) / step);
   });
   const [first, second] = [valuesOf(one), valuesOf(two)];
+  const starts = ids.map((id) => first[id] ?? 1);
+  const steps = ids.map((id, index) => (second[id] ?? 1) - (starts[index] ?? 1));
+  // One record serves every order: hundreds of them are asked for at each key.
+  const figuresAt: Record<string, number> = { ...upsOf(first, slots) };
   const sum = (n: number): number => {
-    const figuresAt: Record<string, number> = { ...upsOf(first, slots) };
-    for (const id of ids) {
-      const start = first[id] ?? 1;
-      figuresAt[id] = start + ((second[id] ?? 1) - start) * (n - 1);
-    }
-    return figures.reduce(
-      (total, { of }, index) => total + (weights[index] ?? 0) * (of(figuresAt) - (stillAt[index] ?? 0)),
-      base,
-    );
+    ids.forEach((id, index) => {
+      figuresAt[id] = (starts[index] ?? 1) + (steps[index] ?? 0) * (n - 1);
+    });
+    let total = base;
+    figures.forEach(({ of }, index) => {
+      total += (weights[index] ?? 0) * (of(figuresAt) - (stillAt[index] ?? 0));
+    });
+    return total;
   };
   const agrees = PROOFS.every((n, index) => {
     const worked = rest[figures.length + others.length + index] ?? Number.NaN;

@@ -1,7 +1,11 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { present } from '@/lib/grid/present';
+import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
+import { judgedJob } from '@/lib/price/list/judgedJob';
+import type { LineList } from '@/lib/price/list/lineList';
+
 import type { TablePrice } from '@/lib/price/priceTable';
 import { fromMinor } from '@/shared/money';
 
@@ -16,32 +20,39 @@ export interface BreakEnds {
   readonly marginAtLast: number | null;
 }
 
-/** @returns the ends of every cell of a price table, in its order. */
-export function breakEnds(costed: CostedJob, grid: Grid, table: readonly TablePrice[]): readonly BreakEnds[] {
-  const { job } = costed.laidOut;
-  return job.lines.flatMap((line) => {
-    const evaluate = caseEvaluator(costed, line, grid);
-    const cells = table.flatMap((cell) => {
-      const size = line.sizes.find((one) => one.size === cell.size);
-      return cell.lineId === line.line.id && size !== undefined ? [{ cell, size }] : [];
-    });
-    const columns = evaluate(
-      cells.flatMap(({ cell, size }) =>
-        [cell.from, cell.to ?? cell.from].map((batch) => ({
-          size,
-          batch,
-          askedPrice: fromMinor(cell.price, job.workshop.currency),
-        })),
-      ),
-    );
-    return cells.map(
-      ({ cell }, index): BreakEnds => ({
-        lineId: cell.lineId,
-        size: cell.size,
-        from: cell.from,
-        marginAtFirst: present(columns[2 * index], 'margin'),
-        marginAtLast: cell.to === null ? null : present(columns[2 * index + 1], 'margin'),
-      }),
-    );
+/** @returns the ends of every cell of the price table of a line, in its order. */
+export function breakEnds(
+  costed: CostedJob,
+  line: ResolvedLine,
+  grid: Grid,
+  { start }: Pick<LineList, 'start'>,
+  table: readonly TablePrice[],
+): readonly BreakEnds[] {
+  const { currency } = costed.sheet;
+  const cells = table.flatMap((cell) => {
+    const size = line.sizes.find((one) => one.size === cell.size);
+    return size === undefined ? [] : [{ cell, size }];
   });
+  const columns = caseEvaluator(
+    judgedJob(costed, line),
+    line,
+    grid,
+  )(
+    cells.flatMap(({ cell, size }) =>
+      [cell.from, cell.to ?? cell.from].map((batch) => ({
+        size,
+        batch,
+        askedPrice: fromMinor(cell.price, currency) + fromMinor(start, currency) / batch,
+      })),
+    ),
+  );
+  return cells.map(
+    ({ cell }, index): BreakEnds => ({
+      lineId: cell.lineId,
+      size: cell.size,
+      from: cell.from,
+      marginAtFirst: present(columns[2 * index], 'margin'),
+      marginAtLast: cell.to === null ? null : present(columns[2 * index + 1], 'margin'),
+    }),
+  );
 }

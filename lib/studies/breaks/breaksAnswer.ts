@@ -5,7 +5,9 @@ import { type BreaksProblem, checkBreaks } from '@/lib/job/checkBreaks';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { apartList } from '@/lib/price/list/apartList';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { LineList } from '@/lib/price/list/lineList';
+import type { LineNeeds } from '@/lib/price/list/lineNeeds';
 import type { Selling, WrittenTariff } from '@/lib/price/list/selling';
 import { priceLine } from '@/lib/price/priceTable';
 import { taxTerms } from '@/lib/price/taxTerms';
@@ -58,7 +60,7 @@ export interface BreaksAnswer {
   /** What orders of the sizes of the first group pay, at the edges of breaks and as asked. */
   readonly sold: readonly SellingEffect[];
   readonly ceiling: CeilingGap | null;
-  /** Of a job of one line: the neighbours of its target on the maker's ending. */
+  /** Of a job of one line at one price: the neighbours of its target on the maker's ending. */
   readonly endings: PriceEndings | null;
 }
 
@@ -80,13 +82,15 @@ function answerLine(
   const { policy, currency } = job.workshop;
   const priced = priceLine(costed, line, grid);
   const { list, needs, orders, table } = priced;
-  const evaluate = caseEvaluator(costed, line, grid);
-  const tariff = channelTariff(costed, line, grid, apartList(job, needs, orders));
+  const evaluate = caseEvaluator(judgedJob(costed, line), line, grid);
+  const tariff = channelTariff(costed, line, needs, apartList(job, needs, orders));
   const groups = breakGroups(costed, line, list);
   const [first] = groups;
   const charges = upCharges(costed, line, needs, orders);
   const endings =
-    job.lines.length > 1 ? null : priceEndings(costed, grid, policy.priceStep, line.line.marketCeiling);
+    job.lines.length > 1 || list.rule !== 'onePrice'
+      ? null
+      : priceEndings(costed, grid, policy.priceStep, line.line.marketCeiling);
   const isFalling = groups.some(({ stretches }) => stretches.length > 0);
   const sizes = sizesAsSold(
     line,
@@ -97,7 +101,7 @@ function answerLine(
     lineId: line.line.id,
     currency,
     breakProblems: checkBreaks(line.line.breaks ?? policy.breaks ?? list.breaks.map(({ from }) => from)),
-    ends: breakEnds(costed, grid, table),
+    ends: breakEnds(costed, line, grid, list, table),
     upCharges: charges.ok ? charges.value : null,
     groups,
     list,
@@ -136,10 +140,10 @@ function edges(
 function channelTariff(
   costed: CostedJob,
   line: ResolvedLine,
-  grid: Grid,
+  needs: LineNeeds,
   written: WrittenTariff,
 ): ChannelTariff | null {
-  const tariff = lineTariff(costed, line, grid);
+  const tariff = lineTariff(line, needs);
   if (tariff === null) return null;
   const tax = taxTerms(costed.sheet);
   return {

@@ -1,5 +1,4 @@
-import { costInput } from '@/lib/costing/costInput';
-import { offeredJob } from '@/lib/costing/offeredJob';
+import { costOffered } from '@/lib/costing/offeredJob';
 import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
@@ -32,7 +31,7 @@ export interface ChannelsAnswer {
   readonly problem: ChannelProblem | null;
   /** Null where wholesale gives no number. */
   readonly rule: WholesaleRule | null;
-  /** What the buyer pays for the job as asked; null while a price is not decided or tax is not. */
+  /** What the buyer pays for the job as it would go out; null while nobody has said how tax stands to it. */
   readonly till: Till | null;
 }
 
@@ -40,16 +39,16 @@ const kinds = ['stall', 'order', 'wholesale', 'consignment'] as const satisfies 
 
 /** @returns the job's pieces sold in four ways, side by side; null while it cannot be costed. */
 export function channelsAnswer(input: JobInput, grid: Grid): ChannelsAnswer | null {
-  const costed = costInput(input, grid);
-  if (costed === null) return null;
-  const offered = offeredJob(costed, grid);
-  const pieces = wholeJob(offered.sheet, 'goodPieces');
-  const invoiced = wholeJob(offered.sheet, 'price') / pieces;
+  const offered = costOffered(input, grid);
+  if (offered === null) return null;
+  const { costed } = offered;
+  const pieces = wholeJob(costed.sheet, 'goodPieces');
+  const invoiced = wholeJob(costed.sheet, 'price') / pieces;
   // What is asked of a shop is what the shop pays; its buyers pay more.
   const retailEach = invoiced / shareOfRetail(costed.laidOut.job.channel);
   const sold = kinds.map((kind) => wayOf(costed, kind, retailEach, pieces));
   const compared = compareChannels(
-    offered,
+    costed,
     grid,
     sold.map(({ offer }) => offer),
   );

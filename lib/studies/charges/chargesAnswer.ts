@@ -4,6 +4,7 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { piecesOf } from '@/lib/grid/fillLine';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { priceLine } from '@/lib/price/priceTable';
 import { taxInside } from '@/lib/price/taxInside';
 import { workingDaysBetween } from '@/shared/days';
@@ -82,7 +83,7 @@ function leastOrder(costed: CostedJob, grid: Grid): readonly Charge[] {
   const [line] = lines;
   if (line === undefined) return [];
   const { list } = priceLine(costed, line, grid);
-  const found = minimumOrder(costed, grid, workshop.policy.charges.minimumProfit, list);
+  const found = minimumOrder(judgedJob(costed, line), grid, workshop.policy.charges.minimumProfit, list);
   if (!found.ok) return [];
   const { fullCost, written, covers, paidByList } = found.value;
   return [{ id: 'minimumOrder', cost: fullCost, written, borne: apart, covers, paidByList }];

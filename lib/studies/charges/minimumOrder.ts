@@ -1,5 +1,5 @@
-import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { JudgedJob } from '@/lib/price/list/judgedJob';
 import { type LineList, sellingOf } from '@/lib/price/list/lineList';
 import { sellingTotal } from '@/lib/price/list/selling';
 import { taxInside } from '@/lib/price/taxInside';
@@ -38,7 +38,7 @@ type MinimumOrderProblem =
  * @param list what pieces cost otherwise, and how orders are reckoned from it
  */
 export function minimumOrder(
-  { laidOut }: CostedJob,
+  { laidOut }: Pick<JudgedJob, 'laidOut'>,
   grid: Grid,
   wantedProfit: number,
   list: LineList,

@@ -1,5 +1,5 @@
 import { checkJob } from '@/lib/check/checkJob';
-import { costInput } from '@/lib/costing/costInput';
+import { costOffered } from '@/lib/costing/offeredJob';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { piecesOf } from '@/lib/grid/fillLine';
@@ -20,7 +20,7 @@ const LEAST_TO = 100;
 const MOST_TO = 500;
 
 export interface CostCurveQuestion {
-  /** Price of every piece as it is typed, in currency units; null takes the asked prices, or the target. */
+  /** Price of every piece as it is typed, in currency units; null takes the job's own prices. */
   readonly flatPrice: number | null;
 }
 
@@ -31,15 +31,16 @@ export interface CostCurve {
   readonly asked: number;
   /** The last batch drawn. */
   readonly to: number;
-  /** Which price stands in the points; at the target every batch leaves the same margin. */
-  readonly priced: 'flat' | 'asked' | 'target';
+  /** Which price stands in the points: `suggested` where none of the job's own is decided. */
+  readonly priced: 'flat' | 'asked' | 'suggested';
+  /** The job's own price of a piece where all its lines have the same, as the channel writes prices; else null. */
+  readonly askedEach: number | null;
   /** Share of tax that written prices have inside: `taxTermsOf` turns the money of the points into written money. */
   readonly taxInside: number;
   /** In rising order; a batch for which a formula of the maker gives no number is left out. */
   readonly points: readonly BatchPoint[];
   /** The same batches with little and with much spoiled. */
   readonly spread: readonly SpreadPoint[];
-  /** Both null at the target price, which always pays. */
   readonly breakEven: BreakEven | null;
   readonly knee: Knee | null;
   /** The next good quantities above the asked one. */
@@ -55,19 +56,24 @@ export type CurveAnswer =
 
 /** @returns the curve of a job, or of another way of making it, at a flat price or as it is asked. */
 export function curveAnswer(input: JobInput, grid: Grid, question: CostCurveQuestion): CurveAnswer {
-  const costed = costInput(input, grid);
-  return costed === null
-    ? { kind: 'stopped', why: checkJob(input).findings.find(isStanding) ?? null }
-    : curveOf(costed, grid, question);
+  const offered = costOffered(input, grid);
+  if (offered === null) return { kind: 'stopped', why: checkJob(input).findings.find(isStanding) ?? null };
+  const isSuggested = input.job.lines.every(({ askedPrice }) => askedPrice === null);
+  return curveOf(offered.costed, grid, question, isSuggested);
 }
 
-function curveOf(costed: CostedJob, grid: Grid, { flatPrice }: CostCurveQuestion): CostCurve {
+function curveOf(
+  costed: CostedJob,
+  grid: Grid,
+  { flatPrice }: CostCurveQuestion,
+  isSuggested: boolean,
+): CostCurve {
   const { job } = costed.laidOut;
   const asked = job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
   const to = Math.min(MOST_TO, Math.max(LEAST_TO, Math.ceil(2 * asked)));
-  const isAsked = job.lines.some(({ line }) => line.askedPrice !== null);
-  const priced = flatPrice !== null ? 'flat' : isAsked ? 'asked' : 'target';
-  const priceEach: BatchPrice = flatPrice ?? (isAsked ? 'asked' : null);
+  const priced = flatPrice !== null ? 'flat' : isSuggested ? 'suggested' : 'asked';
+  const priceEach: BatchPrice = flatPrice ?? 'asked';
+  const [own = null, ...others] = new Set(job.lines.map(({ line }) => line.askedPrice));
   const wanted = Array.from({ length: to }, (_, index) => ({ n: index + 1, priceEach }));
   const points = batchEvaluator(costed.laidOut, grid)(wanted).filter((point) => point !== null);
   return {
@@ -75,11 +81,12 @@ function curveOf(costed: CostedJob, grid: Grid, { flatPrice }: CostCurveQuestion
     asked,
     to,
     priced,
+    askedEach: others.length === 0 ? own : null,
     taxInside: taxTerms(costed.sheet).inside,
     points,
     spread: spoilageSpread(costed, grid, wanted, scrapRanges(costed)),
-    breakEven: priced === 'target' ? null : breakEven(points),
-    knee: priced === 'target' ? null : knee(points),
+    breakEven: breakEven(points),
+    knee: knee(points),
     spots: quantitySpots(costed, grid),
     steps: [...usedUpAt(costed.laidOut, 1, to).keys()],
   };

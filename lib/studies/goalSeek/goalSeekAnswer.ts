@@ -1,4 +1,4 @@
-import { costInput } from '@/lib/costing/costInput';
+import { costOffered } from '@/lib/costing/offeredJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { JobInput } from '@/shared/schemas/request';
 import { wantedPieces } from '@/shared/wantedPieces';
@@ -7,7 +7,7 @@ import { largestWage } from './largestWage';
 import { priceForMargin } from './priceForMargin';
 import { priceForPay } from './priceForPay';
 
-/** What is sought; prices as the channel writes them, null for the job's own. */
+/** What is sought; prices as the channel writes them, null for the job's own, asked or suggested. */
 export type GoalSeekQuestion =
   | { readonly seek: 'priceForMargin'; readonly margin: number }
   | { readonly seek: 'priceForPay'; readonly perHour: number }
@@ -18,9 +18,7 @@ export type GoalSeekAnswer =
   | { readonly seek: 'priceForMargin'; readonly found: ReturnType<typeof priceForMargin> }
   | { readonly seek: 'priceForPay'; readonly found: ReturnType<typeof priceForPay> }
   | { readonly seek: 'batchForMargin'; readonly found: ReturnType<typeof batchForMargin> }
-  | { readonly seek: 'largestWage'; readonly found: ReturnType<typeof largestWage> }
-  /** No price is asked in the job, and none was told. */
-  | { readonly seek: 'noPrice' };
+  | { readonly seek: 'largestWage'; readonly found: ReturnType<typeof largestWage> };
 
 /** @returns what is sought of a job as it is ordered; null while it cannot be costed. */
 export function goalSeekAnswer(
@@ -28,26 +26,22 @@ export function goalSeekAnswer(
   grid: Grid,
   question: GoalSeekQuestion,
 ): GoalSeekAnswer | null {
-  const costed = costInput(input, grid);
-  if (costed === null) return null;
+  const offered = costOffered(input, grid);
+  if (offered === null) return null;
+  const { costed } = offered;
   const n = wantedPieces(input.job.lines);
-  const isAsked = input.job.lines.some(({ askedPrice }) => askedPrice !== null);
   switch (question.seek) {
     case 'priceForMargin':
       return { seek: question.seek, found: priceForMargin(costed, grid, n, question.margin) };
     case 'priceForPay':
       return { seek: question.seek, found: priceForPay(costed, grid, n, question.perHour) };
     case 'batchForMargin':
-      return question.price === null && !isAsked
-        ? { seek: 'noPrice' }
-        : {
-            seek: question.seek,
-            found: batchForMargin(costed, grid, question.price ?? 'asked', question.margin),
-          };
+      return {
+        seek: question.seek,
+        found: batchForMargin(costed, grid, question.price ?? 'asked', question.margin),
+      };
     case 'largestWage':
-      return question.price === null && !isAsked
-        ? { seek: 'noPrice' }
-        : { seek: question.seek, found: largestWage(costed, grid, n, question.price ?? 'asked') };
+      return { seek: question.seek, found: largestWage(costed, grid, n, question.price ?? 'asked') };
     default:
       return question satisfies never;
   }

@@ -17,7 +17,7 @@ const NOISE = 1e-9;
  * The single changes that would leave more of a job, each tried on the job itself: what a lever promises is what
  * happens when it is taken. Changes that bring up a stop are left out, and so are those that gain nothing.
  *
- * @param input the documents the job was costed from
+ * @param input the documents the job was costed from, with a price for every line: a change keeps it
  * @param aim what is to grow; the biggest gain comes first, then the biggest saving
  */
 export function levers(
@@ -38,7 +38,6 @@ export function levers(
         profit: after.profit - before.profit,
         savingEach: before.fullCostEach - after.fullCostEach,
       };
-      // Without a price of its own a job keeps its target margin, and cheaper making is the gain.
       const isGain = gain[aim] > NOISE || (Math.abs(gain[aim]) <= NOISE && gain.savingEach > NOISE);
       return isGain ? [{ ...draft, after, gain }] : [];
     })

@@ -178,7 +178,7 @@ describe('the prices', () => {
     show(clubWith(typed));
     const user = await forYou();
     await user.click(screen.getByRole('button', { name: '27.50' }));
-    expect(screen.getByText('3XL, 12 to 19 pieces: 27.50 USD.')).toBeInTheDocument();
+    expect(screen.getByText('3XL, 12 to 23 pieces: 27.50 USD.')).toBeInTheDocument();
     expect(screen.getByRole('rowheader', { name: 'least margin inside of 3XL' })).toBeInTheDocument();
     expect(screen.getByRole('rowheader', { name: 'markup of 3XL' })).toBeInTheDocument();
   });

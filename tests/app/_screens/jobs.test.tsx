@@ -125,6 +125,33 @@ describe('JobsScreen', () => {
       'This is a copy of Ramblers Club shirts. Left out: the day it was wanted,',
     );
     expect(note).toHaveTextContent('1 stop passed with a reason, because a reason holds for one order.');
+    // The copy of an example is the maker's own.
+    expect(screen.queryByText(/invented example/)).not.toBeInTheDocument();
+  });
+
+  it('of a maker with a workshop of their own offers nobody to start one', async () => {
+    await screenStore().open();
+    act(() =>
+      screenStore().actions.edit('Own', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: 'workshop',
+          to: (workshop) => ({
+            ...workshop,
+            printers: workshop.printers.map((printer) => ({ ...printer, id: 'printer' })),
+          }),
+        },
+      ]),
+    );
+    await enter(<JobsScreen />);
+    expect(screen.getByText(/^The jobs of the example are invented/)).toBeVisible();
+    expect(screen.queryByRole('link', { name: /your own workshop/ })).not.toBeInTheDocument();
+    cleanup();
+    await enter(<JobScreen jobId="club-order" />);
+    expect(screen.getByText(/^This is an invented example/)).toBeVisible();
+    expect(screen.queryByRole('link', { name: /your own workshop/ })).not.toBeInTheDocument();
+    expect(screen.getByRole('link', { name: 'Start a job of your own' })).toHaveAttribute('href', '/start');
   });
 
   it('removes a job and brings it back by the button that takes the focus', async () => {

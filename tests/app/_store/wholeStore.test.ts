@@ -85,35 +85,30 @@ describe('the first visit', () => {
 });
 
 describe('starting an own workshop', () => {
-  it('puts all examples away in one step, which undo takes back', async () => {
-    const store = await openTab(aDevice(), 'here', { examples });
-    const own = [{ id: 'workshop-2', kind: 'workshop', body: { name: 'Mine' } }] as const;
-    expect(await store.actions.startOwn('Start my own workshop', own)).toEqual({ state: 'replaced' });
-    expect(store.getState().documents.map(({ id }) => id)).toEqual(['workshop-2']);
-    expect(store.getState().undoLabel).toBe('Start my own workshop');
-    await store.actions.undo();
-    expect(store.getState().documents.map(({ id }) => id)).toEqual(['job-1', 'workshop']);
-    await store.actions.redo();
-    expect(store.getState().documents.map(({ id }) => id)).toEqual(['workshop-2']);
-  });
+  const own: readonly NewDocument<SmallBodies>[] = [
+    { id: 'workshop', kind: 'workshop', body: { name: 'Mine' } },
+    { id: 'job-2', kind: 'job', body: aJobBody({ name: 'First' }) },
+  ];
+  const namesIn = (store: Awaited<ReturnType<typeof openTab>>) =>
+    store.getState().documents.map(({ body }) => body.name);
 
-  it('may take the id of an example', async () => {
+  it('puts it beside the examples, in the place of what has its ids, in one step that undo takes back', async () => {
     const store = await openTab(aDevice(), 'here', { examples });
-    await store.actions.startOwn('Start', [{ id: 'workshop', kind: 'workshop', body: { name: 'Mine' } }]);
-    expect(store.getState().documents).toMatchObject([{ id: 'workshop', body: { name: 'Mine' } }]);
+    expect(await store.actions.putBeside('Start of your own workshop', own)).toEqual({ state: 'replaced' });
+    expect(namesIn(store).toSorted()).toEqual(['Example', 'First', 'Mine']);
+    expect(store.getState().undoLabel).toBe('Start of your own workshop');
     await store.actions.undo();
-    expect(store.getState().documents).toMatchObject([
-      { id: 'job-1' },
-      { body: { name: 'Example workshop' } },
-    ]);
+    expect(namesIn(store).toSorted()).toEqual(['Example', 'Example workshop']);
+    await store.actions.redo();
+    expect(namesIn(store).toSorted()).toEqual(['Example', 'First', 'Mine']);
   });
 
   it('is seen by the other tabs', async () => {
     const device = aDevice();
     const here = await openTab(device, 'here', { examples });
     const there = await openTab(device, 'there');
-    await here.actions.startOwn('Start', []);
-    await vi.waitFor(() => expect(there.getState().documents).toEqual([]));
+    await here.actions.putBeside('Start', own);
+    await vi.waitFor(() => expect(namesIn(there).toSorted()).toEqual(['Example', 'First', 'Mine']));
   });
 });
 
@@ -224,7 +219,7 @@ describe('durability', () => {
     changeJob(store, { name: 'Team' });
     await store.flush();
     expect(writes()).toEqual([{ durability: 'relaxed' }]);
-    await store.actions.startOwn('Start', []);
+    await store.actions.putBeside('Start', [{ id: 'job-2', kind: 'job', body: aJobBody({ name: 'First' }) }]);
     expect(writes()).toEqual([{ durability: 'strict' }]);
     await store.actions.importAll('Backup', store.actions.exportAll());
     expect(writes()).toEqual([{ durability: 'strict' }]);

@@ -37,6 +37,8 @@ const metric: TextContext = {
 describe('a fault in words is noticed', () => {
   it.each([
     ['1 pieces of it', 'several of one'],
+    ['1 shirt pay 20.00', 'one that does as several do'],
+    ['1 working day are left', 'one that does as several do'],
     ['names a artwork', 'a before a vowel'],
     ['an shirt', 'an before a consonant'],
     ['costs undefined', 'a gap'],
@@ -53,6 +55,7 @@ describe('a fault in words is noticed', () => {
     'a unit, a used one, a one-off, an S, an 8 × 10 in print',
     'a European size and an XL',
     '1 is enough; 0,1 minutes',
+    '1 shirt pays 20.00, 11 shirts pay 30.00',
   ])('but nothing in: %s', (text) => expect(wordFaults(text)).toEqual([]));
 });
 

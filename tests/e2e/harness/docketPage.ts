@@ -6,6 +6,15 @@ export async function priced(page: Page): Promise<void> {
   await page.getByRole('slider').first().waitFor();
 }
 
+/** Waits until every section of the docket has its figures and the curve its drawing: the page at its full length. */
+export async function filled(page: Page): Promise<void> {
+  await priced(page);
+  await section(page, 'Batch').locator('svg[data-chart]').waitFor();
+  // The last section of figures is the last to be worked out.
+  await section(page, 'Ways of selling').getByText('best;', { exact: false }).waitFor();
+  await expect.poll(() => page.locator('main [aria-busy="true"]').count()).toBe(0);
+}
+
 /** What the price bar says, in one line. */
 export async function priceBarText(page: Page): Promise<string> {
   const text = await page.getByRole('region', { name: 'Price', exact: true }).textContent();

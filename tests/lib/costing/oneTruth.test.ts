@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { jobFigures } from '@/lib/costing/jobFigures';
 import { priceJob } from '@/lib/costing/priceJob';
+import { applyChanges } from '@/lib/findings/applyChanges';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { channelsAnswer } from '@/lib/studies/channels/channelsAnswer';
 import { curveAnswer } from '@/lib/studies/curve/curveAnswer';
 import { goalSeekAnswer } from '@/lib/studies/goalSeek/goalSeekAnswer';
 import { leversAnswer } from '@/lib/studies/levers/leversAnswer';
-import type { JobInput } from '@/shared/schemas/request';
+import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { clubWith, mugsWith, TODAY } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
@@ -29,7 +31,17 @@ const taxInsideJob = () =>
     'job.lines.0.askedPrice': 15.5,
   });
 
-const undecided = () => clubWith({ 'job.lines.0.askedPrice': null, 'job.lines.0.upCharges': [] });
+/** Nobody has decided a price; the up-charges that stand are of a price that was. */
+const undecided = () => clubWith({ 'job.lines.0.askedPrice': null });
+
+const stallUndecided = () =>
+  stallJob({
+    [`${STALL}.taxMode`]: 'inside',
+    [`${STALL}.tax`]: rate(0.19, 'share'),
+    'job.lines.0.askedPrice': null,
+    'job.lines.1.askedPrice': null,
+    'job.lines.2.askedPrice': null,
+  });
 
 function answersOf(input: JobInput) {
   const { prices, costSheet } = priceJob(input, grid);
@@ -40,7 +52,9 @@ function answersOf(input: JobInput) {
   const own = channels.ways.find(({ isJobs }) => isJobs);
   const point = curve.points.find(({ n }) => n === curve.asked);
   if (!own || !point) throw new Error('the job is not among its ways of selling, or not on its curve');
-  return { prices, costSheet, own, levers, point };
+  const figures = jobFigures(input, grid);
+  if (figures.kind !== 'priced') throw new Error('the list of jobs has no price of it');
+  return { prices, costSheet, own, levers, point, figures };
 }
 
 describe.each([
@@ -55,18 +69,23 @@ describe.each([
         [`${STALL}.shareOfRetail`]: rate(0.5, 'share'),
       }),
   ],
+  ['whose price nobody has decided, made to order', undecided],
+  [
+    'whose price nobody has decided, with its set-up apart',
+    () => clubWith({ 'job.lines.0.askedPrice': null, 'job.lines.0.selling': 'setUpApart' }),
+  ],
+  ['whose price nobody has decided, at a stall with tax inside', stallUndecided],
 ])('a job %s', (_, input) => {
-  const { prices, own, levers, point } = answersOf(input());
+  const { prices, own, levers, point, figures } = answersOf(input());
 
-  it('has one margin: in its prices, its offer, its way of selling, its levers and on its curve', () => {
-    for (const margin of [prices.offer.margin, own.margin, levers.before.margin, point.margin]) {
+  it('has one margin: in its prices, its offer, its way of selling, its levers, on its curve and among all jobs', () => {
+    for (const { margin } of [prices.offer, own, levers.before, point, figures])
       expect(margin).toBeCloseTo(prices.margin, 9);
-    }
   });
 
   it('has one pay an hour in the same places', () => {
-    const everywhere = [prices.offer.payPerHour, own.payPerHour, levers.before.payPerHour, point.payPerHour];
-    for (const pay of everywhere) expect(pay).toBeCloseTo(prices.payPerHour, 9);
+    for (const { payPerHour } of [prices.offer, own, levers.before, point, figures])
+      expect(payPerHour).toBeCloseTo(prices.payPerHour, 9);
   });
 
   it('has one profit and one cost in the same places', () => {
@@ -152,24 +171,64 @@ describe('a job whose price nobody has decided', () => {
   const input = undecided();
   const { prices, own } = answersOf(input);
 
-  it('is offered at the price of the list for what is ordered, on its ending', () => {
-    const inList = prices.table.findLast(({ from, size }) => from <= 37 && size === 'S');
-    expect(prices.offer.lines).toMatchObject([{ each: inList?.price, isDecided: false }]);
-    expect((prices.offer.lines[0]?.each ?? 1) % 50).toBe(0);
+  it('is offered at what the list asks of an order of 37: 651.00, 17.50 each on the ending', () => {
+    // 42 × 15.50 = 651.00 is all that 37 pay; 651.00 ÷ 37 = 17.59.
+    expect(prices.offer.lines).toMatchObject([{ each: 1750, isDecided: false }]);
   });
 
   it('pays and leaves what the same prices would, were they asked', () => {
-    const at = (size: string) =>
-      (prices.table.findLast((cell) => cell.from <= 37 && cell.size === size)?.price ?? 0) / 100;
-    const decided = answersOf(
-      clubWith({
-        'job.lines.0.askedPrice': at('S'),
-        'job.lines.0.upCharges': ['2XL', '3XL'].map((size) => ({ size, amount: at(size) - at('S') })),
-      }),
-    );
+    const upCharges = [
+      { size: '2XL', amount: 2.5 },
+      { size: '3XL', amount: 4 },
+    ];
+    const asked = clubWith({ 'job.lines.0.askedPrice': 17.5, 'job.lines.0.upCharges': upCharges });
+    const decided = answersOf(asked);
     expect(prices.offer.margin).toBeCloseTo(decided.prices.margin, 9);
     expect(prices.offer.payPerHour).toBeCloseTo(decided.prices.payPerHour, 9);
     expect(prices.offer.total).toEqual(decided.prices.offer.total);
     expect(own.payPerHour).toBeCloseTo(decided.prices.payPerHour, 9);
+    expect(jobFigures(input, grid)).toEqual(jobFigures(asked, grid));
+    expect(channelsAnswer(input, grid)?.till).toEqual(channelsAnswer(asked, grid)?.till);
+    expect(curveAnswer(input, grid, { flatPrice: null })).toMatchObject({
+      ...curveAnswer(asked, grid, { flatPrice: null }),
+      priced: 'suggested',
+    });
+    for (const seek of ['batchForMargin', 'largestWage'] as const) {
+      const question = { seek, margin: 0.2, price: null };
+      expect(goalSeekAnswer(input, grid, question)).toEqual(goalSeekAnswer(asked, grid, question));
+    }
+  });
+
+  it('keeps its price under every change that is tried, as a decided one does', () => {
+    const levers = leversAnswer(input, grid, { aim: 'margin' })?.levers ?? [];
+    const asked = clubWith({
+      'job.lines.0.askedPrice': 17.5,
+      'job.lines.0.upCharges': [
+        { size: '2XL', amount: 2.5 },
+        { size: '3XL', amount: 4 },
+      ],
+    });
+    const decided = leversAnswer(asked, grid, { aim: 'margin' })?.levers ?? [];
+    expect(levers.length).toBeGreaterThan(3);
+    expect(levers.map(({ id, after, gain }) => ({ id, after, gain }))).toEqual(
+      decided.map(({ id, after, gain }) => ({ id, after, gain })),
+    );
+  });
+
+  it('asks a higher price with the up-charges that go with it', () => {
+    const higher = leversAnswer(input, grid, { aim: 'margin' })?.levers.find(({ id }) => id === 'nextPrice');
+    expect(higher?.changes).toEqual([
+      { document: 'job', path: ['lines', 0, 'askedPrice'], value: 18 },
+      {
+        document: 'job',
+        path: ['lines', 0, 'upCharges'],
+        value: [
+          { size: '2XL', amount: 2.5 },
+          { size: '3XL', amount: 4 },
+        ],
+      },
+    ]);
+    const taken = jobInputSchema.parse(applyChanges(input, higher?.changes ?? []));
+    expect(priceJob(taken, grid).prices?.margin).toBeCloseTo(higher?.after.margin ?? 0, 9);
   });
 });

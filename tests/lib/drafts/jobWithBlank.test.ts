@@ -153,8 +153,8 @@ describe('jobWithBlank', () => {
   it('leaves without a press for mugs one stop, whose button adds a typical one and gives a price', () => {
     const bare = { ...workshop, presses: workshop.presses.slice(0, 1) };
     const input = moved({ ...shirts, workshop: bare }, mug);
-    expect(stops(input)).toEqual(['PLC-05']);
-    const fix = checkJob(input).findings.find(({ id }) => id === 'PLC-05')?.fix;
+    expect(stops(input)).toEqual(['PLC-09']);
+    const fix = checkJob(input).findings.find(({ id }) => id === 'PLC-09')?.fix;
     expect(fix).toMatchObject({ label: 'addPress', facts: { kind: 'mug' } });
     const mended = (fix?.changes ?? []).reduce(
       (all, { document, path, value }) => setIn(all, [document, ...path], value),

@@ -28,6 +28,17 @@ function findingsOf(value: unknown) {
 
 describe('documentFindings tells what a schema refused', () => {
   it.each([
+    ['cap', 'capped'],
+    ['tariff', 'setUpApart'],
+  ])('says what a rule of earlier files is called now: %s is %s', (before, now) => {
+    const [finding] = findingsOf(broken('job.lines.0.selling', before));
+    if (finding === undefined) throw new Error('it was read');
+    const { detail } = findingWords(finding, context);
+    expect(detail).toContain(`“${before}” is now called “${now}”: write that.`);
+    expect(findingsOf(broken('job.lines.0.selling', now))).toEqual([]);
+  });
+
+  it.each([
     ['job.name', undefined, 'missing', 'Name of the job of the file is missing.'],
     ['blanks', undefined, 'missing', 'List of blanks of the file is missing.'],
     ['job.lines', undefined, 'missing', 'List of lines of the job of the file is missing.'],
@@ -74,8 +85,8 @@ describe('documentFindings tells what a schema refused', () => {
       'Date of “Your pay” (wage) of rates of the workshop of the file is not in the form it needs.',
     ],
     [
-      'workshop.policy.breaks.0',
-      1.5,
+      'workshop.policy.breaks',
+      [1.5],
       'notWhole',
       'Price break 1 of policy of the workshop of the file must be a whole number.',
     ],

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkBreaks } from '@/lib/job/checkBreaks';
-import { priceTable } from '@/lib/price/priceTable';
+import { priceLine, priceTable } from '@/lib/price/priceTable';
 import { breakEnds } from '@/lib/studies/breaks/breakEnds';
+import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 
@@ -27,15 +28,26 @@ describe('checkBreaks', () => {
 
 describe('breakEnds', () => {
   it('shows the margin at both ends of a break, the worst of which is the table’s own', () => {
-    const job = costed(club());
-    const table = priceTable(job, grid);
-    const ends = breakEnds(job, grid, table);
+    expectEnds(club());
+  });
+
+  it('counts the share of a start that an order of so many bears', () => {
+    expectEnds(clubWith({ 'job.lines.0.selling': 'setUpApart' }));
+  });
+
+  function expectEnds(input: JobInput) {
+    const job = costed(input);
+    const [line] = job.laidOut.job.lines;
+    if (line === undefined) throw new Error('the job has no line');
+    const { list, table } = priceLine(job, line, grid);
+    const ends = breakEnds(job, line, grid, list, table);
     expect(ends).toHaveLength(table.length);
     table.forEach(({ margin, from, to, pricedAt }, index) => {
       const end = ends[index];
       if (from === pricedAt) expect(end?.marginAtFirst).toBeCloseTo(margin, 12);
       if (to === null) expect(end?.marginAtLast).toBeNull();
       else expect(end?.marginAtLast).toBeGreaterThanOrEqual(margin - 1e-12);
+      expect(end?.marginAtFirst).toBeGreaterThanOrEqual(margin - 1e-12);
     });
-  });
+  }
 });

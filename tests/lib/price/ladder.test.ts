@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { askedAgainstList, ruleAtWork } from '@/lib/price/list/askedAgainstList';
+import { askedAgainstList, differsFromList, ruleAtWork } from '@/lib/price/list/askedAgainstList';
 import { ladderOf } from '@/lib/price/list/ladder';
 import type { LineList } from '@/lib/price/list/lineList';
 import type { MinorUnits } from '@/shared/money';
@@ -63,11 +63,16 @@ describe('what a job asks beside its list', () => {
     askedPrice: number | null,
     n: number,
     upCharges: readonly { size: string; amount: number }[] = [],
-  ) => askedAgainstList({ askedPrice, upCharges: [...upCharges] }, list, n, 'USD');
+  ) =>
+    askedAgainstList(
+      { askedPrice, upCharges: [...upCharges] },
+      list,
+      { n, listEach: cents(n === 44 ? 16.5 : 18) },
+      'USD',
+    );
 
   it('is over it, size by size', () => {
     expect(asked(19, 37, [{ size: '2XL', amount: 1.5 }])).toMatchObject({
-      from: 24,
       listEach: 1800,
       asked: 1900,
       over: 100,
@@ -79,6 +84,36 @@ describe('what a job asks beside its list', () => {
   it('is held down by the rule before a break: 44 pay as 48 do', () => {
     // 48 × 15.50 = 744, less than 44 × 18 = 792.
     expect(asked(19, 44)?.held).toEqual({ pays: 74400, as: 48 });
+    // 744 ÷ 44 = 16.91, so that 16.50 is suggested and 19.00 lies 2.50 over it.
+    expect(asked(19, 44)).toMatchObject({ listEach: 1650, over: 250 });
+  });
+
+  it('pays the start besides, where it is apart', () => {
+    const [first = list.breaks[0]] = list.breaks;
+    if (first === undefined) throw new Error('the list has no break');
+    const apart = {
+      ...list,
+      rule: 'setUpApart' as const,
+      start: cents(132),
+      breaks: [{ ...first, from: 1, each: cents(12.5) }],
+    };
+    // 132 + 37 × 12.50 = 594.50, 16.07 a piece: 16.00 on an ending of 0.50.
+    const told = askedAgainstList(
+      { askedPrice: 19, upCharges: [] },
+      apart,
+      { n: 37, listEach: cents(16) },
+      'USD',
+    );
+    expect(told).toMatchObject({ held: { pays: 59450, as: null }, listEach: 1600, over: 300 });
+  });
+
+  it('differs from it where nothing is asked, or another price or charge', () => {
+    const at = (askedPrice: number | null, amount = 2.5) => {
+      const told = asked(askedPrice, 37, [{ size: '2XL', amount }]);
+      if (told === null) throw new Error('the list has no price for it');
+      return differsFromList(told);
+    };
+    expect([at(18), at(null), at(19), at(18, 1.5)]).toEqual([false, true, true, true]);
   });
 
   it('compares nothing while no price is asked', () => {

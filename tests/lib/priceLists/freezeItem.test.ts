@@ -127,6 +127,17 @@ describe('a line put on a list', () => {
     ]);
   });
 
+  it('lists no least order beside one price a piece, but keeps the maker’s own', () => {
+    const stall = { ...plainItem({ freight: 30, line: { selling: 'onePrice' } }) };
+    expect(freeze(stall, 'line', ['minimumOrder', 'name'])).toMatchObject({
+      borne: ['minimumOrder'],
+      item: { charges: [{ kind: 'name' }] },
+    });
+    expect(frozen(stall, 'line', ['minimumOrder'], [{ kind: 'minimumOrder', amount: 30 }]).charges).toEqual([
+      { kind: 'minimumOrder', name: '', amount: 3000 },
+    ]);
+  });
+
   it('names the charges that were chosen, and no other', () => {
     // The example: a second print is a charge of its own line, a name is one of the order.
     const club = clubWith({ 'job.lines.0.selling': 'capped' });

@@ -8,6 +8,10 @@ const spokenAsVowel = 'hour|honest|8|11\\b|18\\b|[AEFHILMNORSX]\\b|[AEFHILMNORSX
 
 const faults: readonly (readonly [string, RegExp])[] = [
   ['several of one', new RegExp(`(?<![\\d.,−–-])1 (?:${counted})\\b`, 'u')],
+  [
+    'one that does as several do',
+    /(?<![\d.,−–-])1 (?!there\b)\p{Ll}+(?: \p{Ll}+)? (?:pay|are|have|leave|hold|stand|lose|take|need|were|do)\b/u,
+  ],
   ['a before a vowel', new RegExp(`(?<!\\d )\\b[Aa] (?!${spokenAsConsonant})(?:[aeiouAEIOU]\\w)`, 'u')],
   ['an before a consonant', new RegExp(`\\b[Aa]n (?!${spokenAsVowel}|[aeiouAEIOU“])`, 'u')],
   ['a plural nobody says', /(?:ss|x|ch|sh)s\b/u],

@@ -9,7 +9,7 @@ import { CurveView } from '@/app/_docket/curve/CurveView';
 import { curveMarks } from '@/app/_docket/curve/curveMarks';
 import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
-import { curveAnswerWords } from '@/app/_words/docket/curveWords';
+import { curveAnswerWords, soldWords } from '@/app/_words/docket/curveWords';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { type CostCurve, curveAnswer } from '@/lib/studies/curve/curveAnswer';
 import { curveSeries } from '@/lib/studies/curve/curveSeries';
@@ -50,11 +50,10 @@ describe('the answer of the batch', () => {
     expect(said(curveOf(input, 3))).toBe('No order up to 100 pays its way: ask more, or make it cost less');
   });
 
-  it('tells what a piece costs while no price is asked', () => {
+  it('is drawn at the suggested price while none is asked, and says so', () => {
     const open = curveOf(clubWith({ 'job.lines.0.askedPrice': null }));
-    expect(said(open)).toMatch(
-      /^A shirt costs [0-9.]+ made alone, [0-9.]+ among 100; no price is asked yet$/,
-    );
+    expect(said(open)).toMatch(/^Pays its way from (10|11); most of the margin is won by \d+$/);
+    expect(soldWords(open, null, context)).toBe('at 17.50, suggested');
   });
 });
 

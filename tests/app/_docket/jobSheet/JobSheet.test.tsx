@@ -10,13 +10,19 @@ import { grid } from '@/tests/fixtures/costed';
 
 afterEach(cleanup);
 
+const noFile = async () => null;
+
 const show = (input: JobInput) =>
-  render(<JobSheet input={input} answer={priceJob(input, grid)} context={input.workshop} />);
+  render(
+    <JobSheet input={input} answer={priceJob(input, grid)} readFile={noFile} context={input.workshop} />,
+  );
 
 it('a job has a page for the bench without money, and one of costs that is the owner’s', () => {
   show(club());
   const bench = screen.getByRole('article', { name: 'Job sheet' });
-  expect(bench).toHaveTextContent('Print 53 sheets of Letter sheet');
+  expect(bench).toHaveTextContent('Print 53 sheets');
+  expect(bench).toHaveTextContent('Letter sheet; 2 h 27 min, unattended');
+  expect(bench).toHaveTextContent('mirrored on paper');
   expect(bench).toHaveTextContent('45 in all, 8 spares; 79 % sure that no size runs out');
   expect(bench).not.toHaveTextContent(/USD|margin|profit/i);
   // The worked example's own figures.
@@ -31,7 +37,14 @@ it('a stop that was passed stands on the page with its reason', () => {
   if (first === undefined) throw new Error('the example has findings');
   const passed = { ...first, severity: 'stop' as const, waivedBecause: 'the customer saw a sample' };
   const input = club();
-  render(<JobSheet input={input} answer={{ ...answer, findings: [passed] }} context={input.workshop} />);
+  render(
+    <JobSheet
+      input={input}
+      answer={{ ...answer, findings: [passed] }}
+      readFile={noFile}
+      context={input.workshop}
+    />,
+  );
   expect(screen.getByRole('article', { name: 'Job sheet' })).toHaveTextContent(
     /Passed by you: .*Reason: “the customer saw a sample”/,
   );

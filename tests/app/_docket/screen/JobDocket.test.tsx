@@ -117,13 +117,13 @@ describe('the price bar', () => {
     await layOut();
     await userEvent.clear(screen.getByLabelText('Price of a shirt', { selector: 'input' }));
     expect(kept.line().askedPrice).toBeNull();
-    // From 24 on the list asks 18.00; the up-charges stay as they were typed.
+    // By the list 37 pay as 42 do, 42 × 15.50 = 651.00: 17.59 each, 17.50 on the ending.
     await waitFor(() =>
-      expect(priceBar()).toHaveTextContent('18.00 a shirt, USD, suggested, tax added later'),
+      expect(priceBar()).toHaveTextContent('17.50 a shirt, USD, suggested, tax added later'),
     );
     expect(priceBar()).toHaveTextContent(/would pay you \d/);
     expect(priceBar().querySelector('[data-dashed]')).not.toBeNull();
-    expect(flag()).toHaveAttribute('aria-valuenow', '18');
+    expect(flag()).toHaveAttribute('aria-valuenow', '17.5');
     expect(priceBar().querySelectorAll('[data-figure="price"]')).toHaveLength(1);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chargesOnPaper, moneyOf, rowsOnPaper, sizesOnPaper } from '@/app/_words/priceLists/paperWords';
+import { chargesOnPaper, moneyOf, pricesOnPaper, sizesOnPaper } from '@/app/_words/priceLists/paperWords';
 import { anItem, aVersion } from '@/tests/lib/priceLists/aVersion';
 
 const dollars = moneyOf('USD', 'en-US');
@@ -22,7 +22,7 @@ describe('sizes on the paper', () => {
   });
 });
 
-describe('rows on the paper', () => {
+describe('prices on the paper', () => {
   const least = { leastAt: 1, leastSize: 'M', leastMargin: 0.3 };
   const breaks = [
     { from: 1, to: 5, each: 1800, ...least },
@@ -32,7 +32,9 @@ describe('rows on the paper', () => {
     { from: 48, to: null, each: 1250, ...least },
   ];
   const told = (fields: Parameters<typeof anItem>[0]) =>
-    rowsOnPaper(anItem(fields), dollars).map(({ pieces, pays }) => `${pieces}: ${pays}`);
+    pricesOnPaper(anItem(fields), dollars).map(({ of, pays, how, atMost }) =>
+      [`${of}: ${pays}`, how, atMost === null ? null : `at most ${atMost}`].filter(Boolean).join(' '),
+    );
 
   it('join neighbours of one price', () => {
     expect(told({ breaks })).toEqual(['1 to 5: 18.00', '6 to 11: 13.00', '12 and up: 12.50']);
@@ -40,12 +42,30 @@ describe('rows on the paper', () => {
 
   it('say what small orders pay together, and no price a piece that nobody pays', () => {
     // 18.00 × 5 are 90.00, six at 13.00 are 78.00; 13.00 × 12 are 156.00, twelve at 12.50 are 150.00.
+    // Twelve pieces pay less than eleven at 13.00 (143.00) only from 150.00 on: nothing is held there.
     expect(told({ breaks, selling: 'capped' })).toEqual([
-      '1 to 4: 18.00 each',
-      '5: 78.00 together',
-      '6 to 11: 13.00 each',
-      '12 and up: 12.50 each',
+      'from 1: 18.00 each at most 78.00',
+      'from 6: 13.00 each',
+      'from 12: 12.50 each',
     ]);
+  });
+
+  it('begin with sums where one piece alone costs more than several at the next break', () => {
+    // Two and three pieces at 144.50 would pay more than four at 45.50, which are 182.00.
+    const capped = [
+      { from: 1, to: 3, each: 14_450, ...least },
+      { from: 4, to: null, each: 4550, ...least },
+    ];
+    expect(told({ breaks: capped, selling: 'capped' })).toEqual([
+      '1: 144.50',
+      '2 to 3: 182.00 together',
+      'from 4: 45.50 each',
+    ]);
+  });
+
+  it('are one a size, charge and all, where every piece has one price', () => {
+    const one = [{ from: 1, to: null, each: 1250, ...least }];
+    expect(told({ breaks: one, selling: 'onePrice' })).toEqual(['S to L: 12.50', '2XL: 14.00']);
   });
 
   it('stay as they were on lists that went out when a cap acted on each size', () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { priceJob } from '@/lib/costing/priceJob';
+import { caseValue } from '@/lib/grid/costSheet';
 import { clubWith, mended } from '@/tests/fixtures/clubJob';
-import { grid } from '@/tests/fixtures/costed';
+import { costed, grid } from '@/tests/fixtures/costed';
 
 const found = (each: number, fields: Readonly<Record<string, unknown>> = {}) =>
   priceJob(clubWith({ 'job.lines.0.ownPrices': [{ from: 48, each }], ...fields }), grid);
@@ -73,27 +74,32 @@ describe('an own price through which more pieces cost more each', () => {
 });
 
 describe('prices with tax inside', () => {
+  const input = clubWith({
+    'workshop.channels.0.taxMode': 'inside',
+    'job.lines.0.upCharges': [],
+    'job.lines.0.askedPrice': 5.5,
+    'job.lines.0.ownPrices': [{ from: 48, each: 9 }],
+  });
+  const answer = priceJob(input, grid);
+  const told = answer.findings.filter(({ id }) => id === 'RATE-08');
+
   it('are said as they are written, the price and what it lacks', () => {
-    const answer = priceJob(
-      clubWith({
-        'workshop.channels.0.taxMode': 'inside',
-        'job.lines.0.upCharges': [],
-        'job.lines.0.askedPrice': 5.5,
-        'job.lines.0.ownPrices': [{ from: 48, each: 9 }],
-      }),
-      grid,
-    );
-    const told = answer.findings.filter(({ id }) => id === 'RATE-08');
     const sold = told.find(({ variant }) => variant === 'belowFloor');
     if (sold?.variant !== 'belowFloor') throw new Error('the price is not below its floor');
     expect(sold.facts).toMatchObject({ price: 5.5, taxInside: true });
     expect(sold.facts.short).toBeCloseTo(sold.facts.floor - 5.5, 9);
-    // The net floor of a 3XL, and 7 % on it.
-    const net = Math.max(
-      ...(answer.costSheet?.cases.map((_, index) =>
-        caseValue(answer.costSheet as never, 'outOfPocketFloor', index),
-      ) ?? []),
-    );
-    expect(sold.facts.floor).toBeCloseTo(net * 1.07, 9);
+    // With 7 % on the floor before tax, of the size that lacks most.
+    const { sheet } = costed(input);
+    const net = sheet.cases.map((_, index) => caseValue(sheet, 'outOfPocketFloor', index));
+    expect(sold.facts.floor).toBeCloseTo(Math.max(...net) * 1.07, 9);
+  });
+
+  it('say of an own price what it lacks in the same money', () => {
+    const own = told.find(({ variant }) => variant === 'ownBelowCost');
+    if (own?.variant !== 'ownBelowCost') throw new Error('the own price is not below its cost');
+    const cell = answer.prices?.table.find(({ size, from }) => size === own.facts.size && from === 48);
+    // What a piece loses before tax, and 7 % on it.
+    expect(own.facts).toMatchObject({ price: 9, at: cell?.pricedAt });
+    expect(own.facts.short).toBeCloseTo(-(cell?.margin ?? 0) * (9 / 1.07) * 1.07, 9);
   });
 });

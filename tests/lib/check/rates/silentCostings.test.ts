@@ -135,21 +135,28 @@ describe('RATE-03 asks about figures that cannot be meant', () => {
 });
 
 describe('RATE-03 asks about prices that no order pays', () => {
+  const charges = (amount: number) => [
+    { size: '2XL', amount },
+    { size: '3XL', amount: 2.5 },
+  ];
+  const typed = (field: string, value: unknown) =>
+    clubWith({ 'workshop.policy.breaks': [1, 6, 12, 24, 48], [`job.lines.0.${field}`]: value });
+
   it.each([
     ['askedPrice', 19.005, 'caution askedFiner'],
     ['askedPrice', 19.01, 'pass'],
-    ['upCharges', [{ size: '2XL', amount: 1.505 }], 'caution chargeFiner'],
-    ['upCharges', [{ size: '2XL', amount: 1.51 }], 'pass'],
+    ['upCharges', charges(1.505), 'caution chargeFiner'],
+    ['upCharges', charges(1.51), 'pass'],
     // The breaks are 1, 6, 12, 24 and 48.
     ['ownPrices', [{ from: 10, each: 20 }], 'caution ownNoBreak'],
     ['ownPrices', [{ from: 12, each: 20 }], 'pass'],
   ])('%s %j: %s', (field, value, expected) => {
-    expect(verdict(clubWith({ [`job.lines.0.${field}`]: value }), 'RATE-03')).toBe(expected);
+    expect(verdict(typed(field, value), 'RATE-03')).toBe(expected);
   });
 
   it.each([
     ['askedPrice', 19.005, 19.01],
-    ['upCharges', [{ size: '2XL', amount: 1.505 }], [{ size: '2XL', amount: 1.51 }]],
+    ['upCharges', charges(1.505), charges(1.51)],
     [
       'ownPrices',
       [
@@ -160,7 +167,7 @@ describe('RATE-03 asks about prices that no order pays', () => {
       [{ from: 12, each: 19 }],
     ],
   ])('the button mends %s', (field, value, expected) => {
-    const input = clubWith({ [`job.lines.0.${field}`]: value });
+    const input = typed(field, value);
     const after = mended(input, told(input, 'RATE-03')[0]);
     expect(after.job.lines[0]).toMatchObject({ [field]: expected });
     expect(verdict(after, 'RATE-03')).toBe('pass');
@@ -191,7 +198,7 @@ describe('one gap is told once', () => {
       {
         id: 'QTY-04',
         severity: 'stop',
-        facts: { blank: 'White shirt', sizes: 'S, M, L, XL, 2XL, 3XL', count: 6 },
+        facts: { blank: 'White shirt, 100 % polyester', sizes: 'S, M, L, XL, 2XL, 3XL', count: 6 },
       },
     ]);
     const after = mended(input, added[0]);
@@ -226,7 +233,7 @@ describe('one gap is told once', () => {
         id: 'RATE-03',
         variant: 'low',
         severity: 'caution',
-        facts: { of: 'White shirt S, M, L, XL, 2XL, 3XL', value: 0 },
+        facts: { of: 'White shirt, 100 % polyester S, M, L, XL, 2XL, 3XL', value: 0 },
       },
     ]);
     expect(addedTo(mended(input, added[0]))).toEqual([]);

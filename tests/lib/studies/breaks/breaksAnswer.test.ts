@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { applyChanges } from '@/lib/findings/applyChanges';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { firstFall } from '@/lib/price/list/firstFall';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { priceLine } from '@/lib/price/priceTable';
 import { breakGroups } from '@/lib/studies/breaks/breakGroups';
 import { type BreaksAnswer, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
@@ -229,7 +230,7 @@ describe('a remedy of any list', () => {
     const before = costed(input);
     const [resolved] = before.laidOut.job.lines;
     if (resolved === undefined) throw new Error('the job has no line');
-    const evaluate = caseEvaluator(before, resolved, grid);
+    const evaluate = caseEvaluator(judgedJob(before, resolved), resolved, grid);
     const priced = priceLine(before, resolved, grid);
     for (const { kind, changes } of remedyOffers({ costed: before, line: resolved, priced, evaluate })) {
       const after = costed(jobInputSchema.parse(applyChanges(input, changes)));
@@ -261,7 +262,9 @@ describe('lists at the edges of what can be typed', () => {
 
   it('asks for cost and fees alone at a margin of nothing', () => {
     const zero = { value: 0, unit: 'share', date: '2026-11-25', origin: 'yours' };
-    const answer = answerOf(clubWith({ 'workshop.rates.targetMargin': zero }));
+    const answer = answerOf(
+      clubWith({ 'workshop.rates.targetMargin': zero, 'job.lines.0.selling': 'onePrice' }),
+    );
     // 37 shirts cost 411.80 in full, 418.29 with 1.5515 % of fees: 11.31 each.
     expect(answer.endings?.target).toBeCloseTo(11.31, 1);
     expect(answer.groups.length).toBeGreaterThan(0);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { inversions } from '@/lib/price/list/inversions';
+import { judgedJob } from '@/lib/price/list/judgedJob';
 import { type Selling, sellingTotal } from '@/lib/price/list/selling';
 import { priceLines } from '@/lib/price/priceTable';
 import { listInversions } from '@/lib/studies/breaks/listInversions';
@@ -80,7 +81,7 @@ describe('sellingEffects', () => {
   const [line] = job.laidOut.job.lines;
   const size = line?.sizes[0];
   if (line === undefined || size === undefined) throw new Error('the example has no sizes');
-  const evaluate = caseEvaluator(job, line, grid);
+  const evaluate = caseEvaluator(judgedJob(job, line), line, grid);
 
   it('shows what buyer and maker get before and after', () => {
     const [eleven, twelve] = sellingEffects(

@@ -30,12 +30,15 @@ describe('curveAnswer of the club order', () => {
     expect(Number(margins[0])).toBeCloseTo(-20, 0);
   });
 
-  it('takes the asked prices where none is typed, and the target where none is asked', () => {
-    expect(curve(club(), null).priced).toBe('asked');
-    const target = curve(unpriced, null);
-    expect(target.priced).toBe('target');
-    expect([target.breakEven, target.knee]).toEqual([null, null]);
-    for (const { margin } of target.points) expect(margin).toBeCloseTo(0.3, 9);
+  it('takes the asked prices where none is typed, and the suggested one where none is asked', () => {
+    expect(curve(club(), null)).toMatchObject({ priced: 'asked', askedEach: 19 });
+    const suggested = curve(unpriced, null);
+    // 37 of the list pay as 42 do, 651.00: 17.50 each.
+    expect(suggested).toMatchObject({ priced: 'suggested', askedEach: 17.5 });
+    // At 17.50 (and up-charges of 14.00 among 37) 89.93 + 8.69 n, fees of 1.55 % and 0.30: eleven pay, ten do not.
+    expect(suggested.breakEven?.first).toBeGreaterThan(9);
+    expect(suggested.breakEven?.first).toBeLessThan(12);
+    expect(suggested.knee).not.toBeNull();
   });
 
   it('goes to 100, or to twice a larger batch, and never beyond 500', () => {

@@ -117,16 +117,6 @@ describe('levers', () => {
       expect(ids).not.toContain(id);
   });
 
-  it('count the saving where no price is decided: the margin stays at its target', () => {
-    const told = leversOf(clubWith({ 'job.lines.0.askedPrice': null, 'job.lines.0.upCharges': [] }));
-    expect(told.length).toBeGreaterThan(3);
-    for (const { gain, id } of told) {
-      expect(Math.abs(gain.margin)).toBeLessThan(1e-9);
-      expect(gain.savingEach, id).toBeGreaterThan(0);
-    }
-    expect(told.map(({ id }) => id)).not.toContain('nextPrice');
-  });
-
   it('do not ask for half as many again to fill a session', () => {
     const fair = fairShirts('2026-11-25');
     // Ninety-six shirts fill two sessions of 48; the next would be full at 144.

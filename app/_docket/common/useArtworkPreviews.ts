@@ -2,17 +2,20 @@
 
 import { useEffect, useState } from 'react';
 import { loadBitmap } from '@/app/_artwork/loadBitmap';
-import { useJob } from '@/app/_docket/common/useJob';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
 import type { JobInput } from '@/shared/schemas/request';
 
-type Previews = ReadonlyMap<string, string>;
+/** Addresses of small pictures, by artwork id. */
+export type ArtworkPreviews = ReadonlyMap<string, string>;
 
-const none: Previews = new Map();
+const none: ArtworkPreviews = new Map();
 
-/** @returns addresses of small pictures, by artwork id; only of artworks whose file is kept. */
-export function useSheetPreviews({ artworks }: JobInput): Previews {
-  const { readFile } = useJob().workspace;
+/** @returns the pictures of artworks whose file is kept, as the part of them that prints. */
+export function useArtworkPreviews(
+  { artworks }: Pick<JobInput, 'artworks'>,
+  { readFile }: Pick<Workspace, 'readFile'>,
+): ArtworkPreviews {
   const [previews, setPreviews] = useState(none);
   // Artworks are read anew with every edit of the job; the files they name rarely change.
   const files = JSON.stringify(
@@ -46,7 +49,7 @@ export function useSheetPreviews({ artworks }: JobInput): Previews {
   return previews;
 }
 
-function forget(previews: Previews): void {
+function forget(previews: ArtworkPreviews): void {
   for (const address of previews.values()) URL.revokeObjectURL(address);
 }
 

@@ -1,0 +1,40 @@
+'use client';
+
+import { Button } from '@/app/_controls/Button';
+import { classes } from '@/app/_controls/classes';
+import { useJob } from '@/app/_docket/common/useJob';
+import { askedWords, listMoney, type PriceVoice } from '@/app/_words/docket/pricesWords';
+import { type AskedAgainstList, differsFromList } from '@/lib/price/list/askedAgainstList';
+import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
+import type { Line } from '@/shared/schemas/job';
+import { askPrice } from './askTablePrices';
+import styles from './PriceRemarks.module.css';
+
+type AskedRemarkProps = Readonly<{
+  line: Line;
+  asked: AskedAgainstList;
+  suggested: SuggestedPrice;
+  voice: PriceVoice;
+}>;
+
+/** What this job asks beside its list, and where that differs the way to ask what the list does. */
+export function AskedRemark({ line, asked, suggested, voice }: AskedRemarkProps) {
+  const { jobId, workspace, prices } = useJob();
+  const differs = differsFromList(asked);
+  return (
+    <li className={classes(styles.remark, differs && styles.differs)}>
+      <p>{askedWords(asked, voice)}</p>
+      {differs && !prices.stale && (
+        <Button
+          onPress={() =>
+            workspace.changeJob(jobId, `Asked price of ${line.name}`, (job) =>
+              askPrice(job, suggested, voice.currency),
+            )
+          }
+        >
+          Ask {listMoney(suggested.each, voice)}
+        </Button>
+      )}
+    </li>
+  );
+}
