@@ -34,12 +34,7 @@ export function latestOrderDay(
  * @param lead working days from order to arrival
  * @returns null where the work takes longer than anybody plans
  */
-export function dayWithBlanks(
-  ordered: string,
-  free: FreeHours,
-  hours: number,
-  lead: number,
-): string | null {
+export function dayWithBlanks(ordered: string, free: FreeHours, hours: number, lead: number): string | null {
   const arrived = addWorkingDays(ordered, lead);
   const lastBenchDay = lastDayForward(free, addDays(arrived, 1), hours);
   return lastBenchDay === null ? null : dayAfterBuffer(lastBenchDay);
