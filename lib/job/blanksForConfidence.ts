@@ -42,12 +42,12 @@ export function blanksForConfidence(wanted: readonly Wanted[], confidence: numbe
   return { blanks: sizes.map(({ blanks }) => blanks), covered: Math.exp(reached) };
 }
 
-const isBetter = (next: Tail, most: Tail): boolean => {
+// Helpers
+
+function isBetter(next: Tail, most: Tail): boolean {
   const more = gain(next) - gain(most);
   return Math.abs(more) <= SAME_GAIN ? next.price < most.price : more > 0;
-};
-
-// Helpers
+}
 
 /** The chance that `blanks` hold enough good ones: that the last good one wanted comes at `blanks` or before. */
 interface Tail extends Wanted {

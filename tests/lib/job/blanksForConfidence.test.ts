@@ -5,7 +5,7 @@ const one = (pieces: number, chance: number) =>
   blanksForConfidence([{ pieces, chance, price: 1 }], 0.95).blanks[0];
 
 describe('blanks for a confidence', () => {
-  // Worked in the trade notes, at 95 %: the smallest b whose binomial tail reaches it.
+  // Worked by hand at 95 %: the smallest b whose binomial tail reaches it.
   it.each([
     [10, 0.97, 11],
     [24, 0.97, 26],

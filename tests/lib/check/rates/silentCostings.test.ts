@@ -295,7 +295,7 @@ describe('blanks that the customer brings', () => {
   });
 
   it('are asked for with spares for every size, 95 % sure: 50 for the 37 shirts', () => {
-    // Worked in the trade notes: S6 M12 L14 XL10 2XL6 3XL2 at p = 0.936.
+    // Worked by hand: S6 M12 L14 XL10 2XL6 3XL2 at p = 0.936.
     expect(told(own, 'QTY-08')).toMatchObject([
       { severity: 'note', variant: 'ask', facts: { pieces: 37, ask: 50 } },
     ]);
