@@ -6,7 +6,7 @@ import { sellingTotal } from '@/lib/price/list/selling';
 import { priceLines, type TablePrice } from '@/lib/price/priceTable';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
-import { isLargerSize } from '@/shared/sizeOrder';
+import { isLargerSize } from '@/shared/isLargerSize';
 import { costed, grid } from '@/tests/fixtures/costed';
 import { PATIENCE } from '@/tests/fixtures/drawnJobs';
 import { type JobShape, randomJob } from '@/tests/fixtures/randomJob';

@@ -1,4 +1,4 @@
-import { childSizes } from '@/lib/check/children/childSize';
+import { childSizes } from '@/lib/check/children/childSizes';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { Audience } from '@/shared/schemas/job';
 import { sizeCurves } from '@/shared/tables/sizeCurves';

@@ -7,11 +7,11 @@ import type { Finding } from '@/shared/finding';
 import { placementTypicals } from '@/shared/tables/typicalRates';
 import { alikeRates } from './alikeRates';
 import { isPay, isUsual, judged } from './judgedRates';
-import { leftEmptyRules } from './leftEmpty';
+import { leftEmptyRules } from './leftEmptyRules';
 import { isPackPrice, packPrice, piecesInPack } from './packPrice';
 import { ageRule } from './rateAge';
 import { typicalFix } from './typicalFix';
-import { underDwellRule } from './underDwell';
+import { underDwellRule } from './underDwellRule';
 import { wearRule } from './wearTwice';
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { childSizes } from '@/lib/check/children/childSize';
+import { childSizes } from '@/lib/check/children/childSizes';
 
 const read = (names: readonly string[], forChildren: boolean | null = null) =>
   Object.fromEntries(childSizes(names, forChildren));

@@ -3,7 +3,7 @@ import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { linePlaces } from '@/lib/job/places';
 import type { Finding, Where } from '@/shared/finding';
-import { isLargerSize } from '@/shared/sizeOrder';
+import { isLargerSize } from '@/shared/isLargerSize';
 
 interface SizeAmount {
   readonly size: string;
