@@ -65,9 +65,9 @@ export const placementSchema = z.strictObject({
   /** Share of presses that spoil the piece. */
   scrap: shareSchema(0.9),
   handMinutes: rateSchema(['min']),
-  /** Minutes of one press in which the press works alone and nobody is paid. */
+  /** Minutes of one piece, as all three: its own share where several lie in a press. In these nobody is paid. */
   aloneMinutes: rateSchema(['min']),
-  /** Minutes the press is held hot for one press. */
+  /** Minutes the press is held hot for one piece. */
   hotMinutes: rateSchema(['min']),
   /** Planned test presses on scrap cloth, each with its own sheet. */
   testPresses: z.int().min(0).max(100).default(0),

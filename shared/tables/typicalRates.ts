@@ -170,7 +170,7 @@ const placementRates = (
   scrap: rate('Share of presses that spoil the piece', 'share', scrap, [0, 0.4]),
   handMinutes: rate('Minutes of hands for a press', 'min', hand, [0.1, 60]),
   aloneMinutes: rate('Minutes the press works alone', 'min', alone, [0, 120]),
-  hotMinutes: rate('Minutes the press is held hot for a press', 'min', hot, [0.2, 120]),
+  hotMinutes: rate('Minutes the press is held hot for a piece', 'min', hot, [0.2, 120]),
 });
 
 export const placementTypicals: Record<Press['kind'], Record<PlacementRateName, TypicalRate>> = {

@@ -1,6 +1,6 @@
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { ChildSize } from './ageSize';
-import { childSizes } from './childSize';
+import { childSizes } from './childSizes';
 
 /**
  * The wanted sizes of a line that are children's by their name. Clothing only: 104 says nothing on a panel.

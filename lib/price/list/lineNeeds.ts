@@ -3,7 +3,7 @@ import type { ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
 import type { CaseEvaluator } from '@/lib/price/caseEvaluator';
 import { printGroups } from '@/lib/price/printGroups';
 import { taxInside } from '@/lib/price/taxInside';
-import { isLargerSize } from '@/shared/sizeOrder';
+import { isLargerSize } from '@/shared/isLargerSize';
 import type { JudgedJob } from './judgedJob';
 import { orderTargets, type TargetOfOrder } from './orderTargets';
 

@@ -133,7 +133,7 @@ describe('the prices', () => {
   };
 
   it('stand in a row, the first orders as the sum they pay and the one of the job marked', () => {
-    // job.md §9b at typed breaks: 2 to 5 pay as 6 do, 6 × 34.50.
+    // Worked by hand at typed breaks: 2 to 5 pay as 6 do, 6 × 34.50.
     show(clubWith(typed));
     expect(ladder()).toEqual([
       'up to 5, in all207.00 the orderone alone 144.50',

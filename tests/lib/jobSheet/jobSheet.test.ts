@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { priceJob } from '@/lib/costing/priceJob';
 import { jobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
+import { club, clubWith, mugs, TODAY, told } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
 function factsOf(input: JobInput) {
@@ -24,6 +24,15 @@ test('the club’s shirts take 45 blanks, 8 of them spare, and the only 3XL has 
   ]);
   expect([take, spare]).toEqual([45, 8]);
   expect(covered).toBeCloseTo(0.789, 3);
+});
+
+test('blanks that the customer brings are laid out as many as were asked for, 95 % sure', () => {
+  const input = clubWith({ 'blank:white-shirt.suppliedBy': 'customer' });
+  const { lines, take, covered } = factsOf(input);
+  // Worked by hand: S 6, M 12, L 14, XL 10, 2XL 6, 3XL 2.
+  expect(lines[0]?.sizes.map((size) => size.take)).toEqual([6, 12, 14, 10, 6, 2]);
+  expect(told(input, 'QTY-08')).toMatchObject([{ variant: 'ask', facts: { ask: take } }]);
+  expect(covered).toBeGreaterThanOrEqual(0.95);
 });
 
 test('they take 53 sheets, 47 of them for the good pieces, with two tests', () => {

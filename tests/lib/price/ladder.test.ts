@@ -6,7 +6,7 @@ import type { MinorUnits } from '@/shared/money';
 
 const cents = (amount: number) => Math.round(amount * 100) as MinorUnits;
 
-/** The tiers of job.md §9b, typed: 144.50, 34.50, 23.50, 18.00 and 15.50 from 1, 6, 12, 24 and 48. */
+/** The tiers of the club's order, typed and worked by hand: 144.50, 34.50, 23.50, 18.00 and 15.50 from 1, 6, 12, 24 and 48. */
 const list: LineList = {
   lineId: 'shirts',
   rule: 'capped',

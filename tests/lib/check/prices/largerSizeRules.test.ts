@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isLargerSize } from '@/shared/sizeOrder';
+import { isLargerSize } from '@/shared/isLargerSize';
 import { clubWith, told } from '@/tests/fixtures/clubJob';
 
 const price = (value: number) => ({ value, unit: 'money/piece', date: '2026-11-25', origin: 'yours' });
