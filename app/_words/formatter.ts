@@ -90,6 +90,9 @@ export function formatterFor(context: TextContext): Formatter {
       const moment = new Date(`${day}T00:00:00Z`);
       return Number.isNaN(moment.getTime()) ? day : dayFormat(locale).format(moment);
     },
-    count: (count, one, many = `${one}s`) => `${number(count, 2)} ${count === 1 ? one : many}`,
+    count: (count, one, many = pluralOf(one)) => `${number(count, 2)} ${count === 1 ? one : many}`,
   };
 }
+
+/** "press" and "box" take another syllable. */
+const pluralOf = (one: string): string => (/(?:s|x|z|ch|sh)$/.test(one) ? `${one}es` : `${one}s`);

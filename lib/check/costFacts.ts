@@ -4,14 +4,26 @@ export interface CostFacts {
   readonly attendedMinutes: number;
   /** Paid minutes between the blanks' arrival and delivery: all without enquiry, artwork and proof. */
   readonly benchMinutes: number;
+  /** Sheets through the printer, those for spoiled pieces, rejects and tests among them. */
+  readonly sheets: number;
   readonly cases: readonly CasePrice[];
   readonly placements: readonly PlacementCount[];
   readonly pressOrders: readonly PressOrder[];
   /** The maker's own prices of breaks, at the quantity inside that earns least. */
   readonly ownPrices: readonly OwnPriceFact[];
+  /** What stands in every break of a line that has own prices. */
+  readonly breakPrices: readonly BreakPrice[];
 }
 
-/** An own price of a size in a break, money a piece without tax. */
+/** A price of a size from a quantity on, as the channel writes prices. */
+interface BreakPrice {
+  readonly lineId: string;
+  readonly size: string;
+  readonly from: number;
+  readonly written: number;
+}
+
+/** An own price of a size in a break, money a piece as the channel writes prices. */
 interface OwnPriceFact {
   readonly lineId: string;
   readonly size: string;
@@ -19,13 +31,12 @@ interface OwnPriceFact {
   readonly from: number;
   /** The quantity it was judged at. */
   readonly at: number;
-  /** As the channel writes prices. */
   readonly written: number;
   /** What a piece leaves after fees, full cost and own pay; below 0 where it costs more than it brings. */
   readonly profit: number;
 }
 
-/** What a piece of one size of one line is sold for, beside what it must bring. Each a piece, without tax. */
+/** What a piece of one size of one line is sold for, beside what it must bring: each a piece, as the channel writes prices. */
 interface CasePrice {
   readonly lineId: string;
   readonly size: string;

@@ -1,3 +1,4 @@
+import { ownDearer } from '@/lib/check/prices/ownDearer';
 import { ownPrices } from '@/lib/check/prices/ownPrices';
 import { dutyRating } from '@/lib/check/time/dutyRating';
 import { longRun } from '@/lib/check/time/longRun';
@@ -23,6 +24,7 @@ export function reviewCosts(job: CheckedJob, facts: CostFacts): readonly Finding
     ...pressOrder(job, facts),
     ...priceFloors(job, facts),
     ...ownPrices(job, facts),
+    ...ownDearer(job, facts),
     ...workLoad(job, facts),
     ...orderBlanksBy(job, facts),
     ...longRun(job, facts),
@@ -136,6 +138,7 @@ function priceFloors(job: CheckedJob, facts: CostFacts): readonly Finding[] {
         .map(({ size }) => size)
         .join(', '),
       price: worst.price,
+      taxInside: job.channel.taxMode === 'inside',
       short: limitOf(worst) - worst.price,
     };
     return [

@@ -4,25 +4,30 @@ import { caseValue, wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
 import { layOutJob } from '@/lib/layout/layOutJob';
-import { priceTable } from '@/lib/price/priceTable';
+import { priceLine, type TablePrice } from '@/lib/price/priceTable';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { fromMinor } from '@/shared/money';
 
 /** @returns what the check needs to know of the sums to judge time, price, paper and press order. */
 export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
   const { sheet, laidOut } = costed;
-  const undecided = new Set(
-    laidOut.job.lines.flatMap(({ line }) => (line.askedPrice === null ? [line.id] : [])),
+  const asked = new Map(
+    laidOut.job.lines.flatMap(({ line, sizes }) =>
+      sizes.map(({ size, askedPrice }) => [JSON.stringify([line.id, size]), askedPrice] as const),
+    ),
   );
+  const { written } = taxTerms(sheet);
+  const table = ownPricedTable(costed, grid);
   return {
     attendedMinutes: wholeJob(sheet, 'attended'),
     benchMinutes: wholeJob(sheet, 'benchTime'),
+    sheets: wholeJob(sheet, 'sheets'),
     cases: sheet.cases.map(({ lineId, size }, index) => ({
       lineId,
       size,
-      price: undecided.has(lineId) ? null : caseValue(sheet, 'price', index),
-      outOfPocketFloor: caseValue(sheet, 'outOfPocketFloor', index),
-      fullCost: caseValue(sheet, 'fullCost', index) + caseValue(sheet, 'fees', index),
+      price: asked.get(JSON.stringify([lineId, size])) ?? null,
+      outOfPocketFloor: written(caseValue(sheet, 'outOfPocketFloor', index)),
+      fullCost: written(caseValue(sheet, 'fullCost', index) + caseValue(sheet, 'fees', index)),
     })),
     placements: laidOut.prints.map(
       ({ lineId, placementId, print, perSheet, pieces: count, sheets, spare }) => ({
@@ -38,20 +43,24 @@ export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
     pressOrders: laidOut.job.lines
       .filter((line) => line.placements.length > 1)
       .map((line) => pressOrder(costed, line, grid)),
-    ownPrices: ownPricesOf(costed, grid),
+    ownPrices: table.flatMap(({ lineId, size, from, pricedAt, isOwn, price, margin }) => {
+      const own = fromMinor(price, sheet.currency);
+      return isOwn ? [{ lineId, size, from, at: pricedAt, written: own, profit: margin * own }] : [];
+    }),
+    breakPrices: table.map(({ lineId, size, from, price }) => ({
+      lineId,
+      size,
+      from,
+      written: fromMinor(price, sheet.currency),
+    })),
   };
 }
 
-function ownPricesOf(costed: CostedJob, grid: Grid): CostFacts['ownPrices'] {
-  const { job } = costed.laidOut;
-  if (job.lines.every(({ line }) => line.ownPrices.length === 0)) return [];
-  const tax = taxTerms(costed.sheet);
-  return priceTable(costed, grid).flatMap(({ lineId, size, from, pricedAt, isOwn, price, margin }) => {
-    const written = fromMinor(price, costed.sheet.currency);
-    return isOwn
-      ? [{ lineId, size, from, at: pricedAt, written, profit: margin * tax.withoutTax(written) }]
-      : [];
-  });
+/** The prices of all breaks of the lines for which the maker has typed one. */
+function ownPricedTable(costed: CostedJob, grid: Grid): readonly TablePrice[] {
+  return costed.laidOut.job.lines.flatMap((line) =>
+    line.line.ownPrices.length === 0 ? [] : priceLine(costed, line, grid).table,
+  );
 }
 
 /**

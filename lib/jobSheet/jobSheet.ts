@@ -1,13 +1,11 @@
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { rollUsed } from '@/lib/grid/rollUsed';
+import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
 import { printOfSize } from '@/lib/job/printOfSize';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import type { Placement } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
-import { blanksToTake } from './blanksToTake';
-
-/** Every size of a line is covered this likely, the usual compromise between spares that lie about and a second order (common practice). */
-const CONFIDENCE = 0.75;
+import { thresholds } from '@/shared/tables/thresholds';
 
 /** A size of a line as it goes to the press. */
 interface SheetSize {
@@ -59,20 +57,15 @@ export interface JobSheetFacts {
  * @returns what a job's sheet for the bench says, in the order of the work
  */
 export function jobSheetFacts(
-  { job, workshop }: JobInput,
+  { job, blanks, workshop }: JobInput,
   { layout, costSheet: sheet }: { readonly layout: readonly LaidOutPrint[]; readonly costSheet: CostSheet },
 ): JobSheetFacts {
-  const cases = sheet.cases.map((one, index) => ({
-    ...one,
-    chance: 1 / caseValue(sheet, 'blanksDrawn', index),
-    price: caseValue(sheet, 'blanks', index),
-  }));
-  const { take, covered } = blanksToTake(
-    cases.map(({ quantity, chance, price }) => ({ needed: quantity, chance, price })),
-    CONFIDENCE,
-  );
+  const { take, covered } = blanksTaken(sheet, ({ lineId }) => {
+    const line = job.lines.find(({ id }) => id === lineId);
+    return line !== undefined && blanks[line.blankId]?.suppliedBy === 'customer' ? lineId : null;
+  });
   const lines = job.lines.flatMap(({ id, name, blankId }): readonly SheetLine[] => {
-    const sizes = cases.flatMap((one, index) =>
+    const sizes = sheet.cases.flatMap((one, index) =>
       one.lineId === id ? [{ size: one.size, wanted: one.quantity, take: take[index] ?? one.quantity }] : [],
     );
     if (sizes.length === 0) return [];
@@ -114,6 +107,39 @@ export function jobSheetFacts(
 }
 
 // Helpers
+
+/**
+ * Blanks to lay out by case. A customer's own cannot be bought again, so each of their lines has the spares that the
+ * customer is asked for; all others share the usual confidence.
+ *
+ * @param broughtTo id of a line whose blanks the customer brings, else null
+ */
+function blanksTaken(
+  sheet: CostSheet,
+  broughtTo: (one: CostSheet['cases'][number]) => string | null,
+): { readonly take: readonly number[]; readonly covered: number } {
+  const cases = sheet.cases.map((one, index) => ({
+    index,
+    group: broughtTo(one),
+    pieces: Math.ceil(one.quantity),
+    chance: 1 / caseValue(sheet, 'blanksDrawn', index),
+    price: caseValue(sheet, 'blanks', index),
+  }));
+  const { usual, sure } = thresholds.spares;
+  const groups = [...new Set(cases.map(({ group }) => group))].map((group) => {
+    const members = cases.filter((one) => one.group === group);
+    const found = blanksForConfidence(members, (group === null ? usual : sure).value);
+    return {
+      covered: found.covered,
+      took: members.map(({ index }, at) => [index, found.blanks[at]] as const),
+    };
+  });
+  const taken = new Map(groups.flatMap(({ took }) => took));
+  return {
+    take: cases.map(({ index, pieces }) => taken.get(index) ?? pieces),
+    covered: groups.reduce((all, group) => all * group.covered, 1),
+  };
+}
 
 const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
 

@@ -37,6 +37,8 @@ export interface FixFacts {
   setPrice: { readonly price: number };
   /** Of the size whose price is taken, in currency units. */
   priceAsSize: { readonly size: string; readonly price: number };
+  /** Each from the size next to it. */
+  pricesAsNear: { readonly count: number };
   noFreight: NoFacts;
   countDelivery: { readonly minutes: number };
   inkOfPicture: NoFacts;

@@ -26,6 +26,13 @@ interface Losses {
   readonly first: string;
 }
 
+/** Pieces planned for one press. */
+interface Planned {
+  readonly placement: string;
+  readonly press: string;
+  readonly planned: number;
+}
+
 /** Facts of the findings about placements and presses. Shares are 0 to 1. */
 export interface PlacementFacts {
   'PLC-01': Variant<
@@ -49,8 +56,8 @@ export interface PlacementFacts {
       readonly placement: string;
       readonly dropMm: number;
       readonly usualMm: number;
-      readonly leastMm: number;
-      readonly mostMm: number;
+      /** The least where it sits high, the most where it sits low. */
+      readonly limitMm: number;
     }
   >;
   /** The longer side, and the usual ones. */
@@ -62,13 +69,10 @@ export interface PlacementFacts {
     | Variant<'over', OnPlaten>
     /** `edgeMm` is the outer part that runs cooler. */
     | Variant<'edge', OnPlaten & { readonly edgeMm: number }>;
-  'PLC-06': Plain<{
-    readonly placement: string;
-    readonly press: string;
-    readonly planned: number;
-    readonly fit: number;
-    readonly apartMm: number;
-  }>;
+  /** `single` is a press that wraps round one piece. */
+  'PLC-06':
+    | Variant<'platen', Planned & { readonly fit: number; readonly apartMm: number }>
+    | Variant<'single', Planned>;
   'PLC-07': Variant<'compounded', Losses> | Variant<'order', Losses & { readonly saving: number }>;
   'PLC-08': Plain<{ readonly placement: string; readonly finished: string }>;
   'PLC-09':

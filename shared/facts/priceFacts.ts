@@ -5,8 +5,10 @@ interface Sold {
   readonly line: string;
   readonly size: string;
   readonly others: string;
+  /** All three as the channel writes prices, with tax inside or without. */
   readonly price: number;
-  /** What a piece lacks. */
+  readonly taxInside: boolean;
+  /** What the price lacks. */
   readonly short: number;
 }
 
@@ -23,6 +25,7 @@ export interface PriceFacts {
           /** First quantity of the break, and the one at which most is lost. */
           readonly from: number;
           readonly at: number;
+          /** Both as the channel writes prices. */
           readonly price: number;
           readonly short: number;
         }

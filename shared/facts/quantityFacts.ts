@@ -12,7 +12,7 @@ export interface QuantityFacts {
   'QTY-04':
     | Variant<'noBlank', { readonly blank: string; readonly size: string; readonly sizes: string }>
     | Variant<'strayCharge', { readonly line: string; readonly size: string; readonly blank: string }>
-    | Variant<'noPrice', { readonly blank: string; readonly size: string }>
+    | Variant<'noPrice', { readonly blank: string; readonly sizes: string; readonly count: number }>
     | Variant<'noPrint', { readonly placement: string; readonly size: string }>;
   /** Shares of the line's pieces. */
   'QTY-05': Variant<

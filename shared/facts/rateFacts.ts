@@ -61,6 +61,17 @@ export interface RateFacts {
         'ownUnused',
         { readonly line: string; readonly from: number; readonly price: number; readonly others: number }
       >
+    /** A price each that rises from fewer pieces to more. */
+    | Variant<
+        'ownDearer',
+        {
+          readonly line: string;
+          readonly fewer: number;
+          readonly fewerPrice: number;
+          readonly more: number;
+          readonly morePrice: number;
+        }
+      >
     | Variant<'noPay', NoFacts>
     | Variant<'noInk', { readonly artwork: string }>
     /** Minutes of hands and of the press alone, beside the seconds it is closed. */

@@ -27,15 +27,19 @@ export interface SafetyFacts {
   'SAF-02': Plain<{ readonly placement: string; readonly minutes: number; readonly most: number }>;
   'SAF-03': Plain<NoFacts>;
   'LAW-01': Variant<Exclude<Job['sewnLabel'], 'kept' | 'unknown'>, NoFacts>;
-  'LAW-02': Plain<{ readonly blank: string }>;
+  /** `denied` is said not to be for children, in sizes that are. */
+  'LAW-02':
+    | Variant<'meant', { readonly blank: string }>
+    | Variant<'denied', { readonly blank: string; readonly sizes: string }>;
   /** What was said of it, as the names of the choices parted by semicolons; or sizes that tell. */
   'LAW-03':
     | Variant<'said', { readonly blank: string; readonly risks: string }>
-    | Variant<'sizes', { readonly blank: string; readonly sizes: string }>;
+    | Variant<'sizes' | 'denied', { readonly blank: string; readonly sizes: string }>;
   'LAW-04':
     | Variant<'near', { readonly placement: string; readonly mm: number; readonly wantedMm: number }>
     | Variant<'inside', { readonly placement: string }>;
   'LAW-05': Plain<{ readonly channel: string }>;
   'LAW-07': Plain<{ readonly claim: Claim }>;
-  'LAW-08': Plain<{ readonly blank: string; readonly spare: number }>;
+  /** Spares with which every size comes out whole with that chance. */
+  'LAW-08': Plain<{ readonly blank: string; readonly spare: number; readonly confidence: number }>;
 }

@@ -22,11 +22,11 @@ export interface TimeFacts {
   'TIM-01':
     | Variant<'unknown', Needed>
     | Variant<'never', Work>
-    /** `honest` is a day that can be kept. */
+    /** `honest` is the earliest day that can be kept, or the first with room; empty where none is offered. */
     | Variant<'over' | 'busy', Work & { readonly honest: string }>;
   'TIM-02':
     | Variant<'unknown', { readonly blank: string }>
-    /** `later` is a day that can be kept; empty where there is none within two years. */
+    /** `later` likewise; empty where none is offered. */
     | Variant<'passed' | 'soon', Order & { readonly later: string }>
     | Variant<'later', Order>;
   /** Hours in one piece. */

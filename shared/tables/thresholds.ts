@@ -195,7 +195,9 @@ export const thresholds = {
     mixOff: limit(0.15, 'share', practice),
   },
   spares: {
-    /** That every size comes out whole. */
+    /** That every size comes out whole: between spares that lie about and a second order. */
+    usual: limit(0.75, 'share', practice),
+    /** Where no more can be had in time. */
     sure: limit(0.95, 'share', practice),
   },
   rateAge: {

@@ -36,6 +36,8 @@ export const fixLabels: {
   sortBreaks: (facts) => `Put them as ${facts.rising}`,
   setPrice: (facts, formatter) => `Make it ${formatter.money(facts.price)}`,
   priceAsSize: (facts, formatter) => `Take ${formatter.money(facts.price)}, as ${facts.size} costs`,
+  pricesAsNear: (facts, formatter) =>
+    `Take for ${formatter.count(facts.count, 'size')} what the next size costs`,
   noFreight: () => 'It comes free',
   countDelivery: (facts, formatter) => `No drive; count ${formatter.count(facts.minutes, 'minute')}`,
   inkOfPicture: () => 'Take what the picture shows',

@@ -20,14 +20,22 @@ export const lawWords = {
         );
     }
   },
-  'LAW-02': ({ facts }) =>
+  'LAW-02': ({ variant, facts }) =>
     wording(
-      `${facts.blank} is meant for children.`,
+      variant === 'denied'
+        ? `${facts.blank} is said not to be for children, but ${facts.sizes} names a child.`
+        : `${facts.blank} is meant for children.`,
       'Goods for children may need tests, a certificate and a lasting mark that says who made them, where, when and in which batch. Find out before you sell. Ask your local authority.',
     ),
   'LAW-03': ({ variant, facts }) => {
     const rules =
       'Sleepwear, bibs, cords, small parts and anything for the youngest come under rules on fire and choking. Give what evidence you have as the reason to go on. Ask your local authority.';
+    if (variant === 'denied') {
+      return wording(
+        `${facts.blank} is said not to be for children, but ${facts.sizes} is worn under three.`,
+        'Sleepwear, bibs, cords, small parts and anything for the youngest come under rules on fire and choking. Look whom it is for, or call the size by another name. Ask your local authority.',
+      );
+    }
     return variant === 'said'
       ? wording(`${facts.blank}: ${facts.risks.split(';').map(childRiskWords).join(', ')}.`, rules)
       : wording(`${facts.blank} in ${facts.sizes} is for children under three.`, rules);
@@ -55,6 +63,6 @@ export const lawWords = {
   'LAW-08': ({ facts }, formatter) =>
     wording(
       `${facts.blank} comes from the customer.`,
-      `${facts.spare > 0 ? `Ask for ${formatter.count(facts.spare, 'spare piece')}.` : 'Ask for a spare one.'} Get it in writing that a spoiled piece is not replaced. For what you owe them anyway ask your local authority.`,
+      `${facts.spare > 0 ? `Ask for ${formatter.count(facts.spare, 'spare piece')}, which leave every size whole with a chance of ${formatter.share(facts.confidence)}.` : 'Ask for a spare one.'} Get it in writing that a spoiled piece is not replaced. For what you owe them anyway ask your local authority.`,
     ),
 } satisfies WordingsOf<Pick<SafetyFacts, Ids>>;

@@ -7,13 +7,13 @@ type Ids = 'PLC-03' | 'PLC-04' | 'PLC-06' | 'PLC-09' | 'PLC-10';
 export const pressFitWords = {
   'PLC-03': ({ variant, facts }, formatter) => {
     const sentence = `${facts.placement} begins ${formatter.length(facts.dropMm)} below the collar; about ${formatter.length(facts.usualMm)} is usual.`;
-    const range = `${formatter.length(facts.leastMm)} to ${formatter.length(facts.mostMm)}`;
+    const limit = formatter.length(facts.limitMm);
     return variant === 'high'
       ? wording(
           sentence,
-          `Nearer than ${range} the collar seam lifts the platen and the print crowds the neck. Move it down.`,
+          `Nearer than ${limit} the collar seam lifts the platen and the print crowds the neck. Move it down.`,
         )
-      : wording(sentence, `Lower than ${range} the print sits on the belly and looks slipped. Move it up.`);
+      : wording(sentence, `Lower than ${limit} the print sits on the belly and looks slipped. Move it up.`);
   },
   'PLC-04': ({ variant, facts }, formatter) =>
     wording(
@@ -22,11 +22,18 @@ export const pressFitWords = {
         ? 'It runs under the arm or across the buttons. If it is meant as a badge, make it smaller.'
         : 'It looks lost, and small letters fill in. If it is meant as a badge, make it larger.',
     ),
-  'PLC-06': ({ facts }, formatter) =>
-    wording(
-      `${facts.placement} is planned ${formatter.count(facts.planned, 'piece')} at a time; ${formatter.number(facts.fit, 0)} fit evenly on the platen of ${facts.press}.`,
-      `With less than ${formatter.length(facts.apartMm)} between them those at the edge come out pale. Press fewer at a time.`,
-    ),
+  'PLC-06': ({ variant, facts }, formatter) => {
+    const planned = `${facts.placement} is planned ${formatter.count(facts.planned, 'piece')} at a time;`;
+    return variant === 'single'
+      ? wording(
+          `${planned} ${facts.press} takes one.`,
+          'It wraps round a single piece, and no other gets any heat. Press one at a time, or use an oven that holds several.',
+        )
+      : wording(
+          `${planned} ${formatter.number(facts.fit, 0)} fit evenly on the platen of ${facts.press}.`,
+          `With less than ${formatter.length(facts.apartMm)} between them those at the edge come out pale. Press fewer at a time.`,
+        );
+  },
   'PLC-09': ({ variant, facts }) => {
     const sentence = `${facts.press} is no press for ${facts.blank}.`;
     const why =

@@ -47,7 +47,7 @@ export const quantityWords = {
         );
       case 'noPrice':
         return wording(
-          `There is no price for ${facts.blank} in size ${facts.size}.`,
+          `There is no price for ${facts.blank} in ${facts.count === 1 ? 'size' : 'sizes'} ${facts.sizes}.`,
           'These pieces cannot be costed, and nothing is taken for free. Enter what you pay for one.',
         );
       default:

@@ -122,6 +122,11 @@ export const rateWords = {
           `${facts.of} adds ${formatter.money(facts.amount)} for ${facts.size} and ${formatter.money(facts.smallerAmount)} for ${facts.smaller}.`,
           'The larger size would be sold for less than the smaller one. Check both up-charges.',
         );
+      case 'ownDearer':
+        return wording(
+          `From ${formatter.count(facts.more, 'piece')} on, ${facts.line} costs ${formatter.money(facts.morePrice)} each, more than the ${formatter.money(facts.fewerPrice)} from ${formatter.count(facts.fewer, 'piece')} on.`,
+          'Whoever orders more would pay more for each. Take your own price out, or write one that falls.',
+        );
       case 'ownNothing':
         return wording(
           `From ${formatter.count(facts.from, 'piece')} on, ${facts.line} in ${facts.size} would be sold for ${formatter.money(facts.price)}.`,
@@ -202,13 +207,14 @@ export const rateWords = {
     }
     const whose = `${facts.line} in ${facts.size}`;
     const also = facts.others === '' ? '' : ` Too low as well: ${facts.others}.`;
+    const tax = facts.taxInside ? ', tax inside' : '';
     return variant === 'belowFloor'
       ? wording(
-          `${whose} at ${price} a piece is below the ${formatter.money(facts.floor)} that leave your pocket.`,
-          `You would pay ${formatter.money(facts.short)} a piece to do this job, with no pay for your time.${also} Raise the price, or give a reason to do it all the same.`,
+          `${whose} at ${price} a piece is below the ${formatter.money(facts.floor)} that only pay the bills${tax}.`,
+          `${formatter.money(facts.short)} a piece is missing: you would pay to do this job, with no pay for your time.${also} Raise the price, or give a reason to do it all the same.`,
         )
       : wording(
-          `${whose} at ${price} a piece is below its full cost of ${formatter.money(facts.cost)}.`,
+          `${whose} at ${price} a piece is below the ${formatter.money(facts.cost)} that pay its full cost${tax}.`,
           `It pays the bills of the day but not all of your time and the workshop: ${formatter.money(facts.short)} a piece is missing.${also} Raise the price, or know why not.`,
         );
   },

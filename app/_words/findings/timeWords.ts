@@ -22,12 +22,12 @@ export const timeWords = {
       case 'over':
         return wording(
           sentence,
-          `It cannot be done in time. The earliest honest day is ${formatter.day(facts.honest)}; or free more hours and charge for the rush.`,
+          `It cannot be done in time. The earliest day that can be kept is ${formatter.day(facts.honest)}, with a working day to spare; or free more hours and charge for the rush.`,
         );
       default:
         return wording(
           sentence,
-          `One bad evening and it is late. ${formatter.day(facts.honest)} would leave room.`,
+          `One bad evening and it is late. ${facts.honest === '' ? 'Free more hours.' : `${formatter.day(facts.honest)} would leave room.`}`,
         );
     }
   },

@@ -7,18 +7,20 @@ import { linePlaces } from '@/lib/job/places';
 
 /**
  * LAW-02: goods for children come under rules of their own. Told once for each blank that is said to be for
- * children, or of which a child's size is wanted while nobody has said.
+ * children, or of which a child's size is wanted; where the maker says that it is not for children, the size asks.
  */
 const children: Rule = ({ resolved }) =>
   eachBlank(resolved).flatMap(({ place, childNames }) => {
     const { blank } = place.line;
-    if (blank.forChildren === false || (blank.forChildren === null && childNames.length === 0)) return [];
+    if (blank.forChildren !== true && childNames.length === 0) return [];
     return [
       makeFinding({
         id: 'LAW-02',
         severity: 'caution',
         where: place.whereBlank('forChildren'),
-        facts: { blank: blank.name },
+        ...(blank.forChildren === false
+          ? ({ variant: 'denied', facts: { blank: blank.name, sizes: childNames.join(', ') } } as const)
+          : ({ variant: 'meant', facts: { blank: blank.name } } as const)),
       }),
     ];
   });
@@ -33,17 +35,24 @@ const childRisks: Rule = ({ resolved }) =>
     const risks = (blank.traits.childRisks ?? []).filter(
       (risk) => blank.forChildren !== false || alwaysChildrens.includes(risk),
     );
-    const draft = {
-      id: 'LAW-03',
-      severity: 'stop',
-      where: place.whereBlank('traits', 'childRisks'),
-    } as const;
+    const draft = { id: 'LAW-03', where: place.whereBlank('traits', 'childRisks') } as const;
     const of = { blank: blank.name };
     if (risks.length > 0) {
-      return [makeFinding({ ...draft, variant: 'said', facts: { ...of, risks: risks.join(';') } })];
+      return [
+        makeFinding({
+          ...draft,
+          severity: 'stop',
+          variant: 'said',
+          facts: { ...of, risks: risks.join(';') },
+        }),
+      ];
     }
-    if (blank.forChildren === false || babyNames.length === 0) return [];
-    return [makeFinding({ ...draft, variant: 'sizes', facts: { ...of, sizes: babyNames.join(', ') } })];
+    if (babyNames.length === 0) return [];
+    const facts = { ...of, sizes: babyNames.join(', ') };
+    // The maker's word against the name of a size: a question, and no stop.
+    return blank.forChildren === false
+      ? [makeFinding({ ...draft, severity: 'caution', variant: 'denied', facts })]
+      : [makeFinding({ ...draft, severity: 'stop', variant: 'sizes', facts })];
   });
 
 interface BlankOfJob {

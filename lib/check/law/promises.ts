@@ -1,7 +1,8 @@
-import { blanksForConfidence } from '@/lib/check/quantity/blanksForConfidence';
 import { blanksPerPiece } from '@/lib/check/quantity/packs';
 import type { Rule } from '@/lib/check/rule';
+import { toldOnce } from '@/lib/check/toldOnce';
 import { makeFinding } from '@/lib/findings/makeFinding';
+import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
 import type { LinePlace } from '@/lib/job/places';
 import { linePlaces, placementPlaces } from '@/lib/job/places';
 import type { Finding } from '@/shared/finding';
@@ -9,40 +10,42 @@ import { thresholds } from '@/shared/tables/thresholds';
 
 /** LAW-04: print where lips touch a cup. */
 const lipZone: Rule = ({ resolved }) =>
-  placementPlaces(resolved).flatMap((place): readonly Finding[] => {
-    const { rim, name } = place.placed.placement;
-    if (place.line.blank.kind !== 'drinkware') return [];
-    if (rim.inside) {
+  toldOnce(
+    placementPlaces(resolved).flatMap((place): readonly Finding[] => {
+      const { rim, name } = place.placed.placement;
+      if (place.line.blank.kind !== 'drinkware') return [];
+      if (rim.inside) {
+        return [
+          makeFinding({
+            id: 'LAW-04',
+            severity: 'stop',
+            variant: 'inside',
+            where: place.where('rim', 'inside'),
+            facts: { placement: name },
+            fix: { label: 'printOutside', facts: {}, changes: [place.change(['rim', 'inside'], false)] },
+          }),
+        ];
+      }
+      const limit = thresholds.lipZone;
+      if (rim.belowMm === null || rim.belowMm >= limit.value - 1e-6) return [];
       return [
         makeFinding({
           id: 'LAW-04',
-          severity: 'stop',
-          variant: 'inside',
-          where: place.where('rim', 'inside'),
-          facts: { placement: name },
-          fix: { label: 'printOutside', facts: {}, changes: [place.change(['rim', 'inside'], false)] },
+          severity: 'caution',
+          variant: 'near',
+          where: place.where('rim', 'belowMm'),
+          found: { value: rim.belowMm, unit: 'mm' },
+          limit: { value: limit.value, unit: 'mm' },
+          facts: { placement: name, mm: rim.belowMm, wantedMm: limit.value },
+          fix: {
+            label: 'belowRim',
+            facts: { mm: limit.value },
+            changes: [place.change(['rim', 'belowMm'], limit.value)],
+          },
         }),
       ];
-    }
-    const limit = thresholds.lipZone;
-    if (rim.belowMm === null || rim.belowMm >= limit.value - 1e-6) return [];
-    return [
-      makeFinding({
-        id: 'LAW-04',
-        severity: 'caution',
-        variant: 'near',
-        where: place.where('rim', 'belowMm'),
-        found: { value: rim.belowMm, unit: 'mm' },
-        limit: { value: limit.value, unit: 'mm' },
-        facts: { placement: name, mm: rim.belowMm, wantedMm: limit.value },
-        fix: {
-          label: 'belowRim',
-          facts: { mm: limit.value },
-          changes: [place.change(['rim', 'belowMm'], limit.value)],
-        },
-      }),
-    ];
-  });
+    }),
+  );
 
 /** LAW-07: what buyers are promised, and nobody can prove yet. A dishwasher concerns cups only. */
 const claims: Rule = ({ resolved: { workshop, lines } }) =>
@@ -80,7 +83,11 @@ const customersBlanks: Rule = ({ resolved }) => {
         severity: 'caution',
         where: place.whereBlank('suppliedBy'),
         found: 'customer',
-        facts: { blank: blank.name, spare: sparesOf(ofBlank) },
+        facts: {
+          blank: blank.name,
+          spare: sparesOf(ofBlank),
+          confidence: thresholds.spares.sure.value,
+        },
       }),
     ];
   });
@@ -91,9 +98,9 @@ const sparesOf = (places: readonly LinePlace[]): number =>
   places.reduce((sum, { line }) => {
     const chance = 1 / blanksPerPiece(line);
     // Broken counts are QTY-02's matter.
-    const wanted = line.sizes.map(({ quantity }) => ({ pieces: Math.ceil(quantity), chance }));
-    const asked = blanksForConfidence(wanted, thresholds.spares.sure.value);
-    return asked.reduce((all, blanks, index) => all + blanks - (wanted[index]?.pieces ?? 0), sum);
+    const wanted = line.sizes.map(({ quantity }) => ({ pieces: Math.ceil(quantity), chance, price: 0 }));
+    const { blanks } = blanksForConfidence(wanted, thresholds.spares.sure.value);
+    return blanks.reduce((all, count, index) => all + count - (wanted[index]?.pieces ?? 0), sum);
   }, 0);
 
 export const promiseRules: readonly Rule[] = [lipZone, claims, customersBlanks];

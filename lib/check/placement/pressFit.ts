@@ -1,4 +1,5 @@
 import type { Rule } from '@/lib/check/rule';
+import { toldOnce } from '@/lib/check/toldOnce';
 import { pressFor, suitsPress } from '@/lib/drafts/pressFor';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { PlacementPlace } from '@/lib/job/places';
@@ -12,65 +13,65 @@ import { suitedPressFix } from './suitedPressFix';
 
 /** PLC-09: the press is of a kind that cannot take the blank. */
 const pressKind: Rule = ({ resolved }) =>
-  placementPlaces(resolved).flatMap((place) => {
-    const { press } = place.placed;
-    const { blank } = place.line;
-    if (suitsPress(press.kind, blank)) return [];
-    const better = pressFor(blank, resolved.workshop.presses);
-    const of = { press: press.name, blank: blank.name };
-    return [
-      makeFinding({
-        id: 'PLC-09',
-        severity: 'stop',
-        ...(better === null
-          ? ({ variant: 'none', facts: of } as const)
-          : ({ variant: 'other', facts: { ...of, better: better.name } } as const)),
-        where: place.where('pressId'),
-        found: press.kind,
-        limit: blank.kind,
-        fix: suitedPressFix(place, resolved),
-      }),
-    ];
-  });
+  toldOnce(
+    placementPlaces(resolved).flatMap((place) => {
+      const { press } = place.placed;
+      const { blank } = place.line;
+      if (suitsPress(press.kind, blank)) return [];
+      const better = pressFor(blank, resolved.workshop.presses);
+      const of = { press: press.name, blank: blank.name };
+      return [
+        makeFinding({
+          id: 'PLC-09',
+          severity: 'stop',
+          ...(better === null
+            ? ({ variant: 'none', facts: of } as const)
+            : ({ variant: 'other', facts: { ...of, better: better.name } } as const)),
+          where: place.where('pressId'),
+          found: press.kind,
+          limit: blank.kind,
+          fix: suitedPressFix(place, resolved),
+        }),
+      ];
+    }),
+  );
 
 /** PLC-10: a piece thicker than the press opens does not close evenly. Told where both are known. */
 const opening: Rule = ({ resolved }) =>
-  placementPlaces(resolved).flatMap((place) => {
-    const { press } = place.placed;
-    const { blank } = place.line;
-    const { thicknessMm } = blank.traits;
-    const { openingMm } = press.rating;
-    if (thicknessMm === null || openingMm === null || fitsWithin(thicknessMm, openingMm)) return [];
-    const wider = resolved.workshop.presses.find(
-      ({ kind, rating }) =>
-        suitsPress(kind, blank) && rating.openingMm !== null && fitsWithin(thicknessMm, rating.openingMm),
-    );
-    return [
-      makeFinding({
-        id: 'PLC-10',
-        severity: 'stop',
-        where: place.where('pressId'),
-        found: { value: thicknessMm, unit: 'mm' },
-        limit: { value: openingMm, unit: 'mm' },
-        facts: { press: press.name, blank: blank.name, thicknessMm, openingMm },
-        fix: wider === undefined ? null : pressButton(place, wider),
-      }),
-    ];
-  });
+  toldOnce(
+    placementPlaces(resolved).flatMap((place) => {
+      const { press } = place.placed;
+      const { blank } = place.line;
+      const { thicknessMm } = blank.traits;
+      const { openingMm } = press.rating;
+      if (thicknessMm === null || openingMm === null || fitsWithin(thicknessMm, openingMm)) return [];
+      const wider = resolved.workshop.presses.find(
+        ({ kind, rating }) =>
+          suitsPress(kind, blank) && rating.openingMm !== null && fitsWithin(thicknessMm, rating.openingMm),
+      );
+      return [
+        makeFinding({
+          id: 'PLC-10',
+          severity: 'stop',
+          where: place.where('pressId'),
+          found: { value: thicknessMm, unit: 'mm' },
+          limit: { value: openingMm, unit: 'mm' },
+          facts: { press: press.name, blank: blank.name, thicknessMm, openingMm },
+          fix: wider === undefined ? null : pressButton(place, wider),
+        }),
+      ];
+    }),
+  );
 
-/** PLC-06: more pieces side by side than the platen covers evenly. */
+/** PLC-06: more pieces side by side than the platen covers evenly; a press that wraps a piece takes one. */
 const together: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place): readonly Finding[] => {
     const { placement, press } = place.placed;
     const { piecesPerPress } = placement.recipe.steps;
-    const room = press.platen;
-    if (room === null || piecesPerPress === 1) return [];
-    const apart = thresholds.betweenPieces.value;
-    const fit = Math.max(
-      1,
-      Math.min(...place.prints.map((print) => fitting(room, pieceOf(place, print), apart))),
-    );
-    if (piecesPerPress <= fit) return [];
+    const isWrap = press.kind === 'mug' || press.kind === 'tumbler';
+    const fit = isWrap ? 1 : onPlaten(place);
+    if (fit === null || piecesPerPress <= fit) return [];
+    const planned = { placement: placement.name, press: press.name, planned: piecesPerPress };
     return [
       makeFinding({
         id: 'PLC-06',
@@ -78,13 +79,12 @@ const together: Rule = ({ resolved }) =>
         where: place.where('recipe', 'steps', 'piecesPerPress'),
         found: { value: piecesPerPress, unit: 'pieces' },
         limit: { value: fit, unit: 'pieces' },
-        facts: {
-          placement: placement.name,
-          press: press.name,
-          planned: piecesPerPress,
-          fit,
-          apartMm: apart,
-        },
+        ...(isWrap
+          ? ({ variant: 'single', facts: planned } as const)
+          : ({
+              variant: 'platen',
+              facts: { ...planned, fit, apartMm: thresholds.betweenPieces.value },
+            } as const)),
         fix: {
           label: 'pressTogether',
           facts: { pieces: fit },
@@ -93,6 +93,14 @@ const together: Rule = ({ resolved }) =>
       }),
     ];
   });
+
+/** @returns how many fit evenly, one at least; null where nobody measured the platen. */
+function onPlaten(place: PlacementPlace): number | null {
+  const room = place.placed.press.platen;
+  if (room === null) return null;
+  const apart = thresholds.betweenPieces.value;
+  return Math.max(1, Math.min(...place.prints.map((print) => fitting(room, pieceOf(place, print), apart))));
+}
 
 /** The place a piece takes: its print, and its own width where that is known and more. */
 function pieceOf({ line }: PlacementPlace, { print, sizes }: PlacementPlace['prints'][number]): SizeMm {

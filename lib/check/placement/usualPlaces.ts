@@ -3,7 +3,7 @@ import { resizeFix, shrinkFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { placementPlaces } from '@/lib/job/places';
-import { enlargedSize } from '@/lib/job/tidyLength';
+import { enlargedSize, tidyLength } from '@/lib/job/tidyLength';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 import { LENGTH_TOLERANCE_MM } from '@/shared/units';
@@ -22,7 +22,9 @@ const belowCollar: Rule = ({ resolved }) =>
       position === 'back' ? collar.back : hasChildren ? collar.youthFront : collar.front;
     const isHigh = dropMm < least.value - LENGTH_TOLERANCE_MM;
     if (!isHigh && dropMm <= most.value + LENGTH_TOLERANCE_MM) return [];
-    const mm = resolved.workshop.units.length === 'in' ? usual.value : Math.round(usual.value / 5) * 5;
+    const isInch = resolved.workshop.units.length === 'in';
+    const mm = isInch ? tidyLength(usual.value, 'in') : Math.round(usual.value / 5) * 5;
+    const limitMm = (isHigh ? least : most).value;
     return [
       makeFinding({
         id: 'PLC-03',
@@ -30,14 +32,8 @@ const belowCollar: Rule = ({ resolved }) =>
         variant: isHigh ? 'high' : 'low',
         where: place.where('dropFromCollarMm'),
         found: { value: dropMm, unit: 'mm' },
-        limit: { value: (isHigh ? least : most).value, unit: 'mm' },
-        facts: {
-          placement: placement.name,
-          dropMm,
-          usualMm: mm,
-          leastMm: least.value,
-          mostMm: most.value,
-        },
+        limit: { value: limitMm, unit: 'mm' },
+        facts: { placement: placement.name, dropMm, usualMm: mm, limitMm },
         fix: { label: 'setDrop', facts: { mm }, changes: [place.change(['dropFromCollarMm'], mm)] },
       }),
     ];

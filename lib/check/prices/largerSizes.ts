@@ -24,9 +24,12 @@ const largerBlanks: Rule = (scene) => {
         ),
         'price',
       );
+    const isTyped = (size: string) =>
+      line.blank.sizes.some(({ name, price }) => name === size && price !== null);
     const found = cheaperLarger(
       line.sizes.flatMap(({ size, blankPrice }) =>
-        odd.includes(pathKey(whereOf(size))) ? [] : [{ size, amount: blankPrice.value }],
+        // What stands in for a price nobody typed says nothing of the others; QTY-04 asks for it.
+        isTyped(size) && !odd.includes(pathKey(whereOf(size))) ? [{ size, amount: blankPrice.value }] : [],
       ),
     );
     if (found === null) return [];

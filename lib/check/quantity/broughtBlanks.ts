@@ -1,8 +1,8 @@
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
+import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
 import { linePlaces } from '@/lib/job/places';
 import { thresholds } from '@/shared/tables/thresholds';
-import { blanksForConfidence } from './blanksForConfidence';
 import { blanksPerPiece } from './packs';
 
 /** QTY-08: how many blanks a customer who brings them is to bring, spares included. Whole pieces only: QTY-02 says so. */
@@ -13,8 +13,8 @@ export const broughtBlanks: Rule = ({ resolved }) =>
     if (sizes.some(({ quantity }) => !Number.isInteger(quantity))) return [];
     const chance = 1 / blanksPerPiece(line);
     const confidence = thresholds.spares.sure.value;
-    const asked = blanksForConfidence(
-      sizes.map(({ quantity }) => ({ pieces: quantity, chance })),
+    const { blanks: asked } = blanksForConfidence(
+      sizes.map(({ quantity, blankPrice }) => ({ pieces: quantity, chance, price: blankPrice.value })),
       confidence,
     );
     const pieces = sizes.reduce((sum, { quantity }) => sum + quantity, 0);

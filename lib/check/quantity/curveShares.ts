@@ -1,3 +1,4 @@
+import { childSizes } from '@/lib/check/children/childSize';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { Audience } from '@/shared/schemas/job';
 import { sizeCurves } from '@/shared/tables/sizeCurves';
@@ -12,12 +13,17 @@ interface SizeShare {
 
 /**
  * A line's mix of sizes beside that of a crowd. A blank that lacks a size of the curve spreads its share over the
- * others; one with sizes that no curve knows cannot be compared.
+ * others; one with sizes that no curve knows, or of children
+ * beside a crowd of grown-ups, cannot be compared.
  *
  * @returns an entry for each size of the blank; none where a size has no place on the curve
  */
 export function curveShares({ blank, sizes }: ResolvedLine, audience: Audience): readonly SizeShare[] {
   const curve = sizeCurves[audience];
+  const names = blank.sizes.map(({ name }) => name);
+  const children = childSizes(names, blank.forChildren).size;
+  // A child's M is no M of a grown-up: sizes of both, or of the other crowd, are not compared.
+  if (children !== 0 && (audience !== 'youth' || children !== names.length)) return [];
   const known = blank.sizes.flatMap(({ name }) => {
     const share = curve[letterOf(name)];
     return share === undefined ? [] : [{ size: name, share }];

@@ -1,6 +1,5 @@
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
-import { thresholds } from '@/shared/tables/thresholds';
 import { type FreeHours, firstDayBack, lastDayForward } from './benchCalendar';
 
 /** One working day between the last press and the day the goods are wanted. */
@@ -29,15 +28,20 @@ export function latestOrderDay(
 }
 
 /**
- * The first wanted day for which there is time enough to order, worked forward from the order.
+ * The first wanted day for which there is time enough, worked forward from the order.
  *
+ * @param ordered a working day
+ * @param lead working days from order to arrival
  * @returns null where the work takes longer than anybody plans
  */
-export function dayWithBlanks(asOf: string, free: FreeHours, hours: number, lead: number): string | null {
-  const ordered = addWorkingDays(asOf, thresholds.orderSoon.value + 1);
+export function dayWithBlanks(ordered: string, free: FreeHours, hours: number, lead: number): string | null {
   const arrived = addWorkingDays(ordered, lead);
   const lastBenchDay = lastDayForward(free, addDays(arrived, 1), hours);
-  if (lastBenchDay === null) return null;
+  return lastBenchDay === null ? null : dayAfterBuffer(lastBenchDay);
+}
+
+/** @returns the first wanted day that leaves the buffer after the last day at the bench. */
+export function dayAfterBuffer(lastBenchDay: string): string {
   let wanted = addDays(lastBenchDay, 1);
   while (daysBetween(lastBenchDay, lastBenchDayBefore(wanted)) < 0) wanted = addDays(wanted, 1);
   return wanted;

@@ -3,19 +3,19 @@ import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob, KnownPress } from '@/lib/job/checkedJob';
 import type { Finding, Fix, Where } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { piecesOf, sessionsOf } from './sessions';
+import { piecesOfJob, sessionsOf } from './sessions';
+import { splitFix } from './splitFix';
 
 /** ELE-04: what a job asks of its machines against what their makers rate them for, where that is known. */
 export const dutyRating = (job: CheckedJob, facts: CostFacts): readonly Finding[] => [
   ...sheetsPerMonth(job, facts),
-  ...pressesOf(job).flatMap((press) => pressDuty(job, press)),
+  ...pressesOf(job).flatMap((press) => pressDuty(job, facts, press)),
 ];
 
-function sheetsPerMonth({ printer, workshop }: CheckedJob, facts: CostFacts): readonly Finding[] {
-  const planned = facts.placements.reduce((sum, { sheets }) => sum + sheets, 0);
+function sheetsPerMonth({ printer, workshop }: CheckedJob, { sheets }: CostFacts): readonly Finding[] {
   const index = workshop.printers.findIndex(({ id }) => id === printer.id);
   const where: Where = { document: 'workshop', path: ['printers', index, 'ratedSheetsPerMonth'] };
-  return judge('sheets', printer.name, planned, printer.ratedSheetsPerMonth, where, null);
+  return judge('sheets', printer.name, sheets, printer.ratedSheetsPerMonth, where, null);
 }
 
 interface PressUse {
@@ -25,13 +25,24 @@ interface PressUse {
   readonly hotMinutes: number;
 }
 
-function pressDuty(job: CheckedJob, { press, presses, hotMinutes }: PressUse): readonly Finding[] {
+function pressDuty(
+  job: CheckedJob,
+  facts: CostFacts,
+  { press, presses, hotMinutes }: PressUse,
+): readonly Finding[] {
   const sessions = sessionsOf(job);
   const { pressesPerDay, hotHoursPerDay } = press.rating;
   const index = job.workshop.presses.findIndex(({ id }) => id === press.id);
   const where = (key: string): Where => ({ document: 'workshop', path: ['presses', index, 'rating', key] });
   const tell = (variant: 'presses' | 'hours', whole: number, rated: number | null, key: string) =>
-    judge(variant, press.name, whole / sessions, rated, where(key), splitFix(job, whole, rated));
+    judge(
+      variant,
+      press.name,
+      whole / sessions,
+      rated,
+      where(key),
+      lighterDays(job, facts, whole / (rated ?? whole)),
+    );
   return [
     ...tell('presses', presses, pressesPerDay, 'pressesPerDay'),
     ...tell('hours', hotMinutes / 60, hotHoursPerDay, 'hotHoursPerDay'),
@@ -63,16 +74,8 @@ function judge(
 }
 
 /** So many pieces a session that none asks more of the press than it is rated for. */
-function splitFix(job: CheckedJob, whole: number, rated: number | null): Fix | null {
-  const total = piecesOf(job);
-  const pieces = Math.floor((total * (rated ?? 0)) / whole);
-  if (pieces < 1 || pieces >= total) return null;
-  return {
-    label: 'splitSessions',
-    facts: { pieces },
-    changes: [{ document: 'job', path: ['piecesPerSession'], value: pieces }],
-  };
-}
+const lighterDays = (job: CheckedJob, facts: CostFacts, times: number): Fix | null =>
+  splitFix(job, facts, Math.floor(piecesOfJob(job) / times));
 
 function pressesOf({ lines }: CheckedJob): readonly PressUse[] {
   const uses = new Map<string, PressUse>();
@@ -81,11 +84,13 @@ function pressesOf({ lines }: CheckedJob): readonly PressUse[] {
     for (const { placement, press, scrap, hotMinutes } of placements.toReversed()) {
       entering /= 1 - scrap.value;
       const presses = entering / placement.recipe.steps.piecesPerPress + placement.testPresses;
+      // Minutes are a piece's own share of a press, however many lie in it.
+      const pieces = entering + placement.testPresses;
       const before = uses.get(press.id);
       uses.set(press.id, {
         press,
         presses: presses + (before?.presses ?? 0),
-        hotMinutes: presses * hotMinutes.value + (before?.hotMinutes ?? 0),
+        hotMinutes: pieces * hotMinutes.value + (before?.hotMinutes ?? 0),
       });
     }
   }

@@ -4,13 +4,15 @@ import type { CheckedJob } from '@/lib/job/checkedJob';
 import type { Finding, Fix } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 import { HOURS_NOISE } from './benchCalendar';
-import { piecesOf, sessionsOf } from './sessions';
+import { piecesOfJob, sessionsOf } from './sessions';
+import { splitFix } from './splitFix';
 
 /**
  * TIM-04: hours at the bench in one piece. A session ends with the free hours of its day at the latest; time allowed
  * for rest is a break.
  */
-export function longRun(job: CheckedJob, { benchMinutes }: CostFacts): readonly Finding[] {
+export function longRun(job: CheckedJob, facts: CostFacts): readonly Finding[] {
+  const { benchMinutes } = facts;
   const { freeHours } = job.workshop;
   const longestDay = freeHours === null ? 24 : Math.max(...freeHours);
   const hours = Math.min(benchMinutes / sessionsOf(job) / 60, longestDay);
@@ -28,23 +30,16 @@ export function longRun(job: CheckedJob, { benchMinutes }: CostFacts): readonly 
       found: { value: hours, unit: 'h' },
       limit: { value: most, unit: 'h' },
       facts: { hours, most },
-      fix: splitFix(job, benchMinutes),
+      fix: shortRuns(job, facts),
     }),
   ];
 }
 
 /** Fewest sessions of which none is long, each with its own set-up and clean-down. */
-function splitFix(job: CheckedJob, benchMinutes: number): Fix | null {
+function shortRuns(job: CheckedJob, facts: CostFacts): Fix | null {
   const around = job.rates.setUpMinutes.value + job.rates.cleanDownMinutes.value;
-  const work = benchMinutes - sessionsOf(job) * around;
+  const work = facts.benchMinutes - sessionsOf(job) * around;
   const room = thresholds.run.long.value * 60 - around;
-  const total = piecesOf(job);
   if (room <= 0 || work <= 0) return null;
-  const pieces = Math.floor((total * room) / work);
-  if (pieces < 1 || pieces >= total) return null;
-  return {
-    label: 'splitSessions',
-    facts: { pieces },
-    changes: [{ document: 'job', path: ['piecesPerSession'], value: pieces }],
-  };
+  return splitFix(job, facts, Math.floor((piecesOfJob(job) * room) / work));
 }

@@ -30,7 +30,7 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
   const soon = thresholds.orderSoon.value;
   const isPassed = daysBetween(checked.asOf, latest) < 0;
   const severity = isPassed ? 'stop' : days <= soon ? 'caution' : 'note';
-  const later = severity === 'note' ? null : earliestDay(checked, facts);
+  const later = severity === 'note' ? null : earliestDay(checked, facts, severity);
   const order = { latest, lead, wantedOn };
   return [
     makeFinding({

@@ -1,11 +1,11 @@
 import type { CheckedJob } from '@/lib/job/checkedJob';
 
 /** @returns good pieces of a job. */
-export const piecesOf = ({ lines }: Pick<CheckedJob, 'lines'>): number =>
+export const piecesOfJob = ({ lines }: Pick<CheckedJob, 'lines'>): number =>
   lines.flatMap(({ sizes }) => sizes).reduce((sum, { quantity }) => sum + quantity, 0);
 
 /** @returns how many times the press is heated up for a job; each is taken for a day of its own. */
 export function sessionsOf(job: CheckedJob): number {
   const most = job.job.piecesPerSession;
-  return most === null ? 1 : Math.max(1, Math.ceil(piecesOf(job) / most));
+  return most === null ? 1 : Math.max(1, Math.ceil(piecesOfJob(job) / most));
 }

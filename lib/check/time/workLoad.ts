@@ -34,15 +34,15 @@ export function workLoad(checked: CheckedJob, facts: CostFacts): readonly Findin
   const freeHours = hoursBetween(free, asOf, addDays(wantedOn, -1));
   if (neededHours <= freeHours * busy.value + HOURS_NOISE) return [];
   const isOver = neededHours > freeHours * full.value + HOURS_NOISE;
-  const honest = earliestDay(checked, facts);
+  const honest = earliestDay(checked, facts, isOver ? 'stop' : 'caution');
   const work = { neededHours, freeHours, wantedOn };
   return [
     makeFinding({
       id: 'TIM-01',
       severity: isOver ? 'stop' : 'caution',
-      ...(honest === null
+      ...(isOver && honest === null
         ? ({ variant: 'never', facts: work } as const)
-        : ({ variant: isOver ? 'over' : 'busy', facts: { ...work, honest } } as const)),
+        : ({ variant: isOver ? 'over' : 'busy', facts: { ...work, honest: honest ?? '' } } as const)),
       where: { document: 'job', path: ['wantedOn'] },
       found: { value: neededHours, unit: 'h' },
       limit: { value: freeHours, unit: 'h' },

@@ -6,25 +6,19 @@ export type Rush =
 
 type RushStep = 'underNormal' | 'underHalf' | 'nextDay';
 
-/** Shares of the price; customary surcharges of decorators run from a quarter to the whole, from memory. */
-const customaryRush: Readonly<Record<RushStep, number>> = {
-  underNormal: 0.2,
-  underHalf: 0.5,
-  nextDay: 1,
-};
-
 /**
  * The surcharge of an order wanted sooner than usual.
  *
  * @param wantedDays working days until it is wanted, 0 or more
  * @param normalDays working days that an order usually takes, above 0
  * @param hasCapacity whether the hours it needs are free until then
+ * @param shares of the price, as the workshop's policy has them
  */
 export function rushShare(
   wantedDays: number,
   normalDays: number,
   hasCapacity: boolean,
-  shares: Readonly<Record<RushStep, number>> = customaryRush,
+  shares: Readonly<Record<RushStep, number>>,
 ): Rush {
   if (wantedDays >= normalDays) return { kind: 'none' };
   if (!hasCapacity) return { kind: 'noCapacity' };

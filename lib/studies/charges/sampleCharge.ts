@@ -12,8 +12,6 @@ interface SampleCharge {
   /** Full cost of making one piece before the order, unrounded. */
   readonly cost: number;
   readonly written: MinorUnits;
-  /** Taken off the order when it comes, and kept when it does not. */
-  readonly credited: MinorUnits;
 }
 
 /** What the order pays for in any case: the sample does not pay for it again. */
@@ -44,8 +42,7 @@ export function sampleCharge({ laidOut }: CostedJob, grid: Grid, lineId: string)
     borneByOrder,
   )([{ n: 1, priceEach: null }]);
   if (point == null) return null;
-  const written = writtenPrice(job, point.targetTotal);
-  return { size: size.size, cost: point.fullCost, written, credited: written };
+  return { size: size.size, cost: point.fullCost, written: writtenPrice(job, point.targetTotal) };
 }
 
 // Helpers

@@ -43,6 +43,9 @@ describe('a fault in words is noticed', () => {
     ['an shirt', 'an before a consonant'],
     ['costs undefined', 'a gap'],
     ['costs NaN USD', 'a gap'],
+    ['79 presss a day', 'a plural nobody says'],
+    ['2 batchs', 'a plural nobody says'],
+    ['3 boxs', 'a plural nobody says'],
     ['a price of {price}', 'a gap'],
     ['two  spaces', 'a gap'],
   ])('%s', (text, fault) => expect(wordFaults(text)).toEqual([expect.stringContaining(fault)]));

@@ -9,6 +9,7 @@ import { club, mugs, TODAY, told } from '@/tests/fixtures/clubJob';
 const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 452.3 - 40 - 45 - 15,
+  sheets: 0,
   cases: [{ lineId: 'shirts', size: 'L', price: 19, outOfPocketFloor: 6.33, fullCost: 11.18 }],
   placements: [
     { lineId: 'shirts', placementId: 'back', print: 0, perSheet: 1, pieces: 37, sheets: 37, spare: 0 },
@@ -16,6 +17,7 @@ const facts: CostFacts = {
   ],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: null, saving: 0 }],
   ownPrices: [],
+  breakPrices: [],
 };
 
 const named = (findings: ReturnType<typeof checkJob>['findings']) =>

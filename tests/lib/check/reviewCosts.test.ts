@@ -20,10 +20,12 @@ const sold = (price: number | null, size = 'L') => ({
 const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 352.3,
+  sheets: 0,
   cases: [sold(19)],
   placements: [],
   pressOrders: [],
   ownPrices: [],
+  breakPrices: [],
 };
 
 function review(input: JobInput, id: FindingId, changes: Partial<CostFacts> = {}) {
@@ -114,14 +116,16 @@ describe('TIM-01 lays the work beside the free hours', () => {
     expect(verdictOf(club(), 'TIM-01', { attendedMinutes: hours * 60 })).toBe(expected);
   });
 
-  it('offers the earliest day on which the work leaves room', () => {
-    const [finding] = review(club(), 'TIM-01', { attendedMinutes: 1800 });
-    const after = mended(club(), finding);
-    expect(verdictOf(after, 'TIM-01', { attendedMinutes: 1800 })).toBe('pass');
-    // 30 h ÷ 0.85 = 35.3 h: 20 by the 10th, 1 + 4 by the 12th, 9 by the 19th, 1 + 1 by Tuesday the 22nd.
-    const dayBefore = changed(after, { 'job.wantedOn': '2026-12-22' });
-    expect(after.job.wantedOn).toBe('2026-12-23');
-    expect(verdictOf(dayBefore, 'TIM-01', { attendedMinutes: 1800 })).toBe('caution busy');
+  it('offers the earliest day that can be kept, and from there the first with room', () => {
+    const work = { attendedMinutes: 1800 };
+    const kept = mended(club(), review(club(), 'TIM-01', work)[0]);
+    // 30 h: 20 by the 10th, 1 + 4 by the 12th, 1 each from the 14th to Friday the 18th; Monday the 21st is spare.
+    expect(kept.job.wantedOn).toBe('2026-12-22');
+    expect(verdictOf(kept, 'TIM-01', work)).toBe('caution busy');
+    // 30 h ÷ 0.85 = 35.3 h: 30 by the 18th, 4 by the 19th, 1 + 1 by Tuesday the 22nd.
+    const easy = mended(kept, review(kept, 'TIM-01', work)[0]);
+    expect(easy.job.wantedOn).toBe('2026-12-23');
+    expect(verdictOf(easy, 'TIM-01', work)).toBe('pass');
   });
 
   it.each([
@@ -155,6 +159,15 @@ describe('TIM-02 counts back to the last day for ordering blanks', () => {
   it('offers a day that leaves time, once it has passed', () => {
     const late = { ...club(), asOf: '2026-12-03' };
     const after = mended(late, review(late, 'TIM-02')[0]);
+    // Ordered on Thursday the 3rd, here by the 9th; 5.87 h from the 10th end on Saturday the 12th; Monday is the buffer.
+    expect(after.job.wantedOn).toBe('2026-12-15');
+    expect(verdictOf(after, 'TIM-02')).toBe('caution soon');
+    expect(verdictOf(changed(after, { 'job.wantedOn': '2026-12-14' }), 'TIM-02')).toBe('stop passed');
+  });
+
+  it('offers a day on which nothing hurries where the order is only urgent', () => {
+    const soon = { ...changed(club(), { 'job.wantedOn': '2026-12-15' }), asOf: '2026-12-03' };
+    const after = mended(soon, review(soon, 'TIM-02')[0]);
     // Ordered by the 8th, here by the 14th; 5.87 h from the 15th end on Saturday the 19th; Monday is the buffer.
     expect(after.job.wantedOn).toBe('2026-12-22');
     expect(verdictOf(after, 'TIM-02')).toBe('note later');
@@ -186,21 +199,35 @@ describe('the earliest day', () => {
   const days = (['TIM-01', 'TIM-02'] as const).map((id) => review(hurried, id)[0]);
 
   it('is one for hours and blanks, and neither button leads into a stop', () => {
-    // Ordered by Monday the 30th, here by 14 December; 5.87 h from the 15th end on Saturday the 19th, Monday is spare.
+    // Ordered today, here by 9 December; 5.87 h from the 10th end on Saturday the 12th, Monday is spare.
     for (const finding of days) {
       expect(finding?.severity).toBe('stop');
       const after = mended(hurried, finding);
-      expect(after.job.wantedOn).toBe('2026-12-22');
-      expect([verdictOf(after, 'TIM-01'), verdictOf(after, 'TIM-02')]).toEqual(['pass', 'note later']);
+      expect(after.job.wantedOn).toBe('2026-12-15');
+      expect([verdictOf(after, 'TIM-01'), verdictOf(after, 'TIM-02')]).toEqual(['pass', 'caution soon']);
     }
   });
 
   it('is that of the hours where the blanks are there sooner, or are the customer’s own', () => {
-    // 7.54 h ÷ 0.85 = 8.87 h: 1 + 1 + 1 + 4 + 0 by Sunday the 29th, 1 + 1 by Tuesday 1 December.
+    // 7.54 h: 1 + 1 + 1 + 4 + 0 by Sunday the 29th, 1 on Monday; Tuesday 1 December is spare.
     const own = changed(hurried, { 'blank:white-shirt.suppliedBy': 'customer' });
     const [finding] = review(own, 'TIM-01');
     expect(mended(own, finding).job.wantedOn).toBe('2026-12-02');
     expect(review(own, 'TIM-02')).toEqual([]);
+  });
+});
+
+describe('while one finding about time is a stop', () => {
+  it('a caution beside it offers no other day', () => {
+    // 16.8 h of Wednesday 25 November to Thursday 10 December are 84 %; 17.1 h are 85.5 %. Blanks of 20 days come too late.
+    const input = clubWith({ 'blank:white-shirt.leadWorkingDays': 20 });
+    const work = { attendedMinutes: 17.1 * 60 };
+    expect(review(input, 'TIM-02', work)[0]).toMatchObject({ severity: 'stop', fix: { label: 'moveDate' } });
+    expect(review(input, 'TIM-01', work)[0]).toMatchObject({
+      severity: 'caution',
+      facts: { honest: '' },
+      fix: null,
+    });
   });
 });
 
@@ -211,7 +238,7 @@ describe('reviewCosts, with any free hours, dates and amounts of work', () => {
   const hours = fc.double({ min: 0, max: 24, noNaN: true });
 
   it(
-    'answers, and what its buttons change leaves no trouble with time',
+    'answers; a stop’s button leads into no stop, a caution’s into nothing to say',
     () => {
       fc.assert(
         fc.property(
@@ -237,7 +264,9 @@ describe('reviewCosts, with any free hours, dates and amounts of work', () => {
               if (finding?.fix == null) continue;
               const after = mended(input, finding);
               for (const time of ['TIM-01', 'TIM-02'] as const)
-                expect(verdictOf(after, time, work)).not.toMatch(/stop|caution/);
+                expect(verdictOf(after, time, work)).not.toMatch(
+                  finding.severity === 'stop' ? /stop/ : /stop|caution/,
+                );
             }
           },
         ),

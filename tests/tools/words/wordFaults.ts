@@ -14,6 +14,7 @@ const faults: readonly (readonly [string, RegExp])[] = [
   ],
   ['a before a vowel', new RegExp(`(?<!\\d )\\b[Aa] (?!${spokenAsConsonant})(?:[aeiouAEIOU]\\w)`, 'u')],
   ['an before a consonant', new RegExp(`\\b[Aa]n (?!${spokenAsVowel}|[aeiouAEIOU“])`, 'u')],
+  ['a plural nobody says', /(?:ss|x|ch|sh)s\b/u],
   ['a gap', /undefined|\bnull\b|NaN|Infinity|\[object|[{}]|\S\s{2,}\S|“”|\(\)/u],
 ];
 

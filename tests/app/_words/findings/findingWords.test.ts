@@ -28,12 +28,14 @@ const metric = {
 const facts: CostFacts = {
   attendedMinutes: 3000,
   benchMinutes: 3000,
+  sheets: 53,
   cases: [{ lineId: 'shirts', size: 'L', price: 3, outOfPocketFloor: 6.5, fullCost: 11 }],
   placements: [
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: ['badge', 'back'], saving: 1.2 }],
   ownPrices: [],
+  breakPrices: [],
 };
 
 function reviewed(fields: Record<string, unknown>, changes: Partial<CostFacts> = {}): readonly Finding[] {
@@ -200,6 +202,7 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'job.lines.0.quantities.0.quantity': 5000 },
   { 'job.lines.0.quantities.0.size': 'XS' },
   { 'blank:white-shirt.sizes.0.price': null },
+  { 'blank:white-shirt.sizes.0.price': null, 'blank:white-shirt.sizes.5.price': null },
   { 'job.lines.0.placements.0.prints.0.sizes': ['S'] },
   { 'blank:white-shirt.sizes.0.packSize': 7 },
   { 'workshop.rates.wage': null, 'workshop.rates.tariff': null, 'artwork:hill-path.coverage': null },
@@ -352,6 +355,15 @@ const findings: readonly Finding[] = [
       { 'job.lines.0.ownPrices': [{ from: 48, each: 9 }] },
       { ownPrices: [{ lineId: 'shirts', size: 'M', from: 48, at: 48, written, profit: written - 11 }] },
     ),
+  ),
+  ...reviewed(
+    { 'job.lines.0.ownPrices': [{ from: 48, each: 40 }] },
+    {
+      breakPrices: [
+        { lineId: 'shirts', size: 'M', from: 24, written: 18 },
+        { lineId: 'shirts', size: 'M', from: 48, written: 40 },
+      ],
+    },
   ),
   ...reviewed({ 'job.wantedOn': '2026-12-09' }, { attendedMinutes: 352, benchMinutes: 352 }),
   ...reviewed({ 'workshop.freeHours': null }),

@@ -40,6 +40,37 @@ describe('a child’s size is known by its name', () => {
   );
 });
 
+// Pairs as suppliers of children's clothes write them: common practice. Sizes of grown-ups are two apart.
+describe('bare pairs of ages', () => {
+  it('are read beside others of that sort', () => {
+    expect(read(['2/3', '3/4', '5/6', '7/8', '9-11', '12-14', '14/16'])).toEqual({
+      '2/3': 'baby',
+      '3/4': 'toddler',
+      '5/6': 'youth',
+      '7/8': 'youth',
+      '9-11': 'youth',
+      '12-14': 'youth',
+    });
+  });
+
+  it('may stand beside letters, and beside a single age', () => {
+    expect(read(['4', '5/6', '7/8', 'M'])).toEqual({ 4: 'toddler', '5/6': 'youth', '7/8': 'youth' });
+  });
+
+  it.each([
+    ['sizes of women', ['4/6', '8/10', '12/14']],
+    ['sizes of women in Europe', ['36/38', '40/42']],
+    ['one pair', ['5/6', 'S', 'M']],
+    ['numbers of grown-ups beside them', ['5/6', '7/8', '38', '40']],
+  ])('are not mistaken for %s', (_, names) => {
+    expect(read(names)).toEqual({});
+  });
+
+  it('are not read where the maker says that it is not for children', () => {
+    expect(read(['5/6', '7/8'], false)).toEqual({});
+  });
+});
+
 // EN 13402-3: body heights in steps of 6 cm; ages by height and grown-ups' numbers from memory.
 describe('heights of EN 13402-3', () => {
   it('are read in steps of six centimetres', () => {

@@ -28,10 +28,10 @@ describe('QTY-06 sees a child’s size in an order', () => {
 
   it('opens the checks of goods for children before anybody says so, and goes once they do', () => {
     const input = sized('Youth M');
-    expect(verdict(input, 'LAW-02')).toBe('caution');
+    expect(verdict(input, 'LAW-02')).toBe('caution meant');
     const after = mended(input, told(input, 'QTY-06')[0]);
     expect(verdict(after, 'QTY-06')).toBe('pass');
-    expect(verdict(after, 'LAW-02')).toBe('caution');
+    expect(verdict(after, 'LAW-02')).toBe('caution meant');
   });
 
   it('does not ask of a size nobody wants, nor of a panel with such a number', () => {
@@ -106,6 +106,18 @@ describe('LAW-03 stops what needs evidence', () => {
     ['24-36 months', 'stop sizes'],
   ])('by the size %s: %s', (name, expected) => {
     expect(verdict(sized(name), 'LAW-03')).toBe(expected);
+  });
+
+  it.each([
+    ['2T', 'caution denied', 'caution denied'],
+    ['6 months', 'caution denied', 'caution denied'],
+    ['5-6 years', 'pass', 'caution denied'],
+    ['92', 'pass', 'pass'],
+    ['S', 'pass', 'pass'],
+  ])('asks where %s is said not to be for children: %s, with LAW-02 %s', (name, expected, law02) => {
+    const input = sized(name, { 'blank:white-shirt.forChildren': false });
+    expect(verdict(input, 'LAW-03')).toBe(expected);
+    expect(verdict(input, 'LAW-02')).toBe(law02);
   });
 
   it('goes on with a reason', () => {

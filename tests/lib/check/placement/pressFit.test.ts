@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { findingWords } from '@/app/_words/findings/findingWords';
 import { mmFromInches } from '@/shared/units';
 import { changed, clubWith, mended, mugsWith, told, verdict } from '@/tests/fixtures/clubJob';
 
@@ -40,6 +41,21 @@ describe('PLC-03 places a print below the collar', () => {
   it('proposes whole half centimetres where the maker reads millimetres', () => {
     const input = changed(drop(9), { 'workshop.units.length': 'mm' });
     expect(told(input, 'PLC-03')[0]?.fix?.facts).toEqual({ mm: 50 });
+  });
+
+  it('proposes a length that somebody would type', () => {
+    // 3.5 in are 88.9 mm.
+    expect(told(drop(9, 'back'), 'PLC-03')[0]?.fix?.facts).toEqual({ mm: 88.9 });
+  });
+
+  it.each([
+    [1, 'Nearer than 1.25 in the collar'],
+    [9, 'Lower than 4 in the print'],
+  ])('names the limit that %d in goes past', (inches, words) => {
+    const [finding] = told(drop(inches), 'PLC-03');
+    if (finding === undefined) throw new Error('nothing is said of the print');
+    const units = { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' } as const;
+    expect(findingWords(finding, { locale: 'en-US', currency: 'USD', units }).detail).toContain(words);
   });
 
   it('asks nothing of what has no collar', () => {
@@ -95,18 +111,54 @@ describe('PLC-06 counts the pieces on the platen', () => {
   it.each([
     [1, 20, null, 'pass'],
     [16, 3, null, 'pass'],
-    [17, 3, null, 'stop'],
+    [17, 3, null, 'stop platen'],
     [9, 4.6, null, 'pass'],
-    [10, 4.6, null, 'stop'],
+    [10, 4.6, null, 'stop platen'],
     // 4.7 in wide: (15 + 0.5) ÷ 5.2 = 2.98, so two along a side.
-    [5, 4.7, null, 'stop'],
+    [5, 4.7, null, 'stop platen'],
     // The piece is wider than its print: two along one side, four along the other.
     [8, 3, 6, 'pass'],
-    [9, 3, 6, 'stop'],
+    [9, 3, 6, 'stop platen'],
   ])('%d pieces of %d in, %s in wide themselves: %s', (pieces, width, pieceIn, expected) => {
     const input = tags(pieces, width, pieceIn);
     expect(verdict(input, 'PLC-06')).toBe(expected);
     if (expected !== 'pass') expect(verdict(mended(input, told(input, 'PLC-06')[0]), 'PLC-06')).toBe('pass');
+  });
+});
+
+describe('PLC-06 knows a press that wraps round one piece', () => {
+  it.each([
+    ['mug', 1, 'pass'],
+    ['mug', 2, 'stop single'],
+    ['tumbler', 2, 'stop single'],
+    // Nobody has measured what lies in an oven.
+    ['oven', 4, 'pass'],
+  ])('a %s press with %d at a time: %s', (kind, pieces, expected) => {
+    const input = mugsWith({
+      'workshop.presses.1.kind': kind,
+      'job.lines.0.placements.0.recipe.steps.piecesPerPress': pieces,
+    });
+    expect(verdict(input, 'PLC-06')).toBe(expected);
+    if (expected !== 'pass') expect(verdict(mended(input, told(input, 'PLC-06')[0]), 'PLC-06')).toBe('pass');
+  });
+});
+
+/** A job of three lines of one mug. */
+function threeMugs(fields: Readonly<Record<string, unknown>>) {
+  const input = mugsWith(fields);
+  const [line] = input.job.lines;
+  return changed(input, { 'job.lines': ['a', 'b', 'c'].map((id) => ({ ...line, id })) });
+}
+
+describe('what is the same of three lines is told once, and mended in all', () => {
+  it.each([
+    ['PLC-09', { 'job.lines.0.placements.0.pressId': 'flat-press' }],
+    ['LAW-04', { 'job.lines.0.placements.0.rim': { inside: true, belowMm: null } }],
+    ['LAW-04', { 'job.lines.0.placements.0.rim': { inside: false, belowMm: 10 } }],
+  ] as const)('%s', (id, fields) => {
+    const input = threeMugs(fields);
+    expect(told(input, id)).toHaveLength(1);
+    expect(told(mended(input, told(input, id)[0]), id)).toEqual([]);
   });
 });
 
@@ -151,11 +203,12 @@ describe('PLC-10 wants a press that opens wide enough', () => {
     expect(verdict(thick(thicknessMm, openingMm), 'PLC-10')).toBe(expected);
   });
 
-  it('offers another press that does, placement by placement', () => {
+  it('is told once for a blank and a press, and offers another press that does for all its prints', () => {
     expect(told(thick(30, 25), 'PLC-10')[0]?.fix).toBeNull();
     const input = thick(30, 25, 40);
     const after = mended(input, told(input, 'PLC-10')[0]);
-    expect(told(input, 'PLC-10').map(({ where }) => where.placementId)).toEqual(['back', 'badge']);
-    expect(told(after, 'PLC-10').map(({ where }) => where.placementId)).toEqual(['badge']);
+    expect(told(input, 'PLC-10').map(({ where }) => where.placementId)).toEqual(['back']);
+    expect(told(after, 'PLC-10')).toEqual([]);
+    expect(after.job.lines[0]?.placements.map(({ pressId }) => pressId)).toEqual(['mug-press', 'mug-press']);
   });
 });

@@ -55,6 +55,24 @@ describe('QTY-05 compares the mix with the crowd', () => {
     expect(told(mix([60, 15, 10, 10, 3, 2]), 'QTY-05')[0]?.facts).toMatchObject({ size: 'S', share: 0.6 });
   });
 
+  it('does not hold a child’s M against the crowd of grown-ups, nor sizes of both against any', () => {
+    const named = (names: readonly string[], audience: string) =>
+      clubWith({
+        'job.lines.0.audience': audience,
+        'blank:white-shirt.forChildren': null,
+        'blank:white-shirt.sizes': names.map((name) => ({
+          ...clubWith({}).blanks['white-shirt']?.sizes[0],
+          name,
+        })),
+        'job.lines.0.upCharges': [],
+        'job.lines.0.quantities': [{ size: names[0], quantity: 30 }],
+      });
+    expect(verdict(named(['YS', 'YM'], 'youth'), 'QTY-05')).toBe('note more');
+    expect(verdict(named(['YS', 'YM'], 'adults'), 'QTY-05')).toBe('pass');
+    expect(verdict(named(['Youth S', 'Youth M'], 'women'), 'QTY-05')).toBe('pass');
+    expect(verdict(named(['YS', 'YM', 'S', 'M'], 'youth'), 'QTY-05')).toBe('pass');
+  });
+
   it('reads a youth’s letters, and is silent about sizes no curve knows', () => {
     const named = (name: string) =>
       clubWith({

@@ -196,12 +196,12 @@ describe('RATE-03 questions what has never been seen', () => {
     [0.049, 'caution low'],
     [0.05, 'pass'],
     [3, 'pass'],
-    [3.01, 'caution high'],
-    [16, 'caution high'],
-  ])('ink at %d a mL: %s', (value, expected) => {
-    expect(verdict(clubWith({ 'workshop.rates.inkPrice': yours(value, 'money/mL') }), 'RATE-03')).toBe(
-      expected,
-    );
+    // Above what has been seen it is asked about as the price of a litre, and that alone.
+    [3.01, 'pass', 'caution litre'],
+    [16, 'pass', 'caution litre'],
+  ])('ink at %d a mL: %s', (value, expected, asLitre = 'pass') => {
+    const input = clubWith({ 'workshop.rates.inkPrice': yours(value, 'money/mL') });
+    expect([verdict(input, 'RATE-03'), verdict(input, 'RATE-04')]).toEqual([expected, asLitre]);
   });
 
   it('compares in one unit: 0.6 a mile is 0.37 a kilometre', () => {
@@ -256,6 +256,22 @@ describe('RATE-04 smells the price of a pack', () => {
     });
     const after = mended(input, told(input, 'RATE-04')[0]);
     expect(after.blanks['white-shirt']?.sizes[2]?.price?.value).toBe(4.6);
+  });
+
+  it('asks once about ink at 16 a mL, and its button lands among what is usual', () => {
+    const input = clubWith({ 'workshop.rates.inkPrice': yours(16, 'money/mL') });
+    const asked = checkJob(input).findings.filter(({ where }) => where.path.includes('inkPrice'));
+    expect(asked.map(({ id, variant }) => `${id} ${variant}`)).toEqual(['RATE-04 litre']);
+    // A thousandth, 0.016, would be less than ink costs anywhere (0.05 to 3.00), so the typical one is offered.
+    const after = mended(input, asked[0]);
+    expect([verdict(after, 'RATE-03'), verdict(after, 'RATE-04')]).toEqual(['pass', 'pass']);
+  });
+
+  it('asks once about a pack that costs more than any shirt', () => {
+    // 15 times 4.60 is 69.
+    const input = clubWith({ 'blank:white-shirt.sizes.2.price': yours(80, 'money/piece') });
+    expect(verdict(input, 'RATE-03')).toBe('pass');
+    expect(verdict(input, 'RATE-04')).toBe('caution pack');
   });
 
   it('takes ink at 160 a mL for a litre’s price', () => {

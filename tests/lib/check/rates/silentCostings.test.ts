@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
 import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import { resolveJob } from '@/lib/job/resolveJob';
-import { club, clubWith, mended, mugsWith, TODAY, told, verdict } from '@/tests/fixtures/clubJob';
+import type { Finding } from '@/shared/finding';
+import type { JobInput } from '@/shared/schemas/request';
+import { changed, club, clubWith, mended, mugsWith, TODAY, told, verdict } from '@/tests/fixtures/clubJob';
 import { costed } from '@/tests/fixtures/costed';
 
 const yours = (value: number, unit: string) => ({ value, unit, date: TODAY, origin: 'yours' });
@@ -83,6 +85,23 @@ describe('RATE-03 asks about figures that cannot be meant', () => {
     expect(verdict(after, 'RATE-03')).toBe('pass');
   });
 
+  it.each([
+    // Two badges share a press of 55 s: 0.4584 min each, of which 0.2 and 0.25 are 0.45, 0.2 and 0.26 are 0.46.
+    [0.2, 0.25, 'caution underDwell'],
+    [0.2, 0.26, 'pass'],
+  ])('two in a press share its 55 s: %d min of hands and %d alone each: %s', (hands, alone, expected) => {
+    const input = clubWith({
+      'job.lines.0.placements.1.recipe.steps.piecesPerPress': 2,
+      'job.lines.0.placements.1.handMinutes': yours(hands, 'min'),
+      'job.lines.0.placements.1.aloneMinutes': yours(alone, 'min'),
+    });
+    expect(verdict(input, 'RATE-03')).toBe(expected);
+    if (expected !== 'pass')
+      expect(mended(input, told(input, 'RATE-03')[0]).job.lines[0]?.placements[1]?.aloneMinutes?.value).toBe(
+        0.26,
+      );
+  });
+
   it('an oven holds several pieces at once, so a piece may take less than the dwell', () => {
     const input = mugsWith({
       'workshop.presses.1.kind': 'oven',
@@ -160,12 +179,71 @@ describe('RATE-03 asks about prices that no order pays', () => {
   });
 });
 
+/** What is told of a job beyond what is told of the club's order. */
+function addedTo(input: JobInput): readonly Finding[] {
+  const before = checkJob(club()).findings.map(({ id, variant }) => `${id} ${variant}`);
+  return checkJob(input).findings.filter(({ id, variant }) => !before.includes(`${id} ${variant}`));
+}
+
+const priced = (price: unknown) =>
+  clubWith({
+    'blank:white-shirt.sizes': club().blanks['white-shirt']?.sizes.map((size) => ({ ...size, price })),
+  });
+
 describe('one gap is told once', () => {
+  it('six sizes without a price are one stop that names them, and its button prices all', () => {
+    const input = priced(null);
+    const added = addedTo(input);
+    expect(added).toMatchObject([
+      {
+        id: 'QTY-04',
+        severity: 'stop',
+        facts: { blank: 'White shirt, 100 % polyester', sizes: 'S, M, L, XL, 2XL, 3XL', count: 6 },
+      },
+    ]);
+    const after = mended(input, added[0]);
+    expect(after.blanks['white-shirt']?.sizes.map(({ price }) => price?.value)).toEqual(Array(6).fill(4.6));
+    expect(checkJob(after).checked).not.toBeNull();
+  });
+
+  it('each of several sizes takes the price of the size next to it', () => {
+    const input = clubWith({
+      'blank:white-shirt.sizes.0.price': null,
+      'blank:white-shirt.sizes.5.price': null,
+    });
+    const added = addedTo(input);
+    expect(added).toMatchObject([{ facts: { sizes: 'S, 3XL' }, fix: { label: 'pricesAsNear' } }]);
+    const { sizes } = mended(input, added[0]).blanks['white-shirt'] ?? { sizes: [] };
+    // M costs 4.60, 2XL 6.10.
+    expect([sizes[0]?.price?.value, sizes[5]?.price?.value]).toEqual([4.6, 6.1]);
+  });
+
+  it('is told once for a blank that two lines want', () => {
+    const input = priced(null);
+    const [line] = input.job.lines;
+    const twice = changed(input, { 'job.lines': [line, { ...line, id: 'more', name: 'More shirts' }] });
+    expect(told(twice, 'QTY-04')).toHaveLength(1);
+  });
+
+  it('a price of 0 in all sizes is one caution that names them', () => {
+    const input = priced(yours(0, 'money/piece'));
+    const added = addedTo(input);
+    expect(added).toMatchObject([
+      {
+        id: 'RATE-03',
+        variant: 'low',
+        severity: 'caution',
+        facts: { of: 'White shirt, 100 % polyester S, M, L, XL, 2XL, 3XL', value: 0 },
+      },
+    ]);
+    expect(addedTo(mended(input, added[0]))).toEqual([]);
+  });
+
   it('a 3XL without a price is one stop, and its button takes what 2XL costs', () => {
     const input = clubWith({ 'blank:white-shirt.sizes.5.price': null });
-    const stops = checkJob(input).findings.filter(({ severity }) => severity === 'stop');
-    expect(stops.map(({ id, variant }) => [id, variant])).toEqual([['QTY-04', 'noPrice']]);
-    const after = mended(input, stops[0]);
+    const added = addedTo(input);
+    expect(added.map(({ id, variant }) => [id, variant])).toEqual([['QTY-04', 'noPrice']]);
+    const after = mended(input, added[0]);
     expect(after.blanks['white-shirt']?.sizes[5]?.price).toEqual({
       value: 6.1,
       unit: 'money/piece',
