@@ -1,4 +1,4 @@
-import { numberFormat } from './numberFormat';
+import { numberFormat, withMinus } from './numberFormat';
 
 interface NumberShape {
   /** Decimals always shown, 0 to 12. */
@@ -20,12 +20,14 @@ interface NumberShape {
 export function formatNumber(value: number, locale: string, shape: NumberShape = {}): string {
   if (!Number.isFinite(value)) throw new NotANumberToShow(value);
   const minimumFractionDigits = shape.minDecimals ?? 0;
-  return numberFormat(locale, {
-    minimumFractionDigits,
-    maximumFractionDigits: Math.max(minimumFractionDigits, shape.maxDecimals ?? 12),
-    useGrouping: shape.grouped ?? true,
-    signDisplay: 'negative',
-  }).format(value);
+  return withMinus(
+    numberFormat(locale, {
+      minimumFractionDigits,
+      maximumFractionDigits: Math.max(minimumFractionDigits, shape.maxDecimals ?? 12),
+      useGrouping: shape.grouped ?? true,
+      signDisplay: 'negative',
+    }).format(value),
+  );
 }
 
 /** A figure that is not there is `null` in every document, so meeting NaN here is a fault of ours. */

@@ -1,7 +1,7 @@
 import { currencyDigits } from '@/shared/tables/currencies';
 import type { Brand } from './brand';
 import { MONEY_DIGITS, roundDecimal, roundToStep } from './decimal';
-import { numberFormat } from './numberFormat';
+import { numberFormat, withMinus } from './numberFormat';
 import { splitWhole } from './splitWhole';
 
 /** Whole minor units (cents, yen, fils) of a currency that is named beside it. */
@@ -111,10 +111,12 @@ export function shownParts(total: number, parts: readonly number[], currency: st
  */
 export function formatMinor(minor: MinorUnits, currency: string, locale: string): string {
   const digits = digitsOf(currency);
-  return numberFormat(locale, {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  }).format(fromMinor(minor, currency) || 0);
+  return withMinus(
+    numberFormat(locale, {
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+    }).format(fromMinor(minor, currency) || 0),
+  );
 }
 
 function digitsOf(currency: string): number {

@@ -2,6 +2,9 @@
 const MOST_KEPT = 200;
 const kept = new Map<string, Intl.NumberFormat>();
 
+/** The sign of a minus, as wide as a figure; `parseNumber` reads it as it reads a hyphen. */
+export const withMinus = (written: string): string => written.replace('-', '\u2212');
+
 /**
  * The platform's formatter of a locale and shape. Making one takes longer than a hundred uses of it, so they are kept.
  *

@@ -9,6 +9,8 @@ export interface CurveScale {
 
 /** Losses below this are off the drawing: a single shirt that loses five times its price says no more there. */
 const LOWEST_MARGIN = -0.4;
+/** So far down the drawing follows a job that loses; further the line leaves it, or nothing above would be told apart. */
+const DEEPEST_MARGIN = -0.6;
 /** The first few pieces cost so much that they would flatten all the rest. */
 const HIGHEST_COST = 2;
 
@@ -24,7 +26,7 @@ export function curveScale(rows: readonly CurveRow[], measure: CurveMeasure, aro
   const inView = (near.length > 0 ? near : rows).flatMap(valuesOf);
   switch (measure) {
     case 'margin':
-      return rounded(Math.max(Math.min(LOWEST_MARGIN, ...inView), least), most);
+      return rounded(Math.max(Math.min(LOWEST_MARGIN, ...inView), DEEPEST_MARGIN, least), most);
     case 'each':
       return rounded(least, Math.min(most, HIGHEST_COST * Math.max(...inView)));
     case 'profit':

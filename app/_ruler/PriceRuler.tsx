@@ -2,13 +2,14 @@
 
 import { type KeyboardEvent, useId, useRef } from 'react';
 import { classes } from '@/app/_controls/classes';
+import { isOnCloth } from './flagCloth';
 import { labelRoom } from './labelRoom';
 import { moveFlag } from './moveFlag';
 import styles from './PriceRuler.module.css';
 import { RulerDrawing } from './RulerDrawing';
 import { RulerList } from './RulerList';
 import { RulerTouch } from './RulerTouch';
-import type { RulerBounds, RulerMark } from './rulerMark';
+import { type RulerBounds, type RulerMark, ratioOnRuler } from './rulerMark';
 import { useFlagDrag } from './useFlagDrag';
 import { useTextScale } from './useTextScale';
 import { useWidth } from './useWidth';
@@ -37,7 +38,24 @@ export function PriceRuler(props: PriceRulerProps) {
   const widthPx = useWidth(box, 640);
   const scale = useTextScale(box);
   const listId = useId();
-  const drag = useFlagDrag({ value: flag.value, bounds, step, onMove: flag.onMove, onRest: flag.onRest });
+  const drag = useFlagDrag({
+    value: flag.value,
+    bounds,
+    step,
+    onMove: flag.onMove,
+    onRest: flag.onRest,
+    // The plate with the price is wider than a finger, and at the ends of the bar it hangs to one side.
+    isOnFlag:
+      size === 'full'
+        ? (fromFlagPx) =>
+            isOnCloth(fromFlagPx, {
+              ratio: ratioOnRuler(flag.value, bounds),
+              text: format(flag.value),
+              widthPx,
+              scale,
+            })
+        : undefined,
+  });
   const marks = props.marks.toSorted((a, b) => a.value - b.value);
   const room = labelRoom(marks, { bounds: drag.bounds, format, widthPx, scale });
 

@@ -1,3 +1,4 @@
+import { flagCloth } from './flagCloth';
 import styles from './RulerFlag.module.css';
 
 type RulerFlagProps = Readonly<{
@@ -11,11 +12,7 @@ type RulerFlagProps = Readonly<{
 
 /** The chosen price as a flag planted on the bar; where the ruler is slim only a knob shows. */
 export function RulerFlag({ ratio, text, widthPx, scale, size }: RulerFlagProps) {
-  const wholePx = widthPx / scale;
-  const clothPx = Math.max(44, text.length * 8.6 + 20);
-  // At the ends the cloth stays on the ruler while its point still shows the price.
-  const middlePx = ratio * wholePx;
-  const shift = Math.min(wholePx - clothPx / 2, Math.max(clothPx / 2, middlePx)) - middlePx;
+  const { wide: clothPx, shift } = flagCloth({ ratio, text, widthPx, scale });
   return (
     <svg className={styles.flag} x={`${(ratio * 100).toFixed(3)}%`} overflow="visible" aria-hidden="true">
       <g transform={`scale(${scale})`}>

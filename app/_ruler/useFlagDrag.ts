@@ -13,6 +13,8 @@ interface FlagDrag {
   readonly step: number;
   readonly onMove: (value: number) => void;
   readonly onRest?: (() => void) | undefined;
+  /** Whether a place so far from the flag, px to the right, lies on what is drawn of it. */
+  readonly isOnFlag?: ((fromFlagPx: number) => boolean) | undefined;
 }
 
 interface Grip {
@@ -22,7 +24,7 @@ interface Grip {
 }
 
 /** Lets the flag be dragged. A mouse may also press the bar; a finger must take the flag, as it scrolls there too. */
-export function useFlagDrag({ value, bounds, step, onMove, onRest }: FlagDrag) {
+export function useFlagDrag({ value, bounds, step, onMove, onRest, isOnFlag }: FlagDrag) {
   // The bounds of the moment the flag was taken hold while it moves, so the bar does not run away from it.
   const [grip, setGrip] = useState<Grip | null>(null);
 
@@ -44,7 +46,7 @@ export function useFlagDrag({ value, bounds, step, onMove, onRest }: FlagDrag) {
         if (event.button !== 0) return;
         const box = event.currentTarget.getBoundingClientRect();
         const fromFlag = event.clientX - box.left - ratioOnRuler(value, bounds) * box.width;
-        const near = Math.abs(fromFlag) <= reachPx;
+        const near = Math.abs(fromFlag) <= reachPx || isOnFlag?.(fromFlag) === true;
         if (!near && event.pointerType === 'touch') return;
         event.currentTarget.setPointerCapture(event.pointerId);
         const taken = { pointer: event.pointerId, offsetPx: near ? fromFlag : 0, bounds };

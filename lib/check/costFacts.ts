@@ -7,6 +7,8 @@ export interface CostFacts {
   /** Sheets through the printer, those for spoiled pieces, rejects and tests among them. */
   readonly sheets: number;
   readonly cases: readonly CasePrice[];
+  /** For each line that asks less than a piece of it takes out of the pocket. */
+  readonly suggested: readonly SuggestedAsk[];
   readonly placements: readonly PlacementCount[];
   readonly pressOrders: readonly PressOrder[];
   /** The maker's own prices of breaks, at the quantity inside that earns least. */
@@ -45,6 +47,16 @@ interface CasePrice {
   readonly outOfPocketFloor: number;
   /** Fees included. */
   readonly fullCost: number;
+  /** Of card, stall or shop. */
+  readonly fees: number;
+}
+
+/** What the sums suggest to ask for a line that asks too little. */
+interface SuggestedAsk {
+  readonly lineId: string;
+  /** As the document of the job would hold them. */
+  readonly askedPrice: number;
+  readonly upCharges: readonly { readonly size: string; readonly amount: number }[];
 }
 
 /** One print size of one placement on its sheets. */

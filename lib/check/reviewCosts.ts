@@ -10,7 +10,7 @@ import { orderFindings } from '@/lib/findings/orderFindings';
 import type { CheckedJob } from '@/lib/job/checkedJob';
 import type { LinePlace } from '@/lib/job/places';
 import { linePlaces, placementPlaces } from '@/lib/job/places';
-import type { Finding } from '@/shared/finding';
+import type { Finding, Fix } from '@/shared/finding';
 import type { CostFacts } from './costFacts';
 
 /**
@@ -147,11 +147,37 @@ function priceFloors(job: CheckedJob, facts: CostFacts): readonly Finding[] {
         severity: isBelowFloor ? 'stop' : 'caution',
         ...(isBelowFloor
           ? ({ variant: 'belowFloor', facts: { ...lacking, floor: worst.outOfPocketFloor } } as const)
-          : ({ variant: 'belowCost', facts: { ...lacking, cost: worst.fullCost } } as const)),
+          : ({
+              variant: 'belowCost',
+              facts: { ...lacking, cost: worst.fullCost, hasFees: worst.fees > 0 },
+            } as const)),
         where: place.where('askedPrice'),
         found: { value: worst.price, unit: 'money/piece' },
         limit: { value: limitOf(worst), unit: 'money/piece' },
+        fix: isBelowFloor ? askSuggested(place, sold, facts) : null,
       }),
     ];
   });
+}
+
+/** Asks what the sums suggest, where every size would then pay its bills: the maker's own list may lie too low as well. */
+function askSuggested(
+  place: LinePlace,
+  sold: readonly CostFacts['cases'][number][],
+  { suggested }: CostFacts,
+): Fix | null {
+  const ask = suggested.find(({ lineId }) => lineId === place.line.line.id);
+  if (ask === undefined) return null;
+  const { askedPrice, upCharges } = ask;
+  const pays = sold.every(
+    ({ size, outOfPocketFloor }) =>
+      askedPrice + (upCharges.find((one) => one.size === size)?.amount ?? 0) >= outOfPocketFloor - 1e-9,
+  );
+  return pays
+    ? {
+        label: 'askSuggested',
+        facts: { price: askedPrice },
+        changes: [place.change(['askedPrice'], askedPrice), place.change(['upCharges'], upCharges)],
+      }
+    : null;
 }

@@ -2,9 +2,11 @@ import type { CostFacts } from '@/lib/check/costFacts';
 import { type CostedJob, costJob } from '@/lib/grid/costJob';
 import { caseValue, wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { piecesOf } from '@/lib/grid/fillLine';
 import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
 import { layOutJob } from '@/lib/layout/layOutJob';
 import { priceLine, type TablePrice } from '@/lib/price/priceTable';
+import { askedLine, suggestedPrice } from '@/lib/price/suggestedPrice';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { fromMinor } from '@/shared/money';
 
@@ -18,17 +20,34 @@ export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
   );
   const { written } = taxTerms(sheet);
   const table = ownPricedTable(costed, grid);
-  return {
-    attendedMinutes: wholeJob(sheet, 'attended'),
-    benchMinutes: wholeJob(sheet, 'benchTime'),
-    sheets: wholeJob(sheet, 'sheets'),
-    cases: sheet.cases.map(({ lineId, size }, index) => ({
+  const cases = sheet.cases.map(({ lineId, size }, index) => {
+    const fees = caseValue(sheet, 'fees', index);
+    return {
       lineId,
       size,
       price: asked.get(JSON.stringify([lineId, size])) ?? null,
       outOfPocketFloor: written(caseValue(sheet, 'outOfPocketFloor', index)),
-      fullCost: written(caseValue(sheet, 'fullCost', index) + caseValue(sheet, 'fees', index)),
-    })),
+      fullCost: written(caseValue(sheet, 'fullCost', index) + fees),
+      fees: written(fees),
+    };
+  });
+  // A list is made for those lines alone whose price is no price.
+  const tooLow = new Set(
+    cases
+      .filter(({ price, outOfPocketFloor }) => price !== null && price < outOfPocketFloor)
+      .map(({ lineId }) => lineId),
+  );
+  return {
+    attendedMinutes: wholeJob(sheet, 'attended'),
+    benchMinutes: wholeJob(sheet, 'benchTime'),
+    sheets: wholeJob(sheet, 'sheets'),
+    cases,
+    suggested: laidOut.job.lines.flatMap((line) => {
+      if (!tooLow.has(line.line.id)) return [];
+      const found = suggestedPrice(laidOut.job, priceLine(costed, line, grid), piecesOf(line));
+      const { askedPrice, upCharges } = askedLine(line.line, found, sheet.currency);
+      return askedPrice === null ? [] : [{ lineId: line.line.id, askedPrice, upCharges }];
+    }),
     placements: laidOut.prints.map(
       ({ lineId, placementId, print, perSheet, pieces: count, sheets, spare }) => ({
         lineId,

@@ -1,3 +1,4 @@
+import { splitWhole } from '@/shared/splitWhole';
 import type { CostLineId } from './costLines';
 import { type CostSheet, wholeJob } from './costSheet';
 import type { GridRow } from './rowTypes';
@@ -63,11 +64,13 @@ interface GroupShare {
   readonly amount: number;
   /** Share of full cost, 0 to 1; 0 where nothing costs anything. */
   readonly share: number;
+  /** The share in whole per cent; those of all groups add to a hundred. */
+  readonly percent: number;
 }
 
 /** @returns the groups that cost something, the dearest first; they add to full cost. */
 export function groupShares(sheet: CostSheet): readonly GroupShare[] {
-  return costGroups
+  const groups = costGroups
     .map((group) => {
       const amount = group.lines.reduce((sum, line) => sum + wholeJob(sheet, line), 0);
       const share = sheet.fullCost > 0 ? amount / sheet.fullCost : 0;
@@ -75,4 +78,10 @@ export function groupShares(sheet: CostSheet): readonly GroupShare[] {
     })
     .filter(({ amount }) => amount !== 0)
     .sort((a, b) => b.amount - a.amount);
+  // One rounding for wherever a share is told: bar, list and sentence say the same.
+  const percents = splitWhole(
+    sheet.fullCost > 0 && groups.length > 0 ? 100 : 0,
+    groups.map(({ share }) => share * 100),
+  );
+  return groups.map((group, at) => ({ ...group, percent: percents[at] ?? 0 }));
 }

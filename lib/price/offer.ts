@@ -1,7 +1,7 @@
 import type { CostedJob } from '@/lib/grid/costJob';
-import { wholeJob } from '@/lib/grid/costSheet';
+import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { piecesOf } from '@/lib/grid/fillLine';
-import type { ResolvedJob } from '@/lib/job/checkedJob';
+import type { ResolvedJob, ResolvedLine } from '@/lib/job/checkedJob';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { Channel } from '@/shared/schemas/workshop';
 import type { Taxed } from './tax/taxOf';
@@ -18,6 +18,16 @@ interface OfferedLine {
   readonly eachWithoutTax: MinorUnits;
   /** False where nobody has decided it and what the sums suggest stands. */
   readonly isDecided: boolean;
+  /** Sizes that cost and are priced alike, in the order of the blank. */
+  readonly sizes: readonly OfferedSizes[];
+}
+
+/** Sizes at one price, and what a piece of them leaves at it. */
+export interface OfferedSizes {
+  readonly sizes: readonly string[];
+  readonly price: MinorUnits;
+  readonly margin: number;
+  readonly payPerHour: number;
 }
 
 /** A job as it would go out, with what it then leaves: one price, one margin, one pay an hour. */
@@ -46,6 +56,8 @@ export type Selling =
       /** Null where nobody has said how long selling takes. */
       readonly minutesEach: number | null;
       readonly day: SellingDay | null;
+      /** There are days of selling here, and nobody has said what one costs. */
+      readonly lacksDay: boolean;
     }
   /** Selling takes time and money here, and nobody has said how much: it is in no figure. */
   | { readonly kind: 'notSaid' };
@@ -77,6 +89,7 @@ export function offerOf({ laidOut, sheet }: CostedJob, isDecided: (lineId: strin
         each: toMinor(each, currency),
         eachWithoutTax: toMinor(tax.withoutTax(each), currency),
         isDecided: isDecided(line.line.id),
+        sizes: offeredSizes(sheet, line),
       };
     }),
     pieces: whole('goodPieces'),
@@ -91,6 +104,21 @@ export function offerOf({ laidOut, sheet }: CostedJob, isDecided: (lineId: strin
   };
 }
 
+function offeredSizes(sheet: CostSheet, { line, sizes }: ResolvedLine): readonly OfferedSizes[] {
+  const groups: OfferedSizes[] = [];
+  sheet.cases.forEach(({ lineId, size }, at) => {
+    const asked = lineId === line.id ? sizes.find((one) => one.size === size)?.askedPrice : null;
+    if (asked == null) return;
+    const price = toMinor(asked, sheet.currency);
+    const [margin, payPerHour] = [caseValue(sheet, 'margin', at), caseValue(sheet, 'payPerHour', at)];
+    const last = groups.at(-1);
+    const isAlike = last?.price === price && Math.abs(last.margin - margin) < 1e-9;
+    if (last !== undefined && isAlike) groups[groups.length - 1] = { ...last, sizes: [...last.sizes, size] };
+    else groups.push({ sizes: [size], price, margin, payPerHour });
+  });
+  return groups;
+}
+
 function sellingOf({ channel }: ResolvedJob, jobPieces: number): Selling {
   const { kind, sellingMinutesPerPiece: minutes, dayCost, dayPieces } = channel;
   const day =
@@ -102,6 +130,12 @@ function sellingOf({ channel }: ResolvedJob, jobPieces: number): Selling {
           each: dayCost.value / dayPieces.value,
           daysOfJob: jobPieces / dayPieces.value,
         };
-  if (minutes !== null || day !== null) return { kind: 'counted', minutesEach: minutes?.value ?? null, day };
+  if (minutes !== null || day !== null)
+    return {
+      kind: 'counted',
+      minutesEach: minutes?.value ?? null,
+      day,
+      lacksDay: kind === 'stall' && day === null,
+    };
   return { kind: kind === 'order' ? 'withOrder' : 'notSaid' };
 }

@@ -35,6 +35,7 @@ export interface FixFacts {
   sortBreaks: { readonly rising: string };
   /** Money in currency units. */
   setPrice: { readonly price: number };
+  askSuggested: { readonly price: number };
   /** Of the size whose price is taken, in currency units. */
   priceAsSize: { readonly size: string; readonly price: number };
   /** Each from the size next to it. */

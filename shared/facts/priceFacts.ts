@@ -31,5 +31,6 @@ export interface PriceFacts {
         }
       >
     | Variant<'belowFloor', Sold & { readonly floor: number }>
-    | Variant<'belowCost', Sold & { readonly cost: number }>;
+    /** `cost` with the fees that the price pays, where it pays any. */
+    | Variant<'belowCost', Sold & { readonly cost: number; readonly hasFees: boolean }>;
 }

@@ -8,9 +8,10 @@ import { FigureButton } from '@/app/_trace/FigureButton';
 import type { FigureNames } from '@/app/_trace/figureName';
 import { TracePanel } from '@/app/_trace/TracePanel';
 import { useOpenFigure } from '@/app/_trace/useOpenFigure';
-import { groupName } from '@/app/_words/docket/costWords';
+import { costTaxWords, groupName, percentWords } from '@/app/_words/docket/costWords';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
 import { withCostGroups } from '@/lib/grid/costGroups';
+import { taxTerms } from '@/lib/price/taxTerms';
 import type { Line } from '@/shared/schemas/job';
 import { CostBar } from './CostBar';
 import styles from './CostOverview.module.css';
@@ -29,6 +30,7 @@ export function CostOverview({ names, line }: CostOverviewProps) {
   const { groups, total, pieces, each } = costOverview(sheet, line.id, locale);
   const grouped = useMemo(() => ({ input, sheet: withCostGroups(sheet) }), [input, sheet]);
   const piece = pieceWords(input.blanks[line.blankId]);
+  const oneGood = [`one good ${piece.one}`, costTaxWords(taxTerms(sheet).inside)].filter(Boolean).join(', ');
   return (
     <>
       <CostBar groups={groups} />
@@ -54,7 +56,7 @@ export function CostOverview({ names, line }: CostOverviewProps) {
                 <td>
                   <FigureButton figure={{ rowId }} name={`${label}, whole job`} {...{ text, opens }} />
                 </td>
-                <td className={styles.share}>{percent} %</td>
+                <td className={styles.share}>{percentWords(percent)}</td>
               </tr>
             ))}
           </tbody>
@@ -75,7 +77,7 @@ export function CostOverview({ names, line }: CostOverviewProps) {
           </tfoot>
         </table>
         <table className={styles.table} {...eachKeys}>
-          <caption className={styles.caption}>one good {piece.one}</caption>
+          <caption className={styles.caption}>{oneGood}</caption>
           <tbody>
             {each.map(({ name, figure, text, label }) => (
               <tr key={label}>

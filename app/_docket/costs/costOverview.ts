@@ -5,7 +5,6 @@ import { type CostGroupId, costGroups, groupShares } from '@/lib/grid/costGroups
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
 import type { FigureRef } from '@/lib/grid/traceFigure';
 import { formatNumber } from '@/shared/formatNumber';
-import { splitWhole } from '@/shared/splitWhole';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { costLines } from './costLines';
 import { shownColumn } from './shownColumn';
@@ -41,16 +40,8 @@ interface CostOverviewFigures {
 export function costOverview(sheet: CostSheet, lineId: string, locale: string): CostOverviewFigures {
   const groups = groupShares(sheet);
   const shown = shownLines(sheet, locale);
-  const percents = splitWhole(
-    groups.length === 0 ? 0 : 100,
-    groups.map(({ share }) => share * 100),
-  );
   return {
-    groups: groups.map((group, at) => ({
-      ...group,
-      text: shown.textOf(group.id),
-      percent: percents[at] ?? 0,
-    })),
+    groups: groups.map((group) => ({ ...group, text: shown.textOf(group.id) })),
     total: shown.total,
     pieces: formatNumber(wholeJob(sheet, 'goodPieces'), locale, { maxDecimals: 0 }),
     each: eachOf(sheet, lineId, locale),

@@ -80,16 +80,14 @@ export function CurveDrawing(props: CurveDrawingProps) {
   }, [study, other, measure, hasBand]);
   const scale = curveScale(rows, measure, Math.min(study.asked, to));
   const text = (value: number) =>
-    withMinus(measure === 'margin' ? formatter.share(value) : amountWords(value, currency, locale));
+    measure === 'margin' ? formatter.share(value) : amountWords(value, currency, locale);
   // The unit stands once, at the top.
   const tick = (value: number) =>
-    withMinus(
-      measure !== 'margin'
-        ? formatter.number(value, 2)
-        : value === scale.max
-          ? formatter.share(value)
-          : formatter.number(value * 100, 0),
-    );
+    measure !== 'margin'
+      ? formatter.number(value, 2)
+      : value === scale.max
+        ? formatter.share(value)
+        : formatter.number(value * 100, 0);
   const margins = plotMargins(letterPx, scale.ticks.map(tick));
   const point = study.points.find(({ n }) => n === looked);
   return (
@@ -132,8 +130,3 @@ export function CurveDrawing(props: CurveDrawingProps) {
     </div>
   );
 }
-
-// Helpers
-
-/** Numbers of a drawing are written with the sign of a minus, which is as wide as a figure. */
-const withMinus = (written: string): string => written.replace(/^-/, '−');

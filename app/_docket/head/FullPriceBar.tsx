@@ -6,10 +6,12 @@ import { HeatFigure } from '@/app/_controls/HeatFigure';
 import { useJob } from '@/app/_docket/common/useJob';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { PriceRuler } from '@/app/_ruler/PriceRuler';
+import type { Finding } from '@/shared/finding';
 import styles from './FullPriceBar.module.css';
 import { OrderTotal } from './OrderTotal';
 import { PriceBar } from './PriceBar';
 import { PriceLines } from './PriceLines';
+import { PriceStop } from './PriceStop';
 import type { PriceBarFigures } from './priceBarFigures';
 import { usePriceFlag } from './usePriceFlag';
 
@@ -19,11 +21,13 @@ type FullPriceBarProps = Readonly<{
   lineId: string;
   /** “a shirt”, or the name of the line where there are several. */
   whose: string;
+  /** The stop of a price that does not pay its own bills; null where none stands. */
+  stop: Finding | null;
   at: Ref<HTMLElement>;
 }>;
 
 /** The price bar with its figures; moving the flag writes the price of a line. */
-export function FullPriceBar({ figures, lineId, whose, at }: FullPriceBarProps) {
+export function FullPriceBar({ figures, lineId, whose, stop, at }: FullPriceBarProps) {
   const { input } = useJob();
   const ruler = usePriceFlag(figures, lineId, whose);
   const { workshop, job } = input;
@@ -32,7 +36,7 @@ export function FullPriceBar({ figures, lineId, whose, at }: FullPriceBarProps) 
   const isGuess = figures.state !== 'stands';
   return (
     <PriceBar
-      isDashed={isGuess}
+      isDashed={isGuess || stop !== null}
       at={at}
       price={
         <PriceLines
@@ -65,6 +69,7 @@ export function FullPriceBar({ figures, lineId, whose, at }: FullPriceBarProps) 
         </PriceLines>
       }
       end={<OrderTotal figures={figures} />}
+      under={stop !== null && <PriceStop stop={stop} />}
     >
       <PriceRuler {...ruler} />
     </PriceBar>

@@ -32,6 +32,9 @@ export function JobPriceBar() {
   const piece = pieceWords(input.blanks[line.blankId]);
   const whose = lines.length > 1 ? line.name : `a ${piece.one}`;
   const newest = answer && priceBarFigures(answer, line.id, { formatter, locale: context.locale, piece });
+  // A price under its floor is not withheld, as the prices are the way out of it.
+  const low = findings.filter((finding) => isStanding(finding) && finding.id === 'RATE-08');
+  const stop = low.find(({ where }) => where.lineId === line.id) ?? low[0] ?? null;
   const isStopped = stale || (newest === null && findings.some(isStanding));
   const figures = isStopped ? null : newest;
   const channel = channels.find(({ id }) => id === channelId);
@@ -50,7 +53,7 @@ export function JobPriceBar() {
           tax={priceTaxWords(channel?.taxMode ?? null, channel?.tax?.value ?? 0, formatter)}
         />
       ) : (
-        <FullPriceBar {...{ figures, whose }} lineId={line.id} at={bar} />
+        <FullPriceBar {...{ figures, whose, stop }} lineId={line.id} at={bar} />
       )}
       {lines.length > 1 && <WhosePrice lines={lines} lineId={line.id} onPick={setLine} />}
       {isOutOfSight && <ScrolledPrice {...{ figures, whose }} name={input.job.name} lineId={line.id} />}

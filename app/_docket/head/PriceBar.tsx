@@ -10,17 +10,20 @@ type PriceBarProps = Readonly<{
   children: ReactNode;
   /** What the order comes to, or what to do. */
   end: ReactNode;
+  /** What is wrong with a price that stands all the same. */
+  under?: ReactNode;
   at?: Ref<HTMLElement>;
 }>;
 
 /** The price of the job, its ruler and what the order comes to, at the head of the docket. */
-export function PriceBar({ isDashed, price, children, end, at }: PriceBarProps) {
+export function PriceBar({ isDashed, price, children, end, under, at }: PriceBarProps) {
   return (
     <section className={styles.room} data-price-bar aria-label="Price" ref={at}>
       <div className={styles.bar} data-dashed={isDashed || undefined}>
         <div className={styles.price}>{price}</div>
         <div className={styles.ruler}>{children}</div>
         <div className={styles.end}>{end}</div>
+        {under}
       </div>
     </section>
   );

@@ -18,6 +18,7 @@ import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { taxTermsOf } from '@/lib/price/taxTerms';
 import type { Lever } from '@/lib/studies/levers/lever';
 import type { LeverAim } from '@/lib/studies/levers/levers';
+import { formatMinor } from '@/shared/money';
 import { GoalSeek } from './GoalSeek';
 import { LeverList } from './LeverList';
 import styles from './LeverSection.module.css';
@@ -52,7 +53,17 @@ export function LeverSection() {
   const onLeave = (one: Tried) => setTried((before) => before.filter((other) => other !== one));
   const found = newest?.answer ?? null;
   const terms = taxTermsOf(found?.taxInside ?? 0);
-  const sorted = sortedLevers(found?.levers ?? []);
+  const sorted = sortedLevers(found?.levers ?? [], newest?.question.aim ?? aim);
+  const offered = answer?.prices?.offer.lines ?? [];
+  const suggested = answer?.prices?.suggested[0];
+  const asksLess =
+    offered.length === 1 && suggested !== undefined && suggested.each > (offered[0]?.each ?? 0);
+  const leversJob = {
+    profit: found?.before.profit ?? 0,
+    ask: asksLess
+      ? formatMinor(suggested.each, answer?.prices?.currency ?? context.currency, context.locale)
+      : null,
+  };
   const shown = { aim, blockedBy, onTake, most: Math.max(...sorted.open.map((one) => gainOf(one, aim))) };
   const more = (id: string, name: string, levers: readonly Lever[]): readonly FoldOfRow[] =>
     levers.length === 0
@@ -77,7 +88,9 @@ export function LeverSection() {
       numeral={7}
       heading="What would raise it"
       answer={
-        found !== null && <Answer words={leverAnswer(sorted.open, newest?.question.aim ?? aim, context)} />
+        found !== null && (
+          <Answer words={leverAnswer(sorted.open, newest?.question.aim ?? aim, context, leversJob)} />
+        )
       }
       id="levers"
     >

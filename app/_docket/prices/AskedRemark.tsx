@@ -20,6 +20,8 @@ type AskedRemarkProps = Readonly<{
 /** What this job asks beside its list, and where that differs the way to ask what the list does. */
 export function AskedRemark({ line, asked, suggested, voice }: AskedRemarkProps) {
   const { jobId, workspace, prices } = useJob();
+  // The head suggests what the list asks of this job: said once is enough.
+  if (asked.asked === null && asked.held === null) return null;
   const differs = differsFromList(asked);
   return (
     <li className={classes(styles.remark, differs && styles.differs)}>

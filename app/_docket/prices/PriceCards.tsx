@@ -6,57 +6,57 @@ import { amountWords } from '@/app/_words/amountWords';
 import { listMoney, type PriceVoice } from '@/app/_words/docket/pricesWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
-import type { TablePrice } from '@/lib/price/priceTable';
-import type { PriceEndings } from '@/lib/studies/breaks/priceEndings';
+import type { Offer, OfferedSizes } from '@/lib/price/offer';
+import type { PriceNeighbours } from '@/lib/studies/breaks/priceNeighbours';
 import styles from './PriceCards.module.css';
-import type { PriceGroup } from './priceGrid';
 
 type PriceCardsProps = Readonly<{
-  groups: readonly PriceGroup[];
-  /** The neighbours of the first price on the maker's ending; null where they are not known. */
-  endings: PriceEndings | null;
+  /** What is asked for each size, else what is suggested. */
+  offered: readonly OfferedSizes[];
+  /** What the whole job leaves by it. */
+  whole: Pick<Offer, 'margin' | 'payPerHour'>;
+  /** Of the first price on the maker's ending; null where they are not known. */
+  neighbours: PriceNeighbours | null;
   taxSaid: string;
   voice: PriceVoice;
 }>;
 
-/** One price a size as cards: what it leaves and pays, and beside the first its neighbours on the ending. */
-export function PriceCards({ groups, endings, taxSaid, voice }: PriceCardsProps) {
+/**
+ * One price a size as cards, and beside the first its neighbours on the ending. The first tells what the whole job
+ * leaves, as the head does and as its neighbours do; of other sizes what a piece of them leaves.
+ */
+export function PriceCards({ offered, whole, neighbours, taxSaid, voice }: PriceCardsProps) {
   const context = useTextContext();
   const formatter = formatterFor(context);
   const pay = (amount: number) => `pays ${amountWords(amount, voice.currency, context.locale)} an hour`;
-  const cardOf = (cell: TablePrice) => ({
-    price: cell.price,
-    margin: cell.margin,
-    payPerHour: cell.payPerHour,
-    breakEvenAt: null as number | null,
-    stands: true,
-  });
   return (
     <div className={styles.groups}>
-      {groups.map(({ sizes, cells }, at) => {
-        const [cell] = cells;
-        if (cell === undefined) return null;
+      {offered.map(({ sizes, ...own }, at) => {
         const around =
-          at === 0 && endings !== null
-            ? [endings.below, endings.above].flatMap((one) =>
-                one === null || one.price === cell.price ? [] : [{ ...one, stands: false }],
-              )
+          at === 0 && neighbours?.each === own.price
+            ? [neighbours.below, neighbours.above].flatMap((one) => one ?? [])
             : [];
-        const cards = [cardOf(cell), ...around].sort((a, b) => a.price - b.price);
+        const stands = {
+          ...own,
+          ...(at === 0 ? { margin: whole.margin, payPerHour: whole.payPerHour } : {}),
+        };
+        const cards = [{ ...stands, breakEvenAt: null }, ...around].toSorted((a, b) => a.price - b.price);
         return (
           <section className={styles.group} key={sizes.join(' ')} aria-label={sizesWords(sizes)}>
             <h3 className={styles.sizes}>
               {sizesWords(sizes)}, {taxSaid}
             </h3>
             <ul className={styles.cards}>
-              {cards.map((card) => (
-                <li className={classes(styles.card, card.stands && styles.stands)} key={card.price}>
-                  <span className={styles.price}>{listMoney(card.price, voice)}</span>
-                  <span>leaves {formatter.share(card.margin)}</span>
-                  <span>{pay(card.payPerHour)}</span>
-                  {card.breakEvenAt !== null && (
-                    <span>pays its way from {formatter.number(card.breakEvenAt, 0)}</span>
-                  )}
+              {cards.map(({ price, margin, payPerHour, breakEvenAt }) => (
+                <li
+                  className={classes(styles.card, price === own.price && styles.stands)}
+                  aria-current={price === own.price || undefined}
+                  key={price}
+                >
+                  <span className={styles.price}>{listMoney(price, voice)}</span>
+                  <span>leaves {formatter.share(margin)}</span>
+                  <span>{pay(payPerHour)}</span>
+                  {breakEvenAt !== null && <span>pays its way from {formatter.number(breakEvenAt, 0)}</span>}
                 </li>
               ))}
             </ul>

@@ -33,11 +33,11 @@ export function PriceTariff({ answer, piece, format, priceStep }: PriceTariffPro
       )}
       {endings !== null && (
         <p>
-          One price for the whole job asks for {formatter.money(endings.target)}. On your ending of{' '}
+          One price for the whole job needs {formatter.money(endings.target)} at the least. On your ending of{' '}
           {formatter.money(priceStep)}{' '}
           {endings.below === null || endings.below.price === endings.above.price
             ? `that is ${endingWords(endings.above)}.`
-            : `its neighbours are ${endingWords(endings.below)} and ${endingWords(endings.above)}; ${formatter.money(fromMinor((endings.recommended === 'above' ? endings.above : endings.below).price, currency))} is suggested.`}
+            : `${endingWords(endings.below)} lies below it and ${endingWords(endings.above)} above.`}
         </p>
       )}
       {ceiling !== null && (

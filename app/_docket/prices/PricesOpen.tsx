@@ -6,12 +6,14 @@ import { ladderTaxWords, type PriceVoice } from '@/app/_words/docket/pricesWords
 import type { CostSheet } from '@/lib/grid/costSheet';
 import { askedAgainstList, differsFromList, ruleAtWork } from '@/lib/price/list/askedAgainstList';
 import type { LineList } from '@/lib/price/list/lineList';
+import type { Offer, OfferedSizes } from '@/lib/price/offer';
 import type { TablePrice } from '@/lib/price/priceTable';
 import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
 import type { BreaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import type { Line } from '@/shared/schemas/job';
 import type { Channel } from '@/shared/schemas/workshop';
 import { AskedRemark } from './AskedRemark';
+import { DayNotCounted } from './DayNotCounted';
 import { PriceCards } from './PriceCards';
 import { PriceFalls } from './PriceFalls';
 import { PriceLadder } from './PriceLadder';
@@ -19,13 +21,15 @@ import { PriceRemarks } from './PriceRemarks';
 import remarks from './PriceRemarks.module.css';
 import { PriceStairs } from './PriceStairs';
 import styles from './PricesSection.module.css';
-import { priceGrid } from './priceGrid';
 
 type PricesOpenProps = Readonly<{
   sheet: CostSheet;
   line: Line;
   list: LineList;
   suggested: SuggestedPrice;
+  /** What the sizes of the line are offered at, and what the whole job leaves by it. */
+  offered: readonly OfferedSizes[];
+  whole: Pick<Offer, 'margin' | 'payPerHour'>;
   table: readonly TablePrice[];
   taxMode: Channel['taxMode'];
   /** What is worked out of the list beside its prices; null until it comes. */
@@ -36,21 +40,22 @@ type PricesOpenProps = Readonly<{
 
 /** The list of a line as it is looked at first: its prices, what orders pay by them, and what is to be said of it. */
 export function PricesOpen(props: PricesOpenProps) {
-  const { sheet, line, list, suggested, table, taxMode, answer, isOld, voice } = props;
+  const { sheet, line, list, suggested, offered, whole, table, taxMode, answer, isOld, voice } = props;
   const { jobId, workspace } = useJob();
   const n = sheet.cases.find(({ lineId }) => lineId === line.id)?.batch ?? 0;
-  const { groups } = priceGrid(table, line.id);
   const asked = askedAgainstList(line, list, { n, listEach: suggested.each }, voice.currency);
   if (list.rule === 'onePrice')
     return (
       <>
         <PriceCards
-          groups={groups}
-          endings={isOld ? null : (answer?.endings ?? null)}
+          offered={offered}
+          whole={whole}
+          neighbours={isOld ? null : (answer?.neighbours ?? null)}
           taxSaid={ladderTaxWords(taxMode)}
           voice={voice}
         />
-        {asked !== null && differsFromList(asked) && (
+        <DayNotCounted />
+        {asked !== null && asked.asked !== null && differsFromList(asked) && (
           <ul className={classes(remarks.remarks, remarks.beneath)}>
             <AskedRemark {...{ line, asked, suggested, voice }} />
           </ul>

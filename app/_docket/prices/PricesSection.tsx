@@ -36,6 +36,7 @@ export function PricesSection() {
   const line = lines.find(({ id }) => id === picked) ?? lines[0];
   const list = prices?.lists.find(({ lineId }) => lineId === line?.id);
   const suggested = prices?.suggested.find(({ lineId }) => lineId === line?.id);
+  const offered = prices?.offer.lines.find(({ lineId }) => lineId === line?.id);
   const { newest, failure } = useStudy('list', line === undefined ? null : madeOf, {
     lineId: line?.id ?? '',
     quantities: pieces === null ? [] : [pieces],
@@ -96,7 +97,11 @@ export function PricesSection() {
     <CardSection
       numeral={5}
       heading="Prices"
-      answer={ready && <Answer words={pricesAnswer(list, looked?.staircase.falls ?? [], voice)} />}
+      answer={
+        ready && (
+          <Answer words={pricesAnswer(list, looked?.staircase.falls ?? [], offered?.sizes ?? [], voice)} />
+        )
+      }
       id="prices"
     >
       {!ready ? (
@@ -118,6 +123,8 @@ export function PricesSection() {
             key={line.id}
             {...{ sheet, line, list, suggested, taxMode, isOld, voice }}
             table={prices.table}
+            offered={offered?.sizes ?? []}
+            whole={prices.offer}
             answer={looked}
           />
           <AnswerMissing what="The prices of this line could not be looked at" failure={failure} />

@@ -2,6 +2,7 @@ import { amountWords } from '@/app/_words/amountWords';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { type CostGroupId, groupShares } from '@/lib/grid/costGroups';
 import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
+import { taxTerms } from '@/lib/price/taxTerms';
 import type { AnswerWords } from './answerWords';
 import type { PieceWord } from './pieceWords';
 import { shareWords } from './shareWords';
@@ -12,19 +13,26 @@ const WORTH_NAMING = 0.1;
 /** What a piece costs, and the two groups that most of it goes to. */
 export function costAnswer(sheet: CostSheet, piece: PieceWord, locale: string): AnswerWords {
   const each = sheet.fullCost / wholeJob(sheet, 'goodPieces');
+  const withoutTax = costTaxWords(taxTerms(sheet).inside);
   const largest = groupShares(sheet)
     .slice(0, 2)
     .filter(({ share }) => share >= WORTH_NAMING)
-    .map(({ id, share }, at) => {
-      const of = shareWords(share, locale);
+    .map(({ id, percent }, at) => {
+      const of = shareWords(percent / 100, locale);
       return at === 0 ? `${of} is ${inSentence[id]}` : `${of} ${inSentence[id]}`;
     });
   return {
     before: `A ${piece.one} costs `,
     key: amountWords(each, sheet.currency, locale),
-    after: largest.length === 0 ? '' : `: ${largest.join(', ')}`,
+    after: `${withoutTax === '' ? '' : ` ${withoutTax}`}${largest.length === 0 ? '' : `: ${largest.join(', ')}`}`,
   };
 }
+
+/** Said beside costs where prices are written with tax inside; nothing where both are the same money. */
+export const costTaxWords = (taxInside: number): string => (taxInside > 0 ? 'without tax' : '');
+
+/** What a group has of the cost. */
+export const percentWords = (percent: number): string => (percent < 1 ? 'under 1 %' : `${percent} %`);
 
 /** What a group is called beside its amount; your time says how long. */
 export const groupName = (id: CostGroupId, label: string, sheet: CostSheet, locale: string): string =>

@@ -18,12 +18,16 @@ interface SortedLevers {
   readonly smaller: readonly Lever[];
 }
 
-/** @param levers the biggest gain first */
-export function sortedLevers(levers: readonly Lever[]): SortedLevers {
-  const keeping = levers.filter(({ id }) => !changing.includes(id));
+/**
+ * @param levers the biggest gain first
+ * @param aim what is to grow; a change whose gain would be written as nothing is left out
+ */
+export function sortedLevers(levers: readonly Lever[], aim: LeverAim): SortedLevers {
+  const told = levers.filter((lever) => isTold(lever, aim));
+  const keeping = told.filter(({ id }) => !changing.includes(id));
   return {
     open: keeping.slice(0, OPEN),
-    changing: levers.filter(({ id }) => changing.includes(id)),
+    changing: told.filter(({ id }) => changing.includes(id)),
     smaller: keeping.slice(OPEN),
   };
 }
@@ -57,8 +61,23 @@ export function gainWords({ gain }: Lever, formatter: Formatter): string {
   return parts.join(', ');
 }
 
+/** A job whose changes are spoken of. */
+interface LeveredJob {
+  /** Whole job, as it would go out. */
+  readonly profit: number;
+  /** “144.50”: what the sums suggest where the job asks less; null where it does not, or has several prices. */
+  readonly ask: string | null;
+}
+
 /** What the best small changes bring, in one line. */
-export function leverAnswer(open: readonly Lever[], aim: LeverAim, context: TextContext): AnswerWords {
+export function leverAnswer(
+  open: readonly Lever[],
+  aim: LeverAim,
+  context: TextContext,
+  { profit, ask }: LeveredJob,
+): AnswerWords {
+  if (profit < 0 && open.every(({ after }) => after.profit < 0))
+    return { key: 'Nothing small would mend it', after: ask === null ? '' : `; ask ${ask}` };
   const gains = open.map(({ gain }) => gain[aim]);
   const most = Math.max(0, ...gains);
   const count = counts[open.length] ?? 'three';
@@ -80,6 +99,14 @@ export function leverAnswer(open: readonly Lever[], aim: LeverAim, context: Text
 }
 
 // Helpers
+
+/** Half a hundredth: less is written as nothing, of money and of points alike. */
+const LEAST_TOLD = 0.005;
+
+const isTold = (lever: Lever, aim: LeverAim): boolean => {
+  const gain = gainOf(lever, aim);
+  return (aim === 'margin' && lever.gain.margin > 1e-9 ? gain * 100 : gain) >= LEAST_TOLD;
+};
 
 const counts = ['no', 'one', 'two', 'three'] as const;
 

@@ -25,6 +25,7 @@ export function sellingWords(selling: Selling): string {
     case 'withOrder':
       return 'selling included';
     case 'counted':
+      if (selling.lacksDay) return 'selling hours included, the stall day not';
       return selling.minutesEach === null ? 'selling day included, its hours not' : 'selling included';
     case 'notSaid':
       return 'selling not counted';

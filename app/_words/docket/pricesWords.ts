@@ -3,6 +3,7 @@ import { type Formatter, formatterFor, type TextContext } from '@/app/_words/for
 import type { AskedAgainstList, RuleAtWork } from '@/lib/price/list/askedAgainstList';
 import { type LadderStep, ladderOf } from '@/lib/price/list/ladder';
 import type { LineList, ListedSize } from '@/lib/price/list/lineList';
+import type { OfferedSizes } from '@/lib/price/offer';
 import type { StairFall } from '@/lib/studies/breaks/staircase';
 import { formatMinor, type MinorUnits } from '@/shared/money';
 import type { Channel } from '@/shared/schemas/workshop';
@@ -23,7 +24,12 @@ export const listMoney = (minor: MinorUnits, { currency, context }: PriceVoice):
   formatMinor(minor, currency, context.locale);
 
 /** What a list says in one line. */
-export function pricesAnswer(list: LineList, falls: readonly StairFall[], voice: PriceVoice): AnswerWords {
+export function pricesAnswer(
+  list: LineList,
+  falls: readonly StairFall[],
+  offered: readonly Pick<OfferedSizes, 'sizes' | 'price'>[],
+  voice: PriceVoice,
+): AnswerWords {
   const { piece } = voice;
   const money = (minor: MinorUnits) => listMoney(minor, voice);
   if (falls.length > 0)
@@ -37,14 +43,13 @@ export function pricesAnswer(list: LineList, falls: readonly StairFall[], voice:
   const last = priced.at(-1);
   if (first === undefined || last === undefined) return { key: 'No price yet' };
   if (list.rule === 'onePrice') {
-    const dearer = list.sizes.filter(({ more }) => more > 0);
-    const [least] = dearer;
+    // One price is what the job asks: a list beside it that nobody sells by would be a second truth.
+    const base = offered[0]?.price ?? first.amount;
+    const dearer = offered.find(({ price }) => price > base);
     return {
-      key: `${money(first.amount)} a ${piece.one}`,
+      key: `${money(base)} a ${piece.one}`,
       after:
-        least === undefined
-          ? ', however many'
-          : `, ${money((first.amount + least.more) as MinorUnits)} from ${least.size}`,
+        dearer === undefined ? ', however many' : `, ${money(dearer.price)} from ${dearer.sizes[0] ?? ''}`,
     };
   }
   if (list.rule === 'setUpApart')
@@ -93,12 +98,17 @@ export function askedWords(asked: AskedAgainstList, voice: PriceVoice): string {
   const { piece } = voice;
   const formatter = formatterFor(voice.context);
   if (asked.held !== null) {
-    const { pays, as } = asked.held;
+    const { as } = asked.held;
+    const { byList, ofJob, areAdded } = asked.sums;
     const own =
       asked.asked === null
-        ? ` Suggested: ${money(asked.listEach)} each, ${money((asked.listEach * asked.n) as MinorUnits)} in all.`
-        : ` This job asks ${money(asked.asked)} each, ${money((asked.asked * asked.n) as MinorUnits)} in all.`;
-    return `By the list ${formatter.count(asked.n, piece.one, piece.many)} ${asked.n === 1 ? 'pays' : 'pay'} ${money(pays)} in all, ${as === null ? 'the start included' : `as ${as} do`}.${own}`;
+        ? ` Suggested: ${money(asked.listEach)} each, ${money(ofJob)} in all.`
+        : ` This job asks ${money(asked.asked)} each, ${money(ofJob)} in all${sizesAgainst(asked, money)}.`;
+    const why = [
+      as === null ? 'the start included' : `as ${as} do`,
+      ...(areAdded ? ['what sizes add included'] : []),
+    ];
+    return `By the list ${formatter.count(asked.n, piece.one, piece.many)} ${asked.n === 1 ? 'pays' : 'pay'} ${money(byList)} in all, ${why.join(', ')}.${own}`;
   }
   if (asked.asked === null) return `By the list a ${piece.one} of this job is ${money(asked.listEach)}.`;
   const over = moreOrLess(asked.over, money);
@@ -144,8 +154,7 @@ const moreOrLess = (over: MinorUnits, money: (minor: MinorUnits) => string): str
 
 function sizesAgainst({ sizes }: AskedAgainstList, money: (minor: MinorUnits) => string): string {
   if (sizes.length === 0) return '';
-  const told = sizes.map(
-    ({ size, over }) => `${size} adds ${money(Math.abs(over) as MinorUnits)} ${over > 0 ? 'more' : 'less'}`,
-  );
-  return `; ${namesInWords(told)} than it`;
+  const charge = (minor: MinorUnits) => `${minor < 0 ? '' : '+'}${money(minor)}`;
+  const told = sizes.map(({ size, own, listed }) => `${size} ${charge(own)} against ${charge(listed)}`);
+  return `; ${namesInWords(told)}`;
 }

@@ -2,11 +2,13 @@ import { type Formatter, formatterFor, type TextContext } from '@/app/_words/for
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { ladderOf } from '@/lib/price/list/ladder';
+import { taxTerms } from '@/lib/price/taxTerms';
 import { isStanding } from '@/shared/finding';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
 import { wantedPieces } from '@/shared/wantedPieces';
 import { type CheckGroup, toSettle } from './checkGroups';
+import { costTaxWords } from './costWords';
 import type { SectionId } from './docketSections';
 import { pieceOfJob } from './jobAnswerWords';
 
@@ -55,8 +57,15 @@ export function sectionStates(state: StateOfJob, context: TextContext): SectionS
     'cost-sheet':
       costSheet === null
         ? waits
-        : plain(`${money(costSheet.fullCost / wholeJob(costSheet, 'goodPieces'))} a ${piece.one}`),
-    prices: prices === null ? waits : plain(pricesOf(prices, context.locale)),
+        : plain(
+            [
+              `${money(costSheet.fullCost / wholeJob(costSheet, 'goodPieces'))} a ${piece.one}`,
+              costTaxWords(taxTerms(costSheet).inside),
+            ]
+              .filter((part) => part !== '')
+              .join(', '),
+          ),
+    prices: prices === null ? waits : plain(pricesOf(prices, piece.one, context.locale)),
     curve: prices === null ? waits : plain(`${formatter.share(prices.margin)} margin`),
     levers: prices === null ? waits : plain(`${money(prices.payPerHour)} an hour`),
     charges: plain(''),
@@ -84,9 +93,19 @@ function checksState(checks: readonly CheckGroup[], questions: number): SectionS
 const sheetsOf = (sheet: NonNullable<JobAnswer['costSheet']>, formatter: Formatter): string =>
   formatter.number(wholeJob(sheet, 'sheets'), 0);
 
-/** What a piece of the first line costs by its list, from the dearest step to the cheapest; sums of small orders apart. */
-function pricesOf({ lists, currency }: NonNullable<JobAnswer['prices']>, locale: string): string {
+/**
+ * What a piece of the first line costs by its list, from the dearest step to the cheapest, sums of small orders apart;
+ * of one price what is asked, else what is suggested.
+ */
+function pricesOf(
+  { lists, offer, currency }: NonNullable<JobAnswer['prices']>,
+  piece: string,
+  locale: string,
+): string {
   const [list] = lists;
+  const [offered] = offer.lines;
+  if (list?.rule === 'onePrice' && offered !== undefined)
+    return `${formatMinor(offered.each, currency, locale)} a ${piece}`;
   const each = list === undefined ? [] : ladderOf(list).filter(({ kind }) => kind === 'each');
   const [first] = each;
   const last = each.at(-1);

@@ -10,11 +10,12 @@ export function sellingAnswer(ways: readonly SoldWay[], locale: string): AnswerW
   const worst = sorted.at(-1);
   if (best === undefined || worst === undefined || best === worst)
     return { key: 'Nothing to compare', after: ' yet' };
+  const isBeyondPrice = worst.margin <= -1;
   const share = formatNumber(Math.abs(worst.margin) * 100, locale, { maxDecimals: 0 });
   const name = subjects[worst.kind];
   return {
     key: subjects[best.kind].replace(/^./, (letter) => letter.toLocaleUpperCase(locale)),
-    after: ` ${verb(best.kind)} best; ${name} ${worst.margin < 0 ? lose(worst.kind) : leave(worst.kind)} ${share} %`,
+    after: ` ${verb(best.kind)} best; ${name} ${isBeyondPrice ? `${verb(worst.kind)} less than it costs` : `${worst.margin < 0 ? lose(worst.kind) : leave(worst.kind)} ${share} %`}`,
   };
 }
 

@@ -35,6 +35,7 @@ export const fixLabels: {
   dropCharge: (facts) => `Take the up-charge for ${facts.size} out`,
   sortBreaks: (facts) => `Put them as ${facts.rising}`,
   setPrice: (facts, formatter) => `Make it ${formatter.money(facts.price)}`,
+  askSuggested: (facts, formatter) => `Ask ${formatter.money(facts.price)}`,
   priceAsSize: (facts, formatter) => `Take ${formatter.money(facts.price)}, as ${facts.size} costs`,
   pricesAsNear: (facts, formatter) =>
     `Take for ${formatter.count(facts.count, 'size')} what the next size costs`,

@@ -206,16 +206,16 @@ export const rateWords = {
       );
     }
     const whose = `${facts.line} in ${facts.size}`;
-    const also = facts.others === '' ? '' : ` Too low as well: ${facts.others}.`;
+    const also = facts.others === '' ? '' : `; too low as well: ${facts.others}`;
     const tax = facts.taxInside ? ', tax inside' : '';
     return variant === 'belowFloor'
       ? wording(
-          `${whose} at ${price} a piece is below the ${formatter.money(facts.floor)} that only pay the bills${tax}.`,
-          `${formatter.money(facts.short)} a piece is missing: you would pay to do this job, with no pay for your time.${also} Raise the price, or give a reason to do it all the same.`,
+          `${whose} at ${price} a piece is below the ${formatter.money(facts.floor)} that only pay the bills${tax}${also}.`,
+          `${formatter.money(facts.short)} a piece is missing: you would pay to do this job, with no pay for your time. Raise the price, or give a reason to do it all the same.`,
         )
       : wording(
-          `${whose} at ${price} a piece is below the ${formatter.money(facts.cost)} that pay its full cost${tax}.`,
-          `It pays the bills of the day but not all of your time and the workshop: ${formatter.money(facts.short)} a piece is missing.${also} Raise the price, or know why not.`,
+          `${whose} at ${price} a piece is below the ${formatter.money(facts.cost)} that pay its full cost${facts.hasFees ? ' with its fees' : ''}${tax}${also}.`,
+          `It pays the bills of the day but not all of your time and the workshop: ${formatter.money(facts.short)} a piece is missing. Raise the price, or know why not.`,
         );
   },
 } satisfies WordingsOf<RateFacts & PriceFacts>;

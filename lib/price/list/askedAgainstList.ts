@@ -3,22 +3,31 @@ import type { Line } from '@/shared/schemas/job';
 import { type LineList, sellingOf } from './lineList';
 import { sellingTotal } from './selling';
 
+/** What a piece of a size adds in a job, and by its list. */
+interface AskedSize {
+  readonly size: string;
+  readonly own: MinorUnits;
+  readonly listed: MinorUnits;
+}
+
 /** What a job asks beside what its list says for so many pieces; whole minor units as the channel writes prices. */
 export interface AskedAgainstList {
   readonly n: number;
   /** What the list comes to as a price a piece of the base size: what is suggested where none is asked. */
   readonly listEach: MinorUnits;
   /**
-   * What the whole order pays by the rule, where a larger one holds it down or, `as` being null, a start comes on top;
-   * null where it pays by the piece.
+   * What the whole order pays by the rule in the base size, where a larger one holds it down or, `as` being null, a
+   * start comes on top; null where it pays by the piece.
    */
   readonly held: { readonly pays: MinorUnits; readonly as: number | null } | null;
   /** Null while no price is asked. */
   readonly asked: MinorUnits | null;
   /** Asked less listed. */
   readonly over: MinorUnits;
-  /** Sizes whose charge differs from the list's: asked less listed. */
-  readonly sizes: readonly { readonly size: string; readonly over: MinorUnits }[];
+  /** The whole order in its sizes, what they add included: by the list, and as it is asked or suggested. */
+  readonly sums: { readonly byList: MinorUnits; readonly ofJob: MinorUnits; readonly areAdded: boolean };
+  /** Sizes whose charge differs from the list's. */
+  readonly sizes: readonly AskedSize[];
 }
 
 /**
@@ -26,7 +35,7 @@ export interface AskedAgainstList {
  * @returns null where the list has no price for so few, or none a piece
  */
 export function askedAgainstList(
-  { askedPrice, upCharges }: Pick<Line, 'askedPrice' | 'upCharges'>,
+  { askedPrice, upCharges, quantities }: Pick<Line, 'askedPrice' | 'upCharges' | 'quantities'>,
   list: LineList,
   { n, listEach }: Pick<AskedAgainstList, 'n' | 'listEach'>,
   currency: string,
@@ -38,17 +47,28 @@ export function askedAgainstList(
   const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from ?? null;
   const isHeld = pays !== null && pays < n * step.each && as !== null;
   const asked = askedPrice === null ? null : toMinor(askedPrice, currency);
-  const sizes = list.sizes.flatMap(({ size, more }) => {
+  const sizes = list.sizes.map(({ size, more: listed }) => {
     const own = toMinor(upCharges.find((one) => one.size === size)?.amount ?? 0, currency);
-    return own === more ? [] : [{ size, over: (own - more) as MinorUnits }];
+    return { size, own: asked === null ? listed : own, listed };
   });
+  const added = (of: 'own' | 'listed') =>
+    quantities.reduce(
+      (sum, { size, quantity }) => sum + quantity * (sizes.find((one) => one.size === size)?.[of] ?? 0),
+      0,
+    );
+  const held = pays !== null && (isHeld || list.rule === 'setUpApart') ? { pays, as } : null;
   return {
     n,
     listEach,
-    held: pays !== null && (isHeld || list.rule === 'setUpApart') ? { pays, as } : null,
+    held,
+    sums: {
+      byList: ((held?.pays ?? listEach * n) + added('listed')) as MinorUnits,
+      ofJob: ((asked ?? listEach) * n + added('own')) as MinorUnits,
+      areAdded: added('listed') > 0 || added('own') > 0,
+    },
     asked,
     over: ((asked ?? listEach) - listEach) as MinorUnits,
-    sizes: asked === null ? [] : sizes,
+    sizes: sizes.filter(({ own, listed }) => own !== listed),
   };
 }
 

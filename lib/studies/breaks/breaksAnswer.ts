@@ -1,6 +1,7 @@
 import { costInput } from '@/lib/costing/costInput';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { piecesOf } from '@/lib/grid/fillLine';
 import { type BreaksProblem, checkBreaks } from '@/lib/job/checkBreaks';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
@@ -9,7 +10,8 @@ import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { LineList } from '@/lib/price/list/lineList';
 import type { LineNeeds } from '@/lib/price/list/lineNeeds';
 import type { Selling, WrittenTariff } from '@/lib/price/list/selling';
-import { priceLine } from '@/lib/price/priceTable';
+import { type PricedLine, priceLine, priceLines } from '@/lib/price/priceTable';
+import { suggestedPrice } from '@/lib/price/suggestedPrice';
 import { taxTerms } from '@/lib/price/taxTerms';
 import type { JobInput } from '@/shared/schemas/request';
 import { type BreakEnds, breakEnds } from './breakEnds';
@@ -17,6 +19,7 @@ import { type BreakGroup, breakGroups } from './breakGroups';
 import { type CeilingGap, ceilingGap } from './ceilingGap';
 import { type LineTariff, lineTariff } from './lineTariff';
 import { type PriceEndings, priceEndings } from './priceEndings';
+import { type PriceNeighbours, priceNeighbours } from './priceNeighbours';
 import { type RemedyOffer, remedyOffers } from './remedyOffers';
 import { type SellingEffect, sellingEffects } from './sellingEffects';
 import { sizesAsSold } from './sizesAsSold';
@@ -62,6 +65,8 @@ export interface BreaksAnswer {
   readonly ceiling: CeilingGap | null;
   /** Of a job of one line at one price: the neighbours of its target on the maker's ending. */
   readonly endings: PriceEndings | null;
+  /** What stands beside the price of a line that has one price a size; null for any other. */
+  readonly neighbours: PriceNeighbours | null;
 }
 
 /** @returns null while the job cannot be costed or has no such line with pieces. */
@@ -123,7 +128,24 @@ function answerLine(
           ),
     ceiling: ceilingGap(sheet, line.line, taxTerms(sheet)),
     endings: endings?.ok ? endings.value : null,
+    neighbours:
+      list.rule === 'onePrice'
+        ? priceNeighbours(
+            costed,
+            grid,
+            line.line.id,
+            suggestedOf(costed, priced, line, grid),
+            policy.priceStep,
+          )
+        : null,
   };
+}
+
+/** What is suggested for the line, and for others that nobody has decided. */
+function suggestedOf(costed: CostedJob, priced: PricedLine, line: ResolvedLine, grid: Grid) {
+  const { job } = costed.laidOut;
+  const others = job.lines.some((one) => one !== line && one.line.askedPrice === null);
+  return others ? priceLines(costed, grid).suggested : [suggestedPrice(job, priced, piecesOf(line))];
 }
 
 /** The last quantity before each break and its first, with those that were asked for. */

@@ -13,9 +13,14 @@ describe('curveScale', () => {
   });
 
   it('shows a job that only ever loses', () => {
-    const { min, max } = curveScale(rows([-9, -5, -2, -1.5]), 'margin', 3);
-    expect(min).toBeLessThanOrEqual(-2);
+    const { min, max } = curveScale(rows([-9, -5, -0.5, -0.45]), 'margin', 3);
+    expect(min).toBeLessThanOrEqual(-0.5);
     expect(max).toBe(0);
+  });
+
+  it('lets a line that loses several times its price leave the drawing, so that the rest is told apart', () => {
+    const scale = curveScale(rows([-6.6, -5, 0.1, 0.42]), 'margin', 1);
+    expect([scale.min, scale.max]).toEqual([-0.6, 0.6]);
   });
 
   it('cuts the cost of single pieces, and keeps nothing at the bottom', () => {

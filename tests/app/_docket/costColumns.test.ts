@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { costOverview } from '@/app/_docket/costs/costOverview';
 import { costTableRows } from '@/app/_docket/costs/costTableRows';
 import { shownColumn } from '@/app/_docket/costs/shownColumn';
-import { costAnswer } from '@/app/_words/docket/costWords';
+import { costAnswer, percentWords } from '@/app/_words/docket/costWords';
 import { shareWords } from '@/app/_words/docket/shareWords';
+import { groupShares } from '@/lib/grid/costGroups';
 import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
 import { costed } from '@/tests/fixtures/costed';
 
@@ -119,5 +120,43 @@ describe('the cost as it is looked at first', () => {
     [0.99, '99 %'],
   ])('calls a share of %d “%s”', (share, words) => {
     expect(shareWords(share, 'en-US')).toBe(words);
+  });
+});
+
+describe('a share of the cost', () => {
+  const piece = { one: 'shirt', many: 'shirts' };
+  const ofThree = (blanks: number, labour: number, overhead: number) => {
+    const none = Object.keys(sheet.values).map((id) => [id, sheet.cases.map(() => 0).concat(0)] as const);
+    const whole = (amount: number) => sheet.cases.map(() => 0).concat(amount);
+    const values = { ...Object.fromEntries(none), goodPieces: whole(10) };
+    return {
+      ...sheet,
+      fullCost: blanks + labour + overhead,
+      values: { ...values, blanks: whole(blanks), labour: whole(labour), overhead: whole(overhead) },
+    };
+  };
+
+  it('is rounded once, so that the sentence says what the bar says', () => {
+    // 41.55, 36.60 and 21.85 of 100: 41 + 36 + 21 are 98, and the two that lack most, 0.85 and 0.60, get one each.
+    const three = ofThree(41.55, 36.6, 21.85);
+    expect(groupShares(three).map(({ percent }) => percent)).toEqual([41, 37, 22]);
+    expect(costAnswer(three, piece, 'en-US').after).toBe(': 41 % is the blank, 37 % your time');
+  });
+
+  it('is under 1 % and not nothing where it rounds to nothing', () => {
+    const [, , small] = groupShares(ofThree(60, 39.7, 0.3));
+    expect(percentWords(small?.percent ?? Number.NaN)).toBe('under 1 %');
+    expect(percentWords(1)).toBe('1 %');
+  });
+
+  it('stands beside a cost that says it is without tax where prices have it inside', () => {
+    const inside = costed(
+      clubWith({
+        'workshop.channels.0.taxMode': 'inside',
+        'workshop.channels.0.tax': { value: 0.19, unit: 'share', date: TODAY, origin: 'yours' },
+      }),
+    ).sheet;
+    expect(costAnswer(inside, piece, 'en-US').after).toMatch(/^ without tax: /);
+    expect(costAnswer(sheet, piece, 'en-US').after).toMatch(/^: /);
   });
 });

@@ -183,3 +183,33 @@ describe('PriceRuler by pointer, on a bar 240 px wide', () => {
 it('PriceRuler comes from the server without a style attribute, which the content policy would refuse', () => {
   expect(renderToString(ruler(() => {}))).not.toMatch(/\sstyle=/);
 });
+
+describe('PriceRuler by hand', () => {
+  const bar = (widthPx: number) => {
+    const slider = screen.getByRole('slider');
+    slider.getBoundingClientRect = () => new DOMRect(0, 0, widthPx, 58);
+    slider.setPointerCapture = () => undefined;
+    return slider;
+  };
+  const at = (clientX: number) => ({ clientX, pointerId: 1, pointerType: 'touch', button: 0 });
+
+  it('takes the flag by the plate with its price, where that hangs to one side at the end of the bar', () => {
+    const onMove = vi.fn();
+    render(ruler(onMove, { value: 24 }));
+    const slider = bar(640);
+    // The point stands at 640; the plate of five signs is 63 px wide and ends there, so that 590 lies on it.
+    fireEvent.pointerDown(slider, at(590));
+    fireEvent.pointerMove(slider, at(590 - 64));
+    // 64 of 640 px are 2.40 of 24.
+    expect(onMove).toHaveBeenCalledExactlyOnceWith(21.6);
+  });
+
+  it('leaves a finger alone that lands beside plate and flag: it scrolls', () => {
+    const onMove = vi.fn();
+    render(ruler(onMove, { value: 24 }));
+    const slider = bar(640);
+    fireEvent.pointerDown(slider, at(560));
+    fireEvent.pointerMove(slider, at(500));
+    expect(onMove).not.toHaveBeenCalled();
+  });
+});

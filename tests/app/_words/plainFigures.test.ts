@@ -120,7 +120,7 @@ function leversOf(input: JobInput, context: TextContext): readonly string[] {
   const formatter = formatterFor(context);
   return (['margin', 'payPerHour'] as const).flatMap((aim) => {
     const levers = leversAnswer(input, grid, { aim })?.levers ?? [];
-    const { open } = sortedLevers(levers);
+    const { open } = sortedLevers(levers, aim);
     return [
       ...levers.flatMap((lever) => [
         leverWords(lever, context),
@@ -128,7 +128,13 @@ function leversOf(input: JobInput, context: TextContext): readonly string[] {
         gainWords(lever, formatter),
       ]),
       leverWords({ id: 'fillSpot', facts: { more: 1, quantity: 2, filled: 'pack' } }, context),
-      ...[0, 1, 2, 3].map((count) => all(leverAnswer(open.slice(0, count), aim, context))),
+      ...[0, 1, 2, 3].flatMap((count) =>
+        [
+          { profit: 10, ask: null },
+          { profit: -10, ask: null },
+          { profit: -1e6, ask: '144.50' },
+        ].map((job) => all(leverAnswer(open.slice(0, count), aim, context, job))),
+      ),
     ];
   });
 }

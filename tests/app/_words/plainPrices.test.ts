@@ -37,6 +37,11 @@ const answersOf = (input: JobInput): readonly BreaksAnswer[] =>
     .slice(0, 1)
     .flatMap(({ id }) => breaksAnswer(input, grid, { lineId: id, quantities: [1] }) ?? []);
 
+const offered = [
+  { sizes: ['S', 'M'], price: 1900 as MinorUnits },
+  { sizes: ['2XL'], price: 2150 as MinorUnits },
+];
+
 function sentencesOf(
   input: JobInput,
   answers: readonly BreaksAnswer[],
@@ -55,7 +60,9 @@ function sentencesOf(
       sizes: list.sizes.map(({ size }) => size),
     };
     return [
-      all(pricesAnswer(list, staircase.falls, voice)),
+      ...[[], offered.slice(0, 1), offered].map((sizes) =>
+        all(pricesAnswer(list, staircase.falls, sizes, voice)),
+      ),
       ...ladderOf(list).map((step) => stepWords(step, list.rule)),
       ladderWords(list.sizes, 'added', voice),
       leastWords(list, 0.3, formatter),

@@ -10,11 +10,12 @@ const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 452.3 - 40 - 45 - 15,
   sheets: 0,
-  cases: [{ lineId: 'shirts', size: 'L', price: 19, outOfPocketFloor: 6.33, fullCost: 11.18 }],
+  cases: [{ lineId: 'shirts', size: 'L', price: 19, outOfPocketFloor: 6.33, fullCost: 11.18, fees: 0 }],
   placements: [
     { lineId: 'shirts', placementId: 'back', print: 0, perSheet: 1, pieces: 37, sheets: 37, spare: 0 },
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
+  suggested: [],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: null, saving: 0 }],
   ownPrices: [],
   breakPrices: [],

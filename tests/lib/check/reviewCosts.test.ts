@@ -3,9 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { reviewCosts } from '@/lib/check/reviewCosts';
+import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FindingId } from '@/shared/tables/findingIds';
 import { changed, club, clubWith, mended } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
 import { cases, patience } from '@/tests/tools/cases';
 
 /** A shirt in L sold for a price, with its floor at 6.50 and its full cost at 11.00. */
@@ -15,6 +17,7 @@ const sold = (price: number | null, size = 'L') => ({
   price,
   outOfPocketFloor: 6.5,
   fullCost: 11,
+  fees: 0,
 });
 
 const facts: CostFacts = {
@@ -23,6 +26,7 @@ const facts: CostFacts = {
   sheets: 0,
   cases: [sold(19)],
   placements: [],
+  suggested: [],
   pressOrders: [],
   ownPrices: [],
   breakPrices: [],
@@ -92,10 +96,34 @@ describe('RATE-08 holds the price against its floors', () => {
   });
 
   it('names the size that lacks most where all are too low, and the others behind it', () => {
-    const dear = { ...sold(9, '3XL'), fullCost: 13 };
+    const dear = { ...sold(9, '3XL'), fullCost: 13, fees: 0 };
     const [finding] = review(club(), 'RATE-08', { cases: [sold(9), dear] });
     // 13 − 9 = 4 is more than 11 − 9 = 2.
     expect(finding?.facts).toMatchObject({ size: '3XL', others: 'L', short: 4 });
+  });
+
+  it('asks what the sums suggest by its button, with what sizes add', () => {
+    const suggested = [{ lineId: 'shirts', askedPrice: 14, upCharges: [{ size: '3XL', amount: 4 }] }];
+    const [finding] = review(club(), 'RATE-08', { cases: [sold(5)], suggested });
+    expect(finding?.fix).toMatchObject({ label: 'askSuggested', facts: { price: 14 } });
+    const [line] = mended(club(), finding).job.lines;
+    expect([line?.askedPrice, line?.upCharges]).toEqual([14, [{ size: '3XL', amount: 4 }]]);
+  });
+
+  it('offers no price that would not pay the bills of every size either', () => {
+    const suggested = [{ lineId: 'shirts', askedPrice: 7, upCharges: [] }];
+    const cases = [sold(5), { ...sold(5, '3XL'), outOfPocketFloor: 8 }];
+    expect(review(club(), 'RATE-08', { cases, suggested })[0]?.fix).toBeNull();
+  });
+
+  it('is told by the whole way of a job: one shirt at 19.00 is to ask what the list asks of one', () => {
+    const one = clubWith({ 'job.lines.0.quantities': [{ size: 'L', quantity: 1 }] });
+    const { findings, prices } = priceJob(one, grid);
+    const stop = findings.find(({ id }) => id === 'RATE-08');
+    // 144.50 by job.md §9b; the price is not withheld.
+    expect(stop?.fix?.facts).toEqual({ price: 144.5 });
+    expect(prices?.offer.lines[0]?.each).toBe(1900);
+    expect(priceJob(mended(one, stop), grid).findings.filter(({ id }) => id === 'RATE-08')).toEqual([]);
   });
 
   it('passes below the floor with a reason', () => {

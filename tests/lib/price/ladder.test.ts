@@ -63,9 +63,10 @@ describe('what a job asks beside its list', () => {
     askedPrice: number | null,
     n: number,
     upCharges: readonly { size: string; amount: number }[] = [],
+    quantities: readonly { size: string; quantity: number }[] = [],
   ) =>
     askedAgainstList(
-      { askedPrice, upCharges: [...upCharges] },
+      { askedPrice, upCharges: [...upCharges], quantities: [...quantities] },
       list,
       { n, listEach: cents(n === 44 ? 16.5 : 18) },
       'USD',
@@ -77,7 +78,7 @@ describe('what a job asks beside its list', () => {
       asked: 1900,
       over: 100,
       held: null,
-      sizes: [{ size: '2XL', over: -100 }],
+      sizes: [{ size: '2XL', own: 150, listed: 250 }],
     });
   });
 
@@ -86,6 +87,24 @@ describe('what a job asks beside its list', () => {
     expect(asked(19, 44)?.held).toEqual({ pays: 74400, as: 48 });
     // 744 ÷ 44 = 16.91, so that 16.50 is suggested and 19.00 lies 2.50 over it.
     expect(asked(19, 44)).toMatchObject({ listEach: 1650, over: 250 });
+  });
+
+  it('comes to what its sizes add as well, by the list and as it is asked', () => {
+    const sizes = [
+      { size: 'S', quantity: 40 },
+      { size: '2XL', quantity: 4 },
+    ];
+    // By the list 744 and 4 × 2.50; asked 44 × 19 and 4 × 1.50; suggested 44 × 16.50 and 4 × 2.50.
+    expect(asked(19, 44, [{ size: '2XL', amount: 1.5 }], sizes)?.sums).toEqual({
+      byList: 75400,
+      ofJob: 84200,
+      areAdded: true,
+    });
+    expect(asked(null, 44, [{ size: '2XL', amount: 1.5 }], sizes)?.sums).toEqual({
+      byList: 75400,
+      ofJob: 73600,
+      areAdded: true,
+    });
   });
 
   it('pays the start besides, where it is apart', () => {
@@ -99,7 +118,7 @@ describe('what a job asks beside its list', () => {
     };
     // 132 + 37 × 12.50 = 594.50, 16.07 a piece: 16.00 on an ending of 0.50.
     const told = askedAgainstList(
-      { askedPrice: 19, upCharges: [] },
+      { askedPrice: 19, upCharges: [], quantities: [] },
       apart,
       { n: 37, listEach: cents(16) },
       'USD',

@@ -92,7 +92,7 @@ describe('what is said of a price list', () => {
     if (answer === null) throw new Error('the job has no list');
     const context = { locale: 'en-US', currency: 'USD', units: input.workshop.units };
     const voice = { context, currency: 'USD', piece: { one: 'shirt', many: 'shirts' } };
-    const { key, after } = pricesAnswer(answer.list, answer.staircase.falls, voice);
+    const { key, after } = pricesAnswer(answer.list, answer.staircase.falls, [], voice);
     expect(`${key}${after}`).toBe('Three falls: at 12, 24, and 48 a larger order costs less');
     const onTake = vi.fn();
     render(<PriceFalls stairs={answer.staircase} voice={voice} onTake={onTake} blockedBy={undefined} />);

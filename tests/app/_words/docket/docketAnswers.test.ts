@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import { amountWords } from '@/app/_words/amountWords';
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import { checkAnswerWords, notesWords } from '@/app/_words/docket/checkAnswerWords';
 import { checkGroups } from '@/app/_words/docket/checkGroups';
 import { jobAnswerWords } from '@/app/_words/docket/jobAnswerWords';
+import { leverAnswer, sortedLevers } from '@/app/_words/docket/leverAnswerWords';
 import { sectionStates } from '@/app/_words/docket/sectionStates';
+import { sellingAnswer } from '@/app/_words/docket/sellingWords';
 import { upChargesWords } from '@/app/_words/docket/upChargesWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { priceJob } from '@/lib/costing/priceJob';
+import type { SoldWay } from '@/lib/studies/channels/channelsAnswer';
+import type { Lever } from '@/lib/studies/levers/lever';
+import { parseNumber } from '@/shared/parseNumber';
 import type { JobInput } from '@/shared/schemas/request';
 import { changed, club, clubWith, mugs } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
@@ -67,7 +73,7 @@ describe('up-charges in words', () => {
       { size: '2XL', amount: 1.5 },
       { size: 'XS', amount: -0.5 },
     ];
-    expect(upChargesWords(charges, 'USD', 'en-US')).toBe('2XL\u00a0+1.50, XS\u00a0-0.50');
+    expect(upChargesWords(charges, 'USD', 'en-US')).toBe('2XL\u00a0+1.50, XS\u00a0\u22120.50');
     expect(upChargesWords([], 'USD', 'en-US')).toBe('');
   });
 });
@@ -168,5 +174,63 @@ describe('the state of every section', () => {
       context,
     );
     expect(checks).toEqual({ text: '3 questions', tone: 'todo', count: 3 });
+  });
+});
+
+describe('what would raise a job', () => {
+  const before = { pieces: 10, fullCostEach: 20, targetEach: 30, profit: -100, margin: -1, payPerHour: -5 };
+  const lever = (payPerHour: number, profit: number): Lever => ({
+    id: 'nextPrice',
+    facts: { step: 0.5 },
+    changes: [],
+    after: { ...before, profit },
+    gain: { margin: payPerHour / 100, payPerHour, profit: profit - before.profit, savingEach: 0 },
+  });
+
+  it('leaves out what would be written as nothing, of an hour and of a margin', () => {
+    const [small, large] = [lever(0.0049, 1), lever(0.006, 1)];
+    expect(sortedLevers([large, small], 'payPerHour').open).toEqual([large]);
+    // 0.006 ÷ 100 of the price are 0.006 points, 0.0049 ÷ 100 are 0.0049.
+    expect(sortedLevers([large, small], 'margin').open).toEqual([large]);
+  });
+
+  it('says of a job that loses whatever is changed what to ask instead', () => {
+    const open = [lever(1.2, -80)];
+    expect(whole(leverAnswer(open, 'payPerHour', context, { profit: -100, ask: '144.50' }))).toBe(
+      'Nothing small would mend it; ask 144.50',
+    );
+    expect(whole(leverAnswer(open, 'payPerHour', context, { profit: -100, ask: null }))).toBe(
+      'Nothing small would mend it',
+    );
+    expect(whole(leverAnswer([lever(1.2, 5)], 'payPerHour', context, { profit: -1, ask: '144.50' }))).toBe(
+      'About 1.20 more an hour from one small change',
+    );
+  });
+});
+
+describe('the ways of selling in one line', () => {
+  const way = (kind: SoldWay['kind'], margin: number, payPerHour: number) =>
+    ({ kind, margin, payPerHour }) as SoldWay;
+
+  it('says that one pays less than it costs, rather than a loss beyond the whole price', () => {
+    const order = way('order', 0.4, 50);
+    expect(whole(sellingAnswer([order, way('wholesale', -9.45, -60)], 'en-US'))).toBe(
+      'Own orders pay best; shops pay less than it costs',
+    );
+    expect(whole(sellingAnswer([order, way('consignment', -1.2, -60)], 'en-US'))).toBe(
+      'Own orders pay best; consignment pays less than it costs',
+    );
+    expect(whole(sellingAnswer([order, way('wholesale', -0.12, 1)], 'en-US'))).toBe(
+      'Own orders pay best; shops lose 12 %',
+    );
+  });
+});
+
+describe('a figure below nothing', () => {
+  it('is written with the sign of a minus, which can be typed again', () => {
+    expect(formatter.money(-61.2)).toBe('−61.20 USD');
+    expect(formatter.share(-0.125)).toBe('−12.5 %');
+    expect(amountWords(-5, 'USD', 'de-DE')).toBe('−5,00');
+    expect(parseNumber(amountWords(-5, 'USD', 'de-DE'), 'de-DE')).toEqual({ kind: 'number', value: -5 });
   });
 });

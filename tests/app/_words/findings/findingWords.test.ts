@@ -29,10 +29,11 @@ const facts: CostFacts = {
   attendedMinutes: 3000,
   benchMinutes: 3000,
   sheets: 53,
-  cases: [{ lineId: 'shirts', size: 'L', price: 3, outOfPocketFloor: 6.5, fullCost: 11 }],
+  cases: [{ lineId: 'shirts', size: 'L', price: 3, outOfPocketFloor: 6.5, fullCost: 11, fees: 0 }],
   placements: [
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
+  suggested: [],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: ['badge', 'back'], saving: 1.2 }],
   ownPrices: [],
   breakPrices: [],
@@ -345,7 +346,7 @@ const findings: readonly Finding[] = [
     {},
     {
       attendedMinutes: 1100,
-      cases: [{ lineId: 'shirts', size: 'L', price: 8, outOfPocketFloor: 6.5, fullCost: 11 }],
+      cases: [{ lineId: 'shirts', size: 'L', price: 8, outOfPocketFloor: 6.5, fullCost: 11, fees: 0 }],
       pressOrders: [],
     },
   ),

@@ -15,6 +15,7 @@ const none: CostFacts = {
   sheets: 0,
   cases: [],
   placements: [],
+  suggested: [],
   pressOrders: [],
   ownPrices: [],
   breakPrices: [],
