@@ -26,23 +26,26 @@ type PriceRemarksProps = Readonly<{
   rule: RuleAtWork | null;
   table: readonly TablePrice[];
   targetMargin: number;
+  /** Whether the job has other lines: it may then ask less than the list, which is for this one alone. */
+  isOneOfSeveral: boolean;
   voice: PriceVoice;
 }>;
 
 /** Three short remarks on a list: what this job asks beside it, its rule at work, and what it leaves at the least. */
-export function PriceRemarks({ line, list, asked, rule, table, targetMargin, voice }: PriceRemarksProps) {
+export function PriceRemarks(props: PriceRemarksProps) {
+  const { line, list, asked, rule, table, targetMargin, isOneOfSeveral, voice } = props;
   const { jobId, workspace, prices } = useJob();
   const formatter = formatterFor(useTextContext());
   const cell = table.find(({ lineId, from }) => lineId === line.id && from === asked?.from);
   const differs =
     asked !== null &&
     asked.held === null &&
-    (asked.asked === null || asked.over !== 0 || asked.sizes.length > 0);
+    (asked.asked === null || asked.over > 0 || (asked.over < 0 && !isOneOfSeveral) || asked.sizes.length > 0);
   return (
     <ul className={styles.remarks}>
       {asked !== null && (
         <li className={classes(styles.remark, differs && styles.differs)}>
-          <p>{askedWords(asked, voice)}</p>
+          <p>{askedWords(asked, isOneOfSeveral, voice)}</p>
           {differs && cell !== undefined && !prices.stale && (
             <Button
               onPress={() =>

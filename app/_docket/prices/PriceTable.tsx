@@ -10,6 +10,7 @@ import { breakWords } from '@/app/_words/docket/breakWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { CostSheet } from '@/lib/grid/costSheet';
+import type { LineList } from '@/lib/price/list/lineList';
 import type { TablePrice } from '@/lib/price/priceTable';
 import type { BreakEnds } from '@/lib/studies/breaks/breakEnds';
 import { formatMinor } from '@/shared/money';
@@ -22,6 +23,7 @@ import { priceGrid } from './priceGrid';
 type PriceTableProps = Readonly<{
   sheet: CostSheet;
   line: Job['lines'][number];
+  rule: LineList['rule'];
   table: readonly TablePrice[];
   priceStep: number;
   taxMode: Channel['taxMode'];
@@ -31,7 +33,7 @@ type PriceTableProps = Readonly<{
 
 /** Prices to write by size and break; the picked one says beneath what it stands on. */
 export function PriceTable(props: PriceTableProps) {
-  const { sheet, line, table, priceStep, taxMode, ends } = props;
+  const { sheet, line, rule, table, priceStep, taxMode, ends } = props;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const arrowKeys = useArrowKeys();
@@ -151,7 +153,8 @@ export function PriceTable(props: PriceTableProps) {
         </table>
       </div>
       <PriceDetails
-        {...{ line, cell, group, priceStep, taxMode, currency: sheet.currency }}
+        {...{ line, cell, group, priceStep, taxMode, rule, currency: sheet.currency }}
+        isOneOfSeveral={sheet.lineIds.length > 1}
         target={sheet.jobValues.targetMargin ?? 0}
         table={table}
       />

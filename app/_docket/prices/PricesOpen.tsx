@@ -73,6 +73,7 @@ export function PricesOpen({ sheet, line, list, table, taxMode, answer, isOld, v
         ) : (
           <PriceRemarks
             {...{ line, list, asked, table, targetMargin, voice }}
+            isOneOfSeveral={sheet.lineIds.length > 1}
             rule={stairs === null ? null : ruleAtWork(stairs.held, list, n, voice.currency)}
           />
         )}

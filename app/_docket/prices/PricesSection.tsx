@@ -61,7 +61,7 @@ export function PricesSection() {
             body: () => (
               <PriceTable
                 key={line.id}
-                {...{ sheet, line, taxMode }}
+                {...{ sheet, line, taxMode, rule: list.rule }}
                 table={prices.table}
                 ends={isOld ? null : (looked?.ends ?? null)}
                 priceStep={workshop.policy.priceStep}

@@ -4,7 +4,7 @@ import { present } from '@/lib/grid/present';
 import { caseEvaluator } from '@/lib/price/caseEvaluator';
 import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { TablePrice } from '@/lib/price/priceTable';
-import { fromMinor } from '@/shared/money';
+import { fromMinor, type MinorUnits } from '@/shared/money';
 
 /** What the written price of a break leaves at its two ends; the worst inside it is the table's own margin. */
 export interface BreakEnds {
@@ -17,9 +17,18 @@ export interface BreakEnds {
   readonly marginAtLast: number | null;
 }
 
-/** @returns the ends of every cell of a price table, in its order. */
-export function breakEnds(costed: CostedJob, grid: Grid, table: readonly TablePrice[]): readonly BreakEnds[] {
+/**
+ * @param start what every order of the list pays once
+ * @returns the ends of every cell of a price table, in its order
+ */
+export function breakEnds(
+  costed: CostedJob,
+  grid: Grid,
+  table: readonly TablePrice[],
+  start: MinorUnits,
+): readonly BreakEnds[] {
   const { job } = costed.laidOut;
+  const { currency } = job.workshop;
   return job.lines.flatMap((line) => {
     const evaluate = caseEvaluator(judgedJob(costed, line), line, grid);
     const cells = table.flatMap((cell) => {
@@ -31,7 +40,7 @@ export function breakEnds(costed: CostedJob, grid: Grid, table: readonly TablePr
         [cell.from, cell.to ?? cell.from].map((batch) => ({
           size,
           batch,
-          askedPrice: fromMinor(cell.price, job.workshop.currency),
+          askedPrice: fromMinor(cell.price, currency) + fromMinor(start, currency) / batch,
         })),
       ),
     );

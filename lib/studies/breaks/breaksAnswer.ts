@@ -98,7 +98,7 @@ function answerLine(
     lineId: line.line.id,
     currency,
     breakProblems: checkBreaks(line.line.breaks ?? policy.breaks ?? list.breaks.map(({ from }) => from)),
-    ends: breakEnds(costed, grid, table),
+    ends: breakEnds(costed, grid, table, list.start),
     upCharges: charges.ok ? charges.value : null,
     groups,
     list,

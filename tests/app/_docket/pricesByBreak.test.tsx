@@ -20,5 +20,5 @@ it('shows the break that is picked by its button', async () => {
   const pick = screen.getByRole('radio', { name: '12 to 23', hidden: true });
   await user.click(pick);
   expect(pick).toBeChecked();
-  expect(screen.getByText(/^S to XL, 12 to 19 pieces: /)).toBeInTheDocument();
+  expect(screen.getByText(/^S to XL, 12 to 23 pieces: /)).toBeInTheDocument();
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkBreaks } from '@/lib/job/checkBreaks';
 import { priceTable } from '@/lib/price/priceTable';
 import { breakEnds } from '@/lib/studies/breaks/breakEnds';
+import type { MinorUnits } from '@/shared/money';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 
@@ -29,7 +30,7 @@ describe('breakEnds', () => {
   it('shows the margin at both ends of a break, the worst of which is the table’s own', () => {
     const job = costed(club());
     const table = priceTable(job, grid);
-    const ends = breakEnds(job, grid, table);
+    const ends = breakEnds(job, grid, table, 0 as MinorUnits);
     expect(ends).toHaveLength(table.length);
     table.forEach(({ margin, from, to, pricedAt }, index) => {
       const end = ends[index];
