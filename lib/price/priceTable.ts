@@ -88,7 +88,7 @@ export function priceLine(costed: CostedJob, line: ResolvedLine, grid: Grid): Pr
       ...priceOf(listed, index, at),
       span,
       size,
-      batch: dearestOrder(job, line, needs, listed, span, at),
+      batch: dearestOrder(needs, listed, span, at),
     })),
   );
   // Cases of one make, batch and price are worked out once and written out for each.
@@ -133,8 +133,6 @@ function priceOf({ list, suggested, isOwn }: ListedLine, span: number, size: num
 
 /** The order inside a break in which a size needs most; where set-up is apart, the one that leaves least. */
 function dearestOrder(
-  job: ResolvedJob,
-  line: ResolvedLine,
   { sizes }: LineNeeds,
   { list, orders }: ListedLine,
   { from, to }: BreakSpan,
@@ -144,7 +142,7 @@ function dearestOrder(
   const target = sizes[size]?.target ?? (() => 0);
   const isApart = list.rule === 'setUpApart';
   const each = (list.breaks[0]?.each ?? 0) + (list.sizes[size]?.more ?? 0);
-  const last = to ?? (isApart ? orders.to : openUpTo(job, line, from));
+  const last = to ?? (isApart ? orders.to : openUpTo(from));
   let [dearest, most] = [from, Number.NEGATIVE_INFINITY];
   for (let n = from; n <= last; n += 1) {
     const needed = isApart ? (target(n) * n) / (list.start + each * n) : target(n);

@@ -88,6 +88,18 @@ export function recomputeBatch(
   );
 }
 
+/**
+ * The same in an order of that line and nothing else, as a list sells it: the documents without the other lines.
+ */
+export function recomputeAlone(
+  input: JobInput,
+  perSheet: PrintsPerSheet,
+  other: OtherBatch,
+): ReadonlyMap<string, Figures> {
+  const lines = input.job.lines.filter(({ id }) => id === other.lineId);
+  return recomputeBatch({ ...input, job: { ...input.job, lines } }, perSheet, other);
+}
+
 const slotsOf = (plan: Plan): number => Math.max(...plan.lines.map(({ placements }) => placements.length));
 
 function workedPieces(plan: Plan, line: LinePlan, shop: Shop, rows: readonly OwnRow[]) {

@@ -11,7 +11,7 @@ import { costed, grid } from '@/tests/fixtures/costed';
 import { PATIENCE } from '@/tests/fixtures/drawnJobs';
 import { type JobShape, randomJob } from '@/tests/fixtures/randomJob';
 import { perSheetOf } from '@/tests/oracle/perSheetOf';
-import { recomputeBatch } from '@/tests/oracle/recompute';
+import { recomputeAlone } from '@/tests/oracle/recompute';
 import { bestByTrying, largestOvercharge, paidFor, pricesOf } from '@/tests/oracle/suggestedList';
 import { cases } from '@/tests/tools/cases';
 
@@ -172,6 +172,27 @@ describe(`suggested lists of random jobs, PROPERTY_SEED=${seed}`, () => {
       expect(drawn.list.leastMargin, drawn.label).toBeGreaterThanOrEqual(aimed - 1e-9);
     }
   });
+
+  it('are those of a job that has no other line', () => {
+    const shared = lists.filter(({ input }) => input.job.lines.length > 1);
+    expect(shared.length).toBeGreaterThan(0);
+    for (const { input, list, table, label } of shared) {
+      const lines = input.job.lines.filter(({ id }) => id === list.lineId);
+      const alone = priceLines(costed({ ...input, job: { ...input.job, lines } }), grid);
+      const [same] = alone.lists;
+      const { leastMargin, largestOvercharge, ...printed } = list;
+      expect(same, label).toMatchObject(printed);
+      expect(same?.leastMargin, label).toBeCloseTo(leastMargin, 9);
+      expect(same?.largestOvercharge ?? 0, label).toBeCloseTo(largestOvercharge ?? 0, 9);
+      table.forEach(({ pricedAt, fullCost, margin, payPerHour }, at) => {
+        const cell = alone.table[at];
+        expect(cell?.pricedAt, label).toBe(pricedAt);
+        expect(cell?.fullCost, label).toBeCloseTo(fullCost, 9);
+        expect(cell?.margin, label).toBeCloseTo(margin, 9);
+        expect(cell?.payPerHour, label).toBeCloseTo(payPerHour, 6);
+      });
+    }
+  });
 });
 
 /** What lists are judged by: the size that needs least, or the mix where one price covers all. */
@@ -204,7 +225,7 @@ function listsOf(input: JobInput, from: number, label: string): readonly DrawnLi
     const need = (size: string, n: number): Decimal => {
       const key = `${size} ${n}`;
       if (!known.has(key))
-        for (const [name, { target }] of recomputeBatch(input, perSheet, { lineId: list.lineId, batch: n }))
+        for (const [name, { target }] of recomputeAlone(input, perSheet, { lineId: list.lineId, batch: n }))
           if (target !== undefined) known.set(`${name} ${n}`, target.times(taxed));
       const found = known.get(key);
       if (found === undefined) throw new Error(`the recomputation has no target of ${key}`);

@@ -8,7 +8,7 @@ import { costed, grid } from '@/tests/fixtures/costed';
 import { PATIENCE } from '@/tests/fixtures/drawnJobs';
 import { type JobShape, randomJob } from '@/tests/fixtures/randomJob';
 import { perSheetOf } from '@/tests/oracle/perSheetOf';
-import { agrees, recomputeBatch } from '@/tests/oracle/recompute';
+import { agrees, recomputeAlone } from '@/tests/oracle/recompute';
 import { cases } from '@/tests/tools/cases';
 
 const shapes: readonly JobShape[] = [
@@ -116,7 +116,7 @@ describe(`the price table of random jobs, PROPERTY_SEED=${seed}`, () => {
 
 /** For a quantity beyond those that are looked at for every cell. */
 function targetAt({ lineId, size, pricedAt }: TablePrice, input: JobInput): Decimal | undefined {
-  const batch = recomputeBatch(input, perSheetOf(costed(input)), { lineId, batch: pricedAt });
+  const batch = recomputeAlone(input, perSheetOf(costed(input)), { lineId, batch: pricedAt });
   return batch.get(size)?.target;
 }
 
@@ -127,7 +127,7 @@ function cellsOf(number: number, breaks: readonly number[], input: JobInput): re
   const targets = new Map<string, Map<number, Decimal>>();
   for (const { id: lineId } of input.job.lines) {
     for (let batch = 1; batch <= last; batch += 1) {
-      for (const [size, { target }] of recomputeBatch(input, perSheet, { lineId, batch })) {
+      for (const [size, { target }] of recomputeAlone(input, perSheet, { lineId, batch })) {
         const known = targets.get(`${lineId} ${size}`) ?? new Map<number, Decimal>();
         if (target !== undefined) targets.set(`${lineId} ${size}`, known.set(batch, target));
       }

@@ -14,18 +14,21 @@ type AskedRemarkProps = Readonly<{
   line: Line;
   asked: AskedAgainstList;
   suggested: SuggestedPrice;
+  /** Whether the job has other lines: it may then ask less than the list, which is for this one alone. */
+  isOneOfSeveral: boolean;
   voice: PriceVoice;
 }>;
 
 /** What this job asks beside its list, and where that differs the way to ask what the list does. */
-export function AskedRemark({ line, asked, suggested, voice }: AskedRemarkProps) {
+export function AskedRemark({ line, asked, suggested, isOneOfSeveral, voice }: AskedRemarkProps) {
   const { jobId, workspace, prices } = useJob();
   // The head suggests what the list asks of this job: said once is enough.
   if (asked.asked === null && asked.held === null) return null;
-  const differs = differsFromList(asked);
+  const sharesSetUp = isOneOfSeveral && asked.over < 0 && asked.sizes.length === 0;
+  const differs = differsFromList(asked) && !sharesSetUp;
   return (
     <li className={classes(styles.remark, differs && styles.differs)}>
-      <p>{askedWords(asked, voice)}</p>
+      <p>{askedWords(asked, isOneOfSeveral, voice)}</p>
       {differs && !prices.stale && (
         <Button
           onPress={() =>

@@ -5,6 +5,7 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { breakPiecesWords } from '@/app/_words/docket/breakPiecesWords';
 import { breakWords } from '@/app/_words/docket/breakWords';
+import { listAssumesWords } from '@/app/_words/docket/pricesWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { LineList } from '@/lib/price/list/lineList';
@@ -25,13 +26,15 @@ type PriceDetailsProps = Readonly<{
   priceStep: number;
   taxMode: Channel['taxMode'];
   currency: string;
+  /** Whether the job has other lines. */
+  isOneOfSeveral: boolean;
   /** The margin aimed for. */
   target: number;
 }>;
 
 /** What the picked price stands on, and the way to ask the prices of its break in this job. */
 export function PriceDetails(props: PriceDetailsProps) {
-  const { line, rule, cell, group, table, priceStep, taxMode, currency, target } = props;
+  const { line, cell, group, table, priceStep, taxMode, currency, rule, isOneOfSeveral, target } = props;
   const { jobId, workspace, prices } = useJob();
   const formatter = formatterFor(useTextContext());
   const price = formatter.money(fromMinor(cell.price, currency));
@@ -56,11 +59,7 @@ export function PriceDetails(props: PriceDetailsProps) {
         {cell.pricedAt !== cell.from &&
           ` The least it leaves is at ${formatter.count(cell.pricedAt, 'piece')}: there one more sheet or session is begun, and inside this break no quantity needs a higher price.`}
       </p>
-      <p className={styles.assumes}>
-        Each price is for one piece in a batch of that many of this line, in this job’s mix of sizes; other
-        lines, rates and the drive stay as they are. The target is {formatter.share(target)} after your own
-        pay.
-      </p>
+      <p className={styles.assumes}>{listAssumesWords(rule, isOneOfSeveral, target, formatter)}</p>
       {/* Of a list with a start no price of a piece is what a job pays; what it comes to is asked beside the list. */}
       {!prices.stale && rule !== 'setUpApart' && (
         <Button

@@ -18,16 +18,18 @@ type PriceRemarksProps = Readonly<{
   rule: RuleAtWork | null;
   suggested: SuggestedPrice;
   targetMargin: number;
+  /** Whether the job has other lines: it may then ask less than the list, which is for this one alone. */
+  isOneOfSeveral: boolean;
   voice: PriceVoice;
 }>;
 
 /** Three short remarks on a list: what this job asks beside it, its rule at work, and what it leaves at the least. */
 export function PriceRemarks(props: PriceRemarksProps) {
-  const { line, list, asked, rule, suggested, targetMargin, voice } = props;
+  const { line, list, asked, rule, suggested, targetMargin, isOneOfSeveral, voice } = props;
   const formatter = formatterFor(useTextContext());
   return (
     <ul className={styles.remarks}>
-      {asked !== null && <AskedRemark {...{ line, asked, suggested, voice }} />}
+      {asked !== null && <AskedRemark {...{ line, asked, suggested, isOneOfSeveral, voice }} />}
       {rule !== null && (
         <li className={styles.remark}>
           <p>{ruleWords(rule, voice)}</p>

@@ -153,7 +153,8 @@ export function PriceTable(props: PriceTableProps) {
         </table>
       </div>
       <PriceDetails
-        {...{ line, rule, cell, group, priceStep, taxMode, currency: sheet.currency }}
+        {...{ line, cell, group, priceStep, taxMode, rule, currency: sheet.currency }}
+        isOneOfSeveral={sheet.lineIds.length > 1}
         target={sheet.jobValues.targetMargin ?? 0}
         table={table}
       />

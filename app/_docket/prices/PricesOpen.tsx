@@ -57,7 +57,7 @@ export function PricesOpen(props: PricesOpenProps) {
         <DayNotCounted />
         {asked !== null && asked.asked !== null && differsFromList(asked) && (
           <ul className={classes(remarks.remarks, remarks.beneath)}>
-            <AskedRemark {...{ line, asked, suggested, voice }} />
+            <AskedRemark {...{ line, asked, suggested, voice }} isOneOfSeveral={false} />
           </ul>
         )}
       </>
@@ -91,6 +91,7 @@ export function PricesOpen(props: PricesOpenProps) {
         ) : (
           <PriceRemarks
             {...{ line, list, asked, suggested, targetMargin, voice }}
+            isOneOfSeveral={sheet.lineIds.length > 1}
             rule={stairs === null ? null : ruleAtWork(stairs.held, list, n, voice.currency)}
           />
         )}

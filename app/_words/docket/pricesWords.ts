@@ -92,8 +92,12 @@ export function ladderWords(
 /** How the prices stand to tax, in three words. */
 export const ladderTaxWords = (taxMode: Channel['taxMode']): string => taxSaid[taxMode ?? 'open'];
 
-/** What this job asks beside its list. */
-export function askedWords(asked: AskedAgainstList, voice: PriceVoice): string {
+/**
+ * What this job asks beside its list.
+ *
+ * @param isOneOfSeveral whether the job has other lines, which share its set-up: the list is for this one alone
+ */
+export function askedWords(asked: AskedAgainstList, isOneOfSeveral: boolean, voice: PriceVoice): string {
   const money = (minor: MinorUnits) => listMoney(minor, voice);
   const { piece } = voice;
   const formatter = formatterFor(voice.context);
@@ -110,11 +114,25 @@ export function askedWords(asked: AskedAgainstList, voice: PriceVoice): string {
     ];
     return `By the list ${formatter.count(asked.n, piece.one, piece.many)} ${asked.n === 1 ? 'pays' : 'pay'} ${money(byList)} in all, ${why.join(', ')}.${own}`;
   }
-  if (asked.asked === null) return `By the list a ${piece.one} of this job is ${money(asked.listEach)}.`;
+  if (asked.asked === null)
+    return `By the list a ${piece.one} of this job is ${money(asked.listEach)}${isOneOfSeveral ? '; its lines share one set-up, so it can be less' : ''}.`;
   const over = moreOrLess(asked.over, money);
   const sizes = sizesAgainst(asked, money);
   if (asked.over === 0 && sizes === '') return `This job asks ${money(asked.asked)}, as the list does.`;
-  return `This job asks ${money(asked.asked)}, ${asked.over === 0 ? 'as the list does' : `${over} the list`}${sizes}.`;
+  return `This job asks ${money(asked.asked)}, ${asked.over === 0 ? 'as the list does' : `${over} the list`}${sizes}${isOneOfSeveral && asked.over < 0 ? ': its lines share one set-up' : ''}.`;
+}
+
+/** What the prices of a list take for granted. */
+export function listAssumesWords(
+  rule: LineList['rule'],
+  isOneOfSeveral: boolean,
+  target: number,
+  formatter: Formatter,
+): string {
+  const isAlone = isOneOfSeveral && rule !== 'onePrice';
+  const batch = isAlone ? 'an order of that many of this line alone' : 'a batch of that many of this line';
+  const others = isOneOfSeveral && !isAlone ? 'other lines, rates' : 'rates';
+  return `Each price is for one piece in ${batch}, in this job’s mix of sizes; ${others} and the drive stay as they are. The target is ${formatter.share(target)} after your own pay.`;
 }
 
 /** One order that the rule holds down. */

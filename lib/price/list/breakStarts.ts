@@ -1,5 +1,4 @@
-import { piecesOf } from '@/lib/grid/fillLine';
-import type { ResolvedJob, ResolvedLine } from '@/lib/job/checkedJob';
+import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { LaidOutJob } from '@/lib/layout/layOutJob';
 import { toPriceEnding } from '@/shared/money';
 import type { SellingRule } from '@/shared/schemas/sellingRule';
@@ -27,13 +26,8 @@ export function breakSpans(starts: readonly number[]): readonly BreakSpan[] {
 /**
  * The last order that is looked at for the dearest of the open break: twice its first. What the line takes as a whole
  * is never more than what two parts of it take, so that of n pieces one half or the other asks for as much a piece.
- * Sessions alone are filled by the other lines too: with them, twice the pieces of the whole job.
  */
-export function openUpTo(job: ResolvedJob, line: ResolvedLine, from: number): number {
-  if (job.job.piecesPerSession === null) return 2 * from;
-  const others = job.lines.reduce((sum, other) => sum + (other === line ? 0 : piecesOf(other)), 0);
-  return Math.ceil(2 * (from + others));
-}
+export const openUpTo = (from: number): number => 2 * from;
 
 /** @returns the spans of a line's breaks: as the maker typed them for the line or the workshop, else as the sums choose. */
 export function lineSpans(
@@ -64,7 +58,7 @@ function chosen({ job, prints }: LaidOutJob, line: ResolvedLine, { judged }: Lin
     each: Array.from({ length: last + 1 }, (_, n) => (n === 0 ? 0 : each(n))),
     openEach: (start) => {
       let dearest = 0;
-      const end = openUpTo(job, line, start);
+      const end = openUpTo(start);
       for (let n = start; n <= end; n += 1) dearest = Math.max(dearest, each(n));
       return dearest;
     },

@@ -1,5 +1,5 @@
 import { piecesOf } from '@/lib/grid/fillLine';
-import type { ResolvedJob, ResolvedLine } from '@/lib/job/checkedJob';
+import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { lineRule } from '@/lib/job/lineRule';
 import type { LaidOutJob } from '@/lib/layout/layOutJob';
 import { type MinorUnits, toMinor, toPriceEnding } from '@/shared/money';
@@ -44,7 +44,7 @@ export function listLine(laidOut: LaidOutJob, line: ResolvedLine, needs: LineNee
   const start = apart?.start ?? (0 as MinorUnits);
   const suggestions = spans.map((span): MinorUnits => {
     if (apart !== null) return apart.each;
-    return lifted(rule === 'onePrice' ? needs.judged.written(batch) : dearest(job, line, needs, span));
+    return lifted(rule === 'onePrice' ? needs.judged.written(batch) : dearest(needs, span));
   });
   const owns = spans.map(({ from }) =>
     rule === 'setUpApart' ? undefined : line.line.ownPrices.find((own) => own.from === from),
@@ -84,14 +84,9 @@ export function listLine(laidOut: LaidOutJob, line: ResolvedLine, needs: LineNee
 
 // Helpers
 
-function dearest(
-  job: ResolvedJob,
-  line: ResolvedLine,
-  { judged }: LineNeeds,
-  { from, to }: BreakSpan,
-): number {
+function dearest({ judged }: LineNeeds, { from, to }: BreakSpan): number {
   let most = 0;
-  const last = to ?? openUpTo(job, line, from);
+  const last = to ?? openUpTo(from);
   for (let n = from; n <= last; n += 1) most = Math.max(most, judged.written(n));
   return most;
 }

@@ -74,7 +74,7 @@ function sentencesOf(
           { n, listEach: list.breaks[0]?.each ?? (0 as MinorUnits) },
           context.currency,
         );
-        return asked === null ? [] : [askedWords(asked, voice)];
+        return asked === null ? [] : [askedWords(asked, false, voice)];
       }),
       ...remedies.flatMap((offer) => [
         ...Object.values(remedyWords(offer, tariff?.written ?? null, voice.piece.one, format)),

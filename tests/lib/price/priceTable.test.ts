@@ -67,8 +67,9 @@ describe('a break is priced at the quantity inside it that needs the highest pri
     expect(cells.map(({ pricedAt }) => pricedAt)).toEqual([11, 21]);
   });
 
-  it('one far into the open break, where the other lines fill the sessions too', () => {
-    // Seventeen pieces of another line: with thirteen of this one the second session of 29 begins.
+  it('one of an order of this line alone: the other lines of the job fill no session of it', () => {
+    // With the seventeen pieces of the other line a second session of 29 would begin at thirteen of this one; alone
+    // six have one session, and so have all up to 29.
     const input = plainJob({
       sizes: [{ quantity: 6, blank: 0.01 }],
       rates: { wage: 60, setUpMinutes: 100 },
@@ -84,7 +85,7 @@ describe('a break is priced at the quantity inside it that needs the highest pri
     };
     const job = { ...input.job, lines: [line, other], piecesPerSession: 29 };
     const cells = tableOf(withBreaks({ ...input, job }, [6])).filter(({ lineId }) => lineId === 'line');
-    expect(cells.map(({ pricedAt }) => pricedAt)).toEqual([13]);
+    expect(cells.map(({ pricedAt }) => pricedAt)).toEqual([6]);
   });
 
   it('another in each size, where a formula of the maker makes more of the blank at some quantity', () => {
