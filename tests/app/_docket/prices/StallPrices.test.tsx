@@ -129,7 +129,7 @@ describe('what a job asks beside its list', () => {
     show(
       input,
       <ul>
-        <AskedRemark {...{ line, asked, suggested, voice }} />
+        <AskedRemark isOneOfSeveral={false} {...{ line, asked, suggested, voice }} />
       </ul>,
     );
     return { text: screen.queryByRole('listitem')?.textContent ?? null, prices };
