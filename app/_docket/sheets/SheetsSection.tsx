@@ -10,9 +10,10 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { casesKey } from '@/app/_trace/casesKey';
-import { expectedSheets, sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
+import { sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { expectedSheets } from '@/lib/grid/expectedSheets';
 import { rollUsed } from '@/lib/grid/rollUsed';
 import { apartSheets } from '@/lib/layout/apartSheets';
 import { sheetIdeas } from './bestIdea';
@@ -87,7 +88,7 @@ export function SheetsSection() {
         folds={[
           {
             id: 'sheets-file',
-            name: `Sheets to print, ${formatter.count(pages, 'page')}`,
+            name: `Sheets to print, ${formatter.number(pages, 0)} for the good pieces`,
             body: () => (
               <div className={styles.fold}>
                 {sheets !== null && (
