@@ -57,6 +57,17 @@ describe('the sheets', () => {
     ]);
   });
 
+  it('speaks of no last sheet where there is but one', () => {
+    show(
+      clubWith({
+        'job.lines.0.quantities': [{ size: 'L', quantity: 1 }],
+        'job.lines.0.orderedQuantity': null,
+      }),
+    );
+    expect(captions().some((caption) => caption?.endsWith('1 × Chest badge'))).toBe(true);
+    expect(screen.queryByText(/the last sheet/)).toBeNull();
+  });
+
   it('tells size, free places and what is left over in the fold of the sheets to print', async () => {
     const user = userEvent.setup();
     show(club());
