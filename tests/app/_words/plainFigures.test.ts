@@ -111,7 +111,7 @@ function curveOf(input: JobInput, context: TextContext): readonly string[] {
     summaryWords(study, formatter),
     pointWords(first, piece, terms, formatter),
     ...curveFigures(first, piece, terms, context).map(({ name, text }) => `${name} ${text}`),
-    soldWords(study, input.job, null, context),
+    soldWords(study, null, context),
     pricedWords(study.priced, 1, formatter),
   ];
 }

@@ -61,7 +61,12 @@ function sentencesOf(
       leastWords(list, 0.3, formatter),
       ruleWords({ n: 1, as: 4, pays: 40, instead: 60 }, voice),
       ...[1, 2, 37].flatMap((n) => {
-        const asked = askedAgainstList(line, list, n, context.currency);
+        const asked = askedAgainstList(
+          line,
+          list,
+          { n, listEach: list.breaks[0]?.each ?? (0 as MinorUnits) },
+          context.currency,
+        );
         return asked === null ? [] : [askedWords(asked, voice)];
       }),
       ...remedies.flatMap((offer) => [
