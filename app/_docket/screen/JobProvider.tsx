@@ -8,7 +8,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import type { PricedJob, PricedJobState } from '@/app/_pricing/usePricedJob';
 import type { FigureNames } from '@/app/_trace/figureName';
 import { ShowSetting } from '@/app/_trace/showSetting';
-import { splitFindings } from '@/lib/check/questions/findingQuestion';
+import { splitFindings } from '@/lib/check/questions/splitFindings';
 import type { JobInput } from '@/shared/schemas/request';
 import { jobFields } from './jobFields';
 import { settingShower } from './settingShower';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { questionWords } from '@/app/_words/questions/questionWords';
 import { checkJob } from '@/lib/check/checkJob';
-import { splitFindings } from '@/lib/check/questions/findingQuestion';
 import { isTyped, type QuestionId } from '@/lib/check/questions/question';
+import { splitFindings } from '@/lib/check/questions/splitFindings';
 import { applyChanges } from '@/lib/findings/applyChanges';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { club, clubWith, told } from '@/tests/fixtures/clubJob';

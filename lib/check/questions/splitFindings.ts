@@ -3,6 +3,20 @@ import type { Change, Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Question } from './question';
 
+/** Findings of a job as a screen shows them: what is a risk, and what is only to be told. */
+export function splitFindings(
+  findings: readonly Finding[],
+  input: JobInput,
+): { readonly risks: readonly Finding[]; readonly questions: readonly Question[] } {
+  const put = findings.map((finding) => ({ finding, asked: findingQuestion(finding, input) }));
+  return {
+    risks: put.flatMap(({ finding, asked }) => (asked === null ? [finding] : [])),
+    questions: put.flatMap(({ asked }) => (asked === null || asked === 'told' ? [] : [asked])),
+  };
+}
+
+// Helpers
+
 /**
  * A finding that says no more than that nobody has told yet, put as a question. The finding itself stays in the
  * answer of the check; a screen that can ask shows the question in its stead.
@@ -10,7 +24,7 @@ import type { Question } from './question';
  * @param input the documents as they stand now, which may be newer than the finding
  * @returns null for a risk of the job, which no answer of one word takes away; `told` once the documents say it
  */
-export function findingQuestion(finding: Finding, input: JobInput): Question | 'told' | null {
+function findingQuestion(finding: Finding, input: JobInput): Question | 'told' | null {
   switch (finding.id) {
     case 'RATE-01':
       if (finding.variant === 'noFreight') {
@@ -36,20 +50,6 @@ export function findingQuestion(finding: Finding, input: JobInput): Question | '
       return null;
   }
 }
-
-/** Findings of a job as a screen shows them: what is a risk, and what is only to be told. */
-export function splitFindings(
-  findings: readonly Finding[],
-  input: JobInput,
-): { readonly risks: readonly Finding[]; readonly questions: readonly Question[] } {
-  const put = findings.map((finding) => ({ finding, asked: findingQuestion(finding, input) }));
-  return {
-    risks: put.flatMap(({ finding, asked }) => (asked === null ? [finding] : [])),
-    questions: put.flatMap(({ asked }) => (asked === null || asked === 'told' ? [] : [asked])),
-  };
-}
-
-// Helpers
 
 const freight = (yes: Question['yes'], date: string): Question => ({
   id: 'freight',
