@@ -22,6 +22,7 @@ export function FigureButton({ figure, name, text, opens, strong = false }: Figu
     <button
       className={classes(styles.figure, strong && styles.strong)}
       type="button"
+      data-opens="sum"
       id={opens.buttonId(figure)}
       aria-label={`${name}: ${text}`}
       aria-expanded={isOpen}

@@ -39,7 +39,7 @@ function show() {
 
 describe('the rates of a job', () => {
   const shown = () => screen.getAllByRole('textbox').length - 1;
-  const wage = () => screen.queryByRole('textbox', { name: `${rateDefinition('wage').label} for this job` });
+  const wage = () => screen.queryByRole('textbox', { name: rateDefinition('wage').label });
 
   it('are at first only those nobody has told; the others come when asked for', async () => {
     show();
