@@ -10,6 +10,7 @@ import type { PriceList } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type FieldPath, setIn } from '@/shared/setIn';
 import { WORKSHOP_ID } from './documentsByKind';
+import { typing } from './typing';
 
 /** One document of the maker, as an edit names it. */
 export type Target =
@@ -44,7 +45,7 @@ export function workspaceActions(edit: DocumentActions<DocumentBodies>['edit']):
   const one = (label: string, entry: Edit<DocumentBodies>, key?: string) => edit(label, [entry], key);
   return {
     setField: (target, label, path, value) =>
-      one(label, fieldEdit(target, path, value), `${idOf(target)} ${path.join('.')}`),
+      one(label, fieldEdit(target, path, value), `${idOf(target)} ${path.join('.')} ${typing.act()}`),
     changeWorkshop: (label, to) => one(label, { do: 'change', kind: 'workshop', id: WORKSHOP_ID, to }),
     changeJob: (id, label, to, key) =>
       one(label, { do: 'change', kind: 'job', id, to }, key === undefined ? undefined : `${id} ${key}`),

@@ -3,11 +3,7 @@
 import { useId } from 'react';
 import { describedBy } from './describedBy';
 import { FieldFrame } from './FieldFrame';
-
-interface Choice<Value extends string> {
-  readonly value: Value;
-  readonly label: string;
-}
+import { type Choice, Options } from './Options';
 
 type ChoiceFieldProps<Value extends string> = Readonly<{
   label: string;
@@ -56,11 +52,7 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
         onChange={(event) => choose(event.target.value)}
       >
         {value === null && <option value="">{unchosen}</option>}
-        {choices.map((choice) => (
-          <option key={choice.value} value={choice.value}>
-            {choice.label}
-          </option>
-        ))}
+        <Options choices={choices} />
       </select>
     </FieldFrame>
   );

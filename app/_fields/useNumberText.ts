@@ -1,6 +1,7 @@
 'use client';
 
 import { type KeyboardEvent, useState } from 'react';
+import { typing } from '@/app/_documents/typing';
 import { judgeNumber, type NumberRules } from '@/app/_numbers/judgeNumber';
 import { useNumberLocale } from '@/app/_numbers/numberLocale';
 import { numberProblemWords } from '@/app/_words/fields/numberProblemWords';
@@ -34,12 +35,14 @@ export function useNumberText(props: NumberText) {
   }
 
   const change = (text: string) => {
+    typing.goes(draft ?? shown(props, locale), text);
     setDraft(text);
     const next = judgeNumber(text, locale, props);
     if (next.kind === 'good' && next.value !== value) onCommit(next.value);
   };
   const rest = () => {
     if (judged?.kind === 'good') setDraft(null);
+    typing.ends();
     onRest?.();
   };
   const keyDown = (event: KeyboardEvent) => {

@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { typing } from '@/app/_documents/typing';
 
 interface TextDraft {
   readonly value: string;
@@ -39,11 +40,13 @@ export function useTextDraft(props: TextDraft) {
         ? `${over} letters too long: ${longest} fit here.`
         : null,
     change: (typed: string) => {
+      typing.goes(text, typed);
       setDraft(typed);
       if (overBy(typed) <= 0 && !(needed && typed.trim() === '') && typed !== value) onCommit(typed);
     },
     rest: () => {
       if (!missing && over <= 0) setDraft(null);
+      typing.ends();
       onRest?.();
     },
   };

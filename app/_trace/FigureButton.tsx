@@ -22,7 +22,9 @@ export function FigureButton({ figure, name, text, opens, strong = false }: Figu
     <button
       className={classes(styles.figure, strong && styles.strong)}
       type="button"
+      data-opens="sum"
       id={opens.buttonId(figure)}
+      aria-label={`${name}: ${text}`}
       aria-expanded={isOpen}
       aria-controls={isOpen ? opens.panelId : undefined}
       onClick={() => opens.toggle(figure)}
@@ -32,7 +34,7 @@ export function FigureButton({ figure, name, text, opens, strong = false }: Figu
         opens.close();
       }}
     >
-      <span className="visuallyHidden">{name}:</span> <HeatFigure text={text} />
+      <HeatFigure text={text} />
     </button>
   );
 }

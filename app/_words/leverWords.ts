@@ -14,7 +14,7 @@ const words: { readonly [Id in LeverId]: (facts: FactsOf<Id>, formatter: Formatt
   onePlacementLess: (facts) => `Leave ${facts.placement} out of ${facts.line}, at the same price.`,
   cheaperBlank: (facts) => `Take ${facts.blank} instead of ${facts.instead}.`,
   fewerMinutes: (facts, formatter) =>
-    `Take a tenth less time for ${elementWords(facts.element)}: ${formatter.number(facts.to, 2)} min instead of ${formatter.number(facts.from, 2)}. Most of your minutes go there.`,
+    `Spend a tenth less time on ${elementWords(facts.element)}: ${formatter.number(facts.to, 2)} min instead of ${formatter.number(facts.from, 2)}. Most of your minutes go there.`,
   lessScrap: (facts, formatter) =>
     `Spoil one press of a hundred less at ${facts.placement}: ${formatter.share(facts.to)} instead of ${formatter.share(facts.from)}.`,
   nextPrice: (facts, formatter) => `Ask ${formatter.money(facts.step)} more a piece.`,
@@ -31,9 +31,9 @@ const filled: Readonly<Record<FactsOf<'fillSpot'>['filled'], string>> = {
   pack: 'a pack',
 };
 
-/** Minutes of the workshop go by the name of their rate, those of a print or a blank by its own. */
+/** Minutes of the workshop go by what their rate is called, those of a print or a blank by its own name. */
 const elementWords = (element: string): string =>
-  isRateName(element) ? `“${rateDefinition(element).label}”` : `“${element}”`;
+  isRateName(element) ? lowered(rateDefinition(element).label) : `“${element}”`;
 
 /** A lever in words: what to change, from what to what. */
 export const leverWords = ({ id, facts }: Pick<LeverDraft, 'id' | 'facts'>, context: TextContext): string =>
@@ -41,3 +41,5 @@ export const leverWords = ({ id, facts }: Pick<LeverDraft, 'id' | 'facts'>, cont
 
 const wordsOf = <Id extends LeverId>(id: Id, facts: FactsOf<Id>, formatter: Formatter): string =>
   words[id](facts, formatter);
+
+const lowered = (label: string): string => label.slice(0, 1).toLowerCase() + label.slice(1);

@@ -21,7 +21,8 @@ interface BlankChange {
 /**
  * A job with another blank on one of its lines, and with everything that follows from it. Another kind of thing
  * brings its press, recipe, places, print sizes and minutes, and asks for its price anew; another blank of the
- * same kind only the recipe nobody has changed. Pieces stay in number; what the maker named keeps its name.
+ * same kind only the recipe nobody has changed. Pieces stay in number; what the maker named keeps its name, but for a
+ * print named after a place it has left.
  *
  * @returns the same job where it has no such line
  */
@@ -129,7 +130,7 @@ function otherKind(placements: readonly Placement[], job: Job, change: BlankChan
     const { protectivePaper } = recipe;
     made.push({
       ...placement,
-      name: isGiven(name) ? name : placement.name,
+      name: isOwn(name) ? name : placement.name,
       recipe: { ...placement.recipe, protectivePaper, barrierPaper: made.length > 0 },
     });
   }
@@ -140,8 +141,11 @@ const places = ({ sizes }: Blank): readonly Position[] => [
   ...new Set(sizes.flatMap(({ maxPrints }) => maxPrints.map(({ position }) => position))),
 ];
 
-/** Whether a name is the maker's own, and not one the beginning or another place gave. */
-const isGiven = (name: string): boolean => !Object.values(printNames).includes(name);
+/** A name that says where on a piece the print was would say what is not so of another kind of piece. */
+const namesPlace = /\b(front|back|chest|breast|sleeve|shoulder|collar|neck|round|face|side)\b/i;
+
+/** Whether a name is the maker's own and still true, and not one the beginning or another place gave. */
+const isOwn = (name: string): boolean => !Object.values(printNames).includes(name) && !namesPlace.test(name);
 
 /** The same number of pieces on other sizes: as they are where the sizes are there, else in the typical mix. */
 function quantitiesOn(quantities: Line['quantities'], { sizes }: Blank): Line['quantities'] {

@@ -1,4 +1,5 @@
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
+import { expectedSheets } from '@/lib/grid/expectedSheets';
 import { rollUsed } from '@/lib/grid/rollUsed';
 import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
 import { printOfSize } from '@/lib/job/printOfSize';
@@ -98,7 +99,7 @@ export function jobSheetFacts(
     spare: sum(lines.map((line) => line.spare)),
     placements,
     rollMm: paper === undefined ? null : (rollUsed(sheet, paper)?.lengthMm ?? null),
-    sheets: wholeUp(wholeJob(sheet, 'sheets')),
+    sheets: expectedSheets(sheet),
     goodSheets: wholeUp(sum(layout.map((print) => print.sheets * print.sheetWorth))),
     tests: sum(placements.map(({ placement }) => placement.testPresses)),
     attendedMinutes: wholeJob(sheet, 'attended'),

@@ -1,6 +1,7 @@
 'use client';
 
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
+import { Options } from '@/app/_fields/Options';
 import styles from './ArtworkPick.module.css';
 import { useArtworkChoice } from './useArtworkChoice';
 
@@ -15,11 +16,7 @@ export function ArtworkPick(part: PlacementProps) {
       onChange={(event) => onCommit(event.target.value)}
     >
       {value === null && <option value="">Choose a picture</option>}
-      {choices.map((choice) => (
-        <option key={choice.value} value={choice.value}>
-          {choice.label}
-        </option>
-      ))}
+      <Options choices={choices} />
     </select>
   );
 }

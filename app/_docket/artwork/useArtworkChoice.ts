@@ -1,5 +1,6 @@
 'use client';
 
+import { exampleGroup } from '@/app/_docket/common/exampleGroup';
 import { freshName } from '@/app/_docket/common/freshName';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { useJob } from '@/app/_docket/common/useJob';
@@ -29,7 +30,7 @@ export function useArtworkChoice({ placement, path }: PlacementProps) {
     value: artworks[placement.artworkId] === undefined ? null : placement.artworkId,
     choices: [
       ...Object.entries(artworks)
-        .map(([value, { name }]) => ({ value, label: name }))
+        .map(([value, { name }]) => ({ value, label: name, group: exampleGroup(jobId, value) }))
         .toSorted((one, other) => one.label.localeCompare(other.label)),
       { value: NEW, label: 'New artwork…' },
     ],

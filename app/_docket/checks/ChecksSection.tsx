@@ -58,13 +58,13 @@ export function ChecksSection() {
       )}
       <ul className={styles.list}>{[...stops, ...cautions, ...passed].map(row)}</ul>
       <QuestionCard
-        heading={workshopQuestionsHeading(questions.workshop.length)}
-        questions={questions.workshop}
+        heading={jobQuestionsHeading(questions.job.length)}
+        questions={questions.job}
         onLast={() => state.current?.focus()}
       />
       <QuestionCard
-        heading={jobQuestionsHeading(questions.job.length)}
-        questions={questions.job}
+        heading={workshopQuestionsHeading(questions.workshop.length)}
+        questions={questions.workshop}
         onLast={() => state.current?.focus()}
       />
       {notes.length > 0 && (

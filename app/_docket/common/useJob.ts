@@ -4,6 +4,7 @@ import { createContext, useContext } from 'react';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { FigureNames } from '@/app/_trace/figureName';
+import type { Question } from '@/lib/check/questions/question';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
@@ -53,8 +54,10 @@ export interface OpenJob extends JobFields {
   readonly workspace: Workspace;
   /** False until the first answer has come. */
   readonly isChecked: boolean;
-  /** Of the newest answer of all, which has no figures while a stop stands. */
+  /** Of the newest answer of all, which has no figures while a stop stands; what only waits to be told is in `asked`. */
   readonly findings: readonly Finding[];
+  /** What the checks miss because nobody has told it yet. */
+  readonly asked: readonly Question[];
   /** Why there are no newer sums; null when all is well. */
   readonly failure: WorkerFailure | null;
   /** The newest answer with a layout and a cost sheet. */

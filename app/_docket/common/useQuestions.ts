@@ -14,10 +14,11 @@ interface Questions {
 
 /** What nobody has told yet about the workshop, and about this job. */
 export function useQuestions(): Questions {
-  const { input } = useJob();
+  const { input, asked } = useJob();
   return useMemo(() => {
-    const workshop = workshopQuestions(input.workshop);
-    const job = jobQuestions(input);
+    const ofWorkshop = (question: Question) => question.id === 'taxInside';
+    const workshop = [...asked.filter(ofWorkshop), ...workshopQuestions(input.workshop)];
+    const job = [...asked.filter((question) => !ofWorkshop(question)), ...jobQuestions(input)];
     return { workshop, job, count: workshop.length + job.length };
-  }, [input]);
+  }, [input, asked]);
 }

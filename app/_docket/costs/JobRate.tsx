@@ -30,7 +30,7 @@ export function JobRate({ name, workshop, own, onSet }: JobRateProps) {
   const ordered: readonly [RateUnit, ...RateUnit[]] = [first, ...units.filter((unit) => unit !== first)];
   return (
     <div className={styles.rate}>
-      <div>
+      <div className={styles.said}>
         <label htmlFor={id}>{label}</label>
         <p className={styles.workshop}>
           {workshop === null ? (

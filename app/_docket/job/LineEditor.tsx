@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { type FoldOfRow, FoldRow } from '@/app/_controls/FoldRow';
+import { exampleGroup } from '@/app/_docket/common/exampleGroup';
 import { fieldId } from '@/app/_docket/common/fieldId';
 import { useJob } from '@/app/_docket/common/useJob';
 import { newPlacement } from '@/app/_docket/placement/newPlacement';
@@ -11,8 +12,11 @@ import { PlacementCard } from '@/app/_docket/placement/PlacementCard';
 import { PlacementName } from '@/app/_docket/placement/PlacementName';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { blankChangeWords } from '@/app/_words/docket/blankChangeWords';
+import { formatterFor } from '@/app/_words/formatter';
 import { jobWithBlank } from '@/lib/drafts/jobWithBlank';
-import { type Line, MOST_PLACEMENTS } from '@/shared/schemas/job';
+import { type Job, type Line, MOST_PLACEMENTS } from '@/shared/schemas/job';
 import styles from './LineEditor.module.css';
 import { LineMore, lineMoreFields } from './LineMore';
 import { LinePrice } from './LinePrice';
@@ -31,10 +35,11 @@ type LineEditorProps = Readonly<{
 export function LineEditor({ line, index, folds, after }: LineEditorProps) {
   const { jobId, input, workspace, field } = useJob();
   const { blanks } = input;
+  const formatter = formatterFor(useTextContext());
   const several = input.job.lines.length > 1;
   const path = ['lines', index] as const;
   const choices = Object.entries(blanks)
-    .map(([value, { name }]) => ({ value, label: name }))
+    .map(([value, { name }]) => ({ value, label: name, group: exampleGroup(jobId, value) }))
     .toSorted((one, other) => one.label.localeCompare(other.label));
   const setLine = (label: string, to: (line: Line, others: readonly Line[]) => Line) =>
     workspace.changeJob(jobId, label, (job) => {
@@ -45,9 +50,9 @@ export function LineEditor({ line, index, folds, after }: LineEditorProps) {
     const body = blanks[id];
     if (body === undefined) return;
     const change = { lineId: line.id, from: blanks[line.blankId], to: { id, body }, day: input.asOf };
-    workspace.changeJob(jobId, `Blank of ${line.name}`, (job) =>
-      jobWithBlank(job, { ...change, workshop: input.workshop }),
-    );
+    const moved = (job: Job) => jobWithBlank(job, { ...change, workshop: input.workshop });
+    const after = moved(input.job).lines.find(({ id: lineId }) => lineId === line.id) ?? line;
+    workspace.changeJob(jobId, blankChangeWords(line, after, change.from, formatter), moved);
   };
   const addPlacement = () =>
     setLine(`Added placement on ${line.name}`, (one) => ({

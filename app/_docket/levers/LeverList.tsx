@@ -39,8 +39,8 @@ export function LeverList({ levers, aim, most, name, full = false, blockedBy, on
               <rect width={Math.max(1, (gainOf(lever, aim) / most) * 100)} height="10" rx="1" />
             </svg>
             <strong className={styles.short}>{gainShort(lever, aim, formatter, context)}</strong>
-            <Button blockedBy={blockedBy} onPress={() => onTake(lever)}>
-              Try<span className="visuallyHidden">: {says}</span>
+            <Button spoken={`Try: ${says}`} blockedBy={blockedBy} onPress={() => onTake(lever)}>
+              Try
             </Button>
           </li>
         );

@@ -11,7 +11,13 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { PickRow } from '@/app/_fields/PickRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
-import { gainOf, leverAnswer, sortedLevers } from '@/app/_words/docket/leverAnswerWords';
+import {
+  gainOf,
+  type LeverFold,
+  leverAnswer,
+  leverFoldName,
+  sortedLevers,
+} from '@/app/_words/docket/leverAnswerWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { leverWords } from '@/app/_words/leverWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
@@ -65,18 +71,18 @@ export function LeverSection() {
       : null,
   };
   const shown = { aim, blockedBy, onTake, most: Math.max(...sorted.open.map((one) => gainOf(one, aim))) };
-  const more = (id: string, name: string, levers: readonly Lever[]): readonly FoldOfRow[] =>
+  const more = (id: LeverFold, levers: readonly Lever[]): readonly FoldOfRow[] =>
     levers.length === 0
       ? []
       : [
           {
             id,
-            name: `${formatter.number(levers.length, 0)} ${name}`,
+            name: leverFoldName(id, levers.length),
             body: () => (
               <LeverList
                 {...shown}
                 levers={levers}
-                name={name}
+                name={leverFoldName(id, levers.length)}
                 full
                 most={Math.max(...levers.map((one) => gainOf(one, aim)))}
               />
@@ -126,8 +132,8 @@ export function LeverSection() {
           <FoldRow
             place={jobId}
             folds={[
-              ...more('levers-changing', 'that change what is made', sorted.changing),
-              ...more('levers-smaller', 'smaller ones', sorted.smaller),
+              ...more('levers-changing', sorted.changing),
+              ...more('levers-smaller', sorted.smaller),
               {
                 id: 'levers-ask',
                 name: 'Ask the sums',

@@ -8,6 +8,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import type { PricedJob, PricedJobState } from '@/app/_pricing/usePricedJob';
 import type { FigureNames } from '@/app/_trace/figureName';
 import { ShowSetting } from '@/app/_trace/showSetting';
+import { splitFindings } from '@/lib/check/questions/splitFindings';
 import type { JobInput } from '@/shared/schemas/request';
 import { jobFields } from './jobFields';
 import { settingShower } from './settingShower';
@@ -28,7 +29,8 @@ export function JobProvider({ jobId, workspace, input, priced, children }: JobPr
   const context = useTextContext();
   const { reveal, show } = useReveal();
   const { answer, lastCosted, lastPriced, failure } = priced;
-  const findings = answer?.findings ?? noFindings;
+  const found = answer?.findings ?? noFindings;
+  const { risks: findings, questions: asked } = useMemo(() => splitFindings(found, input), [found, input]);
   const fields = useMemo(
     () => jobFields({ jobId, input, workspace, findings }, context),
     [jobId, input, workspace, findings, context],
@@ -43,13 +45,27 @@ export function JobProvider({ jobId, workspace, input, priced, children }: JobPr
       workspace,
       isChecked: answer !== null,
       findings,
+      asked,
       failure,
       costs: shownAnswer(lastCosted, input, answer?.costSheet === null),
       prices: shownAnswer(lastPriced, input, answer?.prices === null),
       figures,
       show,
     }),
-    [fields, jobId, input, workspace, answer, findings, failure, lastCosted, lastPriced, figures, show],
+    [
+      fields,
+      jobId,
+      input,
+      workspace,
+      answer,
+      findings,
+      asked,
+      failure,
+      lastCosted,
+      lastPriced,
+      figures,
+      show,
+    ],
   );
   return (
     <JobContext value={job}>

@@ -4,7 +4,8 @@ import { type RefObject, useEffect, useState } from 'react';
 import { docketSections, type SectionId } from '@/app/_words/docket/docketSections';
 
 /** A section is current from where its head passes the upper third of the screen. */
-const BAND = '-30% 0px -69% 0px';
+const LINE = 0.3;
+const BAND = `-${LINE * 100}% 0px -${99 - LINE * 100}% 0px`;
 
 /** @returns the section that is being read, found as the page scrolls; sections may come later. */
 export function useCurrentSection(content: RefObject<HTMLElement | null>): SectionId {
@@ -12,11 +13,18 @@ export function useCurrentSection(content: RefObject<HTMLElement | null>): Secti
   useEffect(() => {
     const room = content.current;
     if (room === null || typeof IntersectionObserver === 'undefined') return;
+    const inBand = new Set<string>();
     const observer = new IntersectionObserver(
       (entries) => {
-        const entered = entries.filter(({ isIntersecting }) => isIntersecting).at(-1);
-        const found = docketSections.find(({ id }) => id === entered?.target.id);
+        for (const { isIntersecting, target } of entries) {
+          if (isIntersecting) inBand.add(target.id);
+          else inBand.delete(target.id);
+        }
+        const [first] = docketSections;
+        const found = docketSections.findLast(({ id }) => inBand.has(id));
         if (found !== undefined) setCurrent(found.id);
+        // After a jump to the top no section has reached the band yet; between two of them the last one stays.
+        else if (isBelow(document.getElementById(first.id))) setCurrent(first.id);
       },
       { rootMargin: BAND },
     );
@@ -39,3 +47,8 @@ export function useCurrentSection(content: RefObject<HTMLElement | null>): Secti
   }, [content]);
   return current;
 }
+
+// Helpers
+
+const isBelow = (section: Element | null): boolean =>
+  section !== null && section.getBoundingClientRect().top > window.innerHeight * LINE;

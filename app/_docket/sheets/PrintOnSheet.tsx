@@ -13,12 +13,14 @@ type PrintOnSheetProps = Readonly<{
   sheet: PlannedSheet;
   paper: Sheet;
   marginMm: number;
+  /** Whether the print fills sheets before this one. */
+  isLastOfSeveral: boolean;
   /** Addresses of small pictures, by artwork id. */
   previews: ReadonlyMap<string, string>;
 }>;
 
 /** Sheets of the job that are laid alike: one of them drawn to scale, and how many there will be. */
-export function PrintOnSheet({ sheet, paper, marginMm, previews }: PrintOnSheetProps) {
+export function PrintOnSheet({ sheet, paper, marginMm, isLastOfSeveral, previews }: PrintOnSheetProps) {
   const { madeOf } = useJob().costs;
   const formatter = formatterFor(useTextContext());
   const prints = printsOn(madeOf, sheet.pieces);
@@ -47,7 +49,7 @@ export function PrintOnSheet({ sheet, paper, marginMm, previews }: PrintOnSheetP
         />
         <figcaption className={styles.words}>
           <strong>{formatter.number(sheet.count, 0)} ×</strong> {names.join('; ')}
-          {sheet.spare > 0 && ', the last sheet'}
+          {isLastOfSeveral && ', the last sheet'}
         </figcaption>
       </figure>
     </li>

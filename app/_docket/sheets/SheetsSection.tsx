@@ -10,11 +10,12 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { casesKey } from '@/app/_trace/casesKey';
-import { expectedSheets, sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
+import { sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { expectedSheets } from '@/lib/grid/expectedSheets';
 import { rollUsed } from '@/lib/grid/rollUsed';
-import { apartSheets } from '@/lib/layout/apartSheets';
+import { apartSheets, type PlannedSheet } from '@/lib/layout/apartSheets';
 import { sheetIdeas } from './bestIdea';
 import { InkNote } from './InkNote';
 import { PrintOnSheet } from './PrintOnSheet';
@@ -72,6 +73,7 @@ export function SheetsSection() {
               // biome-ignore lint/suspicious/noArrayIndexKey: sheets have no name but their place in the run
               key={index}
               {...{ sheet, paper, marginMm, previews }}
+              isLastOfSeveral={sheet.spare > 0 && drawn.slice(0, index).some((one) => isAlike(one, sheet))}
             />
           ))}
         </ul>
@@ -87,7 +89,7 @@ export function SheetsSection() {
         folds={[
           {
             id: 'sheets-file',
-            name: `Sheets to print, ${formatter.count(pages, 'page')}`,
+            name: `Sheets to print, ${formatter.number(pages, 0)} for the good pieces`,
             body: () => (
               <div className={styles.fold}>
                 {sheets !== null && (
@@ -132,3 +134,11 @@ export function SheetsSection() {
     </CardSection>
   );
 }
+
+// Helpers
+
+const isAlike = ({ pieces: [one] }: PlannedSheet, { pieces: [other] }: PlannedSheet): boolean =>
+  one !== undefined &&
+  one.lineId === other?.lineId &&
+  one.placementId === other.placementId &&
+  one.print === other.print;

@@ -1,5 +1,5 @@
+import { dayFormat } from '@/app/_words/dayFormat';
 import type { Formatter } from '@/app/_words/formatter';
-import { usableLocale } from '@/app/_words/usableLocale';
 import type { JobInput } from '@/shared/schemas/request';
 import { wantedPieces } from '@/shared/wantedPieces';
 import { pieceWords } from './pieceWords';
@@ -19,13 +19,7 @@ export function wantedDayWords(day: string, asOf: string, locale: string): strin
   const moment = new Date(`${day}T00:00:00Z`);
   if (Number.isNaN(moment.getTime())) return day;
   const year = day.slice(0, 4) === asOf.slice(0, 4) ? {} : ({ year: 'numeric' } as const);
-  return new Intl.DateTimeFormat(usableLocale(locale), {
-    weekday: 'long',
-    day: 'numeric',
-    month: 'long',
-    timeZone: 'UTC',
-    ...year,
-  }).format(moment);
+  return dayFormat(locale, { weekday: 'long', day: 'numeric', month: 'long', ...year }).format(moment);
 }
 
 /** One line beneath the name of a job: whom it is for and when it is wanted, or what it is while nobody has said. */

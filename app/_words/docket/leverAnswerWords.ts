@@ -32,6 +32,17 @@ export function sortedLevers(levers: readonly Lever[], aim: LeverAim): SortedLev
   };
 }
 
+/** Levers that do not stand open. */
+export type LeverFold = 'levers-changing' | 'levers-smaller';
+
+/** @returns what their fold is called: “3 smaller ones”, “1 that changes what is made”. */
+export function leverFoldName(fold: LeverFold, count: number): string {
+  const isOne = count === 1;
+  return fold === 'levers-smaller'
+    ? `${count} ${isOne ? 'smaller one' : 'smaller ones'}`
+    : `${count} that ${isOne ? 'changes' : 'change'} what is made`;
+}
+
 /** What a lever brings, as a number to draw: of a job without a price what a piece costs less. */
 export const gainOf = ({ gain }: Lever, aim: LeverAim): number =>
   gain[aim] > 1e-9 ? gain[aim] : gain.savingEach;

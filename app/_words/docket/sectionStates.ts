@@ -1,8 +1,11 @@
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
+import { expectedSheets } from '@/lib/grid/expectedSheets';
+import { rollUsed } from '@/lib/grid/rollUsed';
 import { ladderOf } from '@/lib/price/list/ladder';
 import { taxTerms } from '@/lib/price/taxTerms';
+import { chargeCount } from '@/lib/studies/charges/chargeCount';
 import { isStanding } from '@/shared/finding';
 import { formatMinor, toMinor } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
@@ -53,7 +56,7 @@ export function sectionStates(state: StateOfJob, context: TextContext): SectionS
         ? { text: 'no pieces yet', tone: 'todo', count: 0 }
         : plain(formatter.count(pieces, piece.one, piece.many)),
     checks: isChecked ? checksState(checks, state.questions) : plain(''),
-    sheets: costSheet === null ? waits : plain(sheetsOf(costSheet, formatter)),
+    sheets: costSheet === null ? waits : plain(sheetsOf(input, costSheet, formatter)),
     'cost-sheet':
       costSheet === null
         ? waits
@@ -68,7 +71,7 @@ export function sectionStates(state: StateOfJob, context: TextContext): SectionS
     prices: prices === null ? waits : plain(pricesOf(prices, piece.one, context.locale)),
     curve: prices === null ? waits : plain(`${formatter.share(prices.margin)} margin`),
     levers: prices === null ? waits : plain(`${money(prices.payPerHour)} an hour`),
-    charges: plain(''),
+    charges: prices === null ? waits : plain(formatter.count(chargeCount(input.job), 'charge')),
     channels: plain(formatter.count(input.workshop.channels.length, 'way')),
   };
 }
@@ -90,8 +93,18 @@ function checksState(checks: readonly CheckGroup[], questions: number): SectionS
   };
 }
 
-const sheetsOf = (sheet: NonNullable<JobAnswer['costSheet']>, formatter: Formatter): string =>
-  formatter.number(wholeJob(sheet, 'sheets'), 0);
+/** The same number, or the same length of roll, as the answer line of the section. */
+function sheetsOf(
+  { job, workshop }: JobInput,
+  costs: NonNullable<JobAnswer['costSheet']>,
+  formatter: Formatter,
+): string {
+  const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
+  const used = paper === undefined ? null : rollUsed(costs, paper);
+  return used === null
+    ? formatter.number(expectedSheets(costs), 0)
+    : `${formatter.number(used.lengthMm / 1000, 1)} m`;
+}
 
 /**
  * What a piece of the first line costs by its list, from the dearest step to the cheapest, sums of small orders apart;

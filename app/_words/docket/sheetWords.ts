@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
+import { expectedSheets } from '@/lib/grid/expectedSheets';
 import type { RollUsed } from '@/lib/grid/rollUsed';
 import { formatNumber } from '@/shared/formatNumber';
 import type { Sheet, Workshop } from '@/shared/schemas/workshop';
@@ -63,6 +64,3 @@ export function sheetsAnswerWords(
     after: ` and ${ink} of ink${left}`,
   };
 }
-
-/** Whole sheets a job is expected to use: a begun one is a sheet; the noise of a division is none. */
-export const expectedSheets = (costs: CostSheet): number => Math.ceil(wholeJob(costs, 'sheets') - 1e-9);

@@ -3,6 +3,9 @@ import type { ArtworkFacts } from '@/shared/facts/artworkFacts';
 import type { FindingsById } from '@/shared/finding';
 import { type WordingsOf, wording } from './wording';
 
+/** From here on a share says less than “twice as tall”. */
+const OTHER_SHAPE = 0.5;
+
 function density({ severity, facts }: FindingsById['ART-01' | 'ART-02'], formatter: Formatter) {
   const sentence = `${facts.artwork} has ${formatter.number(Math.floor(facts.ppi + 1e-6), 0)} ppi at ${formatter.size(facts.widthMm, facts.heightMm)}.`;
   const clean = `It is clean up to ${formatter.size(facts.cleanWidthMm, facts.cleanHeightMm)} (${formatter.number(facts.clean, 0)} ppi).`;
@@ -31,7 +34,12 @@ export const artworkWords = {
       `Its edges take ${formatter.number(facts.edgePx, 1)} px from dark to light; sharp ones take one or two. It will print as soft as it looks close up. Ask for the original file or line art.`,
     ),
   'ART-04': ({ variant, facts }, formatter) => {
-    const sentence = `${facts.artwork} and its box of ${formatter.size(facts.widthMm, facts.heightMm)} differ in shape by ${formatter.share(facts.off)}.`;
+    const box = `its box of ${formatter.size(facts.widthMm, facts.heightMm)}`;
+    const isWide = facts.insideWidthMm / facts.insideHeightMm > facts.widthMm / facts.heightMm;
+    const sentence =
+      facts.off > OTHER_SHAPE
+        ? `${facts.artwork} has quite another shape than ${box}: about ${formatter.number(1 + facts.off, 1)} times as ${isWide ? 'wide for its height' : 'tall for its width'}.`
+        : `${facts.artwork} and ${box} differ in shape by ${formatter.share(facts.off)}.`;
     const inside = formatter.size(facts.insideWidthMm, facts.insideHeightMm);
     switch (variant) {
       case 'stretch':

@@ -6,11 +6,12 @@ interface QuestionWords {
   readonly why: string;
   readonly yes: string;
   readonly no: string;
-  /** Null where “not sure” is no answer. */
+  /** Null where there is no third answer. */
   readonly unsure: string | null;
 }
 
-type Wording = Pick<QuestionWords, 'question' | 'why'> & Partial<Pick<QuestionWords, 'yes' | 'no'>>;
+type Wording = Pick<QuestionWords, 'question' | 'why'> &
+  Partial<Pick<QuestionWords, 'yes' | 'no' | 'unsure'>>;
 
 const words: { readonly [Id in QuestionId]: (of: string) => Wording } = {
   ventilated: () => ({
@@ -42,6 +43,29 @@ const words: { readonly [Id in QuestionId]: (of: string) => Wording } = {
   humidity: () => ({
     question: 'Is the air in the room neither dry nor damp, between 35 and 65 %?',
     why: 'Dry air clogs nozzles and brings lint; damp paper bleeds. A cheap hygrometer tells.',
+  }),
+  taxInside: (of) => ({
+    question: `Are your prices on ${of} with tax inside?`,
+    why: 'Tax that nobody added comes out of your own pocket. Ask your local authority which holds for you.',
+    yes: 'Inside',
+    no: 'Added',
+    unsure: 'No tax',
+  }),
+  pictureOwner: (of) => ({
+    question: `Whose picture is ${of}?`,
+    why: 'Crests, characters and pictures found online belong to somebody. Ask your local authority if unsure.',
+    yes: 'Mine',
+    no: 'With written permission',
+    unsure: 'Not sure',
+  }),
+  freight: () => ({
+    question: 'Does freight come on top of the blanks?',
+    why: 'Yes counts a typical amount where there is one, which you can correct; no counts none.',
+  }),
+  delivery: () => ({
+    question: 'Will you bring it to the customer?',
+    why: 'Yes leads to the way there and back; no counts the minutes of delivering and no drive.',
+    yes: 'Yes, type the way',
   }),
   forChildren: (of) => ({
     question: `Is ${of} meant for children?`,
@@ -78,3 +102,7 @@ export const workshopQuestionsHeading = (count: number): string =>
 /** @returns the heading over questions about the blanks and recipes of a job. */
 export const jobQuestionsHeading = (count: number): string =>
   count === 1 ? 'One thing about this job' : `${count} things about this job`;
+
+/** @returns the button behind which the rest of them waits. */
+export const moreQuestionsWords = (count: number): string =>
+  count === 1 ? 'Ask the last one' : `Ask the other ${count}`;

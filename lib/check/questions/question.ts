@@ -1,6 +1,6 @@
-import type { Change } from '@/shared/finding';
+import type { Change, Where } from '@/shared/finding';
 
-/** Everything that is asked once: of the workshop, of a blank, of the recipes of a job. */
+/** Everything that is asked once: of the workshop, of a blank, of a picture, of a job and its recipes. */
 export type QuestionId =
   | 'ventilated'
   | 'ownCircuit'
@@ -9,6 +9,10 @@ export type QuestionId =
   | 'sewnLabel'
   | 'safetySheets'
   | 'humidity'
+  | 'taxInside'
+  | 'pictureOwner'
+  | 'freight'
+  | 'delivery'
   | 'forChildren'
   | 'lintRoll'
   | 'tapeEdges'
@@ -18,10 +22,14 @@ export type QuestionId =
 /** A thing nobody has told yet, and what each answer writes. */
 export interface Question {
   readonly id: QuestionId;
-  /** Name of the printer or blank it is about; empty where there is one of it. */
+  /** Name of the printer, blank or picture it is about; empty where there is one of it. */
   readonly of: string;
-  readonly yes: readonly Change[];
+  /** What “yes” writes; the field it leads to where only the maker can type the answer. */
+  readonly yes: readonly Change[] | Where;
   readonly no: readonly Change[];
-  /** What “not sure” writes; null where that is no answer. */
+  /** What a third answer writes, such as “not sure”; null where there is none. */
   readonly unsure: readonly Change[] | null;
 }
+
+/** @returns whether an answer is typed in a field, and not written by its button. */
+export const isTyped = (answer: readonly Change[] | Where): answer is Where => 'document' in answer;

@@ -57,10 +57,21 @@ describe('the sheets', () => {
     ]);
   });
 
+  it('speaks of no last sheet where there is but one', () => {
+    show(
+      clubWith({
+        'job.lines.0.quantities': [{ size: 'L', quantity: 1 }],
+        'job.lines.0.orderedQuantity': null,
+      }),
+    );
+    expect(captions().some((caption) => caption?.endsWith('1 × Chest badge'))).toBe(true);
+    expect(screen.queryByText(/the last sheet/)).toBeNull();
+  });
+
   it('tells size, free places and what is left over in the fold of the sheets to print', async () => {
     const user = userEvent.setup();
     show(club());
-    await user.click(screen.getByRole('button', { name: 'Sheets to print, 47 pages' }));
+    await user.click(screen.getByRole('button', { name: 'Sheets to print, 47 for the good pieces' }));
     const kinds = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
     expect(kinds).toContain('9 × Chest badge, 4 to a sheet: 3.5 × 3.5 in; 47.6 % of the paper left over.');
     expect(kinds).toContainEqual(

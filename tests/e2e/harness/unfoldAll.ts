@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 
-/** A figure that opens to its sum closes the one before it: it says its name for those who do not see, a fold does not. */
-const FIGURE = ':has(> .visuallyHidden)';
+/** A figure that opens to its sum closes the one before it. */
+const FIGURE = '[data-opens="sum"]';
 const FOLDED = `main details:not([open]) > summary, main button[aria-expanded="false"]:not(${FIGURE})`;
 
 /** Far more than any page has. */

@@ -116,6 +116,16 @@ describe('jobWithBlank', () => {
     expect(line?.placements[0]).toMatchObject({ name: 'Crest', artworkId: 'a' });
   });
 
+  it.each(['Back picture', 'Chest badge', 'Left sleeve logo'])(
+    'calls a print on a mug no longer “%s”, which names a place of a shirt',
+    (name) => {
+      const job = setIn(shirts.job, ['lines', 0, 'placements', 0, 'name'], name);
+      expect(moved({ ...shirts, job }, mug).job.lines[0]?.placements[0]?.name).toBe('Print round it');
+      const performance = startingBlank('performance', DAY, region);
+      expect(moved({ ...shirts, job }, performance).job.lines[0]?.placements[0]?.name).toBe(name);
+    },
+  );
+
   it('leaves prints, price and press alone on another shirt, and follows with a recipe nobody changed', () => {
     const asked = setIn(shirts.job, ['lines', 0, 'askedPrice'], 19);
     const performance = startingBlank('performance', DAY, region);

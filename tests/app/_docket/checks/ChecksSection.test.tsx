@@ -170,14 +170,19 @@ describe('what a job names and what was removed', () => {
 });
 
 describe('what nobody has told about the workshop', () => {
-  const forget = (habits: Partial<ReturnType<typeof kept.workshop>['habits']>) =>
+  type Kept = ReturnType<typeof kept.workshop>;
+  const forget = (habits: Partial<Kept['habits']>, room: Partial<Kept['room']> = {}) =>
     act(() => {
       benchStore().actions.edit('Forget', [
         {
           do: 'change',
           kind: 'workshop',
           id: 'workshop',
-          to: (body) => ({ ...body, habits: { ...body.habits, ...habits } }),
+          to: (body) => ({
+            ...body,
+            habits: { ...body.habits, ...habits },
+            room: { ...body.room, ...room },
+          }),
         },
       ]);
     });
@@ -197,12 +202,16 @@ describe('what nobody has told about the workshop', () => {
     expect(document.activeElement).toHaveTextContent('Nothing stops it.');
   });
 
-  it('asks three things at a time, and counts them all', async () => {
+  it('asks four things at first and says how many follow; heading, answer and buttons count the same', async () => {
     await layOut();
     forget({ safetySheets: null, extensionLead: null, sewnLabel: null, humidity: null, humidityFits: null });
-    const card = within(await checks().findByRole('region', { name: '4 things about your workshop' }));
-    expect(card.getAllByRole('listitem')).toHaveLength(3);
-    expect(checks().getByText(/things to settle, 4 questions/)).toBeVisible();
+    forget({}, { ventilated: null, foodOvenUsed: false });
+    const card = within(await checks().findByRole('region', { name: '5 things about your workshop' }));
+    expect(card.getAllByRole('listitem')).toHaveLength(4);
+    expect(checks().getByText(/things to settle, 5 questions/)).toBeVisible();
+    fireEvent.click(card.getByRole('button', { name: 'Ask the last one' }));
+    expect(card.getAllByRole('listitem')).toHaveLength(5);
+    expect(card.queryByRole('button', { name: 'Ask the last one' })).toBeNull();
   });
 });
 
@@ -250,5 +259,30 @@ describe('stops that say the same', () => {
     expect(kept.job().waivers.map(({ lineId }) => lineId)).toEqual(['Ann', 'Ben']);
     fireEvent.click(checks().getByText('Take it back'));
     expect(kept.job().waivers).toEqual([]);
+  });
+});
+
+describe('what nobody has told of the order', () => {
+  it('is asked and no caution: whether freight comes on top, and whether it is brought', async () => {
+    await layOut();
+    act(() => {
+      benchStore().actions.edit('Forget', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'club-order',
+          to: (body) => ({ ...body, freightIn: null, deliveryKm: null }),
+        },
+      ]);
+    });
+    const card = within(await checks().findByRole('region', { name: '2 things about this job' }));
+    expect(checks().queryByText(/Nobody has said/)).toBeNull();
+    expect(checks().getByText(/2 things to settle, 2 questions/)).toBeVisible();
+    fireEvent.click(card.getByRole('button', { name: /^Yes, type the way: / }));
+    expect(document.getElementById('job-deliveryKm')).toHaveFocus();
+    expect(kept.job().deliveryKm).toBeNull();
+    fireEvent.click(card.getByRole('button', { name: /^No: Does freight come on top/ }));
+    expect(kept.job().freightIn?.value).toBe(0);
+    expect(await checks().findByRole('heading', { name: 'One thing about this job' })).toHaveFocus();
   });
 });

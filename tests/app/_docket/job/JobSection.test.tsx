@@ -42,6 +42,21 @@ function unfold(id: string): void {
   fireEvent(fold, new Event('toggle'));
 }
 
+describe('one field', () => {
+  it('is undone commit by commit: a price typed at once and then emptied are two steps', async () => {
+    await layOut();
+    const price = 'job-lines-0-askedPrice';
+    const before = kept.line().askedPrice;
+    type(price, '16.49');
+    type(price, '');
+    expect(kept.line().askedPrice).toBeNull();
+    await act(() => benchStore().actions.undo());
+    expect(kept.line().askedPrice).toBe(16.49);
+    await act(() => benchStore().actions.undo());
+    expect(kept.line().askedPrice).toBe(before);
+  });
+});
+
 describe('sizes and quantities', () => {
   it('are typed size by size, and undone by the name of the size', async () => {
     await layOut();
@@ -86,7 +101,7 @@ describe('another blank', () => {
       quantities: [{ size: '11 oz', quantity: 37 }],
       placements: [{ position: 'wrap', pressId: 'mug-press' }],
     });
-    expect(kept.undoLabel()).toBe('Blank of Club shirt');
+    expect(kept.undoLabel()).toMatch(/^Blank of Club shirt; .*the asked 19.00 USD was for a shirt$/);
     await act(() => benchStore().actions.undo());
     expect(kept.line()).toEqual(before);
   });
@@ -230,7 +245,7 @@ describe('a line', () => {
     await layOut();
     blankOfLine('white-mug');
     expect(kept.line()).toMatchObject({ name: 'Club shirt', blankId: 'white-mug' });
-    expect(kept.undoLabel()).toBe('Blank of Club shirt');
+    expect(kept.undoLabel()).toMatch(/^Blank of Club shirt; .*the asked 19.00 USD was for a shirt$/);
     rename(kept.blank('white-mug').name);
     blankOfLine('white-shirt');
     expect(kept.line().name).toBe(kept.blank('white-shirt').name);

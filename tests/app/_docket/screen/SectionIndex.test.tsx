@@ -100,6 +100,13 @@ describe('the index of a docket', () => {
       for (const { tell } of watching) tell([{ isIntersecting: true, target }]);
     });
     expect(marked()).toEqual(['2Checks 2 to settle2']);
+    // A jump to the top: the head of the job fills the upper third, and no section crosses the line.
+    const first = screen.getByRole('region', { name: 'The job' });
+    vi.spyOn(first, 'getBoundingClientRect').mockReturnValue(new DOMRect(0, 900, 800, 600));
+    act(() => {
+      for (const { tell } of watching) tell([{ isIntersecting: false, target }]);
+    });
+    expect(marked()).toEqual(['1The job 37 shirts']);
   });
 
   it('says behind a stop what waits, and the sections keep their headings with one line', async () => {

@@ -7,14 +7,16 @@ import { jobAnswerWords } from '@/app/_words/docket/jobAnswerWords';
 import { leverAnswer, sortedLevers } from '@/app/_words/docket/leverAnswerWords';
 import { sectionStates } from '@/app/_words/docket/sectionStates';
 import { sellingAnswer } from '@/app/_words/docket/sellingWords';
+import { sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
 import { upChargesWords } from '@/app/_words/docket/upChargesWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { priceJob } from '@/lib/costing/priceJob';
+import { jobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { SoldWay } from '@/lib/studies/channels/channelsAnswer';
 import type { Lever } from '@/lib/studies/levers/lever';
 import { parseNumber } from '@/shared/parseNumber';
 import type { JobInput } from '@/shared/schemas/request';
-import { changed, club, clubWith, mugs } from '@/tests/fixtures/clubJob';
+import { changed, club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 
 const context: TextContext = { locale: 'en-US', units: club().workshop.units, currency: 'USD' };
@@ -139,9 +141,34 @@ describe('the state of every section', () => {
       expect.stringMatching(/^\d+\.\d\d to \d+\.\d\d$/),
       '40.5 % margin',
       '56.26 an hour',
-      '',
+      // One piece, 2 designs, a sample, 2 prints, name, folding, splitting, change, delivery, rush.
+      '12 charges',
       '2 ways',
     ]);
+  });
+
+  it.each([
+    ['one shirt', { 'job.lines.0.quantities': [{ size: 'L', quantity: 1 }] }],
+    ['the worked example', {}],
+  ])('counts sheets as their section and the job sheet do: %s', (_, fields) => {
+    const input = changed(clubWith({ 'job.lines.0.orderedQuantity': null }), fields);
+    const { layout, costSheet } = priceJob(input, grid);
+    const paper = input.workshop.sheets.find(({ id }) => id === input.job.sheetId);
+    if (costSheet === null || layout === null || paper === undefined) throw new Error('it has no sheets');
+    const facts = { costs: costSheet, paper, used: null, wasteShare: null, ...context };
+    const rail = states(input).sheets.text;
+    expect(sheetsAnswerWords(facts, formatter).key).toMatch(new RegExp(`^${rail} letter sheets?$`));
+    expect(String(jobSheetFacts(input, { layout, costSheet }).sheets)).toBe(rail);
+  });
+
+  it('says how much of a roll, as its section does', () => {
+    const input = clubWith({
+      'workshop.sheets.0.form': 'roll',
+      'workshop.sheets.0.widthMm': 609.6,
+      'workshop.sheets.0.heightMm': 1000,
+      'workshop.sheets.0.price': { value: 1.2, unit: 'money/m', date: TODAY, origin: 'yours' },
+    });
+    expect(states(input).sheets.text).toMatch(/^\d+\.\d m$/);
   });
 
   it('calls for something to be done only where something is', () => {
@@ -159,13 +186,13 @@ describe('the state of every section', () => {
 
   it('waits behind a stop, and says nothing at all before the first check', () => {
     const stopped = changed(club(), { 'job.lines.0.orderedQuantity': 38 });
-    expect(texts(states(stopped)).slice(2, 7)).toEqual(Array(5).fill('waits'));
+    expect(texts(states(stopped)).slice(2, 8)).toEqual(Array(6).fill('waits'));
     const { costSheet: _, prices: __, ...unchecked } = { ...priceJob(club(), grid), isChecked: false };
     const before = sectionStates(
       { ...unchecked, input: club(), checks: [], questions: 3, costSheet: null, prices: null },
       context,
     );
-    expect(texts(before).slice(1, 7)).toEqual(Array(6).fill(''));
+    expect(texts(before).slice(1, 8)).toEqual(Array(7).fill(''));
   });
 
   it('asks for answers where nothing else is to be done', () => {

@@ -6,7 +6,7 @@ import {
 } from '@/app/_words/questions/questionWords';
 import { checkJob } from '@/lib/check/checkJob';
 import { jobQuestions } from '@/lib/check/questions/jobQuestions';
-import type { Question } from '@/lib/check/questions/question';
+import { isTyped, type Question } from '@/lib/check/questions/question';
 import { workshopQuestions } from '@/lib/check/questions/workshopQuestions';
 import { regionOf } from '@/lib/examples/regionOf';
 import { noChoices } from '@/lib/examples/startChoices';
@@ -30,6 +30,8 @@ const untold = (): JobInput =>
 
 const given = (input: JobInput, changes: readonly Change[]): JobInput =>
   jobInputSchema.parse(applyChanges(input, changes));
+
+const written = (answer: Question['yes']): readonly Change[] => (isTyped(answer) ? [] : answer);
 
 const named = (questions: readonly Question[]) => questions.map(({ id }) => id);
 
@@ -64,7 +66,7 @@ describe('what nobody has told of the workshop', () => {
     '$id is answered by either button, and then not asked',
     (question) => {
       for (const changes of [
-        question.yes,
+        written(question.yes),
         question.no,
         ...(question.unsure === null ? [] : [question.unsure]),
       ]) {
@@ -75,7 +77,7 @@ describe('what nobody has told of the workshop', () => {
   );
 
   it.each(workshopQuestions(untold().workshop))('a good answer to $id leaves no finding', (question) => {
-    expect(checkJob(given(untold(), question.yes)).findings).toEqual(checkJob(untold()).findings);
+    expect(checkJob(given(untold(), written(question.yes))).findings).toEqual(checkJob(untold()).findings);
   });
 
   it.each([
@@ -85,7 +87,7 @@ describe('what nobody has told of the workshop', () => {
     ['sewnLabel', 'no', 'LAW-01', 'stop'],
   ] as const)('a bad answer to %s is told on the job: %s, %s %s', (id, answer, finding, severity) => {
     const [question] = workshopQuestions(untold().workshop).filter((one) => one.id === id);
-    const input = given(untold(), question?.[answer] ?? []);
+    const input = given(untold(), written(question?.[answer] ?? []));
     expect(told(input, finding).map((one) => one.severity)).toEqual([severity]);
   });
 
@@ -131,7 +133,7 @@ describe('what nobody has told of a job', () => {
     expect(checkJob(input).findings).toEqual(checkJob(club()).findings);
     const answered = given(
       input,
-      questions.flatMap(({ yes }) => yes),
+      questions.flatMap(({ yes }) => written(yes)),
     );
     expect(jobQuestions(answered)).toEqual([]);
     expect(answered.job.lines[0]?.placements.map(({ recipe }) => recipe.steps.coolSeconds)).toEqual([10, 10]);
