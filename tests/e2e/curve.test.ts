@@ -135,6 +135,6 @@ test('bad prices and quantities get a sentence, and the last good curve stays', 
   await curve.getByText('101 is too large: the most here is 100.', { exact: false }).waitFor();
   const job = section(page, 'The job');
   await job.getByRole('textbox', { name: 'Price of a shirt', exact: true }).fill('');
-  await curve.getByText('No price is asked yet', { exact: false }).waitFor();
-  expect(await curve.getByRole('radio', { name: 'margin' }).count()).toBe(0);
+  await curve.getByText('at the suggested price', { exact: true }).waitFor();
+  expect(await curve.getByRole('radio', { name: 'margin' }).count()).toBe(1);
 });
