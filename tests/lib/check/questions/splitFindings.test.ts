@@ -3,9 +3,12 @@ import { questionWords } from '@/app/_words/questions/questionWords';
 import { checkJob } from '@/lib/check/checkJob';
 import { isTyped, type QuestionId } from '@/lib/check/questions/question';
 import { splitFindings } from '@/lib/check/questions/splitFindings';
+import { regionOf } from '@/lib/examples/regionOf';
+import { noChoices } from '@/lib/examples/startChoices';
+import { startDraft } from '@/lib/examples/startDraft';
 import { applyChanges } from '@/lib/findings/applyChanges';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
-import { club, clubWith, told } from '@/tests/fixtures/clubJob';
+import { club, clubWith, TODAY, told } from '@/tests/fixtures/clubJob';
 
 /** The club order before anybody said how blanks and shirts travel, whose the crest is and how tax is handled. */
 const fresh = (): JobInput =>
@@ -95,5 +98,27 @@ describe('what is only to be told', () => {
         ['freight', 'Yes', 'No', null],
       ]),
     );
+  });
+});
+
+describe('a first mug of one’s own', () => {
+  it('has two things to settle, typical ink and a recipe never pressed; all else is asked', () => {
+    const ids = { job: 'job', blank: 'blank', artwork: 'artwork' };
+    const { workshop, job, blank, artwork } = startDraft('mug', noChoices(regionOf('en-US')), TODAY, ids);
+    const input = jobInputSchema.parse({
+      asOf: TODAY,
+      workshop,
+      job,
+      blanks: { blank },
+      artworks: { artwork },
+    });
+    const { risks } = split(input);
+    expect(
+      risks
+        .filter(({ severity }) => severity !== 'note')
+        .map(({ id }) => id)
+        .toSorted(),
+    ).toEqual(['RATE-01', 'REC-12']);
+    expect(asked(input).toSorted()).toEqual(['delivery', 'freight', 'pictureOwner', 'taxInside']);
   });
 });
