@@ -7,7 +7,7 @@ import { judgedJob } from '@/lib/price/list/judgedJob';
 import type { LineList } from '@/lib/price/list/lineList';
 
 import type { TablePrice } from '@/lib/price/priceTable';
-import { fromMinor, type MinorUnits } from '@/shared/money';
+import { fromMinor } from '@/shared/money';
 
 /** What the written price of a break leaves at its two ends; the worst inside it is the table's own margin. */
 export interface BreakEnds {
