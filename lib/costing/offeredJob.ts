@@ -3,7 +3,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { piecesOf } from '@/lib/grid/fillLine';
 import { priceTable, type TablePrice } from '@/lib/price/priceTable';
 import { suggestedPrice } from '@/lib/price/suggestedPrice';
-import { fromMinor } from '@/shared/money';
+import { fromMinor, type MinorUnits } from '@/shared/money';
 
 /**
  * A job at the prices it would go out at: those that are asked, and where none is decided those of the list, on its
@@ -26,7 +26,14 @@ export function offeredJob(
     sizes: line.sizes.map((size) => {
       if (size.askedPrice !== null) return size;
       const price = suggestedPrice(list, { lineId: line.line.id, size: size.size, pieces: piecesOf(line) });
-      return price === null ? size : { ...size, askedPrice: fromMinor(price, sheet.currency) };
+      if (price === null) return size;
+      const start = list.find(({ lineId }) => lineId === line.line.id)?.start ?? 0;
+      return {
+        ...size,
+        askedPrice: fromMinor(price, sheet.currency),
+        // A typed start stands beside a price that nobody has decided yet.
+        askedStart: size.askedStart ?? (start > 0 ? fromMinor(start as MinorUnits, sheet.currency) : null),
+      };
     }),
   }));
   const again = costJob({ ...laidOut, job: { ...job, lines } }, grid);

@@ -14,7 +14,9 @@ interface OfferedLine {
   readonly pieces: number;
   /** Price of a piece in the first size that is ordered. */
   readonly each: MinorUnits;
-  /** The same without tax. */
+  /** What the order pays once on top; 0 but for set-up apart. */
+  readonly start: MinorUnits;
+  /** The price of a piece without tax. */
   readonly eachWithoutTax: MinorUnits;
   /** False where nobody has decided it and the list's price stands. */
   readonly isDecided: boolean;
@@ -72,6 +74,7 @@ export function offerOf({ laidOut, sheet }: CostedJob): Offer {
         lineId: line.line.id,
         pieces: piecesOf(line),
         each: toMinor(each, currency),
+        start: toMinor(line.sizes[0]?.askedStart ?? 0, currency),
         eachWithoutTax: toMinor(tax.withoutTax(each), currency),
         isDecided: line.line.askedPrice !== null,
       };

@@ -40,7 +40,11 @@ export function PriceRemarks(props: PriceRemarksProps) {
   const differs =
     asked !== null &&
     asked.held === null &&
-    (asked.asked === null || asked.over > 0 || (asked.over < 0 && !isOneOfSeveral) || asked.sizes.length > 0);
+    (asked.asked === null ||
+      isStartAnother(asked, isOneOfSeveral) ||
+      asked.over > 0 ||
+      (asked.over < 0 && !isOneOfSeveral) ||
+      asked.sizes.length > 0);
   return (
     <ul className={styles.remarks}>
       {asked !== null && (
@@ -54,7 +58,8 @@ export function PriceRemarks(props: PriceRemarksProps) {
                 )
               }
             >
-              Ask {listMoney(asked.listEach, voice)}
+              Ask {asked.start !== null && `${listMoney(asked.start.listed, voice)} and `}
+              {listMoney(asked.listEach, voice)}
             </Button>
           )}
         </li>
@@ -70,3 +75,8 @@ export function PriceRemarks(props: PriceRemarksProps) {
     </ul>
   );
 }
+
+// Helpers
+
+const isStartAnother = ({ start }: AskedAgainstList, isOneOfSeveral: boolean): boolean =>
+  start !== null && (isOneOfSeveral ? start.asked > start.listed : start.asked !== start.listed);

@@ -4,7 +4,7 @@ import type { Job } from '@/shared/schemas/job';
 
 /**
  * Takes the prices of one break as the asked prices of its line: that of the base size for the piece, the others
- * as its up-charges. Up-charges of sizes that the table does not price stay as they are.
+ * as its up-charges, and what its orders pay once. Up-charges of sizes that the table does not price stay as they are.
  *
  * @param of a cell of the break
  */
@@ -28,6 +28,7 @@ export function askTablePrices(
         ? {
             ...line,
             askedPrice: fromMinor((first.price - first.upCharge) as MinorUnits, currency),
+            askedStart: first.start > 0 ? fromMinor(first.start, currency) : null,
             upCharges: [...line.upCharges.filter(({ size }) => !priced.includes(size)), ...upCharges],
           }
         : line,

@@ -9,6 +9,8 @@ export interface AskedAgainstList {
   /** First quantity of the break the job falls into. */
   readonly from: number;
   readonly listEach: MinorUnits;
+  /** What the order pays once, listed and asked, where set-up is apart; else null. */
+  readonly start: { readonly listed: MinorUnits; readonly asked: MinorUnits } | null;
   /** What the whole order pays by the rule, where a larger one holds it down; null where it pays by the piece. */
   readonly held: { readonly pays: MinorUnits; readonly as: number } | null;
   /** Null while no price is asked. */
@@ -21,15 +23,16 @@ export interface AskedAgainstList {
 
 /** @returns null where the list has no price for so few, or none a piece. */
 export function askedAgainstList(
-  { askedPrice, upCharges }: Pick<Line, 'askedPrice' | 'upCharges'>,
+  { askedPrice, askedStart, upCharges }: Pick<Line, 'askedPrice' | 'askedStart' | 'upCharges'>,
   list: LineList,
   n: number,
   currency: string,
 ): AskedAgainstList | null {
   const step = list.breaks.findLast(({ from }) => from <= n);
   const selling = sellingOf(list, 0 as MinorUnits, currency);
-  if (step === undefined || !selling.ok || list.rule === 'setUpApart') return null;
+  if (step === undefined || !selling.ok) return null;
   const pays = sellingTotal(selling.value, n);
+  const isApart = list.rule === 'setUpApart';
   const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from;
   const asked = askedPrice === null ? null : toMinor(askedPrice, currency);
   const sizes = list.sizes.flatMap(({ size, more }) => {
@@ -40,6 +43,7 @@ export function askedAgainstList(
     n,
     from: step.from,
     listEach: step.each,
+    start: isApart ? { listed: list.start, asked: toMinor(askedStart ?? 0, currency) } : null,
     held: pays !== null && pays < n * step.each && as !== undefined ? { pays, as } : null,
     asked,
     over: ((asked ?? step.each) - step.each) as MinorUnits,

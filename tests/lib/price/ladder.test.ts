@@ -63,7 +63,7 @@ describe('what a job asks beside its list', () => {
     askedPrice: number | null,
     n: number,
     upCharges: readonly { size: string; amount: number }[] = [],
-  ) => askedAgainstList({ askedPrice, upCharges: [...upCharges] }, list, n, 'USD');
+  ) => askedAgainstList({ askedPrice, askedStart: null, upCharges: [...upCharges] }, list, n, 'USD');
 
   it('is over it, size by size', () => {
     expect(asked(19, 37, [{ size: '2XL', amount: 1.5 }])).toMatchObject({
