@@ -75,4 +75,5 @@ export const lineFields: Fields = {
   group: 'quantities',
   designPieces: 'quantities',
   askedPrice: 'askedPrice',
+  askedStart: 'askedStart',
 };

@@ -46,6 +46,8 @@ export function offeredJob(costed: CostedJob, suggested: readonly SuggestedPrice
       line: askedLine(line.line, found, sheet.currency),
       sizes: line.sizes.map((size) => ({
         ...size,
+        // A typed start stands beside a price that nobody has decided yet.
+        askedStart: found.start > 0 ? fromMinor(found.start, sheet.currency) : size.askedStart,
         askedPrice:
           fromMinor(found.each, sheet.currency) + fromMinor(more.get(size.size) ?? NOTHING, sheet.currency),
       })),

@@ -52,6 +52,7 @@ function lineWithBlank(line: Line, job: Job, change: BlankChange): Line {
     ...moved,
     // What is asked for a shirt says nothing of a mug.
     askedPrice: null,
+    askedStart: null,
     upCharges: [],
     ownPrices: [],
     marketCeiling: null,

@@ -81,6 +81,7 @@ export function newJob({ name, day, workshop, blank, artworkId, machines }: NewJ
             }),
           ],
           askedPrice: null,
+          askedStart: null,
           upCharges: [],
           upCharging: 'separate',
           ownPrices: [],

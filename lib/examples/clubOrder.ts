@@ -70,6 +70,7 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
             }),
           ],
           askedPrice: 19,
+          askedStart: null,
           upCharges: [
             { size: '2XL', amount: 1.5 },
             { size: '3XL', amount: 2.5 },

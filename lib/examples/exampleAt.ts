@@ -59,6 +59,7 @@ function lineAt(line: Line, { units }: Region, times: number): Line {
   return {
     ...line,
     askedPrice: line.askedPrice === null ? null : money(line.askedPrice),
+    askedStart: line.askedStart === null ? null : money(line.askedStart),
     upCharges: line.upCharges.map((charge) => ({ ...charge, amount: money(charge.amount) })),
     marketCeiling: line.marketCeiling === null ? null : money(line.marketCeiling),
     placements: line.placements.map(({ recipe, ...placement }) => ({

@@ -62,6 +62,7 @@ export function fairShirts(day: string): JobInput {
             }),
           ],
           askedPrice: 28,
+          askedStart: null,
           upCharges: [
             { size: '2XL', amount: 3 },
             { size: '3XL', amount: 3 },
@@ -104,6 +105,7 @@ export function fairMugs(day: string): JobInput {
           audience: null,
           placements: [mugPlacement(day, `${design.id}-strip`)],
           askedPrice: 16,
+          askedStart: null,
           upCharges: [],
           upCharging: 'separate',
           ownPrices: [],

@@ -108,6 +108,7 @@ export function fillCase(
       jobPieces: counted(jobPieces),
       blankPrice: { ...given(size.blankPrice), about: blankOf(line, size) },
       askedPrice: typed(size.askedPrice ?? 0),
+      askedStart: typed(size.askedStart ?? 0),
     },
     ...placements,
   ) as GridColumn;

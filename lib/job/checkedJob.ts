@@ -32,6 +32,8 @@ export interface ResolvedSize {
   readonly blankPrice: Rate;
   /** Asked price of this size with its up-charge, as typed; null where none is decided. */
   readonly askedPrice: number | null;
+  /** What the order of its line pays once on top of the pieces, as typed; all sizes bear it alike. */
+  readonly askedStart: number | null;
 }
 
 export interface ResolvedPlacement {

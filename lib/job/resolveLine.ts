@@ -76,7 +76,7 @@ function resolveSizes(line: Line, blank: Blank, asOf: string, take: TakeRate): r
       .reduce((sum, charge) => sum + charge.amount, 0);
     const blankPrice = priceOfSize(line, blank, index, asOf, take);
     const askedPrice = line.askedPrice === null ? null : line.askedPrice + upCharge;
-    return [{ size: size.name, quantity, blankPrice, askedPrice }];
+    return [{ size: size.name, quantity, blankPrice, askedPrice, askedStart: line.askedStart }];
   });
 }
 

@@ -11,7 +11,7 @@ interface WantedCase {
   readonly size: ResolvedSize;
   /** Good pieces of the line, all sizes in the asked mix; other lines of the job that it is judged in stay as asked. */
   readonly batch: number;
-  /** Price asked for it as typed; null leaves it at its target price. */
+  /** Price asked for it as typed, its share of a start in it; null leaves it at its target price. */
   readonly askedPrice: number | null;
 }
 
@@ -29,7 +29,15 @@ export function caseEvaluator(judged: JudgedJob, line: ResolvedLine, grid: Grid)
   const jobColumn = fillJob(job, shape.presses);
   const toCase = ({ size, batch, askedPrice }: WantedCase): CaseInput => ({
     size: size.size,
-    inputs: fillCase(job, prints, line, { ...size, askedPrice }, batch, 0, shape.placements),
+    inputs: fillCase(
+      job,
+      prints,
+      line,
+      { ...size, askedPrice, askedStart: null },
+      batch,
+      0,
+      shape.placements,
+    ),
   });
   return (wanted) =>
     chunks(wanted, COLUMNS).flatMap((part) => {

@@ -14,7 +14,9 @@ interface OfferedLine {
   readonly pieces: number;
   /** Price of a piece in the first size that is ordered. */
   readonly each: MinorUnits;
-  /** The same without tax. */
+  /** What the order pays once on top; 0 but for set-up apart. */
+  readonly start: MinorUnits;
+  /** The price of a piece without tax. */
   readonly eachWithoutTax: MinorUnits;
   /** False where nobody has decided it and what the sums suggest stands. */
   readonly isDecided: boolean;
@@ -87,6 +89,7 @@ export function offerOf({ laidOut, sheet }: CostedJob, isDecided: (lineId: strin
         lineId: line.line.id,
         pieces: piecesOf(line),
         each: toMinor(each, currency),
+        start: toMinor(line.sizes[0]?.askedStart ?? 0, currency),
         eachWithoutTax: toMinor(tax.withoutTax(each), currency),
         isDecided: isDecided(line.line.id),
         sizes: offeredSizes(sheet, line),

@@ -32,6 +32,8 @@ export interface TablePrice {
   /** Price that stands: the maker's own where one is typed for the break, else the suggestion. */
   readonly price: MinorUnits;
   readonly isOwn: boolean;
+  /** What every order of the list pays once on top of its pieces, minor units; 0 but for set-up apart. */
+  readonly start: MinorUnits;
   /** What this size adds to the base size of its line, minor units: the same in every break. */
   readonly upCharge: MinorUnits;
   /** Margin, markup and pay an hour at the price that stands, for the quantity it is made for: the least inside. */
@@ -113,6 +115,7 @@ export function priceLine(costed: CostedJob, line: ResolvedLine, grid: Grid): Pr
       pricedAt: batch,
       fullCost: present(column, 'fullCost'),
       target: present(column, 'target') - fromMinor(listed.list.start, currency) / batch / needs.taxFactor,
+      start: listed.list.start,
       ...cell,
       margin: present(column, 'margin'),
       markup: present(column, 'markup'),

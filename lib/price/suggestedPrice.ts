@@ -11,14 +11,15 @@ export interface SuggestedPrice {
   readonly lineId: string;
   /** A piece of the base size. */
   readonly each: MinorUnits;
+  /** What the order pays once beside its pieces; 0 but where set-up is apart. */
+  readonly start: MinorUnits;
   /** What a piece of each size adds. */
   readonly sizes: readonly ListedSize[];
 }
 
 /**
  * The one place where a price that nobody has decided comes from: what the list asks of an order of so many, as a price
- * a piece. Where larger orders hold the order down, or a start comes on top, that is the largest price on the ending
- * with which it pays no more than by the list, yet never one that leaves less than the target; elsewhere it is the
+ * a piece. Where larger orders hold the order down, that is the largest price on the ending with which it pays no more than by the list, yet never one that leaves less than the target; elsewhere it is the
  * price of its break, the maker's own where one is typed.
  *
  * @param pieces good pieces of the line, above 0
@@ -35,13 +36,16 @@ export function suggestedPrice(
   const selling = sellingOf(list, NOTHING, currency);
   const pays = selling.ok ? sellingTotal(selling.value, pieces) : null;
   const isByPiece = list.rule === 'onePrice' || (reached !== undefined && pays === own * pieces);
-  if (isByPiece) return { lineId, each: own, sizes };
+  if (isByPiece) return { lineId, each: own, start: NOTHING, sizes };
+  if (list.rule === 'setUpApart' && reached !== undefined)
+    return { lineId, each: own, start: list.start, sizes };
   const least = toPriceEnding(needs.judged.written(pieces), policy.priceStep, currency);
   // Of an order below the first break the list says nothing: it pays the first price at the least.
-  if (pays === null || reached === undefined) return { lineId, each: atLeast(own, least), sizes };
+  if (pays === null || reached === undefined)
+    return { lineId, each: atLeast(own, least), start: NOTHING, sizes };
   const held = atLeast(toPriceUnder(pays / pieces, policy.priceStep, currency), least);
   // A cap only takes away: own prices under the target stay what they are.
-  return { lineId, each: list.rule === 'capped' && held > own ? own : held, sizes };
+  return { lineId, each: list.rule === 'capped' && held > own ? own : held, start: NOTHING, sizes };
 }
 
 /** @returns documents that ask what is suggested, where nobody has decided it. */
@@ -64,13 +68,14 @@ export const suggestionFor = (
 /** @returns a line as if the price were asked; up-charges of sizes that the list does not price stay as they are. */
 export function askedLine(
   line: Line,
-  { each, sizes }: Omit<SuggestedPrice, 'lineId'>,
+  { each, start, sizes }: Omit<SuggestedPrice, 'lineId'>,
   currency: string,
 ): Line {
   const priced = new Set(sizes.map(({ size }) => size));
   return {
     ...line,
     askedPrice: fromMinor(each, currency),
+    askedStart: start > 0 ? fromMinor(start, currency) : line.askedStart,
     upCharges: [
       ...line.upCharges.filter(({ size }) => !priced.has(size)),
       ...sizes.flatMap(({ size, more }) => (more === 0 ? [] : [{ size, amount: fromMinor(more, currency) }])),

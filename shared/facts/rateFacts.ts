@@ -43,7 +43,7 @@ export interface RateFacts {
   'RATE-03':
     | Variant<'doubled' | 'outOfOrder', { readonly breaks: string }>
     | Variant<'ending', { readonly step: number; readonly coin: number; readonly currency: string }>
-    | Variant<'ownFiner' | 'askedFiner', Finer>
+    | Variant<'ownFiner' | 'askedFiner' | 'startFiner', Finer>
     | Variant<'chargeFiner', Finer & { readonly size: string }>
     | Variant<
         'ownNoBreak',

@@ -104,6 +104,8 @@ export const lineSchema = z.strictObject({
   placements: z.array(placementSchema).min(1).max(MOST_PLACEMENTS),
   /** Price asked for a piece, typed with or without tax as the channel says; null where not yet decided. */
   askedPrice: z.number().positive().max(1e9).nullable().default(null),
+  /** What its order pays once on top of its pieces, written as the asked price is; null where nothing is apart. */
+  askedStart: z.number().min(0).max(1e9).nullable().default(null),
   /** Added to the asked price for a size. */
   upCharges: z
     .array(z.strictObject({ size: sizeNameSchema, amount: z.number().min(-1e6).max(1e6) }))

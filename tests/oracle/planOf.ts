@@ -57,6 +57,8 @@ export interface LinePlan {
   readonly id: string;
   readonly pieces: Decimal;
   readonly sizes: readonly SizePlan[];
+  /** What of the amount its order pays once falls on one piece, without tax. */
+  readonly startShare: Decimal;
   readonly placements: readonly PlacementPlan[];
   readonly blanksPerPiece: Decimal;
   readonly finishMinutes: Decimal;
@@ -114,7 +116,14 @@ function linePlan(
   });
   const ordered = sum(asTyped.map(({ pieces }) => pieces));
   const batch = other?.lineId === line.id ? exact(other.batch) : ordered;
-  const sizes = asTyped.map((size) => ({ ...size, pieces: size.pieces.times(batch).div(ordered) }));
+  // What the order pays once is shared by all pieces of the line, in whatever size.
+  const startShare =
+    line.askedStart === null ? ZERO : exact(line.askedStart).div(shop.typedFactor).div(batch);
+  const sizes = asTyped.map((size) => ({
+    ...size,
+    pieces: size.pieces.times(batch).div(ordered),
+    asked: size.asked === null ? null : size.asked.plus(startShare),
+  }));
   const yields = line.placements.map(({ scrap }) => ONE.minus(exact(known(scrap, 'scrap').value)));
   const placements = line.placements.map(
     (placement, at): PlacementPlan => ({
@@ -129,6 +138,7 @@ function linePlan(
     id: line.id,
     pieces: batch,
     sizes,
+    startShare,
     placements,
     blanksPerPiece: known(placements[0], 'first press').entering.div(whole),
     finishMinutes: exact(known(blank.finishMinutes, 'finish minutes').value),

@@ -116,6 +116,7 @@ function workedPieces(plan: Plan, line: LinePlan, shop: Shop, rows: readonly Own
       ...quantities,
       ...costs,
       ...prices,
+      startShare: line.startShare,
       sessions: plan.sessions,
     };
     return { line, size, own, price: prices.price, figures };

@@ -41,7 +41,7 @@ export function FullPriceBar({ figures, lineId, whose, stop, at }: FullPriceBarP
       price={
         <PriceLines
           price={figures.price}
-          per={`${whose}, ${workshop.currency},${figures.state === 'suggested' ? ' suggested,' : ''}`}
+          per={`${whose}, ${workshop.currency},${figures.start === null ? '' : ` and ${figures.start} to start,`}${figures.state === 'suggested' ? ' suggested,' : ''}`}
           tax={
             <>
               {workshop.channels[channel]?.taxMode === null ? (

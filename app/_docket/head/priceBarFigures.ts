@@ -17,6 +17,8 @@ import { formatMinor, fromMinor, type MinorUnits, toMinor } from '@/shared/money
 /** What the price bar shows of a priced job, in figures and words; all prices as the channel writes them. */
 export interface PriceBarFigures {
   readonly price: string;
+  /** What the order pays once on top of its pieces; null where it pays by the piece alone. */
+  readonly start: string | null;
   /** A price that nobody has decided is that of the list; one that stands on nobody's figures is a guess. */
   readonly state: 'stands' | 'suggested' | 'typical';
   readonly tax: string;
@@ -39,8 +41,9 @@ export interface PriceBarFigures {
   /** Where the first figure is typed that nobody has told; null where all are the maker's own. */
   readonly firstTypical: Where | null;
   readonly marks: readonly RulerMark[];
-  /** Where the flag stands. */
+  /** Where the flag stands: at the price of a piece with its share of the start. */
   readonly flag: number;
+  readonly startShare: number;
   readonly bounds: RulerBounds;
   readonly payToWorkBelow: number | null;
   readonly format: (amount: number) => string;
@@ -73,9 +76,11 @@ export function priceBarFigures(
     label: id === 'target' ? `target ${formatter.share(sheet.jobValues.targetMargin ?? 0)}` : markWords[id],
     value: terms.written(each),
   }));
-  const flag = fromMinor(line.each, currency);
+  const startShare = line.pieces > 0 ? fromMinor(line.start, currency) / line.pieces : 0;
+  const flag = fromMinor(line.each, currency) + startShare;
   return {
     price: money(line.each),
+    start: line.start > 0 ? money(line.start) : null,
     state: !line.isDecided ? 'suggested' : rates.typical.length === rates.all ? 'typical' : 'stands',
     tax: priceTaxWords(offer.taxMode, offer.tax, formatter),
     withoutTax: terms.inside > 0 ? `${money(line.eachWithoutTax)} without tax` : null,
@@ -91,6 +96,7 @@ export function priceBarFigures(
     firstTypical: rates.typical[0] ?? null,
     marks,
     flag,
+    startShare,
     bounds: rulerBounds([...marks.map(({ value }) => value), flag]),
     payToWorkBelow: marks.find(({ id }) => id === 'outOfPocketFloor')?.value ?? null,
     format,

@@ -15,7 +15,7 @@ export function usePriceFlag(
   const { jobId, input, workspace } = useJob();
   const { currency, policy } = input.workshop;
   const onMove = (value: number) => {
-    const written = fromMinor(toMinor(value, currency), currency);
+    const written = fromMinor(toMinor(value - figures.startShare, currency), currency);
     workspace.setField(
       { kind: 'job', id: jobId },
       `Price of ${whose}`,

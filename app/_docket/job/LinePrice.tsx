@@ -5,6 +5,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
 import { upChargesWords } from '@/app/_words/docket/upChargesWords';
+import { lineRule } from '@/lib/job/lineRule';
 import { numberLimits } from '@/shared/limits';
 import { type Line, lineSchema } from '@/shared/schemas/job';
 import type { Channel } from '@/shared/schemas/workshop';
@@ -31,6 +32,20 @@ export function LinePrice({ line, index }: Readonly<{ line: Line; index: number 
         value={line.askedPrice}
         hint={line.askedPrice === null ? 'Not decided: the suggested price stands in.' : undefined}
       />
+      {(line.askedStart !== null || lineRule(input, { line }) === 'setUpApart') && (
+        <NumberField
+          {...field('To start', ['lines', index, 'askedStart'], `To start of ${line.name}`)}
+          {...numberLimits(lineSchema, ['askedStart'])}
+          {...money}
+          width="narrow"
+          value={line.askedStart}
+          hint={
+            line.askedPrice !== null && line.askedStart === null
+              ? 'Once an order; nothing is asked.'
+              : undefined
+          }
+        />
+      )}
       <NumberField
         {...field('Most they pay', ['lines', index, 'marketCeiling'], `Most paid for ${line.name}`)}
         {...numberLimits(lineSchema, ['marketCeiling'])}

@@ -17,6 +17,7 @@ export function newLine(lines: readonly Line[], makeId: () => string): Line {
     quantities: [],
     orderedQuantity: null,
     askedPrice: null,
+    askedStart: null,
     upCharges: [],
     ownPrices: [],
     marketCeiling: null,

@@ -86,7 +86,7 @@ export function OwnerPage({ input, costSheet, prices, context }: OwnerPageProps)
           <table className={styles.costs}>
             <caption>Prices asked{taxWords[taxModeOf(input) ?? 'unsaid']}</caption>
             <tbody>
-              {input.job.lines.map(({ id, name, askedPrice, upCharges }) => (
+              {input.job.lines.map(({ id, name, askedPrice, askedStart, upCharges }) => (
                 <tr key={id}>
                   <th scope="row">
                     <bdi>{name}</bdi>
@@ -97,7 +97,10 @@ export function OwnerPage({ input, costSheet, prices, context }: OwnerPageProps)
                       </span>
                     ))}
                   </th>
-                  <td>{askedPrice === null ? 'not decided' : money(askedPrice)}</td>
+                  <td>
+                    {askedPrice === null ? 'not decided' : money(askedPrice)}
+                    {askedStart !== null && `, ${money(askedStart)} to start`}
+                  </td>
                 </tr>
               ))}
             </tbody>

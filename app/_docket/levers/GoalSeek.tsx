@@ -111,7 +111,12 @@ export function GoalSeek() {
             onPress={() =>
               changeJob(jobId, `Asked price ${formatter.money(foundPrice)}`, (job) => ({
                 ...job,
-                lines: job.lines.map((line) => ({ ...line, askedPrice: foundPrice, upCharges: [] })),
+                lines: job.lines.map((line) => ({
+                  ...line,
+                  askedPrice: foundPrice,
+                  askedStart: null,
+                  upCharges: [],
+                })),
               }))
             }
           >

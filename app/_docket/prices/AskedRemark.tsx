@@ -37,7 +37,8 @@ export function AskedRemark({ line, asked, suggested, isOneOfSeveral, voice }: A
             )
           }
         >
-          Ask {listMoney(suggested.each, voice)}
+          Ask {suggested.start > 0 && `${listMoney(suggested.start, voice)} and `}
+          {listMoney(suggested.each, voice)}
         </Button>
       )}
     </li>

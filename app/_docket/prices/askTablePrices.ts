@@ -5,7 +5,7 @@ import type { Job } from '@/shared/schemas/job';
 
 /**
  * Takes the prices of one break as the asked prices of its line: that of the base size for the piece, the others
- * as its up-charges. Up-charges of sizes that the table does not price stay as they are.
+ * as its up-charges, and what its orders pay once. Up-charges of sizes that the table does not price stay as they are.
  *
  * @param of a cell of the break
  */
@@ -23,6 +23,7 @@ export function askTablePrices(
     {
       lineId: of.lineId,
       each: (first.price - first.upCharge) as MinorUnits,
+      start: first.start,
       sizes: cells.map(({ size, upCharge }) => ({ size, more: upCharge })),
     },
     currency,

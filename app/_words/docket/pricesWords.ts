@@ -108,12 +108,10 @@ export function askedWords(asked: AskedAgainstList, isOneOfSeveral: boolean, voi
       asked.asked === null
         ? ` Suggested: ${money(asked.listEach)} each, ${money(ofJob)} in all.`
         : ` This job asks ${money(asked.asked)} each, ${money(ofJob)} in all${sizesAgainst(asked, money)}.`;
-    const why = [
-      as === null ? 'the start included' : `as ${as} do`,
-      ...(areAdded ? ['what sizes add included'] : []),
-    ];
+    const why = [`as ${as} do`, ...(areAdded ? ['what sizes add included'] : [])];
     return `By the list ${formatter.count(asked.n, piece.one, piece.many)} ${asked.n === 1 ? 'pays' : 'pay'} ${money(byList)} in all, ${why.join(', ')}.${own}`;
   }
+  if (asked.start !== null) return apartWords(asked, asked.start, isOneOfSeveral, voice);
   if (asked.asked === null)
     return `By the list a ${piece.one} of this job is ${money(asked.listEach)}${isOneOfSeveral ? '; its lines share one set-up, so it can be less' : ''}.`;
   const over = moreOrLess(asked.over, money);
@@ -156,6 +154,27 @@ export function leastWords(list: LineList, target: number, formatter: Formatter)
 
 // Helpers
 
+/** The start and the price of a piece beside those of a list with set-up apart. */
+function apartWords(
+  { asked, listEach, over, sizes }: AskedAgainstList,
+  start: NonNullable<AskedAgainstList['start']>,
+  isOneOfSeveral: boolean,
+  voice: PriceVoice,
+): string {
+  const money = (minor: MinorUnits) => listMoney(minor, voice);
+  const pair = (once: MinorUnits, each: MinorUnits) =>
+    `${money(once)} to start and ${money(each)} a ${voice.piece.one}`;
+  const listed = pair(start.listed, listEach);
+  if (asked === null)
+    return `By the list this job is ${listed}${isOneOfSeveral ? '; its lines share one set-up, so it can be less' : ''}.`;
+  const asks =
+    start.asked === 0 ? `${money(asked)} a ${voice.piece.one}, nothing to start` : pair(start.asked, asked);
+  const told = sizesAgainst({ sizes }, money);
+  return over === 0 && start.asked === start.listed
+    ? `This job asks ${asks}, as the list does${told}.`
+    : `This job asks ${asks}; the list ${listed}${told}.`;
+}
+
 const taxSaid = {
   added: 'tax added later',
   inside: 'tax inside',
@@ -170,7 +189,10 @@ const counted = (count: number): string => `${numbers[count] ?? count} ${count =
 const moreOrLess = (over: MinorUnits, money: (minor: MinorUnits) => string): string =>
   `${money(Math.abs(over) as MinorUnits)} ${over > 0 ? 'over' : 'under'}`;
 
-function sizesAgainst({ sizes }: AskedAgainstList, money: (minor: MinorUnits) => string): string {
+function sizesAgainst(
+  { sizes }: Pick<AskedAgainstList, 'sizes'>,
+  money: (minor: MinorUnits) => string,
+): string {
   if (sizes.length === 0) return '';
   const charge = (minor: MinorUnits) => `${minor < 0 ? '' : '+'}${money(minor)}`;
   const told = sizes.map(({ size, own, listed }) => `${size} ${charge(own)} against ${charge(listed)}`);

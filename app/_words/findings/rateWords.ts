@@ -9,6 +9,7 @@ const rateName = ({ rate, of }: { readonly rate: string; readonly of: string }):
 const whatIsFiner = {
   ownFiner: 'Your own price',
   askedFiner: 'The price asked',
+  startFiner: 'What is asked to start',
   chargeFiner: 'The up-charge',
 } as const;
 
@@ -82,6 +83,7 @@ export const rateWords = {
         );
       case 'ownFiner':
       case 'askedFiner':
+      case 'startFiner':
       case 'chargeFiner':
         return wording(
           `${whatIsFiner[variant]} of ${facts.line}${'size' in facts ? ` in ${facts.size}` : ''}, ${formatter.number(facts.each, 6)} ${facts.currency}, is finer than a coin.`,

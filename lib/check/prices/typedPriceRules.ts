@@ -11,9 +11,11 @@ const inCoins: Rule = ({ resolved }) => {
   const { currency } = resolved.workshop;
   return linePlaces(resolved).flatMap((place) => {
     const standing = standingBreaks(resolved, place);
-    const { askedPrice, ownPrices, upCharges } = place.line.line;
+    const { askedPrice, askedStart, ownPrices, upCharges } = place.line.line;
     const asked = askedPrice === null ? null : finer(place, askedPrice, currency, ['askedPrice']);
+    const start = askedStart === null ? null : finer(place, askedStart, currency, ['askedStart']);
     return [
+      ...(start === null ? [] : [makeFinding({ ...start, variant: 'startFiner' })]),
       ...(asked === null ? [] : [makeFinding({ ...asked, variant: 'askedFiner' })]),
       ...upCharges.flatMap(({ size, amount }, index) => {
         const found = finer(place, amount, currency, ['upCharges', index, 'amount']);
@@ -36,7 +38,7 @@ function finer(place: LinePlace, each: number, currency: string, path: readonly 
   const payable = fromMinor(toMinor(each, currency), currency);
   if (Math.abs(payable - each) <= 1e-9 * Math.abs(each)) return null;
   // A price that rounds to nothing is none, and no field takes it.
-  const isPrice = payable !== 0 || path[0] === 'upCharges';
+  const isPrice = payable !== 0 || path[0] === 'upCharges' || path[0] === 'askedStart';
   const fix: Fix = {
     label: 'setPrice',
     facts: { price: payable },

@@ -75,6 +75,13 @@ export const caseInputRows: readonly RowDefinition[] = [
   { ...row('case', 'jobPieces', 'Good pieces in the job', 'pieces', 'All lines.'), total: 'first' },
   row('case', 'blankPrice', 'Price of the blank', 'money', 'In this size.'),
   row('case', 'askedPrice', 'Asked price as typed', 'money', '0 where none is decided.'),
+  row(
+    'case',
+    'askedStart',
+    'Asked once an order, as typed',
+    'money',
+    '0 where nothing is asked beside the pieces.',
+  ),
   {
     ...row('case', 'group_#', 'Pieces sharing print size #', 'pieces', 'Of this line.'),
     repeat: 'placement',

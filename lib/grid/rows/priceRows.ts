@@ -49,11 +49,19 @@ export const priceRows: readonly RowDefinition[] = [
   },
   {
     ...price,
+    id: 'startShare',
+    label: 'Share of what the order pays once',
+    formula: 'askedStart / pieces / (1 + taxInside * tax)',
+    says: 'Asked once an order, without tax, over all pieces of the line.',
+    silentAtZero: true,
+  },
+  {
+    ...price,
     total: 'adds',
     id: 'price',
     label: 'Price without tax',
-    formula: 'IF(askedPrice > 0; askedPrice / (1 + taxInside * tax); target)',
-    says: 'The asked price, or the target price where none is decided.',
+    formula: 'IF(askedPrice > 0; askedPrice / (1 + taxInside * tax) + startShare; target)',
+    says: 'The asked price with its share of what the order pays once, or the target price where none is decided.',
   },
   {
     ...price,

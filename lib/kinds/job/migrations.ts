@@ -30,7 +30,7 @@ export const jobWithOwnPrices = (body: unknown): unknown =>
 /**
  * Version 3 to 4: how a list is reckoned follows the workshop unless the line says otherwise, and its rules have the
  * names they bear everywhere. A list as it stands was what every line began with: nobody chose it. No job had a state, no
- * recipe its steps.
+ * recipe its steps, and no order paid anything once beside its pieces.
  */
 export const jobWithListRule = (body: unknown): unknown =>
   isPlainObject(body)
@@ -43,6 +43,7 @@ export const jobWithListRule = (body: unknown): unknown =>
           selling: line.selling === 'asListed' ? null : renamedRule(line.selling),
           breaks: null,
           audience: null,
+          askedStart: null,
           placements: eachEntry(line.placements, (placement) => ({
             ...placement,
             rim: { belowMm: null, inside: false },

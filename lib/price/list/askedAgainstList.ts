@@ -15,11 +15,10 @@ export interface AskedAgainstList {
   readonly n: number;
   /** What the list comes to as a price a piece of the base size: what is suggested where none is asked. */
   readonly listEach: MinorUnits;
-  /**
-   * What the whole order pays by the rule in the base size, where a larger one holds it down or, `as` being null, a
-   * start comes on top; null where it pays by the piece.
-   */
-  readonly held: { readonly pays: MinorUnits; readonly as: number | null } | null;
+  /** What the order pays once, by the list and as it is asked or suggested, where set-up is apart; else null. */
+  readonly start: { readonly listed: MinorUnits; readonly asked: MinorUnits } | null;
+  /** What the whole order pays in the base size, where a larger one holds it down; null where it pays by the piece. */
+  readonly held: { readonly pays: MinorUnits; readonly as: number } | null;
   /** Null while no price is asked. */
   readonly asked: MinorUnits | null;
   /** Asked less listed. */
@@ -35,7 +34,12 @@ export interface AskedAgainstList {
  * @returns null where the list has no price for so few, or none a piece
  */
 export function askedAgainstList(
-  { askedPrice, upCharges, quantities }: Pick<Line, 'askedPrice' | 'upCharges' | 'quantities'>,
+  {
+    askedPrice,
+    askedStart,
+    upCharges,
+    quantities,
+  }: Pick<Line, 'askedPrice' | 'askedStart' | 'upCharges' | 'quantities'>,
   list: LineList,
   { n, listEach }: Pick<AskedAgainstList, 'n' | 'listEach'>,
   currency: string,
@@ -44,8 +48,7 @@ export function askedAgainstList(
   const selling = sellingOf(list, 0 as MinorUnits, currency);
   if (step === undefined || !selling.ok) return null;
   const pays = sellingTotal(selling.value, n);
-  const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from ?? null;
-  const isHeld = pays !== null && pays < n * step.each && as !== null;
+  const as = list.breaks.find(({ from, total }) => from > n && total === pays)?.from;
   const asked = askedPrice === null ? null : toMinor(askedPrice, currency);
   const sizes = list.sizes.map(({ size, more: listed }) => {
     const own = toMinor(upCharges.find((one) => one.size === size)?.amount ?? 0, currency);
@@ -56,14 +59,22 @@ export function askedAgainstList(
       (sum, { size, quantity }) => sum + quantity * (sizes.find((one) => one.size === size)?.[of] ?? 0),
       0,
     );
-  const held = pays !== null && (isHeld || list.rule === 'setUpApart') ? { pays, as } : null;
+  const held = pays !== null && pays < n * step.each && as !== undefined ? { pays, as } : null;
+  const start =
+    list.rule === 'setUpApart'
+      ? {
+          listed: list.start,
+          asked: asked === null ? list.start : toMinor(askedStart ?? 0, currency),
+        }
+      : null;
   return {
     n,
     listEach,
+    start,
     held,
     sums: {
-      byList: ((held?.pays ?? listEach * n) + added('listed')) as MinorUnits,
-      ofJob: ((asked ?? listEach) * n + added('own')) as MinorUnits,
+      byList: ((held?.pays ?? listEach * n + (start?.listed ?? 0)) + added('listed')) as MinorUnits,
+      ofJob: ((asked ?? listEach) * n + (start?.asked ?? 0) + added('own')) as MinorUnits,
       areAdded: added('listed') > 0 || added('own') > 0,
     },
     asked,
@@ -73,8 +84,8 @@ export function askedAgainstList(
 }
 
 /** Whether this job asks anything else than its list; where nothing is asked, what the list does is not asked yet. */
-export const differsFromList = ({ asked, over, sizes }: AskedAgainstList): boolean =>
-  asked === null || over !== 0 || sizes.length > 0;
+export const differsFromList = ({ asked, start, over, sizes }: AskedAgainstList): boolean =>
+  asked === null || over !== 0 || sizes.length > 0 || (start !== null && start.asked !== start.listed);
 
 /** An order that the rule holds down: what it pays, as which larger one, and what its pieces would come to. */
 export interface RuleAtWork {

@@ -33,7 +33,8 @@ export function tillOf(job: ResolvedJob): Till | null {
 }
 
 /**
- * The asked prices of a job as a paper adds them up: each size of each line is a line of it.
+ * The asked prices of a job as a paper adds them up: each size of each line is a line of it,
+ * and what an order of it pays once.
  *
  * @returns null while a price is not decided; without tax while nobody has said how tax stands to it
  */
@@ -41,10 +42,14 @@ export function orderTotal({ lines, channel, workshop }: ResolvedJob): Taxed | n
   const { currency, policy } = workshop;
   const share = channel.taxMode === null || channel.taxMode === 'none' ? 0 : channel.tax.value;
   const written: DocumentLine[] = [];
-  for (const size of lines.flatMap((line) => line.sizes)) {
-    if (size.askedPrice === null) return null;
-    const each = toMinor(size.askedPrice, currency);
-    written.push({ amount: (each * size.quantity) as MinorUnits, tax: share });
+  for (const { sizes } of lines) {
+    for (const size of sizes) {
+      if (size.askedPrice === null) return null;
+      const each = toMinor(size.askedPrice, currency);
+      written.push({ amount: (each * size.quantity) as MinorUnits, tax: share });
+    }
+    const start = toMinor(sizes[0]?.askedStart ?? 0, currency);
+    if (start > 0) written.push({ amount: start, tax: share });
   }
   return documentTax(written, {
     currency,

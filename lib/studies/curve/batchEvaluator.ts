@@ -83,6 +83,8 @@ export function batchEvaluator(
                   jobPieces,
                   line.placements.length,
                   priceEach === 'asked' ? column.asked : priceEach,
+                  // A price of every piece is all that is paid.
+                  priceEach === 'asked',
                 ),
               }),
             ),
@@ -145,6 +147,7 @@ function scaled(
   jobPieces: number,
   placements: number,
   askedPrice: number | null,
+  hasStart: boolean,
 ): GridColumn {
   const column: Record<string, GridColumn[string]> = { ...inputs };
   const scale = (id: string) => {
@@ -159,5 +162,6 @@ function scaled(
     scale(`designPieces_${slot}`);
   }
   column.askedPrice = { value: askedPrice ?? 0, origin: 'typed' };
+  if (!hasStart) column.askedStart = { value: 0, origin: 'typed' };
   return column;
 }

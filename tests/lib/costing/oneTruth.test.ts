@@ -148,7 +148,7 @@ describe('an asked price with 19 % inside', () => {
   it('is offered as it is written, 13.03 of it without tax', () => {
     // 15.50 ÷ 1.19 = 13.0252.
     expect(prices.offer.lines).toEqual([
-      { lineId: 'shirts', pieces: 37, each: 1550, eachWithoutTax: 1303, isDecided: true },
+      { lineId: 'shirts', pieces: 37, each: 1550, start: 0, eachWithoutTax: 1303, isDecided: true },
     ]);
   });
 

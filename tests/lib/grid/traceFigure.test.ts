@@ -87,6 +87,7 @@ describe('a figure opened down to what was typed', () => {
       'isStall',
       'piecesPerTicket',
       'askedPrice',
+      'askedStart',
     ];
     // Unattended minutes cost nothing.
     const unpaid = ['aloneMinutes_1', 'aloneMinutes_2'];

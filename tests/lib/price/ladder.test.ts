@@ -66,7 +66,7 @@ describe('what a job asks beside its list', () => {
     quantities: readonly { size: string; quantity: number }[] = [],
   ) =>
     askedAgainstList(
-      { askedPrice, upCharges: [...upCharges], quantities: [...quantities] },
+      { askedPrice, askedStart: null, upCharges: [...upCharges], quantities: [...quantities] },
       list,
       { n, listEach: cents(n === 44 ? 16.5 : 18) },
       'USD',
@@ -116,14 +116,24 @@ describe('what a job asks beside its list', () => {
       start: cents(132),
       breaks: [{ ...first, from: 1, each: cents(12.5) }],
     };
-    // 132 + 37 × 12.50 = 594.50, 16.07 a piece: 16.00 on an ending of 0.50.
     const told = askedAgainstList(
-      { askedPrice: 19, upCharges: [], quantities: [] },
+      {
+        askedPrice: 19,
+        askedStart: null,
+        upCharges: [],
+        quantities: [{ size: 'S', quantity: 37 }],
+      },
       apart,
-      { n: 37, listEach: cents(16) },
+      { n: 37, listEach: cents(12.5) },
       'USD',
     );
-    expect(told).toMatchObject({ held: { pays: 59450, as: null }, listEach: 1600, over: 300 });
+    // 132 + 37 × 12.50 = 594.50 by the list; 37 × 19 = 703 as it is asked, with nothing to start.
+    expect(told).toMatchObject({
+      start: { listed: 13_200, asked: 0 },
+      held: null,
+      over: 650,
+      sums: { byList: 59_450, ofJob: 70_300 },
+    });
   });
 
   it('differs from it where nothing is asked, or another price or charge', () => {

@@ -11,6 +11,7 @@ const voice = { context, currency: 'USD', piece: { one: 'shirt', many: 'shirts' 
 const asks = (asked: number | null): AskedAgainstList => ({
   n: 37,
   listEach: 1900 as MinorUnits,
+  start: null,
   held: null,
   asked: asked as MinorUnits | null,
   over: ((asked ?? 1900) - 1900) as MinorUnits,
@@ -29,6 +30,23 @@ describe('what a job asks beside its list', () => {
     );
     expect(askedWords(asks(null), true, voice)).toBe(
       'By the list a shirt of this job is 19.00; its lines share one set-up, so it can be less.',
+    );
+  });
+
+  it('names the start beside the piece where set-up is apart', () => {
+    const apart = { ...asks(1250), listEach: 1250 as MinorUnits, over: 0 as MinorUnits };
+    const started = (asked: number) => ({
+      ...apart,
+      start: { listed: 13_200 as MinorUnits, asked: asked as MinorUnits },
+    });
+    expect(askedWords(started(13_200), false, voice)).toBe(
+      'This job asks 132.00 to start and 12.50 a shirt, as the list does.',
+    );
+    expect(askedWords(started(0), false, voice)).toBe(
+      'This job asks 12.50 a shirt, nothing to start; the list 132.00 to start and 12.50 a shirt.',
+    );
+    expect(askedWords({ ...started(0), asked: null }, false, voice)).toBe(
+      'By the list this job is 132.00 to start and 12.50 a shirt.',
     );
   });
 

@@ -145,6 +145,8 @@ describe('RATE-03 asks about prices that no order pays', () => {
   it.each([
     ['askedPrice', 19.005, 'caution askedFiner'],
     ['askedPrice', 19.01, 'pass'],
+    ['askedStart', 132.005, 'caution startFiner'],
+    ['askedStart', 132.01, 'pass'],
     ['upCharges', charges(1.505), 'caution chargeFiner'],
     ['upCharges', charges(1.51), 'pass'],
     // The breaks are 1, 6, 12, 24 and 48.
