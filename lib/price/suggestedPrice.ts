@@ -53,7 +53,10 @@ export function askedInput(input: JobInput, suggested: readonly SuggestedPrice[]
   const { currency } = input.workshop;
   const lines = input.job.lines.map((line) => {
     const found = suggestionFor(line, suggested);
-    return found === null ? line : askedLine(line, found, currency);
+    if (found === null) return line;
+    const asked = askedLine(line, found, currency);
+    // A typed start stands beside a price that nobody has decided yet.
+    return { ...asked, askedStart: asked.askedStart ?? line.askedStart };
   });
   return { ...input, job: { ...input.job, lines } };
 }
@@ -75,7 +78,7 @@ export function askedLine(
   return {
     ...line,
     askedPrice: fromMinor(each, currency),
-    askedStart: start > 0 ? fromMinor(start, currency) : line.askedStart,
+    askedStart: start > 0 ? fromMinor(start, currency) : null,
     upCharges: [
       ...line.upCharges.filter(({ size }) => !priced.has(size)),
       ...sizes.flatMap(({ size, more }) => (more === 0 ? [] : [{ size, amount: fromMinor(more, currency) }])),

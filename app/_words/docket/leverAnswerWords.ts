@@ -114,10 +114,10 @@ export function leverAnswer(
 /** Half a hundredth: less is written as nothing, of money and of points alike. */
 const LEAST_TOLD = 0.005;
 
-const isTold = (lever: Lever, aim: LeverAim): boolean => {
+function isTold(lever: Lever, aim: LeverAim): boolean {
   const gain = gainOf(lever, aim);
   return (aim === 'margin' && lever.gain.margin > 1e-9 ? gain * 100 : gain) >= LEAST_TOLD;
-};
+}
 
 const counts = ['no', 'one', 'two', 'three'] as const;
 

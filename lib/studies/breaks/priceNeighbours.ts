@@ -8,7 +8,7 @@ import { firstBatchThatPays } from '@/lib/studies/goalSeek/firstBatchThatPays';
 import { fromMinor, type MinorUnits, toMinor, toPriceEnding, toPriceUnder } from '@/shared/money';
 
 /** A price beside the one that stands, with what the whole job would leave by it: its sizes add what they add now. */
-export interface PriceNeighbour {
+interface PriceNeighbour {
   /** Of the base size, as the channel writes prices. */
   readonly price: MinorUnits;
   readonly margin: number;

@@ -165,7 +165,7 @@ describe('the prices', () => {
     show(clubWith(typed));
     expect(
       screen.getByText(
-        'This job asks 19.00, 1.00 over the list; 2XL adds 1.00 less and 3XL adds 1.50 less than it.',
+        'This job asks 19.00, 1.00 over the list; 2XL +1.50 against +2.50 and 3XL +2.50 against +4.00.',
       ),
     ).toBeInTheDocument();
     expect(screen.getByRole('button', { name: 'Ask 18.00' })).toBeInTheDocument();
@@ -178,7 +178,7 @@ describe('the prices', () => {
   });
 
   it('are cards of one price a size for what is made to stock', () => {
-    show(clubWith({ 'job.lines.0.selling': 'onePrice' }));
+    show(clubWith({ 'job.lines.0.selling': 'onePrice', 'job.lines.0.askedPrice': null }));
     const cards = within(screen.getByRole('region', { name: 'S to XL' })).getAllByRole('listitem');
     expect(cards.map(({ textContent }) => textContent)).toEqual([
       expect.stringMatching(/^16\.00leaves 3\d(\.\d)? %pays \d\d\.\d\d an hour$/),

@@ -125,6 +125,7 @@ describe('selling at a stall', () => {
       kind: 'counted',
       minutesEach: 7,
       day: { cost: 145.6, pieces: 70, each: 2.08, daysOfJob: 36 / 70 },
+      lacksDay: false,
     });
     expect(without.prices.offer.selling).toEqual({ kind: 'notSaid' });
     expect(answersOf(clubWith({})).prices.offer.selling).toEqual({ kind: 'withOrder' });
@@ -145,11 +146,36 @@ describe('selling at a stall', () => {
 describe('an asked price with 19 % inside', () => {
   const { prices } = answersOf(taxInsideJob());
 
+  const leaves = { margin: expect.any(Number), payPerHour: expect.any(Number) };
+
   it('is offered as it is written, 13.03 of it without tax', () => {
     // 15.50 ÷ 1.19 = 13.0252.
     expect(prices.offer.lines).toEqual([
-      { lineId: 'shirts', pieces: 37, each: 1550, start: 0, eachWithoutTax: 1303, isDecided: true },
+      {
+        lineId: 'shirts',
+        pieces: 37,
+        each: 1550,
+        start: 0,
+        eachWithoutTax: 1303,
+        isDecided: true,
+        // With the up-charges of 1.50 and 2.50.
+        sizes: [
+          { sizes: ['S', 'M', 'L', 'XL'], price: 1550, ...leaves },
+          { sizes: ['2XL'], price: 1700, ...leaves },
+          { sizes: ['3XL'], price: 1800, ...leaves },
+        ],
+      },
     ]);
+  });
+
+  it('leaves by size what it leaves in all', () => {
+    const [line] = prices.offer.lines;
+    const pieces = new Map(taxInsideJob().job.lines[0]?.quantities.map((one) => [one.size, one.quantity]));
+    const profit = (line?.sizes ?? []).map(({ sizes, price, margin }) => {
+      const count = sizes.reduce((sum, size) => sum + (pieces.get(size) ?? 0), 0);
+      return (count * margin * price) / 100 / 1.19;
+    });
+    expect(profit.reduce((sum, one) => sum + one, 0)).toBeCloseTo(prices.offer.profit, 6);
   });
 
   it('comes to what the buyer pays, tax taken out of it', () => {

@@ -45,9 +45,9 @@ describe('the price suggested for a job', () => {
     expect(suggestion({ ...pieces(22), ...breaks })).toBe(2000);
   });
 
-  it('shares the start among the pieces where the set-up is apart', () => {
-    // 132.00 + 37 × 12.50 = 594.50, 16.07 each: 16.00, but 37 of the base size need no more.
-    expect(suggestion({ 'job.lines.0.selling': 'setUpApart' })).toBe(1600);
+  it('is the piece beside the start where the set-up is apart', () => {
+    // 132.00 to start and 12.50 each, which is what the list prints.
+    expect(suggestion({ 'job.lines.0.selling': 'setUpApart' })).toBe(1250);
   });
 
   it('shares what dearer slabs bring among all pieces', () => {

@@ -33,7 +33,7 @@ const facts: CostFacts = {
   placements: [
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
-  suggested: [],
+  suggested: [{ lineId: 'shirts', askedPrice: 16, upCharges: [] }],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: ['badge', 'back'], saving: 1.2 }],
   ownPrices: [],
   breakPrices: [],
