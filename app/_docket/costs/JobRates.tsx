@@ -73,7 +73,7 @@ export function JobRates() {
       {groups.length === 0 && word !== '' && <p className={styles.line}>No rate goes by that name.</p>}
       {word === '' && shown.length < rateNames.length && (
         <Button kind="quiet" onPress={() => setWhole(true)}>
-          All {rateNames.length}
+          All {rateNames.length} rates
         </Button>
       )}
     </section>

@@ -45,7 +45,7 @@ describe('the rates of a job', () => {
     show();
     expect(shown()).toBe(1);
     expect(wage()).toBeVisible();
-    await userEvent.click(screen.getByRole('button', { name: `All ${rateNames.length}` }));
+    await userEvent.click(screen.getByRole('button', { name: `All ${rateNames.length} rates` }));
     expect(shown()).toBe(rateNames.length);
   });
 
