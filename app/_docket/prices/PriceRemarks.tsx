@@ -41,8 +41,3 @@ export function PriceRemarks(props: PriceRemarksProps) {
     </ul>
   );
 }
-
-// Helpers
-
-const isStartAnother = ({ start }: AskedAgainstList, isOneOfSeveral: boolean): boolean =>
-  start !== null && (isOneOfSeveral ? start.asked > start.listed : start.asked !== start.listed);
