@@ -37,6 +37,11 @@ export function CostOverview({ names, line }: CostOverviewProps) {
       <div className={styles.columns}>
         <table className={styles.table} {...groupKeys}>
           <caption className="visuallyHidden">Cost of the whole job, {sheet.currency}</caption>
+          <colgroup>
+            <col />
+            <col className={styles.sum} />
+            <col className={styles.part} />
+          </colgroup>
           <thead className="visuallyHidden">
             <tr>
               <th scope="col">What for</th>

@@ -133,6 +133,7 @@ describe('a job', () => {
         breaks: null,
         nameList: '',
         audience: null,
+        askedStart: null,
         placements: line.placements.map((placement) => ({
           ...placement,
           bleedMm: null,
