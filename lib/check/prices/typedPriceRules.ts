@@ -87,7 +87,7 @@ function strayPrices(place: LinePlace, breaks: readonly number[]): readonly Find
   const told = {
     id: 'RATE-03',
     severity: 'caution',
-    where: place.where('ownPrices', ownPrices.indexOf(first), 'each'),
+    where: place.where('ownPrices'),
     found: { value: from, unit: 'pieces' },
     limit: breaks.join(', '),
     fix: {
