@@ -47,13 +47,20 @@ export function largestOvercharge(starts: readonly number[], question: Question)
   return most;
 }
 
-/** @returns the least largest overcharge of all lists of so many breaks or fewer, in which a larger break costs less. */
+/**
+ * A larger break costs less a piece, and its first order no less than that of the one before: else nobody would pay the
+ * price that stands there.
+ *
+ * @returns the least largest overcharge of all such lists of so many breaks or fewer
+ */
 export function bestByTrying(count: number, question: Question): Decimal {
   let best = new Decimal(Number.POSITIVE_INFINITY);
   const tryFrom = (starts: readonly number[]): void => {
     const prices = pricesOf(starts, question);
     const falls = prices.every((price, at) => at === 0 || price.lt(prices[at - 1] ?? 0));
-    if (falls) best = Decimal.min(best, largestOvercharge(starts, question));
+    const totals = prices.map((price, at) => price.times(starts[at] ?? 0));
+    const isPaid = totals.every((total, at) => at === 0 || total.gte(totals[at - 1] ?? 0));
+    if (falls && isPaid) best = Decimal.min(best, largestOvercharge(starts, question));
     if (starts.length === count) return;
     for (let next = (starts.at(-1) ?? 0) + 1; next <= question.judgedTo; next += 1)
       tryFrom([...starts, next]);

@@ -96,7 +96,7 @@ describe('breaks chosen by the sums', () => {
   });
 
   it(
-    'are the best of all lists whose prices fall, up to four breaks',
+    'are the best of all lists whose prices fall and are paid, up to four breaks',
     () => {
       const drawn = fc.record({
         start: fc.integer({ min: 0, max: 300 }),
