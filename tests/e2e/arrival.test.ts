@@ -25,7 +25,7 @@ test.each([1280, 390])(
 
 test.each([
   ['job-lines-0-packagingId', 'Packaging, up-charges, names'],
-  ['job-lines-0-prices', 'Your own prices'],
+  ['job-lines-0-ownPrices-new1-each', 'Your own prices'],
 ])('an address that names %s inside the fold “%s” opens the fold and leads to it', async (id, fold) => {
   const page = await openPage({ path: `/jobs/club-order#${id}` });
   const field = page.locator(`#${id}`);
