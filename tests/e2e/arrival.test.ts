@@ -23,9 +23,15 @@ test.each([1280, 390])(
   },
 );
 
-test('an address that names a field inside a fold opens the fold and leads to it', async () => {
-  const page = await openPage({ path: '/jobs/club-order#job-lines-0-selling' });
-  const field = page.locator('#job-lines-0-selling');
+test.each([
+  ['job-lines-0-packagingId', 'Packaging, up-charges, names'],
+  ['job-lines-0-ownPrices-new1-each', 'Your own prices'],
+])('an address that names %s inside the fold “%s” opens the fold and leads to it', async (id, fold) => {
+  const page = await openPage({ path: `/jobs/club-order#${id}` });
+  const field = page.locator(`#${id}`);
   await field.waitFor();
   await expect.poll(() => field.evaluate((it) => it.contains(document.activeElement))).toBe(true);
+  expect(await page.getByRole('button', { name: fold, exact: true }).getAttribute('aria-expanded')).toBe(
+    'true',
+  );
 });

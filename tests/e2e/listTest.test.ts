@@ -6,25 +6,52 @@ import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 
 const passed = 'No total falls as the quantity rises, looked at from 1 to 2,000.';
 
-/** The example with the maker's own prices of five breaks, and one price for all sizes. */
+/** The breaks the maker types, and what a piece costs from each. */
+const own = [
+  [1, '26'],
+  [6, '23'],
+  [12, '20'],
+  [24, '18'],
+  [48, '16.5'],
+] as const;
+
+/** The example sold as listed, at the maker's own prices of five breaks of their own, and one price for all sizes. */
 async function withOwnPrices(options: PageOptions = {}): Promise<{ page: Page; prices: Locator }> {
   const page = await openPage(options);
   await priced(page);
   const prices = section(page, 'Prices');
   await unfold(prices, 'Another rule');
   await prices.getByRole('button', { name: 'One price for all sizes' }).click();
+  await prices.getByLabel('Orders are priced').selectOption({ label: 'by quantity, as listed' });
   await unfold(prices, 'Your own prices');
-  for (const [label, price] of [
-    ['1 to 5 pieces', '26'],
-    ['6 to 11 pieces', '23'],
-    ['12 to 23 pieces', '20'],
-    ['24 to 47 pieces', '18'],
-    ['48 pieces and up', '16.5'],
-  ] as const)
+  await prices.getByRole('button', { name: 'Type your own' }).click();
+  await prices.getByText('They hold for this line alone.').waitFor();
+  await withBreaks(prices);
+  for (const [at, [from, price]] of own.entries()) {
+    const next = own[at + 1]?.[0];
+    const label = next === undefined ? `${from} pieces and up` : `${from} to ${next - 1} pieces`;
     await prices.getByRole('textbox', { name: label }).fill(price);
+  }
   await kept(page);
   return { page, prices };
 }
+
+/** Types the breaks over those the sums had chosen: few enough first, then from the last, for each stays below its next. */
+async function withBreaks(prices: Locator): Promise<void> {
+  const fields = prices.getByRole('textbox', { name: /^Break \d+, from/ });
+  const remove = prices.getByRole('button', { name: 'Remove break 2' });
+  for (let count = await fields.count(); count > 1; count -= 1) {
+    await remove.click();
+    await expect.poll(() => fields.count()).toBe(count - 1);
+  }
+  for (const [at, [from]] of own.entries()) {
+    if (at > 0) await prices.getByRole('button', { name: 'Add a break' }).click();
+    const field = prices.getByRole('textbox', { name: `Break ${at + 1}, from` });
+    await field.fill(`${from}`);
+    await field.press('Tab');
+  }
+}
+const fallsAt12 = '11 pieces would cost more than 12: 253.00 against 240.00 USD.';
 
 test.each([1280, 390])('own prices are tested, cured by a tap and taken back at %d px', async (width) => {
   const { page, prices } = await withOwnPrices({ width });
@@ -35,19 +62,29 @@ test.each([1280, 390])('own prices are tested, cured by a tap and taken back at 
   await looksRight(page, 'price-list');
   await prices.getByRole('button', { name: 'Cap orders at the next break' }).click();
   await prices.getByText(passed).waitFor();
+  await unfold(prices, 'What an order pays');
   expect(await prices.getByRole('row', { name: /^11 / }).textContent()).toMatch(/240\.00.*253\.00/);
   await prices.getByRole('button', { name: 'Take it back' }).click();
-  await prices.getByText('11 pieces would cost more than 12: 253.00 against 240.00 USD.').waitFor();
+  await prices.getByText(fallsAt12).waitFor();
 });
 
-test('moving the breaks changes workshop and job in one step, which undo takes back', async () => {
-  const page = await openPage();
-  await priced(page);
-  const prices = section(page, 'Prices');
-  await prices.getByRole('button', { name: 'Move the breaks' }).click();
+test('the rule beside the falls cures them in one step, which undo takes back', async () => {
+  const { page, prices } = await withOwnPrices();
+  await prices.getByText(fallsAt12).waitFor();
+  // 11 × 23 = 253 against 12 × 20; 23 × 20 = 460 against 24 × 18; 47 × 18 = 846 against 48 × 16.50.
+  const falls = prices.getByRole('table').filter({ hasText: 'by the rule' });
+  for (const [pieces, now, held] of [
+    ['11', '253.00', '240.00'],
+    ['23', '460.00', '432.00'],
+    ['47', '846.00', '792.00'],
+  ] as const)
+    expect(await falls.getByRole('row', { name: new RegExp(`^${pieces} `) }).textContent()).toBe(
+      `${pieces}${now}${held}`,
+    );
+  await prices.getByRole('button', { name: 'Use the rule' }).click();
   await prices.getByText(passed).waitFor();
-  // 144.50 ÷ (144.50 − 34.50) = 1.3 takes the first break; 34.50 ÷ 11 = 3.1, 23.50 ÷ 5.50 = 4.3, 18 ÷ 2.50 = 7.2.
-  await prices.getByRole('columnheader', { name: '7 and up' }).waitFor();
+  await falls.waitFor({ state: 'detached' });
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await prices.getByRole('columnheader', { name: '24 to 47' }).waitFor();
+  await prices.getByText(fallsAt12).waitFor();
+  await falls.waitFor();
 });
