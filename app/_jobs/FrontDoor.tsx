@@ -6,8 +6,13 @@ import { lastJob } from '@/app/_docket/screen/lastJob';
 import type { JobRecord } from '@/app/_documents/documentsByKind';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { lazy } from '@/app/_network/lazy';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLazy } from '@/app/_network/useLazy';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
-import { JobList } from './JobList';
+
+/** Seldom what opens first: only where no job is left. */
+const lazyJobList = lazy(() => import('./JobList').then(({ JobList }) => JobList));
 
 /** What opens first: the job last looked at, on a first visit the finished example. */
 export function FrontDoor() {
@@ -21,7 +26,7 @@ function Front({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   // A job that is kept but cannot be read is told of, not passed over for another.
   const isLastUnreadable = last !== null && workspace.unreadable.some(({ id }) => id === last);
   const jobId = isLastUnreadable ? last : frontJob(workspace.jobs, last);
-  if (jobId === null) return <JobList workspace={workspace} />;
+  if (jobId === null) return <NoJobs workspace={workspace} />;
   const others = workspace.unreadable.filter(({ id }) => id !== jobId);
   return (
     <>
@@ -29,6 +34,14 @@ function Front({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       <JobDocket jobId={jobId} workspace={workspace} />
     </>
   );
+}
+
+function NoJobs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  const fetched = useLazy(lazyJobList);
+  if (fetched.kind === 'coming') return null;
+  if (fetched.kind === 'missing') return <PartMissing what="The list of jobs" missing={fetched} />;
+  const JobList = fetched.value;
+  return <JobList workspace={workspace} />;
 }
 
 function frontJob(jobs: readonly JobRecord[], last: string | null): string | null {
