@@ -120,7 +120,7 @@ describe('RATE-08 holds the price against its floors', () => {
     const one = clubWith({ 'job.lines.0.quantities': [{ size: 'L', quantity: 1 }] });
     const { findings, prices } = priceJob(one, grid);
     const stop = findings.find(({ id }) => id === 'RATE-08');
-    // 144.50 by job.md §9b; the price is not withheld.
+    // 144.50, as worked by hand; the price is not withheld.
     expect(stop?.fix?.facts).toEqual({ price: 144.5 });
     expect(prices?.offer.lines[0]?.each).toBe(1900);
     expect(priceJob(mended(one, stop), grid).findings.filter(({ id }) => id === 'RATE-08')).toEqual([]);
