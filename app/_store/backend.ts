@@ -6,8 +6,14 @@ export const backendTables = {
   meta: 'key',
   /** Unreadable records moved out of the way of a restored document of the same id. */
   aside: 'key',
-  /** The maker's own picture files, whole. Documents and steps name them by id. */
+  /** The maker's own picture files and papers, whole, each under its SHA-256. */
   files: 'id',
+  /** What happened, each once and for good. */
+  entries: 'id',
+  /** What went out, each once and for good. */
+  papers: 'id',
+  /** Drafts as they last went to another device or into a copy: what a draft that comes back is held against. */
+  exchanged: 'id',
 } as const;
 export type BackendTable = keyof typeof backendTables;
 

@@ -31,10 +31,11 @@ export type BackendVersions = readonly {
   readonly tables: Readonly<Record<string, string>>;
 }[];
 
-const { files, ...firstTables } = backendTables;
+const { files, entries, papers, exchanged, ...firstTables } = backendTables;
 const shippedVersions: BackendVersions = [
   { version: 1, tables: firstTables },
   { version: 2, tables: { files } },
+  { version: 3, tables: { entries, papers, exchanged } },
 ];
 
 /** A store that is silent this long is taken to wait for another tab, in milliseconds. */

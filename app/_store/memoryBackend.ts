@@ -4,14 +4,7 @@ type Tables = Readonly<Record<BackendTable, ReadonlyMap<unknown, unknown>>>;
 
 /** Keeps rows until the page is left, for browsers that keep nothing on the device. */
 export function memoryBackend(): Backend {
-  let tables: Tables = {
-    documents: new Map(),
-    steps: new Map(),
-    contents: new Map(),
-    meta: new Map(),
-    aside: new Map(),
-    files: new Map(),
-  };
+  let tables: Tables = eachTable(() => new Map());
   let queue: Promise<unknown> = Promise.resolve();
 
   return {
@@ -31,14 +24,7 @@ export function memoryBackend(): Backend {
 }
 
 function draftOf(tables: Tables): { readonly tx: BackendTx; readonly tables: Tables } {
-  const draft = {
-    documents: new Map(tables.documents),
-    steps: new Map(tables.steps),
-    contents: new Map(tables.contents),
-    meta: new Map(tables.meta),
-    aside: new Map(tables.aside),
-    files: new Map(tables.files),
-  };
+  const draft = eachTable((table) => new Map(tables[table]));
   const tx: BackendTx = {
     get: async (table, keys) => keys.map((key) => draft[table].get(key)),
     all: async (table) => [...draft[table].values()],
@@ -54,3 +40,15 @@ function draftOf(tables: Tables): { readonly tx: BackendTx; readonly tables: Tab
 }
 
 const keyOf = (table: BackendTable, row: Row): unknown => row[backendTables[table]];
+
+const eachTable = <Value>(make: (table: BackendTable) => Value): Record<BackendTable, Value> => ({
+  documents: make('documents'),
+  steps: make('steps'),
+  contents: make('contents'),
+  meta: make('meta'),
+  aside: make('aside'),
+  files: make('files'),
+  entries: make('entries'),
+  papers: make('papers'),
+  exchanged: make('exchanged'),
+});

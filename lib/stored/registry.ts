@@ -1,5 +1,6 @@
 import type { ZodType } from 'zod';
 import type { Stored } from '@/shared/schemas/stored';
+import type { Parting } from './leaving';
 
 /** What the body of each kind of document is. */
 export type Bodies = Readonly<Record<string, unknown>>;
@@ -8,9 +9,8 @@ export type Bodies = Readonly<Record<string, unknown>>;
 type Migration = (body: unknown) => unknown;
 
 /**
- * draft: changed and merged, deleting leaves a tombstone. The two others are what a design may ask for later:
- * issued, which never changes, and entry, which is only ever added. The store takes drafts alone so far, and its
- * types refuse the others.
+ * draft: changed and merged, deleting leaves a tombstone. issued: a paper that went out and never changes. entry:
+ * something that happened, only ever added and taken back by another.
  */
 type Nature = 'draft' | 'issued' | 'entry';
 
@@ -31,6 +31,8 @@ export interface KindReading<Body> {
   readonly schema: ZodType<Body>;
   /** `steps[n]` takes version n to n + 1; there is one for every n from 1 to `version` − 1. */
   readonly steps: Readonly<Record<number, Migration>>;
+  /** `partings[n]` tells what leaves a body of version n with the step to n + 1; most steps let nothing go. */
+  readonly partings?: Readonly<Record<number, Parting>>;
 }
 
 /** Everything the app knows of one kind of document. */
@@ -47,6 +49,16 @@ export type KindDescriptor<Body, Of extends Nature = Nature> = KindReading<Body>
 /** How every kind of document in a store is read. */
 export type Registry<Kinds extends Bodies = Bodies> = {
   readonly [Kind in keyof Kinds & string]: KindDescriptor<Kinds[Kind], 'draft'>;
+};
+
+/** How every kind of paper is read. */
+export type PaperRegistry<Papers extends Bodies = Bodies> = {
+  readonly [Kind in keyof Papers & string]: KindDescriptor<Papers[Kind], 'issued'>;
+};
+
+/** How every kind of entry is read. */
+export type EntryRegistry<Entries extends Bodies = Bodies> = {
+  readonly [Kind in keyof Entries & string]: KindDescriptor<Entries[Kind], 'entry'>;
 };
 
 /** Any document whose body has been read by the schema of its kind. */

@@ -1,6 +1,7 @@
 import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
+import { paperNumberSchema } from './happened';
 import { daySchema } from './rate';
 import { sellingRuleSchema } from './sellingRule';
 import { z } from './z';
@@ -86,8 +87,9 @@ const frozenItemSchema = z.strictObject({
   rates: z.array(frozenRateSchema).max(400),
 });
 
-const listVersionSchema = z.strictObject({
-  number: z.int().min(1).max(1000),
+/** A version of a price list as it went out. */
+export const priceListPaperSchema = z.strictObject({
+  number: paperNumberSchema,
   issuedOn: daySchema,
   validUntil: daySchema,
   currency: z.string().refine((code) => currencyCodes.includes(code), {
@@ -100,6 +102,11 @@ const listVersionSchema = z.strictObject({
   notes: z.string().max(1000),
   leadTime: z.string().max(200),
   items: z.array(frozenItemSchema).min(1).max(20),
+});
+
+const listVersionSchema = z.strictObject({
+  ...priceListPaperSchema.shape,
+  number: z.int().min(1).max(1000),
 });
 
 /** A price list: what the next version offers, and every version that went out. */
@@ -119,6 +126,7 @@ export const priceListSchema = z.strictObject({
 
 export type PriceList = z.infer<typeof priceListSchema>;
 export type PriceListItem = z.infer<typeof listItemSchema>;
+export type PriceListPaper = z.infer<typeof priceListPaperSchema>;
 export type PriceListVersion = z.infer<typeof listVersionSchema>;
 export type ListedCharge = (typeof listedCharges)[number];
 export type FrozenItem = z.infer<typeof frozenItemSchema>;

@@ -2,7 +2,7 @@ import { idSchema } from './basics';
 import { z } from './z';
 
 /** Milliseconds since 1970-01-01T00:00Z, as the clock of the device had them. */
-const instantSchema = z.int().min(0);
+export const instantSchema = z.int().min(0);
 
 /** What a kind is called in records. */
 export const kindSchema = z.string().min(1).max(40);

@@ -7,7 +7,7 @@ const FLOORS = ['shared', 'lib', 'app'] as const;
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   shared: ['zod'],
   // The PDF library is loaded on demand by lib/exports and does no more there than write bytes.
-  lib: ['zod', '@cantoo/pdf-lib'],
+  lib: ['zod', '@cantoo/pdf-lib', '@noble/hashes', 'fflate'],
 };
 
 /** The one file that talks to the formula engine. */

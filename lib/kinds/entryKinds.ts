@@ -1,0 +1,77 @@
+import type { KindDescriptor } from '@/lib/stored/registry';
+import {
+  type Approval,
+  approvalSchema,
+  type InkPrints,
+  type InkRefill,
+  type Issuing,
+  inkPrintsSchema,
+  inkRefillSchema,
+  issuingSchema,
+  type TakeBack,
+  takeBackSchema,
+} from '@/shared/schemas/entries';
+import { type StockCount, type StockMove, stockCountSchema, stockMoveSchema } from '@/shared/schemas/stock';
+
+const first = { nature: 'entry', version: 1, steps: {} } as const;
+
+const stockMove: KindDescriptor<StockMove, 'entry'> = {
+  ...first,
+  word: 'stock move',
+  schema: stockMoveSchema,
+  linksOf: () => [],
+};
+const stockCount: KindDescriptor<StockCount, 'entry'> = {
+  ...first,
+  word: 'stock count',
+  schema: stockCountSchema,
+  linksOf: () => [],
+};
+const inkRefill: KindDescriptor<InkRefill, 'entry'> = {
+  ...first,
+  word: 'ink refill',
+  schema: inkRefillSchema,
+  linksOf: () => [],
+};
+const inkPrints: KindDescriptor<InkPrints, 'entry'> = {
+  ...first,
+  word: 'print run',
+  schema: inkPrintsSchema,
+  linksOf: () => [],
+};
+const approval: KindDescriptor<Approval, 'entry'> = {
+  ...first,
+  word: 'approval',
+  schema: approvalSchema,
+  linksOf: ({ artworkId }) => [{ to: 'artwork', id: artworkId, path: ['artworkId'] }],
+};
+const issuing: KindDescriptor<Issuing, 'entry'> = {
+  ...first,
+  word: 'issuing',
+  schema: issuingSchema,
+  linksOf: () => [],
+};
+const takeBack: KindDescriptor<TakeBack, 'entry'> = {
+  ...first,
+  word: 'taking back',
+  schema: takeBackSchema,
+  linksOf: () => [],
+};
+
+/** Every kind of entry, under the name its records bear. */
+export const entryKinds = {
+  stockMove,
+  stockCount,
+  inkRefill,
+  inkPrints,
+  approval,
+  issuing,
+  takeBack,
+} as const;
+
+export type EntryKind = keyof typeof entryKinds;
+
+/** What an entry of each kind says. */
+export type EntryBodies = {
+  readonly [Kind in EntryKind]: ReturnType<(typeof entryKinds)[Kind]['schema']['parse']>;
+};

@@ -1,0 +1,14 @@
+import { sha256 as digest } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { canonicalText } from './canonicalText';
+
+/** @returns SHA-256 of bytes, FIPS 180-4, in lower-case hexadecimal. */
+export const sha256OfBytes = (bytes: Uint8Array): string => bytesToHex(digest(bytes));
+
+/**
+ * Worked out here and not by the browser, which does it only for pages it calls secure and never inside a
+ * transaction of the store.
+ *
+ * @returns SHA-256 of the canonical text of a JSON value, in lower-case hexadecimal
+ */
+export const sha256OfValue = (value: unknown): string => sha256OfBytes(utf8ToBytes(canonicalText(value)));

@@ -1,0 +1,70 @@
+import { currencyCodes } from '@/shared/tables/currencies';
+import { idSchema, nameSchema } from './basics';
+import { sizeNameSchema } from './blank';
+import { z } from './z';
+
+/** What can lie in stock. */
+export const stockItemSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('blank'),
+    blankId: idSchema,
+    size: sizeNameSchema,
+    /** What the supplier calls the delivery; null where nobody looked. */
+    lot: z.string().trim().min(1).max(80).nullable(),
+  }),
+  z.strictObject({ kind: z.literal('finished'), jobId: idSchema, lineId: idSchema, size: sizeNameSchema }),
+  z.strictObject({ kind: z.literal('paper'), sheetId: idSchema }),
+  z.strictObject({ kind: z.literal('ink'), printerId: idSchema, name: nameSchema }),
+  z.strictObject({ kind: z.literal('consumable'), name: nameSchema }),
+]);
+
+/** Where it lies. */
+export const stockPlaceSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('home') }),
+  z.strictObject({ kind: z.literal('van') }),
+  z.strictObject({ kind: z.literal('shop'), name: nameSchema }),
+]);
+
+const lying = {
+  item: stockItemSchema,
+  place: stockPlaceSchema,
+  grade: z.enum(['first', 'second']),
+} as const;
+
+/** Why something comes or goes. */
+export const stockCauses = [
+  'bought',
+  'made',
+  'used',
+  'scrapped',
+  'moved',
+  'sold',
+  'given',
+  'returned',
+  'lost',
+] as const;
+
+/** Something came or went. */
+export const stockMoveSchema = z.strictObject({
+  ...lying,
+  /** Pieces, sheets, mL or units; less than 0 where they go. */
+  quantity: z.number().min(-1e6).max(1e6),
+  cause: z.enum(stockCauses),
+  /** The document it belongs to, such as a job; null where there is none. */
+  reference: z.strictObject({ kind: z.string().min(1).max(40), id: idSchema }).nullable(),
+  /** What one cost, whole minor units; null where nobody said. */
+  unitCost: z
+    .strictObject({
+      minor: z.int().min(0).max(1e12),
+      currency: z.string().refine((code) => currencyCodes.includes(code)),
+    })
+    .nullable(),
+});
+
+/** Somebody counted: whatever the moves before it say, so many were there. */
+export const stockCountSchema = z.strictObject({ ...lying, quantity: z.number().min(0).max(1e6) });
+
+export type StockItem = z.infer<typeof stockItemSchema>;
+export type StockPlace = z.infer<typeof stockPlaceSchema>;
+export type StockMove = z.infer<typeof stockMoveSchema>;
+export type StockCount = z.infer<typeof stockCountSchema>;
