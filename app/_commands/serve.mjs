@@ -1,9 +1,11 @@
-// `node app/_commands/serve.mjs HOST PORT` serves the built app: the framework's own server behind a look at what it
-// would fail at.
+// `node app/_commands/serve.mjs [HOST PORT]` serves the built app: the framework's own server behind a look at what it
+// would fail at. Where to listen is told by the arguments, else by the variables HOST and PORT.
 import { readFileSync } from 'node:fs';
 import { createServer, STATUS_CODES } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { builtHeaders } from './builtHeaders.mjs';
+import { readHost } from './readHost.mjs';
+import { readPort } from './readPort.mjs';
 import { refusal } from './refusal.mjs';
 
 // The framework reads it while it is loaded.
@@ -14,11 +16,17 @@ const { parseAndValidateFlightRouterState: readRouterState } = await import(
 );
 
 const dir = fileURLToPath(new URL('../..', import.meta.url));
-const [hostname = '127.0.0.1', port = '3000'] = process.argv.slice(2);
+const [hostText = process.env.HOST, portText = process.env.PORT] = process.argv.slice(2);
+const place = readHost(hostText);
+const wish = readPort(portText);
+if ('problem' in place) fail(place.problem);
+if ('problem' in wish) fail(wish.problem);
+const { host } = place;
+const { port } = wish;
 const manifest = JSON.parse(readFileSync(`${dir}/.next/routes-manifest.json`, 'utf8'));
 // What every answer carries until the framework has said more: also those that it never sees.
 const headers = builtHeaders(manifest.headers, '/api/');
-const app = next({ dev: false, dir, hostname, port: Number(port) });
+const app = next({ dev: false, dir, hostname: host, port });
 await app.prepare();
 const handle = app.getRequestHandler();
 
@@ -73,8 +81,14 @@ for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) {
     server.closeAllConnections();
   });
 }
-server.once('error', (error) => {
-  console.error(error.message);
+server.once('error', (error) => fail(error.message));
+server.listen(port, host);
+
+/**
+ * @param {string} sentence
+ * @returns {never}
+ */
+function fail(sentence) {
+  console.error(sentence);
   process.exit(1);
-});
-server.listen(Number(port), hostname);
+}

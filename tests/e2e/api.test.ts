@@ -78,3 +78,13 @@ test('the schema describes the request and every document, and refuses unknown k
   expect(schemas.job.additionalProperties).toBe(false);
   expect(schemas.request.properties.workshop.properties.rates.properties.wage).toBeDefined();
 });
+
+test('the address that is asked for health says that the server answers, and is kept nowhere', async () => {
+  const response = await fetch(`${inject('baseUrl')}/api/health`);
+  expect(response.status).toBe(200);
+  expect(response.headers.get('cache-control')).toBe('no-store');
+  expect(await response.json()).toEqual({ status: 'ok' });
+  const refused = await fetch(`${inject('baseUrl')}/api/health`, { method: 'POST' });
+  expect(refused.status).toBe(405);
+  expect(refused.headers.get('allow')).toBe('GET, HEAD, OPTIONS');
+});

@@ -2,7 +2,8 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { freePort, HOST } from '@/app/_commands/freePort.mjs';
+import { freePort } from '@/app/_commands/freePort.mjs';
+import { OWN_HOST } from '@/app/_commands/readHost.mjs';
 import { runChild } from '@/app/_commands/runChild.mjs';
 
 const here = { cwd: process.cwd(), quiet: true };
@@ -54,7 +55,7 @@ test('the program runs without telemetry and without the NODE_ENV of the tests',
 test('what the program started ends with it', async () => {
   const port = (await freePort(0)) ?? 0;
   // The program ends as soon as the one it started listens.
-  const listener = `require('node:net').createServer().listen(${port}, '${HOST}', () => console.log('listening'))`;
+  const listener = `require('node:net').createServer().listen(${port}, '${OWN_HOST}', () => console.log('listening'))`;
   const script = `
     const { spawn } = require('node:child_process');
     const left = spawn(process.execPath, ['-e', ${JSON.stringify(listener)}]);

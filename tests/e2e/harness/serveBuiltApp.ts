@@ -3,7 +3,8 @@ import { once } from 'node:events';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { freePort, HOST } from '../../../app/_commands/freePort.mjs';
+import { freePort } from '../../../app/_commands/freePort.mjs';
+import { OWN_HOST } from '../../../app/_commands/readHost.mjs';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -23,8 +24,8 @@ export async function setup(project: TestProject): Promise<void> {
     throw new Error('There is no build to open: run `npm run build` first.');
   }
   const port = await freePort(0);
-  const baseUrl = `http://${HOST}:${port}`;
-  const args = ['app/_commands/serve.mjs', HOST, String(port)];
+  const baseUrl = `http://${OWN_HOST}:${port}`;
+  const args = ['app/_commands/serve.mjs', OWN_HOST, String(port)];
   server = spawn(process.execPath, args, {
     cwd: root,
     // The runner's own NODE_ENV is `test`; the app is to run as it does for its users.
