@@ -8,7 +8,7 @@ interface Started {
   readonly outside: OutsideWatch;
 }
 
-const FLAGS = [
+export const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
