@@ -1,7 +1,7 @@
 import type { KindDescriptor } from '@/lib/stored/registry';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
-import { approvalLeaving } from './approvalLeaving';
-import { artworkWithFinest, artworkWithoutApproval, artworkWithPicture } from './migrations';
+import { approvalLeaves, artworkWithoutApproval } from './approvalLeaves';
+import { artworkWithFinest, artworkWithPicture } from './migrations';
 
 export const artwork: KindDescriptor<Artwork, 'draft'> = {
   nature: 'draft',
@@ -9,6 +9,6 @@ export const artwork: KindDescriptor<Artwork, 'draft'> = {
   version: 4,
   schema: artworkSchema,
   steps: { 1: artworkWithPicture, 2: artworkWithFinest, 3: artworkWithoutApproval },
-  partings: { 3: approvalLeaving },
+  partings: { 3: approvalLeaves },
   linksOf: () => [],
 };

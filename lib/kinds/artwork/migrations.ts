@@ -14,10 +14,3 @@ export const artworkWithFinest = (body: unknown): unknown =>
         picture: isPlainObject(body.picture) ? { ...body.picture, trimmed: false } : body.picture,
       }
     : body;
-
-/** Version 3 to 4: the approval became an entry, as `approvalLeaving` tells it. */
-export function artworkWithoutApproval(body: unknown): unknown {
-  if (!isPlainObject(body)) return body;
-  const { approvedVersion: _, ...kept } = body;
-  return kept;
-}

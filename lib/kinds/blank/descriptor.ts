@@ -1,7 +1,7 @@
 import type { KindDescriptor } from '@/lib/stored/registry';
 import { type Blank, blankSchema } from '@/shared/schemas/blank';
-import { blankWithOwner, blankWithoutStock, blankWithWrap } from './migrations';
-import { stockLeaving } from './stockLeaving';
+import { blankWithOwner, blankWithWrap } from './migrations';
+import { blankWithoutStock, stockLeaves } from './stockLeaves';
 
 export const blank: KindDescriptor<Blank, 'draft'> = {
   nature: 'draft',
@@ -9,6 +9,6 @@ export const blank: KindDescriptor<Blank, 'draft'> = {
   version: 4,
   schema: blankSchema,
   steps: { 1: blankWithWrap, 2: blankWithOwner, 3: blankWithoutStock },
-  partings: { 3: stockLeaving },
+  partings: { 3: stockLeaves },
   linksOf: () => [],
 };

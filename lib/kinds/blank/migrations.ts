@@ -9,7 +9,3 @@ export const blankWithWrap = (body: unknown): unknown =>
 /** Version 2 to 3: whose the blanks are, and what is asked of their surface. */
 export const blankWithOwner = (body: unknown): unknown =>
   isPlainObject(body) ? { ...body, suppliedBy: 'maker', traits: untoldTraits } : body;
-
-/** Version 3 to 4: what is on hand became entries, as `stockLeaving` tells them. */
-export const blankWithoutStock = (body: unknown): unknown =>
-  isPlainObject(body) ? { ...body, sizes: eachEntry(body.sizes, ({ onHand: _, ...size }) => size) } : body;
