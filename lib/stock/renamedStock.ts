@@ -1,5 +1,6 @@
 import type { StockTransfer } from '@/shared/schemas/stock';
 import type { Pile } from './foldStock';
+import type { StockEntry } from './stockEntry';
 
 interface Renaming {
   readonly blankId: string;
@@ -27,3 +28,10 @@ export const renamedStock = (
         : { from: here, to: there, quantity };
     });
   });
+
+/** @returns whether an entry only follows a size to its new name. */
+export const isRenaming = (entry: StockEntry): boolean => {
+  if (entry.kind !== 'stockTransfer') return false;
+  const { from, to } = entry.body;
+  return from.item.kind === 'blank' && to.item.kind === 'blank' && from.item.size !== to.item.size;
+};
