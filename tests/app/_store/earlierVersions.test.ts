@@ -89,7 +89,6 @@ describe('a workshop', () => {
       })),
       channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop1.body.policy, ...unsaid, ...chosen },
-      inkRecord: { refills: [], runs: [] },
     });
   });
 
@@ -102,7 +101,6 @@ describe('a workshop', () => {
       sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
       channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop2.body.policy, ...unsaid, ...chosen },
-      inkRecord: { refills: [], runs: [] },
     });
   });
 });
