@@ -36,8 +36,8 @@ export interface DocumentsByKind {
   readonly jobs: readonly JobRecord[];
   /** Last changed first. */
   readonly lists: readonly PriceListRecord[];
-  /** What went out of price lists that are not among them, by the id of the list. */
-  readonly papersWithoutList: ReadonlyMap<string, IssuedVersions>;
+  /** What went out of price lists, by the id of the list; removed ones among them. */
+  readonly issued: ReadonlyMap<string, IssuedVersions>;
 }
 
 export function documentsByKind(
@@ -51,7 +51,7 @@ export function documentsByKind(
     artworks: artwork.bodies,
     jobs: keptJobs(job.documents),
     lists: keptLists(priceList.documents)(issued),
-    papersWithoutList: withoutList(priceList.bodies)(issued),
+    issued,
   };
 }
 
@@ -91,11 +91,5 @@ const keptList = madeOnce(({ id, body, updatedAt }: Stored<'priceList', PriceLis
 const keptLists = madeOnce((documents: readonly Stored<'priceList', PriceList>[]) =>
   madeOnce((issued: ReadonlyMap<string, IssuedVersions>) =>
     documents.map((document) => keptList(document)(issued.get(document.id) ?? noneIssued)).sort(newest),
-  ),
-);
-const withoutList = madeOnce((lists: Readonly<Record<string, PriceList>>) =>
-  madeOnce(
-    (issued: ReadonlyMap<string, IssuedVersions>): ReadonlyMap<string, IssuedVersions> =>
-      new Map([...issued].filter(([id]) => !Object.hasOwn(lists, id))),
   ),
 );

@@ -1,10 +1,10 @@
+import type { ShownPaper } from '@/app/_store/happenedView';
 import { sameItems } from '@/app/_store/sameItems';
 import { byNumber, newestVersion } from '@/lib/priceLists/versionOrder';
-import type { Paper } from '@/shared/schemas/happened';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
 
 /** A version of a price list as the paper it is. */
-export type VersionPaper = Paper<'priceListVersion', PriceListVersion> & { readonly withdrawn: boolean };
+export type VersionPaper = ShownPaper<'priceListVersion', PriceListVersion>;
 
 /** What went out of one price list. */
 export interface IssuedVersions {

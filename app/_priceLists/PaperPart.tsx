@@ -28,7 +28,7 @@ type PaperPartProps = Readonly<{
   workspace: ReadyWorkspace;
   /** The version that is looked at; null for the draft. */
   shown: VersionPaper | null;
-  onShow: (shown: string) => void;
+  onShow: (shown: string, evenWithdrawn?: boolean) => void;
   /** What is on the paper; null where there is nothing to print yet. */
   version: PriceListVersion | null;
   size: PriceList['paper'];
@@ -96,7 +96,7 @@ export function PaperPart(props: PaperPartProps) {
               kind="quiet"
               onPress={() => {
                 withdrawVersion(workspace, shown);
-                onShow(draftName === null ? shown.id : DRAFT);
+                onShow(draftName === null ? shown.id : DRAFT, draftName === null);
               }}
             >
               Withdraw version {paperNumberText(shown.number)}
@@ -112,7 +112,11 @@ export function PaperPart(props: PaperPartProps) {
               ? `It will likely take ${pages} pages. A list is read best on one: take items off, or make two lists.`
               : 'It fits on one page.'}
         </p>
-        <WithdrawnVersions papers={issued.withdrawn} workspace={workspace} onShow={onShow} />
+        <WithdrawnVersions
+          papers={issued.withdrawn}
+          workspace={workspace}
+          onShow={(id) => onShow(id, true)}
+        />
       </section>
       {version !== null && (
         <>

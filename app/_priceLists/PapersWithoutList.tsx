@@ -9,10 +9,10 @@ import styles from './PriceLists.module.css';
 
 /** Removing a list removes no paper: what went out of removed lists, folded away under those that are there. */
 export function PapersWithoutList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
-  const { papersWithoutList, unreadable, workshop } = workspace;
+  const { issued, lists, unreadable, workshop } = workspace;
   const formatter = formatterFor(workshop);
   // A list that cannot be read is told above, and is not removed.
-  const gone = [...papersWithoutList].filter(([listId]) => !unreadable.some(({ id }) => id === listId));
+  const gone = [...issued].filter(([listId]) => ![...lists, ...unreadable].some(({ id }) => id === listId));
   const count = gone.reduce(
     (sum, [, { versions, withdrawn }]) => sum + versions.length + withdrawn.length,
     0,

@@ -23,6 +23,11 @@ import { VersionStanding } from './VersionStanding';
 
 type PriceListEditorProps = Readonly<{ kept: PriceListRecord; workspace: ReadyWorkspace }>;
 
+interface Chosen {
+  readonly id: string;
+  readonly evenWithdrawn: boolean;
+}
+
 /** A price list with its next version as a draft, the versions that went out, and the one paper that is looked at. */
 export function PriceListEditor({ kept: { id, list, issued }, workspace }: PriceListEditorProps) {
   const formatter = formatterFor(workspace.workshop);
@@ -32,13 +37,17 @@ export function PriceListEditor({ kept: { id, list, issued }, workspace }: Price
   const standings = useListStates(workspace, newest?.body);
   const failed = [...offers, ...standings].find((one) => one.kind === 'failed');
   const failure = failed?.kind === 'failed' ? failed.failure : null;
-  const [chosen, setChosen] = useState(newest?.id ?? DRAFT);
-  const shown = [...versions, ...withdrawn].find((paper) => paper.id === chosen) ?? null;
+  const [chosen, setChosen] = useState<Chosen>({ id: newest?.id ?? DRAFT, evenWithdrawn: false });
+  // A version that undo took out of force makes room for the draft, unless it is looked at as what it is.
+  const shown =
+    [...versions, ...(chosen.evenWithdrawn ? withdrawn : [])].find(({ id: one }) => one === chosen.id) ??
+    null;
+  const look = (next: string, evenWithdrawn = false) => setChosen({ id: next, evenWithdrawn });
   const draft = nextVersion(list, offers, workspace.workshop.currency, day);
   const number = nextNumber([...versions, ...withdrawn], workspace.device?.letter ?? null);
   const name = paperNumberText(number);
   const show = (next: string) => {
-    setChosen(next);
+    look(next);
     // Once the parts have changed places.
     requestAnimationFrame(() => document.getElementById('paper-heading')?.focus());
   };
@@ -49,7 +58,7 @@ export function PriceListEditor({ kept: { id, list, issued }, workspace }: Price
       draftName={`Version ${name}, draft`}
       workspace={workspace}
       shown={shown}
-      onShow={setChosen}
+      onShow={look}
       version={shown?.body ?? (draft.kind === 'ready' ? draft.version(number) : null)}
       size={list.paper}
       onSize={(size) =>

@@ -14,7 +14,7 @@ export function PriceListScreen({ listId }: Readonly<{ listId: string }>) {
       {(workspace) => {
         const kept = workspace.lists.find(({ id }) => id === listId);
         if (kept !== undefined) return <PriceListEditor key={listId} kept={kept} workspace={workspace} />;
-        const issued = workspace.papersWithoutList.get(listId);
+        const issued = workspace.issued.get(listId);
         const records = workspace.unreadable.filter(({ id }) => id === listId);
         return (
           <>

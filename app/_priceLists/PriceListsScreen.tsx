@@ -58,7 +58,9 @@ function PriceLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       <UnreadableRecords
         workspace={{
           ...workspace,
-          unreadable: workspace.unreadable.filter(({ kind }) => kind === 'priceList'),
+          unreadable: workspace.unreadable.filter(
+            ({ kind }) => kind === 'priceList' || kind === 'priceListVersion',
+          ),
         }}
         level={2}
       />

@@ -3,13 +3,8 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { paperNumberText } from '@/app/_words/paperNumberText';
 
 /** Takes a version out of force. The paper stays kept, and its number stays used. */
-export function withdrawVersion({ entries, note }: ReadyWorkspace, { id, number }: VersionPaper): void {
-  note(
-    `Withdraw version ${paperNumberText(number)}`,
-    entries.issuing
-      .filter(({ body }) => body.paperId === id)
-      .map((issuing) => ({ kind: 'takeBack', body: { entryId: issuing.id } })),
-  );
+export function withdrawVersion({ withdraw }: ReadyWorkspace, { id, number }: VersionPaper): void {
+  withdraw(`Withdraw version ${paperNumberText(number)}`, id);
 }
 
 /** Puts a version that was withdrawn into force again, as it went out. */

@@ -11,7 +11,7 @@ export interface InkRecord {
 }
 
 /** The entries that count, in the order in which they were noted. */
-export interface InkEntriesInForce {
+interface InkEntriesInForce {
   readonly inkRefill: readonly Entry<'inkRefill', InkRefill>[];
   readonly inkPrints: readonly Entry<'inkPrints', InkPrints>[];
 }
