@@ -1,7 +1,7 @@
-import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
+import { IDBFactory } from 'fake-indexeddb';
 import { onTestFinished } from 'vitest';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import { type BackendVersions, type DeviceDatabase, openDeviceBackend } from '@/app/_store/deviceBackend';
+import { type DeviceDatabase, openDeviceBackend, type StoreLayout } from '@/app/_store/deviceBackend';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
 import { openTabMessages } from '@/app/_store/tabMessages';
 import { aJobBody, type SmallBodies, type SmallJob, smallRegistry } from '@/tests/lib/stored/smallRegistry';
@@ -18,7 +18,7 @@ export type Device = {
 };
 export type TabOptions = Partial<DocumentStoreOptions<SmallBodies>> & {
   readonly database?: () => DeviceDatabase;
-  readonly versions?: BackendVersions;
+  readonly layout?: StoreLayout;
 };
 
 let devices = 0;
@@ -31,7 +31,7 @@ export const aDevice = (): Device => {
   return {
     factory,
     clock,
-    tab: (name = 'here', { database, versions, ...options } = {}) => {
+    tab: (name = 'here', { database, layout, ...options } = {}) => {
       const store = createDocumentStore<SmallBodies>({
         registry: smallRegistry,
         tab: name,
@@ -40,8 +40,8 @@ export const aDevice = (): Device => {
           openDeviceBackend({
             ...on,
             name: STORE,
-            database: database ?? (() => ({ indexedDB: factory, IDBKeyRange })),
-            ...(versions === undefined ? {} : { versions }),
+            database: database ?? (() => ({ indexedDB: factory })),
+            ...(layout === undefined ? {} : { layout }),
           }),
         openMessages: (onWrote) => openTabMessages(channel, onWrote),
         watchPage: () => () => undefined,
