@@ -31,7 +31,11 @@ export function appDocuments(): DocumentStore<DocumentBodies> {
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,
     holdPage,
-    examples: { label: 'Example workshop', load: () => firstDocuments(new Date(), navigator.language) },
+    examples: {
+      label: 'Example workshop',
+      load: () => firstDocuments(new Date(), navigator.language),
+      loadEntries: async () => (await import('@/lib/examples/exampleApprovals')).exampleApprovals(),
+    },
   });
   return store;
 }
