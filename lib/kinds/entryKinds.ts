@@ -50,7 +50,7 @@ const inkPrints: KindDescriptor<InkPrints, 'entry'> = {
   ...first,
   word: 'print run',
   schema: inkPrintsSchema,
-  linksOf: () => [],
+  linksOf: ({ jobId }) => (jobId === null ? [] : [{ to: 'job', id: jobId, path: ['jobId'] }]),
 };
 const approval: KindDescriptor<Approval, 'entry'> = {
   ...first,
