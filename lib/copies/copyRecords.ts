@@ -28,10 +28,10 @@ export function lineObject(
 ): { readonly value: Readonly<Record<string, unknown>>; readonly isChecked: boolean } | null {
   const bare = line.trimEnd().replace(/,$/, '');
   if (!bare.startsWith('{"')) return null;
-  // The first line opens the object that all others lie in.
   for (const text of [bare, `${bare}}`]) {
     const value = parsedJson(text);
-    if (!isPlainObject(value)) continue;
+    // The first line opens the object that all others lie in; of any other the end is lacking.
+    if (!isPlainObject(value) || (text !== bare && typeof value.format !== 'string')) continue;
     const check = CHECKED.exec(text);
     return { value, isChecked: check !== null && checkOf(text.slice(check[0].length)) === check[1] };
   }

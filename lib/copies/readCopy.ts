@@ -30,6 +30,7 @@ export async function readCopy(source: ByteSource, reading: ReadingCopy): Promis
   const found = await textOfCopy(source, places, reading.pause);
   if (found === 'tooLarge') return notACopy({ code: 'tooLarge', most: MOST_TEXT_BYTES });
   if (found === 'encrypted') return notACopy({ code: 'notOurs', looksLike: 'encryptedZip' });
+  if (found === 'nothingWhole') return notACopy({ code: 'nothingWhole' });
   if (found === 'noText') {
     const { entries } = archive;
     if (entries.length === 0 && source.size < SHORTEST_ENTRY) return notACopy({ code: 'nothingWhole' });
@@ -71,6 +72,7 @@ async function assembled(
 
 async function readBare(source: ByteSource, reading: ReadingCopy): Promise<CopyReading> {
   const start = entryText(await source.read(0, START_BYTES));
+  if (start.startsWith(ARCHIVE_START)) return notACopy({ code: 'nothingWhole' });
   if (/^\s*\{/.test(start)) {
     const former = await readFormerCopy(source, start, reading);
     if (former !== null) return former;
@@ -85,5 +87,6 @@ async function readBare(source: ByteSource, reading: ReadingCopy): Promise<CopyR
 }
 
 const START_BYTES = 4096;
+const ARCHIVE_START = 'PK\u0003\u0004';
 
 const notACopy = (why: NotACopy): CopyReading => ({ state: 'notACopy', why });

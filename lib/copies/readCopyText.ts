@@ -25,13 +25,14 @@ export function lineReader(): {
   const takeLine = (bytes: readonly Uint8Array[]): void => {
     const line = lineObject(strFromU8(joinedBytes(bytes)));
     if (line === null) return;
-    const record = recordOf(line.value, line.isChecked);
-    if (record !== null) records.push(record);
-    else if (line.value.format === COPY_FORMAT) {
+    if (line.value.format === COPY_FORMAT) {
       head ??= line;
       // Somebody's program wrote all of it on one line.
       for (const within of recordsWithin(line.value)) records.push(within);
+      return;
     }
+    const record = recordOf(line.value, line.isChecked);
+    if (record !== null) records.push(record);
   };
 
   return {
