@@ -22,7 +22,7 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
       choice === 'both' ? [[keyOfDouble(kind, theirs.id), idOfDouble(theirs)] as const] : [],
     ),
   );
-  const coming = chosen.flatMap((one) => draftOf(one, { doubles, registry }));
+  const coming = chosen.flatMap((one) => draftOf(one, { mode: how.mode, doubles, registry }));
   const drafts = withNamedParts(coming, plan, registry);
   const unreadable = copy.unreadable
     .map(({ raw }) => raw)
@@ -47,19 +47,19 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
     lettersTaken: plan.lettersTaken,
     goes: how.mode === 'beside' ? [] : goesOf(plan, drafts, registry),
     goesBack: chosen.flatMap(({ meeting, choice }) =>
-      choice === 'theirs' && changedHere.has(meeting.state) ? [meeting] : [],
+      choice === 'theirs' && (how.mode === 'replace' ? changedHere : weighed).has(meeting.state)
+        ? [meeting]
+        : [],
     ),
   };
 }
 
 // Helpers
 
-const changedHere = new Set(['newerHere', 'merged', 'clash', 'doubled']);
+const weighed: ReadonlySet<string> = new Set(['newerHere', 'clash', 'doubled']);
+const changedHere: ReadonlySet<string> = new Set([...weighed, 'merged']);
 
-function choiceOf(
-  { id, state, choices, theirs }: DraftMeeting,
-  { mode, choices: made }: ArrivalChoice,
-): Choice {
+function choiceOf({ id, choices }: DraftMeeting, { mode, choices: made }: ArrivalChoice): Choice {
   const asked = made !== undefined && Object.hasOwn(made, id) ? made[id] : undefined;
   if (asked !== undefined && choices.includes(asked)) return asked;
   // A copy that takes the place of everything is taken as it is.
@@ -68,10 +68,17 @@ function choiceOf(
 
 function draftOf(
   { meeting: { id, kind, state, theirs, merged }, choice }: Chosen,
-  linking: { readonly doubles: ReadonlyMap<string, string>; readonly registry: Registry },
+  {
+    mode,
+    ...linking
+  }: {
+    readonly mode: ArrivalChoice['mode'];
+    readonly doubles: ReadonlyMap<string, string>;
+    readonly registry: Registry;
+  },
 ): readonly ArrivingDraft[] {
   if (state === 'same' || choice === 'mine') return [];
-  if (choice === 'merged') return merged === null ? [] : [{ id, kind, snapshot: merged }];
+  if (choice === 'theirs' && merged !== null && mode === 'beside') return [{ id, kind, snapshot: merged }];
   const snapshot = snapshotOf(theirs);
   const body = linkedToDoubles(kind, snapshot.body, linking);
   return choice === 'both'

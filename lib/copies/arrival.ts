@@ -36,8 +36,8 @@ export type MeetingState =
   | 'clash'
   | 'doubled';
 
-/** `merged`: what both changed. `both`: mine stays, and theirs comes beside it under an id and a name of its own. */
-export type Choice = 'mine' | 'theirs' | 'merged' | 'both';
+/** `theirs` of what was `merged` is both changes together, unless the copy takes the place of everything. `both`: mine stays, and theirs comes beside it under an id and a name of its own. */
+export type Choice = 'mine' | 'theirs' | 'both';
 
 export interface DraftMeeting {
   readonly id: string;

@@ -17,9 +17,9 @@ export function headOf({ head }: CopyText): CopyHead | NotACopy | null {
 /** Without its head a copy is taken for one of everything, from no known time and device. */
 export const headFacts = (
   head: CopyHead | null,
-): Pick<Copy, 'formatVersion' | 'what' | 'madeAt' | 'device'> => ({
+): Pick<Copy, 'formatVersion' | 'of' | 'madeAt' | 'device'> => ({
   formatVersion: COPY_FORMAT_VERSION,
-  what: head?.what ?? 'everything',
+  of: head?.what ?? 'everything',
   madeAt: head?.madeAt ?? null,
   device: head?.device ?? null,
 });

@@ -22,7 +22,7 @@ export interface CopyFile {
 /** What was read of a copy: whole records and whole files only. */
 export interface Copy {
   readonly formatVersion: 1 | 2;
-  readonly what: CopyScope;
+  readonly of: CopyScope;
   /** Null where the line that says it is damaged. */
   readonly madeAt: number | null;
   /** Null in a copy from before devices were told apart. */
@@ -71,7 +71,7 @@ export type NotACopy =
     }
   /** A newer Pressminute wrote it in a way that is not known here. */
   | { readonly code: 'newerFormat'; readonly formatVersion: number; readonly known: number }
-  | { readonly code: 'tooLarge'; readonly most: number }
+  | { readonly code: 'tooLarge'; readonly bytes: number; readonly most: number }
   /** It is a copy, but not one record of it is whole. */
   | { readonly code: 'nothingWhole' }
   /** The device could not read the file. */

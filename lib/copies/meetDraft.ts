@@ -73,7 +73,7 @@ const choices: Readonly<Record<MeetingState, readonly [Choice, ...Choice[]]>> = 
   removedThere: ['mine', 'theirs'],
   newerThere: ['theirs', 'mine', 'both'],
   newerHere: ['mine', 'theirs', 'both'],
-  merged: ['merged', 'mine', 'theirs', 'both'],
+  merged: ['theirs', 'mine', 'both'],
   clash: ['both', 'mine', 'theirs'],
   doubled: ['mine', 'theirs'],
 };

@@ -28,7 +28,7 @@ export async function readCopy(source: ByteSource, reading: ReadingCopy): Promis
   if (archive === null) return readBare(source, reading);
   const { text: places, files, refused } = sortEntries(archive.entries);
   const found = await textOfCopy(source, places, reading.pause);
-  if (found === 'tooLarge') return notACopy({ code: 'tooLarge', most: MOST_TEXT_BYTES });
+  if (found === 'tooLarge') return notACopy({ code: 'tooLarge', bytes: source.size, most: MOST_TEXT_BYTES });
   if (found === 'encrypted') return notACopy({ code: 'notOurs', looksLike: 'encryptedZip' });
   if (found === 'nothingWhole') return notACopy({ code: 'nothingWhole' });
   if (found === 'noText') {

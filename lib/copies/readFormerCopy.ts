@@ -40,7 +40,7 @@ export async function readFormerCopy(
 ): Promise<CopyReading | null> {
   if (!start.includes(`"${BACKUP_FORMAT}"`)) return null;
   if (source.size > MOST_FORMER_BYTES) {
-    return { state: 'notACopy', why: { code: 'tooLarge', most: MOST_FORMER_BYTES } };
+    return { state: 'notACopy', why: { code: 'tooLarge', bytes: source.size, most: MOST_FORMER_BYTES } };
   }
   const value = parsedJson(strFromU8(await source.read(0, source.size)));
   if (
@@ -66,7 +66,7 @@ export async function readFormerCopy(
     state: 'copy',
     copy: {
       formatVersion: FORMER_VERSION,
-      what: 'everything',
+      of: 'everything',
       madeAt: exportedAt,
       device: null,
       ...(await readRecords(records, kinds, pause)),

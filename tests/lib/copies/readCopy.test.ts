@@ -11,7 +11,7 @@ describe('a copy', () => {
     const { copy, fileOf } = await readWhole(await archiveOf(content));
     expect(copy).toMatchObject({
       formatVersion: 2,
-      what: 'everything',
+      of: 'everything',
       madeAt: content.madeAt,
       device: { id: 'devicea1', letter: 'K' },
       drafts: content.drafts,
