@@ -1,12 +1,12 @@
 import { entryOf, type Registry } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
-import { sha256OfValue } from '@/lib/stored/sha256';
 import type { Stored } from '@/shared/schemas/stored';
 import { setIn } from '@/shared/setIn';
+import { hashOfJson } from './exchanged';
 
 /** The id under which theirs comes beside mine: made of what it holds, so that it comes once however often it is taken in. */
 export const idOfDouble = ({ kind, id, body }: Pick<Stored, 'kind' | 'id' | 'body'>): string =>
-  sha256OfValue({ kind, id, body }).slice(0, ID_DIGITS);
+  hashOfJson({ kind, id, body }).slice(0, ID_DIGITS);
 
 /** As long as the ids that are drawn at random. */
 const ID_DIGITS = 32;

@@ -6,7 +6,7 @@ import { sameValue } from '@/lib/stored/sameValue';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Choice, DraftMeeting, MeetingState } from './arrival';
 import { idOfDouble } from './doubles';
-import type { Exchanged } from './exchanged';
+import { type Exchanged, hashOfDraft } from './exchanged';
 import { lineageOf } from './lineage';
 
 interface Arriving {
@@ -45,6 +45,7 @@ function outcomeOf({ mine, theirs, theirHashes, exchanged, isHere }: Arriving, r
   const gone = [mine.deletedAt !== undefined, theirs.deletedAt !== undefined] as const;
   if (gone[0] !== gone[1]) return { state: gone[0] ? 'comesBack' : 'removedThere' };
   if (gone[0] || sameValue(mine.body, theirs.body)) return { state: 'same' };
+  if (hashOfDraft(snapshotOf(mine)) === hashOfDraft(snapshotOf(theirs))) return { state: 'same' };
   const lineage = lineageOf({ mine, theirs, exchanged, theirHashes }, registry);
   const isLater = theirs.updatedAt > mine.updatedAt;
   if (lineage.mineIsOlder && lineage.theirsIsOlder) return { state: isLater ? 'newerThere' : 'newerHere' };
