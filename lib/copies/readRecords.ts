@@ -7,7 +7,6 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { Copy, CopyFile } from './copy';
 import type { CopyRecord } from './copyRecords';
 import { copyFileSchema, hashesSchema } from './copySchemas';
-import { isPaperSound } from './isPaperSound';
 
 /** The records of a copy, each read by the schema of its kind. */
 type ReadRecords = Pick<Copy, 'drafts' | 'hashes' | 'papers' | 'entries' | 'unreadable' | 'files'>;
@@ -72,10 +71,7 @@ function readRecord({ nature, raw, hashes }: CopyRecord, kinds: StoreKinds): Rea
   const is = nature === 'unreadable' ? natureOf(raw, kinds) : nature;
   if (is === 'paper') {
     const reading = readPaper(raw, kinds.paperKinds);
-    if (reading.state === 'unreadable') return reading;
-    return isPaperSound(raw)
-      ? { state: 'paper', paper: reading.paper }
-      : aside(raw, 'its text is not what went out');
+    return reading.state === 'unreadable' ? reading : { state: 'paper', paper: reading.paper };
   }
   if (is === 'entry') {
     const reading = readEntry(raw, kinds.entryKinds);
