@@ -1,4 +1,5 @@
-import { entriesInForce, inOrder } from '@/lib/stored/entriesInForce';
+import { inForceAmong, inOrder } from '@/lib/stored/entriesInForce';
+import { type EntryOrder, emptyOrder, withEntries } from '@/lib/stored/entryOrder';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
@@ -37,6 +38,7 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
   let waiting: readonly Entry[] = [];
   let entries: Readonly<Record<string, readonly Entry[]>> = {};
   let papers: Readonly<Record<string, readonly ShownPaper[]>> = {};
+  let order: EntryOrder<Entry> = emptyOrder;
   let view: HappenedView<Papers, Entries> | null = null;
   return (tabState) => {
     const pending = sameItems(
@@ -50,8 +52,9 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
       seen.papers === tabState.papers &&
       seen.device === tabState.device;
     if (isSame && view !== null) return view;
-    const all = [...tabState.entries.values(), ...pending];
-    const inForce = entriesInForce(all);
+    if (seen?.entries !== tabState.entries) order = orderOf(order, tabState.entries, seen?.entries);
+    const all = withEntries(order, pending).entries;
+    const inForce = inForceAmong(all);
     entries = byKind(Object.keys(entryKinds), inForce, entries);
     papers = byKind(Object.keys(paperKinds), shownPapers(tabState.papers, inForce, papers), papers);
     [seen, waiting] = [tabState, pending];
@@ -65,6 +68,18 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
 }
 
 // Helpers
+
+/** Nearly always a few entries came to thousands that are in order already. */
+function orderOf(
+  before: EntryOrder<Entry>,
+  entries: TabState['entries'],
+  seen: TabState['entries'] = new Map(),
+): EntryOrder<Entry> {
+  const fresh = [...entries.values()].filter((entry) => seen.get(entry.id) !== entry);
+  return fresh.length + seen.size === entries.size
+    ? withEntries(before, fresh)
+    : withEntries(emptyOrder, [...entries.values()]);
+}
 
 function byKind<Item extends { readonly kind: string }>(
   kinds: readonly string[],
