@@ -1,6 +1,8 @@
+import { notedByStep } from '@/lib/stored/notedByStep';
 import { readDocument } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
+import { readSteps, stepContentSchema } from '@/lib/stored/step';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { BackendTx } from './backend';
 
@@ -36,6 +38,11 @@ export async function settleRecords(tx: BackendTx, registry: Registry): Promise<
     'entries',
     older.flatMap(({ left }) => left.entries),
   );
+  await settleHistory(
+    tx,
+    registry,
+    older.flatMap(({ left }) => left.entries),
+  );
   await tx.put(
     'documents',
     // The time stays: nobody has edited anything.
@@ -46,6 +53,22 @@ export async function settleRecords(tx: BackendTx, registry: Registry): Promise<
 }
 
 // Helpers
+
+/** Steps that noted what is entries now take those back when they are undone. */
+async function settleHistory(tx: BackendTx, registry: Registry, entries: readonly Entry[]): Promise<void> {
+  if (entries.length === 0) return;
+  const counting = new Set(entries.map(({ id }) => id));
+  const done = new Set(
+    readSteps(await tx.all('steps')).flatMap(({ seq, state }) => (state === 'done' ? [seq] : [])),
+  );
+  const contents = (await tx.all('contents')).flatMap((row) => {
+    const content = stepContentSchema.safeParse(row);
+    if (!content.success || !done.has(content.data.seq) || content.data.noted !== undefined) return [];
+    const noted = notedByStep(content.data.changes, registry).filter((id) => counting.has(id));
+    return noted.length === 0 ? [] : [{ ...content.data, noted }];
+  });
+  await tx.put('contents', contents);
+}
 
 /** A later build that was here has settled more than this one asks for. */
 function isSettled(mark: unknown, registry: Registry): boolean {

@@ -168,6 +168,13 @@ describe('a store of the build before', () => {
       expect(await store.actions.undo()).toMatchObject({ state: 'moved' });
     }
     expect(store.getState().canUndo).toBe(false);
+    // Refills, prints and versions went with the steps that had noted them; stock and approvals bear no such time.
+    expect(figuresOf(store)).toEqual({
+      ...typed,
+      refills: [],
+      prints: [],
+      versions: typed.versions.map(([number, , ...rest]) => [number, true, ...rest]),
+    });
     for (let redone = 0; redone < steps; redone += 1) {
       expect(await store.actions.redo()).toMatchObject({ state: 'moved' });
     }
@@ -234,10 +241,12 @@ describe('settling that is broken off', () => {
       if (entries.length === 0) expect(await rowsOf(factory, 'documents')).toEqual(before);
       const names = (await rowsOf(factory, 'files')).map((row) => (row as { id: string }).id);
       expect([[PICTURE], formerTables.files.map(({ id }) => id)]).toContainEqual(names);
-      const again = tabOn(factory);
-      await again.open();
-      expect(figuresOf(again)).toEqual(typed);
-      again.close();
+      if (nth % 5 === 0) {
+        const again = tabOn(factory);
+        await again.open();
+        expect(figuresOf(again)).toEqual(typed);
+        again.close();
+      }
     }
   });
 });
