@@ -106,7 +106,7 @@ export type ReplaceOutcome =
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ArriveOutcome =
-  | { readonly state: 'arrived'; readonly clashing: Arrived['clashing'] }
+  | ({ readonly state: 'arrived' } & Pick<Arrived, 'clashing' | 'isRenamed'>)
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type IssueOutcome =
