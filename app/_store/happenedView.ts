@@ -3,23 +3,9 @@ import { type EntryOrder, emptyOrder, withEntries } from '@/lib/stored/entryOrde
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { EntriesByKind, PapersByKind, ShownPaper } from './happenedState';
 import { sameItems } from './sameItems';
 import type { TabState } from './tabState';
-
-/** The entries that count, by kind and in the one order. */
-export type EntriesByKind<Entries extends Bodies> = {
-  readonly [Kind in keyof Entries & string]: readonly Entry<Kind, Entries[Kind]>[];
-};
-
-/** A paper, and whether it was taken back after it went out. */
-export type ShownPaper<Kind extends string = string, Body = unknown> = Paper<Kind, Body> & {
-  readonly withdrawn: boolean;
-};
-
-/** The papers by kind and in the order they were issued in. */
-export type PapersByKind<Papers extends Bodies> = {
-  readonly [Kind in keyof Papers & string]: readonly ShownPaper<Kind, Papers[Kind]>[];
-};
 
 /** What screens see of entries and papers. */
 export interface HappenedView<Papers extends Bodies, Entries extends Bodies> {

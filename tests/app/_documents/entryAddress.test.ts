@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { entryAddress } from '@/app/_documents/entryAddress';
-import type { ShownPaper } from '@/app/_store/happenedView';
+import type { ShownPaper } from '@/app/_store/happenedState';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
