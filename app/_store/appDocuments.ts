@@ -8,6 +8,7 @@ import { firstDocuments } from './firstDocuments';
 import { holdPage } from './holdPage';
 import { tabId } from './tabId';
 import { openTabMessages } from './tabMessages';
+import { visitMark } from './visitMark';
 import { watchPage } from './watchPage';
 
 const STORE_NAME = 'pressminute';
@@ -26,11 +27,12 @@ export function appDocuments(): DocumentStore<DocumentBodies> {
       openDeviceBackend({
         ...on,
         name: STORE_NAME,
-        database: () => ({ indexedDB: globalThis.indexedDB, IDBKeyRange: globalThis.IDBKeyRange }),
+        database: () => ({ indexedDB: globalThis.indexedDB }),
       }),
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,
     holdPage,
+    visits: visitMark,
     examples: {
       label: 'Example workshop',
       load: () => firstDocuments(new Date(), navigator.language),

@@ -5,7 +5,7 @@ import { createBackendConnection } from './backendConnection';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
-import type { ReplaceOutcome, SaveState } from './documentsState';
+import type { SaveState } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
 import { formerBodies } from './formerBodies';
@@ -16,9 +16,9 @@ import { movingBack } from './movingBack';
 import { newDocuments } from './newDocuments';
 import { openStore } from './openStore';
 import { absorb, readBackend } from './readBackend';
-import { type Replacement, replaceAll } from './replaceAll';
 import { replacingActions } from './replacingActions';
 import type { SaveFailure } from './saveFailure';
+import { settleRecords } from './settleRecords';
 import type { StoreCore } from './storeCore';
 import type { TabMessages } from './tabMessages';
 import { emptyTabState, isUnkept, shownDocuments, type TabState } from './tabState';
@@ -55,14 +55,25 @@ export function createDocumentStore<
   let reopening: Promise<void> | null = null;
   let messages: TabMessages | null = null;
   let stopWatching = (): void => undefined;
+  let beginsAgain = false;
+  let notedOwn: boolean | null = null;
 
   const hold = (next: Partial<TabState>): void => {
     const moved = next.documents !== undefined || next.pending !== undefined;
     tabState = { ...tabState, ...next };
     if (moved) shown = shownDocuments(tabState, registry, shown);
     state = viewOf(tabState, shown, happened(tabState), { registry, tab, now: now() }, state);
+    noteVisit();
     options.holdPage?.(isUnkept(tabState, connection.onlyInMemory() !== null));
     for (const listener of listeners) listener();
+  };
+  /** Once the example is touched there is something of the maker's own. */
+  const noteVisit = (): void => {
+    const { status, kept, steps } = tabState;
+    if (status.status !== 'ready' || kept.state !== 'kept' || connection.onlyInMemory() !== null) return;
+    const holdsOwn = steps.length > 0;
+    if (holdsOwn !== notedOwn) options.visits?.note({ at: now(), holdsOwn });
+    notedOwn = holdsOwn;
   };
   const notKept = (why: SaveFailure): SaveState => ({ state: 'notKept', why });
   const settledKept = (why: SaveFailure | null): SaveState => {
@@ -77,6 +88,7 @@ export function createDocumentStore<
 
   const connection = createBackendConnection({
     openBackend: options.openBackend,
+    beforeWriting: (tx) => settleRecords(tx, registry),
     onWaiting: () => {
       if (tabState.status.status === 'opening')
         hold({ status: { status: 'opening', waitingFor: 'otherTab' } });
@@ -85,6 +97,7 @@ export function createDocumentStore<
   });
 
   const refresh = async (ids: readonly string[] | null): Promise<void> => {
+    if (tabState.status.status === 'wiped') return reopen();
     if (tabState.status.status !== 'ready') return;
     // A failed look changes nothing: the next write tells what is wrong.
     const reading = await connection.attempt('read', (tx) => readBackend(tx, kinds, ids, tabState));
@@ -115,7 +128,10 @@ export function createDocumentStore<
   });
 
   const reopen = (): Promise<void> => {
-    reopening ??= openStore({ ...options, connection, tabState: () => tabState, hold, settledKept })
+    reopening ??= openStore({
+      ...{ ...options, connection, hold, settledKept, rereadAfter, beginsAgain },
+      tabState: () => tabState,
+    })
       .then(() => (tabState.pending.length > 0 ? queue.flush() : undefined))
       .finally(() => {
         reopening = null;
@@ -136,26 +152,16 @@ export function createDocumentStore<
     return reopen();
   };
 
-  const replace = async (replacement: Omit<Replacement, 'tab' | 'at'>): Promise<ReplaceOutcome> => {
-    await queue.flush();
-    const outcome = await connection.attempt('writeStrict', (tx) =>
-      replaceAll(tx, registry, { ...replacement, tab, at: now() }),
-    );
-    hold({ kept: settledKept(outcome.ok ? null : outcome.problem), takenBack: [] });
-    if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
-    await rereadAfter(outcome.value);
-    return { state: 'replaced' };
-  };
-
   const rereadAfter = async (ids: readonly string[]): Promise<void> => {
     const reading = await connection.attempt('read', (tx) => readBackend(tx, kinds, null, tabState));
-    if (reading.ok) hold(absorb(tabState, reading.value));
+    const status = tabState.status.status === 'wiped' ? ({ status: 'ready' } as const) : tabState.status;
+    if (reading.ok) hold({ ...absorb(tabState, reading.value), status });
     tell(ids);
   };
 
   const readFile = fileReader(connection, () => tabState.pending);
   const core: StoreCore = {
-    ...{ kinds, tab, now, connection, queue, hold, keeping, settledKept, wrote },
+    ...{ kinds, tab, now, connection, queue, hold, keeping, settledKept, wrote, rereadAfter },
     tabState: () => tabState,
     shown: () => shown,
     inForce: () => state.entries,
@@ -166,7 +172,7 @@ export function createDocumentStore<
     ...movingBack(core),
     ...issuing<Papers>(core),
     readFile,
-    ...replacingActions<Kinds>({ registry, now, replace }),
+    ...replacingActions<Kinds>(core),
     formerBodies: async (kind, id) => {
       const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
       return read.ok ? read.value : [];
@@ -174,6 +180,10 @@ export function createDocumentStore<
     retry: async () => {
       if (tabState.status.status !== 'ready' || tabState.kept.state === 'notKept') await reopen();
       if (tabState.status.status === 'ready') await queue.flush();
+    },
+    beginAgain: () => {
+      beginsAgain = true;
+      return reopen();
     },
     fill: async (documents) => {
       const first = newDocuments(documents, registry, now());

@@ -5,8 +5,10 @@ import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, EntryRegistry, PaperRegistry, Registry } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Backup } from '@/shared/schemas/stored';
+import type { ArrivalMode, Arriving } from './arrive';
 import type { BackendConnectionOptions } from './backendConnection';
 import type {
+  ArriveOutcome,
   DocumentsState,
   EditOutcome,
   ImportOutcome,
@@ -18,6 +20,7 @@ import type { FullBackup } from './fullBackup';
 import type { NewPaper } from './issuePaper';
 import type { NewDocument } from './newDocuments';
 import type { TabMessages } from './tabMessages';
+import type { VisitMark } from './visitMark';
 import type { PageEvents } from './watchPage';
 
 export interface DocumentStoreOptions<
@@ -36,6 +39,8 @@ export interface DocumentStoreOptions<
   readonly watchPage: (on: PageEvents) => () => void;
   /** Told whether something would be lost with the page. */
   readonly holdPage?: (isHeld: boolean) => void;
+  /** What is known of earlier visits apart from the store. */
+  readonly visits?: VisitMark;
   /** What a store that never held anything starts with, and the words for putting it there. */
   readonly examples?: {
     readonly label: string;
@@ -83,6 +88,8 @@ export interface DocumentActions<
   readonly redo: () => Promise<MoveOutcome>;
   /** Tries again to open the store and to keep what is not kept. */
   readonly retry: () => Promise<void>;
+  /** Begins with the example in a store that was wiped. */
+  readonly beginAgain: () => Promise<void>;
   /** Puts documents into a store that has never held any; tells whether it did. */
   readonly fill: (documents: readonly NewDocument<Kinds>[]) => Promise<boolean>;
   /**
@@ -90,6 +97,8 @@ export interface DocumentActions<
    * or a record that cannot be read, which is moved aside and stays kept.
    */
   readonly putBeside: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
+  /** Takes in what came from a copy or another device, all of it or nothing, as one step to undo. */
+  readonly arrive: (label: string, arriving: Arriving, how: ArrivalMode) => Promise<ArriveOutcome>;
   /** Documents alone, from memory: can be had when the store fails. */
   readonly exportAll: () => Backup;
   /** Documents with their files, as far as one file can hold them. */

@@ -6,10 +6,11 @@ import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
+import type { Arrived } from './arrive';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
-import type { EntriesByKind, PapersByKind } from './happenedView';
+import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { SaveFailure } from './saveFailure';
 
@@ -23,6 +24,8 @@ export type SaveState =
 export type StoreStatus =
   | { readonly status: 'opening'; readonly waitingFor: 'storage' | 'otherTab' }
   | { readonly status: 'ready' }
+  /** The maker's own things were here at the last visit, and the store is empty: the browser has cleared it. */
+  | { readonly status: 'wiped'; readonly since: number }
   | {
       readonly status: 'failed';
       /** `examplesMissing`: what a first visit starts with could not be fetched. */
@@ -100,6 +103,10 @@ export type MoveOutcome =
 
 export type ReplaceOutcome =
   | { readonly state: 'replaced' }
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
+
+export type ArriveOutcome =
+  | ({ readonly state: 'arrived' } & Pick<Arrived, 'clashing' | 'isRenamed'>)
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type IssueOutcome =
