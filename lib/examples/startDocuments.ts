@@ -34,6 +34,9 @@ export function startInput(
     blanks: { [job.lines[0]?.blankId ?? ids.blank]: blank },
     artworks: { [ids.artwork]: artwork },
     job,
+    // Nothing of it is kept yet, so nobody can have counted or approved it.
+    onHand: {},
+    approvedVersions: {},
   };
 }
 

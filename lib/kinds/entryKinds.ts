@@ -11,7 +11,14 @@ import {
   type TakeBack,
   takeBackSchema,
 } from '@/shared/schemas/entries';
-import { type StockCount, type StockMove, stockCountSchema, stockMoveSchema } from '@/shared/schemas/stock';
+import {
+  type StockCount,
+  type StockMove,
+  type StockTransfer,
+  stockCountSchema,
+  stockMoveSchema,
+  stockTransferSchema,
+} from '@/shared/schemas/stock';
 
 const first = { nature: 'entry', version: 1, steps: {} } as const;
 
@@ -19,6 +26,12 @@ const stockMove: KindDescriptor<StockMove, 'entry'> = {
   ...first,
   word: 'stock move',
   schema: stockMoveSchema,
+  linksOf: () => [],
+};
+const stockTransfer: KindDescriptor<StockTransfer, 'entry'> = {
+  ...first,
+  word: 'stock transfer',
+  schema: stockTransferSchema,
   linksOf: () => [],
 };
 const stockCount: KindDescriptor<StockCount, 'entry'> = {
@@ -61,6 +74,7 @@ const takeBack: KindDescriptor<TakeBack, 'entry'> = {
 /** Every kind of entry, under the name its records bear. */
 export const entryKinds = {
   stockMove,
+  stockTransfer,
   stockCount,
   inkRefill,
   inkPrints,

@@ -7,6 +7,7 @@ import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { BackendOpening } from '@/app/_store/deviceBackend';
 import type { DocumentStore } from '@/app/_store/documentStore';
 import { memoryBackend } from '@/app/_store/memoryBackend';
+import { exampleApprovals } from '@/lib/examples/exampleApprovals';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
@@ -28,7 +29,11 @@ export function screenStore(): DocumentStore<DocumentBodies> {
       opening.failure ?? { state: 'open', backend: withRoom(backend) },
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: { label: 'Examples', load: async () => exampleDocuments(TEST_DAY) },
+    examples: {
+      label: 'Examples',
+      load: async () => exampleDocuments(TEST_DAY),
+      loadEntries: async () => exampleApprovals(),
+    },
   });
   return store;
 }
