@@ -10,7 +10,7 @@ import type { Arrived } from './arrive';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
-import type { EntriesByKind, PapersByKind } from './happenedView';
+import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { SaveFailure } from './saveFailure';
 
