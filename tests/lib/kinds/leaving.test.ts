@@ -5,10 +5,8 @@ import { entryKinds } from '@/lib/kinds/entryKinds';
 import { kinds } from '@/lib/kinds/kinds';
 import { paperKinds } from '@/lib/kinds/paperKinds';
 import { newestVersion } from '@/lib/priceLists/versionOrder';
-import { isAsIssued } from '@/lib/stored/isAsIssued';
 import type { Leaving } from '@/lib/stored/leaving';
 import { readBody } from '@/lib/stored/readBody';
-import { sha256OfValue } from '@/lib/stored/sha256';
 import priceList1 from '@/tests/fixtures/stored/priceList1.json' with { type: 'json' };
 import priceList2 from '@/tests/fixtures/stored/priceList2.json' with { type: 'json' };
 import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
@@ -235,13 +233,5 @@ describe('the versions of a price list of version 2', () => {
       expect(parted('priceList', 2, broken).papers).toEqual([]);
       expect(readBody(broken, 2, kinds.priceList).ok).toBe(false);
     }
-  });
-});
-
-describe('a paper', () => {
-  it('is as it was issued until anything it says is another', () => {
-    const sha256 = sha256OfValue(aVersion());
-    expect(isAsIssued({ body: JSON.parse(JSON.stringify(aVersion())), sha256 })).toBe(true);
-    expect(isAsIssued({ body: aVersion({ validUntil: '2027-02-24' }), sha256 })).toBe(false);
   });
 });
