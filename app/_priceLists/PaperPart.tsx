@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
@@ -9,7 +9,6 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { paperNumberText } from '@/app/_words/paperNumberText';
-import { isAsIssued } from '@/lib/stored/isAsIssued';
 import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import { OwnerFigures } from './OwnerFigures';
 import { PriceListPaper } from './PriceListPaper';
@@ -23,6 +22,8 @@ export const DRAFT = 'draft';
 
 type PaperPartProps = Readonly<{
   issued: IssuedVersions;
+  /** Versions that are not what was issued any more. */
+  changed: readonly VersionPaper[];
   /** What the draft is called among the versions; null where there is none, because the list is gone. */
   draftName: string | null;
   workspace: ReadyWorkspace;
@@ -38,7 +39,7 @@ type PaperPartProps = Readonly<{
 
 /** The one paper that is looked at: chosen, printed, and beneath it what is for the maker alone. */
 export function PaperPart(props: PaperPartProps) {
-  const { issued, draftName, workspace, shown, onShow, version, onSize, isBusy } = props;
+  const { issued, changed, draftName, workspace, shown, onShow, version, onSize, isBusy } = props;
   const formatter = formatterFor(workspace.workshop);
   const [printed, setPrinted] = useState<'paper' | 'owner'>('paper');
   useEffect(() => {
@@ -46,7 +47,7 @@ export function PaperPart(props: PaperPartProps) {
     window.addEventListener('afterprint', back);
     return () => window.removeEventListener('afterprint', back);
   }, []);
-  const isChanged = useMemo(() => shown !== null && !isAsIssued(shown), [shown]);
+  const isChanged = shown !== null && changed.includes(shown);
   const print = (what: typeof printed) => {
     // The browser prints what stands on the page at that moment.
     flushSync(() => setPrinted(what));
@@ -55,9 +56,13 @@ export function PaperPart(props: PaperPartProps) {
   const blockedBy = version === null ? 'There is no paper to print yet.' : undefined;
   const pages = version === null ? 1 : paperPages(version, props.size);
   const size = props.size === 'a4' ? 'paperA4' : 'paperLetter';
-  const choiceOf = ({ id, number, body, withdrawn }: VersionPaper) => ({
-    value: id,
-    label: `Version ${paperNumberText(number)}, ${formatter.day(body.issuedOn)}${withdrawn ? ', withdrawn' : ''}`,
+  const choiceOf = (paper: VersionPaper) => ({
+    value: paper.id,
+    label: [
+      `Version ${paperNumberText(paper.number)}`,
+      formatter.day(paper.body.issuedOn),
+      ...(changed.includes(paper) ? ['changed'] : paper.withdrawn ? ['withdrawn'] : []),
+    ].join(', '),
   });
   return (
     <div className={styles.paperColumn}>
@@ -72,6 +77,7 @@ export function PaperPart(props: PaperPartProps) {
             choices={[
               ...(draftName === null ? [] : [{ value: DRAFT, label: draftName }]),
               ...issued.versions.toReversed().map(choiceOf),
+              ...changed.map(choiceOf),
               ...(shown?.withdrawn ? [choiceOf(shown)] : []),
             ]}
             onCommit={onShow}
@@ -91,7 +97,7 @@ export function PaperPart(props: PaperPartProps) {
           <Button kind="quiet" blockedBy={blockedBy} onPress={() => print('owner')}>
             Print your own sheet
           </Button>
-          {shown?.withdrawn === false && (
+          {shown?.withdrawn === false && !isChanged && (
             <Button
               kind="quiet"
               onPress={() => {
@@ -112,6 +118,11 @@ export function PaperPart(props: PaperPartProps) {
               ? `It will likely take ${pages} pages. A list is read best on one: take items off, or make two lists.`
               : 'It fits on one page.'}
         </p>
+        {changed.map(({ id, number }) => (
+          <p key={id} className={styles.changed}>
+            Version {paperNumberText(number)} was changed since it was issued: do not rely on it.
+          </p>
+        ))}
         <WithdrawnVersions
           papers={issued.withdrawn}
           workspace={workspace}

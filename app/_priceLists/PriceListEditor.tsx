@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { PageHead } from '@/app/_controls/PageHead';
 import type { PriceListRecord } from '@/app/_documents/documentsByKind';
@@ -14,6 +14,7 @@ import { nextVersion } from '@/lib/priceLists/nextVersion';
 import { nextNumber } from '@/lib/priceLists/versionOrder';
 import { textLimits } from '@/shared/limits';
 import { priceListSchema } from '@/shared/schemas/priceList';
+import { changedVersions } from './changedVersions';
 import { DraftPart } from './DraftPart';
 import { DRAFT, PaperPart } from './PaperPart';
 import styles from './PriceLists.module.css';
@@ -34,17 +35,17 @@ export function PriceListEditor({ kept: { id, list, issued }, workspace }: Price
   const day = useToday();
   const { offers, isBusy } = useListOffers(workspace, list.items);
   const { versions, withdrawn, newest } = issued;
+  const changed = useMemo(() => changedVersions(workspace.unreadable, id), [workspace.unreadable, id]);
   const standings = useListStates(workspace, newest?.body);
   const failed = [...offers, ...standings].find((one) => one.kind === 'failed');
   const failure = failed?.kind === 'failed' ? failed.failure : null;
   const [chosen, setChosen] = useState<Chosen>({ id: newest?.id ?? DRAFT, evenWithdrawn: false });
   // A version that undo took out of force makes room for the draft, unless it is looked at as what it is.
-  const shown =
-    [...versions, ...(chosen.evenWithdrawn ? withdrawn : [])].find(({ id: one }) => one === chosen.id) ??
-    null;
+  const seen = [...versions, ...changed, ...(chosen.evenWithdrawn ? withdrawn : [])];
+  const shown = seen.find((paper) => paper.id === chosen.id) ?? null;
   const look = (next: string, evenWithdrawn = false) => setChosen({ id: next, evenWithdrawn });
   const draft = nextVersion(list, offers, workspace.workshop.currency, day);
-  const number = nextNumber([...versions, ...withdrawn], workspace.device?.letter ?? null);
+  const number = nextNumber([...versions, ...withdrawn, ...changed], workspace.device?.letter ?? null);
   const name = paperNumberText(number);
   const show = (next: string) => {
     look(next);
@@ -55,6 +56,7 @@ export function PriceListEditor({ kept: { id, list, issued }, workspace }: Price
     <PaperPart
       key="paper"
       issued={issued}
+      changed={changed}
       draftName={`Version ${name}, draft`}
       workspace={workspace}
       shown={shown}

@@ -29,7 +29,9 @@ export function PriceListScreen({ listId }: Readonly<{ listId: string }>) {
               }
             />
             <UnreadableRecords workspace={{ ...workspace, unreadable: records }} level={2} />
-            {issued !== undefined && <PapersOfGoneList issued={issued} workspace={workspace} />}
+            {issued !== undefined && (
+              <PapersOfGoneList listId={listId} issued={issued} workspace={workspace} />
+            )}
             <p>
               <Link href="/price-lists">To the price lists</Link>
             </p>

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept, section } from '@/tests/e2e/harness/docketPage';
+import { kept } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 import { printedPages } from '@/tests/e2e/harness/printedPages';
@@ -16,8 +16,8 @@ async function issuedList(lines: readonly string[], options: PageOptions): Promi
   }
   await page.getByRole('article').waitFor();
   await page.locator('[aria-busy="true"]').waitFor({ state: 'detached' });
-  await page.getByRole('button', { name: 'Issue version 1' }).click();
-  await page.getByRole('article', { name: 'Price list, version 1' }).waitFor();
+  await page.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }).click();
+  await page.getByRole('article', ISSUED).waitFor();
   await kept(page);
   await standing(page)
     .getByText(/Every price leaves/)
@@ -25,7 +25,10 @@ async function issuedList(lines: readonly string[], options: PageOptions): Promi
   return page;
 }
 
-const standing = (page: Page) => section(page, 'Does version 1 still hold?');
+/** The first version has the letter that the device drew. */
+const ISSUED = { name: /^Price list, version 1[A-Z]$/ } as const;
+
+const standing = (page: Page) => page.getByRole('region', { name: /^Does version 1[A-Z] still hold\?$/ });
 
 const SHIRTS = 'Spring Fair shirts';
 const MUGS = 'Spring Fair mugs';
@@ -44,7 +47,7 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
     { width: 1280 },
   );
   await looksRight(page, 'price-list-issued');
-  const paper = page.getByRole('article', { name: 'Price list, version 1' });
+  const paper = page.getByRole('article', ISSUED);
   // What is made to stock has one price a size, each said in full, and no least order beside it.
   const shirt = paper.locator('section').filter({ hasText: 'Fern shirt' }).first();
   expect(await shirt.locator('dt').allTextContents()).toEqual(['S to XL', '2XL', '3XL']);
@@ -60,7 +63,8 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
     expect(pages.map((one) => one.size)).toEqual([size]);
     const text = pages.map((one) => one.text).join(' ');
     expect(text).toContain('page 1 of 1');
-    for (const told of [...prices, 'Fern shirt', 'Star Map mug', 'Version 1']) expect(text).toContain(told);
+    for (const told of [...prices, 'Fern shirt', 'Star Map mug']) expect(text).toContain(told);
+    expect(text).toMatch(/Version 1[A-Z], issued /);
     expect(text).not.toMatch(/margin|for you alone|take off|undo|workshop/i);
   }
 });
@@ -102,8 +106,8 @@ test.each([1280, 390])(
     await page.getByText('Nothing stands in the way.').waitFor();
     await page.getByRole('article', { name: 'Draft of the price list' }).waitFor();
     await looksRight(page, `price-list-draft-${width}`);
-    await page.getByRole('button', { name: 'Issue version 1' }).click();
-    await page.getByRole('article', { name: 'Price list, version 1' }).waitFor();
+    await page.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }).click();
+    await page.getByRole('article', ISSUED).waitFor();
     await kept(page);
     const { pages } = await printedPages(page, 'Letter');
     expect(pages.map(({ size }) => size)).toEqual(['612 × 792']);
@@ -142,4 +146,39 @@ test('all that stands in the way is told at once, on a phone too', async () => {
   await looksRight(page, 'price-list-obstacles');
   await page.getByRole('link', { name: 'How Fern mug is sold' }).click();
   await page.waitForURL(/fair-mugs#job-channelId/);
+});
+
+test('a version that undo took out of force stays kept, and the next has another number', async () => {
+  const page = await openPage({ path: '/price-lists/club-prices', width: 390 });
+  await page.getByText('Nothing stands in the way.').waitFor();
+  await page.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }).click();
+  await page.getByRole('article', ISSUED).waitFor();
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await page.getByText('Nothing of it is in force.').waitFor();
+  await page.getByRole('button', { name: /^Issue version 2[A-Z]$/ }).click();
+  await page.getByRole('article', { name: /^Price list, version 2[A-Z]$/ }).waitFor();
+  await page.reload();
+  await page.getByRole('article', { name: /^Price list, version 2[A-Z]$/ }).waitFor();
+  await page.getByText('Withdrawn', { exact: true }).click();
+  await page.getByRole('button', { name: /^Show version 1/ }).click();
+  await page.getByRole('article', ISSUED).getByText('Withdrawn: it is not in force any more.').waitFor();
+  await looksRight(page, 'price-list-withdrawn');
+});
+
+test('what went out of a list can be printed after the list was removed', async () => {
+  const page = await issuedList([`Fern mug · ${MUGS}`], { width: 1280 });
+  await page.getByRole('link', { name: 'Price lists' }).click();
+  await page
+    .getByRole('button', { name: /^Remove Price list/ })
+    .first()
+    .click();
+  await page.getByText('Papers of removed lists').click();
+  await looksRight(page, 'price-lists-removed');
+  await page
+    .getByRole('link', { name: /^Price list/ })
+    .last()
+    .click();
+  await page.getByRole('article', ISSUED).waitFor();
+  const { pages } = await printedPages(page, 'Letter');
+  expect(pages.map(({ text }) => text).join(' ')).toContain('Fern mug');
 });

@@ -141,7 +141,7 @@ describe('a list that is drafted', () => {
     changeJob('club-order', asListed);
     await enter(<PriceListScreen listId={LIST} />);
     expect(screen.getByText(/pieces would cost less than/)).toBeVisible();
-    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+    await userEvent.click(screen.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }));
     expect(papers()).toEqual([]);
     expect(screen.getByText('It is not issued: see what stands in the way.')).toBeVisible();
     expect(screen.getByRole('heading', { name: '1 thing stands in the way' })).toHaveFocus();
@@ -205,7 +205,7 @@ describe('a list that is drafted', () => {
     await enter(<PriceListScreen listId={LIST} />);
     await userEvent.click(screen.getByRole('button', { name: /^Take off/ }));
     expect(list().items).toEqual([]);
-    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+    await userEvent.click(screen.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }));
     expect(screen.getByText(/There is nothing on the list/)).toBeVisible();
     expect(screen.getByRole('link', { name: 'Choose a line of a job' })).toHaveAttribute('href', '#add-item');
     expect(papers()).toEqual([]);
@@ -312,15 +312,22 @@ describe('a list that went out', () => {
     const { withdrawn: _, ...row } = paper;
     await damage({ ...row, body: { ...row.body, leadTime: 'Tomorrow' } }, 'papers');
     await reload(<PriceListScreen listId={LIST} />);
-    expect(screen.getByRole('article', { name: /^Price list/ })).toHaveTextContent(
+    const name = `1${letter()}`;
+    expect(
+      screen.getByText(`Version ${name} was changed since it was issued: do not rely on it.`),
+    ).toBeVisible();
+    await userEvent.selectOptions(screen.getByLabelText('Shown'), row.id);
+    expect(screen.getByRole('article', { name: `Price list, version ${name}` })).toHaveTextContent(
       'Changed since it was issued: do not rely on it.',
     );
+    // Its number is not given again.
+    expect(screen.getByRole('button', { name: /^Issue version 2/ })).toBeVisible();
   });
 
   it('is not issued on a full disk: says so, with nothing half kept, and goes out once there is room', async () => {
     await enter(<PriceListScreen listId={LIST} />);
     disk.isFull = true;
-    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+    await userEvent.click(screen.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }));
     expect(await screen.findByText(/^It is not issued\. The device has no room left\./)).toBeVisible();
     expect(papers()).toEqual([]);
     disk.isFull = false;

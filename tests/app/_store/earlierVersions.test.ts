@@ -12,9 +12,11 @@ import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
 import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
 import job3 from '@/tests/fixtures/stored/job3.json' with { type: 'json' };
 import priceList1 from '@/tests/fixtures/stored/priceList1.json' with { type: 'json' };
+import priceList2 from '@/tests/fixtures/stored/priceList2.json' with { type: 'json' };
 import workshop1 from '@/tests/fixtures/stored/workshop1.json' with { type: 'json' };
 import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'json' };
 import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
+import workshop4 from '@/tests/fixtures/stored/workshop4.json' with { type: 'json' };
 
 /* Records as earlier versions of the app kept them: nothing of theirs is changed, and what is new is left open. */
 
@@ -115,6 +117,13 @@ describe('a workshop of version 3', () => {
   });
 });
 
+describe('a workshop of version 4', () => {
+  it('has all but its ink record, which is entries', () => {
+    const { inkRecord: _, ...rest } = workshop4.body;
+    expect(read(workshop4)).toEqual(rest);
+  });
+});
+
 describe('a job', () => {
   it.each([
     [1, job1],
@@ -190,6 +199,11 @@ describe('a price list', () => {
   it('of version 1 keeps what its next version offers; what went out is no part of it any more', () => {
     const { versions: _, ...draft } = priceList1.body;
     expect(read(priceList1)).toEqual(draft);
+  });
+
+  it('of version 2 has no versions any more, which are papers', () => {
+    const { versions: _, ...draft } = priceList2.body;
+    expect(read(priceList2)).toEqual(draft);
   });
 });
 
