@@ -11,7 +11,7 @@ export interface Appended {
   readonly device: Device | null;
 }
 
-export const nothingAppended: Appended = { entries: [], device: null };
+const nothingAppended: Appended = { entries: [], device: null };
 
 /** Writes entries under the next numbers of this device. */
 export async function appendEntries(

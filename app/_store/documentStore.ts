@@ -40,6 +40,8 @@ export interface DocumentStoreOptions<
   readonly examples?: {
     readonly label: string;
     readonly load: () => Promise<readonly NewDocument<Kinds>[]>;
+    /** What is noted of them. */
+    readonly loadEntries?: () => Promise<readonly NewEntry[]>;
   };
 }
 

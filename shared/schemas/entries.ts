@@ -16,6 +16,8 @@ export const inkPrintsSchema = z.strictObject({
   heightMm: lengthMmSchema,
   /** Times the printer was started for it; 0 where it shared another entry's session. */
   sessions: z.int().min(0).max(1000),
+  /** The job it was printed for; null for what was noted by hand or before jobs were named. */
+  jobId: idSchema.nullable().default(null),
 });
 
 /** The customer said yes to one version of an artwork; null takes an earlier yes away. */
