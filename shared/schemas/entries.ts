@@ -30,7 +30,11 @@ export const approvalSchema = z.strictObject({
 export const issuingSchema = z.strictObject({ paperId: idSchema });
 
 /** An earlier entry does not count any more. */
-export const takeBackSchema = z.strictObject({ entryId: idSchema });
+export const takeBackSchema = z.strictObject({
+  entryId: idSchema,
+  /** Nobody judged the entry: it came from a copy, and that was undone. If it comes again, it counts again. */
+  cause: z.literal('arrivalUndone').exactOptional(),
+});
 
 export type InkRefill = z.infer<typeof inkRefillSchema>;
 export type InkPrints = z.infer<typeof inkPrintsSchema>;
