@@ -4,6 +4,7 @@ import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { createBackendConnection } from './backendConnection';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
+import { copying } from './copying';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
 import type { SaveState } from './documentsState';
 import { fileReader } from './fileReader';
@@ -149,12 +150,14 @@ export function createDocumentStore<
     inForce: () => state.entries,
   };
 
+  const replacing = replacingActions<Kinds>(core);
   const actions: DocumentActions<Kinds, Papers, Entries> = {
     ...takingEdits<Kinds, Papers, Entries>(core),
     ...movingBack(core),
     ...issuing<Papers>(core),
     readFile,
-    ...replacingActions<Kinds>(core),
+    ...replacing,
+    ...copying(core, { readFile, arrive: replacing.arrive }),
     formerBodies: async (kind, id) => {
       const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
       return read.ok ? read.value : [];

@@ -7,6 +7,7 @@ import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Backup } from '@/shared/schemas/stored';
 import type { ArrivalMode, Arriving } from './arrive';
 import type { BackendConnectionOptions } from './backendConnection';
+import type { CopyActions } from './copyActions';
 import type {
   ArriveOutcome,
   DocumentsState,
@@ -52,7 +53,7 @@ export interface DocumentActions<
   Kinds extends Bodies,
   Papers extends Bodies = PaperBodies,
   Entries extends Bodies = EntryBodies,
-> {
+> extends CopyActions {
   /** Shows the edit at once and keeps it. Edits of one `coalesceKey` in quick succession undo as one. */
   readonly edit: (label: string, edits: readonly Edit<Kinds>[], coalesceKey?: string) => EditOutcome;
   /** The same with files that the edit names: files and documents are kept together or not at all. */

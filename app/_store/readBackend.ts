@@ -8,6 +8,7 @@ import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import { type Device, readDevice } from './deviceIdentity';
+import { readLastCopy } from './lastCopy';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
@@ -20,6 +21,7 @@ interface BackendReading {
   readonly papers: readonly Paper[];
   readonly unreadableHappened: readonly UnreadableRecord[];
   readonly device: Device | null;
+  readonly lastCopyAt: number | null;
 }
 
 /** What a tab holds already of entries and papers, which never change once they are written. */
@@ -40,6 +42,7 @@ export async function readBackend(
   const steps = readSteps(await tx.all('steps'));
   const aside = await tx.all('aside');
   const device = await readDevice(tx);
+  const lastCopyAt = await readLastCopy(tx);
   const entries = (await unknownRows(tx, 'entries', ids, known)).map((row) =>
     readEntry(row, kinds.entryKinds),
   );
@@ -56,6 +59,7 @@ export async function readBackend(
       reading.state === 'unreadable' ? [reading] : [],
     ),
     device,
+    lastCopyAt,
   };
 }
 
@@ -87,6 +91,7 @@ export function absorb(
     papers: withMore(tabState.papers, rest.papers),
     unreadableHappened: withMore(tabState.unreadableHappened, rest.unreadableHappened),
     device: sameDevice(tabState.device, rest.device ?? null),
+    lastCopyAt: rest.lastCopyAt ?? tabState.lastCopyAt,
   };
 }
 
