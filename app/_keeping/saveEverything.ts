@@ -1,6 +1,6 @@
 import { today } from '@/app/_clock/useToday';
+import { saveFile } from '@/app/_files/saveFile';
 import type { FullBackup } from '@/app/_store/fullBackup';
-import { saveFile } from './saveFile';
 
 /**
  * Hands the maker everything as one file, pictures included.
