@@ -23,7 +23,6 @@ export function FileChooser({ button, label, accept, onFiles, kind = 'plain', ch
   const input = useRef<HTMLInputElement>(null);
   const { isOver, zone } = useFileDrop(onFiles);
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a further way beside the button
     <div className={classes(styles.zone, isOver && styles.over)} {...zone}>
       <div className={styles.ways}>
         <Button kind={kind} onPress={() => input.current?.click()}>

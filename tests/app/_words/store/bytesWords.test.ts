@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { formatterFor } from '@/app/_words/formatter';
 import { bytesWords } from '@/app/_words/store/bytesWords';
 import { storageRoomWords } from '@/app/_words/store/storagePromiseWords';
-import { formatterFor } from '@/app/_words/formatter';
 
 const formatter = formatterFor({
   locale: 'en-US',
