@@ -1,4 +1,6 @@
+import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
+import { paperKinds } from '@/lib/kinds/paperKinds';
 import { createDocumentStore } from './createDocumentStore';
 import { openDeviceBackend } from './deviceBackend';
 import type { DocumentStore } from './documentStore';
@@ -16,6 +18,8 @@ let store: DocumentStore<DocumentBodies> | null = null;
 export function appDocuments(): DocumentStore<DocumentBodies> {
   store ??= createDocumentStore<DocumentBodies>({
     registry: kinds,
+    paperKinds,
+    entryKinds,
     tab: tabId(),
     now: () => Date.now(),
     openBackend: (on) =>

@@ -1,9 +1,11 @@
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import type { FieldPath } from '@/lib/stored/mergeValues';
+import type { UncountedEntry } from '@/lib/stored/newEntries';
 import type { Registry } from '@/lib/stored/registry';
 import type { Step } from '@/lib/stored/step';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Stored } from '@/shared/schemas/stored';
+import { type Appended, appendEntries } from './appendEntries';
 import { type AppliedToStored, applyToStored, type Refused } from './applyToStored';
 import type { BackendTx } from './backend';
 import { enterHistory } from './enterHistory';
@@ -17,7 +19,7 @@ export interface Overwritten {
 }
 
 /** What a write left in the store. */
-export interface Written {
+export interface Written extends Appended {
   readonly state: 'written';
   readonly documents: readonly Stored[];
   readonly steps: readonly Step[];
@@ -31,10 +33,11 @@ interface EditToCommit {
   readonly since?: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
+  readonly entries?: readonly UncountedEntry[];
   readonly files?: readonly StoredFile[];
 }
 
-/** Writes an edit and its step of history, merged with whatever other tabs have written since. */
+/** Writes an edit, what happened with it and its step of history, merged with whatever other tabs have written since. */
 export async function commitEdit(
   tx: BackendTx,
   registry: Registry,
@@ -46,8 +49,10 @@ export async function commitEdit(
   const documents = outcome.applied.map(({ document }) => document);
   if (edit.files !== undefined) await tx.put('files', edit.files);
   await tx.put('documents', documents);
+  const appended = await appendEntries(tx, edit.entries ?? [], edit.at);
   const steps = await enterHistory(tx, {
     ...edit,
+    noted: appended.entries.map(({ id }) => id),
     moves: outcome.applied.map(({ found, document }) => ({
       before: found === null ? null : snapshotOf(found),
       foundRevision: found?.revision ?? null,
@@ -55,7 +60,7 @@ export async function commitEdit(
     })),
     overwrote: overwritten.length > 0,
   });
-  return { state: 'written', documents, steps, overwritten };
+  return { state: 'written', documents, steps, overwritten, ...appended };
 }
 
 const overwrittenFields = ({ document, conflicts }: AppliedToStored): readonly Overwritten[] =>

@@ -1,39 +1,55 @@
-import { changedPath } from '@/lib/stored/changedPath';
-import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
-import { type Edit, prepareEdit } from '@/lib/stored/prepareEdit';
-import type { Bodies } from '@/lib/stored/registry';
+import type { EntryBodies } from '@/lib/kinds/entryKinds';
+import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { createBackendConnection } from './backendConnection';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
-import type { EditOutcome, MoveOutcome, ReplaceOutcome, SaveState } from './documentsState';
+import type { ReplaceOutcome, SaveState } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
 import { formerBodies } from './formerBodies';
 import { fullBackup } from './fullBackup';
-import { type HistoryMove, moveInHistory } from './moveInHistory';
+import { happenedViewer } from './happenedView';
+import { issuing } from './issuing';
+import { movingBack } from './movingBack';
 import { newDocuments } from './newDocuments';
 import { openStore } from './openStore';
 import { absorb, readBackend } from './readBackend';
 import { type Replacement, replaceAll } from './replaceAll';
 import { replacingActions } from './replacingActions';
 import type { SaveFailure } from './saveFailure';
+import type { StoreCore } from './storeCore';
 import type { TabMessages } from './tabMessages';
-import { emptyTabState, isUnkept, shownDocuments, type TabState, viewOf } from './tabState';
+import { emptyTabState, isUnkept, shownDocuments, type TabState } from './tabState';
+import { takingEdits } from './takingEdits';
+import { viewOf } from './viewOf';
+import { withGivenIds } from './withGivenIds';
 import { createWriteQueue } from './writeQueue';
 
 /**
  * The documents of one tab: shown from memory, kept on the device, and in step with the other tabs.
  * Every change goes through `hold`, which makes the next state for the screens.
  */
-export function createDocumentStore<Kinds extends Bodies>(
-  options: DocumentStoreOptions<Kinds>,
-): DocumentStore<Kinds> {
+export function createDocumentStore<
+  Kinds extends Bodies,
+  Papers extends Bodies = PaperBodies,
+  Entries extends Bodies = EntryBodies,
+>(options: DocumentStoreOptions<Kinds, Papers, Entries>): DocumentStore<Kinds, Papers, Entries> {
   const { registry, tab, now } = options;
+  const kinds: StoreKinds = options;
   const listeners = new Set<() => void>();
   let tabState: TabState = emptyTabState;
   let shown = shownDocuments(tabState, registry, new Map());
-  let state = viewOf<Kinds>(tabState, shown, { registry, tab }, null);
+  const happened = happenedViewer<Papers, Entries>(kinds);
+  // Before anything is opened nothing was noted that a clock could be held against.
+  let state = viewOf<Kinds, Papers, Entries>(
+    tabState,
+    shown,
+    happened(tabState),
+    { registry, tab, now: 0 },
+    null,
+  );
   const firstState = state;
   let started: Promise<void> | null = null;
   let reopening: Promise<void> | null = null;
@@ -44,7 +60,7 @@ export function createDocumentStore<Kinds extends Bodies>(
     const moved = next.documents !== undefined || next.pending !== undefined;
     tabState = { ...tabState, ...next };
     if (moved) shown = shownDocuments(tabState, registry, shown);
-    state = viewOf<Kinds>(tabState, shown, { registry, tab }, state);
+    state = viewOf(tabState, shown, happened(tabState), { registry, tab, now: now() }, state);
     options.holdPage?.(isUnkept(tabState, connection.onlyInMemory() !== null));
     for (const listener of listeners) listener();
   };
@@ -71,11 +87,16 @@ export function createDocumentStore<Kinds extends Bodies>(
   const refresh = async (ids: readonly string[] | null): Promise<void> => {
     if (tabState.status.status !== 'ready') return;
     // A failed look changes nothing: the next write tells what is wrong.
-    const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, ids));
+    const reading = await connection.attempt('read', (tx) => readBackend(tx, kinds, ids, tabState));
     if (reading.ok) hold(absorb(tabState, reading.value));
   };
   const tell = (ids: readonly string[]): void => {
     if (ids.length > 0) messages?.tell(ids);
+  };
+
+  const wrote: StoreCore['wrote'] = (written, more = {}) => {
+    hold({ ...absorb(tabState, written), ...more });
+    tell([...written.documents, ...written.entries, ...(written.papers ?? [])].map(({ id }) => id));
   };
 
   const queue = createWriteQueue({
@@ -85,14 +106,11 @@ export function createDocumentStore<Kinds extends Bodies>(
         commitEdit(tx, registry, { ...edit, tab }),
       ),
     keeping,
-    written: (edit, { documents, steps, overwritten }) => {
-      hold({
-        ...absorb(tabState, { documents, steps }),
-        pending: tabState.pending.filter((other) => other !== edit),
-        overwritten: overwritten.length > 0 ? overwritten : tabState.overwritten,
-      });
-      tell(documents.map(({ id }) => id));
-    },
+    written: (edit, written) =>
+      wrote(written, {
+        ...withGivenIds(tabState, edit, written.entries),
+        overwritten: written.overwritten.length > 0 ? written.overwritten : tabState.overwritten,
+      }),
     settled: (why) => hold({ kept: settledKept(why) }),
   });
 
@@ -118,68 +136,6 @@ export function createDocumentStore<Kinds extends Bodies>(
     return reopen();
   };
 
-  const takeEdit = (
-    label: string,
-    edits: readonly Edit<Kinds>[],
-    more: Pick<PendingEdit, 'coalesceKey' | 'files'>,
-  ): EditOutcome => {
-    if (tabState.status.status !== 'ready') return { state: 'notOpen' };
-    const prepared = prepareEdit(edits, shown, registry);
-    if (!prepared.ok) return { state: 'refused', findings: prepared.problem };
-    if (prepared.value.length === 0) return { state: 'unchanged' };
-    const waiting = queue.waiting();
-    const taken = tabState.pending.slice(0, tabState.pending.length - waiting.length);
-    const next = { label, at: now(), changes: prepared.value, ...more };
-    hold({ pending: [...taken, ...addPending(waiting, next)], takenBack: [] });
-    if (next.coalesceKey === undefined) void queue.flush();
-    else queue.flushSoon();
-    return { state: 'shown' };
-  };
-
-  /** An edit that could not be kept is not in the history yet: it is taken back in memory. */
-  const moveUnkept = (direction: HistoryMove['direction']): MoveOutcome | null => {
-    const from = direction === 'undo' ? tabState.pending : tabState.takenBack;
-    const moving = from.at(-1);
-    if (moving === undefined) return null;
-    if (direction === 'undo') {
-      hold({ pending: tabState.pending.slice(0, -1), takenBack: [...tabState.takenBack, moving] });
-    } else {
-      hold({ pending: [...tabState.pending, moving], takenBack: tabState.takenBack.slice(0, -1) });
-    }
-    void queue.flush();
-    return {
-      state: 'moved',
-      label: moving.label,
-      moved: moving.changes.map(({ kind, id, before, after }) => ({
-        kind,
-        id,
-        path: changedPath(before?.body, after.body),
-      })),
-    };
-  };
-
-  const move = async (direction: HistoryMove['direction']): Promise<MoveOutcome> => {
-    await queue.flush();
-    const unkept = moveUnkept(direction);
-    if (unkept !== null) return unkept;
-    keeping();
-    const outcome = await connection.attempt('write', (tx) =>
-      moveInHistory(tx, registry, { direction, tab, at: now() }),
-    );
-    const why = outcome.ok ? (outcome.value.state === 'refused' ? outcome.value.why : null) : outcome.problem;
-    hold({ kept: settledKept(why) });
-    if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
-    const moved = outcome.value;
-    if (moved.state === 'nothing') return moved;
-    if (moved.state === 'refused') return { state: 'notKept', why: moved.why };
-    const documents = moved.state === 'moved' ? moved.documents : [];
-    hold(absorb(tabState, { documents, steps: moved.steps }));
-    tell(documents.map(({ id }) => id));
-    return moved.state === 'moved'
-      ? { state: 'moved', label: moved.label, moved: moved.moved }
-      : { state: 'lost', label: moved.label };
-  };
-
   const replace = async (replacement: Omit<Replacement, 'tab' | 'at'>): Promise<ReplaceOutcome> => {
     await queue.flush();
     const outcome = await connection.attempt('writeStrict', (tx) =>
@@ -192,25 +148,29 @@ export function createDocumentStore<Kinds extends Bodies>(
   };
 
   const rereadAfter = async (ids: readonly string[]): Promise<void> => {
-    const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, null));
+    const reading = await connection.attempt('read', (tx) => readBackend(tx, kinds, null, tabState));
     if (reading.ok) hold(absorb(tabState, reading.value));
     tell(ids);
   };
 
   const readFile = fileReader(connection, () => tabState.pending);
+  const core: StoreCore = {
+    ...{ kinds, tab, now, connection, queue, hold, keeping, settledKept, wrote },
+    tabState: () => tabState,
+    shown: () => shown,
+    inForce: () => state.entries,
+  };
 
-  const actions: DocumentActions<Kinds> = {
-    edit: (label, edits, coalesceKey) =>
-      takeEdit(label, edits, coalesceKey === undefined ? {} : { coalesceKey }),
-    editWithFiles: (label, edits, files) => takeEdit(label, edits, { files }),
+  const actions: DocumentActions<Kinds, Papers, Entries> = {
+    ...takingEdits<Kinds, Papers, Entries>(core),
+    ...movingBack(core),
+    ...issuing<Papers>(core),
     readFile,
     ...replacingActions<Kinds>({ registry, now, replace }),
     formerBodies: async (kind, id) => {
       const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
       return read.ok ? read.value : [];
     },
-    undo: () => move('undo'),
-    redo: () => move('redo'),
     retry: async () => {
       if (tabState.status.status !== 'ready' || tabState.kept.state === 'notKept') await reopen();
       if (tabState.status.status === 'ready') await queue.flush();

@@ -112,7 +112,7 @@ function connection(
 
 function backendOn(db: Dexie, connectStrict: () => Dexie): Backend {
   const tables = Object.keys(backendTables);
-  const txOf = (from: Dexie): BackendTx => ({
+  const txOf = (from: Transaction): BackendTx => ({
     get: (table, keys) => from.table(table).bulkGet([...keys]),
     all: (table) => from.table(table).toArray(),
     keys: (table) => from.table(table).toCollection().primaryKeys(),
@@ -132,7 +132,7 @@ function backendOn(db: Dexie, connectStrict: () => Dexie): Backend {
     try {
       return await from.transaction(mode, tables, (opened) => {
         transaction = opened;
-        return work(txOf(from));
+        return work(txOf(opened));
       });
     } catch (error) {
       // A request that was under way knows only that all was aborted; the transaction knows why.

@@ -1,5 +1,8 @@
+import type { EntryBodies } from '@/lib/kinds/entryKinds';
+import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Edit } from '@/lib/stored/prepareEdit';
-import type { Bodies, Registry } from '@/lib/stored/registry';
+import type { Bodies, EntryRegistry, PaperRegistry, Registry } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Backup } from '@/shared/schemas/stored';
 import type { BackendConnectionOptions } from './backendConnection';
@@ -7,16 +10,24 @@ import type {
   DocumentsState,
   EditOutcome,
   ImportOutcome,
+  IssueOutcome,
   MoveOutcome,
   ReplaceOutcome,
 } from './documentsState';
 import type { FullBackup } from './fullBackup';
+import type { NewPaper } from './issuePaper';
 import type { NewDocument } from './newDocuments';
 import type { TabMessages } from './tabMessages';
 import type { PageEvents } from './watchPage';
 
-export interface DocumentStoreOptions<Kinds extends Bodies> {
+export interface DocumentStoreOptions<
+  Kinds extends Bodies,
+  Papers extends Bodies = PaperBodies,
+  Entries extends Bodies = EntryBodies,
+> {
   readonly registry: Registry<Kinds>;
+  readonly paperKinds: PaperRegistry<Papers>;
+  readonly entryKinds: EntryRegistry<Entries>;
   /** Names this tab in the history; the same again after a reload. */
   readonly tab: string;
   readonly now: () => number;
@@ -33,7 +44,11 @@ export interface DocumentStoreOptions<Kinds extends Bodies> {
 }
 
 /** What a screen can do with the documents. Every function is the same for as long as the store lives. */
-export interface DocumentActions<Kinds extends Bodies> {
+export interface DocumentActions<
+  Kinds extends Bodies,
+  Papers extends Bodies = PaperBodies,
+  Entries extends Bodies = EntryBodies,
+> {
   /** Shows the edit at once and keeps it. Edits of one `coalesceKey` in quick succession undo as one. */
   readonly edit: (label: string, edits: readonly Edit<Kinds>[], coalesceKey?: string) => EditOutcome;
   /** The same with files that the edit names: files and documents are kept together or not at all. */
@@ -42,6 +57,19 @@ export interface DocumentActions<Kinds extends Bodies> {
     edits: readonly Edit<Kinds>[],
     files: readonly StoredFile[],
   ) => EditOutcome;
+  /**
+   * Notes what happened, with edits that belong to it, as one step: shown at once and kept like an edit. Undo takes
+   * the entries back by further ones.
+   */
+  readonly note: (
+    label: string,
+    entries: readonly NewEntry<Entries>[],
+    edits?: readonly Edit<Kinds>[],
+  ) => EditOutcome;
+  /** Numbers a paper and keeps it with its file, all or nothing, as one step; undo withdraws it. */
+  readonly issue: (label: string, paper: NewPaper<Papers>) => Promise<IssueOutcome>;
+  /** Takes a paper back that went out. It stays kept, and its number is never given again. */
+  readonly withdraw: (label: string, paperId: string) => EditOutcome;
   /** A kept file, or one that waits to be kept; null where there is none. */
   readonly readFile: (id: string) => Promise<StoredFile | null>;
   /** What a document held before each step of the kept history, the latest first; what cannot be read is left out. */
@@ -77,12 +105,16 @@ export interface DocumentActions<Kinds extends Bodies> {
   readonly acknowledgeOverwritten: () => void;
 }
 
-export interface DocumentStore<Kinds extends Bodies> {
+export interface DocumentStore<
+  Kinds extends Bodies,
+  Papers extends Bodies = PaperBodies,
+  Entries extends Bodies = EntryBodies,
+> {
   readonly subscribe: (listener: () => void) => () => void;
-  readonly getState: () => DocumentsState<Kinds>;
+  readonly getState: () => DocumentsState<Kinds, Papers, Entries>;
   /** The state before anything is opened, which is all the server ever sees. */
-  readonly getFirstState: () => DocumentsState<Kinds>;
-  readonly actions: DocumentActions<Kinds>;
+  readonly getFirstState: () => DocumentsState<Kinds, Papers, Entries>;
+  readonly actions: DocumentActions<Kinds, Papers, Entries>;
   /** Opens the store, once however often it is called. */
   readonly open: () => Promise<void>;
   readonly flush: () => Promise<void>;

@@ -1,10 +1,15 @@
+import type { EntryBodies } from '@/lib/kinds/entryKinds';
+import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
 import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
+import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
+import type { Device } from './deviceIdentity';
+import type { EntriesByKind, PapersByKind } from './happenedView';
 import type { ByKind } from './kindsOf';
 import type { SaveFailure } from './saveFailure';
 
@@ -24,14 +29,32 @@ export type StoreStatus =
       readonly why: Extract<BackendOpening, { state: 'failed' }>['why'] | 'examplesMissing';
     };
 
+/** What the clock says, and what it said at the latest entry of this device, in milliseconds since 1970. */
+export interface ClockBehind {
+  readonly deviceClock: number;
+  readonly lastEntry: number;
+}
+
 /** Everything a screen shows of the documents. A new object whenever something changed. */
-export type DocumentsState<Kinds extends Bodies> = StoreStatus & {
+export type DocumentsState<
+  Kinds extends Bodies,
+  Papers extends Bodies = PaperBodies,
+  Entries extends Bodies = EntryBodies,
+> = StoreStatus & {
   /** Live documents in the order of their ids; a document that did not change stays the same object. */
   readonly documents: readonly AnyDocument<Kinds>[];
   /** The live documents by kind; a kind in which nothing changed stays the same object, and so do its lists. */
   readonly kinds: ByKind<Kinds>;
   /** Deleted documents, which stay so that they can be brought back; in the order of their ids. */
   readonly removed: readonly AnyDocument<Kinds>[];
+  /** What happened and counts, by kind and in order; a kind in which nothing changed stays the same list. */
+  readonly entries: EntriesByKind<Entries>;
+  /** What went out, by kind and in order, with those that were withdrawn. */
+  readonly papers: PapersByKind<Papers>;
+  /** Who numbers here; null until the first entry or paper. */
+  readonly device: Device | null;
+  /** The clock stands before what this device noted last, so days may be noted wrongly; null where it does not. */
+  readonly clockBehind: ClockBehind | null;
   readonly unreadable: readonly UnreadableRecord[];
   readonly kept: SaveState;
   /** What undo takes back, in words; null where there is nothing. */
@@ -57,8 +80,19 @@ export interface MovedDocument {
   readonly path: readonly (string | number)[];
 }
 
+/** An entry that undo or redo has taken back or made count again. */
+export interface MovedEntry {
+  readonly entry: Entry;
+  readonly counts: boolean;
+}
+
 export type MoveOutcome =
-  | { readonly state: 'moved'; readonly label: string; readonly moved: readonly MovedDocument[] }
+  | {
+      readonly state: 'moved';
+      readonly label: string;
+      readonly moved: readonly MovedDocument[];
+      readonly entries: readonly MovedEntry[];
+    }
   | { readonly state: 'nothing' }
   /** What the step held can no longer be read; it is not offered again. */
   | { readonly state: 'lost'; readonly label: string }
@@ -66,6 +100,11 @@ export type MoveOutcome =
 
 export type ReplaceOutcome =
   | { readonly state: 'replaced' }
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
+
+export type IssueOutcome =
+  | { readonly state: 'issued'; readonly paper: Paper }
+  /** Nothing of it is kept: neither the paper nor its number. */
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ImportOutcome =

@@ -16,6 +16,8 @@ interface StepToEnter {
     readonly foundRevision: number | null;
     readonly document: Stored;
   }[];
+  /** Ids of the entries that were written with it. */
+  readonly noted?: readonly string[];
   readonly overwrote: boolean;
 }
 
@@ -23,7 +25,7 @@ interface StepToEnter {
 export async function enterHistory(tx: BackendTx, entry: StepToEnter): Promise<readonly Step[]> {
   const rows = await tx.all('steps');
   const steps = readSteps(rows);
-  const { label, tab, at, since, coalesceKey, moves, overwrote } = entry;
+  const { label, tab, at, since, coalesceKey, moves, noted = [], overwrote } = entry;
   const { step, extended, dropped } = recordStep(
     steps,
     {
@@ -49,7 +51,7 @@ export async function enterHistory(tx: BackendTx, entry: StepToEnter): Promise<r
     };
   });
   await tx.put('steps', [step]);
-  await tx.put('contents', [{ seq: step.seq, changes }]);
+  await tx.put('contents', [{ seq: step.seq, changes, ...(noted.length === 0 ? {} : { noted }) }]);
   await tx.drop('steps', dropped);
   await tx.drop('contents', dropped);
   return [...steps.filter(({ seq }) => seq !== step.seq && !dropped.includes(seq)), step];

@@ -2,9 +2,10 @@ import { changedPath } from '@/lib/stored/changedPath';
 import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { nextRedo, nextUndo, turnStep } from '@/lib/stored/history';
 import { readBody } from '@/lib/stored/readBody';
-import { entryOf, type Registry } from '@/lib/stored/registry';
-import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
+import { entryOf, type Registry, type StoreKinds } from '@/lib/stored/registry';
+import { readSteps, type Step, type StepContent, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
+import { type Appended, appendEntries, takingBack } from './appendEntries';
 import { applyToStored, type Refused } from './applyToStored';
 import type { BackendTx } from './backend';
 import type { MovedDocument } from './documentsState';
@@ -16,22 +17,27 @@ export interface HistoryMove {
 }
 
 type HistoryMoved =
-  | {
+  | ({
       readonly state: 'moved';
       readonly label: string;
       readonly documents: readonly Stored[];
       readonly moved: readonly MovedDocument[];
+      /** Entries of the step, which count again or no more. */
+      readonly noted: readonly string[];
       readonly steps: readonly Step[];
-    }
+    } & Appended)
   | { readonly state: 'nothing' }
   /** The step's content or its document cannot be read; the step is no longer offered. */
   | { readonly state: 'lost'; readonly label: string; readonly steps: readonly Step[] }
   | Refused;
 
-/** Undoes or redoes one step. Only the fields of that step move; what others changed since stays. */
+/**
+ * Undoes or redoes one step. Only the fields of that step move; what others changed since stays. Entries stay where
+ * they are: others take them back, and those are taken back in their turn.
+ */
 export async function moveInHistory(
   tx: BackendTx,
-  registry: Registry,
+  { registry, entryKinds }: Pick<StoreKinds, 'registry' | 'entryKinds'>,
   { direction, tab, at }: HistoryMove,
 ): Promise<HistoryMoved> {
   const steps = readSteps(await tx.all('steps'));
@@ -43,7 +49,7 @@ export async function moveInHistory(
   };
 
   const content = await readContent(tx, step.seq, registry);
-  const changes = content?.map((change) => towards(direction, change)) ?? null;
+  const changes = content?.changes.map((change) => towards(direction, change)) ?? null;
   const outcome =
     changes === null ? null : await applyToStored(tx, registry, changes, { at, revives: false });
   // A newer build can still move this step; this one may not touch its document.
@@ -56,7 +62,7 @@ export async function moveInHistory(
   const documents = outcome.applied.map(({ document }) => document);
   await tx.put('documents', documents);
   // What was here a moment ago is what the opposite move goes back to, edits of others included.
-  const swapped = content.map((change, index) => {
+  const swapped = content.changes.map((change, index) => {
     const move = outcome.applied[index];
     if (move === undefined) return change;
     const left = move.found === null ? null : snapshotOf(move.found);
@@ -65,7 +71,16 @@ export async function moveInHistory(
       ? { ...change, before: reached, after: left ?? change.after }
       : { ...change, before: left, after: reached };
   });
-  await tx.put('contents', [{ seq: step.seq, changes: swapped }]);
+  const { noted = [], takers = [] } = content;
+  const appended = await appendEntries(
+    tx,
+    (direction === 'undo' ? noted : takers).map((id) => takingBack(entryKinds, id)),
+    at,
+  );
+  const nowTakers = direction === 'undo' ? appended.entries.map(({ id }) => id) : [];
+  await tx.put('contents', [
+    { seq: step.seq, changes: swapped, ...(noted.length === 0 ? {} : { noted, takers: nowTakers }) },
+  ]);
   const moved = turnStep(steps, step, {
     state: direction === 'undo' ? 'undone' : 'done',
     tab,
@@ -80,6 +95,8 @@ export async function moveInHistory(
       id,
       path: changedPath(found?.body, body),
     })),
+    noted,
+    ...appended,
     steps: await replaced(moved),
   };
 }
@@ -90,11 +107,7 @@ const towards = (direction: HistoryMove['direction'], change: DocumentChange): D
     ? change
     : { ...change, before: change.after, after: change.before ?? { ...change.after, deleted: true } };
 
-async function readContent(
-  tx: BackendTx,
-  seq: number,
-  registry: Registry,
-): Promise<readonly DocumentChange[] | null> {
+async function readContent(tx: BackendTx, seq: number, registry: Registry): Promise<StepContent | null> {
   const content = stepContentSchema.safeParse((await tx.get('contents', [seq]))[0]);
   if (!content.success) return null;
   const changes: DocumentChange[] = [];
@@ -104,7 +117,7 @@ async function readContent(
     if (after === undefined || before === undefined) return null;
     changes.push({ ...change, before, after });
   }
-  return changes;
+  return { ...content.data, changes };
 }
 
 function broughtUp(snapshot: Snapshot, kind: Stored['kind'], registry: Registry): Snapshot | undefined {

@@ -1,5 +1,5 @@
 import { snapshotOf } from '@/lib/stored/documentChange';
-import type { Bodies } from '@/lib/stored/registry';
+import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendConnection } from './backendConnection';
 import type { DocumentStoreOptions } from './documentStore';
@@ -11,16 +11,17 @@ import { absorb, readBackend } from './readBackend';
 import type { SaveFailure } from './saveFailure';
 import type { TabState } from './tabState';
 
-type OpenStoreOptions<Kinds extends Bodies> = DocumentStoreOptions<Kinds> & {
-  readonly connection: BackendConnection;
-  readonly tabState: () => TabState;
-  readonly hold: (next: Partial<TabState>) => void;
-  readonly settledKept: (why: SaveFailure | null) => SaveState;
-};
+type OpenStoreOptions<Kinds extends Bodies> = StoreKinds &
+  Pick<DocumentStoreOptions<Kinds>, 'examples' | 'now'> & {
+    readonly connection: BackendConnection;
+    readonly tabState: () => TabState;
+    readonly hold: (next: Partial<TabState>) => void;
+    readonly settledKept: (why: SaveFailure | null) => SaveState;
+  };
 
 /** Opens the store for the first time or again, fills it on the first visit and reads all of it. */
 export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<Kinds>): Promise<void> {
-  const { connection, tabState, hold, registry, settledKept } = options;
+  const { connection, tabState, hold, settledKept } = options;
   const isAgain = tabState().status.status === 'ready';
   if (!isAgain) hold({ status: { status: 'opening', waitingFor: 'storage' } });
   const opening = await connection.open();
@@ -31,7 +32,7 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
   }
   const first = isAgain ? nothingToAdd : await firstFilling(options).catch(() => null);
   if (first === null) return hold({ status: { status: 'failed', why: 'examplesMissing' } });
-  const reading = await connection.attempt('read', (tx) => readBackend(tx, registry, null));
+  const reading = await connection.attempt('read', (tx) => readBackend(tx, options, null, tabState()));
   if (!reading.ok) {
     return hold(
       isAgain ? { kept: settledKept(reading.problem) } : { status: { status: 'failed', why: 'cannotOpen' } },

@@ -1,9 +1,13 @@
 import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
-import type { Registry } from '@/lib/stored/registry';
+import { readEntry } from '@/lib/stored/readEntry';
+import { readPaper } from '@/lib/stored/readPaper';
+import type { Registry, StoreKinds } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { readSteps, type Step } from '@/lib/stored/step';
+import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
+import { type Device, readDevice } from './deviceIdentity';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
@@ -12,23 +16,46 @@ interface BackendReading {
   readonly unreadable: readonly UnreadableRecord[];
   readonly aside: readonly UnreadableRecord[];
   readonly steps: readonly Step[];
+  readonly entries: readonly Entry[];
+  readonly papers: readonly Paper[];
+  readonly unreadableHappened: readonly UnreadableRecord[];
+  readonly device: Device | null;
 }
 
-/** Reads documents and history, every record through its schema; all documents where no ids are given. */
+/** What a tab holds already of entries and papers, which never change once they are written. */
+export type KnownHappened = Pick<TabState, 'entries' | 'papers' | 'unreadableHappened'>;
+
+/**
+ * Reads documents, entries, papers and history, every record through its schema; all of them where no ids are given.
+ * Entries and papers that are known already are not read again.
+ */
 export async function readBackend(
   tx: BackendTx,
-  registry: Registry,
+  kinds: StoreKinds,
   ids: readonly string[] | null,
+  known: KnownHappened,
 ): Promise<BackendReading> {
+  const { registry } = kinds;
   const rows = ids === null ? await tx.all('documents') : await tx.get('documents', ids);
   const steps = readSteps(await tx.all('steps'));
   const aside = await tx.all('aside');
+  const device = await readDevice(tx);
+  const entries = (await unknownRows(tx, 'entries', ids, known)).map((row) =>
+    readEntry(row, kinds.entryKinds),
+  );
+  const papers = (await unknownRows(tx, 'papers', ids, known)).map((row) => readPaper(row, kinds.paperKinds));
   const readings = rows.filter((row) => row !== undefined).map((row) => readDocument(row, registry));
   return {
     documents: readings.flatMap((reading) => (reading.state === 'readable' ? [reading.document] : [])),
     unreadable: readings.flatMap((reading) => (reading.state === 'unreadable' ? [reading] : [])),
     aside: aside.flatMap((row) => asideRecord(row, registry)),
     steps,
+    entries: entries.flatMap((reading) => (reading.state === 'readable' ? [reading.entry] : [])),
+    papers: papers.flatMap((reading) => (reading.state === 'readable' ? [reading.paper] : [])),
+    unreadableHappened: [...entries, ...papers].flatMap((reading) =>
+      reading.state === 'unreadable' ? [reading] : [],
+    ),
+    device,
   };
 }
 
@@ -40,7 +67,7 @@ export function absorb(
     unreadable,
     ...rest
   }: Partial<Omit<BackendReading, 'documents'>> & Pick<BackendReading, 'documents'>,
-): Pick<TabState, 'documents' | 'unreadable' | 'aside' | 'steps'> {
+): Pick<TabState, keyof BackendReading> {
   const all = new Map(tabState.documents);
   const lost = new Map(tabState.unreadable);
   for (const document of documents) {
@@ -56,8 +83,38 @@ export function absorb(
     unreadable: lost,
     aside: rest.aside ?? tabState.aside,
     steps: rest.steps ?? tabState.steps,
+    entries: withMore(tabState.entries, rest.entries),
+    papers: withMore(tabState.papers, rest.papers),
+    unreadableHappened: withMore(tabState.unreadableHappened, rest.unreadableHappened),
+    device: sameDevice(tabState.device, rest.device ?? null),
   };
 }
+
+async function unknownRows(
+  tx: BackendTx,
+  table: 'entries' | 'papers',
+  ids: readonly string[] | null,
+  known: KnownHappened,
+): Promise<readonly unknown[]> {
+  const isNew = (id: unknown): id is string =>
+    typeof id === 'string' && !known[table].has(id) && !known.unreadableHappened.has(id);
+  if (ids === null && known[table].size === 0) return tx.all(table);
+  const asked = (ids ?? (await tx.keys(table))).filter(isNew);
+  const rows = asked.length === 0 ? [] : await tx.get(table, asked);
+  return rows.filter((row) => row !== undefined);
+}
+
+/** Each is written once: what is here already is the same. */
+function withMore<Item extends { readonly id: string }>(
+  before: ReadonlyMap<string, Item>,
+  more: readonly Item[] = [],
+): ReadonlyMap<string, Item> {
+  const fresh = more.filter(({ id }) => !before.has(id));
+  return fresh.length === 0 ? before : new Map([...before, ...fresh.map((item) => [item.id, item] as const)]);
+}
+
+const sameDevice = (before: Device | null, now: Device | null): Device | null =>
+  now === null || (before?.id === now.id && before.letter === now.letter) ? before : now;
 
 /** A record set aside is shown as unreadable even if a later build could read it: its place is taken. */
 function asideRecord(row: unknown, registry: Registry): readonly UnreadableRecord[] {

@@ -1,15 +1,14 @@
-import { nextRedo, nextUndo } from '@/lib/stored/history';
 import { keepSame } from '@/lib/stored/keepSame';
 import { overlayPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
-import { type AnyDocument, type Bodies, bodyFits, type Registry } from '@/lib/stored/registry';
+import { bodyFits, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Step } from '@/lib/stored/step';
+import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
-import type { DocumentsState, SaveState, StoreStatus } from './documentsState';
-import { kindsOf } from './kindsOf';
-import { sameItems } from './sameItems';
+import type { Device } from './deviceIdentity';
+import type { SaveState, StoreStatus } from './documentsState';
 
 /** What one tab holds in memory. */
 export interface TabState {
@@ -17,6 +16,15 @@ export interface TabState {
   /** As last read from or written to the store, tombstones included. */
   readonly documents: ReadonlyMap<string, Stored>;
   readonly unreadable: ReadonlyMap<string, UnreadableRecord>;
+  /** Every entry that can be read, those taken back and the taking back included. */
+  readonly entries: ReadonlyMap<string, Entry>;
+  readonly papers: ReadonlyMap<string, Paper>;
+  /** Entries and papers that nothing here can read. */
+  readonly unreadableHappened: ReadonlyMap<string, UnreadableRecord>;
+  /** Null until this device counts its first entry or paper. */
+  readonly device: Device | null;
+  /** Ids that entries had while they waited, and those they were written under. */
+  readonly givenIds: ReadonlyMap<string, string>;
   readonly aside: readonly UnreadableRecord[];
   readonly steps: readonly Step[];
   /** Edits that are shown but not kept, in order. */
@@ -31,6 +39,11 @@ export const emptyTabState: TabState = {
   status: { status: 'opening', waitingFor: 'storage' },
   documents: new Map(),
   unreadable: new Map(),
+  entries: new Map(),
+  papers: new Map(),
+  unreadableHappened: new Map(),
+  device: null,
+  givenIds: new Map(),
   aside: [],
   steps: [],
   pending: [],
@@ -49,37 +62,6 @@ export function shownDocuments(
     bodyFits(registry, kind, body),
   );
   return new Map([...shown].map(([id, document]) => [id, settled(document, before.get(id))]));
-}
-
-/** @returns what the screens get. */
-export function viewOf<Kinds extends Bodies>(
-  tabState: TabState,
-  shown: ReadonlyMap<string, Stored>,
-  { registry, tab }: { readonly registry: Registry<Kinds>; readonly tab: string },
-  before: DocumentsState<Kinds> | null,
-): DocumentsState<Kinds> {
-  const all = [...shown.values()].toSorted((one, other) => (one.id < other.id ? -1 : 1));
-  const live = all.filter(({ deletedAt }) => deletedAt === undefined);
-  const removed = all.filter(({ deletedAt }) => deletedAt !== undefined);
-  const documents = sameItems(before?.documents, live as unknown as readonly AnyDocument<Kinds>[]);
-  const unreadable = [...tabState.unreadable.values(), ...tabState.aside];
-  const waits = tabState.pending.length > 0;
-  const undoLabel = tabState.pending.at(-1)?.label ?? nextUndo(tabState.steps, tab)?.label ?? null;
-  const redoLabel =
-    tabState.takenBack.at(-1)?.label ?? (waits ? null : (nextRedo(tabState.steps, tab)?.label ?? null));
-  return {
-    ...tabState.status,
-    documents,
-    kinds: kindsOf(registry, before?.kinds ?? null, documents),
-    removed: sameItems(before?.removed, removed as unknown as readonly AnyDocument<Kinds>[]),
-    unreadable: sameItems(before?.unreadable, unreadable),
-    kept: tabState.kept,
-    undoLabel,
-    redoLabel,
-    canUndo: undoLabel !== null,
-    canRedo: redoLabel !== null,
-    overwritten: tabState.overwritten,
-  };
 }
 
 /**

@@ -36,7 +36,7 @@ export type MeetingState =
   | 'clash'
   | 'doubled';
 
-/** `both`: mine stays, and theirs comes beside it under an id and a name of its own. */
+/** `theirs` of what was `merged` is both changes together, unless the copy takes the place of everything. `both`: mine stays, and theirs comes beside it under an id and a name of its own. */
 export type Choice = 'mine' | 'theirs' | 'both';
 
 export interface DraftMeeting {
@@ -65,6 +65,10 @@ export interface ArrivalPlan {
   readonly counts: ArrivalCounts;
   /** Papers and entries whose id says something else here; what is here stays, and theirs is set aside. */
   readonly otherContent: readonly (Paper | Entry)[];
+  readonly newPapers: readonly Paper[];
+  readonly newEntries: readonly Entry[];
+  /** Letters of other devices, which this one must not number papers with. */
+  readonly lettersTaken: readonly string[];
   /** Another device bears the letter of this one. */
   readonly letterTaken: boolean;
 }
@@ -109,4 +113,6 @@ export interface Arrival {
   readonly lettersTaken: readonly string[];
   /** What is removed: live drafts here in the place of which nothing comes. Empty when brought in beside. */
   readonly goes: readonly Stored[];
+  /** What is here and not in theirs, which takes its place. */
+  readonly goesBack: readonly DraftMeeting[];
 }

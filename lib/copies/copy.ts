@@ -23,7 +23,8 @@ export interface CopyFile {
 export interface Copy {
   readonly formatVersion: 1 | 2;
   readonly of: CopyScope;
-  readonly madeAt: number;
+  /** Null where the line that says it is damaged. */
+  readonly madeAt: number | null;
   /** Null in a copy from before devices were told apart. */
   readonly device: CopyDevice | null;
   /** With tombstones, in the version of shape known here. */

@@ -12,6 +12,7 @@ import {
   takeBackSchema,
 } from '@/shared/schemas/entries';
 import { type StockCount, type StockMove, stockCountSchema, stockMoveSchema } from '@/shared/schemas/stock';
+import { stockItemLinks } from './stockItemLinks';
 
 const first = { nature: 'entry', version: 1, steps: {} } as const;
 
@@ -19,13 +20,16 @@ const stockMove: KindDescriptor<StockMove, 'entry'> = {
   ...first,
   word: 'stock move',
   schema: stockMoveSchema,
-  linksOf: () => [],
+  linksOf: ({ item, reference }) => [
+    ...stockItemLinks(item),
+    ...(reference === null ? [] : [{ to: reference.kind, id: reference.id, path: ['reference', 'id'] }]),
+  ],
 };
 const stockCount: KindDescriptor<StockCount, 'entry'> = {
   ...first,
   word: 'stock count',
   schema: stockCountSchema,
-  linksOf: () => [],
+  linksOf: ({ item }) => stockItemLinks(item),
 };
 const inkRefill: KindDescriptor<InkRefill, 'entry'> = {
   ...first,
@@ -49,13 +53,13 @@ const issuing: KindDescriptor<Issuing, 'entry'> = {
   ...first,
   word: 'issuing',
   schema: issuingSchema,
-  linksOf: () => [],
+  linksOf: ({ paperId }) => [{ to: 'paper', id: paperId, path: ['paperId'] }],
 };
 const takeBack: KindDescriptor<TakeBack, 'entry'> = {
   ...first,
   word: 'taking back',
   schema: takeBackSchema,
-  linksOf: () => [],
+  linksOf: ({ entryId }) => [{ to: 'entry', id: entryId, path: ['entryId'] }],
 };
 
 /** Every kind of entry, under the name its records bear. */

@@ -1,4 +1,5 @@
 import type { Entry } from '@/shared/schemas/happened';
+import { takenBy } from './takeBack';
 
 /** An entry as folds read it. */
 type AnyEntry = Pick<Entry, 'id' | 'kind' | 'device' | 'count' | 'at' | 'body'>;
@@ -47,13 +48,6 @@ export function entriesInForce<Of extends AnyEntry>(entries: readonly Of[]): rea
 }
 
 // Helpers
-
-const TAKE_BACK = 'takeBack';
-
-function takenBy({ kind, body }: AnyEntry): string | null {
-  if (kind !== TAKE_BACK || typeof body !== 'object' || body === null || !('entryId' in body)) return null;
-  return String(body.entryId);
-}
 
 function grouped<Item>(
   items: readonly Item[],

@@ -1,3 +1,4 @@
+import type { Entry } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import { applyChange } from './applyChange';
 import { type DocumentChange, snapshotOf } from './documentChange';
@@ -13,6 +14,8 @@ export interface PendingEdit {
   readonly since?: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
+  /** What happened with it, under ids that hold only until the write gives others. */
+  readonly entries?: readonly Entry[];
   /** Files that the changes name, kept with them or not at all. */
   readonly files?: readonly StoredFile[];
 }

@@ -40,7 +40,8 @@ export function readDocument(raw: unknown, registry: Registry): DocumentReading 
   return { state: 'readable', document: { ...envelope.data, version: entry.version, body: body.value } };
 }
 
-function claimsOf(raw: unknown): { readonly id: string; readonly kind: string | null } {
+/** @returns what a record says it is, as far as that can be made out. */
+export function claimsOf(raw: unknown): { readonly id: string; readonly kind: string | null } {
   if (typeof raw !== 'object' || raw === null) return { id: '', kind: null };
   const id = 'id' in raw ? String(raw.id) : '';
   return { id, kind: 'kind' in raw && typeof raw.kind === 'string' ? raw.kind : null };

@@ -15,8 +15,8 @@ type Migration = (body: unknown) => unknown;
 type Nature = 'draft' | 'issued' | 'entry';
 
 /** A thing that a document names by its id: another document, or a part of the workshop. */
-interface Link {
-  /** A kind of document, or of part such as printer. */
+export interface Link {
+  /** A kind of document, or of part such as printer; `paper` and `entry` for those of any kind. */
   readonly to: string;
   readonly id: string;
   /** Where in the body it is named. */
@@ -66,9 +66,18 @@ export type AnyDocument<Kinds extends Bodies> = {
   [Kind in keyof Kinds & string]: Stored<Kind, Kinds[Kind]>;
 }[keyof Kinds & string];
 
+/** How everything a store holds is read, by its nature. */
+export interface StoreKinds {
+  readonly registry: Registry;
+  readonly paperKinds: PaperRegistry;
+  readonly entryKinds: EntryRegistry;
+}
+
 /** @returns how a kind is read; `undefined` for one that a later build wrote. */
-export const entryOf = (registry: Registry, kind: string): Registry[string] | undefined =>
-  Object.hasOwn(registry, kind) ? registry[kind] : undefined;
+export const entryOf = <Descriptor>(
+  registry: Readonly<Record<string, Descriptor>>,
+  kind: string,
+): Descriptor | undefined => (Object.hasOwn(registry, kind) ? registry[kind] : undefined);
 
 /** @returns whether a body can be read as a document of a kind. */
 export const bodyFits = (registry: Registry, kind: string, body: unknown): boolean =>

@@ -1,5 +1,6 @@
+import { idSchema } from '@/shared/schemas/basics';
 import { z } from '@/shared/schemas/z';
-import { documentChangeSchema } from './documentChange';
+import { type DocumentChange, documentChangeSchema } from './documentChange';
 
 /** One edit in the history, without the documents' content, so that the list stays small enough to hold. */
 const stepSchema = z.strictObject({
@@ -20,13 +21,20 @@ const stepSchema = z.strictObject({
   revisions: z.record(z.string(), z.int().min(1)),
 });
 
-/** The content of one step: its documents before and after. */
+/** The content of one step: its documents before and after, and the entries it wrote. */
 export const stepContentSchema = z.strictObject({
   seq: z.int().min(1),
   changes: z.array(documentChangeSchema),
+  /** Entries that belong to the step; undo takes them back. */
+  noted: z.array(idSchema).exactOptional(),
+  /** Entries by which the last undo took them back; redo takes these back in their turn. */
+  takers: z.array(idSchema).exactOptional(),
 });
 
 export type Step = Readonly<z.infer<typeof stepSchema>>;
+export type StepContent = Readonly<Omit<z.infer<typeof stepContentSchema>, 'changes'>> & {
+  readonly changes: readonly DocumentChange[];
+};
 
 /** @returns the steps that can be read; a row of a later build is left where it is and not offered. */
 export const readSteps = (rows: readonly unknown[]): readonly Step[] =>

@@ -5,7 +5,9 @@ import { memoryBackend } from '@/app/_store/memoryBackend';
 import { priceJob } from '@/lib/costing/priceJob';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
+import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
+import { paperKinds } from '@/lib/kinds/paperKinds';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
@@ -19,6 +21,8 @@ const grid = new Grid();
 export function benchStore(): DocumentStore<DocumentBodies> {
   store ??= createDocumentStore<DocumentBodies>({
     registry: kinds,
+    paperKinds,
+    entryKinds,
     tab: 'here',
     now: () => Date.now(),
     openBackend: async () => ({ state: 'open', backend: memoryBackend() }),

@@ -8,7 +8,9 @@ import type { BackendOpening } from '@/app/_store/deviceBackend';
 import type { DocumentStore } from '@/app/_store/documentStore';
 import { memoryBackend } from '@/app/_store/memoryBackend';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
+import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
+import { paperKinds } from '@/lib/kinds/paperKinds';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 let store: DocumentStore<DocumentBodies> | null = null;
@@ -18,6 +20,8 @@ let backend: Backend = memoryBackend();
 export function screenStore(): DocumentStore<DocumentBodies> {
   store ??= createDocumentStore<DocumentBodies>({
     registry: kinds,
+    paperKinds,
+    entryKinds,
     tab: 'here',
     now: () => Date.now(),
     openBackend: async (): Promise<BackendOpening> => opening.failure ?? { state: 'open', backend },

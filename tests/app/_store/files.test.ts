@@ -1,14 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { backendTables } from '@/app/_store/backend';
-import type { DocumentStore } from '@/app/_store/documentStore';
-import { aJobBody, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
+import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
-import { aDevice, jobIn, nativeOpen, openTab, openTabWithJob, rowsOf, STORE, writeRow } from './tabs';
+import {
+  aDevice,
+  jobIn,
+  nativeOpen,
+  openTab,
+  openTabWithJob,
+  rowsOf,
+  type SmallStore,
+  STORE,
+  writeRow,
+} from './tabs';
 
 const picture = (id: string) => ({ id, name: `${id}.png`, content: new Uint8Array([1, 2, 250]) });
 
 /** Takes a file into the job, whose record names it. */
-const takeIn = (store: DocumentStore<SmallBodies>, id: string) =>
+const takeIn = (store: SmallStore, id: string) =>
   store.actions.editWithFiles(
     'New picture',
     [{ do: 'change', kind: 'job', id: 'job-1', to: (body) => ({ ...body, fileId: id }) }],

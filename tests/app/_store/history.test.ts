@@ -11,6 +11,7 @@ describe('undo and redo', () => {
       state: 'moved',
       label: 'Change job',
       moved: [{ kind: 'job', id: expect.any(String), path: ['name'] }],
+      entries: [],
     });
     expect(jobIn(store)?.name).toBe('Club order');
     expect(store.getState()).toMatchObject({ undoLabel: 'New job', redoLabel: 'Change job' });

@@ -5,7 +5,9 @@ import { z } from 'zod';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import { openDeviceBackend } from '@/app/_store/deviceBackend';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
+import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
+import { paperKinds } from '@/lib/kinds/paperKinds';
 import { usersOf } from '@/lib/kinds/usersOf';
 import type { KindDescriptor, Registry } from '@/lib/stored/registry';
 
@@ -27,6 +29,8 @@ const registry: Registry<Bodies> = { ...kinds, note };
 const openOn = async (factory: IDBFactory) => {
   const store = createDocumentStore<Bodies>({
     registry,
+    paperKinds,
+    entryKinds,
     tab: 'here',
     now: () => 1000,
     openBackend: (on) =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { memoryBackend } from '@/app/_store/memoryBackend';
 import { absorb, readBackend } from '@/app/_store/readBackend';
 import { emptyTabState } from '@/app/_store/tabState';
-import { aStoredJob, smallRegistry } from '@/tests/lib/stored/smallRegistry';
+import { aStoredJob, smallKinds } from '@/tests/lib/stored/smallRegistry';
 
 describe('absorb', () => {
   const tabState = { ...emptyTabState, documents: new Map([['job-1', aStoredJob({ revision: 4 })]]) };
@@ -35,7 +35,7 @@ describe('memoryBackend', () => {
       throw new Error('pulled the plug');
     });
     await expect(failing).rejects.toThrow('pulled the plug');
-    const reading = await backend.transact('read', (tx) => readBackend(tx, smallRegistry, null));
+    const reading = await backend.transact('read', (tx) => readBackend(tx, smallKinds, null, emptyTabState));
     expect(reading.documents).toEqual([]);
   });
 

@@ -4,9 +4,19 @@ import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import { type BackendVersions, type DeviceDatabase, openDeviceBackend } from '@/app/_store/deviceBackend';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
 import { openTabMessages } from '@/app/_store/tabMessages';
-import { aJobBody, type SmallBodies, type SmallJob, smallRegistry } from '@/tests/lib/stored/smallRegistry';
+import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';
+import {
+  aJobBody,
+  type SmallBodies,
+  type SmallJob,
+  type SmallPapers,
+  smallPaperKinds,
+  smallRegistry,
+} from '@/tests/lib/stored/smallRegistry';
 
 export const STORE = 'documents';
+
+export type SmallStore = DocumentStore<SmallBodies, SmallPapers>;
 
 /** A device with its own store and its own tabs. */
 export type Device = {
@@ -14,9 +24,9 @@ export type Device = {
   /** A clock that moves only when told. */
   readonly clock: { now: number };
   /** Opens the app in a tab; the same name is the same tab after a reload. */
-  readonly tab: (name?: string, options?: TabOptions) => DocumentStore<SmallBodies>;
+  readonly tab: (name?: string, options?: TabOptions) => SmallStore;
 };
-export type TabOptions = Partial<DocumentStoreOptions<SmallBodies>> & {
+export type TabOptions = Partial<DocumentStoreOptions<SmallBodies, SmallPapers>> & {
   readonly database?: () => DeviceDatabase;
   readonly versions?: BackendVersions;
 };
@@ -32,8 +42,10 @@ export const aDevice = (): Device => {
     factory,
     clock,
     tab: (name = 'here', { database, versions, ...options } = {}) => {
-      const store = createDocumentStore<SmallBodies>({
+      const store = createDocumentStore<SmallBodies, SmallPapers, EntryBodies>({
         registry: smallRegistry,
+        paperKinds: smallPaperKinds,
+        entryKinds,
         tab: name,
         now: () => clock.now,
         openBackend: (on) =>
@@ -70,7 +82,7 @@ export const openTab = async (device: Device, name: string, options: TabOptions 
 };
 
 export const changeJob = (
-  store: DocumentStore<SmallBodies>,
+  store: SmallStore,
   change: Partial<SmallJob> | ((body: SmallJob) => SmallJob),
   key?: string,
 ) =>
@@ -88,7 +100,7 @@ export const changeJob = (
   );
 
 /** The body of a job as a screen shows it. */
-export const jobIn = (store: DocumentStore<SmallBodies>, id = 'job-1'): SmallJob | undefined =>
+export const jobIn = (store: SmallStore, id = 'job-1'): SmallJob | undefined =>
   store.getState().documents.find((document) => document.kind === 'job' && document.id === id)?.body as
     | SmallJob
     | undefined;

@@ -3,15 +3,14 @@ import { act, cleanup, fireEvent, render, screen } from '@testing-library/react'
 import { StrictMode } from 'react';
 import { renderToString } from 'react-dom/server';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { DocumentStore } from '@/app/_store/documentStore';
 import { useDocumentStore } from '@/app/_store/useDocumentStore';
 import { watchPage } from '@/app/_store/watchPage';
-import { aJobBody, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
-import { aDevice, openTab, rowsOf } from './tabs';
+import { aJobBody } from '@/tests/lib/stored/smallRegistry';
+import { aDevice, openTab, rowsOf, type SmallStore } from './tabs';
 
 afterEach(cleanup);
 
-const JobScreen = ({ store }: { readonly store: DocumentStore<SmallBodies> }) => {
+const JobScreen = ({ store }: { readonly store: SmallStore }) => {
   const { status, documents, kept, edit, undo, undoLabel, canUndo } = useDocumentStore(store);
   const job = documents.find((document) => document.kind === 'job');
   if (status !== 'ready' || job === undefined) return <p>{status}</p>;

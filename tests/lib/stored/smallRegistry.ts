@@ -1,5 +1,8 @@
 import { z } from 'zod';
-import type { KindDescriptor, Registry } from '@/lib/stored/registry';
+import { entryKinds } from '@/lib/kinds/entryKinds';
+import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
+import type { KindDescriptor, PaperRegistry, Registry, StoreKinds } from '@/lib/stored/registry';
+import { paperNumberSchema } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 
 const rateSchema = z.strictObject({ value: z.number(), unit: z.string() });
@@ -60,6 +63,23 @@ export const smallRegistry: Registry<SmallBodies> = {
   job,
   priceList: named,
 };
+
+const smallPaperSchema = z.strictObject({ number: paperNumberSchema, text: z.string().min(1) });
+export type SmallPapers = PaperBodies & { readonly offer: z.infer<typeof smallPaperSchema> };
+
+export const smallPaperKinds: PaperRegistry<SmallPapers> = {
+  ...paperKinds,
+  offer: {
+    nature: 'issued',
+    word: 'offer',
+    version: 1,
+    schema: smallPaperSchema,
+    steps: {},
+    linksOf: () => [],
+  },
+};
+
+export const smallKinds: StoreKinds = { registry: smallRegistry, paperKinds: smallPaperKinds, entryKinds };
 
 export const aJobBody = (change: Partial<SmallJob> = {}): SmallJob => ({
   name: 'Club order',

@@ -1,0 +1,42 @@
+import type { UncountedEntry } from '@/lib/stored/newEntries';
+import type { EntryRegistry } from '@/lib/stored/registry';
+import { TAKE_BACK } from '@/lib/stored/takeBack';
+import type { Entry } from '@/shared/schemas/happened';
+import type { BackendTx } from './backend';
+import { claimCounts, type Device } from './deviceIdentity';
+
+/** Entries as they were written, and the device that wrote them; null where there was nothing to write. */
+export interface Appended {
+  readonly entries: readonly Entry[];
+  readonly device: Device | null;
+}
+
+export const nothingAppended: Appended = { entries: [], device: null };
+
+/** Writes entries under the next numbers of this device. */
+export async function appendEntries(
+  tx: BackendTx,
+  entries: readonly UncountedEntry[],
+  at: number,
+): Promise<Appended> {
+  if (entries.length === 0) return nothingAppended;
+  const { device, first } = await claimCounts(tx, entries.length);
+  const written = entries.map(({ kind, version, body }, index) => ({
+    id: `${device.id}-${first + index}`,
+    kind,
+    version,
+    device: device.id,
+    count: first + index,
+    at,
+    body,
+  }));
+  await tx.put('entries', written);
+  return { entries: written, device };
+}
+
+/** @returns an entry that takes back another, ready to be written. */
+export const takingBack = (entryKinds: EntryRegistry, entryId: string): UncountedEntry => ({
+  kind: TAKE_BACK,
+  version: entryKinds[TAKE_BACK]?.version ?? 1,
+  body: { entryId },
+});

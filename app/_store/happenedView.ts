@@ -1,0 +1,106 @@
+import { entriesInForce, inOrder } from '@/lib/stored/entriesInForce';
+import type { Bodies, StoreKinds } from '@/lib/stored/registry';
+import { isPlainObject } from '@/lib/stored/sameValue';
+import type { Entry, Paper } from '@/shared/schemas/happened';
+import { sameItems } from './sameItems';
+import type { TabState } from './tabState';
+
+/** The entries that count, by kind and in the one order. */
+export type EntriesByKind<Entries extends Bodies> = {
+  readonly [Kind in keyof Entries & string]: readonly Entry<Kind, Entries[Kind]>[];
+};
+
+/** A paper, and whether it was taken back after it went out. */
+export type ShownPaper<Kind extends string = string, Body = unknown> = Paper<Kind, Body> & {
+  readonly withdrawn: boolean;
+};
+
+/** The papers by kind and in the order they were issued in. */
+export type PapersByKind<Papers extends Bodies> = {
+  readonly [Kind in keyof Papers & string]: readonly ShownPaper<Kind, Papers[Kind]>[];
+};
+
+/** What screens see of entries and papers. */
+export interface HappenedView<Papers extends Bodies, Entries extends Bodies> {
+  readonly entries: EntriesByKind<Entries>;
+  readonly papers: PapersByKind<Papers>;
+  /** What the clock said at the latest entry of this device; null where it wrote none. */
+  readonly lastOwnAt: number | null;
+}
+
+/** @returns how entries and papers look to the screens: what did not change stays the same object. */
+export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
+  paperKinds,
+  entryKinds,
+}: Omit<StoreKinds, 'registry'>): (tabState: TabState) => HappenedView<Papers, Entries> {
+  let seen: Pick<TabState, 'entries' | 'papers' | 'device'> | null = null;
+  let waiting: readonly Entry[] = [];
+  let entries: Readonly<Record<string, readonly Entry[]>> = {};
+  let papers: Readonly<Record<string, readonly ShownPaper[]>> = {};
+  let view: HappenedView<Papers, Entries> | null = null;
+  return (tabState) => {
+    const pending = sameItems(
+      waiting,
+      tabState.pending.flatMap((edit) => edit.entries ?? []),
+    );
+    const isSame =
+      view !== null &&
+      pending === waiting &&
+      seen?.entries === tabState.entries &&
+      seen.papers === tabState.papers &&
+      seen.device === tabState.device;
+    if (isSame && view !== null) return view;
+    const all = [...tabState.entries.values(), ...pending];
+    const inForce = entriesInForce(all);
+    entries = byKind(Object.keys(entryKinds), inForce, entries);
+    papers = byKind(Object.keys(paperKinds), shownPapers(tabState.papers, inForce, papers), papers);
+    [seen, waiting] = [tabState, pending];
+    // One list for each kind, which the type of entries cannot say.
+    view = { entries, papers, lastOwnAt: latestOf(all, tabState.device?.id) } as unknown as HappenedView<
+      Papers,
+      Entries
+    >;
+    return view;
+  };
+}
+
+// Helpers
+
+function byKind<Item extends { readonly kind: string }>(
+  kinds: readonly string[],
+  items: readonly Item[],
+  before: Readonly<Record<string, readonly Item[]>>,
+): Readonly<Record<string, readonly Item[]>> {
+  const lists: Record<string, Item[]> = Object.fromEntries(kinds.map((kind) => [kind, []]));
+  for (const item of items) lists[item.kind]?.push(item);
+  const now = Object.fromEntries(
+    Object.entries(lists).map(([kind, list]) => [kind, sameItems(before[kind], list)] as const),
+  );
+  return kinds.every((kind) => now[kind] === before[kind]) ? before : now;
+}
+
+function shownPapers(
+  kept: ReadonlyMap<string, Paper>,
+  inForce: readonly Entry[],
+  before: Readonly<Record<string, readonly ShownPaper[]>>,
+): readonly ShownPaper[] {
+  const issued = new Set(
+    inForce.flatMap(({ kind, body }) => (kind === 'issuing' && isPlainObject(body) ? [body.paperId] : [])),
+  );
+  const known = new Map(
+    Object.values(before)
+      .flat()
+      .map((paper) => [paper.id, paper]),
+  );
+  return inOrder([...kept.values()]).map((paper) => {
+    const withdrawn = !issued.has(paper.id);
+    const same = known.get(paper.id);
+    return same?.withdrawn === withdrawn ? same : { ...paper, withdrawn };
+  });
+}
+
+const latestOf = (entries: readonly Entry[], device: string | undefined): number | null =>
+  entries.reduce<number | null>(
+    (latest, entry) => (entry.device === device && entry.at > (latest ?? -1) ? entry.at : latest),
+    null,
+  );

@@ -1,0 +1,100 @@
+import { type NewEntry, prepareEntries, type UncountedEntry } from '@/lib/stored/newEntries';
+import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
+import { type Edit, type EditFinding, prepareEdit } from '@/lib/stored/prepareEdit';
+import type { Bodies } from '@/lib/stored/registry';
+import { isPlainObject } from '@/lib/stored/sameValue';
+import { TAKE_BACK } from '@/lib/stored/takeBack';
+import type { Entry } from '@/shared/schemas/happened';
+import type { DocumentActions } from './documentStore';
+import type { EditOutcome } from './documentsState';
+import type { StoreCore } from './storeCore';
+
+type TakingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies> = Pick<
+  DocumentActions<Kinds, Papers, Entries>,
+  'edit' | 'editWithFiles' | 'note' | 'withdraw'
+>;
+
+/** What is shown at once and written a moment later. */
+export function takingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies>(
+  core: StoreCore,
+): TakingEdits<Kinds, Papers, Entries> {
+  const { kinds, now, queue, tabState, hold } = core;
+  let waited = 0;
+
+  const take = (
+    label: string,
+    edits: readonly Edit<Kinds>[],
+    entries: readonly NewEntry<Entries>[],
+    more: Pick<PendingEdit, 'coalesceKey' | 'files'>,
+  ): EditOutcome => {
+    if (tabState().status.status !== 'ready') return { state: 'notOpen' };
+    const prepared = prepareEdit(edits, core.shown(), kinds.registry);
+    const noted = prepareEntries(entries.map(withRealId), kinds.entryKinds, isKnown);
+    const findings: readonly EditFinding[] = [
+      ...(prepared.ok ? [] : prepared.problem),
+      ...(noted.ok ? [] : noted.problem),
+    ];
+    if (!prepared.ok || !noted.ok) return { state: 'refused', findings };
+    if (prepared.value.length === 0 && noted.value.length === 0) return { state: 'unchanged' };
+    const waiting = queue.waiting();
+    const { pending } = tabState();
+    const taken = pending.slice(0, pending.length - waiting.length);
+    const at = now();
+    const next: PendingEdit = {
+      label,
+      at,
+      changes: prepared.value,
+      ...(noted.value.length === 0 ? {} : { entries: noted.value.map((entry) => provisional(entry, at)) }),
+      ...more,
+    };
+    hold({ pending: [...taken, ...addPending(waiting, next)], takenBack: [] });
+    if (next.coalesceKey === undefined) void queue.flush();
+    else queue.flushSoon();
+    return { state: 'shown' };
+  };
+
+  /** Counts beyond all that are given put it behind what this device wrote before. */
+  const provisional = (entry: UncountedEntry, at: number): Entry => {
+    waited += 1;
+    return {
+      ...entry,
+      id: `waiting-${waited}`,
+      device: tabState().device?.id ?? 'thisdevice',
+      count: BEYOND_ALL + waited,
+      at,
+    };
+  };
+
+  /** A screen may still know an entry by the id it had while it waited. */
+  const withRealId = (entry: NewEntry): NewEntry => {
+    const id = entry.kind === TAKE_BACK && isPlainObject(entry.body) ? entry.body.entryId : undefined;
+    const given = typeof id === 'string' ? tabState().givenIds.get(id) : undefined;
+    return given === undefined ? entry : { kind: entry.kind, body: { entryId: given } };
+  };
+
+  const isKnown = (id: string): boolean =>
+    tabState().entries.has(id) ||
+    tabState().unreadableHappened.has(id) ||
+    tabState().pending.some(({ entries = [] }) => entries.some((entry) => entry.id === id));
+
+  return {
+    edit: (label, edits, coalesceKey) =>
+      take(label, edits, [], coalesceKey === undefined ? {} : { coalesceKey }),
+    editWithFiles: (label, edits, files) => take(label, edits, [], { files }),
+    note: (label, entries, edits = []) => take(label, edits, entries, {}),
+    withdraw: (label, paperId) => {
+      if (!tabState().papers.has(paperId)) {
+        return { state: 'refused', findings: [{ code: 'noSuchDocument', id: paperId }] };
+      }
+      const issuing = (core.inForce().issuing ?? []).filter(
+        ({ body }) => isPlainObject(body) && body.paperId === paperId,
+      );
+      const back = issuing.map(({ id }) => ({ kind: TAKE_BACK, body: { entryId: id } }));
+      // The kind is one of every store's, which the type of a store's own entries cannot say.
+      return take(label, [], back as unknown as readonly NewEntry<Entries>[], {});
+    },
+  };
+}
+
+/** No device counts as far. */
+const BEYOND_ALL = 2e9;

@@ -1,0 +1,32 @@
+import type { PendingEdit } from '@/lib/stored/pendingEdits';
+import { takenBy } from '@/lib/stored/takeBack';
+import type { Entry } from '@/shared/schemas/happened';
+import type { TabState } from './tabState';
+
+/**
+ * What still waits once an edit is written. Its entries have ids of their own now: what takes one of them back
+ * and waits still names it by that.
+ */
+export function withGivenIds(
+  { pending, givenIds }: Pick<TabState, 'pending' | 'givenIds'>,
+  edit: PendingEdit,
+  written: readonly Entry[],
+): Pick<TabState, 'pending' | 'givenIds'> {
+  const waiting = pending.filter((other) => other !== edit);
+  const given = (edit.entries ?? []).flatMap(({ id }, index) => {
+    const now = written[index];
+    return now === undefined ? [] : [[id, now.id] as const];
+  });
+  if (given.length === 0) return { pending: waiting, givenIds };
+  const ids = new Map([...givenIds, ...given]);
+  return { pending: waiting.map((other) => renamed(other, ids)), givenIds: ids };
+}
+
+function renamed(edit: PendingEdit, ids: ReadonlyMap<string, string>): PendingEdit {
+  if (edit.entries === undefined) return edit;
+  const entries = edit.entries.map((entry) => {
+    const real = ids.get(takenBy(entry) ?? '');
+    return real === undefined ? entry : { ...entry, body: { entryId: real } };
+  });
+  return entries.every((entry, index) => entry === edit.entries?.[index]) ? edit : { ...edit, entries };
+}
