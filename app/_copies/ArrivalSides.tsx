@@ -19,41 +19,37 @@ export function ArrivalSides({ plan }: Readonly<{ plan: ArrivalPlan }>) {
   const madeOn = isSameDevice
     ? 'this device'
     : deviceNameWords({ name: null, letter: copy.device?.letter ?? null });
-  const made = momentWords(copy.madeAt, context);
+  const made = copy.madeAt === null ? 'on a day that cannot be read' : momentWords(copy.madeAt, context);
   if (copy.of !== 'everything') {
     return (
       <p className={styles.carried}>
-        Made on {made}, on {madeOn}.
+        Made {made}, on {madeOn}.
       </p>
     );
   }
-  const rest = (kinds: Readonly<Record<string, number>>, pictures: number) =>
-    contentsWords(
-      {
-        jobs: 0,
-        lists: kinds.priceList ?? 0,
-        blanks: kinds.blank ?? 0,
-        pictures,
-        papers: 0,
-        bytes: null,
-      },
-      formatter,
-    );
+  const rest = (kinds: Readonly<Record<string, number>>) => {
+    const { job = 0, priceList = 0, blank = 0, artwork = 0 } = kinds;
+    const others = { lists: priceList, blanks: blank, pictures: artwork };
+    return job + priceList + blank + artwork === job
+      ? ''
+      : `${contentsWords({ jobs: 0, ...others, papers: 0, bytes: null }, formatter)}; `;
+  };
   return (
     <div className={styles.sides}>
       <p className={styles.side}>
         <span className={styles.sideName}>Here, today</span>
         <strong>{formatter.count(hereKinds.job ?? 0, 'job')}</strong>
         <span>
-          {rest(hereKinds, hereKinds.artwork ?? 0)}
-          {hereChangedAt !== null && `; changed ${momentWords(hereChangedAt, context)}`}
+          {rest(hereKinds)}
+          {hereChangedAt !== null && `changed ${momentWords(hereChangedAt, context)}`}
         </span>
       </p>
       <p className={classes(styles.side, styles.copy)}>
         <span className={styles.sideName}>In the copy</span>
         <strong>{formatter.count(counts.kinds.job ?? 0, 'job')}</strong>
         <span>
-          {rest(counts.kinds, counts.kinds.artwork ?? 0)}; {made}, {madeOn}
+          {rest(counts.kinds)}
+          {made}, {madeOn}
         </span>
       </p>
     </div>

@@ -27,15 +27,15 @@ export function arrivalFacts({ here, copy }: ArrivalPlan): ArrivalFacts {
 /** What would be lost if the copy took the place of everything. */
 export interface ArrivalLoss {
   readonly goes: readonly { readonly kind: string; readonly name: string | null }[];
-  /** Drafts that are newer here and would be set back. */
+  /** Drafts changed here that would go back to what the copy has. */
   readonly older: number;
 }
 
 /** @returns the loss, by the sums that the store itself goes by. */
 export function arrivalLoss(plan: ArrivalPlan): ArrivalLoss {
-  const { goes } = arrangeArrival(plan, { mode: 'replace' }, kinds);
+  const { goes, goesBack } = arrangeArrival(plan, { mode: 'replace' }, kinds);
   return {
     goes: goes.map((draft) => ({ kind: draft.kind, name: claimedName(draft) })),
-    older: plan.meetings.filter(({ state }) => ['newerHere', 'merged', 'clash'].includes(state)).length,
+    older: goesBack.length,
   };
 }

@@ -154,7 +154,7 @@ export function lossWords(goes: readonly Pick<FatedDraft, 'kind'>[], older: numb
   const back =
     older === 0
       ? null
-      : `sets ${older === 1 ? 'one thing that is' : `${spelledNumber(older)} things that are`} newer here back`;
+      : `takes ${older === 1 ? 'one thing that is' : `${spelledNumber(older)} things that are`} newer here back to what the copy has`;
   const said = [lost, back].filter((part) => part !== null);
   return said.length === 0 ? 'loses nothing' : said.join(' and ');
 }
