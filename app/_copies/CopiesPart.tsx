@@ -1,6 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
+import type { Workspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { lastCopyWords } from '@/app/_words/store/copyStandingWords';
@@ -9,17 +10,17 @@ import styles from './Copies.module.css';
 import { CopyMakingTold } from './CopyMakingTold';
 import type { CopyStanding } from './copyStanding';
 import { StorageTold } from './StorageTold';
-import { type ArrivalStore, useArriving } from './useArriving';
-import { type CopySource, useMakingCopy } from './useMakingCopy';
+import { useArriving } from './useArriving';
+import { useCopyStanding } from './useCopyStanding';
+import { useCopyStore } from './useCopyStore';
+import { useMakingCopy } from './useMakingCopy';
 
-type CopiesPartProps = Readonly<{
-  store: CopySource & Omit<ArrivalStore, 'saveFirst'>;
-  standing: CopyStanding;
-  level: 2 | 3;
-}>;
+type CopiesPartProps = Readonly<{ workspace: Workspace; level: 2 | 3 }>;
 
 /** Everything about copies in one place: making one, and bringing one in. */
-export function CopiesPart({ store, standing, level }: CopiesPartProps) {
+export function CopiesPart({ workspace, level }: CopiesPartProps) {
+  const store = useCopyStore(workspace);
+  const standing = useCopyStanding(workspace);
   const { making, make, makeAndWait } = useMakingCopy(store);
   const arriving = useArriving({ ...store, saveFirst: makeAndWait });
   const formatter = formatterFor(useTextContext());

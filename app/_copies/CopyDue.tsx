@@ -11,12 +11,14 @@ import type { CopyStanding } from './copyStanding';
 
 type CopyDueProps = Readonly<{
   standing: Extract<CopyStanding, { isDue: boolean }>;
+  /** False while the newest is on its way to the device. */
+  isKept: boolean;
   isBusy: boolean;
   onMake: () => void;
 }>;
 
 /** In the header: that the last copy is old, and the button that makes one. */
-export function CopyDue({ standing, isBusy, onMake }: CopyDueProps) {
+export function CopyDue({ standing, isKept, isBusy, onMake }: CopyDueProps) {
   const formatter = formatterFor(useTextContext());
   return (
     <div className={styles.due}>
@@ -24,7 +26,8 @@ export function CopyDue({ standing, isBusy, onMake }: CopyDueProps) {
         <SeverityShape severity="caution" />
         <span>
           <span className={styles.long}>
-            {standing.state === 'never' ? 'Kept here,' : 'Kept here, copy is'}
+            {isKept ? 'Kept here,' : 'Keeping…'}
+            {standing.state === 'copied' && ' copy is'}
           </span>
           {standing.state === 'copied' && <span className={styles.short}>Copy</span>}{' '}
           <strong>

@@ -1,6 +1,9 @@
 'use client';
 
 import { type ReactNode, useMemo } from 'react';
+import { HeaderCopy } from '@/app/_copies/HeaderCopy';
+import { useCopyStanding } from '@/app/_copies/useCopyStanding';
+import { useAskToKeep } from '@/app/_copies/useStoragePromise';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
@@ -17,12 +20,18 @@ import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */
 export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
-  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = useWorkspace();
+  const workspace = useWorkspace();
+  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = workspace;
   const { moved, onUndo, onRedo, onSeen } = useMoves({ undo, redo, undoLabel, redoLabel });
   useUndoKeys(onUndo, onRedo);
   const locale = usableLocale(workshop?.locale ?? 'en');
   const measures = useMemo(() => measuresOf(workshop), [workshop]);
+  const standing = useCopyStanding(workspace);
+  useAskToKeep(status === 'ready' && kept.state === 'kept' && standing.state !== 'nothingOwn');
+  const isTold = standing.state !== 'nothingOwn' && standing.isDue && kept.state !== 'notKept';
   return (
+    <NumberLocale value={locale}>
+    <MeasuresContext value={measures}>
     <Shell
       status={
         status === 'ready' && (
@@ -33,7 +42,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
               onUndo={() => void onUndo()}
               onRedo={() => void onRedo()}
             />
-            <SaveStatus
+            {!isTold && <SaveStatus
               kept={
                 kept.state === 'kept'
                   ? { kind: 'kept', at: clock(kept.at, locale) }
@@ -42,7 +51,8 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
                     : { kind: 'notKept', why: saveFailureWords[kept.why] }
               }
               onRetry={() => void retry()}
-            />
+            />}
+            <HeaderCopy workspace={workspace} standing={standing} isKept={kept.state === 'kept'} />
           </>
         )
       }
@@ -54,10 +64,10 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         onSeen={rest.acknowledgeOverwritten}
       />
       <MovedNote move={moved} documents={rest.documents} jobs={rest.jobs} onSeen={onSeen} />
-      <NumberLocale value={locale}>
-        <MeasuresContext value={measures}>{children}</MeasuresContext>
-      </NumberLocale>
+      {children}
     </Shell>
+    </MeasuresContext>
+    </NumberLocale>
   );
 }
 

@@ -1,11 +1,13 @@
 'use client';
 
 import { useState, useSyncExternalStore } from 'react';
+import { dayOf } from '@/app/_clock/dayOf';
 import { Advice } from '@/app/_controls/Advice';
 import { deviceName, LONGEST_DEVICE_NAME } from '@/app/_copies/deviceName';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import type { ClockBehind } from '@/app/_store/documentsState';
 import { formatterFor } from '@/app/_words/formatter';
 import { clockBehindWords, letterWords } from '@/app/_words/store/deviceWords';
 import styles from './WorkshopParts.module.css';
@@ -13,8 +15,7 @@ import styles from './WorkshopParts.module.css';
 type ThisDeviceProps = Readonly<{
   /** Null before anything was numbered here. */
   letter: string | null;
-  /** Days, where the clock stands before what was noted last; else null. */
-  clockBehind: Readonly<{ clockDay: string; notedDay: string }> | null;
+  clockBehind: ClockBehind | null;
 }>;
 
 /** What tells this device from the maker's others: its name, its letter, its clock. */

@@ -11,7 +11,7 @@ describe('CopyDue', () => {
   it('says how old the copy is, leads to the copies and makes one', async () => {
     const onMake = vi.fn();
     const standing = { state: 'copied', daysOld: 12, hasNew: true, isDue: true } as const;
-    render(<CopyDue standing={standing} isBusy={false} onMake={onMake} />);
+    render(<CopyDue standing={standing} isKept isBusy={false} onMake={onMake} />);
     const link = screen.getByRole('link', { name: /^Kept here, copy is.* 12 days old$/ });
     expect(link).toHaveAttribute('href', '/workshop#copies');
     await userEvent.tab();
@@ -23,7 +23,7 @@ describe('CopyDue', () => {
 
   it('says that there is none, and waits while one is being made', async () => {
     const onMake = vi.fn();
-    render(<CopyDue standing={{ state: 'never', isDue: true }} isBusy onMake={onMake} />);
+    render(<CopyDue standing={{ state: 'never', isDue: true }} isKept isBusy onMake={onMake} />);
     expect(screen.getByRole('link', { name: /^Kept here, no copy yet$/ })).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Make a copy' }));
     expect(onMake).not.toHaveBeenCalled();
