@@ -27,9 +27,12 @@ interface Quantity {
 /** Documents in which a finding of a job can be mended. */
 export const mendable = ['job', 'workshop', 'blank', 'artwork'] as const;
 
-/** One value to write into one document so that the finding goes away. */
+/**
+ * One value to write into one document so that the finding goes away. An approval is no document: it is noted that the
+ * customer said yes to the version in `value` of the artwork `id`, or with null that they take it back.
+ */
 export interface Change {
-  readonly document: (typeof mendable)[number];
+  readonly document: (typeof mendable)[number] | 'approval';
   readonly id?: string;
   readonly path: readonly (string | number)[];
   readonly value: unknown;

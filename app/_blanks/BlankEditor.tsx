@@ -1,5 +1,6 @@
 'use client';
 
+import { StockSection } from '@/app/_stock/StockSection';
 import { textileKinds } from '@/shared/schemas/blank';
 import { BlankBasics } from './BlankBasics';
 import { BlankRates } from './BlankRates';
@@ -15,6 +16,10 @@ import { TraitFields } from './TraitFields';
 export function BlankEditor({ fields }: Readonly<{ fields: BlankFields }>) {
   return (
     <div className={styles.editor}>
+      <section>
+        <h3 className={styles.sub}>On hand</h3>
+        <StockSection workspace={fields.workspace} id={fields.id} blank={fields.blank} />
+      </section>
       <BlankBasics fields={fields} />
       {fields.blank.suppliedBy === 'maker' && (
         <section>

@@ -4,8 +4,16 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { ColourDot } from './ColourDot';
 
-/** A blank in one line: its colour, its cloth or coating, its sizes, its lowest price. */
-export function BlankLine({ blank, workshop }: Readonly<{ blank: Blank; workshop: Workshop }>) {
+type BlankLineProps = Readonly<{
+  blank: Blank;
+  workshop: Workshop;
+  /** What lies at home by size; a size nobody counted is left out. */
+  onHand: Readonly<Record<string, number>>;
+}>;
+
+/** A blank in one line: its colour, its cloth or coating, its sizes, its lowest price, what is there. */
+export function BlankLine({ blank, workshop, onHand }: BlankLineProps) {
+  const counted = blank.sizes.flatMap(({ name }) => (Object.hasOwn(onHand, name) ? [onHand[name] ?? 0] : []));
   const formatter = formatterFor(workshop);
   const prices = blank.sizes.flatMap(({ price }) => (price === null ? [] : [price.value]));
   const words = [
@@ -19,6 +27,9 @@ export function BlankLine({ blank, workshop }: Readonly<{ blank: Blank; workshop
         ]),
     formatter.count(blank.sizes.length, 'size'),
     prices.length === 0 ? 'no price yet' : `from ${formatter.money(Math.min(...prices))}`,
+    ...(counted.length === 0
+      ? []
+      : [`${formatter.number(counted.reduce((sum, count) => sum + count, 0))} at home`]),
   ];
   return (
     <>

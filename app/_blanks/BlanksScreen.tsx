@@ -70,7 +70,7 @@ function Blanks({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
             level={2}
             id={blankFieldId(id, [])}
             heading={blank.name}
-            line={<BlankLine blank={blank} workshop={workshop} />}
+            line={<BlankLine blank={blank} workshop={workshop} onHand={workspace.onHand[id] ?? {}} />}
             open={id === added}
           >
             <BlankEditor fields={blankFields(workspace, id, blank)} />

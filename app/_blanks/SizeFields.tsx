@@ -18,7 +18,7 @@ type SizeFieldsProps = Readonly<{ fields: BlankFields; size: BlankSize; index: n
 /** Where a new largest print starts, mm. */
 const FIRST_PRINT = { widthMm: 100, heightMm: 100 };
 
-/** One size: its width, its pack, what lies in the cupboard, and the largest print each place takes. */
+/** One size: its width, its pack, and the largest print each place takes. */
 export function SizeFields({ fields, size, index }: SizeFieldsProps) {
   const { blank, set, fieldId } = fields;
   const { name, maxPrints } = size;
@@ -48,15 +48,6 @@ export function SizeFields({ fields, size, index }: SizeFieldsProps) {
           value={size.packSize}
           {...numberLimits(blankSizeSchema, ['packSize'])}
           onCommit={(value) => set(`Pack, ${label}`, [...path, 'packSize'], value)}
-        />
-        <NumberField
-          label="On hand"
-          id={fieldId(...path, 'onHand')}
-          width="narrow"
-          value={size.onHand}
-          needed
-          {...numberLimits(blankSizeSchema, ['onHand'])}
-          onCommit={(value) => set(`On hand, ${label}`, [...path, 'onHand'], value)}
         />
       </FieldGroup>
       {isRound && <WrapFields fields={fields} size={size} index={index} />}

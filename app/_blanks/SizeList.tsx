@@ -43,7 +43,7 @@ export function SizeList({ fields }: Readonly<{ fields: BlankFields }>) {
       'New size',
       sizes.map((size) => size.name),
     );
-    set(`Add ${name} to ${blank.name}`, ['sizes', sizes.length], { ...last, name, onHand: 0 });
+    set(`Add ${name} to ${blank.name}`, ['sizes', sizes.length], { ...last, name });
   };
   const remove = (name: string) => {
     set(

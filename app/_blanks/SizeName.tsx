@@ -5,6 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { TextField } from '@/app/_fields/TextField';
 import { renameSize } from '@/lib/drafts/renameSize';
+import { renamedStock } from '@/lib/stock/renamedStock';
 import { textLimits } from '@/shared/limits';
 import { blankSizeSchema } from '@/shared/schemas/blank';
 import styles from './Blanks.module.css';
@@ -19,7 +20,7 @@ type SizeNameProps = Readonly<{
 
 /**
  * The name of a size. Jobs know sizes by their names, so a new name is given all at once, in the blank and in every
- * job, and not letter by letter.
+ * job, and not letter by letter. What lies there under the old name is said to lie under the new one.
  */
 export function SizeName({ fields: { id, blank, workspace, fieldId }, size, onRenamed }: SizeNameProps) {
   const list = fieldId('sizes');
@@ -32,7 +33,9 @@ export function SizeName({ fields: { id, blank, workspace, fieldId }, size, onRe
     const change = { blankId: id, from: size, to: wanted };
     focusById(list);
     onRenamed(wanted);
-    workspace.edit(`Rename ${size} to ${wanted}`, [
+    const stock = renamedStock(workspace.piles, change);
+    const entries = stock.map((body) => ({ kind: 'stockTransfer', body }) as const);
+    workspace.note(`Rename ${size} to ${wanted}`, entries, [
       {
         do: 'change',
         kind: 'blank',

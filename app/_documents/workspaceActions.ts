@@ -1,6 +1,8 @@
 import type { DocumentActions } from '@/app/_store/documentStore';
 import type { EditOutcome } from '@/app/_store/documentsState';
+import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { DocumentBodies, DocumentKind } from '@/lib/kinds/kinds';
+import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Change } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
@@ -41,7 +43,10 @@ export interface WorkspaceActions {
   readonly remove: (target: Target, label: string) => EditOutcome;
 }
 
-export function workspaceActions(edit: DocumentActions<DocumentBodies>['edit']): WorkspaceActions {
+export function workspaceActions({
+  edit,
+  note,
+}: Pick<DocumentActions<DocumentBodies>, 'edit' | 'note'>): WorkspaceActions {
   const one = (label: string, entry: Edit<DocumentBodies>, key?: string) => edit(label, [entry], key);
   return {
     setField: (target, label, path, value) =>
@@ -54,9 +59,13 @@ export function workspaceActions(edit: DocumentActions<DocumentBodies>['edit']):
     changePriceList: (id, label, to, key) =>
       one(label, { do: 'change', kind: 'priceList', id, to }, key === undefined ? undefined : `${id} ${key}`),
     applyFix: (jobId, label, changes) =>
-      edit(
+      note(
         label,
-        changes.map((change) => fieldEdit(targetOf(change, jobId), change.path, change.value)),
+        changes.flatMap(approvalOf),
+        changes.flatMap((change) => {
+          const target = targetOf(change, jobId);
+          return target === null ? [] : [fieldEdit(target, change.path, change.value)];
+        }),
       ),
     addJob: (id, job) => one(job.name, { do: 'add', kind: 'job', id, body: job }),
     addBlank: (id, blank) => one(blank.name, { do: 'add', kind: 'blank', id, body: blank }),
@@ -68,7 +77,17 @@ export function workspaceActions(edit: DocumentActions<DocumentBodies>['edit']):
 
 const idOf = (target: Target): string => (target.kind === 'workshop' ? WORKSHOP_ID : target.id);
 
-function targetOf(change: Change, jobId: string): Target {
+function approvalOf({
+  document,
+  id = '',
+  value,
+}: Change): readonly NewEntry<Pick<EntryBodies, 'approval'>>[] {
+  if (document !== 'approval') return [];
+  return [{ kind: 'approval', body: { artworkId: id, version: typeof value === 'number' ? value : null } }];
+}
+
+/** @returns null for what is noted and no document. */
+function targetOf(change: Change, jobId: string): Target | null {
   switch (change.document) {
     case 'workshop':
       return { kind: 'workshop' };
@@ -77,6 +96,8 @@ function targetOf(change: Change, jobId: string): Target {
     case 'blank':
     case 'artwork':
       return { kind: change.document, id: change.id ?? '' };
+    case 'approval':
+      return null;
     default:
       return change.document satisfies never;
   }

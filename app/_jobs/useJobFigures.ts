@@ -9,6 +9,7 @@ import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { JobFigures } from '@/lib/costing/jobFigures';
 import { jobLinks } from '@/lib/kinds/job/jobLinks';
+import { sameValue } from '@/lib/stored/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
 
 interface ListedFigures {
@@ -22,13 +23,23 @@ interface ListedFigures {
  * first. What was made once is remembered for as long as nothing it was made of changes, on other screens too.
  */
 export function useJobFigures(
-  { workshop, blanks, artworks }: Pick<ReadyWorkspace, 'workshop' | 'blanks' | 'artworks'>,
+  {
+    workshop,
+    blanks,
+    artworks,
+    onHand,
+    approvedVersions,
+  }: Pick<ReadyWorkspace, 'workshop' | 'blanks' | 'artworks' | 'onHand' | 'approvedVersions'>,
   jobs: readonly JobRecord[],
 ): ListedFigures {
   const asOf = useToday();
   const inputs = useMemo(
-    () => jobs.map((kept) => ({ kept, input: inputOf({ asOf, workshop, blanks, artworks, job: kept.job }) })),
-    [jobs, asOf, workshop, blanks, artworks],
+    () =>
+      jobs.map((kept) => {
+        const input = { asOf, workshop, blanks, artworks, job: kept.job, onHand, approvedVersions };
+        return { kept, input: inputOf(input) };
+      }),
+    [jobs, asOf, workshop, blanks, artworks, onHand, approvedVersions],
   );
   const wanted = useMemo(
     () =>
@@ -61,7 +72,7 @@ const known = new WeakMap<JobInput['job'], JobInput>();
 const made = new WeakMap<JobInput, JobFigures>();
 
 /** The documents a job names and no others: two hundred jobs are not to send every picture there is to the worker. */
-function inputOf({ asOf, workshop, blanks, artworks, job }: JobInput): JobInput {
+function inputOf({ asOf, workshop, blanks, artworks, job, ...noted }: JobInput): JobInput {
   const links = jobLinks(job);
   const idsOf = (kind: string) => new Set(links.filter(({ to }) => to === kind).map(({ id }) => id));
   const input: JobInput = {
@@ -70,6 +81,8 @@ function inputOf({ asOf, workshop, blanks, artworks, job }: JobInput): JobInput 
     blanks: entriesOf(blanks, idsOf('blank')),
     artworks: entriesOf(artworks, idsOf('artwork')),
     job,
+    onHand: entriesOf(noted.onHand, idsOf('blank')),
+    approvedVersions: entriesOf(noted.approvedVersions, idsOf('artwork')),
   };
   const before = known.get(job);
   if (before !== undefined && isSame(before, input)) return before;
@@ -86,7 +99,9 @@ const isSame = (one: JobInput, other: JobInput): boolean =>
   one.asOf === other.asOf &&
   one.workshop === other.workshop &&
   hasSameEntries(one.blanks, other.blanks) &&
-  hasSameEntries(one.artworks, other.artworks);
+  hasSameEntries(one.artworks, other.artworks) &&
+  sameValue(one.onHand, other.onHand) &&
+  sameValue(one.approvedVersions, other.approvedVersions);
 
 function hasSameEntries(
   one: Readonly<Record<string, unknown>>,

@@ -18,7 +18,7 @@ interface ListOffers {
 
 /** Prices every item of a list with today's rates, in the study worker. */
 export function useListOffers(
-  { workshop, blanks, artworks, jobs }: ReadyWorkspace,
+  { workshop, blanks, artworks, jobs, onHand, approvedVersions }: ReadyWorkspace,
   items: readonly PriceListItem[],
 ): ListOffers {
   const asOf = useToday();
@@ -28,9 +28,15 @@ export function useListOffers(
         const job = jobs.find(({ id }) => id === item.jobId)?.job;
         return job === undefined
           ? []
-          : [{ key: item.id, input: { asOf, workshop, blanks, artworks, job }, question: item }];
+          : [
+              {
+                key: item.id,
+                input: { asOf, workshop, blanks, artworks, job, onHand, approvedVersions },
+                question: item,
+              },
+            ];
       }),
-    [asOf, workshop, blanks, artworks, jobs, items],
+    [asOf, workshop, blanks, artworks, jobs, onHand, approvedVersions, items],
   );
   const asks = useSteadyAsks(wanted);
   const results = useStudies('freezeItem', asks);

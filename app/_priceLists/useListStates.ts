@@ -11,7 +11,7 @@ import type { PriceListVersion } from '@/shared/schemas/priceList';
 
 /** Holds the items of a version against today's rates, in the study worker; in the order of the version. */
 export function useListStates(
-  { workshop, blanks, artworks, jobs }: ReadyWorkspace,
+  { workshop, blanks, artworks, jobs, onHand, approvedVersions }: ReadyWorkspace,
   version: PriceListVersion | undefined,
 ): readonly ItemStanding[] {
   const asOf = useToday();
@@ -24,12 +24,12 @@ export function useListStates(
         return [
           {
             key: item.id,
-            input: { asOf, workshop, blanks, artworks, job },
+            input: { asOf, workshop, blanks, artworks, job, onHand, approvedVersions },
             question: { item, currency, taxMode },
           },
         ];
       }),
-    [asOf, workshop, blanks, artworks, jobs, version],
+    [asOf, workshop, blanks, artworks, jobs, onHand, approvedVersions, version],
   );
   const asks = useSteadyAsks(wanted);
   const results = useStudies('compareItem', asks);

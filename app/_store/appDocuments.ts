@@ -26,12 +26,16 @@ export function appDocuments(): DocumentStore<DocumentBodies> {
       openDeviceBackend({
         ...on,
         name: STORE_NAME,
-        database: () => ({ indexedDB: globalThis.indexedDB, IDBKeyRange: globalThis.IDBKeyRange }),
+        database: () => ({ indexedDB: globalThis.indexedDB }),
       }),
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,
     holdPage,
-    examples: { label: 'Example workshop', load: () => firstDocuments(new Date(), navigator.language) },
+    examples: {
+      label: 'Example workshop',
+      load: () => firstDocuments(new Date(), navigator.language),
+      loadEntries: async () => (await import('@/lib/examples/exampleApprovals')).exampleApprovals(),
+    },
   });
   return store;
 }

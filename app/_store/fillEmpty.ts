@@ -1,4 +1,6 @@
+import type { UncountedEntry } from '@/lib/stored/newEntries';
 import type { Stored } from '@/shared/schemas/stored';
+import { appendEntries } from './appendEntries';
 import type { BackendTx } from './backend';
 
 /** Mark of the first filling, so that a store its owner has emptied is not filled again. */
@@ -17,9 +19,15 @@ export async function isEmpty(tx: BackendTx): Promise<boolean> {
  *
  * @returns whether they were put in
  */
-export async function fillEmpty(tx: BackendTx, documents: readonly Stored[], at: number): Promise<boolean> {
+export async function fillEmpty(
+  tx: BackendTx,
+  documents: readonly Stored[],
+  at: number,
+  entries: readonly UncountedEntry[] = [],
+): Promise<boolean> {
   if (!(await isEmpty(tx))) return false;
   await tx.put('documents', documents);
+  await appendEntries(tx, entries, at);
   await tx.put('meta', [{ key: FILLED, at }]);
   return true;
 }

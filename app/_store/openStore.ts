@@ -1,4 +1,5 @@
 import { snapshotOf } from '@/lib/stored/documentChange';
+import { prepareEntries } from '@/lib/stored/newEntries';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendConnection } from './backendConnection';
@@ -59,19 +60,38 @@ async function firstFilling<Kinds extends Bodies>({
   connection,
   examples,
   registry,
+  entryKinds,
   now,
 }: OpenStoreOptions<Kinds>): Promise<FirstFilling> {
   if (examples === undefined) return nothingToAdd;
   const empty = await connection.attempt('read', isEmpty);
   if (!empty.ok || !empty.value) return nothingToAdd;
   const documents = newDocuments(await examples.load(), registry, now());
-  const filled = await connection.attempt('writeStrict', (tx) => fillEmpty(tx, documents, now()));
+  const entries = prepareEntries((await examples.loadEntries?.()) ?? [], entryKinds, () => false);
+  if (!entries.ok) throw new BadExample(JSON.stringify(entries.problem));
+  const filled = await connection.attempt('writeStrict', (tx) =>
+    fillEmpty(tx, documents, now(), entries.value),
+  );
   if (filled.ok) return nothingToAdd;
   // Not even the examples could be kept: they are shown all the same, and kept once that works.
   return {
-    pending: [{ label: examples.label, at: now(), changes: documents.map(making) }],
+    pending: [
+      {
+        label: examples.label,
+        at: now(),
+        changes: documents.map(making),
+        entries: entries.value.map((entry, index) => ({
+          ...entry,
+          ...{ id: `example-${index}`, device: 'thisdevice', count: index + 1, at: now() },
+        })),
+      },
+    ],
     why: filled.problem,
   };
+}
+
+class BadExample extends Error {
+  override readonly name = 'BadExample';
 }
 
 const making = (document: Stored) => ({

@@ -28,4 +28,6 @@ const sameInput = (one: StudyAsk<StudyName>['input'], other: StudyAsk<StudyName>
   one.workshop === other.workshop &&
   one.blanks === other.blanks &&
   one.artworks === other.artworks &&
-  one.job === other.job;
+  one.job === other.job &&
+  sameValue(one.onHand, other.onHand) &&
+  sameValue(one.approvedVersions, other.approvedVersions);

@@ -45,7 +45,6 @@ export function newJob({ name, day, workshop, blank, artworkId, machines }: NewJ
       mirrored: false,
       rights: { state: 'notStated', note: '' },
       version: 1,
-      approvedVersion: null,
       prepMinutes: typical(otherTypicals.prepMinutes.typical, 'min'),
     },
     job: {

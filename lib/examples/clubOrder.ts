@@ -92,6 +92,8 @@ export function clubOrder(day: string, wantedOn: string): JobInput {
       ownRows: [],
       waivers: [],
     },
+    onHand: {},
+    approvedVersions: { 'club-crest': 1 },
   };
 }
 
@@ -108,7 +110,6 @@ function clubArtworks(day: string): { readonly 'club-crest': Artwork; readonly '
       mirrored: false,
       rights: { state: 'promised', note: 'The committee has promised a letter.' },
       version: 1,
-      approvedVersion: 1,
       prepMinutes: rate(15, 'min'),
     },
     'hill-path': {
@@ -121,7 +122,6 @@ function clubArtworks(day: string): { readonly 'club-crest': Artwork; readonly '
       mirrored: false,
       rights: { state: 'permission', note: 'Drawn by a member, who agreed in writing.' },
       version: 1,
-      approvedVersion: null,
       prepMinutes: rate(30, 'min'),
     },
   };

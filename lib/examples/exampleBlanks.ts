@@ -12,7 +12,6 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
     widthMm: mmFromInches(width),
     packSize: 1,
     wrap: null,
-    onHand: 0,
     maxPrints: [
       largest('front', print),
       largest('back', print),
@@ -66,7 +65,6 @@ export function exampleBlanks(day: string): { readonly 'white-shirt': Blank; rea
             handleGapMm: mmFromInches(1.5),
             taperDegrees: 0,
           },
-          onHand: 0,
           maxPrints: [largest('wrap', [8.5, 3.6])],
         },
       ],

@@ -75,6 +75,8 @@ export function fairShirts(day: string): JobInput {
         }),
       ),
     },
+    onHand: {},
+    approvedVersions: Object.fromEntries(designs.map(({ id }) => [id, 1])),
   };
 }
 
@@ -115,6 +117,8 @@ export function fairMugs(day: string): JobInput {
         }),
       ),
     },
+    onHand: {},
+    approvedVersions: Object.fromEntries(chosen.map(({ id }) => [`${id}-strip`, 1])),
   };
 }
 
@@ -154,7 +158,6 @@ function art(
     mirrored: false,
     rights: { state: 'own', note: '' },
     version: 1,
-    approvedVersion: 1,
     prepMinutes: ratesOf(day)(prepMinutes, 'min'),
   };
 }

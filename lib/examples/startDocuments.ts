@@ -34,6 +34,9 @@ export function startInput(
     blanks: { [job.lines[0]?.blankId ?? ids.blank]: blank },
     artworks: { [ids.artwork]: artwork },
     job,
+    // Nothing of it is kept yet, so nobody can have counted or approved it.
+    onHand: {},
+    approvedVersions: {},
   };
 }
 
@@ -209,7 +212,6 @@ function withParts(own: Workshop, shops: readonly Workshop[], jobs: readonly Job
     ),
     // What the maker has written down in the meantime is theirs.
     ownRows: former?.ownRows ?? own.ownRows,
-    inkRecord: former?.inkRecord ?? own.inkRecord,
   };
 }
 

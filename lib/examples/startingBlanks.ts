@@ -57,7 +57,6 @@ export function startingBlank(name: StartingBlankName, day: string, place: Place
           size.wrapMm === undefined
             ? null
             : { circumferenceMm: size.wrapMm[0], handleGapMm: size.wrapMm[1], taperDegrees: 0 },
-        onHand: 0,
         maxPrints: places.map((position) => ({
           position,
           ...inMm(position.endsWith('Chest') ? chest : print),

@@ -31,6 +31,9 @@ function fullPath(change: Change): FieldPath {
     case 'artwork':
       if (change.id === undefined) throw new ChangeLeadsNowhere(change);
       return [`${change.document}s`, change.id, ...change.path];
+    case 'approval':
+      if (change.id === undefined) throw new ChangeLeadsNowhere(change);
+      return ['approvedVersions', change.id];
     default:
       return change.document satisfies never;
   }
@@ -38,7 +41,9 @@ function fullPath(change: Change): FieldPath {
 
 function written(documents: unknown, path: FieldPath, change: Change): unknown {
   try {
-    return setIn(documents, path, change.value);
+    // What is not approved has no entry there.
+    const value = change.document === 'approval' ? (change.value ?? undefined) : change.value;
+    return setIn(documents, path, value);
   } catch (error) {
     throw error instanceof NoSuchField ? new ChangeLeadsNowhere(change) : error;
   }

@@ -64,11 +64,13 @@ function tell(issue: z.core.$ZodIssue, document: unknown): readonly Located[] {
     case 'too_big':
       return one(tooLarge(issue.origin, Number(issue.maximum), found));
     case 'unrecognized_keys':
-      return issue.keys.slice(0, MOST_TOLD).map((key) => ({
-        variant: 'unknownKey',
-        facts: { key: clipped(key) },
-        path: [...named, shortStep(key)],
-      }));
+      return issue.keys.slice(0, MOST_TOLD).map((key): Located => {
+        const at = [...named, shortStep(key)];
+        const to = movedTo([...path, key], document);
+        return to === null
+          ? { variant: 'unknownKey', facts: { key: clipped(key) }, path: at }
+          : { variant: 'movedKey', facts: { key, to }, path: at };
+      });
     case 'invalid_value':
       return one({
         variant: 'badChoice',
@@ -87,6 +89,14 @@ function tell(issue: z.core.$ZodIssue, document: unknown): readonly Located[] {
     default:
       return issue satisfies never;
   }
+}
+
+/** Where the file holds now what files of earlier builds had in a blank or an artwork; null for any other field. */
+function movedTo([list, id, ...rest]: readonly (string | number)[], document: unknown): string | null {
+  if (list === 'artworks' && rest[0] === 'approvedVersion') return clipped(`approvedVersions.${id}`, 100);
+  if (list !== 'blanks' || rest[0] !== 'sizes' || rest[2] !== 'onHand') return null;
+  const size = valueAt(document, [list, id ?? '', ...rest.slice(0, 2), 'name']);
+  return clipped(`onHand.${id}.${typeof size === 'string' ? size : rest[1]}`, 100);
 }
 
 function tooSmall(origin: string, limit: number, isOpen: boolean, found: string): CaseOf<'DOC-01'> {

@@ -3,6 +3,7 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { Rate } from '@/shared/schemas/rate';
+import type { JobInput } from '@/shared/schemas/request';
 import type { Channel, Packaging, Press, Printer, Sheet, Workshop } from '@/shared/schemas/workshop';
 import type { RateName } from '@/shared/tables/rateCatalogue';
 
@@ -79,6 +80,9 @@ export interface ResolvedJob {
   readonly lines: readonly ResolvedLine[];
   /** The workshop's own rows and the job's; a job's row replaces one of the same id. */
   readonly ownRows: readonly OwnRow[];
+  /** What lies at home; ask `onHandOf`. */
+  readonly onHand: JobInput['onHand'];
+  readonly approvedVersions: JobInput['approvedVersions'];
 }
 
 declare const checked: unique symbol;

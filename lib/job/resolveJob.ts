@@ -87,6 +87,8 @@ function followReferences(input: JobInput, take: TakeRate): ResolvedJob | null {
       }),
     lines,
     ownRows: mergedRows(workshop.ownRows, job.ownRows),
+    onHand: input.onHand,
+    approvedVersions: input.approvedVersions,
   };
 }
 

@@ -11,7 +11,14 @@ import {
   type TakeBack,
   takeBackSchema,
 } from '@/shared/schemas/entries';
-import { type StockCount, type StockMove, stockCountSchema, stockMoveSchema } from '@/shared/schemas/stock';
+import {
+  type StockCount,
+  type StockMove,
+  type StockTransfer,
+  stockCountSchema,
+  stockMoveSchema,
+  stockTransferSchema,
+} from '@/shared/schemas/stock';
 import { stockItemLinks } from './stockItemLinks';
 
 const first = { nature: 'entry', version: 1, steps: {} } as const;
@@ -23,6 +30,15 @@ const stockMove: KindDescriptor<StockMove, 'entry'> = {
   linksOf: ({ item, reference }) => [
     ...stockItemLinks(item),
     ...(reference === null ? [] : [{ to: reference.kind, id: reference.id, path: ['reference', 'id'] }]),
+  ],
+};
+const stockTransfer: KindDescriptor<StockTransfer, 'entry'> = {
+  ...first,
+  word: 'stock transfer',
+  schema: stockTransferSchema,
+  linksOf: ({ from, to }) => [
+    ...stockItemLinks(from.item, ['from', 'item']),
+    ...stockItemLinks(to.item, ['to', 'item']),
   ],
 };
 const stockCount: KindDescriptor<StockCount, 'entry'> = {
@@ -41,7 +57,7 @@ const inkPrints: KindDescriptor<InkPrints, 'entry'> = {
   ...first,
   word: 'print run',
   schema: inkPrintsSchema,
-  linksOf: () => [],
+  linksOf: ({ jobId }) => (jobId === null ? [] : [{ to: 'job', id: jobId, path: ['jobId'] }]),
 };
 const approval: KindDescriptor<Approval, 'entry'> = {
   ...first,
@@ -65,6 +81,7 @@ const takeBack: KindDescriptor<TakeBack, 'entry'> = {
 /** Every kind of entry, under the name its records bear. */
 export const entryKinds = {
   stockMove,
+  stockTransfer,
   stockCount,
   inkRefill,
   inkPrints,

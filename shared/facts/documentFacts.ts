@@ -18,6 +18,8 @@ export interface DocumentFacts {
     | Variant<'badChoice', Found & { readonly allowed: string }>
     | Variant<'badForm', Found & { readonly form: string }>
     | Variant<'unknownKey' | 'badKey', { readonly key: string }>
+    /** A field that stands elsewhere now; `to` is its place in the file. */
+    | Variant<'movedKey', { readonly key: string; readonly to: string }>
     | Variant<'refused', Found & { readonly reason: string }>
     | Variant<'more', { readonly count: number }>
     | Variant<'repeated', { readonly name: string }>;

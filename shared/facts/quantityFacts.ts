@@ -36,6 +36,8 @@ export interface QuantityFacts {
         readonly left: number;
         /** What the pieces left over cost, in currency units. */
         readonly worth: number;
+        /** What lies at home; null where nobody counted. */
+        readonly counted: number | null;
       }>
     /** Blanks that the customer is to bring, in all and by size. */
     | Variant<

@@ -15,6 +15,8 @@ interface Order {
   /** Working days from order to arrival. */
   readonly lead: number;
   readonly wantedOn: string;
+  /** Blanks of which nobody has counted what lies at home; empty where all are counted. */
+  readonly uncounted: string;
 }
 
 /** Facts of the findings about time. Days as YYYY-MM-DD. */

@@ -51,7 +51,6 @@ export const artworkSchema = z.strictObject({
     note: z.string().max(500).default(''),
   }),
   version: z.int().min(1).max(10_000).default(1),
-  approvedVersion: z.int().min(1).max(10_000).nullable().default(null),
   /** Minutes to check, repair or draw it, once. */
   prepMinutes: rateSchema(['min']),
 });

@@ -70,7 +70,6 @@ export const blankSizeSchema = z.strictObject({
     })
     .nullable()
     .default(null),
-  onHand: z.int().min(0).max(100_000).default(0),
   maxPrints: z
     .array(z.strictObject({ position: z.enum(positions), widthMm: lengthMmSchema, heightMm: lengthMmSchema }))
     .max(20)

@@ -1,6 +1,6 @@
 import { artworkSchema } from './artwork';
 import { idSchema } from './basics';
-import { blankSchema } from './blank';
+import { blankSchema, sizeNameSchema } from './blank';
 import { jobSchema } from './job';
 import { daySchema } from './rate';
 import { workshopSchema } from './workshop';
@@ -14,6 +14,10 @@ export const jobInputSchema = z.strictObject({
   blanks: z.record(idSchema, blankSchema),
   artworks: z.record(idSchema, artworkSchema),
   job: jobSchema,
+  /** Blanks that lie at home in first grade, by blank and size. A size nobody counted is left out, which is not 0. */
+  onHand: z.record(idSchema, z.record(sizeNameSchema, z.number().min(-1e6).max(1e6))).default({}),
+  /** Version of each artwork that the customer has approved; left out where there is none. */
+  approvedVersions: z.record(idSchema, z.int().min(1).max(10_000)).default({}),
 });
 
 export type JobInput = z.infer<typeof jobInputSchema>;

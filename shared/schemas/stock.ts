@@ -25,10 +25,13 @@ export const stockPlaceSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('shop'), name: nameSchema }),
 ]);
 
+/** The best, or sold for less. */
+export const stockGrades = ['first', 'second'] as const;
+
 const lying = {
   item: stockItemSchema,
   place: stockPlaceSchema,
-  grade: z.enum(['first', 'second']),
+  grade: z.enum(stockGrades),
 } as const;
 
 /** Why something comes or goes. */
@@ -37,7 +40,6 @@ export const stockCauses = [
   'made',
   'used',
   'scrapped',
-  'moved',
   'sold',
   'given',
   'returned',
@@ -61,10 +63,26 @@ export const stockMoveSchema = z.strictObject({
     .nullable(),
 });
 
-/** Somebody counted: whatever the moves before it say, so many were there. */
+/**
+ * Something lies elsewhere now, or counts as another grade or size. One entry for both ends, so that nothing can
+ * leave without arriving.
+ */
+export const stockTransferSchema = z.strictObject({
+  from: z.strictObject(lying),
+  to: z.strictObject(lying),
+  quantity: z.number().min(0).max(1e6),
+});
+
+/**
+ * Somebody counted: whatever the entries before it say, so many were there. A count that names a lot is of that lot
+ * alone; one that names none is of all of them.
+ */
 export const stockCountSchema = z.strictObject({ ...lying, quantity: z.number().min(0).max(1e6) });
 
 export type StockItem = z.infer<typeof stockItemSchema>;
 export type StockPlace = z.infer<typeof stockPlaceSchema>;
+export type StockGrade = (typeof stockGrades)[number];
+export type StockCause = (typeof stockCauses)[number];
 export type StockMove = z.infer<typeof stockMoveSchema>;
+export type StockTransfer = z.infer<typeof stockTransferSchema>;
 export type StockCount = z.infer<typeof stockCountSchema>;

@@ -46,6 +46,27 @@ const withPicture = (body: object, fileId: string): unknown =>
     ? { ...body, picture: { ...body.picture, fileId } }
     : body;
 
+const paperSchema = paperKinds.priceListVersion.schema;
+const paperBodies = fromSchema(paperSchema).filter((body) => paperSchema.safeParse(body).success);
+
+const aPaper = (count: number, drawn: unknown): Paper => {
+  const body: unknown = JSON.parse(JSON.stringify(drawn));
+  return {
+    id: `devicea1-${count}`,
+    kind: 'priceListVersion',
+    version: 1,
+    device: 'devicea1',
+    count,
+    at: 5,
+    body,
+    series: 'd',
+    number: { count, letter: 'K' },
+    about: { kind: 'priceList', id: 'd' },
+    sha256: sha256OfValue(body),
+    file: null,
+  };
+};
+
 /** A workshop with drafts of every kind, entries, papers and the pictures that are named. */
 const devices: fc.Arbitrary<ModelDevice> = fc
   .record({
@@ -67,27 +88,6 @@ const devices: fc.Arbitrary<ModelDevice> = fc
       files: contents,
     }),
   );
-
-const paperSchema = paperKinds.priceListVersion.schema;
-const paperBodies = fromSchema(paperSchema).filter((body) => paperSchema.safeParse(body).success);
-
-const aPaper = (count: number, drawn: unknown): Paper => {
-  const body: unknown = JSON.parse(JSON.stringify(drawn));
-  return {
-    id: `devicea1-${count}`,
-    kind: 'priceListVersion',
-    version: 1,
-    device: 'devicea1',
-    count,
-    at: 5,
-    body,
-    series: 'd',
-    number: { count, letter: 'K' },
-    about: { kind: 'priceList', id: 'd' },
-    sha256: sha256OfValue(body),
-    file: null,
-  };
-};
 
 const named = (device: ModelDevice): ReadonlySet<string> => {
   const text = JSON.stringify([...device.here.drafts.values()]);

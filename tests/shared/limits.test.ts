@@ -16,8 +16,8 @@ describe('numberLimits reads', () => {
     ['a rate', numberLimits(blankSchema, ['blankFault', 'value']), { min: 0, max: 0.9 }],
     [
       'through lists',
-      numberLimits(blankSchema, ['sizes', 7, 'onHand']),
-      { min: 0, max: 100_000, decimals: 0 },
+      numberLimits(blankSchema, ['sizes', 7, 'packSize']),
+      { min: 1, max: 10_000, decimals: 0 },
     ],
     ['a day of the week', numberLimits(workshopSchema, ['freeHours', 6]), { min: 0, max: 24 }],
     ['one of several shapes', numberLimits(artworkSchema, ['coverage', 'total']), { min: 0, max: 4 }],

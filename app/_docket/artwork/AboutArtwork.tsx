@@ -37,7 +37,6 @@ const ownFields: readonly (keyof Artwork)[] = [
   'mirrored',
   'rights',
   'version',
-  'approvedVersion',
   'prepMinutes',
 ];
 

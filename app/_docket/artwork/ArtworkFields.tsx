@@ -14,6 +14,7 @@ import { numberLimits, textLimits } from '@/shared/limits';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
 import type { FieldPath } from '@/shared/setIn';
 import { otherTypicals } from '@/shared/tables/typicalRates';
+import { ApprovalNote } from './ApprovalNote';
 import { CoverageFields } from './CoverageFields';
 import { FinestFields } from './FinestFields';
 import { PixelFields } from './PixelFields';
@@ -81,12 +82,7 @@ export function ArtworkFields({ artwork, id, place }: ArtworkFieldsProps) {
           {...numberLimits(artworkSchema, ['version'])}
           width="narrow"
         />
-        <NumberField
-          {...of('Version the customer approved', 'approvedVersion')}
-          value={artwork.approvedVersion}
-          {...numberLimits(artworkSchema, ['approvedVersion'])}
-          hint="Empty until they say yes."
-        />
+        <ApprovalNote artwork={artwork} id={id} />
         <RateField
           {...of('Minutes to check and prepare it', 'prepMinutes')}
           rate={artwork.prepMinutes}

@@ -15,6 +15,8 @@ function bodyOf({ document, id = '' }: Change, input: JobInput): unknown {
       return input.blanks[id];
     case 'artwork':
       return input.artworks[id];
+    case 'approval':
+      return Object.hasOwn(input.approvedVersions, id) ? input.approvedVersions[id] : null;
     default:
       return document satisfies never;
   }

@@ -1,4 +1,5 @@
 import { audienceWords } from '@/app/_words/choices/audienceWords';
+import type { Formatter } from '@/app/_words/formatter';
 import type { QuantityFacts } from '@/shared/facts/quantityFacts';
 import { type WordingsOf, wording } from './wording';
 
@@ -76,6 +77,15 @@ export const quantityWords = {
         )
       : wording(
           `${facts.blank} in size ${facts.size} comes in packs of ${formatter.number(facts.pack, 0)}.`,
-          `For ${formatter.number(facts.needed, 0)} you buy ${formatter.number(facts.buy, 0)}; ${formatter.number(facts.left, 0)} worth ${formatter.money(facts.worth)} stay on the shelf. They are not in this job's cost.`,
+          `For ${formatter.number(facts.needed, 0)} you buy ${formatter.number(facts.buy, 0)}; ${formatter.number(facts.left, 0)} worth ${formatter.money(facts.worth)} stay on the shelf. They are not in this job's cost.${countedWords(facts.counted, formatter)}`,
         ),
 } satisfies WordingsOf<QuantityFacts>;
+
+// Helpers
+
+function countedWords(counted: number | null, formatter: Formatter): string {
+  if (counted === null) return ' Nobody has counted this size, so all are bought; count what lies at home.';
+  return counted < 0
+    ? ` More went out than was ever in (${formatter.number(counted, 0)}): count this size.`
+    : '';
+}

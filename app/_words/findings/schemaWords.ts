@@ -99,6 +99,11 @@ export function schemaWords(finding: Refused, formatter: Formatter, nameOf: Name
         `“${facts.key}” is no field known there: ${field}.`,
         'Read past, a misspelt field would count as missing, so nothing is read past. Correct the name, or take it out.',
       );
+    case 'movedKey':
+      return wording(
+        `“${facts.key}” is not part of it any more: ${field}.`,
+        `It stands beside the documents now. Take it out there, and where it says something write it at ${facts.to} of the file.`,
+      );
     case 'badKey':
       return wording(
         `“${facts.key}” cannot be the name of an entry.`,

@@ -40,23 +40,27 @@ export const timeWords = {
     }
     const latest = formatter.day(facts.latest);
     const lead = formatter.count(facts.lead, 'working day');
+    const count =
+      facts.uncounted === ''
+        ? ''
+        : ` Nobody has counted what lies at home of ${facts.uncounted}; where that is enough, nothing need be ordered.`;
     const agree = (later: string) =>
       later === '' ? 'Agree on a later day' : `Agree on ${formatter.day(later)} or later`;
     switch (variant) {
       case 'passed':
         return wording(
           `Blanks had to be ordered by ${latest} to be ready on ${formatter.day(facts.wantedOn)}.`,
-          `With ${lead} to arrive they come too late for the bench. ${agree(facts.later)}, or find a faster supplier.`,
+          `With ${lead} to arrive they come too late for the bench. ${agree(facts.later)}, or find a faster supplier.${count}`,
         );
       case 'soon':
         return wording(
           `Order the blanks by ${latest}.`,
-          `They take ${lead} to arrive, and after that day ${formatter.day(facts.wantedOn)} cannot be kept. ${agree(facts.later)}, or order now.`,
+          `They take ${lead} to arrive, and after that day ${formatter.day(facts.wantedOn)} cannot be kept. ${agree(facts.later)}, or order now.${count}`,
         );
       default:
         return wording(
           `Order the blanks by ${latest}.`,
-          `They take ${lead} to arrive; that day leaves the bench its time and a day to spare before ${formatter.day(facts.wantedOn)}.`,
+          `They take ${lead} to arrive; that day leaves the bench its time and a day to spare before ${formatter.day(facts.wantedOn)}.${count}`,
         );
     }
   },

@@ -2,7 +2,8 @@ import { edgeRules } from '@/lib/check/placement/edgeRules';
 import { nameListRules } from '@/lib/check/placement/nameList';
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
-import { placementPlaces } from '@/lib/job/places';
+import { approvedVersionOf } from '@/lib/job/approvedVersionOf';
+import { type PlacementPlace, placementPlaces } from '@/lib/job/places';
 import { thresholds } from '@/shared/tables/thresholds';
 import { eachArtwork } from './eachArtwork';
 import { finestParts } from './finestParts';
@@ -60,13 +61,12 @@ const mirrored: Rule = ({ resolved }) =>
  */
 const approval: Rule = ({ resolved }) => {
   if (resolved.job.madeFor === 'stock') return [];
-  const open = eachArtwork(resolved).filter(
-    ({ placed: { artwork } }) => artwork.approvedVersion !== artwork.version,
-  );
+  const approvedOf = ({ placed }: PlacementPlace) => approvedVersionOf(resolved, placed.placement.artworkId);
+  const open = eachArtwork(resolved).filter((place) => approvedOf(place) !== place.placed.artwork.version);
   const [first] = open;
   if (first === undefined) return [];
   const { artwork } = first.placed;
-  const approved = artwork.approvedVersion;
+  const approved = approvedOf(first);
   const artworks = open.map(({ placed }) => placed.artwork.name).join(', ');
   return [
     makeFinding({
@@ -75,16 +75,16 @@ const approval: Rule = ({ resolved }) => {
       ...(approved === null
         ? ({ variant: 'none', facts: { artworks } } as const)
         : ({ variant: 'other', facts: { artworks, version: artwork.version, approved } } as const)),
-      where: first.whereArtwork('approvedVersion'),
+      where: first.whereArtwork('version'),
       found: approved === null ? null : String(approved),
       limit: String(artwork.version),
       fix: {
         label: 'markApproved',
         facts: { count: open.length },
         changes: open.map(({ placed }) => ({
-          document: 'artwork',
+          document: 'approval',
           id: placed.placement.artworkId,
-          path: ['approvedVersion'],
+          path: [],
           value: placed.artwork.version,
         })),
       },

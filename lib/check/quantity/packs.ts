@@ -1,6 +1,7 @@
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
+import { onHandOf } from '@/lib/job/onHandOf';
 import type { LinePlace } from '@/lib/job/places';
 import { linePlaces } from '@/lib/job/places';
 
@@ -19,7 +20,9 @@ export const packRule: Rule = ({ resolved }) =>
       const index = blank.sizes.findIndex(({ name }) => name === size);
       const known = blank.sizes[index];
       const pack = known?.packSize ?? 1;
-      const toBuy = Math.ceil(blanks - 1e-9) - (known?.onHand ?? 0);
+      const counted = onHandOf(resolved, place.line.line.blankId, size);
+      // What nobody counted is bought whole, and less than none takes nothing away from what is needed.
+      const toBuy = Math.ceil(blanks - 1e-9) - Math.max(0, counted ?? 0);
       const left = toBuy > 0 ? (pack - (toBuy % pack)) % pack : 0;
       if (left === 0) return [];
       const price = place.line.sizes.find((wanted) => wanted.size === size)?.blankPrice.value ?? 0;
@@ -38,6 +41,7 @@ export const packRule: Rule = ({ resolved }) =>
             buy: toBuy + left,
             left,
             worth: left * price,
+            counted,
           },
         }),
       ];

@@ -1,4 +1,5 @@
-import type { ResolvedLine } from '@/lib/job/checkedJob';
+import type { ResolvedJob, ResolvedLine } from '@/lib/job/checkedJob';
+import { onHandOf } from '@/lib/job/onHandOf';
 import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
 import { type FreeHours, firstDayBack, lastDayForward } from './benchCalendar';
 
@@ -6,9 +7,11 @@ import { type FreeHours, firstDayBack, lastDayForward } from './benchCalendar';
 const BUFFER_DAYS = 1;
 
 /** Good pieces alone decide here; spares are the business of the buying list. A customer's own blanks are not ordered. */
-export const isToOrder = ({ sizes, blank }: ResolvedLine): boolean =>
-  blank.suppliedBy === 'maker' &&
-  sizes.some(({ size, quantity }) => quantity > (blank.sizes.find(({ name }) => name === size)?.onHand ?? 0));
+export const isToOrder =
+  (job: Pick<ResolvedJob, 'onHand'>) =>
+  ({ line, sizes, blank }: ResolvedLine): boolean =>
+    blank.suppliedBy === 'maker' &&
+    sizes.some(({ size, quantity }) => quantity > (onHandOf(job, line.blankId, size) ?? 0));
 
 /**
  * The last day on which blanks can be ordered.

@@ -62,8 +62,8 @@ function byHours(asOf: string, free: FreeHours, hours: number, ready: (lastBench
 }
 
 /** @param ordered the working day on which blanks are ordered */
-function byBlanks({ lines }: CheckedJob, facts: CostFacts, free: FreeHours, ordered: string): Day {
-  const leads = lines.filter(isToOrder).flatMap(({ blank }) => blank.leadWorkingDays ?? []);
+function byBlanks(job: CheckedJob, facts: CostFacts, free: FreeHours, ordered: string): Day {
+  const leads = job.lines.filter(isToOrder(job)).flatMap(({ blank }) => blank.leadWorkingDays ?? []);
   return leads.length === 0
     ? undefined
     : dayWithBlanks(ordered, free, facts.benchMinutes / 60, Math.max(...leads));

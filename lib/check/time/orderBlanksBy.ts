@@ -1,6 +1,7 @@
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
+import { onHandOf } from '@/lib/job/onHandOf';
 import { daysBetween, workingDaysBetween } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
@@ -17,7 +18,7 @@ import { moveDateFix } from './moveDateFix';
 export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly Finding[] {
   const { wantedOn } = checked.job;
   const free = checked.workshop.freeHours;
-  const toOrder = checked.lines.filter(isToOrder);
+  const toOrder = checked.lines.filter(isToOrder(checked));
   if (wantedOn === null || free === null || toOrder.length === 0) return [];
   const unknown = toOrder.find(({ blank }) => blank.leadWorkingDays === null);
   if (unknown !== undefined) return [leadUnknown(unknown)];
@@ -31,7 +32,7 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
   const isPassed = daysBetween(checked.asOf, latest) < 0;
   const severity = isPassed ? 'stop' : days <= soon ? 'caution' : 'note';
   const later = severity === 'note' ? null : earliestDay(checked, facts, severity);
-  const order = { latest, lead, wantedOn };
+  const order = { latest, lead, wantedOn, uncounted: uncountedOf(checked, toOrder) };
   return [
     makeFinding({
       id: 'TIM-02',
@@ -46,6 +47,14 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
     }),
   ];
 }
+
+/** Blanks to order of which some wanted size was never counted. */
+const uncountedOf = (job: CheckedJob, lines: readonly ResolvedLine[]): string => {
+  const names = lines.flatMap(({ line, blank, sizes }) =>
+    sizes.some(({ size }) => onHandOf(job, line.blankId, size) === null) ? [blank.name] : [],
+  );
+  return [...new Set(names)].join(', ');
+};
 
 function leadUnknown({ line, blank }: ResolvedLine): Finding {
   return makeFinding({

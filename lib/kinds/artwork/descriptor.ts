@@ -1,12 +1,14 @@
 import type { KindDescriptor } from '@/lib/stored/registry';
 import { type Artwork, artworkSchema } from '@/shared/schemas/artwork';
+import { approvalLeaves, artworkWithoutApproval } from './approvalLeaves';
 import { artworkWithFinest, artworkWithPicture } from './migrations';
 
 export const artwork: KindDescriptor<Artwork, 'draft'> = {
   nature: 'draft',
   word: 'artwork',
-  version: 3,
+  version: 4,
   schema: artworkSchema,
-  steps: { 1: artworkWithPicture, 2: artworkWithFinest },
+  steps: { 1: artworkWithPicture, 2: artworkWithFinest, 3: artworkWithoutApproval },
+  partings: { 3: approvalLeaves },
   linksOf: () => [],
 };

@@ -3,6 +3,7 @@ import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { DocumentStore } from '@/app/_store/documentStore';
 import { memoryBackend } from '@/app/_store/memoryBackend';
 import { priceJob } from '@/lib/costing/priceJob';
+import { exampleApprovals } from '@/lib/examples/exampleApprovals';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { entryKinds } from '@/lib/kinds/entryKinds';
@@ -28,7 +29,11 @@ export function benchStore(): DocumentStore<DocumentBodies> {
     openBackend: async () => ({ state: 'open', backend: memoryBackend() }),
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
-    examples: { label: 'Examples', load: async () => exampleDocuments(TEST_DAY) },
+    examples: {
+      label: 'Examples',
+      load: async () => exampleDocuments(TEST_DAY),
+      loadEntries: async () => exampleApprovals(),
+    },
   });
   return store;
 }

@@ -5,9 +5,12 @@ import { workspaceActions } from '@/app/_documents/workspaceActions';
 /** Keys under which edits of one field would become one step of undo. */
 function keysOf(acts: readonly (() => void)[]): readonly (string | undefined)[] {
   const keys: (string | undefined)[] = [];
-  const actions = workspaceActions((_label, _edits, key) => {
-    keys.push(key);
-    return { state: 'shown' };
+  const actions = workspaceActions({
+    edit: (_label, _edits, key) => {
+      keys.push(key);
+      return { state: 'shown' };
+    },
+    note: () => ({ state: 'shown' }),
   });
   for (const act of acts) {
     act();

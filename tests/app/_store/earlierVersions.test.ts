@@ -4,8 +4,10 @@ import { readDocument } from '@/lib/stored/readDocument';
 import { entryOf } from '@/lib/stored/registry';
 import artwork1 from '@/tests/fixtures/stored/artwork1.json' with { type: 'json' };
 import artwork2 from '@/tests/fixtures/stored/artwork2.json' with { type: 'json' };
+import artwork3 from '@/tests/fixtures/stored/artwork3.json' with { type: 'json' };
 import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
 import blank2 from '@/tests/fixtures/stored/blank2.json' with { type: 'json' };
+import blank3 from '@/tests/fixtures/stored/blank3.json' with { type: 'json' };
 import job1 from '@/tests/fixtures/stored/job1.json' with { type: 'json' };
 import job2 from '@/tests/fixtures/stored/job2.json' with { type: 'json' };
 import job3 from '@/tests/fixtures/stored/job3.json' with { type: 'json' };
@@ -89,7 +91,6 @@ describe('a workshop', () => {
       })),
       channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop1.body.policy, ...unsaid, ...chosen },
-      inkRecord: { refills: [], runs: [] },
     });
   });
 
@@ -102,7 +103,6 @@ describe('a workshop', () => {
       sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
       channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop2.body.policy, ...unsaid, ...chosen },
-      inkRecord: { refills: [], runs: [] },
     });
   });
 });
@@ -184,47 +184,45 @@ describe('how lists are reckoned', () => {
       policy: { breaks: [1, 5, 25] },
     });
   });
+});
 
-  it('of lists that went out has its new name and its old meaning: a cap acts on the price of each size', () => {
-    const [version] = priceList1.body.versions;
-    const [shirts, caps] = version?.items ?? [];
-    expect(read(priceList1)).toMatchObject({
-      items: [{ charges: ['minimumOrder', 'name'] }],
-      versions: [
-        {
-          items: [
-            {
-              selling: 'capped',
-              capOn: 'size',
-              setUp: null,
-              breaks: shirts?.breaks,
-              charges: shirts?.charges,
-            },
-            { selling: 'setUpApart', setUp: { start: 13_181, each: 1270 }, breaks: caps?.breaks },
-          ],
-        },
-      ],
-    });
+describe('a price list', () => {
+  it('of version 1 keeps what its next version offers; what went out is no part of it any more', () => {
+    const { versions: _, ...draft } = priceList1.body;
+    expect(read(priceList1)).toEqual(draft);
   });
 });
 
 describe('a blank', () => {
   it('of version 1 was not measured around', () => {
-    const sizes = blank1.body.sizes.map((size) => ({ ...size, wrap: null }));
+    const sizes = blank1.body.sizes.map(({ onHand: _, ...size }) => ({ ...size, wrap: null }));
     expect(read(blank1)).toEqual({ ...blank1.body, sizes, suppliedBy: 'maker', traits: undescribed });
   });
 
   it('of version 2 was bought by its maker', () => {
-    expect(read(blank2)).toEqual({ ...blank2.body, suppliedBy: 'maker', traits: undescribed });
+    const sizes = blank2.body.sizes.map(({ onHand: _, ...size }) => size);
+    expect(read(blank2)).toEqual({ ...blank2.body, sizes, suppliedBy: 'maker', traits: undescribed });
+  });
+
+  it('of version 3 keeps all but its stock, which leaves as entries', () => {
+    const sizes = blank3.body.sizes.map(({ onHand: _, ...size }) => size);
+    expect(read(blank3)).toEqual({ ...blank3.body, sizes });
   });
 });
 
 describe('an artwork', () => {
   it('of version 1 has its own figures and no picture', () => {
-    expect(read(artwork1)).toEqual({ ...artwork1.body, picture: null, finest: null, colourMatch: 'free' });
+    const { approvedVersion: _, ...body } = artwork1.body;
+    expect(read(artwork1)).toEqual({ ...body, picture: null, finest: null, colourMatch: 'free' });
   });
 
   it('of version 2 has no smallest parts', () => {
-    expect(read(artwork2)).toEqual({ ...artwork2.body, finest: null, colourMatch: 'free' });
+    const { approvedVersion: _, ...body } = artwork2.body;
+    expect(read(artwork2)).toEqual({ ...body, finest: null, colourMatch: 'free' });
+  });
+
+  it('of version 3 keeps all but its approval, which leaves as an entry', () => {
+    const { approvedVersion: _, ...body } = artwork3.body;
+    expect(read(artwork3)).toEqual(body);
   });
 });

@@ -203,21 +203,34 @@ describe('TIM-02 counts back to the last day for ordering blanks', () => {
   });
 
   it.each([
-    [
-      'the shelf holds them all',
-      {
-        'blank:white-shirt.sizes': clubWith({}).blanks['white-shirt']?.sizes.map((size) => ({
-          ...size,
-          onHand: 100,
-        })),
-      },
-      'pass',
-    ],
     ['no day agreed', { 'job.wantedOn': null }, 'pass'],
     ['free hours not set', { 'workshop.freeHours': null }, 'pass'],
     ['days to arrive not set', { 'blank:white-shirt.leadWorkingDays': null }, 'caution unknown'],
   ])('%s', (_, fields, expected) => {
     expect(verdictOf(clubWith(fields), 'TIM-02')).toBe(expected);
+  });
+
+  it('orders nothing where enough lies at home, and all where one size falls short or was never counted', () => {
+    const wanted = club().job.lines[0]?.quantities ?? [];
+    const shelf = (of: (size: string, quantity: number) => number | null) => ({
+      ...club(),
+      onHand: {
+        'white-shirt': Object.fromEntries(
+          wanted.flatMap(({ size, quantity }) => {
+            const lying = of(size, quantity);
+            return lying === null ? [] : [[size, lying]];
+          }),
+        ),
+      },
+    });
+    const uncounted = (input: JobInput) => review(input, 'TIM-02').map(({ facts }) => facts);
+    expect(uncounted(shelf((_, quantity) => quantity))).toEqual([]);
+    expect(uncounted(shelf((size, quantity) => (size === 'M' ? quantity - 1 : quantity)))).toMatchObject([
+      { uncounted: '' },
+    ]);
+    expect(uncounted(shelf((size, quantity) => (size === 'M' ? null : quantity)))).toMatchObject([
+      { uncounted: 'White shirt, 100 % polyester' },
+    ]);
   });
 });
 

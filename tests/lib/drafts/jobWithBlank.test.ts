@@ -34,7 +34,15 @@ function equipped(language: string) {
 function jobOn(from: Blank, workshop: JobInput['workshop']): JobInput {
   const blank = { id: 'from', body: from };
   const { job, artwork } = newJob({ name: 'Job', day: DAY, workshop, blank, artworkId: 'a' });
-  return { asOf: DAY, workshop, blanks: { from }, artworks: { a: artwork }, job };
+  return {
+    asOf: DAY,
+    workshop,
+    blanks: { from },
+    artworks: { a: artwork },
+    job,
+    onHand: {},
+    approvedVersions: {},
+  };
 }
 
 function moved(input: JobInput, to: Blank): JobInput {

@@ -22,7 +22,15 @@ describe('newJob', () => {
   it('can be begun in a workshop that has nothing; the check tells each thing that is not there', () => {
     const { job, artwork } = newJob({ name: 'Job', day: DAY, workshop: bare, blank: null, artworkId: 'a' });
     expect(jobSchema.parse(job)).toEqual(job);
-    const { findings } = checkJob({ asOf: DAY, workshop: bare, blanks: {}, artworks: { a: artwork }, job });
+    const { findings } = checkJob({
+      asOf: DAY,
+      workshop: bare,
+      blanks: {},
+      artworks: { a: artwork },
+      job,
+      onHand: {},
+      approvedVersions: {},
+    });
     const missing = findings.flatMap((one) => (one.id === 'DOC-02' ? [one.facts.kind] : []));
     expect(missing.toSorted()).toEqual(['blank', 'channel', 'press', 'printer', 'sheet']);
   });

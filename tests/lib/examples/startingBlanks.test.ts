@@ -36,6 +36,8 @@ describe.each(startingBlankNames)('the starting %s', (name) => {
         blanks: { b: body },
         artworks: { a: artwork },
         job: filled,
+        onHand: {},
+        approvedVersions: {},
       });
       // The workshop has a flat press only, so what is round is told to be on the wrong one.
       const stops = findings.filter(({ severity }) => severity === 'stop').map(({ id }) => id);

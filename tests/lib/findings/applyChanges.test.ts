@@ -7,7 +7,7 @@ it('applyChanges writes into a copy and shares what it does not touch', () => {
   const kept = structuredClone(before);
   const after = applyChanges(before, [
     { document: 'job', path: ['lines', 0, 'orderedQuantity'], value: 40 },
-    { document: 'blank', id: 'white-shirt', path: ['sizes', 1, 'onHand'], value: 3 },
+    { document: 'blank', id: 'white-shirt', path: ['sizes', 1, 'packSize'], value: 3 },
     { document: 'artwork', id: 'club-crest', path: ['version'], value: 2 },
     { document: 'workshop', path: ['circuit'], value: null },
   ]);
@@ -17,7 +17,7 @@ it('applyChanges writes into a copy and shares what it does not touch', () => {
     artworks: { 'club-crest': { version: 2 } },
     workshop: { circuit: null },
   });
-  expect(after).toHaveProperty('blanks.white-shirt.sizes.1.onHand', 3);
+  expect(after).toHaveProperty('blanks.white-shirt.sizes.1.packSize', 3);
   expect(after).toHaveProperty('workshop.rates', before.workshop.rates);
 });
 
@@ -27,7 +27,15 @@ it('applyChanges adds a field that a document may have but did not', () => {
   expect(after).toHaveProperty('job.rates.wage', rate);
 });
 
+it('applyChanges notes an approval beside the documents, and takes one away', () => {
+  const approve = (id: string, value: number | null) =>
+    applyChanges(club(), [{ document: 'approval', id, path: [], value }]);
+  expect(approve('hill-path', 1)).toHaveProperty('approvedVersions', { 'club-crest': 1, 'hill-path': 1 });
+  expect(approve('club-crest', null)).toHaveProperty('approvedVersions', {});
+});
+
 it.each([
+  [{ document: 'approval', path: [], value: 1 } as const],
   [{ document: 'job', path: ['lines', 9, 'name'], value: '' } as const],
   [{ document: 'blank', path: ['name'], value: '' } as const],
   [{ document: 'blank', id: 'constructor', path: ['name'], value: '' } as const],

@@ -102,6 +102,18 @@ describe('documentFindings tells what a schema refused', () => {
       'unknownKey',
       '“wantedBy” is no field known there: wanted by of the job of the file.',
     ],
+    [
+      'blanks.white-shirt.sizes.2.onHand',
+      3,
+      'movedKey',
+      '“onHand” is not part of it any more: on hand of size 3 of “white-shirt” of the blanks of the file.',
+    ],
+    [
+      'artworks.hill-path.approvedVersion',
+      1,
+      'movedKey',
+      '“approvedVersion” is not part of it any more: approved version of “hill-path” of the artworks of the file.',
+    ],
     ['blanks.bad id!', {}, 'badKey', '“bad id!” cannot be the name of an entry.'],
     ['job.lines', [], 'tooFew', 'List of lines of the job of the file must hold at least 1.'],
     ['job.name', '', 'tooShort', 'Name of the job of the file needs at least 1 character.'],
@@ -119,6 +131,20 @@ describe('documentFindings tells what a schema refused', () => {
     const words = findingWords(finding, context);
     expect(words.sentence).toBe(sentence);
     expect(words.detail).toMatch(/^[A-Z].*[.”]$/);
+  });
+
+  it('says where the file holds now what stood in a blank or an artwork', () => {
+    const detail = (path: string) => {
+      const [finding] = findingsOf(broken(path, 1));
+      return finding === undefined ? '' : findingWords(finding, context).detail;
+    };
+    expect(detail('blanks.white-shirt.sizes.2.onHand')).toContain(
+      'write it at onHand.white-shirt.L of the file.',
+    );
+    expect(detail('artworks.hill-path.approvedVersion')).toContain(
+      'at approvedVersions.hill-path of the file.',
+    );
+    expect(detail('job.onHand')).not.toContain('write it at');
   });
 
   it.each([null, undefined, 3, 'text', [], true])('reads no document in %s', (value) => {

@@ -2,6 +2,7 @@
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { approvedVersions } from '@/lib/artwork/approvedVersions';
 import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 
@@ -71,7 +72,7 @@ describe('findings', () => {
     await layOut();
     fireEvent.click(checks().getByRole('button', { name: /notes: / }));
     fireEvent.click(checks().getByText('The customer has approved it'));
-    expect(kept.artwork('hill-path').approvedVersion).toBe(1);
+    expect(approvedVersions(benchStore().getState().entries.approval)).toMatchObject({ 'hill-path': 1 });
     expect(kept.undoLabel()).toBe('The customer has approved it');
     await waitFor(() => expect(checks().queryByText('The customer has approved it')).toBeNull());
     expect(document.activeElement).toHaveTextContent('Nothing stops it. 2 things to settle');

@@ -134,7 +134,7 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'artwork:hill-path.coverage': { kind: 'total', total: 2.8 } },
   { 'artwork:hill-path.coverage': { kind: 'total', total: 3.8 } },
   { 'job.lines.0.placements.0.mirror': false, 'artwork:club-crest.mirrored': true },
-  { 'artwork:hill-path.approvedVersion': 2 },
+  { 'approval:hill-path': 2 },
   { 'artwork:hill-path.colourMatch': 'wanted' },
   { 'job.lines.0.nameList': 'Ana\nBo' },
   { 'job.lines.0.nameList': 'Ana\nana\nBo\nbo' },

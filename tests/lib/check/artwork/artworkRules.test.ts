@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
+import { jobInputSchema } from '@/shared/schemas/request';
 import { mmFromInches } from '@/shared/units';
 import { club, clubWith, mended, mugsWith, told, verdict } from '@/tests/fixtures/clubJob';
 
@@ -145,17 +146,27 @@ describe('ART-13 compares the version with the approved one', () => {
   ])('version %d, approved %s: %s', (version, approvedVersion, expected) => {
     const input = clubWith({
       'artwork:hill-path.version': version,
-      'artwork:hill-path.approvedVersion': approvedVersion,
+      'approval:hill-path': approvedVersion,
     });
     expect(verdict(input, 'ART-13')).toBe(expected);
   });
 
   it('speaks once for all artworks of the order, and its button marks them all', () => {
-    const input = clubWith({ 'artwork:club-crest.approvedVersion': null });
+    const input = clubWith({ 'approval:club-crest': null });
     const [finding, ...others] = told(input, 'ART-13');
     expect(others).toEqual([]);
     expect(finding?.facts.artworks).toBe('Hill path picture, Club crest');
     expect(verdict(mended(input, finding), 'ART-13')).toBe('pass');
+  });
+
+  it('knows no approval of an artwork that is called like a part of the language', () => {
+    const input = club();
+    const [line, ...others] = input.job.lines;
+    if (line === undefined) throw new Error('the club order has a line');
+    const placements = line.placements.map((placement) => ({ ...placement, artworkId: 'constructor' }));
+    const artworks = { constructor: input.artworks['hill-path'] };
+    const job = { ...input.job, lines: [{ ...line, placements }, ...others] };
+    expect(verdict(jobInputSchema.parse({ ...input, artworks, job }), 'ART-13')).toBe('note none');
   });
 
   it('has nobody to ask where goods are made to stock', () => {

@@ -79,12 +79,12 @@ describe('QTY-04 stops sizes that cannot be made', () => {
 
 // 11 L shirts through presses that lose 3.5 % and 2 %, 1 % of blanks faulty: 11 ÷ 0.93624 = 11.75, so 12.
 describe('QTY-08 counts what is left of the last pack', () => {
-  const packs = (packSize: number | null, onHand = 0) =>
+  const packs = (packSize: number | null, onHand: number | null = null) =>
     told(
-      clubWith({
-        'blank:white-shirt.sizes.2.packSize': packSize,
-        'blank:white-shirt.sizes.2.onHand': onHand,
-      }),
+      {
+        ...clubWith({ 'blank:white-shirt.sizes.2.packSize': packSize }),
+        onHand: onHand === null ? {} : { 'white-shirt': { L: onHand } },
+      },
       'QTY-08',
     )[0]?.facts;
 
@@ -93,7 +93,10 @@ describe('QTY-08 counts what is left of the last pack', () => {
     [1, 0, undefined],
     [12, 0, undefined],
     [6, 0, undefined],
-    [10, 0, { needed: 12, buy: 20, left: 8, worth: 8 * 4.6 }],
+    [10, 0, { needed: 12, buy: 20, left: 8, worth: 8 * 4.6, counted: 0 }],
+    // Nobody counted: bought whole, and told so. Below none takes nothing away either.
+    [10, null, { needed: 12, buy: 20, left: 8, worth: 8 * 4.6, counted: null }],
+    [10, -5, { needed: 12, buy: 20, left: 8, worth: 8 * 4.6, counted: -5 }],
     [5, 0, { needed: 12, buy: 15, left: 3 }],
     [10, 2, undefined],
     [10, 12, undefined],

@@ -1,0 +1,159 @@
+import type { Formatter } from '@/app/_words/formatter';
+import { expectedOf, type Pile } from '@/lib/stock/foldStock';
+import type { StockEntry } from '@/lib/stock/stockEntry';
+import type { SizeStock } from '@/lib/stock/stockOf';
+import { formatMinor, type MinorUnits } from '@/shared/money';
+import type { StockCause, StockGrade, StockMove, StockPlace } from '@/shared/schemas/stock';
+
+export const placeWords = (place: StockPlace): string => {
+  switch (place.kind) {
+    case 'home':
+      return 'at home';
+    case 'van':
+      return 'in the van';
+    case 'shop':
+      return `at ${place.name}`;
+    default:
+      return place satisfies never;
+  }
+};
+
+/** What happened, as a maker says it of pieces. */
+export const causeWords: Readonly<Record<StockCause, string>> = {
+  bought: 'Bought',
+  made: 'Made',
+  used: 'Used',
+  scrapped: 'Spoiled',
+  sold: 'Sold',
+  given: 'Given away',
+  returned: 'Came back',
+  lost: 'Lost',
+};
+
+/** What can be noted of the blanks of a size. */
+export const actWords = {
+  ...causeWords,
+  counted: 'Counted',
+  moved: 'Moved',
+} as const;
+
+export const gradeWords: Readonly<Record<StockGrade, string>> = { first: 'First', second: 'Second' };
+
+interface Typed {
+  readonly act: keyof typeof actWords;
+  readonly quantity: number | null;
+  readonly lot: string | null;
+  /** What lies there; null where nothing is known of it. */
+  readonly pile: Pile | null;
+}
+
+/** What a figure means beside what is noted, told before it is noted itself. */
+export function countHint(
+  { act, quantity, lot, pile }: Typed,
+  formatter: Formatter,
+): { readonly hint: string | undefined; readonly caution: string | undefined } {
+  const noted = pile === null ? null : expectedOf(pile, lot);
+  if (noted === null)
+    return { hint: act === 'counted' ? 'Not counted there yet.' : undefined, caution: undefined };
+  const hint = `${formatter.number(noted)} noted there.`;
+  if (quantity === null) return { hint, caution: undefined };
+  if (act === 'counted') {
+    const words = `${formatter.number(noted)} noted there: ${differenceWords(quantity - noted, formatter)}.`;
+    return quantity === noted ? { hint: words, caution: undefined } : { hint: undefined, caution: words };
+  }
+  const isMuch = act !== 'bought' && act !== 'made' && act !== 'returned' && quantity > noted;
+  return {
+    hint,
+    caution: isMuch
+      ? `Only ${formatter.number(noted)} noted there: it goes below zero until somebody counts.`
+      : undefined,
+  };
+}
+
+/** Where the pieces of a size lie, in one line. */
+export function stockLine({ ready, others }: SizeStock, formatter: Formatter): string {
+  const pile = ({ quantity, grade, place }: Pick<Pile, 'quantity' | 'grade' | 'place'>) =>
+    `${formatter.number(quantity)}${grade === 'second' ? ' of second grade' : ''} ${placeWords(place)}`;
+  return [ready === null ? 'not counted' : pile(ready), ...others.map(pile)].join(' · ');
+}
+
+/** What has to be known of a size beside its figures: below zero, what the last count found, its lots. */
+export function stockNotes(
+  { ready, others }: SizeStock,
+  formatter: Formatter,
+  dayOf: (at: number) => string,
+): { readonly wrong: readonly string[]; readonly more: readonly string[] } {
+  const piles = ready === null ? others : [ready, ...others];
+  const wrong = piles
+    .filter(({ quantity }) => quantity < 0)
+    .map(({ place }) => `More went out ${placeWords(place)} than was ever in: count it.`);
+  const found = ready?.counted;
+  const more =
+    found == null || found.difference === 0
+      ? []
+      : [`Counted ${formatter.day(dayOf(found.at))}: ${differenceWords(found.difference, formatter)}.`];
+  const lots = ready?.lots ?? [];
+  const named = lots.some(({ lot }) => lot !== null);
+  return { wrong, more: named ? [...more, `${lots.map(lotWords).join(', ')}.`] : more };
+
+  function lotWords({ lot, quantity }: Pile['lots'][number]): string {
+    return `${lot === null ? 'no lot named' : `lot ${lot}`} ${formatter.number(quantity)}`;
+  }
+}
+
+/** @param difference what was counted less what was noted */
+export function differenceWords(difference: number, formatter: Formatter): string {
+  if (difference === 0) return 'as many as noted';
+  return difference < 0
+    ? `${formatter.number(-difference)} fewer than noted, a loss nobody saw`
+    : `${formatter.number(difference)} more than noted`;
+}
+
+/** An entry, written or about to be. */
+type SaidEntry = Said<StockEntry>;
+type Said<Of> = Of extends StockEntry ? Pick<Of, 'kind' | 'body'> : never;
+
+/** What one entry says, with the size it speaks of. */
+export function entryWords(
+  entry: SaidEntry,
+  formatter: Formatter,
+  locale: string,
+): { readonly size: string; readonly words: string } {
+  if (entry.kind === 'stockTransfer') {
+    const { from, to, quantity } = entry.body;
+    const name = sizeOf(from.item);
+    const many = formatter.number(quantity);
+    if (sizeOf(to.item) !== name) return { size: sizeOf(to.item), words: `${many} were called ${name}` };
+    const way =
+      from.grade === to.grade
+        ? `from ${nounOf(from.place)} to ${nounOf(to.place)}`
+        : `to ${to.grade} grade, ${placeWords(to.place)}`;
+    return { size: name, words: `Moved ${many} ${way}` };
+  }
+  const { item, place, grade, quantity } = entry.body;
+  const lot = item.kind === 'blank' && item.lot !== null ? `lot ${item.lot}` : null;
+  const about = [
+    place.kind === 'home' ? null : placeWords(place),
+    grade === 'second' ? 'second grade' : null,
+    lot,
+    entry.kind === 'stockMove' ? costWords(entry.body.unitCost, locale) : null,
+  ].filter((word) => word !== null);
+  const verb = entry.kind === 'stockCount' ? 'Counted' : causeWords[entry.body.cause];
+  return {
+    size: sizeOf(item),
+    words: [`${verb} ${formatter.number(Math.abs(quantity))}`, ...about].join(', '),
+  };
+}
+
+// Helpers
+
+const sizeOf = (item: StockMove['item']): string =>
+  item.kind === 'blank' || item.kind === 'finished' ? item.size : '';
+
+const nounOf = (place: StockPlace): string =>
+  place.kind === 'home' ? 'home' : place.kind === 'van' ? 'the van' : place.name;
+
+const costWords = (cost: StockMove['unitCost'], locale: string): string | null =>
+  cost === null
+    ? null
+    : `${formatMinor(cost.minor as MinorUnits, cost.currency, locale)} ${cost.currency} each`;
