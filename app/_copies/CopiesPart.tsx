@@ -5,6 +5,7 @@ import type { Workspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { lastCopyWords } from '@/app/_words/store/copyStandingWords';
+import { Arrived } from './Arrived';
 import { BringIn } from './BringIn';
 import styles from './Copies.module.css';
 import { CopyMakingTold } from './CopyMakingTold';
@@ -49,7 +50,8 @@ export function CopiesPart({ workspace, level }: CopiesPartProps) {
       </section>
       <section className={styles.copies}>
         <Heading>Bring a file in</Heading>
-        <BringIn arriving={arriving} button="Choose a file" level={level} />
+        <BringIn arriving={arriving} button="Choose a file" />
+        <Arrived arriving={arriving} level={level} />
       </section>
     </>
   );

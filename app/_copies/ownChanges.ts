@@ -1,7 +1,7 @@
+import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 import { exampleThingIds } from '@/lib/examples/exampleThingIds';
-import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 
 const examples = new Set([...exampleJobIds, ...exampleThingIds, WORKSHOP_ID]);
 

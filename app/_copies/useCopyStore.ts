@@ -2,6 +2,7 @@
 
 import { useMemo } from 'react';
 import type { Workspace } from '@/app/_documents/useWorkspace';
+import { contentsOf } from './contentsOf';
 import type { ArrivalStore } from './useArriving';
 import type { CopySource } from './useMakingCopy';
 
@@ -9,7 +10,7 @@ export type CopyStore = CopySource & Omit<ArrivalStore, 'saveFirst'>;
 
 /** @returns what copies need of the documents. */
 export function useCopyStore(workspace: Workspace): CopyStore {
-  const { makeCopy, lookAtCopy, takeCopy, undo, undoLabel, jobs, lists, blanks, artworks, papers } = workspace;
+  const { makeCopy, lookAtCopy, takeCopy, undo, undoLabel, documents, papers } = workspace;
   return useMemo(
     () => ({
       makeCopy,
@@ -17,14 +18,8 @@ export function useCopyStore(workspace: Workspace): CopyStore {
       takeCopy,
       undo,
       undoLabel,
-      contents: () => ({
-        jobs: jobs.length,
-        lists: lists.length,
-        blanks: Object.keys(blanks).length,
-        pictures: Object.keys(artworks).length,
-        papers: Object.values(papers).flat().length,
-      }),
+      contents: () => contentsOf({ documents, papers }),
     }),
-    [makeCopy, lookAtCopy, takeCopy, undo, undoLabel, jobs, lists, blanks, artworks, papers],
+    [makeCopy, lookAtCopy, takeCopy, undo, undoLabel, documents, papers],
   );
 }

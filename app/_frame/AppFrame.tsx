@@ -31,42 +31,44 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
   const isTold = standing.state !== 'nothingOwn' && standing.isDue && kept.state !== 'notKept';
   return (
     <NumberLocale value={locale}>
-    <MeasuresContext value={measures}>
-    <Shell
-      status={
-        status === 'ready' && (
-          <>
-            <UndoRedo
-              undo={undoLabel}
-              redo={redoLabel}
-              onUndo={() => void onUndo()}
-              onRedo={() => void onRedo()}
-            />
-            {!isTold && <SaveStatus
-              kept={
-                kept.state === 'kept'
-                  ? { kind: 'kept', at: clock(kept.at, locale) }
-                  : kept.state === 'keeping'
-                    ? { kind: 'keeping' }
-                    : { kind: 'notKept', why: saveFailureWords[kept.why] }
-              }
-              onRetry={() => void retry()}
-            />}
-            <HeaderCopy workspace={workspace} standing={standing} isKept={kept.state === 'kept'} />
-          </>
-        )
-      }
-    >
-      <PageNotFetched />
-      <OverwrittenNote
-        fields={rest.overwritten}
-        documents={rest.documents}
-        onSeen={rest.acknowledgeOverwritten}
-      />
-      <MovedNote move={moved} documents={rest.documents} jobs={rest.jobs} onSeen={onSeen} />
-      {children}
-    </Shell>
-    </MeasuresContext>
+      <MeasuresContext value={measures}>
+        <Shell
+          status={
+            status === 'ready' && (
+              <>
+                <UndoRedo
+                  undo={undoLabel}
+                  redo={redoLabel}
+                  onUndo={() => void onUndo()}
+                  onRedo={() => void onRedo()}
+                />
+                {!isTold && (
+                  <SaveStatus
+                    kept={
+                      kept.state === 'kept'
+                        ? { kind: 'kept', at: clock(kept.at, locale) }
+                        : kept.state === 'keeping'
+                          ? { kind: 'keeping' }
+                          : { kind: 'notKept', why: saveFailureWords[kept.why] }
+                    }
+                    onRetry={() => void retry()}
+                  />
+                )}
+                <HeaderCopy workspace={workspace} standing={standing} isKept={kept.state === 'kept'} />
+              </>
+            )
+          }
+        >
+          <PageNotFetched />
+          <OverwrittenNote
+            fields={rest.overwritten}
+            documents={rest.documents}
+            onSeen={rest.acknowledgeOverwritten}
+          />
+          <MovedNote move={moved} documents={rest.documents} jobs={rest.jobs} onSeen={onSeen} />
+          {children}
+        </Shell>
+      </MeasuresContext>
     </NumberLocale>
   );
 }

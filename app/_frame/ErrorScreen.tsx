@@ -2,14 +2,14 @@
 
 import { Button } from '@/app/_controls/Button';
 import { CopyMakingTold } from '@/app/_copies/CopyMakingTold';
-import { useCopyStore } from '@/app/_copies/useCopyStore';
-import { useMakingCopy } from '@/app/_copies/useMakingCopy';
-import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { contentsOf } from '@/app/_copies/contentsOf';
+import { type CopySource, useMakingCopy } from '@/app/_copies/useMakingCopy';
+import { appDocuments } from '@/app/_store/appDocuments';
 import styles from './ErrorScreen.module.css';
 
 /** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
 export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
-  const { making, make } = useMakingCopy(useCopyStore(useWorkspace()));
+  const { making, make } = useMakingCopy(source);
   return (
     <div className={styles.problem} role="alert">
       <h1>This screen failed</h1>
@@ -29,3 +29,11 @@ export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
     </div>
   );
 }
+
+// Helpers
+
+/** Straight from the store, and only when asked: what stands between it and a screen may be what failed. */
+const source: CopySource = {
+  makeCopy: (what) => appDocuments().actions.makeCopy(what),
+  contents: () => contentsOf(appDocuments().getState()),
+};

@@ -25,7 +25,9 @@ export function ThisDevice({ letter, clockBehind }: ThisDeviceProps) {
   const [isRefused, setRefused] = useState(false);
   return (
     <>
-      {clockBehind !== null && <Advice severity="caution">{clockBehindWords(clockBehind, formatter)}</Advice>}
+      {clockBehind !== null && (
+        <Advice severity="caution">{clockBehindWords(daysOf(clockBehind), formatter)}</Advice>
+      )}
       <FieldGroup>
         <TextField
           label="Name of this device"
@@ -50,3 +52,8 @@ export function ThisDevice({ letter, clockBehind }: ThisDeviceProps) {
 // Helpers
 
 const noName = () => '';
+
+const daysOf = ({ deviceClock, lastEntry }: ClockBehind) => ({
+  clockDay: dayOf(new Date(deviceClock)),
+  notedDay: dayOf(new Date(lastEntry)),
+});

@@ -3,6 +3,7 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { Arrived } from '@/app/_copies/Arrived';
 import { BringIn } from '@/app/_copies/BringIn';
 import { type ArrivalStore, useArriving } from '@/app/_copies/useArriving';
 import type { CopyLook } from '@/app/_store/copyActions';
@@ -24,7 +25,12 @@ afterEach(cleanup);
 
 function Room({ undoLabel }: Readonly<{ undoLabel: string | null }>) {
   const arriving = useArriving({ lookAtCopy, takeCopy, saveFirst, undo, undoLabel });
-  return <BringIn arriving={arriving} button="Bring a file in" level={2} />;
+  return (
+    <>
+      <BringIn arriving={arriving} button="Bring a file in" />
+      <Arrived arriving={arriving} level={2} />
+    </>
+  );
 }
 
 const file = (name = 'copy.zip') => new File(['x'], name, { type: 'application/zip' });

@@ -127,6 +127,7 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       newEntries: parts.newEntries ?? 0,
       states,
       onlyHere: onlyHere.length,
+      entriesOnlyHere: 0,
     },
     otherContent: [],
     newPapers: [],
