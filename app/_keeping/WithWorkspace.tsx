@@ -2,11 +2,13 @@
 
 import type { ReactNode } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { BringBack } from '@/app/_copies/BringBack';
 import { FormerThingsContext, useFormerThings } from '@/app/_documents/formerThings';
 import { useWorkspace, type Workspace } from '@/app/_documents/useWorkspace';
 import { storeFailedWords } from '@/app/_words/store/storeFailedWords';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { LostWorkshop } from './LostWorkshop';
+import { WipedWorkshop } from './WipedWorkshop';
 import styles from './WithWorkspace.module.css';
 
 /** The maker's documents once they are open, with a workshop among them. */
@@ -37,6 +39,12 @@ export function WithWorkspace({
             Try again
           </Button>
         </div>
+      );
+    case 'wiped':
+      return (
+        <WipedWorkshop onBeginAgain={workspace.beginAgain}>
+          <BringBack workspace={workspace} />
+        </WipedWorkshop>
       );
     case 'ready':
       return (

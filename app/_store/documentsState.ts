@@ -24,6 +24,8 @@ export type SaveState =
 export type StoreStatus =
   | { readonly status: 'opening'; readonly waitingFor: 'storage' | 'otherTab' }
   | { readonly status: 'ready' }
+  /** The maker's own things were here at the last visit, and the store is empty: the browser has cleared it. */
+  | { readonly status: 'wiped'; readonly since: number }
   | {
       readonly status: 'failed';
       /** `examplesMissing`: what a first visit starts with could not be fetched. */

@@ -48,13 +48,21 @@ export async function readBackend(
   );
   const papers = (await unknownRows(tx, 'papers', ids, known)).map((row) => readPaper(row, kinds.paperKinds));
   const readings = rows.filter((row) => row !== undefined).map((row) => readDocument(row, registry));
+  const left = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.left] : []));
   return {
     documents: readings.flatMap((reading) => (reading.state === 'readable' ? [reading.document] : [])),
     unreadable: readings.flatMap((reading) => (reading.state === 'unreadable' ? [reading] : [])),
     aside: aside.flatMap((row) => asideRecord(row, registry)),
     steps,
-    entries: entries.flatMap((reading) => (reading.state === 'readable' ? [reading.entry] : [])),
-    papers: papers.flatMap((reading) => (reading.state === 'readable' ? [reading.paper] : [])),
+    // What records of an earlier version still hold counts as well, before it is kept by itself.
+    entries: [
+      ...entries.flatMap((reading) => (reading.state === 'readable' ? [reading.entry] : [])),
+      ...left.flatMap((part) => part.entries),
+    ],
+    papers: [
+      ...papers.flatMap((reading) => (reading.state === 'readable' ? [reading.paper] : [])),
+      ...left.flatMap((part) => part.papers),
+    ],
     unreadableHappened: [...entries, ...papers].flatMap((reading) =>
       reading.state === 'unreadable' ? [reading] : [],
     ),

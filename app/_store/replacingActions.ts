@@ -43,11 +43,11 @@ export function replacingActions<Kinds extends Bodies>(core: StoreCore): Replaci
     importAll: async (label, file, how = { partly: false }) => {
       const backup = readBackup(file, kinds.registry, how);
       if (!backup.ok) return { state: 'refused', findings: backup.problem };
-      const { documents, unreadable, files } = backup.value;
+      const { documents, ...rest } = backup.value;
       const staying = neededDocuments(kinds.registry).map(({ id }) => id);
       return replace(
         label,
-        { ...nothing, drafts: documents.map(asDraft), unreadable, files },
+        { ...nothing, ...rest, drafts: documents.map(asDraft) },
         { mode: 'replace', staying },
       );
     },

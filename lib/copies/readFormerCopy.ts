@@ -3,6 +3,7 @@ import { fromBase64 } from '@/lib/stored/fromBase64';
 import type { StoreKinds } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256OfBytes } from '@/lib/stored/sha256';
+import { withFileIds } from '@/lib/stored/withFileIds';
 import { BACKUP_FORMAT, instantSchema } from '@/shared/schemas/stored';
 import { z } from '@/shared/schemas/z';
 import type { ByteSource } from './archive/byteSource';
@@ -11,7 +12,6 @@ import type { CopyReading } from './copyReading';
 import type { CopyRecord } from './copyRecords';
 import { parsedJson } from './parsedJson';
 import { readRecords } from './readRecords';
-import { withFileIds } from './withFileIds';
 
 const FORMER_VERSION = 1;
 /** Browsers hold text of some 500 million characters. */

@@ -1,3 +1,4 @@
+import type { LeftRecords } from '@/lib/stored/leavingRecords';
 import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
@@ -7,7 +8,6 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { Copy, CopyFile } from './copy';
 import type { CopyRecord } from './copyRecords';
 import { copyFileSchema, hashesSchema } from './copySchemas';
-import { isPaperSound } from './isPaperSound';
 
 /** The records of a copy, each read by the schema of its kind. */
 type ReadRecords = Pick<Copy, 'drafts' | 'hashes' | 'papers' | 'entries' | 'unreadable' | 'files'>;
@@ -34,8 +34,11 @@ export async function readRecords(
     if (read.state === 'file') add(files, read.file.sha256, read.file);
     else if (read.state === 'unreadable') unreadable.push(read);
     else if (read.state === 'draft') {
-      if (add(drafts, read.draft.id, read.draft)) hashes.set(read.draft.id, read.hashes);
-      else unreadable.push(aside(record.raw, 'another record of the copy has this id'));
+      if (add(drafts, read.draft.id, read.draft)) {
+        hashes.set(read.draft.id, read.hashes);
+        for (const entry of read.left.entries) add(entries, entry.id, entry);
+        for (const paper of read.left.papers) add(papers, paper.id, paper);
+      } else unreadable.push(aside(record.raw, 'another record of the copy has this id'));
     } else {
       const isNew =
         read.state === 'paper'
@@ -59,7 +62,12 @@ export async function readRecords(
 
 type ReadRecord =
   | { readonly state: 'file'; readonly file: CopyFile }
-  | { readonly state: 'draft'; readonly draft: Stored; readonly hashes: readonly string[] }
+  | {
+      readonly state: 'draft';
+      readonly draft: Stored;
+      readonly left: LeftRecords;
+      readonly hashes: readonly string[];
+    }
   | { readonly state: 'paper'; readonly paper: Paper }
   | { readonly state: 'entry'; readonly entry: Entry }
   | UnreadableRecord;
@@ -72,10 +80,7 @@ function readRecord({ nature, raw, hashes }: CopyRecord, kinds: StoreKinds): Rea
   const is = nature === 'unreadable' ? natureOf(raw, kinds) : nature;
   if (is === 'paper') {
     const reading = readPaper(raw, kinds.paperKinds);
-    if (reading.state === 'unreadable') return reading;
-    return isPaperSound(raw)
-      ? { state: 'paper', paper: reading.paper }
-      : aside(raw, 'its text is not what went out');
+    return reading.state === 'unreadable' ? reading : { state: 'paper', paper: reading.paper };
   }
   if (is === 'entry') {
     const reading = readEntry(raw, kinds.entryKinds);
@@ -84,7 +89,12 @@ function readRecord({ nature, raw, hashes }: CopyRecord, kinds: StoreKinds): Rea
   const reading = readDocument(raw, kinds.registry);
   if (reading.state === 'unreadable') return reading;
   const known = hashesSchema.safeParse(hashes);
-  return { state: 'draft', draft: reading.document, hashes: known.success ? known.data : [] };
+  return {
+    state: 'draft',
+    draft: reading.document,
+    left: reading.left,
+    hashes: known.success ? known.data : [],
+  };
 }
 
 /** What an earlier build could not read, this one may. */

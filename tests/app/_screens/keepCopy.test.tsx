@@ -9,7 +9,7 @@ import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, content: unknown) => void>());
-vi.mock('@/app/_keeping/saveFile', () => ({ saveFile: saved }));
+vi.mock('@/app/_files/saveFile', () => ({ saveFile: saved }));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };

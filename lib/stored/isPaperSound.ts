@@ -1,5 +1,5 @@
-import { isPlainObject } from '@/lib/stored/sameValue';
-import { sha256OfValue } from '@/lib/stored/sha256';
+import { isPlainObject } from './sameValue';
+import { sha256OfValue } from './sha256';
 
 /** @returns whether the text of a paper still is what its hash was made of, as it was written and before any step. */
 export function isPaperSound(raw: unknown): boolean {
