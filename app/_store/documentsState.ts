@@ -1,7 +1,6 @@
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
-import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
@@ -115,7 +114,3 @@ export type IssueOutcome =
   | { readonly state: 'issued'; readonly paper: Paper }
   /** Nothing of it is kept: neither the paper nor its number. */
   | { readonly state: 'notKept'; readonly why: SaveFailure };
-
-export type ImportOutcome =
-  | ReplaceOutcome
-  | { readonly state: 'refused'; readonly findings: readonly BackupFinding[] };

@@ -10,12 +10,18 @@ const asBytes = (value: unknown) => new TextEncoder().encode(JSON.stringify(valu
 describe('a copy as they were before', () => {
   it('comes out as every copy does: its pictures under their hashes, what left its documents beside them', async () => {
     const { copy, fileOf } = await readWhole(await saved(), appKinds);
-    expect(copy).toMatchObject({ formatVersion: 1, of: 'everything', device: null, unreadable: [{ id: 'torn-mat' }] });
+    expect(copy).toMatchObject({
+      formatVersion: 1,
+      of: 'everything',
+      device: null,
+      unreadable: [{ id: 'torn-mat' }],
+    });
     expect(copy.lacks).toEqual({ endsEarly: false, records: { found: 12, of: 12 }, files: [], refused: [] });
     expect(
       copy.drafts.every(({ kind, version }) => version === kinds[kind as keyof typeof kinds].version),
     ).toBe(true);
-    expect(copy.files.map(({ name }) => name).toSorted()).toEqual(['crest.png', 'hill.png']);
+    // Two pictures of the same bytes are one file.
+    expect(copy.files).toHaveLength(1);
     const named = [...fileIdsIn(copy.drafts)];
     expect(named.toSorted()).toEqual(copy.files.map(({ sha256 }) => sha256).toSorted());
     for (const { sha256, bytes } of copy.files) expect((await fileOf(sha256))?.length).toBe(bytes);
