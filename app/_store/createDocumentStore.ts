@@ -128,7 +128,7 @@ export function createDocumentStore<
 
   const reopen = (): Promise<void> => {
     reopening ??= openStore({
-      ...{ ...options, connection, hold, settledKept, beginsAgain },
+      ...{ ...options, connection, hold, settledKept, rereadAfter, beginsAgain },
       tabState: () => tabState,
     })
       .then(() => (tabState.pending.length > 0 ? queue.flush() : undefined))

@@ -9,7 +9,7 @@ import type { Arrived } from './arrive';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
-import type { EntriesByKind, PapersByKind } from './happenedView';
+import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { SaveFailure } from './saveFailure';
 
@@ -107,7 +107,7 @@ export type ReplaceOutcome =
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ArriveOutcome =
-  | { readonly state: 'arrived'; readonly clashing: Arrived['clashing'] }
+  | ({ readonly state: 'arrived' } & Pick<Arrived, 'clashing' | 'isRenamed'>)
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type IssueOutcome =

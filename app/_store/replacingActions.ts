@@ -21,7 +21,8 @@ export function replacingActions<Kinds extends Bodies>(core: StoreCore): Replaci
     hold({ kept: core.settledKept(outcome.ok ? null : outcome.problem), takenBack: [] });
     if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
     await core.rereadAfter(outcome.value.ids);
-    return { state: 'arrived', clashing: outcome.value.clashing };
+    const { clashing, isRenamed } = outcome.value;
+    return { state: 'arrived', clashing, isRenamed };
   };
   const replace = async (...arrival: Parameters<typeof arriveHere>): Promise<ReplaceOutcome> => {
     const outcome = await arriveHere(...arrival);
