@@ -27,7 +27,13 @@ export function ownChangedAt({
     if (revision > 1 || !examples.has(id)) saw(updatedAt);
   }
   for (const one of [...Object.values(entries).flat(), ...Object.values(papers).flat()]) {
-    if (one.device === device?.id) saw(one.at);
+    if (one.device === device?.id && !isOfExample(one.body)) saw(one.at);
   }
   return latest;
 }
+
+// Helpers
+
+/** The example comes with approvals of its pictures, noted on this device. */
+const isOfExample = (body: object): boolean =>
+  'artworkId' in body && typeof body.artworkId === 'string' && examples.has(body.artworkId);

@@ -42,7 +42,7 @@ export function WithWorkspace({
       );
     case 'wiped':
       return (
-        <WipedWorkshop onBeginAgain={workspace.beginAgain}>
+        <WipedWorkshop since={workspace.since} onBeginAgain={workspace.beginAgain}>
           <BringBack workspace={workspace} />
         </WipedWorkshop>
       );
