@@ -9,6 +9,7 @@ import { PageHead } from '@/app/_controls/PageHead';
 import { RemoveButton } from '@/app/_controls/RemoveButton';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
+import { Carry } from '@/app/_copies/Carry';
 import { blankFieldId } from '@/app/_documents/fieldAddress';
 import { newId } from '@/app/_documents/newId';
 import { AddPart } from '@/app/_fields/AddPart';
@@ -78,6 +79,7 @@ function Blanks({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
               <Button kind="quiet" onPress={() => add({ ...blank, name: `${blank.name}, copy` })}>
                 Copy <span className="visuallyHidden">{blank.name}</span>
               </Button>
+              <Carry store={workspace} what={{ kind: 'blank', id, name: blank.name }} isOneOfMany />
               <RemoveButton
                 what={blank.name}
                 usedBy={usedBy(id)}

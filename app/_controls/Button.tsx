@@ -15,6 +15,8 @@ type ButtonProps = Readonly<{
   describedBy?: string | undefined;
   /** What is spoken where the words on it alone do not say what it does; begins with them. */
   spoken?: string | undefined;
+  /** Whether what it opens is open; leave out where it opens nothing. */
+  expanded?: boolean | undefined;
 }>;
 
 /** A button in one of three weights. */
@@ -26,6 +28,7 @@ export function Button({
   blockedBy,
   describedBy,
   spoken,
+  expanded,
 }: ButtonProps) {
   return (
     <button
@@ -34,6 +37,7 @@ export function Button({
       aria-disabled={blockedBy !== undefined || undefined}
       aria-describedby={describedBy}
       aria-label={spoken}
+      aria-expanded={expanded}
       title={blockedBy}
       onClick={(event) => (blockedBy === undefined ? onPress?.() : event.preventDefault())}
     >

@@ -1,6 +1,9 @@
 'use client';
 
 import { type ReactNode, useMemo } from 'react';
+import { HeaderCopy } from '@/app/_copies/HeaderCopy';
+import { useCopyStanding } from '@/app/_copies/useCopyStanding';
+import { useAskToKeep } from '@/app/_copies/useStoragePromise';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
@@ -17,47 +20,56 @@ import { useUndoKeys } from './useUndoKeys';
 
 /** Header, what is kept, undo and redo: around every screen, and the same one while screens change. */
 export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
-  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = useWorkspace();
+  const workspace = useWorkspace();
+  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = workspace;
   const { moved, onUndo, onRedo, onSeen } = useMoves({ undo, redo, undoLabel, redoLabel });
   useUndoKeys(onUndo, onRedo);
   const locale = usableLocale(workshop?.locale ?? 'en');
   const measures = useMemo(() => measuresOf(workshop), [workshop]);
+  const standing = useCopyStanding(workspace);
+  useAskToKeep(status === 'ready' && kept.state === 'kept' && standing.state !== 'nothingOwn');
+  const isTold = standing.state !== 'nothingOwn' && standing.isDue && kept.state !== 'notKept';
   return (
-    <Shell
-      status={
-        status === 'ready' && (
-          <>
-            <UndoRedo
-              undo={undoLabel}
-              redo={redoLabel}
-              onUndo={() => void onUndo()}
-              onRedo={() => void onRedo()}
-            />
-            <SaveStatus
-              kept={
-                kept.state === 'kept'
-                  ? { kind: 'kept', at: clock(kept.at, locale) }
-                  : kept.state === 'keeping'
-                    ? { kind: 'keeping' }
-                    : { kind: 'notKept', why: saveFailureWords[kept.why] }
-              }
-              onRetry={() => void retry()}
-            />
-          </>
-        )
-      }
-    >
-      <PageNotFetched />
-      <OverwrittenNote
-        fields={rest.overwritten}
-        documents={rest.documents}
-        onSeen={rest.acknowledgeOverwritten}
-      />
-      <MovedNote move={moved} workspace={rest} onSeen={onSeen} />
-      <NumberLocale value={locale}>
-        <MeasuresContext value={measures}>{children}</MeasuresContext>
-      </NumberLocale>
-    </Shell>
+    <NumberLocale value={locale}>
+      <MeasuresContext value={measures}>
+        <Shell
+          status={
+            status === 'ready' && (
+              <>
+                <UndoRedo
+                  undo={undoLabel}
+                  redo={redoLabel}
+                  onUndo={() => void onUndo()}
+                  onRedo={() => void onRedo()}
+                />
+                {!isTold && (
+                  <SaveStatus
+                    kept={
+                      kept.state === 'kept'
+                        ? { kind: 'kept', at: clock(kept.at, locale) }
+                        : kept.state === 'keeping'
+                          ? { kind: 'keeping' }
+                          : { kind: 'notKept', why: saveFailureWords[kept.why] }
+                    }
+                    onRetry={() => void retry()}
+                  />
+                )}
+                <HeaderCopy workspace={workspace} standing={standing} isKept={kept.state === 'kept'} />
+              </>
+            )
+          }
+        >
+          <PageNotFetched />
+          <OverwrittenNote
+            fields={rest.overwritten}
+            documents={rest.documents}
+            onSeen={rest.acknowledgeOverwritten}
+          />
+          <MovedNote move={moved} workspace={rest} onSeen={onSeen} />
+          {children}
+        </Shell>
+      </MeasuresContext>
+    </NumberLocale>
   );
 }
 

@@ -1,15 +1,15 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { saveEverything } from '@/app/_keeping/saveEverything';
+import { CopyMakingTold } from '@/app/_copies/CopyMakingTold';
+import { contentsOf } from '@/app/_copies/contentsOf';
+import { type CopySource, useMakingCopy } from '@/app/_copies/useMakingCopy';
 import { appDocuments } from '@/app/_store/appDocuments';
 import styles from './ErrorScreen.module.css';
 
 /** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
 export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
-  const [missing, setMissing] = useState<string | null>(null);
-  const saveCopy = async () => setMissing(await saveEverything(appDocuments().actions.exportWithFiles));
+  const { making, make } = useMakingCopy(source);
   return (
     <div className={styles.problem} role="alert">
       <h1>This screen failed</h1>
@@ -21,11 +21,19 @@ export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
         <Button kind="strong" onPress={onRetry}>
           Show it again
         </Button>
-        <Button onPress={() => void saveCopy()}>Save everything as a file</Button>
+        <Button onPress={make}>Make a copy</Button>
         {/* A whole new page, because the one that failed may fail again. */}
         <a href="/jobs">To the jobs</a>
       </div>
-      {missing !== null && <p>{missing}</p>}
+      <CopyMakingTold making={making} />
     </div>
   );
 }
+
+// Helpers
+
+/** Straight from the store, and only when asked: what stands between it and a screen may be what failed. */
+const source: CopySource = {
+  makeCopy: (what) => appDocuments().actions.makeCopy(what),
+  contents: () => contentsOf(appDocuments().getState()),
+};

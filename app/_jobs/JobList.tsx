@@ -6,6 +6,9 @@ import { startTransition, useDeferredValue, useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { CarryTold } from '@/app/_copies/CarryTold';
+import { DropToBringIn } from '@/app/_copies/DropToBringIn';
+import { useCarrying } from '@/app/_copies/useCarrying';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
@@ -31,7 +34,12 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
   const [wanted, setWanted] = useState<JobsWanted>({ search: '', state: null, away: false });
   const [sort, setSort] = useState<JobSort>({ by: 'changed', down: false });
   const [rows, setRows] = useState(ROWS);
-  const { actions, removed, begin } = useJobActions(workspace, (id) => router.push(`/jobs/${id}`));
+  const carried = useCarrying(workspace);
+  const { actions, removed, begin } = useJobActions(
+    workspace,
+    (id) => router.push(`/jobs/${id}`),
+    carried.carry,
+  );
   // The letters typed come first, the rows after them.
   const looked = useDeferredValue(wanted);
   const entries = useMemo(
@@ -79,33 +87,36 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
         }
       />
       <RemovedNote what={undoLabel === `Remove ${removed}` ? removed : null} onUndo={() => void undo()} />
+      <CarryTold from={carried} />
       <UnreadableRecords workspace={workspace} level={2} />
-      {entries.length > 0 && (
-        <section className={styles.card} aria-label="All jobs">
-          <JobsAnswer kept={current.map(({ kept }) => kept)} figuresOf={figuresOf} workshop={workshop} />
-          <JobFinder
-            {...{ wanted, found, sort }}
-            awayCount={entries.length - current.length}
-            onWanted={(to) => {
-              setWanted(to);
-              setRows(ROWS);
-            }}
-            onSort={turn}
-            formatter={formatter}
-          />
-          <AnswerMissing what="Margins and pay could not be worked out" failure={failure} />
-          {shown.length > 0 && (
-            <JobTable {...{ sort, actions, workshop, figuresOf }} entries={shown} onSort={turn} />
-          )}
-          {more > 0 && (
-            <div className={styles.more}>
-              <Button onPress={() => startTransition(() => setRows(rows + ROWS))}>
-                Show {formatter.count(Math.min(more, ROWS), 'more job')}
-              </Button>
-            </div>
-          )}
-        </section>
-      )}
+      <DropToBringIn workspace={workspace}>
+        {entries.length > 0 && (
+          <section className={styles.card} aria-label="All jobs">
+            <JobsAnswer kept={current.map(({ kept }) => kept)} figuresOf={figuresOf} workshop={workshop} />
+            <JobFinder
+              {...{ wanted, found, sort }}
+              awayCount={entries.length - current.length}
+              onWanted={(to) => {
+                setWanted(to);
+                setRows(ROWS);
+              }}
+              onSort={turn}
+              formatter={formatter}
+            />
+            <AnswerMissing what="Margins and pay could not be worked out" failure={failure} />
+            {shown.length > 0 && (
+              <JobTable {...{ sort, actions, workshop, figuresOf }} entries={shown} onSort={turn} />
+            )}
+            {more > 0 && (
+              <div className={styles.more}>
+                <Button onPress={() => startTransition(() => setRows(rows + ROWS))}>
+                  Show {formatter.count(Math.min(more, ROWS), 'more job')}
+                </Button>
+              </div>
+            )}
+          </section>
+        )}
+      </DropToBringIn>
       <p className={styles.foot}>
         {jobs.some(({ id }) => exampleJobIds.includes(id)) ? (
           isExampleWorkshop(workshop) ? (

@@ -97,6 +97,13 @@ export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }
         <Button kind="quiet" onPress={() => actions.copy(kept)}>
           Copy {name}
         </Button>
+        <Button
+          kind="quiet"
+          spoken={`Carry ${job.name} to another device`}
+          onPress={() => actions.carry(kept)}
+        >
+          Carry
+        </Button>
         <Button kind="quiet" onPress={() => actions.putAway(kept, !isAway)}>
           {isAway ? 'Bring back' : 'Put away'} {name}
         </Button>

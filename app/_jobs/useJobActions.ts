@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { today } from '@/app/_clock/useToday';
+import type { Carried } from '@/app/_copies/useCarrying';
 import type { JobRecord } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { JobState } from '@/shared/schemas/job';
@@ -12,6 +13,8 @@ export interface JobActions {
   readonly copy: (kept: JobRecord) => void;
   readonly remove: (kept: JobRecord) => void;
   readonly putAway: (kept: JobRecord, away: boolean) => void;
+  /** Makes a file of it for another device. */
+  readonly carry: (kept: JobRecord) => void;
   readonly setState: (kept: JobRecord, state: JobState) => void;
 }
 
@@ -23,11 +26,15 @@ interface ListedActions {
 }
 
 /** @returns what the list of jobs does, each as one step to undo. */
-export function useJobActions(workspace: ReadyWorkspace, open: (id: string) => void): ListedActions {
+export function useJobActions(
+  workspace: ReadyWorkspace,
+  open: (id: string) => void,
+  carry: (what: Carried) => void,
+): ListedActions {
   const [removed, setRemoved] = useState<string | null>(null);
-  const latest = useRef({ workspace, open });
+  const latest = useRef({ workspace, open, carry });
   useEffect(() => {
-    latest.current = { workspace, open };
+    latest.current = { workspace, open, carry };
   });
   const actions = useMemo<JobActions>(
     () => ({
@@ -46,6 +53,7 @@ export function useJobActions(workspace: ReadyWorkspace, open: (id: string) => v
           ['archivedOn'],
           away ? today() : null,
         ),
+      carry: ({ id, job }) => latest.current.carry({ kind: 'job', id, name: job.name }),
       setState: ({ id }, state) =>
         void latest.current.workspace.setField({ kind: 'job', id }, 'State', ['state'], state),
     }),

@@ -9,7 +9,7 @@ import { RegionFields } from '@/app/_fields/RegionFields';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { freshWorkshop } from '@/lib/examples/freshWorkshop';
 import type { Region } from '@/lib/examples/regionOf';
-import styles from './KeepCopy.module.css';
+import styles from './FreshWorkshop.module.css';
 import { lostRegion } from './lostRegion';
 
 type FreshWorkshopProps = Readonly<{

@@ -1,11 +1,11 @@
 'use client';
 
+import { CopiesPart } from '@/app/_copies/CopiesPart';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
-import { KeepCopy } from './KeepCopy';
 import { UnreadableRecords } from './UnreadableRecords';
 
 /** Hardly anybody ever needs it, so its code is fetched only then. */
@@ -26,10 +26,10 @@ export function LostWorkshop({ workspace }: Readonly<{ workspace: Workspace }>) 
           : 'Your jobs and blanks are still kept, but the rates they stand on cannot be read.'}{' '}
         {isNewer
           ? 'Reload the page to get the version that wrote it.'
-          : 'Bring an earlier copy back, or go on with a fresh workshop. Save everything as a file first.'}
+          : 'Bring an earlier copy back, or go on with a fresh workshop. Make a copy first.'}
       </p>
       <UnreadableRecords workspace={workspace} level={2} />
-      <KeepCopy workspace={workspace} level={2} />
+      <CopiesPart workspace={workspace} level={2} />
       {!isNewer && fresh.kind === 'missing' && <PartMissing what="The rest of this page" missing={fresh} />}
       {!isNewer && fresh.kind === 'here' && <fresh.value workspace={workspace} lost={lost?.raw} />}
     </>

@@ -3,10 +3,10 @@
 import { FindingRow } from '@/app/_controls/FindingRow';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { saveFile } from '@/app/_files/saveFile';
 import { recordReason } from '@/app/_words/store/recordWords';
 import { kindWords } from '@/app/_words/store/storedWords';
 import { claimedName } from '@/lib/stored/claimedName';
-import { saveFile } from './saveFile';
 import styles from './UnreadableRecords.module.css';
 
 type UnreadableRecordsProps = Readonly<{ workspace: Workspace; level: 2 | 3 }>;

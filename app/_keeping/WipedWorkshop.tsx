@@ -1,17 +1,23 @@
 'use client';
 
 import { type ReactNode, useState } from 'react';
+import { dayOf } from '@/app/_clock/dayOf';
 import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { formatterFor } from '@/app/_words/formatter';
 import styles from './WipedWorkshop.module.css';
 
 type WipedWorkshopProps = Readonly<{
+  /** When it was last seen here, ms since 1970. */
+  since: number;
   onBeginAgain: () => Promise<void>;
   /** Where a copy is brought back. */
   children: ReactNode;
 }>;
 
 /** In place of every screen once the browser has cleared what was kept: nobody takes the example for what is left. */
-export function WipedWorkshop({ onBeginAgain, children }: WipedWorkshopProps) {
+export function WipedWorkshop({ since, onBeginAgain, children }: WipedWorkshopProps) {
+  const formatter = formatterFor(useTextContext());
   const [isBusy, setBusy] = useState(false);
   const begin = async () => {
     setBusy(true);
@@ -23,7 +29,7 @@ export function WipedWorkshop({ onBeginAgain, children }: WipedWorkshopProps) {
       <h1>What was kept here is gone</h1>
       <p>
         The browser cleared it, most likely when space ran out or site data was deleted. Bring your copy back,
-        or begin again.
+        or begin again. It was last seen here on {formatter.day(dayOf(new Date(since)))}.
       </p>
       {children}
       <div className={styles.again}>

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { BringBack } from '@/app/_copies/BringBack';
 import { FormerThingsContext, useFormerThings } from '@/app/_documents/formerThings';
 import { useWorkspace, type Workspace } from '@/app/_documents/useWorkspace';
 import { storeFailedWords } from '@/app/_words/store/storeFailedWords';
@@ -40,7 +41,11 @@ export function WithWorkspace({
         </div>
       );
     case 'wiped':
-      return <WipedWorkshop onBeginAgain={workspace.beginAgain}>{null}</WipedWorkshop>;
+      return (
+        <WipedWorkshop since={workspace.since} onBeginAgain={workspace.beginAgain}>
+          <BringBack workspace={workspace} />
+        </WipedWorkshop>
+      );
     case 'ready':
       return (
         <FormerThingsContext value={former}>

@@ -3,6 +3,7 @@
 import { useMemo, useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { PageHead } from '@/app/_controls/PageHead';
+import { Carry } from '@/app/_copies/Carry';
 import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -119,6 +120,7 @@ export function PriceListEditor({ kept: { id, list, issued }, workspace }: Price
         {/* On a phone what went out is looked at more often than what comes next. */}
         {newest === null ? [next, paper] : [paper, next]}
       </div>
+      <Carry store={workspace} what={{ kind: 'priceList', id, name: list.name }} />
     </>
   );
 }

@@ -2,6 +2,7 @@
 
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
+import { Carry } from '@/app/_copies/Carry';
 import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
@@ -34,6 +35,7 @@ export function PriceListLine({ kept: { id, list, issued }, workspace, onRemove 
         </p>
       </div>
       <p className={styles.state}>{newest !== undefined && standingLine(standings, formatter)}</p>
+      <Carry store={workspace} what={{ kind: 'priceList', id, name: list.name }} isOneOfMany />
       <Button kind="quiet" onPress={onRemove}>
         Remove <span className="visuallyHidden">{list.name}</span>
       </Button>

@@ -23,6 +23,8 @@ export interface Arriving {
   readonly files: readonly StoredFile[];
   /** Rows of the table of what was exchanged. */
   readonly exchanged: readonly Row[];
+  /** Letters of other devices, beside those on the papers that came. */
+  readonly lettersTaken?: readonly string[];
 }
 
 /**
@@ -77,10 +79,10 @@ export async function arrive(
     [...papers.clashing, ...entries.clashing],
   );
   const own = (await readDevice(tx))?.id;
-  await avoidLetters(
-    tx,
-    arriving.papers.flatMap(({ device, number }) => (device === own ? [] : (number.letter ?? []))),
-  );
+  await avoidLetters(tx, [
+    ...(arriving.lettersTaken ?? []),
+    ...arriving.papers.flatMap(({ device, number }) => (device === own ? [] : (number.letter ?? []))),
+  ]);
   const takers = outgoingTakers(await tx.all('entries'), arriving.entries, how.mode);
   const appended = await appendEntries(
     tx,

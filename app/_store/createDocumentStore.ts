@@ -2,14 +2,13 @@ import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { createBackendConnection } from './backendConnection';
-import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
+import { copying } from './copying';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
 import type { SaveState } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
 import { formerBodies } from './formerBodies';
-import { fullBackup } from './fullBackup';
 import { happenedViewer } from './happenedView';
 import { issuing } from './issuing';
 import { movingBack } from './movingBack';
@@ -167,12 +166,14 @@ export function createDocumentStore<
     inForce: () => state.entries,
   };
 
+  const replacing = replacingActions<Kinds>(core);
   const actions: DocumentActions<Kinds, Papers, Entries> = {
     ...takingEdits<Kinds, Papers, Entries>(core),
     ...movingBack(core),
     ...issuing<Papers>(core),
     readFile,
-    ...replacingActions<Kinds>(core),
+    ...replacing,
+    ...copying(core, { readFile, arrive: replacing.arrive }),
     formerBodies: async (kind, id) => {
       const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
       return read.ok ? read.value : [];
@@ -191,8 +192,6 @@ export function createDocumentStore<
       if (filled.ok && filled.value) await rereadAfter(first.map(({ id }) => id));
       return filled.ok && filled.value;
     },
-    exportAll: () => backupOf(shown, state.unreadable, now()),
-    exportWithFiles: () => fullBackup(backupOf(shown, state.unreadable, now()), readFile),
     acknowledgeOverwritten: () => hold({ overwritten: [] }),
   };
 

@@ -1,7 +1,6 @@
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
-import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
@@ -56,6 +55,8 @@ export type DocumentsState<
   readonly papers: PapersByKind<Papers>;
   /** Who numbers here; null until the first entry or paper. */
   readonly device: Device | null;
+  /** When everything here last went into a copy; null where that was never noted. */
+  readonly lastCopyAt: number | null;
   /** The clock stands before what this device noted last, so days may be noted wrongly; null where it does not. */
   readonly clockBehind: ClockBehind | null;
   readonly unreadable: readonly UnreadableRecord[];
@@ -113,7 +114,3 @@ export type IssueOutcome =
   | { readonly state: 'issued'; readonly paper: Paper }
   /** Nothing of it is kept: neither the paper nor its number. */
   | { readonly state: 'notKept'; readonly why: SaveFailure };
-
-export type ImportOutcome =
-  | ReplaceOutcome
-  | { readonly state: 'refused'; readonly findings: readonly BackupFinding[] };

@@ -9,6 +9,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import { type Device, readDevice } from './deviceIdentity';
 import { inSlices } from './inSlices';
+import { readLastCopy } from './lastCopy';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
@@ -21,6 +22,7 @@ interface BackendReading {
   readonly papers: readonly Paper[];
   readonly unreadableHappened: readonly UnreadableRecord[];
   readonly device: Device | null;
+  readonly lastCopyAt: number | null;
 }
 
 /** What a tab holds already of entries and papers, which never change once they are written. */
@@ -41,6 +43,7 @@ export async function readBackend(
   const steps = readSteps(await tx.all('steps'));
   const aside = await tx.all('aside');
   const device = await readDevice(tx);
+  const lastCopyAt = await readLastCopy(tx);
   const entryRows = await unknownRows(tx, 'entries', ids, known);
   const paperRows = await unknownRows(tx, 'papers', ids, known);
   // Everything that is asked of the store has been asked.
@@ -66,6 +69,7 @@ export async function readBackend(
       reading.state === 'unreadable' ? [reading] : [],
     ),
     device,
+    lastCopyAt,
   };
 }
 
@@ -97,6 +101,7 @@ export function absorb(
     papers: withMore(tabState.papers, rest.papers),
     unreadableHappened: withMore(tabState.unreadableHappened, rest.unreadableHappened),
     device: sameDevice(tabState.device, rest.device ?? null),
+    lastCopyAt: rest.lastCopyAt ?? tabState.lastCopyAt,
   };
 }
 

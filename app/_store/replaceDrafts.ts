@@ -38,7 +38,9 @@ export async function replaceDrafts(
   const lost = readings.flatMap((reading) => (reading.state === 'unreadable' ? [reading] : []));
   const stays = (id: string) => staying === 'all' || staying.includes(id);
   const isLive = (id: string) => kept.has(id) && kept.get(id)?.deletedAt === undefined;
-  const documents = offered.filter(({ id, snapshot }) => !(snapshot.deleted && stays(id) && isLive(id)));
+  // Beside others a draft comes removed only where the maker asked for that.
+  const isHeld = (id: string) => staying !== 'all' && stays(id) && isLive(id);
+  const documents = offered.filter(({ id, snapshot }) => !(snapshot.deleted && isHeld(id)));
   const coming = new Set(documents.map(({ id }) => id));
   const leaving = [...kept.values()]
     .filter(({ id, deletedAt }) => !coming.has(id) && !stays(id) && deletedAt === undefined)

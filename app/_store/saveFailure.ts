@@ -16,6 +16,8 @@ export type SaveFailure =
   | 'newerDocument'
   /** The document as kept can no longer be read, so nothing may be written over it. */
   | 'unreadableDocument'
+  /** A file that was to be taken in is not to be had any more. */
+  | 'fileGone'
   /** The browser closed the store. */
   | 'connectionLost'
   /** The browser refused for a reason it did not tell. */

@@ -23,6 +23,8 @@ export interface TabState {
   readonly unreadableHappened: ReadonlyMap<string, UnreadableRecord>;
   /** Null until this device counts its first entry or paper. */
   readonly device: Device | null;
+  /** When everything last went into a copy; null where that was never noted. */
+  readonly lastCopyAt: number | null;
   /** Ids that entries had while they waited, and those they were written under. */
   readonly givenIds: ReadonlyMap<string, string>;
   readonly aside: readonly UnreadableRecord[];
@@ -43,6 +45,7 @@ export const emptyTabState: TabState = {
   papers: new Map(),
   unreadableHappened: new Map(),
   device: null,
+  lastCopyAt: null,
   givenIds: new Map(),
   aside: [],
   steps: [],

@@ -42,6 +42,7 @@ export function viewOf<Kinds extends Bodies, Papers extends Bodies, Entries exte
     entries,
     papers,
     device: tabState.device,
+    lastCopyAt: tabState.lastCopyAt,
     clockBehind: clockBehind(now, lastOwnAt, before?.clockBehind ?? null),
     unreadable: sameItems(before?.unreadable, unreadable),
     kept: tabState.kept,

@@ -1,7 +1,7 @@
 'use client';
 
 import Link from 'next/link';
-import { KeepCopy } from '@/app/_keeping/KeepCopy';
+import { CopiesPart } from '@/app/_copies/CopiesPart';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
@@ -11,7 +11,7 @@ export function CopySection({ fields: { workspace } }: Readonly<{ fields: Worksh
   return (
     <>
       <UnreadableRecords workspace={workspace} level={3} />
-      <KeepCopy workspace={workspace} level={3} />
+      <CopiesPart workspace={workspace} level={3} />
       <h3 className={styles.sub}>Begin anew</h3>
       <p className={styles.words}>
         <Link href="/start">Start your own workshop</Link> with typical figures, and put in those that matter

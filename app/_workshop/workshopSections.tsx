@@ -17,6 +17,7 @@ import { RateLines } from './RateLines';
 import { RegionSection } from './RegionSection';
 import { RoomSection } from './RoomSection';
 import { SheetSection } from './SheetSection';
+import { ThisDevice } from './ThisDevice';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
 
@@ -132,10 +133,18 @@ export const workshopSections: readonly WorkshopSection[] = [
     body: (fields) => <RegionSection fields={fields} />,
   },
   {
-    id: 'copy',
-    heading: 'Your copy',
+    id: 'copies',
+    heading: 'Copies',
     line: 'all of it stays yours',
     body: (fields) => <CopySection fields={fields} />,
+  },
+  {
+    id: 'device',
+    heading: 'This device',
+    line: 'its name, its letter, its clock',
+    body: ({ workspace: { device, clockBehind } }) => (
+      <ThisDevice letter={device?.letter ?? null} clockBehind={clockBehind} />
+    ),
   },
 ];
 

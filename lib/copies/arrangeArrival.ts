@@ -38,13 +38,13 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
   );
   return {
     drafts,
-    papers: plan.newPapers,
-    entries: plan.newEntries,
+    papers: copy.papers,
+    entries: copy.entries,
     unreadable,
-    aside: plan.otherContent,
     files: copy.files.filter(({ sha256 }) => wanted.has(sha256) && !here.files.has(sha256)),
     exchanged: chosen.flatMap((one) => exchangedOf(one, plan)),
     lettersTaken: plan.lettersTaken,
+    staying: how.mode === 'beside' ? 'all' : stayingOf(plan, drafts, registry),
     goes: how.mode === 'beside' ? [] : goesOf(plan, drafts, registry),
     goesBack: chosen.flatMap(({ meeting, choice }) =>
       choice === 'theirs' && (how.mode === 'replace' ? changedHere : weighed).has(meeting.state)
@@ -96,6 +96,19 @@ function exchangedOf({ meeting, choice }: Chosen, { here, copy }: ArrivalPlan): 
   const row = here.exchanged.get(id) ?? null;
   const next = withExchange(id, row, { hashes: copy.hashes.get(id) ?? [], body });
   return row !== null && sameValue(row, next) ? [] : [next];
+}
+
+/** What the copy holds as it is here needs no writing, and what the maker keeps stays. */
+function stayingOf(
+  { meetings }: ArrivalPlan,
+  drafts: readonly ArrivingDraft[],
+  registry: Registry,
+): readonly string[] {
+  const coming = new Set(drafts.map(({ id }) => id));
+  return [
+    ...neededDocuments(registry).map(({ id }) => id),
+    ...meetings.map(({ id }) => id).filter((id) => !coming.has(id)),
+  ];
 }
 
 function goesOf(plan: ArrivalPlan, drafts: readonly ArrivingDraft[], registry: Registry): Arrival['goes'] {

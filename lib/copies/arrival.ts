@@ -83,9 +83,14 @@ export interface ArrivalCounts {
   readonly newEntries: number;
   readonly states: Readonly<Record<MeetingState, number>>;
   readonly onlyHere: number;
+  /** Entries that the copy lacks; when it takes the place of everything they count no more. */
+  readonly entriesOnlyHere: number;
 }
 
-/** `beside`: everything here stays. `replace`: what is here and not in the copy is removed, and can be undone. */
+/**
+ * `beside`: everything here stays. `replace`: drafts that are here and not in the copy are removed, and entries that are
+ * not in it count no more; both can be undone.
+ */
 export interface ArrivalChoice {
   readonly mode: 'beside' | 'replace';
   /** By id of the draft; what is not named goes by the first of its choices. */
@@ -99,18 +104,19 @@ export interface Arrival {
     readonly kind: string;
     readonly snapshot: Snapshot;
   }[];
+  /** Every paper and entry of the copy, those that are here already too: what counts is told by all of them. */
   readonly papers: readonly Paper[];
   readonly entries: readonly Entry[];
   /** Records nothing here can read, kept as they are. */
   readonly unreadable: readonly unknown[];
-  /** Papers and entries kept out of the way of others with their id. */
-  readonly aside: readonly unknown[];
   /** Files that the store lacks and what arrives needs; kept before the rest is written. */
   readonly files: readonly CopyFile[];
   /** Rows of the table, whole. */
   readonly exchanged: readonly Exchanged[];
   /** Letters of other devices, which this one must not number papers with. */
   readonly lettersTaken: readonly string[];
+  /** Ids of drafts that stay as they are; of all others live ones are removed. */
+  readonly staying: 'all' | readonly string[];
   /** What is removed: live drafts here in the place of which nothing comes. Empty when brought in beside. */
   readonly goes: readonly Stored[];
   /** What is here and not in theirs, which takes its place. */

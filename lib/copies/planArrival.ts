@@ -41,6 +41,7 @@ export function planArrival(here: Here, copy: Copy, registry: Registry): Arrival
       newPapers: papers.fresh.length,
       newEntries: entries.fresh.length,
       onlyHere: onlyHere.length,
+      entriesOnlyHere: union(copy.entries, here.entries).fresh.length,
     }),
   };
 }
@@ -84,7 +85,7 @@ const noStates: Readonly<Record<MeetingState, number>> = {
 function countsOf(
   copy: Copy,
   meetings: readonly DraftMeeting[],
-  more: Pick<ArrivalCounts, 'newPapers' | 'newEntries' | 'onlyHere'>,
+  more: Pick<ArrivalCounts, 'newPapers' | 'newEntries' | 'onlyHere' | 'entriesOnlyHere'>,
 ): ArrivalCounts {
   const kinds: Record<string, number> = {};
   const states = { ...noStates };

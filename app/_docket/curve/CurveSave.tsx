@@ -5,7 +5,7 @@ import { drawSvg } from '@/app/_artwork/drawSvg';
 import { standaloneSvg } from '@/app/_charts/standaloneSvg';
 import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { saveBytes } from '@/app/_keeping/saveBytes';
+import { saveBytes } from '@/app/_files/saveBytes';
 import { curveCsv } from '@/lib/exports/curveCsv';
 import type { CostCurve } from '@/lib/studies/curve/curveAnswer';
 import styles from './CurveSave.module.css';

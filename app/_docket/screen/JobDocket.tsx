@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect } from 'react';
+import { Carry } from '@/app/_copies/Carry';
 import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
 import { PrintedJobSheet } from '@/app/_docket/jobSheet/PrintedJobSheet';
 import { useJobInput } from '@/app/_documents/useJobInput';
@@ -43,6 +44,7 @@ function DocketOfJob({ jobId, workspace, input }: DocketOfJobProps) {
           <p className={styles.paper}>
             On paper: <JobSheetLink jobId={jobId} />
           </p>
+          <Carry store={workspace} what={{ kind: 'job', id: jobId, name: input.job.name }} />
         </PrintedJobSheet>
       </JobProvider>
     </>

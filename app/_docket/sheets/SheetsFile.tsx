@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { saveBytes } from '@/app/_keeping/saveBytes';
+import { saveBytes } from '@/app/_files/saveBytes';
 import { lazy } from '@/app/_network/lazy';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';

@@ -1,6 +1,7 @@
 import { pieceWords } from '@/app/_words/docket/pieceWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { JobFigures } from '@/lib/costing/jobFigures';
 import { jobFacts } from '@/lib/drafts/jobFacts';
@@ -61,12 +62,12 @@ export function jobsWords(
   context: TextContext,
 ): readonly [string, string] {
   const withoutPrice =
-    stopped > 0 ? [`${numberWords(stopped)} ${stopped === 1 ? 'has' : 'have'} no price`] : [];
+    stopped > 0 ? [`${spelledNumber(stopped)} ${stopped === 1 ? 'has' : 'have'} no price`] : [];
   if (wage === null) {
     const priced = pays + less;
     return [`${jobCount(priced)} ${priced === 1 ? 'has' : 'have'} a price`, withoutPrice.join('')];
   }
-  const paysLess = less > 0 ? [`${numberWords(less)} ${less === 1 ? 'pays' : 'pay'} less`] : [];
+  const paysLess = less > 0 ? [`${spelledNumber(less)} ${less === 1 ? 'pays' : 'pay'} less`] : [];
   return [
     `${jobCount(pays)} ${pays === 1 ? 'pays' : 'pay'} your ${formatterFor(context).money(wage)} an hour`,
     [...paysLess, ...withoutPrice].join(', '),
@@ -88,11 +89,6 @@ export function leftOutWords(
 
 // Helpers
 
-const smallNumbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-
-const numberWords = (count: number): string => smallNumbers[count] ?? String(count);
-
 function jobCount(count: number): string {
-  const words = numberWords(count);
-  return `${words.slice(0, 1).toUpperCase()}${words.slice(1)} ${count === 1 ? 'job' : 'jobs'}`;
+  return `${withCapital(spelledNumber(count))} ${count === 1 ? 'job' : 'jobs'}`;
 }

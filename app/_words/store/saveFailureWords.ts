@@ -2,6 +2,7 @@ import type { SaveFailure } from '@/app/_store/saveFailure';
 
 /** Why an edit is on the screen but not on the device, and what to do; by what the store reports. */
 export const saveFailureWords: Readonly<Record<SaveFailure, string>> = {
+  fileGone: 'The file was moved or changed since it was chosen. Nothing was taken in; choose it again.',
   diskFull: 'The device has no room left. What you typed stays here; free some space and try again.',
   diskFailed:
     'The device’s store failed. What you typed stays here; try again, and keep a copy of your work.',

@@ -133,35 +133,3 @@ describe('a store of the first version', () => {
     expect(await fileIds(device)).toEqual([one]);
   });
 });
-
-describe('a copy of everything', () => {
-  it('carries the files and brings them back on another device', async () => {
-    const store = await openTabWithJob(aDevice());
-    takeIn(store, one);
-    await store.flush();
-    const { backup, leftOut } = await store.actions.exportWithFiles();
-    expect(leftOut).toBe(0);
-    const other = await openTab(aDevice(), 'other');
-    const outcome = await other.actions.importAll('Copy', JSON.parse(JSON.stringify(backup)));
-    expect(outcome).toEqual({ state: 'replaced' });
-    expect(await other.actions.readFile(one)).toEqual(picture(one));
-  });
-
-  it('counts the files it could not take', async () => {
-    const store = await openTabWithJob(aDevice());
-    store.actions.edit('Change job', [
-      { do: 'change', kind: 'job', id: 'job-1', to: (body) => ({ ...body, fileId: 'gone' }) },
-    ]);
-    expect(await store.actions.exportWithFiles()).toMatchObject({ leftOut: 1, backup: { files: [] } });
-  });
-
-  it('is refused as a whole where the text of a file is damaged', async () => {
-    const store = await openTabWithJob(aDevice());
-    const { backup } = await store.actions.exportWithFiles();
-    const damaged = { ...backup, files: [{ id: one, name: 'one.png', base64: '$$$' }] };
-    expect(await store.actions.importAll('Copy', damaged)).toEqual({
-      state: 'refused',
-      findings: [{ code: 'fileDamaged', name: 'one.png' }],
-    });
-  });
-});

@@ -6,7 +6,9 @@ import { onHand } from '@/lib/stock/onHand';
 import backup from '@/tests/fixtures/stored/backupBeforeEntries.json' with { type: 'json' };
 import { formerDevice, formerTables, tabOn } from './formerStore';
 import { fillTheDisk } from './fullDisk';
-import { rowsOf } from './tabs';
+import { bringBack, rowsOf } from './tabs';
+
+const file = new Blob([JSON.stringify(backup)]);
 
 type Tab = ReturnType<typeof tabOn>;
 
@@ -145,7 +147,7 @@ describe('a store of the build before', () => {
     const store = await openOn(factory);
     const ids = (rows: readonly unknown[]) => rows.map((row) => (row as { id: string }).id);
     const before = ids(await rowsOf(factory, 'entries'));
-    expect(await store.actions.importAll('Copy', backup)).toEqual({ state: 'replaced' });
+    expect(await bringBack(store, file)).toEqual({ state: 'replaced' });
     expect(figuresOf(store)).toEqual(typed);
     expect(ids(await rowsOf(factory, 'entries'))).toEqual(before);
   });
@@ -155,7 +157,7 @@ describe('a store of the build before', () => {
     const there = await openOn(factory);
     const { IDBFactory: Factory } = await import('fake-indexeddb');
     const here = await openOn(new Factory());
-    expect(await here.actions.importAll('Copy', backup)).toEqual({ state: 'replaced' });
+    expect(await bringBack(here, file)).toEqual({ state: 'replaced' });
     expect(figuresOf(here)).toEqual(typed);
     const ids = (store: Tab) => [...store.getState().entries.inkPrints].map(({ id }) => id);
     expect(ids(here)).toEqual(ids(there));

@@ -109,9 +109,17 @@ export async function take(
   );
   const files = new Map<string, Uint8Array>();
   for (const { sha256 } of arrival.files) files.set(sha256, (await fileOf(sha256)) ?? new Uint8Array());
-  const next = holding(device, { drafts: written, papers: arrival.papers, entries: arrival.entries, files });
+  const next = holding(device, {
+    drafts: written,
+    papers: fresh(device.here.papers, arrival.papers),
+    entries: fresh(device.here.entries, arrival.entries),
+    files,
+  });
   return { device: withExchanged(next, arrival.exchanged), plan };
 }
+
+const fresh = <Item extends { readonly id: string }>(here: readonly Item[], coming: readonly Item[]) =>
+  coming.filter(({ id }) => !here.some((item) => item.id === id));
 
 const withExchanged = (device: ModelDevice, rows: readonly { readonly id: string }[]): ModelDevice => ({
   ...device,

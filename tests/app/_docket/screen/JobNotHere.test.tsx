@@ -7,7 +7,7 @@ import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 
 const saved = vi.hoisted(() => vi.fn());
-vi.mock('@/app/_keeping/saveFile', () => ({ saveFile: saved }));
+vi.mock('@/app/_files/saveFile', () => ({ saveFile: saved }));
 
 afterEach(cleanup);
 

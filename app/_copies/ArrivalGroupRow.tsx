@@ -1,0 +1,40 @@
+'use client';
+
+import { dayOf } from '@/app/_clock/dayOf';
+import { classes } from '@/app/_controls/classes';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { formatterFor } from '@/app/_words/formatter';
+import { groupNames, groupWords } from '@/app/_words/store/arrivalWords';
+import type { ArrivalPlan } from '@/lib/copies/arrival';
+import { type ArrivalGroup, losing } from '@/lib/copies/arrivalGroups';
+import styles from './ArrivalPreview.module.css';
+
+type ArrivalGroupRowProps = Readonly<{ group: ArrivalGroup; plan: ArrivalPlan }>;
+
+/** How many drafts fare alike, and which. */
+export function ArrivalGroupRow({ group, plan: { counts } }: ArrivalGroupRowProps) {
+  const formatter = formatterFor(useTextContext());
+  const { fate, drafts, isChange } = group;
+  const names = groupNames(group, (at) => formatter.day(dayOf(new Date(at))));
+  const alike =
+    counts.papers > 0 && counts.newPapers === 0
+      ? ` and ${counts.papers === 1 ? 'the one paper' : `all ${formatter.number(counts.papers)} papers`} that went out`
+      : '';
+  return (
+    <li
+      className={classes(
+        styles.group,
+        losing.includes(fate) ? styles.loses : isChange ? styles.changes : undefined,
+      )}
+    >
+      <span className={styles.count}>{formatter.number(drafts.length)}</span>
+      <div>
+        <p>{groupWords(group)}</p>
+        <p className={styles.names}>
+          <bdi>{names}</bdi>
+          {fate === 'same' && alike}
+        </p>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,151 @@
+'use client';
+
+import { type RefObject, useId, useMemo, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { classes } from '@/app/_controls/classes';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { formatterFor } from '@/app/_words/formatter';
+import { happenedWords, lossWords, takeWords } from '@/app/_words/store/arrivalWords';
+import { lacksWords } from '@/app/_words/store/copyFileWords';
+import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
+import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
+import { ArrivalGroupRow } from './ArrivalGroupRow';
+import styles from './ArrivalPreview.module.css';
+import { ArrivalSides } from './ArrivalSides';
+import { arrivalLoss } from './arrivalFacts';
+import { DraftChoices } from './DraftChoices';
+import { headlineOf } from './headlineOf';
+
+type ArrivalPreviewProps = Readonly<{
+  plan: ArrivalPlan;
+  chosen: Choices;
+  isBusy: boolean;
+  level: 2 | 3;
+  /** Takes the focus when the preview comes. */
+  heading: RefObject<HTMLHeadingElement | null>;
+  onChoose: (id: string, choice: Choice) => void;
+  onTake: () => void;
+  onReplace: () => void;
+  onLeave: () => void;
+}>;
+
+/** A copy, or what was carried, looked at before it is taken: what would come of it, draft by draft where asked. */
+export function ArrivalPreview(props: ArrivalPreviewProps) {
+  const { plan, chosen, isBusy, level, onTake, onReplace, onLeave } = props;
+  const context = useTextContext();
+  const formatter = formatterFor(context);
+  const [isUnfolded, setUnfolded] = useState(false);
+  const [isAsking, setAsking] = useState(false);
+  const id = useId();
+  const Heading = level === 2 ? 'h2' : 'h3';
+  const groups = arrivalGroups(plan, chosen);
+  const headline = headlineOf(plan, groups, formatter);
+  const lacks = lacksWords(plan.copy.lacks, formatter);
+  const { newPapers, newEntries } = plan.counts;
+  const happened = happenedWords({ newPapers, newEntries });
+  const brings = groups.some(({ isChange }) => isChange) || happened !== '';
+  const differing = plan.meetings.filter(({ state }) => state !== 'same');
+  const isWhole = plan.copy.of === 'everything';
+  const busy = isBusy ? 'It is being brought in.' : undefined;
+  return (
+    <section className={styles.panel} aria-labelledby={id}>
+      <div className={styles.head}>
+        <p className={styles.what}>
+          {isWhole
+            ? 'A copy, looked at before it is taken'
+            : 'What was carried, looked at before it is taken'}
+        </p>
+        <Heading className={styles.headline} id={id} ref={props.heading} tabIndex={-1}>
+          <strong>
+            <bdi>{headline.bold}</bdi>
+          </strong>{' '}
+          {headline.rest}
+        </Heading>
+      </div>
+      {lacks.length > 0 && (
+        <div className={styles.lacks}>
+          {lacks.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+        </div>
+      )}
+      <ArrivalSides plan={plan} />
+      <ul className={styles.groups}>
+        {groups.map((group) => (
+          <ArrivalGroupRow key={group.fate} group={group} plan={plan} />
+        ))}
+        {happened !== '' && (
+          <li className={classes(styles.group, styles.changes)}>
+            <span className={styles.count}>{formatter.number(newPapers + newEntries)}</span>
+            <p>
+              {newPapers + newEntries === 1 ? 'comes in' : 'come in'}: {happened}
+            </p>
+          </li>
+        )}
+      </ul>
+      <div className={styles.acts}>
+        {brings && (
+          <Button kind="strong" blockedBy={busy} onPress={onTake}>
+            {takeWords(groups)}
+          </Button>
+        )}
+        {differing.length > 0 && (
+          <Button expanded={isUnfolded} onPress={() => setUnfolded(!isUnfolded)}>
+            {isUnfolded ? 'Hide the differences' : 'Show each difference'}
+          </Button>
+        )}
+        {isUnfolded && <DraftChoices {...{ meetings: differing, chosen }} onChoose={props.onChoose} />}
+        <Button blockedBy={busy} onPress={onLeave}>
+          Leave everything as it is
+        </Button>
+        <p className={styles.foot}>
+          {brings && 'One press of Undo takes it all back. '}
+          {plan.letterTaken &&
+            'The other device numbers its papers with the same letter: this one takes another for its next. '}
+        </p>
+        {isWhole && (
+          <ReplaceOffer plan={plan} isAsking={isAsking} busy={busy} onAsk={setAsking} onReplace={onReplace} />
+        )}
+      </div>
+    </section>
+  );
+}
+
+// Helpers
+
+type ReplaceOfferProps = Readonly<{
+  plan: ArrivalPlan;
+  isAsking: boolean;
+  busy: string | undefined;
+  onAsk: (isAsking: boolean) => void;
+  onReplace: () => void;
+}>;
+
+/** The copy in place of everything: beside the point, and its loss is named before it is asked for. */
+function ReplaceOffer({ plan, isAsking, busy, onAsk, onReplace }: ReplaceOfferProps) {
+  const { goes, older } = useMemo(() => arrivalLoss(plan), [plan]);
+  const loss = lossWords(goes, older);
+  if (!isAsking) {
+    return (
+      <p className={styles.foot}>
+        <Button kind="quiet" onPress={() => onAsk(true)}>
+          Put the copy in place of all this
+        </Button>{' '}
+        {loss}.
+      </p>
+    );
+  }
+  const names = goes.map(({ name }) => name ?? 'one without a name');
+  return (
+    <div className={styles.loss}>
+      <p>
+        All this makes way for the copy; it {loss}
+        {names.length > 0 && `: ${names.join(', ')}`}. A copy of today is saved first, and Undo takes it back.
+      </p>
+      <Button kind="strong" blockedBy={busy} onPress={onReplace}>
+        Put the copy in its place
+      </Button>
+      <Button onPress={() => onAsk(false)}>Keep what is here</Button>
+    </div>
+  );
+}

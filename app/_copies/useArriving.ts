@@ -1,0 +1,104 @@
+'use client';
+
+import { useCallback, useRef, useState } from 'react';
+import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
+import type { ReplaceOutcome } from '@/app/_store/documentsState';
+import type { SaveFailure } from '@/app/_store/saveFailure';
+import { takenWords } from '@/app/_words/store/arrivalWords';
+import type { Choice } from '@/lib/copies/arrival';
+import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
+import type { NotACopy } from '@/lib/copies/copy';
+
+type Looked = Extract<CopyLook, { readonly state: 'copy' }>;
+
+type ArrivingState =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'several'; readonly count: number }
+  | { readonly kind: 'looking'; readonly name: string }
+  | { readonly kind: 'notACopy'; readonly name: string; readonly why: NotACopy }
+  | {
+      readonly kind: 'looked';
+      readonly name: string;
+      readonly look: Looked;
+      readonly chosen: Choices;
+      /** Why it could not be taken just now; null before it was tried. */
+      readonly problem: SaveFailure | null;
+    }
+  | { readonly kind: 'taking'; readonly name: string; readonly look: Looked; readonly chosen: Choices }
+  | { readonly kind: 'told'; readonly sentence: string; readonly label: string };
+
+/** What bringing a file in needs of the documents. */
+export interface ArrivalStore extends Pick<CopyActions, 'lookAtCopy' | 'takeCopy'> {
+  readonly undoLabel: string | null;
+  readonly undo: () => Promise<unknown>;
+  /** Saves a copy of what is here; before all of it makes way for another. */
+  readonly saveFirst: () => Promise<unknown>;
+}
+
+export interface Arriving {
+  readonly state: ArrivingState;
+  readonly look: (files: readonly File[]) => void;
+  readonly choose: (id: string, choice: Choice) => void;
+  readonly take: (mode: 'beside' | 'replace') => void;
+  readonly leave: () => void;
+  /** Takes back what was brought in; null where undo would take back something else by now. */
+  readonly undo: (() => void) | null;
+}
+
+/** A file on its way in: chosen, looked at, decided on, taken. */
+export function useArriving(store: ArrivalStore): Arriving {
+  const [state, setState] = useState<ArrivingState>({ kind: 'idle' });
+  /** The file chosen last: what is read of an earlier one comes too late. */
+  const turn = useRef(0);
+  const look = useCallback(
+    async (files: readonly File[]) => {
+      const [file, ...more] = files;
+      if (file === undefined) return;
+      turn.current += 1;
+      const mine = turn.current;
+      if (more.length > 0) return setState({ kind: 'several', count: files.length });
+      const { name } = file;
+      setState({ kind: 'looking', name });
+      const found = await store.lookAtCopy(file);
+      if (turn.current !== mine) return;
+      setState(
+        found.state === 'copy'
+          ? { kind: 'looked', name, look: found, chosen: {}, problem: null }
+          : { kind: 'notACopy', name, why: found.why },
+      );
+    },
+    [store],
+  );
+  const take = async (mode: 'beside' | 'replace') => {
+    if (state.kind !== 'looked') return;
+    const { name, look: looked, chosen } = state;
+    setState({ kind: 'taking', name, look: looked, chosen });
+    if (mode === 'replace') await store.saveFirst();
+    const label = mode === 'replace' ? `Put “${name}” in place of everything` : `Bring “${name}” in`;
+    const outcome: ReplaceOutcome = await store.takeCopy(label, looked, { mode, choices: chosen });
+    if (outcome.state === 'notKept') {
+      return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why });
+    }
+    const groups = arrivalGroups(looked.plan, chosen);
+    setState({ kind: 'told', sentence: takenWords(mode, groups, looked.plan.counts), label });
+  };
+  const label = state.kind === 'told' ? state.label : null;
+  return {
+    state,
+    look: (files) => void look(files),
+    choose: (id, choice) =>
+      setState((now) => (now.kind === 'looked' ? { ...now, chosen: { ...now.chosen, [id]: choice } } : now)),
+    take: (mode) => void take(mode),
+    leave: () => {
+      turn.current += 1;
+      setState({ kind: 'idle' });
+    },
+    undo:
+      label !== null && store.undoLabel === label
+        ? () => {
+            setState({ kind: 'idle' });
+            void store.undo();
+          }
+        : null,
+  };
+}

@@ -1,0 +1,30 @@
+'use client';
+
+import { useMemo } from 'react';
+import { dayOf } from '@/app/_clock/dayOf';
+import { useToday } from '@/app/_clock/useToday';
+import type { Workspace } from '@/app/_documents/useWorkspace';
+import { type CopyStanding, copyStanding } from './copyStanding';
+import { ownChangedAt } from './ownChanges';
+import { ownSince } from './ownSince';
+
+type Kept = Pick<
+  Workspace,
+  'status' | 'documents' | 'removed' | 'entries' | 'papers' | 'device' | 'lastCopyAt'
+>;
+
+/** @returns how what is here stands to the last copy of it. */
+export function useCopyStanding(workspace: Kept): CopyStanding {
+  const day = useToday();
+  const { status, documents, removed, entries, papers, device, lastCopyAt } = workspace;
+  const changedAt = useMemo(
+    () => ownChangedAt({ documents, removed, entries, papers, device }),
+    [documents, removed, entries, papers, device],
+  );
+  return copyStanding({
+    ownSince: status === 'ready' && changedAt !== null ? ownSince() : null,
+    lastCopyOn: lastCopyAt === null ? null : dayOf(new Date(lastCopyAt)),
+    hasNew: changedAt !== null && (lastCopyAt === null || changedAt > lastCopyAt),
+    today: day,
+  });
+}

@@ -1,0 +1,53 @@
+'use client';
+
+import { useState } from 'react';
+import { today } from '@/app/_clock/useToday';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { saveBlob } from '@/app/_files/saveBlob';
+import type { CopyActions } from '@/app/_store/copyActions';
+import { formatterFor } from '@/app/_words/formatter';
+import { type Contents, copySavedWords } from '@/app/_words/store/contentsWords';
+import { notInCopyWords } from '@/app/_words/store/copyFileWords';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+
+/** What making a copy needs of the documents. */
+export interface CopySource extends Pick<CopyActions, 'makeCopy'> {
+  /** What is here, to say what the copy holds. */
+  readonly contents: () => Omit<Contents, 'bytes'>;
+}
+
+export type CopyMaking =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'making'; readonly pictures: number }
+  | { readonly kind: 'made'; readonly sentence: string; readonly lacks: readonly string[] }
+  | { readonly kind: 'failed' };
+
+/** Makes a copy of everything and saves it as one file. */
+export function useMakingCopy({ makeCopy, contents }: CopySource) {
+  const formatter = formatterFor(useTextContext());
+  const [making, setMaking] = useState<CopyMaking>({ kind: 'idle' });
+  const make = async () => {
+    const held = contents();
+    setMaking({ kind: 'making', pictures: held.pictures });
+    try {
+      const { file, leftOut, notNoted } = await makeCopy('everything');
+      const name = `pressminute-${today()}.zip`;
+      saveBlob(name, file);
+      setMaking({
+        kind: 'made',
+        sentence: copySavedWords(name, { ...held, bytes: file.size }, formatter),
+        lacks: [
+          ...(leftOut.length > 0 ? [notInCopyWords(leftOut, formatter)] : []),
+          ...(notNoted === null
+            ? []
+            : [`The copy is whole, but its day could not be noted here. ${saveFailureWords[notNoted]}`]),
+        ],
+      });
+    } catch (error) {
+      setMaking({ kind: 'failed' });
+      // Told to whoever looks for the cause; the maker is told what to do.
+      reportError(error);
+    }
+  };
+  return { making, make: () => void make(), seen: () => setMaking({ kind: 'idle' }), makeAndWait: make };
+}

@@ -1,0 +1,15 @@
+import type { CopyActions } from './copyActions';
+import type { makeCopy } from './makeCopy';
+import type { StoreCore } from './storeCore';
+import type { takeCopy } from './takeCopy';
+
+type Copying = Pick<Parameters<typeof makeCopy>[1], 'readFile'> &
+  Pick<Parameters<typeof takeCopy>[3], 'arrive'>;
+
+/** Copies are made and read by code that is fetched when it is first asked for. */
+export const copying = (core: StoreCore, { readFile, arrive }: Copying): CopyActions => ({
+  makeCopy: async (what) => (await import('./makeCopy')).makeCopy(what, { core, readFile }),
+  lookAtCopy: async (file) => (await import('./takeCopy')).lookAtCopy(file, core),
+  takeCopy: async (label, look, how) =>
+    (await import('./takeCopy')).takeCopy(label, look, how, { core, arrive }),
+});

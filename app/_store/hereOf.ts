@@ -1,0 +1,32 @@
+import type { Here } from '@/lib/copies/arrival';
+import { type Exchanged, exchangedSchema } from '@/lib/copies/exchanged';
+import { lastingEntries } from '@/lib/copies/lastingEntries';
+import type { StoreCore } from './storeCore';
+
+/**
+ * What is here, as it is shown: with edits and entries that could not be kept. What only the store knows, such as what
+ * went out before, is left out where it fails.
+ */
+export async function hereOf({ connection, tabState, shown }: StoreCore): Promise<Here> {
+  const kept = await connection.attempt('read', async (tx) => ({
+    exchanged: await tx.all('exchanged'),
+    files: await tx.keys('files'),
+  }));
+  const { papers, entries, unreadable, unreadableHappened, aside, pending, device } = tabState();
+  const rows = kept.ok ? kept.value.exchanged.flatMap(readExchanged) : [];
+  return {
+    drafts: shown(),
+    papers: [...papers.values()],
+    entries: [...entries.values(), ...lastingEntries(pending.flatMap((edit) => edit.entries ?? []))],
+    unreadable: [...unreadable.values(), ...unreadableHappened.values(), ...aside],
+    exchanged: new Map(rows.map((row) => [row.id, row])),
+    device,
+    files: new Set(kept.ok ? kept.value.files.map(String) : []),
+  };
+}
+
+/** A row of another shape is as good as none: what comes back is then held against the clock. */
+function readExchanged(row: unknown): readonly Exchanged[] {
+  const parsed = exchangedSchema.safeParse(row);
+  return parsed.success ? [parsed.data] : [];
+}

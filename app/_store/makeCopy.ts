@@ -1,0 +1,43 @@
+import { type CopyAsked, contentOf } from '@/lib/copies/contentOf';
+import type { LackingFile } from '@/lib/copies/copy';
+import { writeCopy } from '@/lib/copies/writeCopy';
+import type { StoredFile } from '@/lib/stored/storedFile';
+import { blobOf } from './blobOf';
+import { breathing } from './breathing';
+import type { CopyMade } from './copyActions';
+import { hereOf } from './hereOf';
+import { noteLastCopy } from './lastCopy';
+import type { StoreCore } from './storeCore';
+
+interface MakingCopy {
+  readonly core: StoreCore;
+  readonly readFile: (id: string) => Promise<StoredFile | null>;
+}
+
+/** Makes a copy of what is shown, a file at a time, and notes what went out. */
+export async function makeCopy(asked: CopyAsked, { core, readFile }: MakingCopy): Promise<CopyMade> {
+  await core.queue.flush();
+  const madeAt = core.now();
+  const outgoing = contentOf(asked, await hereOf(core), { kinds: core.kinds, madeAt });
+  if (outgoing === null) throw new NothingToCopy(asked);
+  const leftOut: LackingFile[] = [];
+  const pieces = writeCopy(outgoing.content, {
+    readFile: async (sha256) => (await readFile(sha256))?.content ?? null,
+    leftOut: (file) => leftOut.push(file),
+    pause: breathing(),
+  });
+  const file = await blobOf(pieces, 'application/zip');
+  const noted = await core.connection.attempt('write', async (tx) => {
+    await tx.put('exchanged', outgoing.exchanged);
+    if (asked === 'everything') await noteLastCopy(tx, madeAt);
+  });
+  if (noted.ok && asked === 'everything') core.hold({ lastCopyAt: madeAt });
+  return { file, leftOut, notNoted: noted.ok ? core.connection.onlyInMemory() : noted.problem };
+}
+
+class NothingToCopy extends Error {
+  override readonly name = 'NothingToCopy';
+  constructor(asked: CopyAsked) {
+    super(asked === 'everything' ? 'nothing is here' : `no ${asked.kind} is here under ${asked.id}`);
+  }
+}

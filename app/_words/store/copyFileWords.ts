@@ -1,0 +1,96 @@
+import type { Formatter } from '@/app/_words/formatter';
+import type { CopyLacks, LackingFile, NotACopy, RefusedEntry } from '@/lib/copies/copy';
+import { bytesWords } from './bytesWords';
+
+type LooksLike = Extract<NotACopy, { code: 'notOurs' }>['looksLike'];
+
+const looks: Readonly<Record<LooksLike, string>> = {
+  empty: 'It is empty: it may not have been saved to its end. Save or send it again.',
+  encryptedZip: 'It is a zip locked with a password. Unlock it, and choose what was in it.',
+  otherZip:
+    'It is a zip of something else. Should the copy lie inside it, unpack it first and choose the copy.',
+  otherJson: 'It holds data of something else.',
+  picture: 'It is a picture. Pictures are brought in with a job, where the print is.',
+  pdf: 'It is a PDF. Papers are made from what is kept here, and cannot be read back.',
+  other: 'Choose the file as it was saved from here, with .zip or .json at the end of its name.',
+};
+
+/** @returns why a file is no copy, and what to do; the name of the file stands before it. */
+export function notACopyWords(why: NotACopy, formatter: Pick<Formatter, 'number'>): string {
+  switch (why.code) {
+    case 'notOurs':
+      return `is no copy made here. ${looks[why.looksLike]}`;
+    case 'newerFormat':
+      return 'was written by a newer version of the app. Reload the page to get that version, then choose the file again.';
+    case 'tooLarge':
+      return `is ${bytesWords(why.bytes, formatter)}; a copy can be ${bytesWords(why.most, formatter)} at most.`;
+    case 'nothingWhole':
+      return 'is a copy, but so damaged that nothing in it can be read. Save or send it again, or choose an earlier copy.';
+    case 'notReadable':
+      return 'could not be read from the device. Put it where this browser can read it, such as the downloads, and choose it again.';
+    default:
+      return why satisfies never;
+  }
+}
+
+/** Sentences about single files; the rest is counted. */
+const MOST_NAMED = 3;
+
+/** @returns what a copy should hold and does not, a sentence a kind of lack; none where it is whole. */
+export function lacksWords(
+  lacks: CopyLacks,
+  formatter: Pick<Formatter, 'count' | 'number'>,
+): readonly string[] {
+  const { records, endsEarly } = lacks;
+  const sentences: string[] = [];
+  const isShort = records.of !== null && records.found < records.of;
+  if (endsEarly) sentences.push('The file ends before its end: it was not fetched or sent whole.');
+  if (isShort || endsEarly) {
+    const of = records.of === null ? '' : ` of ${formatter.number(records.of)}`;
+    sentences.push(
+      `${formatter.number(records.found)}${of} ${records.found === 1 && of === '' ? 'record' : 'records'} could be read, and can be taken; the rest is not in it.`,
+    );
+  }
+  for (const why of ['missing', 'damaged', 'tooLarge', 'leftOut'] as const) {
+    const files = lacks.files.filter((file) => file.why === why);
+    if (files.length > 0)
+      sentences.push(`${namesOf(files, formatter)} ${fileLacks(why, files.length === 1)}`);
+  }
+  if (lacks.refused.length > 0) sentences.push(refusedWords(lacks.refused, formatter));
+  return sentences;
+}
+
+/** @returns which files could not be put into a copy that was just made. */
+export function notInCopyWords(files: readonly LackingFile[], formatter: Pick<Formatter, 'number'>): string {
+  const isOne = files.length === 1;
+  return `${namesOf(files, formatter)} ${isOne ? 'is' : 'are'} not in it: no longer here, or too large for one file. ${isOne ? 'Its figures are; keep the file itself' : 'Their figures are; keep the files themselves'} elsewhere.`;
+}
+
+// Helpers
+
+function fileLacks(why: LackingFile['why'], isOne: boolean): string {
+  switch (why) {
+    case 'missing':
+      return `${isOne ? 'is' : 'are'} named but not in it: the figures come in, the ${isOne ? 'file does' : 'files do'} not.`;
+    case 'damaged':
+      return `${isOne ? 'is' : 'are'} damaged in it and left out; the figures come in.`;
+    case 'tooLarge':
+      return `${isOne ? 'is' : 'are'} too large to be taken; the figures come in.`;
+    case 'leftOut':
+      return `${isOne ? 'was' : 'were'} not there any more where the copy was made.`;
+    default:
+      return why satisfies never;
+  }
+}
+
+function namesOf(named: readonly { readonly name: string }[], formatter: Pick<Formatter, 'number'>): string {
+  const names = named.slice(0, MOST_NAMED).map(({ name }) => `“${name}”`);
+  const more = named.length - names.length;
+  return more > 0 ? `${names.join(', ')} and ${formatter.number(more)} more` : names.join(', ');
+}
+
+function refusedWords(refused: readonly RefusedEntry[], formatter: Pick<Formatter, 'number'>): string {
+  const climbs = refused.some(({ why }) => why === 'climbs');
+  const one = refused.length === 1;
+  return `${namesOf(refused, formatter)} in it ${one ? 'was' : 'were'} not made here and ${one ? 'is' : 'are'} not taken.${climbs ? ' Somebody changed the file so that it would write where it should not: be careful where it came from.' : ''}`;
+}

@@ -1,0 +1,237 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { Arrived } from '@/app/_copies/Arrived';
+import { BringIn } from '@/app/_copies/BringIn';
+import { type ArrivalStore, useArriving } from '@/app/_copies/useArriving';
+import type { CopyLook } from '@/app/_store/copyActions';
+import type { ArrivalPlan } from '@/lib/copies/arrival';
+import { aDraft, aMeeting, aPlan } from './aPlan';
+
+const lookAtCopy = vi.fn<ArrivalStore['lookAtCopy']>();
+const takeCopy = vi.fn<ArrivalStore['takeCopy']>();
+const saveFirst = vi.fn<() => Promise<unknown>>();
+const undo = vi.fn<() => Promise<unknown>>();
+
+beforeEach(() => {
+  lookAtCopy.mockReset();
+  takeCopy.mockReset().mockResolvedValue({ state: 'replaced' });
+  saveFirst.mockReset().mockResolvedValue(undefined);
+  undo.mockReset().mockResolvedValue(undefined);
+});
+afterEach(cleanup);
+
+function Room({ undoLabel }: Readonly<{ undoLabel: string | null }>) {
+  const arriving = useArriving({ lookAtCopy, takeCopy, saveFirst, undo, undoLabel });
+  return (
+    <>
+      <BringIn arriving={arriving} button="Bring a file in" />
+      <Arrived arriving={arriving} level={2} />
+    </>
+  );
+}
+
+const file = (name = 'copy.zip') => new File(['x'], name, { type: 'application/zip' });
+const choose = (one = file()) => userEvent.upload(screen.getByLabelText('Copy or carried file'), one);
+const enter = (found: CopyLook, undoLabel: string | null = null) => {
+  lookAtCopy.mockResolvedValue(found);
+  return render(<Room undoLabel={undoLabel} />);
+};
+const found = (plan: ArrivalPlan): CopyLook => ({ state: 'copy', file: file(), plan });
+const button = (name: string) => screen.getByRole('button', { name });
+
+const studied = aPlan({
+  meetings: [
+    aMeeting('comesBack', 'Slate trial'),
+    aMeeting('comesBack', 'Gift mug for Sam'),
+    aMeeting('newerHere', 'Ramblers Club shirts'),
+    aMeeting('newerHere', 'Kayak Club bags'),
+    aMeeting('newerHere', 'Harbour Choir mugs'),
+    aMeeting('same', 'Star Map'),
+  ],
+  onlyHere: [
+    aDraft('aprons', 'Fernhill Bakery aprons'),
+    aDraft('two', 'Two'),
+    aDraft('three', 'Three'),
+    aDraft('four', 'Four'),
+    aDraft('five', 'Five'),
+  ],
+  papers: 58,
+});
+
+describe('a copy that is looked at', () => {
+  it('says first what would come back and that nothing would go, then what becomes of each', async () => {
+    enter(found(studied));
+    await choose();
+    const heading = await screen.findByRole('heading', {
+      name: 'Two jobs would come back, nothing here would go',
+    });
+    expect(heading).toHaveFocus();
+    const rows = within(screen.getByRole('region', { name: /Two jobs/ })).getAllByRole('listitem');
+    expect(rows.map((row) => row.textContent)).toEqual([
+      '2come backSlate trial, Gift mug for Sam: removed here on Nov 19, 2026',
+      '3are newer here and stayRamblers Club shirts, Kayak Club bags, Harbour Choir mugs',
+      '5are only here and stayFernhill Bakery aprons, Two, Three and two more',
+      '1is the sameStar Map and all 58 papers that went out',
+    ]);
+    expect(screen.getByText('Here, today').parentElement).toHaveTextContent(/9 jobs/);
+    expect(screen.getByText('In the copy').parentElement).toHaveTextContent(/6 jobs.*Nov 14, 2026.*device K/);
+  });
+
+  it('is taken as one step that is told and can be taken back', async () => {
+    const { rerender } = enter(found(studied));
+    await choose();
+    await userEvent.click(await screen.findByRole('button', { name: 'Bring the two back' }));
+    expect(await screen.findByText('Two jobs are back.')).toBeVisible();
+    const label = takeCopy.mock.lastCall?.[0] ?? '';
+    expect(takeCopy).toHaveBeenCalledWith(label, found(studied), { mode: 'beside', choices: {} });
+    expect(saveFirst).not.toHaveBeenCalled();
+    expect(screen.queryByRole('button', { name: 'Undo' })).toBeNull();
+    rerender(<Room undoLabel={label} />);
+    await userEvent.click(button('Undo'));
+    expect(undo).toHaveBeenCalledTimes(1);
+    expect(screen.queryByText('Two jobs are back.')).toBeNull();
+  });
+
+  it('is left without anything being written', async () => {
+    enter(found(studied));
+    await choose();
+    await userEvent.click(await screen.findByRole('button', { name: 'Leave everything as it is' }));
+    expect(screen.queryByRole('region')).toBeNull();
+    expect(takeCopy).not.toHaveBeenCalled();
+  });
+
+  it('unfolds what differs in each, and takes what is chosen', async () => {
+    const clash = aMeeting('clash', 'Club shirts', {
+      mine: aDraft('club-shirts', 'Club shirts', { body: { customer: 'Alex', wantedOn: '2026-12-01' } }),
+      theirs: aDraft('club-shirts', 'Club shirts', { body: { customer: 'Sam', wantedOn: '2026-12-08' } }),
+    });
+    enter(found(aPlan({ meetings: [clash, aMeeting('same', 'Star Map')] })));
+    await choose();
+    await screen.findByRole('heading', { name: /One job would come in beside yours/ });
+    const unfold = button('Show each difference');
+    expect(unfold).toHaveAttribute('aria-expanded', 'false');
+    await userEvent.click(unfold);
+    const draft = screen.getByRole('group', { name: 'Club shirts' });
+    expect(
+      within(draft)
+        .getAllByRole('listitem')
+        .map((place) => place.textContent),
+    ).toEqual([
+      'customerhere “Alex”, in the copy “Sam”',
+      'day it is wantedhere Dec 1, 2026, in the copy Dec 8, 2026',
+    ]);
+    expect(within(draft).getByRole('radio', { name: 'Keep both' })).toBeChecked();
+    await userEvent.click(within(draft).getByRole('radio', { name: 'Take the copy’s' }));
+    expect(
+      screen.getByRole('heading', { name: /One job would make way here, all else here stays/ }),
+    ).toBeVisible();
+    await userEvent.click(button('Take it over'));
+    expect(takeCopy.mock.lastCall?.[2]).toEqual({ mode: 'beside', choices: { 'club-shirts': 'theirs' } });
+  });
+
+  it('says that all of it is here, and asks for nothing', async () => {
+    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')] })));
+    await choose();
+    await screen.findByRole('heading', { name: 'All of it is here already, nothing would change' });
+    expect(screen.queryByRole('button', { name: /^Bring|^Take/ })).not.toHaveTextContent(/ the | it /);
+    expect(screen.queryByRole('button', { name: 'Show each difference' })).toBeNull();
+  });
+
+  it('tells papers and notes that come in though every draft is the same', async () => {
+    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], newPapers: 2, newEntries: 1 })));
+    await choose();
+    await screen.findByRole('heading', {
+      name: 'Two papers that went out and one note of what happened would come in, nothing here would go',
+    });
+    await userEvent.click(button('Bring them in'));
+    expect(
+      await screen.findByText('Two papers that went out and one note of what happened came in.'),
+    ).toBeVisible();
+  });
+
+  it('says what a damaged one lacks, and can still be taken', async () => {
+    const lacks = {
+      endsEarly: true,
+      records: { found: 31, of: 40 },
+      files: [{ sha256: 'a', name: 'fern.png', why: 'damaged' as const }],
+    };
+    enter(found(aPlan({ meetings: [aMeeting('new', 'Slate trial')], lacks })));
+    await choose();
+    expect(await screen.findByText(/The file ends before its end/)).toBeVisible();
+    expect(
+      screen.getByText('31 of 40 records could be read, and can be taken; the rest is not in it.'),
+    ).toBeVisible();
+    expect(screen.getByText(/“fern.png” is damaged in it and left out/)).toBeVisible();
+    await userEvent.click(button('Bring it in'));
+    expect(await screen.findByText('One job came in.')).toBeVisible();
+  });
+
+  it('stays where the device could not keep it, with the reason', async () => {
+    takeCopy.mockResolvedValue({ state: 'notKept', why: 'diskFull' });
+    enter(found(studied));
+    await choose();
+    await userEvent.click(await screen.findByRole('button', { name: 'Bring the two back' }));
+    expect(await screen.findByRole('alert')).toHaveTextContent(/no room left.*Nothing here was changed/);
+    expect(button('Bring the two back')).toBeVisible();
+  });
+});
+
+describe('one thing that was carried', () => {
+  const of = { kind: 'job', id: 'ramblers-club-shirts', name: 'Ramblers Club shirts' };
+  const things = [
+    aMeeting('new', 'Mug', { kind: 'blank' }),
+    aMeeting('same', 'Shirt', { kind: 'blank' }),
+    aMeeting('new', 'Fern', { kind: 'artwork' }),
+    aMeeting('new', 'Star', { kind: 'artwork' }),
+    aMeeting('new', 'Leaf', { kind: 'artwork' }),
+  ];
+
+  it('says what it is and what comes with it', async () => {
+    enter(found(aPlan({ of, meetings: [aMeeting('new', 'Ramblers Club shirts'), ...things] })));
+    await choose();
+    expect(
+      await screen.findByRole('heading', {
+        name: 'Ramblers Club shirts, with 2 blanks and 3 pictures, is new here',
+      }),
+    ).toBeVisible();
+    expect(screen.queryByText('Here, today')).toBeNull();
+    expect(screen.queryByRole('button', { name: /in place of all/ })).toBeNull();
+  });
+
+  it('says that both are kept where both devices changed it', async () => {
+    enter(found(aPlan({ of, meetings: [aMeeting('clash', 'Ramblers Club shirts')] })));
+    await choose();
+    expect(
+      await screen.findByRole('heading', {
+        name: 'Ramblers Club shirts has changed on both devices: both would be kept',
+      }),
+    ).toBeVisible();
+  });
+});
+
+describe('a file that cannot be taken', () => {
+  it.each([
+    [{ code: 'notOurs', looksLike: 'otherZip' }, /is no copy made here\. It is a zip of something else/],
+    [{ code: 'newerFormat', formatVersion: 9, known: 2 }, /was written by a newer version of the app/],
+    [{ code: 'tooLarge', bytes: 5_000_000_000, most: 2_000_000_000 }, /is 5 GB; a copy can be 2 GB at most/],
+    [{ code: 'nothingWhole' }, /so damaged that nothing in it can be read/],
+    [{ code: 'notReadable', message: 'x' }, /could not be read from the device/],
+  ] as const)('is told before anything is asked: %j', async (why, words) => {
+    enter({ state: 'notACopy', why });
+    await choose();
+    expect(await screen.findByText(words)).toHaveTextContent(/Nothing here was changed\.$/);
+    expect(screen.queryByRole('region')).toBeNull();
+  });
+
+  it('is asked for alone where several are dropped', async () => {
+    enter(found(studied));
+    const zone = screen.getByText('or drop it here');
+    fireEvent.drop(zone, { dataTransfer: { files: [file('a.zip'), file('b.zip')], types: ['Files'] } });
+    expect(await screen.findByText('Those were 2 files. Bring them in one at a time.')).toBeVisible();
+    fireEvent.drop(zone, { dataTransfer: { files: [file('a.zip')], types: ['Files'] } });
+    expect(await screen.findByRole('heading', { name: /Two jobs would come back/ })).toBeVisible();
+  });
+});
