@@ -21,7 +21,7 @@ export interface Carried {
 }
 
 /** A file of one thing that is made, and what became of it. */
-export interface CarriedFile {
+interface CarriedFile {
   readonly kind: 'ready';
   readonly file: File;
   /** What is in it. */
@@ -32,7 +32,7 @@ export interface CarriedFile {
   readonly done: 'saved' | 'shared' | null;
 }
 
-export type Carrying =
+type Carrying =
   | { readonly kind: 'idle' }
   | { readonly kind: 'making'; readonly name: string }
   | CarriedFile
