@@ -6,17 +6,19 @@ type PriceArguments =
   | {
       readonly kind: 'usable';
       readonly file: string;
+      /** Which job of a copy; null where none is named. */
+      readonly jobId: string | null;
       readonly curve: CurveQuestion | null;
       /** Null leaves them as the file has them. */
       readonly breaks: AskedBreaks | null;
     }
   | { readonly kind: 'unusable'; readonly why: string };
 
-const USAGE = 'npm run -s price -- FILE.json [--curve 1..500 [--at PRICE]] [--breaks auto:6:1]';
+const USAGE = 'npm run -s price -- FILE [--job ID] [--curve 1..500 [--at PRICE]] [--breaks auto:6:1]';
 /** What a document takes of either. */
 const MOST_BREAKS = 12;
 const LARGEST_START = 1000;
-const OPTIONS = ['--curve', '--at', '--breaks'];
+const OPTIONS = ['--curve', '--at', '--breaks', '--job'];
 
 /** @returns what the price command was asked for, or what is wrong with it in one sentence. */
 export function priceArguments(words: readonly string[]): PriceArguments {
@@ -45,9 +47,10 @@ export function priceArguments(words: readonly string[]): PriceArguments {
     );
   const range = given.get('--curve');
   const at = given.get('--at');
-  if (range !== undefined) return withCurve(file, range, at, breaks);
+  const jobId = given.get('--job') ?? null;
+  if (range !== undefined) return withCurve({ file, jobId, breaks }, range, at);
   return at === undefined
-    ? { kind: 'usable', file, curve: null, breaks }
+    ? { kind: 'usable', file, jobId, curve: null, breaks }
     : unusable(`--at needs a --curve to stand on: ${USAGE}`);
 }
 
@@ -65,10 +68,9 @@ function readBreaks(typed: string): AskedBreaks | null {
 }
 
 function withCurve(
-  file: string,
+  asked: Pick<Extract<PriceArguments, { kind: 'usable' }>, 'file' | 'jobId' | 'breaks'>,
   range: string,
   at: string | undefined,
-  breaks: AskedBreaks | null,
 ): PriceArguments {
   const ends = /^(-?\d+)\.\.(-?\d+)$/.exec(range);
   if (ends === null)
@@ -76,14 +78,14 @@ function withCurve(
   const [from, to] = [Number(ends[1]), Number(ends[2])];
   const problem = checkCurveRange(from, to);
   if (problem !== null) return unusable(`--curve ${range} cannot be drawn: ${sentence(problem)}`);
-  if (at === undefined) return { kind: 'usable', file, curve: { from, to, priceEach: null }, breaks };
+  if (at === undefined) return { kind: 'usable', ...asked, curve: { from, to, priceEach: null } };
   const priceEach = /^\d+(\.\d+)?$/.test(at) ? Number(at) : Number.NaN;
   if (!(priceEach > 0 && priceEach <= 1e9)) {
     return unusable(
       `--at ${at} is not a price: write an amount above 0 in the workshop’s currency, like 20 or 19.50.`,
     );
   }
-  return { kind: 'usable', file, curve: { from, to, priceEach }, breaks };
+  return { kind: 'usable', ...asked, curve: { from, to, priceEach } };
 }
 
 function sentence(problem: CurveRangeProblem): string {

@@ -2,7 +2,6 @@ import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { createBackendConnection } from './backendConnection';
-import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
 import { copying } from './copying';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
@@ -10,7 +9,6 @@ import type { SaveState } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
 import { formerBodies } from './formerBodies';
-import { fullBackup } from './fullBackup';
 import { happenedViewer } from './happenedView';
 import { issuing } from './issuing';
 import { movingBack } from './movingBack';
@@ -130,7 +128,7 @@ export function createDocumentStore<
 
   const reopen = (): Promise<void> => {
     reopening ??= openStore({
-      ...{ ...options, connection, hold, settledKept, beginsAgain },
+      ...{ ...options, connection, hold, settledKept, rereadAfter, beginsAgain },
       tabState: () => tabState,
     })
       .then(() => (tabState.pending.length > 0 ? queue.flush() : undefined))
@@ -194,8 +192,6 @@ export function createDocumentStore<
       if (filled.ok && filled.value) await rereadAfter(first.map(({ id }) => id));
       return filled.ok && filled.value;
     },
-    exportAll: () => backupOf(shown, state.unreadable, now()),
-    exportWithFiles: () => fullBackup(backupOf(shown, state.unreadable, now()), readFile),
     acknowledgeOverwritten: () => hold({ overwritten: [] }),
   };
 

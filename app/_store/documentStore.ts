@@ -4,7 +4,6 @@ import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, EntryRegistry, PaperRegistry, Registry } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
-import type { Backup } from '@/shared/schemas/stored';
 import type { ArrivalMode, Arriving } from './arrive';
 import type { BackendConnectionOptions } from './backendConnection';
 import type { CopyActions } from './copyActions';
@@ -12,12 +11,10 @@ import type {
   ArriveOutcome,
   DocumentsState,
   EditOutcome,
-  ImportOutcome,
   IssueOutcome,
   MoveOutcome,
   ReplaceOutcome,
 } from './documentsState';
-import type { FullBackup } from './fullBackup';
 import type { NewPaper } from './issuePaper';
 import type { NewDocument } from './newDocuments';
 import type { TabMessages } from './tabMessages';
@@ -100,19 +97,6 @@ export interface DocumentActions<
   readonly putBeside: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
   /** Takes in what came from a copy or another device, all of it or nothing, as one step to undo. */
   readonly arrive: (label: string, arriving: Arriving, how: ArrivalMode) => Promise<ArriveOutcome>;
-  /** Documents alone, from memory: can be had when the store fails. */
-  readonly exportAll: () => Backup;
-  /** Documents with their files, as far as one file can hold them. */
-  readonly exportWithFiles: () => Promise<FullBackup>;
-  /**
-   * Brings a backup back, all of it or, with the findings, none. One that lacks what all else stands on is brought
-   * back only `partly`: then what is here of that stays.
-   */
-  readonly importAll: (
-    label: string,
-    file: unknown,
-    how?: { readonly partly: boolean },
-  ) => Promise<ImportOutcome>;
   /** The maker has read which fields were overwritten. */
   readonly acknowledgeOverwritten: () => void;
 }

@@ -1,7 +1,6 @@
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
-import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
@@ -10,7 +9,7 @@ import type { Arrived } from './arrive';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
-import type { EntriesByKind, PapersByKind } from './happenedView';
+import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { SaveFailure } from './saveFailure';
 
@@ -108,14 +107,10 @@ export type ReplaceOutcome =
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ArriveOutcome =
-  | { readonly state: 'arrived'; readonly clashing: Arrived['clashing'] }
+  | ({ readonly state: 'arrived' } & Pick<Arrived, 'clashing' | 'isRenamed'>)
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type IssueOutcome =
   | { readonly state: 'issued'; readonly paper: Paper }
   /** Nothing of it is kept: neither the paper nor its number. */
   | { readonly state: 'notKept'; readonly why: SaveFailure };
-
-export type ImportOutcome =
-  | ReplaceOutcome
-  | { readonly state: 'refused'; readonly findings: readonly BackupFinding[] };

@@ -18,6 +18,8 @@ type OpenStoreOptions<Kinds extends Bodies> = StoreKinds &
     readonly tabState: () => TabState;
     readonly hold: (next: Partial<TabState>) => void;
     readonly settledKept: (why: SaveFailure | null) => SaveState;
+    /** Looks anew at everything, and has the other tabs look at these. */
+    readonly rereadAfter: (ids: readonly string[]) => Promise<void>;
     /** The maker has seen that the store is empty, and begins again with the example. */
     readonly beginsAgain: boolean;
   };
@@ -52,8 +54,7 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
     pending: [...tabState().pending, ...first.pending],
   });
   if (isAgain || !(await tidyFiles(connection))) return;
-  const again = await connection.attempt('read', (tx) => readBackend(tx, options, null, tabState()));
-  if (again.ok) hold(absorb(tabState(), again.value));
+  await options.rereadAfter([...tabState().documents.keys()]);
 }
 
 interface FirstFilling {

@@ -8,6 +8,7 @@ import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import { type Device, readDevice } from './deviceIdentity';
+import { inSlices } from './inSlices';
 import { readLastCopy } from './lastCopy';
 import type { TabState } from './tabState';
 
@@ -43,10 +44,11 @@ export async function readBackend(
   const aside = await tx.all('aside');
   const device = await readDevice(tx);
   const lastCopyAt = await readLastCopy(tx);
-  const entries = (await unknownRows(tx, 'entries', ids, known)).map((row) =>
-    readEntry(row, kinds.entryKinds),
-  );
-  const papers = (await unknownRows(tx, 'papers', ids, known)).map((row) => readPaper(row, kinds.paperKinds));
+  const entryRows = await unknownRows(tx, 'entries', ids, known);
+  const paperRows = await unknownRows(tx, 'papers', ids, known);
+  // Everything that is asked of the store has been asked.
+  const entries = await inSlices(entryRows, (row) => readEntry(row, kinds.entryKinds));
+  const papers = await inSlices(paperRows, (row) => readPaper(row, kinds.paperKinds));
   const readings = rows.filter((row) => row !== undefined).map((row) => readDocument(row, registry));
   const left = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.left] : []));
   return {

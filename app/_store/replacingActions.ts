@@ -1,6 +1,5 @@
 import { snapshotOf } from '@/lib/stored/documentChange';
-import { readBackup } from '@/lib/stored/readBackup';
-import { type Bodies, neededDocuments } from '@/lib/stored/registry';
+import type { Bodies } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import { type Arriving, arrive } from './arrive';
 import type { DocumentActions } from './documentStore';
@@ -8,10 +7,7 @@ import type { ReplaceOutcome } from './documentsState';
 import { newDocuments } from './newDocuments';
 import type { StoreCore } from './storeCore';
 
-type ReplacingActions<Kinds extends Bodies> = Pick<
-  DocumentActions<Kinds>,
-  'arrive' | 'putBeside' | 'importAll'
->;
+type ReplacingActions<Kinds extends Bodies> = Pick<DocumentActions<Kinds>, 'arrive' | 'putBeside'>;
 
 /** What puts whole documents in the place of others, each as one step to undo. */
 export function replacingActions<Kinds extends Bodies>(core: StoreCore): ReplacingActions<Kinds> {
@@ -25,7 +21,8 @@ export function replacingActions<Kinds extends Bodies>(core: StoreCore): Replaci
     hold({ kept: core.settledKept(outcome.ok ? null : outcome.problem), takenBack: [] });
     if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
     await core.rereadAfter(outcome.value.ids);
-    return { state: 'arrived', clashing: outcome.value.clashing };
+    const { clashing, isRenamed } = outcome.value;
+    return { state: 'arrived', clashing, isRenamed };
   };
   const replace = async (...arrival: Parameters<typeof arriveHere>): Promise<ReplaceOutcome> => {
     const outcome = await arriveHere(...arrival);
@@ -40,17 +37,6 @@ export function replacingActions<Kinds extends Bodies>(core: StoreCore): Replaci
         { ...nothing, drafts: newDocuments(documents, kinds.registry, now()).map(asDraft) },
         { mode: 'beside' },
       ),
-    importAll: async (label, file, how = { partly: false }) => {
-      const backup = readBackup(file, kinds.registry, how);
-      if (!backup.ok) return { state: 'refused', findings: backup.problem };
-      const { documents, ...rest } = backup.value;
-      const staying = neededDocuments(kinds.registry).map(({ id }) => id);
-      return replace(
-        label,
-        { ...nothing, ...rest, drafts: documents.map(asDraft) },
-        { mode: 'replace', staying },
-      );
-    },
   };
 }
 

@@ -1,3 +1,4 @@
+import { nextTask } from '@/app/_clock/nextTask';
 import type { Registry } from '@/lib/stored/registry';
 import type { BackendConnection } from './backendConnection';
 import { dropUnusedFiles } from './dropUnusedFiles';
@@ -33,5 +34,3 @@ export async function tidyFiles(connection: BackendConnection): Promise<boolean>
   if (files.ok && files.value.length > 0) await connection.attempt('write', dropUnusedFiles);
   return renamed;
 }
-
-const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));

@@ -57,7 +57,7 @@ export function* copyLines(content: CopyContent): Generator<string> {
 }
 
 /** @returns JSON of an object whose first key is a check over the text of all that follows it. */
-export function checkedLine(fields: Readonly<Record<string, unknown>>): string {
+function checkedLine(fields: Readonly<Record<string, unknown>>): string {
   const rest = JSON.stringify(fields).slice(1);
   return `{"check":"${checkOf(rest)}",${rest}`;
 }

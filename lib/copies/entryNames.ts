@@ -7,7 +7,7 @@ const FILE_NAME = /^files\/([0-9a-f]{64})$/;
 export const fileEntryName = (sha256: string): string => `files/${sha256}`;
 
 /** The entries of an archive by what they are to a copy. */
-export interface SortedEntries {
+interface SortedEntries {
   /** Each place the text may lie. */
   readonly text: readonly ArchiveEntry[];
   /** Each place a file may lie, by its hash. */
@@ -49,7 +49,7 @@ export function sortEntries(entries: readonly ArchiveEntry[]): SortedEntries {
 }
 
 /** Names that would lead out of a folder, or into the workings of the page, wherever somebody unpacked them. */
-export const climbs = (name: string): boolean =>
+const climbs = (name: string): boolean =>
   /^[/\\]|\\|^[A-Za-z]:|\0/.test(name) ||
   name.split('/').some((part) => part === '..' || part === '.' || part === '__proto__');
 

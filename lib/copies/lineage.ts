@@ -5,7 +5,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import { type Exchanged, hashOfDraft, MOST_BODIES, MOST_HASHES } from './exchanged';
 
 /** What is known of one draft on both sides. */
-export interface TwoSides {
+interface TwoSides {
   readonly mine: Stored;
   readonly theirs: Stored;
   /** As it went out from here or came in, the last times. */
@@ -14,7 +14,7 @@ export interface TwoSides {
   readonly theirHashes: readonly string[];
 }
 
-export interface Lineage {
+interface Lineage {
   /** What is here is what theirs was made from. */
   readonly mineIsOlder: boolean;
   readonly theirsIsOlder: boolean;

@@ -16,8 +16,8 @@ const beginnings: readonly (readonly [RegExp, Look])[] = [
 ];
 
 /** @param start the first bytes of a file, each as one character */
-export const looksLike = (start: string, isJson: boolean): Look => {
+export function looksLike(start: string, isJson: boolean): Look {
   if (start.length === 0) return 'empty';
   if (isJson) return 'otherJson';
   return beginnings.find(([beginning]) => beginning.test(start))?.[1] ?? 'other';
-};
+}

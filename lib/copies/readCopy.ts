@@ -33,7 +33,7 @@ export async function readCopy(source: ByteSource, reading: ReadingCopy): Promis
   if (found === 'nothingWhole') return notACopy({ code: 'nothingWhole' });
   if (found === 'noText') {
     const { entries } = archive;
-    if (entries.length === 0 && source.size < SHORTEST_ENTRY) return notACopy({ code: 'nothingWhole' });
+    if (archive.endsEarly && source.size < SHORTEST_ENTRY) return notACopy({ code: 'nothingWhole' });
     const isEncrypted = entries.length > 0 && entries.every((entry) => entry.isEncrypted);
     return notACopy({ code: 'notOurs', looksLike: isEncrypted ? 'encryptedZip' : 'otherZip' });
   }

@@ -3,6 +3,7 @@ import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/read
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import { entryOf, type StoreKinds } from '@/lib/stored/registry';
+import { sameValue } from '@/lib/stored/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Copy, CopyFile } from './copy';
@@ -40,10 +41,7 @@ export async function readRecords(
         for (const paper of read.left.papers) add(papers, paper.id, paper);
       } else unreadable.push(aside(record.raw, 'another record of the copy has this id'));
     } else {
-      const isNew =
-        read.state === 'paper'
-          ? add(papers, read.paper.id, read.paper)
-          : add(entries, read.entry.id, read.entry);
+      const isNew = read.state === 'paper' ? addOnce(papers, read.paper) : addOnce(entries, read.entry);
       if (!isNew) unreadable.push(aside(record.raw, 'another record of the copy has this id'));
     }
     await pause();
@@ -103,6 +101,10 @@ function natureOf(raw: unknown, { paperKinds, entryKinds }: StoreKinds): 'draft'
   if (entryOf(paperKinds, kind) !== undefined) return 'paper';
   return entryOf(entryKinds, kind) === undefined ? 'draft' : 'entry';
 }
+
+/** What an old draft let go of may stand in the copy by itself as well. */
+const addOnce = <Item extends Paper | Entry>(into: Map<string, Item>, item: Item): boolean =>
+  add(into, item.id, item) || sameValue(into.get(item.id), item);
 
 /** @returns whether the key was free. */
 function add<Item>(into: Map<string, Item>, key: string, item: Item): boolean {

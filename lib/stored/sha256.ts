@@ -14,7 +14,7 @@ export const sha256OfBytes = (bytes: Uint8Array): string => bytesToHex(digest(by
 export const sha256OfValue = (value: unknown): string => sha256OfBytes(utf8ToBytes(canonicalText(value)));
 
 /** Works out a SHA-256 from pieces, for bytes that are never in hand together. */
-export interface Sha256Pieces {
+interface Sha256Pieces {
   readonly add: (piece: Uint8Array) => void;
   /** Once, after the last piece. */
   readonly end: () => string;

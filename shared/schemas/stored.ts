@@ -30,19 +30,5 @@ export type Stored<Kind extends string = string, Body = unknown> = Readonly<
   Omit<z.infer<typeof storedSchema>, 'kind' | 'body'>
 > & { readonly kind: Kind; readonly body: Body };
 
+/** What a copy called itself before it was an archive. */
 export const BACKUP_FORMAT = 'pressminute-backup';
-
-/** A file that brings everything back. Records that could not be read travel as they were found. */
-export const backupSchema = z.strictObject({
-  format: z.literal(BACKUP_FORMAT),
-  formatVersion: z.literal(1),
-  exportedAt: instantSchema,
-  documents: z.array(storedSchema).max(100_000),
-  unreadable: z.array(z.unknown()).max(100_000),
-  /** Picture files, as text; copies saved before pictures were kept have none. */
-  files: z
-    .array(z.strictObject({ id: idSchema, name: z.string().min(1).max(200), base64: z.string() }))
-    .max(100_000)
-    .default([]),
-});
-export type Backup = z.infer<typeof backupSchema>;

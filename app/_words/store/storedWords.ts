@@ -1,8 +1,7 @@
 import { fieldWords } from '@/app/_words/fieldWords';
 import { entryKinds } from '@/lib/kinds/entryKinds';
-import { type DocumentKind, isKnownKind, kinds } from '@/lib/kinds/kinds';
+import { type DocumentKind, kinds } from '@/lib/kinds/kinds';
 import { paperKinds } from '@/lib/kinds/paperKinds';
-import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { SchemaIssue, StoredFinding } from '@/lib/stored/storedFinding';
 
 /** @returns what a kept record claims to be, such as “job”. */
@@ -39,28 +38,7 @@ export function storedWords(finding: StoredFinding, kind: DocumentKind | null): 
   }
 }
 
-/** @returns why a file cannot be brought back, and what to do. */
-export function backupWords(finding: BackupFinding): string {
-  switch (finding.code) {
-    case 'notABackup':
-      return 'This file is no copy saved from here, or it was changed since. Choose the file as it was saved.';
-    case 'sameIdTwice':
-      return `${named(finding.kind, finding.name)} stands in the file twice. Nobody could say which is meant: take one out.`;
-    case 'neededMissing':
-      return `The file holds no ${kindWords(finding.kind)}, and nothing in it can be priced without one.`;
-    case 'fileDamaged':
-      return `The picture “${finding.name}” in the file is damaged: the copy was changed since it was saved.`;
-    case 'documentUnreadable':
-      return `${named(finding.kind, finding.name)} cannot be read. ${storedWords(finding.finding, isKnownKind(finding.kind) ? finding.kind : null)}`;
-    default:
-      return finding satisfies never;
-  }
-}
-
 // Helpers
-
-const named = (kind: string | null, name: string | null): string =>
-  name === null ? `A ${kindWords(kind)} without a name` : `The ${kindWords(kind)} “${name}”`;
 
 /** The first field that is refused, in words, and how many more there are. */
 function issueWords(issues: readonly SchemaIssue[], kind: DocumentKind | null): string {

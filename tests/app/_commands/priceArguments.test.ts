@@ -6,6 +6,7 @@ describe('priceArguments', () => {
     expect(priceArguments(['job.json'])).toEqual({
       kind: 'usable',
       file: 'job.json',
+      jobId: null,
       curve: null,
       breaks: null,
     });
@@ -15,11 +16,19 @@ describe('priceArguments', () => {
     expect(priceArguments(['job.json', '--curve', '1..500'])).toEqual({
       kind: 'usable',
       file: 'job.json',
+      jobId: null,
       curve: { from: 1, to: 500, priceEach: null },
       breaks: null,
     });
     expect(priceArguments(['--at', '19.5', '--curve', '7..7', 'job.json'])).toMatchObject({
       curve: { from: 7, to: 7, priceEach: 19.5 },
+    });
+  });
+
+  it('takes a job of a copy', () => {
+    expect(priceArguments(['copy.zip', '--job', 'club-order'])).toMatchObject({
+      file: 'copy.zip',
+      jobId: 'club-order',
     });
   });
 

@@ -200,7 +200,10 @@ describe('a workshop whose record cannot be read', () => {
     leaveScreens();
     await screenStore().open();
     expect(bodyOf('workshop', 'workshop').currency).toBe('SEK');
-    expect(screenStore().actions.exportAll().unreadable).toMatchObject([{ body }]);
+    const { file } = await screenStore().actions.makeCopy('everything');
+    expect(await screenStore().actions.lookAtCopy(file)).toMatchObject({
+      plan: { copy: { unreadable: [{ raw: { body } }] } },
+    });
   });
 
   it('by a newer version waits for that version: nothing may take its place', async () => {

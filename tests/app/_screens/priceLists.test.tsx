@@ -12,6 +12,7 @@ import { kinds } from '@/lib/kinds/kinds';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
+import { bringBack } from '@/tests/app/_store/tabs';
 import { grid } from '@/tests/fixtures/costed';
 import { bodyOf, clearScreens, damage, disk, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
@@ -118,8 +119,10 @@ describe('the room of price lists', () => {
     cleanup();
     await enter(<PriceListScreen listId="broken" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This price list cannot be read');
-    const { backup } = await screenStore().actions.exportWithFiles();
-    expect(backup.unreadable).toContainEqual(expect.objectContaining({ id: 'broken', body }));
+    const { file } = await screenStore().actions.makeCopy('everything');
+    expect(await screenStore().actions.lookAtCopy(file)).toMatchObject({
+      plan: { copy: { unreadable: [{ raw: { id: 'broken', body } }] } },
+    });
   });
 
   it('says calmly that a list is not here', async () => {
@@ -391,13 +394,11 @@ describe('a list that went out', () => {
   it('goes into a copy of everything and comes back from it', async () => {
     await issued();
     const before = list();
-    const { backup } = await screenStore().actions.exportWithFiles();
+    const { file } = await screenStore().actions.makeCopy('everything');
     await act(async () => {
       screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'priceList', id: LIST }]);
     });
-    const outcome = await act(() =>
-      screenStore().actions.importAll('Copy', JSON.parse(JSON.stringify(backup))),
-    );
+    const outcome = await act(() => bringBack(screenStore(), file));
     expect(outcome).toEqual({ state: 'replaced' });
     expect(list()).toEqual(before);
   });

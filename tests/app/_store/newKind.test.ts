@@ -10,6 +10,7 @@ import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { paperKinds } from '@/lib/kinds/paperKinds';
 import { usersOf } from '@/lib/kinds/usersOf';
 import type { KindDescriptor, Registry } from '@/lib/stored/registry';
+import { bringBack, copyOf } from './tabs';
 
 /* A kind that no file of the app knows: one descriptor, and one line in the table of this test. */
 
@@ -45,6 +46,19 @@ const openOn = async (factory: IDBFactory) => {
 };
 const body: Note = { text: 'Ring the club', jobId: 'club-order', fileId: null };
 
+/** A copy as they were before, with these records. */
+const former = (records: { readonly documents: readonly unknown[] }): Blob =>
+  new Blob([
+    JSON.stringify({
+      format: 'pressminute-backup',
+      formatVersion: 1,
+      exportedAt: 1,
+      unreadable: [],
+      files: [],
+      ...records,
+    }),
+  ]);
+
 describe('a new kind of document', () => {
   it('is stored, edited, undone, saved and brought back by its line in the table alone', async () => {
     const device = new IDBFactory();
@@ -68,7 +82,7 @@ describe('a new kind of document', () => {
     expect(
       usersOf(registry, store.getState().documents, { to: 'job', id: 'club-order' }).map(({ id }) => id),
     ).toEqual(['club-prices', 'n1']);
-    const copy: unknown = JSON.parse(JSON.stringify(actions.exportAll()));
+    const copy = await copyOf({ actions });
     store.close();
 
     const again = await openOn(device);
@@ -78,14 +92,13 @@ describe('a new kind of document', () => {
     await again.flush();
 
     const other = await openOn(new IDBFactory());
-    expect(await other.actions.importAll('Copy', copy)).toEqual({ state: 'replaced' });
+    expect(await bringBack(other, copy)).toEqual({ state: 'replaced' });
     expect(other.getState().kinds.note.bodies).toEqual({ n1: { ...body, text: 'Write' } });
     expect(other.getState().kinds.job.documents).toHaveLength(3);
   });
 
   it('of an earlier version is brought up to date on its way in', async () => {
     const store = await openOn(new IDBFactory());
-    const copy = store.actions.exportAll();
     const old = {
       id: 'n0',
       kind: 'note',
@@ -94,25 +107,16 @@ describe('a new kind of document', () => {
       updatedAt: 1,
       body: { text: 'Old', jobId: 'x' },
     };
-    expect(await store.actions.importAll('Copy', { ...copy, documents: [...copy.documents, old] })).toEqual({
+    expect(await bringBack(store, former({ documents: [old] }))).toEqual({
       state: 'replaced',
     });
     expect(store.getState().kinds.note.bodies.n0).toEqual({ text: 'Old', jobId: 'x', fileId: null });
   });
 
-  it('that this build does not know is refused in a copy by its kind, and kept unread in the store', async () => {
+  it('that this build does not know in a copy is kept unread in the store', async () => {
     const store = await openOn(new IDBFactory());
-    const copy = store.actions.exportAll();
     const strange = { id: 's', kind: 'invoice', version: 1, revision: 1, updatedAt: 1, body: {} };
-    expect(
-      await store.actions.importAll('Copy', { ...copy, documents: [...copy.documents, strange] }),
-    ).toMatchObject({
-      state: 'refused',
-      findings: [{ code: 'documentUnreadable', finding: { code: 'unknownKind', kind: 'invoice' } }],
-    });
-    expect(await store.actions.importAll('Copy', { ...copy, unreadable: [strange] })).toEqual({
-      state: 'replaced',
-    });
+    expect(await bringBack(store, former({ documents: [strange] }))).toEqual({ state: 'replaced' });
     expect(store.getState().unreadable).toMatchObject([{ id: 's', findings: [{ code: 'unknownKind' }] }]);
   });
 

@@ -3,7 +3,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { saveFailureOf } from '@/app/_store/saveFailure';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
-import { aDevice, changeJob, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
+import { aDevice, changeJob, copyOf, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
 
 describe('saveFailureOf', () => {
   const quota = new DOMException('full', 'QuotaExceededError');
@@ -121,7 +121,9 @@ describe('while nothing can be kept', () => {
     fillTheDisk();
     changeJob(store, { name: 'Team' });
     await store.flush();
-    expect(store.actions.exportAll().documents).toMatchObject([{ body: { name: 'Team' } }]);
+    expect(await store.actions.lookAtCopy(await copyOf(store))).toMatchObject({
+      plan: { copy: { drafts: [{ body: { name: 'Team' } }] } },
+    });
   });
 
   it('an undo that reaches into the store is told as not kept and changes nothing', async () => {

@@ -1,5 +1,6 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { onTestFinished } from 'vitest';
+import type { CopyActions } from '@/app/_store/copyActions';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import { type DeviceDatabase, openDeviceBackend, type StoreLayout } from '@/app/_store/deviceBackend';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
@@ -104,6 +105,16 @@ export const jobIn = (store: SmallStore, id = 'job-1'): SmallJob | undefined =>
   store.getState().documents.find((document) => document.kind === 'job' && document.id === id)?.body as
     | SmallJob
     | undefined;
+
+type Copying = { readonly actions: CopyActions };
+
+/** A copy of everything, and bringing it back in the place of what is there. */
+export const copyOf = async (store: Copying): Promise<Blob> =>
+  (await store.actions.makeCopy('everything')).file;
+export const bringBack = async (store: Copying, file: Blob) => {
+  const look = await store.actions.lookAtCopy(file);
+  return look.state === 'copy' ? store.actions.takeCopy('Backup', look, { mode: 'replace' }) : look;
+};
 
 /** Every row of a table, past the app. */
 export const rowsOf = async (factory: IDBFactory, table: string): Promise<readonly unknown[]> => {

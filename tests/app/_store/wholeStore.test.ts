@@ -1,9 +1,19 @@
 import { IDBDatabase } from 'fake-indexeddb';
 import { describe, expect, it, vi } from 'vitest';
 import type { NewDocument } from '@/app/_store/newDocuments';
-import { aJobBody, aStoredJob, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
+import { aJobBody, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
-import { aDevice, changeJob, jobIn, openTab, openTabWithJob, rowsOf, writeRow } from './tabs';
+import {
+  aDevice,
+  bringBack,
+  changeJob,
+  copyOf,
+  jobIn,
+  openTab,
+  openTabWithJob,
+  rowsOf,
+  writeRow,
+} from './tabs';
 
 const firstDocuments: readonly NewDocument<SmallBodies>[] = [
   { id: 'workshop', kind: 'workshop', body: { name: 'Example workshop' } },
@@ -125,13 +135,12 @@ describe('a backup', () => {
     return openTab(device, 'here');
   };
   const broken = { id: 'odd', kind: 'job', half: true };
-  const asFile = (backup: unknown): unknown => JSON.parse(JSON.stringify(backup));
 
   it('brings everything back on an empty device, what nobody can read included', async () => {
-    const file = asFile((await usedStore()).actions.exportAll());
+    const file = await copyOf(await usedStore());
     const device = aDevice();
     const store = await openTab(device, 'there');
-    expect(await store.actions.importAll('Backup', file)).toEqual({ state: 'replaced' });
+    expect(await bringBack(store, file)).toEqual({ state: 'replaced' });
     expect(store.getState().documents).toMatchObject([{ id: 'job-1', body: { name: 'Team' } }]);
     expect(store.getState().unreadable).toMatchObject([{ raw: broken }]);
     expect(await rowsOf(device.factory, 'documents')).toMatchObject([
@@ -144,17 +153,17 @@ describe('a backup', () => {
   it('taken and brought back changes nothing in the same store', async () => {
     const store = await usedStore();
     const before = store.getState();
-    await store.actions.importAll('Backup', asFile(store.actions.exportAll()));
+    await bringBack(store, await copyOf(store));
     const { documents, unreadable } = store.getState();
     expect(documents.map(({ body }) => body)).toEqual(before.documents.map(({ body }) => body));
     expect(unreadable).toEqual(before.unreadable);
   });
 
   it('brought back takes the place of what is there, and undo takes it back', async () => {
-    const file = asFile((await usedStore()).actions.exportAll());
+    const file = await copyOf(await usedStore());
     const store = await openTabWithJob(aDevice());
     store.actions.edit('New', [{ do: 'add', kind: 'blank', id: 'shirt', body: { name: 'Shirt' } }]);
-    await store.actions.importAll('Backup', file);
+    await bringBack(store, file);
     expect(store.getState().documents).toMatchObject([{ id: 'job-1', body: { name: 'Team' } }]);
     await store.actions.undo();
     expect(store.getState().documents).toMatchObject([
@@ -163,45 +172,27 @@ describe('a backup', () => {
     ]);
   });
 
-  it('that is not whole changes nothing and tells every reason', async () => {
-    const device = aDevice();
-    const store = await openTabWithJob(device);
-    const before = await rowsOf(device.factory, 'documents');
-    const file = {
-      ...store.actions.exportAll(),
-      documents: [aStoredJob({ body: 1 }), aStoredJob({ version: 9 })],
-    };
-    const outcome = await store.actions.importAll('Backup', asFile(file));
-    expect(outcome).toMatchObject({
-      state: 'refused',
-      findings: [
-        { code: 'documentUnreadable', finding: { code: 'bodyInvalid' } },
-        { code: 'documentUnreadable', finding: { code: 'newerVersion' } },
-        { code: 'sameIdTwice' },
-      ],
-    });
-    expect(await rowsOf(device.factory, 'documents')).toEqual(before);
-  });
-
   it('mends a record nobody could read and keeps the broken one aside', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
-    const file = asFile(store.actions.exportAll());
+    const file = await copyOf(store);
     store.close();
     await writeRow(device.factory, 'documents', { ...broken, id: 'job-1', revision: 6 });
     const again = await openTab(device, 'here');
-    await again.actions.importAll('Backup', file);
+    await bringBack(again, file);
     expect(jobIn(again)).toEqual(aJobBody());
     expect(again.getState().unreadable).toMatchObject([{ raw: { ...broken, id: 'job-1' } }]);
     expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ id: 'job-1', revision: 7 }]);
-    expect(asFile(again.actions.exportAll())).toMatchObject({ unreadable: [{ ...broken, id: 'job-1' }] });
+    expect(await again.actions.lookAtCopy(await copyOf(again))).toMatchObject({
+      plan: { copy: { unreadable: [{ raw: { ...broken, id: 'job-1' } }] } },
+    });
   });
 
   it('that finds no room changes nothing and says so', async () => {
-    const file = asFile((await usedStore()).actions.exportAll());
+    const file = await copyOf(await usedStore());
     const store = await openTabWithJob(aDevice());
     fillTheDisk();
-    expect(await store.actions.importAll('Backup', file)).toEqual({ state: 'notKept', why: 'diskFull' });
+    expect(await bringBack(store, file)).toEqual({ state: 'notKept', why: 'diskFull' });
     expect(jobIn(store)).toEqual(aJobBody());
   });
 });
@@ -221,7 +212,11 @@ describe('durability', () => {
     expect(writes()).toEqual([{ durability: 'relaxed' }]);
     await store.actions.putBeside('Start', [{ id: 'job-2', kind: 'job', body: aJobBody({ name: 'First' }) }]);
     expect(writes()).toEqual([{ durability: 'strict' }]);
-    await store.actions.importAll('Backup', store.actions.exportAll());
+    const file = await copyOf(store);
+    changeJob(store, { name: 'Since' });
+    await store.flush();
+    writes();
+    await bringBack(store, file);
     expect(writes()).toEqual([{ durability: 'strict' }]);
     transaction.mockRestore();
   });

@@ -2,11 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { answerRequest } from '@/app/_requests/answerRequest';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
-import { backupWords } from '@/app/_words/store/storedWords';
 import { checkJob } from '@/lib/check/checkJob';
 import { documentFindings } from '@/lib/findings/documentFindings';
 import { kinds } from '@/lib/kinds/kinds';
-import { readBackup } from '@/lib/stored/readBackup';
 import type { Finding } from '@/shared/finding';
 import { clubWith, TODAY } from '@/tests/fixtures/clubJob';
 
@@ -120,32 +118,5 @@ describe('a sentence about documents', () => {
     const sentences = said(error === undefined ? [] : documentFindings(error, 'job', { value }));
     expect(sentences).toHaveLength(1);
     expect(sentences[0]).not.toContain(ID);
-  });
-
-  it('of a copy says names', () => {
-    const record = (body: unknown) => ({
-      id: ID,
-      kind: 'blank',
-      version: 2,
-      revision: 1,
-      updatedAt: 1,
-      body,
-    });
-    const file = (...documents: unknown[]) => ({
-      format: 'pressminute-backup',
-      formatVersion: 1,
-      exportedAt: 1,
-      documents,
-      unreadable: [],
-    });
-    const told = (...bodies: unknown[]) => {
-      const read = readBackup(file(...bodies.map(record)), kinds);
-      return read.ok ? [] : read.problem.map(backupWords);
-    };
-    const sentences = [...told({ name: 'Tee' }), ...told({}), ...told({ name: 'Tee' }, { name: 'Tee' })];
-    expect(sentences[0]).toMatch(/^The blank “Tee” cannot be read/);
-    expect(sentences[1]).toMatch(/^A blank without a name cannot be read/);
-    expect(sentences.at(-1)).toMatch(/^The blank “Tee” stands in the file twice/);
-    expect(sentences.join()).not.toContain(ID);
   });
 });
