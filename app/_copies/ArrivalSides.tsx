@@ -18,7 +18,7 @@ export function ArrivalSides({ plan }: Readonly<{ plan: ArrivalPlan }>) {
   const { hereKinds, hereChangedAt, isSameDevice } = arrivalFacts(plan);
   const madeOn = isSameDevice
     ? 'this device'
-    : deviceNameWords({ name: null, letter: copy.device?.letter ?? null });
+    : deviceNameWords({ name: copy.madeOn, letter: copy.device?.letter ?? null });
   const made = copy.madeAt === null ? 'on a day that cannot be read' : momentWords(copy.madeAt, context);
   if (copy.of !== 'everything') {
     return (

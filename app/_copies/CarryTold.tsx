@@ -6,7 +6,7 @@ import type { useCarrying } from './useCarrying';
 export function CarryTold({ from }: Readonly<{ from: ReturnType<typeof useCarrying> }>) {
   const { carrying, send, save } = from;
   return (
-    <div role="status" className={styles.told}>
+    <div aria-live="polite" className={styles.told}>
       {carrying.kind === 'making' && <p className={styles.words}>Making the file of {carrying.name}…</p>}
       {carrying.kind === 'failed' && (
         <p className={styles.wrong}>

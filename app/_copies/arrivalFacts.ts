@@ -4,7 +4,7 @@ import { kinds } from '@/lib/kinds/kinds';
 import { claimedName } from '@/lib/stored/claimedName';
 
 /** What a preview tells beside what becomes of each draft. */
-export interface ArrivalFacts {
+interface ArrivalFacts {
   /** Live drafts here by kind. */
   readonly hereKinds: Readonly<Record<string, number>>;
   /** When anything here was changed last; null where there is nothing. */
@@ -25,7 +25,7 @@ export function arrivalFacts({ here, copy }: ArrivalPlan): ArrivalFacts {
 }
 
 /** What would be lost if the copy took the place of everything. */
-export interface ArrivalLoss {
+interface ArrivalLoss {
   readonly goes: readonly { readonly kind: string; readonly name: string | null }[];
   /** Drafts changed here that would go back to what the copy has. */
   readonly older: number;

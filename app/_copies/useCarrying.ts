@@ -8,6 +8,7 @@ import type { CopyActions } from '@/app/_store/copyActions';
 import { formatterFor } from '@/app/_words/formatter';
 import { carriedWords } from '@/app/_words/store/carriedWords';
 import { notInCopyWords } from '@/app/_words/store/copyFileWords';
+import { deviceName } from './deviceName';
 
 /** What carrying needs of the documents. */
 export type CarryStore = Pick<CopyActions, 'makeCopy' | 'lookAtCopy'>;
@@ -20,7 +21,7 @@ export interface Carried {
 }
 
 /** A file of one thing that is made, and what became of it. */
-export interface CarriedFile {
+interface CarriedFile {
   readonly kind: 'ready';
   readonly file: File;
   /** What is in it. */
@@ -31,7 +32,7 @@ export interface CarriedFile {
   readonly done: 'saved' | 'shared' | null;
 }
 
-export type Carrying =
+type Carrying =
   | { readonly kind: 'idle' }
   | { readonly kind: 'making'; readonly name: string }
   | CarriedFile
@@ -44,7 +45,7 @@ export function useCarrying(store: CarryStore) {
   const carry = async (what: Carried) => {
     setCarrying({ kind: 'making', name: what.name });
     try {
-      const made = await store.makeCopy({ kind: what.kind, id: what.id });
+      const made = await store.makeCopy({ kind: what.kind, id: what.id }, deviceName.recall() || null);
       const file = new File([made.file], fileName(`${what.name}.zip`), { type: 'application/zip' });
       // What is told is what can be read of it, and not what was meant.
       const look = await store.lookAtCopy(file);

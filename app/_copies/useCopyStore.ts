@@ -6,7 +6,7 @@ import { contentsOf } from './contentsOf';
 import type { ArrivalStore } from './useArriving';
 import type { CopySource } from './useMakingCopy';
 
-export type CopyStore = CopySource & Omit<ArrivalStore, 'saveFirst'>;
+type CopyStore = CopySource & Omit<ArrivalStore, 'saveFirst'>;
 
 /** @returns what copies need of the documents. */
 export function useCopyStore(workspace: Workspace): CopyStore {

@@ -9,6 +9,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { type Contents, copySavedWords } from '@/app/_words/store/contentsWords';
 import { notInCopyWords } from '@/app/_words/store/copyFileWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { deviceName } from './deviceName';
 
 /** What making a copy needs of the documents. */
 export interface CopySource extends Pick<CopyActions, 'makeCopy'> {
@@ -30,7 +31,7 @@ export function useMakingCopy({ makeCopy, contents }: CopySource) {
     const held = contents();
     setMaking({ kind: 'making', pictures: held.pictures });
     try {
-      const { file, leftOut, notNoted } = await makeCopy('everything');
+      const { file, leftOut, notNoted } = await makeCopy('everything', deviceName.recall() || null);
       const name = `pressminute-${today()}.zip`;
       saveBlob(name, file);
       setMaking({

@@ -1,4 +1,4 @@
-export type Shared = 'shared' | 'stopped' | 'cannot';
+type Shared = 'shared' | 'stopped' | 'cannot';
 
 /** @returns whether this browser can hand a file on to another app, as phones can. */
 export function canShare(file: File): boolean {

@@ -19,9 +19,13 @@ export type CopyLook =
 
 /** Copies of everything, and carrying of one draft: out and in. */
 export interface CopyActions {
-  /** Everything, or one draft with what hangs on it. Made of what is shown, so that it can be had when the store fails. */
+  /**
+   * Everything, or one draft with what hangs on it. `madeOn` is what the maker calls the device, for whoever looks at
+   * the copy. Made of what is shown, so that it can be had when the store fails.
+   */
   readonly makeCopy: (
     what: 'everything' | { readonly kind: string; readonly id: string },
+    madeOn?: string | null,
   ) => Promise<CopyMade>;
   /** Reads a file and holds it against what is here. Writes nothing. */
   readonly lookAtCopy: (file: Blob) => Promise<CopyLook>;

@@ -8,7 +8,8 @@ type Copying = Pick<Parameters<typeof makeCopy>[1], 'readFile'> &
 
 /** Copies are made and read by code that is fetched when it is first asked for. */
 export const copying = (core: StoreCore, { readFile, arrive }: Copying): CopyActions => ({
-  makeCopy: async (what) => (await import('./makeCopy')).makeCopy(what, { core, readFile }),
+  makeCopy: async (what, madeOn = null) =>
+    (await import('./makeCopy')).makeCopy(what, { core, readFile, madeOn }),
   lookAtCopy: async (file) => (await import('./takeCopy')).lookAtCopy(file, core),
   takeCopy: async (label, look, how) =>
     (await import('./takeCopy')).takeCopy(label, look, how, { core, arrive }),

@@ -12,13 +12,15 @@ import type { StoreCore } from './storeCore';
 interface MakingCopy {
   readonly core: StoreCore;
   readonly readFile: (id: string) => Promise<StoredFile | null>;
+  /** What the maker calls the device; null where it has no name. */
+  readonly madeOn: string | null;
 }
 
 /** Makes a copy of what is shown, a file at a time, and notes what went out. */
-export async function makeCopy(asked: CopyAsked, { core, readFile }: MakingCopy): Promise<CopyMade> {
+export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: MakingCopy): Promise<CopyMade> {
   await core.queue.flush();
   const madeAt = core.now();
-  const outgoing = contentOf(asked, await hereOf(core), { kinds: core.kinds, madeAt });
+  const outgoing = contentOf(asked, await hereOf(core), { kinds: core.kinds, madeAt, madeOn });
   if (outgoing === null) throw new NothingToCopy(asked);
   const leftOut: LackingFile[] = [];
   const pieces = writeCopy(outgoing.content, {

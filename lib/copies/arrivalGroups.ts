@@ -2,7 +2,7 @@ import { claimedName } from '@/lib/stored/claimedName';
 import type { ArrivalPlan, Choice, DraftMeeting } from './arrival';
 
 /** What becomes of a draft, as the preview tells it; in the order in which it does. */
-export const arrivalFates = [
+const arrivalFates = [
   'comesBack',
   'new',
   'updated',

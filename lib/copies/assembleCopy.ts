@@ -9,19 +9,20 @@ export function headOf({ head }: CopyText): CopyHead | NotACopy | null {
   if (format === COPY_FORMAT && typeof formatVersion === 'number' && formatVersion > COPY_FORMAT_VERSION) {
     return { code: 'newerFormat', formatVersion, known: COPY_FORMAT_VERSION };
   }
-  const { what, madeAt, device, counts } = head;
-  const parsed = copyHeadSchema.safeParse({ format, formatVersion, what, madeAt, device, counts });
+  const { what, madeAt, device, madeOn, counts } = head;
+  const parsed = copyHeadSchema.safeParse({ format, formatVersion, what, madeAt, device, madeOn, counts });
   return parsed.success ? parsed.data : null;
 }
 
 /** Without its head a copy is taken for one of everything, from no known time and device. */
 export const headFacts = (
   head: CopyHead | null,
-): Pick<Copy, 'formatVersion' | 'of' | 'madeAt' | 'device'> => ({
+): Pick<Copy, 'formatVersion' | 'of' | 'madeAt' | 'device' | 'madeOn'> => ({
   formatVersion: COPY_FORMAT_VERSION,
   of: head?.what ?? 'everything',
   madeAt: head?.madeAt ?? null,
   device: head?.device ?? null,
+  madeOn: head?.madeOn ?? null,
 });
 
 /** Lines that name files are not records of their own. */

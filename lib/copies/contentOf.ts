@@ -18,11 +18,18 @@ interface Outgoing {
   readonly exchanged: readonly Exchanged[];
 }
 
+interface Making {
+  readonly kinds: StoreKinds;
+  readonly madeAt: number;
+  /** What the maker calls the device. */
+  readonly madeOn?: string | null;
+}
+
 /** @returns what goes into a copy; null where the draft that is asked for is not there. */
 export function contentOf(
   asked: CopyAsked,
   here: Omit<Here, 'files'>,
-  { kinds, madeAt }: { readonly kinds: StoreKinds; readonly madeAt: number },
+  { kinds, madeAt, madeOn = null }: Making,
 ): Outgoing | null {
   const { papers, entries, device } = here;
   const all = { drafts: [...here.drafts.values()], papers, entries };
@@ -35,7 +42,7 @@ export function contentOf(
   );
   return {
     content: {
-      ...{ what, madeAt, device, unreadable },
+      ...{ what, madeAt, device, madeOn, unreadable },
       ...taken,
       hashes: new Map(rows.map(({ id, hashes }) => [id, hashes])),
       files: namedFiles([...taken.drafts, ...taken.papers, ...taken.entries, ...unreadable]),

@@ -27,6 +27,8 @@ export interface Copy {
   readonly madeAt: number | null;
   /** Null in a copy from before devices were told apart. */
   readonly device: CopyDevice | null;
+  /** What its maker called the device; null where it had no name. */
+  readonly madeOn: string | null;
   /** With tombstones, in the version of shape known here. */
   readonly drafts: readonly Stored[];
   /** Hashes that each draft has had, by its id, the latest last; none for copies from before. */

@@ -23,6 +23,8 @@ export const copyHeadSchema = z.strictObject({
   ]),
   madeAt: instantSchema,
   device: z.strictObject({ id: deviceIdSchema, letter: deviceLetterSchema }).nullable(),
+  /** What the maker calls the device; null where it has no name. */
+  madeOn: nameSchema.nullable().default(null),
   counts: z.strictObject({
     files: countSchema,
     drafts: countSchema,

@@ -10,6 +10,8 @@ export interface CopyContent {
   readonly what: CopyScope;
   readonly madeAt: number;
   readonly device: CopyDevice | null;
+  /** What the maker calls the device. */
+  readonly madeOn?: string | null;
   readonly drafts: readonly Stored[];
   readonly hashes: ReadonlyMap<string, readonly string[]>;
   readonly papers: readonly Paper[];
@@ -24,7 +26,7 @@ export interface CopyContent {
  * that damage to a line leaves the others whole.
  */
 export function* copyLines(content: CopyContent): Generator<string> {
-  const { what, madeAt, device, drafts, hashes, papers, entries, unreadable, files } = content;
+  const { what, madeAt, device, madeOn = null, drafts, hashes, papers, entries, unreadable, files } = content;
   const counts = {
     files: files.length,
     drafts: drafts.length,
@@ -32,7 +34,15 @@ export function* copyLines(content: CopyContent): Generator<string> {
     entries: entries.length,
     unreadable: unreadable.length,
   };
-  const head = { format: COPY_FORMAT, formatVersion: COPY_FORMAT_VERSION, what, madeAt, device, counts };
+  const head = {
+    format: COPY_FORMAT,
+    formatVersion: COPY_FORMAT_VERSION,
+    what,
+    madeAt,
+    device,
+    madeOn,
+    counts,
+  };
   yield `${checkedLine(head).slice(0, -1)},\n`;
   yield* section('files', files, (file) => ({ file }));
   yield ',\n';

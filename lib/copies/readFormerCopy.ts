@@ -69,6 +69,7 @@ export async function readFormerCopy(
       of: 'everything',
       madeAt: exportedAt,
       device: null,
+      madeOn: null,
       ...(await readRecords(records, kinds, pause)),
       files,
       lacks: {

@@ -75,7 +75,7 @@ export function draftName({ kind, name }: Pick<FatedDraft, 'kind' | 'name'>): st
 }
 
 /** @returns drafts counted by what they are: “two jobs”, “one job and two blanks”, “seven things”. */
-export function thingsWords(drafts: readonly Pick<FatedDraft, 'kind'>[]): string {
+function thingsWords(drafts: readonly Pick<FatedDraft, 'kind'>[]): string {
   const counts = new Map<string, number>();
   for (const { kind } of drafts) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   const words = [...counts].map(([kind, count]) => {

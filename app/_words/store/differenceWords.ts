@@ -5,7 +5,7 @@ import { placeInBody } from '@/lib/stored/placeInBody';
 import { isPlainObject } from '@/lib/stored/sameValue';
 
 /** A difference as it is read: where, what is here, what the copy has. */
-export interface DifferenceInWords {
+interface DifferenceInWords {
   readonly place: string;
   readonly mine: string;
   readonly theirs: string;

@@ -77,7 +77,9 @@ describe('a copy that is looked at', () => {
       '1is the sameStar Map and all 58 papers that went out',
     ]);
     expect(screen.getByText('Here, today').parentElement).toHaveTextContent(/9 jobs/);
-    expect(screen.getByText('In the copy').parentElement).toHaveTextContent(/6 jobs.*Nov 14, 2026.*device K/);
+    expect(screen.getByText('In the copy').parentElement).toHaveTextContent(
+      /6 jobs.*Nov 14, 2026.*the laptop/,
+    );
   });
 
   it('is taken as one step that is told and can be taken back', async () => {

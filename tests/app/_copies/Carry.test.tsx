@@ -52,7 +52,7 @@ describe('carrying to another device', () => {
         'Saved as Club shirts.zip. It holds Club shirts, with 1 blank and 2 pictures, 2.4 kB.',
       ),
     ).toBeVisible();
-    expect(makeCopy).toHaveBeenCalledWith({ kind: 'job', id: 'club' });
+    expect(makeCopy).toHaveBeenCalledWith({ kind: 'job', id: 'club' }, null);
     expect(saved).toHaveBeenCalledTimes(1);
     expect(screen.queryByRole('button', { name: 'Send it' })).toBeNull();
   });

@@ -99,6 +99,7 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       of,
       madeAt: NOV_14,
       device: { id: 'deviceofk', letter: 'K' },
+      madeOn: 'the laptop',
       drafts: meetings.map(({ theirs }) => theirs),
       hashes: new Map(),
       papers: [],
