@@ -84,6 +84,7 @@ describe('findings', () => {
     const proof = () => checks().queryByText(/The customer has approved/);
     fireEvent.click(checks().getByRole('button', { name: /notes: / }));
     expect(proof()).toHaveTextContent('The customer has approved it');
+    fireEvent.click(checks().getByRole('button', { name: /^Why: The customer has not approved/ }));
     fireEvent.click(checks().getByRole('button', { name: /^Show it: The customer has not approved/ }));
     expect(document.getElementById('job-lines-0-placements-0-artwork-version')).toHaveFocus();
     expect(await screen.findByText('The customer has not approved it yet.')).toBeVisible();
