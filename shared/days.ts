@@ -12,6 +12,9 @@ export const daysBetween = (from: string, to: string): number => dayNumber(to) -
 export const addDays = (day: string, count: number): string =>
   new Date((dayNumber(day) + count) * MS_PER_DAY).toISOString().split('T')[0] ?? day;
 
+/** @returns noon of a day in UTC, the middle of what is that day somewhere, ms since 1970. */
+export const noonOf = (day: string): number => (dayNumber(day) + 0.5) * MS_PER_DAY;
+
 /** @returns 0 for Monday to 6 for Sunday. */
 export const weekdayOf = (day: string): number =>
   // Day 0, 1 January 1970, was a Thursday.

@@ -6,6 +6,7 @@ import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { type IssuedVersions, issuedByList, noneIssued, type VersionPaper } from './issuedVersions';
 
 /** The one workshop of a device. */
 export const WORKSHOP_ID = 'workshop';
@@ -22,6 +23,7 @@ export interface PriceListRecord {
   readonly list: PriceList;
   /** When it was last changed, ms since 1970. */
   readonly updatedAt: number;
+  readonly issued: IssuedVersions;
 }
 
 /** The maker's documents sorted by what they are; what did not change stays the same object. */
@@ -34,21 +36,22 @@ export interface DocumentsByKind {
   readonly jobs: readonly JobRecord[];
   /** Last changed first. */
   readonly lists: readonly PriceListRecord[];
+  /** What went out of price lists, by the id of the list; removed ones among them. */
+  readonly issued: ReadonlyMap<string, IssuedVersions>;
 }
 
-export function documentsByKind({
-  workshop,
-  blank,
-  artwork,
-  job,
-  priceList,
-}: DocumentsState<DocumentBodies>['kinds']): DocumentsByKind {
+export function documentsByKind(
+  { workshop, blank, artwork, job, priceList }: DocumentsState<DocumentBodies>['kinds'],
+  versions: readonly VersionPaper[],
+): DocumentsByKind {
+  const issued = issuedOf(versions);
   return {
     workshop: workshop.bodies[WORKSHOP_ID] ?? null,
     blanks: blank.bodies,
     artworks: artwork.bodies,
     jobs: keptJobs(job.documents),
-    lists: keptLists(priceList.documents),
+    lists: keptLists(priceList.documents)(issued),
+    issued,
   };
 }
 
@@ -74,13 +77,19 @@ const keptJob = madeOnce(
 );
 const keptJobs = madeOnce((documents: readonly Stored<'job', Job>[]) => documents.map(keptJob).sort(newest));
 
-const keptList = madeOnce(
-  ({ id, body, updatedAt }: Stored<'priceList', PriceList>): PriceListRecord => ({
-    id,
-    list: body,
-    updatedAt,
-  }),
+/** As they were sorted last: what went out of a list in which nothing changed stays the same object. */
+let lastIssued: ReadonlyMap<string, IssuedVersions> = new Map();
+
+const issuedOf = madeOnce((versions: readonly VersionPaper[]) => {
+  lastIssued = issuedByList(versions, lastIssued);
+  return lastIssued;
+});
+
+const keptList = madeOnce(({ id, body, updatedAt }: Stored<'priceList', PriceList>) =>
+  madeOnce((issued: IssuedVersions): PriceListRecord => ({ id, list: body, updatedAt, issued })),
 );
 const keptLists = madeOnce((documents: readonly Stored<'priceList', PriceList>[]) =>
-  documents.map(keptList).sort(newest),
+  madeOnce((issued: ReadonlyMap<string, IssuedVersions>) =>
+    documents.map((document) => keptList(document)(issued.get(document.id) ?? noneIssued)).sort(newest),
+  ),
 );

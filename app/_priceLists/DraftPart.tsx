@@ -3,7 +3,7 @@
 import { classes } from '@/app/_controls/classes';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
-import type { Issued } from '@/lib/priceLists/issuePriceList';
+import type { NextVersion } from '@/lib/priceLists/nextVersion';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { DraftItems } from './DraftItems';
 import { IssuePart } from './IssuePart';
@@ -16,21 +16,24 @@ type DraftPartProps = Readonly<{
   offers: readonly ItemOffer[];
   /** True while the prices are being made. */
   isBusy: boolean;
-  issued: Issued;
+  next: NextVersion;
+  /** What it will likely be called; the number is given when it is issued. */
+  name: string;
   workspace: ReadyWorkspace;
-  onIssued: (number: number) => void;
+  onIssued: (paperId: string) => void;
 }>;
 
 /** The next version while it is written: items, words, and the button that freezes them. */
-export function DraftPart({ id, list, offers, isBusy, issued, workspace, onIssued }: DraftPartProps) {
+export function DraftPart(props: DraftPartProps) {
+  const { id, list, offers, name, workspace } = props;
   return (
     <section className={classes(styles.part, 'screenOnly')} aria-labelledby="next-heading">
-      <h2 id="next-heading">Version {(list.versions.at(-1)?.number ?? 0) + 1}, a draft</h2>
+      <h2 id="next-heading">Version {name}, a draft</h2>
       <p className={styles.words}>
         It follows your jobs and today’s rates until you issue it. From then on its prices stay as they are,
         whatever moves.
       </p>
-      <IssuePart {...{ id, list, offers, isBusy, issued, workspace, onIssued }} />
+      <IssuePart {...props} />
       <DraftItems id={id} list={list} offers={offers} workspace={workspace} />
       <PriceListWording id={id} list={list} workspace={workspace} />
     </section>

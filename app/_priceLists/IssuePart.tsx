@@ -5,7 +5,9 @@ import { Button } from '@/app/_controls/Button';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
-import type { Issued } from '@/lib/priceLists/issuePriceList';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { versionSeries } from '@/lib/kinds/priceList/versionSeries';
+import type { NextVersion } from '@/lib/priceLists/nextVersion';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { capItems } from './capItems';
 import { ObstacleRow } from './ObstacleRow';
@@ -17,28 +19,34 @@ type IssuePartProps = Readonly<{
   offers: readonly ItemOffer[];
   /** True while the prices are being made. */
   isBusy: boolean;
-  issued: Issued;
+  next: NextVersion;
+  /** What it will likely be called; the number is given when it is issued. */
+  name: string;
   workspace: ReadyWorkspace;
-  onIssued: (number: number) => void;
+  onIssued: (paperId: string) => void;
 }>;
 
 /** Freezes the draft as the next version; all that stands in its way is told at once, each with its way out. */
-export function IssuePart({ id, list, offers, isBusy, issued, workspace, onIssued }: IssuePartProps) {
-  const [isRefused, setRefused] = useState(false);
-  const number = (list.versions.at(-1)?.number ?? 0) + 1;
-  const obstacles = issued.kind === 'refused' ? issued.obstacles : [];
+export function IssuePart({ id, list, offers, isBusy, next, name, workspace, onIssued }: IssuePartProps) {
+  const [state, setState] = useState<Issuing>({ kind: 'none' });
+  const obstacles = next.kind === 'refused' ? next.obstacles : [];
   const falling = list.items.filter((_, index) => offers[index]?.kind === 'falls');
-  const issue = () => {
-    setRefused(issued.kind === 'refused');
-    if (issued.kind === 'refused') {
+  const isIssuing = state.kind === 'issuing';
+  const issue = async () => {
+    if (next.kind === 'refused') {
+      setState({ kind: 'refused' });
       document.getElementById('obstacles-heading')?.focus();
       return;
     }
-    const outcome = workspace.changePriceList(id, `Issue version ${number}`, (now) => ({
-      ...now,
-      versions: [...now.versions, issued.version],
-    }));
-    if (outcome.state === 'shown') onIssued(number);
+    setState({ kind: 'issuing' });
+    const outcome = await workspace.issue(`Issue a version of ${list.name}`, {
+      kind: 'priceListVersion',
+      about: { kind: 'priceList', id },
+      series: versionSeries(id),
+      body: next.version,
+    });
+    setState(outcome.state === 'issued' ? { kind: 'none' } : { kind: 'notKept', why: outcome.why });
+    if (outcome.state === 'issued') onIssued(outcome.paper.id);
   };
   const things = formatterFor(workspace.workshop).count(obstacles.length, 'thing');
   return (
@@ -46,18 +54,14 @@ export function IssuePart({ id, list, offers, isBusy, issued, workspace, onIssue
       <div className={styles.acts}>
         <Button
           kind="strong"
-          blockedBy={isBusy ? 'The prices are being made.' : undefined}
+          blockedBy={isIssuing ? 'It is being issued.' : isBusy ? 'The prices are being made.' : undefined}
           describedBy="issue-told"
-          onPress={issue}
+          onPress={() => void issue()}
         >
-          Issue version {number}
+          {isIssuing ? 'Issuing…' : `Issue version ${name}`}
         </Button>
         <p id="issue-told" role="status">
-          {isRefused && obstacles.length > 0
-            ? 'It is not issued: see what stands in the way.'
-            : issued.kind === 'issued' && !isBusy
-              ? 'Nothing stands in the way.'
-              : null}
+          {toldOf(state, next, isBusy)}
         </p>
       </div>
       {obstacles.length > 0 && (
@@ -82,4 +86,22 @@ export function IssuePart({ id, list, offers, isBusy, issued, workspace, onIssue
       )}
     </>
   );
+}
+
+// Helpers
+
+type Issuing =
+  | { readonly kind: 'none' | 'issuing' }
+  /** Asked for while something stood in the way. */
+  | { readonly kind: 'refused' }
+  | { readonly kind: 'notKept'; readonly why: keyof typeof saveFailureWords };
+
+function toldOf(state: Issuing, next: NextVersion, isBusy: boolean): string | null {
+  if (state.kind === 'issuing') return null;
+  // Paper and number are kept together or not at all, so that no number is lost.
+  if (state.kind === 'notKept') return `It is not issued. ${saveFailureWords[state.why]}`;
+  if (next.kind === 'ready') return isBusy ? null : 'Nothing stands in the way.';
+  return state.kind === 'refused' && next.obstacles.length > 0
+    ? 'It is not issued: see what stands in the way.'
+    : null;
 }

@@ -8,6 +8,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import { formatterFor } from '@/app/_words/formatter';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { JobInput } from '@/shared/schemas/request';
 import styles from './PriceLists.module.css';
@@ -20,8 +21,8 @@ export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
   const formatter = formatterFor(useTextContext());
   const wanted = useMemo(
     () =>
-      lists.flatMap(({ id, list }): readonly StudyAsk<'compareItem'>[] => {
-        const version = list.versions.at(-1);
+      lists.flatMap(({ id, issued }): readonly StudyAsk<'compareItem'>[] => {
+        const version = issued.newest?.body;
         const items = version?.items.filter((item) => item.jobId === jobId) ?? [];
         return version === undefined
           ? []
@@ -35,7 +36,7 @@ export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
   );
   const asks = useSteadyAsks(wanted);
   const told = useStudies('compareItem', asks);
-  const worn = lists.flatMap(({ id, list }) => {
+  const worn = lists.flatMap(({ id, list, issued: { newest } }) => {
     const answers = asks
       .filter(({ key }) => key.startsWith(`${id} `))
       .map(({ key }) => told.get(key)?.answer);
@@ -43,7 +44,9 @@ export function JobOnPriceLists({ jobId, input }: JobOnPriceListsProps) {
       (sum, answer) => sum + (answer?.kind === 'compared' ? answer.worn.length : 0),
       0,
     );
-    return count === 0 ? [] : [{ id, name: list.name, number: list.versions.at(-1)?.number, count }];
+    return count === 0 || newest === null
+      ? []
+      : [{ id, name: list.name, number: paperNumberText(newest.number), count }];
   });
   const failure = asks.map(({ key }) => told.get(key)?.failure).find((one) => one != null) ?? null;
   const missing = <AnswerMissing what="Its price lists could not be looked at" failure={failure} />;

@@ -13,7 +13,7 @@ import {
   noItemsWords,
   refusalWords,
 } from '@/app/_words/priceLists/offerWords';
-import type { IssueObstacle } from '@/lib/priceLists/issuePriceList';
+import type { IssueObstacle } from '@/lib/priceLists/nextVersion';
 import type { PriceList, PriceListItem } from '@/shared/schemas/priceList';
 import { capItems } from './capItems';
 import styles from './PriceLists.module.css';

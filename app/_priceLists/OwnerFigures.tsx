@@ -1,5 +1,6 @@
 import { breakWords } from '@/app/_words/docket/breakWords';
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import { moneyOf } from '@/app/_words/priceLists/paperWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
@@ -15,8 +16,8 @@ export function OwnerFigures({ version, context }: OwnerFiguresProps) {
     <section className={styles.part} aria-labelledby="owner-heading">
       <h2 id="owner-heading">For you alone</h2>
       <p className={styles.words}>
-        {version.title}, version {version.number}: the least margin inside each break, by the way its orders
-        are reckoned. None of it is on the paper.
+        {version.title}, version {paperNumberText(version.number)}: the least margin inside each break, by the
+        way its orders are reckoned. None of it is on the paper.
       </p>
       <section
         className={styles.owner}

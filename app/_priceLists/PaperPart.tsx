@@ -1,35 +1,44 @@
 'use client';
 
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
+import type { IssuedVersions, VersionPaper } from '@/app/_documents/issuedVersions';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { paperNumberText } from '@/app/_words/paperNumberText';
+import { isAsIssued } from '@/lib/stored/isAsIssued';
 import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import { OwnerFigures } from './OwnerFigures';
 import { PriceListPaper } from './PriceListPaper';
 import styles from './PriceLists.module.css';
 import { paperPages } from './paperPages';
+import { WithdrawnVersions } from './WithdrawnVersions';
+import { withdrawVersion } from './withdrawing';
 
 /** The choice that is no version yet. */
 export const DRAFT = 'draft';
 
 type PaperPartProps = Readonly<{
-  id: string;
-  list: PriceList;
+  issued: IssuedVersions;
+  /** What the draft is called among the versions; null where there is none, because the list is gone. */
+  draftName: string | null;
   workspace: ReadyWorkspace;
-  /** What is looked at: the draft, or the number of a version. */
-  shown: string;
-  onShow: (shown: string) => void;
-  /** Null where there is nothing to print yet. */
-  paper: PriceListVersion | null;
+  /** The version that is looked at; null for the draft. */
+  shown: VersionPaper | null;
+  onShow: (shown: string, evenWithdrawn?: boolean) => void;
+  /** What is on the paper; null where there is nothing to print yet. */
+  version: PriceListVersion | null;
+  size: PriceList['paper'];
+  onSize: (size: PriceList['paper']) => void;
   isBusy: boolean;
 }>;
 
 /** The one paper that is looked at: chosen, printed, and beneath it what is for the maker alone. */
-export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }: PaperPartProps) {
+export function PaperPart(props: PaperPartProps) {
+  const { issued, draftName, workspace, shown, onShow, version, onSize, isBusy } = props;
   const formatter = formatterFor(workspace.workshop);
   const [printed, setPrinted] = useState<'paper' | 'owner'>('paper');
   useEffect(() => {
@@ -37,14 +46,19 @@ export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }:
     window.addEventListener('afterprint', back);
     return () => window.removeEventListener('afterprint', back);
   }, []);
+  const isChanged = useMemo(() => shown !== null && !isAsIssued(shown), [shown]);
   const print = (what: typeof printed) => {
     // The browser prints what stands on the page at that moment.
     flushSync(() => setPrinted(what));
     window.print();
   };
-  const blockedBy = paper === null ? 'There is no paper to print yet.' : undefined;
-  const pages = paper === null ? 1 : paperPages(paper, list.paper);
-  const size = list.paper === 'a4' ? 'paperA4' : 'paperLetter';
+  const blockedBy = version === null ? 'There is no paper to print yet.' : undefined;
+  const pages = version === null ? 1 : paperPages(version, props.size);
+  const size = props.size === 'a4' ? 'paperA4' : 'paperLetter';
+  const choiceOf = ({ id, number, body, withdrawn }: VersionPaper) => ({
+    value: id,
+    label: `Version ${paperNumberText(number)}, ${formatter.day(body.issuedOn)}${withdrawn ? ', withdrawn' : ''}`,
+  });
   return (
     <div className={styles.paperColumn}>
       <section className={classes(styles.part, 'screenOnly')} aria-labelledby="paper-heading">
@@ -54,26 +68,22 @@ export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }:
         <div className={styles.acts}>
           <ChoiceField
             label="Shown"
-            value={shown}
+            value={shown?.id ?? DRAFT}
             choices={[
-              { value: DRAFT, label: `Version ${(list.versions.at(-1)?.number ?? 0) + 1}, draft` },
-              ...list.versions.toReversed().map(({ number, issuedOn }) => ({
-                value: String(number),
-                label: `Version ${number}, ${formatter.day(issuedOn)}`,
-              })),
+              ...(draftName === null ? [] : [{ value: DRAFT, label: draftName }]),
+              ...issued.versions.toReversed().map(choiceOf),
+              ...(shown?.withdrawn ? [choiceOf(shown)] : []),
             ]}
             onCommit={onShow}
           />
           <ChoiceField
             label="Printed on"
-            value={list.paper}
+            value={props.size}
             choices={[
               { value: 'a4', label: 'A4' },
               { value: 'letter', label: 'Letter' },
             ]}
-            onCommit={(chosen) =>
-              workspace.changePriceList(id, 'Paper of the list', (now) => ({ ...now, paper: chosen }))
-            }
+            onCommit={onSize}
           />
           <Button blockedBy={blockedBy} onPress={() => print('paper')}>
             Print or save as PDF
@@ -81,9 +91,20 @@ export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }:
           <Button kind="quiet" blockedBy={blockedBy} onPress={() => print('owner')}>
             Print your own sheet
           </Button>
+          {shown?.withdrawn === false && (
+            <Button
+              kind="quiet"
+              onPress={() => {
+                withdrawVersion(workspace, shown);
+                onShow(draftName === null ? shown.id : DRAFT, draftName === null);
+              }}
+            >
+              Withdraw version {paperNumberText(shown.number)}
+            </Button>
+          )}
         </div>
         <p className={styles.words}>
-          {paper === null
+          {version === null
             ? isBusy
               ? 'The prices are being made.'
               : 'There is no paper yet: what stands in the way is told beside the items.'
@@ -91,19 +112,26 @@ export function PaperPart({ id, list, workspace, shown, onShow, paper, isBusy }:
               ? `It will likely take ${pages} pages. A list is read best on one: take items off, or make two lists.`
               : 'It fits on one page.'}
         </p>
+        <WithdrawnVersions
+          papers={issued.withdrawn}
+          workspace={workspace}
+          onShow={(id) => onShow(id, true)}
+        />
       </section>
-      {paper !== null && (
+      {version !== null && (
         <>
           <div className={classes(styles.sheet, printed === 'owner' && 'screenOnly')} aria-busy={isBusy}>
             <PriceListPaper
-              version={paper}
-              isDraft={shown === DRAFT}
+              version={version}
+              standing={
+                shown === null ? 'draft' : isChanged ? 'changed' : shown.withdrawn ? 'withdrawn' : 'inForce'
+              }
               size={printed === 'paper' ? size : null}
               context={workspace.workshop}
             />
           </div>
           <div className={printed === 'owner' ? size : 'screenOnly'}>
-            <OwnerFigures version={paper} context={workspace.workshop} />
+            <OwnerFigures version={version} context={workspace.workshop} />
           </div>
         </>
       )}

@@ -7,9 +7,11 @@ import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import { standingLine } from '@/app/_words/priceLists/standingLineWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import { issuePriceList } from '@/lib/priceLists/issuePriceList';
+import { nextVersion } from '@/lib/priceLists/nextVersion';
+import { nextNumber } from '@/lib/priceLists/versionOrder';
 import { textLimits } from '@/shared/limits';
 import { priceListSchema } from '@/shared/schemas/priceList';
 import { DraftPart } from './DraftPart';
@@ -21,48 +23,58 @@ import { VersionStanding } from './VersionStanding';
 
 type PriceListEditorProps = Readonly<{ kept: PriceListRecord; workspace: ReadyWorkspace }>;
 
+interface Chosen {
+  readonly id: string;
+  readonly evenWithdrawn: boolean;
+}
+
 /** A price list with its next version as a draft, the versions that went out, and the one paper that is looked at. */
-export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEditorProps) {
+export function PriceListEditor({ kept: { id, list, issued }, workspace }: PriceListEditorProps) {
   const formatter = formatterFor(workspace.workshop);
   const day = useToday();
   const { offers, isBusy } = useListOffers(workspace, list.items);
-  const newest = list.versions.at(-1);
-  const standings = useListStates(workspace, newest);
+  const { versions, withdrawn, newest } = issued;
+  const standings = useListStates(workspace, newest?.body);
   const failed = [...offers, ...standings].find((one) => one.kind === 'failed');
   const failure = failed?.kind === 'failed' ? failed.failure : null;
-  const [chosen, setChosen] = useState(newest === undefined ? DRAFT : String(newest.number));
-  // A version that undo took back is no longer there to be shown.
-  const version = list.versions.find(({ number }) => String(number) === chosen);
-  const draft = issuePriceList(list, offers, workspace.workshop.currency, day);
-  const show = (shown: string) => {
-    setChosen(shown);
+  const [chosen, setChosen] = useState<Chosen>({ id: newest?.id ?? DRAFT, evenWithdrawn: false });
+  // A version that undo took out of force makes room for the draft, unless it is looked at as what it is.
+  const shown =
+    [...versions, ...(chosen.evenWithdrawn ? withdrawn : [])].find(({ id: one }) => one === chosen.id) ??
+    null;
+  const look = (next: string, evenWithdrawn = false) => setChosen({ id: next, evenWithdrawn });
+  const draft = nextVersion(list, offers, workspace.workshop.currency, day);
+  const number = nextNumber([...versions, ...withdrawn], workspace.device?.letter ?? null);
+  const name = paperNumberText(number);
+  const show = (next: string) => {
+    look(next);
     // Once the parts have changed places.
     requestAnimationFrame(() => document.getElementById('paper-heading')?.focus());
   };
   const paper = (
     <PaperPart
       key="paper"
-      id={id}
-      list={list}
+      issued={issued}
+      draftName={`Version ${name}, draft`}
       workspace={workspace}
-      shown={version === undefined ? DRAFT : chosen}
-      onShow={setChosen}
-      paper={version ?? (draft.kind === 'issued' ? draft.version : null)}
-      isBusy={version === undefined && isBusy}
+      shown={shown}
+      onShow={look}
+      version={shown?.body ?? (draft.kind === 'ready' ? draft.version(number) : null)}
+      size={list.paper}
+      onSize={(size) =>
+        workspace.changePriceList(id, 'Paper of the list', (now) => ({ ...now, paper: size }))
+      }
+      isBusy={shown === null && isBusy}
     />
   );
   const next = (
-    <DraftPart
-      key="draft"
-      {...{ id, list, offers, isBusy, workspace }}
-      issued={draft}
-      onIssued={(number) => show(String(number))}
-    />
+    <DraftPart key="draft" {...{ id, list, offers, isBusy, name, workspace }} next={draft} onIssued={show} />
   );
-  const standing = newest !== undefined && (
+  const standing = newest !== null && (
     <VersionStanding
       workshop={workspace.workshop}
-      version={newest}
+      version={newest.body}
+      nextName={name}
       standings={standings}
       today={day}
       onDraft={() => show(DRAFT)}
@@ -83,13 +95,15 @@ export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEdit
             />
           }
           line={
-            newest === undefined
-              ? 'Not issued yet.'
-              : `Version ${newest.number} went out on ${formatter.day(newest.issuedOn)} and is valid until ${formatter.day(newest.validUntil)}.`
+            newest === null
+              ? withdrawn.length > 0
+                ? 'Nothing of it is in force.'
+                : 'Not issued yet.'
+              : `Version ${paperNumberText(newest.number)} went out on ${formatter.day(newest.body.issuedOn)} and is valid until ${formatter.day(newest.body.validUntil)}.`
           }
           aside={
             <>
-              {newest !== undefined && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}{' '}
+              {newest !== null && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}{' '}
               <a className={styles.toPaper} href="#paper-heading">
                 See the paper
               </a>
@@ -101,7 +115,7 @@ export function PriceListEditor({ kept: { id, list }, workspace }: PriceListEdit
       <div className={styles.columns}>
         {standing}
         {/* On a phone what went out is looked at more often than what comes next. */}
-        {newest === undefined ? [next, paper] : [paper, next]}
+        {newest === null ? [next, paper] : [paper, next]}
       </div>
     </>
   );

@@ -5,6 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import { standingLine } from '@/app/_words/priceLists/standingLineWords';
 import styles from './PriceLists.module.css';
 import { useListStates } from './useListStates';
@@ -16,9 +17,9 @@ type PriceListLineProps = Readonly<{
 }>;
 
 /** One price list: what it is called, what went out last, and whether that still holds. */
-export function PriceListLine({ kept: { id, list }, workspace, onRemove }: PriceListLineProps) {
+export function PriceListLine({ kept: { id, list, issued }, workspace, onRemove }: PriceListLineProps) {
   const formatter = formatterFor(workspace.workshop);
-  const newest = list.versions.at(-1);
+  const newest = issued.newest?.body;
   const standings = useListStates(workspace, newest);
   return (
     <li className={styles.line}>
@@ -29,7 +30,7 @@ export function PriceListLine({ kept: { id, list }, workspace, onRemove }: Price
         <p className={styles.quiet}>
           {newest === undefined
             ? `not issued yet, ${formatter.count(list.items.length, 'item')}`
-            : `version ${newest.number}, ${formatter.count(newest.items.length, 'item')}, issued ${formatter.day(newest.issuedOn)}, valid until ${formatter.day(newest.validUntil)}`}
+            : `version ${paperNumberText(newest.number)}, ${formatter.count(newest.items.length, 'item')}, issued ${formatter.day(newest.issuedOn)}, valid until ${formatter.day(newest.validUntil)}`}
         </p>
       </div>
       <p className={styles.state}>{newest !== undefined && standingLine(standings, formatter)}</p>

@@ -1,5 +1,6 @@
 import { classes } from '@/app/_controls/classes';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import {
   chargesOnPaper,
   type MoneyOf,
@@ -13,24 +14,29 @@ import { usableLocale } from '@/app/_words/usableLocale';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
 import styles from './PriceListPaper.module.css';
 
+type PaperStanding = 'draft' | 'inForce' | 'withdrawn' | 'changed';
+
 type PriceListPaperProps = Readonly<{
   version: PriceListVersion;
-  /** True for what nobody has issued yet; it says so on the paper too. */
-  isDraft: boolean;
+  /** What is no paper in force says so on its face, also where it is printed. */
+  standing: PaperStanding;
   /** Names the page it is printed on; null while another part of the screen is printed. */
   size: 'paperA4' | 'paperLetter' | null;
   context: TextContext;
 }>;
 
 /** What the customer gets: items, prices and terms; no cost, no margin, no note of the maker. */
-export function PriceListPaper({ version, isDraft, size, context }: PriceListPaperProps) {
+export function PriceListPaper({ version, standing, size, context }: PriceListPaperProps) {
   const formatter = formatterFor(context);
   const money = moneyOf(version.currency, usableLocale(context.locale));
   const charges = chargesOnPaper(version);
+  const number = paperNumberText(version.number);
+  const isDraft = standing === 'draft';
+  const warning = warningOnPaper[standing];
   return (
     <article
       className={classes(styles.paper, size)}
-      aria-label={isDraft ? 'Draft of the price list' : `Price list, version ${version.number}`}
+      aria-label={isDraft ? 'Draft of the price list' : `Price list, version ${number}`}
     >
       {/* Repeated on every page it is printed on. */}
       <header className={styles.everyPage}>
@@ -40,8 +46,9 @@ export function PriceListPaper({ version, isDraft, size, context }: PriceListPap
             <p className={styles.dates}>
               {isDraft
                 ? 'Draft, not issued yet'
-                : `Version ${version.number}, issued ${formatter.day(version.issuedOn)}, valid until ${formatter.day(version.validUntil)}`}
+                : `Version ${number}, issued ${formatter.day(version.issuedOn)}, valid until ${formatter.day(version.validUntil)}`}
             </p>
+            {warning !== null && <p className={styles.warning}>{warning}</p>}
           </div>
           {version.from !== '' && <p className={styles.from}>{version.from}</p>}
         </div>
@@ -76,6 +83,13 @@ export function PriceListPaper({ version, isDraft, size, context }: PriceListPap
 }
 
 // Helpers
+
+const warningOnPaper: Readonly<Record<PaperStanding, string | null>> = {
+  draft: null,
+  inForce: null,
+  withdrawn: 'Withdrawn: it is not in force any more.',
+  changed: 'Changed since it was issued: do not rely on it.',
+};
 
 type PaperItemProps = Readonly<{
   item: PriceListVersion['items'][number];

@@ -4,6 +4,7 @@ import Link from 'next/link';
 import { PageHead } from '@/app/_controls/PageHead';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { PapersOfGoneList } from './PapersOfGoneList';
 import { PriceListEditor } from './PriceListEditor';
 
 /** One price list: what the next version offers, and what went out. */
@@ -13,6 +14,7 @@ export function PriceListScreen({ listId }: Readonly<{ listId: string }>) {
       {(workspace) => {
         const kept = workspace.lists.find(({ id }) => id === listId);
         if (kept !== undefined) return <PriceListEditor key={listId} kept={kept} workspace={workspace} />;
+        const issued = workspace.issued.get(listId);
         const records = workspace.unreadable.filter(({ id }) => id === listId);
         return (
           <>
@@ -21,10 +23,13 @@ export function PriceListScreen({ listId }: Readonly<{ listId: string }>) {
               line={
                 records.length > 0
                   ? 'Its record stays kept as it is. Save it as a file, so that nothing of it is lost.'
-                  : 'It was removed, or is kept on another device. If you have just removed it, undo brings it back.'
+                  : issued === undefined
+                    ? 'It was removed, or is kept on another device. If you have just removed it, undo brings it back.'
+                    : 'What went out of it is kept. If you have just removed it, undo brings it back.'
               }
             />
             <UnreadableRecords workspace={{ ...workspace, unreadable: records }} level={2} />
+            {issued !== undefined && <PapersOfGoneList issued={issued} workspace={workspace} />}
             <p>
               <Link href="/price-lists">To the price lists</Link>
             </p>

@@ -11,6 +11,7 @@ import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { freeName } from '@/lib/drafts/freeName';
 import { priceListSchema } from '@/shared/schemas/priceList';
+import { PapersWithoutList } from './PapersWithoutList';
 import { PriceListLine } from './PriceListLine';
 import styles from './PriceLists.module.css';
 import { paperOfLocale } from './paperOfLocale';
@@ -57,7 +58,9 @@ function PriceLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       <UnreadableRecords
         workspace={{
           ...workspace,
-          unreadable: workspace.unreadable.filter(({ kind }) => kind === 'priceList'),
+          unreadable: workspace.unreadable.filter(
+            ({ kind }) => kind === 'priceList' || kind === 'priceListVersion',
+          ),
         }}
         level={2}
       />
@@ -70,6 +73,7 @@ function PriceLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
           ))}
         </ul>
       )}
+      <PapersWithoutList workspace={workspace} />
     </>
   );
 }

@@ -4,6 +4,7 @@ import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { formatterFor } from '@/app/_words/formatter';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import type { ItemStanding } from '@/app/_words/priceLists/standingWords';
 import { agedWords, standingWords } from '@/app/_words/priceLists/standingWords';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
@@ -13,6 +14,8 @@ import styles from './PriceLists.module.css';
 type VersionStandingProps = Readonly<{
   workshop: Workshop;
   version: PriceListVersion;
+  /** What the next one will likely be called. */
+  nextName: string;
   /** In the order of its items. */
   standings: readonly ItemStanding[];
   today: string;
@@ -21,7 +24,14 @@ type VersionStandingProps = Readonly<{
 }>;
 
 /** Whether the prices that went out last still hold, and what has moved since. */
-export function VersionStanding({ workshop, version, standings, today, onDraft }: VersionStandingProps) {
+export function VersionStanding({
+  workshop,
+  version,
+  nextName,
+  standings,
+  today,
+  onDraft,
+}: VersionStandingProps) {
   const asked = standings.some(({ kind }) => kind === 'asked');
   const told = version.items.flatMap((item, index) =>
     standingWords(item, standings[index] ?? { kind: 'asked' }, workshop),
@@ -35,7 +45,7 @@ export function VersionStanding({ workshop, version, standings, today, onDraft }
       aria-busy={asked}
     >
       <h2 id="standing-heading" tabIndex={-1}>
-        Does version {version.number} still hold?
+        Does version {paperNumberText(version.number)} still hold?
       </h2>
       {asked ? (
         <p className={styles.words}>Its prices are being held against today’s rates.</p>
@@ -46,7 +56,7 @@ export function VersionStanding({ workshop, version, standings, today, onDraft }
       ) : (
         <div className={styles.acts}>
           <p className={styles.quiet}>What went out stays as it was.</p>
-          <Button onPress={onDraft}>See version {version.number + 1} with today’s prices</Button>
+          <Button onPress={onDraft}>See version {nextName} with today’s prices</Button>
         </div>
       )}
       {!asked && (

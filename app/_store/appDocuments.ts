@@ -26,7 +26,7 @@ export function appDocuments(): DocumentStore<DocumentBodies> {
       openDeviceBackend({
         ...on,
         name: STORE_NAME,
-        database: () => ({ indexedDB: globalThis.indexedDB, IDBKeyRange: globalThis.IDBKeyRange }),
+        database: () => ({ indexedDB: globalThis.indexedDB }),
       }),
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,

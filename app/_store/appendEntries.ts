@@ -1,6 +1,7 @@
 import type { UncountedEntry } from '@/lib/stored/newEntries';
 import type { EntryRegistry } from '@/lib/stored/registry';
 import { TAKE_BACK } from '@/lib/stored/takeBack';
+import type { TakeBack } from '@/shared/schemas/entries';
 import type { Entry } from '@/shared/schemas/happened';
 import type { BackendTx } from './backend';
 import { claimCounts, type Device } from './deviceIdentity';
@@ -11,7 +12,7 @@ export interface Appended {
   readonly device: Device | null;
 }
 
-export const nothingAppended: Appended = { entries: [], device: null };
+const nothingAppended: Appended = { entries: [], device: null };
 
 /** Writes entries under the next numbers of this device. */
 export async function appendEntries(
@@ -35,8 +36,12 @@ export async function appendEntries(
 }
 
 /** @returns an entry that takes back another, ready to be written. */
-export const takingBack = (entryKinds: EntryRegistry, entryId: string): UncountedEntry => ({
+export const takingBack = (
+  entryKinds: EntryRegistry,
+  entryId: string,
+  cause?: TakeBack['cause'],
+): UncountedEntry => ({
   kind: TAKE_BACK,
   version: entryKinds[TAKE_BACK]?.version ?? 1,
-  body: { entryId },
+  body: { entryId, ...(cause === undefined ? {} : { cause }) },
 });

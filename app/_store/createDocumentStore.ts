@@ -5,7 +5,7 @@ import { createBackendConnection } from './backendConnection';
 import { backupOf } from './backupOf';
 import { commitEdit } from './commitEdit';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
-import type { ReplaceOutcome, SaveState } from './documentsState';
+import type { SaveState } from './documentsState';
 import { fileReader } from './fileReader';
 import { fillEmpty } from './fillEmpty';
 import { formerBodies } from './formerBodies';
@@ -16,7 +16,6 @@ import { movingBack } from './movingBack';
 import { newDocuments } from './newDocuments';
 import { openStore } from './openStore';
 import { absorb, readBackend } from './readBackend';
-import { type Replacement, replaceAll } from './replaceAll';
 import { replacingActions } from './replacingActions';
 import type { SaveFailure } from './saveFailure';
 import type { StoreCore } from './storeCore';
@@ -136,17 +135,6 @@ export function createDocumentStore<
     return reopen();
   };
 
-  const replace = async (replacement: Omit<Replacement, 'tab' | 'at'>): Promise<ReplaceOutcome> => {
-    await queue.flush();
-    const outcome = await connection.attempt('writeStrict', (tx) =>
-      replaceAll(tx, registry, { ...replacement, tab, at: now() }),
-    );
-    hold({ kept: settledKept(outcome.ok ? null : outcome.problem), takenBack: [] });
-    if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
-    await rereadAfter(outcome.value);
-    return { state: 'replaced' };
-  };
-
   const rereadAfter = async (ids: readonly string[]): Promise<void> => {
     const reading = await connection.attempt('read', (tx) => readBackend(tx, kinds, null, tabState));
     if (reading.ok) hold(absorb(tabState, reading.value));
@@ -155,7 +143,7 @@ export function createDocumentStore<
 
   const readFile = fileReader(connection, () => tabState.pending);
   const core: StoreCore = {
-    ...{ kinds, tab, now, connection, queue, hold, keeping, settledKept, wrote },
+    ...{ kinds, tab, now, connection, queue, hold, keeping, settledKept, wrote, rereadAfter },
     tabState: () => tabState,
     shown: () => shown,
     inForce: () => state.entries,
@@ -166,7 +154,7 @@ export function createDocumentStore<
     ...movingBack(core),
     ...issuing<Papers>(core),
     readFile,
-    ...replacingActions<Kinds>({ registry, now, replace }),
+    ...replacingActions<Kinds>(core),
     formerBodies: async (kind, id) => {
       const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
       return read.ok ? read.value : [];

@@ -1,12 +1,11 @@
-import { Dexie, type Transaction } from 'dexie';
-import { type Backend, type BackendTx, backendTables } from './backend';
+import { answered, completed } from './answered';
+import { type Backend, backendTables } from './backend';
+import { heldBack } from './heldBack';
 import { type SaveFailure, saveFailureOf } from './saveFailure';
-import { storeVersion } from './storeVersion';
 
 /** What the browser offers; asked for late, because merely naming it can throw where it is forbidden. */
 export interface DeviceDatabase {
   readonly indexedDB: IDBFactory | undefined;
-  readonly IDBKeyRange: typeof IDBKeyRange | undefined;
 }
 
 export type BackendOpening =
@@ -23,20 +22,18 @@ interface DeviceBackendOptions {
   readonly onWaiting: () => void;
   /** The store was closed from outside. */
   readonly onClosed: (why: Extract<SaveFailure, 'newerTabOpen' | 'connectionLost'>) => void;
-  /** Tables by version; a later build adds a version and changes none that was shipped. */
-  readonly versions?: BackendVersions;
+  /** What the store is brought up to; another than the shipped one stands for another build. */
+  readonly layout?: StoreLayout;
 }
-export type BackendVersions = readonly {
+
+/** The tables of the store, each with its key. A later build adds tables and a version; it takes none away. */
+export interface StoreLayout {
+  /** Counted as the browser does: the first builds went up by tens, and so does this. */
   readonly version: number;
   readonly tables: Readonly<Record<string, string>>;
-}[];
+}
 
-const { files, entries, papers, exchanged, ...firstTables } = backendTables;
-const shippedVersions: BackendVersions = [
-  { version: 1, tables: firstTables },
-  { version: 2, tables: { files } },
-  { version: 3, tables: { entries, papers, exchanged } },
-];
+const shipped: StoreLayout = { version: 30, tables: backendTables };
 
 /** A store that is silent this long is taken to wait for another tab, in milliseconds. */
 const PATIENCE_MS = 4000;
@@ -45,24 +42,14 @@ const PATIENCE_MS = 4000;
 export async function openDeviceBackend(options: DeviceBackendOptions): Promise<BackendOpening> {
   const impatience = setTimeout(options.onWaiting, PATIENCE_MS);
   try {
-    const { indexedDB, IDBKeyRange } = options.database();
-    if (indexedDB === undefined || indexedDB === null || IDBKeyRange === undefined) {
-      return { state: 'unavailable', why: 'noStorage' };
-    }
-    const versions = options.versions ?? shippedVersions;
-    const newest = Math.max(...versions.map(({ version }) => version));
-    // Dexie opens a newer store as if it were its own and may even alter it: look before it does.
-    if ((await storeVersion(indexedDB, options.name)) > newest) return newerStore;
-    const connect = (durability: Durability) => {
-      const db = connection(options, { indexedDB, IDBKeyRange }, durability);
-      for (const { version, tables } of versions) db.version(version).stores(tables);
-      // Another tab may bring a newer store between the look and the opening, and whenever it is opened again.
-      db.on('ready', () => refuseNewer(db, newest), true);
-      return db;
+    const { indexedDB } = options.database();
+    if (indexedDB === undefined || indexedDB === null) return { state: 'unavailable', why: 'noStorage' };
+    const db = await opened(indexedDB, options);
+    db.onversionchange = ({ newVersion }) => {
+      db.close();
+      options.onClosed(newVersion === null ? 'connectionLost' : 'newerTabOpen');
     };
-    const db = connect('relaxed');
-    await db.open();
-    return { state: 'open', backend: backendOn(db, () => connect('strict')) };
+    return { state: 'open', backend: backendOn(db) };
   } catch (error) {
     return openingFailure(error);
   } finally {
@@ -70,91 +57,67 @@ export async function openDeviceBackend(options: DeviceBackendOptions): Promise<
   }
 }
 
-type Durability = 'relaxed' | 'strict';
-
-const newerStore: BackendOpening = { state: 'failed', why: 'newerStore' };
-/** Dexie multiplies its versions by ten for the browser's own number. */
-const DEXIE_FACTOR = 10;
-
-class NewerStoreError extends Error {
-  override readonly name = 'NewerStoreError';
-}
-
-function refuseNewer(db: Dexie, newest: number): void {
-  const found = db.backendDB().version / DEXIE_FACTOR;
-  if (found > newest) {
-    throw new NewerStoreError(`The store has version ${found}; this build knows up to ${newest}.`);
-  }
-}
-
-// Dexie writes a trace of every refused write to the console of a local page; the screens tell instead.
-Dexie.debug = false;
-
-function connection(
-  { name, onWaiting, onClosed }: DeviceBackendOptions,
-  database: { readonly indexedDB: IDBFactory; readonly IDBKeyRange: typeof IDBKeyRange },
-  durability: Durability,
-): Dexie {
-  const db = new Dexie(name, { ...database, autoOpen: false, chromeTransactionDurability: durability });
-  // Returning false keeps Dexie's own handlers, which write to the console, from running as well.
-  db.on('blocked', () => {
-    onWaiting();
-    return false;
-  });
-  db.on('versionchange', (event) => {
-    db.close();
-    // The strict connection lives for one transaction; the lasting one tells.
-    if (durability === 'relaxed') onClosed(event.newVersion === null ? 'connectionLost' : 'newerTabOpen');
-    return false;
-  });
-  return db;
-}
-
-function backendOn(db: Dexie, connectStrict: () => Dexie): Backend {
-  const tables = Object.keys(backendTables);
-  const txOf = (from: Transaction): BackendTx => ({
-    get: (table, keys) => from.table(table).bulkGet([...keys]),
-    all: (table) => from.table(table).toArray(),
-    keys: (table) => from.table(table).toCollection().primaryKeys(),
-    put: (table, rows) =>
-      from
-        .table(table)
-        .bulkPut([...rows])
-        .then(() => undefined),
-    drop: (table, keys) => from.table(table).bulkDelete([...keys]),
-  });
-  const within = async <Outcome>(
-    from: Dexie,
-    mode: 'r' | 'rw',
-    work: (tx: BackendTx) => Promise<Outcome>,
-  ) => {
-    let transaction: Transaction | undefined;
-    try {
-      return await from.transaction(mode, tables, (opened) => {
-        transaction = opened;
-        return work(txOf(opened));
-      });
-    } catch (error) {
-      // A request that was under way knows only that all was aborted; the transaction knows why.
-      throw new FailedTransactionError([error, transaction?.idbtrans?.error]);
+function opened(
+  indexedDB: IDBFactory,
+  { name, onWaiting, layout = shipped }: DeviceBackendOptions,
+): Promise<IDBDatabase> {
+  const request = indexedDB.open(name, layout.version);
+  request.onblocked = onWaiting;
+  request.onupgradeneeded = () => {
+    const db = request.result;
+    for (const [table, keyPath] of Object.entries(layout.tables)) {
+      if (!db.objectStoreNames.contains(table)) db.createObjectStore(table, { keyPath });
     }
   };
+  return answered(request);
+}
+
+function backendOn(db: IDBDatabase): Backend {
+  const tables = Object.keys(backendTables);
   return {
     transact: async (mode, work) => {
-      if (mode === 'read') return within(db, 'r', work);
-      if (mode === 'write') return within(db, 'rw', work);
-      // The browser takes the durability per transaction, Dexie per connection.
-      if (!db.isOpen()) throw new Dexie.DatabaseClosedError();
-      const strict = connectStrict();
-      await strict.open();
+      const transaction = db.transaction(tables, mode === 'read' ? 'readonly' : 'readwrite', {
+        durability: mode === 'writeStrict' ? 'strict' : 'relaxed',
+      });
+      const done = completed(transaction);
+      // Waited for below; where the work fails first, that is told.
+      done.catch(() => undefined);
       try {
-        return await within(strict, 'rw', work);
-      } finally {
-        strict.close();
+        const { tx, writes } = heldBack({
+          get: (table, keys) => {
+            const store = transaction.objectStore(table);
+            return Promise.all(keys.map((key): Promise<unknown> => answered(store.get(key))));
+          },
+          all: (table) => answered(transaction.objectStore(table).getAll()),
+          keys: (table) => answered(transaction.objectStore(table).getAllKeys()),
+        });
+        const outcome = await work(tx);
+        // A refused one ends the transaction, which then knows why.
+        for (const { table, key, row } of writes()) {
+          const store = transaction.objectStore(table);
+          if (row === null) store.delete(key);
+          else store.put(row);
+        }
+        await done;
+        return outcome;
+      } catch (error) {
+        await ended(transaction, done);
+        // A request that was under way knows only that all was aborted; the transaction knows why.
+        throw new FailedTransactionError([error, transaction.error]);
       }
     },
     close: () => db.close(),
   };
+}
+
+/** Ends a transaction in which something failed, so that nothing of it is written, and waits until it has. */
+async function ended(transaction: IDBTransaction, done: Promise<void>): Promise<void> {
+  try {
+    transaction.abort();
+  } catch {
+    // The browser has ended it already.
+  }
+  await done.catch(() => undefined);
 }
 
 class FailedTransactionError extends Error {
@@ -168,7 +131,7 @@ class FailedTransactionError extends Error {
 
 function openingFailure(error: unknown): BackendOpening {
   const why = saveFailureOf(error);
-  if (why === 'newerStore') return newerStore;
+  if (why === 'newerStore') return { state: 'failed', why };
   if (why === 'noStorage' || why === 'storageForbidden') return { state: 'unavailable', why };
   // Firefox answers so where history is never kept.
   if (why === 'connectionLost') return { state: 'unavailable', why: 'storageForbidden' };

@@ -40,6 +40,19 @@ export async function claimCounts(
   return { device: { id: row.id, letter: row.letter }, first: row.count + 1 };
 }
 
+/**
+ * Sees to it that papers numbered here from now on bear a letter that none of these has.
+ *
+ * @param taken letters of other devices, as they are met
+ */
+export async function avoidLetters(tx: BackendTx, taken: readonly string[]): Promise<void> {
+  if (taken.length === 0) return;
+  const row = (await readRow(tx)) ?? newDevice();
+  const free = [...LETTERS].filter((letter) => !taken.includes(letter));
+  const letter = taken.includes(row.letter) ? (free[drawn(free.length)] ?? row.letter) : row.letter;
+  await tx.put('meta', [{ ...row, letter }]);
+}
+
 // Helpers
 
 async function readRow(tx: BackendTx): Promise<DeviceRow | null> {
@@ -48,8 +61,9 @@ async function readRow(tx: BackendTx): Promise<DeviceRow | null> {
 }
 
 function newDevice(): DeviceRow {
-  const bytes = [...crypto.getRandomValues(new Uint8Array(13))];
-  const id = bytes.slice(1).map((byte) => byte.toString(16).padStart(2, '0'));
-  const letter = LETTERS[(bytes[0] ?? 0) % LETTERS.length] ?? 'A';
-  return { key: KEY, id: id.join(''), letter, count: 0 };
+  const bytes = [...crypto.getRandomValues(new Uint8Array(12))];
+  const id = bytes.map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  return { key: KEY, id, letter: LETTERS[drawn(LETTERS.length)] ?? 'A', count: 0 };
 }
+
+const drawn = (below: number): number => (crypto.getRandomValues(new Uint16Array(1))[0] ?? 0) % below;

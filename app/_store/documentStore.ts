@@ -5,8 +5,10 @@ import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, EntryRegistry, PaperRegistry, Registry } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Backup } from '@/shared/schemas/stored';
+import type { ArrivalMode, Arriving } from './arrive';
 import type { BackendConnectionOptions } from './backendConnection';
 import type {
+  ArriveOutcome,
   DocumentsState,
   EditOutcome,
   ImportOutcome,
@@ -90,6 +92,8 @@ export interface DocumentActions<
    * or a record that cannot be read, which is moved aside and stays kept.
    */
   readonly putBeside: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
+  /** Takes in what came from a copy or another device, all of it or nothing, as one step to undo. */
+  readonly arrive: (label: string, arriving: Arriving, how: ArrivalMode) => Promise<ArriveOutcome>;
   /** Documents alone, from memory: can be had when the store fails. */
   readonly exportAll: () => Backup;
   /** Documents with their files, as far as one file can hold them. */

@@ -6,6 +6,7 @@ import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
+import type { Arrived } from './arrive';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
@@ -100,6 +101,10 @@ export type MoveOutcome =
 
 export type ReplaceOutcome =
   | { readonly state: 'replaced' }
+  | { readonly state: 'notKept'; readonly why: SaveFailure };
+
+export type ArriveOutcome =
+  | { readonly state: 'arrived'; readonly clashing: Arrived['clashing'] }
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type IssueOutcome =

@@ -1,12 +1,13 @@
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import type { BackendTx } from './backend';
 
-/** Lets go of files that no document and no step of the history names any more. */
+/** Lets go of files that no document, no paper and no step of the history names any more. Entries name none. */
 export async function dropUnusedFiles(tx: BackendTx): Promise<void> {
   const kept = await tx.keys('files');
   const named = fileIdsIn([
     ...(await tx.all('documents')),
     ...(await tx.all('contents')),
+    ...(await tx.all('papers')),
     ...(await tx.all('aside')),
   ]);
   const unused = kept.filter((id): id is string => typeof id === 'string' && !named.has(id));

@@ -4,7 +4,7 @@ import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 
-interface StepToEnter {
+export interface HistoryEntry {
   readonly label: string;
   readonly tab: string;
   readonly at: number;
@@ -18,14 +18,16 @@ interface StepToEnter {
   }[];
   /** Ids of the entries that were written with it. */
   readonly noted?: readonly string[];
+  /** Ids of entries that came in with it. */
+  readonly arrived?: readonly string[];
   readonly overwrote: boolean;
 }
 
 /** Enters an edit into the kept history, inside the transaction that writes it; gives back all steps. */
-export async function enterHistory(tx: BackendTx, entry: StepToEnter): Promise<readonly Step[]> {
+export async function enterHistory(tx: BackendTx, entry: HistoryEntry): Promise<readonly Step[]> {
   const rows = await tx.all('steps');
   const steps = readSteps(rows);
-  const { label, tab, at, since, coalesceKey, moves, noted = [], overwrote } = entry;
+  const { label, tab, at, since, coalesceKey, moves, noted = [], arrived = [], overwrote } = entry;
   const { step, extended, dropped } = recordStep(
     steps,
     {
@@ -51,7 +53,14 @@ export async function enterHistory(tx: BackendTx, entry: StepToEnter): Promise<r
     };
   });
   await tx.put('steps', [step]);
-  await tx.put('contents', [{ seq: step.seq, changes, ...(noted.length === 0 ? {} : { noted }) }]);
+  await tx.put('contents', [
+    {
+      seq: step.seq,
+      changes,
+      ...(noted.length === 0 ? {} : { noted }),
+      ...(arrived.length === 0 ? {} : { arrived }),
+    },
+  ]);
   await tx.drop('steps', dropped);
   await tx.drop('contents', dropped);
   return [...steps.filter(({ seq }) => seq !== step.seq && !dropped.includes(seq)), step];

@@ -8,7 +8,7 @@ import { commitEdit, type Written } from './commitEdit';
 import { claimCounts } from './deviceIdentity';
 
 /** A file as it went out. */
-export interface PaperFile {
+interface PaperFile {
   readonly name: string;
   readonly content: Uint8Array<ArrayBuffer>;
 }
@@ -32,7 +32,7 @@ interface PaperToIssue {
   readonly paper: NewPaper;
 }
 
-export type Issued = Omit<Written, 'state'> & { readonly state: 'issued'; readonly paper: Paper };
+type Issued = Omit<Written, 'state'> & { readonly state: 'issued'; readonly paper: Paper };
 
 /**
  * Numbers a paper after all that are known of its series, by whatever device, and writes it with its file, the entry

@@ -71,15 +71,24 @@ export async function moveInHistory(
       ? { ...change, before: reached, after: left ?? change.after }
       : { ...change, before: left, after: reached };
   });
-  const { noted = [], takers = [] } = content;
-  const appended = await appendEntries(
-    tx,
-    (direction === 'undo' ? noted : takers).map((id) => takingBack(entryKinds, id)),
-    at,
-  );
+  const { noted = [], arrived = [], takers = [], ...rest } = content;
+  const back =
+    direction === 'redo'
+      ? takers.map((id) => takingBack(entryKinds, id))
+      : [
+          ...noted.map((id) => takingBack(entryKinds, id)),
+          ...arrived.map((id) => takingBack(entryKinds, id, 'arrivalUndone')),
+        ];
+  const appended = await appendEntries(tx, back, at);
   const nowTakers = direction === 'undo' ? appended.entries.map(({ id }) => id) : [];
   await tx.put('contents', [
-    { seq: step.seq, changes: swapped, ...(noted.length === 0 ? {} : { noted, takers: nowTakers }) },
+    {
+      ...rest,
+      changes: swapped,
+      ...(noted.length === 0 ? {} : { noted }),
+      ...(arrived.length === 0 ? {} : { arrived }),
+      ...(nowTakers.length === 0 ? {} : { takers: nowTakers }),
+    },
   ]);
   const moved = turnStep(steps, step, {
     state: direction === 'undo' ? 'undone' : 'done',

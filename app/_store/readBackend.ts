@@ -23,7 +23,7 @@ interface BackendReading {
 }
 
 /** What a tab holds already of entries and papers, which never change once they are written. */
-export type KnownHappened = Pick<TabState, 'entries' | 'papers' | 'unreadableHappened'>;
+type KnownHappened = Pick<TabState, 'entries' | 'papers' | 'unreadableHappened'>;
 
 /**
  * Reads documents, entries, papers and history, every record through its schema; all of them where no ids are given.

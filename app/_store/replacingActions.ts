@@ -1,40 +1,70 @@
+import { snapshotOf } from '@/lib/stored/documentChange';
 import { readBackup } from '@/lib/stored/readBackup';
-import { type Bodies, neededDocuments, type Registry } from '@/lib/stored/registry';
-import { arriving } from './arriving';
+import { type Bodies, neededDocuments } from '@/lib/stored/registry';
+import type { Stored } from '@/shared/schemas/stored';
+import { type Arriving, arrive } from './arrive';
 import type { DocumentActions } from './documentStore';
 import type { ReplaceOutcome } from './documentsState';
 import { newDocuments } from './newDocuments';
-import type { Replacement } from './replaceAll';
+import type { StoreCore } from './storeCore';
 
-interface ReplacingOptions {
-  readonly registry: Registry;
-  readonly now: () => number;
-  readonly replace: (replacement: Omit<Replacement, 'tab' | 'at'>) => Promise<ReplaceOutcome>;
-}
+type ReplacingActions<Kinds extends Bodies> = Pick<
+  DocumentActions<Kinds>,
+  'arrive' | 'putBeside' | 'importAll'
+>;
 
 /** What puts whole documents in the place of others, each as one step to undo. */
-export const replacingActions = <Kinds extends Bodies>({
-  registry,
-  now,
-  replace,
-}: ReplacingOptions): Pick<DocumentActions<Kinds>, 'putBeside' | 'importAll'> => ({
-  putBeside: (label, documents) =>
-    replace({
-      label,
-      documents: newDocuments(documents, registry, now()).map(arriving),
-      unreadable: [],
-      files: [],
-      staying: 'all',
-    }),
-  importAll: async (label, file, how = { partly: false }) => {
-    const backup = readBackup(file, registry, how);
-    if (!backup.ok) return { state: 'refused', findings: backup.problem };
-    return replace({
-      label,
-      documents: backup.value.documents.map(arriving),
-      unreadable: backup.value.unreadable,
-      files: backup.value.files,
-      staying: neededDocuments(registry).map(({ id }) => id),
-    });
-  },
+export function replacingActions<Kinds extends Bodies>(core: StoreCore): ReplacingActions<Kinds> {
+  const { kinds, tab, now, connection, queue, hold } = core;
+
+  const arriveHere: ReplacingActions<Kinds>['arrive'] = async (label, arriving, how) => {
+    await queue.flush();
+    const outcome = await connection.attempt('writeStrict', (tx) =>
+      arrive(tx, kinds, { label, tab, at: now(), arriving, how }),
+    );
+    hold({ kept: core.settledKept(outcome.ok ? null : outcome.problem), takenBack: [] });
+    if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
+    await core.rereadAfter(outcome.value.ids);
+    return { state: 'arrived', clashing: outcome.value.clashing };
+  };
+  const replace = async (...arrival: Parameters<typeof arriveHere>): Promise<ReplaceOutcome> => {
+    const outcome = await arriveHere(...arrival);
+    return outcome.state === 'arrived' ? { state: 'replaced' } : outcome;
+  };
+
+  return {
+    arrive: arriveHere,
+    putBeside: (label, documents) =>
+      replace(
+        label,
+        { ...nothing, drafts: newDocuments(documents, kinds.registry, now()).map(asDraft) },
+        { mode: 'beside' },
+      ),
+    importAll: async (label, file, how = { partly: false }) => {
+      const backup = readBackup(file, kinds.registry, how);
+      if (!backup.ok) return { state: 'refused', findings: backup.problem };
+      const { documents, unreadable, files } = backup.value;
+      const staying = neededDocuments(kinds.registry).map(({ id }) => id);
+      return replace(
+        label,
+        { ...nothing, drafts: documents.map(asDraft), unreadable, files },
+        { mode: 'replace', staying },
+      );
+    },
+  };
+}
+
+const nothing: Arriving = {
+  drafts: [],
+  papers: [],
+  entries: [],
+  unreadable: [],
+  files: [],
+  exchanged: [],
+};
+
+const asDraft = (document: Stored): Arriving['drafts'][number] => ({
+  id: document.id,
+  kind: document.kind,
+  snapshot: snapshotOf(document),
 });

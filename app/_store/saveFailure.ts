@@ -37,10 +37,9 @@ const reasons: readonly (readonly [RegExp, SaveFailure])[] = [
   [/QuotaExceededError|FILE_ERROR_NO_SPACE|NS_ERROR_FILE_NO_DEVICE_SPACE/, 'diskFull'],
   // Chromium on a disk with too little room for a large value tells no more than this.
   [/\bIO ?error\b/i, 'diskFailed'],
-  [/^NewerStoreError/, 'newerStore'],
-  [/^MissingAPIError/, 'noStorage'],
+  [/^VersionError/, 'newerStore'],
   [/^(SecurityError|NotAllowedError)/, 'storageForbidden'],
-  [/^(DatabaseClosedError|InvalidStateError)/, 'connectionLost'],
+  [/^InvalidStateError/, 'connectionLost'],
 ];
 
 /** @returns name and message of an error and of those inside it, the outermost first. */

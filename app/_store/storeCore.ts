@@ -26,6 +26,8 @@ export interface StoreCore {
   readonly settledKept: (why: SaveFailure | null) => SaveState;
   /** Takes what was written into the tab's state and tells the other tabs. */
   readonly wrote: (written: WrittenHere, more?: Partial<TabState>) => void;
+  /** Looks anew at everything, after much was written, and tells the other tabs. */
+  readonly rereadAfter: (ids: readonly string[]) => Promise<void>;
 }
 
 type WrittenHere = Parameters<typeof absorb>[1] & {

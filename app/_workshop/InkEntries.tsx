@@ -1,68 +1,50 @@
 'use client';
 
-import { useState } from 'react';
-import { Button } from '@/app/_controls/Button';
+import { useRef, useState } from 'react';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import { volumeText } from '@/app/_words/workshop/inkWords';
+import type { InkRecord } from '@/lib/ink/record/inkRecordOf';
 import type { InkReading } from '@/lib/ink/record/readInkRecord';
-import type { InkRecord } from '@/shared/schemas/inkRecord';
+import { InkEntryRow, type InkNoted } from './InkEntryRow';
 import styles from './InkRecord.module.css';
 import type { WorkshopFields } from './workshopFields';
 
 /** Entries shown before the older ones are folded away. */
 const NEWEST = 6;
 
-interface Entry {
-  readonly id: string;
-  readonly day: string;
-  readonly of: 'refills' | 'runs';
-  readonly name: string;
-  readonly words: string;
-  readonly isFarOff: boolean;
-}
+type InkEntriesProps = Readonly<{ fields: WorkshopFields; record: InkRecord; reading: InkReading }>;
 
-/** Everything noted of ink, newest first; each can be taken away, and undo brings it back. */
-export function InkEntries({ fields, reading }: Readonly<{ fields: WorkshopFields; reading: InkReading }>) {
-  const { workspace, workshop } = fields;
+/** Everything noted of ink, newest first. What is taken back stays kept beneath, so that undo brings it back. */
+export function InkEntries({ fields, record, reading }: InkEntriesProps) {
+  const { workspace } = fields;
   const formatter = formatterFor(useTextContext());
+  const whole = useRef<HTMLDivElement>(null);
   const [removed, setRemoved] = useState<string | null>(null);
   const farOff = new Set(reading.refills.filter((refill) => refill.isFarOff).map(({ day }) => day));
-  const entries = entriesOf(workshop.inkRecord);
-  const remove = (entry: Entry) => {
-    const label = `Remove ${entry.name} of ${formatter.day(entry.day)}`;
-    workspace.changeWorkshop(label, (now) => ({
-      ...now,
-      inkRecord: {
-        ...now.inkRecord,
-        [entry.of]: now.inkRecord[entry.of].filter(({ id }) => id !== entry.id),
-      },
-    }));
+  const entries = newestFirst(record);
+  const remove = (noted: InkNoted, name: string) => {
+    const label = `Remove ${name}`;
+    workspace.note(label, [{ kind: 'takeBack', body: { entryId: noted.id } }]);
     setRemoved(label);
   };
-  const list = (some: readonly Entry[]) => (
+  const list = (some: readonly InkNoted[]) => (
     <ul className={styles.entries}>
-      {some.map((entry) => (
-        <li key={entry.id} className={styles.entry}>
-          <span className={styles.day}>{formatter.day(entry.day)}</span>
-          <span className={styles.what}>
-            <strong>{entry.name}</strong> {entry.words}
-            {entry.isFarOff && <em className={styles.far}> far from what its prints explain</em>}
-          </span>
-          <Button kind="quiet" onPress={() => remove(entry)}>
-            Remove{' '}
-            <span className="visuallyHidden">
-              {entry.name} of {formatter.day(entry.day)}
-            </span>
-          </Button>
-        </li>
+      {some.map((noted) => (
+        <InkEntryRow
+          key={noted.id}
+          {...{ fields, noted }}
+          isFarOff={noted.kind === 'inkRefill' && farOff.has(noted.body.day)}
+          onRemove={(name) => remove(noted, name)}
+          // The row is another one now.
+          onCorrected={() => whole.current?.focus()}
+        />
       ))}
     </ul>
   );
   return (
-    <div className={styles.list}>
+    <div className={styles.list} ref={whole} tabIndex={-1}>
       {entries.length === 0 && <p className={styles.none}>Nothing is noted yet.</p>}
       {list(entries.slice(0, NEWEST))}
       {entries.length > NEWEST && (
@@ -81,29 +63,12 @@ export function InkEntries({ fields, reading }: Readonly<{ fields: WorkshopField
       />
     </div>
   );
-
-  function entriesOf({ refills, runs }: InkRecord): readonly Entry[] {
-    return [
-      ...refills.map(
-        ({ id, day, mL }): Entry => ({
-          id,
-          day,
-          of: 'refills',
-          name: 'Refill',
-          words: volumeText(mL, workshop, formatter),
-          isFarOff: farOff.has(day),
-        }),
-      ),
-      ...runs.map(
-        ({ id, day, name, prints, total, widthMm, heightMm, sessions }): Entry => ({
-          id,
-          day,
-          of: 'runs',
-          name,
-          words: `${formatter.count(prints, 'print')}, ${formatter.size(widthMm, heightMm)}, ${formatter.share(total)} of ink, ${formatter.count(sessions, 'session')}`,
-          isFarOff: false,
-        }),
-      ),
-    ].sort((a, b) => (a.day === b.day ? 0 : a.day < b.day ? 1 : -1));
-  }
 }
+
+// Helpers
+
+const newestFirst = ({ refills, runs }: InkRecord): readonly InkNoted[] =>
+  [
+    ...refills.map(({ id, ...body }): InkNoted => ({ kind: 'inkRefill', id, body })),
+    ...runs.map(({ id, ...body }): InkNoted => ({ kind: 'inkPrints', id, body })),
+  ].sort((a, b) => (a.body.day === b.body.day ? 0 : a.body.day < b.body.day ? 1 : -1));

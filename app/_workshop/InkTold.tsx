@@ -10,15 +10,22 @@ import styles from './InkRecord.module.css';
 import { measuredInk } from './measuredInk';
 import type { WorkshopFields } from './workshopFields';
 
+type InkToldProps = Readonly<{
+  fields: WorkshopFields;
+  reading: InkReading;
+  /** Nothing is noted yet. */
+  isEmpty: boolean;
+}>;
+
 /** What the record tells, what it still wants, and the way to put its figures in force. */
-export function InkTold({ fields, reading }: Readonly<{ fields: WorkshopFields; reading: InkReading }>) {
+export function InkTold({ fields, reading, isEmpty }: InkToldProps) {
   const { workshop, workspace } = fields;
   const formatter = formatterFor(useTextContext());
   const today = useToday();
   const { fit } = reading;
   const words = inkWords(reading, workshop, formatter);
   const measured = measuredInk(fit, workshop.rates, today);
-  if (workshop.inkRecord.refills.length === 0 && workshop.inkRecord.runs.length === 0) return null;
+  if (isEmpty) return null;
   return (
     <div className={styles.told}>
       {words.told.map((sentence) => (

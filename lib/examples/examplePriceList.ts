@@ -17,5 +17,4 @@ export const examplePriceList: PriceList = {
       ownAmounts: [],
     },
   ],
-  versions: [],
 };

@@ -174,7 +174,6 @@ export function exampleWorkshop(day: string): Workshop {
       upChargeStep: null,
       charges: usualCharges,
     },
-    inkRecord: { refills: [], runs: [] },
     ownRows: [],
   };
 }

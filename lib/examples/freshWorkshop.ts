@@ -50,7 +50,6 @@ export function freshWorkshop(day: string, region: Region): Workshop {
       upChargeStep: null,
       charges: usualCharges,
     },
-    inkRecord: { refills: [], runs: [] },
     ownRows: [],
   };
 }

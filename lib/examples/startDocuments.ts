@@ -212,7 +212,6 @@ function withParts(own: Workshop, shops: readonly Workshop[], jobs: readonly Job
     ),
     // What the maker has written down in the meantime is theirs.
     ownRows: former?.ownRows ?? own.ownRows,
-    inkRecord: former?.inkRecord ?? own.inkRecord,
   };
 }
 

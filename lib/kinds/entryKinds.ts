@@ -19,6 +19,7 @@ import {
   stockMoveSchema,
   stockTransferSchema,
 } from '@/shared/schemas/stock';
+import { stockItemLinks } from './stockItemLinks';
 
 const first = { nature: 'entry', version: 1, steps: {} } as const;
 
@@ -26,7 +27,10 @@ const stockMove: KindDescriptor<StockMove, 'entry'> = {
   ...first,
   word: 'stock move',
   schema: stockMoveSchema,
-  linksOf: () => [],
+  linksOf: ({ item, reference }) => [
+    ...stockItemLinks(item),
+    ...(reference === null ? [] : [{ to: reference.kind, id: reference.id, path: ['reference', 'id'] }]),
+  ],
 };
 const stockTransfer: KindDescriptor<StockTransfer, 'entry'> = {
   ...first,
@@ -38,7 +42,7 @@ const stockCount: KindDescriptor<StockCount, 'entry'> = {
   ...first,
   word: 'stock count',
   schema: stockCountSchema,
-  linksOf: () => [],
+  linksOf: ({ item }) => stockItemLinks(item),
 };
 const inkRefill: KindDescriptor<InkRefill, 'entry'> = {
   ...first,
@@ -50,7 +54,7 @@ const inkPrints: KindDescriptor<InkPrints, 'entry'> = {
   ...first,
   word: 'print run',
   schema: inkPrintsSchema,
-  linksOf: () => [],
+  linksOf: ({ jobId }) => (jobId === null ? [] : [{ to: 'job', id: jobId, path: ['jobId'] }]),
 };
 const approval: KindDescriptor<Approval, 'entry'> = {
   ...first,
@@ -62,13 +66,13 @@ const issuing: KindDescriptor<Issuing, 'entry'> = {
   ...first,
   word: 'issuing',
   schema: issuingSchema,
-  linksOf: () => [],
+  linksOf: ({ paperId }) => [{ to: 'paper', id: paperId, path: ['paperId'] }],
 };
 const takeBack: KindDescriptor<TakeBack, 'entry'> = {
   ...first,
   word: 'taking back',
   schema: takeBackSchema,
-  linksOf: () => [],
+  linksOf: ({ entryId }) => [{ to: 'entry', id: entryId, path: ['entryId'] }],
 };
 
 /** Every kind of entry, under the name its records bear. */

@@ -1,11 +1,11 @@
 import type { KindDescriptor } from '@/lib/stored/registry';
-import { type PriceListPaper, priceListPaperSchema } from '@/shared/schemas/priceList';
+import { type PriceListVersion, priceListVersionSchema } from '@/shared/schemas/priceList';
 
-const priceListVersion: KindDescriptor<PriceListPaper, 'issued'> = {
+const priceListVersion: KindDescriptor<PriceListVersion, 'issued'> = {
   nature: 'issued',
   word: 'version of a price list',
   version: 1,
-  schema: priceListPaperSchema,
+  schema: priceListVersionSchema,
   steps: {},
   // What went out keeps what it promised, whatever becomes of the jobs it was made from.
   linksOf: () => [],

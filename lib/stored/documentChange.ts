@@ -3,7 +3,7 @@ import { kindSchema, type Stored } from '@/shared/schemas/stored';
 import { z } from '@/shared/schemas/z';
 
 /** A document's content at one moment: what undo goes back to. */
-const snapshotSchema = z.strictObject({
+export const snapshotSchema = z.strictObject({
   version: z.int().min(1),
   deleted: z.boolean(),
   body: z.unknown(),

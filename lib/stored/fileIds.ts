@@ -1,5 +1,6 @@
 /**
- * Ids of files that anything in some rows names, however deep, so that records nothing can read keep theirs.
+ * Ids of files that anything in some rows names, however deep, so that records nothing can read keep theirs. Papers
+ * name theirs by its SHA-256, under which it is kept.
  */
 export function fileIdsIn(rows: readonly unknown[]): ReadonlySet<string> {
   const ids = new Set<string>();
@@ -8,7 +9,7 @@ export function fileIdsIn(rows: readonly unknown[]): ReadonlySet<string> {
     const part = waiting.pop();
     if (typeof part !== 'object' || part === null) continue;
     for (const [key, value] of Object.entries(part)) {
-      if (key === 'fileId' && typeof value === 'string') ids.add(value);
+      if ((key === 'fileId' || key === 'sha256') && typeof value === 'string') ids.add(value);
       else waiting.push(value);
     }
   }

@@ -1,4 +1,6 @@
 import { type Stored, storedSchema } from '@/shared/schemas/stored';
+import type { Leaving } from './leaving';
+import { type LeftRecords, leavingRecords, nothingLeft } from './leavingRecords';
 import { readBody } from './readBody';
 import { entryOf, type Registry } from './registry';
 import { type StoredFinding, schemaIssues } from './storedFinding';
@@ -14,7 +16,14 @@ export interface UnreadableRecord {
 }
 
 /** What reading one record gave. */
-type DocumentReading = { readonly state: 'readable'; readonly document: Stored } | UnreadableRecord;
+type DocumentReading =
+  | {
+      readonly state: 'readable';
+      readonly document: Stored;
+      /** What a record of an earlier version holds that is kept by itself now; it counts as well. */
+      readonly left: LeftRecords;
+    }
+  | UnreadableRecord;
 
 /**
  * Reads one kept record: its wrapping, then its body, migrated and parsed by the schema of its kind.
@@ -35,9 +44,17 @@ export function readDocument(raw: unknown, registry: Registry): DocumentReading 
   const envelope = storedSchema.safeParse(raw);
   if (!envelope.success || entry === undefined)
     return unreadable({ code: 'notADocument', issues: envelope.success ? [] : schemaIssues(envelope.error) });
-  const body = readBody(envelope.data.body, envelope.data.version, entry);
+  const { id, kind, updatedAt, version } = envelope.data;
+  const leaving: Leaving[] = [];
+  const body = readBody(envelope.data.body, version, entry, (parting, before) => {
+    leaving.push(parting(before, { id, at: updatedAt }));
+  });
   if (!body.ok) return unreadable(body.problem);
-  return { state: 'readable', document: { ...envelope.data, version: entry.version, body: body.value } };
+  return {
+    state: 'readable',
+    document: { ...envelope.data, version: entry.version, body: body.value },
+    left: leaving.length === 0 ? nothingLeft : leavingRecords({ kind, id }, leaving),
+  };
 }
 
 /** @returns what a record says it is, as far as that can be made out. */

@@ -15,8 +15,8 @@ type Migration = (body: unknown) => unknown;
 type Nature = 'draft' | 'issued' | 'entry';
 
 /** A thing that a document names by its id: another document, or a part of the workshop. */
-interface Link {
-  /** A kind of document, or of part such as printer. */
+export interface Link {
+  /** A kind of document, or of part such as printer; `paper` and `entry` for those of any kind. */
   readonly to: string;
   readonly id: string;
   /** Where in the body it is named. */

@@ -12,3 +12,15 @@ export const sha256OfBytes = (bytes: Uint8Array): string => bytesToHex(digest(by
  * @returns SHA-256 of the canonical text of a JSON value, in lower-case hexadecimal
  */
 export const sha256OfValue = (value: unknown): string => sha256OfBytes(utf8ToBytes(canonicalText(value)));
+
+/** Works out a SHA-256 from pieces, for bytes that are never in hand together. */
+export interface Sha256Pieces {
+  readonly add: (piece: Uint8Array) => void;
+  /** Once, after the last piece. */
+  readonly end: () => string;
+}
+
+export function sha256Pieces(): Sha256Pieces {
+  const running = digest.create();
+  return { add: (piece) => void running.update(piece), end: () => bytesToHex(running.digest()) };
+}

@@ -27,6 +27,8 @@ export const stepContentSchema = z.strictObject({
   changes: z.array(documentChangeSchema),
   /** Entries that belong to the step; undo takes them back. */
   noted: z.array(idSchema).exactOptional(),
+  /** Entries that came in with the step from a copy or another device; undo takes them back as well. */
+  arrived: z.array(idSchema).exactOptional(),
   /** Entries by which the last undo took them back; redo takes these back in their turn. */
   takers: z.array(idSchema).exactOptional(),
 });

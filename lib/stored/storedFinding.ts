@@ -13,6 +13,8 @@ export type StoredFinding =
   | { readonly code: 'newerVersion'; readonly version: number; readonly known: number }
   | { readonly code: 'stepMissing'; readonly fromVersion: number }
   | { readonly code: 'stepFailed'; readonly fromVersion: number; readonly message: string }
+  /** A paper is no longer what went out: its text and its own hash do not fit. */
+  | { readonly code: 'paperDamaged' }
   | { readonly code: 'bodyInvalid'; readonly issues: readonly SchemaIssue[] };
 
 /** @returns what a schema refused, without anything of the schema library in it. */

@@ -1,10 +1,13 @@
 import type { Entry } from '@/shared/schemas/happened';
+import { isPlainObject } from './sameValue';
 
 /** The kind of entry that says of an earlier one that it does not count. */
 export const TAKE_BACK = 'takeBack';
 
 /** @returns the id of the entry that one takes back; null for every other kind. */
-export function takenBy({ kind, body }: Pick<Entry, 'kind' | 'body'>): string | null {
-  if (kind !== TAKE_BACK || typeof body !== 'object' || body === null || !('entryId' in body)) return null;
-  return String(body.entryId);
-}
+export const takenBy = ({ kind, body }: Pick<Entry, 'kind' | 'body'>): string | null =>
+  kind === TAKE_BACK && isPlainObject(body) ? String(body.entryId) : null;
+
+/** @returns whether an entry takes back another only because the arrival of that one was undone. */
+export const undoesArrival = ({ kind, body }: Pick<Entry, 'kind' | 'body'>): boolean =>
+  kind === TAKE_BACK && isPlainObject(body) && body.cause === 'arrivalUndone';

@@ -16,6 +16,8 @@ export const inkPrintsSchema = z.strictObject({
   heightMm: lengthMmSchema,
   /** Times the printer was started for it; 0 where it shared another entry's session. */
   sessions: z.int().min(0).max(1000),
+  /** The job it was printed for; null for what was noted by hand or before jobs were named. */
+  jobId: idSchema.nullable().default(null),
 });
 
 /** The customer said yes to one version of an artwork; null takes an earlier yes away. */
@@ -28,7 +30,11 @@ export const approvalSchema = z.strictObject({
 export const issuingSchema = z.strictObject({ paperId: idSchema });
 
 /** An earlier entry does not count any more. */
-export const takeBackSchema = z.strictObject({ entryId: idSchema });
+export const takeBackSchema = z.strictObject({
+  entryId: idSchema,
+  /** Nobody judged the entry: it came from a copy, and that was undone. If it comes again, it counts again. */
+  cause: z.literal('arrivalUndone').exactOptional(),
+});
 
 export type InkRefill = z.infer<typeof inkRefillSchema>;
 export type InkPrints = z.infer<typeof inkPrintsSchema>;

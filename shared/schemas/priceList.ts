@@ -88,7 +88,7 @@ const frozenItemSchema = z.strictObject({
 });
 
 /** A version of a price list as it went out. */
-export const priceListPaperSchema = z.strictObject({
+export const priceListVersionSchema = z.strictObject({
   number: paperNumberSchema,
   issuedOn: daySchema,
   validUntil: daySchema,
@@ -104,12 +104,7 @@ export const priceListPaperSchema = z.strictObject({
   items: z.array(frozenItemSchema).min(1).max(20),
 });
 
-const listVersionSchema = z.strictObject({
-  ...priceListPaperSchema.shape,
-  number: z.int().min(1).max(1000),
-});
-
-/** A price list: what the next version offers, and every version that went out. */
+/** A price list: what the next version offers. Versions that went out are papers of their own. */
 export const priceListSchema = z.strictObject({
   name: nameSchema,
   /** Whose list it is, and how to reach them. */
@@ -120,14 +115,11 @@ export const priceListSchema = z.strictObject({
   validDays: z.int().min(1).max(730).default(90),
   paper: z.enum(['a4', 'letter']).default('a4'),
   items: z.array(listItemSchema).max(20).default([]),
-  /** Oldest first; what went out is never changed. */
-  versions: z.array(listVersionSchema).max(200).default([]),
 });
 
 export type PriceList = z.infer<typeof priceListSchema>;
 export type PriceListItem = z.infer<typeof listItemSchema>;
-export type PriceListPaper = z.infer<typeof priceListPaperSchema>;
-export type PriceListVersion = z.infer<typeof listVersionSchema>;
+export type PriceListVersion = z.infer<typeof priceListVersionSchema>;
 export type ListedCharge = (typeof listedCharges)[number];
 export type FrozenItem = z.infer<typeof frozenItemSchema>;
 export type FrozenRate = z.infer<typeof frozenRateSchema>;

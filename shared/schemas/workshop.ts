@@ -3,7 +3,6 @@ import { type RateName, type RateUnit, rateDefinition, rateNames } from '@/share
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
 import { chargesSchema, usualCharges } from './charges';
 import { habitsSchema, untoldHabits } from './habits';
-import { inkRecordSchema } from './inkRecord';
 import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
 import { breaksSchema, chosenBreaksSchema, listRuleSchema, usualChosenBreaks } from './sellingRule';
@@ -195,7 +194,6 @@ export const workshopSchema = z.strictObject({
     upChargeStep: z.number().positive().max(1e6).nullable().default(null),
     charges: chargesSchema.default(usualCharges),
   }),
-  inkRecord: inkRecordSchema.default({ refills: [], runs: [] }),
   ownRows: z.array(ownRowSchema).max(20).default([]),
 });
 

@@ -1,12 +1,11 @@
 'use client';
 
 import Link from 'next/link';
-import { useState } from 'react';
+import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { OriginMark } from '@/app/_controls/OriginMark';
 import { useJob } from '@/app/_docket/common/useJob';
-import { newId } from '@/app/_documents/newId';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
@@ -21,26 +20,24 @@ type InkNoteProps = Readonly<{
 
 /** How sure the ink of the job is, and the way to note its prints in the workshop's record once they are made. */
 export function InkNote({ sheet, prints }: InkNoteProps) {
-  const { workspace, costs } = useJob();
-  const { changeWorkshop, workshop } = workspace;
+  const { jobId, workspace, costs } = useJob();
+  const { note, entries } = workspace;
   const { job, workshop: countedWith } = costs.madeOf;
   const formatter = formatterFor(useTextContext());
   const today = useToday();
-  const [noted, setNoted] = useState<{ readonly ids: readonly string[]; readonly day: string } | null>(null);
   const laydown = job.rates.laydown ?? countedWith.rates.laydown;
   // Nothing spoiled, as the cost table has it.
   const cost = wholeJob(sheet, 'ink');
   const share = sheet.fullCost > 0 ? cost / sheet.fullCost : 0;
-  const isThere =
-    noted !== null && workshop?.inkRecord.runs.some(({ id }) => noted.ids.includes(id)) === true;
-  const note = () => {
-    const runs = inkRunsOf(job, sheet, prints, today, newId);
-    changeWorkshop(`Prints of ${job.name}, noted`, (now) => ({
-      ...now,
-      inkRecord: { ...now.inkRecord, runs: [...now.inkRecord.runs, ...runs] },
-    }));
-    setNoted({ ids: runs.map(({ id }) => id), day: today });
-  };
+  const days = useMemo(() => {
+    const own = entries.inkPrints.filter(({ body }) => body.jobId === jobId);
+    return [...new Set(own.map(({ body }) => body.day))].sort();
+  }, [entries.inkPrints, jobId]);
+  const noteThem = () =>
+    note(
+      `Prints of ${job.name}, noted`,
+      inkRunsOf(jobId, job, sheet, prints, today).map((body) => ({ kind: 'inkPrints', body })),
+    );
   return (
     <div className={styles.ink}>
       <p className={styles.words}>
@@ -50,9 +47,14 @@ export function InkNote({ sheet, prints }: InkNoteProps) {
         the job would cost {formatter.money(cost / 5)} more.{' '}
         <Link href="/workshop#ink-record">Your refills measure it.</Link>
       </p>
-      {!costs.stale && <Button onPress={note}>Note these prints in the ink record</Button>}
+      {!costs.stale && (
+        <Button kind={days.length === 0 ? 'plain' : 'quiet'} onPress={noteThem}>
+          {days.length === 0 ? 'Note these prints in the ink record' : 'Note them once more'}
+        </Button>
+      )}
       <p className={styles.noted} role="status">
-        {isThere && noted !== null && `Noted for ${formatter.day(noted.day)}.`}
+        {days.length > 0 &&
+          `Noted in the ink record on ${days.map(formatter.day).join(', ')}. Note them once more only if they are printed again.`}
       </p>
     </div>
   );

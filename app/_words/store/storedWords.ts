@@ -1,10 +1,19 @@
 import { fieldWords } from '@/app/_words/fieldWords';
+import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentKind, isKnownKind, kinds } from '@/lib/kinds/kinds';
+import { paperKinds } from '@/lib/kinds/paperKinds';
 import type { BackupFinding } from '@/lib/stored/readBackup';
 import type { SchemaIssue, StoredFinding } from '@/lib/stored/storedFinding';
 
 /** @returns what a kept record claims to be, such as “job”. */
-export const kindWords = (kind: string | null): string => (isKnownKind(kind) ? kinds[kind].word : 'record');
+export function kindWords(kind: string | null): string {
+  const known: Readonly<Record<string, { readonly word: string }>> = {
+    ...kinds,
+    ...paperKinds,
+    ...entryKinds,
+  };
+  return (kind === null ? undefined : known[kind]?.word) ?? 'record';
+}
 
 /**
  * @param kind what the record claims to be, so that its fields can be named; null where it claims nothing known
@@ -21,6 +30,8 @@ export function storedWords(finding: StoredFinding, kind: DocumentKind | null): 
     case 'stepMissing':
     case 'stepFailed':
       return `It was written by an early version of the app (${finding.fromVersion}) and cannot be brought up to date.`;
+    case 'paperDamaged':
+      return 'It is no longer what went out: its text was changed or damaged since. It is kept as it was found.';
     case 'bodyInvalid':
       return `Something in it is not what it can be${issueWords(finding.issues, kind)}.`;
     default:

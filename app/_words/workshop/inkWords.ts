@@ -3,6 +3,7 @@ import { unitWords } from '@/app/_words/unitWords';
 import type { Fitted } from '@/lib/ink/record/fitInkRecord';
 import type { InkReading, InkWants } from '@/lib/ink/record/readInkRecord';
 import { rateInUnit } from '@/lib/job/rateInUnit';
+import type { InkPrints } from '@/shared/schemas/entries';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { usFluidOuncesFromMl } from '@/shared/units';
 
@@ -12,6 +13,13 @@ export function volumeText(mL: number, { units }: Pick<Workshop, 'units'>, forma
     ? `${formatter.number(usFluidOuncesFromMl(mL), 2)} fl oz`
     : `${formatter.number(mL, 1)} mL`;
 }
+
+/** What was printed, in one line. */
+export const printsText = (
+  { prints, widthMm, heightMm, total, sessions }: InkPrints,
+  formatter: Formatter,
+): string =>
+  `${formatter.count(prints, 'print')}, ${formatter.size(widthMm, heightMm)}, ${formatter.share(total)} of ink, ${formatter.count(sessions, 'session')}`;
 
 /** What a record of ink tells and wants, in sentences; laydown and volumes in the units the maker types them in. */
 export function inkWords(

@@ -1,7 +1,7 @@
-import type { InkRecord } from '@/shared/schemas/inkRecord';
 import { inchesFromMm } from '@/shared/units';
 import { ENOUGH_PRINTS, fitInkRecord, type InkFit } from './fitInkRecord';
 import { type InkInterval, inkIntervals } from './inkIntervals';
+import type { InkRecord } from './inkRecordOf';
 
 /** A refill beside what the prints before it explain. */
 interface InkRefill extends InkInterval {

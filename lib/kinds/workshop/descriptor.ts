@@ -1,13 +1,20 @@
 import type { KindDescriptor } from '@/lib/stored/registry';
 import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
+import { inkRecordLeaves, workshopWithoutInkRecord } from './inkRecordLeaves';
 import { workshopWithInkRecord, workshopWithListRule, workshopWithPaper } from './migrations';
 
 export const workshop: KindDescriptor<Workshop, 'draft'> = {
   nature: 'draft',
   word: 'workshop',
-  version: 4,
+  version: 5,
   schema: workshopSchema,
-  steps: { 1: workshopWithPaper, 2: workshopWithInkRecord, 3: workshopWithListRule },
+  steps: {
+    1: workshopWithPaper,
+    2: workshopWithInkRecord,
+    3: workshopWithListRule,
+    4: workshopWithoutInkRecord,
+  },
+  partings: { 4: inkRecordLeaves },
   needed: 'workshop',
   linksOf: () => [],
 };

@@ -1,28 +1,25 @@
 import { type CostSheet, caseValue } from '@/lib/grid/costSheet';
 import { printOfSize } from '@/lib/job/printOfSize';
 import type { LaidOutPrint } from '@/lib/layout/laidOutPrint';
-import type { InkRecord } from '@/shared/schemas/inkRecord';
+import type { InkPrints } from '@/shared/schemas/entries';
 import type { Job } from '@/shared/schemas/job';
-
-type InkRun = InkRecord['runs'][number];
 
 /**
  * What a job prints, as entries for the record of ink: one for each print size of each placement, with the prints
  * that are expected to be made, rejects and tests among them, rounded to whole ones.
  *
  * @param day YYYY-MM-DD
- * @param makeId gives a new id each time
  * @returns entries in press order; the sessions of the job stand with the first
  */
 export function inkRunsOf(
+  jobId: string,
   job: Job,
   sheet: CostSheet,
   prints: readonly LaidOutPrint[],
   day: string,
-  makeId: () => string,
-): readonly InkRun[] {
+): readonly InkPrints[] {
   const reject = sheet.jobValues.sheetReject ?? 0;
-  const runs = prints.flatMap((print): readonly Omit<InkRun, 'id' | 'sessions'>[] => {
+  const runs = prints.flatMap((print): readonly Omit<InkPrints, 'sessions'>[] => {
     const line = job.lines.find(({ id }) => id === print.lineId);
     const slot = line?.placements.findIndex(({ id }) => id === print.placementId) ?? -1;
     const placement = line?.placements[slot];
@@ -51,11 +48,12 @@ export function inkRunsOf(
         total: sheet.inputs.cases[first.index]?.[`coverage_${at}`]?.value ?? 0,
         widthMm: print.widthMm,
         heightMm: print.heightMm,
+        jobId,
       },
     ];
   });
   const sessions = sheet.cases.length === 0 ? 0 : Math.round(caseValue(sheet, 'sessions', 0));
-  return runs.map((run, index) => ({ ...run, id: makeId(), sessions: index === 0 ? sessions : 0 }));
+  return runs.map((run, index) => ({ ...run, sessions: index === 0 ? sessions : 0 }));
 }
 
 const LONGEST_NAME = 120;

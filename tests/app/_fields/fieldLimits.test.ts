@@ -36,7 +36,7 @@ const numbers = [
   ...numbersOf(blankSchema, 'blank'),
   ...numbersOf(artworkSchema.omit({ picture: true }), 'artwork'),
   ...numbersOf(jobSchema, 'job'),
-  ...numbersOf(priceListSchema.omit({ versions: true, items: true }), 'list'),
+  ...numbersOf(priceListSchema.omit({ items: true }), 'list'),
   ...numbersOf(listItemSchema, 'item'),
 ];
 

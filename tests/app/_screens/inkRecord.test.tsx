@@ -7,9 +7,10 @@ import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
-import type { InkRecord } from '@/shared/schemas/inkRecord';
+import { inkRecordOf } from '@/lib/ink/record/inkRecordOf';
+import type { InkPrints, InkRefill } from '@/shared/schemas/entries';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
+import { bodyOf, clearScreens, enter, leaveScreens, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('./screens');
@@ -22,6 +23,12 @@ afterEach(() => {
 });
 
 const workshop = () => bodyOf('workshop', WORKSHOP_ID);
+const record = () => inkRecordOf(screenStore().getState().entries);
+
+interface Noted {
+  readonly refills: readonly InkRefill[];
+  readonly runs: readonly InkPrints[];
+}
 
 const enterInk = () =>
   enter(
@@ -40,19 +47,18 @@ async function open(name: RegExp) {
 }
 
 /** 0.0065 mL/in² at 10 % loss and 4 mL a session: 160 prints of 100 in² take 114.4, 80 take 57.2, 40 take 28.6. */
-const measured: InkRecord = {
+const measured: Noted = {
   refills: [
-    { id: 'a', day: '2026-01-01', mL: 30 },
-    { id: 'b', day: '2026-02-01', mL: 114.4 + 8 },
-    { id: 'c', day: '2026-03-01', mL: 57.2 + 24 },
-    { id: 'd', day: '2026-04-01', mL: 28.6 + 4 },
+    { day: '2026-01-01', mL: 30 },
+    { day: '2026-02-01', mL: 114.4 + 8 },
+    { day: '2026-03-01', mL: 57.2 + 24 },
+    { day: '2026-04-01', mL: 28.6 + 4 },
   ],
   runs: [
     ['2026-01-10', 160, 2],
     ['2026-02-10', 80, 6],
     ['2026-03-10', 40, 1],
-  ].map(([day, prints, sessions], index) => ({
-    id: `p${index}`,
+  ].map(([day, prints, sessions]) => ({
     day: String(day),
     name: 'Prints',
     prints: Number(prints),
@@ -60,14 +66,16 @@ const measured: InkRecord = {
     widthMm: 254,
     heightMm: 254,
     sessions: Number(sessions),
+    jobId: null,
   })),
 };
 
-async function withRecord(record: InkRecord) {
+async function withRecord({ refills, runs }: Noted) {
   await enterInk();
   await act(async () => {
-    await screenStore().actions.edit('A record', [
-      { do: 'change', kind: 'workshop', id: WORKSHOP_ID, to: (now) => ({ ...now, inkRecord: record }) },
+    screenStore().actions.note('A record', [
+      ...refills.map((body) => ({ kind: 'inkRefill', body }) as const),
+      ...runs.map((body) => ({ kind: 'inkPrints', body }) as const),
     ]);
   });
 }
@@ -79,7 +87,7 @@ describe('the ink record', () => {
     const refill = screen.getByRole('form', { name: 'A refill' });
     await userEvent.type(within(refill).getByRole('textbox', { name: 'Poured in, all colours' }), '62.5');
     await userEvent.click(within(refill).getByRole('button', { name: 'Note the refill' }));
-    expect(workshop().inkRecord.refills).toMatchObject([{ day: TEST_DAY, mL: 62.5 }]);
+    expect(record().refills).toMatchObject([{ day: TEST_DAY, mL: 62.5 }]);
     expect(screenStore().getState().undoLabel).toMatch(/^Refill of /);
 
     await open(/^Note prints by hand/);
@@ -92,12 +100,12 @@ describe('the ink record', () => {
     await fill('Width', '3.5');
     await fill('Height', '3.5');
     await userEvent.click(within(prints).getByRole('button', { name: 'Note the prints' }));
-    expect(workshop().inkRecord.runs).toMatchObject([
+    expect(record().runs).toMatchObject([
       { name: 'Test strips', prints: 12, total: 1.4, widthMm: 88.9, heightMm: 88.9, sessions: 1 },
     ]);
     expect(screen.getByText(/12 prints, 3\.5 × 3\.5 in, 140 % of ink, 1 session/)).toBeVisible();
     await undo();
-    expect(workshop().inkRecord.runs).toEqual([]);
+    expect(record().runs).toEqual([]);
   });
 
   it.each([
@@ -114,7 +122,7 @@ describe('the ink record', () => {
     expect(field).toHaveValue(typed);
     expect(field).toHaveAccessibleDescription(told);
     await userEvent.click(screen.getByRole('button', { name: 'Note the refill' }));
-    expect(workshop().inkRecord.refills).toEqual([]);
+    expect(record().refills).toEqual([]);
   });
 
   it('asks about five litres where fifty millilitres were meant, and takes no day to come', async () => {
@@ -127,7 +135,7 @@ describe('the ink record', () => {
     fireEvent.change(day, { target: { value: '2099-01-01' } });
     expect(day).toHaveAccessibleDescription(/still to come/);
     await userEvent.click(screen.getByRole('button', { name: 'Note the refill' }));
-    expect(workshop().inkRecord.refills).toEqual([]);
+    expect(record().refills).toEqual([]);
   });
 
   it('takes no coverage over four channels, and says of prints without a refill that they do not count', async () => {
@@ -141,7 +149,7 @@ describe('the ink record', () => {
     expect(ink).toHaveValue('401');
     expect(ink).toHaveAccessibleDescription(/400/);
     await userEvent.click(screen.getByRole('button', { name: 'Note the prints' }));
-    expect(workshop().inkRecord.runs).toHaveLength(1);
+    expect(record().runs).toHaveLength(1);
   });
 
   it('turns typical into measured by one press, with the number of prints, and undo brings typical back', async () => {
@@ -202,8 +210,41 @@ describe('the ink record', () => {
     await userEvent.click(
       (await screen.findAllByRole('button', { name: /^Remove Refill/ }))[0] ?? document.body,
     );
-    expect(workshop().inkRecord.refills).toHaveLength(3);
+    expect(record().refills).toHaveLength(3);
     await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
-    await vi.waitFor(() => expect(workshop().inkRecord.refills).toHaveLength(4));
+    await vi.waitFor(() => expect(record().refills).toHaveLength(4));
+  });
+
+  it('has an entry corrected in one step: what was noted wrongly counts no more, and undo brings it back', async () => {
+    await withRecord(measured);
+    await userEvent.click(await screen.findByRole('button', { name: 'Correct Refill of Feb 1, 2026' }));
+    const form = within(screen.getByRole('form', { name: 'Correct Refill of Feb 1, 2026' }));
+    const field = form.getByRole('textbox', { name: 'Poured in, all colours' });
+    expect(field).toHaveValue('122.4');
+    await userEvent.clear(field);
+    await userEvent.type(field, '212.4');
+    await userEvent.click(form.getByRole('button', { name: 'Put it right' }));
+    expect(screen.queryByRole('form', { name: /^Correct/ })).not.toBeInTheDocument();
+    const day = () => record().refills.filter((refill) => refill.day === '2026-02-01');
+    expect(day()).toMatchObject([{ mL: 212.4 }]);
+    // 122.4 + 81.2 + 32.6 are 236.2 mL; 90 more are 326.2.
+    expect(screen.getByText(/280 prints between refills took 326\.2 mL/)).toBeVisible();
+    expect(screenStore().getState().undoLabel).toBe('Correct Refill of Feb 1, 2026');
+    await undo();
+    expect(day()).toMatchObject([{ mL: 122.4 }]);
+  });
+
+  it('is there again after a reload, the same', async () => {
+    await withRecord(measured);
+    const before = record();
+    await screenStore().flush();
+    cleanup();
+    leaveScreens();
+    await enterInk();
+    expect(record()).toEqual({
+      refills: before.refills.map((refill) => ({ ...refill, id: expect.any(String) })),
+      runs: before.runs.map((run) => ({ ...run, id: expect.any(String) })),
+    });
+    expect(screen.getByText(/280 prints between refills took 236\.2 mL/)).toBeVisible();
   });
 });

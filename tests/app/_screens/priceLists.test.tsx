@@ -2,7 +2,7 @@
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { useMemo } from 'react';
+import { type ReactElement, useMemo } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { PriceListScreen } from '@/app/_priceLists/PriceListScreen';
 import { PriceListsScreen } from '@/app/_priceLists/PriceListsScreen';
@@ -13,7 +13,7 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { grid } from '@/tests/fixtures/costed';
-import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
+import { bodyOf, clearScreens, damage, disk, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }) }));
@@ -40,12 +40,23 @@ afterEach(() => {
 
 const LIST = 'club-prices';
 const list = (id = LIST): PriceList => bodyOf('priceList', id);
+const papers = () => screenStore().getState().papers.priceListVersion;
+const inForce = () => papers().filter(({ withdrawn }) => !withdrawn);
+/** The device has drawn its letter once it has issued something. */
+const letter = () => screenStore().getState().device?.letter ?? '';
 const part = (name: RegExp | string) => within(screen.getByRole('region', { name }));
 
 /** The example's list as it is suggested, issued once. */
 async function issued(): Promise<void> {
   await enter(<PriceListScreen listId={LIST} />);
-  await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+  await issue();
+}
+
+async function issue(): Promise<void> {
+  const before = papers().length;
+  await userEvent.click(screen.getByRole('button', { name: /^Issue version/ }));
+  await vi.waitFor(() => expect(papers()).toHaveLength(before + 1));
+  await screen.findByRole('article', { name: /^Price list, version/ });
 }
 
 /** The club's shirts sold by breaks as they stand, under which more pieces cost less. */
@@ -53,6 +64,14 @@ const asListed = (job: Job): Job => ({
   ...job,
   lines: job.lines.map((line) => ({ ...line, selling: 'asListed', breaks: [1, 6, 12, 24, 48] })),
 });
+
+/** Leaves the page and comes again. */
+async function reload(room: ReactElement): Promise<void> {
+  await screenStore().flush();
+  cleanup();
+  leaveScreens();
+  await enter(room);
+}
 
 const changeJob = (id: string, to: (job: Job) => Job) =>
   act(() => screenStore().actions.edit('Edit', [{ do: 'change', kind: 'job', id, to }]));
@@ -81,7 +100,7 @@ describe('the room of price lists', () => {
     await enter(<PriceListsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'New price list' }));
     const id = push.mock.lastCall?.[0].replace('/price-lists/', '') ?? '';
-    expect(list(id)).toMatchObject({ items: [], versions: [], paper: 'letter' });
+    expect(list(id)).toMatchObject({ items: [], paper: 'letter' });
     await userEvent.click(screen.getByRole('button', { name: `Remove ${list(id).name}` }));
     expect(idsOf('priceList')).not.toContain(id);
     await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
@@ -113,8 +132,8 @@ describe('a list that is drafted', () => {
   it('can be issued as it is suggested, and says so', async () => {
     await enter(<PriceListScreen listId={LIST} />);
     expect(screen.getByText('Nothing stands in the way.')).toBeVisible();
-    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
-    expect(list().versions).toHaveLength(1);
+    await issue();
+    expect(inForce()).toMatchObject([{ number: { count: 1, letter: letter() } }]);
   });
 
   it('is refused while more pieces cost less; one tap cures it and is one step to undo', async () => {
@@ -123,7 +142,7 @@ describe('a list that is drafted', () => {
     await enter(<PriceListScreen listId={LIST} />);
     expect(screen.getByText(/pieces would cost less than/)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
-    expect(list().versions).toEqual([]);
+    expect(papers()).toEqual([]);
     expect(screen.getByText('It is not issued: see what stands in the way.')).toBeVisible();
     expect(screen.getByRole('heading', { name: '1 thing stands in the way' })).toHaveFocus();
     expect(screen.getByRole('link', { name: 'Its prices in Ramblers Club shirts' })).toHaveAttribute(
@@ -189,7 +208,7 @@ describe('a list that is drafted', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
     expect(screen.getByText(/There is nothing on the list/)).toBeVisible();
     expect(screen.getByRole('link', { name: 'Choose a line of a job' })).toHaveAttribute('href', '#add-item');
-    expect(list().versions).toEqual([]);
+    expect(papers()).toEqual([]);
   });
 
   it('takes up lines of other jobs, and says of one that was removed that it is gone', async () => {
@@ -244,27 +263,102 @@ describe('a list that is drafted', () => {
 describe('a list that went out', () => {
   it('stays as it was while the draft goes on, and is read again after a reload', async () => {
     await issued();
-    const [version] = list().versions;
-    expect(version).toMatchObject({ number: 1, currency: 'USD', taxMode: 'added' });
+    const [version] = papers();
+    expect(version?.body).toMatchObject({
+      number: { count: 1, letter: letter() },
+      currency: 'USD',
+      taxMode: 'added',
+    });
     await shirtInL(9);
-    expect(list().versions).toEqual([version]);
-    cleanup();
+    expect(papers()).toEqual([version]);
+    await reload(<PriceListScreen listId={LIST} />);
+    expect(papers()).toEqual([version]);
+    expect(screen.getByRole('article', { name: `Price list, version 1${letter()}` })).toBeVisible();
+  });
+
+  it('is numbered on after undo took its version out of force: the number stays used, the paper kept', async () => {
+    await issued();
+    await undo();
+    expect(screen.getByText('Nothing of it is in force.')).toBeVisible();
+    expect(screen.getByRole('article', { name: 'Draft of the price list' })).toBeVisible();
+    expect(papers()).toMatchObject([{ withdrawn: true }]);
+    await issue();
+    expect(papers().map(({ number, withdrawn }) => [number.count, withdrawn])).toEqual([
+      [1, true],
+      [2, false],
+    ]);
+  });
+
+  it('has a version withdrawn by a button, shown as such on its face, and in force again by another', async () => {
+    await issued();
+    const name = `1${letter()}`;
+    await userEvent.click(screen.getByRole('button', { name: `Withdraw version ${name}` }));
+    expect(inForce()).toEqual([]);
+    expect(screenStore().getState().undoLabel).toBe(`Withdraw version ${name}`);
+    await userEvent.click(screen.getByText('Withdrawn'));
+    await userEvent.click(screen.getByRole('button', { name: `Show version ${name}` }));
+    const paper = screen.getByRole('article', { name: `Price list, version ${name}` });
+    expect(paper).toHaveTextContent('Withdrawn: it is not in force any more.');
+    await userEvent.click(screen.getByRole('button', { name: `Put in force again version ${name}` }));
+    expect(inForce()).toHaveLength(1);
+    expect(paper).not.toHaveTextContent('Withdrawn');
+  });
+
+  it('says on its face when its paper is not what was issued', async () => {
+    await issued();
     await screenStore().flush();
-    leaveScreens();
+    const [paper] = papers();
+    if (paper === undefined) throw new Error('a version is issued');
+    const { withdrawn: _, ...row } = paper;
+    await damage({ ...row, body: { ...row.body, leadTime: 'Tomorrow' } }, 'papers');
+    await reload(<PriceListScreen listId={LIST} />);
+    expect(screen.getByRole('article', { name: /^Price list/ })).toHaveTextContent(
+      'Changed since it was issued: do not rely on it.',
+    );
+  });
+
+  it('is not issued on a full disk: says so, with nothing half kept, and goes out once there is room', async () => {
     await enter(<PriceListScreen listId={LIST} />);
-    expect(list().versions).toEqual([version]);
-    expect(screen.getByRole('article', { name: 'Price list, version 1' })).toBeVisible();
+    disk.isFull = true;
+    await userEvent.click(screen.getByRole('button', { name: 'Issue version 1' }));
+    expect(await screen.findByText(/^It is not issued\. The device has no room left\./)).toBeVisible();
+    expect(papers()).toEqual([]);
+    disk.isFull = false;
+    await issue();
+    expect(inForce()).toMatchObject([{ number: { count: 1 } }]);
+  });
+
+  it('is shown as it went out after its jobs were removed', async () => {
+    await issued();
+    const before = screen.getByRole('article').textContent;
+    await act(async () => {
+      screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'job', id: 'club-order' }]);
+    });
+    expect(screen.getByRole('article', { name: /^Price list, version/ }).textContent).toBe(before);
+  });
+
+  it('can be looked at after the list was removed', async () => {
+    await issued();
+    await reload(<PriceListsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: `Remove ${list().name}` }));
+    await userEvent.click(screen.getByText('Papers of removed lists'));
+    const link = screen.getByRole('link', { name: papers()[0]?.body.title ?? '' });
+    expect(link).toHaveAttribute('href', `/price-lists/${LIST}`);
+    cleanup();
+    await enter(<PriceListScreen listId={LIST} />);
+    expect(screen.getByRole('article', { name: /^Price list, version 1/ })).toHaveTextContent('Club shirt');
+    expect(screen.getByText(/What went out of it is kept/)).toBeVisible();
   });
 
   it('says that all holds, then which prices do not once a shirt costs more, and nothing again after undo', async () => {
     await issued();
-    expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();
+    expect(part(/Does version 1[A-Z] still hold/).getByText(/Every price leaves/)).toBeVisible();
     await shirtInL(9);
-    const holds = part(/Does version 1 still hold/);
+    const holds = part(/Does version 1[A-Z] still hold/);
     expect(holds.getAllByText(/pieces: .* now leaves .*was/).length).toBeGreaterThan(0);
     expect(holds.getAllByText(/ L 4\.60 USD a piece → 9\.00 USD/).length).toBeGreaterThan(0);
     await undo();
-    expect(part(/Does version 1 still hold/).getByText(/Every price leaves/)).toBeVisible();
+    expect(part(/Does version 1[A-Z] still hold/).getByText(/Every price leaves/)).toBeVisible();
   });
 
   it('is counted in the room of lists where its prices no longer hold', async () => {
@@ -277,7 +371,7 @@ describe('a list that went out', () => {
 
   it('has no cost, margin or pay on its paper, and says what small orders pay together', async () => {
     await issued();
-    const paper = screen.getByRole('article', { name: 'Price list, version 1' });
+    const paper = screen.getByRole('article', { name: /^Price list, version 1/ });
     expect(paper).toHaveTextContent('Club shirt');
     expect(paper).toHaveTextContent(/Sizes S to XL; 2XL \+ 2\.50; 3XL \+ 4\.00/);
     const rows = [...paper.querySelectorAll('dt')].map((row) => [

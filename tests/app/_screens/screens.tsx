@@ -2,7 +2,7 @@ import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
 import { type Measures, MeasuresContext } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
-import type { Backend } from '@/app/_store/backend';
+import type { Backend, BackendTable } from '@/app/_store/backend';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { BackendOpening } from '@/app/_store/deviceBackend';
 import type { DocumentStore } from '@/app/_store/documentStore';
@@ -25,7 +25,8 @@ export function screenStore(): DocumentStore<DocumentBodies> {
     entryKinds,
     tab: 'here',
     now: () => Date.now(),
-    openBackend: async (): Promise<BackendOpening> => opening.failure ?? { state: 'open', backend },
+    openBackend: async (): Promise<BackendOpening> =>
+      opening.failure ?? { state: 'open', backend: withRoom(backend) },
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
     examples: {
@@ -46,18 +47,32 @@ export function leaveScreens(): void {
 /** Set to make the device's store fail to open. */
 export const opening: { failure: BackendOpening | null } = { failure: null };
 
+/** Set to make every write fail for want of room. */
+export const disk: { isFull: boolean } = { isFull: false };
+
+const withRoom = (shelf: Backend): Backend => ({
+  ...shelf,
+  transact: (mode, run) =>
+    disk.isFull && mode !== 'read'
+      ? Promise.reject(new DOMException('The disk is full.', 'QuotaExceededError'))
+      : shelf.transact(mode, run),
+});
+
 export function clearScreens(): void {
   leaveScreens();
   backend = memoryBackend();
   opening.failure = null;
+  disk.isFull = false;
   localStorage.clear();
   sessionStorage.clear();
   window.location.hash = '';
 }
 
 /** Puts a record on the shelf past the app, as damage would. */
-export const damage = (row: Readonly<Record<string, unknown>>): Promise<void> =>
-  backend.transact('write', async (tx) => tx.put('documents', [row]));
+export const damage = (
+  row: Readonly<Record<string, unknown>>,
+  table: BackendTable = 'documents',
+): Promise<void> => backend.transact('write', async (tx) => tx.put(table, [row]));
 
 const measures: Measures = {
   units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },

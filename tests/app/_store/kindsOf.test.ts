@@ -6,6 +6,7 @@ import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
 afterEach(clearScreens);
 
 const shown = () => screenStore().getState().kinds;
+const papers = () => screenStore().getState().papers.priceListVersion;
 const rename = async (kind: 'priceList' | 'blank' | 'job', id: string) => {
   screenStore().actions.edit('Rename', [
     kind === 'priceList'
@@ -20,7 +21,7 @@ describe('documents that an edit leaves alone', () => {
   it('stay the same objects, and so do the maps of all other kinds, shown and kept', async () => {
     await screenStore().open();
     const before = shown();
-    const sorted = documentsByKind(before);
+    const sorted = documentsByKind(before, papers());
     rename('priceList', 'club-prices');
     for (const kept of [false, true]) {
       if (kept) await screenStore().flush();
@@ -29,7 +30,7 @@ describe('documents that an edit leaves alone', () => {
       for (const kind of ['workshop', 'blank', 'artwork', 'job'] as const) {
         expect(after[kind], kind).toBe(before[kind]);
       }
-      const { lists, ...rest } = documentsByKind(after);
+      const { lists, ...rest } = documentsByKind(after, papers());
       expect(lists).not.toBe(sorted.lists);
       for (const [name, value] of Object.entries(rest)) expect(value, name).toBe(Reflect.get(sorted, name));
     }

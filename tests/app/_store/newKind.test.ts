@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
+import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { z } from 'zod';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
@@ -34,7 +34,7 @@ const openOn = async (factory: IDBFactory) => {
     tab: 'here',
     now: () => 1000,
     openBackend: (on) =>
-      openDeviceBackend({ ...on, name: 'notes', database: () => ({ indexedDB: factory, IDBKeyRange }) }),
+      openDeviceBackend({ ...on, name: 'notes', database: () => ({ indexedDB: factory }) }),
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
     examples: { label: 'Examples', load: async () => exampleDocuments('2026-11-25') },

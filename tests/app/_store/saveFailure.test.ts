@@ -1,4 +1,4 @@
-import { forceCloseDatabase, type IDBDatabase, IDBKeyRange } from 'fake-indexeddb';
+import { forceCloseDatabase, type IDBDatabase } from 'fake-indexeddb';
 import { describe, expect, it, vi } from 'vitest';
 import { saveFailureOf } from '@/app/_store/saveFailure';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
@@ -30,7 +30,7 @@ describe('saveFailureOf', () => {
       'diskFailed',
     ],
     ['a forbidden store', new DOMException('no', 'SecurityError'), 'storageForbidden'],
-    ['a closed store', { name: 'DatabaseClosedError' }, 'connectionLost'],
+    ['a closed store', { name: 'InvalidStateError' }, 'connectionLost'],
     ['an abort for no reason', new DOMException('no', 'AbortError'), 'writeRefused'],
     ['text', 'no', 'writeRefused'],
   ])('names %s', (_what, error, why) => {
@@ -153,11 +153,11 @@ describe('without a store', () => {
     throw new DOMException('Access is denied.', 'SecurityError');
   };
   it.each([
-    ['missing', () => ({ indexedDB: undefined, IDBKeyRange: undefined }), 'noStorage'],
+    ['missing', () => ({ indexedDB: undefined }), 'noStorage'],
     ['forbidden', forbidden, 'storageForbidden'],
     [
       'forbidden when it is opened',
-      () => ({ indexedDB: Object.assign(aDevice().factory, { open: forbidden }), IDBKeyRange }),
+      () => ({ indexedDB: Object.assign(aDevice().factory, { open: forbidden }) }),
       'storageForbidden',
     ],
   ])('the app works in memory and says why, where it is %s', async (_how, database, why) => {

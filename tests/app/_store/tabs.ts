@@ -1,7 +1,7 @@
-import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
+import { IDBFactory } from 'fake-indexeddb';
 import { onTestFinished } from 'vitest';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import { type BackendVersions, type DeviceDatabase, openDeviceBackend } from '@/app/_store/deviceBackend';
+import { type DeviceDatabase, openDeviceBackend, type StoreLayout } from '@/app/_store/deviceBackend';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
 import { openTabMessages } from '@/app/_store/tabMessages';
 import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';
@@ -28,7 +28,7 @@ export type Device = {
 };
 export type TabOptions = Partial<DocumentStoreOptions<SmallBodies, SmallPapers>> & {
   readonly database?: () => DeviceDatabase;
-  readonly versions?: BackendVersions;
+  readonly layout?: StoreLayout;
 };
 
 let devices = 0;
@@ -41,7 +41,7 @@ export const aDevice = (): Device => {
   return {
     factory,
     clock,
-    tab: (name = 'here', { database, versions, ...options } = {}) => {
+    tab: (name = 'here', { database, layout, ...options } = {}) => {
       const store = createDocumentStore<SmallBodies, SmallPapers, EntryBodies>({
         registry: smallRegistry,
         paperKinds: smallPaperKinds,
@@ -52,8 +52,8 @@ export const aDevice = (): Device => {
           openDeviceBackend({
             ...on,
             name: STORE,
-            database: database ?? (() => ({ indexedDB: factory, IDBKeyRange })),
-            ...(versions === undefined ? {} : { versions }),
+            database: database ?? (() => ({ indexedDB: factory })),
+            ...(layout === undefined ? {} : { layout }),
           }),
         openMessages: (onWrote) => openTabMessages(channel, onWrote),
         watchPage: () => () => undefined,

@@ -133,7 +133,7 @@ describe('a page on which something is not kept', () => {
 
   it('is held where nothing can be kept at all, once something was done on it', async () => {
     const holds: boolean[] = [];
-    const nothing = { indexedDB: undefined, IDBKeyRange: undefined };
+    const nothing = { indexedDB: undefined };
     const store = await openTab(aDevice(), 'here', {
       database: () => nothing,
       holdPage: (isHeld) => void holds.push(isHeld),

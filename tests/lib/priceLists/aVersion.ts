@@ -39,7 +39,7 @@ export const anItem = (fields: Partial<FrozenItem> = {}): FrozenItem => ({
 });
 
 export const aVersion = (fields: Partial<PriceListVersion> = {}): PriceListVersion => ({
-  number: 1,
+  number: { count: 1, letter: 'K' },
   issuedOn: '2026-11-25',
   validUntil: '2027-02-23',
   currency: 'USD',

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { priceListSchema } from '@/shared/schemas/priceList';
+import { priceListSchema, priceListVersionSchema } from '@/shared/schemas/priceList';
 import { anItem, aVersion } from '@/tests/lib/priceLists/aVersion';
 
-const whole = priceListSchema.parse({ name: 'Shirts for clubs', versions: [aVersion()] });
+const whole = priceListSchema.parse({ name: 'Shirts for clubs' });
 
 describe('a price list', () => {
   it('begins with nothing but a name', () => {
@@ -14,7 +14,6 @@ describe('a price list', () => {
       validDays: 90,
       paper: 'a4',
       items: [],
-      versions: [],
     });
   });
 
@@ -24,21 +23,28 @@ describe('a price list', () => {
 
   it.each([
     ['a name of 200 letters', { name: 'n'.repeat(200) }],
-    ['a day that is none', { versions: [aVersion({ validUntil: '2027-02-30' })] }],
-    [
-      'a price in parts of a minor unit',
-      {
-        versions: [
-          aVersion({
-            items: [anItem({ breaks: [{ ...anItem().breaks[0], each: 19.5 } as never] })],
-          }),
-        ],
-      },
-    ],
-    ['a version of no items', { versions: [aVersion({ items: [] })] }],
     ['a validity of no days', { validDays: 0 }],
     ['a key it does not know', { discount: 0.1 }],
   ])('refuses %s', (_, fields) => {
     expect(priceListSchema.safeParse({ ...whole, ...fields }).success).toBe(false);
+  });
+});
+
+describe('a version of a price list', () => {
+  it('is the same once it was written and read', () => {
+    expect(priceListVersionSchema.parse(JSON.parse(JSON.stringify(aVersion())))).toEqual(aVersion());
+  });
+
+  it.each([
+    ['a day that is none', { validUntil: '2027-02-30' }],
+    [
+      'a price in parts of a minor unit',
+      { items: [anItem({ breaks: [{ ...anItem().breaks[0], each: 19.5 } as never] })] },
+    ],
+    ['no items', { items: [] }],
+    ['a letter that looks like a figure', { number: { count: 1, letter: 'O' } }],
+    ['a number of before', { number: 1 }],
+  ])('refuses %s', (_, fields) => {
+    expect(priceListVersionSchema.safeParse({ ...aVersion(), ...fields }).success).toBe(false);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { InkRecord } from '@/lib/ink/record/inkRecordOf';
 import { readInkRecord } from '@/lib/ink/record/readInkRecord';
-import type { InkRecord } from '@/shared/schemas/inkRecord';
 
 const told = { loss: 0.1, sessionMl: 4 };
 const refill = (day: string, mL: number) => ({ id: `r-${day}`, day, mL });
@@ -14,6 +14,7 @@ const run = (day: string, prints: number, sessions: number) => ({
   widthMm: 254,
   heightMm: 254,
   sessions,
+  jobId: null,
 });
 
 /** A printer of 0.0065 mL/in², 10 % loss and 4 mL a session: 80 prints take 57.2, 40 take 28.6, 20 take 14.3. */

@@ -4,21 +4,13 @@ import { mmFromInches } from '@/shared/units';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed } from '@/tests/fixtures/costed';
 
-const ids = () => {
-  let last = 0;
-  return () => {
-    last += 1;
-    return `id-${last}`;
-  };
-};
-
 describe('the prints of a job, for the record of ink', () => {
   it('are those that are expected to be made, rejects and tests among them', () => {
     const { laidOut, sheet } = costed(club());
     // Back: 39.124 entering ÷ 0.98 + 2 tests = 41.92. Badge: 37.755 ÷ 0.98 = 38.53.
-    expect(inkRunsOf(laidOut.job.job, sheet, laidOut.prints, '2026-11-25', ids())).toEqual([
+    expect(inkRunsOf('club-order', laidOut.job.job, sheet, laidOut.prints, '2026-11-25')).toEqual([
       {
-        id: 'id-1',
+        jobId: 'club-order',
         day: '2026-11-25',
         name: 'Ramblers Club shirts: Back picture',
         prints: 42,
@@ -28,7 +20,7 @@ describe('the prints of a job, for the record of ink', () => {
         sessions: 1,
       },
       {
-        id: 'id-2',
+        jobId: 'club-order',
         day: '2026-11-25',
         name: 'Ramblers Club shirts: Chest badge',
         prints: 39,
@@ -48,7 +40,7 @@ describe('the prints of a job, for the record of ink', () => {
       ],
     });
     const { laidOut, sheet } = costed(input);
-    const runs = inkRunsOf(laidOut.job.job, sheet, laidOut.prints, '2026-11-25', ids());
+    const runs = inkRunsOf('club-order', laidOut.job.job, sheet, laidOut.prints, '2026-11-25');
     // 13 and 24 of the 37 badges: 38.53 × 13 ÷ 37 = 13.5, × 24 ÷ 37 = 25.0.
     expect(runs.slice(1).map(({ prints, widthMm }) => [prints, widthMm])).toEqual([
       [14, 76.2],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { issuePriceList } from '@/lib/priceLists/issuePriceList';
+import { nextVersion } from '@/lib/priceLists/nextVersion';
 import type { PriceList, PriceListItem } from '@/shared/schemas/priceList';
-import { anItem, aVersion } from './aVersion';
+import { anItem } from './aVersion';
 
 const item: PriceListItem = {
   id: 'shirts',
@@ -19,37 +19,29 @@ const list = (fields: Partial<PriceList> = {}): PriceList => ({
   validDays: 90,
   paper: 'a4',
   items: [item],
-  versions: [],
   ...fields,
 });
 
 const frozen = (taxMode: 'added' | 'inside' = 'added') => ({ kind: 'frozen', taxMode, item: anItem() });
 const issue = (of: PriceList, ...outcomes: readonly { readonly kind: string }[]) =>
-  issuePriceList(of, outcomes, 'USD', '2026-11-25');
+  nextVersion(of, outcomes, 'USD', '2026-11-25');
 
 describe('a draft that is issued', () => {
-  it('keeps its words, prices, day and validity as version 1', () => {
+  it('keeps its words, prices, day and validity under the number it is given', () => {
     // Five days of November, all of December and January, and 23 of February.
-    expect(issue(list(), frozen())).toEqual({
-      kind: 'issued',
-      version: {
-        number: 1,
-        issuedOn: '2026-11-25',
-        validUntil: '2027-02-23',
-        currency: 'USD',
-        taxMode: 'added',
-        title: 'Shirts for clubs',
-        from: 'Alex Placeholder',
-        notes: 'White shirts',
-        leadTime: 'Two weeks',
-        items: [anItem()],
-      },
-    });
-  });
-
-  it('follows the last version in number', () => {
-    expect(issue(list({ versions: [aVersion(), aVersion({ number: 4 })] }), frozen())).toMatchObject({
-      version: { number: 5 },
+    const next = issue(list(), frozen());
+    if (next.kind === 'refused') throw new Error(JSON.stringify(next.obstacles));
+    expect(next.version({ count: 1, letter: 'K' })).toEqual({
+      number: { count: 1, letter: 'K' },
+      issuedOn: '2026-11-25',
+      validUntil: '2027-02-23',
+      currency: 'USD',
+      taxMode: 'added',
+      title: 'Shirts for clubs',
+      from: 'Alex Placeholder',
+      notes: 'White shirts',
+      leadTime: 'Two weeks',
+      items: [anItem()],
     });
   });
 });

@@ -1,39 +1,34 @@
 import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
-import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
-import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BackendTx, Row } from './backend';
-import { enterHistory } from './enterHistory';
+import type { BackendTx } from './backend';
+import type { HistoryEntry } from './enterHistory';
 
-export interface Replacement {
-  readonly label: string;
-  readonly tab: string;
+/** A draft as it is to be here. */
+export interface ArrivingDraft {
+  readonly id: string;
+  readonly kind: Stored['kind'];
+  readonly snapshot: Snapshot;
+}
+
+interface DraftsToReplace {
   readonly at: number;
-  readonly documents: readonly {
-    readonly id: string;
-    readonly kind: Stored['kind'];
-    readonly snapshot: Snapshot;
-  }[];
-  /** Records kept as they are, though nothing can read them. */
-  readonly unreadable: readonly unknown[];
-  readonly files: readonly StoredFile[];
+  readonly documents: readonly ArrivingDraft[];
   /** Documents that stay unless a live one of the same id comes. */
   readonly staying: 'all' | readonly string[];
 }
 
 /**
- * Puts documents in the place of those that are there, as one step that can be undone: what is not among them
- * and does not stay gets a tombstone. A record that cannot be read is never overwritten; where its id is needed it is moved aside.
+ * Puts drafts in the place of those that are there: what is not among them and does not stay gets a tombstone.
  *
- * @returns the ids of everything written
+ * @returns what moved, for the history, and records nothing can read that must make way
  */
-export async function replaceAll(
+export async function replaceDrafts(
   tx: BackendTx,
   registry: Registry,
-  { label, tab, at, documents: offered, unreadable, files, staying }: Replacement,
-): Promise<readonly string[]> {
+  { at, documents: offered, staying }: DraftsToReplace,
+): Promise<Pick<HistoryEntry, 'moves'> & { readonly aside: readonly unknown[] }> {
   const readings = (await tx.all('documents')).map((row) => readDocument(row, registry));
   const kept = new Map(
     readings.flatMap((reading) =>
@@ -64,30 +59,11 @@ export async function replaceAll(
       },
     };
   });
-  const taken = new Set([...kept.keys(), ...lost.map(({ id }) => id), ...coming]);
-  const strangers = unreadable.filter((raw) => !lost.some((record) => sameValue(record.raw, raw)));
-  const free = strangers.filter((raw) => isRowWithFreeId(raw, taken));
-  const aside = [
-    ...lost.filter(({ id }) => coming.has(id)).map(({ raw }) => raw),
-    ...strangers.filter((raw) => !isRowWithFreeId(raw, taken)),
-  ];
-  await tx.put('files', files);
-  await setAside(tx, aside, at);
-  await tx.put('documents', [...moves.map(({ document }) => document), ...free]);
-  await enterHistory(tx, { label, tab, at, moves, overwrote: false });
-  return [...moves.map(({ document }) => document.id), ...free.map(({ id }) => String(id))];
-}
-
-const isRowWithFreeId = (raw: unknown, taken: ReadonlySet<string>): raw is Row =>
-  isPlainObject(raw) && typeof raw.id === 'string' && !taken.has(raw.id);
-
-async function setAside(tx: BackendTx, raws: readonly unknown[], at: number): Promise<void> {
-  const already = await tx.all('aside');
-  const fresh = raws.filter((raw) => !already.some((row) => isPlainObject(row) && sameValue(row.raw, raw)));
   await tx.put(
-    'aside',
-    fresh.map((raw, index) => ({ key: `${at}-${already.length + index}`, raw })),
+    'documents',
+    moves.map(({ document }) => document),
   );
+  return { moves, aside: lost.filter(({ id }) => coming.has(id)).map(({ raw }) => raw) };
 }
 
 /** Even a damaged record may know its revision; going on from there keeps other tabs from missing the write. */

@@ -1,4 +1,5 @@
 import { addDays } from '@/shared/days';
+import type { PaperNumber } from '@/shared/schemas/happened';
 import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import type { FrozenOutcome, TaxMode } from './freezeItem';
 
@@ -13,27 +14,28 @@ export type IssueObstacle =
       readonly items: readonly { readonly itemId: string; readonly taxMode: TaxMode }[];
     };
 
-export type Issued =
-  | { readonly kind: 'issued'; readonly version: PriceListVersion }
+export type NextVersion =
+  /** What goes out under the number that the paper is given. */
+  | { readonly kind: 'ready'; readonly version: (number: PaperNumber) => PriceListVersion }
   /** Nothing may stand in the way as well, while prices are being made. */
   | { readonly kind: 'refused'; readonly obstacles: readonly IssueObstacle[] };
 
-/** @returns the next version of a list with its prices frozen, or all that stands in its way at once. */
-export function issuePriceList(
+/** @returns the next version of a list with its prices frozen as they are now, or all that stands in its way at once. */
+export function nextVersion(
   list: PriceList,
   outcomes: readonly { readonly kind: string }[],
   currency: string,
   day: string,
-): Issued {
+): NextVersion {
   const frozen = outcomes.flatMap((one): readonly Frozen[] => (isFrozen(one) ? [one] : []));
   const obstacles = obstaclesOf(list, outcomes);
   const [first] = frozen;
   if (first === undefined || frozen.length < list.items.length || obstacles.length > 0)
     return { kind: 'refused', obstacles };
   return {
-    kind: 'issued',
-    version: {
-      number: (list.versions.at(-1)?.number ?? 0) + 1,
+    kind: 'ready',
+    version: (number) => ({
+      number,
       issuedOn: day,
       validUntil: addDays(day, list.validDays),
       currency,
@@ -43,7 +45,7 @@ export function issuePriceList(
       notes: list.notes,
       leadTime: list.leadTime,
       items: frozen.map(({ item }) => item),
-    },
+    }),
   };
 }
 

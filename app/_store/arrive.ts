@@ -1,0 +1,96 @@
+import type { StoreKinds } from '@/lib/stored/registry';
+import type { StoredFile } from '@/lib/stored/storedFile';
+import type { Entry, Paper } from '@/shared/schemas/happened';
+import { appendEntries, takingBack } from './appendEntries';
+import { arriveOnce } from './arriveOnce';
+import type { BackendTx, Row } from './backend';
+import { avoidLetters, readDevice } from './deviceIdentity';
+import { enterHistory } from './enterHistory';
+import { keepUnreadable } from './keepUnreadable';
+import { outgoingTakers } from './outgoingTakers';
+import { type ArrivingDraft, replaceDrafts } from './replaceDrafts';
+import { setAside } from './setAside';
+
+/** What comes in from a copy or from another device. */
+export interface Arriving {
+  /** Drafts as they are to be here. */
+  readonly drafts: readonly ArrivingDraft[];
+  /** Every paper and every entry that came, rows as they came; those that are here already are left alone. */
+  readonly papers: readonly Paper[];
+  readonly entries: readonly Entry[];
+  /** Records kept as they are, though nothing can read them. */
+  readonly unreadable: readonly unknown[];
+  readonly files: readonly StoredFile[];
+  /** Rows of the table of what was exchanged. */
+  readonly exchanged: readonly Row[];
+}
+
+/**
+ * `beside`: all that is here stays. `replace`: afterwards the device shows what came and no more. Drafts that
+ * did not come are removed, but for those that stay; entries that did not come count no more.
+ */
+export type ArrivalMode =
+  | { readonly mode: 'beside' }
+  | { readonly mode: 'replace'; readonly staying: readonly string[] };
+
+interface ArrivalToWrite {
+  readonly label: string;
+  readonly tab: string;
+  readonly at: number;
+  readonly arriving: Arriving;
+  readonly how: ArrivalMode;
+}
+
+/** What an arrival left in the store. */
+export interface Arrived {
+  /** Ids of everything that was written. */
+  readonly ids: readonly string[];
+  /** Papers and entries under whose id something else is here: what is here stays, what came is set aside. */
+  readonly clashing: readonly { readonly kind: string; readonly id: string }[];
+}
+
+/**
+ * Writes an arrival as one step. Nothing that is here is ever overwritten but drafts, and undo brings those back;
+ * it takes back the entries that came and lets those count again that the arrival took out of force.
+ */
+export async function arrive(
+  tx: BackendTx,
+  kinds: StoreKinds,
+  { label, tab, at, arriving, how }: ArrivalToWrite,
+): Promise<Arrived> {
+  const drafts = await replaceDrafts(tx, kinds.registry, {
+    at,
+    documents: arriving.drafts,
+    staying: how.mode === 'beside' ? 'all' : how.staying,
+  });
+  const papers = await arriveOnce(tx, 'papers', arriving.papers);
+  const entries = await arriveOnce(tx, 'entries', arriving.entries);
+  const kept = await keepUnreadable(tx, arriving.unreadable);
+  await setAside(tx, [...drafts.aside, ...papers.clashing, ...entries.clashing, ...kept.aside], at);
+  await tx.put('files', arriving.files);
+  await tx.put('exchanged', arriving.exchanged);
+  const own = (await readDevice(tx))?.id;
+  await avoidLetters(
+    tx,
+    arriving.papers.flatMap(({ device, number }) => (device === own ? [] : (number.letter ?? []))),
+  );
+  const takers = outgoingTakers(await tx.all('entries'), arriving.entries, how.mode);
+  const appended = await appendEntries(
+    tx,
+    takers.map((id) => takingBack(kinds.entryKinds, id)),
+    at,
+  );
+  const written = appended.entries.map(({ id }) => id);
+  const arrived = entries.fresh.map(({ id }) => id);
+  await enterHistory(tx, { label, tab, at, moves: drafts.moves, noted: written, arrived, overwrote: false });
+  return {
+    ids: [
+      ...drafts.moves.map(({ document }) => document.id),
+      ...papers.fresh.map(({ id }) => id),
+      ...arrived,
+      ...written,
+      ...kept.ids,
+    ],
+    clashing: [...papers.clashing, ...entries.clashing].map(({ kind, id }) => ({ kind, id })),
+  };
+}

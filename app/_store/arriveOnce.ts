@@ -1,0 +1,25 @@
+import { sameValue } from '@/lib/stored/sameValue';
+import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { BackendTx } from './backend';
+
+/** What of papers or entries that came was not here yet, and what finds something else under its id. */
+interface ArrivedOnce<Item> {
+  readonly fresh: readonly Item[];
+  readonly clashing: readonly Item[];
+}
+
+/** Writes papers or entries that are not here yet. Each is written once and for good: none is ever overwritten. */
+export async function arriveOnce<Item extends Entry | Paper>(
+  tx: BackendTx,
+  table: 'entries' | 'papers',
+  items: readonly Item[],
+): Promise<ArrivedOnce<Item>> {
+  const here = await tx.get(
+    table,
+    items.map(({ id }) => id),
+  );
+  const fresh = items.filter((_, index) => here[index] === undefined);
+  const clashing = items.filter((item, index) => here[index] !== undefined && !sameValue(here[index], item));
+  await tx.put(table, fresh);
+  return { fresh, clashing };
+}

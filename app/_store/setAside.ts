@@ -1,0 +1,17 @@
+import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
+import type { BackendTx } from './backend';
+
+/** Keeps records whose place is taken; each once, however often it comes. */
+export async function setAside(tx: BackendTx, raws: readonly unknown[], at: number): Promise<void> {
+  if (raws.length === 0) return;
+  const already = await tx.all('aside');
+  const fresh = raws.filter(
+    (raw, index) =>
+      !already.some((row) => isPlainObject(row) && sameValue(row.raw, raw)) &&
+      !raws.slice(0, index).some((earlier) => sameValue(earlier, raw)),
+  );
+  await tx.put(
+    'aside',
+    fresh.map((raw, index) => ({ key: `${at}-${already.length + index}`, raw })),
+  );
+}

@@ -1,0 +1,108 @@
+import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
+import { neededDocuments, type Registry } from '@/lib/stored/registry';
+import { sameValue } from '@/lib/stored/sameValue';
+import type { Arrival, ArrivalChoice, ArrivalPlan, Choice, DraftMeeting } from './arrival';
+import { idOfDouble, keyOfDouble, linkedToDoubles, namedAsDouble } from './doubles';
+import { withExchange } from './lineage';
+import { namedFiles } from './namedFiles';
+import { withNamedParts } from './namedParts';
+
+type ArrivingDraft = Arrival['drafts'][number];
+interface Chosen {
+  readonly meeting: DraftMeeting;
+  readonly choice: Choice;
+}
+
+/** What the store writes by the maker's choices; the sums of the preview and what is written are one. */
+export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: Registry): Arrival {
+  const { copy, here } = plan;
+  const chosen = plan.meetings.map((meeting) => ({ meeting, choice: choiceOf(meeting, how) }));
+  const doubles = new Map(
+    chosen.flatMap(({ meeting: { kind, theirs }, choice }) =>
+      choice === 'both' ? [[keyOfDouble(kind, theirs.id), idOfDouble(theirs)] as const] : [],
+    ),
+  );
+  const coming = chosen.flatMap((one) => draftOf(one, { mode: how.mode, doubles, registry }));
+  const drafts = withNamedParts(coming, plan, registry);
+  const unreadable = copy.unreadable
+    .map(({ raw }) => raw)
+    .filter((raw) => !here.unreadable.some((known) => sameValue(known.raw, raw)));
+  const wanted = new Set(
+    namedFiles([
+      ...drafts.map(({ snapshot }) => snapshot.body),
+      ...chosen.flatMap(({ meeting }) => (meeting.state === 'same' ? [meeting.theirs.body] : [])),
+      ...copy.papers,
+      ...copy.entries,
+      ...unreadable,
+    ]).map(({ sha256 }) => sha256),
+  );
+  return {
+    drafts,
+    papers: plan.newPapers,
+    entries: plan.newEntries,
+    unreadable,
+    aside: plan.otherContent,
+    files: copy.files.filter(({ sha256 }) => wanted.has(sha256) && !here.files.has(sha256)),
+    exchanged: chosen.flatMap((one) => exchangedOf(one, plan)),
+    lettersTaken: plan.lettersTaken,
+    goes: how.mode === 'beside' ? [] : goesOf(plan, drafts, registry),
+    goesBack: chosen.flatMap(({ meeting, choice }) =>
+      choice === 'theirs' && (how.mode === 'replace' ? changedHere : weighed).has(meeting.state)
+        ? [meeting]
+        : [],
+    ),
+  };
+}
+
+// Helpers
+
+const weighed: ReadonlySet<string> = new Set(['newerHere', 'clash', 'doubled']);
+const changedHere: ReadonlySet<string> = new Set([...weighed, 'merged']);
+
+function choiceOf({ id, choices }: DraftMeeting, { mode, choices: made }: ArrivalChoice): Choice {
+  const asked = made !== undefined && Object.hasOwn(made, id) ? made[id] : undefined;
+  if (asked !== undefined && choices.includes(asked)) return asked;
+  // A copy that takes the place of everything is taken as it is.
+  return mode === 'replace' && choices.includes('theirs') ? 'theirs' : choices[0];
+}
+
+function draftOf(
+  { meeting: { id, kind, state, theirs, merged }, choice }: Chosen,
+  {
+    mode,
+    ...linking
+  }: {
+    readonly mode: ArrivalChoice['mode'];
+    readonly doubles: ReadonlyMap<string, string>;
+    readonly registry: Registry;
+  },
+): readonly ArrivingDraft[] {
+  if (state === 'same' || choice === 'mine') return [];
+  if (choice === 'theirs' && merged !== null && mode === 'beside') return [{ id, kind, snapshot: merged }];
+  const snapshot = snapshotOf(theirs);
+  const body = linkedToDoubles(kind, snapshot.body, linking);
+  return choice === 'both'
+    ? [{ id: idOfDouble(theirs), kind, snapshot: { ...snapshot, body: namedAsDouble(body) } }]
+    : [{ id, kind, snapshot: { ...snapshot, body } }];
+}
+
+/** What was declined stays unknown here, so that it is offered again; what was weighed against it is known to both. */
+function exchangedOf({ meeting, choice }: Chosen, { here, copy }: ArrivalPlan): Arrival['exchanged'] {
+  const { id, state, theirs } = meeting;
+  const isDeclined =
+    choice === 'mine' && (state === 'new' || state === 'newerThere' || state === 'comesBack');
+  if (isDeclined || state === 'removedThere') return [];
+  const body: Snapshot = snapshotOf(theirs);
+  const row = here.exchanged.get(id) ?? null;
+  const next = withExchange(id, row, { hashes: copy.hashes.get(id) ?? [], body });
+  return row !== null && sameValue(row, next) ? [] : [next];
+}
+
+function goesOf(plan: ArrivalPlan, drafts: readonly ArrivingDraft[], registry: Registry): Arrival['goes'] {
+  const needed = new Set(neededDocuments(registry).map(({ id }) => id));
+  const removed = drafts.flatMap(({ id, snapshot }) => {
+    const mine = plan.here.drafts.get(id);
+    return snapshot.deleted && mine !== undefined && mine.deletedAt === undefined ? [mine] : [];
+  });
+  return [...plan.onlyHere.filter(({ id }) => !needed.has(id)), ...removed];
+}

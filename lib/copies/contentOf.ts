@@ -1,0 +1,55 @@
+import { claimedName } from '@/lib/stored/claimedName';
+import { snapshotOf } from '@/lib/stored/documentChange';
+import { entryOf, type StoreKinds } from '@/lib/stored/registry';
+import type { Here } from './arrival';
+import { carriedWith } from './carriedWith';
+import type { CopyScope } from './copy';
+import type { CopyContent } from './copyText';
+import type { Exchanged } from './exchanged';
+import { withExchange } from './lineage';
+import { namedFiles } from './namedFiles';
+
+/** All there is, or one draft. */
+export type CopyAsked = 'everything' | { readonly kind: string; readonly id: string };
+
+interface Outgoing {
+  readonly content: CopyContent;
+  /** Rows to note that the drafts have gone out as they are. */
+  readonly exchanged: readonly Exchanged[];
+}
+
+/** @returns what goes into a copy; null where the draft that is asked for is not there. */
+export function contentOf(
+  asked: CopyAsked,
+  here: Omit<Here, 'files'>,
+  { kinds, madeAt }: { readonly kinds: StoreKinds; readonly madeAt: number },
+): Outgoing | null {
+  const { papers, entries, device } = here;
+  const all = { drafts: [...here.drafts.values()], papers, entries };
+  const taken = asked === 'everything' ? all : carriedWith(asked, here, kinds);
+  const what = asked === 'everything' ? asked : scopeOf(asked, here, kinds);
+  if (what === null) return null;
+  const unreadable = asked === 'everything' ? here.unreadable.map(({ raw }) => raw) : [];
+  const rows = taken.drafts.map((draft) =>
+    withExchange(draft.id, here.exchanged.get(draft.id) ?? null, { body: snapshotOf(draft) }),
+  );
+  return {
+    content: {
+      ...{ what, madeAt, device, unreadable },
+      ...taken,
+      hashes: new Map(rows.map(({ id, hashes }) => [id, hashes])),
+      files: namedFiles([...taken.drafts, ...taken.papers, ...taken.entries, ...unreadable]),
+    },
+    exchanged: rows,
+  };
+}
+
+function scopeOf(
+  { kind, id }: { readonly kind: string; readonly id: string },
+  { drafts }: Pick<Here, 'drafts'>,
+  { registry }: StoreKinds,
+): CopyScope | null {
+  const draft = drafts.get(id);
+  if (draft === undefined || draft.kind !== kind || draft.deletedAt !== undefined) return null;
+  return { kind, id, name: claimedName(draft) ?? entryOf(registry, kind)?.word ?? kind };
+}

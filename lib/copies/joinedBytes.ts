@@ -1,0 +1,12 @@
+/** @returns the pieces as one. */
+export function joinedBytes(pieces: readonly Uint8Array[]): Uint8Array {
+  const [only, ...more] = pieces;
+  if (only !== undefined && more.length === 0) return only;
+  const bytes = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    bytes.set(piece, at);
+    at += piece.length;
+  }
+  return bytes;
+}
