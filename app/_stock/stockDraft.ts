@@ -70,7 +70,7 @@ export function stockEntryOf(
 }
 
 /** @returns whether something of this cause comes in. */
-export const comesIn = (cause: StockCause): boolean => ['bought', 'made', 'returned'].includes(cause);
+const comesIn = (cause: StockCause): boolean => ['bought', 'made', 'returned'].includes(cause);
 
 /** @returns what keeps it from being noted yet. */
 export function stockMissing({ act, quantity, place, to, grade, toGrade }: StockDraft): string | undefined {

@@ -30,8 +30,8 @@ export const renamedStock = (
   });
 
 /** @returns whether an entry only follows a size to its new name. */
-export const isRenaming = (entry: StockEntry): boolean => {
+export function isRenaming(entry: StockEntry): boolean {
   if (entry.kind !== 'stockTransfer') return false;
   const { from, to } = entry.body;
   return from.item.kind === 'blank' && to.item.kind === 'blank' && from.item.size !== to.item.size;
-};
+}

@@ -5,7 +5,7 @@ import type { SizeStock } from '@/lib/stock/stockOf';
 import { formatMinor, type MinorUnits } from '@/shared/money';
 import type { StockCause, StockGrade, StockMove, StockPlace } from '@/shared/schemas/stock';
 
-export const placeWords = (place: StockPlace): string => {
+function placeWords(place: StockPlace): string {
   switch (place.kind) {
     case 'home':
       return 'at home';
@@ -16,10 +16,10 @@ export const placeWords = (place: StockPlace): string => {
     default:
       return place satisfies never;
   }
-};
+}
 
 /** What happened, as a maker says it of pieces. */
-export const causeWords: Readonly<Record<StockCause, string>> = {
+const causeWords: Readonly<Record<StockCause, string>> = {
   bought: 'Bought',
   made: 'Made',
   used: 'Used',
@@ -102,7 +102,7 @@ export function stockNotes(
 }
 
 /** @param difference what was counted less what was noted */
-export function differenceWords(difference: number, formatter: Formatter): string {
+function differenceWords(difference: number, formatter: Formatter): string {
   if (difference === 0) return 'as many as noted';
   return difference < 0
     ? `${formatter.number(-difference)} fewer than noted, a loss nobody saw`

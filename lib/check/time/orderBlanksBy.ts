@@ -49,12 +49,12 @@ export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly F
 }
 
 /** Blanks to order of which some wanted size was never counted. */
-const uncountedOf = (job: CheckedJob, lines: readonly ResolvedLine[]): string => {
+function uncountedOf(job: CheckedJob, lines: readonly ResolvedLine[]): string {
   const names = lines.flatMap(({ line, blank, sizes }) =>
     sizes.some(({ size }) => onHandOf(job, line.blankId, size) === null) ? [blank.name] : [],
   );
   return [...new Set(names)].join(', ');
-};
+}
 
 function leadUnknown({ line, blank }: ResolvedLine): Finding {
   return makeFinding({

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { dayOf } from '@/app/_clock/dayOf';
 import { firstDocuments } from '@/app/_store/firstDocuments';
+import { approvedVersions } from '@/lib/artwork/approvedVersions';
 import { priceJob } from '@/lib/costing/priceJob';
+import { exampleApprovals } from '@/lib/examples/exampleApprovals';
 import type { ExampleDocument } from '@/lib/examples/exampleDocuments';
 import { exampleFiles } from '@/lib/examples/exampleFiles';
 import { addDays } from '@/shared/days';
@@ -73,6 +75,9 @@ function jobsOf(
   const [workshop] = Object.values(bodies('workshop'));
   return Object.entries(bodies('job')).map(([id, job]) => [
     id,
-    jobInputSchema.parse({ asOf, workshop, blanks: bodies('blank'), artworks: bodies('artwork'), job }),
+    jobInputSchema.parse({
+      ...{ asOf, workshop, blanks: bodies('blank'), artworks: bodies('artwork'), job },
+      approvedVersions: approvedVersions(exampleApprovals()),
+    }),
   ]);
 }

@@ -28,6 +28,34 @@ describe('the first visit', () => {
     expect(store.getState()).toMatchObject({ kept: { state: 'kept' }, canUndo: false });
   });
 
+  it('notes with the examples what is noted of them, once, and takes nothing of it back by undo', async () => {
+    const device = aDevice();
+    const approval = { kind: 'approval', body: { artworkId: 'crest', version: 1 } };
+    const noting = { ...examples, loadEntries: async () => [approval] };
+    const store = await openTab(device, 'here', { examples: noting });
+    expect(store.getState().entries.approval.map(({ body }) => body)).toEqual([approval.body]);
+    expect(store.getState().canUndo).toBe(false);
+    store.close();
+    const again = await openTab(device, 'here', { examples: noting });
+    expect(again.getState().entries.approval).toHaveLength(1);
+  });
+
+  it('on a full disk shows what is noted of the examples too, and keeps it once there is room', async () => {
+    const device = aDevice();
+    const approval = { kind: 'approval', body: { artworkId: 'crest', version: 1 } };
+    const { makeRoom } = fillTheDisk();
+    const store = await openTab(device, 'here', {
+      examples: { ...examples, loadEntries: async () => [approval] },
+    });
+    expect(store.getState().entries.approval).toHaveLength(1);
+    makeRoom();
+    changeJob(store, { name: 'Team' });
+    await store.flush();
+    expect((await openTab(device, 'there')).getState().entries.approval.map(({ body }) => body)).toEqual([
+      approval.body,
+    ]);
+  });
+
   it('in two tabs at once puts the examples in once', async () => {
     const device = aDevice();
     // Both have found the store empty before either fills it.

@@ -78,6 +78,26 @@ describe('findings', () => {
     expect(document.activeElement).toHaveTextContent('Nothing stops it. 2 things to settle');
   });
 
+  it('are told of an approval that is noted and taken away beside the version', async () => {
+    await layOut();
+    const approvals = () => approvedVersions(benchStore().getState().entries.approval);
+    const proof = () => checks().queryByText(/The customer has approved/);
+    fireEvent.click(checks().getByRole('button', { name: /notes: / }));
+    expect(proof()).toHaveTextContent('The customer has approved it');
+    fireEvent.click(checks().getByRole('button', { name: /^Why: The customer has not approved/ }));
+    fireEvent.click(checks().getByRole('button', { name: /^Show it: The customer has not approved/ }));
+    expect(document.getElementById('job-lines-0-placements-0-artwork-version')).toHaveFocus();
+    expect(await screen.findByText('The customer has not approved it yet.')).toBeVisible();
+    fireEvent.click(screen.getByRole('button', { name: 'Version 1 is approved' }));
+    expect(approvals()).toMatchObject({ 'hill-path': 1 });
+    expect(kept.undoLabel()).toBe('Approval of Hill path picture, version 1');
+    expect(screen.getByText('The customer has approved version 1.')).toBeVisible();
+    await waitFor(() => expect(proof()).toBeNull());
+    fireEvent.click(screen.getByRole('button', { name: 'Take the approval away' }));
+    expect(approvals()).not.toHaveProperty('hill-path');
+    await waitFor(() => expect(proof()).toHaveTextContent('The customer has approved it'));
+  });
+
   it('of the workshop and of blanks lead to where those are kept', async () => {
     await layOut();
     act(() => {
