@@ -6,11 +6,15 @@ import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { JobSheet } from '@/app/_docket/jobSheet/JobSheet';
 import { JobNotHere } from '@/app/_docket/screen/JobNotHere';
+import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { useJobInput } from '@/app/_documents/useJobInput';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { JobInput } from '@/shared/schemas/request';
+
+/** The sheet of the job that the address names. */
+export const JobSheetOfAddress = () => <JobSheetScreen jobId={useIdInAddress('/jobs/')} />;
 
 /** A job on paper, looked at before it is printed. */
 export function JobSheetScreen({ jobId }: Readonly<{ jobId: string }>) {
