@@ -1,5 +1,5 @@
-// `node app/_commands/serve.mjs HOST PORT` serves the built app: the framework's own server behind a look at what it
-// would fail at.
+// `node app/_commands/serve.mjs HOST PORT [FOLDER]` serves the app built in a folder, its own unless told: the
+// framework's own server behind a look at what it would fail at.
 import { readFileSync } from 'node:fs';
 import { createServer, STATUS_CODES } from 'node:http';
 import { fileURLToPath } from 'node:url';
@@ -13,8 +13,8 @@ const { parseAndValidateFlightRouterState: readRouterState } = await import(
   'next/dist/server/app-render/parse-and-validate-flight-router-state.js'
 );
 
-const dir = fileURLToPath(new URL('../..', import.meta.url));
-const [hostname = '127.0.0.1', port = '3000'] = process.argv.slice(2);
+const [hostname = '127.0.0.1', port = '3000', folder] = process.argv.slice(2);
+const dir = folder ?? fileURLToPath(new URL('../..', import.meta.url));
 const manifest = JSON.parse(readFileSync(`${dir}/.next/routes-manifest.json`, 'utf8'));
 // What every answer carries until the framework has said more: also those that it never sees.
 const headers = builtHeaders(manifest.headers, '/api/');

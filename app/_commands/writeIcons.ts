@@ -11,7 +11,6 @@ const GROUND = '#fffdf8';
 const SAFE = 0.8;
 
 const drawing = await readFile(new URL('../icon.svg', import.meta.url));
-const folder = new URL('../../public/icons/', import.meta.url);
 
 await write('mark-192.png', await mark(192));
 await write('mark-512.png', await mark(512));
@@ -35,5 +34,5 @@ async function tile(size: number): Promise<Buffer> {
 }
 
 async function write(name: string, png: Buffer): Promise<void> {
-  await writeFile(new URL(name, folder), png);
+  await writeFile(new URL(`../../public/icons/${name}`, import.meta.url), png);
 }

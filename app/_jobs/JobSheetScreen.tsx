@@ -13,11 +13,9 @@ import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { JobInput } from '@/shared/schemas/request';
 
-/** The sheet of the job that the address names. */
-export const JobSheetOfAddress = () => <JobSheetScreen jobId={useIdInAddress('/jobs/')} />;
-
-/** A job on paper, looked at before it is printed. */
-export function JobSheetScreen({ jobId }: Readonly<{ jobId: string }>) {
+/** The job that the address names on paper, looked at before it is printed. */
+export function JobSheetScreen() {
+  const jobId = useIdInAddress('/jobs/');
   return <WithWorkspace>{(workspace) => <SheetOf jobId={jobId} workspace={workspace} />}</WithWorkspace>;
 }
 

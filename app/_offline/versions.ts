@@ -34,6 +34,7 @@ export async function keepApp(): Promise<void> {
     // No network, or a browser that keeps nothing: the app works as it is, and tries again at the next visit.
     return;
   }
+  performance.mark('pressminute-keeps');
   registration.addEventListener('updatefound', watchInstalling);
   watchInstalling();
   let lookedAt = Date.now();

@@ -47,9 +47,10 @@ async function keptBuild(root: string): Promise<KeptBuild> {
 
 /** The framework's name for the build is a folder among the files; its file of that name is written later. */
 function buildOf(files: readonly string[]): string {
-  // A host that keeps several versions side by side names them itself, and the pages go by that.
+  // A host that keeps several versions side by side names them itself, and the pages go by that. The bundler puts false
+  // in its place where there is none.
   const given = process.env.NEXT_DEPLOYMENT_ID;
-  if (given !== undefined && given !== '') return given;
+  if (given) return given;
   const [build] = files.find((file) => file.endsWith('/_buildManifest.js'))?.split('/') ?? [];
   if (build === undefined) throw new Error('There is no name of the build among its files.');
   return build;
