@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { changedBuild } from '@/tests/e2e/harness/changedBuild';
-import { filled, priced, section } from '@/tests/e2e/harness/docketPage';
+import { filled, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { appKept, cutNetwork, keptCounts, newerTold } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -134,17 +134,42 @@ test('when kept files are gone and the server has only newer ones, the page open
   expect(loads()).toBe(1);
 });
 
-test('a part that is gone from the server and the device is told of, offered anew once, and no loop comes of it', async () => {
+test('a link to a newer server opens the page as a document once', async () => {
   allowTrouble(GONE);
   const page = await openPage({ keptFrom: server.baseUrl, path: '/workshop' });
   await page.getByRole('heading', { level: 1, name: 'Exampleton Prints' }).waitFor();
-  const { folder } = await changedBuild('part');
+  const { folder, build } = await changedBuild('link');
   await server.start(folder);
-  // A page of the build before, whose docket's parts were never fetched: the list of jobs comes by the router, whose
-  // answer is of the newer build, so that the page is opened anew as a document.
   const loads = countLoads(page);
   await page.getByRole('link', { name: 'Jobs', exact: true }).click();
   await page.getByRole('row', { name: /Ramblers Club shirts/ }).waitFor();
+  expect(loads()).toBe(1);
+  expect(await isOf(page, build)).toBe(true);
+});
+
+test('a part that is gone from the server is told of, the page offered anew once, and then no more', async () => {
+  allowTrouble(GONE);
+  const page = await openPage();
+  await filled(page);
+  const gone = new Set<string>();
+  let isNewer = true;
+  await page.context().route(/static\/chunks\/.*\.js/, (route) => {
+    const { pathname } = new URL(route.request().url());
+    // What this page had not fetched before the newer version went out.
+    if (isNewer) gone.add(pathname);
+    return gone.has(pathname) ? route.fulfill({ status: 404, body: '' }) : route.continue();
+  });
+  const openPicture = () => unfold(section(page, 'The job'), /^Back picture/);
+  await openPicture();
+  const missing = page.getByRole('alert').filter({ hasText: 'the server has a newer version' });
+  await missing.waitFor();
+  isNewer = false;
+  const loads = countLoads(page);
+  await missing.getByRole('button', { name: 'Open it anew' }).click();
+  await filled(page);
+  await openPicture();
+  await missing.getByText('Opening the page anew did not help.').waitFor();
+  expect(await missing.getByRole('button').count()).toBe(0);
   expect(loads()).toBe(1);
 });
 

@@ -3,6 +3,8 @@ import { noServer, notForTheRouter, nothingKept } from './withoutServer';
 
 /** A link or a page that the server has not answered for by then comes from the device. */
 const WAIT_MS = 3_000;
+/** Before a link loads a document: what was edited just before is written meanwhile, else the browser asks about it. */
+const SETTLE_MS = 300;
 
 interface Sources {
   /** A page or file of this build, by its path. */
@@ -24,7 +26,10 @@ export function answersFrom(sources: Sources) {
       case 'slashTooMany':
         return Promise.resolve(new Response(null, { status: 308, headers: { Location: asked.address } }));
       case 'router':
-        return inTime(sources, request).catch(notForTheRouter);
+        return inTime(sources, request).catch(async () => {
+          await pause(SETTLE_MS);
+          return notForTheRouter();
+        });
       case 'api':
         return sources.fetch(request).catch(noServer);
       case 'file':
@@ -46,9 +51,14 @@ async function pageOf(sources: Sources, request: Request, page: string): Promise
 }
 
 async function fileOf(sources: Sources, request: Request, path: string): Promise<Response> {
-  const kept = await sources.kept(path);
-  return kept ?? (await sources.keptBefore(request)) ?? sources.fetch(request);
+  const kept = (await sources.kept(path)) ?? (await sources.keptBefore(request));
+  if (kept === undefined) return sources.fetch(request);
+  // A worker reads what it is to run behind the # of its address. A kept answer brings the address it was kept under;
+  // a new one has that of the request.
+  return request.destination === 'worker' ? new Response(kept.body, kept) : kept;
 }
+
+const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 /** Fails where the server does not answer soon enough; what it answers later is dropped. */
 function inTime(sources: Sources, request: Request): Promise<Response> {

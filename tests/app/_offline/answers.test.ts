@@ -53,10 +53,12 @@ describe('an answer of the service worker', () => {
   });
 
   it('is not the router’s own format where the server is away or hangs, so that the router opens the document', async () => {
-    const away = await answer({ kind: 'router' }, {});
+    const unanswered = answer({ kind: 'router' }, {});
+    await vi.advanceTimersByTimeAsync(300);
+    const away = await unanswered;
     expect([away?.status, away?.headers.get('Content-Type')]).toEqual([200, 'text/html; charset=utf-8']);
     const hanging = answer({ kind: 'router' }, { server: never });
-    await vi.advanceTimersByTimeAsync(3_000);
+    await vi.advanceTimersByTimeAsync(3_300);
     expect((await hanging)?.headers.get('Content-Type')).toBe('text/html; charset=utf-8');
     expect(await text(answer({ kind: 'router' }, { server: 'flight' }))).toBe('flight');
   });
