@@ -21,12 +21,15 @@ export function watchVersions(listener: () => void): () => void {
 /** Keeps the app on this device, and looks for newer versions from time to time. Nothing comes of it where that fails. */
 export async function keepApp(): Promise<void> {
   const workers = navigator.serviceWorker;
-  const wasKept = workers.controller !== null;
+  // Of a first visit, the first to take over is the version that the page is of.
+  let wasKept = workers.controller !== null;
   workers.addEventListener('controllerchange', () => {
     if (newer === 'taking') window.location.reload();
   });
   workers.addEventListener('message', ({ data }: MessageEvent<FromServiceWorker>) => {
-    if (data.kind === 'tookOver' && wasKept && newer !== 'taking') void followOtherTab(data.build);
+    if (data.kind !== 'tookOver') return;
+    if (wasKept && newer !== 'taking') void followOtherTab(data.build);
+    wasKept = true;
   });
   try {
     registration = await workers.register('/sw.js', { updateViaCache: 'none' });
