@@ -69,7 +69,7 @@ test('without a network every sum is made: price, studies, curve, the file of sh
   await kept(page);
   await page.reload();
   await filled(page);
-  expect(await priceField(page).inputValue()).toBe('21');
+  expect(await priceField(page).inputValue()).toBe('21.00');
   await page.getByRole('list', { name: 'Levers, biggest first' }).waitFor();
   const sheets = section(page, 'Sheets');
   await unfold(sheets, /^Sheets to print/);
