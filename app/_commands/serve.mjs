@@ -1,5 +1,6 @@
-// `node app/_commands/serve.mjs [HOST PORT]` serves the built app: the framework's own server behind a look at what it
-// would fail at. Where to listen is told by the arguments, else by the variables HOST and PORT.
+// `node app/_commands/serve.mjs [HOST PORT [FOLDER]]` serves the app built in a folder, its own unless told: the
+// framework's own server behind a look at what it would fail at. Where to listen is told by the arguments, else by the
+// variables HOST and PORT.
 import { readFileSync } from 'node:fs';
 import { createServer, STATUS_CODES } from 'node:http';
 import { fileURLToPath } from 'node:url';
@@ -15,8 +16,8 @@ const { parseAndValidateFlightRouterState: readRouterState } = await import(
   'next/dist/server/app-render/parse-and-validate-flight-router-state.js'
 );
 
-const dir = fileURLToPath(new URL('../..', import.meta.url));
-const [hostText = process.env.HOST, portText = process.env.PORT] = process.argv.slice(2);
+const [hostText = process.env.HOST, portText = process.env.PORT, folder] = process.argv.slice(2);
+const dir = folder ?? fileURLToPath(new URL('../..', import.meta.url));
 const place = readHost(hostText);
 const wish = readPort(portText);
 if ('problem' in place) fail(place.problem);

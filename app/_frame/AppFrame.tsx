@@ -7,6 +7,8 @@ import { useAskToKeep } from '@/app/_copies/useStoragePromise';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
+import { NewerVersion } from '@/app/_offline/NewerVersion';
+import { NoNetwork } from '@/app/_offline/NoNetwork';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { MovedNote } from './MovedNote';
@@ -36,6 +38,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
           status={
             status === 'ready' && (
               <>
+                <NoNetwork />
                 <UndoRedo
                   undo={undoLabel}
                   redo={redoLabel}
@@ -59,6 +62,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
             )
           }
         >
+          <NewerVersion isReady={status === 'ready'} />
           <PageNotFetched />
           <OverwrittenNote
             fields={rest.overwritten}

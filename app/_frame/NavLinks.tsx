@@ -1,7 +1,7 @@
 'use client';
 
 import Link from 'next/link';
-import { usePathname } from 'next/navigation';
+import { useSelectedLayoutSegments } from 'next/navigation';
 import styles from './NavLinks.module.css';
 
 const places = [
@@ -13,7 +13,8 @@ const places = [
 
 /** The rooms of the app; the one we stand in is marked for the eye and for a screen reader. */
 export function NavLinks() {
-  const path = usePathname();
+  // Not the address: the server sends one page for every job, and it must read the same there as here.
+  const path = `/${useSelectedLayoutSegments().join('/')}`;
   return (
     <nav aria-label="Main">
       <ul className={styles.links}>

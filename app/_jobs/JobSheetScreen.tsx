@@ -6,14 +6,16 @@ import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { JobSheet } from '@/app/_docket/jobSheet/JobSheet';
 import { JobNotHere } from '@/app/_docket/screen/JobNotHere';
+import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { useJobInput } from '@/app/_documents/useJobInput';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { JobInput } from '@/shared/schemas/request';
 
-/** A job on paper, looked at before it is printed. */
-export function JobSheetScreen({ jobId }: Readonly<{ jobId: string }>) {
+/** The job that the address names on paper, looked at before it is printed. */
+export function JobSheetScreen() {
+  const jobId = useIdInAddress('/jobs/');
   return <WithWorkspace>{(workspace) => <SheetOf jobId={jobId} workspace={workspace} />}</WithWorkspace>;
 }
 

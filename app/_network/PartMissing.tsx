@@ -1,6 +1,9 @@
 'use client';
 
+import { Button } from '@/app/_controls/Button';
+import { reopening } from './reopening';
 import { TryAgain } from './TryAgain';
+import styles from './TryAgain.module.css';
 import type { Fetched } from './useLazy';
 
 type PartMissingProps = Readonly<{
@@ -13,9 +16,30 @@ type PartMissingProps = Readonly<{
 
 /** Stands where a part of the page could not be fetched. */
 export function PartMissing({ what, meanwhile, missing }: PartMissingProps) {
+  const { gone } = missing;
+  if (gone !== null) return <PartGone {...{ what, meanwhile, file: gone }} />;
   return (
     <TryAgain failure={missing} onAgain={missing.again}>
       {what} could not be fetched. {meanwhile} It comes by itself once there is a network.
     </TryAgain>
+  );
+}
+
+// Helpers
+
+type PartGoneProps = Readonly<{ what: string; meanwhile: string | undefined; file: string }>;
+
+function PartGone({ what, meanwhile, file }: PartGoneProps) {
+  const wasTried = reopening.wasTried(file);
+  return (
+    <div className={styles.missing} role="alert">
+      <p>
+        {what} could not be fetched: the server has a newer version, and no longer this part. {meanwhile}{' '}
+        {wasTried
+          ? 'Opening the page anew did not help. What you typed is kept; try again later.'
+          : 'Open the page anew to get it; what you typed is kept.'}
+      </p>
+      {!wasTried && <Button onPress={() => reopening.now(file)}>Open it anew</Button>}
+    </div>
   );
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import { goneFile } from './goneFile';
 import type { Lazy } from './lazy';
 import { createRetries } from './retries';
 
@@ -8,7 +9,12 @@ export type Fetched<Value> =
   | { readonly kind: 'coming' }
   | { readonly kind: 'here'; readonly value: Value }
   /** A new object with every failure; it is tried again by itself, and at once by `again`. */
-  | { readonly kind: 'missing'; readonly again: () => void };
+  | {
+      readonly kind: 'missing';
+      readonly again: () => void;
+      /** A file that the server has no longer: the page opened anew has its own. Null while it may still come. */
+      readonly gone: string | null;
+    };
 
 const COMING = { kind: 'coming' } as const;
 
@@ -25,10 +31,11 @@ export function useLazy<Value>(lazy: Lazy<Value>, isWanted = true): Fetched<Valu
     const attempt = () => {
       lazy.fetch().then(
         (value) => isMounted && setTold({ kind: 'here', value }),
-        () => {
+        async (error: unknown) => {
+          const gone = await goneFile(error);
           if (!isMounted) return;
           retries.failed();
-          setTold({ kind: 'missing', again: retries.now });
+          setTold({ kind: 'missing', again: retries.now, gone });
         },
       );
     };

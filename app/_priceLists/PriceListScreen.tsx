@@ -2,10 +2,14 @@
 
 import Link from 'next/link';
 import { PageHead } from '@/app/_controls/PageHead';
+import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { PapersOfGoneList } from './PapersOfGoneList';
 import { PriceListEditor } from './PriceListEditor';
+
+/** The price list that the address names. */
+export const PriceListOfAddress = () => <PriceListScreen listId={useIdInAddress('/price-lists/')} />;
 
 /** One price list: what the next version offers, and what went out. */
 export function PriceListScreen({ listId }: Readonly<{ listId: string }>) {

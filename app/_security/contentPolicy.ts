@@ -39,6 +39,15 @@ export const filePolicy: string = written({
   'frame-ancestors': ["'none'"],
 });
 
+/** The content policy of the service worker, which fetches the app's own files and runs nothing but itself. */
+export const serviceWorkerPolicy: string = written({
+  'default-src': ["'none'"],
+  'script-src': ["'self'"],
+  'connect-src': ["'self'"],
+  'base-uri': ["'none'"],
+  'frame-ancestors': ["'none'"],
+});
+
 /** The content policy of API answers: data, never a document. */
 export const dataPolicy: string = written({
   'default-src': ["'none'"],

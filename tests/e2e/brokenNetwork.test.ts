@@ -37,7 +37,7 @@ test('workers that cannot be fetched are told of with a way to try again, and co
   await levers(docket).waitFor();
 });
 
-test('a link without a network stays on the page, which works on, and opens once the network is back', async () => {
+test('a link without a network on a first visit stays on the page, which works on, and opens once the network is back', async () => {
   const page = await openPage();
   await priced(page);
   await levers(page).waitFor();

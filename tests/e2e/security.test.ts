@@ -32,6 +32,30 @@ test('a built script answers with the security headers and the policy that binds
   expect(headers.get('content-security-policy')).toContain("connect-src 'self'");
 });
 
+test.each(['/jobs/ID', '/jobs/ID/sheet', '/price-lists/ID'])(
+  'every address like %s is answered with the same page, byte for byte but for the nonce',
+  async (address) => {
+    const answers = ['club-order', 'x', 'a%20b%C3%A4', 'one'].map(async (id) => {
+      const response = await answer(address.replace('ID', id));
+      const [, nonce = 'none'] =
+        /'nonce-([^']+)'/.exec(response.headers.get('content-security-policy') ?? '') ?? [];
+      return (await response.text()).replaceAll(nonce, 'NONCE');
+    });
+    expect(new Set(await Promise.all(answers)).size).toBe(1);
+  },
+);
+
+test('the service worker is kept by nobody on the way and reaches no other host', async () => {
+  const { headers, status } = await answer('/sw.js');
+  expect(status).toBe(200);
+  for (const [name, value] of plain) expect(headers.get(name), name).toEqual(value);
+  expect(headers.get('content-type')).toContain('text/javascript');
+  expect(headers.get('cache-control')).toBe('no-cache');
+  expect(headers.get('content-security-policy')).toBe(
+    "default-src 'none'; script-src 'self'; connect-src 'self'; base-uri 'none'; frame-ancestors 'none'",
+  );
+});
+
 test('each answer carries a nonce of its own, on the policy and on every script tag', async () => {
   const nonces = new Set<string>();
   for (const path of ['/', '/', '/no-such-page']) {

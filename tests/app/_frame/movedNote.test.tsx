@@ -7,7 +7,7 @@ import { AppFrame } from '@/app/_frame/AppFrame';
 import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
 
 const place = vi.hoisted(() => ({ path: '/jobs' }));
-vi.mock('next/navigation', () => ({ usePathname: () => place.path }));
+vi.mock('next/navigation', () => ({ usePathname: () => place.path, useSelectedLayoutSegments: () => [] }));
 vi.mock('next/offline', () => ({ useOffline: () => false }));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');

@@ -8,20 +8,21 @@ import { SaveStatus } from '@/app/_frame/SaveStatus';
 import { Shell } from '@/app/_frame/Shell';
 import { UndoRedo } from '@/app/_frame/UndoRedo';
 
-const place = vi.hoisted(() => ({ path: '/' }));
-vi.mock('next/navigation', () => ({ usePathname: () => place.path }));
+/* The folders of the page that is shown, as the router tells them: the address may be any job's. */
+const place = vi.hoisted((): { folders: readonly string[] } => ({ folders: [] }));
+vi.mock('next/navigation', () => ({ useSelectedLayoutSegments: () => place.folders }));
 
 afterEach(cleanup);
 
 describe('Shell', () => {
   it.each([
-    ['/', 'Jobs', 'true'],
-    ['/jobs', 'Jobs', 'page'],
-    ['/jobs/ramblers', 'Jobs', 'true'],
-    ['/blanks', 'Blanks', 'page'],
-    ['/workshop', 'Workshop', 'page'],
-  ])('marks the room of %s as the current one', (path, name, current) => {
-    place.path = path;
+    ['/', [], 'Jobs', 'true'],
+    ['/jobs', ['jobs'], 'Jobs', 'page'],
+    ['/jobs/ramblers', ['jobs', 'one'], 'Jobs', 'true'],
+    ['/blanks', ['blanks'], 'Blanks', 'page'],
+    ['/workshop', ['workshop'], 'Workshop', 'page'],
+  ])('marks the room of %s as the current one', (_, folders, name, current) => {
+    place.folders = folders;
     render(<Shell>x</Shell>);
     const marked = screen.getAllByRole('link').filter((link) => link.hasAttribute('aria-current'));
     expect(marked).toEqual([screen.getByRole('link', { name })]);

@@ -85,4 +85,24 @@ describe('a part of the page whose code is fetched when it is needed', () => {
     expect(screen.getByText('The drawing itself')).toBeInTheDocument();
     expect(network.asked).toBe(1);
   });
+
+  it('is told apart where the server no longer has it, and the page is offered anew once', async () => {
+    const file = '/_next/static/chunks/drawing.js';
+    vi.stubGlobal('fetch', async (asked: string) => new Response(null, { status: asked === file ? 404 : 500 }));
+    const code = lazy(async (): Promise<typeof Drawing> => {
+      throw new Error(`Failed to load chunk ${file} from module 7`);
+    });
+    render(<Page code={code} />);
+    await settled();
+    expect(screen.getByRole('alert')).toHaveTextContent(/no longer this part.*Open the page anew/);
+    fireEvent.click(screen.getByRole('button', { name: 'Open it anew' }));
+    cleanup();
+    // As the page reads when it was opened anew and the file is still not there.
+    render(<Page code={code} />);
+    await settled();
+    expect(screen.getByRole('alert')).toHaveTextContent(/Opening the page anew did not help/);
+    expect(screen.queryByRole('button')).not.toBeInTheDocument();
+    vi.unstubAllGlobals();
+    sessionStorage.clear();
+  });
 });

@@ -16,6 +16,11 @@ export interface PageOptions {
   readonly locale?: string;
   /** A page already open: the new one shares its storage, as a second tab does. */
   readonly beside?: Page;
+  /**
+   * Address of another server than the one of the run. Its pages are kept on the device by the service worker; those
+   * of the run's are not, so that every test sees what its own requests bring.
+   */
+  readonly keptFrom?: string;
 }
 
 const PHONE_BELOW_PX = 600;
@@ -47,10 +52,11 @@ async function freshContext({
   width = 1280,
   scheme = 'light',
   locale = 'en-US',
+  keptFrom,
 }: PageOptions): Promise<BrowserContext> {
   const { browser, outside } = await browserOfFile();
   const isPhone = width < PHONE_BELOW_PX;
-  const baseURL = inject('baseUrl');
+  const baseURL = keptFrom ?? inject('baseUrl');
   const context = await browser.newContext({
     baseURL,
     proxy: { server: outside.url, bypass: '127.0.0.1' },
@@ -62,6 +68,7 @@ async function freshContext({
     reducedMotion: 'reduce',
     locale,
     timezoneId: 'UTC',
+    serviceWorkers: keptFrom === undefined ? 'block' : 'allow',
   });
   contexts.add(context);
   context.setDefaultTimeout(STEP_MS);

@@ -1,0 +1,33 @@
+/** A page of the app as the server sends it, and the addresses that it is sent for. */
+interface Shell {
+  /** Where it is a page of its own. */
+  readonly page: string;
+  /** A part that begins with a colon stands for any one: which document it is, the page reads from the address. */
+  readonly address: string;
+}
+
+/** Every page there is. One that is left out would not open without a network. */
+export const shells = [
+  { page: '/', address: '/' },
+  { page: '/jobs', address: '/jobs' },
+  { page: '/jobs/one', address: '/jobs/:id' },
+  { page: '/jobs/one/sheet', address: '/jobs/:id/sheet' },
+  { page: '/blanks', address: '/blanks' },
+  { page: '/price-lists', address: '/price-lists' },
+  { page: '/price-lists/one', address: '/price-lists/:id' },
+  { page: '/workshop', address: '/workshop' },
+  { page: '/start', address: '/start' },
+] as const satisfies readonly Shell[];
+
+/** The page that is sent for an address; null where there is none. */
+export function pageAt(path: string): string | null {
+  const parts = path.split('/');
+  const found = shells.find(({ address }) => {
+    const wanted = address.split('/');
+    return (
+      wanted.length === parts.length &&
+      wanted.every((part, place) => (part.startsWith(':') ? parts[place] !== '' : part === parts[place]))
+    );
+  });
+  return found?.page ?? null;
+}

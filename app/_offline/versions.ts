@@ -1,0 +1,94 @@
+import { appDocuments } from '@/app/_store/appDocuments';
+import { type FromServiceWorker, TAKE_OVER } from './messages';
+import { reloadOnce } from './reloadOnce';
+
+/** What is told of versions: `waiting` on this device until it is taken; `elsewhere` taken already, in another tab. */
+export type Newer = 'none' | 'waiting' | 'taking' | 'notKept' | 'elsewhere';
+
+const LOOK_AGAIN_MS = 60 * 60 * 1000;
+
+let newer: Newer = 'none';
+let registration: ServiceWorkerRegistration | null = null;
+const listeners = new Set<() => void>();
+
+export const newerVersion = (): Newer => newer;
+
+export function watchVersions(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** Keeps the app on this device, and looks for newer versions from time to time. Nothing comes of it where that fails. */
+export async function keepApp(): Promise<void> {
+  const workers = navigator.serviceWorker;
+  // Of a first visit, the first to take over is the version that the page is of.
+  let wasKept = workers.controller !== null;
+  workers.addEventListener('controllerchange', () => {
+    if (newer === 'taking') window.location.reload();
+  });
+  workers.addEventListener('message', ({ data }: MessageEvent<FromServiceWorker>) => {
+    if (data.kind !== 'tookOver') return;
+    if (wasKept && newer !== 'taking') void followOtherTab(data.build);
+    wasKept = true;
+  });
+  try {
+    registration = await workers.register('/sw.js', { updateViaCache: 'none' });
+  } catch {
+    // No network, or a browser that keeps nothing: the app works as it is, and tries again at the next visit.
+    return;
+  }
+  performance.mark('pressminute-keeps');
+  registration.addEventListener('updatefound', watchInstalling);
+  watchInstalling();
+  let lookedAt = Date.now();
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState !== 'visible' || Date.now() - lookedAt < LOOK_AGAIN_MS) return;
+    lookedAt = Date.now();
+    // Without a network there is nothing newer to be had.
+    registration?.update().catch(() => undefined);
+  });
+}
+
+/** Takes the newer version, once all that was typed is kept. */
+export async function takeNewerVersion(): Promise<void> {
+  const isTakenAlready = newer === 'elsewhere';
+  tell('taking');
+  if (!(await allKept())) {
+    tell('notKept');
+    return;
+  }
+  const waiting = registration?.waiting;
+  if (isTakenAlready || waiting == null) window.location.reload();
+  else waiting.postMessage(TAKE_OVER);
+}
+
+// Helpers
+
+function tell(next: Newer): void {
+  newer = next;
+  for (const listener of listeners) listener();
+}
+
+function watchInstalling(): void {
+  if (registration === null) return;
+  // On a first visit there is no version that a newer one could take the place of.
+  if (registration.waiting !== null && registration.active !== null) tell('waiting');
+  registration.installing?.addEventListener('statechange', ({ target }) => {
+    if (target instanceof ServiceWorker && target.state === 'installed') watchInstalling();
+  });
+}
+
+/** Another tab took the newer version: this one follows, unless somebody is typing in it. */
+async function followOtherTab(build: string): Promise<void> {
+  if (isTyping() || !(await allKept()) || !reloadOnce(build)) tell('elsewhere');
+}
+
+const isTyping = (): boolean =>
+  document.activeElement?.matches('input, textarea, select, [contenteditable]') === true;
+
+async function allKept(): Promise<boolean> {
+  const store = appDocuments();
+  await store.flush();
+  const { status, kept } = store.getState();
+  return status !== 'ready' || kept.state === 'kept';
+}

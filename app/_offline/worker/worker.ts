@@ -1,0 +1,86 @@
+import { Serwist } from 'serwist';
+import { isPageOf, type KeptBuild } from '@/app/_offline/keptBuild';
+import type { FromServiceWorker } from '@/app/_offline/messages';
+import { answersFrom } from './answers';
+import { askedFor } from './askedFor';
+import type { WorkerScope } from './scope';
+
+/* The service worker: keeps one build whole, pages and files, and answers from it. */
+
+/** Put in by `workerScript.ts`. */
+declare const KEPT_BUILD: KeptBuild;
+declare const self: WorkerScope;
+
+const CACHE_OF_OURS = 'pressminute-';
+const kept = KEPT_BUILD;
+const cacheName = `${CACHE_OF_OURS}${kept.build}`;
+const pages = new Set(kept.pages);
+
+const serwist = new Serwist({
+  precacheEntries: [
+    ...kept.files.map((url) => ({ url, revision: null })),
+    ...kept.pages.map((url) => ({ url, revision: kept.build })),
+    ...kept.named,
+  ],
+  precacheOptions: {
+    cacheName,
+    // Of the lines that a browser opens to one server, some stay free for the page.
+    concurrency: 3,
+    plugins: [
+      {
+        // What is refused here ends the whole installation.
+        cacheWillUpdate: async ({ response }) => {
+          if (response.status !== 200) return null;
+          const { pathname } = new URL(response.url);
+          if (!pages.has(pathname)) return response;
+          return isPageOf(kept, await response.clone().text()) ? response : null;
+        },
+      },
+    ],
+  },
+});
+
+const answers = answersFrom({
+  kept: (path) => serwist.matchPrecache(path),
+  // Files of a build before: a page of it may still be open in another tab.
+  keptBefore: (request) => caches.match(request, { ignoreSearch: true }),
+  isWhole: async () => {
+    const there = await (await caches.open(cacheName)).keys();
+    return there.length >= kept.files.length + kept.pages.length + kept.named.length;
+  },
+  fetch: (request) => fetch(request),
+});
+
+self.addEventListener('install', (event) => {
+  event.waitUntil(
+    serwist.handleInstall(event).catch(async (error: unknown) => {
+      // All or nothing. What came is in the browser's own cache for the next time.
+      await caches.delete(cacheName);
+      throw error;
+    }),
+  );
+});
+
+self.addEventListener('activate', (event) => {
+  event.waitUntil(
+    (async () => {
+      await serwist.handleActivate(event);
+      await dropOlder();
+      await self.clients.claim();
+      const tookOver: FromServiceWorker = { kind: 'tookOver', build: kept.build };
+      for (const client of await self.clients.matchAll({ type: 'window' })) client.postMessage(tookOver);
+    })(),
+  );
+});
+
+self.addEventListener('fetch', (event) => {
+  const answer = answers(event.request, askedFor(event.request, self.location.origin));
+  if (answer !== null) event.respondWith(answer);
+});
+
+/** The build before this one stays: a tab that was not opened anew goes on with its files. */
+async function dropOlder(): Promise<void> {
+  const ours = (await caches.keys()).filter((name) => name.startsWith(CACHE_OF_OURS) && name !== cacheName);
+  // In the order in which they were made.
+  await Promise.all(ours.slice(0, -1).map((name) => caches.delete(name)));
+}

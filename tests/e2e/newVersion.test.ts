@@ -1,0 +1,206 @@
+import { cp } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { changedBuild } from '@/tests/e2e/harness/changedBuild';
+import { filled, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
+import { appKept, cutNetwork, keptCounts, newerTold } from '@/tests/e2e/harness/keptApp';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { type OwnServer, ownServer } from '@/tests/e2e/harness/ownServer';
+import { allowTrouble } from '@/tests/e2e/harness/problems';
+
+let server: OwnServer;
+
+beforeEach(async () => {
+  server = await ownServer(process.cwd());
+  await server.start();
+});
+
+afterEach(() => server.end());
+
+/** What a browser says of files that a newer version no longer has, and while a server is being changed. */
+const GONE = /status of 404|ERR_CONNECTION_REFUSED|ERR_ABORTED|Failed to fetch|bad-precaching-response/;
+
+const priceField = (page: Page) =>
+  section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
+
+/** Whether the page was sent by a build. */
+const isOf = async (page: Page, build: string) => (await page.content()).includes(build);
+
+/** Counts how often any page of a context is loaded. */
+function countLoads(page: Page): () => number {
+  let loads = 0;
+  page.on('domcontentloaded', () => {
+    loads += 1;
+  });
+  return () => loads;
+}
+
+/** Puts the service worker of one build among the pages of another. */
+async function mixLists(from: string, to: string): Promise<void> {
+  for (const ending of ['body', 'meta']) {
+    const file = join('.next', 'server', 'app', `sw.js.${ending}`);
+    await cp(join(from, file), join(to, file));
+  }
+}
+
+async function visit(): Promise<Page> {
+  const page = await openPage({ keptFrom: server.baseUrl });
+  await filled(page);
+  await appKept(page);
+  return page;
+}
+
+test('a newer version is told, waits, and is taken at a press with what was being typed', async () => {
+  allowTrouble(GONE);
+  const page = await visit();
+  const { folder, build } = await changedBuild('press');
+  await server.start(folder);
+  await page.reload();
+  await filled(page);
+  // Kept first: the version that is here, until the newer one is taken.
+  expect(await isOf(page, build)).toBe(false);
+  await newerTold(page);
+  await looksRight(page, 'newer-version');
+  const loads = countLoads(page);
+  await priceField(page).focus();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type('20.37');
+  await page.getByRole('button', { name: 'Take it' }).click();
+  await expect.poll(() => loads()).toBe(1);
+  await priced(page);
+  expect(await isOf(page, build)).toBe(true);
+  expect(await priceField(page).inputValue()).toBe('20.37');
+  await filled(page);
+  await cutNetwork(page);
+  await page.goto('/jobs');
+  await page.getByRole('row', { name: /Ramblers Club shirts/ }).waitFor();
+  expect(await isOf(page, build)).toBe(true);
+  expect(await page.getByText('A newer version is here.').count()).toBe(0);
+});
+
+test('other tabs follow once, and one in which somebody types works on and is told', async () => {
+  allowTrouble(GONE);
+  const page = await visit();
+  const typing = await openPage({ beside: page });
+  const reading = await openPage({ beside: page, path: '/jobs' });
+  await filled(typing);
+  await appKept(typing);
+  await appKept(reading);
+  // Each listens once it is calm.
+  for (const tab of [page, typing, reading])
+    await expect
+      .poll(() => tab.evaluate(() => performance.getEntriesByName('pressminute-keeps').length))
+      .toBe(1);
+  const { folder, build } = await changedBuild('tabs');
+  await server.start(folder);
+  await newerTold(page);
+  await priceField(typing).focus();
+  const loads = [countLoads(reading), countLoads(typing)] as const;
+  await page.getByRole('button', { name: 'Take it' }).click();
+  await priced(page);
+  await reading.getByRole('row', { name: /Ramblers Club shirts/ }).waitFor();
+  await expect.poll(() => isOf(reading, build)).toBe(true);
+  await typing.getByText('A newer version was taken in another tab').waitFor();
+  // Its own files are still there, those that it has not fetched yet too.
+  await cutNetwork(typing);
+  await section(typing, 'Sheets')
+    .getByRole('button', { name: /^Sheets to print/ })
+    .click();
+  await typing.getByRole('button', { name: 'Every sheet, 47 pages' }).waitFor();
+  const [download] = await Promise.all([
+    typing.waitForEvent('download'),
+    typing.getByRole('button', { name: 'Every sheet, 47 pages' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/\.pdf$/);
+  expect(loads.map((count) => count())).toEqual([1, 0]);
+});
+
+test('when kept files are gone and the server has only newer ones, the page opens at once with those', async () => {
+  allowTrouble(GONE);
+  const page = await visit();
+  const { folder, build } = await changedBuild('gone');
+  await server.start(folder);
+  await page.evaluate(async () => {
+    for (const name of await caches.keys()) {
+      const cache = await caches.open(name);
+      for (const request of await cache.keys()) if (request.url.endsWith('.js')) await cache.delete(request);
+    }
+  });
+  const loads = countLoads(page);
+  await page.reload();
+  await filled(page);
+  expect(await isOf(page, build)).toBe(true);
+  expect(loads()).toBe(1);
+});
+
+test('a link to a newer server opens the page as a document once', async () => {
+  allowTrouble(GONE);
+  const page = await openPage({ keptFrom: server.baseUrl, path: '/workshop' });
+  await page.getByRole('heading', { level: 1, name: 'Exampleton Prints' }).waitFor();
+  const { folder } = await changedBuild('link');
+  await server.start(folder);
+  const loads = countLoads(page);
+  await page.getByRole('link', { name: 'Jobs', exact: true }).click();
+  await page.getByRole('row', { name: /Ramblers Club shirts/ }).waitFor();
+  expect(loads()).toBe(1);
+});
+
+test('a part that is gone from the server is told of, the page offered anew once, and then no more', async () => {
+  allowTrouble(GONE);
+  const page = await openPage();
+  await filled(page);
+  const gone = new Set<string>();
+  let isNewer = true;
+  await page.context().route(/static\/chunks\/.*\.js/, (route) => {
+    const { pathname } = new URL(route.request().url());
+    // What this page had not fetched before the newer version went out.
+    if (isNewer) gone.add(pathname);
+    return gone.has(pathname) ? route.fulfill({ status: 404, body: '' }) : route.continue();
+  });
+  const openPicture = () => unfold(section(page, 'The job'), /^Back picture/);
+  await openPicture();
+  const missing = page.getByRole('alert').filter({ hasText: 'the server has a newer version' });
+  await missing.waitFor();
+  isNewer = false;
+  const loads = countLoads(page);
+  await missing.getByRole('button', { name: 'Open it anew' }).click();
+  await filled(page);
+  await openPicture();
+  await missing.getByText('Opening the page anew did not help.').waitFor();
+  expect(await missing.getByRole('button').count()).toBe(0);
+  expect(loads()).toBe(1);
+});
+
+test('an installation that mixes two builds is refused, and the version before stays whole', async () => {
+  allowTrouble(GONE);
+  const page = await visit();
+  const before = await keptCounts(page);
+  const { folder } = await changedBuild('mixed', { chunks: false });
+  // Every file is there, but the list is of one build and the pages are of another, as while a new version goes out.
+  const mixed = await changedBuild('mixedpages', { chunks: false });
+  await mixLists(folder, mixed.folder);
+  await server.start(mixed.folder);
+  const outcome = await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    const found = new Promise<ServiceWorker | null>((resolve) => {
+      registration?.addEventListener('updatefound', () => resolve(registration.installing), { once: true });
+    });
+    // What becomes of it is seen by its state.
+    await registration?.update().catch(() => undefined);
+    const installing = await found;
+    return new Promise<string>((resolve) => {
+      const look = () => {
+        if (installing?.state === 'redundant' || installing?.state === 'installed') resolve(installing.state);
+      };
+      installing?.addEventListener('statechange', look);
+      look();
+    });
+  });
+  expect(outcome).toBe('redundant');
+  expect(await keptCounts(page)).toEqual(before);
+  await cutNetwork(page);
+  await page.reload();
+  await filled(page);
+});

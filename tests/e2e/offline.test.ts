@@ -1,0 +1,122 @@
+import { readFile } from 'node:fs/promises';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { expectPriceBar, filled, kept, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
+import { appKept, cutNetwork } from '@/tests/e2e/harness/keptApp';
+import { looksRight } from '@/tests/e2e/harness/looksRight';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { type OwnServer, ownServer } from '@/tests/e2e/harness/ownServer';
+import { printedPages } from '@/tests/e2e/harness/printedPages';
+
+let server: OwnServer;
+
+beforeEach(async () => {
+  server = await ownServer(process.cwd());
+  await server.start();
+});
+
+afterEach(() => server.end());
+
+/** A page of somebody who was here once, on a first visit that ended in peace; now there is no network and no server. */
+async function offlinePage(): Promise<Page> {
+  const page = await openPage({ keptFrom: server.baseUrl });
+  await filled(page);
+  await appKept(page);
+  await cutNetwork(page);
+  await server.end();
+  return page;
+}
+
+const priceField = (page: Page) =>
+  section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
+
+test('after one visit every screen opens without a network, and again when it is reloaded', async () => {
+  const page = await offlinePage();
+  const screens = [
+    ['/', 'Ramblers Club shirts'],
+    ['/jobs', 'Jobs'],
+    ['/jobs/fair-mugs', 'Spring Fair mugs'],
+    ['/jobs/club-order/sheet', 'Job sheet'],
+    ['/blanks', 'Blanks'],
+    ['/price-lists', 'Price lists'],
+    ['/price-lists/none-of-ours', 'This price list is not here'],
+    ['/jobs/a%20b%C3%A4', 'This job is not here'],
+    ['/workshop', 'Exampleton Prints'],
+    ['/start', /./],
+  ] as const;
+  for (const [path, name] of screens) {
+    await page.goto(path);
+    await page.getByRole('heading', { level: 1, name }).first().waitFor();
+    await page.reload();
+    await page.getByRole('heading', { level: 1, name }).first().waitFor();
+    await page.getByText('no network').waitFor();
+  }
+  await page.goto('/jobs/');
+  await page.getByRole('heading', { level: 1, name: 'Jobs' }).waitFor();
+  await looksRight(page, 'jobs-offline');
+  await page.goto('/nowhere');
+  await page.getByRole('heading', { level: 1, name: 'This page is not on this device' }).waitFor();
+});
+
+test('without a network every sum is made: price, studies, curve, the file of sheets, and paper', async () => {
+  const page = await offlinePage();
+  await page.goto('/jobs/club-order');
+  await priced(page);
+  await priceField(page).fill('21');
+  await priceField(page).blur();
+  await expectPriceBar(page, /21\.00/);
+  await kept(page);
+  await page.reload();
+  await filled(page);
+  expect(await priceField(page).inputValue()).toBe('21.00');
+  await page.getByRole('list', { name: 'Levers, biggest first' }).waitFor();
+  const sheets = section(page, 'Sheets');
+  await unfold(sheets, /^Sheets to print/);
+  const every = sheets.getByRole('button', { name: 'Every sheet, 47 pages' });
+  const [download] = await Promise.all([page.waitForEvent('download'), every.click()]);
+  const data = new Uint8Array(await readFile(await download.path()));
+  expect((await getDocument({ data, verbosity: 0 }).promise).numPages).toBe(47);
+  await page.goto('/jobs/club-order/sheet');
+  await page.getByRole('article', { name: 'For you alone' }).waitFor();
+  expect((await printedPages(page, 'A4')).pages).toHaveLength(2);
+});
+
+test('a job made without a network opens again by its address, in another tab too', async () => {
+  const page = await offlinePage();
+  await page.goto('/jobs');
+  await page.getByRole('button', { name: 'New job' }).click();
+  await page.waitForURL(/\/jobs\/[\w-]{8,}/);
+  await page.getByRole('heading', { level: 1, name: 'New job' }).waitFor();
+  await kept(page);
+  const address = page.url();
+  await page.reload();
+  await page.getByRole('heading', { level: 1, name: 'New job' }).waitFor();
+  const beside = await openPage({ beside: page, path: address });
+  await beside.getByRole('heading', { level: 1, name: 'New job' }).waitFor();
+});
+
+test('links, back and forward lead where they do with a network', async () => {
+  const page = await offlinePage();
+  await page.getByRole('link', { name: 'Jobs', exact: true }).click();
+  await page
+    .getByRole('link', { name: /Spring Fair mugs/ })
+    .first()
+    .click();
+  await page.getByRole('heading', { level: 1, name: 'Spring Fair mugs' }).waitFor();
+  await page.goBack();
+  await page.getByRole('heading', { level: 1, name: 'Jobs' }).waitFor();
+  await page.goForward();
+  await page.getByRole('heading', { level: 1, name: 'Spring Fair mugs' }).waitFor();
+  expect(new URL(page.url()).pathname).toBe('/jobs/fair-mugs');
+});
+
+test('what needs the server says so', async () => {
+  const page = await offlinePage();
+  const [status, said] = await page.evaluate(async () => {
+    const response = await fetch('/api/price', { method: 'POST', body: '{}' });
+    return [response.status, await response.text()] as const;
+  });
+  expect(status).toBe(503);
+  expect(said).toContain('The server cannot be reached');
+});
