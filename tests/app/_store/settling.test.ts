@@ -216,6 +216,8 @@ describe('a store of the build before on a full disk', () => {
 });
 
 describe('settling that is broken off', () => {
+  /** The step that issued the first version: a history of each sort, and short. */
+  const ISSUED_AT = 13;
   /** Ends the transaction at a write, as a killed browser would; counts them. */
   const breakAt = (nth: number) => {
     const { put } = IDBObjectStore.prototype;
@@ -235,12 +237,12 @@ describe('settling that is broken off', () => {
 
   it('at any of its writes leaves all as it was, or has settled all, and the next visit has every figure', async () => {
     const count = breakAt(0);
-    await openOn(await formerDevice());
+    await openOn(await formerDevice(ISSUED_AT));
     const all = count.writes();
     count.mend();
     expect(all).toBeGreaterThan(30);
     for (let nth = 1; nth <= all; nth += 1) {
-      const factory = await formerDevice();
+      const factory = await formerDevice(ISSUED_AT);
       const before = await rowsOf(factory, 'documents');
       const killed = breakAt(nth);
       const store = tabOn(factory);
