@@ -54,7 +54,10 @@ export async function avoidLetters(tx: BackendTx, taken: readonly string[]): Pro
 }
 
 /** Of an entry or a paper, what tells where it was numbered. */
-type Numbered = Readonly<{ device: string; count: number }>;
+interface Numbered {
+  readonly device: string;
+  readonly count: number;
+}
 
 /**
  * A browser profile that was copied goes on counting in two places under one id. What the other wrote tells: it bears

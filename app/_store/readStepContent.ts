@@ -9,8 +9,8 @@ import type { BackendTx } from './backend';
 /**
  * Reads what a step of the history holds, brought up to the versions known here.
  *
- * @returns null where it cannot be read, and where a step of an earlier build moved what documents no longer hold
- *   and does not name the entries that it became: going back in the document would then change nothing, or not what the step says
+ * @returns null where it cannot be read, and where a step of an earlier build moved what documents no longer hold and
+ *   no entry of it is known: going back in the document would then change nothing, or not what the step says
  */
 export async function readStepContent(
   tx: BackendTx,
@@ -24,9 +24,8 @@ export async function readStepContent(
     const before = change.before === null ? null : broughtUp(change.before, change, registry);
     const after = broughtUp(change.after, change, registry);
     if (after === undefined || before === undefined) return null;
-    // What it noted is known by itself where the step names it, and is taken back so.
-    const isNoted = content.data.noted !== undefined;
-    if (before !== null && !isNoted && !sameValue(before.left, after.left)) return null;
+    const isInNoted = content.data.noted !== undefined;
+    if (!isInNoted && before !== null && !sameValue(before.left, after.left)) return null;
     changes.push({ ...change, before: before?.snapshot ?? null, after: after.snapshot });
   }
   return { ...content.data, changes };

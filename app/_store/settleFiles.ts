@@ -32,7 +32,7 @@ export async function settleFiles(
 }
 
 /** Renames files, and names them anew wherever anything names them. Papers name theirs by its SHA-256 from the first. */
-export async function renameFiles(tx: BackendTx, names: ReadonlyMap<string, string>): Promise<void> {
+async function renameFiles(tx: BackendTx, names: ReadonlyMap<string, string>): Promise<void> {
   const rows = (await tx.get('files', [...names.keys()])).filter((row) => isPlainObject(row));
   const named = rows.map((row) => ({ ...row, id: names.get(String(row.id)) ?? row.id }));
   await tx.put('files', named);

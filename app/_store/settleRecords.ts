@@ -22,12 +22,14 @@ export async function isUnsettled(tx: BackendTx, registry: Registry): Promise<bo
  */
 export async function settleRecords(tx: BackendTx, registry: Registry): Promise<void> {
   if (!(await isUnsettled(tx, registry))) return;
-  const readings = (await tx.all('documents')).map((row) => ({ row, reading: readDocument(row, registry) }));
-  const older = readings.flatMap(({ row, reading }) =>
-    reading.state === 'readable' && isPlainObject(row) && row.version !== reading.document.version
-      ? [reading]
-      : [],
-  );
+  const older: Extract<ReturnType<typeof readDocument>, { state: 'readable' }>[] = [];
+  for (const row of await tx.all('documents')) {
+    const reading = readDocument(row, registry);
+    const isOlder =
+      reading.state === 'readable' && isPlainObject(row) && row.version !== reading.document.version;
+    if (isOlder) older.push(reading);
+    await turn(tx);
+  }
   await putNew(
     tx,
     'papers',
@@ -61,14 +63,17 @@ async function settleHistory(tx: BackendTx, registry: Registry, entries: readonl
   const done = new Set(
     readSteps(await tx.all('steps')).flatMap(({ seq, state }) => (state === 'done' ? [seq] : [])),
   );
-  const contents = (await tx.all('contents')).flatMap((row) => {
+  for (const row of await tx.all('contents')) {
     const content = stepContentSchema.safeParse(row);
-    if (!content.success || !done.has(content.data.seq) || content.data.noted !== undefined) return [];
+    if (!content.success || !done.has(content.data.seq) || content.data.noted !== undefined) continue;
     const noted = notedByStep(content.data.changes, registry).filter((id) => counting.has(id));
-    return noted.length === 0 ? [] : [{ ...content.data, noted }];
-  });
-  await tx.put('contents', contents);
+    if (noted.length > 0) await tx.put('contents', [{ ...content.data, noted }]);
+    await turn(tx);
+  }
 }
+
+/** A look at the store is the one pause a transaction can take: the page gets a turn meanwhile. */
+const turn = (tx: BackendTx): PromiseLike<unknown> => tx.get('meta', [SETTLED]);
 
 /** A later build that was here has settled more than this one asks for. */
 function isSettled(mark: unknown, registry: Registry): boolean {

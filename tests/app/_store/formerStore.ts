@@ -7,6 +7,7 @@ import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
 import { fromBase64 } from '@/lib/stored/fromBase64';
+import { isPlainObject } from '@/lib/stored/sameValue';
 import dump from '@/tests/fixtures/stored/storeBeforeEntries.json' with { type: 'json' };
 import { STORE } from './tabs';
 
@@ -21,8 +22,12 @@ const rowsIn = (table: keyof typeof formerTables): readonly unknown[] =>
     ? formerTables.files.map((file) => ({ ...file, content: bytesOf(file.content.base64) }))
     : formerTables[table];
 
-/** A device that the build before has left as it was. */
-export const formerDevice = (): Promise<IDBFactory> => {
+/**
+ * A device that the build before has left as it was.
+ *
+ * @param from the first step of the history that is there
+ */
+export const formerDevice = (from = 1): Promise<IDBFactory> => {
   const factory = new IDBFactory();
   const tables = ['documents', 'steps', 'contents', 'meta', 'aside', 'files'] as const;
   return new Promise((resolve) => {
@@ -30,7 +35,10 @@ export const formerDevice = (): Promise<IDBFactory> => {
     request.onupgradeneeded = () => {
       for (const table of tables) {
         const store = request.result.createObjectStore(table, { keyPath: backendTables[table] });
-        for (const row of rowsIn(table)) store.put(row);
+        for (const row of rowsIn(table)) {
+          const isForgotten = isPlainObject(row) && typeof row.seq === 'number' && row.seq < from;
+          if (!isForgotten) store.put(row);
+        }
       }
     };
     request.onsuccess = () => {

@@ -2,12 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { leavingRecords } from '@/lib/stored/leavingRecords';
-import { readBackup } from '@/lib/stored/readBackup';
 import { readDocument } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import type { KindDescriptor } from '@/lib/stored/registry';
-import { BACKUP_FORMAT } from '@/shared/schemas/stored';
 import { aStoredJob, type SmallJob, smallPaperKinds, smallRegistry } from './smallRegistry';
 
 const jobWas = z.looseObject({ poured: z.array(z.number()), offers: z.array(z.string()) });
@@ -112,20 +110,6 @@ describe('what leaves an older record', () => {
     );
     expect(ids[0]).not.toBe(ids[1]);
     expect(ids[0]).toMatch(/^[0-9a-f]{20}-1$/);
-  });
-
-  it('comes with an old copy too', () => {
-    const backup = readBackup(
-      {
-        format: BACKUP_FORMAT,
-        formatVersion: 1,
-        exportedAt: 5,
-        documents: [older([40], ['Ten shirts'])],
-        unreadable: [],
-      },
-      registry,
-    );
-    expect(backup).toMatchObject({ ok: true, value: left(older([40], ['Ten shirts'])) });
   });
 
   it('leaves a record that a parting cannot take unread and as it was', () => {
