@@ -1,9 +1,10 @@
 import { type NextRequest, NextResponse } from 'next/server';
+import { strangerHash } from './app/_firstScreen/strangerScript';
 import { pagePolicy } from './app/_security/contentPolicy';
 
 /** Gives each page its content policy with a fresh nonce; the rest of the headers stand in next.config.ts. */
 export function proxy(request: NextRequest): NextResponse {
-  const policy = pagePolicy(freshNonce(), process.env.NODE_ENV === 'development');
+  const policy = pagePolicy(freshNonce(), [strangerHash], process.env.NODE_ENV === 'development');
   // The renderer reads the nonce from the policy among the request's headers.
   const headers = new Headers(request.headers);
   headers.set('Content-Security-Policy', policy);
