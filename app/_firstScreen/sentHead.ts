@@ -21,6 +21,9 @@ export interface SentHead {
   readonly dayLikeIt: string;
 }
 
+/** Of a browser that asks in no language. */
+const UNTOLD = 'en-US';
+
 /** Any day: its sums and its length are those of every other. */
 const DAY = '2026-11-27';
 
@@ -31,7 +34,7 @@ const DAY = '2026-11-27';
  * @returns null where the example's figures are not known in the money of the place
  */
 export function sentHead(accepted: string | null): SentHead | null {
-  const language = accepted?.split(',')[0]?.split(';')[0]?.trim() ?? '';
+  const language = accepted?.split(',')[0]?.split(';')[0]?.trim() || UNTOLD;
   const region = regionOf(language);
   const amounts = amountsOf(region);
   if (amounts === null) return null;

@@ -2,14 +2,19 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { saveEverything } from '@/app/_keeping/saveEverything';
-import { appDocuments } from '@/app/_store/appDocuments';
+import { lazy } from '@/app/_network/lazy';
 import styles from './ErrorScreen.module.css';
+
+/** The documents are no part of the first script, and every page has this screen. */
+const lazySaving = lazy(() => import('@/app/_keeping/saveWorkshop').then(({ saveWorkshop }) => saveWorkshop));
 
 /** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
 export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
   const [missing, setMissing] = useState<string | null>(null);
-  const saveCopy = async () => setMissing(await saveEverything(appDocuments().actions.exportWithFiles));
+  const saveCopy = async () => {
+    const save = await lazySaving.fetch().catch(() => null);
+    setMissing(save === null ? 'The part that saves could not be fetched. Press again.' : await save());
+  };
   return (
     <div className={styles.problem} role="alert">
       <h1>This screen failed</h1>

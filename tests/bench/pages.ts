@@ -66,6 +66,7 @@ async function measurePage(
       viewport: phone ? { width: 390, height: 844 } : { width: 1280, height: 900 },
       isMobile: phone,
       hasTouch: phone,
+      locale: 'en-US',
     });
     for (const which of ['first', 'later'] as const) {
       visits[which].push(await visitPage(context, `${line.origin}${path}`, { machine, line }));
