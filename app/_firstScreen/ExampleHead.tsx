@@ -17,7 +17,7 @@ const NARROW_PX = 326;
  * The head of the example as it stands in the page that is sent: it can be read before any script has come, and takes
  * the room of the docket's own. Where somebody has things of their own an empty one stands in its place.
  */
-export function ExampleHead({ name, customer, whose, currency, figures, written, dayLikeIt }: SentHead) {
+export function ExampleHead({ name, customer, whose, currency, figures, written }: SentHead) {
   const format = (value: number) => written[String(value)] ?? '';
   const ruler = { ...figures, format };
   return (
@@ -26,15 +26,8 @@ export function ExampleHead({ name, customer, whose, currency, figures, written,
         <ExampleBand isFirst />
         <PageHead
           title={<StandingTitle value={name} />}
-          line={
-            <>
-              for {customer}
-              {/* The day of the event is counted from the visit; only its room is kept. */}
-              <span className={styles.day} aria-hidden="true">
-                , wanted {dayLikeIt}
-              </span>
-            </>
-          }
+          // The day is counted from the visit. Not shorter than the line with the day: what grows later is painted late.
+          line={`for ${customer}, wanted on one of the next Fridays`}
           aside={opening}
         />
         <PricedBar

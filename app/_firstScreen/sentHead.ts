@@ -1,5 +1,4 @@
 import { figuresOfAmounts, type PriceBarFigures } from '@/app/_docket/head/priceBarFigures';
-import { wantedDayWords } from '@/app/_words/docket/jobWords';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { clubOrder } from '@/lib/examples/clubOrder';
@@ -17,14 +16,12 @@ export interface SentHead {
   readonly figures: Omit<PriceBarFigures, 'format' | 'firstTypical'>;
   /** How each amount of the ruler is written: a function cannot be sent. */
   readonly written: Readonly<Record<string, string>>;
-  /** A day as long as that of the event, to keep its room: the day itself is counted from the visit. */
-  readonly dayLikeIt: string;
 }
 
 /** Of a browser that asks in no language. */
 const UNTOLD = 'en-US';
 
-/** Any day: its sums and its length are those of every other. */
+/** Any day: the sums are those of every other. */
 const DAY = '2026-11-27';
 
 /**
@@ -52,6 +49,5 @@ export function sentHead(accepted: string | null): SentHead | null {
     currency: region.currency,
     figures,
     written: Object.fromEntries(onRuler.map((value) => [String(value), format(value)])),
-    dayLikeIt: wantedDayWords(DAY, DAY, region.locale),
   };
 }
