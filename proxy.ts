@@ -1,4 +1,5 @@
 import { type NextRequest, NextResponse } from 'next/server';
+import { strangerHash } from './app/_firstScreen/strangerScript';
 import { pageAt } from './app/_offline/shells';
 import { pagePolicy } from './app/_security/contentPolicy';
 
@@ -7,7 +8,7 @@ import { pagePolicy } from './app/_security/contentPolicy';
  * addresses of all jobs to one page, and those of all price lists.
  */
 export function proxy(request: NextRequest): NextResponse {
-  const policy = pagePolicy(freshNonce(), process.env.NODE_ENV === 'development');
+  const policy = pagePolicy(freshNonce(), [strangerHash], process.env.NODE_ENV === 'development');
   // The renderer reads the nonce from the policy among the request's headers.
   const headers = new Headers(request.headers);
   headers.set('Content-Security-Policy', policy);

@@ -23,7 +23,8 @@ export default async function RootLayout({ children }: Readonly<{ children: Reac
   // A page built in advance could not carry the nonce of its request, and its scripts would be refused.
   await connection();
   return (
-    <html lang="en" className={fontClasses}>
+    // The script that runs before the first paint marks it.
+    <html lang="en" className={fontClasses} suppressHydrationWarning>
       <body>
         <AppFrame>{children}</AppFrame>
       </body>

@@ -1,9 +1,14 @@
 import { writeFile } from 'node:fs/promises';
+import { everyAmounts } from '@/app/_firstScreen/workAmounts';
 import { exampleFiles } from '@/lib/examples/exampleFiles';
+import { Grid } from '@/lib/grid/evaluateGrid';
 import { readableJson } from './readableJson';
 
-/* npm run examples: writes public/examples anew after the example documents have changed. */
-for (const [name, document] of Object.entries(exampleFiles())) {
-  const file = new URL(`../../public/examples/${name}`, import.meta.url);
-  await writeFile(file, `${readableJson(document)}\n`);
+/* npm run examples: writes anew, after the example documents have changed, public/examples and the head of `/`. */
+for (const [name, document] of Object.entries(exampleFiles()))
+  await write(`public/examples/${name}`, document);
+await write('app/_firstScreen/exampleAmounts.json', everyAmounts(new Grid()));
+
+async function write(path: string, document: unknown): Promise<void> {
+  await writeFile(new URL(`../../${path}`, import.meta.url), `${readableJson(document)}\n`);
 }

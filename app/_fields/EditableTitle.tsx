@@ -3,6 +3,7 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { TextLimits } from '@/shared/limits';
 import styles from './EditableTitle.module.css';
+import { TitlePencil } from './TitlePencil';
 import { useTextDraft } from './useTextDraft';
 
 type EditableTitleProps = Readonly<{
@@ -62,9 +63,7 @@ export function EditableTitle({ value, label, limits, onCommit }: EditableTitleP
   return (
     <button className={styles.title} type="button" title="Rename" ref={button} onClick={begin}>
       {value}
-      <svg className={styles.pencil} viewBox="0 0 16 16" aria-hidden="true" focusable="false">
-        <path d="M2.5 13.5l.8-3.2L10.6 3a1.4 1.4 0 0 1 2 0l.4.4a1.4 1.4 0 0 1 0 2L5.7 12.700z" />
-      </svg>
+      <TitlePencil />
     </button>
   );
 }

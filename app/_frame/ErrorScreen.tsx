@@ -1,15 +1,18 @@
 'use client';
 
+import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { CopyMakingTold } from '@/app/_copies/CopyMakingTold';
-import { contentsOf } from '@/app/_copies/contentsOf';
-import { type CopySource, useMakingCopy } from '@/app/_copies/useMakingCopy';
-import { appDocuments } from '@/app/_store/appDocuments';
+import { lazy } from '@/app/_network/lazy';
+import { useLazy } from '@/app/_network/useLazy';
 import styles from './ErrorScreen.module.css';
+
+/** The documents are no part of the first script, and every page has this screen. */
+const lazyCopy = lazy(() => import('@/app/_copies/CopyOfStore').then(({ CopyOfStore }) => CopyOfStore));
 
 /** What is said where a screen failed: that nothing is lost, how to go on, and a copy to be sure. */
 export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
-  const { making, make } = useMakingCopy(source);
+  const [asked, setAsked] = useState(0);
+  const fetched = useLazy(lazyCopy, asked > 0);
   return (
     <div className={styles.problem} role="alert">
       <h1>This screen failed</h1>
@@ -21,19 +24,12 @@ export function ErrorScreen({ onRetry }: Readonly<{ onRetry: () => void }>) {
         <Button kind="strong" onPress={onRetry}>
           Show it again
         </Button>
-        <Button onPress={make}>Make a copy</Button>
+        <Button onPress={() => setAsked((times) => times + 1)}>Make a copy</Button>
         {/* A whole new page, because the one that failed may fail again. */}
         <a href="/jobs">To the jobs</a>
       </div>
-      <CopyMakingTold making={making} />
+      {asked > 0 && fetched.kind === 'here' && <fetched.value asked={asked} />}
+      {fetched.kind === 'missing' && <p>The part that saves could not be fetched. Press again.</p>}
     </div>
   );
 }
-
-// Helpers
-
-/** Straight from the store, and only when asked: what stands between it and a screen may be what failed. */
-const source: CopySource = {
-  makeCopy: (what) => appDocuments().actions.makeCopy(what),
-  contents: () => contentsOf(appDocuments().getState()),
-};

@@ -1,12 +1,12 @@
 import Link from 'next/link';
-import type { ReactNode } from 'react';
+import type { ReactNode, Ref } from 'react';
 import { NavLinks } from './NavLinks';
 import styles from './Shell.module.css';
 import { Wordmark } from './Wordmark';
 
 type ShellProps = Readonly<{
-  /** Stands at the end of the header: what is kept, undo and redo. */
-  status?: ReactNode;
+  /** The end of the header, for what is kept, undo and redo. */
+  status?: Ref<HTMLDivElement>;
   children: ReactNode;
 }>;
 
@@ -22,7 +22,7 @@ export function Shell({ status, children }: ShellProps) {
           <Wordmark />
         </Link>
         <NavLinks />
-        <div className={styles.status}>{status}</div>
+        <div className={styles.status} ref={status} />
       </header>
       <main className={styles.main} id="content" tabIndex={-1}>
         {children}

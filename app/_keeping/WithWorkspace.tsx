@@ -1,11 +1,14 @@
 'use client';
 
-import type { ReactNode } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { BringBack } from '@/app/_copies/BringBack';
 import { FormerThingsContext, useFormerThings } from '@/app/_documents/formerThings';
 import { useWorkspace, type Workspace } from '@/app/_documents/useWorkspace';
+import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
+import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { storeFailedWords } from '@/app/_words/store/storeFailedWords';
+import { usableLocale } from '@/app/_words/usableLocale';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { LostWorkshop } from './LostWorkshop';
 import { WipedWorkshop } from './WipedWorkshop';
@@ -14,15 +17,22 @@ import styles from './WithWorkspace.module.css';
 /** The maker's documents once they are open, with a workshop among them. */
 export type ReadyWorkspace = Workspace & { readonly workshop: Workshop };
 
+type WithWorkspaceProps = Readonly<{
+  children: (workspace: ReadyWorkspace) => ReactNode;
+  /** What the page was sent with: it stands while the documents are opened. */
+  opening?: ReactNode;
+}>;
+
 /** Shows a screen once the documents are open; until then says calmly how far they are. */
-export function WithWorkspace({
-  children,
-}: Readonly<{ children: (workspace: ReadyWorkspace) => ReactNode }>) {
+export function WithWorkspace({ children, opening = null }: WithWorkspaceProps) {
   const workspace = useWorkspace();
   const { workshop } = workspace;
   const former = useFormerThings(workspace);
+  const locale = usableLocale(workshop?.locale ?? 'en');
+  const measures = useMemo(() => measuresOf(workshop), [workshop]);
   switch (workspace.status) {
     case 'opening':
+      if (opening !== null && workspace.waitingFor === 'storage') return opening;
       return (
         <p className={styles.opening} role="status">
           {workspace.waitingFor === 'otherTab'
@@ -48,9 +58,17 @@ export function WithWorkspace({
       );
     case 'ready':
       return (
-        <FormerThingsContext value={former}>
-          {workshop === null ? <LostWorkshop workspace={workspace} /> : children({ ...workspace, workshop })}
-        </FormerThingsContext>
+        <NumberLocale value={locale}>
+          <MeasuresContext value={measures}>
+            <FormerThingsContext value={former}>
+              {workshop === null ? (
+                <LostWorkshop workspace={workspace} />
+              ) : (
+                children({ ...workspace, workshop })
+              )}
+            </FormerThingsContext>
+          </MeasuresContext>
+        </NumberLocale>
       );
     default:
       return workspace satisfies never;

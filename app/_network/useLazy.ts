@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import { goneFile } from './goneFile';
 import type { Lazy } from './lazy';
 import { createRetries } from './retries';
@@ -30,7 +30,8 @@ export function useLazy<Value>(lazy: Lazy<Value>, isWanted = true): Fetched<Valu
     let isMounted = true;
     const attempt = () => {
       lazy.fetch().then(
-        (value) => isMounted && setTold({ kind: 'here', value }),
+        // Large parts come this way: they are drawn between the keys, not before them.
+        (value) => isMounted && startTransition(() => setTold({ kind: 'here', value })),
         async (error: unknown) => {
           const gone = await goneFile(error);
           if (!isMounted) return;

@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useRef, useState } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
@@ -29,6 +29,7 @@ const nothingYet: PricedJobState = { answer: null, lastCosted: null, lastPriced:
 export function usePricedJob(input: JobInput): PricedJobState {
   const service = useRef<PriceService | null>(null);
   const [state, setState] = useState(nothingYet);
+  const hasAnswered = useRef(false);
 
   useEffect(() => {
     const started = startPriceService();
@@ -41,11 +42,16 @@ export function usePricedJob(input: JobInput): PricedJobState {
 
   useEffect(() => {
     service.current?.ask('job', input, (answered) => {
-      setState((before) =>
-        answered.kind === 'missing'
-          ? { ...before, failure: answered.failure }
-          : withAnswer(before, { input, answer: answered.answer }),
-      );
+      const show = () =>
+        setState((before) =>
+          answered.kind === 'missing'
+            ? { ...before, failure: answered.failure }
+            : withAnswer(before, { input, answer: answered.answer }),
+        );
+      if (hasAnswered.current) return show();
+      hasAnswered.current = true;
+      // The first fills the whole docket and nobody is in the middle of anything; later ones follow the hand.
+      startTransition(show);
     });
   }, [input]);
 

@@ -4,14 +4,20 @@ type Directives = Readonly<Record<string, readonly string[]>>;
  * The content policy of a page.
  *
  * @param nonce one unguessable word for each answer; the framework puts it on its own script tags
+ * @param hashes of the scripts that stand in pages word for word, such as `sha256-…`
  * @param isDevelopment the development server rebuilds error traces with `eval` and paints its overlay with
  *   inline styles; the built app does neither
  */
-export function pagePolicy(nonce: string, isDevelopment: boolean): string {
+export function pagePolicy(nonce: string, hashes: readonly string[], isDevelopment: boolean): string {
   return written({
     'default-src': ["'none'"],
     // Not 'strict-dynamic': it would let a trusted script add scripts of any origin, and inline ones.
-    'script-src': ["'self'", `'nonce-${nonce}'`, ...(isDevelopment ? ["'unsafe-eval'"] : [])],
+    'script-src': [
+      "'self'",
+      `'nonce-${nonce}'`,
+      ...hashes.map((hash) => `'${hash}'`),
+      ...(isDevelopment ? ["'unsafe-eval'"] : []),
+    ],
     'style-src': ["'self'", ...(isDevelopment ? ["'unsafe-inline'"] : [])],
     'img-src': ["'self'", 'blob:', 'data:'],
     'font-src': ["'self'"],

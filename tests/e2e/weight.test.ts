@@ -1,12 +1,21 @@
 import { gzipSync } from 'node:zlib';
 import { expect, inject, test } from 'vitest';
 
-/* What a phone has to fetch before it can be used; the engine, the figures and the charts come after. */
-const MOST_BYTES = 320_000;
-
-test.each(['/', '/jobs', '/jobs/club-order/sheet', '/workshop', '/blanks', '/price-lists', '/start'])(
-  'the first script of %s stays under 320 kB gzipped, without what only old browsers fetch',
-  async (path) => {
+/*
+ * What a phone has to fetch before it can be used; the engine, the figures and the charts come after. Of the front
+ * door only what takes over the page as it was sent: the docket and the documents come beside it.
+ */
+test.each([
+  ['/', 160],
+  ['/jobs', 305],
+  ['/jobs/club-order/sheet', 305],
+  ['/workshop', 305],
+  ['/blanks', 305],
+  ['/price-lists', 305],
+  ['/start', 305],
+])(
+  'the first script of %s stays under %d kB gzipped, without what only old browsers fetch',
+  async (path, mostKilobytes) => {
     const page = await (await fetch(`${inject('baseUrl')}${path}`)).text();
     const tags = [...page.matchAll(/<script[^>]* src="([^"]+\.js)"[^>]*>/g)];
     const modern = tags.filter(([tag]) => !/nomodule/i.test(tag));
@@ -17,6 +26,6 @@ test.each(['/', '/jobs', '/jobs/club-order/sheet', '/workshop', '/blanks', '/pri
       }),
     );
     expect(scripts.length).toBeGreaterThan(3);
-    expect(scripts.reduce((sum, bytes) => sum + bytes, 0)).toBeLessThan(MOST_BYTES);
+    expect(scripts.reduce((sum, bytes) => sum + bytes, 0)).toBeLessThan(mostKilobytes * 1000);
   },
 );

@@ -5,6 +5,7 @@ import { batchAtRatio } from '@/app/_charts/batchAxis';
 import { curveScale } from '@/app/_charts/curveScale';
 import { plotMargins } from '@/app/_charts/plotMargins';
 import { useLetterPx } from '@/app/_charts/useLetterPx';
+import { useNear } from '@/app/_charts/useNear';
 import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
@@ -53,8 +54,9 @@ const DRAG_STEP = 1e-4;
 export function CurveDrawing(props: CurveDrawingProps) {
   const { study, other, hasBand, measure, looked, onLook, hold, piece, terms, formatter } = props;
   const { currency, locale } = props;
-  const chart = useLazy(lazyBatchChart);
   const frame = useRef<HTMLDivElement>(null);
+  // Much code that holds a phone up for a third of a second, and nobody sees before scrolling there.
+  const chart = useLazy(lazyBatchChart, useNear(frame));
   const widthPx = useWidth(frame, 640);
   const letterPx = useLetterPx();
   const heightPx = letterPx * (widthPx < letterPx * PHONE_LETTERS ? HIGH_ON_PHONE : HIGH);

@@ -1,6 +1,6 @@
 import styles from './EmptyPriceBar.module.css';
-import bar from './FullPriceBar.module.css';
 import { PriceBar } from './PriceBar';
+import bar from './PricedBar.module.css';
 import { PriceLines } from './PriceLines';
 
 type EmptyPriceBarProps = Readonly<{ price: string; per: string; tax: string }>;

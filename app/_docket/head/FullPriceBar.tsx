@@ -1,18 +1,14 @@
 'use client';
 
-import Link from 'next/link';
 import type { Ref } from 'react';
-import { HeatFigure } from '@/app/_controls/HeatFigure';
 import { useJob } from '@/app/_docket/common/useJob';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { PriceRuler } from '@/app/_ruler/PriceRuler';
 import type { Finding } from '@/shared/finding';
-import styles from './FullPriceBar.module.css';
-import { OrderTotal } from './OrderTotal';
-import { PriceBar } from './PriceBar';
-import { PriceLines } from './PriceLines';
+import { PricedBar } from './PricedBar';
 import { PriceStop } from './PriceStop';
 import type { PriceBarFigures } from './priceBarFigures';
+import { ToFirstTypical } from './ToFirstTypical';
 import { usePriceFlag } from './usePriceFlag';
 
 type FullPriceBarProps = Readonly<{
@@ -33,45 +29,16 @@ export function FullPriceBar({ figures, lineId, whose, stop, at }: FullPriceBarP
   const { workshop, job } = input;
   const channel = workshop.channels.findIndex(({ id }) => id === job.channelId);
   const toChannel = (field: string) => `/workshop#${workshopFieldId(['channels', channel, field])}`;
-  const isGuess = figures.state !== 'stands';
   return (
-    <PriceBar
-      isDashed={isGuess || stop !== null}
-      at={at}
-      price={
-        <PriceLines
-          price={figures.price}
-          per={`${whose}, ${workshop.currency},${figures.start === null ? '' : ` and ${figures.start} to start,`}${figures.state === 'suggested' ? ' suggested,' : ''}`}
-          tax={
-            <>
-              {workshop.channels[channel]?.taxMode === null ? (
-                <Link href={toChannel('taxMode')}>{figures.tax}</Link>
-              ) : (
-                figures.tax
-              )}
-              {figures.withoutTax !== null && <span className={styles.net}>{figures.withoutTax}</span>}
-            </>
-          }
-        >
-          <p className={styles.pays}>
-            {isGuess ? 'would pay you' : 'pays you'}{' '}
-            <span className={styles.pay}>
-              <HeatFigure text={figures.pay} face="display" figure="pay" />
-            </span>{' '}
-            an hour,{' '}
-            {figures.asksForSelling ? (
-              <Link href={toChannel('sellingMinutesPerPiece')}>{figures.selling}</Link>
-            ) : (
-              figures.selling
-            )}
-          </p>
-          {figures.sellingShare !== null && <p className={styles.share}>{figures.sellingShare}</p>}
-        </PriceLines>
-      }
-      end={<OrderTotal figures={figures} />}
-      under={stop !== null && <PriceStop stop={stop} />}
+    <PricedBar
+      {...{ figures, whose, at }}
+      currency={workshop.currency}
+      toTax={workshop.channels[channel]?.taxMode === null ? toChannel('taxMode') : null}
+      toSelling={toChannel('sellingMinutesPerPiece')}
+      typical={<ToFirstTypical words={figures.typicalWords} first={figures.firstTypical} />}
+      stop={stop !== null && <PriceStop stop={stop} />}
     >
       <PriceRuler {...ruler} />
-    </PriceBar>
+    </PricedBar>
   );
 }

@@ -1,12 +1,16 @@
-'use client';
-
+import type { ReactNode } from 'react';
 import { HeatFigure } from '@/app/_controls/HeatFigure';
 import styles from './OrderTotal.module.css';
 import type { PriceBarFigures } from './priceBarFigures';
-import { ToFirstTypical } from './ToFirstTypical';
+
+type OrderTotalProps = Readonly<{
+  figures: Pick<PriceBarFigures, 'total' | 'totalFor' | 'totalTax' | 'margin'>;
+  /** How many figures are typical, and the way to them. */
+  typical: ReactNode;
+}>;
 
 /** What the order comes to, what it leaves, and how much of that nobody has told yet. */
-export function OrderTotal({ figures }: Readonly<{ figures: PriceBarFigures }>) {
+export function OrderTotal({ figures, typical }: OrderTotalProps) {
   return (
     <>
       <p className={styles.total}>
@@ -22,9 +26,7 @@ export function OrderTotal({ figures }: Readonly<{ figures: PriceBarFigures }>) 
       <p className={styles.words}>
         margin <HeatFigure text={figures.margin} figure="margin" />
       </p>
-      <p className={styles.words}>
-        <ToFirstTypical words={figures.typicalWords} first={figures.firstTypical} />
-      </p>
+      <p className={styles.words}>{typical}</p>
     </>
   );
 }

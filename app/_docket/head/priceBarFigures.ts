@@ -10,9 +10,9 @@ import {
 import type { Formatter } from '@/app/_words/formatter';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import type { MarkId } from '@/lib/price/rulerMarks';
-import { taxTerms } from '@/lib/price/taxTerms';
 import type { Where } from '@/shared/finding';
-import { formatMinor, fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { formatMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { type BarAmounts, barAmounts } from './barAmounts';
 
 /** What the price bar shows of a priced job, in figures and words; all prices as the channel writes them. */
 export interface PriceBarFigures {
@@ -49,51 +49,57 @@ export interface PriceBarFigures {
   readonly format: (amount: number) => string;
 }
 
+interface FiguresContext {
+  readonly formatter: Formatter;
+  readonly locale: string;
+  /** What one piece of the line is called. */
+  readonly piece: Readonly<{ one: string; many: string }>;
+}
+
 /**
  * Reads the price bar of one line off the answer; marks, pay and total are those of the whole job.
  *
- * @param piece what one piece of the line is called
  * @returns null for an answer without prices, or without this line
  */
 export function priceBarFigures(
-  { prices, costSheet: sheet }: Pick<JobAnswer, 'prices' | 'costSheet'>,
+  answer: Pick<JobAnswer, 'prices' | 'costSheet'>,
   lineId: string,
-  context: Readonly<{
-    formatter: Formatter;
-    locale: string;
-    piece: Readonly<{ one: string; many: string }>;
-  }>,
+  context: FiguresContext,
 ): PriceBarFigures | null {
-  const line = prices?.offer.lines.find((one) => one.lineId === lineId);
-  if (prices === null || sheet === null || line === undefined) return null;
-  const { formatter, locale, piece } = context;
-  const { currency, offer, rates } = prices;
+  const amounts = barAmounts(answer, lineId);
+  return amounts && figuresOfAmounts(amounts, context, answer.prices?.rates.typical[0] ?? null);
+}
+
+/** Writes the amounts of a price bar the maker's way. */
+export function figuresOfAmounts(
+  amounts: BarAmounts,
+  { formatter, locale, piece }: FiguresContext,
+  firstTypical: Where | null,
+): PriceBarFigures {
+  const { currency, startShare, flag, pieces, total } = amounts;
   const money = (minor: MinorUnits) => formatMinor(minor, currency, locale);
   const format = (amount: number) => money(toMinor(amount, currency));
-  const terms = taxTerms(sheet);
-  const marks = prices.marks.map(({ id, each }) => ({
+  const marks = amounts.marks.map(({ id, value }) => ({
     id,
-    label: id === 'target' ? `target ${formatter.share(sheet.jobValues.targetMargin ?? 0)}` : markWords[id],
-    value: terms.written(each),
+    label: id === 'target' ? `target ${formatter.share(amounts.targetMargin)}` : markWords[id],
+    value,
   }));
-  const startShare = line.pieces > 0 ? fromMinor(line.start, currency) / line.pieces : 0;
-  const flag = fromMinor(line.each, currency) + startShare;
   return {
-    price: money(line.each),
-    start: line.start > 0 ? money(line.start) : null,
-    state: !line.isDecided ? 'suggested' : rates.typical.length === rates.all ? 'typical' : 'stands',
-    tax: priceTaxWords(offer.taxMode, offer.tax, formatter),
-    withoutTax: terms.inside > 0 ? `${money(line.eachWithoutTax)} without tax` : null,
-    pay: format(offer.payPerHour),
-    selling: sellingWords(offer.selling),
-    asksForSelling: offer.selling.kind === 'notSaid',
-    sellingShare: sellingShareWords(offer.selling, piece, formatter),
-    margin: formatter.share(offer.margin),
-    total: offer.total && money(terms.inside > 0 ? offer.total.with : offer.total.without),
-    totalFor: `for ${formatter.number(offer.pieces, 0)}`,
-    totalTax: totalTaxWords(offer, money),
-    typicalWords: typicalFiguresWords(rates.typical.length, rates.all),
-    firstTypical: rates.typical[0] ?? null,
+    price: format(amounts.each),
+    start: amounts.start > 0 ? format(amounts.start) : null,
+    state: !amounts.isDecided ? 'suggested' : amounts.typical === amounts.rates ? 'typical' : 'stands',
+    tax: priceTaxWords(amounts.taxMode, amounts.tax, formatter),
+    withoutTax: amounts.hasTaxInside ? `${format(amounts.eachWithoutTax)} without tax` : null,
+    pay: format(amounts.payPerHour),
+    selling: sellingWords(amounts.selling),
+    asksForSelling: amounts.selling.kind === 'notSaid',
+    sellingShare: sellingShareWords(amounts.selling, piece, formatter),
+    margin: formatter.share(amounts.margin),
+    total: total && format(amounts.hasTaxInside ? total.with : total.without),
+    totalFor: `for ${formatter.number(pieces, 0)}`,
+    totalTax: totalTaxWords(amounts, format),
+    typicalWords: typicalFiguresWords(amounts.typical, amounts.rates),
+    firstTypical,
     marks,
     flag,
     startShare,

@@ -2,6 +2,7 @@
 
 import { useRef } from 'react';
 import { useLetterPx } from '@/app/_charts/useLetterPx';
+import { useNear } from '@/app/_charts/useNear';
 import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
@@ -32,8 +33,9 @@ const MOST_LABELS = 4;
 
 /** Order total against quantity: the list over what each order must bring. */
 export function PriceStairs({ stairs, asked, isOwn, hasTaxInside, targetMargin, voice }: PriceStairsProps) {
-  const chart = useLazy(lazyStairChart);
   const frame = useRef<HTMLDivElement>(null);
+  // Much code that holds a phone up for a third of a second, and nobody sees before scrolling there.
+  const chart = useLazy(lazyStairChart, useNear(frame));
   const widthPx = useWidth(frame, 560);
   const letterPx = useLetterPx();
   const { context, currency, piece } = voice;

@@ -1,8 +1,9 @@
 'use client';
 
-import { useCallback, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useRef, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { IndexSheetContext } from '@/app/_docket/common/indexSheet';
+import { useInTurn } from '@/app/_docket/common/useInTurn';
 import { useJob } from '@/app/_docket/common/useJob';
 import { JobHead } from '@/app/_docket/head/JobHead';
 import { JobPriceBar } from '@/app/_docket/head/JobPriceBar';
@@ -25,11 +26,18 @@ const lazyChecksSection = lazy(() =>
   import('@/app/_docket/checks/ChecksSection').then(({ ChecksSection }) => ChecksSection),
 );
 
+type DocketSectionsProps = Readonly<{
+  /** Stands for the head until the sums are made; null where the head makes its own way. */
+  sent: ReactNode;
+}>;
+
 /** The docket of a job: its head, the price in sight, the index, and the sections on one slip. */
-export function DocketSections() {
+export function DocketSections({ sent }: DocketSectionsProps) {
   const { jobId, isChecked, failure, show } = useJob();
   const checks = useLazy(lazyChecksSection);
   const ChecksSection = checks.kind === 'here' ? checks.value : null;
+  // Not before the first answer: the checks and the figures would push each other about while they fill.
+  const drawn = useInTurn(isChecked ? 3 : 1);
   const content = useRef<HTMLDivElement>(null);
   const states = useSectionStates();
   const current = useCurrentSection(content);
@@ -38,9 +46,13 @@ export function DocketSections() {
   const openSheet = useCallback(() => setSheetOpen(true), []);
   return (
     <IndexSheetContext value={openSheet}>
-      <JobHead />
-      {failure !== null && <DocketFailure failure={failure} />}
-      <JobPriceBar />
+      {sent ?? (
+        <>
+          <JobHead />
+          {failure !== null && <DocketFailure failure={failure} />}
+          <JobPriceBar />
+        </>
+      )}
       <div className={styles.frame}>
         <SectionIndex
           states={states}
@@ -50,13 +62,12 @@ export function DocketSections() {
         />
         <div className={styles.content} ref={content}>
           <Card>
-            <JobSection />
-            {/* Not before the first answer: they would push each other about while they fill. */}
-            {isChecked && ChecksSection !== null && <ChecksSection />}
-            {isChecked && checks.kind === 'missing' && (
+            {drawn > 0 && <JobSection />}
+            {drawn > 1 && ChecksSection !== null && <ChecksSection />}
+            {drawn > 1 && checks.kind === 'missing' && (
               <PartMissing what="The part with the checks" missing={checks} />
             )}
-            <LazyFigureSections isWanted={isChecked && checks.kind !== 'coming'} />
+            <LazyFigureSections isWanted={drawn > 2 && checks.kind !== 'coming'} />
           </Card>
         </div>
       </div>

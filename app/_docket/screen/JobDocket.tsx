@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { Carry } from '@/app/_copies/Carry';
 import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
 import { PrintedJobSheet } from '@/app/_docket/jobSheet/PrintedJobSheet';
@@ -17,30 +17,40 @@ import { JobNotHere } from './JobNotHere';
 import { JobProvider } from './JobProvider';
 import { lastJob } from './lastJob';
 
+type JobDocketProps = Readonly<{
+  jobId: string;
+  workspace: Workspace;
+  /** The head of this job as the page was sent with it, to stand until the sums are made. */
+  sent?: ReactNode;
+}>;
+
 /** One job from top to bottom, in the order of the work; or word that it is not here. */
-export function JobDocket({ jobId, workspace }: Readonly<{ jobId: string; workspace: Workspace }>) {
+export function JobDocket({ jobId, workspace, sent = null }: JobDocketProps) {
   const input = useJobInput(workspace, jobId);
   return input === null ? (
     <JobNotHere jobId={jobId} workspace={workspace} />
   ) : (
-    <DocketOfJob key={jobId} {...{ jobId, workspace, input }} />
+    <DocketOfJob key={jobId} {...{ jobId, workspace, input, sent }} />
   );
 }
 
 // Helpers
 
-type DocketOfJobProps = Readonly<{ jobId: string; workspace: Workspace; input: JobInput }>;
+type DocketOfJobProps = Required<JobDocketProps> & Readonly<{ input: JobInput }>;
 
 /** A job that is there, with its answer from the worker; remembered as the one last looked at, an example under its band. */
-function DocketOfJob({ jobId, workspace, input }: DocketOfJobProps) {
+function DocketOfJob({ jobId, workspace, input, sent }: DocketOfJobProps) {
   const priced = usePricedJob(input);
+  const head = priced.answer === null && priced.failure === null ? sent : null;
   useEffect(() => lastJob.remember(jobId), [jobId]);
   return (
     <>
-      {exampleJobIds.includes(jobId) && <ExampleBand isFirst={isExampleWorkshop(input.workshop)} />}
+      {head === null && exampleJobIds.includes(jobId) && (
+        <ExampleBand isFirst={isExampleWorkshop(input.workshop)} />
+      )}
       <JobProvider {...{ jobId, workspace, input, priced }}>
         <PrintedJobSheet>
-          <DocketSections />
+          <DocketSections sent={head} />
           <p className={styles.paper}>
             On paper: <JobSheetLink jobId={jobId} />
           </p>

@@ -1,6 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { Offer, Selling } from '@/lib/price/offer';
-import type { MinorUnits } from '@/shared/money';
 import type { Channel } from '@/shared/schemas/workshop';
 
 /** @returns how the price stands to tax, as it is said beside the price. */
@@ -52,13 +51,21 @@ export function sellingShareWords(
   return `A ${one} bears ${[...minutes, ...money].join(' and ')}.`;
 }
 
-/** @returns what is said of tax after the total of an order; null where there is none to tell. */
-export function totalTaxWords(
-  { total, taxMode }: Pick<Offer, 'total' | 'taxMode'>,
-  money: (minor: MinorUnits) => string,
+/**
+ * @param total in whatever `money` writes
+ * @returns what is said of tax after the total of an order; null where there is none to tell
+ */
+export function totalTaxWords<Amount>(
+  { total, taxMode }: { readonly total: Totals<Amount> | null } & Pick<Offer, 'taxMode'>,
+  money: (amount: Amount) => string,
 ): string | null {
   if (total === null || taxMode === null || taxMode === 'none') return null;
   return taxMode === 'inside' ? `${money(total.tax)} of it is tax` : `with tax ${money(total.with)}`;
+}
+
+interface Totals<Amount> {
+  readonly tax: Amount;
+  readonly with: Amount;
 }
 
 /** @returns how many of the figures a price stands on nobody has told yet. */

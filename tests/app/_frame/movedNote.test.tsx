@@ -41,7 +41,7 @@ const setName = (name: string) =>
       { do: 'change', kind: 'job', id: 'club-order', to: (job) => ({ ...job, name }) },
     ]),
   );
-const press = (name: RegExp) => userEvent.click(screen.getByRole('button', { name }));
+const press = async (name: RegExp) => userEvent.click(await screen.findByRole('button', { name }));
 
 it('undo says what it undid and where, and leads to the field', async () => {
   setPrice(17);

@@ -30,11 +30,19 @@ describe('Shell', () => {
   });
 
   it('starts with a link past the header, to the content', async () => {
-    render(<Shell status="kept">the docket</Shell>);
+    render(<Shell>the docket</Shell>);
     await userEvent.tab();
     expect(screen.getByRole('link', { name: 'Skip to the content' })).toHaveFocus();
     expect(document.getElementById('content')).toBe(screen.getByRole('main'));
-    expect(screen.getByRole('banner')).toHaveTextContent('kept');
+  });
+
+  it('gives the end of the header to whoever tells what is kept', () => {
+    const place: { end: HTMLElement | null } = { end: null };
+    const take = (end: HTMLElement | null) => {
+      place.end = end;
+    };
+    render(<Shell status={take}>the docket</Shell>);
+    expect(screen.getByRole('banner')).toContainElement(place.end);
   });
 });
 

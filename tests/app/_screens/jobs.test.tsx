@@ -3,7 +3,7 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { FrontDoor } from '@/app/_jobs/FrontDoor';
+import { FrontScreen } from '@/app/_jobs/FrontScreen';
 import { JobScreen } from '@/app/_jobs/JobScreen';
 import { JobsScreen } from '@/app/_jobs/JobsScreen';
 import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, opening, screenStore } from './screens';
@@ -32,9 +32,9 @@ afterEach(() => {
 /** The id a pushed address names. */
 const pushed = (): string => push.mock.lastCall?.[0].replace('/jobs/', '') ?? '';
 
-describe('FrontDoor', () => {
+describe('FrontScreen', () => {
   it('shows the finished example at once on a first visit, and says that it is one', async () => {
-    await enter(<FrontDoor />);
+    await enter(<FrontScreen sent={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of club-order');
     expect(screen.getByText(/This is an invented example/)).toBeVisible();
     expect(screen.getByRole('link', { name: 'start your own workshop' })).toHaveAttribute('href', '/start');
@@ -43,13 +43,13 @@ describe('FrontDoor', () => {
   it('shows the job last looked at after that', async () => {
     await enter(<JobScreen jobId="fair-mugs" />);
     cleanup();
-    await enter(<FrontDoor />);
+    await enter(<FrontScreen sent={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
   });
 
   it('falls back to the example where the job last looked at is gone', async () => {
     localStorage.setItem('pressminute-last-job', 'gone');
-    await enter(<FrontDoor />);
+    await enter(<FrontScreen sent={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of club-order');
   });
 });
@@ -66,7 +66,7 @@ describe('JobScreen', () => {
     cleanup();
     await enter(<JobScreen jobId="gone" />);
     cleanup();
-    await enter(<FrontDoor />);
+    await enter(<FrontScreen sent={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
   });
 

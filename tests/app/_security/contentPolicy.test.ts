@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import { dataPolicy, filePolicy, pagePolicy } from '@/app/_security/contentPolicy';
 
 test('the policy of a page names every source it may use, and starts from none', () => {
-  expect(pagePolicy('abc', false).split('; ')).toEqual([
+  expect(pagePolicy('abc', ['sha256-def='], false).split('; ')).toEqual([
     "default-src 'none'",
-    "script-src 'self' 'nonce-abc'",
+    "script-src 'self' 'nonce-abc' 'sha256-def='",
     "style-src 'self'",
     "img-src 'self' blob: data:",
     "font-src 'self'",
@@ -19,8 +19,8 @@ test('the policy of a page names every source it may use, and starts from none',
 });
 
 test('only the development server may evaluate text and style inline', () => {
-  expect(pagePolicy('abc', true)).toContain("'unsafe-eval'");
-  for (const policy of [pagePolicy('abc', false), filePolicy, dataPolicy]) {
+  expect(pagePolicy('abc', [], true)).toContain("'unsafe-eval'");
+  for (const policy of [pagePolicy('abc', [], false), filePolicy, dataPolicy]) {
     expect(policy).not.toContain('unsafe');
     expect(policy).not.toMatch(/https?:|\*/);
   }

@@ -9,10 +9,20 @@ export async function priced(page: Page): Promise<void> {
 /** Waits until every section of the docket has its figures and the curve its drawing: the page at its full length. */
 export async function filled(page: Page): Promise<void> {
   await priced(page);
-  await section(page, 'Batch').locator('svg[data-chart]').waitFor();
+  await drawn(page);
   // The last section of figures is the last to be worked out.
   await section(page, 'Ways of selling').getByText('best;', { exact: false }).waitFor();
   await expect.poll(() => page.locator('main [aria-busy="true"]').count()).toBe(0);
+}
+
+/** The curve is drawn once it comes near the screen; the reader stays where they are. */
+async function drawn(page: Page): Promise<void> {
+  const curve = section(page, 'Batch');
+  await curve.waitFor();
+  const before = await page.evaluate(() => window.scrollY);
+  await curve.scrollIntoViewIfNeeded();
+  await curve.locator('svg[data-chart]').waitFor();
+  await page.evaluate((y) => window.scrollTo(0, y), before);
 }
 
 /** What the price bar says, in one line. */

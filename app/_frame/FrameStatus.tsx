@@ -1,0 +1,74 @@
+'use client';
+
+import { createPortal } from 'react-dom';
+import { HeaderCopy } from '@/app/_copies/HeaderCopy';
+import { useCopyStanding } from '@/app/_copies/useCopyStanding';
+import { useAskToKeep } from '@/app/_copies/useStoragePromise';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
+import { NewerVersion } from '@/app/_offline/NewerVersion';
+import { NoNetwork } from '@/app/_offline/NoNetwork';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { MovedNote } from './MovedNote';
+import { OverwrittenNote } from './OverwrittenNote';
+import { SaveStatus } from './SaveStatus';
+import { UndoRedo } from './UndoRedo';
+import { useMoves } from './useMoves';
+import { useUndoKeys } from './useUndoKeys';
+
+type FrameStatusProps = Readonly<{
+  /** The end of the header. */
+  place: HTMLElement;
+}>;
+
+/** What is kept, undo and redo at the end of the header, and the notes of what they did. */
+export function FrameStatus({ place }: FrameStatusProps) {
+  const workspace = useWorkspace();
+  const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = workspace;
+  const { moved, onUndo, onRedo, onSeen } = useMoves({ undo, redo, undoLabel, redoLabel });
+  useUndoKeys(onUndo, onRedo);
+  const locale = usableLocale(workshop?.locale ?? 'en');
+  const standing = useCopyStanding(workspace);
+  useAskToKeep(status === 'ready' && kept.state === 'kept' && standing.state !== 'nothingOwn');
+  const isTold = standing.state !== 'nothingOwn' && standing.isDue && kept.state !== 'notKept';
+  return (
+    <>
+      {status === 'ready' &&
+        createPortal(
+          <>
+            <NoNetwork />
+            <UndoRedo
+              undo={undoLabel}
+              redo={redoLabel}
+              onUndo={() => void onUndo()}
+              onRedo={() => void onRedo()}
+            />
+            {!isTold && (
+              <SaveStatus
+                kept={
+                  kept.state === 'kept'
+                    ? { kind: 'kept', at: clock(kept.at, locale) }
+                    : kept.state === 'keeping'
+                      ? { kind: 'keeping' }
+                      : { kind: 'notKept', why: saveFailureWords[kept.why] }
+                }
+                onRetry={() => void retry()}
+              />
+            )}
+            <HeaderCopy workspace={workspace} standing={standing} isKept={kept.state === 'kept'} />
+          </>,
+          place,
+        )}
+      <NewerVersion isReady={status === 'ready'} />
+      <OverwrittenNote
+        fields={rest.overwritten}
+        documents={rest.documents}
+        onSeen={rest.acknowledgeOverwritten}
+      />
+      <MovedNote move={moved} workspace={rest} onSeen={onSeen} />
+    </>
+  );
+}
+
+const clock = (at: number, locale: string): string =>
+  new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(at);
