@@ -15,7 +15,7 @@ import { styleRule } from '@/tests/tools/floors/styleRule';
 const project = projectSources(fileURLToPath(new URL('..', import.meta.url)));
 
 /** The tables of rooms stand where people read them. */
-const guides = ['../DEVELOPERS.md', '../app/_docket/README.md'].map((path) =>
+const guides = ['../lib/README.md', '../app/README.md', '../app/_docket/README.md'].map((path) =>
   readFileSync(new URL(path, import.meta.url), 'utf8'),
 );
 

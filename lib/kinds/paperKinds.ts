@@ -14,7 +14,7 @@ const priceListVersion: KindDescriptor<PriceListVersion, 'issued'> = {
 /** Every kind of paper that goes out, under the name its records bear. */
 export const paperKinds = { priceListVersion } as const;
 
-export type PaperKind = keyof typeof paperKinds;
+type PaperKind = keyof typeof paperKinds;
 
 /** What a paper of each kind says. */
 export type PaperBodies = {

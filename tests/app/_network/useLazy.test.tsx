@@ -88,7 +88,10 @@ describe('a part of the page whose code is fetched when it is needed', () => {
 
   it('is told apart where the server no longer has it, and the page is offered anew once', async () => {
     const file = '/_next/static/chunks/drawing.js';
-    vi.stubGlobal('fetch', async (asked: string) => new Response(null, { status: asked === file ? 404 : 500 }));
+    vi.stubGlobal(
+      'fetch',
+      async (asked: string) => new Response(null, { status: asked === file ? 404 : 500 }),
+    );
     const code = lazy(async (): Promise<typeof Drawing> => {
       throw new Error(`Failed to load chunk ${file} from module 7`);
     });
