@@ -1,4 +1,4 @@
-import type { ShownPaper } from '@/app/_store/happenedView';
+import type { ShownPaper } from '@/app/_store/happenedState';
 import { sameItems } from '@/app/_store/sameItems';
 import { byNumber, newestVersion } from '@/lib/priceLists/versionOrder';
 import type { PriceListVersion } from '@/shared/schemas/priceList';

@@ -53,7 +53,7 @@ export function AppFrame({ children }: Readonly<{ children: ReactNode }>) {
         documents={rest.documents}
         onSeen={rest.acknowledgeOverwritten}
       />
-      <MovedNote move={moved} documents={rest.documents} jobs={rest.jobs} onSeen={onSeen} />
+      <MovedNote move={moved} workspace={rest} onSeen={onSeen} />
       <NumberLocale value={locale}>
         <MeasuresContext value={measures}>{children}</MeasuresContext>
       </NumberLocale>

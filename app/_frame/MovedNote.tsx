@@ -3,25 +3,27 @@
 import Link from 'next/link';
 import { usePathname } from 'next/navigation';
 import { documentAddress } from '@/app/_documents/documentAddress';
+import { entryAddress } from '@/app/_documents/entryAddress';
 import type { Workspace } from '@/app/_documents/useWorkspace';
-import type { MovedDocument } from '@/app/_store/documentsState';
+import type { MovedDocument, MovedEntry } from '@/app/_store/documentsState';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import { lostWords, movedWords } from '@/app/_words/store/movedWords';
 import { claimedName } from '@/lib/stored/claimedName';
+import { isPlainObject } from '@/lib/stored/sameValue';
 import styles from './MovedNote.module.css';
 import type { Move } from './useMoves';
 
 type MovedNoteProps = Readonly<{
   move: Move | null;
-  documents: Workspace['documents'];
-  jobs: Workspace['jobs'];
+  workspace: Pick<Workspace, 'documents' | 'jobs' | 'blanks' | 'papers'>;
   onSeen: () => void;
 }>;
 
 /** Says what undo took back or redo made again, in which document, and leads there. */
-export function MovedNote({ move, documents, jobs, onSeen }: MovedNoteProps) {
+export function MovedNote({ move, workspace, onSeen }: MovedNoteProps) {
   const path = usePathname();
-  const told = move === null ? null : wordsOf(move, documents);
-  const address = move === null ? null : addressOf(move, documents, jobs);
+  const told = move === null ? null : wordsOf(move, workspace);
+  const address = move === null ? null : addressOf(move, workspace);
   return (
     <div role="status">
       {told !== null && (
@@ -56,21 +58,39 @@ const kindsInTurn: readonly MovedDocument['kind'][] = ['job', 'priceList', 'blan
 const inTurn = (moved: readonly MovedDocument[]): readonly MovedDocument[] =>
   moved.toSorted((one, other) => kindsInTurn.indexOf(one.kind) - kindsInTurn.indexOf(other.kind));
 
-function wordsOf({ direction, outcome }: Move, documents: Workspace['documents']): string {
+function wordsOf({ direction, outcome }: Move, { documents, papers }: MovedNoteProps['workspace']): string {
   if (outcome.state === 'lost') return lostWords(direction, outcome.label);
   const names = inTurn(outcome.moved).map(({ kind, id }) =>
     kind === 'workshop' ? 'the workshop' : claimedName(documents.find((document) => document.id === id)),
   );
-  return movedWords({ direction, label: outcome.label, names });
+  const { label, moved, entries } = outcome;
+  const numbered = entries.flatMap(({ entry, counts }) => {
+    const number = paperNumberOf(entry, papers);
+    return number === null ? [] : [{ number, counts }];
+  });
+  const onlyNoted =
+    moved.length === 0 &&
+    numbered.length === 0 &&
+    entries.length > 0 &&
+    entries.every(({ counts }) => counts === (direction === 'redo'));
+  return movedWords({ direction, label, names, papers: numbered, onlyNoted });
+}
+
+/** The number of the paper that an entry says went out; null for any other entry. */
+function paperNumberOf({ kind, body }: MovedEntry['entry'], papers: Workspace['papers']): string | null {
+  const id = kind === 'issuing' && isPlainObject(body) ? body.paperId : null;
+  const paper = Object.values(papers)
+    .flat()
+    .find((one) => one.id === id);
+  return paper === undefined ? null : paperNumberText(paper.number);
 }
 
 /** Where the first that is still there is seen. */
-function addressOf(
-  { outcome }: Move,
-  documents: Workspace['documents'],
-  jobs: Workspace['jobs'],
-): string | null {
+function addressOf({ outcome }: Move, workspace: MovedNoteProps['workspace']): string | null {
   if (outcome.state === 'lost') return null;
+  const { documents, jobs } = workspace;
   const there = inTurn(outcome.moved).find(({ id }) => documents.some((document) => document.id === id));
-  return there === undefined ? null : documentAddress(there, jobs);
+  if (there !== undefined) return documentAddress(there, jobs);
+  const [noted] = outcome.entries;
+  return noted === undefined ? null : entryAddress(noted.entry, workspace);
 }

@@ -7,6 +7,7 @@ import { useWorkspace, type Workspace } from '@/app/_documents/useWorkspace';
 import { storeFailedWords } from '@/app/_words/store/storeFailedWords';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { LostWorkshop } from './LostWorkshop';
+import { WipedWorkshop } from './WipedWorkshop';
 import styles from './WithWorkspace.module.css';
 
 /** The maker's documents once they are open, with a workshop among them. */
@@ -38,6 +39,8 @@ export function WithWorkspace({
           </Button>
         </div>
       );
+    case 'wiped':
+      return <WipedWorkshop onBeginAgain={workspace.beginAgain}>{null}</WipedWorkshop>;
     case 'ready':
       return (
         <FormerThingsContext value={former}>

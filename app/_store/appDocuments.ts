@@ -8,6 +8,7 @@ import { firstDocuments } from './firstDocuments';
 import { holdPage } from './holdPage';
 import { tabId } from './tabId';
 import { openTabMessages } from './tabMessages';
+import { visitMark } from './visitMark';
 import { watchPage } from './watchPage';
 
 const STORE_NAME = 'pressminute';
@@ -31,6 +32,7 @@ export function appDocuments(): DocumentStore<DocumentBodies> {
     openMessages: (onWrote) => openTabMessages(STORE_NAME, onWrote),
     watchPage,
     holdPage,
+    visits: visitMark,
     examples: {
       label: 'Example workshop',
       load: () => firstDocuments(new Date(), navigator.language),

@@ -4,7 +4,7 @@ import type { Entry, Paper } from '@/shared/schemas/happened';
 import { appendEntries, takingBack } from './appendEntries';
 import { arriveOnce } from './arriveOnce';
 import type { BackendTx, Row } from './backend';
-import { avoidLetters, readDevice } from './deviceIdentity';
+import { avoidLetters, partFromTwin, readDevice } from './deviceIdentity';
 import { enterHistory } from './enterHistory';
 import { keepUnreadable } from './keepUnreadable';
 import { outgoingTakers } from './outgoingTakers';
@@ -47,6 +47,8 @@ export interface Arrived {
   readonly ids: readonly string[];
   /** Papers and entries under whose id something else is here: what is here stays, what came is set aside. */
   readonly clashing: readonly { readonly kind: string; readonly id: string }[];
+  /** What came was numbered by a copy of this browser profile: this device has another id and letter from now on. */
+  readonly isRenamed: boolean;
 }
 
 /**
@@ -69,6 +71,11 @@ export async function arrive(
   await setAside(tx, [...drafts.aside, ...papers.clashing, ...entries.clashing, ...kept.aside], at);
   await tx.put('files', arriving.files);
   await tx.put('exchanged', arriving.exchanged);
+  const isRenamed = await partFromTwin(
+    tx,
+    [...arriving.papers, ...arriving.entries],
+    [...papers.clashing, ...entries.clashing],
+  );
   const own = (await readDevice(tx))?.id;
   await avoidLetters(
     tx,
@@ -92,5 +99,6 @@ export async function arrive(
       ...kept.ids,
     ],
     clashing: [...papers.clashing, ...entries.clashing].map(({ kind, id }) => ({ kind, id })),
+    isRenamed,
   };
 }

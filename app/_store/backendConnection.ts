@@ -11,6 +11,8 @@ interface BackendEvents {
   readonly onClosed: (why: Extract<SaveFailure, 'newerTabOpen' | 'connectionLost'>) => void;
 }
 export type BackendConnectionOptions = BackendEvents & {
+  /** Done first in every transaction that writes. */
+  readonly beforeWriting?: (tx: BackendTx) => Promise<void>;
   readonly openBackend: (on: BackendEvents) => Promise<BackendOpening>;
 };
 
@@ -62,7 +64,12 @@ export function createBackendConnection(options: BackendConnectionOptions): Back
   const attemptOnce: BackendConnection['attempt'] = async (mode, work) => {
     if (backend === null || closed !== null || ended) return failed(closed ?? 'connectionLost');
     try {
-      return ok(await backend.transact(mode, work));
+      return ok(
+        await backend.transact(mode, async (tx) => {
+          if (mode !== 'read') await options.beforeWriting?.(tx);
+          return work(tx);
+        }),
+      );
     } catch (error) {
       return failed(closed ?? saveFailureOf(error));
     }

@@ -18,6 +18,7 @@ import { openStore } from './openStore';
 import { absorb, readBackend } from './readBackend';
 import { replacingActions } from './replacingActions';
 import type { SaveFailure } from './saveFailure';
+import { settleRecords } from './settleRecords';
 import type { StoreCore } from './storeCore';
 import type { TabMessages } from './tabMessages';
 import { emptyTabState, isUnkept, shownDocuments, type TabState } from './tabState';
@@ -54,14 +55,25 @@ export function createDocumentStore<
   let reopening: Promise<void> | null = null;
   let messages: TabMessages | null = null;
   let stopWatching = (): void => undefined;
+  let beginsAgain = false;
+  let notedOwn: boolean | null = null;
 
   const hold = (next: Partial<TabState>): void => {
     const moved = next.documents !== undefined || next.pending !== undefined;
     tabState = { ...tabState, ...next };
     if (moved) shown = shownDocuments(tabState, registry, shown);
     state = viewOf(tabState, shown, happened(tabState), { registry, tab, now: now() }, state);
+    noteVisit();
     options.holdPage?.(isUnkept(tabState, connection.onlyInMemory() !== null));
     for (const listener of listeners) listener();
+  };
+  /** Once the example is touched there is something of the maker's own. */
+  const noteVisit = (): void => {
+    const { status, kept, steps } = tabState;
+    if (status.status !== 'ready' || kept.state !== 'kept' || connection.onlyInMemory() !== null) return;
+    const holdsOwn = steps.length > 0;
+    if (holdsOwn !== notedOwn) options.visits?.note({ at: now(), holdsOwn });
+    notedOwn = holdsOwn;
   };
   const notKept = (why: SaveFailure): SaveState => ({ state: 'notKept', why });
   const settledKept = (why: SaveFailure | null): SaveState => {
@@ -76,6 +88,7 @@ export function createDocumentStore<
 
   const connection = createBackendConnection({
     openBackend: options.openBackend,
+    beforeWriting: (tx) => settleRecords(tx, registry),
     onWaiting: () => {
       if (tabState.status.status === 'opening')
         hold({ status: { status: 'opening', waitingFor: 'otherTab' } });
@@ -84,6 +97,7 @@ export function createDocumentStore<
   });
 
   const refresh = async (ids: readonly string[] | null): Promise<void> => {
+    if (tabState.status.status === 'wiped') return reopen();
     if (tabState.status.status !== 'ready') return;
     // A failed look changes nothing: the next write tells what is wrong.
     const reading = await connection.attempt('read', (tx) => readBackend(tx, kinds, ids, tabState));
@@ -114,7 +128,10 @@ export function createDocumentStore<
   });
 
   const reopen = (): Promise<void> => {
-    reopening ??= openStore({ ...options, connection, tabState: () => tabState, hold, settledKept })
+    reopening ??= openStore({
+      ...{ ...options, connection, hold, settledKept, rereadAfter, beginsAgain },
+      tabState: () => tabState,
+    })
       .then(() => (tabState.pending.length > 0 ? queue.flush() : undefined))
       .finally(() => {
         reopening = null;
@@ -137,7 +154,8 @@ export function createDocumentStore<
 
   const rereadAfter = async (ids: readonly string[]): Promise<void> => {
     const reading = await connection.attempt('read', (tx) => readBackend(tx, kinds, null, tabState));
-    if (reading.ok) hold(absorb(tabState, reading.value));
+    const status = tabState.status.status === 'wiped' ? ({ status: 'ready' } as const) : tabState.status;
+    if (reading.ok) hold({ ...absorb(tabState, reading.value), status });
     tell(ids);
   };
 
@@ -162,6 +180,10 @@ export function createDocumentStore<
     retry: async () => {
       if (tabState.status.status !== 'ready' || tabState.kept.state === 'notKept') await reopen();
       if (tabState.status.status === 'ready') await queue.flush();
+    },
+    beginAgain: () => {
+      beginsAgain = true;
+      return reopen();
     },
     fill: async (documents) => {
       const first = newDocuments(documents, registry, now());

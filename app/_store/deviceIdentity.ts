@@ -53,6 +53,37 @@ export async function avoidLetters(tx: BackendTx, taken: readonly string[]): Pro
   await tx.put('meta', [{ ...row, letter }]);
 }
 
+/** Of an entry or a paper, what tells where it was numbered. */
+interface Numbered {
+  readonly device: string;
+  readonly count: number;
+}
+
+/**
+ * A browser profile that was copied goes on counting in two places under one id. What the other wrote tells: it bears
+ * our own id, and a number that was never given here or one under which something else stands. From then on this
+ * device numbers under another id and letter.
+ *
+ * @param came entries and papers that came from elsewhere
+ * @param clashing those of them that find something else under their id
+ * @returns whether it did
+ */
+export async function partFromTwin(
+  tx: BackendTx,
+  came: readonly Numbered[],
+  clashing: readonly Numbered[],
+): Promise<boolean> {
+  const row = await readRow(tx);
+  if (row === null) return false;
+  const isOfTwin =
+    clashing.some(({ device }) => device === row.id) ||
+    came.some(({ device, count }) => device === row.id && count > row.count);
+  if (!isOfTwin) return false;
+  await tx.put('meta', [newDevice()]);
+  await avoidLetters(tx, [row.letter]);
+  return true;
+}
+
 // Helpers
 
 async function readRow(tx: BackendTx): Promise<DeviceRow | null> {

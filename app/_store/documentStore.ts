@@ -20,6 +20,7 @@ import type { FullBackup } from './fullBackup';
 import type { NewPaper } from './issuePaper';
 import type { NewDocument } from './newDocuments';
 import type { TabMessages } from './tabMessages';
+import type { VisitMark } from './visitMark';
 import type { PageEvents } from './watchPage';
 
 export interface DocumentStoreOptions<
@@ -38,6 +39,8 @@ export interface DocumentStoreOptions<
   readonly watchPage: (on: PageEvents) => () => void;
   /** Told whether something would be lost with the page. */
   readonly holdPage?: (isHeld: boolean) => void;
+  /** What is known of earlier visits apart from the store. */
+  readonly visits?: VisitMark;
   /** What a store that never held anything starts with, and the words for putting it there. */
   readonly examples?: {
     readonly label: string;
@@ -85,6 +88,8 @@ export interface DocumentActions<
   readonly redo: () => Promise<MoveOutcome>;
   /** Tries again to open the store and to keep what is not kept. */
   readonly retry: () => Promise<void>;
+  /** Begins with the example in a store that was wiped. */
+  readonly beginAgain: () => Promise<void>;
   /** Puts documents into a store that has never held any; tells whether it did. */
   readonly fill: (documents: readonly NewDocument<Kinds>[]) => Promise<boolean>;
   /**

@@ -10,7 +10,7 @@ import type { Arrived } from './arrive';
 import type { Overwritten } from './commitEdit';
 import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
-import type { EntriesByKind, PapersByKind } from './happenedView';
+import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { SaveFailure } from './saveFailure';
 
@@ -24,6 +24,8 @@ export type SaveState =
 export type StoreStatus =
   | { readonly status: 'opening'; readonly waitingFor: 'storage' | 'otherTab' }
   | { readonly status: 'ready' }
+  /** The maker's own things were here at the last visit, and the store is empty: the browser has cleared it. */
+  | { readonly status: 'wiped'; readonly since: number }
   | {
       readonly status: 'failed';
       /** `examplesMissing`: what a first visit starts with could not be fetched. */
@@ -104,7 +106,7 @@ export type ReplaceOutcome =
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ArriveOutcome =
-  | { readonly state: 'arrived'; readonly clashing: Arrived['clashing'] }
+  | ({ readonly state: 'arrived' } & Pick<Arrived, 'clashing' | 'isRenamed'>)
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type IssueOutcome =

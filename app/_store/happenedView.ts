@@ -1,24 +1,11 @@
-import { entriesInForce, inOrder } from '@/lib/stored/entriesInForce';
+import { inForceAmong, inOrder } from '@/lib/stored/entriesInForce';
+import { type EntryOrder, emptyOrder, withEntries } from '@/lib/stored/entryOrder';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { EntriesByKind, PapersByKind, ShownPaper } from './happenedState';
 import { sameItems } from './sameItems';
 import type { TabState } from './tabState';
-
-/** The entries that count, by kind and in the one order. */
-export type EntriesByKind<Entries extends Bodies> = {
-  readonly [Kind in keyof Entries & string]: readonly Entry<Kind, Entries[Kind]>[];
-};
-
-/** A paper, and whether it was taken back after it went out. */
-export type ShownPaper<Kind extends string = string, Body = unknown> = Paper<Kind, Body> & {
-  readonly withdrawn: boolean;
-};
-
-/** The papers by kind and in the order they were issued in. */
-export type PapersByKind<Papers extends Bodies> = {
-  readonly [Kind in keyof Papers & string]: readonly ShownPaper<Kind, Papers[Kind]>[];
-};
 
 /** What screens see of entries and papers. */
 export interface HappenedView<Papers extends Bodies, Entries extends Bodies> {
@@ -37,6 +24,7 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
   let waiting: readonly Entry[] = [];
   let entries: Readonly<Record<string, readonly Entry[]>> = {};
   let papers: Readonly<Record<string, readonly ShownPaper[]>> = {};
+  let order: EntryOrder<Entry> = emptyOrder;
   let view: HappenedView<Papers, Entries> | null = null;
   return (tabState) => {
     const pending = sameItems(
@@ -50,8 +38,9 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
       seen.papers === tabState.papers &&
       seen.device === tabState.device;
     if (isSame && view !== null) return view;
-    const all = [...tabState.entries.values(), ...pending];
-    const inForce = entriesInForce(all);
+    if (seen?.entries !== tabState.entries) order = orderOf(order, tabState.entries, seen?.entries);
+    const all = withEntries(order, pending).entries;
+    const inForce = inForceAmong(all);
     entries = byKind(Object.keys(entryKinds), inForce, entries);
     papers = byKind(Object.keys(paperKinds), shownPapers(tabState.papers, inForce, papers), papers);
     [seen, waiting] = [tabState, pending];
@@ -65,6 +54,18 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
 }
 
 // Helpers
+
+/** Nearly always a few entries came to thousands that are in order already. */
+function orderOf(
+  before: EntryOrder<Entry>,
+  entries: TabState['entries'],
+  seen: TabState['entries'] = new Map(),
+): EntryOrder<Entry> {
+  const fresh = [...entries.values()].filter((entry) => seen.get(entry.id) !== entry);
+  return fresh.length + seen.size === entries.size
+    ? withEntries(before, fresh)
+    : withEntries(emptyOrder, [...entries.values()]);
+}
 
 function byKind<Item extends { readonly kind: string }>(
   kinds: readonly string[],

@@ -1,14 +1,14 @@
 import { changedPath } from '@/lib/stored/changedPath';
-import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
+import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import { nextRedo, nextUndo, turnStep } from '@/lib/stored/history';
-import { readBody } from '@/lib/stored/readBody';
-import { entryOf, type Registry, type StoreKinds } from '@/lib/stored/registry';
-import { readSteps, type Step, type StepContent, stepContentSchema } from '@/lib/stored/step';
+import type { StoreKinds } from '@/lib/stored/registry';
+import { readSteps, type Step } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import { type Appended, appendEntries, takingBack } from './appendEntries';
 import { applyToStored, type Refused } from './applyToStored';
 import type { BackendTx } from './backend';
 import type { MovedDocument } from './documentsState';
+import { readStepContent } from './readStepContent';
 
 export interface HistoryMove {
   readonly direction: 'undo' | 'redo';
@@ -48,7 +48,7 @@ export async function moveInHistory(
     return steps.map((other) => (other.seq === to.seq ? to : other));
   };
 
-  const content = await readContent(tx, step.seq, registry);
+  const content = await readStepContent(tx, step.seq, registry);
   const changes = content?.changes.map((change) => towards(direction, change)) ?? null;
   const outcome =
     changes === null ? null : await applyToStored(tx, registry, changes, { at, revives: false });
@@ -115,23 +115,3 @@ const towards = (direction: HistoryMove['direction'], change: DocumentChange): D
   direction === 'redo'
     ? change
     : { ...change, before: change.after, after: change.before ?? { ...change.after, deleted: true } };
-
-async function readContent(tx: BackendTx, seq: number, registry: Registry): Promise<StepContent | null> {
-  const content = stepContentSchema.safeParse((await tx.get('contents', [seq]))[0]);
-  if (!content.success) return null;
-  const changes: DocumentChange[] = [];
-  for (const change of content.data.changes) {
-    const before = change.before === null ? null : broughtUp(change.before, change.kind, registry);
-    const after = broughtUp(change.after, change.kind, registry);
-    if (after === undefined || before === undefined) return null;
-    changes.push({ ...change, before, after });
-  }
-  return { ...content.data, changes };
-}
-
-function broughtUp(snapshot: Snapshot, kind: Stored['kind'], registry: Registry): Snapshot | undefined {
-  const entry = entryOf(registry, kind);
-  if (entry === undefined) return undefined;
-  const body = readBody(snapshot.body, snapshot.version, entry);
-  return body.ok ? { ...snapshot, version: entry.version, body: body.value } : undefined;
-}

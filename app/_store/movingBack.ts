@@ -1,5 +1,7 @@
 import { changedPath } from '@/lib/stored/changedPath';
 import type { Bodies } from '@/lib/stored/registry';
+import { takenBy } from '@/lib/stored/takeBack';
+import type { Entry } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { MovedEntry, MoveOutcome } from './documentsState';
 import { type HistoryMove, moveInHistory } from './moveInHistory';
@@ -28,14 +30,26 @@ export function movingBack<Kinds extends Bodies>(
         id,
         path: changedPath(before?.body, after.body),
       })),
-      entries: (moving.entries ?? []).map((entry) => ({ entry, counts: direction === 'redo' })),
+      entries: (moving.entries ?? []).map((entry) => movedEntry(entry, direction === 'redo')),
     };
   };
 
+  /** What was taken back by the step counts again, where that is undone. */
+  const movedEntry = (first: Entry, doesCount: boolean): MovedEntry => {
+    let [entry, counts] = [first, doesCount];
+    // By hand several may take each other back in a ring.
+    const seen = new Set<Entry>();
+    for (let target = targetOf(entry); target !== undefined && !seen.has(target); target = targetOf(entry)) {
+      seen.add(target);
+      [entry, counts] = [target, !counts];
+    }
+    return { entry, counts };
+  };
+  const targetOf = (entry: Entry): Entry | undefined => tabState().entries.get(takenBy(entry) ?? '');
   const movedEntries = (ids: readonly string[], counts: boolean): readonly MovedEntry[] =>
     ids.flatMap((id) => {
       const entry = tabState().entries.get(id);
-      return entry === undefined ? [] : [{ entry, counts }];
+      return entry === undefined ? [] : [movedEntry(entry, counts)];
     });
 
   const move = async (direction: HistoryMove['direction']): Promise<MoveOutcome> => {

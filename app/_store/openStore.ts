@@ -5,19 +5,23 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { BackendConnection } from './backendConnection';
 import type { DocumentStoreOptions } from './documentStore';
 import type { SaveState } from './documentsState';
-import { dropUnusedFiles } from './dropUnusedFiles';
 import { fillEmpty, isEmpty } from './fillEmpty';
 import { newDocuments } from './newDocuments';
 import { absorb, readBackend } from './readBackend';
 import type { SaveFailure } from './saveFailure';
+import { settleOld, tidyFiles } from './settleOld';
 import type { TabState } from './tabState';
 
 type OpenStoreOptions<Kinds extends Bodies> = StoreKinds &
-  Pick<DocumentStoreOptions<Kinds>, 'examples' | 'now'> & {
+  Pick<DocumentStoreOptions<Kinds>, 'examples' | 'now' | 'visits'> & {
     readonly connection: BackendConnection;
     readonly tabState: () => TabState;
     readonly hold: (next: Partial<TabState>) => void;
     readonly settledKept: (why: SaveFailure | null) => SaveState;
+    /** Looks anew at everything, and has the other tabs look at these. */
+    readonly rereadAfter: (ids: readonly string[]) => Promise<void>;
+    /** The maker has seen that the store is empty, and begins again with the example. */
+    readonly beginsAgain: boolean;
   };
 
 /** Opens the store for the first time or again, fills it on the first visit and reads all of it. */
@@ -33,6 +37,10 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
   }
   const first = isAgain ? nothingToAdd : await firstFilling(options).catch(() => null);
   if (first === null) return hold({ status: { status: 'failed', why: 'examplesMissing' } });
+  if (first.wipedSince !== null) {
+    return hold({ status: { status: 'wiped', since: first.wipedSince }, kept: settledKept(null) });
+  }
+  const unkept = first.why ?? (await settleOld(connection, options.registry));
   const reading = await connection.attempt('read', (tx) => readBackend(tx, options, null, tabState()));
   if (!reading.ok) {
     return hold(
@@ -42,19 +50,20 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
   hold({
     ...absorb(tabState(), reading.value),
     status: { status: 'ready' },
-    kept: settledKept(first.why),
+    kept: settledKept(unkept),
     pending: [...tabState().pending, ...first.pending],
   });
-  // What could not be cleared today can be tomorrow.
-  const files = isAgain ? null : await connection.attempt('read', async (tx) => tx.keys('files'));
-  if (files?.ok && files.value.length > 0) await connection.attempt('write', dropUnusedFiles);
+  if (isAgain || !(await tidyFiles(connection))) return;
+  await options.rereadAfter([...tabState().documents.keys()]);
 }
 
 interface FirstFilling {
   readonly pending: TabState['pending'];
   readonly why: SaveFailure | null;
+  /** When the maker's own things were last here, where the store has lost them; null where it has not. */
+  readonly wipedSince: number | null;
 }
-const nothingToAdd: FirstFilling = { pending: [], why: null };
+const nothingToAdd: FirstFilling = { pending: [], why: null, wipedSince: null };
 
 async function firstFilling<Kinds extends Bodies>({
   connection,
@@ -62,10 +71,17 @@ async function firstFilling<Kinds extends Bodies>({
   registry,
   entryKinds,
   now,
+  visits,
+  beginsAgain,
 }: OpenStoreOptions<Kinds>): Promise<FirstFilling> {
   if (examples === undefined) return nothingToAdd;
   const empty = await connection.attempt('read', isEmpty);
   if (!empty.ok || !empty.value) return nothingToAdd;
+  const last = visits?.last() ?? null;
+  // A store that cannot be opened has lost nothing.
+  if (last?.holdsOwn === true && !beginsAgain && connection.onlyInMemory() === null) {
+    return { ...nothingToAdd, wipedSince: last.at };
+  }
   const documents = newDocuments(await examples.load(), registry, now());
   const entries = prepareEntries((await examples.loadEntries?.()) ?? [], entryKinds, () => false);
   if (!entries.ok) throw new BadExample(JSON.stringify(entries.problem));
@@ -75,6 +91,7 @@ async function firstFilling<Kinds extends Bodies>({
   if (filled.ok) return nothingToAdd;
   // Not even the examples could be kept: they are shown all the same, and kept once that works.
   return {
+    ...nothingToAdd,
     pending: [
       {
         label: examples.label,

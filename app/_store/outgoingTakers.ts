@@ -2,7 +2,6 @@ import { takenBackAmong } from '@/lib/stored/entriesInForce';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { TAKE_BACK, takenBy, undoesArrival } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
-import type { ArrivalMode } from './arrive';
 
 type Taking = Pick<Entry, 'id' | 'device' | 'count' | 'at' | 'kind' | 'body'>;
 
@@ -17,7 +16,7 @@ type Taking = Pick<Entry, 'id' | 'device' | 'count' | 'at' | 'kind' | 'body'>;
 export function outgoingTakers(
   rows: readonly unknown[],
   came: readonly Entry[],
-  mode: ArrivalMode['mode'],
+  mode: 'beside' | 'replace',
 ): readonly string[] {
   const ids = new Set(came.map(({ id }) => id));
   const all = rows.flatMap(readTaking);

@@ -8,6 +8,7 @@ import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import { type Device, readDevice } from './deviceIdentity';
+import { inSlices } from './inSlices';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
@@ -40,18 +41,27 @@ export async function readBackend(
   const steps = readSteps(await tx.all('steps'));
   const aside = await tx.all('aside');
   const device = await readDevice(tx);
-  const entries = (await unknownRows(tx, 'entries', ids, known)).map((row) =>
-    readEntry(row, kinds.entryKinds),
-  );
-  const papers = (await unknownRows(tx, 'papers', ids, known)).map((row) => readPaper(row, kinds.paperKinds));
+  const entryRows = await unknownRows(tx, 'entries', ids, known);
+  const paperRows = await unknownRows(tx, 'papers', ids, known);
+  // Everything that is asked of the store has been asked.
+  const entries = await inSlices(entryRows, (row) => readEntry(row, kinds.entryKinds));
+  const papers = await inSlices(paperRows, (row) => readPaper(row, kinds.paperKinds));
   const readings = rows.filter((row) => row !== undefined).map((row) => readDocument(row, registry));
+  const left = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.left] : []));
   return {
     documents: readings.flatMap((reading) => (reading.state === 'readable' ? [reading.document] : [])),
     unreadable: readings.flatMap((reading) => (reading.state === 'unreadable' ? [reading] : [])),
     aside: aside.flatMap((row) => asideRecord(row, registry)),
     steps,
-    entries: entries.flatMap((reading) => (reading.state === 'readable' ? [reading.entry] : [])),
-    papers: papers.flatMap((reading) => (reading.state === 'readable' ? [reading.paper] : [])),
+    // What records of an earlier version still hold counts as well, before it is kept by itself.
+    entries: [
+      ...entries.flatMap((reading) => (reading.state === 'readable' ? [reading.entry] : [])),
+      ...left.flatMap((part) => part.entries),
+    ],
+    papers: [
+      ...papers.flatMap((reading) => (reading.state === 'readable' ? [reading.paper] : [])),
+      ...left.flatMap((part) => part.papers),
+    ],
     unreadableHappened: [...entries, ...papers].flatMap((reading) =>
       reading.state === 'unreadable' ? [reading] : [],
     ),

@@ -25,7 +25,8 @@ export function replacingActions<Kinds extends Bodies>(core: StoreCore): Replaci
     hold({ kept: core.settledKept(outcome.ok ? null : outcome.problem), takenBack: [] });
     if (!outcome.ok) return { state: 'notKept', why: outcome.problem };
     await core.rereadAfter(outcome.value.ids);
-    return { state: 'arrived', clashing: outcome.value.clashing };
+    const { clashing, isRenamed } = outcome.value;
+    return { state: 'arrived', clashing, isRenamed };
   };
   const replace = async (...arrival: Parameters<typeof arriveHere>): Promise<ReplaceOutcome> => {
     const outcome = await arriveHere(...arrival);
@@ -43,11 +44,11 @@ export function replacingActions<Kinds extends Bodies>(core: StoreCore): Replaci
     importAll: async (label, file, how = { partly: false }) => {
       const backup = readBackup(file, kinds.registry, how);
       if (!backup.ok) return { state: 'refused', findings: backup.problem };
-      const { documents, unreadable, files } = backup.value;
+      const { documents, ...rest } = backup.value;
       const staying = neededDocuments(kinds.registry).map(({ id }) => id);
       return replace(
         label,
-        { ...nothing, drafts: documents.map(asDraft), unreadable, files },
+        { ...nothing, ...rest, drafts: documents.map(asDraft) },
         { mode: 'replace', staying },
       );
     },

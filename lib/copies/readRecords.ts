@@ -1,3 +1,4 @@
+import type { LeftRecords } from '@/lib/stored/leavingRecords';
 import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
@@ -33,8 +34,11 @@ export async function readRecords(
     if (read.state === 'file') add(files, read.file.sha256, read.file);
     else if (read.state === 'unreadable') unreadable.push(read);
     else if (read.state === 'draft') {
-      if (add(drafts, read.draft.id, read.draft)) hashes.set(read.draft.id, read.hashes);
-      else unreadable.push(aside(record.raw, 'another record of the copy has this id'));
+      if (add(drafts, read.draft.id, read.draft)) {
+        hashes.set(read.draft.id, read.hashes);
+        for (const entry of read.left.entries) add(entries, entry.id, entry);
+        for (const paper of read.left.papers) add(papers, paper.id, paper);
+      } else unreadable.push(aside(record.raw, 'another record of the copy has this id'));
     } else {
       const isNew =
         read.state === 'paper'
@@ -58,7 +62,12 @@ export async function readRecords(
 
 type ReadRecord =
   | { readonly state: 'file'; readonly file: CopyFile }
-  | { readonly state: 'draft'; readonly draft: Stored; readonly hashes: readonly string[] }
+  | {
+      readonly state: 'draft';
+      readonly draft: Stored;
+      readonly left: LeftRecords;
+      readonly hashes: readonly string[];
+    }
   | { readonly state: 'paper'; readonly paper: Paper }
   | { readonly state: 'entry'; readonly entry: Entry }
   | UnreadableRecord;
@@ -80,7 +89,12 @@ function readRecord({ nature, raw, hashes }: CopyRecord, kinds: StoreKinds): Rea
   const reading = readDocument(raw, kinds.registry);
   if (reading.state === 'unreadable') return reading;
   const known = hashesSchema.safeParse(hashes);
-  return { state: 'draft', draft: reading.document, hashes: known.success ? known.data : [] };
+  return {
+    state: 'draft',
+    draft: reading.document,
+    left: reading.left,
+    hashes: known.success ? known.data : [],
+  };
 }
 
 /** What an earlier build could not read, this one may. */

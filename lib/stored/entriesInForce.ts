@@ -1,30 +1,12 @@
 import type { Entry } from '@/shared/schemas/happened';
+import { type Counted, emptyOrder, withEntries } from './entryOrder';
 import { takenBy } from './takeBack';
 
-/** An entry as the order sees it; papers are counted with entries and stand in the same order. */
-type Counted = Pick<Entry, 'id' | 'device' | 'count' | 'at'>;
 type AnyEntry = Counted & Pick<Entry, 'kind' | 'body'>;
 
-/**
- * Puts entries of any devices in the one order that all devices agree on once they hold the same: those of a device
- * by count, whatever its clock did between, and between devices by clock, then device. A clock that was set back
- * counts on from the latest it had shown.
- */
-export function inOrder<Of extends Counted>(entries: readonly Of[]): readonly Of[] {
-  const counted = entries.toSorted(
-    (one, other) =>
-      compareText(one.device, other.device) || one.count - other.count || compareText(one.id, other.id),
-  );
-  let device: string | null = null;
-  let latest = 0;
-  const timed = counted.map((entry) => {
-    latest = entry.device === device ? Math.max(latest, entry.at) : entry.at;
-    device = entry.device;
-    return { entry, at: latest };
-  });
-  // Sorting keeps the order of what is equal: of the same moment the lower device first, and its counts as they were.
-  return timed.toSorted((one, other) => one.at - other.at).map(({ entry }) => entry);
-}
+/** @returns entries, or papers, of any devices in the one order. */
+export const inOrder = <Of extends Counted>(entries: readonly Of[]): readonly Of[] =>
+  withEntries<Of>(emptyOrder, entries).entries;
 
 /**
  * The entries that count: without those that others took back, and without the taking back. One that took back
@@ -32,9 +14,13 @@ export function inOrder<Of extends Counted>(entries: readonly Of[]): readonly Of
  *
  * @returns them in order; whatever the order was they came in
  */
-export function entriesInForce<Of extends AnyEntry>(entries: readonly Of[]): readonly Of[] {
-  const outOfForce = takenBackAmong(entries);
-  return inOrder(entries.filter((entry) => takenBy(entry) === null && !outOfForce.has(entry.id)));
+export const entriesInForce = <Of extends AnyEntry>(entries: readonly Of[]): readonly Of[] =>
+  inForceAmong(inOrder(entries));
+
+/** @returns those of some entries that count, in the order they are in. */
+export function inForceAmong<Of extends AnyEntry>(entries: readonly Of[]): readonly Of[] {
+  const out = takenBackAmong(entries);
+  return entries.filter((entry) => takenBy(entry) === null && !out.has(entry.id));
 }
 
 /**
@@ -67,7 +53,3 @@ export function takenBackAmong(entries: readonly AnyEntry[]): ReadonlySet<string
   }
   return out;
 }
-
-// Helpers
-
-const compareText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

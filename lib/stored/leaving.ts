@@ -24,7 +24,7 @@ export interface Leaving {
 }
 
 /** The document that something leaves, and when it was last written. */
-export interface Origin {
+interface Origin {
   readonly id: string;
   readonly at: number;
 }

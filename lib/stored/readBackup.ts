@@ -2,6 +2,7 @@ import { failed, ok, type Result } from '@/shared/result';
 import { backupSchema, type Stored } from '@/shared/schemas/stored';
 import { claimedName } from './claimedName';
 import { fromBase64 } from './fromBase64';
+import type { LeftRecords } from './leavingRecords';
 import { readDocument } from './readDocument';
 import { neededDocuments, type Registry } from './registry';
 import type { StoredFile } from './storedFile';
@@ -30,7 +31,7 @@ export type BackupFinding =
     };
 
 /** A backup whose every document has been parsed and brought up to the known version. */
-interface ReadBackup {
+interface ReadBackup extends LeftRecords {
   readonly documents: readonly Stored[];
   readonly unreadable: readonly unknown[];
   readonly files: readonly StoredFile[];
@@ -82,8 +83,11 @@ export function readBackup(
   if (missing.length > 0 && !partly) {
     return failed(missing.map(({ kind }) => ({ code: 'neededMissing', kind })));
   }
+  const left = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.left] : []));
   return ok({
     documents,
+    entries: left.flatMap((part) => part.entries),
+    papers: left.flatMap((part) => part.papers),
     unreadable: parsed.data.unreadable,
     files: files.flatMap(({ content, ...file }) => (content === null ? [] : [{ ...file, content }])),
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { entriesInForce, inOrder, takenBackAmong } from '@/lib/stored/entriesInForce';
+import { emptyOrder, withEntries } from '@/lib/stored/entryOrder';
 import type { Entry } from '@/shared/schemas/happened';
 import { cases } from '@/tests/tools/cases';
 
@@ -69,6 +70,20 @@ describe('entries of several devices', () => {
         expect(ids(entriesInForce([...met.values()]))).toEqual(ids(entriesInForce(entries)));
       }),
       cases(300),
+    );
+  });
+
+  it('are put into an order as they would stand in it from the start, however many at a time', () => {
+    fc.assert(
+      fc.property(arrivals, fc.array(fc.nat({ max: 40 })), ({ other }, cuts) => {
+        const places = [0, ...cuts.toSorted((one, next) => one - next), other.length];
+        const inGoes = places.reduce(
+          (order, from, index) => withEntries(order, other.slice(from, places[index + 1] ?? from)),
+          withEntries<Entry>(emptyOrder, []),
+        );
+        expect(ids(inGoes.entries)).toEqual(ids(inOrder(other)));
+      }),
+      cases(500),
     );
   });
 

@@ -3,10 +3,11 @@
 import { useEffect, useRef, useState } from 'react';
 import { appArtwork } from '@/app/_artwork/appArtwork';
 import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
-import { newId } from '@/app/_documents/newId';
+import { nextTask } from '@/app/_clock/nextTask';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { type Wording, wording } from '@/app/_words/findings/wording';
+import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { textLimits } from '@/shared/limits';
 import { pictureSchema } from '@/shared/schemas/picture';
 import { takePicture } from './takePicture';
@@ -48,8 +49,7 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
         case 'notStarted':
           return setIntake({ state: 'waiting', name: file.name, again: news.again });
         case 'read': {
-          const facts = { fileId: newId(), fileName: shortName(file.name), bytes: file.size };
-          return void keep(file, pictureOfReading(news.reading, facts));
+          return void keep(file, news.reading);
         }
         case 'refused':
           return tell(pictureProblemWords(news.problem, locale));
@@ -71,9 +71,15 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
     });
     cancel.current = running.cancel;
   };
-  const keep = async (file: File, picture: ReturnType<typeof pictureOfReading>) => {
+  const keep = async (file: File, reading: Parameters<typeof pictureOfReading>[0]) => {
     cancel.current = null;
     const content = new Uint8Array(await file.arrayBuffer());
+    const fileId = await sha256InSlices(content, nextTask);
+    const picture = pictureOfReading(reading, {
+      fileId,
+      fileName: shortName(file.name),
+      bytes: file.size,
+    });
     const outcome = workspace.editWithFiles(
       `Picture of ${name}`,
       [{ do: 'change', kind: 'artwork', id: artworkId, to: (body) => takePicture(body, picture) }],

@@ -5,6 +5,10 @@ interface Moved {
   readonly label: string;
   /** Names of the documents it was in; null for one that says none. */
   readonly names: readonly (string | null)[];
+  /** Numbers of papers that count now, or no more: “3K”. */
+  readonly papers?: readonly { readonly number: string; readonly counts: boolean }[];
+  /** Nothing but what was noted has moved. */
+  readonly onlyNoted?: boolean;
 }
 
 /**
@@ -13,7 +17,19 @@ interface Moved {
  * @example movedWords({ direction: 'undo', label: 'Price of a shirt', names: ['Club shirts'] })
  *   // => 'Undone: Price of a shirt, in Club shirts'
  */
-export function movedWords({ direction, label, names }: Moved): string {
+export function movedWords(moved: Moved): string {
+  const told = whatMoved(moved);
+  const papers = (moved.papers ?? []).map(({ number, counts }) =>
+    counts
+      ? `Version ${number} is in force again.`
+      : `Version ${number} is withdrawn; its number is not used again.`,
+  );
+  return papers.length === 0 ? told : `${told}. ${papers.join(' ')}`;
+}
+
+function whatMoved({ direction, label, names, onlyNoted = false }: Moved): string {
+  // Nothing written is ever rubbed out: the record shows both.
+  if (onlyNoted) return `${direction === 'undo' ? 'Taken back' : 'Counts again'}: ${label}`;
   const done = direction === 'undo' ? 'Undone' : 'Done again';
   const [first, ...others] = names.filter((name) => name !== null);
   // “Remove Club shirts” says where already.

@@ -90,3 +90,14 @@ it('a job that undo took away is named, and nothing leads to it', async () => {
   expect(await screen.findByText(/^Undone: New job/)).toBeVisible();
   expect(screen.queryByRole('link', { name: /Go there|Show it/ })).not.toBeInTheDocument();
 });
+
+it('undo of a refill says that it is taken back, and leads to the record of ink', async () => {
+  act(() =>
+    screenStore().actions.note('Refill of 3 Nov 2026', [
+      { kind: 'inkRefill', body: { day: '2026-11-03', mL: 70 } },
+    ]),
+  );
+  await press(/^Undo/);
+  expect(await screen.findByText('Taken back: Refill of 3 Nov 2026')).toBeVisible();
+  expect(screen.getByRole('link', { name: 'Go there' })).toHaveAttribute('href', '/workshop#ink-record');
+});

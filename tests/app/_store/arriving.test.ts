@@ -52,6 +52,7 @@ describe('an arrival beside what is here', () => {
     expect(await here.store.actions.arrive('Bring in', there.copy, beside)).toEqual({
       state: 'arrived',
       clashing: [],
+      isRenamed: false,
     });
     expect(refills(here.store).toSorted()).toEqual([10, 20, 30]);
     expect(offers(here.store)).toHaveLength(2);
@@ -92,7 +93,11 @@ describe('an arrival beside what is here', () => {
     if (mine === undefined) throw new Error('nothing was noted');
     const other: Entry = { ...mine, body: { day: '2026-11-03', mL: 99 } };
     const outcome = await here.store.actions.arrive('Bring in', { ...none, entries: [other] }, beside);
-    expect(outcome).toEqual({ state: 'arrived', clashing: [{ kind: 'inkRefill', id: mine.id }] });
+    expect(outcome).toEqual({
+      state: 'arrived',
+      clashing: [{ kind: 'inkRefill', id: mine.id }],
+      isRenamed: true,
+    });
     expect(refills(here.store)).toEqual([30]);
     expect(await rowsOf(here.device.factory, 'aside')).toMatchObject([{ raw: other }]);
     expect(here.store.getState().unreadable).toMatchObject([{ id: mine.id, raw: other }]);

@@ -14,6 +14,9 @@ import {
   writeRow,
 } from './tabs';
 
+/* Files are named by a hash of what is in them. */
+const [one, two, nobodys] = ['1', '2', '3'].map((letter) => letter.repeat(64)) as [string, string, string];
+
 const picture = (id: string) => ({ id, name: `${id}.png`, content: new Uint8Array([1, 2, 250]) });
 
 /** Takes a file into the job, whose record names it. */
@@ -54,11 +57,11 @@ describe('a picture and the record that names it', () => {
   it('are kept together and there again in another tab', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
-    takeIn(store, 'one');
+    takeIn(store, one);
     await store.flush();
     const other = await openTab(device, 'other');
-    expect(jobIn(other)).toMatchObject({ fileId: 'one' });
-    expect(await other.actions.readFile('one')).toEqual(picture('one'));
+    expect(jobIn(other)).toMatchObject({ fileId: one });
+    expect(await other.actions.readFile(one)).toEqual(picture(one));
   });
 
   it.each(['byRequest', 'byAbort'] as const)(
@@ -68,17 +71,17 @@ describe('a picture and the record that names it', () => {
         const device = aDevice();
         const store = await openTabWithJob(device);
         const disk = fillTheDisk(how, table);
-        takeIn(store, 'one');
+        takeIn(store, one);
         await store.flush();
         expect(store.getState().kept).toEqual({ state: 'notKept', why: 'diskFull' });
         // It is on the screen all the same.
-        expect(await store.actions.readFile('one')).toEqual(picture('one'));
+        expect(await store.actions.readFile(one)).toEqual(picture(one));
         disk.makeRoom();
         expect(await fileIds(device)).toEqual([]);
-        expect(await rowsOf(device.factory, 'documents')).not.toMatchObject([{ body: { fileId: 'one' } }]);
+        expect(await rowsOf(device.factory, 'documents')).not.toMatchObject([{ body: { fileId: one } }]);
         await store.actions.retry();
-        expect(await fileIds(device)).toEqual(['one']);
-        expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ body: { fileId: 'one' } }]);
+        expect(await fileIds(device)).toEqual([one]);
+        expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ body: { fileId: one } }]);
       }
     },
   );
@@ -86,28 +89,28 @@ describe('a picture and the record that names it', () => {
   it('come back by undo after a newer picture, and go again by redo', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
-    takeIn(store, 'one');
+    takeIn(store, one);
     await store.flush();
-    takeIn(store, 'two');
+    takeIn(store, two);
     await store.actions.undo();
-    expect(jobIn(store)).toMatchObject({ fileId: 'one' });
-    expect(await store.actions.readFile('one')).not.toBeNull();
+    expect(jobIn(store)).toMatchObject({ fileId: one });
+    expect(await store.actions.readFile(one)).not.toBeNull();
     await store.actions.redo();
-    expect(jobIn(store)).toMatchObject({ fileId: 'two' });
-    expect(await store.actions.readFile('two')).not.toBeNull();
+    expect(jobIn(store)).toMatchObject({ fileId: two });
+    expect(await store.actions.readFile(two)).not.toBeNull();
   });
 
   it('stay while a step of the history names them, and go when the store is next opened after that', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
-    takeIn(store, 'one');
+    takeIn(store, one);
     await store.flush();
-    takeIn(store, 'two');
+    takeIn(store, two);
     await store.flush();
-    await writeRow(device.factory, 'files', picture('nobodys'));
+    await writeRow(device.factory, 'files', picture(nobodys));
     store.close();
     (await openTab(device, 'next')).close();
-    expect(await fileIds(device)).toEqual(['one', 'two']);
+    expect(await fileIds(device)).toEqual([one, two]);
     const db = await nativeOpen(device.factory);
     const clearing = db.transaction('contents', 'readwrite').objectStore('contents').clear();
     await new Promise((resolve) => {
@@ -115,7 +118,7 @@ describe('a picture and the record that names it', () => {
     });
     db.close();
     (await openTab(device, 'last')).close();
-    expect(await fileIds(device)).toEqual(['two']);
+    expect(await fileIds(device)).toEqual([two]);
   });
 });
 
@@ -125,23 +128,23 @@ describe('a store of the first version', () => {
     await makeFirstStore(device.factory);
     const store = await openTab(device, 'new');
     expect(jobIn(store)?.name).toBe('Club order');
-    takeIn(store, 'one');
+    takeIn(store, one);
     await store.flush();
-    expect(await fileIds(device)).toEqual(['one']);
+    expect(await fileIds(device)).toEqual([one]);
   });
 });
 
 describe('a copy of everything', () => {
   it('carries the files and brings them back on another device', async () => {
     const store = await openTabWithJob(aDevice());
-    takeIn(store, 'one');
+    takeIn(store, one);
     await store.flush();
     const { backup, leftOut } = await store.actions.exportWithFiles();
     expect(leftOut).toBe(0);
     const other = await openTab(aDevice(), 'other');
     const outcome = await other.actions.importAll('Copy', JSON.parse(JSON.stringify(backup)));
     expect(outcome).toEqual({ state: 'replaced' });
-    expect(await other.actions.readFile('one')).toEqual(picture('one'));
+    expect(await other.actions.readFile(one)).toEqual(picture(one));
   });
 
   it('counts the files it could not take', async () => {
@@ -155,7 +158,7 @@ describe('a copy of everything', () => {
   it('is refused as a whole where the text of a file is damaged', async () => {
     const store = await openTabWithJob(aDevice());
     const { backup } = await store.actions.exportWithFiles();
-    const damaged = { ...backup, files: [{ id: 'one', name: 'one.png', base64: '$$$' }] };
+    const damaged = { ...backup, files: [{ id: one, name: 'one.png', base64: '$$$' }] };
     expect(await store.actions.importAll('Copy', damaged)).toEqual({
       state: 'refused',
       findings: [{ code: 'fileDamaged', name: 'one.png' }],

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { firstDocuments } from '@/app/_store/firstDocuments';
 import { newDocuments } from '@/app/_store/newDocuments';
 import { kinds } from '@/lib/kinds/kinds';
+import { nothingLeft } from '@/lib/stored/leavingRecords';
 import { readDocument } from '@/lib/stored/readDocument';
 
 describe('firstDocuments', () => {
@@ -20,7 +21,7 @@ describe('firstDocuments', () => {
     const documents = newDocuments(await firstDocuments(new Date(2026, 10, 25), 'de-AT'), kinds, 1);
     const kept: readonly unknown[] = JSON.parse(JSON.stringify(documents));
     expect(kept.map((raw) => readDocument(raw, kinds))).toEqual(
-      documents.map((document) => ({ state: 'readable', document })),
+      documents.map((document) => ({ state: 'readable', document, left: nothingLeft })),
     );
   });
 });

@@ -196,6 +196,19 @@ describe('undo of an entry', () => {
     expect(refills(again)).toEqual([70]);
   });
 
+  it('of a taking back tells what counts again', async () => {
+    const store = await openTabWithJob(aDevice());
+    store.actions.note('Refill', [refill(70)]);
+    await store.flush();
+    store.actions.note('Take back', [takeBack(firstRefill(store))]);
+    expect(await store.actions.undo()).toMatchObject({
+      entries: [{ entry: { kind: 'inkRefill', body: { mL: 70 } }, counts: true }],
+    });
+    expect(await store.actions.redo()).toMatchObject({
+      entries: [{ entry: { kind: 'inkRefill' }, counts: false }],
+    });
+  });
+
   it('reads steps as earlier builds wrote them, without entries', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);

@@ -15,7 +15,13 @@ describe('readBackup', () => {
   it('reads documents and carries what nobody can read', () => {
     expect(readBackup(file(), smallRegistry)).toEqual({
       ok: true,
-      value: { documents: [aStoredJob()], unreadable: [{ id: 'odd', half: true }], files: [] },
+      value: {
+        documents: [aStoredJob()],
+        entries: [],
+        papers: [],
+        unreadable: [{ id: 'odd', half: true }],
+        files: [],
+      },
     });
   });
 

@@ -3,9 +3,15 @@ import { readDocument } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
 import { aJobBody, aStoredJob, smallRegistry } from './smallRegistry';
 
+const nothing = { entries: [], papers: [] };
+
 describe('readDocument', () => {
   it('reads a document of today as it is', () => {
-    expect(readDocument(aStoredJob(), smallRegistry)).toEqual({ state: 'readable', document: aStoredJob() });
+    expect(readDocument(aStoredJob(), smallRegistry)).toEqual({
+      state: 'readable',
+      document: aStoredJob(),
+      left: nothing,
+    });
   });
 
   it('takes a body of an older version to the one known today, and leaves its revision', () => {
@@ -13,6 +19,7 @@ describe('readDocument', () => {
     expect(readDocument(old, smallRegistry)).toEqual({
       state: 'readable',
       document: aStoredJob({ revision: 7, body: { name: 'Fair', lines: [{ id: 'first', quantity: 12 }] } }),
+      left: nothing,
     });
   });
 

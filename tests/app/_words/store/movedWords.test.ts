@@ -27,6 +27,22 @@ test('a document without a name is left unsaid', () => {
   expect(movedWords({ direction: 'undo', label: 'Pay', names: [null] })).toBe('Undone: Pay');
 });
 
+test('undo of what was only noted says that it was taken back, and redo that it counts again', () => {
+  const refill = { label: 'Refill of 3 Nov 2026', names: [], onlyNoted: true } as const;
+  expect(movedWords({ direction: 'undo', ...refill })).toBe('Taken back: Refill of 3 Nov 2026');
+  expect(movedWords({ direction: 'redo', ...refill })).toBe('Counts again: Refill of 3 Nov 2026');
+});
+
+test('a paper is said to be withdrawn, whose number is gone, or in force again', () => {
+  const issue = { label: 'Issue a version of Shirts', names: [] } as const;
+  expect(movedWords({ direction: 'undo', ...issue, papers: [{ number: '3K', counts: false }] })).toBe(
+    'Undone: Issue a version of Shirts. Version 3K is withdrawn; its number is not used again.',
+  );
+  expect(movedWords({ direction: 'redo', ...issue, papers: [{ number: '3K', counts: true }] })).toBe(
+    'Done again: Issue a version of Shirts. Version 3K is in force again.',
+  );
+});
+
 test('a step that cannot be read any more changed nothing', () => {
   expect(lostWords('undo', 'Pay')).toMatch(/^“Pay” can no longer be undone: .*Nothing was changed\.$/);
 });

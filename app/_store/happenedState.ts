@@ -1,0 +1,17 @@
+import type { Bodies } from '@/lib/stored/registry';
+import type { Entry, Paper } from '@/shared/schemas/happened';
+
+/** The entries that count, by kind and in the one order. */
+export type EntriesByKind<Entries extends Bodies> = {
+  readonly [Kind in keyof Entries & string]: readonly Entry<Kind, Entries[Kind]>[];
+};
+
+/** A paper, and whether it was taken back after it went out. */
+export type ShownPaper<Kind extends string = string, Body = unknown> = Paper<Kind, Body> & {
+  readonly withdrawn: boolean;
+};
+
+/** The papers by kind and in the order they were issued in. */
+export type PapersByKind<Papers extends Bodies> = {
+  readonly [Kind in keyof Papers & string]: readonly ShownPaper<Kind, Papers[Kind]>[];
+};

@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import type { Arriving } from '@/app/_store/arrive';
+import type { Entry } from '@/shared/schemas/happened';
+import { aDevice, type Device, openTabWithJob, rowsOf, type SmallStore, writeRow } from './tabs';
+
+const refill = (mL: number) => ({ kind: 'inkRefill', body: { day: '2026-11-03', mL } }) as const;
+const none: Arriving = { drafts: [], papers: [], entries: [], unreadable: [], files: [], exchanged: [] };
+const entriesOf = async (device: Device) => (await rowsOf(device.factory, 'entries')) as readonly Entry[];
+const note = async (store: SmallStore, mL: number) => {
+  store.actions.note('Refill', [refill(mL)]);
+  await store.flush();
+};
+const bringIn = (store: SmallStore, entries: readonly Entry[]) =>
+  store.actions.arrive('Bring in', { ...none, entries }, { mode: 'beside' });
+const refills = (store: SmallStore) =>
+  store
+    .getState()
+    .entries.inkRefill.map(({ body }) => body.mL)
+    .toSorted((one, other) => one - other);
+
+/** A device, and another that is a copy of all that the first kept. */
+const twins = async () => {
+  const [device, copy] = [aDevice(), aDevice()];
+  const store = await openTabWithJob(device);
+  await note(store, 10);
+  const twin = await openTabWithJob(copy);
+  for (const table of ['entries', 'meta'] as const) {
+    for (const row of await rowsOf(device.factory, table)) await writeRow(copy.factory, table, row);
+  }
+  twin.close();
+  return { device, store, copy, twin: await openTabWithJob(copy, 'again') };
+};
+
+describe('a browser profile that was copied', () => {
+  it('is found out by numbers it never gave, and counts under another id and letter from then on', async () => {
+    const { device, store, copy, twin } = await twins();
+    await note(twin, 20);
+    const before = store.getState().device;
+    expect(await bringIn(store, await entriesOf(copy))).toEqual({
+      state: 'arrived',
+      clashing: [],
+      isRenamed: true,
+    });
+    const after = store.getState().device;
+    expect(after?.id).not.toBe(before?.id);
+    expect(after?.letter).not.toBe(before?.letter);
+    await note(store, 30);
+    expect(refills(store)).toEqual([10, 20, 30]);
+    const latest = (await entriesOf(device)).find(({ body }) => (body as { mL: number }).mL === 30);
+    expect(latest).toMatchObject({ device: after?.id, count: 1 });
+    // Both go on: what each writes now can never clash.
+    await note(twin, 40);
+    expect(await bringIn(twin, await entriesOf(device))).toMatchObject({ clashing: [], isRenamed: false });
+    expect(refills(twin)).toEqual([10, 20, 30, 40]);
+  });
+
+  it('is found out by one number given twice: what is here stays, what came is set aside', async () => {
+    const { device, store, copy, twin } = await twins();
+    await note(store, 30);
+    await note(twin, 20);
+    const outcome = await bringIn(store, await entriesOf(copy));
+    expect(outcome).toMatchObject({ isRenamed: true, clashing: [{ kind: 'inkRefill' }] });
+    expect(refills(store)).toEqual([10, 30]);
+    expect(await rowsOf(device.factory, 'aside')).toMatchObject([{ raw: { body: { mL: 20 } } }]);
+  });
+
+  it('is not suspected because of an old copy of one’s own', async () => {
+    const { device, store } = await twins();
+    const old = await entriesOf(device);
+    await note(store, 30);
+    expect(await bringIn(store, old)).toMatchObject({ isRenamed: false });
+  });
+});
+
+describe('a store that lost its entries', () => {
+  it('goes on counting where it was, so that no number is used twice', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    await note(store, 10);
+    await note(store, 20);
+    store.close();
+    const db = await new Promise<IDBDatabase>((resolve) => {
+      const request = device.factory.open('documents') as unknown as IDBOpenDBRequest;
+      request.onsuccess = () => resolve(request.result);
+    });
+    await new Promise((resolve) => {
+      const transaction = db.transaction('entries', 'readwrite');
+      transaction.objectStore('entries').clear();
+      transaction.oncomplete = resolve;
+    });
+    db.close();
+    const again = await openTabWithJob(device, 'again');
+    await note(again, 30);
+    expect(await entriesOf(device)).toMatchObject([{ count: 3, body: { mL: 30 } }]);
+  });
+});
