@@ -36,7 +36,10 @@ const stockTransfer: KindDescriptor<StockTransfer, 'entry'> = {
   ...first,
   word: 'stock transfer',
   schema: stockTransferSchema,
-  linksOf: () => [],
+  linksOf: ({ from, to }) => [
+    ...stockItemLinks(from.item, ['from', 'item']),
+    ...stockItemLinks(to.item, ['to', 'item']),
+  ],
 };
 const stockCount: KindDescriptor<StockCount, 'entry'> = {
   ...first,
