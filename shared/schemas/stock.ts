@@ -4,7 +4,7 @@ import { sizeNameSchema } from './blank';
 import { z } from './z';
 
 /** What can lie in stock. */
-export const stockItemSchema = z.discriminatedUnion('kind', [
+const stockItemSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('blank'),
     blankId: idSchema,
@@ -19,7 +19,7 @@ export const stockItemSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** Where it lies. */
-export const stockPlaceSchema = z.discriminatedUnion('kind', [
+const stockPlaceSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('home') }),
   z.strictObject({ kind: z.literal('van') }),
   z.strictObject({ kind: z.literal('shop'), name: nameSchema }),
@@ -35,16 +35,7 @@ const lying = {
 } as const;
 
 /** Why something comes or goes. */
-export const stockCauses = [
-  'bought',
-  'made',
-  'used',
-  'scrapped',
-  'sold',
-  'given',
-  'returned',
-  'lost',
-] as const;
+const stockCauses = ['bought', 'made', 'used', 'scrapped', 'sold', 'given', 'returned', 'lost'] as const;
 
 /** Something came or went. */
 export const stockMoveSchema = z.strictObject({
