@@ -12,7 +12,7 @@ import { TextField } from '@/app/_fields/TextField';
 import type { Formatter } from '@/app/_words/formatter';
 import { actWords, countHint, gradeWords } from '@/app/_words/workshop/stockWords';
 import type { Pile } from '@/lib/stock/foldStock';
-import type { StockGrade } from '@/shared/schemas/stock';
+import { type StockGrade, stockGrades } from '@/shared/schemas/stock';
 import { PlaceField } from './PlaceField';
 import styles from './Stock.module.css';
 import { freshDraft, type StockAct, type StockDraft, samePlace, stockActs, stockMissing } from './stockDraft';
@@ -28,7 +28,7 @@ type NoteFormProps = Readonly<{
   onNote: (draft: StockDraft & { readonly quantity: number }) => void;
 }>;
 
-const grades = (['first', 'second'] as const).map((value) => ({ value, label: gradeWords[value] }));
+const grades = stockGrades.map((value) => ({ value, label: gradeWords[value] }));
 
 /** What happened to the blanks of one size: how many, and why; everything else is folded away. */
 export function NoteForm({ size, piles, shops, currency, formatter, onNote }: NoteFormProps) {

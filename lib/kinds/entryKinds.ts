@@ -90,7 +90,7 @@ export const entryKinds = {
   takeBack,
 } as const;
 
-export type EntryKind = keyof typeof entryKinds;
+type EntryKind = keyof typeof entryKinds;
 
 /** What an entry of each kind says. */
 export type EntryBodies = {

@@ -9,6 +9,7 @@ import { readDocument } from '@/lib/stored/readDocument';
 import type { StockCount } from '@/shared/schemas/stock';
 import artwork3 from '@/tests/fixtures/stored/artwork3.json' with { type: 'json' };
 import blank3 from '@/tests/fixtures/stored/blank3.json' with { type: 'json' };
+import { writer } from '@/tests/lib/stock/stockEntries';
 
 /* What a blank and an artwork held inside until version 3: it becomes entries that fold to the same figures. */
 
@@ -93,3 +94,21 @@ describe('the approval of an artwork of version 3', () => {
     expect(leaving('artwork', { ...artwork3, body: broken }).entries).toEqual([]);
   });
 });
+
+describe('what is noted of stock', () => {
+  it('belongs to its blank at both ends, so that whoever carries the blank carries its counts', () => {
+    const pen = writer();
+    const { stockMove, stockTransfer, stockCount } = entryKinds;
+    const move = pen.move(1);
+    const transfer = pen.transfer(1, { grade: 'second' });
+    const count = pen.count(1);
+    if (move.kind === 'stockMove') expect(stockMove.linksOf(move.body)).toEqual([shirtAt('item')]);
+    if (count.kind === 'stockCount') expect(stockCount.linksOf(count.body)).toEqual([shirtAt('item')]);
+    if (transfer.kind === 'stockTransfer') {
+      expect(stockTransfer.linksOf(transfer.body)).toEqual([shirtAt('from', 'item'), shirtAt('to', 'item')]);
+    }
+    expect.assertions(3);
+  });
+});
+
+const shirtAt = (...path: readonly string[]) => ({ to: 'blank', id: 'shirt', path: [...path, 'blankId'] });
