@@ -17,6 +17,7 @@ const none: Facts = {
   entries: {
     stockMove: [],
     stockCount: [],
+    stockTransfer: [],
     inkRefill: [],
     inkPrints: [],
     approval: [],
