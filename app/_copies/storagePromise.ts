@@ -5,10 +5,10 @@ const ASKED = 'pressminute-asked-to-keep';
 let answer: StoragePromise | null = null;
 const listeners = new Set<() => void>();
 
-const told = (next: StoragePromise): void => {
+function told(next: StoragePromise): void {
   answer = next;
   for (const listener of listeners) listener();
-};
+}
 
 /** Whether the browser promises to keep what is here; one answer for the whole page. */
 export const storagePromise = {
