@@ -5,6 +5,7 @@ import type { Workspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { lastCopyWords } from '@/app/_words/store/copyStandingWords';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { Arrived } from './Arrived';
 import { BringIn } from './BringIn';
 import styles from './Copies.module.css';
@@ -25,6 +26,11 @@ export function CopiesPart({ workspace, level }: CopiesPartProps) {
   const { making, make, makeAndWait } = useMakingCopy(store);
   const arriving = useArriving({ ...store, saveFirst: makeAndWait });
   const formatter = formatterFor(useTextContext());
+  const { kept } = workspace;
+  const onlyInMemory =
+    kept.state === 'notKept' && (kept.why === 'noStorage' || kept.why === 'storageForbidden')
+      ? kept.why
+      : null;
   const Heading = level === 2 ? 'h2' : 'h3';
   return (
     <>
@@ -34,7 +40,13 @@ export function CopiesPart({ workspace, level }: CopiesPartProps) {
           Everything stays on this device and nowhere else. A copy is one file with your rates, blanks,
           pictures, jobs and lists; keep it on another device. {lastCopyWords(factsOf(standing), formatter)}
         </p>
-        <StorageTold />
+        {onlyInMemory === null ? (
+          <StorageTold />
+        ) : (
+          <p className={styles.wrong}>
+            {saveFailureWords[onlyInMemory]} A copy is the only way to keep what is here.
+          </p>
+        )}
         <div className={styles.row}>
           <Button
             kind="strong"

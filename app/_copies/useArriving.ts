@@ -59,7 +59,7 @@ export function useArriving(store: ArrivalStore): Arriving {
       if (more.length > 0) return setState({ kind: 'several', count: files.length });
       const { name } = file;
       setState({ kind: 'looking', name });
-      const found = await store.lookAtCopy(file);
+      const found = await lookedAt(store, file);
       if (turn.current !== mine) return;
       setState(
         found.state === 'copy'
@@ -101,4 +101,17 @@ export function useArriving(store: ArrivalStore): Arriving {
           }
         : null,
   };
+}
+
+// Helpers
+
+async function lookedAt({ lookAtCopy }: ArrivalStore, file: File): Promise<CopyLook> {
+  try {
+    return await lookAtCopy(file);
+  } catch (error) {
+    // Told to whoever looks for the cause; the maker is told what to do.
+    reportError(error);
+    const message = error instanceof Error ? error.message : String(error);
+    return { state: 'notACopy', why: { code: 'notReadable', message } };
+  }
 }

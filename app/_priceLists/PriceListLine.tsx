@@ -35,10 +35,12 @@ export function PriceListLine({ kept: { id, list, issued }, workspace, onRemove 
         </p>
       </div>
       <p className={styles.state}>{newest !== undefined && standingLine(standings, formatter)}</p>
-      <Carry store={workspace} what={{ kind: 'priceList', id, name: list.name }} isOneOfMany />
-      <Button kind="quiet" onPress={onRemove}>
-        Remove <span className="visuallyHidden">{list.name}</span>
-      </Button>
+      <div className={styles.ends}>
+        <Carry store={workspace} what={{ kind: 'priceList', id, name: list.name }} isOneOfMany />
+        <Button kind="quiet" onPress={onRemove}>
+          Remove <span className="visuallyHidden">{list.name}</span>
+        </Button>
+      </div>
     </li>
   );
 }

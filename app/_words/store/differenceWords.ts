@@ -3,6 +3,7 @@ import type { Formatter, NameOf } from '@/app/_words/formatter';
 import type { DraftDifference } from '@/lib/copies/draftDifferences';
 import { placeInBody } from '@/lib/stored/placeInBody';
 import { isPlainObject } from '@/lib/stored/sameValue';
+import { kindWords } from './storedWords';
 
 /** A difference as it is read: where, what is here, what the copy has. */
 interface DifferenceInWords {
@@ -29,7 +30,9 @@ export function differenceWords(
   const key = path.at(-1) ?? '';
   const value = (side: unknown) => valueWords(side, key, { formatter, nameOf });
   // The draft itself stands above it.
-  return { place: words.replace(/ of the [^“”]*$/, ''), mine: value(mine), theirs: value(theirs) };
+  const whole = ` of the ${kindWords(of.kind)}`;
+  const place = words.endsWith(whole) ? words.slice(0, -whole.length) : words;
+  return { place, mine: value(mine), theirs: value(theirs) };
 }
 
 // Helpers

@@ -7,7 +7,17 @@ import { Carry } from '@/app/_copies/Carry';
 import { CopiesPart } from '@/app/_copies/CopiesPart';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { bodyOf, clearScreens, damage, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
+import {
+  bodyOf,
+  clearScreens,
+  damage,
+  enter,
+  idsOf,
+  leaveScreens,
+  opening,
+  screenStore,
+  undo,
+} from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, content: unknown) => void>());
 const handed = vi.hoisted(() => vi.fn<(name: string, content: Blob) => void>());
@@ -111,6 +121,19 @@ describe('a copy', () => {
     await bring(content.slice(0, Math.floor(content.size * 0.9)), 'cut.zip');
     expect(await screen.findByText(/The file ends before its end/)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Leave everything as it is' })).toBeVisible();
+  });
+});
+
+describe('a browser that keeps nothing', () => {
+  it('is told of with the copies, which are all that keeps anything', async () => {
+    opening.failure = { state: 'unavailable', why: 'storageForbidden' };
+    await enter(room);
+    expect(
+      await screen.findByText(/The browser forbids keeping anything, as private windows do/),
+    ).toHaveTextContent(/A copy is the only way to keep what is here\.$/);
+    await press('Make a copy');
+    await screen.findByText(/^Saved as/);
+    expect(lastHanded().content.size).toBeGreaterThan(1_000);
   });
 });
 
