@@ -33,12 +33,12 @@ export async function keepApp(): Promise<void> {
   });
   try {
     registration = await workers.register('/sw.js', { updateViaCache: 'none' });
+    registration.addEventListener('updatefound', watchInstalling);
   } catch {
     // No network, or a browser that keeps nothing: the app works as it is, and tries again at the next visit.
     return;
   }
   performance.mark('pressminute-keeps');
-  registration.addEventListener('updatefound', watchInstalling);
   watchInstalling();
   let lookedAt = Date.now();
   document.addEventListener('visibilitychange', () => {
