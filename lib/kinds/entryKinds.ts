@@ -90,7 +90,7 @@ export const entryKinds = {
   takeBack,
 } as const;
 
-type EntryKind = keyof typeof entryKinds;
+export type EntryKind = keyof typeof entryKinds;
 
 /** What an entry of each kind says. */
 export type EntryBodies = {
