@@ -26,7 +26,7 @@ const stockPlaceSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** The best, or sold for less. */
-const stockGrades = ['first', 'second'] as const;
+export const stockGrades = ['first', 'second'] as const;
 
 const lying = {
   item: stockItemSchema,
