@@ -18,21 +18,31 @@ interface Outgoing {
   readonly exchanged: readonly Exchanged[];
 }
 
-/** @returns what goes into a copy; null where the draft that is asked for is not there. */
-export function contentOf(
+/**
+ * @param pause taken after each draft, so that whoever shares the thread gets a turn
+ * @returns what goes into a copy; null where the draft that is asked for is not there
+ */
+export async function contentOf(
   asked: CopyAsked,
   here: Omit<Here, 'files'>,
-  { kinds, madeAt }: { readonly kinds: StoreKinds; readonly madeAt: number },
-): Outgoing | null {
+  {
+    kinds,
+    madeAt,
+    pause,
+  }: { readonly kinds: StoreKinds; readonly madeAt: number; readonly pause: () => Promise<void> },
+): Promise<Outgoing | null> {
   const { papers, entries, device } = here;
   const all = { drafts: [...here.drafts.values()], papers, entries };
   const taken = asked === 'everything' ? all : carriedWith(asked, here, kinds);
   const what = asked === 'everything' ? asked : scopeOf(asked, here, kinds);
   if (what === null) return null;
   const unreadable = asked === 'everything' ? here.unreadable.map(({ raw }) => raw) : [];
-  const rows = taken.drafts.map((draft) =>
-    withExchange(draft.id, here.exchanged.get(draft.id) ?? null, { body: snapshotOf(draft) }),
-  );
+  const rows: Exchanged[] = [];
+  for (const draft of taken.drafts) {
+    const row = here.exchanged.get(draft.id) ?? null;
+    rows.push(withExchange(draft.id, row, { body: snapshotOf(draft) }));
+    await pause();
+  }
   return {
     content: {
       ...{ what, madeAt, device, unreadable },
