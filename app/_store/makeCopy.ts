@@ -20,13 +20,14 @@ interface MakingCopy {
 export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: MakingCopy): Promise<CopyMade> {
   await core.queue.flush();
   const madeAt = core.now();
-  const outgoing = contentOf(asked, await hereOf(core), { kinds: core.kinds, madeAt, madeOn });
+  const pause = breathing();
+  const outgoing = await contentOf(asked, await hereOf(core), { kinds: core.kinds, madeAt, madeOn, pause });
   if (outgoing === null) throw new NothingToCopy(asked);
   const leftOut: LackingFile[] = [];
   const pieces = writeCopy(outgoing.content, {
     readFile: async (sha256) => (await readFile(sha256))?.content ?? null,
     leftOut: (file) => leftOut.push(file),
-    pause: breathing(),
+    pause,
   });
   const file = await blobOf(pieces, 'application/zip');
   const noted = await core.connection.attempt('write', async (tx) => {

@@ -23,23 +23,28 @@ interface Making {
   readonly madeAt: number;
   /** What the maker calls the device. */
   readonly madeOn?: string | null;
+  /** Taken after each draft, so that whoever shares the thread gets a turn. */
+  readonly pause: () => Promise<void>;
 }
 
 /** @returns what goes into a copy; null where the draft that is asked for is not there. */
-export function contentOf(
+export async function contentOf(
   asked: CopyAsked,
   here: Omit<Here, 'files'>,
-  { kinds, madeAt, madeOn = null }: Making,
-): Outgoing | null {
+  { kinds, madeAt, madeOn = null, pause }: Making,
+): Promise<Outgoing | null> {
   const { papers, entries, device } = here;
   const all = { drafts: [...here.drafts.values()], papers, entries };
   const taken = asked === 'everything' ? all : carriedWith(asked, here, kinds);
   const what = asked === 'everything' ? asked : scopeOf(asked, here, kinds);
   if (what === null) return null;
   const unreadable = asked === 'everything' ? here.unreadable.map(({ raw }) => raw) : [];
-  const rows = taken.drafts.map((draft) =>
-    withExchange(draft.id, here.exchanged.get(draft.id) ?? null, { body: snapshotOf(draft) }),
-  );
+  const rows: Exchanged[] = [];
+  for (const draft of taken.drafts) {
+    const row = here.exchanged.get(draft.id) ?? null;
+    rows.push(withExchange(draft.id, row, { body: snapshotOf(draft) }));
+    await pause();
+  }
   return {
     content: {
       ...{ what, madeAt, device, madeOn, unreadable },

@@ -17,7 +17,7 @@ export const exchangedSchema = z.strictObject({
   /** The latest last. */
   hashes: z.array(sha256Schema).max(MOST_HASHES),
   /** What stands behind the latest of them, the latest last: what two devices changed is told by it. */
-  bodies: z.array(snapshotSchema).max(MOST_BODIES),
+  bodies: z.array(z.strictObject({ hash: sha256Schema, snapshot: snapshotSchema })).max(MOST_BODIES),
 });
 export type Exchanged = Readonly<z.infer<typeof exchangedSchema>>;
 

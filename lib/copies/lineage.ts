@@ -32,7 +32,7 @@ export function lineageOf({ mine, theirs, exchanged, theirHashes }: TwoSides, re
   const here = new Set([...(exchanged?.hashes ?? []), mineHash]);
   // As it was written there: an older build hashed an older shape.
   const written = theirHashes.at(-1) ?? theirHash;
-  const base = exchanged?.bodies.findLast((body) => there.has(hashOfDraft(body))) ?? null;
+  const base = exchanged?.bodies.findLast(({ hash }) => there.has(hash))?.snapshot ?? null;
   const current = base === null ? null : inKnownShape(base, mine.kind, registry);
   const isBase = current !== null && hashOfDraft(current) === mineHash;
   return {
@@ -51,7 +51,7 @@ export function withExchange(
 ): Exchanged {
   const hash = hashOfDraft(latest.body);
   const hashes = latestOf([...(row?.hashes ?? []), ...(latest.hashes ?? []), hash], (item) => item);
-  const bodies = latestOf([...(row?.bodies ?? []), latest.body], hashOfDraft);
+  const bodies = latestOf([...(row?.bodies ?? []), { hash, snapshot: latest.body }], (body) => body.hash);
   return { id, hashes: hashes.slice(-MOST_HASHES), bodies: bodies.slice(-MOST_BODIES) };
 }
 

@@ -65,7 +65,7 @@ export async function leave(
   asked: Parameters<typeof contentOf>[0],
   kinds: StoreKinds,
 ): Promise<{ readonly device: ModelDevice; readonly bytes: Uint8Array }> {
-  const outgoing = contentOf(asked, device.here, { kinds, madeAt: 1_700_000_000_000 });
+  const outgoing = await contentOf(asked, device.here, { kinds, madeAt: 1_700_000_000_000, pause: noPause });
   if (outgoing === null) throw new Error('nothing to carry');
   const readFile = async (sha256: string) => device.files.get(sha256) ?? null;
   const bytes = await joined(
