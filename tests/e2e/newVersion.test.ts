@@ -1,4 +1,4 @@
-import { cp } from 'node:fs/promises';
+import { cp, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -20,7 +20,8 @@ beforeEach(async () => {
 afterEach(() => server.end());
 
 /** What a browser says of files that a newer version no longer has, and while a server is being changed. */
-const GONE = /status of 404|ERR_CONNECTION_REFUSED|ERR_ABORTED|Failed to fetch|bad-precaching-response/;
+const GONE =
+  /status of 404|ERR_CONNECTION_REFUSED|ERR_ABORTED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|Failed to fetch|bad-precaching-response/;
 
 const priceField = (page: Page) =>
   section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
@@ -39,10 +40,9 @@ function countLoads(page: Page): () => number {
 
 /** Puts the service worker of one build among the pages of another. */
 async function mixLists(from: string, to: string): Promise<void> {
-  for (const ending of ['body', 'meta']) {
-    const file = join('.next', 'server', 'app', `sw.js.${ending}`);
-    await cp(join(from, file), join(to, file));
-  }
+  const files = await readdir(join(from, '.next', 'server'), { recursive: true });
+  for (const file of files.filter((name) => name.endsWith('sw.js.body')))
+    await cp(join(from, '.next', 'server', file), join(to, '.next', 'server', file));
 }
 
 async function visit(): Promise<Page> {
