@@ -16,8 +16,7 @@ type PartMissingProps = Readonly<{
 
 /** Stands where a part of the page could not be fetched. */
 export function PartMissing({ what, meanwhile, missing }: PartMissingProps) {
-  const { gone } = missing;
-  if (gone !== null) return <PartGone {...{ what, meanwhile, file: gone }} />;
+  if (missing.isGone) return <PartGone {...{ what, meanwhile }} />;
   return (
     <TryAgain failure={missing} onAgain={missing.again}>
       {what} could not be fetched. {meanwhile} It comes by itself once there is a network.
@@ -27,10 +26,10 @@ export function PartMissing({ what, meanwhile, missing }: PartMissingProps) {
 
 // Helpers
 
-type PartGoneProps = Readonly<{ what: string; meanwhile: string | undefined; file: string }>;
+type PartGoneProps = Readonly<{ what: string; meanwhile: string | undefined }>;
 
-function PartGone({ what, meanwhile, file }: PartGoneProps) {
-  const wasTried = reopening.wasTried(file);
+function PartGone({ what, meanwhile }: PartGoneProps) {
+  const wasTried = reopening.wasTried();
   return (
     <div className={styles.missing} role="alert">
       <p>
@@ -39,7 +38,7 @@ function PartGone({ what, meanwhile, file }: PartGoneProps) {
           ? 'Opening the page anew did not help. What you typed is kept; try again later.'
           : 'Open the page anew to get it; what you typed is kept.'}
       </p>
-      {!wasTried && <Button onPress={() => reopening.now(file)}>Open it anew</Button>}
+      {!wasTried && <Button onPress={reopening.now}>Open it anew</Button>}
     </div>
   );
 }

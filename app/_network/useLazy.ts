@@ -1,7 +1,7 @@
 'use client';
 
 import { startTransition, useEffect, useState } from 'react';
-import { goneFile } from './goneFile';
+import { isGone } from './isGone';
 import type { Lazy } from './lazy';
 import { createRetries } from './retries';
 
@@ -12,8 +12,8 @@ export type Fetched<Value> =
   | {
       readonly kind: 'missing';
       readonly again: () => void;
-      /** A file that the server has no longer: the page opened anew has its own. Null while it may still come. */
-      readonly gone: string | null;
+      /** The server has it no longer: the page opened anew has its own. */
+      readonly isGone: boolean;
     };
 
 const COMING = { kind: 'coming' } as const;
@@ -33,10 +33,10 @@ export function useLazy<Value>(lazy: Lazy<Value>, isWanted = true): Fetched<Valu
         // Large parts come this way: they are drawn between the keys, not before them.
         (value) => isMounted && startTransition(() => setTold({ kind: 'here', value })),
         async (error: unknown) => {
-          const gone = await goneFile(error);
+          const gone = await isGone(error);
           if (!isMounted) return;
           retries.failed();
-          setTold({ kind: 'missing', again: retries.now, gone });
+          setTold({ kind: 'missing', again: retries.now, isGone: gone });
         },
       );
     };

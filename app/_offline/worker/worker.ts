@@ -24,8 +24,6 @@ const serwist = new Serwist({
   ],
   precacheOptions: {
     cacheName,
-    // Of the lines that a browser opens to one server, some stay free for the page.
-    concurrency: 3,
     plugins: [
       {
         // What is refused here ends the whole installation.
@@ -53,7 +51,7 @@ const answers = answersFrom({
 
 self.addEventListener('install', (event) => {
   event.waitUntil(
-    serwist.handleInstall(event).catch(async (error: unknown) => {
+    keepAll(event).catch(async (error: unknown) => {
       // All or nothing. What came is in the browser's own cache for the next time.
       await caches.delete(cacheName);
       throw error;
@@ -77,6 +75,25 @@ self.addEventListener('fetch', (event) => {
   const answer = answers(event.request, askedFor(event.request, self.location.origin));
   if (answer !== null) event.respondWith(answer);
 });
+
+/**
+ * By the library's strategy, but not by its own loop, which forgets a failure: the installation would hang, neither
+ * done nor refused. Of the lines that a browser opens to one server, some stay free for the page.
+ */
+async function keepAll(event: Parameters<typeof serwist.handleInstall>[0]): Promise<void> {
+  const wanted = [...serwist.getUrlsToPrecacheKeys()];
+  const lane = async (): Promise<void> => {
+    for (let next = wanted.pop(); next !== undefined; next = wanted.pop()) {
+      const [address, cacheKey] = next;
+      const url = new URL(address);
+      // A file that is named by its content may come from the browser's own cache.
+      const cache = address === cacheKey ? 'default' : 'reload';
+      const request = new Request(address, { cache, credentials: 'same-origin' });
+      await Promise.all(serwist.precacheStrategy.handleAll({ event, request, url, params: { cacheKey } }));
+    }
+  };
+  await Promise.all([lane(), lane(), lane()]);
+}
 
 /** The build before this one stays: a tab that was not opened anew goes on with its files. */
 async function dropOlder(): Promise<void> {
