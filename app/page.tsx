@@ -1,16 +1,16 @@
 import { headers } from 'next/headers';
-import { ExampleHead } from '@/app/_firstScreen/ExampleHead';
+import { ExampleHead, SentBand } from '@/app/_firstScreen/ExampleHead';
 import { HideStranger } from '@/app/_firstScreen/HideStranger';
 import { sentHead } from '@/app/_firstScreen/sentHead';
 import { FrontDoor } from '@/app/_jobs/FrontDoor';
 
 export default async function Page() {
   const head = sentHead((await headers()).get('accept-language'));
-  if (head === null) return <FrontDoor sent={null} />;
+  if (head === null) return <FrontDoor band={null} sent={null} />;
   return (
     <>
       <HideStranger language={head.language} />
-      <FrontDoor sent={<ExampleHead {...head} />} />
+      <FrontDoor band={<SentBand />} sent={<ExampleHead {...head} />} />
     </>
   );
 }

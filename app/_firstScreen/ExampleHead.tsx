@@ -23,7 +23,6 @@ export function ExampleHead({ name, customer, whose, currency, figures, written 
   return (
     <>
       <div className={styles.example} data-example-head>
-        <ExampleBand isFirst />
         <PageHead
           title={<StandingTitle value={name} />}
           // The day is counted from the visit. Not shorter than the line with the day: what grows later is painted late.
@@ -52,6 +51,13 @@ export function ExampleHead({ name, customer, whose, currency, figures, written 
     </>
   );
 }
+
+/** What stands over that head. On the docket its own band does, at the same place. */
+export const SentBand = () => (
+  <div className={styles.example}>
+    <ExampleBand isFirst />
+  </div>
+);
 
 // Helpers
 

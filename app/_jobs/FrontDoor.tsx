@@ -1,7 +1,6 @@
 'use client';
 
-import type { ReactNode } from 'react';
-import { lazyScreen, ScreenDoor } from '@/app/_firstScreen/ScreenDoor';
+import { lazyScreen, ScreenDoor, type Sent } from '@/app/_firstScreen/ScreenDoor';
 import { warmPriceWorker } from '@/app/_pricing/priceWorker';
 
 const lazyFront = lazyScreen(() => import('./FrontScreen').then(({ FrontScreen }) => FrontScreen));
@@ -9,6 +8,6 @@ const lazyFront = lazyScreen(() => import('./FrontScreen').then(({ FrontScreen }
 if (typeof window !== 'undefined') warmPriceWorker();
 
 /** The front door: what the page was sent with, until the maker's own is here. */
-export function FrontDoor({ sent }: Readonly<{ sent: ReactNode }>) {
-  return <ScreenDoor lazy={lazyFront} sent={sent} />;
+export function FrontDoor(sent: Sent) {
+  return <ScreenDoor lazy={lazyFront} {...sent} />;
 }

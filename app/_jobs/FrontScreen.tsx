@@ -1,9 +1,10 @@
 'use client';
 
-import { type ReactNode, useState } from 'react';
+import { useState } from 'react';
 import { JobDocket } from '@/app/_docket/screen/JobDocket';
 import { lastJob } from '@/app/_docket/screen/lastJob';
 import type { JobRecord } from '@/app/_documents/documentsByKind';
+import type { Sent } from '@/app/_firstScreen/ScreenDoor';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { lazy } from '@/app/_network/lazy';
@@ -14,21 +15,24 @@ import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 /** Seldom what opens first: only where no job is left. */
 const lazyJobList = lazy(() => import('./JobList').then(({ JobList }) => JobList));
 
-type FrontScreenProps = Readonly<{
-  /** The example's head as the page was sent with it; null where it has none. */
-  sent: ReactNode;
-}>;
-
 /** What opens first: the job last looked at, on a first visit the finished example. */
-export function FrontScreen({ sent }: FrontScreenProps) {
+export function FrontScreen({ sent, band }: Sent) {
+  const opening = sent && (
+    <>
+      {band}
+      {sent}
+    </>
+  );
   return (
-    <WithWorkspace opening={sent}>{(workspace) => <Front workspace={workspace} sent={sent} />}</WithWorkspace>
+    <WithWorkspace opening={opening}>
+      {(workspace) => <Front workspace={workspace} sent={sent} />}
+    </WithWorkspace>
   );
 }
 
 // Helpers
 
-function Front({ workspace, sent }: FrontScreenProps & Readonly<{ workspace: ReadyWorkspace }>) {
+function Front({ workspace, sent }: Pick<Sent, 'sent'> & Readonly<{ workspace: ReadyWorkspace }>) {
   const [last] = useState(lastJob.recall);
   // A job that is kept but cannot be read is told of, not passed over for another.
   const isLastUnreadable = last !== null && workspace.unreadable.some(({ id }) => id === last);

@@ -26,6 +26,9 @@ const lazyChecksSection = lazy(() =>
   import('@/app/_docket/checks/ChecksSection').then(({ ChecksSection }) => ChecksSection),
 );
 
+/** The job, the checks, the figures. */
+const ALL_DRAWN = 3;
+
 type DocketSectionsProps = Readonly<{
   /** Stands for the head until the sums are made; null where the head makes its own way. */
   sent: ReactNode;
@@ -37,7 +40,7 @@ export function DocketSections({ sent }: DocketSectionsProps) {
   const checks = useLazy(lazyChecksSection);
   const ChecksSection = checks.kind === 'here' ? checks.value : null;
   // Not before the first answer: the checks and the figures would push each other about while they fill.
-  const drawn = useInTurn(isChecked ? 3 : 1);
+  const drawn = useInTurn(isChecked ? ALL_DRAWN : 1);
   const content = useRef<HTMLDivElement>(null);
   const states = useSectionStates();
   const current = useCurrentSection(content);
@@ -60,7 +63,7 @@ export function DocketSections({ sent }: DocketSectionsProps) {
           onOpenSheet={openSheet}
           foot={<JobSheetLink className={styles.paper} jobId={jobId} />}
         />
-        <div className={styles.content} ref={content}>
+        <div className={styles.content} data-filling={drawn < ALL_DRAWN || undefined} ref={content}>
           <Card>
             {drawn > 0 && <JobSection />}
             {drawn > 1 && ChecksSection !== null && <ChecksSection />}

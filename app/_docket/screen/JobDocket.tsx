@@ -45,9 +45,7 @@ function DocketOfJob({ jobId, workspace, input, sent }: DocketOfJobProps) {
   useEffect(() => lastJob.remember(jobId), [jobId]);
   return (
     <>
-      {head === null && exampleJobIds.includes(jobId) && (
-        <ExampleBand isFirst={isExampleWorkshop(input.workshop)} />
-      )}
+      {exampleJobIds.includes(jobId) && <ExampleBand isFirst={isExampleWorkshop(input.workshop)} />}
       <JobProvider {...{ jobId, workspace, input, priced }}>
         <PrintedJobSheet>
           <DocketSections sent={head} />

@@ -34,7 +34,7 @@ const pushed = (): string => push.mock.lastCall?.[0].replace('/jobs/', '') ?? ''
 
 describe('FrontScreen', () => {
   it('shows the finished example at once on a first visit, and says that it is one', async () => {
-    await enter(<FrontScreen sent={null} />);
+    await enter(<FrontScreen sent={null} band={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of club-order');
     expect(screen.getByText(/This is an invented example/)).toBeVisible();
     expect(screen.getByRole('link', { name: 'start your own workshop' })).toHaveAttribute('href', '/start');
@@ -43,13 +43,13 @@ describe('FrontScreen', () => {
   it('shows the job last looked at after that', async () => {
     await enter(<JobScreen jobId="fair-mugs" />);
     cleanup();
-    await enter(<FrontScreen sent={null} />);
+    await enter(<FrontScreen sent={null} band={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
   });
 
   it('falls back to the example where the job last looked at is gone', async () => {
     localStorage.setItem('pressminute-last-job', 'gone');
-    await enter(<FrontScreen sent={null} />);
+    await enter(<FrontScreen sent={null} band={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of club-order');
   });
 });
@@ -66,7 +66,7 @@ describe('JobScreen', () => {
     cleanup();
     await enter(<JobScreen jobId="gone" />);
     cleanup();
-    await enter(<FrontScreen sent={null} />);
+    await enter(<FrontScreen sent={null} band={null} />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Docket of fair-mugs');
   });
 
