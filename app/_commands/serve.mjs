@@ -27,7 +27,9 @@ const { port } = wish;
 const manifest = JSON.parse(readFileSync(`${dir}/.next/routes-manifest.json`, 'utf8'));
 // What every answer carries until the framework has said more: also those that it never sees.
 const headers = builtHeaders(manifest.headers, '/api/');
-const app = next({ dev: false, dir, hostname: host, port });
+// The name by which the framework knows itself, whatever is listened on: by another it would take its own pages for
+// those of another server, and ask for them over the network.
+const app = next({ dev: false, dir, hostname: 'localhost', port });
 await app.prepare();
 const handle = app.getRequestHandler();
 
