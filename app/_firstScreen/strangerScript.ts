@@ -1,12 +1,12 @@
 /**
  * Runs in the page before it is painted first. Where there are things of one's own, where another job was looked at
- * last, or where the device speaks another language than its browser asked in, the example's head gives way to an
+ * last, where a job was looked at before anybody noted whose things there are, or where the device speaks another language than its browser asked in, the example's head gives way to an
  * empty one. Kept so plain that every browser reads it; its hash stands in the content policy.
  */
 export const strangerScript =
   "try{var s=localStorage,v=JSON.parse(s.getItem('pressminute-visit')),j=s.getItem('pressminute-last-job');" +
-  "if(v&&v.holdsOwn!==false||j&&j!=='club-order'||document.currentScript.dataset.language!==navigator.language)" +
+  "if((v?v.holdsOwn!==false||j&&j!=='club-order':j)||document.currentScript.dataset.language!==navigator.language)" +
   "document.documentElement.dataset.first='own'}catch(e){}";
 
 /** What the content policy knows it by; a test works it out again. */
-export const strangerHash = 'sha256-6RYsQZa2pLUi7x0OnUTeBDT9/5/X3O8HkXd852xMDw8=';
+export const strangerHash = 'sha256-SJOUG2Db/GeSNtVWMlg6Fs1W6GkML76M2XNRz+sJw8k=';

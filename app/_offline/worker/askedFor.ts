@@ -29,6 +29,8 @@ export function askedFor({ method, mode, url, headers }: Asked, origin: string):
   if (pathname.startsWith('/api/')) return { kind: 'api' };
   if (headers.has('rsc')) return { kind: 'router' };
   if (mode !== 'navigate') return { kind: 'file', path: pathname };
+  // Without its last slash such an address could be read as one of another site: the server refuses it.
+  if (pathname.includes('//')) return { kind: 'otherPage' };
   if (pathname.length > 1 && pathname.endsWith('/'))
     return { kind: 'slashTooMany', address: pathname.slice(0, -1) + search };
   const page = pageAt(pathname);

@@ -3,6 +3,7 @@ import { isPageOf, type KeptBuild } from '@/app/_offline/keptBuild';
 import type { FromServiceWorker } from '@/app/_offline/messages';
 import { answersFrom } from './answers';
 import { askedFor } from './askedFor';
+import { inLanes } from './inLanes';
 import type { WorkerScope } from './scope';
 
 /* The service worker: keeps one build whole, pages and files, and answers from it. */
@@ -81,18 +82,13 @@ self.addEventListener('fetch', (event) => {
  * done nor refused. Of the lines that a browser opens to one server, some stay free for the page.
  */
 async function keepAll(event: Parameters<typeof serwist.handleInstall>[0]): Promise<void> {
-  const wanted = [...serwist.getUrlsToPrecacheKeys()];
-  const lane = async (): Promise<void> => {
-    for (let next = wanted.pop(); next !== undefined; next = wanted.pop()) {
-      const [address, cacheKey] = next;
-      const url = new URL(address);
-      // A file that is named by its content may come from the browser's own cache.
-      const cache = address === cacheKey ? 'default' : 'reload';
-      const request = new Request(address, { cache, credentials: 'same-origin' });
-      await Promise.all(serwist.precacheStrategy.handleAll({ event, request, url, params: { cacheKey } }));
-    }
-  };
-  await Promise.all([lane(), lane(), lane()]);
+  await inLanes([...serwist.getUrlsToPrecacheKeys()], 3, async ([address, cacheKey]) => {
+    const url = new URL(address);
+    // A file that is named by its content may come from the browser's own cache.
+    const cache = address === cacheKey ? 'default' : 'reload';
+    const request = new Request(address, { cache, credentials: 'same-origin' });
+    await Promise.all(serwist.precacheStrategy.handleAll({ event, request, url, params: { cacheKey } }));
+  });
 }
 
 /** The build before this one stays: a tab that was not opened anew goes on with its files. */

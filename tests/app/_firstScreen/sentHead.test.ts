@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import { amountsOf } from '@/app/_firstScreen/amountsOf';
 import { sentHead } from '@/app/_firstScreen/sentHead';
@@ -48,6 +49,27 @@ describe('what a visitor reads', () => {
     expect(sentHead(null)?.currency).toBe('USD');
     expect(sentHead('*')?.currency).toBe('USD');
   });
+});
+
+test.each([
+  ['a first visit', {}, undefined],
+  ['the example as it came', { 'pressminute-visit': '{"at":1,"holdsOwn":false}' }, undefined],
+  ['things of one’s own', { 'pressminute-visit': '{"at":1,"holdsOwn":true}' }, 'own'],
+  // Builds before this one noted which job was looked at, and not yet whose it was.
+  ['a job that was looked at, whosever', { 'pressminute-last-job': 'club-order' }, 'own'],
+  [
+    'another job than the example',
+    { 'pressminute-visit': '{"at":1,"holdsOwn":false}', 'pressminute-last-job': 'fair-mugs' },
+    'own',
+  ],
+])('after %s the example’s head is shown, or gives way', (_, noted: Record<string, string>, first) => {
+  const dataset: { first?: string } = {};
+  runInNewContext(strangerScript, {
+    localStorage: { getItem: (key: string) => noted[key] ?? null },
+    navigator: { language: 'en-US' },
+    document: { currentScript: { dataset: { language: 'en-US' } }, documentElement: { dataset } },
+  });
+  expect(dataset.first).toBe(first);
 });
 
 test('the content policy knows the one inline script by its hash', () => {

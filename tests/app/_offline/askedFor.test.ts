@@ -40,6 +40,15 @@ describe('what the service worker sees in a request', () => {
     expect(ask('/jobs/?x=1', { mode: 'navigate' })).toEqual({ kind: 'slashTooMany', address: '/jobs?x=1' });
   });
 
+  it.each(['//other.example/', '/\\\\other.example/', '/jobs//'])(
+    'is left to the server where %s could be read as the address of another site',
+    (path) => {
+      const url = `${ORIGIN}${path.replaceAll('\\', '/')}`;
+      const asked = { method: 'GET', mode: 'navigate', url, headers: new Headers() };
+      expect(askedFor(asked, ORIGIN)).toEqual({ kind: 'otherPage' });
+    },
+  );
+
   it('is another page where the app has none', () => {
     expect(ask('/nowhere', { mode: 'navigate' })).toEqual({ kind: 'otherPage' });
   });
