@@ -4,6 +4,7 @@ import { approvedVersions } from '@/lib/artwork/approvedVersions';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
 import type { Approval } from '@/shared/schemas/entries';
 import type { Entry } from '@/shared/schemas/happened';
+import { cases } from '@/tests/tools/cases';
 
 const approval = (
   count: number,
@@ -54,5 +55,6 @@ it('approvedVersions is the same whatever arrives first', () => {
     fc.property(drawn, ([entries, arrived]) => {
       expect(approvedVersions(entriesInForce(arrived))).toEqual(approvedVersions(entriesInForce(entries)));
     }),
+    cases(100),
   );
 });

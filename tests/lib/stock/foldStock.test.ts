@@ -4,6 +4,7 @@ import { expectedOf, foldStock, type Pile } from '@/lib/stock/foldStock';
 import { onHand } from '@/lib/stock/onHand';
 import type { StockEntry } from '@/lib/stock/stockEntry';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
+import { cases } from '@/tests/tools/cases';
 import { home, shirts, shop, stockEntries, van, writer } from './stockEntries';
 
 /** The only pile there is. */
@@ -116,6 +117,7 @@ describe('the laws of stock', () => {
       fc.property(shuffled, ([entries, arrived]) => {
         expect(foldStock(arrived)).toEqual(foldStock(entries));
       }),
+      cases(100),
     );
   });
 
@@ -137,6 +139,7 @@ describe('the laws of stock', () => {
           expect(sum(after)).toBe(sum(entries));
         },
       ),
+      cases(100),
     );
   });
 
@@ -155,6 +158,7 @@ describe('the laws of stock', () => {
         );
         expect(foldStock(inForce)).toEqual(foldStock(entries));
       }),
+      cases(100),
     );
   });
 
@@ -164,6 +168,7 @@ describe('the laws of stock', () => {
         const after = foldStock([...entries, writer('cccccccc', 1e6).count(quantity)]);
         expect(onHand(after).shirt?.L).toBe(quantity);
       }),
+      cases(100),
     );
   });
 });
