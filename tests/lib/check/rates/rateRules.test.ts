@@ -354,3 +354,22 @@ describe('RATE-07 sees wear that is paid twice', () => {
     expect(verdict(input, 'RATE-07')).toBe('pass');
   });
 });
+
+describe('RATE-03 on a blank’s price that cannot be meant', () => {
+  const clubAt = (small: number) =>
+    clubWith({
+      'blank:white-shirt.sizes.0.price': yours(small, 'money/piece'),
+      'blank:white-shirt.sizes.1.price': yours(0.001, 'money/piece'),
+    });
+  const ofMedium = (small: number) =>
+    told(clubAt(small), 'RATE-03').find(({ where }) => where.path.join('.') === 'sizes.1.price');
+
+  it('offers the typical price where no smaller size costs more', () => {
+    expect(ofMedium(4)?.fix?.label).toBe('useTypical');
+    expect(verdict(mended(clubAt(4), ofMedium(4)), 'RATE-03')).toBe('pass');
+  });
+
+  it('offers no price under which a larger size would cost less than a smaller one', () => {
+    expect(ofMedium(10)).toMatchObject({ severity: 'caution', fix: null });
+  });
+});
