@@ -1,5 +1,7 @@
+import { takenBackAmong } from '@/lib/stored/entriesInForce';
 import type { Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
+import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { ArrivalCounts, ArrivalPlan, DraftMeeting, Here, MeetingState } from './arrival';
 import type { Copy } from './copy';
@@ -33,13 +35,12 @@ export function planArrival(here: Here, copy: Copy, registry: Registry): Arrival
     meetings,
     onlyHere,
     newPapers: papers.fresh,
-    newEntries: entries.fresh,
     otherContent: [...papers.other, ...entries.other],
     lettersTaken,
     letterTaken: here.device !== null && lettersTaken.includes(here.device.letter),
     counts: countsOf(copy, meetings, {
       newPapers: papers.fresh.length,
-      newEntries: entries.fresh.length,
+      ...countingAfter(here.entries, entries.fresh),
       onlyHere: onlyHere.length,
       entriesOnlyHere: union(copy.entries, here.entries).fresh.length,
     }),
@@ -57,6 +58,21 @@ function union<Item extends Paper | Entry>(
   return {
     fresh: coming.filter(({ id }) => !known.has(id)),
     other: coming.filter((item) => known.has(item.id) && !sameValue(known.get(item.id), item)),
+  };
+}
+
+/** What comes may take back what is here: a sum of the preview, by the rule that screens go by. */
+function countingAfter(
+  here: readonly Entry[],
+  fresh: readonly Entry[],
+): Pick<ArrivalCounts, 'newEntries' | 'noLongerCounting' | 'countingAgain'> {
+  const before = takenBackAmong(here);
+  const after = takenBackAmong([...here, ...fresh]);
+  const own = here.filter((entry) => takenBy(entry) === null);
+  return {
+    newEntries: fresh.filter((entry) => takenBy(entry) === null && !after.has(entry.id)).length,
+    noLongerCounting: own.filter(({ id }) => !before.has(id) && after.has(id)).length,
+    countingAgain: own.filter(({ id }) => before.has(id) && !after.has(id)).length,
   };
 }
 
@@ -85,7 +101,7 @@ const noStates: Readonly<Record<MeetingState, number>> = {
 function countsOf(
   copy: Copy,
   meetings: readonly DraftMeeting[],
-  more: Pick<ArrivalCounts, 'newPapers' | 'newEntries' | 'onlyHere' | 'entriesOnlyHere'>,
+  more: Omit<ArrivalCounts, 'kinds' | 'files' | 'papers' | 'entries' | 'states'>,
 ): ArrivalCounts {
   const kinds: Record<string, number> = {};
   const states = { ...noStates };

@@ -4,6 +4,7 @@ import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import { entryOf, type StoreKinds } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
+import { travellingEntries } from '@/lib/stored/travellingEntries';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Copy, CopyFile } from './copy';
@@ -50,7 +51,8 @@ export async function readRecords(
     drafts: [...drafts.values()],
     hashes,
     papers: [...papers.values()],
-    entries: [...entries.values()],
+    // A copy of an earlier build may hold what was out of force on its device alone.
+    entries: travellingEntries([...entries.values()]),
     unreadable,
     files: [...files.values()],
   };
