@@ -4,6 +4,7 @@ import { sameValue } from '@/lib/stored/sameValue';
 import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { ArrivalCounts, ArrivalPlan, DraftMeeting, Here, MeetingState } from './arrival';
+import { comingEntries } from './comingEntries';
 import type { Copy } from './copy';
 import { meetDraft } from './meetDraft';
 
@@ -27,7 +28,8 @@ export function planArrival(here: Here, copy: Copy, registry: Registry): Arrival
     ({ id, deletedAt }) => deletedAt === undefined && !met.has(id),
   );
   const papers = union(here.papers, copy.papers);
-  const entries = union(here.entries, copy.entries);
+  const unasked = meetings.map((meeting) => ({ meeting, choice: meeting.choices[0] }));
+  const entries = union(here.entries, comingEntries(copy, unasked, 'beside'));
   const lettersTaken = lettersOf(copy, here);
   return {
     copy,
@@ -42,7 +44,7 @@ export function planArrival(here: Here, copy: Copy, registry: Registry): Arrival
       newPapers: papers.fresh.length,
       ...countingAfter(here.entries, entries.fresh),
       onlyHere: onlyHere.length,
-      entriesOnlyHere: union(copy.entries, here.entries).fresh.length,
+      entriesOnlyHere: union(comingEntries(copy, [], 'replace'), here.entries).fresh.length,
     }),
   };
 }
@@ -114,7 +116,7 @@ function countsOf(
     kinds,
     files: copy.files.length,
     papers: copy.papers.length,
-    entries: copy.entries.length,
+    entries: comingEntries(copy, [], 'replace').length,
     states,
     ...more,
   };

@@ -105,6 +105,7 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       hashes: new Map(),
       papers: [],
       entries: [],
+      leftByDrafts: new Map(),
       unreadable: [],
       files: [],
       lacks: { ...whole, ...lacks },
