@@ -8,21 +8,25 @@ import { comingEntries } from './comingEntries';
 import type { Copy } from './copy';
 import { meetDraft } from './meetDraft';
 
-/** Tells what would come of a copy, draft by draft, before anything is taken. */
-export function planArrival(here: Here, copy: Copy, registry: Registry): ArrivalPlan {
+/**
+ * Tells what would come of a copy, draft by draft, before anything is taken.
+ *
+ * @param pause taken after each draft, so that whoever shares the thread gets a turn
+ */
+export async function planArrival(
+  here: Here,
+  copy: Copy,
+  { registry, pause }: { readonly registry: Registry; readonly pause: () => Promise<void> },
+): Promise<ArrivalPlan> {
   const isHere = (id: string) => here.drafts.has(id);
-  const meetings = copy.drafts.map((theirs) =>
-    meetDraft(
-      {
-        theirs,
-        theirHashes: copy.hashes.get(theirs.id) ?? [],
-        mine: here.drafts.get(theirs.id) ?? null,
-        exchanged: here.exchanged.get(theirs.id) ?? null,
-        isHere,
-      },
-      registry,
-    ),
-  );
+  const meetings: DraftMeeting[] = [];
+  for (const theirs of copy.drafts) {
+    const theirHashes = copy.hashes.get(theirs.id) ?? [];
+    const mine = here.drafts.get(theirs.id) ?? null;
+    const exchanged = here.exchanged.get(theirs.id) ?? null;
+    meetings.push(meetDraft({ theirs, theirHashes, mine, exchanged, isHere }, registry));
+    await pause();
+  }
   const met = new Set(meetings.map(({ id }) => id));
   const onlyHere = [...here.drafts.values()].filter(
     ({ id, deletedAt }) => deletedAt === undefined && !met.has(id),
