@@ -5,7 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import { happenedWords, lossWords, takeWords } from '@/app/_words/store/arrivalWords';
+import { happenedWords, lossWords, recountedWords, takeWords } from '@/app/_words/store/arrivalWords';
 import { lacksWords } from '@/app/_words/store/copyFileWords';
 import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
@@ -43,7 +43,8 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
   const lacks = lacksWords(plan.copy.lacks, formatter);
   const { newPapers, newEntries } = plan.counts;
   const happened = happenedWords({ newPapers, newEntries });
-  const brings = groups.some(({ isChange }) => isChange) || happened !== '';
+  const recounted = recountedWords(plan.counts);
+  const brings = groups.some(({ isChange }) => isChange) || happened !== '' || recounted.length > 0;
   const differing = plan.meetings.filter(({ state }) => state !== 'same');
   const isWhole = plan.copy.of === 'everything';
   const busy = isBusy ? 'It is being brought in.' : undefined;
@@ -82,6 +83,12 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
             </p>
           </li>
         )}
+        {recounted.map(([count, words]) => (
+          <li key={words} className={classes(styles.group, styles.changes)}>
+            <span className={styles.count}>{formatter.number(count)}</span>
+            <p>{words}</p>
+          </li>
+        ))}
       </ul>
       <div className={styles.acts}>
         {brings && (

@@ -19,7 +19,7 @@ export function headlineOf(
   const main = of === 'everything' ? undefined : meetings.find(({ id }) => id === of.id);
   const fate = groups.find(({ drafts }) => drafts.some(({ id }) => id === main?.id))?.fate;
   if (of === 'everything' || main === undefined || fate === undefined) {
-    return arrivalHeadline({ groups, newPapers: counts.newPapers, newEntries: counts.newEntries });
+    return arrivalHeadline({ groups, ...counts });
   }
   const others: Record<string, number> = {};
   for (const meeting of meetings) {

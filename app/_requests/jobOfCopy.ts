@@ -51,7 +51,7 @@ export async function jobOfCopy(
   if (job === null) return unusable(`${file} ${whichJob(jobs, jobId)}`);
   if (workshop === undefined)
     return unusable(`${file} holds no workshop, and nothing can be priced without one.`);
-  const inForce = entriesInForce(copy.entries);
+  const inForce = entriesInForce([...copy.entries, ...[...copy.leftByDrafts.values()].flat()]);
   const { found, of } = copy.lacks.records;
   const isWhole = of !== null && found >= of;
   return {

@@ -86,7 +86,7 @@ export async function arrive(
   const takers = outgoingTakers(await tx.all('entries'), arriving.entries, how.mode);
   const appended = await appendEntries(
     tx,
-    takers.map((id) => takingBack(kinds.entryKinds, id)),
+    takers.map((id) => takingBack(kinds.entryKinds, id, how.mode === 'replace' ? 'replaced' : undefined)),
     at,
   );
   const written = appended.entries.map(({ id }) => id);

@@ -1,6 +1,7 @@
 import type { Here } from '@/lib/copies/arrival';
 import { type Exchanged, exchangedSchema } from '@/lib/copies/exchanged';
 import { lastingEntries } from '@/lib/copies/lastingEntries';
+import { travellingEntries } from '@/lib/stored/travellingEntries';
 import type { StoreCore } from './storeCore';
 
 /**
@@ -17,7 +18,10 @@ export async function hereOf({ connection, tabState, shown }: StoreCore): Promis
   return {
     drafts: shown(),
     papers: [...papers.values()],
-    entries: [...entries.values(), ...lastingEntries(pending.flatMap((edit) => edit.entries ?? []))],
+    entries: travellingEntries([
+      ...entries.values(),
+      ...lastingEntries(pending.flatMap((edit) => edit.entries ?? [])),
+    ]),
     unreadable: [...unreadable.values(), ...unreadableHappened.values(), ...aside],
     exchanged: new Map(rows.map((row) => [row.id, row])),
     device,

@@ -1,6 +1,7 @@
 import { type CopyAsked, contentOf } from '@/lib/copies/contentOf';
 import type { LackingFile } from '@/lib/copies/copy';
 import { writeCopy } from '@/lib/copies/writeCopy';
+import { fileIdsIn } from '@/lib/stored/fileIds';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import { blobOf } from './blobOf';
 import { breathing } from './breathing';
@@ -8,6 +9,7 @@ import type { CopyMade } from './copyActions';
 import { hereOf } from './hereOf';
 import { noteLastCopy } from './lastCopy';
 import type { StoreCore } from './storeCore';
+import { withFileHashes } from './withFileHashes';
 
 interface MakingCopy {
   readonly core: StoreCore;
@@ -21,11 +23,17 @@ export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: Mak
   await core.queue.flush();
   const madeAt = core.now();
   const pause = breathing();
-  const outgoing = await contentOf(asked, await hereOf(core), { kinds: core.kinds, madeAt, madeOn, pause });
+  const { here, formerNames, lost } = await withFileHashes(await hereOf(core), readFile, pause);
+  const outgoing = await contentOf(asked, here, { kinds: core.kinds, madeAt, madeOn, pause });
   if (outgoing === null) throw new NothingToCopy(asked);
-  const leftOut: LackingFile[] = [];
+  const going = fileIdsIn([...outgoing.content.drafts, ...outgoing.content.unreadable]);
+  const leftOut: LackingFile[] = lost.filter(({ name }) => going.has(name));
   const pieces = writeCopy(outgoing.content, {
-    readFile: async (sha256) => (await readFile(sha256))?.content ?? null,
+    // It may have been renamed meanwhile.
+    readFile: async (sha256) =>
+      (await readFile(sha256))?.content ??
+      (await readFile(formerNames.get(sha256) ?? sha256))?.content ??
+      null,
     leftOut: (file) => leftOut.push(file),
     pause,
   });

@@ -1,6 +1,6 @@
 import { takenBackAmong } from '@/lib/stored/entriesInForce';
 import { isPlainObject } from '@/lib/stored/sameValue';
-import { TAKE_BACK, takenBy, undoesArrival } from '@/lib/stored/takeBack';
+import { TAKE_BACK, takenBy, takesBackHereOnly } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
 
 type Taking = Pick<Entry, 'id' | 'device' | 'count' | 'at' | 'kind' | 'body'>;
@@ -8,7 +8,7 @@ type Taking = Pick<Entry, 'id' | 'device' | 'count' | 'at' | 'kind' | 'body'>;
 /**
  * Which entries must be taken back so that an arrival shows. Where it takes the place of what was here: every entry
  * that did not come and would count, and every one that would take back what came. Where it comes beside: only
- * what an undo of an earlier arrival of the same left behind.
+ * what an undo of an earlier arrival, or an earlier replacing, left behind.
  *
  * @param rows of the table of entries with those that came, read as far as need be
  * @returns their ids
@@ -23,7 +23,7 @@ export function outgoingTakers(
   const isInTheWay = (entry: Taking): boolean => {
     if (ids.has(entry.id)) return false;
     const target = takenBy(entry);
-    if (mode === 'beside') return target !== null && ids.has(target) && undoesArrival(entry);
+    if (mode === 'beside') return target !== null && ids.has(target) && takesBackHereOnly(entry);
     return target === null || ids.has(target);
   };
   const inTheWay = all.filter(isInTheWay);

@@ -54,7 +54,8 @@ export async function replaceDrafts(
         id,
         kind,
         version: snapshot.version,
-        revision: (found?.revision ?? revisionOf(lost.find((record) => record.id === id))) + 1,
+        // The first revision is of what was made here.
+        revision: Math.max(1, found?.revision ?? revisionOf(lost.find((record) => record.id === id))) + 1,
         updatedAt: at,
         ...(snapshot.deleted ? { deletedAt: at } : {}),
         body: snapshot.body,

@@ -20,10 +20,16 @@ const filesOf = new WeakMap<Copy, ReadCopy['fileOf']>();
 /** Reads a file and holds it against what is here. */
 export async function lookAtCopy(file: Blob, core: StoreCore): Promise<CopyLook> {
   try {
-    const read = await readCopy(blobSource(file), { kinds: core.kinds, pause: breathing() });
+    const pause = breathing();
+    const read = await readCopy(blobSource(file), { kinds: core.kinds, pause });
     if (read.state === 'notACopy') return read;
     filesOf.set(read.copy, read.fileOf);
-    return { state: 'copy', file, plan: planArrival(await hereOf(core), read.copy, core.kinds.registry) };
+    const { registry } = core.kinds;
+    return {
+      state: 'copy',
+      file,
+      plan: await planArrival(await hereOf(core), read.copy, { registry, pause }),
+    };
   } catch (error) {
     // Browsers throw where a file was moved, or may not be read.
     if (!(error instanceof DOMException)) throw error;
@@ -46,13 +52,8 @@ export async function takeCopy(
   await core.queue.flush();
   const { copy } = looked;
   const { registry } = core.kinds;
-  const {
-    goes: _,
-    goesBack: __,
-    files,
-    staying,
-    ...rest
-  } = arrangeArrival(planArrival(await hereOf(core), copy, registry), how, registry);
+  const plan = await planArrival(await hereOf(core), copy, { registry, pause: breathing() });
+  const { goes: _, goesBack: __, files, staying, ...rest } = arrangeArrival(plan, how, registry);
   const kept = await keepFiles(files, copy, core);
   if (!kept.ok) return { state: 'notKept', why: kept.problem };
   const outcome = await arrive(

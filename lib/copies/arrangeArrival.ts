@@ -2,6 +2,7 @@ import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { neededDocuments, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Arrival, ArrivalChoice, ArrivalPlan, Choice, DraftMeeting } from './arrival';
+import { comingEntries } from './comingEntries';
 import { idOfDouble, keyOfDouble, linkedToDoubles, namedAsDouble } from './doubles';
 import { withExchange } from './lineage';
 import { namedFiles } from './namedFiles';
@@ -24,6 +25,7 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
   );
   const coming = chosen.flatMap((one) => draftOf(one, { mode: how.mode, doubles, registry }));
   const drafts = withNamedParts(coming, plan, registry);
+  const entries = comingEntries(copy, chosen, how.mode);
   const unreadable = copy.unreadable
     .map(({ raw }) => raw)
     .filter((raw) => !here.unreadable.some((known) => sameValue(known.raw, raw)));
@@ -32,14 +34,14 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
       ...drafts.map(({ snapshot }) => snapshot.body),
       ...chosen.flatMap(({ meeting }) => (meeting.state === 'same' ? [meeting.theirs.body] : [])),
       ...copy.papers,
-      ...copy.entries,
+      ...entries,
       ...unreadable,
     ]).map(({ sha256 }) => sha256),
   );
   return {
     drafts,
     papers: copy.papers,
-    entries: copy.entries,
+    entries,
     unreadable,
     files: copy.files.filter(({ sha256 }) => wanted.has(sha256) && !here.files.has(sha256)),
     exchanged: chosen.flatMap((one) => exchangedOf(one, plan)),

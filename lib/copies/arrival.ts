@@ -11,6 +11,7 @@ export interface Here {
   /** As the maker sees them, tombstones included. */
   readonly drafts: ReadonlyMap<string, Stored>;
   readonly papers: readonly Paper[];
+  /** Without those that are out of force on this device alone: if they come, they come in. */
   readonly entries: readonly Entry[];
   readonly unreadable: readonly UnreadableRecord[];
   readonly exchanged: ReadonlyMap<string, Exchanged>;
@@ -66,7 +67,6 @@ export interface ArrivalPlan {
   /** Papers and entries whose id says something else here; what is here stays, and theirs is set aside. */
   readonly otherContent: readonly (Paper | Entry)[];
   readonly newPapers: readonly Paper[];
-  readonly newEntries: readonly Entry[];
   /** Letters of other devices, which this one must not number papers with. */
   readonly lettersTaken: readonly string[];
   /** Another device bears the letter of this one. */
@@ -80,7 +80,12 @@ export interface ArrivalCounts {
   readonly papers: number;
   readonly entries: number;
   readonly newPapers: number;
+  /** Entries that would come in and count. */
   readonly newEntries: number;
+  /** Entries here that would no longer count beside what comes: where the copy was made they were taken back. */
+  readonly noLongerCounting: number;
+  /** Entries here, taken back, that would count again beside what comes. */
+  readonly countingAgain: number;
   readonly states: Readonly<Record<MeetingState, number>>;
   readonly onlyHere: number;
   /** Entries that the copy lacks; when it takes the place of everything they count no more. */

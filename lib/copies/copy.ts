@@ -35,6 +35,11 @@ export interface Copy {
   readonly hashes: ReadonlyMap<string, readonly string[]>;
   readonly papers: readonly Paper[];
   readonly entries: readonly Entry[];
+  /**
+   * Entries that only a draft of an earlier shape holds, by its id, such as a stock that stood in a blank. The same
+   * draft here may have gone on without them.
+   */
+  readonly leftByDrafts: ReadonlyMap<string, readonly Entry[]>;
   /** Kept as they are: of a newer shape, an unknown kind, or unreadable where the copy was made already. */
   readonly unreadable: readonly UnreadableRecord[];
   readonly files: readonly CopyFile[];

@@ -27,8 +27,17 @@ export type Exchanged = Readonly<z.infer<typeof exchangedSchema>>;
  *
  * @returns what a draft is known by when it meets itself again
  */
-export const hashOfDraft = ({ deleted, body }: Pick<Snapshot, 'deleted' | 'body'>): string =>
-  hashOfJson({ deleted, body });
+export function hashOfDraft({ deleted, body }: Pick<Snapshot, 'deleted' | 'body'>): string {
+  if (!isPlainObject(body)) return hashOfJson({ deleted, body });
+  const known = deleted ? removedHashes : liveHashes;
+  const hash = known.get(body) ?? hashOfJson({ deleted, body });
+  known.set(body, hash);
+  return hash;
+}
+
+/* A body never changes, and meets its like several times on the way in: some milliseconds each. */
+const liveHashes = new WeakMap<object, string>();
+const removedHashes = new WeakMap<object, string>();
 
 export const hashOfJson = (value: unknown): string =>
   sha256OfBytes(

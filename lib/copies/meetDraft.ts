@@ -51,6 +51,12 @@ function outcomeOf({ mine, theirs, theirHashes, exchanged, isHere }: Arriving, r
   if (lineage.mineIsOlder && lineage.theirsIsOlder) return { state: isLater ? 'newerThere' : 'newerHere' };
   if (lineage.mineIsOlder) return { state: 'newerThere' };
   if (lineage.theirsIsOlder) return { state: 'newerHere' };
+  if (!lineage.isKnown) {
+    const mineIsUntouched = isUntouched(mine, exchanged?.hashes ?? []);
+    const theirsIsUntouched = isUntouched(theirs, theirHashes);
+    if (mineIsUntouched && (!theirsIsUntouched || isLater)) return { state: 'newerThere' };
+    if (theirsIsUntouched) return { state: 'newerHere' };
+  }
   if (!lineage.isKnown && !isLater) return { state: 'newerHere' };
   if (lineage.base === null) return clash(theirs, isHere);
   const { value, conflicts } = mergeValues(lineage.base.body, mine.body, theirs.body);
@@ -60,6 +66,17 @@ function outcomeOf({ mine, theirs, theirHashes, exchanged, isHere }: Arriving, r
   if (sameValue(value, theirs.body)) return { state: 'newerThere' };
   return { state: 'merged', merged: { ...snapshotOf(mine), body: value } satisfies Snapshot };
 }
+
+/**
+ * Whether a draft is as the first visit put it there, and so what every other of its id was made from, whatever the
+ * clocks say: what is the maker's own has an id drawn at random, and what was edited or came in has a later revision.
+ */
+const isUntouched = (draft: Stored, hashes: readonly string[]): boolean =>
+  draft.revision === 1 &&
+  !DRAWN_AT_RANDOM.test(draft.id) &&
+  hashes.every((hash) => hash === hashOfDraft(snapshotOf(draft)));
+
+const DRAWN_AT_RANDOM = /^[0-9a-f]{24,}$/;
 
 const clash = (
   theirs: Stored,

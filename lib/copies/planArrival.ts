@@ -1,31 +1,39 @@
+import { takenBackAmong } from '@/lib/stored/entriesInForce';
 import type { Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
+import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { ArrivalCounts, ArrivalPlan, DraftMeeting, Here, MeetingState } from './arrival';
+import { comingEntries } from './comingEntries';
 import type { Copy } from './copy';
 import { meetDraft } from './meetDraft';
 
-/** Tells what would come of a copy, draft by draft, before anything is taken. */
-export function planArrival(here: Here, copy: Copy, registry: Registry): ArrivalPlan {
+/**
+ * Tells what would come of a copy, draft by draft, before anything is taken.
+ *
+ * @param pause taken after each draft, so that whoever shares the thread gets a turn
+ */
+export async function planArrival(
+  here: Here,
+  copy: Copy,
+  { registry, pause }: { readonly registry: Registry; readonly pause: () => Promise<void> },
+): Promise<ArrivalPlan> {
   const isHere = (id: string) => here.drafts.has(id);
-  const meetings = copy.drafts.map((theirs) =>
-    meetDraft(
-      {
-        theirs,
-        theirHashes: copy.hashes.get(theirs.id) ?? [],
-        mine: here.drafts.get(theirs.id) ?? null,
-        exchanged: here.exchanged.get(theirs.id) ?? null,
-        isHere,
-      },
-      registry,
-    ),
-  );
+  const meetings: DraftMeeting[] = [];
+  for (const theirs of copy.drafts) {
+    const theirHashes = copy.hashes.get(theirs.id) ?? [];
+    const mine = here.drafts.get(theirs.id) ?? null;
+    const exchanged = here.exchanged.get(theirs.id) ?? null;
+    meetings.push(meetDraft({ theirs, theirHashes, mine, exchanged, isHere }, registry));
+    await pause();
+  }
   const met = new Set(meetings.map(({ id }) => id));
   const onlyHere = [...here.drafts.values()].filter(
     ({ id, deletedAt }) => deletedAt === undefined && !met.has(id),
   );
   const papers = union(here.papers, copy.papers);
-  const entries = union(here.entries, copy.entries);
+  const unasked = meetings.map((meeting) => ({ meeting, choice: meeting.choices[0] }));
+  const entries = union(here.entries, comingEntries(copy, unasked, 'beside'));
   const lettersTaken = lettersOf(copy, here);
   return {
     copy,
@@ -33,15 +41,14 @@ export function planArrival(here: Here, copy: Copy, registry: Registry): Arrival
     meetings,
     onlyHere,
     newPapers: papers.fresh,
-    newEntries: entries.fresh,
     otherContent: [...papers.other, ...entries.other],
     lettersTaken,
     letterTaken: here.device !== null && lettersTaken.includes(here.device.letter),
     counts: countsOf(copy, meetings, {
       newPapers: papers.fresh.length,
-      newEntries: entries.fresh.length,
+      ...countingAfter(here.entries, entries.fresh),
       onlyHere: onlyHere.length,
-      entriesOnlyHere: union(copy.entries, here.entries).fresh.length,
+      entriesOnlyHere: union(comingEntries(copy, [], 'replace'), here.entries).fresh.length,
     }),
   };
 }
@@ -57,6 +64,21 @@ function union<Item extends Paper | Entry>(
   return {
     fresh: coming.filter(({ id }) => !known.has(id)),
     other: coming.filter((item) => known.has(item.id) && !sameValue(known.get(item.id), item)),
+  };
+}
+
+/** What comes may take back what is here: a sum of the preview, by the rule that screens go by. */
+function countingAfter(
+  here: readonly Entry[],
+  fresh: readonly Entry[],
+): Pick<ArrivalCounts, 'newEntries' | 'noLongerCounting' | 'countingAgain'> {
+  const before = takenBackAmong(here);
+  const after = takenBackAmong([...here, ...fresh]);
+  const own = here.filter((entry) => takenBy(entry) === null);
+  return {
+    newEntries: fresh.filter((entry) => takenBy(entry) === null && !after.has(entry.id)).length,
+    noLongerCounting: own.filter(({ id }) => !before.has(id) && after.has(id)).length,
+    countingAgain: own.filter(({ id }) => before.has(id) && !after.has(id)).length,
   };
 }
 
@@ -85,7 +107,7 @@ const noStates: Readonly<Record<MeetingState, number>> = {
 function countsOf(
   copy: Copy,
   meetings: readonly DraftMeeting[],
-  more: Pick<ArrivalCounts, 'newPapers' | 'newEntries' | 'onlyHere' | 'entriesOnlyHere'>,
+  more: Omit<ArrivalCounts, 'kinds' | 'files' | 'papers' | 'entries' | 'states'>,
 ): ArrivalCounts {
   const kinds: Record<string, number> = {};
   const states = { ...noStates };
@@ -98,7 +120,7 @@ function countsOf(
     kinds,
     files: copy.files.length,
     papers: copy.papers.length,
-    entries: copy.entries.length,
+    entries: comingEntries(copy, [], 'replace').length,
     states,
     ...more,
   };

@@ -2,7 +2,7 @@ import { strFromU8 } from 'fflate';
 import { fromBase64 } from '@/lib/stored/fromBase64';
 import type { StoreKinds } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
-import { sha256OfBytes } from '@/lib/stored/sha256';
+import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { withFileIds } from '@/lib/stored/withFileIds';
 import { BACKUP_FORMAT, instantSchema } from '@/shared/schemas/stored';
 import { z } from '@/shared/schemas/z';
@@ -94,10 +94,10 @@ async function unpackedFiles(
   const lacking: LackingFile[] = [];
   const hashOf = new Map<string, string>();
   for (const { id, name, base64 } of packed) {
-    const content = fromBase64(base64);
+    const content = await fromBase64(base64, pause);
     if (content === null) lacking.push({ sha256: '', name, why: 'damaged' });
     else {
-      const sha256 = sha256OfBytes(content);
+      const sha256 = await sha256InSlices(content, pause);
       contents.set(sha256, content);
       files.set(sha256, { sha256, name, bytes: content.length });
       hashOf.set(id, sha256);

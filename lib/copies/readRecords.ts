@@ -4,6 +4,7 @@ import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import { entryOf, type StoreKinds } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
+import { travellingEntries } from '@/lib/stored/travellingEntries';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Copy, CopyFile } from './copy';
@@ -11,7 +12,10 @@ import type { CopyRecord } from './copyRecords';
 import { copyFileSchema, hashesSchema } from './copySchemas';
 
 /** The records of a copy, each read by the schema of its kind. */
-type ReadRecords = Pick<Copy, 'drafts' | 'hashes' | 'papers' | 'entries' | 'unreadable' | 'files'>;
+type ReadRecords = Pick<
+  Copy,
+  'drafts' | 'hashes' | 'papers' | 'entries' | 'leftByDrafts' | 'unreadable' | 'files'
+>;
 
 /**
  * Reads the records of a copy. What is of a newer shape or an unknown kind, or has the id of one before it, stays as it
@@ -28,6 +32,7 @@ export async function readRecords(
   const hashes = new Map<string, readonly string[]>();
   const papers = new Map<string, Paper>();
   const entries = new Map<string, Entry>();
+  const left = new Map<string, readonly Entry[]>();
   const files = new Map<string, CopyFile>();
   const unreadable: UnreadableRecord[] = [];
   for (const record of records) {
@@ -37,8 +42,11 @@ export async function readRecords(
     else if (read.state === 'draft') {
       if (add(drafts, read.draft.id, read.draft)) {
         hashes.set(read.draft.id, read.hashes);
-        for (const entry of read.left.entries) add(entries, entry.id, entry);
         for (const paper of read.left.papers) add(papers, paper.id, paper);
+        // Papers never lose their place, so what issued them comes as well.
+        for (const entry of read.left.entries) if (entry.kind === 'issuing') add(entries, entry.id, entry);
+        const others = read.left.entries.filter(({ kind }) => kind !== 'issuing');
+        if (others.length > 0) left.set(read.draft.id, others);
       } else unreadable.push(aside(record.raw, 'another record of the copy has this id'));
     } else {
       const isNew = read.state === 'paper' ? addOnce(papers, read.paper) : addOnce(entries, read.entry);
@@ -46,11 +54,17 @@ export async function readRecords(
     }
     await pause();
   }
+  // What a draft let go of may stand in the copy by itself as well.
+  const leftAlone = [...left].map(
+    ([id, own]) => [id, own.filter((entry) => !entries.has(entry.id))] as const,
+  );
   return {
     drafts: [...drafts.values()],
     hashes,
     papers: [...papers.values()],
-    entries: [...entries.values()],
+    // A copy of an earlier build may hold what was out of force on its device alone.
+    entries: travellingEntries([...entries.values()]),
+    leftByDrafts: new Map(leftAlone.filter(([, own]) => own.length > 0)),
     unreadable,
     files: [...files.values()],
   };

@@ -8,6 +8,6 @@ export const TAKE_BACK = 'takeBack';
 export const takenBy = ({ kind, body }: Pick<Entry, 'kind' | 'body'>): string | null =>
   kind === TAKE_BACK && isPlainObject(body) ? String(body.entryId) : null;
 
-/** @returns whether an entry takes back another only because the arrival of that one was undone. */
-export const undoesArrival = ({ kind, body }: Pick<Entry, 'kind' | 'body'>): boolean =>
-  kind === TAKE_BACK && isPlainObject(body) && body.cause === 'arrivalUndone';
+/** @returns whether an entry takes back another on this device alone: nobody judged that one, it only went with others. */
+export const takesBackHereOnly = ({ kind, body }: Pick<Entry, 'kind' | 'body'>): boolean =>
+  kind === TAKE_BACK && isPlainObject(body) && (body.cause === 'arrivalUndone' || body.cause === 'replaced');

@@ -32,8 +32,11 @@ export const issuingSchema = z.strictObject({ paperId: idSchema });
 /** An earlier entry does not count any more. */
 export const takeBackSchema = z.strictObject({
   entryId: idSchema,
-  /** Nobody judged the entry: it came from a copy, and that was undone. If it comes again, it counts again. */
-  cause: z.literal('arrivalUndone').exactOptional(),
+  /**
+   * Nobody judged the entry: it came from a copy, and that was undone; or a copy without it took the place of
+   * everything. It is out on this device alone, and if it comes again it counts again.
+   */
+  cause: z.enum(['arrivalUndone', 'replaced']).exactOptional(),
 });
 
 export type InkRefill = z.infer<typeof inkRefillSchema>;

@@ -96,30 +96,51 @@ interface Headlined {
   readonly groups: readonly ArrivalGroup[];
   readonly newPapers: number;
   readonly newEntries: number;
+  /** Notes here that were taken back where the copy was made. */
+  readonly noLongerCounting: number;
+  /** Notes here of which the taking back was taken back there. */
+  readonly countingAgain: number;
 }
 
 /** @returns what would come of a copy in one sentence: “Two jobs would come back, nothing here would go”. */
-export function arrivalHeadline({ groups, newPapers, newEntries }: Headlined): ArrivalHeadline {
+export function arrivalHeadline(headlined: Headlined): ArrivalHeadline {
+  const { groups, newPapers, newEntries, noLongerCounting, countingAgain } = headlined;
   const parts = groups
     .filter(({ isChange }) => isChange)
     .map(({ fate, drafts }) => `${thingsWords(drafts)} ${wouldWords[fate] ?? ''}`);
   const isGoing = groups.some(({ fate }) => ['replaced', 'setBack', 'removed'].includes(fate));
+  if (parts.length === 0 && (newPapers > 0 || newEntries > 0)) {
+    parts.push(`${happenedWords({ newPapers, newEntries })} would come in`);
+  }
+  if (noLongerCounting > 0) parts.push(`${notesHere(noLongerCounting)} would no longer count`);
+  if (countingAgain > 0) parts.push(`${notesHere(countingAgain)} would count again`);
   const [first, ...more] = parts;
   if (first !== undefined) {
     const others = more.map((part) => `${part}, `).join('');
     return {
       bold: `${withCapital(first)},`,
-      rest: `${others}${isGoing ? 'all else here stays' : 'nothing here would go'}`,
-    };
-  }
-  if (newPapers > 0 || newEntries > 0) {
-    return {
-      bold: `${withCapital(happenedWords({ newPapers, newEntries }))} would come in,`,
-      rest: 'nothing here would go',
+      rest: `${others}${isGoing || noLongerCounting > 0 ? 'all else here stays' : 'nothing here would go'}`,
     };
   }
   return { bold: 'All of it is here already,', rest: 'nothing would change' };
 }
+
+const notesHere = (count: number): string =>
+  `${spelledNumber(count)} ${count === 1 ? 'note' : 'notes'} of what happened here`;
+
+/** @returns what would become of notes that are here, to be read after their number. */
+export const recountedWords = ({
+  noLongerCounting,
+  countingAgain,
+}: Pick<Headlined, 'noLongerCounting' | 'countingAgain'>): readonly (readonly [number, string])[] =>
+  [
+    [noLongerCounting, 'of what happened here would no longer count: taken back where the file was made'],
+    [countingAgain, 'of what happened here would count again'],
+  ].flatMap(([count, words]) =>
+    typeof count === 'number' && count > 0
+      ? [[count, `${count === 1 ? 'note' : 'notes'} ${words}`] as const]
+      : [],
+  );
 
 /** @returns papers and entries that come in, in words; empty where none do. */
 export function happenedWords({
@@ -199,7 +220,7 @@ export function withWords(
 export function takenWords(
   mode: 'beside' | 'replace',
   groups: readonly ArrivalGroup[],
-  { newPapers, newEntries }: Pick<Headlined, 'newPapers' | 'newEntries'>,
+  counts: Omit<Headlined, 'groups'>,
 ): string {
   if (mode === 'replace') return 'The copy is in place of what was here.';
   const done: Readonly<Partial<Record<ArrivalFate, Forms>>> = {
@@ -216,7 +237,17 @@ export function takenWords(
     const forms = done[fate];
     return forms === undefined ? [] : [`${thingsWords(drafts)} ${pick(forms, drafts.length)}`];
   });
-  const happened = happenedWords({ newPapers, newEntries });
-  const said = [...parts, ...(happened === '' ? [] : [`${happened} came in`])];
+  const { noLongerCounting, countingAgain } = counts;
+  const happened = happenedWords(counts);
+  const said = [
+    ...parts,
+    ...(happened === '' ? [] : [`${happened} came in`]),
+    ...(noLongerCounting === 0
+      ? []
+      : [`${notesHere(noLongerCounting)} no longer ${noLongerCounting === 1 ? 'counts' : 'count'}`]),
+    ...(countingAgain === 0
+      ? []
+      : [`${notesHere(countingAgain)} ${countingAgain === 1 ? 'counts' : 'count'} again`]),
+  ];
   return `${withCapital(said.join(', '))}.`;
 }

@@ -154,6 +154,17 @@ describe('a copy that is looked at', () => {
     ).toBeVisible();
   });
 
+  it('tells notes here that would no longer count, and does not say that nothing goes', async () => {
+    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], noLongerCounting: 2 })));
+    await choose();
+    await screen.findByRole('heading', {
+      name: 'Two notes of what happened here would no longer count, all else here stays',
+    });
+    expect(screen.getByText(/^notes of what happened here would no longer count: taken back/)).toBeVisible();
+    await userEvent.click(button('Bring them in'));
+    expect(await screen.findByText('Two notes of what happened here no longer count.')).toBeVisible();
+  });
+
   it('says what a damaged one lacks, and can still be taken', async () => {
     const lacks = {
       endsEarly: true,

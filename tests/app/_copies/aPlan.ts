@@ -71,6 +71,7 @@ interface PlanParts {
   readonly papers?: number;
   readonly newPapers?: number;
   readonly newEntries?: number;
+  readonly noLongerCounting?: number;
 }
 
 /** What would come of a copy of 14 November, made on device K, looked at on device M. */
@@ -104,6 +105,7 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       hashes: new Map(),
       papers: [],
       entries: [],
+      leftByDrafts: new Map(),
       unreadable: [],
       files: [],
       lacks: { ...whole, ...lacks },
@@ -126,13 +128,14 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       entries: 0,
       newPapers: parts.newPapers ?? 0,
       newEntries: parts.newEntries ?? 0,
+      noLongerCounting: parts.noLongerCounting ?? 0,
+      countingAgain: 0,
       states,
       onlyHere: onlyHere.length,
       entriesOnlyHere: 0,
     },
     otherContent: [],
     newPapers: [],
-    newEntries: [],
     lettersTaken: [],
     letterTaken: false,
   };

@@ -115,6 +115,34 @@ describe('a copy of everything', () => {
     ]);
   });
 
+  it('holds pictures that an earlier build named otherwise, though they could not be renamed', async () => {
+    const device = aDevice();
+    (await openTabWithJob(device)).close();
+    const [row] = await rowsOf(device.factory, 'documents');
+    const former = { ...(row as object), body: aJobBody({ fileId: 'old-picture-1' }) };
+    await writeRow(device.factory, 'documents', former);
+    await writeRow(device.factory, 'files', { ...kept, id: 'old-picture-1' });
+    // There is no room to rename it.
+    fillTheDisk();
+    const store = await openTab(device, 'next');
+    expect(jobIn(store)?.fileId).toBe('old-picture-1');
+    const { file, leftOut } = await store.actions.makeCopy('everything');
+    expect(leftOut).toEqual([]);
+    const other = await openTab(aDevice(), 'other');
+    const look = await looked(other, file);
+    expect(look.plan.copy.lacks.files).toEqual([]);
+    expect(look.plan.copy.files).toMatchObject([{ sha256: kept.id }]);
+    expect(look.plan.copy.drafts).toMatchObject([{ body: { fileId: kept.id } }]);
+  });
+
+  it('names a picture of an earlier build that is not there any more', async () => {
+    const store = await openTabWithJob(aDevice());
+    changeJob(store, { fileId: 'old-picture-1' });
+    await store.flush();
+    const { leftOut } = await store.actions.makeCopy('everything');
+    expect(leftOut).toMatchObject([{ name: 'old-picture-1', why: 'leftOut' }]);
+  });
+
   it('keeps records nothing can read', async () => {
     const { device, store } = await aUsedDevice();
     const later = {

@@ -6,7 +6,6 @@ import type { DocumentStoreOptions } from '@/app/_store/documentStore';
 import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
-import { fromBase64 } from '@/lib/stored/fromBase64';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import dump from '@/tests/fixtures/stored/storeBeforeEntries.json' with { type: 'json' };
 import { STORE } from './tabs';
@@ -15,7 +14,7 @@ import { STORE } from './tabs';
 
 export const formerTables = dump.tables;
 
-const bytesOf = (text: string) => fromBase64(text) ?? new Uint8Array();
+const bytesOf = (text: string) => Uint8Array.from(Buffer.from(text, 'base64'));
 
 const rowsIn = (table: keyof typeof formerTables): readonly unknown[] =>
   table === 'files'

@@ -76,7 +76,8 @@ export async function leave(
 
 export async function look(device: ModelDevice, bytes: Uint8Array, kinds: StoreKinds) {
   const { copy, fileOf } = await readWhole(bytes, kinds);
-  const plan = planArrival({ ...device.here, files: new Set(device.files.keys()) }, copy, kinds.registry);
+  const here = { ...device.here, files: new Set(device.files.keys()) };
+  const plan = await planArrival(here, copy, { registry: kinds.registry, pause: noPause });
   return { plan, fileOf };
 }
 
