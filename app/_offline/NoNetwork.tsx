@@ -3,14 +3,14 @@
 import { useSyncExternalStore } from 'react';
 import styles from './NoNetwork.module.css';
 
-/** Says in the header that there is no network. Nothing waits for one. */
+/** Says in the header that there is no network, and whether the app itself is on the device yet. */
 export function NoNetwork() {
   const isOffline = useSyncExternalStore(watchNetwork, noNetwork, networkOnServer);
   return (
     <span role="status">
       {isOffline && (
-        <span className={styles.state} title="Everything works without one, and is kept on this device.">
-          no network
+        <span className={styles.state}>
+          {isKeptHere() ? 'no network' : 'no network: stay on this page, the app is not kept here yet'}
         </span>
       )}
     </span>
@@ -18,6 +18,9 @@ export function NoNetwork() {
 }
 
 // Helpers
+
+/** A page that no service worker answers for could not be opened again. */
+const isKeptHere = () => navigator.serviceWorker?.controller != null;
 
 const noNetwork = () => !navigator.onLine;
 const networkOnServer = () => false;

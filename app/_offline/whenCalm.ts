@@ -1,5 +1,5 @@
-/** For so long nothing more was fetched: on a slow line one large file takes its seconds. */
-const QUIET_MS = 5_000;
+/** For so long nothing more was fetched: on a slow line one large file takes a second or two. */
+const QUIET_MS = 3_000;
 const LOOK_EVERY_MS = 500;
 
 /**
