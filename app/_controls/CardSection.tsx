@@ -33,3 +33,19 @@ export function CardSection({ numeral, heading, answer, id, children }: CardSect
     </section>
   );
 }
+
+type CardPlaceProps = Readonly<{ numeral: number; heading: string; id: string; className?: string }>;
+
+/** Where a section is about to be drawn: its heading can be seen, and is not read out before there is something under it. */
+export const CardPlace = ({ numeral, heading, id, className }: CardPlaceProps) => (
+  <section
+    className={classes(styles.section, numeral > 1 && styles.next, className)}
+    id={id}
+    aria-hidden="true"
+  >
+    <span className={styles.numeral}>{numeral}</span>
+    <div className={styles.head}>
+      <p className={styles.heading}>{heading}</p>
+    </div>
+  </section>
+);

@@ -3,6 +3,7 @@
 import { Fragment, type ReactNode } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
+import { AnswerComing } from '@/app/_docket/common/AnswerComing';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
 import { useJob } from '@/app/_docket/common/useJob';
@@ -24,8 +25,14 @@ export function ChargeSection() {
   const channel = madeOf.workshop.channels.find(({ id }) => id === madeOf.job.channelId);
   const found = newest?.answer ?? null;
   const likely = found === null ? [] : likelyCharges(found, formatterFor(context), context.locale);
+  const isComing = isPriced && found === null && failure === null;
   return (
-    <CardSection numeral={8} heading="Charges around the piece" answer={answerOf(likely)} id="charges">
+    <CardSection
+      numeral={8}
+      heading="Charges around the piece"
+      answer={isComing ? <AnswerComing /> : answerOf(likely)}
+      id="charges"
+    >
       {!isPriced ? (
         <NotYet what="The charges" />
       ) : (

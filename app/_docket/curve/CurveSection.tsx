@@ -4,6 +4,7 @@ import { useMemo, useRef, useState } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
+import { AnswerComing } from '@/app/_docket/common/AnswerComing';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
 import { useJob } from '@/app/_docket/common/useJob';
@@ -83,7 +84,13 @@ export function CurveSection() {
     <CardSection
       numeral={6}
       heading="Batch"
-      answer={study !== null && <Answer words={curveAnswerWords(study, point, piece, context)} />}
+      answer={
+        study !== null ? (
+          <Answer words={curveAnswerWords(study, point, piece, context)} />
+        ) : (
+          wanted !== null && failure === null && <AnswerComing />
+        )
+      }
       id="curve"
     >
       {wanted === null || terms === null ? (

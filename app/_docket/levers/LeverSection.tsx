@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import { type FoldOfRow, FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
+import { AnswerComing } from '@/app/_docket/common/AnswerComing';
 import { changesBack } from '@/app/_docket/common/changesBack';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
@@ -94,8 +95,10 @@ export function LeverSection() {
       numeral={7}
       heading="What would raise it"
       answer={
-        found !== null && (
+        found !== null ? (
           <Answer words={leverAnswer(sorted.open, newest?.question.aim ?? aim, context, leversJob)} />
+        ) : (
+          isPriced && failure === null && <AnswerComing />
         )
       }
       id="levers"

@@ -23,21 +23,22 @@ type PriceRemarksProps = Readonly<{
   voice: PriceVoice;
 }>;
 
-/** Three short remarks on a list: what this job asks beside it, its rule at work, and what it leaves at the least. */
+/** Three short remarks on a list: what this job asks beside it, what it leaves at the least, and its rule at work. */
 export function PriceRemarks(props: PriceRemarksProps) {
   const { line, list, asked, rule, suggested, targetMargin, isOneOfSeveral, voice } = props;
   const formatter = formatterFor(useTextContext());
   return (
     <ul className={styles.remarks}>
       {asked !== null && <AskedRemark {...{ line, asked, suggested, isOneOfSeveral, voice }} />}
+      <li className={classes(styles.remark, list.leastMargin < targetMargin - 1e-9 && styles.differs)}>
+        <p>{leastWords(list, targetMargin, formatter)}</p>
+      </li>
+      {/* The last, because it comes last: it pushes nothing that is being read. */}
       {rule !== null && (
         <li className={styles.remark}>
           <p>{ruleWords(rule, voice)}</p>
         </li>
       )}
-      <li className={classes(styles.remark, list.leastMargin < targetMargin - 1e-9 && styles.differs)}>
-        <p>{leastWords(list, targetMargin, formatter)}</p>
-      </li>
     </ul>
   );
 }

@@ -72,25 +72,24 @@ export function PricesSection() {
               />
             ),
           },
-          ...(looked === null
-            ? []
-            : [
-                {
-                  id: 'prices-rule',
-                  name: 'Another rule',
-                  body: () => (
-                    <PriceRule
-                      key={line.id}
-                      {...{ format }}
-                      line={nowLine}
-                      index={now}
-                      answer={looked}
-                      piece={piece.one}
-                      stale={isOld}
-                    />
-                  ),
-                },
-              ]),
+          {
+            id: 'prices-rule',
+            name: 'Another rule',
+            body: () =>
+              looked === null ? (
+                <p>The rules are being compared.</p>
+              ) : (
+                <PriceRule
+                  key={line.id}
+                  {...{ format }}
+                  line={nowLine}
+                  index={now}
+                  answer={looked}
+                  piece={piece.one}
+                  stale={isOld}
+                />
+              ),
+          },
         ]
       : [];
   return (

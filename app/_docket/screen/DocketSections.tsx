@@ -17,6 +17,7 @@ import styles from './DocketSections.module.css';
 import { IndexSheet } from './IndexSheet';
 import { LazyFigureSections } from './LazyFigureSections';
 import { SectionIndex } from './SectionIndex';
+import { SectionPlaces } from './SectionPlaces';
 import { useArrival } from './useArrival';
 import { useCurrentSection } from './useCurrentSection';
 import { useSectionStates } from './useSectionStates';
@@ -27,7 +28,7 @@ const lazyChecksSection = lazy(() =>
 );
 
 /** The job, the checks, the figures. */
-const ALL_DRAWN = 3;
+const PARTS = 3;
 
 type DocketSectionsProps = Readonly<{
   /** Stands for the head until the sums are made; null where the head makes its own way. */
@@ -40,11 +41,11 @@ export function DocketSections({ sent }: DocketSectionsProps) {
   const checks = useLazy(lazyChecksSection);
   const ChecksSection = checks.kind === 'here' ? checks.value : null;
   // Not before the first answer: the checks and the figures would push each other about while they fill.
-  const drawn = useInTurn(isChecked ? ALL_DRAWN : 1);
+  const drawn = useInTurn(isChecked ? PARTS : 1);
   const content = useRef<HTMLDivElement>(null);
   const states = useSectionStates();
   const current = useCurrentSection(content);
-  useArrival(content, show);
+  useArrival(show);
   const [isSheetOpen, setSheetOpen] = useState(false);
   const openSheet = useCallback(() => setSheetOpen(true), []);
   return (
@@ -63,10 +64,11 @@ export function DocketSections({ sent }: DocketSectionsProps) {
           onOpenSheet={openSheet}
           foot={<JobSheetLink className={styles.paper} jobId={jobId} />}
         />
-        <div className={styles.content} data-filling={drawn < ALL_DRAWN || undefined} ref={content}>
+        <div className={styles.content} ref={content}>
           <Card>
-            {drawn > 0 && <JobSection />}
+            {drawn > 0 ? <JobSection /> : <SectionPlaces of={['the-job']} />}
             {drawn > 1 && ChecksSection !== null && <ChecksSection />}
+            {(drawn < 2 || checks.kind === 'coming') && <SectionPlaces of={['checks']} />}
             {drawn > 1 && checks.kind === 'missing' && (
               <PartMissing what="The part with the checks" missing={checks} />
             )}

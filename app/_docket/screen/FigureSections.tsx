@@ -9,11 +9,12 @@ import { PricesSection } from '@/app/_docket/prices/PricesSection';
 import { ChannelsSection } from '@/app/_docket/selling/ChannelsSection';
 import { SheetsSection } from '@/app/_docket/sheets/SheetsSection';
 import styles from './FigureSections.module.css';
+import { SectionPlaces } from './SectionPlaces';
 
 /** In the order of the docket. */
 const sections = [
   ['sheets', SheetsSection],
-  ['costs', CostSection],
+  ['cost-sheet', CostSection],
   ['prices', PricesSection],
   ['curve', CurveSection],
   ['levers', LeverSection],
@@ -24,16 +25,20 @@ export function FigureSections() {
   const drawn = useInTurn(sections.length + 1);
   return (
     <>
-      {sections.slice(0, drawn).map(([name, Section]) => (
-        <Section key={name} />
-      ))}
-      {drawn > sections.length && (
-        // Two short answers side by side; what is unfolded in one has the whole width.
-        <div className={styles.pair}>
-          <ChargeSection />
-          <ChannelsSection />
-        </div>
+      {sections.map(([id, Section], index) =>
+        index < drawn ? <Section key={id} /> : <SectionPlaces key={id} of={[id]} />,
       )}
+      {/* Two short answers side by side; what is unfolded in one has the whole width. */}
+      <div className={styles.pair}>
+        {drawn > sections.length ? (
+          <>
+            <ChargeSection />
+            <ChannelsSection />
+          </>
+        ) : (
+          <SectionPlaces of={['charges', 'channels']} />
+        )}
+      </div>
     </>
   );
 }

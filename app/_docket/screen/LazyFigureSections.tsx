@@ -6,7 +6,9 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
+import { docketSections } from '@/app/_words/docket/docketSections';
 import { isStanding } from '@/shared/finding';
+import { SectionPlaces } from './SectionPlaces';
 import { WaitingSections } from './WaitingSections';
 
 /** Much code, and nothing to show in it before the sums are made. */
@@ -34,9 +36,9 @@ export function LazyFigureSections({ isWanted }: Readonly<{ isWanted: boolean }>
     // Whoever types there and brings the stop about keeps the field under their hands.
     if (isStopped && room.current?.contains(document.activeElement)) setLooking(true);
   }, [isStopped]);
-  if (!isWanted) return null;
   const isHidden = isStopped && !isLooking;
-  if (fetched.kind === 'coming') return isHidden ? <WaitingSections onLook={null} /> : null;
+  if (isWanted && isHidden && fetched.kind === 'coming') return <WaitingSections onLook={null} />;
+  if (!isWanted || fetched.kind === 'coming') return <SectionPlaces of={figureSectionIds} />;
   if (fetched.kind === 'missing') return <PartMissing what="The part with the figures" missing={fetched} />;
   const FigureSections = fetched.value;
   return (
@@ -52,4 +54,7 @@ export function LazyFigureSections({ isWanted }: Readonly<{ isWanted: boolean }>
 
 // Helpers
 
+const figureSectionIds = docketSections
+  .map(({ id }) => id)
+  .filter((id) => id !== 'the-job' && id !== 'checks');
 const typedThere = /^(job-rates|job-ownRows|job-lines-\d+-(ownPrices|selling)|workshop)/;

@@ -1,15 +1,27 @@
+import { holdInSight } from './holdInSight';
+
 /**
- * Brings a section into sight, or what stands in its place, and takes the focus to its heading.
+ * Brings a section into sight, or what stands in its place, and takes the focus to its heading; also when it comes
+ * later.
  *
- * @returns false where neither is there yet
+ * @returns what ends the waiting for it
  */
-export function goToSection(id: string): boolean {
-  for (const shown of [id, `${id}-waits`]) {
-    const section = document.getElementById(shown);
-    if (section === null || section.closest('[hidden]') !== null) continue;
+export function goToSection(id: string): () => void {
+  let ledTo: HTMLElement | null = null;
+  return holdInSight(() => {
+    const section = shownSection(id);
+    if (section === null) return;
     section.scrollIntoView({ block: 'start' });
-    document.getElementById(`${shown}-heading`)?.focus({ preventScroll: true });
-    return true;
-  }
-  return false;
+    const heading = document.getElementById(`${section.id}-heading`);
+    if (heading === null || heading === ledTo) return;
+    ledTo = heading;
+    heading.focus({ preventScroll: true });
+  });
+}
+
+// Helpers
+
+function shownSection(id: string): HTMLElement | null {
+  const places = [id, `${id}-waits`].map((one) => document.getElementById(one));
+  return places.find((one) => one !== null && one.closest('[hidden]') === null) ?? null;
 }

@@ -39,7 +39,8 @@ export function useCurrentSection(content: RefObject<HTMLElement | null>): Secti
     };
     observe();
     const arrivals = new MutationObserver(observe);
-    for (const part of [room, ...room.children]) arrivals.observe(part, { childList: true });
+    // At any depth: they are drawn in turn, and fetched together.
+    arrivals.observe(room, { childList: true, subtree: true });
     return () => {
       arrivals.disconnect();
       observer.disconnect();

@@ -3,6 +3,7 @@
 import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
+import { AnswerComing } from '@/app/_docket/common/AnswerComing';
 import { LastGood } from '@/app/_docket/common/LastGood';
 import { NotYet } from '@/app/_docket/common/NotYet';
 import { useJob } from '@/app/_docket/common/useJob';
@@ -28,8 +29,9 @@ export function ChannelsSection() {
       numeral={9}
       heading="Ways of selling"
       answer={
-        found !== null &&
-        found.problem === null && <Answer words={sellingAnswer(found.ways, context.locale)} />
+        found === null
+          ? isPriced && failure === null && <AnswerComing />
+          : found.problem === null && <Answer words={sellingAnswer(found.ways, context.locale)} />
       }
       id="channels"
     >

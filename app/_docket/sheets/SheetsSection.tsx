@@ -77,6 +77,7 @@ export function SheetsSection() {
             />
           ))}
         </ul>
+        {sheets === null && failure === null && <div className={styles.coming}>{comparing}</div>}
         {best !== undefined && (
           <div className={styles.best}>
             <SheetIdeaRow of={best} stale={isOld} />
@@ -105,20 +106,18 @@ export function SheetsSection() {
               </div>
             ),
           },
-          ...(sheets === null
-            ? []
-            : [
-                {
-                  id: 'sheets-quantities',
-                  name: 'Quantities that fill a sheet',
-                  body: () => <SheetIdeas answer={sheets} ideas={others} stale={isOld} />,
-                },
-                {
-                  id: 'sheets-papers',
-                  name: 'Other papers',
-                  body: () => <SheetChoices choices={sheets.choices} stale={isOld} />,
-                },
-              ]),
+          {
+            id: 'sheets-quantities',
+            name: 'Quantities that fill a sheet',
+            body: () =>
+              sheets === null ? comparing : <SheetIdeas answer={sheets} ideas={others} stale={isOld} />,
+          },
+          {
+            id: 'sheets-papers',
+            name: 'Other papers',
+            body: () =>
+              sheets === null ? comparing : <SheetChoices choices={sheets.choices} stale={isOld} />,
+          },
           {
             id: 'sheets-ink',
             name: 'Ink and presses',
@@ -136,6 +135,8 @@ export function SheetsSection() {
 }
 
 // Helpers
+
+const comparing = <p>The sheets are being compared.</p>;
 
 const isAlike = ({ pieces: [one] }: PlannedSheet, { pieces: [other] }: PlannedSheet): boolean =>
   one !== undefined &&

@@ -221,8 +221,8 @@ describe('a docket that cannot be shown as it should', () => {
 describe('the sections', () => {
   it('stand in the order of the work under headings of one level', async () => {
     await layOut();
-    // The sections of figures come a moment later, all at once.
-    await screen.findByRole('heading', { name: 'Prices' });
+    // The sections of figures come a moment later, one after the other.
+    await screen.findByRole('heading', { name: 'Ways of selling' });
     const names = screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent);
     expect(names).toEqual([
       'The job',

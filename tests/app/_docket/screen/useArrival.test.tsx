@@ -1,16 +1,14 @@
 // @vitest-environment jsdom
 import { cleanup, render, waitFor } from '@testing-library/react';
-import { useRef } from 'react';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { useArrival } from '@/app/_docket/screen/useArrival';
 
 const show = vi.fn<(fieldId: string) => void>();
 
 function Docket({ shown }: Readonly<{ shown: readonly string[] }>) {
-  const content = useRef<HTMLDivElement>(null);
-  useArrival(content, show);
+  useArrival(show);
   return (
-    <div ref={content}>
+    <div>
       {shown.map((id) => (
         <section key={id} id={id}>
           <h2 id={`${id}-heading`} tabIndex={-1}>
@@ -46,6 +44,13 @@ it('leads to what stands in the place of a section that a stop withholds', () =>
   window.location.hash = 'prices';
   render(<Docket shown={['the-job', 'prices-waits']} />);
   expect(focused()).toBe('prices-waits-heading');
+});
+
+it('goes on from what stands in its place to the section, once that has come', async () => {
+  window.location.hash = 'prices';
+  const { rerender } = render(<Docket shown={['the-job', 'prices-waits']} />);
+  rerender(<Docket shown={['the-job', 'prices']} />);
+  await waitFor(() => expect(focused()).toBe('prices-heading'));
 });
 
 it('shows the field of the address again once it has come, where it may have been folded away', async () => {
