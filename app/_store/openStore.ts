@@ -40,7 +40,7 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
   if (first.wipedSince !== null) {
     return hold({ status: { status: 'wiped', since: first.wipedSince }, kept: settledKept(null) });
   }
-  const unkept = first.why ?? (await settleOld(connection, options.registry));
+  const unkept = first.why ?? (await settleOld(connection, options.registry, isAgain));
   const reading = await connection.attempt('read', (tx) => readBackend(tx, options, null, tabState()));
   if (!reading.ok) {
     return hold(

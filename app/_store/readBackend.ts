@@ -10,6 +10,7 @@ import type { BackendTx } from './backend';
 import { type Device, readDevice } from './deviceIdentity';
 import { inSlices } from './inSlices';
 import { readLastCopy } from './lastCopy';
+import { readStoreId } from './storeIdentity';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
@@ -23,6 +24,7 @@ interface BackendReading {
   readonly unreadableHappened: readonly UnreadableRecord[];
   readonly device: Device | null;
   readonly lastCopyAt: number | null;
+  readonly storeId: string | null;
 }
 
 /** What a tab holds already of entries and papers, which never change once they are written. */
@@ -44,6 +46,7 @@ export async function readBackend(
   const aside = await tx.all('aside');
   const device = await readDevice(tx);
   const lastCopyAt = await readLastCopy(tx);
+  const storeId = await readStoreId(tx);
   const entryRows = await unknownRows(tx, 'entries', ids, known);
   const paperRows = await unknownRows(tx, 'papers', ids, known);
   // Everything that is asked of the store has been asked.
@@ -70,6 +73,7 @@ export async function readBackend(
     ),
     device,
     lastCopyAt,
+    storeId,
   };
 }
 
@@ -102,6 +106,8 @@ export function absorb(
     unreadableHappened: withMore(tabState.unreadableHappened, rest.unreadableHappened),
     device: sameDevice(tabState.device, rest.device ?? null),
     lastCopyAt: rest.lastCopyAt ?? tabState.lastCopyAt,
+    // A look does not make another store the one that all here came from: the next write sees to that.
+    storeId: tabState.storeId ?? rest.storeId ?? null,
   };
 }
 

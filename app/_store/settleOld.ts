@@ -9,14 +9,16 @@ import { isUnsettled } from './settleRecords';
 /**
  * Settles what an earlier build has left, in one transaction that is on the disk when it ends.
  *
+ * @param isAgain the store was open before, and may be another by now
  * @returns why it could not be kept; null where all is well
  */
 export async function settleOld(
   connection: BackendConnection,
   registry: Registry,
+  isAgain: boolean,
 ): Promise<SaveFailure | null> {
   const old = await connection.attempt('read', (tx) => isUnsettled(tx, registry));
-  if (!old.ok || !old.value) return null;
+  if (!isAgain && !(old.ok && old.value)) return null;
   // Whatever writes settles first.
   const settled = await connection.attempt('writeStrict', async () => undefined);
   return settled.ok ? null : settled.problem;
