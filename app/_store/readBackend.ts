@@ -1,4 +1,4 @@
-import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
+import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import type { Registry, StoreKinds } from '@/lib/stored/registry';
@@ -9,6 +9,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import { type Device, readDevice } from './deviceIdentity';
 import { inSlices } from './inSlices';
+import { isWrittenOnce } from './keepUnreadable';
 import { readLastCopy } from './lastCopy';
 import { readStoreId } from './storeIdentity';
 import type { TabState } from './tabState';
@@ -140,6 +141,9 @@ const sameDevice = (before: Device | null, now: Device | null): Device | null =>
 /** A record set aside is shown as unreadable even if a later build could read it: its place is taken. */
 function asideRecord(row: unknown, registry: Registry): readonly UnreadableRecord[] {
   if (!isPlainObject(row)) return [];
+  if (isWrittenOnce(row.raw)) {
+    return [{ state: 'unreadable', ...claimsOf(row.raw), raw: row.raw, findings: [{ code: 'numberTaken' }] }];
+  }
   const reading = readDocument(row.raw, registry);
   return reading.state === 'unreadable'
     ? [reading]
