@@ -53,7 +53,11 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
     kept: settledKept(unkept),
     pending: [...tabState().pending, ...first.pending],
   });
-  if (isAgain || !(await tidyFiles(connection))) return;
+  if (isAgain) return;
+  const { renamed, why } = await tidyFiles(connection);
+  // Told once: the next write tells anew how it stands.
+  if (why !== null && tabState().kept.state === 'kept') hold({ kept: settledKept(why) });
+  if (!renamed) return;
   await options.rereadAfter([...tabState().documents.keys()]);
 }
 

@@ -27,12 +27,12 @@ export async function settleOld(
 /**
  * Names old files by what is in them and lets go of those nobody names any more. Nobody waits for it.
  *
- * @returns whether documents were written
+ * @returns whether documents were written, and why not all could be
  */
-export async function tidyFiles(connection: BackendConnection): Promise<boolean> {
-  const renamed = await settleFiles(connection, nextTask);
+export async function tidyFiles(connection: BackendConnection): ReturnType<typeof settleFiles> {
+  const settled = await settleFiles(connection, nextTask);
   // What could not be cleared today can be tomorrow.
   const files = await connection.attempt('read', async (tx) => tx.keys('files'));
   if (files.ok && files.value.length > 0) await connection.attempt('write', dropUnusedFiles);
-  return renamed;
+  return settled;
 }
