@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import type { LostStore } from '@/app/_store/storeIdentity';
+import type { LostStore } from '@/app/_store/lostStore';
 import { lostStoreWords } from '@/app/_words/store/lostStoreWords';
 import styles from './OverwrittenNote.module.css';
 

@@ -11,8 +11,8 @@ import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
 import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
+import type { LostStore } from './lostStore';
 import type { SaveFailure } from './saveFailure';
-import type { LostStore } from './storeIdentity';
 
 /** Whether what is on the screen is on the device as well. */
 export type SaveState =

@@ -7,17 +7,12 @@ import { drawnId } from './deviceIdentity';
 import { markFilled } from './fillEmpty';
 import { keepUnreadable } from './keepUnreadable';
 import { noteLastCopy } from './lastCopy';
+import type { LostStore } from './lostStore';
 import { setAside } from './setAside';
 import type { TabState } from './tabState';
 
 const KEY = 'store';
 const rowSchema = z.strictObject({ key: z.literal(KEY), id: idSchema });
-
-/** What a store that was deleted under an open page has cost, once the page has written back all that it held. */
-export interface LostStore {
-  /** Pictures and papers' files that are named here and were in the deleted store alone. */
-  readonly files: number;
-}
 
 type Held = Pick<
   TabState,

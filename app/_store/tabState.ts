@@ -9,7 +9,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
 import type { Device } from './deviceIdentity';
 import type { SaveState, StoreStatus } from './documentsState';
-import type { LostStore } from './storeIdentity';
+import type { LostStore } from './lostStore';
 
 /** What one tab holds in memory. */
 export interface TabState {

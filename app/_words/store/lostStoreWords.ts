@@ -1,4 +1,4 @@
-import type { LostStore } from '@/app/_store/storeIdentity';
+import type { LostStore } from '@/app/_store/lostStore';
 
 /** That the browser deleted what was kept while the page was open, and what it cost. */
 export const lostStoreWords = ({ files }: LostStore): string =>

@@ -143,6 +143,22 @@ describe('what came with a number that is taken here', () => {
   });
 });
 
+describe('an entry with a zero below nothing', () => {
+  it('that comes back in a copy, where it is a plain 0, is the same entry', async () => {
+    const store = await openTabWithJob(aDevice());
+    const item = { kind: 'blank', blankId: 'shirt', size: 'M', lot: null } as const;
+    const said = { place: { kind: 'home' }, grade: 'first', quantity: -0, cause: 'used' } as const;
+    store.actions.note('Used', [
+      { kind: 'stockMove', body: { ...said, item, reference: null, unitCost: null } },
+    ]);
+    await store.flush();
+    const before = store.getState().device;
+    await copyTo(store, store);
+    expect(store.getState().device).toEqual(before);
+    expect(takenNumbers(store)).toEqual([]);
+  });
+});
+
 describe('a store that lost its entries', () => {
   it('goes on counting where it was, so that no number is used twice', async () => {
     const device = aDevice();
