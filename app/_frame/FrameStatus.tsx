@@ -9,6 +9,7 @@ import { NewerVersion } from '@/app/_offline/NewerVersion';
 import { NoNetwork } from '@/app/_offline/NoNetwork';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { usableLocale } from '@/app/_words/usableLocale';
+import { LostStoreNote } from './LostStoreNote';
 import { MovedNote } from './MovedNote';
 import { OverwrittenNote } from './OverwrittenNote';
 import { SaveStatus } from './SaveStatus';
@@ -65,6 +66,7 @@ export function FrameStatus({ place }: FrameStatusProps) {
         documents={rest.documents}
         onSeen={rest.acknowledgeOverwritten}
       />
+      <LostStoreNote lost={rest.lostStore} onSeen={rest.acknowledgeLostStore} />
       <MovedNote move={moved} workspace={rest} onSeen={onSeen} />
     </>
   );

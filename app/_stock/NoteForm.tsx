@@ -12,7 +12,15 @@ import { TextField } from '@/app/_fields/TextField';
 import type { Formatter } from '@/app/_words/formatter';
 import { actWords, countHint, gradeWords } from '@/app/_words/workshop/stockWords';
 import type { Pile } from '@/lib/stock/foldStock';
-import { type StockGrade, stockGrades } from '@/shared/schemas/stock';
+import { type NumberLimits, numberLimits, textLimits } from '@/shared/limits';
+import { LARGEST_AMOUNT } from '@/shared/money';
+import {
+  blanksNotedSchema,
+  type StockGrade,
+  stockCountSchema,
+  stockGrades,
+  stockMoveSchema,
+} from '@/shared/schemas/stock';
 import { PlaceField } from './PlaceField';
 import styles from './Stock.module.css';
 import { freshDraft, type StockAct, type StockDraft, samePlace, stockActs, stockMissing } from './stockDraft';
@@ -27,6 +35,12 @@ type NoteFormProps = Readonly<{
   /** What is typed stays until it is noted. */
   onNote: (draft: StockDraft & { readonly quantity: number }) => void;
 }>;
+
+/** What one cost is kept in minor units and typed in whole ones: what can be asked at all fits in. */
+const costLimits: NumberLimits = {
+  min: numberLimits(stockMoveSchema, ['unitCost', 'minor']).min ?? 0,
+  max: LARGEST_AMOUNT,
+};
 
 const grades = stockGrades.map((value) => ({ value, label: gradeWords[value] }));
 
@@ -61,7 +75,7 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           id={many}
           width="narrow"
           value={quantity}
-          {...{ min: 0, max: 1e6, decimals: 0 }}
+          {...numberLimits(blanksNotedSchema, [])}
           hint={hint}
           caution={caution}
           onCommit={(value) => set({ quantity: value })}
@@ -101,7 +115,7 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
             label="Lot"
             width="narrow"
             value={lot}
-            longest={80}
+            {...textLimits(stockCountSchema, ['item', 'lot'])}
             hint={act === 'counted' ? 'Empty counts all lots together.' : 'May stay empty.'}
             onCommit={(value) => set({ lot: value })}
           />
@@ -111,7 +125,7 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
               unit={currency}
               width="narrow"
               value={draft.price}
-              {...{ min: 0, max: 1e6 }}
+              {...costLimits}
               hint="Empty where you do not know."
               onCommit={(price) => set({ price })}
             />

@@ -1,11 +1,13 @@
 import { applyChange } from '@/lib/stored/applyChange';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
+import { type LeftRecords, nothingLeft } from '@/lib/stored/leavingRecords';
 import type { FieldPath } from '@/lib/stored/mergeValues';
 import { readDocument } from '@/lib/stored/readDocument';
 import { bodyFits, type Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import type { SaveFailure } from './saveFailure';
+import { keepLeft } from './settleRecords';
 
 /** A document as it was found in the store and as the change leaves it. */
 export interface AppliedToStored {
@@ -20,8 +22,9 @@ export interface Refused {
 }
 
 /**
- * Applies changes to the documents as the store has them now, inside the caller's transaction. Writes nothing:
- * either all of the changes can be applied or the caller gets the reason.
+ * Applies changes to the documents as the store has them now, inside the caller's transaction. Either all of the
+ * changes can be applied or the caller gets the reason. Writes none of the documents, only what leaves those of an earlier
+ * version, which the caller is about to write over.
  */
 export async function applyToStored(
   tx: BackendTx,
@@ -34,9 +37,11 @@ export async function applyToStored(
     changes.map(({ id }) => id),
   );
   const applied: AppliedToStored[] = [];
+  const left: LeftRecords[] = [];
   for (const [index, change] of changes.entries()) {
     const found = readFound(rows[index], change, registry);
     if (found.state === 'refused') return found;
+    left.push(found.left);
     const current = found.document === null ? null : snapshotOf(found.document);
     const { after, conflicts } = applyChange(change, current, {
       fits: (body) => bodyFits(registry, change.kind, body),
@@ -57,6 +62,7 @@ export async function applyToStored(
       },
     });
   }
+  await keepLeft(tx, registry, left);
   return { state: 'applied', applied };
 }
 
@@ -64,11 +70,11 @@ function readFound(
   row: unknown,
   change: DocumentChange,
   registry: Registry,
-): { readonly state: 'found'; readonly document: Stored | null } | Refused {
-  if (row === undefined) return { state: 'found', document: null };
+): { readonly state: 'found'; readonly document: Stored | null; readonly left: LeftRecords } | Refused {
+  if (row === undefined) return { state: 'found', document: null, left: nothingLeft };
   const reading = readDocument(row, registry);
   if (reading.state === 'readable' && reading.document.kind === change.kind) {
-    return { state: 'found', document: reading.document };
+    return { state: 'found', document: reading.document, left: reading.left };
   }
   const newer =
     reading.state === 'unreadable' && reading.findings.some(({ code }) => code === 'newerVersion');

@@ -1,3 +1,4 @@
+import { fallingWith, writtenOnceAmong } from '@/lib/stored/fallingWith';
 import type { StoreKinds } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Entry, Paper } from '@/shared/schemas/happened';
@@ -47,7 +48,7 @@ interface ArrivalToWrite {
 export interface Arrived {
   /** Ids of everything that was written. */
   readonly ids: readonly string[];
-  /** Papers and entries under whose id something else is here: what is here stays, what came is set aside. */
+  /** Papers and entries under whose id something else is here, and what stands on them: they are set aside. */
   readonly clashing: readonly { readonly kind: string; readonly id: string }[];
   /** What came was numbered by a copy of this browser profile: this device has another id and letter from now on. */
   readonly isRenamed: boolean;
@@ -70,7 +71,24 @@ export async function arrive(
   const papers = await arriveOnce(tx, 'papers', arriving.papers);
   const entries = await arriveOnce(tx, 'entries', arriving.entries);
   const kept = await keepUnreadable(tx, arriving.unreadable);
-  await setAside(tx, [...drafts.aside, ...papers.clashing, ...entries.clashing, ...kept.aside], at);
+  // One and the same number stands for something else here: what came to it came with it.
+  const fallen = [
+    ...fallingWith([...papers.clashing, ...entries.clashing], [...papers.fresh, ...entries.fresh]),
+    ...fallingWith(writtenOnceAmong(kept.aside), writtenOnceAmong(kept.rows)),
+  ];
+  for (const table of ['papers', 'entries'] as const) {
+    const isPaper = table === 'papers';
+    const gone = fallen.filter((row) => 'series' in row === isPaper);
+    await tx.drop(
+      table,
+      gone.map(({ id }) => id),
+    );
+  }
+  await setAside(
+    tx,
+    [...drafts.aside, ...papers.clashing, ...entries.clashing, ...kept.aside, ...fallen],
+    at,
+  );
   await tx.put('files', arriving.files);
   await tx.put('exchanged', arriving.exchanged);
   const isRenamed = await partFromTwin(
@@ -90,7 +108,7 @@ export async function arrive(
     at,
   );
   const written = appended.entries.map(({ id }) => id);
-  const arrived = entries.fresh.map(({ id }) => id);
+  const arrived = entries.fresh.filter((entry) => !fallen.includes(entry)).map(({ id }) => id);
   await enterHistory(tx, { label, tab, at, moves: drafts.moves, noted: written, arrived, overwrote: false });
   return {
     ids: [
@@ -98,9 +116,9 @@ export async function arrive(
       ...papers.fresh.map(({ id }) => id),
       ...arrived,
       ...written,
-      ...kept.ids,
+      ...kept.rows.map(({ id }) => id),
     ],
-    clashing: [...papers.clashing, ...entries.clashing].map(({ kind, id }) => ({ kind, id })),
+    clashing: [...papers.clashing, ...entries.clashing, ...fallen].map(({ kind, id }) => ({ kind, id })),
     isRenamed,
   };
 }

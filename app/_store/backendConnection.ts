@@ -11,8 +11,8 @@ interface BackendEvents {
   readonly onClosed: (why: Extract<SaveFailure, 'newerTabOpen' | 'connectionLost'>) => void;
 }
 export type BackendConnectionOptions = BackendEvents & {
-  /** Done first in every transaction that writes. */
-  readonly beforeWriting?: (tx: BackendTx) => Promise<void>;
+  /** Done first in every transaction that writes; what it gives is done once all of that is kept. */
+  readonly beforeWriting?: (tx: BackendTx) => Promise<() => void>;
   readonly openBackend: (on: BackendEvents) => Promise<BackendOpening>;
 };
 
@@ -64,12 +64,12 @@ export function createBackendConnection(options: BackendConnectionOptions): Back
   const attemptOnce: BackendConnection['attempt'] = async (mode, work) => {
     if (backend === null || closed !== null || ended) return failed(closed ?? 'connectionLost');
     try {
-      return ok(
-        await backend.transact(mode, async (tx) => {
-          if (mode !== 'read') await options.beforeWriting?.(tx);
-          return work(tx);
-        }),
-      );
+      const { outcome, whenKept } = await backend.transact(mode, async (tx) => ({
+        whenKept: mode === 'read' ? undefined : await options.beforeWriting?.(tx),
+        outcome: await work(tx),
+      }));
+      whenKept?.();
+      return ok(outcome);
     } catch (error) {
       return failed(closed ?? saveFailureOf(error));
     }
@@ -81,7 +81,10 @@ export function createBackendConnection(options: BackendConnectionOptions): Back
       const outcome = await attemptOnce(mode, work);
       if (outcome.ok || outcome.problem !== 'connectionLost' || ended) return outcome;
       const opening = await open();
-      return opening.state === 'failed' ? outcome : attemptOnce(mode, work);
+      if (opening.state === 'failed') return outcome;
+      // It may be another, made anew: what belongs in it is there before anything else is read or written.
+      const readied = await attemptOnce('writeStrict', async () => undefined);
+      return readied.ok ? attemptOnce(mode, work) : readied;
     },
     onlyInMemory: () => (memory !== null && backend === memory.backend ? memory.why : null),
     close: () => {

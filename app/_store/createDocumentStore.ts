@@ -19,6 +19,7 @@ import { replacingActions } from './replacingActions';
 import type { SaveFailure } from './saveFailure';
 import { settleRecords } from './settleRecords';
 import type { StoreCore } from './storeCore';
+import { ensureSameStore } from './storeIdentity';
 import type { TabMessages } from './tabMessages';
 import { emptyTabState, isUnkept, shownDocuments, type TabState } from './tabState';
 import { takingEdits } from './takingEdits';
@@ -87,7 +88,14 @@ export function createDocumentStore<
 
   const connection = createBackendConnection({
     openBackend: options.openBackend,
-    beforeWriting: (tx) => settleRecords(tx, registry),
+    beforeWriting: async (tx) => {
+      await settleRecords(tx, registry);
+      const { storeId, lost } = await ensureSameStore(tx, tabState, now());
+      return () => {
+        if (storeId !== tabState.storeId) hold({ storeId, lostStore: lost ?? tabState.lostStore });
+        if (lost !== null) tell([...tabState.documents.keys()]);
+      };
+    },
     onWaiting: () => {
       if (tabState.status.status === 'opening')
         hold({ status: { status: 'opening', waitingFor: 'otherTab' } });
@@ -193,6 +201,7 @@ export function createDocumentStore<
       return filled.ok && filled.value;
     },
     acknowledgeOverwritten: () => hold({ overwritten: [] }),
+    acknowledgeLostStore: () => hold({ lostStore: null }),
   };
 
   return {

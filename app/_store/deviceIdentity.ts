@@ -84,6 +84,12 @@ export async function partFromTwin(
   return true;
 }
 
+/** @returns an id that nobody else draws. */
+export function drawnId(): string {
+  const bytes = [...crypto.getRandomValues(new Uint8Array(12))];
+  return bytes.map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
 // Helpers
 
 async function readRow(tx: BackendTx): Promise<DeviceRow | null> {
@@ -92,9 +98,7 @@ async function readRow(tx: BackendTx): Promise<DeviceRow | null> {
 }
 
 function newDevice(): DeviceRow {
-  const bytes = [...crypto.getRandomValues(new Uint8Array(12))];
-  const id = bytes.map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  return { key: KEY, id, letter: LETTERS[drawn(LETTERS.length)] ?? 'A', count: 0 };
+  return { key: KEY, id: drawnId(), letter: LETTERS[drawn(LETTERS.length)] ?? 'A', count: 0 };
 }
 
 const drawn = (below: number): number => (crypto.getRandomValues(new Uint16Array(1))[0] ?? 0) % below;

@@ -99,6 +99,8 @@ export interface DocumentActions<
   readonly arrive: (label: string, arriving: Arriving, how: ArrivalMode) => Promise<ArriveOutcome>;
   /** The maker has read which fields were overwritten. */
   readonly acknowledgeOverwritten: () => void;
+  /** The maker has read that the store was deleted. */
+  readonly acknowledgeLostStore: () => void;
 }
 
 export interface DocumentStore<

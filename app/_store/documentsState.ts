@@ -11,6 +11,7 @@ import type { BackendOpening } from './deviceBackend';
 import type { Device } from './deviceIdentity';
 import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
+import type { LostStore } from './lostStore';
 import type { SaveFailure } from './saveFailure';
 
 /** Whether what is on the screen is on the device as well. */
@@ -68,6 +69,8 @@ export type DocumentsState<
   readonly canRedo: boolean;
   /** Fields that another tab had set otherwise and the last write overwrote. */
   readonly overwritten: readonly Overwritten[];
+  /** The browser deleted the store under this page, and all that the page held was written back; null where not. */
+  readonly lostStore: LostStore | null;
 };
 
 export type EditOutcome =

@@ -28,6 +28,9 @@ export async function fillEmpty(
   if (!(await isEmpty(tx))) return false;
   await tx.put('documents', documents);
   await appendEntries(tx, entries, at);
-  await tx.put('meta', [{ key: FILLED, at }]);
+  await markFilled(tx, at);
   return true;
 }
+
+export const markFilled = (tx: BackendTx, at: number): PromiseLike<void> =>
+  tx.put('meta', [{ key: FILLED, at }]);

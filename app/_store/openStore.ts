@@ -40,7 +40,7 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
   if (first.wipedSince !== null) {
     return hold({ status: { status: 'wiped', since: first.wipedSince }, kept: settledKept(null) });
   }
-  const unkept = first.why ?? (await settleOld(connection, options.registry));
+  const unkept = first.why ?? (await settleOld(connection, options.registry, isAgain));
   const reading = await connection.attempt('read', (tx) => readBackend(tx, options, null, tabState()));
   if (!reading.ok) {
     return hold(
@@ -53,7 +53,11 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
     kept: settledKept(unkept),
     pending: [...tabState().pending, ...first.pending],
   });
-  if (isAgain || !(await tidyFiles(connection))) return;
+  if (isAgain) return;
+  const { renamed, why } = await tidyFiles(connection);
+  // Told once: the next write tells anew how it stands.
+  if (why !== null && tabState().kept.state === 'kept') hold({ kept: settledKept(why) });
+  if (!renamed) return;
   await options.rereadAfter([...tabState().documents.keys()]);
 }
 

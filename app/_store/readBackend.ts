@@ -1,4 +1,4 @@
-import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
+import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import type { Registry, StoreKinds } from '@/lib/stored/registry';
@@ -9,7 +9,9 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import { type Device, readDevice } from './deviceIdentity';
 import { inSlices } from './inSlices';
+import { isWrittenOnce } from './keepUnreadable';
 import { readLastCopy } from './lastCopy';
+import { readStoreId } from './storeIdentity';
 import type { TabState } from './tabState';
 
 /** What was found in the store. */
@@ -23,6 +25,7 @@ interface BackendReading {
   readonly unreadableHappened: readonly UnreadableRecord[];
   readonly device: Device | null;
   readonly lastCopyAt: number | null;
+  readonly storeId: string | null;
 }
 
 /** What a tab holds already of entries and papers, which never change once they are written. */
@@ -44,6 +47,7 @@ export async function readBackend(
   const aside = await tx.all('aside');
   const device = await readDevice(tx);
   const lastCopyAt = await readLastCopy(tx);
+  const storeId = await readStoreId(tx);
   const entryRows = await unknownRows(tx, 'entries', ids, known);
   const paperRows = await unknownRows(tx, 'papers', ids, known);
   // Everything that is asked of the store has been asked.
@@ -70,6 +74,7 @@ export async function readBackend(
     ),
     device,
     lastCopyAt,
+    storeId,
   };
 }
 
@@ -102,6 +107,8 @@ export function absorb(
     unreadableHappened: withMore(tabState.unreadableHappened, rest.unreadableHappened),
     device: sameDevice(tabState.device, rest.device ?? null),
     lastCopyAt: rest.lastCopyAt ?? tabState.lastCopyAt,
+    // A look does not make another store the one that all here came from: the next write sees to that.
+    storeId: tabState.storeId ?? rest.storeId ?? null,
   };
 }
 
@@ -134,6 +141,9 @@ const sameDevice = (before: Device | null, now: Device | null): Device | null =>
 /** A record set aside is shown as unreadable even if a later build could read it: its place is taken. */
 function asideRecord(row: unknown, registry: Registry): readonly UnreadableRecord[] {
   if (!isPlainObject(row)) return [];
+  if (isWrittenOnce(row.raw)) {
+    return [{ state: 'unreadable', ...claimsOf(row.raw), raw: row.raw, findings: [{ code: 'numberTaken' }] }];
+  }
   const reading = readDocument(row.raw, registry);
   return reading.state === 'unreadable'
     ? [reading]

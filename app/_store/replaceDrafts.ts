@@ -4,6 +4,7 @@ import type { Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 import type { HistoryEntry } from './enterHistory';
+import { keepLeft } from './settleRecords';
 
 /** A draft as it is to be here. */
 export interface ArrivingDraft {
@@ -62,6 +63,14 @@ export async function replaceDrafts(
       },
     };
   });
+  const moved = new Set(moves.map(({ document }) => document.id));
+  await keepLeft(
+    tx,
+    registry,
+    readings.flatMap((reading) =>
+      reading.state === 'readable' && moved.has(reading.document.id) ? [reading.left] : [],
+    ),
+  );
   await tx.put(
     'documents',
     moves.map(({ document }) => document),

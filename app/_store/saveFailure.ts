@@ -20,6 +20,8 @@ export type SaveFailure =
   | 'fileGone'
   /** The browser closed the store. */
   | 'connectionLost'
+  /** A text holds half of a sign, of which no hash can be made. */
+  | 'brokenText'
   /** The browser refused for a reason it did not tell. */
   | 'writeRefused';
 
@@ -42,6 +44,7 @@ const reasons: readonly (readonly [RegExp, SaveFailure])[] = [
   [/^VersionError/, 'newerStore'],
   [/^(SecurityError|NotAllowedError)/, 'storageForbidden'],
   [/^InvalidStateError/, 'connectionLost'],
+  [/^NotCanonical: .*surrogate/, 'brokenText'],
 ];
 
 /** @returns name and message of an error and of those inside it, the outermost first. */

@@ -6,29 +6,49 @@ import { withFileIds } from '@/lib/stored/withFileIds';
 import { sha256Schema } from '@/shared/schemas/happened';
 import type { BackendTable, BackendTx, Row } from './backend';
 import type { BackendConnection } from './backendConnection';
+import type { SaveFailure } from './saveFailure';
+
+/** How settling went. */
+interface SettledFiles {
+  readonly renamed: boolean;
+  /** Why the rest keeps its old names until the next visit; null where all are renamed. */
+  readonly why: SaveFailure | null;
+}
+
+/** Many small pictures share a look at the records; of large ones each is renamed by itself. */
+const BATCH_BYTES = 4 * 1024 * 1024;
 
 /**
  * Keeps every file under the SHA-256 of its bytes, the same bytes once, and names it so wherever it is named. Each is
- * worked out in slices, with the store and the page free between them; then all are renamed in one transaction.
- *
- * @returns whether anything was renamed; what could not be today can be tomorrow
+ * worked out in slices, with the store and the page free between them. A few are renamed at a time, so that neither memory
+ * nor disk ever holds all of them twice; what is renamed stays so, and the next visit goes on with the others.
  */
 export async function settleFiles(
   connection: Pick<BackendConnection, 'attempt'>,
   pause: () => Promise<void>,
-): Promise<boolean> {
+): Promise<SettledFiles> {
+  let renamed = false;
   const keys = await connection.attempt('read', async (tx) => tx.keys('files'));
-  if (!keys.ok) return false;
-  const names = new Map<string, string>();
-  for (const id of keys.value.filter(isOldName)) {
-    const rows = await connection.attempt('read', async (tx) => tx.get('files', [id]));
-    const file = rows.ok ? readStoredFile(rows.value[0]) : null;
-    // A file that nothing can read keeps its name.
-    if (file !== null) names.set(id, await sha256InSlices(file.content, pause));
+  if (!keys.ok) return { renamed, why: keys.problem };
+  const waiting = keys.value.filter(isOldName);
+  while (waiting.length > 0) {
+    const names = new Map<string, string>();
+    for (let bytes = 0; waiting.length > 0 && bytes < BATCH_BYTES; ) {
+      const id = waiting.shift() ?? '';
+      const rows = await connection.attempt('read', async (tx) => tx.get('files', [id]));
+      if (!rows.ok) return { renamed, why: rows.problem };
+      const file = readStoredFile(rows.value[0]);
+      // A file that nothing can read keeps its name.
+      if (file === null) continue;
+      names.set(id, await sha256InSlices(file.content, pause));
+      bytes += file.content.length;
+    }
+    if (names.size === 0) continue;
+    const batch = await connection.attempt('writeStrict', (tx) => renameFiles(tx, names));
+    if (!batch.ok) return { renamed, why: batch.problem };
+    renamed = true;
   }
-  if (names.size === 0) return false;
-  const renamed = await connection.attempt('writeStrict', (tx) => renameFiles(tx, names));
-  return renamed.ok;
+  return { renamed, why: null };
 }
 
 /** Renames files, and names them anew wherever anything names them. Papers name theirs by its SHA-256 from the first. */

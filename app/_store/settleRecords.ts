@@ -1,3 +1,4 @@
+import type { LeftRecords } from '@/lib/stored/leavingRecords';
 import { notedByStep } from '@/lib/stored/notedByStep';
 import { readDocument } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
@@ -30,20 +31,10 @@ export async function settleRecords(tx: BackendTx, registry: Registry): Promise<
     if (isOlder) older.push(reading);
     await turn(tx);
   }
-  await putNew(
-    tx,
-    'papers',
-    older.flatMap(({ left }) => left.papers),
-  );
-  await putNew(
-    tx,
-    'entries',
-    older.flatMap(({ left }) => left.entries),
-  );
-  await settleHistory(
+  await keepLeft(
     tx,
     registry,
-    older.flatMap(({ left }) => left.entries),
+    older.map(({ left }) => left),
   );
   await tx.put(
     'documents',
@@ -52,6 +43,25 @@ export async function settleRecords(tx: BackendTx, registry: Registry): Promise<
   );
   const versions = Object.fromEntries(Object.entries(registry).map(([kind, { version }]) => [kind, version]));
   await tx.put('meta', [{ key: SETTLED, versions }]);
+}
+
+/**
+ * Keeps by itself what leaves documents of an earlier version, wherever such a one is about to be written over: the mark
+ * says nothing of records that could be read only later.
+ */
+export async function keepLeft(
+  tx: BackendTx,
+  registry: Registry,
+  left: readonly LeftRecords[],
+): Promise<void> {
+  const entries = left.flatMap((part) => part.entries);
+  await putNew(
+    tx,
+    'papers',
+    left.flatMap((part) => part.papers),
+  );
+  await putNew(tx, 'entries', entries);
+  await settleHistory(tx, registry, entries);
 }
 
 // Helpers
@@ -90,6 +100,7 @@ async function putNew(
   table: 'entries' | 'papers',
   items: readonly (Entry | Paper)[],
 ): Promise<void> {
+  if (items.length === 0) return;
   const here = await tx.get(
     table,
     items.map(({ id }) => id),

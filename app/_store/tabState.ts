@@ -9,6 +9,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import type { Overwritten } from './commitEdit';
 import type { Device } from './deviceIdentity';
 import type { SaveState, StoreStatus } from './documentsState';
+import type { LostStore } from './lostStore';
 
 /** What one tab holds in memory. */
 export interface TabState {
@@ -35,6 +36,10 @@ export interface TabState {
   readonly takenBack: readonly PendingEdit[];
   readonly kept: SaveState;
   readonly overwritten: readonly Overwritten[];
+  /** The store that was read first or written to last; null until it has a name. */
+  readonly storeId: string | null;
+  /** Told until the maker has read it. */
+  readonly lostStore: LostStore | null;
 }
 
 export const emptyTabState: TabState = {
@@ -53,6 +58,8 @@ export const emptyTabState: TabState = {
   takenBack: [],
   kept: { state: 'keeping' },
   overwritten: [],
+  storeId: null,
+  lostStore: null,
 };
 
 /** @returns the documents as the maker sees them, tombstones included; unchanged ones as the same objects. */

@@ -51,6 +51,7 @@ export function viewOf<Kinds extends Bodies, Papers extends Bodies, Entries exte
     canUndo: undoLabel !== null,
     canRedo: redoLabel !== null,
     overwritten: tabState.overwritten,
+    lostStore: tabState.lostStore,
   };
 }
 

@@ -1,3 +1,4 @@
+import { fallingWith } from '@/lib/stored/fallingWith';
 import type { LeftRecords } from '@/lib/stored/leavingRecords';
 import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
@@ -35,6 +36,9 @@ export async function readRecords(
   const left = new Map<string, readonly Entry[]>();
   const files = new Map<string, CopyFile>();
   const unreadable: UnreadableRecord[] = [];
+  // What the device set aside because its number was taken there, and what else it could not read.
+  const clashing: (Paper | Entry)[] = [];
+  const wasUnreadable: (Paper | Entry)[] = [];
   for (const record of records) {
     const read = readRecord(record, kinds);
     if (read.state === 'file') add(files, read.file.sha256, read.file);
@@ -50,9 +54,15 @@ export async function readRecords(
       } else unreadable.push(aside(record.raw, 'another record of the copy has this id'));
     } else {
       const isNew = read.state === 'paper' ? addOnce(papers, read.paper) : addOnce(entries, read.entry);
-      if (!isNew) unreadable.push(aside(record.raw, 'another record of the copy has this id'));
+      const item = read.state === 'paper' ? read.paper : read.entry;
+      if (!isNew) unreadable.push(numberTaken(record.raw));
+      if (record.nature === 'unreadable') (isNew ? wasUnreadable : clashing).push(item);
     }
     await pause();
+  }
+  for (const item of fallingWith(clashing, wasUnreadable)) {
+    (entryOf(kinds.paperKinds, item.kind) === undefined ? entries : papers).delete(item.id);
+    unreadable.push(numberTaken(item));
   }
   // What a draft let go of may stand in the copy by itself as well.
   const leftAlone = [...left].map(
@@ -126,6 +136,13 @@ function add<Item>(into: Map<string, Item>, key: string, item: Item): boolean {
   into.set(key, item);
   return true;
 }
+
+const numberTaken = (raw: unknown): UnreadableRecord => ({
+  state: 'unreadable',
+  ...claimsOf(raw),
+  raw,
+  findings: [{ code: 'numberTaken' }],
+});
 
 const aside = (raw: unknown, message: string): UnreadableRecord => ({
   state: 'unreadable',

@@ -8,9 +8,9 @@ export function isPlainObject(value: unknown): value is PlainObject {
   return prototype === Object.prototype || prototype === null;
 }
 
-/** @returns whether two JSON values say the same; the order of an object's keys says nothing. */
+/** @returns whether two JSON values say the same: neither the order of an object's keys nor the sign of 0 says anything. */
 export function sameValue(one: unknown, other: unknown): boolean {
-  if (Object.is(one, other)) return true;
+  if (one === other || Object.is(one, other)) return true;
   if (Array.isArray(one) && Array.isArray(other)) {
     return one.length === other.length && one.every((item, index) => sameValue(item, other[index]));
   }

@@ -15,6 +15,8 @@ export type StoredFinding =
   | { readonly code: 'stepFailed'; readonly fromVersion: number; readonly message: string }
   /** A paper is no longer what went out: its text and its own hash do not fit. */
   | { readonly code: 'paperDamaged' }
+  /** It came from elsewhere, and something else is here under its number, or under one that it names. */
+  | { readonly code: 'numberTaken' }
   | { readonly code: 'bodyInvalid'; readonly issues: readonly SchemaIssue[] };
 
 /** @returns what a schema refused, without anything of the schema library in it. */

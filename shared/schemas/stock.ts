@@ -70,6 +70,9 @@ export const stockTransferSchema = z.strictObject({
  */
 export const stockCountSchema = z.strictObject({ ...lying, quantity: z.number().min(0).max(1e6) });
 
+/** Blanks are noted whole, though paper and ink are not. */
+export const blanksNotedSchema = z.int().min(0).max(1e6);
+
 export type StockItem = z.infer<typeof stockItemSchema>;
 export type StockPlace = z.infer<typeof stockPlaceSchema>;
 export type StockGrade = (typeof stockGrades)[number];

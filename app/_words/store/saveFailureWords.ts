@@ -15,5 +15,7 @@ export const saveFailureWords: Readonly<Record<SaveFailure, string>> = {
   newerDocument: 'This was changed by a newer version of the app. Reload to get it; nothing is overwritten.',
   unreadableDocument: 'What is kept of this cannot be read, so nothing is written over it.',
   connectionLost: 'The browser closed its store. What you typed stays here; try again.',
+  brokenText:
+    'A sign in the text is broken, as half of an emoji is when it is cut apart. Type the text again without it.',
   writeRefused: 'The browser refused to keep it and did not say why. What you typed stays here; try again.',
 };

@@ -31,6 +31,8 @@ export function storedWords(finding: StoredFinding, kind: DocumentKind | null): 
       return `It was written by an early version of the app (${finding.fromVersion}) and cannot be brought up to date.`;
     case 'paperDamaged':
       return 'It is no longer what went out: its text was changed or damaged since. It is kept as it was found.';
+    case 'numberTaken':
+      return 'It came with a number that is taken here, as from a copied browser profile. It does not count, and is kept as it came.';
     case 'bodyInvalid':
       return `Something in it is not what it can be${issueWords(finding.issues, kind)}.`;
     default:

@@ -20,6 +20,12 @@ export async function walkArchive(
   const starts = [...new Set(listed.map(({ at }) => at))].toSorted((one, other) => one - other);
   const been = new Set<number>();
   const entries: ArchiveEntry[] = [];
+  // Where one has been it stays: what lies before it is never looked at again.
+  let next = 0;
+  const nextStart = (): number | undefined => {
+    while (next < starts.length && been.has(starts[next] ?? 0)) next += 1;
+    return starts[next];
+  };
   let at: number | undefined = 0;
   while (at !== undefined) {
     been.add(at);
@@ -27,10 +33,7 @@ export async function walkArchive(
     if (entry !== null) entries.push(entry);
     // Where the size stands behind the bytes, only the directory leads on.
     const after: number | null = entry === null || entry.packed === null ? null : entry.from + entry.packed;
-    at =
-      after !== null && after < source.size && !been.has(after)
-        ? after
-        : starts.find((start) => !been.has(start));
+    at = after !== null && after < source.size && !been.has(after) ? after : nextStart();
   }
   return entries.length > 0 || listed.length > 0 ? entries : null;
 }

@@ -1,7 +1,7 @@
+import { heldSizeNameSchema } from '@/lib/kinds/heldShapes';
 import { eachEntry } from '@/lib/stored/eachEntry';
 import type { Parting } from '@/lib/stored/leaving';
 import { isPlainObject } from '@/lib/stored/sameValue';
-import { sizeNameSchema } from '@/shared/schemas/blank';
 import type { StockCount } from '@/shared/schemas/stock';
 import { z } from '@/shared/schemas/z';
 
@@ -31,7 +31,7 @@ export const stockLeaves: Parting = (body, { id, at }) => {
   return {
     entries: sizes.flatMap((size) => {
       if (!isPlainObject(size)) return [];
-      const name = sizeNameSchema.safeParse(size.name);
+      const name = heldSizeNameSchema.safeParse(size.name);
       const onHand = onHandSchema.safeParse(size.onHand);
       if (!name.success || !onHand.success || onHand.data === 0) return [];
       const count: StockCount = {

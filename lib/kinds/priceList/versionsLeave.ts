@@ -1,15 +1,8 @@
 import type { Leaving } from '@/lib/stored/leaving';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { noonOf } from '@/shared/days';
-import { priceListVersionSchema } from '@/shared/schemas/priceList';
-import { z } from '@/shared/schemas/z';
+import { heldVersionsSchema } from './heldVersions';
 import { versionSeries } from './versionSeries';
-
-/** Versions as lists of version 2 held them: as the papers of today, under a plain number. */
-const heldVersionsSchema = z
-  .array(z.strictObject({ ...priceListVersionSchema.shape, number: z.int().min(1).max(1000) }))
-  .max(200)
-  .default([]);
 
 /**
  * Version 2 to 3: versions that went out are papers of their own. Versions that cannot be read stay where they are,

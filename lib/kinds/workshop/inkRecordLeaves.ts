@@ -1,28 +1,27 @@
+import { heldDaySchema, heldIdSchema, heldLengthMmSchema, heldNameSchema } from '@/lib/kinds/heldShapes';
 import type { Leaving, LeavingEntry } from '@/lib/stored/leaving';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256OfValue } from '@/lib/stored/sha256';
 import { noonOf } from '@/shared/days';
-import { idSchema, lengthMmSchema, nameSchema } from '@/shared/schemas/basics';
-import { daySchema } from '@/shared/schemas/rate';
 import { z } from '@/shared/schemas/z';
 
 /** The record of ink as workshops of version 3 and 4 held it. */
 const heldRecordSchema = z
   .strictObject({
     refills: z
-      .array(z.strictObject({ id: idSchema, day: daySchema, mL: z.number().positive().max(100_000) }))
+      .array(z.strictObject({ id: heldIdSchema, day: heldDaySchema, mL: z.number().positive().max(100_000) }))
       .max(2000)
       .default([]),
     runs: z
       .array(
         z.strictObject({
-          id: idSchema,
-          day: daySchema,
-          name: nameSchema,
+          id: heldIdSchema,
+          day: heldDaySchema,
+          name: heldNameSchema,
           prints: z.int().min(0).max(100_000),
           total: z.number().min(0).max(4),
-          widthMm: lengthMmSchema,
-          heightMm: lengthMmSchema,
+          widthMm: heldLengthMmSchema,
+          heightMm: heldLengthMmSchema,
           sessions: z.int().min(0).max(1000),
         }),
       )

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Arriving } from '@/app/_store/arrive';
+import { storedWords } from '@/app/_words/store/storedWords';
 import type { Entry } from '@/shared/schemas/happened';
-import { aDevice, type Device, openTabWithJob, rowsOf, type SmallStore, writeRow } from './tabs';
+import { aDevice, copyOf, type Device, openTabWithJob, rowsOf, type SmallStore, writeRow } from './tabs';
 
 const refill = (mL: number) => ({ kind: 'inkRefill', body: { day: '2026-11-03', mL } }) as const;
 const none: Arriving = { drafts: [], papers: [], entries: [], unreadable: [], files: [], exchanged: [] };
@@ -69,6 +70,92 @@ describe('a browser profile that was copied', () => {
     const old = await entriesOf(device);
     await note(store, 30);
     expect(await bringIn(store, old)).toMatchObject({ isRenamed: false });
+  });
+});
+
+/** The second device brings in what the first keeps. */
+const copyTo = async (from: SmallStore, to: SmallStore) => bringBeside(to, await copyOf(from));
+const bringBeside = async (store: SmallStore, file: Blob) => {
+  const look = await store.actions.lookAtCopy(file);
+  if (look.state !== 'copy') throw new Error('no copy');
+  return store.actions.takeCopy('In', look, { mode: 'beside' });
+};
+const offer = {
+  kind: 'offer',
+  about: { kind: 'job', id: 'job-1' },
+  series: 'job-1',
+  body: (number: { count: number; letter: string | null }) => ({ number, text: 'Twelve shirts' }),
+} as const;
+const takenNumbers = (store: SmallStore) =>
+  store
+    .getState()
+    .unreadable.filter(({ findings }) => findings.some(({ code }) => code === 'numberTaken'))
+    .map(({ kind }) => kind)
+    .toSorted();
+
+describe('what came with a number that is taken here', () => {
+  it('takes back nothing of ours, and is shown with the reason', async () => {
+    const { store, twin } = await twins();
+    await note(store, 70);
+    await note(twin, 33);
+    await twin.actions.undo();
+    await twin.actions.redo();
+    await copyTo(twin, store);
+    expect(refills(store)).toEqual([10, 70]);
+    expect(takenNumbers(store)).toEqual(['inkRefill', 'takeBack', 'takeBack']);
+    expect(storedWords({ code: 'numberTaken' }, null)).toContain('came with a number that is taken here');
+    // Once more changes nothing.
+    await copyTo(twin, store);
+    expect(refills(store)).toEqual([10, 70]);
+    expect(takenNumbers(store)).toHaveLength(3);
+  });
+
+  it('keeps its paper out with its issuing, which would look withdrawn, and the next number goes beyond it', async () => {
+    const { store, twin } = await twins();
+    // The issuing gets the count after that of the paper.
+    await note(store, 70);
+    await note(store, 80);
+    await twin.actions.issue('Offer', offer);
+    await copyTo(twin, store);
+    expect(store.getState().papers.offer).toEqual([]);
+    expect(takenNumbers(store)).toEqual(['issuing', 'offer']);
+    expect(await store.actions.issue('Offer', offer)).toMatchObject({ paper: { number: { count: 2 } } });
+  });
+
+  it('does not come to count on a third device, and what was taken back here stays so there', async () => {
+    const { store, twin } = await twins();
+    await note(store, 70);
+    await note(twin, 33);
+    await twin.actions.undo();
+    await copyTo(twin, store);
+    const third = await openTabWithJob(aDevice());
+    await copyTo(store, third);
+    expect(refills(third)).toEqual([10, 70]);
+    // First the arrival is undone, then the refill.
+    await store.actions.undo();
+    await store.actions.undo();
+    expect(refills(store)).toEqual([10]);
+    const fourth = await openTabWithJob(aDevice());
+    await copyTo(store, fourth);
+    expect(refills(fourth)).toEqual([10]);
+    await copyTo(store, twin);
+    expect(refills(twin)).toEqual([10]);
+  });
+});
+
+describe('an entry with a zero below nothing', () => {
+  it('that comes back in a copy, where it is a plain 0, is the same entry', async () => {
+    const store = await openTabWithJob(aDevice());
+    const item = { kind: 'blank', blankId: 'shirt', size: 'M', lot: null } as const;
+    const said = { place: { kind: 'home' }, grade: 'first', quantity: -0, cause: 'used' } as const;
+    store.actions.note('Used', [
+      { kind: 'stockMove', body: { ...said, item, reference: null, unitCost: null } },
+    ]);
+    await store.flush();
+    const before = store.getState().device;
+    await copyTo(store, store);
+    expect(store.getState().device).toEqual(before);
+    expect(takenNumbers(store)).toEqual([]);
   });
 });
 
