@@ -180,6 +180,14 @@ export function lossWords(goes: readonly Pick<FatedDraft, 'kind'>[], older: numb
   return said.length === 0 ? 'loses nothing' : said.join(' and ');
 }
 
+/** Why a copy does not take the place of what is here unless the maker says so again. */
+export const unsavedWords: Readonly<Record<'lacking' | 'failed', string>> = {
+  failed:
+    'What is here could not be saved as a copy first, so nothing was changed yet. Put in its place all the same, it can be taken back by Undo alone.',
+  lacking:
+    'The copy of what is here was saved, but lacks files that could not be read. Nothing was changed yet.',
+};
+
 /** @returns what becomes of one carried draft: “Ramblers Club shirts, with 2 blanks, is new here”. */
 export function carriedHeadline(name: string, withIt: string, state: ArrivalFate): ArrivalHeadline {
   const bold = withIt === '' ? name : `${name}, with ${withIt},`;
