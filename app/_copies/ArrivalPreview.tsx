@@ -5,8 +5,9 @@ import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import { happenedWords, lossWords, recountedWords, takeWords } from '@/app/_words/store/arrivalWords';
+import { happenedWords, lossWords, takeWords } from '@/app/_words/store/arrivalWords';
 import { lacksWords } from '@/app/_words/store/copyFileWords';
+import { recountedWords } from '@/app/_words/store/recountedWords';
 import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
 import { ArrivalGroupRow } from './ArrivalGroupRow';
@@ -20,6 +21,8 @@ type ArrivalPreviewProps = Readonly<{
   plan: ArrivalPlan;
   chosen: Choices;
   isBusy: boolean;
+  /** What is here could not be saved whole before it makes way. */
+  isUnsaved: boolean;
   level: 2 | 3;
   /** Takes the focus when the preview comes. */
   heading: RefObject<HTMLHeadingElement | null>;
@@ -111,7 +114,11 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
             'The other device numbers its papers with the same letter: this one takes another for its next. '}
         </p>
         {isWhole && (
-          <ReplaceOffer plan={plan} isAsking={isAsking} busy={busy} onAsk={setAsking} onReplace={onReplace} />
+          <ReplaceOffer
+            {...{ plan, isAsking, busy, onReplace }}
+            isUnsaved={props.isUnsaved}
+            onAsk={setAsking}
+          />
         )}
       </div>
     </section>
@@ -124,12 +131,13 @@ type ReplaceOfferProps = Readonly<{
   plan: ArrivalPlan;
   isAsking: boolean;
   busy: string | undefined;
+  isUnsaved: boolean;
   onAsk: (isAsking: boolean) => void;
   onReplace: () => void;
 }>;
 
 /** The copy in place of everything: beside the point, and its loss is named before it is asked for. */
-function ReplaceOffer({ plan, isAsking, busy, onAsk, onReplace }: ReplaceOfferProps) {
+function ReplaceOffer({ plan, isAsking, busy, isUnsaved, onAsk, onReplace }: ReplaceOfferProps) {
   const { goes, older } = useMemo(() => arrivalLoss(plan), [plan]);
   const loss = lossWords(goes, older);
   if (!isAsking) {
@@ -147,10 +155,11 @@ function ReplaceOffer({ plan, isAsking, busy, onAsk, onReplace }: ReplaceOfferPr
     <div className={styles.loss}>
       <p>
         All this makes way for the copy; it {loss}
-        {names.length > 0 && `: ${names.join(', ')}`}. A copy of today is saved first, and Undo takes it back.
+        {names.length > 0 && `: ${names.join(', ')}`}.{' '}
+        {isUnsaved ? 'Undo takes it back.' : 'A copy of today is saved first, and Undo takes it back.'}
       </p>
       <Button kind="strong" blockedBy={busy} onPress={onReplace}>
-        Put the copy in its place
+        {isUnsaved ? 'Put the copy in its place all the same' : 'Put the copy in its place'}
       </Button>
       <Button onPress={() => onAsk(false)}>Keep what is here</Button>
     </div>

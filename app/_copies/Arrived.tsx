@@ -7,6 +7,7 @@ import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
 import { formatterFor } from '@/app/_words/formatter';
+import { unsavedWords } from '@/app/_words/store/arrivalWords';
 import { notACopyWords } from '@/app/_words/store/copyFileWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import styles from './Copies.module.css';
@@ -57,6 +58,11 @@ export function Arrived({ arriving, level }: Readonly<{ arriving: Arriving; leve
               {saveFailureWords[state.problem]} Nothing here was changed.
             </p>
           )}
+          {kind === 'looked' && state.unsaved !== null && (
+            <p className={styles.wrong} role="alert">
+              {unsavedWords[state.unsaved]}
+            </p>
+          )}
           {preview.kind === 'missing' && <PartMissing what="What would come of it" missing={preview} />}
           {preview.kind === 'here' && (
             <preview.value
@@ -64,6 +70,7 @@ export function Arrived({ arriving, level }: Readonly<{ arriving: Arriving; leve
               plan={state.look.plan}
               chosen={state.chosen}
               isBusy={kind === 'taking'}
+              isUnsaved={kind === 'looked' && state.unsaved !== null}
               onChoose={arriving.choose}
               onTake={() => arriving.take('beside')}
               onReplace={() => arriving.take('replace')}

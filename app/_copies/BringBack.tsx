@@ -10,7 +10,7 @@ import { useCopyStore } from './useCopyStore';
 export function BringBack({ workspace }: Readonly<{ workspace: Workspace }>) {
   const store = useCopyStore(workspace);
   // There is nothing that could be copied first.
-  const arriving = useArriving({ ...store, saveFirst: async () => undefined });
+  const arriving = useArriving({ ...store, saveFirst: async () => 'whole' });
   return (
     <>
       <BringIn arriving={arriving} button="Bring a copy back" kind="strong" />

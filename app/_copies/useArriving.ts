@@ -8,6 +8,7 @@ import { takenWords } from '@/app/_words/store/arrivalWords';
 import type { Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
 import type { NotACopy } from '@/lib/copies/copy';
+import type { CopySaved } from './useMakingCopy';
 
 type Looked = Extract<CopyLook, { readonly state: 'copy' }>;
 
@@ -23,6 +24,8 @@ type ArrivingState =
       readonly chosen: Choices;
       /** Why it could not be taken just now; null before it was tried. */
       readonly problem: SaveFailure | null;
+      /** Why the copy of what is here does not do; from then on it makes way only where the maker says so again. */
+      readonly unsaved: Exclude<CopySaved, 'whole'> | null;
     }
   | { readonly kind: 'taking'; readonly name: string; readonly look: Looked; readonly chosen: Choices }
   | { readonly kind: 'told'; readonly sentence: string; readonly label: string };
@@ -32,7 +35,7 @@ export interface ArrivalStore extends Pick<CopyActions, 'lookAtCopy' | 'takeCopy
   readonly undoLabel: string | null;
   readonly undo: () => Promise<unknown>;
   /** Saves a copy of what is here; before all of it makes way for another. */
-  readonly saveFirst: () => Promise<unknown>;
+  readonly saveFirst: () => Promise<CopySaved>;
 }
 
 export interface Arriving {
@@ -63,7 +66,7 @@ export function useArriving(store: ArrivalStore): Arriving {
       if (turn.current !== mine) return;
       setState(
         found.state === 'copy'
-          ? { kind: 'looked', name, look: found, chosen: {}, problem: null }
+          ? { kind: 'looked', name, look: found, chosen: {}, problem: null, unsaved: null }
           : { kind: 'notACopy', name, why: found.why },
       );
     },
@@ -71,13 +74,16 @@ export function useArriving(store: ArrivalStore): Arriving {
   );
   const take = async (mode: 'beside' | 'replace') => {
     if (state.kind !== 'looked') return;
-    const { name, look: looked, chosen } = state;
+    const { name, look: looked, chosen, unsaved } = state;
     setState({ kind: 'taking', name, look: looked, chosen });
-    if (mode === 'replace') await store.saveFirst();
+    const saved = mode === 'replace' && unsaved === null ? await store.saveFirst() : 'whole';
+    if (saved !== 'whole') {
+      return setState({ kind: 'looked', name, look: looked, chosen, problem: null, unsaved: saved });
+    }
     const label = mode === 'replace' ? `Put “${name}” in place of everything` : `Bring “${name}” in`;
     const outcome: ReplaceOutcome = await store.takeCopy(label, looked, { mode, choices: chosen });
     if (outcome.state === 'notKept') {
-      return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why });
+      return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why, unsaved });
     }
     const groups = arrivalGroups(looked.plan, chosen);
     setState({ kind: 'told', sentence: takenWords(mode, groups, looked.plan.counts), label });

@@ -23,11 +23,14 @@ export type CopyMaking =
   | { readonly kind: 'made'; readonly sentence: string; readonly lacks: readonly string[] }
   | { readonly kind: 'failed' };
 
+/** How a copy came out: `lacking` files that are not here any more, or not at all. */
+export type CopySaved = 'whole' | 'lacking' | 'failed';
+
 /** Makes a copy of everything and saves it as one file. */
 export function useMakingCopy({ makeCopy, contents }: CopySource) {
   const formatter = formatterFor(useTextContext());
   const [making, setMaking] = useState<CopyMaking>({ kind: 'idle' });
-  const make = async () => {
+  const make = async (): Promise<CopySaved> => {
     const held = contents();
     setMaking({ kind: 'making', pictures: held.pictures });
     try {
@@ -44,10 +47,12 @@ export function useMakingCopy({ makeCopy, contents }: CopySource) {
             : [`The copy is whole, but its day could not be noted here. ${saveFailureWords[notNoted]}`]),
         ],
       });
+      return leftOut.length > 0 ? 'lacking' : 'whole';
     } catch (error) {
       setMaking({ kind: 'failed' });
       // Told to whoever looks for the cause; the maker is told what to do.
       reportError(error);
+      return 'failed';
     }
   };
   return { making, make: () => void make(), seen: () => setMaking({ kind: 'idle' }), makeAndWait: make };

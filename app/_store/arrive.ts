@@ -7,6 +7,7 @@ import { arriveOnce } from './arriveOnce';
 import type { BackendTx, Row } from './backend';
 import { avoidLetters, partFromTwin, readDevice } from './deviceIdentity';
 import { enterHistory } from './enterHistory';
+import { knownBy } from './exchangedByStep';
 import { keepUnreadable } from './keepUnreadable';
 import { outgoingTakers } from './outgoingTakers';
 import { type ArrivingDraft, replaceDrafts } from './replaceDrafts';
@@ -90,6 +91,7 @@ export async function arrive(
     at,
   );
   await tx.put('files', arriving.files);
+  const met = await knownBy(tx, arriving.exchanged);
   await tx.put('exchanged', arriving.exchanged);
   const isRenamed = await partFromTwin(
     tx,
@@ -109,7 +111,16 @@ export async function arrive(
   );
   const written = appended.entries.map(({ id }) => id);
   const arrived = entries.fresh.filter((entry) => !fallen.includes(entry)).map(({ id }) => id);
-  await enterHistory(tx, { label, tab, at, moves: drafts.moves, noted: written, arrived, overwrote: false });
+  await enterHistory(tx, {
+    label,
+    tab,
+    at,
+    moves: drafts.moves,
+    noted: written,
+    arrived,
+    met,
+    overwrote: false,
+  });
   return {
     ids: [
       ...drafts.moves.map(({ document }) => document.id),

@@ -1,6 +1,6 @@
 import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { recordStep } from '@/lib/stored/recordStep';
-import { readSteps, type Step, stepContentSchema } from '@/lib/stored/step';
+import { readSteps, type Step, type StepContent, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';
 
@@ -20,6 +20,8 @@ export interface HistoryEntry {
   readonly noted?: readonly string[];
   /** Ids of entries that came in with it. */
   readonly arrived?: readonly string[];
+  /** What drafts became known by when they came in with it. */
+  readonly met?: StepContent['met'];
   readonly overwrote: boolean;
 }
 
@@ -27,7 +29,7 @@ export interface HistoryEntry {
 export async function enterHistory(tx: BackendTx, entry: HistoryEntry): Promise<readonly Step[]> {
   const rows = await tx.all('steps');
   const steps = readSteps(rows);
-  const { label, tab, at, since, coalesceKey, moves, noted = [], arrived = [], overwrote } = entry;
+  const { label, tab, at, since, coalesceKey, moves, noted = [], arrived = [], met = [], overwrote } = entry;
   const { step, extended, dropped } = recordStep(
     steps,
     {
@@ -59,6 +61,7 @@ export async function enterHistory(tx: BackendTx, entry: HistoryEntry): Promise<
       changes,
       ...(noted.length === 0 ? {} : { noted }),
       ...(arrived.length === 0 ? {} : { arrived }),
+      ...(met.length === 0 ? {} : { met }),
     },
   ]);
   await tx.drop('steps', dropped);

@@ -8,6 +8,7 @@ import { type Appended, appendEntries, takingBack } from './appendEntries';
 import { applyToStored, type Refused } from './applyToStored';
 import type { BackendTx } from './backend';
 import type { MovedDocument } from './documentsState';
+import { forget, recall } from './exchangedByStep';
 import { readStepContent } from './readStepContent';
 
 export interface HistoryMove {
@@ -71,7 +72,7 @@ export async function moveInHistory(
       ? { ...change, before: reached, after: left ?? change.after }
       : { ...change, before: left, after: reached };
   });
-  const { noted = [], arrived = [], takers = [], ...rest } = content;
+  const { noted = [], arrived = [], takers = [], met = [], ...rest } = content;
   const back =
     direction === 'redo'
       ? takers.map((id) => takingBack(entryKinds, id))
@@ -80,6 +81,8 @@ export async function moveInHistory(
           ...arrived.map((id) => takingBack(entryKinds, id, 'arrivalUndone')),
         ];
   const appended = await appendEntries(tx, back, at);
+  const nowMet = direction === 'undo' ? await forget(tx, met) : met;
+  if (direction === 'redo') await recall(tx, met);
   const nowTakers = direction === 'undo' ? appended.entries.map(({ id }) => id) : [];
   await tx.put('contents', [
     {
@@ -87,6 +90,7 @@ export async function moveInHistory(
       changes: swapped,
       ...(noted.length === 0 ? {} : { noted }),
       ...(arrived.length === 0 ? {} : { arrived }),
+      ...(nowMet.length === 0 ? {} : { met: nowMet }),
       ...(nowTakers.length === 0 ? {} : { takers: nowTakers }),
     },
   ]);

@@ -29,6 +29,10 @@ export const stepContentSchema = z.strictObject({
   noted: z.array(idSchema).exactOptional(),
   /** Entries that came in with the step from a copy or another device; undo takes them back as well. */
   arrived: z.array(idSchema).exactOptional(),
+  /** What drafts became known by when they came in with the step; undo forgets it. */
+  met: z
+    .array(z.strictObject({ id: idSchema, hashes: z.array(z.string()), bodies: z.array(z.unknown()) }))
+    .exactOptional(),
   /** Entries by which the last undo took them back; redo takes these back in their turn. */
   takers: z.array(idSchema).exactOptional(),
 });

@@ -68,6 +68,33 @@ const aPaper = (count: number, drawn: unknown): Paper => {
   };
 };
 
+/** What happens on a device, one after the other; a taking back names one before it. */
+const happenings = fc
+  .array(
+    fc.record({
+      kind: fc.constantFrom('inkRefill', 'stockCount', 'approval', 'takeBack'),
+      of: fc.nat({ max: 5 }),
+    }),
+    { maxLength: 6 },
+  )
+  .map((drawn) =>
+    drawn.map(({ kind, of }, at): Entry => {
+      const entry = anEntry(at + 1);
+      switch (kind) {
+        case 'stockCount': {
+          const item = { kind: 'blank', blankId: 'a', size: 'M', lot: null };
+          return { ...entry, kind, body: { item, place: { kind: 'home' }, grade: 'first', quantity: of } };
+        }
+        case 'approval':
+          return { ...entry, kind, body: { artworkId: 'b', version: of === 0 ? null : of } };
+        case 'takeBack':
+          return at === 0 ? entry : { ...entry, kind, body: { entryId: anEntry(1 + (of % at)).id } };
+        default:
+          return entry;
+      }
+    }),
+  );
+
 /** A workshop with drafts of every kind, entries, papers and the pictures that are named. */
 const devices: fc.Arbitrary<ModelDevice> = fc
   .record({
@@ -78,13 +105,13 @@ const devices: fc.Arbitrary<ModelDevice> = fc
       draftOf('job', 'c'),
       draftOf('priceList', 'd'),
     ),
-    entries: fc.integer({ min: 0, max: 4 }),
+    entries: happenings,
     papers: fc.array(paperBodies, { maxLength: 2 }),
   })
   .map(({ drafts, entries, papers }) =>
     holding(emptyDevice('devicea1', 'K'), {
       drafts,
-      entries: Array.from({ length: entries }, (_, at) => anEntry(at + 1)),
+      entries,
       papers: papers.map((body, at) => aPaper(at + 10, body)),
       files: contents,
     }),

@@ -1,6 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { ArrivalFate, ArrivalGroup, FatedDraft } from '@/lib/copies/arrivalGroups';
+import { notesHere, type Recounted, recountedDoneWords } from './recountedWords';
 import { kindWords } from './storedWords';
 
 type Forms = readonly [one: string, many: string];
@@ -92,14 +93,10 @@ export interface ArrivalHeadline {
   readonly rest: string;
 }
 
-interface Headlined {
+interface Headlined extends Recounted {
   readonly groups: readonly ArrivalGroup[];
   readonly newPapers: number;
   readonly newEntries: number;
-  /** Notes here that were taken back where the copy was made. */
-  readonly noLongerCounting: number;
-  /** Notes here of which the taking back was taken back there. */
-  readonly countingAgain: number;
 }
 
 /** @returns what would come of a copy in one sentence: “Two jobs would come back, nothing here would go”. */
@@ -124,23 +121,6 @@ export function arrivalHeadline(headlined: Headlined): ArrivalHeadline {
   }
   return { bold: 'All of it is here already,', rest: 'nothing would change' };
 }
-
-const notesHere = (count: number): string =>
-  `${spelledNumber(count)} ${count === 1 ? 'note' : 'notes'} of what happened here`;
-
-/** @returns what would become of notes that are here, to be read after their number. */
-export const recountedWords = ({
-  noLongerCounting,
-  countingAgain,
-}: Pick<Headlined, 'noLongerCounting' | 'countingAgain'>): readonly (readonly [number, string])[] =>
-  [
-    [noLongerCounting, 'of what happened here would no longer count: taken back where the file was made'],
-    [countingAgain, 'of what happened here would count again'],
-  ].flatMap(([count, words]) =>
-    typeof count === 'number' && count > 0
-      ? [[count, `${count === 1 ? 'note' : 'notes'} ${words}`] as const]
-      : [],
-  );
 
 /** @returns papers and entries that come in, in words; empty where none do. */
 export function happenedWords({
@@ -179,6 +159,14 @@ export function lossWords(goes: readonly Pick<FatedDraft, 'kind'>[], older: numb
   const said = [lost, back].filter((part) => part !== null);
   return said.length === 0 ? 'loses nothing' : said.join(' and ');
 }
+
+/** Why a copy does not take the place of what is here unless the maker says so again. */
+export const unsavedWords: Readonly<Record<'lacking' | 'failed', string>> = {
+  failed:
+    'What is here could not be saved as a copy first, so nothing was changed yet. Put in its place all the same, it can be taken back by Undo alone.',
+  lacking:
+    'The copy of what is here was saved, but lacks files that could not be read. Nothing was changed yet.',
+};
 
 /** @returns what becomes of one carried draft: “Ramblers Club shirts, with 2 blanks, is new here”. */
 export function carriedHeadline(name: string, withIt: string, state: ArrivalFate): ArrivalHeadline {
@@ -237,17 +225,7 @@ export function takenWords(
     const forms = done[fate];
     return forms === undefined ? [] : [`${thingsWords(drafts)} ${pick(forms, drafts.length)}`];
   });
-  const { noLongerCounting, countingAgain } = counts;
   const happened = happenedWords(counts);
-  const said = [
-    ...parts,
-    ...(happened === '' ? [] : [`${happened} came in`]),
-    ...(noLongerCounting === 0
-      ? []
-      : [`${notesHere(noLongerCounting)} no longer ${noLongerCounting === 1 ? 'counts' : 'count'}`]),
-    ...(countingAgain === 0
-      ? []
-      : [`${notesHere(countingAgain)} ${countingAgain === 1 ? 'counts' : 'count'} again`]),
-  ];
+  const said = [...parts, ...(happened === '' ? [] : [`${happened} came in`]), ...recountedDoneWords(counts)];
   return `${withCapital(said.join(', '))}.`;
 }

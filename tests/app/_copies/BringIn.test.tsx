@@ -12,13 +12,13 @@ import { aDraft, aMeeting, aPlan } from './aPlan';
 
 const lookAtCopy = vi.fn<ArrivalStore['lookAtCopy']>();
 const takeCopy = vi.fn<ArrivalStore['takeCopy']>();
-const saveFirst = vi.fn<() => Promise<unknown>>();
+const saveFirst = vi.fn<ArrivalStore['saveFirst']>();
 const undo = vi.fn<() => Promise<unknown>>();
 
 beforeEach(() => {
   lookAtCopy.mockReset();
   takeCopy.mockReset().mockResolvedValue({ state: 'replaced' });
-  saveFirst.mockReset().mockResolvedValue(undefined);
+  saveFirst.mockReset().mockResolvedValue('whole');
   undo.mockReset().mockResolvedValue(undefined);
 });
 afterEach(cleanup);
@@ -164,6 +164,26 @@ describe('a copy that is looked at', () => {
     await userEvent.click(button('Bring them in'));
     expect(await screen.findByText('Two notes of what happened here no longer count.')).toBeVisible();
   });
+
+  it.each([
+    ['failed', /could not be saved as a copy first, so nothing was changed yet/],
+    ['lacking', /was saved, but lacks files.*Nothing was changed yet/],
+  ] as const)(
+    'takes the place of everything only after a whole copy, or where that is said again: %s',
+    async (saved, words) => {
+      saveFirst.mockResolvedValue(saved);
+      enter(found(studied));
+      await choose();
+      await userEvent.click(await screen.findByRole('button', { name: 'Put the copy in place of all this' }));
+      await userEvent.click(button('Put the copy in its place'));
+      expect(await screen.findByRole('alert')).toHaveTextContent(words);
+      expect(takeCopy).not.toHaveBeenCalled();
+      await userEvent.click(button('Put the copy in its place all the same'));
+      expect(await screen.findByText('The copy is in place of what was here.')).toBeVisible();
+      expect(takeCopy.mock.lastCall?.[2]).toEqual({ mode: 'replace', choices: {} });
+      expect(saveFirst).toHaveBeenCalledTimes(1);
+    },
+  );
 
   it('says what a damaged one lacks, and can still be taken', async () => {
     const lacks = {

@@ -191,6 +191,39 @@ describe('a job carried to another device', () => {
     expect(bodies(laptop.store)).toEqual(before);
   });
 
+  it('comes in by itself again after it was undone, and not once that was done again', async () => {
+    const laptop = await aUsedDevice();
+    const phone = aDevice();
+    const onPhone = await openTab(phone, 'phone');
+    const carry = async () => (await laptop.store.actions.makeCopy({ kind: 'job', id: 'job-1' })).file;
+    const bringIn = async (file: Blob) => {
+      const look = await looked(onPhone, file);
+      phone.clock.now += 5000;
+      await onPhone.actions.takeCopy('Bring in', look, { mode: 'beside' });
+      return look.plan.meetings.find(({ id }) => id === 'job-1')?.state;
+    };
+    await bringIn(await carry());
+    changeJob(laptop.store, { name: 'Measured' });
+    await laptop.store.flush();
+    const later = await carry();
+    expect(await bringIn(later)).toBe('newerThere');
+    phone.clock.now += 5000;
+    await onPhone.actions.undo();
+    expect(jobIn(onPhone)?.name).toBe('Club order');
+    await onPhone.actions.redo();
+    expect(await bringIn(later)).toBe('same');
+    await onPhone.actions.undo();
+    await onPhone.actions.undo();
+    expect(await bringIn(later)).toBe('newerThere');
+    expect(jobIn(onPhone)?.name).toBe('Measured');
+    // What was changed since still comes together with what came.
+    changeJob(onPhone, { name: 'Phone' });
+    await onPhone.flush();
+    changeJob(laptop.store, { lines: [{ id: 'shirts', quantity: 40 }] });
+    await laptop.store.flush();
+    expect(await bringIn(await carry())).toBe('merged');
+  });
+
   it('takes another letter where the other device has this one’s', async () => {
     const laptop = await aUsedDevice();
     const sent = await laptop.store.actions.makeCopy({ kind: 'job', id: 'job-1' });

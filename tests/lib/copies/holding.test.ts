@@ -14,7 +14,9 @@ it('holds one draft against the one here between two turns of the page', async (
   const { copy } = await readWhole(await archiveOf());
   const here = { ...holding(emptyDevice('phone000', 'M'), { drafts }).here, files: new Set<string>() };
   let turns = 0;
-  const pause = async () => void (turns += 1);
+  const pause = async () => {
+    turns += 1;
+  };
   await planArrival(here, copy, { registry: smallRegistry, pause });
   expect(turns).toBe(copy.drafts.length);
 });
@@ -27,7 +29,9 @@ it('unpacks a picture of an old backup, and works its hash out, in pieces', asyn
     ...{ documents: [], unreadable: [], files },
   });
   let turns = 0;
-  const pause = async () => void (turns += 1);
+  const pause = async () => {
+    turns += 1;
+  };
   const read = await readCopy(sourceOf(new TextEncoder().encode(text)), { kinds: appKinds, pause });
   if (read.state !== 'copy') throw new Error(JSON.stringify(read.why));
   // 2,000,000 characters in slices of 262,144, then 1,500,000 bytes in slices of 131,072.
