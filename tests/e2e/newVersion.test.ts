@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { changedBuild } from '@/tests/e2e/harness/changedBuild';
-import { filled, priced, section } from '@/tests/e2e/harness/docketPage';
+import { filled, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { appKept, cutNetwork, keptCounts, newerTold } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -21,7 +21,7 @@ afterEach(() => server.end());
 
 /** What a browser says of files that a newer version no longer has, and while a server is being changed. */
 const GONE =
-  /status of 404|ERR_CONNECTION_REFUSED|ERR_ABORTED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|Failed to fetch|bad-precaching-response/;
+  /status of 404|ERR_CONNECTION_REFUSED|ERR_ABORTED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|Failed to fetch|bad-precaching-response|error occurred when fetching the script/;
 
 const priceField = (page: Page) =>
   section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
@@ -167,6 +167,56 @@ test('a part that is gone from the server is told of, the page offered anew once
   await missing.getByText('Opening the page anew did not help.').waitFor();
   expect(await missing.getByRole('button').count()).toBe(0);
   expect(loads()).toBe(1);
+});
+
+test('of the first screen, too, a part that is gone is told of and the page offered anew once', async () => {
+  allowTrouble(GONE);
+  const page = await openPage({ path: '/blanks' });
+  const gone = ['A newer version is here', 'The list of jobs'];
+  await page.context().route(/static\/chunks\/.*\.js/, async (route) => {
+    const response = await route.fetch();
+    const text = await response.text();
+    if (gone.some((part) => text.includes(part))) return route.fulfill({ status: 404, body: '' });
+    return route.fulfill({ response });
+  });
+  await page.goto('/');
+  const missing = page.getByRole('alert').filter({ hasText: 'the server has a newer version' });
+  const screen = missing.filter({ hasText: 'Your workshop could not be fetched' });
+  const frame = missing.filter({
+    hasText: 'Undo, redo and the word whether all is kept could not be fetched',
+  });
+  await screen.getByRole('button', { name: 'Open it anew' }).waitFor();
+  await frame.getByRole('button', { name: 'Open it anew' }).waitFor();
+  const loads = countLoads(page);
+  await screen.getByRole('button', { name: 'Open it anew' }).click();
+  await screen.getByText('Opening the page anew did not help.').waitFor();
+  await frame.getByText('Opening the page anew did not help.').waitFor();
+  expect(await missing.getByRole('button').count()).toBe(0);
+  expect(loads()).toBe(1);
+});
+
+test('a worker that is gone from the server is told as gone, and the page opened anew has its own', async () => {
+  allowTrouble(GONE);
+  const page = await openPage({ keptFrom: server.baseUrl });
+  // As on plain http of another host, where browsers keep no app: nothing but the server has the files.
+  await page.context().addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
+  await page.reload();
+  await filled(page);
+  expect(await page.evaluate(() => 'serviceWorker' in navigator)).toBe(false);
+  const { folder, build } = await changedBuild('worker');
+  await server.start(folder);
+  const choose = async () => {
+    await unfold(section(page, 'The job'), /^Back picture/);
+    await page.getByLabel('Picture file of Hill path picture').setInputFiles('public/icons/mark-192.png');
+  };
+  await choose();
+  const missing = page.getByRole('alert').filter({ hasText: '“mark-192.png” was not read' });
+  await missing.getByText('the server has a newer version').waitFor();
+  await missing.getByRole('button', { name: 'Open it anew' }).click();
+  await priced(page);
+  expect(await isOf(page, build)).toBe(true);
+  await choose();
+  await page.getByText(/mark-192\.png, PNG/).waitFor();
 });
 
 test('an installation that mixes two builds is refused, and the version before stays whole', async () => {
