@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { changedBuild } from '@/tests/e2e/harness/changedBuild';
-import { filled, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
+import { filled, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { appKept, cutNetwork, keptCounts, newerTold } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -28,6 +28,10 @@ const priceField = (page: Page) =>
 
 /** Whether the page was sent by a build. */
 const isOf = async (page: Page, build: string) => (await page.content()).includes(build);
+
+/** Waits until a page hears of newer versions. */
+const listens = (page: Page) =>
+  expect.poll(() => page.evaluate(() => performance.getEntriesByName('pressminute-keeps').length)).toBe(1);
 
 /** Counts how often any page of a context is loaded. */
 function countLoads(page: Page): () => number {
@@ -89,10 +93,7 @@ test('other tabs follow once, and one in which somebody types works on and is to
   await appKept(typing);
   await appKept(reading);
   // Each listens once it is calm.
-  for (const tab of [page, typing, reading])
-    await expect
-      .poll(() => tab.evaluate(() => performance.getEntriesByName('pressminute-keeps').length))
-      .toBe(1);
+  for (const tab of [page, typing, reading]) await listens(tab);
   const { folder, build } = await changedBuild('tabs');
   await server.start(folder);
   await newerTold(page);
@@ -115,6 +116,44 @@ test('other tabs follow once, and one in which somebody types works on and is to
   ]);
   expect(download.suggestedFilename()).toMatch(/\.pdf$/);
   expect(loads.map((count) => count())).toEqual([1, 0]);
+});
+
+test('a newer version with a newer store opens beside a tab of the version before, which says what it can no longer keep', async () => {
+  allowTrouble(GONE);
+  const page = await visit();
+  const typing = await openPage({ beside: page });
+  await filled(typing);
+  for (const tab of [page, typing]) await listens(tab);
+  const newer = { store: 0 };
+  const { folder, build } = await changedBuild('store', {
+    change: (text) =>
+      text.replaceAll('version:30,tables:', () => {
+        newer.store += 1;
+        return 'version:40,tables:';
+      }),
+  });
+  expect(newer.store).toBeGreaterThan(0);
+  await server.start(folder);
+  await newerTold(page);
+  await type(priceField(typing), '20.37');
+  await page.getByRole('button', { name: 'Take it' }).click();
+  await priced(page);
+  expect(await isOf(page, build)).toBe(true);
+  await expect.poll(() => priceField(page).inputValue()).toBe('20.37');
+  await typing.getByText('A newer version was taken in another tab').waitFor();
+  await type(priceField(typing), '21.12');
+  await typing
+    .getByRole('alert')
+    .filter({ hasText: 'Not kept. A newer version of this page is open in another tab' })
+    .waitFor();
+  await typing.getByRole('button', { name: 'Take it' }).click();
+  await typing.getByText('The newer version waits: something you typed is not kept yet').waitFor();
+  // Opened anew all the same, which the browser asks about.
+  typing.on('dialog', (dialog) => void dialog.accept());
+  await typing.reload();
+  await priced(typing);
+  expect(await isOf(typing, build)).toBe(true);
+  expect(await priceField(typing).inputValue()).toBe('20.37');
 });
 
 test('when kept files are gone and the server has only newer ones, the page opens at once with those', async () => {
