@@ -91,7 +91,7 @@ test('without a network a copy is made, and a job is carried to another device t
   await kept(mine);
   const carried = await fileBy(mine, 'Carry to another device');
   await mine.goto('/workshop');
-  await mine.getByRole('heading', { level: 2, name: 'Make a copy' }).waitFor();
+  await mine.getByRole('heading', { name: 'Make a copy' }).waitFor();
   const copy = await fileBy(mine, 'Make a copy');
   const bringIn = async (file: string) => {
     await other.goto('/workshop');
