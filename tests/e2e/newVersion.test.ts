@@ -137,8 +137,8 @@ test('a newer version with a newer store opens beside a tab of the version befor
   await newerTold(page);
   await type(priceField(typing), '20.37');
   await page.getByRole('button', { name: 'Take it' }).click();
+  await expect.poll(() => isOf(page, build)).toBe(true);
   await priced(page);
-  expect(await isOf(page, build)).toBe(true);
   await expect.poll(() => priceField(page).inputValue()).toBe('20.37');
   await typing.getByText('A newer version was taken in another tab').waitFor();
   await type(priceField(typing), '21.12');
@@ -211,12 +211,14 @@ test('a part that is gone from the server is told of, the page offered anew once
 test('of the first screen, too, a part that is gone is told of and the page offered anew once', async () => {
   allowTrouble(GONE);
   const page = await openPage({ path: '/blanks' });
-  const gone = ['A newer version is here', 'The list of jobs'];
+  const parts = ['A newer version is here', 'The list of jobs'];
+  const gone = new Set<string>();
   await page.context().route(/static\/chunks\/.*\.js/, async (route) => {
+    const { pathname } = new URL(route.request().url());
     const response = await route.fetch();
     const text = await response.text();
-    if (gone.some((part) => text.includes(part))) return route.fulfill({ status: 404, body: '' });
-    return route.fulfill({ response });
+    if (parts.some((part) => text.includes(part))) gone.add(pathname);
+    return gone.has(pathname) ? route.fulfill({ status: 404, body: '' }) : route.fulfill({ response });
   });
   await page.goto('/');
   const missing = page.getByRole('alert').filter({ hasText: 'the server has a newer version' });
@@ -252,8 +254,8 @@ test('a worker that is gone from the server is told as gone, and the page opened
   const missing = page.getByRole('alert').filter({ hasText: '“mark-192.png” was not read' });
   await missing.getByText('the server has a newer version').waitFor();
   await missing.getByRole('button', { name: 'Open it anew' }).click();
+  await expect.poll(() => isOf(page, build)).toBe(true);
   await priced(page);
-  expect(await isOf(page, build)).toBe(true);
   await choose();
   await page.getByText(/mark-192\.png, PNG/).waitFor();
 });
