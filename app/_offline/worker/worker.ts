@@ -77,17 +77,24 @@ self.addEventListener('fetch', (event) => {
  */
 async function keepAll(event: Parameters<typeof serwist.handleInstall>[0]): Promise<void> {
   const wanted = [...serwist.getUrlsToPrecacheKeys()];
+  const keepNext = async ([address, cacheKey]: readonly [string, string]): Promise<void> => {
+    const url = new URL(address);
+    // A file that is named by its content may come from the browser's own cache.
+    const cache = address === cacheKey ? 'default' : 'reload';
+    const request = new Request(address, { cache, credentials: 'same-origin' });
+    await Promise.all(serwist.precacheStrategy.handleAll({ event, request, url, params: { cacheKey } }));
+  };
   const lane = async (): Promise<void> => {
-    for (let next = wanted.pop(); next !== undefined; next = wanted.pop()) {
-      const [address, cacheKey] = next;
-      const url = new URL(address);
-      // A file that is named by its content may come from the browser's own cache.
-      const cache = address === cacheKey ? 'default' : 'reload';
-      const request = new Request(address, { cache, credentials: 'same-origin' });
-      await Promise.all(serwist.precacheStrategy.handleAll({ event, request, url, params: { cacheKey } }));
+    try {
+      for (let next = wanted.pop(); next !== undefined; next = wanted.pop()) await keepNext(next);
+    } catch (error) {
+      // The others stop too: what they still kept would stay behind what is removed.
+      wanted.length = 0;
+      throw error;
     }
   };
-  await Promise.all([lane(), lane(), lane()]);
+  for (const done of await Promise.allSettled([lane(), lane(), lane()]))
+    if (done.status === 'rejected') throw done.reason;
 }
 
 /** The build before this one stays: a tab that was not opened anew goes on with its files. */
