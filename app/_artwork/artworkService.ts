@@ -6,8 +6,16 @@ import type { PictureQuestion, PictureReply } from './messages';
 /** What the page learns of one picture; `read`, `refused`, `cancelled` and `failed` come last, one of them. */
 export type PictureNews =
   | Exclude<PictureReply, { kind: 'draw' }>
-  /** The worker could not start: the picture waits until it can, or until somebody tries it `again`. */
-  | { readonly kind: 'notStarted'; readonly number: number; readonly again: () => void };
+  /**
+   * The worker could not start: the picture waits until it can, or until somebody tries it `again`. Where it is gone from
+   * the server, only the page opened anew has one.
+   */
+  | {
+      readonly kind: 'notStarted';
+      readonly number: number;
+      readonly isGone: boolean;
+      readonly again: () => void;
+    };
 
 export interface ArtworkService {
   /** Reads a picture; a newer one ends the one before. */
@@ -33,11 +41,7 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
     onReply: hear,
     onLost: ({ kind, why }) => {
       forgetPatience();
-      tell(
-        kind === 'broke'
-          ? { kind: 'failed', number: last, why }
-          : { kind: 'notStarted', number: last, again: worker.tryNow },
-      );
+      tell(kind === 'broke' ? { kind: 'failed', number: last, why } : notStarted(last, kind === 'gone'));
     },
     onTryAgain: () => {
       if (reading !== null) worker.post(reading.question);
@@ -54,7 +58,7 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
       reading = { question: { kind: 'read', number, file, printWidthMm, crop }, listener: onNews };
       const loss = worker.loss();
       if (loss === null) worker.post(reading.question);
-      else tell({ kind: 'notStarted', number, again: worker.tryNow });
+      else tell(notStarted(number, loss.kind === 'gone'));
       return { cancel: () => cancel(number) };
     },
     stop() {
@@ -62,6 +66,10 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
       reading = null;
     },
   };
+
+  function notStarted(number: number, isGone: boolean): PictureNews {
+    return { kind: 'notStarted', number, isGone, again: worker.tryNow };
+  }
 
   function hear(reply: PictureReply): void {
     forgetPatience();

@@ -33,7 +33,7 @@ export function useLazy<Value>(lazy: Lazy<Value>, isWanted = true): Fetched<Valu
         // Large parts come this way: they are drawn between the keys, not before them.
         (value) => isMounted && startTransition(() => setTold({ kind: 'here', value })),
         async (error: unknown) => {
-          const gone = await isGone(error);
+          const gone = await isGone(error instanceof Error ? error.message : '');
           if (!isMounted) return;
           retries.failed();
           setTold({ kind: 'missing', again: retries.now, isGone: gone });

@@ -15,7 +15,7 @@ const WORDS: Readonly<Record<Exclude<Newer, 'none'>, string>> = {
   waiting: 'A newer version is here. What you typed stays.',
   taking: 'The newer version is being opened…',
   notKept: 'The newer version waits: something you typed is not kept yet, as the header says.',
-  elsewhere: 'A newer version was taken in another tab. This page is still the one before; it works on.',
+  elsewhere: 'A newer version was taken in another tab. This page is still the one before.',
 };
 
 const keeps = { isStarted: false };

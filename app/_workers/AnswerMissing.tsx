@@ -1,8 +1,9 @@
 'use client';
 
+import { PartGone } from '@/app/_network/PartGone';
 import { TryAgain } from '@/app/_network/TryAgain';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
-import { whyMissing } from '@/app/_words/missingAnswerWords';
+import { PART_GONE, whyMissing } from '@/app/_words/missingAnswerWords';
 
 type AnswerMissingProps = Readonly<{
   /** The first half of a sentence: “The levers could not be tried out”. */
@@ -13,6 +14,12 @@ type AnswerMissingProps = Readonly<{
 /** Stands where an answer of a worker is missing, with why and the way to it; nothing while none is. */
 export function AnswerMissing({ what, failure }: AnswerMissingProps) {
   if (failure === null) return null;
+  if (failure.kind === 'gone')
+    return (
+      <PartGone>
+        {what}: {PART_GONE}.
+      </PartGone>
+    );
   return (
     <TryAgain failure={failure} onAgain={failure.again}>
       {what}: {whyMissing(failure)}

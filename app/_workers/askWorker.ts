@@ -59,7 +59,7 @@ export function askWorker<Request, Answer>({
     onLost: (loss) => {
       const asked = underWay;
       underWay = null;
-      if (loss.kind === 'notStarted') {
+      if (loss.kind !== 'broke') {
         if (asked !== null) asked.question.state = 'waiting';
         for (const question of open.values()) if (question.state === 'waiting') tellLoss(question, loss);
         return;

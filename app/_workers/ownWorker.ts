@@ -1,10 +1,14 @@
+import { isGone } from '@/app/_network/isGone';
 import { createRetries } from '@/app/_network/retries';
 import type { WorkerReady } from './workerMessages';
 
 /** How a worker was lost. */
 export interface WorkerLoss {
-  /** `notStarted`: its script did not come, and whatever was asked is not to blame. `broke`: it had been running. */
-  readonly kind: 'notStarted' | 'broke';
+  /**
+   * `notStarted`: its script did not come, and whatever was asked is not to blame. `gone`: nor will it, for the server has
+   * a newer version. `broke`: it had been running.
+   */
+  readonly kind: 'notStarted' | 'gone' | 'broke';
   /** For those who mend the app. */
   readonly why: string;
 }
@@ -23,6 +27,7 @@ interface OwnedWorker<Message> {
 interface OwnWorkerOptions<Reply> {
   readonly start: () => Worker;
   readonly onReply: (reply: Reply) => void;
+  /** Of a script that did not come it is told a second time where it is found to be gone. */
   readonly onLost: (loss: WorkerLoss) => void;
   /** A worker that could not start may be had now: what is still wanted is to be asked again. */
   readonly onTryAgain: () => void;
@@ -38,6 +43,8 @@ export function ownWorker<Message, Reply extends { readonly kind: string }>(
   let worker: Worker | null = null;
   let hasRun = false;
   let loss: WorkerLoss | null = null;
+  /** Found gone before: then later tries do not raise hopes anew. */
+  let wasGone = false;
   const retries = createRetries(() => {
     loss = null;
     options.onTryAgain();
@@ -51,13 +58,23 @@ export function ownWorker<Message, Reply extends { readonly kind: string }>(
   }
 
   function lose(why: string): void {
-    const lost: WorkerLoss = { kind: hasRun ? 'broke' : 'notStarted', why };
+    const lost: WorkerLoss = { kind: hasRun ? 'broke' : wasGone ? 'gone' : 'notStarted', why };
     end();
-    if (lost.kind === 'notStarted') {
+    if (lost.kind !== 'broke') {
       loss = lost;
       retries.failed();
     }
     options.onLost(lost);
+    if (lost.kind === 'notStarted') void lookForIt(lost);
+  }
+
+  async function lookForIt(lost: WorkerLoss): Promise<void> {
+    if (!(await isGone(lost.why))) return;
+    wasGone = true;
+    // It may have been tried again meanwhile, or nobody wants it any more.
+    if (loss !== lost) return;
+    loss = { ...lost, kind: 'gone' };
+    options.onLost(loss);
   }
 
   function started(): Worker {
@@ -68,6 +85,7 @@ export function ownWorker<Message, Reply extends { readonly kind: string }>(
     fresh.onmessage = ({ data }: MessageEvent<Reply | WorkerReady>) =>
       ifMine(() => {
         hasRun = true;
+        wasGone = false;
         retries.worked();
         if (!isReady(data)) options.onReply(data);
       });

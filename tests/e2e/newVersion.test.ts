@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { changedBuild } from '@/tests/e2e/harness/changedBuild';
-import { filled, priced, section } from '@/tests/e2e/harness/docketPage';
+import { filled, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { appKept, cutNetwork, keptCounts, newerTold } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -21,13 +21,17 @@ afterEach(() => server.end());
 
 /** What a browser says of files that a newer version no longer has, and while a server is being changed. */
 const GONE =
-  /status of 404|ERR_CONNECTION_REFUSED|ERR_ABORTED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|Failed to fetch|bad-precaching-response/;
+  /status of 404|ERR_CONNECTION_REFUSED|ERR_ABORTED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|Failed to fetch|bad-precaching-response|error occurred when fetching the script/;
 
 const priceField = (page: Page) =>
   section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
 
 /** Whether the page was sent by a build. */
 const isOf = async (page: Page, build: string) => (await page.content()).includes(build);
+
+/** Waits until a page hears of newer versions. */
+const listens = (page: Page) =>
+  expect.poll(() => page.evaluate(() => performance.getEntriesByName('pressminute-keeps').length)).toBe(1);
 
 /** Counts how often any page of a context is loaded. */
 function countLoads(page: Page): () => number {
@@ -89,10 +93,7 @@ test('other tabs follow once, and one in which somebody types works on and is to
   await appKept(typing);
   await appKept(reading);
   // Each listens once it is calm.
-  for (const tab of [page, typing, reading])
-    await expect
-      .poll(() => tab.evaluate(() => performance.getEntriesByName('pressminute-keeps').length))
-      .toBe(1);
+  for (const tab of [page, typing, reading]) await listens(tab);
   const { folder, build } = await changedBuild('tabs');
   await server.start(folder);
   await newerTold(page);
@@ -115,6 +116,44 @@ test('other tabs follow once, and one in which somebody types works on and is to
   ]);
   expect(download.suggestedFilename()).toMatch(/\.pdf$/);
   expect(loads.map((count) => count())).toEqual([1, 0]);
+});
+
+test('a newer version with a newer store opens beside a tab of the version before, which says what it can no longer keep', async () => {
+  allowTrouble(GONE);
+  const page = await visit();
+  const typing = await openPage({ beside: page });
+  await filled(typing);
+  for (const tab of [page, typing]) await listens(tab);
+  const newer = { store: 0 };
+  const { folder, build } = await changedBuild('store', {
+    change: (text) =>
+      text.replaceAll('version:30,tables:', () => {
+        newer.store += 1;
+        return 'version:40,tables:';
+      }),
+  });
+  expect(newer.store).toBeGreaterThan(0);
+  await server.start(folder);
+  await newerTold(page);
+  await type(priceField(typing), '20.37');
+  await page.getByRole('button', { name: 'Take it' }).click();
+  await expect.poll(() => isOf(page, build)).toBe(true);
+  await priced(page);
+  await expect.poll(() => priceField(page).inputValue()).toBe('20.37');
+  await typing.getByText('A newer version was taken in another tab').waitFor();
+  await type(priceField(typing), '21.12');
+  await typing
+    .getByRole('alert')
+    .filter({ hasText: 'Not kept. A newer version of this page is open in another tab' })
+    .waitFor();
+  await typing.getByRole('button', { name: 'Take it' }).click();
+  await typing.getByText('The newer version waits: something you typed is not kept yet').waitFor();
+  // Opened anew all the same, which the browser asks about.
+  typing.on('dialog', (dialog) => void dialog.accept());
+  await typing.reload();
+  await priced(typing);
+  expect(await isOf(typing, build)).toBe(true);
+  expect(await priceField(typing).inputValue()).toBe('20.37');
 });
 
 test('when kept files are gone and the server has only newer ones, the page opens at once with those', async () => {
@@ -167,6 +206,58 @@ test('a part that is gone from the server is told of, the page offered anew once
   await missing.getByText('Opening the page anew did not help.').waitFor();
   expect(await missing.getByRole('button').count()).toBe(0);
   expect(loads()).toBe(1);
+});
+
+test('of the first screen, too, a part that is gone is told of and the page offered anew once', async () => {
+  allowTrouble(GONE);
+  const page = await openPage({ path: '/blanks' });
+  const parts = ['A newer version is here', 'The list of jobs'];
+  const gone = new Set<string>();
+  await page.context().route(/static\/chunks\/.*\.js/, async (route) => {
+    const { pathname } = new URL(route.request().url());
+    const response = await route.fetch();
+    const text = await response.text();
+    if (parts.some((part) => text.includes(part))) gone.add(pathname);
+    return gone.has(pathname) ? route.fulfill({ status: 404, body: '' }) : route.fulfill({ response });
+  });
+  await page.goto('/');
+  const missing = page.getByRole('alert').filter({ hasText: 'the server has a newer version' });
+  const screen = missing.filter({ hasText: 'Your workshop could not be fetched' });
+  const frame = missing.filter({
+    hasText: 'Undo, redo and the word whether all is kept could not be fetched',
+  });
+  await screen.getByRole('button', { name: 'Open it anew' }).waitFor();
+  await frame.getByRole('button', { name: 'Open it anew' }).waitFor();
+  const loads = countLoads(page);
+  await screen.getByRole('button', { name: 'Open it anew' }).click();
+  await screen.getByText('Opening the page anew did not help.').waitFor();
+  await frame.getByText('Opening the page anew did not help.').waitFor();
+  expect(await missing.getByRole('button').count()).toBe(0);
+  expect(loads()).toBe(1);
+});
+
+test('a worker that is gone from the server is told as gone, and the page opened anew has its own', async () => {
+  allowTrouble(GONE);
+  const page = await openPage({ keptFrom: server.baseUrl });
+  // As on plain http of another host, where browsers keep no app: nothing but the server has the files.
+  await page.context().addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
+  await page.reload();
+  await filled(page);
+  expect(await page.evaluate(() => 'serviceWorker' in navigator)).toBe(false);
+  const { folder, build } = await changedBuild('worker');
+  await server.start(folder);
+  const choose = async () => {
+    await unfold(section(page, 'The job'), /^Back picture/);
+    await page.getByLabel('Picture file of Hill path picture').setInputFiles('public/icons/mark-192.png');
+  };
+  await choose();
+  const missing = page.getByRole('alert').filter({ hasText: '“mark-192.png” was not read' });
+  await missing.getByText('the server has a newer version').waitFor();
+  await missing.getByRole('button', { name: 'Open it anew' }).click();
+  await expect.poll(() => isOf(page, build)).toBe(true);
+  await priced(page);
+  await choose();
+  await page.getByText(/mark-192\.png, PNG/).waitFor();
 });
 
 test('an installation that mixes two builds is refused, and the version before stays whole', async () => {

@@ -2,12 +2,14 @@ import { readFile } from 'node:fs/promises';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { pageAt, shells } from '@/app/_offline/shells';
 import { expectPriceBar, filled, kept, priced, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { appKept, cutNetwork } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { type OwnServer, ownServer } from '@/tests/e2e/harness/ownServer';
 import { printedPages } from '@/tests/e2e/harness/printedPages';
+import { allowTrouble } from '@/tests/e2e/harness/problems';
 
 let server: OwnServer;
 
@@ -109,6 +111,58 @@ test('links, back and forward lead where they do with a network', async () => {
   await page.goForward();
   await page.getByRole('heading', { level: 1, name: 'Spring Fair mugs' }).waitFor();
   expect(new URL(page.url()).pathname).toBe('/jobs/fair-mugs');
+});
+
+test('where the device has no room for the app, nothing is said and all works on from the network', async () => {
+  const page = await openPage({ path: '/blanks', keptFrom: server.baseUrl });
+  // The browser's own remarks on what it could not keep.
+  allowTrouble(/Quota|bad-precaching-response|Failed to load|Failed to execute 'put'/i);
+  const devTools = await page.context().newCDPSession(page);
+  await devTools.send('Storage.overrideQuotaForOrigin', { origin: server.baseUrl, quotaSize: 3_000_000 });
+  let asked = 0;
+  page.context().on('request', (request) => {
+    if (new URL(request.url()).pathname === '/sw.js') asked += 1;
+  });
+  await page.goto('/');
+  await filled(page);
+  await expect
+    .poll(() => page.evaluate(() => performance.getEntriesByName('pressminute-keeps').length))
+    .toBe(1);
+  // Given up: neither on its way nor kept in part.
+  await expect
+    .poll(() => page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length))
+    .toBe(0);
+  expect(await page.evaluate(() => caches.keys())).toEqual([]);
+  expect(await page.getByRole('alert').count()).toBe(0);
+  expect(await page.getByText('newer version').count()).toBe(0);
+  expect(asked).toBeLessThanOrEqual(1);
+  await priceField(page).fill('21');
+  await priceField(page).blur();
+  await expectPriceBar(page, /21\.00/);
+  await kept(page);
+  await page.reload();
+  await priced(page);
+  expect(await priceField(page).inputValue()).toBe('21.00');
+});
+
+test('what is kept is pages and files of the app, nothing that the API answered', async () => {
+  const page = await openPage({ keptFrom: server.baseUrl });
+  await filled(page);
+  await appKept(page);
+  const { answered, names, paths } = await page.evaluate(async () => {
+    const response = await fetch('/api/health');
+    const names = await caches.keys();
+    const kept = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
+    return {
+      answered: response.status,
+      names: names.length,
+      paths: kept.flat().map(({ url }) => new URL(url).pathname),
+    };
+  });
+  expect(answered).toBe(200);
+  expect(names).toBe(1);
+  expect(paths.filter((path) => path.startsWith('/api/') || path === '/sw.js')).toEqual([]);
+  expect(paths.filter((path) => pageAt(path) === path)).toHaveLength(shells.length);
 });
 
 test('what needs the server says so', async () => {

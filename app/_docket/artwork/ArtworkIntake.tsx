@@ -4,8 +4,10 @@ import { type DragEvent, useEffect, useId, useRef, useState } from 'react';
 import { type Brought, fileOfTransfer } from '@/app/_artwork/fileOfTransfer';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
+import { PartGone } from '@/app/_network/PartGone';
 import { TryAgain } from '@/app/_network/TryAgain';
 import { wording } from '@/app/_words/findings/wording';
+import { PART_GONE } from '@/app/_words/missingAnswerWords';
 import styles from './ArtworkIntake.module.css';
 import type { usePictureIntake } from './usePictureIntake';
 
@@ -90,10 +92,16 @@ export function ArtworkIntake({ reader, artworkName, hasPicture }: ArtworkIntake
       )}
       {intake.state === 'waiting' && (
         <div className={styles.progress}>
-          <TryAgain failure={intake} onAgain={intake.again}>
-            “{intake.name}” waits: the part of the app that reads pictures could not be fetched. It is read by
-            itself once there is a network.
-          </TryAgain>
+          {intake.isGone ? (
+            <PartGone>
+              “{intake.name}” was not read: {PART_GONE}. Choose the picture again afterwards.
+            </PartGone>
+          ) : (
+            <TryAgain failure={intake} onAgain={intake.again}>
+              “{intake.name}” waits: the part of the app that reads pictures could not be fetched. It is read
+              by itself once there is a network.
+            </TryAgain>
+          )}
           <Button kind="quiet" onPress={cancel}>
             Stop
           </Button>

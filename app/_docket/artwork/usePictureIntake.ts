@@ -22,7 +22,7 @@ type Intake =
       readonly share: number;
     }
   /** What reads pictures could not be fetched yet; a new object with every failure. */
-  | { readonly state: 'waiting'; readonly name: string; readonly again: () => void }
+  | { readonly state: 'waiting'; readonly name: string; readonly isGone: boolean; readonly again: () => void }
   | { readonly state: 'told'; readonly wording: Wording; readonly isRefusal: boolean };
 
 interface IntakeOptions {
@@ -47,7 +47,7 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
         case 'progress':
           return setIntake({ state: 'reading', name: file.name, stage: news.stage, share: news.share });
         case 'notStarted':
-          return setIntake({ state: 'waiting', name: file.name, again: news.again });
+          return setIntake({ state: 'waiting', name: file.name, isGone: news.isGone, again: news.again });
         case 'read': {
           return void keep(file, news.reading);
         }

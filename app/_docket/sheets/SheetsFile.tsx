@@ -5,9 +5,11 @@ import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBytes } from '@/app/_files/saveBytes';
+import { isGone } from '@/app/_network/isGone';
 import { lazy } from '@/app/_network/lazy';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';
+import { PART_GONE } from '@/app/_words/missingAnswerWords';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import { isStanding } from '@/shared/finding';
@@ -34,8 +36,6 @@ type Written =
 const lazySheetWriter = lazy(() =>
   import('@/lib/exports/writeSheets').then(({ writeSheets }) => writeSheets),
 );
-const NOT_FETCHED =
-  'the part of the app that does it could not be fetched. Press again once there is a network';
 
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
 export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
@@ -60,8 +60,8 @@ export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
     if (sheets === null) return;
     setWritten({ kind: 'busy' });
     try {
-      const writeSheets = await lazySheetWriter.fetch().catch(() => null);
-      if (writeSheets === null) return setWritten({ kind: 'failed', why: NOT_FETCHED });
+      const writeSheets = await lazySheetWriter.fetch().catch(notFetched);
+      if (typeof writeSheets === 'string') return setWritten({ kind: 'failed', why: writeSheets });
       const { pictures, lost } = await sheetPictures(input, sheets, workspace.readFile);
       const { bytes, notDrawn } = await writeSheets(
         sheetsFile({ input, paper, marginMm, sheets, pages, pictures }),
@@ -108,6 +108,14 @@ export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
 }
 
 // Helpers
+
+/** @returns why the writer is not there, to follow a colon */
+async function notFetched(error: unknown): Promise<string> {
+  const gone = await isGone(error instanceof Error ? error.message : '');
+  return gone
+    ? `${PART_GONE}. Open the page anew to get it; what you typed is kept`
+    : 'the part of the app that does it could not be fetched. Press again once there is a network';
+}
 
 function writtenWords(written: Written): string {
   switch (written.kind) {

@@ -1,5 +1,5 @@
 import { Serwist } from 'serwist';
-import { isPageOf, type KeptBuild } from '@/app/_offline/keptBuild';
+import { isAnswerOf, type KeptBuild } from '@/app/_offline/keptBuild';
 import type { FromServiceWorker } from '@/app/_offline/messages';
 import { answersFrom } from './answers';
 import { askedFor } from './askedFor';
@@ -15,7 +15,6 @@ declare const self: WorkerScope;
 const CACHE_OF_OURS = 'pressminute-';
 const kept = KEPT_BUILD;
 const cacheName = `${CACHE_OF_OURS}${kept.build}`;
-const pages = new Set(kept.pages);
 
 const serwist = new Serwist({
   precacheEntries: [
@@ -28,12 +27,8 @@ const serwist = new Serwist({
     plugins: [
       {
         // What is refused here ends the whole installation.
-        cacheWillUpdate: async ({ response }) => {
-          if (response.status !== 200) return null;
-          const { pathname } = new URL(response.url);
-          if (!pages.has(pathname)) return response;
-          return isPageOf(kept, await response.clone().text()) ? response : null;
-        },
+        cacheWillUpdate: async ({ request, response }) =>
+          (await isAnswerOf(kept, request.url, response)) ? response : null,
       },
     ],
   },

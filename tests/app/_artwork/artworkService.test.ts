@@ -97,7 +97,7 @@ describe('the artwork service of the page', () => {
     const { workers, read, news } = service();
     read();
     workers[0]?.onerror?.({ message: '', preventDefault: () => undefined });
-    expect(news).toEqual([{ kind: 'notStarted', number: 1, again: expect.any(Function) }]);
+    expect(news).toEqual([{ kind: 'notStarted', number: 1, isGone: false, again: expect.any(Function) }]);
     vi.advanceTimersByTime(1_000);
     expect(workers[1]?.asked).toEqual(workers[0]?.asked);
     workers[1]?.say(refused(1));

@@ -22,6 +22,20 @@ it('says what is missing where a worker could not start, and asks again by its b
   expect(screen.getByRole('alert')).toHaveTextContent(/Trying again/);
 });
 
+it('offers the page anew, once, where the server has a newer version', () => {
+  sessionStorage.clear();
+  const failure: WorkerFailure = { kind: 'gone', why: '', again: () => undefined };
+  const { unmount } = render(shown(failure));
+  expect(screen.getByRole('alert')).toHaveTextContent(
+    /^The levers could not be tried out: the server has a newer version.*Open the page anew to get it/,
+  );
+  fireEvent.click(screen.getByRole('button', { name: 'Open it anew' }));
+  unmount();
+  render(shown(failure));
+  expect(screen.getByRole('alert')).toHaveTextContent(/did not help/);
+  expect(screen.queryByRole('button')).toBeNull();
+});
+
 it('keeps its words while the same failure comes again by itself, so that nothing is read out twice', () => {
   const failure = (): WorkerFailure => ({ kind: 'notStarted', why: '', again: () => undefined });
   const { rerender } = render(shown(failure()));

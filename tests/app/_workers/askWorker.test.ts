@@ -1,9 +1,13 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { isGone } from '@/app/_network/isGone';
 import { askWorker } from '@/app/_workers/askWorker';
 import { HeldWorker } from './heldWorker';
 
+vi.mock('@/app/_network/isGone', () => ({ isGone: vi.fn() }));
+
 beforeEach(() => {
+  vi.mocked(isGone).mockResolvedValue(false);
   vi.useFakeTimers();
   HeldWorker.all.length = 0;
 });
@@ -168,6 +172,43 @@ describe('a worker whose script does not come', () => {
     vi.advanceTimersByTime(10 * 60_000);
     window.dispatchEvent(new Event('online'));
     expect(HeldWorker.all).toHaveLength(1);
+  });
+});
+
+describe('a worker whose script is gone from the server', () => {
+  it('is told so to everyone who waits, and after later tries too, without hope in between', async () => {
+    vi.mocked(isGone).mockResolvedValue(true);
+    const asked = service(0);
+    const kinds: string[] = [];
+    asked.ask('one', 'one', (answered) =>
+      kinds.push(answered.kind === 'missing' ? answered.failure.kind : answered.kind),
+    );
+    newest().breakDown('');
+    await vi.advanceTimersByTimeAsync(1_000);
+    expect(HeldWorker.all).toHaveLength(2);
+    newest().breakDown('');
+    expect(kinds).toEqual(['notStarted', 'gone', 'gone']);
+  });
+
+  it('answers all the same where the server has it again', async () => {
+    vi.mocked(isGone).mockResolvedValue(true);
+    const listener = vi.fn();
+    service(0).ask('one', 'one', listener);
+    newest().breakDown('');
+    await vi.advanceTimersByTimeAsync(1_000);
+    newest().answer('here');
+    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'here' });
+  });
+
+  it('is not told to who has left meanwhile', async () => {
+    vi.mocked(isGone).mockResolvedValue(true);
+    const asked = service(0);
+    const listener = vi.fn();
+    asked.ask('one', 'one', listener);
+    newest().breakDown('');
+    asked.leave('one');
+    await vi.advanceTimersByTimeAsync(0);
+    expect(listener).toHaveBeenCalledTimes(1);
   });
 });
 

@@ -10,11 +10,15 @@ const TEXT = /\.(?:js|mjs|cjs|json|html|body|meta|rsc|css|map)$|BUILD_ID$/;
  *
  * @param name a folder for it among the tests' output
  * @param chunks whether scripts and styles get other names; without it only the build has
+ * @param change what else is another in it: is given each of its texts
  * @returns the folder, to be served, and the build's name
  */
 export async function changedBuild(
   name: string,
-  { chunks = true }: Readonly<{ chunks?: boolean }> = {},
+  {
+    chunks = true,
+    change = (text) => text,
+  }: Readonly<{ chunks?: boolean; change?: (text: string) => string }> = {},
 ): Promise<{ readonly folder: string; readonly build: string }> {
   const folder = join(process.cwd(), 'tests', '.output', `build-${name}`);
   await rm(folder, { recursive: true, force: true });
@@ -36,7 +40,7 @@ export async function changedBuild(
     const file = join(entry.parentPath, entry.name);
     if (!entry.isFile() || !TEXT.test(file)) continue;
     const text = await readFile(file, 'utf8');
-    const named = text.replaceAll(before, build);
+    const named = change(text).replaceAll(before, build);
     const changed = chunks ? named.replace(CHUNK, 'static/chunks/$1x.$2') : named;
     if (changed !== text) await writeFile(file, changed);
   }
