@@ -1,3 +1,4 @@
+import { asKept } from '@/lib/stored/asKept';
 import type { Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
@@ -56,7 +57,10 @@ function union<Item extends Paper | Entry>(
   const known = new Map(here.map((item) => [item.id, item]));
   return {
     fresh: coming.filter(({ id }) => !known.has(id)),
-    other: coming.filter((item) => known.has(item.id) && !sameValue(known.get(item.id), item)),
+    other: coming.filter((item) => {
+      const here = known.get(item.id);
+      return here !== undefined && !sameValue(asKept(here), asKept(item));
+    }),
   };
 }
 
