@@ -16,10 +16,39 @@ async function roomOn(
   const session = await page.context().newCDPSession(page);
   const { origin } = new URL(page.url());
   return {
-    fill: async () => void (await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 })),
-    free: async () => void (await session.send('Storage.overrideQuotaForOrigin', { origin })),
+    fill: async () => {
+      await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+      // The browser goes on for half a minute by the room it saw last.
+      await expect.poll(() => isRefused(page), { interval: 500 }).toBe(true);
+    },
+    free: async () => {
+      await session.send('Storage.overrideQuotaForOrigin', { origin });
+      await expect.poll(() => isRefused(page), { interval: 500 }).toBe(false);
+    },
   };
 }
+
+/** Whether the browser refuses to write another row into a store of its own. */
+const isRefused = (page: Page): Promise<boolean> =>
+  page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const request = indexedDB.open('room');
+        request.onerror = () => resolve(true);
+        request.onupgradeneeded = () => request.result.createObjectStore('rows', { autoIncrement: true });
+        request.onsuccess = () => {
+          const db = request.result;
+          const writing = db.transaction('rows', 'readwrite');
+          const end = (refused: boolean) => {
+            db.close();
+            resolve(refused);
+          };
+          writing.oncomplete = () => end(false);
+          writing.onabort = () => end(true);
+          writing.objectStore('rows').put('a row');
+        };
+      }),
+  );
 
 test('a version issued on a full disk is told, leaves nothing, and its number goes to the next', async () => {
   const page = await openPage({ path: '/price-lists/club-prices' });
@@ -119,7 +148,7 @@ test('a clock set back is told, and what was noted stands as it was', async () =
   await form.getByRole('textbox', { name: 'Poured in, all colours' }).fill('62.5');
   await form.getByRole('button', { name: 'Note the refill' }).click();
   await kept(page);
-  await page.getByRole('button', { name: /^Remove Refill of 26 Nov 2026/ }).click();
+  await page.getByRole('button', { name: /^Remove Refill of 25 Nov 2026/ }).click();
   await kept(page);
   // Forty days back, on top of the day all tests have.
   await page.addInitScript((backMs) => {
@@ -131,14 +160,14 @@ test('a clock set back is told, and what was noted stands as it was', async () =
   }, 40 * 86_400_000);
   await page.goto('/workshop#device');
   await page
-    .getByText(/The clock of this device says 17 Oct 2026, but something was noted here on 26 Nov 2026/)
+    .getByText(/The clock of this device says 16 Oct 2026, but something was noted here on 25 Nov 2026/)
     .waitFor();
   await expectFormerFigures(page);
   await page.goto('/workshop#ink-refill');
   await form.getByRole('textbox', { name: 'Poured in, all colours' }).fill('5');
   await form.getByRole('button', { name: 'Note the refill' }).click();
   await kept(page);
-  await page.getByRole('button', { name: /^Remove Refill of 17 Oct 2026/ }).click();
+  await page.getByRole('button', { name: /^Remove Refill of 16 Oct 2026/ }).click();
   await kept(page);
   await expectFormerFigures(page);
 });

@@ -8,6 +8,7 @@ import { expectFormerFigures } from '@/tests/e2e/harness/formerFigures';
 import { keysOn, leaveFormerStore, QUIET, wipeStore } from '@/tests/e2e/harness/keptStore';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
+import { FIXED_DAY } from '@/tests/tools/clock/testDay';
 
 const WRITTEN_ONCE = ['entries', 'papers', 'files'] as const;
 
@@ -52,7 +53,7 @@ test('a copy from before takes the place of everything after one of today is sav
   await looksRight(page, 'former-copy');
   await page.getByRole('button', { name: 'Put the copy in place of all this' }).click();
   const today = await savedFile(page, page.getByRole('button', { name: 'Put the copy in its place' }));
-  expect(today.name).toBe('pressminute-2026-11-26.zip');
+  expect(today.name).toBe(`pressminute-${FIXED_DAY}.zip`);
   await page.getByText('The copy is in place of what was here.').waitFor();
   await expectFormerFigures(page);
   await page.reload();

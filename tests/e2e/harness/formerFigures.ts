@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { kept } from './docketPage';
+import { kept, unfold } from './docketPage';
 
 /**
  * What screens say of the store that the build before left. By hand from what was typed into it: refills of 190.5 and
@@ -10,6 +10,8 @@ import { kept } from './docketPage';
 export async function expectFormerFigures(page: Page): Promise<void> {
   await page.goto('/workshop#ink-refill');
   await page.getByText('170 prints between refills took 395.5 mL.').waitFor();
+  await unfold(page.locator('main'), /^Older entries/);
+  await page.getByRole('button', { name: 'Remove Refill of 2 Oct 2026', exact: true }).waitFor();
   expect(await page.getByRole('button', { name: /^Remove Refill of / }).count()).toBe(3);
   await page.goto('/blanks');
   for (const [blank, counted] of [
