@@ -83,7 +83,7 @@ test('a copy from before comes in beside, twice without harm', async () => {
   expect(await keysOn(page, [...WRITTEN_ONCE, 'documents'])).toEqual(once);
   // Once each, whatever the example holds itself.
   await page.goto('/price-lists/club-prices');
-  for (const version of ['Version 2, 26 Nov 2026', 'Version 1, 26 Nov 2026']) {
+  for (const version of ['Version 2, Nov 26, 2026', 'Version 1, Nov 26, 2026']) {
     await expect.poll(() => page.getByRole('option', { name: version, exact: true }).count()).toBe(1);
   }
 });

@@ -45,7 +45,7 @@ test('while an old tab holds the store the new page says so, and goes on by itse
   await leaveFormerStore(old);
   await holdFormerStore(old);
   const page = await openPage({ beside: old, path: '/workshop' });
-  await page.getByText('Another tab holds an older version of this page.').waitFor();
+  await page.getByRole('heading', { level: 1, name: 'Another tab holds an older version' }).waitFor();
   await looksRight(page, 'old-tab');
   await old.close();
   await kept(page);
