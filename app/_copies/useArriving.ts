@@ -4,7 +4,7 @@ import { useCallback, useRef, useState } from 'react';
 import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
 import type { ReplaceOutcome } from '@/app/_store/documentsState';
 import type { SaveFailure } from '@/app/_store/saveFailure';
-import { takenWords } from '@/app/_words/store/arrivalWords';
+import { partedWords, takenWords } from '@/app/_words/store/arrivalWords';
 import type { Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
 import type { NotACopy } from '@/lib/copies/copy';
@@ -86,7 +86,10 @@ export function useArriving(store: ArrivalStore): Arriving {
       return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why, unsaved });
     }
     const groups = arrivalGroups(looked.plan, chosen);
-    setState({ kind: 'told', sentence: takenWords(mode, groups, looked.plan.counts), label });
+    const taken = takenWords(mode, groups, looked.plan.counts);
+    const { newLetter } = outcome;
+    const sentence = newLetter === undefined ? taken : `${taken} ${partedWords(newLetter)}`;
+    setState({ kind: 'told', sentence, label });
   };
   const label = state.kind === 'told' ? state.label : null;
   return {

@@ -32,13 +32,20 @@ export function WithWorkspace({ children, opening = null }: WithWorkspaceProps) 
   const measures = useMemo(() => measuresOf(workshop), [workshop]);
   switch (workspace.status) {
     case 'opening':
-      if (opening !== null && workspace.waitingFor === 'storage') return opening;
+      if (workspace.waitingFor === 'otherTab') {
+        return (
+          <div className={styles.failed} role="status">
+            <h1>Another tab holds an older version of this page</h1>
+            <p>Close it, and your workshop opens here by itself.</p>
+          </div>
+        );
+      }
       return (
-        <p className={styles.opening} role="status">
-          {workspace.waitingFor === 'otherTab'
-            ? 'Another tab holds an older version of this page. Close it, and your workshop opens here.'
-            : 'Opening your workshop…'}
-        </p>
+        opening ?? (
+          <p className={styles.opening} role="status">
+            Opening your workshop…
+          </p>
+        )
       );
     case 'failed':
       return (

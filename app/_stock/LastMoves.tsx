@@ -30,7 +30,7 @@ export function LastMoves({ workspace, blankId }: LastMovesProps) {
         const { size, words } = entryWords(entry, formatter, workspace.workshop.locale);
         const day = formatter.day(dayOf(new Date(entry.at)));
         return (
-          <li key={entry.id} className={styles.move}>
+          <li key={workspace.firstId(entry.id)} className={styles.move}>
             <span className={styles.day}>{day}</span>
             <span className={styles.what}>
               <strong>{size}</strong> {words}

@@ -1,4 +1,4 @@
-import type { UncountedEntry } from '@/lib/stored/newEntries';
+import type { EntryToWrite, UncountedEntry } from '@/lib/stored/newEntries';
 import type { EntryRegistry } from '@/lib/stored/registry';
 import { TAKE_BACK } from '@/lib/stored/takeBack';
 import type { TakeBack } from '@/shared/schemas/entries';
@@ -14,25 +14,25 @@ export interface Appended {
 
 const nothingAppended: Appended = { entries: [], device: null };
 
-/** Writes entries under the next numbers of this device. */
+/** Writes entries under the next numbers of this device, those that are known elsewhere under the id they have there. */
 export async function appendEntries(
   tx: BackendTx,
-  entries: readonly UncountedEntry[],
+  entries: readonly EntryToWrite[],
   at: number,
 ): Promise<Appended> {
   if (entries.length === 0) return nothingAppended;
-  const { device, first } = await claimCounts(tx, entries.length);
-  const written = entries.map(({ kind, version, body }, index) => ({
-    id: `${device.id}-${first + index}`,
-    kind,
-    version,
-    device: device.id,
-    count: first + index,
-    at,
-    body,
-  }));
+  const uncounted = entries.filter(({ knownAs }) => knownAs === undefined).length;
+  const claimed = uncounted === 0 ? null : await claimCounts(tx, uncounted);
+  const device = claimed?.device.id ?? '';
+  let count = claimed?.first ?? 0;
+  const written = entries.map(({ kind, version, body, knownAs }) => {
+    if (knownAs !== undefined) return { ...knownAs, kind, version, body };
+    const own = { id: `${device}-${count}`, device, count, at };
+    count += 1;
+    return { ...own, kind, version, body };
+  });
   await tx.put('entries', written);
-  return { entries: written, device };
+  return { entries: written, device: claimed?.device ?? null };
 }
 
 /** @returns an entry that takes back another, ready to be written. */

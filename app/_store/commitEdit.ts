@@ -1,6 +1,6 @@
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import type { FieldPath } from '@/lib/stored/mergeValues';
-import type { UncountedEntry } from '@/lib/stored/newEntries';
+import type { EntryToWrite } from '@/lib/stored/newEntries';
 import type { Registry } from '@/lib/stored/registry';
 import type { Step } from '@/lib/stored/step';
 import type { StoredFile } from '@/lib/stored/storedFile';
@@ -33,7 +33,7 @@ interface EditToCommit {
   readonly since?: number;
   readonly coalesceKey?: string;
   readonly changes: readonly DocumentChange[];
-  readonly entries?: readonly UncountedEntry[];
+  readonly entries?: readonly EntryToWrite[];
   readonly files?: readonly StoredFile[];
 }
 

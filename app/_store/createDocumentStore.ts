@@ -24,7 +24,7 @@ import type { TabMessages } from './tabMessages';
 import { emptyTabState, isUnkept, shownDocuments, type TabState } from './tabState';
 import { takingEdits } from './takingEdits';
 import { viewOf } from './viewOf';
-import { withGivenIds } from './withGivenIds';
+import { entriesToWrite, withGivenIds } from './withGivenIds';
 import { createWriteQueue } from './writeQueue';
 
 /**
@@ -123,7 +123,7 @@ export function createDocumentStore<
     pending: () => tabState.pending,
     write: (edit) =>
       connection.attempt(edit.files === undefined ? 'write' : 'writeStrict', (tx) =>
-        commitEdit(tx, registry, { ...edit, tab }),
+        commitEdit(tx, registry, { ...edit, ...entriesToWrite(edit, tabState), tab }),
       ),
     keeping,
     written: (edit, written) =>

@@ -62,6 +62,8 @@ export interface DocumentActions<
     edits: readonly Edit<Kinds>[],
     files: readonly StoredFile[],
   ) => EditOutcome;
+  /** The id under which an entry was shown first, which it keeps for a screen when the write gives it its own. */
+  readonly firstId: (id: string) => string;
   /**
    * Notes what happened, with edits that belong to it, as one step: shown at once and kept like an edit. Undo takes
    * the entries back by further ones.

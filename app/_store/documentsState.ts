@@ -106,7 +106,8 @@ export type MoveOutcome =
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ReplaceOutcome =
-  | { readonly state: 'replaced' }
+  /** `newLetter`: what came was numbered by a copy of this profile, so this device numbers with another letter now. */
+  | { readonly state: 'replaced'; readonly newLetter?: string }
   | { readonly state: 'notKept'; readonly why: SaveFailure };
 
 export type ArriveOutcome =

@@ -1,11 +1,10 @@
 import type { Here } from '@/lib/copies/arrival';
 import { type Exchanged, exchangedSchema } from '@/lib/copies/exchanged';
-import { lastingEntries } from '@/lib/copies/lastingEntries';
 import { travellingEntries } from '@/lib/stored/travellingEntries';
 import type { StoreCore } from './storeCore';
 
 /**
- * What is here, as it is shown: with edits and entries that could not be kept. What only the store knows, such as what
+ * What is here, as it is shown: with edits that could not be kept, and entries that wait and went into a copy. What only the store knows, such as what
  * went out before, is left out where it fails.
  */
 export async function hereOf({ connection, tabState, shown }: StoreCore): Promise<Here> {
@@ -13,14 +12,14 @@ export async function hereOf({ connection, tabState, shown }: StoreCore): Promis
     exchanged: await tx.all('exchanged'),
     files: await tx.keys('files'),
   }));
-  const { papers, entries, unreadable, unreadableHappened, aside, pending, device } = tabState();
+  const { papers, entries, unreadable, unreadableHappened, aside, pending, wentOut, device } = tabState();
   const rows = kept.ok ? kept.value.exchanged.flatMap(readExchanged) : [];
   return {
     drafts: shown(),
     papers: [...papers.values()],
     entries: travellingEntries([
       ...entries.values(),
-      ...lastingEntries(pending.flatMap((edit) => edit.entries ?? [])),
+      ...pending.flatMap((edit) => (edit.entries ?? []).flatMap(({ id }) => wentOut.get(id) ?? [])),
     ]),
     unreadable: [...unreadable.values(), ...unreadableHappened.values(), ...aside],
     exchanged: new Map(rows.map((row) => [row.id, row])),

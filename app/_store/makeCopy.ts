@@ -1,5 +1,6 @@
 import { type CopyAsked, contentOf } from '@/lib/copies/contentOf';
 import type { LackingFile } from '@/lib/copies/copy';
+import { lastingEntries } from '@/lib/copies/lastingEntries';
 import { writeCopy } from '@/lib/copies/writeCopy';
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import type { StoredFile } from '@/lib/stored/storedFile';
@@ -21,6 +22,7 @@ interface MakingCopy {
 /** Makes a copy of what is shown, a file at a time, and notes what went out. */
 export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: MakingCopy): Promise<CopyMade> {
   await core.queue.flush();
+  letWaitingOut(core);
   const madeAt = core.now();
   const pause = breathing();
   const { here, formerNames, lost } = await withFileHashes(await hereOf(core), readFile, pause);
@@ -44,6 +46,13 @@ export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: Mak
   });
   if (noted.ok && asked === 'everything') core.hold({ lastCopyAt: madeAt });
   return { file, leftOut, notNoted: noted.ok ? core.connection.onlyInMemory() : noted.problem };
+}
+
+/** Entries that wait go out under the ids they will be written under, so that the copy and the device mean the same. */
+function letWaitingOut({ tabState, hold }: StoreCore): void {
+  const { pending, wentOut } = tabState();
+  const waiting = pending.flatMap((edit) => edit.entries ?? []);
+  if (waiting.length > 0) hold({ wentOut: lastingEntries(waiting, wentOut) });
 }
 
 class NothingToCopy extends Error {

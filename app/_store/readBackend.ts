@@ -51,24 +51,22 @@ export async function readBackend(
   const entryRows = await unknownRows(tx, 'entries', ids, known);
   const paperRows = await unknownRows(tx, 'papers', ids, known);
   // Everything that is asked of the store has been asked.
-  const entries = await inSlices(entryRows, (row) => readEntry(row, kinds.entryKinds));
-  const papers = await inSlices(paperRows, (row) => readPaper(row, kinds.paperKinds));
   const readings = rows.filter((row) => row !== undefined).map((row) => readDocument(row, registry));
+  // What records of an earlier version still hold counts as well, before it is kept by itself.
   const left = readings.flatMap((reading) => (reading.state === 'readable' ? [reading.left] : []));
+  const entries = await inSlices([...entryRows, ...left.flatMap((part) => part.entries)], (row) =>
+    readEntry(row, kinds.entryKinds),
+  );
+  const papers = await inSlices([...paperRows, ...left.flatMap((part) => part.papers)], (row) =>
+    readPaper(row, kinds.paperKinds),
+  );
   return {
     documents: readings.flatMap((reading) => (reading.state === 'readable' ? [reading.document] : [])),
     unreadable: readings.flatMap((reading) => (reading.state === 'unreadable' ? [reading] : [])),
     aside: aside.flatMap((row) => asideRecord(row, registry)),
     steps,
-    // What records of an earlier version still hold counts as well, before it is kept by itself.
-    entries: [
-      ...entries.flatMap((reading) => (reading.state === 'readable' ? [reading.entry] : [])),
-      ...left.flatMap((part) => part.entries),
-    ],
-    papers: [
-      ...papers.flatMap((reading) => (reading.state === 'readable' ? [reading.paper] : [])),
-      ...left.flatMap((part) => part.papers),
-    ],
+    entries: entries.flatMap((reading) => (reading.state === 'readable' ? [reading.entry] : [])),
+    papers: papers.flatMap((reading) => (reading.state === 'readable' ? [reading.paper] : [])),
     unreadableHappened: [...entries, ...papers].flatMap((reading) =>
       reading.state === 'unreadable' ? [reading] : [],
     ),

@@ -28,6 +28,8 @@ export interface TabState {
   readonly lastCopyAt: number | null;
   /** Ids that entries had while they waited, and those they were written under. */
   readonly givenIds: ReadonlyMap<string, string>;
+  /** Entries that went into a copy while they waited, as they went, by the ids they wait under. */
+  readonly wentOut: ReadonlyMap<string, Entry>;
   readonly aside: readonly UnreadableRecord[];
   readonly steps: readonly Step[];
   /** Edits that are shown but not kept, in order. */
@@ -52,6 +54,7 @@ export const emptyTabState: TabState = {
   device: null,
   lastCopyAt: null,
   givenIds: new Map(),
+  wentOut: new Map(),
   aside: [],
   steps: [],
   pending: [],

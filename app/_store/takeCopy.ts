@@ -64,7 +64,9 @@ export async function takeCopy(
   if (outcome.state === 'notKept') return outcome;
   // Another tab that opened meanwhile may have let go of files which nothing named yet.
   const again = await keepFiles(files, copy, core);
-  return again.ok ? { state: 'replaced' } : { state: 'notKept', why: again.problem };
+  if (!again.ok) return { state: 'notKept', why: again.problem };
+  const newLetter = outcome.isRenamed ? core.tabState().device?.letter : undefined;
+  return newLetter === undefined ? { state: 'replaced' } : { state: 'replaced', newLetter };
 }
 
 // Helpers

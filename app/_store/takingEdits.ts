@@ -11,7 +11,7 @@ import type { StoreCore } from './storeCore';
 
 type TakingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies> = Pick<
   DocumentActions<Kinds, Papers, Entries>,
-  'edit' | 'editWithFiles' | 'note' | 'withdraw'
+  'edit' | 'editWithFiles' | 'note' | 'withdraw' | 'firstId'
 >;
 
 /** What is shown at once and written a moment later. */
@@ -82,6 +82,7 @@ export function takingEdits<Kinds extends Bodies, Papers extends Bodies, Entries
       take(label, edits, [], coalesceKey === undefined ? {} : { coalesceKey }),
     editWithFiles: (label, edits, files) => take(label, edits, [], { files }),
     note: (label, entries, edits = []) => take(label, edits, entries, {}),
+    firstId: (id) => [...tabState().givenIds].find(([, given]) => given === id)?.[0] ?? id,
     withdraw: (label, paperId) => {
       if (!tabState().papers.has(paperId)) {
         return { state: 'refused', findings: [{ code: 'noSuchDocument', id: paperId }] };

@@ -1,3 +1,4 @@
+import type { EntryToWrite } from '@/lib/stored/newEntries';
 import type { PendingEdit } from '@/lib/stored/pendingEdits';
 import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
@@ -20,6 +21,22 @@ export function withGivenIds(
   if (given.length === 0) return { pending: waiting, givenIds };
   const ids = new Map([...givenIds, ...given]);
   return { pending: waiting.map((other) => renamed(other, ids)), givenIds: ids };
+}
+
+/** The entries of an edit as they are written: under ids of their own, or those they went into a copy under. */
+export function entriesToWrite(
+  { entries }: Pick<PendingEdit, 'entries'>,
+  { wentOut }: Pick<TabState, 'wentOut'>,
+): { readonly entries?: readonly EntryToWrite[] } {
+  if (entries === undefined) return {};
+  return {
+    entries: entries.map((entry) => {
+      const out = wentOut.get(entry.id);
+      if (out === undefined) return entry;
+      const { id, device, count, at } = out;
+      return { kind: out.kind, version: out.version, body: out.body, knownAs: { id, device, count, at } };
+    }),
+  };
 }
 
 function renamed(edit: PendingEdit, ids: ReadonlyMap<string, string>): PendingEdit {

@@ -33,7 +33,8 @@ export function InkEntries({ fields, record, reading }: InkEntriesProps) {
     <ul className={styles.entries}>
       {some.map((noted) => (
         <InkEntryRow
-          key={noted.id}
+          // Its own id comes with the write: a correction that is open by then stays open.
+          key={workspace.firstId(noted.id)}
           {...{ fields, noted }}
           isFarOff={noted.kind === 'inkRefill' && farOff.has(noted.body.day)}
           onRemove={(name) => remove(noted, name)}

@@ -1,3 +1,4 @@
+import { asKept } from '@/lib/stored/asKept';
 import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { neededDocuments, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
@@ -40,8 +41,8 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
   );
   return {
     drafts,
-    papers: copy.papers,
-    entries,
+    papers: copy.papers.map((paper) => asKept(paper)),
+    entries: entries.map((entry) => asKept(entry)),
     unreadable,
     files: copy.files.filter(({ sha256 }) => wanted.has(sha256) && !here.files.has(sha256)),
     exchanged: chosen.flatMap((one) => exchangedOf(one, plan)),

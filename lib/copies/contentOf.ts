@@ -1,3 +1,4 @@
+import { asKept } from '@/lib/stored/asKept';
 import { claimedName } from '@/lib/stored/claimedName';
 import { snapshotOf } from '@/lib/stored/documentChange';
 import { entryOf, type StoreKinds } from '@/lib/stored/registry';
@@ -49,6 +50,8 @@ export async function contentOf(
     content: {
       ...{ what, madeAt, device, madeOn, unreadable },
       ...taken,
+      papers: taken.papers.map((paper) => asKept(paper)),
+      entries: taken.entries.map((entry) => asKept(entry)),
       hashes: new Map(rows.map(({ id, hashes }) => [id, hashes])),
       files: namedFiles([...taken.drafts, ...taken.papers, ...taken.entries, ...unreadable]),
     },

@@ -1,3 +1,4 @@
+import { asKept } from '@/lib/stored/asKept';
 import { takenBackAmong } from '@/lib/stored/entriesInForce';
 import type { Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
@@ -63,7 +64,10 @@ function union<Item extends Paper | Entry>(
   const known = new Map(here.map((item) => [item.id, item]));
   return {
     fresh: coming.filter(({ id }) => !known.has(id)),
-    other: coming.filter((item) => known.has(item.id) && !sameValue(known.get(item.id), item)),
+    other: coming.filter((item) => {
+      const here = known.get(item.id);
+      return here !== undefined && !sameValue(asKept(here), asKept(item));
+    }),
   };
 }
 

@@ -1,3 +1,4 @@
+import { asKept } from '@/lib/stored/asKept';
 import { fallingWith } from '@/lib/stored/fallingWith';
 import type { LeftRecords } from '@/lib/stored/leavingRecords';
 import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
@@ -127,8 +128,11 @@ function natureOf(raw: unknown, { paperKinds, entryKinds }: StoreKinds): 'draft'
 }
 
 /** What an old draft let go of may stand in the copy by itself as well. */
-const addOnce = <Item extends Paper | Entry>(into: Map<string, Item>, item: Item): boolean =>
-  add(into, item.id, item) || sameValue(into.get(item.id), item);
+function addOnce<Item extends Paper | Entry>(into: Map<string, Item>, item: Item): boolean {
+  if (add(into, item.id, item)) return true;
+  const before = into.get(item.id);
+  return before !== undefined && sameValue(asKept(before), asKept(item));
+}
 
 /** @returns whether the key was free. */
 function add<Item>(into: Map<string, Item>, key: string, item: Item): boolean {

@@ -13,6 +13,11 @@ export type NewEntry<Entries extends Bodies = Bodies> = {
 /** An entry ready to be written: its id, device and count come with the write. */
 export type UncountedEntry = Pick<Entry, 'kind' | 'version' | 'body'>;
 
+/** The same, or one that is known elsewhere already under the id it is to be written under. */
+export type EntryToWrite = UncountedEntry & {
+  readonly knownAs?: Pick<Entry, 'id' | 'device' | 'count' | 'at'>;
+};
+
 /**
  * Parses entries by the schema of each kind.
  *

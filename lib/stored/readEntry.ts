@@ -1,4 +1,5 @@
 import { type Entry, entrySchema } from '@/shared/schemas/happened';
+import { keptBeside } from './asKept';
 import { readBody } from './readBody';
 import { claimsOf, type UnreadableRecord } from './readDocument';
 import { type EntryRegistry, entryOf } from './registry';
@@ -24,5 +25,9 @@ export function readEntry(raw: unknown, entryKinds: EntryRegistry): EntryReading
     return unreadable({ code: 'notADocument', issues: envelope.success ? [] : schemaIssues(envelope.error) });
   const body = readBody(envelope.data.body, envelope.data.version, kind);
   if (!body.ok) return unreadable(body.problem);
-  return { state: 'readable', entry: { ...envelope.data, version: kind.version, body: body.value } };
+  const kept = keptBeside(envelope.data, kind.version);
+  return {
+    state: 'readable',
+    entry: { ...envelope.data, version: kind.version, body: body.value, ...kept },
+  };
 }

@@ -1,4 +1,5 @@
 import { type Paper, paperSchema } from '@/shared/schemas/happened';
+import { keptBeside } from './asKept';
 import { isPaperSound } from './isPaperSound';
 import { readBody } from './readBody';
 import { claimsOf, type UnreadableRecord } from './readDocument';
@@ -29,5 +30,9 @@ export function readPaper(raw: unknown, paperKinds: PaperRegistry): PaperReading
   if (!isPaperSound(raw)) return unreadable({ code: 'paperDamaged' });
   const body = readBody(envelope.data.body, envelope.data.version, kind);
   if (!body.ok) return unreadable(body.problem);
-  return { state: 'readable', paper: { ...envelope.data, version: kind.version, body: body.value } };
+  const kept = keptBeside(envelope.data, kind.version);
+  return {
+    state: 'readable',
+    paper: { ...envelope.data, version: kind.version, body: body.value, ...kept },
+  };
 }

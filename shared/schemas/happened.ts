@@ -59,12 +59,18 @@ export const paperSchema = z.strictObject({
 
 export type PaperNumber = Readonly<z.infer<typeof paperNumberSchema>>;
 
-/** An entry as it is kept; the body has been parsed when `Body` is anything but unknown. */
+/** What a body was in the version it was written in, where it has been brought up to a later one to be read. */
+interface AsWritten {
+  readonly version: number;
+  readonly body: unknown;
+}
+
+/** An entry as it is read; the body has been parsed when `Body` is anything but unknown. */
 export type Entry<Kind extends string = string, Body = unknown> = Readonly<
   Omit<z.infer<typeof entrySchema>, 'kind' | 'body'>
-> & { readonly kind: Kind; readonly body: Body };
+> & { readonly kind: Kind; readonly body: Body; readonly kept?: AsWritten };
 
-/** A paper as it is kept; the body has been parsed when `Body` is anything but unknown. */
+/** A paper as it is read; the body has been parsed when `Body` is anything but unknown. */
 export type Paper<Kind extends string = string, Body = unknown> = Readonly<
   Omit<z.infer<typeof paperSchema>, 'kind' | 'body'>
-> & { readonly kind: Kind; readonly body: Body };
+> & { readonly kind: Kind; readonly body: Body; readonly kept?: AsWritten };

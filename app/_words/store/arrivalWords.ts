@@ -229,3 +229,7 @@ export function takenWords(
   const said = [...parts, ...(happened === '' ? [] : [`${happened} came in`]), ...recountedDoneWords(counts)];
   return `${withCapital(said.join(', '))}.`;
 }
+
+/** @returns what is told where this browser profile and the one the file came from turn out to be copies of each other. */
+export const partedWords = (letter: string): string =>
+  `This browser and the one that made the file are copies of each other and were giving the same numbers: papers numbered here bear the letter ${letter} from now on.`;

@@ -27,6 +27,16 @@ describe('an entry', () => {
     expect(refills(await openTab(device, 'here'))).toEqual([70]);
   });
 
+  it('is known to a screen by one name before and after it is written', async () => {
+    const store = await openTabWithJob(aDevice());
+    store.actions.note('Refill', [refill(70)]);
+    const shown = store.actions.firstId(firstRefill(store));
+    await store.flush();
+    expect(firstRefill(store)).not.toBe(shown);
+    expect(store.actions.firstId(firstRefill(store))).toBe(shown);
+    expect(store.actions.firstId('another')).toBe('another');
+  });
+
   it('is counted by the device that wrote it', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);

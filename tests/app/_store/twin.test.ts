@@ -2,7 +2,16 @@ import { describe, expect, it } from 'vitest';
 import type { Arriving } from '@/app/_store/arrive';
 import { storedWords } from '@/app/_words/store/storedWords';
 import type { Entry } from '@/shared/schemas/happened';
-import { aDevice, copyOf, type Device, openTabWithJob, rowsOf, type SmallStore, writeRow } from './tabs';
+import {
+  aDevice,
+  bringBack,
+  copyOf,
+  type Device,
+  openTabWithJob,
+  rowsOf,
+  type SmallStore,
+  writeRow,
+} from './tabs';
 
 const refill = (mL: number) => ({ kind: 'inkRefill', body: { day: '2026-11-03', mL } }) as const;
 const none: Arriving = { drafts: [], papers: [], entries: [], unreadable: [], files: [], exchanged: [] };
@@ -63,6 +72,17 @@ describe('a browser profile that was copied', () => {
     expect(outcome).toMatchObject({ isRenamed: true, clashing: [{ kind: 'inkRefill' }] });
     expect(refills(store)).toEqual([10, 30]);
     expect(await rowsOf(device.factory, 'aside')).toMatchObject([{ raw: { body: { mL: 20 } } }]);
+  });
+
+  it('is told of with the letter of the next numbers, where its copy is taken', async () => {
+    const { store, twin } = await twins();
+    await note(twin, 20);
+    const { file } = await twin.actions.makeCopy('everything');
+    const before = store.getState().device?.letter;
+    const taken = await bringBack(store, file);
+    const { letter } = store.getState().device ?? {};
+    expect(letter).not.toBe(before);
+    expect(taken).toEqual({ state: 'replaced', newLetter: letter });
   });
 
   it('is not suspected because of an old copy of one’s own', async () => {
