@@ -1,3 +1,4 @@
+import { asKept } from '@/lib/stored/asKept';
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { idSchema } from '@/shared/schemas/basics';
@@ -73,8 +74,16 @@ async function writeBack(tx: BackendTx, held: Held, at: number): Promise<boolean
   );
   const behind = documents.filter(({ revision }, index) => isBehind(rows[index], revision));
   await tx.put('documents', behind);
-  const entries = await putMissing(tx, 'entries', [...held.entries.values()]);
-  const papers = await putMissing(tx, 'papers', [...held.papers.values()]);
+  const entries = await putMissing(
+    tx,
+    'entries',
+    [...held.entries.values()].map((entry) => asKept(entry)),
+  );
+  const papers = await putMissing(
+    tx,
+    'papers',
+    [...held.papers.values()].map((paper) => asKept(paper)),
+  );
   if (behind.length + entries + papers === 0) return false;
   const kept = await keepUnreadable(
     tx,

@@ -63,7 +63,7 @@ export async function readRecords(
   }
   for (const item of fallingWith(clashing, wasUnreadable)) {
     (entryOf(kinds.paperKinds, item.kind) === undefined ? entries : papers).delete(item.id);
-    unreadable.push(numberTaken(item));
+    unreadable.push(numberTaken(asKept(item)));
   }
   // What a draft let go of may stand in the copy by itself as well.
   const leftAlone = [...left].map(
