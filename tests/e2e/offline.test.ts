@@ -133,7 +133,8 @@ test('where the device has no room for the app, nothing is said and all works on
     .poll(() => page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length))
     .toBe(0);
   expect(await page.evaluate(() => caches.keys())).toEqual([]);
-  expect(await page.getByRole('alert').count()).toBe(0);
+  // Not the framework's own, empty one, which reads pages out.
+  expect(await page.getByRole('alert').filter({ hasText: /./ }).count()).toBe(0);
   expect(await page.getByText('newer version').count()).toBe(0);
   expect(asked).toBeLessThanOrEqual(1);
   await priceField(page).fill('21');
