@@ -181,7 +181,10 @@ export function createDocumentStore<
     ...issuing<Papers>(core),
     readFile,
     ...replacing,
-    ...copying(core, { readFile, arrive: replacing.arrive }),
+    ...copying(core, {
+      ...{ readFile, arrive: replacing.arrive },
+      opened: () => reopening ?? Promise.resolve(),
+    }),
     formerBodies: async (kind, id) => {
       const read = await connection.attempt('read', (tx) => formerBodies(tx, id, registry[kind]));
       return read.ok ? read.value : [];

@@ -135,7 +135,7 @@ test.each(['keeps nothing on the device', 'forbids keeping anything'])(
     await price.fill('21');
     await price.blur();
     await expectPriceBar(page, /21\.00/);
-    await page.getByRole('link', { name: 'Workshop' }).click();
+    await page.getByRole('link', { name: 'Workshop', exact: true }).click();
     await page.getByText('A copy is the only way to keep what is here.').waitFor();
   },
 );
@@ -158,6 +158,8 @@ test('a clock set back is told, and what was noted stands as it was', async () =
       get: (date, key) => (key === 'now' ? () => date.now() - backMs : Reflect.get(date, key)),
     });
   }, 40 * 86_400_000);
+  // Another place within one page would not be opened anew.
+  await page.goto(QUIET);
   await page.goto('/workshop#device');
   await page
     .getByText(/The clock of this device says 16 Oct 2026, but something was noted here on 25 Nov 2026/)

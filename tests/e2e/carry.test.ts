@@ -74,11 +74,13 @@ test('a job with its picture goes to another device, is priced there and comes b
   await laptop.goto(JOB);
   await expect.poll(() => price(laptop).inputValue()).toBe('21.00');
   // On again from there, to the one it came from.
+  const onPhone = await keysOn(phone, ALL);
   await priceAt(laptop, '22');
   await taken(phone, await carried(laptop), 'is newer in the file and would be brought up to date');
   await phone.goto(JOB);
   await expect.poll(() => price(phone).inputValue()).toBe('22.00');
-  expect(await keysOn(phone, ALL)).toEqual(once);
+  expect(await keysOn(phone, ALL)).toEqual(onPhone);
+  expect(await keysOn(laptop, ALL)).toEqual(once);
 });
 
 test('what was changed on both devices in different places is put together', async () => {
@@ -110,7 +112,7 @@ test('where both devices changed the same both jobs stay, and a blank that diffe
   await laptop.goto('/jobs');
   await expect.poll(() => laptop.getByRole('row', { name: /^Ramblers Club shirts/ }).count()).toBe(2);
   await laptop.goto('/blanks');
-  const shirts = laptop.getByRole('button', { name: /^Carry to another device: White shirt/ });
+  const shirts = laptop.getByRole('button', { name: /^White shirt, 100 % polyester/ });
   await expect.poll(() => shirts.count()).toBe(2);
   const once = await keysOn(laptop, ALL);
   await laptop.goto('/workshop#copies');

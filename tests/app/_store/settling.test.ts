@@ -1,5 +1,5 @@
 import { type IDBFactory, IDBObjectStore } from 'fake-indexeddb';
-import { describe, expect, it, onTestFinished } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { approvedVersions } from '@/lib/artwork/approvedVersions';
 import { kinds } from '@/lib/kinds/kinds';
 import { foldStock } from '@/lib/stock/foldStock';
@@ -132,6 +132,20 @@ describe('a store of the build before', () => {
         : atob(formerTables.files[0].content.base64).length,
     );
     expect(JSON.stringify(await rowsOf(factory, 'contents'))).not.toContain(formerTables.files[0]?.id);
+  });
+
+  it('goes into a copy with its pictures, however soon that is asked for', async () => {
+    const store = tabOn(await formerDevice());
+    onTestFinished(store.close);
+    const opening = store.open();
+    // On the screen already, while pictures still lie under their former names.
+    await vi.waitFor(() => expect(store.getState().status).toBe('ready'), { interval: 1 });
+    const { file: copy } = await store.actions.makeCopy('everything');
+    await opening;
+    const look = await store.actions.lookAtCopy(copy);
+    expect(look.state === 'copy' ? look.plan.copy.files.map(({ sha256 }) => sha256) : look).toEqual([
+      PICTURE,
+    ]);
   });
 
   it('opened again, or by a second tab, is as it was after the first', async () => {
