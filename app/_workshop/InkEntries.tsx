@@ -14,10 +14,16 @@ import type { WorkshopFields } from './workshopFields';
 /** Entries shown before the older ones are folded away. */
 const NEWEST = 6;
 
-type InkEntriesProps = Readonly<{ fields: WorkshopFields; record: InkRecord; reading: InkReading }>;
+type InkEntriesProps = Readonly<{
+  fields: WorkshopFields;
+  record: InkRecord;
+  reading: InkReading;
+  /** Days on which prints are noted. */
+  printDays: ReadonlySet<string>;
+}>;
 
 /** Everything noted of ink, newest first. What is taken back stays kept beneath, so that undo brings it back. */
-export function InkEntries({ fields, record, reading }: InkEntriesProps) {
+export function InkEntries({ fields, record, reading, printDays }: InkEntriesProps) {
   const { workspace } = fields;
   const formatter = formatterFor(useTextContext());
   const whole = useRef<HTMLDivElement>(null);
@@ -35,7 +41,7 @@ export function InkEntries({ fields, record, reading }: InkEntriesProps) {
         <InkEntryRow
           // Its own id comes with the write: a correction that is open by then stays open.
           key={workspace.firstId(noted.id)}
-          {...{ fields, noted }}
+          {...{ fields, noted, printDays }}
           isFarOff={noted.kind === 'inkRefill' && farOff.has(noted.body.day)}
           onRemove={(name) => remove(noted, name)}
           // The row is another one now.

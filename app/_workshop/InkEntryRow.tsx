@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import { printsText, volumeText } from '@/app/_words/workshop/inkWords';
+import { printsText, refillText } from '@/app/_words/workshop/inkWords';
 import type { InkPrints, InkRefill } from '@/shared/schemas/entries';
 import styles from './InkRecord.module.css';
 import { InkRefillFields } from './InkRefillFields';
@@ -23,6 +23,8 @@ type NewInkEntry =
 type InkEntryRowProps = Readonly<{
   fields: WorkshopFields;
   noted: InkNoted;
+  /** Days on which prints are noted. */
+  printDays: ReadonlySet<string>;
   /** Its prints are far from explaining it. */
   isFarOff: boolean;
   /** Told what it is called. */
@@ -31,7 +33,7 @@ type InkEntryRowProps = Readonly<{
 }>;
 
 /** One entry, which can be removed, or corrected: then the wrong one is taken back and the right one noted. */
-export function InkEntryRow({ fields, noted, isFarOff, onRemove, onCorrected }: InkEntryRowProps) {
+export function InkEntryRow({ fields, noted, printDays, isFarOff, onRemove, onCorrected }: InkEntryRowProps) {
   const { workspace, workshop } = fields;
   const formatter = formatterFor(useTextContext());
   const [isOpen, setOpen] = useState(false);
@@ -53,7 +55,7 @@ export function InkEntryRow({ fields, noted, isFarOff, onRemove, onCorrected }: 
       <span className={styles.what}>
         <strong>{what}</strong>{' '}
         {noted.kind === 'inkRefill'
-          ? volumeText(noted.body.mL, workshop, formatter)
+          ? refillText(noted.body, workshop, formatter)
           : printsText(noted.body, formatter)}
         {isFarOff && <em className={styles.far}> far from what its prints explain</em>}
       </span>
@@ -71,6 +73,7 @@ export function InkEntryRow({ fields, noted, isFarOff, onRemove, onCorrected }: 
             <InkRefillFields
               {...common}
               first={noted.body}
+              printDays={printDays}
               onNote={(body) => correct({ kind: 'inkRefill', body })}
             />
           ) : (

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
@@ -20,21 +21,29 @@ type InkRefillFieldsProps = Readonly<{
   /** What is corrected; null for a new one. */
   first: InkRefill | null;
   submit: string;
+  /** Days on which prints are noted. */
+  printDays: ReadonlySet<string>;
   /** What is typed stays until it is shown as noted. */
   onNote: (refill: InkRefill) => { readonly state: string };
 }>;
 
 /** Ink that was poured in, as it is typed. */
-export function InkRefillFields({ label, first, submit, onNote }: InkRefillFieldsProps) {
+export function InkRefillFields({ label, first, submit, printDays, onNote }: InkRefillFieldsProps) {
   const today = useToday();
   const [day, setDay] = useState<string | null>(first?.day ?? null);
   const [mL, setMl] = useState<number | null>(first?.mL ?? null);
+  const [turn, setTurn] = useState<Turn | null>(first === null ? null : turnOf(first));
   const on = day ?? today;
+  // Filled up today with no prints noted yet: most likely to print now.
+  const shownTurn = turn ?? (on === today && !printDays.has(on) ? 'before' : 'after');
   const problem = inkDayProblem(on, today);
   const missing = mL === null ? 'How much was poured in comes first.' : problem;
   const note = () => {
-    if (mL === null || onNote({ day: on, mL }).state !== 'shown') return;
+    if (mL === null) return;
+    const outcome = onNote({ day: on, mL, ...(shownTurn === 'before' && { beforePrints: true }) });
+    if (outcome.state !== 'shown') return;
     setMl(null);
+    setTurn(null);
     setDay(null);
   };
   return (
@@ -54,6 +63,14 @@ export function InkRefillFields({ label, first, submit, onNote }: InkRefillField
           onCommit={setMl}
         />
         <DateField label="On" width="narrow" value={on} issue={problem} onCommit={setDay} />
+        <ChoiceField<Turn>
+          label="When"
+          width="narrow"
+          value={shownTurn}
+          choices={turns}
+          hint="Settles which refill the prints of this day count to."
+          onCommit={setTurn}
+        />
       </FieldGroup>
       <Button type="submit" kind="strong" blockedBy={missing}>
         {submit}
@@ -61,3 +78,14 @@ export function InkRefillFields({ label, first, submit, onNote }: InkRefillField
     </EntryForm>
   );
 }
+
+// Helpers
+
+type Turn = 'before' | 'after';
+
+const turns: readonly { readonly value: Turn; readonly label: string }[] = [
+  { value: 'before', label: 'before the day’s prints' },
+  { value: 'after', label: 'after the day’s prints' },
+];
+
+const turnOf = ({ beforePrints }: InkRefill): Turn => (beforePrints === true ? 'before' : 'after');

@@ -19,6 +19,7 @@ export function InkSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
   const { rates } = workshop;
   const { inkRefill, inkPrints } = workspace.entries;
   const record = useMemo(() => inkRecordOf({ inkRefill, inkPrints }), [inkRefill, inkPrints]);
+  const printDays = useMemo(() => new Set(record.runs.map(({ day }) => day)), [record]);
   const loss = rates.inkLoss?.value ?? rateDefinition('inkLoss').typical;
   const sessionMl =
     rates.sessionInk === null ? rateDefinition('sessionInk').typical : rateInUnit(rates.sessionInk, 'mL');
@@ -34,9 +35,9 @@ export function InkSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
         prints the record knows better than any typical figure how much ink your printer lays down.
       </p>
       <InkTold fields={fields} reading={reading} isEmpty={record.refills.length + record.runs.length === 0} />
-      <InkRefillForm fields={fields} />
+      <InkRefillForm fields={fields} printDays={printDays} />
       <InkRunForm fields={fields} />
-      <InkEntries fields={fields} record={record} reading={reading} />
+      <InkEntries {...{ fields, record, reading, printDays }} />
     </>
   );
 }

@@ -3,7 +3,12 @@ import { daySchema } from './rate';
 import { z } from './z';
 
 /** Ink poured in, always to the same mark. */
-export const inkRefillSchema = z.strictObject({ day: daySchema, mL: z.number().positive().max(100_000) });
+export const inkRefillSchema = z.strictObject({
+  day: daySchema,
+  mL: z.number().positive().max(100_000),
+  /** Poured in before what was printed that day; where nothing is said, after it. */
+  beforePrints: z.literal(true).exactOptional(),
+});
 
 /** What was printed, for the record of ink. */
 export const inkPrintsSchema = z.strictObject({

@@ -3,7 +3,7 @@ import { unitWords } from '@/app/_words/unitWords';
 import type { Fitted } from '@/lib/ink/record/fitInkRecord';
 import type { InkReading, InkWants } from '@/lib/ink/record/readInkRecord';
 import { rateInUnit } from '@/lib/job/rateInUnit';
-import type { InkPrints } from '@/shared/schemas/entries';
+import type { InkPrints, InkRefill } from '@/shared/schemas/entries';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { usFluidOuncesFromMl } from '@/shared/units';
 
@@ -13,6 +13,13 @@ export function volumeText(mL: number, { units }: Pick<Workshop, 'units'>, forma
     ? `${formatter.number(usFluidOuncesFromMl(mL), 2)} fl oz`
     : `${formatter.number(mL, 1)} mL`;
 }
+
+/** What was poured in; when of the day only where it stands before the day's prints. */
+export const refillText = (
+  { mL, beforePrints }: InkRefill,
+  workshop: Pick<Workshop, 'units'>,
+  formatter: Formatter,
+): string => `${volumeText(mL, workshop, formatter)}${beforePrints ? ', before the day’s prints' : ''}`;
 
 /** What was printed, in one line. */
 export const printsText = (

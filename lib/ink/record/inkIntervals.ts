@@ -2,6 +2,16 @@
 interface Refill {
   readonly day: string;
   readonly mL: number;
+  /** Poured in before what was printed that day. */
+  readonly beforePrints?: true;
+}
+
+/** All that was poured in on one day. */
+export interface RefillDay {
+  readonly day: string;
+  readonly mL: number;
+  /** The prints of the day came after it. */
+  readonly beforePrints: boolean;
 }
 
 /** Prints of one day that are alike. */
@@ -30,27 +40,48 @@ export interface InkInterval {
 /**
  * Puts prints and sessions to the refill that replaced their ink: each refill replaces what went since the one
  * before. What was printed before the first refill is left out, since nobody knows how full the tank was; what
- * came after the last is not refilled yet. Prints of a refill's day count before it.
+ * came after the last is not refilled yet. Prints of a refill's day count before it, unless it says otherwise.
  *
- * @param refills days as YYYY-MM-DD, in any order; two of one day count together
+ * @param refills days as YYYY-MM-DD, in any order
  */
 export function inkIntervals(
   refills: readonly Refill[],
   runs: readonly PrintRun[],
   sessionDays: readonly SessionDay[],
 ): readonly InkInterval[] {
-  const days = [...new Set(refills.map(({ day }) => day))].sort();
-  return days.slice(1).map((day, index): InkInterval => {
-    const before = days[index] ?? '';
-    const isBetween = (entry: { readonly day: string }) => entry.day > before && entry.day <= day;
+  const days = refillDays(refills);
+  return days.slice(1).map((refill, index): InkInterval => {
+    const before = days[index];
+    const isBetween = ({ day }: { readonly day: string }) =>
+      before !== undefined && isAfterRefill(day, before) && !isAfterRefill(day, refill);
     const here = runs.filter(isBetween);
     return {
-      refillMl: sum(refills.filter((refill) => refill.day === day).map(({ mL }) => mL)),
+      refillMl: refill.mL,
       inkAreaIn2: sum(here.map(({ prints, total, areaIn2 }) => prints * total * areaIn2)),
       prints: sum(here.map(({ prints }) => prints)),
       sessions: sum(sessionDays.filter(isBetween).map(({ sessions }) => sessions)),
     };
   });
 }
+
+/**
+ * Refills of one day count together: the first may stand before the prints of the day, but once one of them came after
+ * the prints, the tank was full then.
+ *
+ * @returns by day, rising
+ */
+export const refillDays = (refills: readonly Refill[]): readonly RefillDay[] =>
+  [...new Set(refills.map(({ day }) => day))].sort().map((day) => {
+    const here = refills.filter((refill) => refill.day === day);
+    return {
+      day,
+      mL: sum(here.map(({ mL }) => mL)),
+      beforePrints: here.every((refill) => refill.beforePrints === true),
+    };
+  });
+
+/** @returns whether what was printed on a day took from the ink of a refill, rather than coming before it */
+export const isAfterRefill = (day: string, refill: Pick<RefillDay, 'day' | 'beforePrints'>): boolean =>
+  day > refill.day || (day === refill.day && refill.beforePrints);
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

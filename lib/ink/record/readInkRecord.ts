@@ -1,6 +1,6 @@
 import { inchesFromMm } from '@/shared/units';
 import { ENOUGH_PRINTS, fitInkRecord, type InkFit } from './fitInkRecord';
-import { type InkInterval, inkIntervals } from './inkIntervals';
+import { type InkInterval, inkIntervals, isAfterRefill, refillDays } from './inkIntervals';
 import type { InkRecord } from './inkRecordOf';
 
 /** A refill beside what the prints before it explain. */
@@ -53,13 +53,13 @@ export function readInkRecord(
   }));
   const intervals = inkIntervals(record.refills, runs, record.runs);
   const fit = fitInkRecord(intervals, told);
-  const days = [...new Set(record.refills.map(({ day }) => day))].sort();
+  const days = refillDays(record.refills);
   const refills = intervals.map((interval, index): InkRefill => {
     const explainedMl = explained(interval, fit, told.loss);
     const apart = explainedMl === null ? 0 : Math.abs(interval.refillMl - explainedMl);
     return {
       ...interval,
-      day: days[index + 1] ?? '',
+      day: days[index + 1]?.day ?? '',
       explainedMl,
       isFarOff: apart > FAR_ML && apart > FAR_SHARE * interval.refillMl,
     };
@@ -73,8 +73,8 @@ export function readInkRecord(
     refills,
     refilledMl: refills.reduce((sum, { refillMl }) => sum + refillMl, 0),
     uncounted: {
-      before: printsOf(record.runs.filter(({ day }) => first === undefined || day <= first)),
-      after: printsOf(record.runs.filter(({ day }) => last !== undefined && day > last)),
+      before: printsOf(record.runs.filter(({ day }) => first === undefined || !isAfterRefill(day, first))),
+      after: printsOf(record.runs.filter(({ day }) => last !== undefined && isAfterRefill(day, last))),
     },
     wants: wantsOf(refills, fit, days.length),
   };

@@ -108,6 +108,28 @@ describe('the ink record', () => {
     expect(record().runs).toEqual([]);
   });
 
+  it('takes prints of the day the tank was filled for those after it, unless told otherwise', async () => {
+    await enterInk();
+    await open(/^Note a refill/);
+    const refill = within(screen.getByRole('form', { name: 'A refill' }));
+    await userEvent.type(refill.getByRole('textbox', { name: 'Poured in, all colours' }), '62.5');
+    expect(refill.getByRole('combobox', { name: 'When' })).toHaveDisplayValue('before the day’s prints');
+    await userEvent.click(refill.getByRole('button', { name: 'Note the refill' }));
+    const [run] = measured.runs;
+    if (run === undefined) throw new Error('No prints to note');
+    act(() => {
+      screenStore().actions.note('Prints', [{ kind: 'inkPrints', body: { ...run, day: TEST_DAY } }]);
+    });
+    expect(screen.getByText(/160 prints since the last refill will count with the next one/)).toBeVisible();
+    // With prints noted that day the next one is most likely what they took.
+    expect(refill.getByRole('combobox', { name: 'When' })).toHaveDisplayValue('after the day’s prints');
+    await userEvent.click(screen.getByRole('button', { name: /^Correct Refill of/ }));
+    const form = within(screen.getByRole('form', { name: /^Correct Refill of/ }));
+    await userEvent.selectOptions(form.getByRole('combobox', { name: 'When' }), 'after the day’s prints');
+    await userEvent.click(form.getByRole('button', { name: 'Put it right' }));
+    expect(screen.getByText(/160 prints noted up to the first refill do not count/)).toBeVisible();
+  });
+
   it.each([
     ['Poured in, all colours', '-5', /less than|more than|above/i],
     ['Poured in, all colours', '0', /more than|above/i],

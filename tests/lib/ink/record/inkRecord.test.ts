@@ -127,6 +127,31 @@ describe('inkIntervals', () => {
     ]);
   });
 
+  it('gives the prints of a refill’s day to the next refill where the tank was filled before them', () => {
+    const filled = (day: string, mL: number) => ({ day, mL, beforePrints: true }) as const;
+    const runs = [run('2026-03-01', 4), run('2026-03-10', 6)];
+    const sessions = [{ day: '2026-03-10', sessions: 2 }];
+    // 4 × 0.5 × 80 in² and 6 × 0.5 × 80 in².
+    expect(
+      inkIntervals(
+        [filled('2026-03-01', 99), filled('2026-03-10', 20), { day: '2026-03-20', mL: 30 }],
+        runs,
+        sessions,
+      ),
+    ).toEqual([
+      { refillMl: 20, inkAreaIn2: 160, prints: 4, sessions: 0 },
+      { refillMl: 30, inkAreaIn2: 240, prints: 6, sessions: 2 },
+    ]);
+    // Filled up in the morning and again in the evening: the day's prints lie before the full tank of the evening.
+    expect(
+      inkIntervals(
+        [filled('2026-03-01', 99), filled('2026-03-10', 20), { day: '2026-03-10', mL: 5 }],
+        runs,
+        sessions,
+      ),
+    ).toEqual([{ refillMl: 25, inkAreaIn2: 400, prints: 10, sessions: 2 }]);
+  });
+
   it('gives nothing for a first refill alone', () => {
     expect(inkIntervals(refills.slice(1, 2), [run('2026-03-02', 1)], [])).toEqual([]);
   });
