@@ -97,7 +97,7 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
           </Button>
         )}
         {differing.length > 0 && (
-          <Button expanded={isUnfolded} onPress={() => setUnfolded(!isUnfolded)}>
+          <Button kind={isUnfolded ? 'quiet' : 'plain'} expanded={isUnfolded} onPress={() => setUnfolded(!isUnfolded)}>
             {isUnfolded ? 'Hide the differences' : 'Show each difference'}
           </Button>
         )}
