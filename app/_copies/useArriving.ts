@@ -4,7 +4,7 @@ import { type RefObject, useCallback, useRef, useState } from 'react';
 import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
 import type { ReplaceOutcome } from '@/app/_store/documentsState';
 import type { SaveFailure } from '@/app/_store/saveFailure';
-import { takenWords } from '@/app/_words/store/arrivalWords';
+import { arrivingIn, takenWords } from '@/app/_words/store/arrivalWords';
 import type { Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
 import type { NotACopy } from '@/lib/copies/copy';
@@ -86,8 +86,9 @@ export function useArriving(store: ArrivalStore): Arriving {
     if (outcome.state === 'notKept') {
       return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why });
     }
+    const { copy, counts } = looked.plan;
     const groups = arrivalGroups(looked.plan, chosen);
-    setState({ kind: 'told', sentence: takenWords(mode, groups, looked.plan.counts), label });
+    setState({ kind: 'told', sentence: takenWords(mode, groups, counts, arrivingIn(copy.of)), label });
   };
   const label = state.kind === 'told' ? state.label : null;
   return {
