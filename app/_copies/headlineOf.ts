@@ -2,13 +2,13 @@ import type { Formatter } from '@/app/_words/formatter';
 import {
   type ArrivalHeadline,
   arrivalHeadline,
-  arrivingIn,
   carriedHeadline,
-  draftName,
   nothingChanges,
 } from '@/app/_words/store/arrivalWords';
 import { withItWords } from '@/app/_words/store/carriedWords';
 import { damageWords } from '@/app/_words/store/copyFileWords';
+import { draftName } from '@/app/_words/store/draftNames';
+import { arrivingIn } from '@/app/_words/store/fateWords';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
 import type { ArrivalGroup } from '@/lib/copies/arrivalGroups';
 import { holdingsOfPlan } from './holdingsOfPlan';

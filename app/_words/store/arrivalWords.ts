@@ -1,57 +1,7 @@
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
-import type { ArrivalFate, ArrivalGroup, FatedDraft } from '@/lib/copies/arrivalGroups';
-import type { CopyScope } from '@/lib/copies/copy';
-import { kindWords } from './storedWords';
-
-type Forms = readonly [one: string, many: string];
-
-/** What something arrives in, as sentences name it: a copy of everything, or the file of one draft. */
-export type Arriving = 'the copy' | 'the file';
-
-/** @returns what a copy or a carried file is called. */
-export const arrivingIn = (of: CopyScope): Arriving => (of === 'everything' ? 'the copy' : 'the file');
-
-/** What becomes of drafts, after their number; of one and of several. */
-const fateWords = (it: Arriving): Readonly<Record<ArrivalFate, Forms>> => ({
-  comesBack: ['comes back', 'come back'],
-  new: ['is new here and comes in', 'are new here and come in'],
-  updated: [`is newer in ${it} and is taken`, `are newer in ${it} and are taken`],
-  merged: [
-    'changed in both, in different places: both changes are kept',
-    'changed in both, in different places: both changes are kept',
-  ],
-  beside: [
-    `changed in both: the one of ${it} comes beside yours`,
-    `changed in both: those of ${it} come beside yours`,
-  ],
-  replaced: [`makes way for the one of ${it}`, `make way for those of ${it}`],
-  setBack: [`goes back to what ${it} has`, `go back to what ${it} has`],
-  removed: [`goes, as it did where ${it} was made`, `go, as they did where ${it} was made`],
-  newerHere: ['is newer here and stays', 'are newer here and stay'],
-  onlyHere: ['is only here and stays', 'are only here and stay'],
-  keptMine: ['stays as it is here', 'stay as they are here'],
-  removedThere: [
-    `was removed where ${it} was made, and stays here`,
-    `were removed where ${it} was made, and stay here`,
-  ],
-  doubled: ['came in beside yours before, and both stay', 'came in beside yours before, and all stay'],
-  leftOut: ['stays out', 'stay out'],
-  same: ['is the same', 'are the same'],
-});
-
-/** The same as a promise, in the headline. */
-const wouldWords = (it: Arriving): Readonly<Partial<Record<ArrivalFate, string>>> => ({
-  comesBack: 'would come back',
-  new: 'would come in',
-  updated: 'would be brought up to date',
-  merged: 'would be put together from both',
-  beside: 'would come in beside yours',
-  replaced: 'would make way here',
-  setBack: `would go back to what ${it} has`,
-  removed: 'would go here',
-});
-
-const pick = ([one, many]: Forms, count: number): string => (count === 1 ? one : many);
+import type { ArrivalFate, ArrivalGroup } from '@/lib/copies/arrivalGroups';
+import { namesWords, thingsWords } from './draftNames';
+import { type Arriving, type Forms, fateWords, pick, wouldWords } from './fateWords';
 
 /** @returns what becomes of the drafts of a group, to be read after their number. */
 export const groupWords = ({ fate, drafts }: ArrivalGroup, it: Arriving): string =>
@@ -69,45 +19,6 @@ export function groupNames({ fate, drafts }: ArrivalGroup, dayOf: (at: number) =
   return fate === 'comesBack' && removedOn !== undefined && others.length === 0
     ? `${all}: removed here on ${removedOn}`
     : all;
-}
-
-type Named = Pick<FatedDraft, 'kind' | 'name'>;
-
-/** @returns what a draft is called where it stands alone: jobs and lists by their name alone. */
-export function draftName({ kind, name }: Named): string {
-  if (kind === 'workshop') return 'your rates';
-  const own = name ?? 'without a name';
-  return (kind === 'job' || kind === 'priceList') && name !== null ? own : `${kindWords(kind)} ${own}`;
-}
-
-/**
- * Names in one list: each kind once before its own, or no kind at all where all are jobs.
- *
- * @example namesWords(drafts, 3) // => 'artwork Club crest, jobs Club shirts, Fair mugs and 12 more'
- */
-export function namesWords(drafts: readonly Named[], most: number): string {
-  const told = drafts.slice(0, drafts.length === most + 1 ? most + 1 : most);
-  const more = drafts.length - told.length;
-  const kinds = [...new Set(told.map(({ kind }) => kind))];
-  const isPlain = kinds.every((kind) => kind === 'job');
-  const names = kinds.map((kind) => {
-    if (kind === 'workshop') return 'your rates';
-    const own = told.filter((draft) => draft.kind === kind).map(({ name }) => name ?? 'one without a name');
-    return isPlain ? own.join(', ') : `${kindWords(kind)}${own.length === 1 ? '' : 's'} ${own.join(', ')}`;
-  });
-  return more === 0 ? names.join(', ') : `${names.join(', ')} and ${spelledNumber(more)} more`;
-}
-
-/** @returns drafts counted by what they are: “two jobs”, “one job and two blanks”, “seven things”. */
-export function thingsWords(drafts: readonly Pick<FatedDraft, 'kind'>[]): string {
-  const counts = new Map<string, number>();
-  for (const { kind } of drafts) counts.set(kind, (counts.get(kind) ?? 0) + 1);
-  const words = [...counts].map(([kind, count]) => {
-    if (kind === 'workshop') return 'your rates';
-    return `${spelledNumber(count)} ${kindWords(kind)}${count === 1 ? '' : 's'}`;
-  });
-  if (words.length <= 2) return words.join(' and ');
-  return `${spelledNumber(drafts.length)} things`;
 }
 
 /** The headline of a preview: the part in bold, and the rest of the sentence. */

@@ -1,6 +1,7 @@
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { FatedDraft } from '@/lib/copies/arrivalGroups';
-import { happenedWords, namesWords, thingsWords } from './arrivalWords';
+import { happenedWords } from './arrivalWords';
+import { namesWords, thingsWords } from './draftNames';
 
 type Named = Pick<FatedDraft, 'kind' | 'name'>;
 

@@ -1,5 +1,5 @@
 import type { Choice, MeetingState } from '@/lib/copies/arrival';
-import type { Arriving } from './arrivalWords';
+import type { Arriving } from './fateWords';
 
 /** @returns how a draft that arrives stands to the one here. */
 export const meetingWords = (it: Arriving): Readonly<Record<MeetingState, string>> => ({
