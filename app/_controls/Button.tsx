@@ -1,6 +1,6 @@
 'use client';
 
-import type { ReactNode } from 'react';
+import type { ReactNode, Ref } from 'react';
 import styles from './Button.module.css';
 import { classes } from './classes';
 
@@ -17,6 +17,7 @@ type ButtonProps = Readonly<{
   spoken?: string | undefined;
   /** Whether what it opens is open; leave out where it opens nothing. */
   expanded?: boolean | undefined;
+  ref?: Ref<HTMLButtonElement> | undefined;
 }>;
 
 /** A button in one of three weights. */
@@ -29,9 +30,11 @@ export function Button({
   describedBy,
   spoken,
   expanded,
+  ref,
 }: ButtonProps) {
   return (
     <button
+      ref={ref}
       className={classes(styles.button, styles[kind])}
       type={type}
       aria-disabled={blockedBy !== undefined || undefined}

@@ -5,6 +5,7 @@ import { classes } from '@/app/_controls/classes';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { groupNames, groupWords } from '@/app/_words/store/arrivalWords';
+import { arrivingIn } from '@/app/_words/store/fateWords';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
 import { type ArrivalGroup, losing } from '@/lib/copies/arrivalGroups';
 import styles from './ArrivalPreview.module.css';
@@ -12,7 +13,7 @@ import styles from './ArrivalPreview.module.css';
 type ArrivalGroupRowProps = Readonly<{ group: ArrivalGroup; plan: ArrivalPlan }>;
 
 /** How many drafts fare alike, and which. */
-export function ArrivalGroupRow({ group, plan: { counts } }: ArrivalGroupRowProps) {
+export function ArrivalGroupRow({ group, plan: { copy, counts } }: ArrivalGroupRowProps) {
   const formatter = formatterFor(useTextContext());
   const { fate, drafts, isChange } = group;
   const names = groupNames(group, (at) => formatter.day(dayOf(new Date(at))));
@@ -29,7 +30,7 @@ export function ArrivalGroupRow({ group, plan: { counts } }: ArrivalGroupRowProp
     >
       <span className={styles.count}>{formatter.number(drafts.length)}</span>
       <div>
-        <p>{groupWords(group)}</p>
+        <p>{groupWords(group, arrivingIn(copy.of))}</p>
         <p className={styles.names}>
           <bdi>{names}</bdi>
           {fate === 'same' && alike}

@@ -1,21 +1,22 @@
 'use client';
 
-import { type RefObject, useId, useMemo, useState } from 'react';
+import { type RefObject, useId, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import { happenedWords, lossWords, takeWords } from '@/app/_words/store/arrivalWords';
+import { happenedWords, takeWords } from '@/app/_words/store/arrivalWords';
 import { lacksWords } from '@/app/_words/store/copyFileWords';
+import { arrivingIn } from '@/app/_words/store/fateWords';
 import { recountedWords } from '@/app/_words/store/recountedWords';
 import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
 import { ArrivalGroupRow } from './ArrivalGroupRow';
 import styles from './ArrivalPreview.module.css';
 import { ArrivalSides } from './ArrivalSides';
-import { arrivalLoss } from './arrivalFacts';
 import { DraftChoices } from './DraftChoices';
 import { headlineOf } from './headlineOf';
+import { ReplaceOffer } from './ReplaceOffer';
 
 type ArrivalPreviewProps = Readonly<{
   plan: ArrivalPlan;
@@ -38,10 +39,12 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
   const context = useTextContext();
   const formatter = formatterFor(context);
   const [isUnfolded, setUnfolded] = useState(false);
-  const [isAsking, setAsking] = useState(false);
   const id = useId();
   const Heading = level === 2 ? 'h2' : 'h3';
+  const isWhole = plan.copy.of === 'everything';
   const groups = arrivalGroups(plan, chosen);
+  // What else is here has nothing to do with one job that was carried.
+  const told = isWhole ? groups : groups.filter(({ fate }) => fate !== 'onlyHere');
   const headline = headlineOf(plan, groups, formatter);
   const lacks = lacksWords(plan.copy.lacks, formatter);
   const { newPapers, newEntries } = plan.counts;
@@ -49,7 +52,6 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
   const recounted = recountedWords(plan.counts);
   const brings = groups.some(({ isChange }) => isChange) || happened !== '' || recounted.length > 0;
   const differing = plan.meetings.filter(({ state }) => state !== 'same');
-  const isWhole = plan.copy.of === 'everything';
   const busy = isBusy ? 'It is being brought in.' : undefined;
   return (
     <section className={styles.panel} aria-labelledby={id}>
@@ -75,7 +77,7 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
       )}
       <ArrivalSides plan={plan} />
       <ul className={styles.groups}>
-        {groups.map((group) => (
+        {told.map((group) => (
           <ArrivalGroupRow key={group.fate} group={group} plan={plan} />
         ))}
         {happened !== '' && (
@@ -96,15 +98,25 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
       <div className={styles.acts}>
         {brings && (
           <Button kind="strong" blockedBy={busy} onPress={onTake}>
-            {takeWords(groups)}
+            {takeWords(groups, newPapers + newEntries)}
           </Button>
         )}
         {differing.length > 0 && (
-          <Button expanded={isUnfolded} onPress={() => setUnfolded(!isUnfolded)}>
+          <Button
+            kind={isUnfolded ? 'quiet' : 'plain'}
+            expanded={isUnfolded}
+            onPress={() => setUnfolded(!isUnfolded)}
+          >
             {isUnfolded ? 'Hide the differences' : 'Show each difference'}
           </Button>
         )}
-        {isUnfolded && <DraftChoices {...{ meetings: differing, chosen }} onChoose={props.onChoose} />}
+        {isUnfolded && (
+          <DraftChoices
+            {...{ meetings: differing, chosen }}
+            it={arrivingIn(plan.copy.of)}
+            onChoose={props.onChoose}
+          />
+        )}
         <Button blockedBy={busy} onPress={onLeave}>
           Leave everything as it is
         </Button>
@@ -113,55 +125,8 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
           {plan.letterTaken &&
             'The other device numbers its papers with the same letter: this one takes another for its next. '}
         </p>
-        {isWhole && (
-          <ReplaceOffer
-            {...{ plan, isAsking, busy, onReplace }}
-            isUnsaved={props.isUnsaved}
-            onAsk={setAsking}
-          />
-        )}
+        {isWhole && <ReplaceOffer {...{ plan, busy, lacks, onReplace }} isUnsaved={props.isUnsaved} />}
       </div>
     </section>
-  );
-}
-
-// Helpers
-
-type ReplaceOfferProps = Readonly<{
-  plan: ArrivalPlan;
-  isAsking: boolean;
-  busy: string | undefined;
-  isUnsaved: boolean;
-  onAsk: (isAsking: boolean) => void;
-  onReplace: () => void;
-}>;
-
-/** The copy in place of everything: beside the point, and its loss is named before it is asked for. */
-function ReplaceOffer({ plan, isAsking, busy, isUnsaved, onAsk, onReplace }: ReplaceOfferProps) {
-  const { goes, older } = useMemo(() => arrivalLoss(plan), [plan]);
-  const loss = lossWords(goes, older);
-  if (!isAsking) {
-    return (
-      <p className={styles.foot}>
-        <Button kind="quiet" onPress={() => onAsk(true)}>
-          Put the copy in place of all this
-        </Button>{' '}
-        {loss}.
-      </p>
-    );
-  }
-  const names = goes.map(({ name }) => name ?? 'one without a name');
-  return (
-    <div className={styles.loss}>
-      <p>
-        All this makes way for the copy; it {loss}
-        {names.length > 0 && `: ${names.join(', ')}`}.{' '}
-        {isUnsaved ? 'Undo takes it back.' : 'A copy of today is saved first, and Undo takes it back.'}
-      </p>
-      <Button kind="strong" blockedBy={busy} onPress={onReplace}>
-        {isUnsaved ? 'Put the copy in its place all the same' : 'Put the copy in its place'}
-      </Button>
-      <Button onPress={() => onAsk(false)}>Keep what is here</Button>
-    </div>
   );
 }

@@ -1,11 +1,13 @@
 'use client';
 
+import { useMemo } from 'react';
 import { classes } from '@/app/_controls/classes';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { contentsWords } from '@/app/_words/store/contentsWords';
 import { deviceNameWords } from '@/app/_words/store/deviceWords';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
+import type { Holdings } from '@/lib/copies/holdings';
 import styles from './ArrivalPreview.module.css';
 import { arrivalFacts } from './arrivalFacts';
 import { momentWords } from './momentWords';
@@ -14,8 +16,8 @@ import { momentWords } from './momentWords';
 export function ArrivalSides({ plan }: Readonly<{ plan: ArrivalPlan }>) {
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const { copy, counts } = plan;
-  const { hereKinds, hereChangedAt, isSameDevice } = arrivalFacts(plan);
+  const { copy } = plan;
+  const { here, inCopy, hereChangedAt, isSameDevice } = useMemo(() => arrivalFacts(plan), [plan]);
   const madeOn = isSameDevice
     ? 'this device'
     : deviceNameWords({ name: copy.madeOn, letter: copy.device?.letter ?? null });
@@ -27,28 +29,24 @@ export function ArrivalSides({ plan }: Readonly<{ plan: ArrivalPlan }>) {
       </p>
     );
   }
-  const rest = (kinds: Readonly<Record<string, number>>) => {
-    const { job = 0, priceList = 0, blank = 0, artwork = 0 } = kinds;
-    const others = { lists: priceList, blanks: blank, pictures: artwork };
-    return job + priceList + blank + artwork === job
-      ? ''
-      : `${contentsWords({ jobs: 0, ...others, papers: 0, bytes: null }, formatter)}; `;
-  };
+  /** Beside the jobs, which stand above in large figures. */
+  const rest = (holdings: Holdings) =>
+    `${contentsWords({ ...holdings, kinds: { ...holdings.kinds, job: 0 } }, null, formatter)}; `;
   return (
     <div className={styles.sides}>
       <p className={styles.side}>
         <span className={styles.sideName}>Here, today</span>
-        <strong>{formatter.count(hereKinds.job ?? 0, 'job')}</strong>
+        <strong>{formatter.count(here.kinds.job ?? 0, 'job')}</strong>
         <span>
-          {rest(hereKinds)}
+          {rest(here)}
           {hereChangedAt !== null && `changed ${momentWords(hereChangedAt, context)}`}
         </span>
       </p>
       <p className={classes(styles.side, styles.copy)}>
         <span className={styles.sideName}>In the copy</span>
-        <strong>{formatter.count(counts.kinds.job ?? 0, 'job')}</strong>
+        <strong>{formatter.count(inCopy.kinds.job ?? 0, 'job')}</strong>
         <span>
-          {rest(counts.kinds)}
+          {rest(inCopy)}
           {made}, {madeOn}
         </span>
       </p>

@@ -27,8 +27,11 @@ export function Arrived({ arriving, level }: Readonly<{ arriving: Arriving; leve
   const isShown = kind === 'looked' && preview.kind === 'here';
   useEffect(() => {
     if (isShown) heading.current?.focus();
-    if (kind === 'told') told.current?.focus();
-  }, [isShown, kind]);
+  }, [isShown]);
+  // What came of it may stand out of sight of the button, and a second file may fare like the first.
+  useEffect(() => {
+    if (['told', 'notACopy', 'several'].includes(state.kind)) told.current?.focus();
+  }, [state]);
   return (
     <>
       <div role="status" ref={told} tabIndex={-1} className={styles.told}>

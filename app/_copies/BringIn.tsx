@@ -16,6 +16,7 @@ export const BringIn = ({ arriving, button, kind = 'plain' }: BringInProps) => (
   <FileChooser
     button={button}
     kind={kind}
+    place={arriving.chooser}
     label="Copy or carried file"
     accept={COPY_TYPES}
     onFiles={arriving.look}

@@ -23,8 +23,8 @@ type CopiesPartProps = Readonly<{ workspace: Workspace; level: 2 | 3 }>;
 export function CopiesPart({ workspace, level }: CopiesPartProps) {
   const store = useCopyStore(workspace);
   const standing = useCopyStanding(workspace);
-  const { making, make, makeAndWait } = useMakingCopy(store);
-  const arriving = useArriving({ ...store, saveFirst: makeAndWait });
+  const { making, make, makeFirst } = useMakingCopy(store);
+  const arriving = useArriving({ ...store, saveFirst: makeFirst });
   const formatter = formatterFor(useTextContext());
   const { kept } = workspace;
   const onlyInMemory =

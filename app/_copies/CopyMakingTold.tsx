@@ -9,9 +9,7 @@ export function CopyMakingTold({ making }: Readonly<{ making: CopyMaking }>) {
     case 'making':
       return (
         <p className={styles.words}>
-          {making.pictures > 0
-            ? 'Making the copy. With many pictures that takes a while; you can go on working.'
-            : 'Making the copy…'}
+          Making the copy. With many pictures that takes a while; you can go on working.
         </p>
       );
     case 'made':

@@ -3,7 +3,6 @@
 import { useEffect } from 'react';
 import { appDocuments } from '@/app/_store/appDocuments';
 import { CopyMakingTold } from './CopyMakingTold';
-import { contentsOf } from './contentsOf';
 import { type CopySource, useMakingCopy } from './useMakingCopy';
 
 type CopyOfStoreProps = Readonly<{
@@ -25,5 +24,4 @@ export function CopyOfStore({ asked }: CopyOfStoreProps) {
 
 const source: CopySource = {
   makeCopy: (what) => appDocuments().actions.makeCopy(what),
-  contents: () => contentsOf(appDocuments().getState()),
 };

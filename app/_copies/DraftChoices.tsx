@@ -4,7 +4,8 @@ import { useId, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
-import { draftName } from '@/app/_words/store/arrivalWords';
+import { draftName } from '@/app/_words/store/draftNames';
+import type { Arriving } from '@/app/_words/store/fateWords';
 import { choiceWords, meetingWords } from '@/app/_words/store/meetingWords';
 import type { Choice, DraftMeeting } from '@/lib/copies/arrival';
 import { type Choices, choiceOf } from '@/lib/copies/arrivalGroups';
@@ -14,6 +15,7 @@ import { DraftDifferences } from './DraftDifferences';
 type DraftChoicesProps = Readonly<{
   meetings: readonly DraftMeeting[];
   chosen: Choices;
+  it: Arriving;
   onChoose: (id: string, choice: Choice) => void;
 }>;
 
@@ -21,7 +23,7 @@ type DraftChoicesProps = Readonly<{
 const MOST_SHOWN = 20;
 
 /** Every draft that is not the same, with what differs and what can be chosen. */
-export function DraftChoices({ meetings, chosen, onChoose }: DraftChoicesProps) {
+export function DraftChoices({ meetings, chosen, it, onChoose }: DraftChoicesProps) {
   const [most, setMost] = useState(MOST_SHOWN);
   const formatter = formatterFor(useTextContext());
   const more = meetings.length - most;
@@ -30,7 +32,7 @@ export function DraftChoices({ meetings, chosen, onChoose }: DraftChoicesProps) 
       <ul className={styles.drafts}>
         {meetings.slice(0, most).map((meeting) => (
           <li key={meeting.id} className={styles.draft}>
-            <DraftChoice meeting={meeting} choice={choiceOf(meeting, chosen)} onChoose={onChoose} />
+            <DraftChoice {...{ meeting, it }} choice={choiceOf(meeting, chosen)} onChoose={onChoose} />
           </li>
         ))}
       </ul>
@@ -48,18 +50,19 @@ export function DraftChoices({ meetings, chosen, onChoose }: DraftChoicesProps) 
 type DraftChoiceProps = Readonly<{
   meeting: DraftMeeting;
   choice: Choice;
+  it: Arriving;
   onChoose: (id: string, choice: Choice) => void;
 }>;
 
-function DraftChoice({ meeting, choice, onChoose }: DraftChoiceProps) {
+function DraftChoice({ meeting, choice, it, onChoose }: DraftChoiceProps) {
   const group = useId();
   return (
     <fieldset>
       <legend className={styles.name}>
         <bdi>{draftName(meeting)}</bdi>
       </legend>
-      <p className={styles.state}>{meetingWords[meeting.state]}</p>
-      <DraftDifferences meeting={meeting} />
+      <p className={styles.state}>{meetingWords(it)[meeting.state]}</p>
+      <DraftDifferences {...{ meeting, it }} />
       {meeting.choices.length > 1 && (
         <div className={styles.choices}>
           {meeting.choices.map((one) => (
@@ -70,7 +73,7 @@ function DraftChoice({ meeting, choice, onChoose }: DraftChoiceProps) {
                 checked={one === choice}
                 onChange={() => onChoose(meeting.id, one)}
               />
-              {choiceWords(meeting.state, one)}
+              {choiceWords(meeting.state, one, it)}
             </label>
           ))}
         </div>

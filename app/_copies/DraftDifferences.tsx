@@ -5,6 +5,7 @@ import { FormerThingsContext } from '@/app/_documents/formerThings';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { differenceWords } from '@/app/_words/store/differenceWords';
+import type { Arriving } from '@/app/_words/store/fateWords';
 import type { DraftMeeting } from '@/lib/copies/arrival';
 import { draftDifferences } from '@/lib/copies/draftDifferences';
 import styles from './DraftChoices.module.css';
@@ -12,8 +13,10 @@ import styles from './DraftChoices.module.css';
 /** Places told one by one; the rest is counted. */
 const MOST_TOLD = 8;
 
-/** What differs between the draft here and the one of the copy, place by place. */
-export function DraftDifferences({ meeting: { kind, mine, theirs } }: Readonly<{ meeting: DraftMeeting }>) {
+type DraftDifferencesProps = Readonly<{ meeting: DraftMeeting; it: Arriving }>;
+
+/** What differs between the draft here and the one that arrives, place by place. */
+export function DraftDifferences({ meeting: { kind, mine, theirs }, it }: DraftDifferencesProps) {
   const formatter = formatterFor(useTextContext());
   const { nameOf } = useContext(FormerThingsContext);
   if (mine === null || mine.deletedAt !== undefined || theirs.deletedAt !== undefined) return null;
@@ -29,7 +32,7 @@ export function DraftDifferences({ meeting: { kind, mine, theirs } }: Readonly<{
           <li key={key}>
             {place}
             <span className={styles.sides}>
-              here <bdi>{here}</bdi>, in the copy <bdi>{there}</bdi>
+              here <bdi>{here}</bdi>, in {it} <bdi>{there}</bdi>
             </span>
           </li>
         ))}

@@ -16,8 +16,8 @@ type DropToBringInProps = Readonly<{ workspace: Workspace; children: ReactNode }
 /** A list onto which copies and carried files can be dropped; what would come of one stands beside it. */
 export function DropToBringIn({ workspace, children }: DropToBringInProps) {
   const store = useCopyStore(workspace);
-  const { makeAndWait } = useMakingCopy(store);
-  const arriving = useArriving({ ...store, saveFirst: makeAndWait });
+  const { makeFirst } = useMakingCopy(store);
+  const arriving = useArriving({ ...store, saveFirst: makeFirst });
   const { isOver, zone } = useFileDrop(arriving.look);
   const { kind } = arriving.state;
   const isBeside = kind === 'looked' || kind === 'taking';

@@ -1,41 +1,48 @@
+import type { Loss } from '@/app/_words/store/lossWords';
 import { arrangeArrival } from '@/lib/copies/arrangeArrival';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
+import { type Holdings, holdingsOf } from '@/lib/copies/holdings';
+import { namedFiles } from '@/lib/copies/namedFiles';
 import { kinds } from '@/lib/kinds/kinds';
 import { claimedName } from '@/lib/stored/claimedName';
+import { inForceAmong } from '@/lib/stored/entriesInForce';
+import { holdingsOfPlan } from './holdingsOfPlan';
 
 /** What a preview tells beside what becomes of each draft. */
 interface ArrivalFacts {
-  /** Live drafts here by kind. */
-  readonly hereKinds: Readonly<Record<string, number>>;
+  /** What is here, counted as a copy of it would be. */
+  readonly here: Holdings;
+  readonly inCopy: Holdings;
   /** When anything here was changed last; null where there is nothing. */
   readonly hereChangedAt: number | null;
   readonly isSameDevice: boolean;
 }
 
-/** @returns what is here today. */
-export function arrivalFacts({ here, copy }: ArrivalPlan): ArrivalFacts {
-  const live = [...here.drafts.values()].filter(({ deletedAt }) => deletedAt === undefined);
-  const hereKinds: Record<string, number> = {};
-  for (const { kind } of live) hereKinds[kind] = (hereKinds[kind] ?? 0) + 1;
+/** @returns what is here today, and what is in the copy. */
+export function arrivalFacts(plan: ArrivalPlan): ArrivalFacts {
+  const { here, copy } = plan;
+  const { papers, entries } = here;
+  const drafts = [...here.drafts.values()];
+  const live = drafts.filter(({ deletedAt }) => deletedAt === undefined);
+  const files = namedFiles([...drafts, ...papers, ...entries]).filter(({ sha256 }) => here.files.has(sha256));
   return {
-    hereKinds,
+    here: holdingsOf({ drafts, papers, entries, files }),
+    inCopy: holdingsOfPlan(plan),
     hereChangedAt: live.length === 0 ? null : Math.max(...live.map(({ updatedAt }) => updatedAt)),
     isSameDevice: copy.device !== null && copy.device.id === here.device?.id,
   };
 }
 
-/** What would be lost if the copy took the place of everything. */
-interface ArrivalLoss {
-  readonly goes: readonly { readonly kind: string; readonly name: string | null }[];
-  /** Drafts changed here that would go back to what the copy has. */
-  readonly older: number;
-}
-
-/** @returns the loss, by the sums that the store itself goes by. */
-export function arrivalLoss(plan: ArrivalPlan): ArrivalLoss {
-  const { goes, goesBack } = arrangeArrival(plan, { mode: 'replace' }, kinds);
+/** @returns the loss if the copy took the place of everything, by the sums that the store itself goes by. */
+export function arrivalLoss(plan: ArrivalPlan): Loss {
+  const { goes, goesBack, entries } = arrangeArrival(plan, { mode: 'replace' }, kinds);
+  const coming = new Set(entries.map(({ id }) => id));
+  const uncounted = inForceAmong(plan.here.entries).filter(({ id }) => !coming.has(id));
+  const papers = uncounted.filter(({ kind }) => kind === 'issuing').length;
   return {
     goes: goes.map((draft) => ({ kind: draft.kind, name: claimedName(draft) })),
-    older: goesBack.length,
+    goesBack,
+    papers,
+    notes: uncounted.length - papers,
   };
 }

@@ -3,28 +3,45 @@ import {
   type ArrivalHeadline,
   arrivalHeadline,
   carriedHeadline,
-  draftName,
-  withWords,
+  nothingChanges,
 } from '@/app/_words/store/arrivalWords';
+import { withItWords } from '@/app/_words/store/carriedWords';
+import { damageWords } from '@/app/_words/store/copyFileWords';
+import { draftName } from '@/app/_words/store/draftNames';
+import { arrivingIn } from '@/app/_words/store/fateWords';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
 import type { ArrivalGroup } from '@/lib/copies/arrivalGroups';
+import { holdingsOfPlan } from './holdingsOfPlan';
 
-/** @returns the sentence above a preview: of a whole copy what would come of it, of a carried draft that one first. */
+/**
+ * The sentence above a preview: of a whole copy what would come of it, of a carried draft that one first. Where it is
+ * damaged that stands before all.
+ */
 export function headlineOf(
-  { copy, meetings, counts }: ArrivalPlan,
+  plan: ArrivalPlan,
   groups: readonly ArrivalGroup[],
   formatter: Formatter,
 ): ArrivalHeadline {
+  const damage = damageWords(plan.copy.lacks, formatter);
+  const { bold, rest } = soundHeadline(plan, groups, formatter);
+  if (damage === null) return { bold, rest };
+  const changes = groups.some(({ isChange }) => isChange) || rest !== nothingChanges;
+  return { bold: damage, rest: changes ? `${bold} ${rest}` : `What was read of it is here already, ${rest}` };
+}
+
+// Helpers
+
+function soundHeadline(
+  plan: ArrivalPlan,
+  groups: readonly ArrivalGroup[],
+  formatter: Formatter,
+): ArrivalHeadline {
+  const { copy, meetings, counts } = plan;
   const { of } = copy;
   const main = of === 'everything' ? undefined : meetings.find(({ id }) => id === of.id);
   const fate = groups.find(({ drafts }) => drafts.some(({ id }) => id === main?.id))?.fate;
-  if (of === 'everything' || main === undefined || fate === undefined) {
-    return arrivalHeadline({ groups, ...counts });
+  if (main === undefined || fate === undefined) {
+    return arrivalHeadline({ groups, ...counts }, arrivingIn(of));
   }
-  const others: Record<string, number> = {};
-  for (const meeting of meetings) {
-    // What only stands for a picture is told by the picture.
-    if (meeting.id !== main.id) others[meeting.kind] = (others[meeting.kind] ?? 0) + 1;
-  }
-  return carriedHeadline(draftName(main), withWords(others, formatter), fate);
+  return carriedHeadline(draftName(main), withItWords(main.kind, holdingsOfPlan(plan), formatter), fate);
 }

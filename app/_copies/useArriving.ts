@@ -1,10 +1,11 @@
 'use client';
 
-import { useCallback, useRef, useState } from 'react';
+import { type RefObject, useCallback, useRef, useState } from 'react';
 import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
 import type { ReplaceOutcome } from '@/app/_store/documentsState';
 import type { SaveFailure } from '@/app/_store/saveFailure';
 import { partedWords, takenWords } from '@/app/_words/store/arrivalWords';
+import { arrivingIn } from '@/app/_words/store/fateWords';
 import type { Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
 import type { NotACopy } from '@/lib/copies/copy';
@@ -40,6 +41,8 @@ export interface ArrivalStore extends Pick<CopyActions, 'lookAtCopy' | 'takeCopy
 
 export interface Arriving {
   readonly state: ArrivingState;
+  /** The button that chooses a file: it has the focus again when what came of one is put away. */
+  readonly chooser: RefObject<HTMLButtonElement | null>;
   readonly look: (files: readonly File[]) => void;
   readonly choose: (id: string, choice: Choice) => void;
   readonly take: (mode: 'beside' | 'replace') => void;
@@ -53,6 +56,11 @@ export function useArriving(store: ArrivalStore): Arriving {
   const [state, setState] = useState<ArrivingState>({ kind: 'idle' });
   /** The file chosen last: what is read of an earlier one comes too late. */
   const turn = useRef(0);
+  const chooser = useRef<HTMLButtonElement>(null);
+  const putAway = () => {
+    setState({ kind: 'idle' });
+    chooser.current?.focus();
+  };
   const look = useCallback(
     async (files: readonly File[]) => {
       const [file, ...more] = files;
@@ -85,8 +93,9 @@ export function useArriving(store: ArrivalStore): Arriving {
     if (outcome.state === 'notKept') {
       return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why, unsaved });
     }
+    const { copy, counts } = looked.plan;
     const groups = arrivalGroups(looked.plan, chosen);
-    const taken = takenWords(mode, groups, looked.plan.counts);
+    const taken = takenWords(mode, groups, counts, arrivingIn(copy.of));
     const { newLetter } = outcome;
     const sentence = newLetter === undefined ? taken : `${taken} ${partedWords(newLetter)}`;
     setState({ kind: 'told', sentence, label });
@@ -94,18 +103,19 @@ export function useArriving(store: ArrivalStore): Arriving {
   const label = state.kind === 'told' ? state.label : null;
   return {
     state,
+    chooser,
     look: (files) => void look(files),
     choose: (id, choice) =>
       setState((now) => (now.kind === 'looked' ? { ...now, chosen: { ...now.chosen, [id]: choice } } : now)),
     take: (mode) => void take(mode),
     leave: () => {
       turn.current += 1;
-      setState({ kind: 'idle' });
+      putAway();
     },
     undo:
       label !== null && store.undoLabel === label
         ? () => {
-            setState({ kind: 'idle' });
+            putAway();
             void store.undo();
           }
         : null,

@@ -2,13 +2,15 @@
 
 import { useState } from 'react';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { fileName, saveBlob } from '@/app/_files/saveBlob';
+import { saveBlob } from '@/app/_files/saveBlob';
 import { canShare, shareFile } from '@/app/_files/shareFile';
 import type { CopyActions } from '@/app/_store/copyActions';
 import { formatterFor } from '@/app/_words/formatter';
 import { carriedWords } from '@/app/_words/store/carriedWords';
 import { notInCopyWords } from '@/app/_words/store/copyFileWords';
+import { carriedName } from './copyName';
 import { deviceName } from './deviceName';
+import { holdingsOfPlan } from './holdingsOfPlan';
 
 /** What carrying needs of the documents. */
 export type CarryStore = Pick<CopyActions, 'makeCopy' | 'lookAtCopy'>;
@@ -46,16 +48,16 @@ export function useCarrying(store: CarryStore) {
     setCarrying({ kind: 'making', name: what.name });
     try {
       const made = await store.makeCopy({ kind: what.kind, id: what.id }, deviceName.recall() || null);
-      const file = new File([made.file], fileName(`${what.name}.zip`), { type: 'application/zip' });
+      const file = new File([made.file], carriedName(what.name, new Date()), { type: 'application/zip' });
       // What is told is what can be read of it, and not what was meant.
       const look = await store.lookAtCopy(file);
-      const kinds = look.state === 'copy' ? look.plan.counts.kinds : {};
+      const holds = look.state === 'copy' ? holdingsOfPlan(look.plan) : made.holds;
       const isForSharing = canShare(file);
       if (!isForSharing) saveBlob(file.name, file);
       setCarrying({
         kind: 'ready',
         file,
-        held: carriedWords(what, kinds, file.size, formatter),
+        held: carriedWords(what, holds, file.size, formatter),
         lacks: made.leftOut.length > 0 ? notInCopyWords(made.leftOut, formatter) : null,
         done: isForSharing ? null : 'saved',
       });

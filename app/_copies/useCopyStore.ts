@@ -2,7 +2,6 @@
 
 import { useMemo } from 'react';
 import type { Workspace } from '@/app/_documents/useWorkspace';
-import { contentsOf } from './contentsOf';
 import type { ArrivalStore } from './useArriving';
 import type { CopySource } from './useMakingCopy';
 
@@ -10,7 +9,7 @@ type CopyStore = CopySource & Omit<ArrivalStore, 'saveFirst'>;
 
 /** @returns what copies need of the documents. */
 export function useCopyStore(workspace: Workspace): CopyStore {
-  const { makeCopy, lookAtCopy, takeCopy, undo, undoLabel, documents, papers } = workspace;
+  const { makeCopy, lookAtCopy, takeCopy, undo, undoLabel } = workspace;
   return useMemo(
     () => ({
       makeCopy,
@@ -18,8 +17,7 @@ export function useCopyStore(workspace: Workspace): CopyStore {
       takeCopy,
       undo,
       undoLabel,
-      contents: () => contentsOf({ documents, papers }),
     }),
-    [makeCopy, lookAtCopy, takeCopy, undo, undoLabel, documents, papers],
+    [makeCopy, lookAtCopy, takeCopy, undo, undoLabel],
   );
 }

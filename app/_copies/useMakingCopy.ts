@@ -1,25 +1,22 @@
 'use client';
 
 import { useState } from 'react';
-import { today } from '@/app/_clock/useToday';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBlob } from '@/app/_files/saveBlob';
 import type { CopyActions } from '@/app/_store/copyActions';
 import { formatterFor } from '@/app/_words/formatter';
-import { type Contents, copySavedWords } from '@/app/_words/store/contentsWords';
+import { copySavedWords } from '@/app/_words/store/contentsWords';
 import { notInCopyWords } from '@/app/_words/store/copyFileWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { copyName } from './copyName';
 import { deviceName } from './deviceName';
 
 /** What making a copy needs of the documents. */
-export interface CopySource extends Pick<CopyActions, 'makeCopy'> {
-  /** What is here, to say what the copy holds. */
-  readonly contents: () => Omit<Contents, 'bytes'>;
-}
+export type CopySource = Pick<CopyActions, 'makeCopy'>;
 
 export type CopyMaking =
   | { readonly kind: 'idle' }
-  | { readonly kind: 'making'; readonly pictures: number }
+  | { readonly kind: 'making' }
   | { readonly kind: 'made'; readonly sentence: string; readonly lacks: readonly string[] }
   | { readonly kind: 'failed' };
 
@@ -27,19 +24,18 @@ export type CopyMaking =
 export type CopySaved = 'whole' | 'lacking' | 'failed';
 
 /** Makes a copy of everything and saves it as one file. */
-export function useMakingCopy({ makeCopy, contents }: CopySource) {
+export function useMakingCopy({ makeCopy }: CopySource) {
   const formatter = formatterFor(useTextContext());
   const [making, setMaking] = useState<CopyMaking>({ kind: 'idle' });
-  const make = async (): Promise<CopySaved> => {
-    const held = contents();
-    setMaking({ kind: 'making', pictures: held.pictures });
+  const make = async (isBeforeReplacing = false): Promise<CopySaved> => {
+    setMaking({ kind: 'making' });
     try {
-      const { file, leftOut, notNoted } = await makeCopy('everything', deviceName.recall() || null);
-      const name = `pressminute-${today()}.zip`;
+      const { file, holds, leftOut, notNoted } = await makeCopy('everything', deviceName.recall() || null);
+      const name = copyName(new Date(), isBeforeReplacing);
       saveBlob(name, file);
       setMaking({
         kind: 'made',
-        sentence: copySavedWords(name, { ...held, bytes: file.size }, formatter),
+        sentence: copySavedWords(name, { holds, bytes: file.size }, formatter),
         lacks: [
           ...(leftOut.length > 0 ? [notInCopyWords(leftOut, formatter)] : []),
           ...(notNoted === null
@@ -55,5 +51,12 @@ export function useMakingCopy({ makeCopy, contents }: CopySource) {
       return 'failed';
     }
   };
-  return { making, make: () => void make(), seen: () => setMaking({ kind: 'idle' }), makeAndWait: make };
+  return {
+    making,
+    make: () => void make(),
+    seen: () => setMaking({ kind: 'idle' }),
+    makeAndWait: () => make(),
+    /** Of what is about to make way for another copy. */
+    makeFirst: () => make(true),
+  };
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { type ReactNode, useRef } from 'react';
+import { type ReactNode, type RefObject, useRef } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import styles from './FileChooser.module.css';
@@ -15,20 +15,23 @@ type FileChooserProps = Readonly<{
   accept: string;
   onFiles: (files: readonly File[]) => void;
   kind?: 'strong' | 'plain';
+  /** The button itself, for whoever gives it the focus back. */
+  place?: RefObject<HTMLButtonElement | null>;
   children?: ReactNode;
 }>;
 
 /** Where a file is chosen or dropped. */
-export function FileChooser({ button, label, accept, onFiles, kind = 'plain', children }: FileChooserProps) {
+export function FileChooser(props: FileChooserProps) {
+  const { button, label, accept, onFiles, kind = 'plain', place, children } = props;
   const input = useRef<HTMLInputElement>(null);
   const { isOver, zone } = useFileDrop(onFiles);
   return (
     <div className={classes(styles.zone, isOver && styles.over)} {...zone}>
       <div className={styles.ways}>
-        <Button kind={kind} onPress={() => input.current?.click()}>
+        <Button kind={kind} ref={place} onPress={() => input.current?.click()}>
           {button}
         </Button>
-        <span className={styles.hint}>or drop it here</span>
+        <span className={classes(styles.hint, styles.drop)}>or drop it here</span>
         <input
           ref={input}
           className="visuallyHidden"

@@ -53,6 +53,7 @@ export function FrameStatus({ place }: FrameStatusProps) {
                       ? { kind: 'keeping' }
                       : { kind: 'notKept', why: saveFailureWords[kept.why] }
                 }
+                leadsToCopies={standing.state !== 'nothingOwn'}
                 onRetry={() => void retry()}
               />
             )}

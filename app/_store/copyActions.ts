@@ -1,11 +1,13 @@
 import type { ArrivalChoice, ArrivalPlan } from '@/lib/copies/arrival';
 import type { LackingFile, NotACopy } from '@/lib/copies/copy';
+import type { Holdings } from '@/lib/copies/holdings';
 import type { ReplaceOutcome } from './documentsState';
 import type { SaveFailure } from './saveFailure';
 
 /** A copy as it is handed to the maker. */
 export interface CopyMade {
   readonly file: Blob;
+  readonly holds: Holdings;
   /** Files that are named and not in it. */
   readonly leftOut: readonly LackingFile[];
   /** Why it could not be noted that the copy was made; null where it was. The copy is whole all the same. */

@@ -1,5 +1,6 @@
 import { type CopyAsked, contentOf } from '@/lib/copies/contentOf';
 import type { LackingFile } from '@/lib/copies/copy';
+import { holdingsOf } from '@/lib/copies/holdings';
 import { lastingEntries } from '@/lib/copies/lastingEntries';
 import { writeCopy } from '@/lib/copies/writeCopy';
 import { fileIdsIn } from '@/lib/stored/fileIds';
@@ -45,7 +46,11 @@ export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: Mak
     if (asked === 'everything') await noteLastCopy(tx, madeAt);
   });
   if (noted.ok && asked === 'everything') core.hold({ lastCopyAt: madeAt });
-  return { file, leftOut, notNoted: noted.ok ? core.connection.onlyInMemory() : noted.problem };
+  const { content } = outgoing;
+  const missing = new Set(leftOut.map(({ sha256 }) => sha256));
+  const files = content.files.filter(({ sha256 }) => !missing.has(sha256));
+  const holds = holdingsOf({ ...content, files });
+  return { file, holds, leftOut, notNoted: noted.ok ? core.connection.onlyInMemory() : noted.problem };
 }
 
 /** Entries that wait go out under the ids they will be written under, so that the copy and the device mean the same. */

@@ -141,7 +141,7 @@ export const workshopSections: readonly WorkshopSection[] = [
   {
     id: 'device',
     heading: 'This device',
-    line: 'its name, its letter, its clock',
+    line: 'its name, its letter',
     body: ({ workspace: { device, clockBehind } }) => (
       <ThisDevice letter={device?.letter ?? null} clockBehind={clockBehind} />
     ),

@@ -4,6 +4,7 @@ import { neededDocuments, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Arrival, ArrivalChoice, ArrivalPlan, Choice, DraftMeeting } from './arrival';
 import { comingEntries } from './comingEntries';
+import type { CopyScope } from './copy';
 import { idOfDouble, keyOfDouble, linkedToDoubles, namedAsDouble } from './doubles';
 import { withExchange } from './lineage';
 import { namedFiles } from './namedFiles';
@@ -24,7 +25,7 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
       choice === 'both' ? [[keyOfDouble(kind, theirs.id), idOfDouble(theirs)] as const] : [],
     ),
   );
-  const coming = chosen.flatMap((one) => draftOf(one, { mode: how.mode, doubles, registry }));
+  const coming = chosen.flatMap((one) => draftOf(one, { mode: how.mode, of: copy.of, doubles, registry }));
   const drafts = withNamedParts(coming, plan, registry);
   const entries = comingEntries(copy, chosen, how.mode);
   const unreadable = copy.unreadable
@@ -73,9 +74,11 @@ function draftOf(
   { meeting: { id, kind, state, theirs, merged }, choice }: Chosen,
   {
     mode,
+    of,
     ...linking
   }: {
     readonly mode: ArrivalChoice['mode'];
+    readonly of: CopyScope;
     readonly doubles: ReadonlyMap<string, string>;
     readonly registry: Registry;
   },
@@ -85,7 +88,7 @@ function draftOf(
   const snapshot = snapshotOf(theirs);
   const body = linkedToDoubles(kind, snapshot.body, linking);
   return choice === 'both'
-    ? [{ id: idOfDouble(theirs), kind, snapshot: { ...snapshot, body: namedAsDouble(body) } }]
+    ? [{ id: idOfDouble(theirs), kind, snapshot: { ...snapshot, body: namedAsDouble(body, of) } }]
     : [{ id, kind, snapshot: { ...snapshot, body } }];
 }
 

@@ -2,6 +2,7 @@ import { entryOf, type Registry } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Stored } from '@/shared/schemas/stored';
 import { setIn } from '@/shared/setIn';
+import type { CopyScope } from './copy';
 import { hashOfJson } from './exchanged';
 
 /** The id under which theirs comes beside mine: made of what it holds, so that it comes once however often it is taken in. */
@@ -11,13 +12,13 @@ export const idOfDouble = ({ kind, id, body }: Pick<Stored, 'kind' | 'id' | 'bod
 /** As long as the ids that are drawn at random. */
 const ID_DIGITS = 32;
 const LONGEST_NAME = 120;
-const FROM_THE_COPY = ', from the copy';
 
 /** @returns a body whose name says where it comes from; one without a name as it is. */
-export const namedAsDouble = (body: unknown): unknown =>
-  isPlainObject(body) && typeof body.name === 'string'
-    ? { ...body, name: `${body.name.slice(0, LONGEST_NAME - FROM_THE_COPY.length)}${FROM_THE_COPY}` }
-    : body;
+export function namedAsDouble(body: unknown, of: CopyScope): unknown {
+  if (!isPlainObject(body) || typeof body.name !== 'string') return body;
+  const from = of === 'everything' ? ', from the copy' : ', from the other device';
+  return { ...body, name: `${body.name.slice(0, LONGEST_NAME - from.length)}${from}` };
+}
 
 /** @returns a body that names the doubles in place of what they were doubled from. */
 export function linkedToDoubles(

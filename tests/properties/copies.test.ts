@@ -268,6 +268,17 @@ describe('a job that two devices share', () => {
     const second = await take(first.device, bytes, { mode: 'beside' }, smallKinds);
     expect(seenOn(second.device)).toEqual(seenOn(first.device));
   });
+
+  it('says of one that was carried that it is from the other device', async () => {
+    const { laptop, phone } = await both();
+    const named = (name: string) => (job: SmallJob) => ({ ...job, name });
+    const carried = { kind: 'job', id: 'job-1' };
+    const { bytes } = await leave(edited(phone, 'job-1', named('Ann'), 60), carried, smallKinds);
+    const mine = edited(laptop, 'job-1', named('Ben'), 70);
+    const { device } = await take(mine, bytes, { mode: 'beside' }, smallKinds);
+    const names = [...device.here.drafts.values()].map(({ body }) => (body as SmallJob).name);
+    expect(names).toContain('Ann, from the other device');
+  });
 });
 
 describe('entries of two devices', () => {

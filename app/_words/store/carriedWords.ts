@@ -1,15 +1,24 @@
 import type { Formatter } from '@/app/_words/formatter';
-import { withWords } from './arrivalWords';
+import type { Holdings } from '@/lib/copies/holdings';
 import { bytesWords } from './bytesWords';
+import { holdingParts } from './contentsWords';
 
-/** @returns what a carried file holds: “It holds Club shirts, with 1 blank and 2 pictures, 3 MB.” */
+/** @returns what hangs on a carried draft, counted: “2 blanks and 3 artworks”. */
+export function withItWords(kind: string, holds: Holdings, formatter: Pick<Formatter, 'count'>): string {
+  const kinds = { ...holds.kinds, [kind]: Math.max(0, (holds.kinds[kind] ?? 0) - 1) };
+  const parts = holdingParts({ ...holds, kinds }, formatter);
+  return ((kinds.workshop ?? 0) > 0 ? [...parts, 'your rates'] : parts)
+    .join(', ')
+    .replace(/, ([^,]*)$/, ' and $1');
+}
+
+/** @returns what a carried file holds: “It holds Club shirts, with 1 blank and 2 artworks, 3 MB.” */
 export function carriedWords(
   what: { readonly kind: string; readonly name: string },
-  kinds: Readonly<Record<string, number>>,
+  holds: Holdings,
   bytes: number,
   formatter: Pick<Formatter, 'count' | 'number'>,
 ): string {
-  const others = { ...kinds, [what.kind]: Math.max(0, (kinds[what.kind] ?? 0) - 1) };
-  const withIt = withWords(others, formatter);
+  const withIt = withItWords(what.kind, holds, formatter);
   return `It holds ${what.name}${withIt === '' ? '' : `, with ${withIt}`}, ${bytesWords(bytes, formatter)}.`;
 }

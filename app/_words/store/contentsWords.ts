@@ -1,37 +1,45 @@
 import type { Formatter } from '@/app/_words/formatter';
+import type { Holdings } from '@/lib/copies/holdings';
 import { bytesWords } from './bytesWords';
 
-/** How much of each there is in a copy; `bytes` null where that is not known. */
-export interface Contents {
-  readonly jobs: number;
-  readonly lists: number;
-  readonly blanks: number;
-  readonly pictures: number;
-  readonly papers: number;
-  readonly bytes: number | null;
+type Counting = Pick<Formatter, 'count' | 'number'>;
+
+const kindsInOrder = [
+  ['job', 'job'],
+  ['priceList', 'list'],
+  ['blank', 'blank'],
+  ['artwork', 'artwork'],
+] as const;
+
+/** @returns how much of each there is; what there is none of is left out, and so are the rates, which are always there. */
+export function holdingParts(
+  { kinds, papers, notes, files }: Holdings,
+  formatter: Pick<Formatter, 'count'>,
+): readonly string[] {
+  const counted = [
+    ...kindsInOrder.map(([kind, word]) => [kinds[kind] ?? 0, word] as const),
+    [papers, 'paper'] as const,
+    [notes, 'note'] as const,
+    [files, 'picture file'] as const,
+  ];
+  return counted.flatMap(([count, one]) => (count > 0 ? [formatter.count(count, one)] : []));
 }
 
 /**
- * What a copy holds, in one line; what there is none of is left out.
+ * What a copy holds, in one line.
  *
- * @example contentsWords(contents, formatter) // '9 jobs, 2 lists, 14 pictures, 31 MB'
+ * @param bytes null where that is not told
+ * @example contentsWords(holdings, 31_000_000, formatter) // '9 jobs, 2 lists, 14 artworks, 31 MB'
  */
-export function contentsWords(contents: Contents, formatter: Pick<Formatter, 'count' | 'number'>): string {
-  const counted: readonly (readonly [number, string])[] = [
-    [contents.jobs, 'job'],
-    [contents.lists, 'list'],
-    [contents.blanks, 'blank'],
-    [contents.pictures, 'picture'],
-    [contents.papers, 'paper'],
-  ];
-  const words = counted.flatMap(([count, one]) => (count > 0 ? [formatter.count(count, one)] : []));
-  const size = contents.bytes === null ? [] : [bytesWords(contents.bytes, formatter)];
+export function contentsWords(holdings: Holdings, bytes: number | null, formatter: Counting): string {
+  const words = holdingParts(holdings, formatter);
+  const size = bytes === null ? [] : [bytesWords(bytes, formatter)];
   return [...(words.length === 0 ? ['your rates'] : words), ...size].join(', ');
 }
 
 /** @returns that a copy was saved, under which name, and what it holds. */
 export const copySavedWords = (
   name: string,
-  contents: Contents,
-  formatter: Pick<Formatter, 'count' | 'number'>,
-): string => `Saved as ${name}: ${contentsWords(contents, formatter)}.`;
+  { holds, bytes }: { readonly holds: Holdings; readonly bytes: number },
+  formatter: Counting,
+): string => `Saved as ${name}: ${contentsWords(holds, bytes, formatter)}.`;

@@ -36,6 +36,22 @@ export function notACopyWords(why: NotACopy, formatter: Pick<Formatter, 'number'
 /** Sentences about single files; the rest is counted. */
 const MOST_NAMED = 3;
 
+/** @returns whether records are missing, or may be: then it must not take the place of everything. */
+export const lacksRecords = ({ records, endsEarly }: CopyLacks): boolean =>
+  records.of === null || records.found < records.of || endsEarly;
+
+/** @returns how much of a damaged copy could be read, to stand above all else; null where every record was. */
+export function damageWords(
+  { records: { found, of }, endsEarly }: CopyLacks,
+  formatter: Pick<Formatter, 'count' | 'number'>,
+): string | null {
+  if (of === null) return `Part of it could be read: ${formatter.count(found, 'record')}.`;
+  if (found < of) {
+    return `${shareWords(found / of)} of it could be read: ${formatter.number(found)} of ${formatter.count(of, 'record')}.`;
+  }
+  return endsEarly ? 'Its end is missing, though all its records could be read.' : null;
+}
+
 /** @returns what a copy should hold and does not, a sentence a kind of lack; none where it is whole. */
 export function lacksWords(
   lacks: CopyLacks,
@@ -45,11 +61,8 @@ export function lacksWords(
   const sentences: string[] = [];
   const isShort = records.of !== null && records.found < records.of;
   if (endsEarly) sentences.push('The file ends before its end: it was not fetched or sent whole.');
-  if (isShort || endsEarly) {
-    const of = records.of === null ? '' : ` of ${formatter.number(records.of)}`;
-    sentences.push(
-      `${formatter.number(records.found)}${of} ${records.found === 1 && of === '' ? 'record' : 'records'} could be read, and can be taken; the rest is not in it.`,
-    );
+  if (isShort) {
+    sentences.push('What could be read can be brought in beside what is here; the rest is not in it.');
   }
   for (const why of ['missing', 'damaged', 'tooLarge', 'leftOut'] as const) {
     const files = lacks.files.filter((file) => file.why === why);
@@ -67,6 +80,12 @@ export function notInCopyWords(files: readonly LackingFile[], formatter: Pick<Fo
 }
 
 // Helpers
+
+function shareWords(share: number): string {
+  if (share === 0.5) return 'Half';
+  if (share > 0.45 && share < 0.55) return 'About half';
+  return share < 0.5 ? 'Less than half' : share < 0.9 ? 'More than half' : 'Most';
+}
 
 function fileLacks(why: LackingFile['why'], isOne: boolean): string {
   switch (why) {

@@ -1,23 +1,24 @@
 import type { Choice, MeetingState } from '@/lib/copies/arrival';
+import type { Arriving } from './fateWords';
 
-/** How a draft of a copy stands to the one here. */
-export const meetingWords: Readonly<Record<MeetingState, string>> = {
+/** @returns how a draft that arrives stands to the one here. */
+export const meetingWords = (it: Arriving): Readonly<Record<MeetingState, string>> => ({
   same: 'The same on both sides.',
-  new: 'Only in the copy.',
+  new: `Only in ${it}.`,
   comesBack: 'It was removed here.',
-  removedThere: 'It was removed where the copy was made.',
-  newerThere: 'It was changed where the copy was made; what is here is what that started from.',
-  newerHere: 'It was changed here; what the copy has is what that started from.',
+  removedThere: `It was removed where ${it} was made.`,
+  newerThere: `It was changed where ${it} was made; what is here is what that started from.`,
+  newerHere: `It was changed here; what ${it} has is what that started from.`,
   merged: 'It was changed on both sides, in different places.',
   clash: 'It was changed on both sides, or nobody can tell which is the newer.',
-  doubled: 'It was changed on both sides; the one of the copy came in beside yours before.',
-};
+  doubled: `It was changed on both sides; the one of ${it} came in beside yours before.`,
+});
 
-const usual: Readonly<Record<Choice, string>> = {
+const usual = (it: Arriving): Readonly<Record<Choice, string>> => ({
   mine: 'Keep mine',
-  theirs: 'Take the copy’s',
+  theirs: `Take ${it}’s`,
   both: 'Keep both',
-};
+});
 
 /** Where a choice does something else than it says elsewhere. */
 const special: Readonly<Partial<Record<MeetingState, Partial<Record<Choice, string>>>>> = {
@@ -28,5 +29,5 @@ const special: Readonly<Partial<Record<MeetingState, Partial<Record<Choice, stri
 };
 
 /** @returns what a choice is called for a draft that stands so. */
-export const choiceWords = (state: MeetingState, choice: Choice): string =>
-  special[state]?.[choice] ?? usual[choice];
+export const choiceWords = (state: MeetingState, choice: Choice, it: Arriving): string =>
+  special[state]?.[choice] ?? usual(it)[choice];

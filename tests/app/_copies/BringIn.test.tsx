@@ -102,6 +102,7 @@ describe('a copy that is looked at', () => {
     await choose();
     await userEvent.click(await screen.findByRole('button', { name: 'Leave everything as it is' }));
     expect(screen.queryByRole('region')).toBeNull();
+    expect(button('Bring a file in')).toHaveFocus();
     expect(takeCopy).not.toHaveBeenCalled();
   });
 
@@ -185,6 +186,54 @@ describe('a copy that is looked at', () => {
     },
   );
 
+  it('does not pass for whole where half of it is lost and the rest is here already', async () => {
+    const lacks = { endsEarly: true, records: { found: 14, of: 28 } };
+    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], lacks })));
+    await choose();
+    await screen.findByRole('heading', {
+      name: 'Half of it could be read: 14 of 28 records. What was read of it is here already, nothing would change',
+    });
+    expect(screen.queryByRole('button', { name: /in place of all/ })).toBeNull();
+  });
+
+  it('counts on its button all that comes in, papers and notes too', async () => {
+    enter(found(aPlan({ meetings: [aMeeting('new', 'Slate trial')], newPapers: 2, newEntries: 3 })));
+    await choose();
+    await screen.findByRole('heading', {
+      name: 'One job would come in, two papers that went out and three notes of what happened would come in, nothing here would go',
+    });
+    expect(button('Bring the six in')).toBeVisible();
+  });
+
+  it('says what is lost in its place, each with its own names, and keeps the focus', async () => {
+    const meetings = [
+      aMeeting('newerHere', 'Rates', { kind: 'workshop' }),
+      aMeeting('newerHere', 'Fern', { kind: 'artwork' }),
+    ];
+    enter(found(aPlan({ meetings, onlyHere: [aDraft('new', 'New job')] })));
+    await choose();
+    await userEvent.click(await screen.findByRole('button', { name: 'Put the copy in place of all this' }));
+    const loss = screen.getByText(/^All this makes way for the copy/);
+    expect(loss).toHaveTextContent('It loses one job: New job.');
+    expect(loss).toHaveTextContent(
+      'It takes two things that changed here back to what the copy has: your rates, artwork Fern.',
+    );
+    expect(loss.parentElement).toHaveFocus();
+    await userEvent.click(button('Keep what is here'));
+    expect(button('Put the copy in place of all this')).toHaveFocus();
+  });
+
+  it('names in one list every kind or none', async () => {
+    const meetings = [
+      aMeeting('newerHere', 'Fern', { kind: 'artwork' }),
+      aMeeting('newerHere', 'Club shirts'),
+      aMeeting('newerHere', 'Star', { kind: 'artwork' }),
+    ];
+    enter(found(aPlan({ meetings })));
+    await choose();
+    expect(await screen.findByText('artworks Fern, Star, job Club shirts')).toBeVisible();
+  });
+
   it('says what a damaged one lacks, and can still be taken', async () => {
     const lacks = {
       endsEarly: true,
@@ -194,9 +243,14 @@ describe('a copy that is looked at', () => {
     enter(found(aPlan({ meetings: [aMeeting('new', 'Slate trial')], lacks })));
     await choose();
     expect(await screen.findByText(/The file ends before its end/)).toBeVisible();
+    // 31 of 40 is 77.5 %.
     expect(
-      screen.getByText('31 of 40 records could be read, and can be taken; the rest is not in it.'),
+      screen.getByRole('heading', {
+        name: 'More than half of it could be read: 31 of 40 records. One job would come in, nothing here would go',
+      }),
     ).toBeVisible();
+    expect(screen.queryByRole('button', { name: /in place of all/ })).toBeNull();
+    expect(screen.getByText(/^It cannot be put in place of all this/)).toBeVisible();
     expect(screen.getByText(/“fern.png” is damaged in it and left out/)).toBeVisible();
     await userEvent.click(button('Bring it in'));
     expect(await screen.findByText('One job came in.')).toBeVisible();
@@ -227,11 +281,20 @@ describe('one thing that was carried', () => {
     await choose();
     expect(
       await screen.findByRole('heading', {
-        name: 'Ramblers Club shirts, with 2 blanks and 3 pictures, is new here',
+        name: 'Ramblers Club shirts, with 2 blanks and 3 artworks, is new here',
       }),
     ).toBeVisible();
     expect(screen.queryByText('Here, today')).toBeNull();
     expect(screen.queryByRole('button', { name: /in place of all/ })).toBeNull();
+  });
+
+  it('is called a file, and tells nothing of what else is here', async () => {
+    const meetings = [aMeeting('newerThere', 'Ramblers Club shirts')];
+    enter(found(aPlan({ of, meetings, onlyHere: [aDraft('two', 'Two')] })));
+    await choose();
+    expect(await screen.findByText('is newer in the file and is taken')).toBeVisible();
+    expect(screen.queryByText(/only here/)).toBeNull();
+    expect(screen.queryByText(/the copy/)).toBeNull();
   });
 
   it('says that both are kept where both devices changed it', async () => {
@@ -255,7 +318,9 @@ describe('a file that cannot be taken', () => {
   ] as const)('is told before anything is asked: %j', async (why, words) => {
     enter({ state: 'notACopy', why });
     await choose();
-    expect(await screen.findByText(words)).toHaveTextContent(/Nothing here was changed\.$/);
+    const told = await screen.findByText(words);
+    expect(told).toHaveTextContent(/Nothing here was changed\.$/);
+    expect(told.parentElement).toHaveFocus();
     expect(screen.queryByRole('region')).toBeNull();
   });
 

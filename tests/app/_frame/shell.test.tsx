@@ -53,6 +53,12 @@ describe('SaveStatus', () => {
     expect(screen.queryByRole('alert')).not.toBeInTheDocument();
   });
 
+  it('leads to the copies where there is something that a copy would save', () => {
+    render(<SaveStatus kept={{ kind: 'kept', at: '14:02' }} leadsToCopies />);
+    const link = screen.getByRole('link', { name: 'Kept on this device: make a copy' });
+    expect(link).toHaveAttribute('href', '/workshop#copies');
+  });
+
   it('says aloud when it was not, why, and lets it be tried again', async () => {
     const onRetry = vi.fn();
     render(<SaveStatus kept={{ kind: 'notKept', why: 'The disk is full.' }} onRetry={onRetry} />);
