@@ -33,6 +33,8 @@ const grades = stockGrades.map((value) => ({ value, label: gradeWords[value] }))
 /** What happened to the blanks of one size: how many, and why; everything else is folded away. */
 export function NoteForm({ size, piles, shops, currency, formatter, onNote }: NoteFormProps) {
   const [draft, setDraft] = useState(freshDraft);
+  /** Noted without a figure: the field says that it wants one. */
+  const [isAsked, setAsked] = useState(false);
   const many = useId();
   // Opened to be typed in.
   useEffect(() => focusById(many), [many]);
@@ -45,8 +47,12 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
     <EntryForm
       className={styles.form}
       label={`Note for ${size}`}
-      missing={missing}
-      onEnter={() => quantity !== null && onNote({ ...draft, quantity })}
+      missing={quantity === null ? undefined : missing}
+      onEnter={() => {
+        if (quantity !== null) return onNote({ ...draft, quantity });
+        setAsked(true);
+        focusById(many);
+      }}
     >
       <FieldGroup pairs>
         <ChoiceField<StockAct>
@@ -63,7 +69,7 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           value={quantity}
           {...{ min: 0, max: 1e6, decimals: 0 }}
           hint={hint}
-          caution={caution}
+          caution={quantity === null && isAsked ? missing : caution}
           onCommit={(value) => set({ quantity: value })}
         />
         {act === 'moved' && (
@@ -79,6 +85,9 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           </>
         )}
       </FieldGroup>
+      <Button type="submit" kind="strong" blockedBy={quantity === null ? undefined : missing}>
+        Note it
+      </Button>
       <Fold
         summary="Place, grade, lot"
         line={act === 'bought' ? 'and what one cost' : 'home, first grade, no lot named'}
@@ -118,9 +127,6 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           )}
         </FieldGroup>
       </Fold>
-      <Button type="submit" kind="strong" blockedBy={missing}>
-        Note it
-      </Button>
     </EntryForm>
   );
 }
