@@ -14,6 +14,8 @@ type BlankLineProps = Readonly<{
 /** A blank in one line: its colour, its cloth or coating, its sizes, its lowest price, what is there. */
 export function BlankLine({ blank, workshop, onHand }: BlankLineProps) {
   const counted = blank.sizes.flatMap(({ name }) => (Object.hasOwn(onHand, name) ? [onHand[name] ?? 0] : []));
+  // More went out than came in: what lies there is not known.
+  const lying = counted.filter((count) => count >= 0);
   const formatter = formatterFor(workshop);
   const prices = blank.sizes.flatMap(({ price }) => (price === null ? [] : [price.value]));
   const words = [
@@ -27,9 +29,12 @@ export function BlankLine({ blank, workshop, onHand }: BlankLineProps) {
         ]),
     formatter.count(blank.sizes.length, 'size'),
     prices.length === 0 ? 'no price yet' : `from ${formatter.money(Math.min(...prices))}`,
-    ...(counted.length === 0
+    ...(lying.length === 0
       ? []
-      : [`${formatter.number(counted.reduce((sum, count) => sum + count, 0))} at home`]),
+      : [`${formatter.number(lying.reduce((sum, count) => sum + count, 0))} at home`]),
+    ...(lying.length === counted.length
+      ? []
+      : [`${formatter.count(counted.length - lying.length, 'size')} to count`]),
   ];
   return (
     <>

@@ -77,7 +77,7 @@ function Blanks({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
             <BlankEditor fields={blankFields(workspace, id, blank)} />
             <div className={styles.ends}>
               <Button kind="quiet" onPress={() => add({ ...blank, name: `${blank.name}, copy` })}>
-                Copy <span className="visuallyHidden">{blank.name}</span>
+                Duplicate <span className="visuallyHidden">{blank.name}</span>
               </Button>
               <Carry store={workspace} what={{ kind: 'blank', id, name: blank.name }} isOneOfMany />
               <RemoveButton

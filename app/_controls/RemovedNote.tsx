@@ -7,11 +7,13 @@ import styles from './RemovedNote.module.css';
 type RemovedNoteProps = Readonly<{
   /** What has just gone; null where nothing has, or where undo would take back something else by now. */
   what: string | null;
+  /** An entry is taken back, anything else removed. */
+  isEntry?: boolean;
   onUndo: () => void;
 }>;
 
 /** Says that something is gone and takes the focus it had, with the way back. */
-export function RemovedNote({ what, onUndo }: RemovedNoteProps) {
+export function RemovedNote({ what, isEntry = false, onUndo }: RemovedNoteProps) {
   const note = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (what !== null) note.current?.focus();
@@ -20,8 +22,10 @@ export function RemovedNote({ what, onUndo }: RemovedNoteProps) {
     <div ref={note} className={styles.note} tabIndex={-1} role="status">
       {what !== null && (
         <>
-          <p>“{what}” is removed.</p>
-          <Button onPress={onUndo}>Bring it back</Button>
+          <p>
+            “{what}” is {isEntry ? 'taken back' : 'removed'}.
+          </p>
+          <Button onPress={onUndo}>{isEntry ? 'Count it again' : 'Bring it back'}</Button>
         </>
       )}
     </div>

@@ -1,7 +1,7 @@
 'use client';
 
 import Link from 'next/link';
-import { memo } from 'react';
+import { memo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { formatterFor } from '@/app/_words/formatter';
@@ -29,11 +29,12 @@ export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }
   const { id, job } = kept;
   const formatter = formatterFor(workshop);
   const name = <span className="visuallyHidden">{job.name}</span>;
+  const [isMore, setMore] = useState(false);
   const isAway = job.archivedOn !== null;
   return (
     <tr className={isAway ? styles.away : undefined}>
       <th scope="row" className={styles.job}>
-        <Link className={styles.name} href={`/jobs/${id}`}>
+        <Link className={styles.name} href={`/jobs/${id}`} prefetch={false}>
           <bdi>{job.name}</bdi>
         </Link>
         {isAway && <span className={styles.under}>put away on {formatter.day(job.archivedOn ?? '')}</span>}
@@ -95,21 +96,28 @@ export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }
       </td>
       <td className={styles.acts}>
         <Button kind="quiet" onPress={() => actions.copy(kept)}>
-          Copy {name}
-        </Button>
-        <Button
-          kind="quiet"
-          spoken={`Carry ${job.name} to another device`}
-          onPress={() => actions.carry(kept)}
-        >
-          Carry
+          Duplicate {name}
         </Button>
         <Button kind="quiet" onPress={() => actions.putAway(kept, !isAway)}>
           {isAway ? 'Bring back' : 'Put away'} {name}
         </Button>
-        <Button kind="quiet" onPress={() => actions.remove(kept)}>
-          Remove {name}
+        <Button kind="quiet" expanded={isMore} onPress={() => setMore(!isMore)}>
+          More <span className="visuallyHidden">for {job.name}</span>
         </Button>
+        {isMore && (
+          <span className={styles.moreActs}>
+            <Button
+              kind="quiet"
+              spoken={`Carry ${job.name} to another device`}
+              onPress={() => actions.carry(kept)}
+            >
+              Carry
+            </Button>
+            <Button kind="quiet" onPress={() => actions.remove(kept)}>
+              Remove {name}
+            </Button>
+          </span>
+        )}
       </td>
     </tr>
   );

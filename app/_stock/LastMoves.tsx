@@ -18,7 +18,7 @@ const NEWEST = 5;
 
 type LastMovesProps = Readonly<{ workspace: ReadyWorkspace; blankId: string }>;
 
-/** What was noted of a blank, newest first. An entry never changes: it can be taken back, and undo brings it back. */
+/** What was noted of a blank, newest first. An entry never changes: it can be taken back, and counted again by undo. */
 export function LastMoves({ workspace, blankId }: LastMovesProps) {
   const [removed, setRemoved] = useState<string | null>(null);
   const { stockMove, stockTransfer, stockCount } = workspace.entries;
@@ -67,6 +67,7 @@ export function LastMoves({ workspace, blankId }: LastMovesProps) {
         </Disclosure>
       )}
       <RemovedNote
+        isEntry
         what={removed !== null && workspace.undoLabel === removed ? removed.replace(/^Take back /, '') : null}
         onUndo={() => void workspace.undo()}
       />

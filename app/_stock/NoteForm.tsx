@@ -47,6 +47,8 @@ const grades = stockGrades.map((value) => ({ value, label: gradeWords[value] }))
 /** What happened to the blanks of one size: how many, and why; everything else is folded away. */
 export function NoteForm({ size, piles, shops, currency, formatter, onNote }: NoteFormProps) {
   const [draft, setDraft] = useState(freshDraft);
+  /** Noted without a figure: the field says that it wants one. */
+  const [isAsked, setAsked] = useState(false);
   const many = useId();
   // Opened to be typed in.
   useEffect(() => focusById(many), [many]);
@@ -59,8 +61,12 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
     <EntryForm
       className={styles.form}
       label={`Note for ${size}`}
-      missing={missing}
-      onEnter={() => quantity !== null && onNote({ ...draft, quantity })}
+      missing={quantity === null ? undefined : missing}
+      onEnter={() => {
+        if (quantity !== null) return onNote({ ...draft, quantity });
+        setAsked(true);
+        focusById(many);
+      }}
     >
       <FieldGroup pairs>
         <ChoiceField<StockAct>
@@ -77,7 +83,7 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           value={quantity}
           {...numberLimits(blanksNotedSchema, [])}
           hint={hint}
-          caution={caution}
+          caution={quantity === null && isAsked ? missing : caution}
           onCommit={(value) => set({ quantity: value })}
         />
         {act === 'moved' && (
@@ -93,6 +99,9 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           </>
         )}
       </FieldGroup>
+      <Button type="submit" kind="strong" blockedBy={quantity === null ? undefined : missing}>
+        Note it
+      </Button>
       <Fold
         summary="Place, grade, lot"
         line={act === 'bought' ? 'and what one cost' : 'home, first grade, no lot named'}
@@ -132,9 +141,6 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           )}
         </FieldGroup>
       </Fold>
-      <Button type="submit" kind="strong" blockedBy={missing}>
-        Note it
-      </Button>
     </EntryForm>
   );
 }

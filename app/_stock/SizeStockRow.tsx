@@ -49,6 +49,8 @@ export function SizeStockRow({ workspace, blankId, size }: SizeStockRowProps) {
           ))}
         </span>
         <Button
+          kind={isOpen ? 'quiet' : 'plain'}
+          expanded={isOpen}
           spoken={isOpen ? `Close the note for ${size}` : `Count or note ${size}`}
           onPress={() => setOpen(!isOpen)}
         >

@@ -22,18 +22,18 @@ type InkEntriesProps = Readonly<{
   printDays: ReadonlySet<string>;
 }>;
 
-/** Everything noted of ink, newest first. What is taken back stays kept beneath, so that undo brings it back. */
+/** Everything noted of ink, newest first. What is taken back stays kept beneath, so that undo has it counted again. */
 export function InkEntries({ fields, record, reading, printDays }: InkEntriesProps) {
   const { workspace } = fields;
   const formatter = formatterFor(useTextContext());
   const whole = useRef<HTMLDivElement>(null);
-  const [removed, setRemoved] = useState<string | null>(null);
+  const [takenBack, setTakenBack] = useState<string | null>(null);
   const farOff = new Set(reading.refills.filter((refill) => refill.isFarOff).map(({ day }) => day));
   const entries = newestFirst(record);
-  const remove = (noted: InkNoted, name: string) => {
-    const label = `Remove ${name}`;
+  const takeBack = (noted: InkNoted, name: string) => {
+    const label = `Take back ${name}`;
     workspace.note(label, [{ kind: 'takeBack', body: { entryId: noted.id } }]);
-    setRemoved(label);
+    setTakenBack(label);
   };
   const list = (some: readonly InkNoted[]) => (
     <ul className={styles.entries}>
@@ -43,7 +43,7 @@ export function InkEntries({ fields, record, reading, printDays }: InkEntriesPro
           key={workspace.firstId(noted.id)}
           {...{ fields, noted, printDays }}
           isFarOff={noted.kind === 'inkRefill' && farOff.has(noted.body.day)}
-          onRemove={(name) => remove(noted, name)}
+          onTakeBack={(name) => takeBack(noted, name)}
           // The row is another one now.
           onCorrected={() => whole.current?.focus()}
         />
@@ -65,7 +65,12 @@ export function InkEntries({ fields, record, reading, printDays }: InkEntriesPro
         </Disclosure>
       )}
       <RemovedNote
-        what={removed !== null && workspace.undoLabel === removed ? removed.replace(/^Remove /, '') : null}
+        isEntry
+        what={
+          takenBack !== null && workspace.undoLabel === takenBack
+            ? takenBack.replace(/^Take back /, '')
+            : null
+        }
         onUndo={() => void workspace.undo()}
       />
     </div>

@@ -28,12 +28,19 @@ type InkEntryRowProps = Readonly<{
   /** Its prints are far from explaining it. */
   isFarOff: boolean;
   /** Told what it is called. */
-  onRemove: (name: string) => void;
+  onTakeBack: (name: string) => void;
   onCorrected: () => void;
 }>;
 
-/** One entry, which can be removed, or corrected: then the wrong one is taken back and the right one noted. */
-export function InkEntryRow({ fields, noted, printDays, isFarOff, onRemove, onCorrected }: InkEntryRowProps) {
+/** One entry, which can be taken back, or corrected: then the wrong one is taken back and the right one noted. */
+export function InkEntryRow({
+  fields,
+  noted,
+  printDays,
+  isFarOff,
+  onTakeBack,
+  onCorrected,
+}: InkEntryRowProps) {
   const { workspace, workshop } = fields;
   const formatter = formatterFor(useTextContext());
   const [isOpen, setOpen] = useState(false);
@@ -61,10 +68,10 @@ export function InkEntryRow({ fields, noted, printDays, isFarOff, onRemove, onCo
       </span>
       <span>
         <Button kind="quiet" onPress={() => setOpen(!isOpen)}>
-          {isOpen ? 'Leave as it is' : 'Correct'} <span className="visuallyHidden">{name}</span>
+          {isOpen ? 'Close' : 'Correct'} <span className="visuallyHidden">{name}</span>
         </Button>{' '}
-        <Button kind="quiet" onPress={() => onRemove(name)}>
-          Remove <span className="visuallyHidden">{name}</span>
+        <Button kind="quiet" onPress={() => onTakeBack(name)}>
+          Take back <span className="visuallyHidden">{name}</span>
         </Button>
       </span>
       {isOpen && (

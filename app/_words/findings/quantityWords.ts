@@ -85,7 +85,5 @@ export const quantityWords = {
 
 function countedWords(counted: number | null, formatter: Formatter): string {
   if (counted === null) return ' Nobody has counted this size, so all are bought; count what lies at home.';
-  return counted < 0
-    ? ` More went out than was ever in (${formatter.number(counted, 0)}): count this size.`
-    : '';
+  return counted < 0 ? ` Count this size: ${formatter.number(-counted, 0)} more went out than came in.` : '';
 }

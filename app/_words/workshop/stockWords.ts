@@ -55,13 +55,17 @@ export function countHint(
   const noted = pile === null ? null : expectedOf(pile, lot);
   if (noted === null)
     return { hint: act === 'counted' ? 'Not counted there yet.' : undefined, caution: undefined };
-  const hint = `${formatter.number(noted)} noted there.`;
+  const there =
+    noted < 0
+      ? `${formatter.number(-noted)} more went out there than came in`
+      : `${formatter.number(noted)} noted there`;
+  const hint = `${there}.`;
   if (quantity === null) return { hint, caution: undefined };
   if (act === 'counted') {
-    const words = `${formatter.number(noted)} noted there: ${differenceWords(quantity - noted, formatter)}.`;
+    const words = `${there}: ${differenceWords(quantity - noted, formatter)}.`;
     return quantity === noted ? { hint: words, caution: undefined } : { hint: undefined, caution: words };
   }
-  const isMuch = act !== 'bought' && act !== 'made' && act !== 'returned' && quantity > noted;
+  const isMuch = noted >= 0 && act !== 'bought' && act !== 'made' && act !== 'returned' && quantity > noted;
   return {
     hint,
     caution: isMuch
@@ -70,11 +74,12 @@ export function countHint(
   };
 }
 
-/** Where the pieces of a size lie, in one line. */
+/** Where the pieces of a size lie, in one line; empty where none lie and only a count is wanted. */
 export function stockLine({ ready, others }: SizeStock, formatter: Formatter): string {
   const pile = ({ quantity, grade, place }: Pick<Pile, 'quantity' | 'grade' | 'place'>) =>
     `${formatter.number(quantity)}${grade === 'second' ? ' of second grade' : ''} ${placeWords(place)}`;
-  return [ready === null ? 'not counted' : pile(ready), ...others.map(pile)].join(' · ');
+  const lying = [...(ready === null ? [] : [ready]), ...others].filter(({ quantity }) => quantity >= 0);
+  return [...(ready === null ? ['not counted'] : []), ...lying.map(pile)].join(' · ');
 }
 
 /** What has to be known of a size beside its figures: below zero, what the last count found, its lots. */
@@ -86,7 +91,10 @@ export function stockNotes(
   const piles = ready === null ? others : [ready, ...others];
   const wrong = piles
     .filter(({ quantity }) => quantity < 0)
-    .map(({ place }) => `More went out ${placeWords(place)} than was ever in: count it.`);
+    .map(
+      ({ place, quantity }) =>
+        `Count it: ${formatter.number(-quantity)} more went out ${placeWords(place)} than came in.`,
+    );
   const found = ready?.counted;
   const more =
     found == null || found.difference === 0

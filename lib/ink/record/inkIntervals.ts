@@ -7,7 +7,7 @@ interface Refill {
 }
 
 /** All that was poured in on one day. */
-export interface RefillDay {
+interface RefillDay {
   readonly day: string;
   readonly mL: number;
   /** The prints of the day came after it. */

@@ -108,28 +108,6 @@ describe('the ink record', () => {
     expect(record().runs).toEqual([]);
   });
 
-  it('takes prints of the day the tank was filled for those after it, unless told otherwise', async () => {
-    await enterInk();
-    await open(/^Note a refill/);
-    const refill = within(screen.getByRole('form', { name: 'A refill' }));
-    await userEvent.type(refill.getByRole('textbox', { name: 'Poured in, all colours' }), '62.5');
-    expect(refill.getByRole('combobox', { name: 'When' })).toHaveDisplayValue('before the day’s prints');
-    await userEvent.click(refill.getByRole('button', { name: 'Note the refill' }));
-    const [run] = measured.runs;
-    if (run === undefined) throw new Error('No prints to note');
-    act(() => {
-      screenStore().actions.note('Prints', [{ kind: 'inkPrints', body: { ...run, day: TEST_DAY } }]);
-    });
-    expect(screen.getByText(/160 prints since the last refill will count with the next one/)).toBeVisible();
-    // With prints noted that day the next one is most likely what they took.
-    expect(refill.getByRole('combobox', { name: 'When' })).toHaveDisplayValue('after the day’s prints');
-    await userEvent.click(screen.getByRole('button', { name: /^Correct Refill of/ }));
-    const form = within(screen.getByRole('form', { name: /^Correct Refill of/ }));
-    await userEvent.selectOptions(form.getByRole('combobox', { name: 'When' }), 'after the day’s prints');
-    await userEvent.click(form.getByRole('button', { name: 'Put it right' }));
-    expect(screen.getByText(/160 prints noted up to the first refill do not count/)).toBeVisible();
-  });
-
   it.each([
     ['Poured in, all colours', '-5', /less than|more than|above/i],
     ['Poured in, all colours', '0', /more than|above/i],
@@ -227,13 +205,13 @@ describe('the ink record', () => {
     expect(screen.getByText(/200 prints between refills make it more sure.*120 are there/)).toBeVisible();
   });
 
-  it('loses an entry by its button, and has it back', async () => {
+  it('has an entry taken back by its button, and counted again', async () => {
     await withRecord(measured);
     await userEvent.click(
-      (await screen.findAllByRole('button', { name: /^Remove Refill/ }))[0] ?? document.body,
+      (await screen.findAllByRole('button', { name: /^Take back Refill/ }))[0] ?? document.body,
     );
     expect(record().refills).toHaveLength(3);
-    await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Count it again' }));
     await vi.waitFor(() => expect(record().refills).toHaveLength(4));
   });
 

@@ -109,7 +109,7 @@ describe('JobsScreen', () => {
     );
     await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: /^Put away too/ }));
-    await userEvent.click(screen.getByRole('button', { name: 'Copy Ramblers Club shirts' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Duplicate Ramblers Club shirts' }));
     expect(bodyOf('job', pushed())).toEqual({
       ...bodyOf('job', 'club-order'),
       name: 'Copy of Ramblers Club shirts',
@@ -156,6 +156,7 @@ describe('JobsScreen', () => {
 
   it('removes a job and brings it back by the button that takes the focus', async () => {
     await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'More for Spring Fair mugs' }));
     await userEvent.click(screen.getByRole('button', { name: 'Remove Spring Fair mugs' }));
     expect(idsOf('job')).not.toContain('fair-mugs');
     expect(screen.getByText('“Spring Fair mugs” is removed.').parentElement).toHaveFocus();

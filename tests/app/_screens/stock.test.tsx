@@ -81,8 +81,9 @@ describe('what is on hand of a blank', () => {
     expect(form.getByText(/^Only 2 noted there: it goes below zero/)).toBeVisible();
     await userEvent.keyboard('{Enter}');
     expect(mugs()).toBe(-3);
-    expect(screen.getByText('More went out at home than was ever in: count it.')).toBeVisible();
-    expect(screen.getByText('−3 at home')).toBeVisible();
+    expect(screen.getByText('Count it: 3 more went out at home than came in.')).toBeVisible();
+    expect(screen.queryByText(/−3/)).not.toBeInTheDocument();
+    expect(screen.getByRole('button', { name: /1 size to count/ })).toBeVisible();
   });
 
   it('keeps place, grade, lot and price where they are told', async () => {
@@ -114,8 +115,10 @@ describe('what is on hand of a blank', () => {
   it('notes nothing while the number or the name of the shop is missing', async () => {
     await enter(<BlanksScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'Count or note 11 oz' }));
-    await userEvent.keyboard('{Enter}');
     const form = within(screen.getByRole('form', { name: 'Note for 11 oz' }));
+    await userEvent.click(form.getByRole('button', { name: 'Note it' }));
+    expect(form.getByLabelText('How many')).toHaveFocus();
+    expect(form.getByLabelText('How many')).toHaveAccessibleDescription(/How many comes first/);
     await userEvent.type(form.getByLabelText('How many'), '3');
     await userEvent.click(form.getByText('Place, grade, lot'));
     await userEvent.selectOptions(form.getByLabelText('Place'), 'Another shop');
@@ -136,8 +139,8 @@ describe('what was noted of a blank', () => {
     expect(rows).toEqual(['11 oz Used 5', '11 oz Counted 12']);
     await userEvent.click(screen.getByRole('button', { name: 'Take back 11 oz: Used 5' }));
     expect(mugs()).toBe(12);
-    expect(screen.getByText('“11 oz: Used 5” is removed.')).toBeVisible();
-    await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
+    expect(screen.getByText('“11 oz: Used 5” is taken back.')).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Count it again' }));
     expect(mugs()).toBe(7);
   });
 

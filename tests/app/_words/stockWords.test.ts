@@ -34,11 +34,19 @@ describe('the words of stock', () => {
     expect(notes(named).more).toEqual(['no lot named 10, lot A7 6.']);
   });
 
-  it('say below zero for every place', () => {
+  it('ask for a count where more went out than came in, and give no figure below zero', () => {
     const pen = writer();
+    const entries = [pen.move(-13), pen.move(5, { place: van })];
+    expect(stockLine(stock(entries), formatter)).toBe('5 in the van');
+    expect(
+      countHint({ act: 'counted', quantity: 2, lot: null, pile: stock(entries).ready }, formatter),
+    ).toEqual({
+      hint: undefined,
+      caution: '13 more went out there than came in: 15 more than noted.',
+    });
     expect(notes([pen.move(-1), pen.move(-2, { place: van })]).wrong).toEqual([
-      'More went out at home than was ever in: count it.',
-      'More went out in the van than was ever in: count it.',
+      'Count it: 1 more went out at home than came in.',
+      'Count it: 2 more went out in the van than came in.',
     ]);
   });
 
