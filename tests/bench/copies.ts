@@ -20,11 +20,6 @@ interface Measured {
   readonly peakHeapMB: number;
 }
 
-const lines = await servedApp(measureCopies);
-console.log(lines === null ? 'There is no build: npm run build first.' : lines.join('\n'));
-
-// Helpers
-
 async function measureCopies(origin: string): Promise<readonly string[]> {
   const executablePath = await findChromium();
   if (executablePath === undefined) throw new Error('No Chromium was found; CHROMIUM_PATH names one.');
@@ -182,3 +177,6 @@ async function heldBytes(session: CDPSession): Promise<number> {
 
 const lineOf = (what: string, { seconds, longestTaskMs, tasksOver50Ms, peakHeapMB }: Measured): string =>
   `${what.padEnd(14)} ${seconds.toFixed(1).padStart(6)} s   longest task ${longestTaskMs.toFixed(0)} ms (${tasksOver50Ms} over 50)   peak ${peakHeapMB.toFixed(0)} MB more`;
+
+const lines = await servedApp(measureCopies);
+console.log(lines === null ? 'There is no build: npm run build first.' : lines.join('\n'));

@@ -117,7 +117,8 @@ test('where both devices changed the same both jobs stay, and a blank that diffe
   const once = await keysOn(laptop, ALL);
   await laptop.goto('/workshop#copies');
   await bringIn(laptop, file);
-  await laptop.getByRole('heading', { name: 'came in beside yours before; both stay' }).waitFor();
+  // It was weighed already: what the laptop kept is later than it.
+  await laptop.getByRole('heading', { name: 'is newer here and stays' }).waitFor();
   expect(await take(laptop).count()).toBe(0);
   expect(await keysOn(laptop, ALL)).toEqual(once);
 });
