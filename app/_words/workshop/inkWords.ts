@@ -8,7 +8,7 @@ import type { Workshop } from '@/shared/schemas/workshop';
 import { usFluidOuncesFromMl } from '@/shared/units';
 
 /** A volume in the maker's own unit. */
-export function volumeText(mL: number, { units }: Pick<Workshop, 'units'>, formatter: Formatter): string {
+function volumeText(mL: number, { units }: Pick<Workshop, 'units'>, formatter: Formatter): string {
   return units.volume === 'floz'
     ? `${formatter.number(usFluidOuncesFromMl(mL), 2)} fl oz`
     : `${formatter.number(mL, 1)} mL`;
