@@ -148,7 +148,7 @@ test('a clock set back is told, and what was noted stands as it was', async () =
   await form.getByRole('textbox', { name: 'Poured in, all colours' }).fill('62.5');
   await form.getByRole('button', { name: 'Note the refill' }).click();
   await kept(page);
-  await page.getByRole('button', { name: /^Remove Refill of 25 Nov 2026/ }).click();
+  await page.getByRole('button', { name: /^Take back Refill of 25 Nov 2026/ }).click();
   await kept(page);
   // Forty days back, on top of the day all tests have.
   await page.addInitScript((backMs) => {
@@ -169,7 +169,7 @@ test('a clock set back is told, and what was noted stands as it was', async () =
   await form.getByRole('textbox', { name: 'Poured in, all colours' }).fill('5');
   await form.getByRole('button', { name: 'Note the refill' }).click();
   await kept(page);
-  await page.getByRole('button', { name: /^Remove Refill of 16 Oct 2026/ }).click();
+  await page.getByRole('button', { name: /^Take back Refill of 16 Oct 2026/ }).click();
   await kept(page);
   await expectFormerFigures(page);
 });

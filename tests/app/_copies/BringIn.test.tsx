@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Arrived } from '@/app/_copies/Arrived';
@@ -68,7 +68,7 @@ describe('a copy that is looked at', () => {
     const heading = await screen.findByRole('heading', {
       name: 'Two jobs would come back, nothing here would go',
     });
-    expect(heading).toHaveFocus();
+    await waitFor(() => expect(heading).toHaveFocus());
     const rows = within(screen.getByRole('region', { name: /Two jobs/ })).getAllByRole('listitem');
     expect(rows.map((row) => row.textContent)).toEqual([
       '2come backSlate trial, Gift mug for Sam: removed here on Nov 19, 2026',
@@ -102,7 +102,7 @@ describe('a copy that is looked at', () => {
     await choose();
     await userEvent.click(await screen.findByRole('button', { name: 'Leave everything as it is' }));
     expect(screen.queryByRole('region')).toBeNull();
-    expect(button('Bring a file in')).toHaveFocus();
+    await waitFor(() => expect(button('Bring a file in')).toHaveFocus());
     expect(takeCopy).not.toHaveBeenCalled();
   });
 
@@ -320,7 +320,7 @@ describe('a file that cannot be taken', () => {
     await choose();
     const told = await screen.findByText(words);
     expect(told).toHaveTextContent(/Nothing here was changed\.$/);
-    expect(told.parentElement).toHaveFocus();
+    await waitFor(() => expect(told.parentElement).toHaveFocus());
     expect(screen.queryByRole('region')).toBeNull();
   });
 
