@@ -11,8 +11,8 @@ export async function expectFormerFigures(page: Page): Promise<void> {
   await page.goto('/workshop#ink-refill');
   await page.getByText('170 prints between refills took 395.5 mL.').waitFor();
   await unfold(page.locator('main'), /^Older entries/);
-  await page.getByRole('button', { name: 'Remove Refill of 2 Oct 2026', exact: true }).waitFor();
-  expect(await page.getByRole('button', { name: /^Remove Refill of / }).count()).toBe(3);
+  await page.getByRole('button', { name: 'Take back Refill of 2 Oct 2026', exact: true }).waitFor();
+  expect(await page.getByRole('button', { name: /^Take back Refill of / }).count()).toBe(3);
   await page.goto('/blanks');
   for (const [blank, counted] of [
     ['White coated mug, 330 mL', ['330 mL: Counted 36']],
