@@ -1,7 +1,7 @@
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
-import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';

@@ -1,4 +1,5 @@
-import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
+import { claimsOf, type UnreadableRecord } from '@/lib/stored/openRecord';
+import { readDocument } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import type { Registry, StoreKinds } from '@/lib/stored/registry';

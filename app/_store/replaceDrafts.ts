@@ -1,5 +1,6 @@
 import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
-import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
+import { readDocument } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 import type { BackendTx } from './backend';

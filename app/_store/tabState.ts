@@ -1,6 +1,6 @@
 import { keepSame } from '@/lib/stored/keepSame';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import { overlayPending, type PendingEdit } from '@/lib/stored/pendingEdits';
-import type { UnreadableRecord } from '@/lib/stored/readDocument';
 import { bodyFits, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Step } from '@/lib/stored/step';

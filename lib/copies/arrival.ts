@@ -1,6 +1,6 @@
 import type { Snapshot } from '@/lib/stored/documentChange';
 import type { FieldPath } from '@/lib/stored/mergeValues';
-import type { UnreadableRecord } from '@/lib/stored/readDocument';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Copy, CopyDevice, CopyFile } from './copy';

@@ -1,4 +1,4 @@
-import type { UnreadableRecord } from '@/lib/stored/readDocument';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 

@@ -1,7 +1,8 @@
 import { asKept } from '@/lib/stored/asKept';
 import { fallingWith } from '@/lib/stored/fallingWith';
 import type { LeftRecords } from '@/lib/stored/leavingRecords';
-import { claimsOf, readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
+import { claimsOf, type UnreadableRecord } from '@/lib/stored/openRecord';
+import { readDocument } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import { entryOf, type StoreKinds } from '@/lib/stored/registry';

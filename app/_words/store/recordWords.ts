@@ -2,7 +2,7 @@ import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
 import { documentFindings } from '@/lib/findings/documentFindings';
 import { isKnownKind, kinds } from '@/lib/kinds/kinds';
-import type { UnreadableRecord } from '@/lib/stored/readDocument';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import { storedWords } from './storedWords';
 
 /** @returns why a record cannot be read and how it is mended, by the words that every document is told of in. */

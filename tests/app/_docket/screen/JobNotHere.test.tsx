@@ -4,7 +4,7 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { JobNotHere } from '@/app/_docket/screen/JobNotHere';
 import type { Workspace } from '@/app/_documents/useWorkspace';
-import type { UnreadableRecord } from '@/lib/stored/readDocument';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
 
 const saved = vi.hoisted(() => vi.fn());
 vi.mock('@/app/_files/saveFile', () => ({ saveFile: saved }));

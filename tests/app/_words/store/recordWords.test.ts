@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { recordReason } from '@/app/_words/store/recordWords';
 import { kinds } from '@/lib/kinds/kinds';
 import { claimedName } from '@/lib/stored/claimedName';
-import { readDocument, type UnreadableRecord } from '@/lib/stored/readDocument';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
+import { readDocument } from '@/lib/stored/readDocument';
 import { club } from '@/tests/fixtures/clubJob';
 
 const context = {
