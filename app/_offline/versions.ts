@@ -5,6 +5,8 @@ import { reloadOnce } from './reloadOnce';
 /** What is told of versions: `waiting` on this device until it is taken; `elsewhere` taken already, in another tab. */
 export type Newer = 'none' | 'waiting' | 'taking' | 'notKept' | 'elsewhere';
 
+/** Letting go and taking over are a matter of a second. */
+const TAKES_OVER_WITHIN_MS = 5000;
 const LOOK_AGAIN_MS = 60 * 60 * 1000;
 
 let newer: Newer = 'none';
@@ -24,7 +26,7 @@ export async function keepApp(): Promise<void> {
   // Of a first visit, the first to take over is the version that the page is of.
   let wasKept = workers.controller !== null;
   workers.addEventListener('controllerchange', () => {
-    if (newer === 'taking') window.location.reload();
+    if (newer === 'taking') void openNewer();
   });
   workers.addEventListener('message', ({ data }: MessageEvent<FromServiceWorker>) => {
     if (data.kind !== 'tookOver') return;
@@ -58,11 +60,26 @@ export async function takeNewerVersion(): Promise<void> {
     return;
   }
   const waiting = registration?.waiting;
-  if (isTakenAlready || waiting == null) window.location.reload();
-  else waiting.postMessage(TAKE_OVER);
+  if (isTakenAlready || waiting == null) return openNewer();
+  waiting.postMessage(TAKE_OVER);
+  // The version that is here may hold on to something it has asked for; it lets go when its page does.
+  setTimeout(() => {
+    if (newer === 'taking') void openNewer();
+  }, TAKES_OVER_WITHIN_MS);
 }
 
 // Helpers
+
+/** Opens the page anew. What was typed since it was asked for is kept first, or the browser would ask whether to leave. */
+async function openNewer(): Promise<void> {
+  if (!(await allKept())) {
+    tell('notKept');
+    return;
+  }
+  window.location.reload();
+  // A page that stays all the same says so, and can be asked again.
+  setTimeout(() => tell('waiting'), TAKES_OVER_WITHIN_MS);
+}
 
 function tell(next: Newer): void {
   newer = next;

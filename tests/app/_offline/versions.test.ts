@@ -1,4 +1,4 @@
-import { beforeEach, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 
 const store = vi.hoisted(() => ({ flush: vi.fn(), state: { status: 'ready', kept: { state: 'kept' } } }));
 vi.mock('@/app/_store/appDocuments', () => ({
@@ -104,7 +104,37 @@ it('lets the newer version take over once all is written, and opens the page ane
   expect(fresh.postMessage).toHaveBeenCalledWith({ type: 'SKIP_WAITING' });
   expect(reload).not.toHaveBeenCalled();
   workers.dispatchEvent(new Event('controllerchange'));
-  expect(reload).toHaveBeenCalledOnce();
+  await vi.waitFor(() => expect(reload).toHaveBeenCalledOnce());
+});
+
+describe('a newer version that is taken', () => {
+  beforeEach(() => {
+    vi.useFakeTimers();
+    return () => void vi.useRealTimers();
+  });
+
+  it('opens the page anew though the one before does not let go, and can be taken again where the page stays', async () => {
+    const { newerVersion, takeNewerVersion } = await openedPage({ wasKept: true });
+    registration.install();
+    await takeNewerVersion();
+    expect(newerVersion()).toBe('taking');
+    expect(reload).not.toHaveBeenCalled();
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(reload).toHaveBeenCalledOnce();
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(newerVersion()).toBe('waiting');
+  });
+
+  it('waits with opening the page anew while something typed since is not kept', async () => {
+    const { newerVersion, takeNewerVersion } = await openedPage({ wasKept: true });
+    registration.install();
+    await takeNewerVersion();
+    store.state = { status: 'ready', kept: { state: 'keeping' } };
+    workers.dispatchEvent(new Event('controllerchange'));
+    await vi.advanceTimersByTimeAsync(0);
+    expect(newerVersion()).toBe('notKept');
+    expect(reload).not.toHaveBeenCalled();
+  });
 });
 
 it('takes nothing while something typed cannot be kept', async () => {
