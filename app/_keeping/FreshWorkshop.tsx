@@ -3,13 +3,13 @@
 import { useState } from 'react';
 import { today } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
+import styles from '@/app/_copies/Copies.module.css';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { RegionFields } from '@/app/_fields/RegionFields';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { freshWorkshop } from '@/lib/examples/freshWorkshop';
 import type { Region } from '@/lib/examples/regionOf';
-import styles from './FreshWorkshop.module.css';
 import { lostRegion } from './lostRegion';
 
 type FreshWorkshopProps = Readonly<{
@@ -30,7 +30,7 @@ export function FreshWorkshop({ workspace, lost }: FreshWorkshopProps) {
     if (outcome.state === 'notKept') setProblem(saveFailureWords[outcome.why]);
   };
   return (
-    <section className={styles.copy}>
+    <section className={styles.copies}>
       <h2>Go on with a fresh workshop</h2>
       <p className={styles.words}>
         It has typical figures, one printer, one press and one sheet. Jobs, blanks, pictures and price lists
