@@ -1,9 +1,9 @@
 'use client';
 
 import { type RefObject, useCallback, useRef, useState } from 'react';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
 import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
 import type { ReplaceOutcome } from '@/app/_store/documentsState';
-import type { SaveFailure } from '@/app/_store/saveFailure';
 import { partedWords, takenWords } from '@/app/_words/store/arrivalWords';
 import { arrivingIn } from '@/app/_words/store/fateWords';
 import type { Choice } from '@/lib/copies/arrival';

@@ -2,7 +2,7 @@
 
 import { Button } from '@/app/_controls/Button';
 import type { Workspace } from '@/app/_documents/useWorkspace';
-import type { Overwritten } from '@/app/_store/commitEdit';
+import type { Overwritten } from '@/app/_transactions/commitEdit';
 import { fieldWords } from '@/app/_words/fieldWords';
 import { claimedName } from '@/lib/stored/claimedName';
 import { placeInBody } from '@/lib/stored/placeInBody';

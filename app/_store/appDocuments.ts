@@ -1,8 +1,8 @@
+import { openDeviceBackend } from '@/app/_backend/deviceBackend';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { paperKinds } from '@/lib/kinds/paperKinds';
 import { createDocumentStore } from './createDocumentStore';
-import { openDeviceBackend } from './deviceBackend';
 import type { DocumentStore } from './documentStore';
 import { firstDocuments } from './firstDocuments';
 import { holdPage } from './holdPage';

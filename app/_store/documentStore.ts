@@ -1,11 +1,12 @@
+import type { BackendConnectionOptions } from '@/app/_backend/backendConnection';
+import type { ArrivalMode, Arriving } from '@/app/_transactions/arrive';
+import type { NewPaper } from '@/app/_transactions/issuePaper';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, EntryRegistry, PaperRegistry, Registry } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
-import type { ArrivalMode, Arriving } from './arrive';
-import type { BackendConnectionOptions } from './backendConnection';
 import type { CopyActions } from './copyActions';
 import type {
   ArriveOutcome,
@@ -15,7 +16,6 @@ import type {
   MoveOutcome,
   ReplaceOutcome,
 } from './documentsState';
-import type { NewPaper } from './issuePaper';
 import type { NewDocument } from './newDocuments';
 import type { TabMessages } from './tabMessages';
 import type { VisitMark } from './visitMark';

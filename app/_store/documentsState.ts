@@ -1,18 +1,18 @@
+import type { BackendOpening } from '@/app/_backend/deviceBackend';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
+import type { Arrived } from '@/app/_transactions/arrive';
+import type { Overwritten } from '@/app/_transactions/commitEdit';
+import type { Device } from '@/app/_transactions/deviceIdentity';
+import type { MovedDocument } from '@/app/_transactions/moveInHistory';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { Stored } from '@/shared/schemas/stored';
-import type { Arrived } from './arrive';
-import type { Overwritten } from './commitEdit';
-import type { BackendOpening } from './deviceBackend';
-import type { Device } from './deviceIdentity';
 import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { LostStore } from './lostStore';
-import type { SaveFailure } from './saveFailure';
 
 /** Whether what is on the screen is on the device as well. */
 export type SaveState =
@@ -78,14 +78,6 @@ export type EditOutcome =
   | { readonly state: 'unchanged' }
   | { readonly state: 'notOpen' }
   | { readonly state: 'refused'; readonly findings: readonly EditFinding[] };
-
-/** A document that undo or redo has moved, and the place in it where all that moved lies. */
-export interface MovedDocument {
-  readonly kind: Stored['kind'];
-  readonly id: string;
-  /** Empty where the whole document moved, or several of its fields. */
-  readonly path: readonly (string | number)[];
-}
 
 /** An entry that undo or redo has taken back or made count again. */
 export interface MovedEntry {

@@ -1,6 +1,6 @@
+import type { BackendConnection } from '@/app/_backend/backendConnection';
 import type { PendingEdit } from '@/lib/stored/pendingEdits';
 import { readStoredFile, type StoredFile } from '@/lib/stored/storedFile';
-import type { BackendConnection } from './backendConnection';
 
 /** @returns a reader of kept files, and of those that wait to be kept. */
 export const fileReader =

@@ -1,8 +1,8 @@
+import { issuePaper, type NewPaper } from '@/app/_transactions/issuePaper';
 import { type Bodies, entryOf } from '@/lib/stored/registry';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { IssueOutcome } from './documentsState';
-import { issuePaper, type NewPaper } from './issuePaper';
 import type { StoreCore } from './storeCore';
 
 /** What goes out is on the disk before anybody is told that it went out. */

@@ -1,3 +1,4 @@
+import { noteLastCopy } from '@/app/_transactions/lastCopy';
 import { type CopyAsked, contentOf } from '@/lib/copies/contentOf';
 import type { LackingFile } from '@/lib/copies/copy';
 import { holdingsOf } from '@/lib/copies/holdings';
@@ -9,7 +10,6 @@ import { blobOf } from './blobOf';
 import { breathing } from './breathing';
 import type { CopyMade } from './copyActions';
 import { hereOf } from './hereOf';
-import { noteLastCopy } from './lastCopy';
 import type { StoreCore } from './storeCore';
 import { withFileHashes } from './withFileHashes';
 

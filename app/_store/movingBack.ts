@@ -1,10 +1,10 @@
+import { type HistoryMove, moveInHistory } from '@/app/_transactions/moveInHistory';
 import { changedPath } from '@/lib/stored/changedPath';
 import type { Bodies } from '@/lib/stored/registry';
 import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { MovedEntry, MoveOutcome } from './documentsState';
-import { type HistoryMove, moveInHistory } from './moveInHistory';
 import type { StoreCore } from './storeCore';
 
 /** Undo and redo, of what is kept and of what still waits to be. */

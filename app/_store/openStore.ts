@@ -1,15 +1,15 @@
+import type { BackendConnection } from '@/app/_backend/backendConnection';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
+import { fillEmpty, isEmpty } from '@/app/_transactions/fillEmpty';
+import { settleOld, tidyFiles } from '@/app/_transactions/settleOld';
 import { snapshotOf } from '@/lib/stored/documentChange';
 import { prepareEntries } from '@/lib/stored/newEntries';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BackendConnection } from './backendConnection';
 import type { DocumentStoreOptions } from './documentStore';
 import type { SaveState } from './documentsState';
-import { fillEmpty, isEmpty } from './fillEmpty';
 import { newDocuments } from './newDocuments';
 import { absorb, readBackend } from './readBackend';
-import type { SaveFailure } from './saveFailure';
-import { settleOld, tidyFiles } from './settleOld';
 import type { TabState } from './tabState';
 
 type OpenStoreOptions<Kinds extends Bodies> = StoreKinds &

@@ -1,3 +1,7 @@
+import type { BackendTx } from '@/app/_backend/backend';
+import { type Device, readDevice } from '@/app/_transactions/deviceIdentity';
+import { isWrittenOnce } from '@/app/_transactions/keepUnreadable';
+import { readLastCopy } from '@/app/_transactions/lastCopy';
 import { claimsOf, type UnreadableRecord } from '@/lib/stored/openRecord';
 import { readDocument } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
@@ -7,11 +11,7 @@ import { isPlainObject } from '@/lib/stored/sameValue';
 import { readSteps, type Step } from '@/lib/stored/step';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BackendTx } from './backend';
-import { type Device, readDevice } from './deviceIdentity';
 import { inSlices } from './inSlices';
-import { isWrittenOnce } from './keepUnreadable';
-import { readLastCopy } from './lastCopy';
 import { readStoreId } from './storeIdentity';
 import type { TabState } from './tabState';
 

@@ -1,7 +1,7 @@
+import { type Arriving, arrive } from '@/app/_transactions/arrive';
 import { snapshotOf } from '@/lib/stored/documentChange';
 import type { Bodies } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
-import { type Arriving, arrive } from './arrive';
 import type { DocumentActions } from './documentStore';
 import type { ReplaceOutcome } from './documentsState';
 import { newDocuments } from './newDocuments';

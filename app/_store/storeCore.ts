@@ -1,10 +1,10 @@
+import type { BackendConnection } from '@/app/_backend/backendConnection';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
 import type { StoreKinds } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BackendConnection } from './backendConnection';
 import type { SaveState } from './documentsState';
 import type { absorb } from './readBackend';
-import type { SaveFailure } from './saveFailure';
 import type { TabState } from './tabState';
 import type { createWriteQueue } from './writeQueue';
 

@@ -1,15 +1,15 @@
+import type { BackendTx, Row } from '@/app/_backend/backend';
+import { drawnId } from '@/app/_transactions/deviceIdentity';
+import { markFilled } from '@/app/_transactions/fillEmpty';
+import { keepUnreadable } from '@/app/_transactions/keepUnreadable';
+import { noteLastCopy } from '@/app/_transactions/lastCopy';
+import { setAside } from '@/app/_transactions/setAside';
 import { asKept } from '@/lib/stored/asKept';
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { idSchema } from '@/shared/schemas/basics';
 import { z } from '@/shared/schemas/z';
-import type { BackendTx, Row } from './backend';
-import { drawnId } from './deviceIdentity';
-import { markFilled } from './fillEmpty';
-import { keepUnreadable } from './keepUnreadable';
-import { noteLastCopy } from './lastCopy';
 import type { LostStore } from './lostStore';
-import { setAside } from './setAside';
 import type { TabState } from './tabState';
 
 const KEY = 'store';

@@ -1,3 +1,5 @@
+import type { Overwritten } from '@/app/_transactions/commitEdit';
+import type { Device } from '@/app/_transactions/deviceIdentity';
 import { keepSame } from '@/lib/stored/keepSame';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import { overlayPending, type PendingEdit } from '@/lib/stored/pendingEdits';
@@ -6,8 +8,6 @@ import { sameValue } from '@/lib/stored/sameValue';
 import type { Step } from '@/lib/stored/step';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
-import type { Overwritten } from './commitEdit';
-import type { Device } from './deviceIdentity';
 import type { SaveState, StoreStatus } from './documentsState';
 import type { LostStore } from './lostStore';
 

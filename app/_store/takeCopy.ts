@@ -1,3 +1,4 @@
+import type { SaveFailure } from '@/app/_backend/saveFailure';
 import { arrangeArrival } from '@/lib/copies/arrangeArrival';
 import type { Arrival, ArrivalChoice, ArrivalPlan } from '@/lib/copies/arrival';
 import type { Copy } from '@/lib/copies/copy';
@@ -11,7 +12,6 @@ import type { CopyLook } from './copyActions';
 import type { DocumentActions } from './documentStore';
 import type { ReplaceOutcome } from './documentsState';
 import { hereOf } from './hereOf';
-import type { SaveFailure } from './saveFailure';
 import type { StoreCore } from './storeCore';
 
 /** How the files of copies that were looked at come out of them. */

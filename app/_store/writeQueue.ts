@@ -1,8 +1,8 @@
+import type { SaveFailure } from '@/app/_backend/saveFailure';
+import type { Refused } from '@/app/_transactions/applyToStored';
+import type { Written } from '@/app/_transactions/commitEdit';
 import type { PendingEdit } from '@/lib/stored/pendingEdits';
 import type { Result } from '@/shared/result';
-import type { Refused } from './applyToStored';
-import type { Written } from './commitEdit';
-import type { SaveFailure } from './saveFailure';
 
 /** What the queue works on and whom it tells. */
 interface WriteQueueOptions {

@@ -1,4 +1,4 @@
-import type { SaveFailure } from '@/app/_store/saveFailure';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
 
 /** Why an edit is on the screen but not on the device, and what to do; by what the store reports. */
 export const saveFailureWords: Readonly<Record<SaveFailure, string>> = {

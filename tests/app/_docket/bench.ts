@@ -1,7 +1,7 @@
+import { memoryBackend } from '@/app/_backend/memoryBackend';
 import type { PriceService } from '@/app/_pricing/priceService';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { DocumentStore } from '@/app/_store/documentStore';
-import { memoryBackend } from '@/app/_store/memoryBackend';
 import { priceJob } from '@/lib/costing/priceJob';
 import { exampleApprovals } from '@/lib/examples/exampleApprovals';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';

@@ -1,12 +1,12 @@
 import { act, render, screen } from '@testing-library/react';
 import type { ReactElement } from 'react';
+import type { Backend, BackendTable } from '@/app/_backend/backend';
+import type { BackendOpening } from '@/app/_backend/deviceBackend';
+import { memoryBackend } from '@/app/_backend/memoryBackend';
 import { type Measures, MeasuresContext } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
-import type { Backend, BackendTable } from '@/app/_store/backend';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import type { BackendOpening } from '@/app/_store/deviceBackend';
 import type { DocumentStore } from '@/app/_store/documentStore';
-import { memoryBackend } from '@/app/_store/memoryBackend';
 import { exampleApprovals } from '@/lib/examples/exampleApprovals';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { entryKinds } from '@/lib/kinds/entryKinds';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Arriving } from '@/app/_store/arrive';
+import type { Arriving } from '@/app/_transactions/arrive';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { cases } from '@/tests/tools/cases';

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
-import { backendTables } from '@/app/_store/backend';
-import type { StoreLayout } from '@/app/_store/deviceBackend';
+import { backendTables } from '@/app/_backend/backend';
+import type { StoreLayout } from '@/app/_backend/deviceBackend';
 import { aDevice, changeJob, jobIn, nativeOpen, openTab, openTabWithJob, rowsOf } from './tabs';
 
 /** What a later build brings: one table more. */

@@ -1,7 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
-import { backendTables } from '@/app/_store/backend';
-import { openDeviceBackend } from '@/app/_store/deviceBackend';
+import { backendTables } from '@/app/_backend/backend';
+import { openDeviceBackend } from '@/app/_backend/deviceBackend';
 import { nativeOpen, rowsOf, STORE, writeRow } from './tabs';
 
 const backendOf = async (factory: IDBFactory) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { backendTables } from '@/app/_store/backend';
+import { backendTables } from '@/app/_backend/backend';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
 import {

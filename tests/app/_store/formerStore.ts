@@ -1,7 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
-import { backendTables } from '@/app/_store/backend';
+import { backendTables } from '@/app/_backend/backend';
+import { openDeviceBackend } from '@/app/_backend/deviceBackend';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import { openDeviceBackend } from '@/app/_store/deviceBackend';
 import type { DocumentStoreOptions } from '@/app/_store/documentStore';
 import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';

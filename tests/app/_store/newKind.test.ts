@@ -2,8 +2,8 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { z } from 'zod';
+import { openDeviceBackend } from '@/app/_backend/deviceBackend';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import { openDeviceBackend } from '@/app/_store/deviceBackend';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';

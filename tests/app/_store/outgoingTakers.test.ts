@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { outgoingTakers } from '@/app/_store/outgoingTakers';
+import { outgoingTakers } from '@/app/_transactions/outgoingTakers';
 import type { Entry } from '@/shared/schemas/happened';
 
 const refill = (id: string): Entry => ({

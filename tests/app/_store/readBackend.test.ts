@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { memoryBackend } from '@/app/_store/memoryBackend';
+import { memoryBackend } from '@/app/_backend/memoryBackend';
 import { absorb, readBackend } from '@/app/_store/readBackend';
 import { emptyTabState } from '@/app/_store/tabState';
 import { aStoredJob, smallKinds } from '@/tests/lib/stored/smallRegistry';

@@ -1,6 +1,6 @@
 import { forceCloseDatabase, type IDBDatabase } from 'fake-indexeddb';
 import { describe, expect, it, vi } from 'vitest';
-import { saveFailureOf } from '@/app/_store/saveFailure';
+import { saveFailureOf } from '@/app/_backend/saveFailure';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
 import { aDevice, changeJob, copyOf, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';

@@ -1,8 +1,8 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { onTestFinished } from 'vitest';
+import { type DeviceDatabase, openDeviceBackend, type StoreLayout } from '@/app/_backend/deviceBackend';
 import type { CopyActions } from '@/app/_store/copyActions';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
-import { type DeviceDatabase, openDeviceBackend, type StoreLayout } from '@/app/_store/deviceBackend';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
 import { openTabMessages } from '@/app/_store/tabMessages';
 import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';

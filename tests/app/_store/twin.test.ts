@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Arriving } from '@/app/_store/arrive';
+import type { Arriving } from '@/app/_transactions/arrive';
 import { storedWords } from '@/app/_words/store/storedWords';
 import type { Entry } from '@/shared/schemas/happened';
 import {

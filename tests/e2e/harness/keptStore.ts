@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { backendTables } from '@/app/_store/backend';
+import { backendTables } from '@/app/_backend/backend';
 import dump from '@/tests/fixtures/stored/storeBeforeEntries.json' with { type: 'json' };
 
 /** An address of the app's own place at which the app does not run: its store can be touched there from outside. */

@@ -1,7 +1,7 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { readBody } from '@/lib/stored/readBody';
 import type { KindReading } from '@/lib/stored/registry';
 import { stepContentSchema } from '@/lib/stored/step';
-import type { BackendTx } from './backend';
 
 /** @returns what a document held before and after each step of the history, the latest step first. */
 export async function formerBodies<Body>(

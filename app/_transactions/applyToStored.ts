@@ -1,3 +1,5 @@
+import type { BackendTx } from '@/app/_backend/backend';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
 import { applyChange } from '@/lib/stored/applyChange';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import { type LeftRecords, nothingLeft } from '@/lib/stored/leavingRecords';
@@ -5,8 +7,6 @@ import type { FieldPath } from '@/lib/stored/mergeValues';
 import { readDocument } from '@/lib/stored/readDocument';
 import { bodyFits, type Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BackendTx } from './backend';
-import type { SaveFailure } from './saveFailure';
 import { keepLeft } from './settleRecords';
 
 /** A document as it was found in the store and as the change leaves it. */

@@ -1,6 +1,6 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { deviceIdSchema, deviceLetterSchema } from '@/shared/schemas/happened';
 import { z } from '@/shared/schemas/z';
-import type { BackendTx } from './backend';
 
 /** Which device this is, as entries and papers name it. */
 export interface Device {

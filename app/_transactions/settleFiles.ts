@@ -1,12 +1,12 @@
+import type { BackendTable, BackendTx, Row } from '@/app/_backend/backend';
+import type { BackendConnection } from '@/app/_backend/backendConnection';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { readStoredFile } from '@/lib/stored/storedFile';
 import { withFileIds } from '@/lib/stored/withFileIds';
 import { sha256Schema } from '@/shared/schemas/happened';
-import type { BackendTable, BackendTx, Row } from './backend';
-import type { BackendConnection } from './backendConnection';
-import type { SaveFailure } from './saveFailure';
 
 /** How settling went. */
 interface SettledFiles {

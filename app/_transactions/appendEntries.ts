@@ -1,9 +1,9 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import type { EntryToWrite, UncountedEntry } from '@/lib/stored/newEntries';
 import type { EntryRegistry } from '@/lib/stored/registry';
 import { TAKE_BACK } from '@/lib/stored/takeBack';
 import type { TakeBack } from '@/shared/schemas/entries';
 import type { Entry } from '@/shared/schemas/happened';
-import type { BackendTx } from './backend';
 import { claimCounts, type Device } from './deviceIdentity';
 
 /** Entries as they were written, and the device that wrote them; null where there was nothing to write. */

@@ -1,3 +1,4 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import type { FieldPath } from '@/lib/stored/mergeValues';
 import type { EntryToWrite } from '@/lib/stored/newEntries';
@@ -7,7 +8,6 @@ import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Stored } from '@/shared/schemas/stored';
 import { type Appended, appendEntries } from './appendEntries';
 import { type AppliedToStored, applyToStored, type Refused } from './applyToStored';
-import type { BackendTx } from './backend';
 import { enterHistory } from './enterHistory';
 
 /** A field that was set elsewhere meanwhile and has now been overwritten; undo brings the other value back. */

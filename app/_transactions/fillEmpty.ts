@@ -1,7 +1,7 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import type { UncountedEntry } from '@/lib/stored/newEntries';
 import type { Stored } from '@/shared/schemas/stored';
 import { appendEntries } from './appendEntries';
-import type { BackendTx } from './backend';
 
 /** Mark of the first filling, so that a store its owner has emptied is not filled again. */
 const FILLED = 'filled';

@@ -1,6 +1,6 @@
+import type { BackendTx, Row } from '@/app/_backend/backend';
 import { type Exchanged, exchangedSchema, MOST_BODIES, MOST_HASHES } from '@/lib/copies/exchanged';
 import type { StepContent } from '@/lib/stored/step';
-import type { BackendTx, Row } from './backend';
 
 type Met = NonNullable<StepContent['met']>;
 

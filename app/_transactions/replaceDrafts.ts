@@ -1,9 +1,9 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import { readDocument } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BackendTx } from './backend';
 import type { HistoryEntry } from './enterHistory';
 import { keepLeft } from './settleRecords';
 

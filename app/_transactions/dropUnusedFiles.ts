@@ -1,5 +1,5 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { fileIdsIn } from '@/lib/stored/fileIds';
-import type { BackendTx } from './backend';
 
 /** Lets go of files that no document, no paper and no step of the history names any more. Entries name none. */
 export async function dropUnusedFiles(tx: BackendTx): Promise<void> {

@@ -1,6 +1,6 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { instantSchema } from '@/shared/schemas/stored';
 import { z } from '@/shared/schemas/z';
-import type { BackendTx } from './backend';
 
 const KEY = 'lastCopy';
 const rowSchema = z.strictObject({ key: z.literal(KEY), at: instantSchema });

@@ -1,8 +1,8 @@
+import type { BackendConnection } from '@/app/_backend/backendConnection';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
 import { nextTask } from '@/app/_clock/nextTask';
 import type { Registry } from '@/lib/stored/registry';
-import type { BackendConnection } from './backendConnection';
 import { dropUnusedFiles } from './dropUnusedFiles';
-import type { SaveFailure } from './saveFailure';
 import { settleFiles } from './settleFiles';
 import { isUnsettled } from './settleRecords';
 

@@ -1,10 +1,10 @@
+import type { BackendTx, Row } from '@/app/_backend/backend';
 import { fallingWith, writtenOnceAmong } from '@/lib/stored/fallingWith';
 import type { StoreKinds } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import { appendEntries, takingBack } from './appendEntries';
 import { arriveOnce } from './arriveOnce';
-import type { BackendTx, Row } from './backend';
 import { avoidLetters, partFromTwin, readDevice } from './deviceIdentity';
 import { enterHistory } from './enterHistory';
 import { knownBy } from './exchangedByStep';

@@ -1,8 +1,8 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { type DocumentChange, type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { recordStep } from '@/lib/stored/recordStep';
 import { readSteps, type Step, type StepContent, stepContentSchema } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BackendTx } from './backend';
 
 export interface HistoryEntry {
   readonly label: string;

@@ -1,3 +1,4 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import type { LeftRecords } from '@/lib/stored/leavingRecords';
 import { notedByStep } from '@/lib/stored/notedByStep';
 import { readDocument } from '@/lib/stored/readDocument';
@@ -5,7 +6,6 @@ import type { Registry } from '@/lib/stored/registry';
 import { isPlainObject } from '@/lib/stored/sameValue';
 import { readSteps, stepContentSchema } from '@/lib/stored/step';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { BackendTx } from './backend';
 
 /** Mark of the versions that all records here have been brought up to. */
 const SETTLED = 'settled';

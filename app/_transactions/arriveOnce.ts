@@ -1,6 +1,6 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { sameValue } from '@/lib/stored/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { BackendTx } from './backend';
 
 /** What of papers or entries that came was not here yet, and what finds something else under its id. */
 interface ArrivedOnce<Item> {

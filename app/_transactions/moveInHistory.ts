@@ -1,3 +1,4 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import { changedPath } from '@/lib/stored/changedPath';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import { nextRedo, nextUndo, turnStep } from '@/lib/stored/history';
@@ -6,10 +7,16 @@ import { readSteps, type Step } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import { type Appended, appendEntries, takingBack } from './appendEntries';
 import { applyToStored, type Refused } from './applyToStored';
-import type { BackendTx } from './backend';
-import type { MovedDocument } from './documentsState';
 import { forget, recall } from './exchangedByStep';
 import { readStepContent } from './readStepContent';
+
+/** A document that undo or redo has moved, and the place in it where all that moved lies. */
+export interface MovedDocument {
+  readonly kind: Stored['kind'];
+  readonly id: string;
+  /** Empty where the whole document moved, or several of its fields. */
+  readonly path: readonly (string | number)[];
+}
 
 export interface HistoryMove {
   readonly direction: 'undo' | 'redo';

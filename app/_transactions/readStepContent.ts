@@ -1,10 +1,10 @@
+import type { BackendTx } from '@/app/_backend/backend';
 import type { DocumentChange, Snapshot } from '@/lib/stored/documentChange';
 import type { Leaving } from '@/lib/stored/leaving';
 import { readBody } from '@/lib/stored/readBody';
 import { entryOf, type Registry } from '@/lib/stored/registry';
 import { sameValue } from '@/lib/stored/sameValue';
 import { type StepContent, stepContentSchema } from '@/lib/stored/step';
-import type { BackendTx } from './backend';
 
 /**
  * Reads what a step of the history holds, brought up to the versions known here.
