@@ -1,5 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join, sep } from 'node:path';
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { circleRule } from '@/tests/tools/floors/circleRule';
@@ -11,6 +10,7 @@ import { roomCircles, roomRule, roomsOf } from '@/tests/tools/floors/roomRule';
 import { barrelRule, lengthRule, namedExportRule } from '@/tests/tools/floors/shapeRules';
 import { readSource, type Source } from '@/tests/tools/floors/source';
 import { styleRule } from '@/tests/tools/floors/styleRule';
+import { testFiles } from '@/tests/tools/floors/testFiles';
 
 const project = projectSources(fileURLToPath(new URL('..', import.meta.url)));
 
@@ -199,11 +199,7 @@ describe('lib/ and shared/ export by name', () => {
 
 describe('what a file exports, another one imports', () => {
   const root = fileURLToPath(new URL('..', import.meta.url));
-  const tests = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
-    .filter((path) => /(?<!\.d)\.(tsx?|mjs)$/.test(path))
-    .map((path) =>
-      readSource(['tests', ...path.split(sep)].join('/'), readFileSync(join(root, 'tests', path), 'utf8')),
-    );
+  const tests = testFiles(root, () => true);
 
   test('in the project', () => expect(exportRule([...project, ...tests])).toEqual([]));
 

@@ -1,5 +1,6 @@
 import { cp, mkdir, readdir, readFile, rename, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
 
 const CHUNK = /static\/chunks\/([\w.~-]+)\.(js|css)/g;
 const TEXT = /\.(?:js|mjs|cjs|json|html|body|meta|rsc|css|map)$|BUILD_ID$/;
@@ -11,7 +12,7 @@ const TEXT = /\.(?:js|mjs|cjs|json|html|body|meta|rsc|css|map)$|BUILD_ID$/;
  * @param name a folder for it among the tests' output
  * @param chunks whether scripts and styles get other names; without it only the build has
  * @param change what else is another in it: is given each of its texts
- * @returns the folder, to be served, and the build's name
+ * @returns the folder, to be served while the test runs, and the build's name
  */
 export async function changedBuild(
   name: string,
@@ -21,7 +22,9 @@ export async function changedBuild(
   }: Readonly<{ chunks?: boolean; change?: (text: string) => string }> = {},
 ): Promise<{ readonly folder: string; readonly build: string }> {
   const folder = join(process.cwd(), 'tests', '.output', `build-${name}`);
-  await rm(folder, { recursive: true, force: true });
+  const drop = () => rm(folder, { recursive: true, force: true });
+  await drop();
+  onTestFinished(drop);
   await mkdir(folder, { recursive: true });
   const built = join(folder, '.next');
   await cp('.next', built, {
