@@ -3,6 +3,7 @@
 import Link from 'next/link';
 import { memo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { classes } from '@/app/_controls/classes';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { formatterFor } from '@/app/_words/formatter';
 import { jobStateChoices, stoppedWords } from '@/app/_words/jobs/jobListWords';
@@ -31,95 +32,104 @@ export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }
   const name = <span className="visuallyHidden">{job.name}</span>;
   const [isMore, setMore] = useState(false);
   const isAway = job.archivedOn !== null;
+  const customer = job.customer || (job.madeFor === 'stock' ? 'made to stock' : null);
+  const wanted = job.wantedOn === null ? null : formatter.day(job.wantedOn);
   return (
-    <tr className={isAway ? styles.away : undefined}>
-      <th scope="row" className={styles.job}>
-        <Link className={styles.name} href={`/jobs/${id}`} prefetch={false}>
-          <bdi>{job.name}</bdi>
-        </Link>
-        {isAway && <span className={styles.under}>put away on {formatter.day(job.archivedOn ?? '')}</span>}
-        {figures?.kind === 'stopped' && (
-          <span className={styles.stop}>Stop: {stoppedWords(figures, workshop)}</span>
-        )}
-      </th>
-      <td className={styles.customer}>
-        <bdi>{job.customer || (job.madeFor === 'stock' ? 'made to stock' : 'not named')}</bdi>
-      </td>
-      <td className={styles.state}>
-        <Label>state</Label>
-        <ChoiceField
-          label={`State of ${job.name}`}
-          labelled
-          value={job.state}
-          choices={jobStateChoices}
-          onCommit={(state) => actions.setState(kept, state)}
-        />
-      </td>
-      <td className={styles.wanted}>
-        <Label>wanted</Label>
-        {job.wantedOn === null ? 'no day set' : formatter.day(job.wantedOn)}
-      </td>
-      <td className={styles.figure}>
-        <Label>pieces</Label>
-        {piecesInWords}
-      </td>
-      <td className={styles.figure}>
-        <Label>price</Label>
-        {figures?.kind === 'stopped' ? (
-          <span className={styles.none}>no price</span>
-        ) : (
-          (askedInWords ?? <span className={styles.none}>not decided</span>)
-        )}
-      </td>
-      <td className={styles.figure}>
-        <Label>margin</Label>
-        {figures === null ? (
-          <Waiting />
-        ) : figures.kind === 'stopped' ? (
-          <Nothing />
-        ) : (
-          <span className={styles.margin}>
-            <MarginBar margin={figures.margin} />
-            {formatter.share(figures.margin)}
+    <>
+      <tr className={classes(isAway && styles.away, isMore && styles.opened)}>
+        <th scope="row" className={styles.job}>
+          <Link className={styles.name} href={`/jobs/${id}`} prefetch={false}>
+            <bdi>{job.name}</bdi>
+          </Link>
+          <span className={styles.besides}>
+            {piecesInWords}
+            {customer !== null && (
+              <>
+                , <bdi>{customer}</bdi>
+              </>
+            )}
+            {wanted !== null && `, ${wanted}`}
           </span>
-        )}
-      </td>
-      <td className={styles.pay}>
-        <Label>pays an hour</Label>
-        {figures === null ? (
-          <Waiting />
-        ) : figures.kind === 'stopped' ? (
-          <Nothing />
-        ) : (
-          <Pay isDecided={askedInWords !== null} {...{ figures, workshop }} />
-        )}
-      </td>
-      <td className={styles.acts}>
-        <Button kind="quiet" onPress={() => actions.copy(kept)}>
-          Duplicate {name}
-        </Button>
-        <Button kind="quiet" onPress={() => actions.putAway(kept, !isAway)}>
-          {isAway ? 'Bring back' : 'Put away'} {name}
-        </Button>
-        <Button kind="quiet" expanded={isMore} onPress={() => setMore(!isMore)}>
-          More <span className="visuallyHidden">for {job.name}</span>
-        </Button>
-        {isMore && (
-          <span className={styles.moreActs}>
-            <Button
-              kind="quiet"
-              spoken={`Carry ${job.name} to another device`}
-              onPress={() => actions.carry(kept)}
-            >
-              Carry
-            </Button>
-            <Button kind="quiet" onPress={() => actions.remove(kept)}>
-              Remove {name}
-            </Button>
-          </span>
-        )}
-      </td>
-    </tr>
+          {isAway && <span className={styles.under}>put away on {formatter.day(job.archivedOn ?? '')}</span>}
+          {figures?.kind === 'stopped' && (
+            <span className={styles.stop}>Stop: {stoppedWords(figures, workshop)}</span>
+          )}
+        </th>
+        <td className={styles.customer}>
+          <bdi>{customer ?? 'not named'}</bdi>
+        </td>
+        <td className={styles.state}>
+          <Label>state</Label>
+          <ChoiceField
+            label={`State of ${job.name}`}
+            labelled
+            value={job.state}
+            choices={jobStateChoices}
+            onCommit={(state) => actions.setState(kept, state)}
+          />
+        </td>
+        <td className={styles.wanted}>
+          <Label>wanted</Label>
+          {wanted ?? 'no day set'}
+        </td>
+        <td className={classes(styles.figure, styles.pieces)}>
+          <Label>pieces</Label>
+          {piecesInWords}
+        </td>
+        <td className={styles.figure}>
+          <Label>price</Label>
+          {figures?.kind === 'stopped' ? (
+            <span className={styles.none}>no price</span>
+          ) : (
+            (askedInWords ?? <span className={styles.none}>not decided</span>)
+          )}
+        </td>
+        <td className={styles.figure}>
+          <Label>margin</Label>
+          {figures === null ? (
+            <Waiting />
+          ) : figures.kind === 'stopped' ? (
+            <Nothing />
+          ) : (
+            <span className={styles.margin}>
+              <MarginBar margin={figures.margin} />
+              {formatter.share(figures.margin)}
+            </span>
+          )}
+        </td>
+        <td className={styles.pay}>
+          <Label>pays an hour</Label>
+          {figures === null ? (
+            <Waiting />
+          ) : figures.kind === 'stopped' ? (
+            <Nothing />
+          ) : (
+            <Pay isDecided={askedInWords !== null} {...{ figures, workshop }} />
+          )}
+        </td>
+        <td className={styles.acts}>
+          <Button kind="quiet" expanded={isMore} onPress={() => setMore(!isMore)}>
+            More <span className="visuallyHidden">for {job.name}</span>
+          </Button>
+        </td>
+      </tr>
+      {isMore && (
+        <tr className={styles.more}>
+          <td colSpan={9}>
+            <div className={styles.moreActs}>
+              <Button onPress={() => actions.copy(kept)}>Duplicate {name}</Button>
+              <Button onPress={() => actions.putAway(kept, !isAway)}>
+                {isAway ? 'Bring back' : 'Put away'} {name}
+              </Button>
+              <Button spoken={`Carry ${job.name} to another device`} onPress={() => actions.carry(kept)}>
+                Carry
+              </Button>
+              <Button onPress={() => actions.remove(kept)}>Remove {name}</Button>
+            </div>
+          </td>
+        </tr>
+      )}
+    </>
   );
 });
 

@@ -11,6 +11,8 @@ test.each([1280, 390])('the jobs show what each earns, are found and put away, %
   await looksRight(page, `jobs-${width}`);
   await page.getByRole('searchbox').fill('fair mug');
   await page.getByText('1 job found').waitFor();
+  await page.getByRole('button', { name: 'More for Spring Fair mugs' }).click();
+  await looksRight(page, `jobs-more-${width}`);
   await page.getByRole('button', { name: 'Put away Spring Fair mugs' }).click();
   await page.getByText('No job found, 1 among those put away').waitFor();
   await page.getByRole('button', { name: 'Show it too' }).click();

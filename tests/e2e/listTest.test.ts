@@ -49,6 +49,12 @@ async function withBreaks(prices: Locator): Promise<void> {
     const field = prices.getByRole('textbox', { name: `Break ${at + 1}, from` });
     await field.fill(`${from}`);
     await field.press('Tab');
+    // The new list moves what is under it: nothing is pressed while it comes.
+    if (at > 0)
+      await prices
+        .getByText(new RegExp(`^from ${from}\\b`))
+        .first()
+        .waitFor();
   }
 }
 const fallsAt12 = '11 pieces would cost more than 12: 253.00 against 240.00 USD.';

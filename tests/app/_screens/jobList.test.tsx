@@ -207,10 +207,12 @@ describe('a job of the list', () => {
 
   it('is put away out of the list and brought back into it', async () => {
     await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'More for Spring Fair mugs' }));
     await userEvent.click(screen.getByRole('button', { name: 'Put away Spring Fair mugs' }));
     expect(names()).not.toContain('Spring Fair mugs');
     expect(bodyOf('job', 'fair-mugs').archivedOn).toMatch(/^\d{4}-\d\d-\d\d$/);
     await userEvent.click(screen.getByRole('button', { name: 'Put away too, 1' }));
+    await userEvent.click(screen.getByRole('button', { name: 'More for Spring Fair mugs' }));
     await userEvent.click(screen.getByRole('button', { name: 'Bring back Spring Fair mugs' }));
     expect(bodyOf('job', 'fair-mugs').archivedOn).toBeNull();
   });

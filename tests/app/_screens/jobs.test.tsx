@@ -109,6 +109,7 @@ describe('JobsScreen', () => {
     );
     await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: /^Put away too/ }));
+    await userEvent.click(screen.getByRole('button', { name: 'More for Ramblers Club shirts' }));
     await userEvent.click(screen.getByRole('button', { name: 'Duplicate Ramblers Club shirts' }));
     expect(bodyOf('job', pushed())).toEqual({
       ...bodyOf('job', 'club-order'),
