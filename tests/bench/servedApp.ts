@@ -1,8 +1,7 @@
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
 import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { freePort } from '@/app/_commands/freePort.mjs';
+import { ownServer } from '@/tests/e2e/harness/ownServer';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -12,18 +11,12 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
  * @returns what `use` returns; null where the app is not built
  */
 export async function servedApp<Answer>(use: (origin: string) => Promise<Answer>): Promise<Answer | null> {
-  if (!existsSync(new URL('../../.next/BUILD_ID', import.meta.url))) return null;
-  const port = await freePort(0);
-  if (port === undefined) throw new Error('no port is free');
-  const server = spawn(process.execPath, ['app/_commands/serve.mjs', '127.0.0.1', String(port)], {
-    cwd: root,
-    stdio: 'ignore',
-    env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1' },
-  });
+  if (!existsSync(join(root, '.next', 'BUILD_ID'))) return null;
+  const server = await ownServer(root);
   try {
-    return await use(`http://127.0.0.1:${port}`);
+    await server.start();
+    return await use(server.baseUrl);
   } finally {
-    server.kill();
-    if (server.exitCode === null) await once(server, 'exit');
+    await server.end();
   }
 }
