@@ -5,7 +5,10 @@ let warm: { readonly worker: Worker; isReady: boolean } | null = null;
 
 const started = () => new Worker(new URL('./price.worker.ts', import.meta.url), { type: 'module' });
 
-/** Starts the worker of the sums beside everything else that is fetched, so that its engine is built by the first question. */
+/**
+ * Starts the worker of the sums beside everything else that is fetched, so that its engine is built by the first
+ * question. Once, however often it is asked for.
+ */
 export function warmPriceWorker(): void {
   if (warm !== null || typeof Worker === 'undefined') return;
   const early = { worker: started(), isReady: false };

@@ -23,7 +23,7 @@ export interface Visit extends PageNotes {
 const QUIET_MS = 1_500;
 const PATIENCE_MS = 45_000;
 
-/** Opens a page, lets it come to rest, makes one edit and says what it was like. */
+/** Opens a page, lets it come to rest, makes one edit, waits until the app is kept and says what it was like. */
 export async function visitPage(
   context: BrowserContext,
   address: string,
@@ -56,6 +56,8 @@ export async function visitPage(
   const loaded = await notesOf(page);
   const bytes = line.bytes() - before;
   const interaction = await oneEdit(page);
+  // The next visit is one from the device, and does not share its line with what the first one left to be fetched.
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.close();
   return { ...loaded, interaction, bytes, scriptBytes };
 }
