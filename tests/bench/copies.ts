@@ -80,25 +80,12 @@ async function opened(page: Page, origin: string): Promise<Page> {
       for (const { duration } of list.getEntries()) tasks.push(duration);
     }).observe({ type: 'longtask' });
   });
-  await answered(origin);
   await page.goto(`${origin}/workshop#copies`);
   await kept(page);
   return page;
 }
 
 const kept = (page: Page): Promise<void> => page.getByText(/^Kept/).first().waitFor();
-
-/** The server needs a moment to begin. */
-async function answered(origin: string): Promise<void> {
-  for (let tries = 0; tries < 300; tries += 1) {
-    try {
-      await fetch(`${origin}/api/health`);
-      return;
-    } catch {
-      await new Promise((resolve) => setTimeout(resolve, 100));
-    }
-  }
-}
 
 /** Artworks with a picture each, put past the app: it would take minutes to read so many. */
 async function fillWithPictures(page: Page): Promise<void> {
