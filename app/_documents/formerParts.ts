@@ -1,5 +1,5 @@
 import { jobLinks } from '@/lib/kinds/job/jobLinks';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import type { Job } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
 

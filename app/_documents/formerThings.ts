@@ -2,8 +2,8 @@
 
 import { createContext, useEffect, useMemo, useState } from 'react';
 import type { NameOf } from '@/app/_words/formatter';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { claimedName } from '@/lib/stored/claimedName';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { WORKSHOP_ID } from './documentsByKind';
 import { type FormerPart, formerParts, missingParts, partLists } from './formerParts';
 import type { Workspace } from './useWorkspace';

@@ -1,7 +1,7 @@
 'use client';
 
 import type { Region } from '@/lib/examples/regionOf';
-import { sameValue } from '@/lib/stored/sameValue';
+import { sameValue } from '@/lib/merging/sameValue';
 import { ChoiceField } from './ChoiceField';
 import { currencyChoices } from './currencyChoices';
 import { FieldGroup } from './FieldGroup';

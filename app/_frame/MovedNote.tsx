@@ -9,8 +9,8 @@ import type { MovedEntry } from '@/app/_store/documentsState';
 import type { MovedDocument } from '@/app/_transactions/moveInHistory';
 import { paperNumberText } from '@/app/_words/paperNumberText';
 import { lostWords, movedWords } from '@/app/_words/store/movedWords';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { claimedName } from '@/lib/stored/claimedName';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import styles from './MovedNote.module.css';
 import type { Move } from './useMoves';
 

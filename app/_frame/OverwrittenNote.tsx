@@ -4,8 +4,8 @@ import { Button } from '@/app/_controls/Button';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { Overwritten } from '@/app/_transactions/commitEdit';
 import { fieldWords } from '@/app/_words/fieldWords';
+import { placeInBody } from '@/lib/merging/placeInBody';
 import { claimedName } from '@/lib/stored/claimedName';
-import { placeInBody } from '@/lib/stored/placeInBody';
 import styles from './OverwrittenNote.module.css';
 
 type OverwrittenNoteProps = Readonly<{

@@ -9,7 +9,7 @@ import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { JobFigures } from '@/lib/costing/jobFigures';
 import { jobLinks } from '@/lib/kinds/job/jobLinks';
-import { sameValue } from '@/lib/stored/sameValue';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
 
 interface ListedFigures {

@@ -1,5 +1,5 @@
 import { type Region, regionOf } from '@/lib/examples/regionOf';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { workshopSchema } from '@/shared/schemas/workshop';
 
 const { currency, locale, units } = workshopSchema.shape;

@@ -1,5 +1,5 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 
 /** Breaks asked for beside a request: so many by the sums from an order on, or first quantities. */
 export type AskedBreaks =

@@ -1,15 +1,15 @@
 import { openDeviceBackend } from '@/app/_backend/deviceBackend';
+import { holdPage } from '@/app/_tab/holdPage';
+import { tabId } from '@/app/_tab/tabId';
+import { openTabMessages } from '@/app/_tab/tabMessages';
+import { watchPage } from '@/app/_tab/watchPage';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { paperKinds } from '@/lib/kinds/paperKinds';
 import { createDocumentStore } from './createDocumentStore';
 import type { DocumentStore } from './documentStore';
 import { firstDocuments } from './firstDocuments';
-import { holdPage } from './holdPage';
-import { tabId } from './tabId';
-import { openTabMessages } from './tabMessages';
 import { visitMark } from './visitMark';
-import { watchPage } from './watchPage';
 
 const STORE_NAME = 'pressminute';
 

@@ -1,5 +1,6 @@
 import { createBackendConnection } from '@/app/_backend/backendConnection';
 import type { SaveFailure } from '@/app/_backend/saveFailure';
+import type { TabMessages } from '@/app/_tab/tabMessages';
 import { commitEdit } from '@/app/_transactions/commitEdit';
 import { fillEmpty } from '@/app/_transactions/fillEmpty';
 import { formerBodies } from '@/app/_transactions/formerBodies';
@@ -20,7 +21,6 @@ import { absorb, readBackend } from './readBackend';
 import { replacingActions } from './replacingActions';
 import type { StoreCore } from './storeCore';
 import { ensureSameStore } from './storeIdentity';
-import type { TabMessages } from './tabMessages';
 import { emptyTabState, isUnkept, shownDocuments, type TabState } from './tabState';
 import { takingEdits } from './takingEdits';
 import { viewOf } from './viewOf';

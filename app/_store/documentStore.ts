@@ -1,4 +1,6 @@
 import type { BackendConnectionOptions } from '@/app/_backend/backendConnection';
+import type { TabMessages } from '@/app/_tab/tabMessages';
+import type { PageEvents } from '@/app/_tab/watchPage';
 import type { ArrivalMode, Arriving } from '@/app/_transactions/arrive';
 import type { NewPaper } from '@/app/_transactions/issuePaper';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
@@ -17,9 +19,7 @@ import type {
   ReplaceOutcome,
 } from './documentsState';
 import type { NewDocument } from './newDocuments';
-import type { TabMessages } from './tabMessages';
 import type { VisitMark } from './visitMark';
-import type { PageEvents } from './watchPage';
 
 export interface DocumentStoreOptions<
   Kinds extends Bodies,

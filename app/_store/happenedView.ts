@@ -1,7 +1,7 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { inForceAmong, inOrder } from '@/lib/stored/entriesInForce';
 import { type EntryOrder, emptyOrder, withEntries } from '@/lib/stored/entryOrder';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { EntriesByKind, PapersByKind, ShownPaper } from './happenedState';
 import { sameItems } from './sameItems';

@@ -1,5 +1,5 @@
 import { type HistoryMove, moveInHistory } from '@/app/_transactions/moveInHistory';
-import { changedPath } from '@/lib/stored/changedPath';
+import { changedPath } from '@/lib/merging/changedPath';
 import type { Bodies } from '@/lib/stored/registry';
 import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';

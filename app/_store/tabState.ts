@@ -1,10 +1,10 @@
 import type { Overwritten } from '@/app/_transactions/commitEdit';
 import type { Device } from '@/app/_transactions/deviceIdentity';
-import { keepSame } from '@/lib/stored/keepSame';
+import { keepSame } from '@/lib/merging/keepSame';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import { overlayPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import { bodyFits, type Registry } from '@/lib/stored/registry';
-import { sameValue } from '@/lib/stored/sameValue';
 import type { Step } from '@/lib/stored/step';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';

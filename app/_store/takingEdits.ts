@@ -1,8 +1,8 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { type NewEntry, prepareEntries, type UncountedEntry } from '@/lib/stored/newEntries';
 import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
 import { type Edit, type EditFinding, prepareEdit } from '@/lib/stored/prepareEdit';
 import type { Bodies } from '@/lib/stored/registry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { TAKE_BACK } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';

@@ -1,4 +1,4 @@
-import { sameValue } from '@/lib/stored/sameValue';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { StudyName } from './studies';
 import type { StudyAsk } from './useStudies';
 

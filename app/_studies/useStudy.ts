@@ -2,7 +2,7 @@
 
 import { useEffect, useId, useState } from 'react';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
-import { sameValue } from '@/lib/stored/sameValue';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
 import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';

@@ -1,9 +1,9 @@
 import type { BackendTx } from '@/app/_backend/backend';
 import type { SaveFailure } from '@/app/_backend/saveFailure';
+import type { FieldPath } from '@/lib/merging/mergeValues';
 import { applyChange } from '@/lib/stored/applyChange';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import { type LeftRecords, nothingLeft } from '@/lib/stored/leavingRecords';
-import type { FieldPath } from '@/lib/stored/mergeValues';
 import { readDocument } from '@/lib/stored/readDocument';
 import { bodyFits, type Registry } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';

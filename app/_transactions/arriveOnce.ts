@@ -1,5 +1,5 @@
 import type { BackendTx } from '@/app/_backend/backend';
-import { sameValue } from '@/lib/stored/sameValue';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 
 /** What of papers or entries that came was not here yet, and what finds something else under its id. */

@@ -1,6 +1,6 @@
 import type { BackendTx } from '@/app/_backend/backend';
+import type { FieldPath } from '@/lib/merging/mergeValues';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
-import type { FieldPath } from '@/lib/stored/mergeValues';
 import type { EntryToWrite } from '@/lib/stored/newEntries';
 import type { Registry } from '@/lib/stored/registry';
 import type { Step } from '@/lib/stored/step';

@@ -1,6 +1,6 @@
 import type { BackendTx } from '@/app/_backend/backend';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { type Bodies, entryOf, type StoreKinds } from '@/lib/stored/registry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256OfBytes, sha256OfValue } from '@/lib/stored/sha256';
 import type { Paper, PaperNumber } from '@/shared/schemas/happened';
 import type { Refused } from './applyToStored';

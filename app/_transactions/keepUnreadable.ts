@@ -1,5 +1,5 @@
 import type { BackendTx, Row } from '@/app/_backend/backend';
-import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
+import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 
 /** Records nothing can read, where they went. */
 interface KeptUnreadable {

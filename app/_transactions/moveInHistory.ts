@@ -1,5 +1,5 @@
 import type { BackendTx } from '@/app/_backend/backend';
-import { changedPath } from '@/lib/stored/changedPath';
+import { changedPath } from '@/lib/merging/changedPath';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import { nextRedo, nextUndo, turnStep } from '@/lib/stored/history';
 import type { StoreKinds } from '@/lib/stored/registry';

@@ -1,5 +1,5 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { takenBackAmong } from '@/lib/stored/entriesInForce';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { TAKE_BACK, takenBy, takesBackHereOnly } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
 

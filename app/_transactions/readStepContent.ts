@@ -1,9 +1,9 @@
 import type { BackendTx } from '@/app/_backend/backend';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { DocumentChange, Snapshot } from '@/lib/stored/documentChange';
 import type { Leaving } from '@/lib/stored/leaving';
 import { readBody } from '@/lib/stored/readBody';
 import { entryOf, type Registry } from '@/lib/stored/registry';
-import { sameValue } from '@/lib/stored/sameValue';
 import { type StepContent, stepContentSchema } from '@/lib/stored/step';
 
 /**

@@ -1,5 +1,5 @@
 import type { BackendTx } from '@/app/_backend/backend';
-import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
+import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 
 /** Keeps records whose place is taken; each once, however often it comes. */
 export async function setAside(tx: BackendTx, raws: readonly unknown[], at: number): Promise<void> {

@@ -1,8 +1,8 @@
 import type { BackendTable, BackendTx, Row } from '@/app/_backend/backend';
 import type { BackendConnection } from '@/app/_backend/backendConnection';
 import type { SaveFailure } from '@/app/_backend/saveFailure';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { fileIdsIn } from '@/lib/stored/fileIds';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { readStoredFile } from '@/lib/stored/storedFile';
 import { withFileIds } from '@/lib/stored/withFileIds';

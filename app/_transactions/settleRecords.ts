@@ -1,9 +1,9 @@
 import type { BackendTx } from '@/app/_backend/backend';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import type { LeftRecords } from '@/lib/stored/leavingRecords';
 import { notedByStep } from '@/lib/stored/notedByStep';
 import { readDocument } from '@/lib/stored/readDocument';
 import type { Registry } from '@/lib/stored/registry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { readSteps, stepContentSchema } from '@/lib/stored/step';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 

@@ -1,7 +1,7 @@
+import { sameValue } from '@/lib/merging/sameValue';
 import { asKept } from '@/lib/stored/asKept';
 import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
 import { neededDocuments, type Registry } from '@/lib/stored/registry';
-import { sameValue } from '@/lib/stored/sameValue';
 import type { Arrival, ArrivalChoice, ArrivalPlan, Choice, DraftMeeting } from './arrival';
 import { comingEntries } from './comingEntries';
 import type { CopyScope } from './copy';

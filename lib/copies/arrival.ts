@@ -1,5 +1,5 @@
+import type { FieldPath } from '@/lib/merging/mergeValues';
 import type { Snapshot } from '@/lib/stored/documentChange';
-import type { FieldPath } from '@/lib/stored/mergeValues';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';

@@ -1,4 +1,4 @@
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { checkOf } from './copyText';
 import { parsedJson } from './parsedJson';
 

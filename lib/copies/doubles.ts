@@ -1,5 +1,5 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { entryOf, type Registry } from '@/lib/stored/registry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Stored } from '@/shared/schemas/stored';
 import { setIn } from '@/shared/setIn';
 import type { CopyScope } from './copy';

@@ -1,6 +1,6 @@
-import { arraysById } from '@/lib/stored/arrayIdentity';
-import type { FieldPath } from '@/lib/stored/mergeValues';
-import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
+import { arraysById } from '@/lib/merging/arrayIdentity';
+import type { FieldPath } from '@/lib/merging/mergeValues';
+import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 
 /** One place in which two bodies of a draft say different things; `undefined` where a side has nothing there. */
 export interface DraftDifference {

@@ -1,6 +1,6 @@
 import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { type Snapshot, snapshotSchema } from '@/lib/stored/documentChange';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256OfBytes } from '@/lib/stored/sha256';
 import { idSchema } from '@/shared/schemas/basics';
 import { sha256Schema } from '@/shared/schemas/happened';

@@ -1,4 +1,4 @@
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { TAKE_BACK } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
 import { hashOfJson } from './exchanged';

@@ -1,8 +1,8 @@
+import { mergeValues } from '@/lib/merging/mergeValues';
+import { sameValue } from '@/lib/merging/sameValue';
 import { claimedName } from '@/lib/stored/claimedName';
 import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
-import { mergeValues } from '@/lib/stored/mergeValues';
 import { bodyFits, entryOf, type Registry } from '@/lib/stored/registry';
-import { sameValue } from '@/lib/stored/sameValue';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Choice, DraftMeeting, MeetingState } from './arrival';
 import { idOfDouble } from './doubles';

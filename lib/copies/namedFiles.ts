@@ -1,4 +1,4 @@
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { sha256Schema } from '@/shared/schemas/happened';
 import type { CopyFile } from './copy';
 

@@ -1,6 +1,6 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { snapshotOf } from '@/lib/stored/documentChange';
 import { bodyFits, entryOf, neededDocuments, type Registry } from '@/lib/stored/registry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Arrival, ArrivalPlan } from './arrival';
 
 type Drafts = Arrival['drafts'];

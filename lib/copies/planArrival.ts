@@ -1,7 +1,7 @@
+import { sameValue } from '@/lib/merging/sameValue';
 import { asKept } from '@/lib/stored/asKept';
 import { takenBackAmong } from '@/lib/stored/entriesInForce';
 import type { Registry } from '@/lib/stored/registry';
-import { sameValue } from '@/lib/stored/sameValue';
 import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { ArrivalCounts, ArrivalPlan, DraftMeeting, Here, MeetingState } from './arrival';

@@ -1,5 +1,5 @@
 import { strFromU8 } from 'fflate';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { type CopyRecord, lineObject, recordOf } from './copyRecords';
 import { COPY_FORMAT } from './copySchemas';
 import { joinedBytes } from './joinedBytes';

@@ -1,7 +1,7 @@
 import { strFromU8 } from 'fflate';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { fromBase64 } from '@/lib/stored/fromBase64';
 import type { StoreKinds } from '@/lib/stored/registry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { withFileIds } from '@/lib/stored/withFileIds';
 import { BACKUP_FORMAT, instantSchema } from '@/shared/schemas/stored';

@@ -1,3 +1,4 @@
+import { sameValue } from '@/lib/merging/sameValue';
 import { asKept } from '@/lib/stored/asKept';
 import { fallingWith } from '@/lib/stored/fallingWith';
 import type { LeftRecords } from '@/lib/stored/leavingRecords';
@@ -6,7 +7,6 @@ import { readDocument } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
 import { entryOf, type StoreKinds } from '@/lib/stored/registry';
-import { sameValue } from '@/lib/stored/sameValue';
 import { travellingEntries } from '@/lib/stored/travellingEntries';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';

@@ -1,6 +1,6 @@
+import { type FieldPath, mergeValues } from '@/lib/merging/mergeValues';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { DocumentChange, Snapshot } from './documentChange';
-import { type FieldPath, mergeValues } from './mergeValues';
-import { sameValue } from './sameValue';
 
 /** A document after a change, and the fields somebody else had meanwhile set otherwise. */
 interface AppliedChange {

@@ -1,4 +1,4 @@
-import { isPlainObject } from './sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 
 /** @returns what a record is called, readable or not; null where no name can be made out. */
 export function claimedName(raw: unknown): string | null {

@@ -1,4 +1,4 @@
-import { isPlainObject } from './sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 
 /** Takes every entry of a list through a step; what is no list, or no entry, stays as it was found. */
 export const eachEntry = (

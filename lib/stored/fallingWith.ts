@@ -1,4 +1,4 @@
-import { isPlainObject } from './sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { takenBy } from './takeBack';
 
 interface WrittenOnce {

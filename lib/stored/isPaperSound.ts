@@ -1,4 +1,4 @@
-import { isPlainObject } from './sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { sha256OfValue } from './sha256';
 
 /** @returns whether the text of a paper still is what its hash was made of, as it was written and before any step. */

@@ -1,8 +1,8 @@
+import { sameValue } from '@/lib/merging/sameValue';
 import { failed, ok, type Result } from '@/shared/result';
 import type { Stored } from '@/shared/schemas/stored';
 import { type DocumentChange, type Snapshot, snapshotOf } from './documentChange';
 import { type Bodies, entryOf, type Registry } from './registry';
-import { sameValue } from './sameValue';
 import { type SchemaIssue, schemaIssues } from './storedFinding';
 
 /** One thing done to one document. */

@@ -1,5 +1,5 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import type { Entry } from '@/shared/schemas/happened';
-import { isPlainObject } from './sameValue';
 
 /** The kind of entry that says of an earlier one that it does not count. */
 export const TAKE_BACK = 'takeBack';

@@ -1,4 +1,4 @@
-import { sameValue } from '@/lib/stored/sameValue';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { Change } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import { changesBack } from './changesBack';

@@ -1,8 +1,8 @@
 import { fieldWords } from '@/app/_words/fieldWords';
 import type { Formatter, NameOf } from '@/app/_words/formatter';
 import type { DraftDifference } from '@/lib/copies/draftDifferences';
-import { placeInBody } from '@/lib/stored/placeInBody';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { placeInBody } from '@/lib/merging/placeInBody';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { kindWords } from './storedWords';
 
 /** A difference as it is read: where, what is here, what the copy has. */

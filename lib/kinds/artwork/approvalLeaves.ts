@@ -1,5 +1,5 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import type { Parting } from '@/lib/stored/leaving';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import type { Approval } from '@/shared/schemas/entries';
 import { z } from '@/shared/schemas/z';
 

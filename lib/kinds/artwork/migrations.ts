@@ -1,4 +1,4 @@
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 
 /** Version 1 to 2: what is read from a file; figures entered until now stay the maker's own. */
 export const artworkWithPicture = (body: unknown): unknown =>

@@ -1,5 +1,5 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { untoldTraits } from '@/shared/schemas/blankTraits';
 
 /** Version 1 to 2: how far around a size is; nobody was asked until then. */

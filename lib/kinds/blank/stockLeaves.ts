@@ -1,7 +1,7 @@
 import { heldSizeNameSchema } from '@/lib/kinds/heldShapes';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { eachEntry } from '@/lib/stored/eachEntry';
 import type { Parting } from '@/lib/stored/leaving';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import type { StockCount } from '@/shared/schemas/stock';
 import { z } from '@/shared/schemas/z';
 

@@ -1,6 +1,6 @@
 import { renamedRule } from '@/lib/kinds/renamedRule';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { untoldSteps } from '@/shared/schemas/recipeSteps';
 
 /** Version 1 to 2: whether prints share sheets; until then each was laid out by itself. */

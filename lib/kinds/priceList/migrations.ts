@@ -1,6 +1,6 @@
 import { renamedRule } from '@/lib/kinds/renamedRule';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject } from '@/lib/stored/sameValue';
 
 /**
  * Version 1 to 2: the rules of reckoning have new names. What went out keeps its meaning: a cap acted on the price of

@@ -1,5 +1,5 @@
+import { isPlainObject } from '@/lib/merging/sameValue';
 import type { Leaving } from '@/lib/stored/leaving';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { noonOf } from '@/shared/days';
 import { heldVersionsSchema } from './heldVersions';
 import { versionSeries } from './versionSeries';

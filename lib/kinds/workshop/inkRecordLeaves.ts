@@ -1,6 +1,6 @@
 import { heldDaySchema, heldIdSchema, heldLengthMmSchema, heldNameSchema } from '@/lib/kinds/heldShapes';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import type { Leaving, LeavingEntry } from '@/lib/stored/leaving';
-import { isPlainObject } from '@/lib/stored/sameValue';
 import { sha256OfValue } from '@/lib/stored/sha256';
 import { noonOf } from '@/shared/days';
 import { z } from '@/shared/schemas/z';

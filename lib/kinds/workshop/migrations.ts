@@ -1,5 +1,5 @@
+import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 import { eachEntry } from '@/lib/stored/eachEntry';
-import { isPlainObject, sameValue } from '@/lib/stored/sameValue';
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
 import { usualChosenBreaks } from '@/shared/schemas/sellingRule';

@@ -6,7 +6,7 @@ import type { DocumentStoreOptions } from '@/app/_store/documentStore';
 import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import dump from '@/tests/fixtures/stored/storeBeforeEntries.json' with { type: 'json' };
 import { STORE } from './tabs';
 

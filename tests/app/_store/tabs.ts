@@ -4,7 +4,7 @@ import { type DeviceDatabase, openDeviceBackend, type StoreLayout } from '@/app/
 import type { CopyActions } from '@/app/_store/copyActions';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
-import { openTabMessages } from '@/app/_store/tabMessages';
+import { openTabMessages } from '@/app/_tab/tabMessages';
 import { type EntryBodies, entryKinds } from '@/lib/kinds/entryKinds';
 import {
   aJobBody,

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { PageEvents } from '@/app/_store/watchPage';
+import type { PageEvents } from '@/app/_tab/watchPage';
 import { aDevice, changeJob, type Device, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
 
 const KEY = 'job-1 name';

@@ -4,7 +4,7 @@ import { StrictMode } from 'react';
 import { renderToString } from 'react-dom/server';
 import { afterEach, describe, expect, it } from 'vitest';
 import { useDocumentStore } from '@/app/_store/useDocumentStore';
-import { watchPage } from '@/app/_store/watchPage';
+import { watchPage } from '@/app/_tab/watchPage';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { aDevice, openTab, rowsOf, type SmallStore } from './tabs';
 

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { expect, it } from 'vitest';
-import { holdPage } from '@/app/_store/holdPage';
+import { holdPage } from '@/app/_tab/holdPage';
 
 /** Whether the browser would ask before the page goes. */
 const asks = () => !window.dispatchEvent(new Event('beforeunload', { cancelable: true }));

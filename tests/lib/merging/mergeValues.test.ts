@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mergeValues } from '@/lib/stored/mergeValues';
+import { mergeValues } from '@/lib/merging/mergeValues';
 import { cases } from '@/tests/tools/cases';
 
 describe('mergeValues', () => {

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { tabId } from '@/app/_store/tabId';
+import { tabId } from '@/app/_tab/tabId';
 
 afterEach(() => sessionStorage.clear());
 

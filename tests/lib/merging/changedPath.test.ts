@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { changedPath } from '@/lib/stored/changedPath';
+import { changedPath } from '@/lib/merging/changedPath';
 
 const job = {
   name: 'Club',

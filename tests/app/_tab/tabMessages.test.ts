@@ -1,5 +1,5 @@
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
-import { openTabMessages } from '@/app/_store/tabMessages';
+import { openTabMessages } from '@/app/_tab/tabMessages';
 
 describe('openTabMessages', () => {
   it('hears what other tabs wrote, and not what this one did', async () => {
