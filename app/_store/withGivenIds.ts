@@ -5,22 +5,26 @@ import type { Entry } from '@/shared/schemas/happened';
 import type { TabState } from './tabState';
 
 /**
- * What still waits once an edit is written. Its entries have ids of their own now: what takes one of them back
- * and waits still names it by that.
+ * What still waits once an edit is written, or may wait again by redo. Its entries have ids of their own now: what takes
+ * one of them back names it by that.
  */
 export function withGivenIds(
-  { pending, givenIds }: Pick<TabState, 'pending' | 'givenIds'>,
+  { pending, takenBack, givenIds }: Pick<TabState, 'pending' | 'takenBack' | 'givenIds'>,
   edit: PendingEdit,
   written: readonly Entry[],
-): Pick<TabState, 'pending' | 'givenIds'> {
+): Pick<TabState, 'pending' | 'takenBack' | 'givenIds'> {
   const waiting = pending.filter((other) => other !== edit);
   const given = (edit.entries ?? []).flatMap(({ id }, index) => {
     const now = written[index];
     return now === undefined ? [] : [[id, now.id] as const];
   });
-  if (given.length === 0) return { pending: waiting, givenIds };
+  if (given.length === 0) return { pending: waiting, takenBack, givenIds };
   const ids = new Map([...givenIds, ...given]);
-  return { pending: waiting.map((other) => renamed(other, ids)), givenIds: ids };
+  return {
+    pending: waiting.map((other) => renamed(other, ids)),
+    takenBack: takenBack.map((other) => renamed(other, ids)),
+    givenIds: ids,
+  };
 }
 
 /** The entries of an edit as they are written: under ids of their own, or those they went into a copy under. */

@@ -279,6 +279,22 @@ describe('on a full disk', () => {
     expect(refills(store)).toEqual([]);
   });
 
+  it('a taking back that was undone in memory is done again of the entry that was written meanwhile', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    const { makeRoom } = fillTheDisk();
+    store.actions.note('Refill', [refill(70)]);
+    store.actions.note('Take it back', [takeBack(firstRefill(store))]);
+    await store.actions.undo();
+    expect(refills(store)).toEqual([70]);
+    makeRoom();
+    await store.actions.retry();
+    await store.actions.redo();
+    await store.flush();
+    expect(refills(store)).toEqual([]);
+    expect(refills(await openTab(device, 'there'))).toEqual([]);
+  });
+
   it('an entry that waits is undone and done again in memory', async () => {
     const store = await openTabWithJob(aDevice());
     const { makeRoom } = fillTheDisk();
