@@ -20,7 +20,7 @@ export interface Arriving {
   /** Every paper and every entry that came, rows as they came; those that are here already are left alone. */
   readonly papers: readonly Paper[];
   readonly entries: readonly Entry[];
-  /** Records kept as they are, though nothing can read them. */
+  /** Records kept as they are, though nothing can read them; those that are here already are left alone. */
   readonly unreadable: readonly unknown[];
   readonly files: readonly StoredFile[];
   /** Rows of the table of what was exchanged. */
@@ -103,7 +103,8 @@ export async function arrive(
     ...(arriving.lettersTaken ?? []),
     ...arriving.papers.flatMap(({ device, number }) => (device === own ? [] : (number.letter ?? []))),
   ]);
-  const takers = outgoingTakers(await tx.all('entries'), arriving.entries, how.mode);
+  const unread = writtenOnceAmong(arriving.unreadable.filter((raw) => !kept.aside.includes(raw)));
+  const takers = outgoingTakers(await tx.all('entries'), [...arriving.entries, ...unread], how.mode);
   const appended = await appendEntries(
     tx,
     takers.map((id) => takingBack(kinds.entryKinds, id, how.mode === 'replace' ? 'replaced' : undefined)),

@@ -11,11 +11,12 @@ type Taking = Pick<Entry, 'id' | 'device' | 'count' | 'at' | 'kind' | 'body'>;
  * what an undo of an earlier arrival, or an earlier replacing, left behind.
  *
  * @param rows of the table of entries with those that came, read as far as need be
+ * @param came those that nothing here can read included
  * @returns their ids
  */
 export function outgoingTakers(
   rows: readonly unknown[],
-  came: readonly Entry[],
+  came: readonly Pick<Entry, 'id'>[],
   mode: 'beside' | 'replace',
 ): readonly string[] {
   const ids = new Set(came.map(({ id }) => id));

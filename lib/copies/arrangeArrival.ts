@@ -28,9 +28,7 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
   const coming = chosen.flatMap((one) => draftOf(one, { mode: how.mode, of: copy.of, doubles, registry }));
   const drafts = withNamedParts(coming, plan, registry);
   const entries = comingEntries(copy, chosen, how.mode);
-  const unreadable = copy.unreadable
-    .map(({ raw }) => raw)
-    .filter((raw) => !here.unreadable.some((known) => sameValue(known.raw, raw)));
+  const unreadable = copy.unreadable.map(({ raw }) => raw);
   const wanted = new Set(
     namedFiles([
       ...drafts.map(({ snapshot }) => snapshot.body),

@@ -112,7 +112,7 @@ export interface Arrival {
   /** Every paper and entry of the copy, those that are here already too: what counts is told by all of them. */
   readonly papers: readonly Paper[];
   readonly entries: readonly Entry[];
-  /** Records nothing here can read, kept as they are. */
+  /** Records nothing here can read, kept as they are; those that are here already too, like papers and entries. */
   readonly unreadable: readonly unknown[];
   /** Files that the store lacks and what arrives needs; kept before the rest is written. */
   readonly files: readonly CopyFile[];

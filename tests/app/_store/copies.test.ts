@@ -267,6 +267,38 @@ describe('a copy that takes the place of everything', () => {
   });
 });
 
+describe('entries of a later build in a copy that takes the place of everything', () => {
+  const later = { id: 'later000-1', kind: 'tap', version: 1, device: 'later000', count: 1, at: 1, body: {} };
+
+  it('go on counting for the build that can read them, on another device and on their own', async () => {
+    const there = await aUsedDevice();
+    await writeRow(there.device.factory, 'entries', later);
+    const store = await openTab(there.device, 'later');
+    const { file } = await store.actions.makeCopy('everything');
+    const empty = aDevice();
+    for (const [device, into] of [
+      [empty, await openTab(empty, 'here')],
+      [there.device, store],
+    ] as const) {
+      const look = await looked(into, file);
+      expect(await into.actions.takeCopy('Copy', look, { mode: 'replace' })).toEqual({ state: 'replaced' });
+      const rows = await rowsOf(device.factory, 'entries');
+      expect(rows).toContainEqual(later);
+      expect(rows).not.toContainEqual(expect.objectContaining({ kind: 'takeBack' }));
+    }
+  });
+
+  it('count no more where the copy lacks them', async () => {
+    const { device, store } = await aUsedDevice();
+    const { file } = await store.actions.makeCopy('everything');
+    await writeRow(device.factory, 'entries', later);
+    await store.actions.takeCopy('Copy', await looked(store, file), { mode: 'replace' });
+    expect(await rowsOf(device.factory, 'entries')).toContainEqual(
+      expect.objectContaining({ body: { entryId: later.id, cause: 'replaced' } }),
+    );
+  });
+});
+
 describe('a file that is no copy', () => {
   it('is told before anything is asked', async () => {
     const store = await openTab(aDevice(), 'here');
