@@ -29,15 +29,13 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
   const drafts = withNamedParts(coming, plan, registry);
   const entries = comingEntries(copy, chosen, how.mode);
   const unreadable = copy.unreadable.map(({ raw }) => raw);
-  const wanted = new Set(
-    namedFiles([
-      ...drafts.map(({ snapshot }) => snapshot.body),
-      ...chosen.flatMap(({ meeting }) => (meeting.state === 'same' ? [meeting.theirs.body] : [])),
-      ...copy.papers,
-      ...entries,
-      ...unreadable,
-    ]).map(({ sha256 }) => sha256),
-  );
+  const named = namedFiles([
+    ...drafts.map(({ snapshot }) => snapshot.body),
+    ...copy.papers,
+    ...entries,
+    ...unreadable,
+  ]);
+  const wanted = new Set([...named.map(({ sha256 }) => sha256), ...plan.filesBack]);
   return {
     drafts,
     papers: copy.papers.map((paper) => asKept(paper)),

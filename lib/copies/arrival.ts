@@ -67,6 +67,8 @@ export interface ArrivalPlan {
   /** Papers and entries whose id says something else here; what is here stays, and theirs is set aside. */
   readonly otherContent: readonly (Paper | Entry)[];
   readonly newPapers: readonly Paper[];
+  /** Hashes of files that something here names, that are not here any more and lie in the copy. */
+  readonly filesBack: readonly string[];
   /** Letters of other devices, which this one must not number papers with. */
   readonly lettersTaken: readonly string[];
   /** Another device bears the letter of this one. */
@@ -88,6 +90,8 @@ export interface ArrivalCounts {
   readonly countingAgain: number;
   readonly states: Readonly<Record<MeetingState, number>>;
   readonly onlyHere: number;
+  /** Files that something here names and that would be here again. */
+  readonly filesBack: number;
   /** Entries that the copy lacks; when it takes the place of everything they count no more. */
   readonly entriesOnlyHere: number;
 }

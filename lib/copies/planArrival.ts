@@ -8,6 +8,7 @@ import type { ArrivalCounts, ArrivalPlan, DraftMeeting, Here, MeetingState } fro
 import { comingEntries } from './comingEntries';
 import type { Copy } from './copy';
 import { meetDraft } from './meetDraft';
+import { namedFiles } from './namedFiles';
 
 /**
  * Tells what would come of a copy, draft by draft, before anything is taken.
@@ -36,12 +37,14 @@ export async function planArrival(
   const unasked = meetings.map((meeting) => ({ meeting, choice: meeting.choices[0] }));
   const entries = union(here.entries, comingEntries(copy, unasked, 'beside'));
   const lettersTaken = lettersOf(copy, here);
+  const filesBack = filesBackOf(copy, here);
   return {
     copy,
     here,
     meetings,
     onlyHere,
     newPapers: papers.fresh,
+    filesBack,
     otherContent: [...papers.other, ...entries.other],
     lettersTaken,
     letterTaken: here.device !== null && lettersTaken.includes(here.device.letter),
@@ -49,6 +52,7 @@ export async function planArrival(
       newPapers: papers.fresh.length,
       ...countingAfter(here.entries, entries.fresh),
       onlyHere: onlyHere.length,
+      filesBack: filesBack.length,
       entriesOnlyHere: union(comingEntries(copy, [], 'replace'), here.entries).fresh.length,
     }),
   };
@@ -84,6 +88,14 @@ function countingAfter(
     noLongerCounting: own.filter(({ id }) => !before.has(id) && after.has(id)).length,
     countingAgain: own.filter(({ id }) => before.has(id) && !after.has(id)).length,
   };
+}
+
+/** Where the browser lost a file, a copy gives it back, whatever became of the draft that names it. */
+function filesBackOf({ files }: Copy, here: Here): readonly string[] {
+  const lacking = files.filter(({ sha256 }) => !here.files.has(sha256));
+  if (lacking.length === 0) return [];
+  const named = new Set(namedFiles([...here.drafts.values(), ...here.papers]).map(({ sha256 }) => sha256));
+  return lacking.flatMap(({ sha256 }) => (named.has(sha256) ? [sha256] : []));
 }
 
 /** Letters in which other devices number their papers. */

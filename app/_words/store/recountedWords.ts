@@ -1,35 +1,49 @@
 import { spelledNumber } from '@/app/_words/spelledNumber';
 
-/** Notes here that what comes takes back, or lets count again. */
+/** What becomes of things that are here: notes that what comes takes back or lets count again, files that were lost. */
 export interface Recounted {
   readonly noLongerCounting: number;
   readonly countingAgain: number;
+  readonly filesBack: number;
 }
 
 /** @returns notes that are here, by their number. */
 export const notesHere = (count: number): string =>
   `${spelledNumber(count)} ${count === 1 ? 'note' : 'notes'} of what happened here`;
 
-/** @returns what would become of notes that are here, to be read after their number. */
+/** @returns files that are named here and were lost, by their number. */
+export const lostFiles = (count: number): string =>
+  `${spelledNumber(count)} lost ${count === 1 ? 'file' : 'files'}`;
+
+/** @returns what would become of what is here, to be read after its number. */
 export const recountedWords = ({
   noLongerCounting,
   countingAgain,
+  filesBack,
 }: Recounted): readonly (readonly [number, string])[] =>
   [
-    [noLongerCounting, 'of what happened here would no longer count: taken back where the file was made'],
-    [countingAgain, 'of what happened here would count again'],
-  ].flatMap(([count, words]) =>
-    typeof count === 'number' && count > 0
-      ? [[count, `${count === 1 ? 'note' : 'notes'} ${words}`] as const]
-      : [],
+    [
+      noLongerCounting,
+      'note',
+      'of what happened here would no longer count: taken back where the file was made',
+    ] as const,
+    [countingAgain, 'note', 'of what happened here would count again'] as const,
+    [filesBack, 'lost file', 'would be here again'] as const,
+  ].flatMap(([count, thing, words]) =>
+    count > 0 ? [[count, `${thing}${count === 1 ? '' : 's'} ${words}`] as const] : [],
   );
 
-/** @returns what became of notes that are here, once it is done. */
-export const recountedDoneWords = ({ noLongerCounting, countingAgain }: Recounted): readonly string[] => [
+/** @returns what became of what is here, once it is done. */
+export const recountedDoneWords = ({
+  noLongerCounting,
+  countingAgain,
+  filesBack,
+}: Recounted): readonly string[] => [
   ...(noLongerCounting === 0
     ? []
     : [`${notesHere(noLongerCounting)} no longer ${noLongerCounting === 1 ? 'counts' : 'count'}`]),
   ...(countingAgain === 0
     ? []
     : [`${notesHere(countingAgain)} ${countingAgain === 1 ? 'counts' : 'count'} again`]),
+  ...(filesBack === 0 ? [] : [`${lostFiles(filesBack)} ${filesBack === 1 ? 'is' : 'are'} here again`]),
 ];

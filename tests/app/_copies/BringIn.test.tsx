@@ -166,6 +166,14 @@ describe('a copy that is looked at', () => {
     expect(await screen.findByText('Two notes of what happened here no longer count.')).toBeVisible();
   });
 
+  it('offers files that were lost here though every draft is the same', async () => {
+    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], filesBack: 1 })));
+    await choose();
+    await screen.findByRole('heading', { name: 'One lost file would be here again, nothing here would go' });
+    await userEvent.click(button('Bring them in'));
+    expect(await screen.findByText('One lost file is here again.')).toBeVisible();
+  });
+
   it.each([
     ['failed', /could not be saved as a copy first, so nothing was changed yet/],
     ['lacking', /was saved, but lacks files.*Nothing was changed yet/],

@@ -72,6 +72,7 @@ interface PlanParts {
   readonly newPapers?: number;
   readonly newEntries?: number;
   readonly noLongerCounting?: number;
+  readonly filesBack?: number;
 }
 
 /** What would come of a copy of 14 November, made on device K, looked at on device M. */
@@ -132,10 +133,12 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       countingAgain: 0,
       states,
       onlyHere: onlyHere.length,
+      filesBack: parts.filesBack ?? 0,
       entriesOnlyHere: 0,
     },
     otherContent: [],
     newPapers: [],
+    filesBack: [],
     lettersTaken: [],
     letterTaken: false,
   };

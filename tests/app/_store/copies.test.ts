@@ -6,6 +6,7 @@ import { fillTheDisk } from './fullDisk';
 import {
   aDevice,
   changeJob,
+  dropRow,
   jobIn,
   openTab,
   openTabWithJob,
@@ -160,6 +161,26 @@ describe('a copy of everything', () => {
     const other = await openTab(here, 'here');
     await other.actions.takeCopy('Copy', await looked(other, file), { mode: 'beside' });
     expect(await rowsOf(here.factory, 'documents')).toContainEqual(later);
+  });
+});
+
+describe('a picture that was lost here', () => {
+  it.each([
+    ['is the same', 'same', 'Club order'],
+    ['went on since', 'newerHere', 'Team'],
+  ])('comes back with a copy though its draft %s', async (_, state, name) => {
+    const { device, store } = await aUsedDevice();
+    const { file } = await store.actions.makeCopy('everything');
+    if (name === 'Team') changeJob(store, { name });
+    await store.flush();
+    await dropRow(device.factory, 'files', kept.id);
+    const look = await looked(store, file);
+    expect(look.plan.meetings.find(({ id }) => id === 'job-1')?.state).toBe(state);
+    expect(look.plan.counts.filesBack).toBe(1);
+    await store.actions.takeCopy('Bring in', look, { mode: 'beside' });
+    expect(jobIn(store)?.name).toBe(name);
+    expect((await store.actions.readFile(kept.id))?.content).toEqual(kept.content);
+    expect((await looked(store, file)).plan.counts.filesBack).toBe(0);
   });
 });
 

@@ -131,6 +131,13 @@ export const writeRow = async (factory: IDBFactory, table: string, row: unknown)
   db.close();
 };
 
+/** Takes a row away past the app, as a browser that runs out of room may. */
+export const dropRow = async (factory: IDBFactory, table: string, key: string): Promise<void> => {
+  const db = await nativeOpen(factory);
+  await answered(db.transaction(table, 'readwrite').objectStore(table).delete(key));
+  db.close();
+};
+
 export const nativeOpen = (factory: IDBFactory, version?: number): Promise<IDBDatabase> =>
   answered(factory.open(STORE, version) as IDBOpenDBRequest);
 
