@@ -1,4 +1,5 @@
 import type { BackendTx } from '@/app/_backend/backend';
+import { isPlainObject } from '@/lib/stored/sameValue';
 import { deviceIdSchema, deviceLetterSchema } from '@/shared/schemas/happened';
 import { z } from '@/shared/schemas/z';
 
@@ -35,22 +36,24 @@ export async function claimCounts(
   tx: BackendTx,
   howMany: number,
 ): Promise<{ readonly device: Device; readonly first: number }> {
-  const row = (await readRow(tx)) ?? newDevice();
+  const row = (await readRow(tx)) ?? newDevice(await lettersMet(tx, null));
   await tx.put('meta', [{ ...row, count: row.count + howMany }]);
   return { device: { id: row.id, letter: row.letter }, first: row.count + 1 };
 }
 
 /**
- * Sees to it that papers numbered here from now on bear a letter that none of these has.
+ * Sees to it that papers numbered here from now on bear a letter that none of these has, nor any other device of which
+ * a paper is here.
  *
  * @param taken letters of other devices, as they are met
  */
 export async function avoidLetters(tx: BackendTx, taken: readonly string[]): Promise<void> {
   if (taken.length === 0) return;
-  const row = (await readRow(tx)) ?? newDevice();
-  const free = [...LETTERS].filter((letter) => !taken.includes(letter));
-  const letter = taken.includes(row.letter) ? (free[drawn(free.length)] ?? row.letter) : row.letter;
-  await tx.put('meta', [{ ...row, letter }]);
+  const row = await readRow(tx);
+  const others = [...taken, ...(await lettersMet(tx, row?.id ?? null))];
+  if (row === null) await tx.put('meta', [newDevice(others)]);
+  else if (taken.includes(row.letter))
+    await tx.put('meta', [{ ...row, letter: drawnLetter(others, row.letter) }]);
 }
 
 /** Of an entry or a paper, what tells where it was numbered. */
@@ -79,8 +82,7 @@ export async function partFromTwin(
     clashing.some(({ device }) => device === row.id) ||
     came.some(({ device, count }) => device === row.id && count > row.count);
   if (!isOfTwin) return false;
-  await tx.put('meta', [newDevice()]);
-  await avoidLetters(tx, [row.letter]);
+  await tx.put('meta', [newDevice([row.letter, ...(await lettersMet(tx, null))])]);
   return true;
 }
 
@@ -97,8 +99,26 @@ async function readRow(tx: BackendTx): Promise<DeviceRow | null> {
   return row.success ? row.data : null;
 }
 
-function newDevice(): DeviceRow {
-  return { key: KEY, id: drawnId(), letter: LETTERS[drawn(LETTERS.length)] ?? 'A', count: 0 };
+const newDevice = (taken: readonly string[]): DeviceRow => ({
+  key: KEY,
+  id: drawnId(),
+  letter: drawnLetter(taken),
+  count: 0,
+});
+
+/** @returns a letter that is not taken; where all are, the one told. */
+function drawnLetter(taken: readonly string[], otherwise = 'A'): string {
+  const free = [...LETTERS].filter((letter) => !taken.includes(letter));
+  return free[drawn(free.length)] ?? otherwise;
+}
+
+/** @returns the letters of papers here that another device numbered, readable or not. */
+async function lettersMet(tx: BackendTx, own: string | null): Promise<readonly string[]> {
+  return (await tx.all('papers')).flatMap((row) => {
+    const number = isPlainObject(row) && row.device !== own ? row.number : undefined;
+    const letter = isPlainObject(number) ? number.letter : undefined;
+    return typeof letter === 'string' ? [letter] : [];
+  });
 }
 
 const drawn = (below: number): number => (crypto.getRandomValues(new Uint16Array(1))[0] ?? 0) % below;

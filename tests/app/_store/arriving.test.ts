@@ -5,7 +5,16 @@ import type { Entry, Paper } from '@/shared/schemas/happened';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { cases } from '@/tests/tools/cases';
 import { breakOffAt } from './breakOff';
-import { aDevice, type Device, jobIn, openTab, openTabWithJob, rowsOf, type SmallStore } from './tabs';
+import {
+  aDevice,
+  type Device,
+  jobIn,
+  openTab,
+  openTabWithJob,
+  rowsOf,
+  type SmallStore,
+  writeRow,
+} from './tabs';
 
 const refill = (mL: number) => ({ kind: 'inkRefill', body: { day: '2026-11-03', mL } }) as const;
 const refills = (store: SmallStore) => store.getState().entries.inkRefill.map(({ body }) => body.mL);
@@ -131,6 +140,41 @@ describe('an arrival beside what is here', () => {
     expect(next).toMatchObject({
       paper: { number: { count: 10, letter: here.store.getState().device?.letter }, device: mine.device },
     });
+  });
+});
+
+describe('a letter that is drawn anew', () => {
+  const letters = [...'ABCDEFGHJKLMNPRSTUVWXYZ'];
+  const ofOther = (paper: Paper, letter: string): Paper => {
+    const device = `other00${letter.toLowerCase()}`;
+    return { ...paper, id: `${device}-1`, device, number: { count: 2, letter } };
+  };
+
+  it('is none of a device met earlier, when another comes with this one’s', async () => {
+    const here = await aUsedDevice([], 'Mine');
+    const letter = here.store.getState().device?.letter ?? '';
+    const [mine] = here.copy.papers;
+    if (mine === undefined) throw new Error('nothing was issued');
+    const [free, ...met] = letters.filter((other) => other !== letter);
+    const papers = met.map((other) => ofOther(mine, other));
+    await here.store.actions.arrive('Bring in', { ...none, papers }, beside);
+    expect(here.store.getState().device?.letter).toBe(letter);
+    await here.store.actions.arrive('Bring in', { ...none, papers: [ofOther(mine, letter)] }, beside);
+    expect(here.store.getState().device?.letter).toBe(free);
+  });
+
+  it('of a device that begins to count is none of those whose papers are here', async () => {
+    const there = await aUsedDevice([], 'Theirs');
+    const [paper] = there.copy.papers;
+    if (paper === undefined) throw new Error('nothing was issued');
+    const device = aDevice();
+    await openTabWithJob(device);
+    const [free, ...met] = letters;
+    for (const other of met) await writeRow(device.factory, 'papers', ofOther(paper, other));
+    const store = await openTab(device, 'again');
+    store.actions.note('Refill', [refill(10)]);
+    await store.flush();
+    expect(store.getState().device?.letter).toBe(free);
   });
 });
 
