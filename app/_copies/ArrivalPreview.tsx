@@ -6,7 +6,7 @@ import { classes } from '@/app/_controls/classes';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { happenedWords, takeWords } from '@/app/_words/store/arrivalWords';
-import { lacksWords } from '@/app/_words/store/copyFileWords';
+import { lacksWords, newerRecordsWords } from '@/app/_words/store/copyFileWords';
 import { arrivingIn } from '@/app/_words/store/fateWords';
 import { recountedWords } from '@/app/_words/store/recountedWords';
 import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
@@ -46,7 +46,8 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
   // What else is here has nothing to do with one job that was carried.
   const told = isWhole ? groups : groups.filter(({ fate }) => fate !== 'onlyHere');
   const headline = headlineOf(plan, groups, formatter);
-  const lacks = lacksWords(plan.copy.lacks, formatter);
+  const newer = newerRecordsWords(plan.copy.unreadable, formatter);
+  const lacks = [...lacksWords(plan.copy.lacks, formatter), ...(newer === null ? [] : [newer])];
   const { newPapers, newEntries } = plan.counts;
   const happened = happenedWords({ newPapers, newEntries });
   const recounted = recountedWords(plan.counts);

@@ -22,7 +22,7 @@ type ReplaceOfferProps = Readonly<{
 export function ReplaceOffer({ plan, busy, lacks, isUnsaved, onReplace }: ReplaceOfferProps) {
   const [asked, setAsked] = useState<'notYet' | 'now' | 'before'>('notYet');
   const loss = useMemo(() => arrivalLoss(plan), [plan]);
-  if (lacksRecords(plan.copy.lacks)) {
+  if (lacksRecords(plan.copy.lacks) || plan.counts.unread > 0) {
     return (
       <p className={styles.foot}>
         It cannot be put in place of all this: what could not be read of it would be gone here too.

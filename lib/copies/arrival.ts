@@ -92,6 +92,8 @@ export interface ArrivalCounts {
   readonly onlyHere: number;
   /** Files that something here names and that would be here again. */
   readonly filesBack: number;
+  /** Records that nothing here can read and that are not kept here yet. */
+  readonly unread: number;
   /** Entries that the copy lacks; when it takes the place of everything they count no more. */
   readonly entriesOnlyHere: number;
 }

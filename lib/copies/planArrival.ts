@@ -53,6 +53,8 @@ export async function planArrival(
       ...countingAfter(here.entries, entries.fresh),
       onlyHere: onlyHere.length,
       filesBack: filesBack.length,
+      unread: copy.unreadable.filter(({ raw }) => !here.unreadable.some((known) => sameValue(known.raw, raw)))
+        .length,
       entriesOnlyHere: union(comingEntries(copy, [], 'replace'), here.entries).fresh.length,
     }),
   };

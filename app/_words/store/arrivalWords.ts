@@ -2,7 +2,7 @@ import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { ArrivalFate, ArrivalGroup } from '@/lib/copies/arrivalGroups';
 import { namesWords, thingsWords } from './draftNames';
 import { type Arriving, type Forms, fateWords, pick, wouldWords } from './fateWords';
-import { lostFiles, notesHere, type Recounted, recountedDoneWords } from './recountedWords';
+import { lostFiles, notesHere, type Recounted, recountedDoneWords, unreadRecords } from './recountedWords';
 
 /** @returns what becomes of the drafts of a group, to be read after their number. */
 export const groupWords = ({ fate, drafts }: ArrivalGroup, it: Arriving): string =>
@@ -38,7 +38,7 @@ interface Headlined extends Recounted {
 
 /** @returns what would come of a copy in one sentence: “Two jobs would come back, nothing here would go”. */
 export function arrivalHeadline(headlined: Headlined, it: Arriving): ArrivalHeadline {
-  const { groups, newPapers, newEntries, noLongerCounting, countingAgain, filesBack } = headlined;
+  const { groups, newPapers, newEntries, noLongerCounting, countingAgain, filesBack, unread } = headlined;
   const parts = groups
     .filter(({ isChange }) => isChange)
     .map(({ fate, drafts }) => `${thingsWords(drafts)} ${wouldWords(it)[fate] ?? ''}`);
@@ -49,6 +49,7 @@ export function arrivalHeadline(headlined: Headlined, it: Arriving): ArrivalHead
   if (noLongerCounting > 0) parts.push(`${notesHere(noLongerCounting)} would no longer count`);
   if (countingAgain > 0) parts.push(`${notesHere(countingAgain)} would count again`);
   if (filesBack > 0) parts.push(`${lostFiles(filesBack)} would be here again`);
+  if (unread > 0) parts.push(`${unreadRecords(unread)} would be kept unread`);
   const [first, ...more] = parts;
   if (first !== undefined) {
     const others = more.map((part) => `${part}, `).join('');

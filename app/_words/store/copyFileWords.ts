@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { CopyLacks, LackingFile, NotACopy, RefusedEntry } from '@/lib/copies/copy';
+import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import { bytesWords } from './bytesWords';
 
 type LooksLike = Extract<NotACopy, { code: 'notOurs' }>['looksLike'];
@@ -71,6 +72,18 @@ export function lacksWords(
   }
   if (lacks.refused.length > 0) sentences.push(refusedWords(lacks.refused, formatter));
   return sentences;
+}
+
+/** @returns that a newer version made some of a copy, and what to do; null where none did. */
+export function newerRecordsWords(
+  unreadable: readonly Pick<UnreadableRecord, 'findings'>[],
+  formatter: Pick<Formatter, 'count'>,
+): string | null {
+  const newer = unreadable.filter(({ findings }) =>
+    findings.some(({ code }) => code === 'newerVersion' || code === 'unknownKind'),
+  ).length;
+  if (newer === 0) return null;
+  return `${formatter.count(newer, 'record')} in it ${newer === 1 ? 'was' : 'were'} written by a newer version of the app, and this one cannot show ${newer === 1 ? 'it' : 'them'}. Reload the page to get that version, then choose the file again.`;
 }
 
 /** @returns which files could not be put into a copy that was just made. */

@@ -1,10 +1,14 @@
 import { spelledNumber } from '@/app/_words/spelledNumber';
 
-/** What becomes of things that are here: notes that what comes takes back or lets count again, files that were lost. */
+/**
+ * What becomes of things beside drafts: notes here that what comes takes back or lets count again, files that were lost
+ * here, records that only another version can read.
+ */
 export interface Recounted {
   readonly noLongerCounting: number;
   readonly countingAgain: number;
   readonly filesBack: number;
+  readonly unread: number;
 }
 
 /** @returns notes that are here, by their number. */
@@ -15,11 +19,16 @@ export const notesHere = (count: number): string =>
 export const lostFiles = (count: number): string =>
   `${spelledNumber(count)} lost ${count === 1 ? 'file' : 'files'}`;
 
-/** @returns what would become of what is here, to be read after its number. */
+/** @returns records that cannot be read here, by their number. */
+export const unreadRecords = (count: number): string =>
+  `${spelledNumber(count)} ${count === 1 ? 'record' : 'records'} that this version cannot read`;
+
+/** @returns what would become of it all, to be read after its number. */
 export const recountedWords = ({
   noLongerCounting,
   countingAgain,
   filesBack,
+  unread,
 }: Recounted): readonly (readonly [number, string])[] =>
   [
     [
@@ -29,15 +38,17 @@ export const recountedWords = ({
     ] as const,
     [countingAgain, 'note', 'of what happened here would count again'] as const,
     [filesBack, 'lost file', 'would be here again'] as const,
+    [unread, 'record', 'that this version cannot read would be kept unread'] as const,
   ].flatMap(([count, thing, words]) =>
     count > 0 ? [[count, `${thing}${count === 1 ? '' : 's'} ${words}`] as const] : [],
   );
 
-/** @returns what became of what is here, once it is done. */
+/** @returns what became of it all, once it is done. */
 export const recountedDoneWords = ({
   noLongerCounting,
   countingAgain,
   filesBack,
+  unread,
 }: Recounted): readonly string[] => [
   ...(noLongerCounting === 0
     ? []
@@ -46,4 +57,5 @@ export const recountedDoneWords = ({
     ? []
     : [`${notesHere(countingAgain)} ${countingAgain === 1 ? 'counts' : 'count'} again`]),
   ...(filesBack === 0 ? [] : [`${lostFiles(filesBack)} ${filesBack === 1 ? 'is' : 'are'} here again`]),
+  ...(unread === 0 ? [] : [`${unreadRecords(unread)} ${unread === 1 ? 'is' : 'are'} kept unread`]),
 ];

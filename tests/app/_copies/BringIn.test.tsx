@@ -174,6 +174,21 @@ describe('a copy that is looked at', () => {
     expect(await screen.findByText('One lost file is here again.')).toBeVisible();
   });
 
+  it('tells what only a newer version can read, and never puts that in place of everything', async () => {
+    const plan = aPlan({ meetings: [aMeeting('same', 'Star Map')], unread: 1 });
+    const newer = { code: 'newerVersion', version: 9, known: 4 } as const;
+    const record = { state: 'unreadable', id: 'job-9', kind: 'job', raw: {}, findings: [newer] } as const;
+    enter(found({ ...plan, copy: { ...plan.copy, unreadable: [record] } }));
+    await choose();
+    await screen.findByRole('heading', {
+      name: 'One record that this version cannot read would be kept unread, nothing here would go',
+    });
+    expect(screen.getByText(/^1 record in it was written by a newer version.*Reload the page/)).toBeVisible();
+    expect(screen.queryByRole('button', { name: 'Put the copy in place of all this' })).toBeNull();
+    await userEvent.click(button('Bring them in'));
+    expect(await screen.findByText('One record that this version cannot read is kept unread.')).toBeVisible();
+  });
+
   it.each([
     ['failed', /could not be saved as a copy first, so nothing was changed yet/],
     ['lacking', /was saved, but lacks files.*Nothing was changed yet/],

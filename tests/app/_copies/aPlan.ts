@@ -73,6 +73,7 @@ interface PlanParts {
   readonly newEntries?: number;
   readonly noLongerCounting?: number;
   readonly filesBack?: number;
+  readonly unread?: number;
 }
 
 /** What would come of a copy of 14 November, made on device K, looked at on device M. */
@@ -134,6 +135,7 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       states,
       onlyHere: onlyHere.length,
       filesBack: parts.filesBack ?? 0,
+      unread: parts.unread ?? 0,
       entriesOnlyHere: 0,
     },
     otherContent: [],

@@ -164,6 +164,21 @@ describe('a copy of everything', () => {
   });
 });
 
+describe('a job that a newer build carried', () => {
+  it('is told as what nothing here can read, once', async () => {
+    const { file } = await (await aUsedDevice()).store.actions.makeCopy({ kind: 'job', id: 'job-1' });
+    const zip = await file.text();
+    const text = zip.slice(zip.indexOf('{"check"'), zip.indexOf('\n}\n') + 3);
+    const newer = new Blob([text.replace('"version":2', '"version":9')]);
+    const store = await openTab(aDevice(), 'here');
+    const look = await looked(store, newer);
+    expect(look.plan.counts).toMatchObject({ kinds: {}, unread: 1 });
+    await store.actions.takeCopy('Bring in', look, { mode: 'beside' });
+    expect(store.getState().unreadable).toMatchObject([{ id: 'job-1' }]);
+    expect((await looked(store, newer)).plan.counts.unread).toBe(0);
+  });
+});
+
 describe('a picture that was lost here', () => {
   it.each([
     ['is the same', 'same', 'Club order'],
