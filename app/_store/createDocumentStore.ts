@@ -2,7 +2,7 @@ import { createBackendConnection } from '@/app/_backend/backendConnection';
 import type { SaveFailure } from '@/app/_backend/saveFailure';
 import type { TabMessages } from '@/app/_tab/tabMessages';
 import { commitEdit } from '@/app/_transactions/commitEdit';
-import { fillEmpty } from '@/app/_transactions/fillEmpty';
+import { fillEmpty, fillLater } from '@/app/_transactions/fillEmpty';
 import { formerBodies } from '@/app/_transactions/formerBodies';
 import { settleRecords } from '@/app/_transactions/settleRecords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
@@ -123,7 +123,11 @@ export function createDocumentStore<
     pending: () => tabState.pending,
     write: (edit) =>
       connection.attempt(edit.files === undefined ? 'write' : 'writeStrict', (tx) =>
-        commitEdit(tx, registry, { ...edit, ...entriesToWrite(edit, tabState), tab }),
+        (edit.isFirst ? fillLater : commitEdit)(tx, registry, {
+          ...edit,
+          ...entriesToWrite(edit, tabState),
+          tab,
+        }),
       ),
     keeping,
     written: (edit, written) =>

@@ -99,6 +99,7 @@ async function firstFilling<Kinds extends Bodies>({
     pending: [
       {
         label: examples.label,
+        isFirst: true,
         at: now(),
         changes: documents.map(making),
         entries: entries.value.map((entry, index) => ({

@@ -12,7 +12,7 @@ export interface Appended {
   readonly device: Device | null;
 }
 
-const nothingAppended: Appended = { entries: [], device: null };
+export const nothingAppended: Appended = { entries: [], device: null };
 
 /** Writes entries under the next numbers of this device, those that are known elsewhere under the id they have there. */
 export async function appendEntries(

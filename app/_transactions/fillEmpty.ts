@@ -1,7 +1,10 @@
 import type { BackendTx } from '@/app/_backend/backend';
 import type { UncountedEntry } from '@/lib/stored/newEntries';
+import type { Registry } from '@/lib/stored/registry';
+import { readSteps } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
-import { appendEntries } from './appendEntries';
+import { appendEntries, nothingAppended } from './appendEntries';
+import { commitEdit } from './commitEdit';
 
 /** Mark of the first filling, so that a store its owner has emptied is not filled again. */
 const FILLED = 'filled';
@@ -30,6 +33,17 @@ export async function fillEmpty(
   await appendEntries(tx, entries, at);
   await markFilled(tx, at);
   return true;
+}
+
+/** Writes first documents that could not be kept when they were shown, unless another tab has filled the store since. */
+export async function fillLater(
+  tx: BackendTx,
+  registry: Registry,
+  edit: Parameters<typeof commitEdit>[2],
+): ReturnType<typeof commitEdit> {
+  if (await isEmpty(tx)) return commitEdit(tx, registry, edit);
+  const steps = readSteps(await tx.all('steps'));
+  return { state: 'written', documents: [], steps, overwritten: [], ...nothingAppended };
 }
 
 export const markFilled = (tx: BackendTx, at: number): PromiseLike<void> =>

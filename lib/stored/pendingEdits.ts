@@ -18,6 +18,8 @@ export interface PendingEdit {
   readonly entries?: readonly Entry[];
   /** Files that the changes name, kept with them or not at all. */
   readonly files?: readonly StoredFile[];
+  /** What a store starts with: dropped where the store holds anything by the time it is written. */
+  readonly isFirst?: true;
 }
 
 /** Whether a body of a kind can be read by its schema. */

@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { aJobBody, smallJobSchema, smallRegistry } from '@/tests/lib/stored/smallRegistry';
+import { fillTheDisk } from './fullDisk';
 import { aDevice, changeJob, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
 
 /** Opens two tabs on one job; neither hears of the other until it writes. */
@@ -158,5 +159,27 @@ describe('two tabs', () => {
     await here.flush();
     show();
     await vi.waitFor(() => expect(jobIn(there)?.name).toBe('Team'));
+  });
+});
+
+describe('an example that one tab could not keep', () => {
+  it('is dropped where another tab has begun meanwhile: nothing is written over, nothing noted twice', async () => {
+    const examples = {
+      label: 'Example',
+      load: async () => [{ kind: 'job', id: 'job-1', body: aJobBody() }] as const,
+      loadEntries: async () => [{ kind: 'inkRefill', body: { day: '2026-11-03', mL: 70 } }] as const,
+    };
+    const device = aDevice();
+    const { makeRoom } = fillTheDisk();
+    const one = await openTab(device, 'one', { examples });
+    makeRoom();
+    const other = await openTab(device, 'other', { examples });
+    changeJob(other, { name: 'Mine' });
+    await other.flush();
+    changeJob(one, { most: 40 });
+    await one.actions.retry();
+    expect(one.getState()).toMatchObject({ kept: { state: 'kept' }, overwritten: [] });
+    expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ body: { name: 'Mine', most: 40 } }]);
+    expect(await rowsOf(device.factory, 'entries')).toHaveLength(1);
   });
 });
