@@ -14,7 +14,9 @@ export function issuing<Papers extends Bodies>(
   const underWay = new Map<string, Promise<IssueOutcome>>();
 
   const issueNow = async (label: string, asked: NewPaper): Promise<IssueOutcome> => {
-    await queue.flush();
+    // What is typed while this waits is kept as well.
+    do await queue.flush();
+    while (tabState().kept.state === 'keeping');
     const { kept, pending, status } = tabState();
     // A paper may not stand on edits that are not kept.
     if (pending.length > 0 || status.status !== 'ready') {

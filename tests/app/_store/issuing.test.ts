@@ -205,6 +205,15 @@ describe('issuing', () => {
     expect(await store.actions.issue('Offer', offer())).toMatchObject({ state: 'issued' });
   });
 
+  it('waits for what is typed meanwhile, and is not refused for it', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    const issuing = store.actions.issue('Offer', offer());
+    changeJob(store, { name: 'Team' }, 'name');
+    expect(await issuing).toMatchObject({ state: 'issued' });
+    expect(await rowsOf(device.factory, 'documents')).toMatchObject([{ body: { name: 'Team' } }]);
+  });
+
   it('of a body its schema refuses is a mistake of the caller and leaves nothing', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
