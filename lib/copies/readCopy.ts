@@ -71,7 +71,7 @@ async function assembled(
 }
 
 async function readBare(source: ByteSource, reading: ReadingCopy): Promise<CopyReading> {
-  const start = entryText(await source.read(0, START_BYTES));
+  const start = entryText(await source.read(0, START_BYTES)).replace(BYTE_ORDER_MARK, '');
   if (start.startsWith(ARCHIVE_START)) return notACopy({ code: 'nothingWhole' });
   if (/^\s*\{/.test(start)) {
     const former = await readFormerCopy(source, start, reading);
@@ -87,6 +87,8 @@ async function readBare(source: ByteSource, reading: ReadingCopy): Promise<CopyR
 }
 
 const START_BYTES = 4096;
+/** In UTF-8; some editors put it before a text that they save. */
+const BYTE_ORDER_MARK = /^\xef\xbb\xbf/;
 const ARCHIVE_START = 'PK\u0003\u0004';
 
 const notACopy = (why: NotACopy): CopyReading => ({ state: 'notACopy', why });

@@ -29,6 +29,11 @@ describe('a copy as they were before', () => {
     expect((await readWhole(await saved(), appKinds)).copy.entries).toEqual(copy.entries);
   });
 
+  it('is read though an editor put the mark of its encoding before it', async () => {
+    const marked = new TextEncoder().encode(`\uFEFF${new TextDecoder().decode(await saved())}`);
+    expect((await readWhole(marked, appKinds)).copy.lacks.records).toEqual({ found: 12, of: 12 });
+  });
+
   it('gives what is whole of it where a picture is damaged or a record is of a newer shape', async () => {
     const before: { documents: { id: string; version: number }[]; files: object[] } = JSON.parse(
       new TextDecoder().decode(await saved()),

@@ -67,6 +67,15 @@ describe('a copy', () => {
     ]);
   });
 
+  it('is read from its text though an editor put the mark of its encoding before it', async () => {
+    const saved = unzipSync(await archiveOf())['documents.json'] ?? new Uint8Array();
+    const lines = `\uFEFF${new TextDecoder().decode(saved).replaceAll('\n', '\r\n')}`;
+    expect((await readWhole(text(lines))).copy).toMatchObject({
+      madeAt: aContent().madeAt,
+      lacks: { endsEarly: false, records: whole.records },
+    });
+  });
+
   it('keeps records of a newer shape as they are, and says so', async () => {
     const newer = { ...anEntry(3), version: 2, body: { much: 'more' } };
     const { copy } = await readWhole(await archiveOf(aContent({ entries: [anEntry(1), newer] })));
