@@ -1,5 +1,5 @@
 import type { BackendTx } from '@/app/_backend/backend';
-import { isPlainObject } from '@/lib/stored/sameValue';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import { deviceIdSchema, deviceLetterSchema } from '@/shared/schemas/happened';
 import { z } from '@/shared/schemas/z';
 
