@@ -1,12 +1,12 @@
 import { sameValue } from '@/lib/merging/sameValue';
 import { asKept } from '@/lib/stored/asKept';
-import { type Snapshot, snapshotOf } from '@/lib/stored/documentChange';
+import { snapshotOf } from '@/lib/stored/documentChange';
 import { neededDocuments, type Registry } from '@/lib/stored/registry';
 import type { Arrival, ArrivalChoice, ArrivalPlan, Choice, DraftMeeting } from './arrival';
 import { comingEntries } from './comingEntries';
 import type { CopyScope } from './copy';
 import { idOfDouble, keyOfDouble, linkedToDoubles, namedAsDouble } from './doubles';
-import { withExchange } from './lineage';
+import { withExchange, withWeighed } from './lineage';
 import { namedFiles } from './namedFiles';
 import { withNamedParts } from './namedParts';
 
@@ -88,15 +88,21 @@ function draftOf(
     : [{ id, kind, snapshot: { ...snapshot, body } }];
 }
 
-/** What was declined stays unknown here, so that it is offered again; what was weighed against it is known to both. */
+/**
+ * What was declined stays unknown here, so that it is offered again; what was weighed against it is known to both. What
+ * came in beside it is another draft from then on, and nothing that the one here was made from.
+ */
 function exchangedOf({ meeting, choice }: Chosen, { here, copy }: ArrivalPlan): Arrival['exchanged'] {
-  const { id, state, theirs } = meeting;
+  const { id, state, mine, theirs } = meeting;
   const isDeclined =
     choice === 'mine' && (state === 'new' || state === 'newerThere' || state === 'comesBack');
-  if (isDeclined || state === 'removedThere') return [];
-  const body: Snapshot = snapshotOf(theirs);
+  if (isDeclined || state === 'removedThere' || choice === 'both') return [];
   const row = here.exchanged.get(id) ?? null;
-  const next = withExchange(id, row, { hashes: copy.hashes.get(id) ?? [], body });
+  const coming = { hashes: copy.hashes.get(id) ?? [], body: snapshotOf(theirs) };
+  const next =
+    choice === 'mine' && mine !== null && state !== 'same'
+      ? withWeighed(id, row, { ...coming, mine: snapshotOf(mine) })
+      : withExchange(id, row, coming);
   return row !== null && sameValue(row, next) ? [] : [next];
 }
 

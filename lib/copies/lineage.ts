@@ -24,7 +24,11 @@ interface Lineage {
   readonly base: Snapshot | null;
 }
 
-/** Tells by hashes which side comes from which; a clock that was set back deceives nobody. */
+/**
+ * Tells by hashes which side comes from which; a clock that was set back deceives nobody. The older one is what both had
+ * last: one that says again what stood before that was set back, and is a change of its own. Only where no body of what
+ * both had is kept any more, any hash will do.
+ */
 export function lineageOf({ mine, theirs, exchanged, theirHashes }: TwoSides, registry: Registry): Lineage {
   const mineHash = hashOfDraft(snapshotOf(mine));
   const theirHash = hashOfDraft(snapshotOf(theirs));
@@ -32,12 +36,13 @@ export function lineageOf({ mine, theirs, exchanged, theirHashes }: TwoSides, re
   const here = new Set([...(exchanged?.hashes ?? []), mineHash]);
   // As it was written there: an older build hashed an older shape.
   const written = theirHashes.at(-1) ?? theirHash;
-  const base = exchanged?.bodies.findLast(({ hash }) => there.has(hash))?.snapshot ?? null;
-  const current = base === null ? null : inKnownShape(base, mine.kind, registry);
-  const isBase = current !== null && hashOfDraft(current) === mineHash;
+  const last = exchanged?.bodies.findLast(({ hash }) => there.has(hash)) ?? null;
+  const current = last === null ? null : inKnownShape(last.snapshot, mine.kind, registry);
+  const isLast = (hash: string) => hash === last?.hash || (current !== null && hash === hashOfDraft(current));
   return {
-    mineIsOlder: there.has(mineHash) || isBase,
-    theirsIsOlder: here.has(written) || here.has(theirHash),
+    mineIsOlder: last === null ? there.has(mineHash) : isLast(mineHash),
+    theirsIsOlder:
+      last === null ? here.has(written) || here.has(theirHash) : isLast(written) || isLast(theirHash),
     isKnown: [...here].some((hash) => there.has(hash)),
     base: current,
   };
@@ -53,6 +58,23 @@ export function withExchange(
   const hashes = latestOf([...(row?.hashes ?? []), ...(latest.hashes ?? []), hash], (item) => item);
   const bodies = latestOf([...(row?.bodies ?? []), { hash, snapshot: latest.body }], (body) => body.hash);
   return { id, hashes: hashes.slice(-MOST_HASHES), bodies: bodies.slice(-MOST_BODIES) };
+}
+
+/** @returns the row of a draft that stayed as it is beside what came in: known from then on, and older than it. */
+export function withWeighed(
+  id: string,
+  row: Exchanged | null,
+  {
+    mine,
+    ...weighed
+  }: { readonly mine: Snapshot; readonly hashes: readonly string[]; readonly body: Snapshot },
+): Exchanged {
+  const next = withExchange(id, row, weighed);
+  const hash = hashOfDraft(weighed.body);
+  const before = row?.bodies ?? [];
+  if (before.some((body) => body.hash === hash)) return { ...next, bodies: [...before] };
+  const mineLast = before.at(-1)?.hash === hashOfDraft(mine) ? before.slice(-1) : [];
+  return { ...next, bodies: [...latestOf([...next.bodies, ...mineLast], (body) => body.hash)] };
 }
 
 // Helpers

@@ -41,11 +41,14 @@ type Outcome = Pick<DraftMeeting, 'state'> & Partial<Pick<DraftMeeting, 'merged'
 
 function outcomeOf({ mine, theirs, theirHashes, exchanged, isHere }: Arriving, registry: Registry): Outcome {
   if (mine === null) return { state: 'new' };
-  if (mine.kind !== theirs.kind) return clash(theirs, isHere);
+  const isDoubled = () => isHere(idOfDouble(theirs));
+  if (mine.kind !== theirs.kind) return { state: isDoubled() ? 'doubled' : 'clash' };
   const gone = [mine.deletedAt !== undefined, theirs.deletedAt !== undefined] as const;
   if (gone[0] !== gone[1]) return { state: gone[0] ? 'comesBack' : 'removedThere' };
   if (gone[0] || sameValue(mine.body, theirs.body)) return { state: 'same' };
   if (hashOfDraft(snapshotOf(mine)) === hashOfDraft(snapshotOf(theirs))) return { state: 'same' };
+  // Kept beside it already, as a draft of its own.
+  if (isDoubled()) return { state: 'doubled' };
   const lineage = lineageOf({ mine, theirs, exchanged, theirHashes }, registry);
   const isLater = theirs.updatedAt > mine.updatedAt;
   if (lineage.mineIsOlder && lineage.theirsIsOlder) return { state: isLater ? 'newerThere' : 'newerHere' };
@@ -58,9 +61,10 @@ function outcomeOf({ mine, theirs, theirHashes, exchanged, isHere }: Arriving, r
     if (theirsIsUntouched) return { state: 'newerHere' };
   }
   if (!lineage.isKnown && !isLater) return { state: 'newerHere' };
-  if (lineage.base === null) return clash(theirs, isHere);
+  if (lineage.base === null) return { state: 'clash' };
   const { value, conflicts } = mergeValues(lineage.base.body, mine.body, theirs.body);
-  if (conflicts.length > 0 || !bodyFits(registry, mine.kind, value)) return clash(theirs, isHere, conflicts);
+  if (conflicts.length > 0 || !bodyFits(registry, mine.kind, value))
+    return { state: 'clash', clashes: conflicts };
   // Both did the same, or one only what the other did as well.
   if (sameValue(value, mine.body)) return { state: 'newerHere' };
   if (sameValue(value, theirs.body)) return { state: 'newerThere' };
@@ -77,12 +81,6 @@ const isUntouched = (draft: Stored, hashes: readonly string[]): boolean =>
   hashes.every((hash) => hash === hashOfDraft(snapshotOf(draft)));
 
 const DRAWN_AT_RANDOM = /^[0-9a-f]{24,}$/;
-
-const clash = (
-  theirs: Stored,
-  isHere: (id: string) => boolean,
-  clashes: DraftMeeting['clashes'] = [],
-): Outcome => ({ state: isHere(idOfDouble(theirs)) ? 'doubled' : 'clash', clashes });
 
 const choices: Readonly<Record<MeetingState, readonly [Choice, ...Choice[]]>> = {
   same: ['mine'],
