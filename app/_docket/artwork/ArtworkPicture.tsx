@@ -7,6 +7,7 @@ import { placementPrints } from '@/app/_docket/common/placementPrints';
 import type { PlacementProps } from '@/app/_docket/common/placementProps';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { approvedVersionOf } from '@/lib/job/approvedVersionOf';
 import { ArtworkFacts } from './ArtworkFacts';
 import { ArtworkInk } from './ArtworkInk';
 import { ArtworkIntake } from './ArtworkIntake';
@@ -14,6 +15,7 @@ import styles from './ArtworkPicture.module.css';
 import { ArtworkPrint } from './ArtworkPrint';
 import { ArtworkQuestions } from './ArtworkQuestions';
 import { ArtworkTrim } from './ArtworkTrim';
+import { withoutPicture } from './takePicture';
 import { usePictureIntake } from './usePictureIntake';
 
 /** The picture of a placement: brought in, shown on the cloth, and told of. */
@@ -24,7 +26,8 @@ export function ArtworkPicture({ placement, path }: PlacementProps) {
   const artwork = input.artworks[artworkId];
   const name = artwork?.name ?? '';
   const printWidthMm = Math.max(...placement.prints.map(({ widthMm }) => widthMm));
-  const reader = usePictureIntake({ workspace, artworkId, name, printWidthMm, locale });
+  const approved = approvedVersionOf(input, artworkId);
+  const reader = usePictureIntake({ workspace, artworkId, name, approved, printWidthMm, locale });
   if (artwork === undefined) return null;
   const { picture } = artwork;
   const own = [...path, 'artwork', 'picture'];
@@ -52,10 +55,9 @@ export function ArtworkPicture({ placement, path }: PlacementProps) {
               <Button
                 kind="quiet"
                 onPress={() =>
-                  workspace.changeArtwork(artworkId, `Took the picture out of ${name}`, (body) => ({
-                    ...body,
-                    picture: null,
-                  }))
+                  workspace.changeArtwork(artworkId, `Took the picture out of ${name}`, (body) =>
+                    withoutPicture(body, null, approved),
+                  )
                 }
               >
                 Take the picture out and enter figures by hand

@@ -29,12 +29,21 @@ interface IntakeOptions {
   readonly workspace: Workspace;
   readonly artworkId: string;
   readonly name: string;
+  /** Version of it that the customer approved; null where none is. */
+  readonly approved: number | null;
   readonly printWidthMm: number;
   readonly locale: string;
 }
 
 /** Reads pictures into an artwork, one at a time. Whatever goes wrong, the artwork stays as it was. */
-export function usePictureIntake({ workspace, artworkId, name, printWidthMm, locale }: IntakeOptions) {
+export function usePictureIntake({
+  workspace,
+  artworkId,
+  name,
+  approved,
+  printWidthMm,
+  locale,
+}: IntakeOptions) {
   const [intake, setIntake] = useState<Intake>({ state: 'idle' });
   const cancel = useRef<(() => void) | null>(null);
   useEffect(() => () => cancel.current?.(), []);
@@ -82,7 +91,7 @@ export function usePictureIntake({ workspace, artworkId, name, printWidthMm, loc
     });
     const outcome = workspace.editWithFiles(
       `Picture of ${name}`,
-      [{ do: 'change', kind: 'artwork', id: artworkId, to: (body) => takePicture(body, picture) }],
+      [{ do: 'change', kind: 'artwork', id: artworkId, to: (body) => takePicture(body, picture, approved) }],
       [{ id: picture.fileId, name: picture.fileName, content }],
     );
     if (outcome.state === 'shown') setIntake({ state: 'idle' });

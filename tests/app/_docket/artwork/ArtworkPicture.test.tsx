@@ -197,6 +197,32 @@ describe('a picture that is there', () => {
     expect(size()).toMatchObject({ widthMm: 8 * 25.4, heightMm: 10 * 25.4 });
   });
 
+  it('is another version where it follows one that was approved, and undo brings the approved one back', async () => {
+    const part = await takeIn();
+    const of = () => kept.artwork('hill-path');
+    const { version } = of();
+    act(() => {
+      void benchStore().actions.note('Approval', [
+        { kind: 'approval', body: { artworkId: 'hill-path', version } },
+      ]);
+    });
+    // The same file again is no other picture.
+    choose(part);
+    act(() => reader.say({ kind: 'read', number: 2, reading: {} as PictureReading }));
+    await waitFor(() => expect(part.queryByRole('progressbar')).toBeNull());
+    expect(of().version).toBe(version);
+    fireEvent.change(part.getByLabelText(`Picture file of ${NAME}`), {
+      target: { files: [new File([new Uint8Array([9])], 'another.png')] },
+    });
+    act(() => reader.say({ kind: 'read', number: 3, reading: {} as PictureReading }));
+    await waitFor(() => expect(of().picture?.fileName).toBe('another.png'));
+    expect(of().version).toBe(version + 1);
+    await act(() => benchStore().actions.undo());
+    expect(of()).toMatchObject({ version, picture: { fileName: 'hill-path.png' } });
+    fireEvent.click(part.getByRole('button', { name: /^Take the picture out/ }));
+    expect(of()).toMatchObject({ version: version + 1, picture: null });
+  });
+
   it('can be taken out; its pixels stay as figures entered by hand', async () => {
     const part = await takeIn();
     fireEvent.click(part.getByRole('button', { name: /^Take the picture out/ }));
