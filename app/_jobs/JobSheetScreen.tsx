@@ -1,9 +1,9 @@
 'use client';
 
 import Link from 'next/link';
-import { useEffect } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
+import { usePageName } from '@/app/_controls/usePageName';
 import { JobSheet } from '@/app/_docket/jobSheet/JobSheet';
 import { JobNotHere } from '@/app/_docket/screen/JobNotHere';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
@@ -39,10 +39,8 @@ type SheetOfJobProps = Readonly<{
 function SheetOfJob({ jobId, input, readFile }: SheetOfJobProps) {
   const { answer, failure } = usePricedJob(input);
   const { name } = input.job;
-  useEffect(() => {
-    // It heads the paper, and names the file where it is saved as one.
-    document.title = name;
-  }, [name]);
+  // It heads the paper.
+  usePageName(name);
   return (
     <>
       <div className="screenOnly">

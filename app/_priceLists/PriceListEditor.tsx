@@ -3,6 +3,7 @@
 import { useMemo, useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { PageHead } from '@/app/_controls/PageHead';
+import { usePageName } from '@/app/_controls/usePageName';
 import { Carry } from '@/app/_copies/Carry';
 import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
@@ -32,6 +33,7 @@ interface Chosen {
 
 /** A price list with its next version as a draft, the versions that went out, and the one paper that is looked at. */
 export function PriceListEditor({ kept: { id, list, issued }, workspace }: PriceListEditorProps) {
+  usePageName(`${list.name} · Pressminute`);
   const formatter = formatterFor(workspace.workshop);
   const day = useToday();
   const { offers, isBusy } = useListOffers(workspace, list.items);

@@ -1,6 +1,7 @@
 'use client';
 
 import { type ReactNode, useEffect } from 'react';
+import { usePageName } from '@/app/_controls/usePageName';
 import { Carry } from '@/app/_copies/Carry';
 import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
 import { PrintedJobSheet } from '@/app/_docket/jobSheet/PrintedJobSheet';
@@ -43,6 +44,7 @@ function DocketOfJob({ jobId, workspace, input, sent }: DocketOfJobProps) {
   const priced = usePricedJob(input);
   const head = priced.answer === null && priced.failure === null ? sent : null;
   useEffect(() => lastJob.remember(jobId), [jobId]);
+  usePageName(`${input.job.name} · Pressminute`);
   return (
     <>
       {exampleJobIds.includes(jobId) && <ExampleBand isFirst={isExampleWorkshop(input.workshop)} />}

@@ -155,6 +155,14 @@ describe('JobsScreen', () => {
     expect(screen.getByRole('link', { name: 'Start a job of your own' })).toHaveAttribute('href', '/start');
   });
 
+  it('names the tab after the job that is open', async () => {
+    await enter(<JobScreen jobId="club-order" />);
+    expect(document.title).toBe('Ramblers Club shirts · Pressminute');
+    leaveScreens();
+    await enter(<JobScreen jobId="fair-mugs" />);
+    expect(document.title).toBe('Spring Fair mugs · Pressminute');
+  });
+
   it('removes a job and brings it back by the button that takes the focus', async () => {
     await enter(<JobsScreen />);
     await userEvent.click(screen.getByRole('button', { name: 'More for Spring Fair mugs' }));
