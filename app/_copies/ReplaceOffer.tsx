@@ -2,7 +2,7 @@
 
 import { useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { lacksRecords } from '@/app/_words/store/copyFileWords';
+import { isOfNewer, lacksRecords } from '@/app/_words/store/copyFileWords';
 import { lossSentences, lossWords } from '@/app/_words/store/lossWords';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
 import styles from './ArrivalPreview.module.css';
@@ -22,7 +22,7 @@ type ReplaceOfferProps = Readonly<{
 export function ReplaceOffer({ plan, busy, lacks, isUnsaved, onReplace }: ReplaceOfferProps) {
   const [asked, setAsked] = useState<'notYet' | 'now' | 'before'>('notYet');
   const loss = useMemo(() => arrivalLoss(plan), [plan]);
-  if (lacksRecords(plan.copy.lacks) || plan.counts.unread > 0) {
+  if (lacksRecords(plan.copy.lacks) || plan.copy.unreadable.some(isOfNewer)) {
     return (
       <p className={styles.foot}>
         It cannot be put in place of all this: what could not be read of it would be gone here too.

@@ -74,14 +74,16 @@ export function lacksWords(
   return sentences;
 }
 
+/** Whether a version to come can read what this one cannot: a damaged record no version can. */
+export const isOfNewer = ({ findings }: Pick<UnreadableRecord, 'findings'>): boolean =>
+  findings.some(({ code }) => code === 'newerVersion' || code === 'unknownKind');
+
 /** @returns that a newer version made some of a copy, and what to do; null where none did. */
 export function newerRecordsWords(
   unreadable: readonly Pick<UnreadableRecord, 'findings'>[],
   formatter: Pick<Formatter, 'count'>,
 ): string | null {
-  const newer = unreadable.filter(({ findings }) =>
-    findings.some(({ code }) => code === 'newerVersion' || code === 'unknownKind'),
-  ).length;
+  const newer = unreadable.filter(isOfNewer).length;
   if (newer === 0) return null;
   return `${formatter.count(newer, 'record')} in it ${newer === 1 ? 'was' : 'were'} written by a newer version of the app, and this one cannot show ${newer === 1 ? 'it' : 'them'}. Reload the page to get that version, then choose the file again.`;
 }

@@ -189,6 +189,16 @@ describe('a copy that is looked at', () => {
     expect(await screen.findByText('One record that this version cannot read is kept unread.')).toBeVisible();
   });
 
+  it('lets a copy with a damaged record take the place of everything: no version can read that', async () => {
+    const plan = aPlan({ meetings: [aMeeting('same', 'Star Map')], unread: 1 });
+    const damaged = { code: 'bodyInvalid', issues: [] } as const;
+    const record = { state: 'unreadable', id: 'job-9', kind: 'job', raw: {}, findings: [damaged] } as const;
+    enter(found({ ...plan, copy: { ...plan.copy, unreadable: [record] } }));
+    await choose();
+    expect(await screen.findByRole('button', { name: 'Put the copy in place of all this' })).toBeVisible();
+    expect(screen.queryByText(/newer version/)).toBeNull();
+  });
+
   it.each([
     ['failed', /could not be saved as a copy first, so nothing was changed yet/],
     ['lacking', /was saved, but lacks files.*Nothing was changed yet/],
