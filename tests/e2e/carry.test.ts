@@ -117,8 +117,13 @@ test('where both devices changed the same both jobs stay, and a blank that diffe
   const once = await keysOn(laptop, ALL);
   await laptop.goto('/workshop#copies');
   await bringIn(laptop, file);
-  // It was weighed already: what the laptop kept is later than it.
-  await laptop.getByRole('heading', { name: 'is newer here and stays' }).waitFor();
+  // It was weighed already, and lies beside what the laptop kept.
+  await laptop.getByRole('heading', { name: 'came in beside yours before; both stay' }).waitFor();
   expect(await take(laptop).count()).toBe(0);
   expect(await keysOn(laptop, ALL)).toEqual(once);
+  // What the laptop kept is no later version of the phone's: there both are weighed as well.
+  const fromLaptop = await carried(laptop);
+  await phone.goto('/workshop#copies');
+  await bringIn(phone, fromLaptop);
+  await phone.getByRole('heading', { name: 'has changed on both devices: both would be kept' }).waitFor();
 });
