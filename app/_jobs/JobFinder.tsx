@@ -5,6 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { Formatter } from '@/app/_words/formatter';
 import { jobStateChoices } from '@/app/_words/jobs/jobListWords';
+import type { JobState } from '@/shared/schemas/job';
 import styles from './JobFinder.module.css';
 import { type findJobs, firstOrder, type JobSort, type JobSortBy, type JobsWanted } from './jobEntries';
 
@@ -30,6 +31,9 @@ const sortWords: readonly { readonly value: JobSortBy; readonly label: string }[
   { value: 'pay', label: 'pay an hour' },
   { value: 'state', label: 'state' },
 ];
+
+/** @returns where the button stands that narrows the list to a state. */
+export const stateFilterId = (state: JobState | null): string => `jobs-${state ?? 'all'}`;
 
 /** Which jobs are listed, and in what order. */
 export function JobFinder({ wanted, found, sort, awayCount, onWanted, onSort, formatter }: JobFinderProps) {
@@ -71,6 +75,7 @@ export function JobFinder({ wanted, found, sort, awayCount, onWanted, onSort, fo
           {tabs.map(({ state, label, count }) => (
             <button
               key={label}
+              id={stateFilterId(state)}
               className={styles.tab}
               type="button"
               aria-pressed={wanted.state === state}

@@ -4,6 +4,7 @@ import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { startTransition, useDeferredValue, useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { CarryTold } from '@/app/_copies/CarryTold';
@@ -16,7 +17,7 @@ import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { exampleJobIds } from '@/lib/examples/exampleJobIds';
 import { isExampleWorkshop } from '@/lib/examples/isExampleWorkshop';
-import { JobFinder } from './JobFinder';
+import { JobFinder, stateFilterId } from './JobFinder';
 import styles from './JobList.module.css';
 import { JobsAnswer } from './JobsAnswer';
 import { JobTable } from './JobTable';
@@ -35,10 +36,14 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
   const [sort, setSort] = useState<JobSort>({ by: 'changed', down: false });
   const [rows, setRows] = useState(ROWS);
   const carried = useCarrying(workspace);
-  const { actions, removed, begin } = useJobActions(
+  const { actions, gone, begin } = useJobActions(
     workspace,
     (id) => router.push(`/jobs/${id}`),
     carried.carry,
+    (state) => {
+      // The row goes out of the list, with the field that has the focus.
+      if (wanted.state !== null && wanted.state !== state) focusById(stateFilterId(wanted.state));
+    },
   );
   // The letters typed come first, the rows after them.
   const looked = useDeferredValue(wanted);
@@ -70,6 +75,8 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
       setRows(ROWS);
     });
   const formatter = formatterFor(workshop);
+  // Where those put away are listed too, the job is still in its row.
+  const isGone = gone !== null && undoLabel === gone.label && (gone.how === 'removed' || !wanted.away);
   const current = entries.filter(({ kept }) => kept.job.archivedOn === null);
   return (
     <>
@@ -86,7 +93,7 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
           </Button>
         }
       />
-      <RemovedNote what={undoLabel === `Remove ${removed}` ? removed : null} onUndo={() => void undo()} />
+      <RemovedNote what={isGone ? gone.name : null} how={gone?.how} onUndo={() => void undo()} />
       <CarryTold from={carried} />
       <UnreadableRecords workspace={workspace} level={2} />
       <DropToBringIn workspace={workspace}>

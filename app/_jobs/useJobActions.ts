@@ -18,10 +18,17 @@ export interface JobActions {
   readonly setState: (kept: JobRecord, state: JobState) => void;
 }
 
+interface Gone {
+  readonly name: string;
+  readonly how: 'removed' | 'put away';
+  /** The step that undo would take back. */
+  readonly label: string;
+}
+
 interface ListedActions {
   readonly actions: JobActions;
-  /** Name of the job removed last; null before the first. */
-  readonly removed: string | null;
+  /** The job that left the list last; null before the first. */
+  readonly gone: Gone | null;
   readonly begin: () => void;
 }
 
@@ -30,11 +37,12 @@ export function useJobActions(
   workspace: ReadyWorkspace,
   open: (id: string) => void,
   carry: (what: Carried) => void,
+  beforeState: (state: JobState) => void,
 ): ListedActions {
-  const [removed, setRemoved] = useState<string | null>(null);
-  const latest = useRef({ workspace, open, carry });
+  const [gone, setGone] = useState<Gone | null>(null);
+  const latest = useRef({ workspace, open, carry, beforeState });
   useEffect(() => {
-    latest.current = { workspace, open, carry };
+    latest.current = { workspace, open, carry, beforeState };
   });
   const actions = useMemo<JobActions>(
     () => ({
@@ -43,25 +51,26 @@ export function useJobActions(
         if (id !== null) latest.current.open(id);
       },
       remove: ({ id, job }) => {
-        latest.current.workspace.remove({ kind: 'job', id }, `Remove ${job.name}`);
-        setRemoved(job.name);
+        const label = `Remove ${job.name}`;
+        latest.current.workspace.remove({ kind: 'job', id }, label);
+        setGone({ name: job.name, how: 'removed', label });
       },
-      putAway: ({ id, job }, away) =>
-        void latest.current.workspace.setField(
-          { kind: 'job', id },
-          away ? `Put ${job.name} away` : `Bring ${job.name} back into the list`,
-          ['archivedOn'],
-          away ? today() : null,
-        ),
+      putAway: ({ id, job }, away) => {
+        const label = away ? `Put ${job.name} away` : `Bring ${job.name} back into the list`;
+        latest.current.workspace.setField({ kind: 'job', id }, label, ['archivedOn'], away ? today() : null);
+        if (away) setGone({ name: job.name, how: 'put away', label });
+      },
       carry: ({ id, job }) => latest.current.carry({ kind: 'job', id, name: job.name }),
-      setState: ({ id }, state) =>
-        void latest.current.workspace.setField({ kind: 'job', id }, 'State', ['state'], state),
+      setState: ({ id }, state) => {
+        latest.current.beforeState(state);
+        latest.current.workspace.setField({ kind: 'job', id }, 'State', ['state'], state);
+      },
     }),
     [],
   );
   return {
     actions,
-    removed,
+    gone,
     begin: () => {
       const id = jobMaking(workspace).begin();
       if (id !== null) open(id);

@@ -10,6 +10,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { paperNumberText } from '@/app/_words/paperNumberText';
 import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
+import { focusPaper, PAPER_HEADING } from './focusPaper';
 import { OwnerFigures } from './OwnerFigures';
 import { PriceListPaper } from './PriceListPaper';
 import styles from './PriceLists.module.css';
@@ -66,8 +67,8 @@ export function PaperPart(props: PaperPartProps) {
   });
   return (
     <div className={styles.paperColumn}>
-      <section className={classes(styles.part, 'screenOnly')} aria-labelledby="paper-heading">
-        <h2 id="paper-heading" tabIndex={-1}>
+      <section className={classes(styles.part, 'screenOnly')} aria-labelledby={PAPER_HEADING}>
+        <h2 id={PAPER_HEADING} tabIndex={-1}>
           The paper
         </h2>
         <div className={styles.acts}>
@@ -103,6 +104,7 @@ export function PaperPart(props: PaperPartProps) {
               onPress={() => {
                 withdrawVersion(workspace, shown);
                 onShow(draftName === null ? shown.id : DRAFT, draftName === null);
+                focusPaper();
               }}
             >
               Withdraw version {paperNumberText(shown.number)}

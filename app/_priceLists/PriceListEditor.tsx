@@ -18,6 +18,7 @@ import { textLimits } from '@/shared/limits';
 import { priceListSchema } from '@/shared/schemas/priceList';
 import { changedVersions } from './changedVersions';
 import { DraftPart } from './DraftPart';
+import { focusPaper } from './focusPaper';
 import { DRAFT, PaperPart } from './PaperPart';
 import styles from './PriceLists.module.css';
 import { useListOffers } from './useListOffers';
@@ -52,8 +53,7 @@ export function PriceListEditor({ kept: { id, list, issued }, workspace }: Price
   const name = paperNumberText(number);
   const show = (next: string) => {
     look(next);
-    // Once the parts have changed places.
-    requestAnimationFrame(() => document.getElementById('paper-heading')?.focus());
+    focusPaper();
   };
   const paper = (
     <PaperPart

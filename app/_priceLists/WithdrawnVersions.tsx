@@ -6,6 +6,7 @@ import type { VersionPaper } from '@/app/_documents/issuedVersions';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { paperNumberText } from '@/app/_words/paperNumberText';
+import { focusPaper } from './focusPaper';
 import styles from './PriceLists.module.css';
 import { bringVersionBack } from './withdrawing';
 
@@ -41,6 +42,7 @@ export function WithdrawnVersions({ papers, workspace, onShow }: WithdrawnVersio
                   onPress={() => {
                     bringVersionBack(workspace, paper);
                     onShow(paper.id);
+                    focusPaper();
                   }}
                 >
                   Put in force again

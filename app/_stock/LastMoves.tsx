@@ -67,7 +67,7 @@ export function LastMoves({ workspace, blankId }: LastMovesProps) {
         </Disclosure>
       )}
       <RemovedNote
-        isEntry
+        how="taken back"
         what={removed !== null && workspace.undoLabel === removed ? removed.replace(/^Take back /, '') : null}
         onUndo={() => void workspace.undo()}
       />

@@ -65,7 +65,7 @@ export function InkEntries({ fields, record, reading, printDays }: InkEntriesPro
         </Disclosure>
       )}
       <RemovedNote
-        isEntry
+        how="taken back"
         what={
           takenBack !== null && workspace.undoLabel === takenBack
             ? takenBack.replace(/^Take back /, '')

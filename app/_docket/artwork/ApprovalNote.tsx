@@ -1,5 +1,6 @@
 'use client';
 
+import { useRef } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import { approvedVersionOf } from '@/lib/job/approvedVersionOf';
@@ -11,11 +12,15 @@ export function ApprovalNote({ artwork, id }: Readonly<{ artwork: Artwork; id: s
   const { input, workspace } = useJob();
   const { name, version } = artwork;
   const approved = approvedVersionOf(input, id);
-  const say = (label: string, said: number | null) =>
-    void workspace.note(label, [{ kind: 'approval', body: { artworkId: id, version: said } }]);
+  const told = useRef<HTMLParagraphElement>(null);
+  const say = (label: string, said: number | null) => {
+    // The button that was pressed goes; what it comes to is said here.
+    told.current?.focus();
+    workspace.note(label, [{ kind: 'approval', body: { artworkId: id, version: said } }]);
+  };
   return (
     <div className={styles.note}>
-      <p role="status">
+      <p ref={told} role="status" tabIndex={-1}>
         {approved === null
           ? 'The customer has not approved it yet.'
           : approved === version

@@ -216,6 +216,27 @@ describe('a job of the list', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Bring back Spring Fair mugs' }));
     expect(bodyOf('job', 'fair-mugs').archivedOn).toBeNull();
   });
+
+  it('put away, leaves the focus to the note that brings it back', async () => {
+    await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'More for Spring Fair mugs' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Put away Spring Fair mugs' }));
+    const note = screen.getByText('“Spring Fair mugs” is put away.').closest('div');
+    expect(note).toHaveFocus();
+    await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
+    await vi.waitFor(() => expect(names()).toContain('Spring Fair mugs'));
+    expect(note).toHaveFocus();
+  });
+
+  it('that a new state takes out of the list leaves the focus to the state that is listed', async () => {
+    await enter(<JobsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: /^Being priced / }));
+    const state = screen.getByLabelText('State of Ramblers Club shirts');
+    state.focus();
+    await userEvent.selectOptions(state, 'Quoted');
+    expect(names()).not.toContain('Ramblers Club shirts');
+    expect(screen.getByRole('button', { name: /^Being priced / })).toHaveFocus();
+  });
 });
 
 describe('a long list', () => {

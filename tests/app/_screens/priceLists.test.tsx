@@ -297,6 +297,9 @@ describe('a list that went out', () => {
     const name = `1${letter()}`;
     await userEvent.click(screen.getByRole('button', { name: `Withdraw version ${name}` }));
     expect(inForce()).toEqual([]);
+    // The button is gone; the focus must not be.
+    const heading = screen.getByRole('heading', { name: 'The paper' });
+    await vi.waitFor(() => expect(heading).toHaveFocus());
     expect(screenStore().getState().undoLabel).toBe(`Withdraw version ${name}`);
     await userEvent.click(screen.getByText('Withdrawn'));
     await userEvent.click(screen.getByRole('button', { name: `Show version ${name}` }));
@@ -305,6 +308,7 @@ describe('a list that went out', () => {
     await userEvent.click(screen.getByRole('button', { name: `Put in force again version ${name}` }));
     expect(inForce()).toHaveLength(1);
     expect(paper).not.toHaveTextContent('Withdrawn');
+    await vi.waitFor(() => expect(heading).toHaveFocus());
   });
 
   it('says on its face when its paper is not what was issued', async () => {
