@@ -1,20 +1,17 @@
-'use client';
-
-import type { Workspace } from '@/app/_documents/useWorkspace';
 import { Arrived } from './Arrived';
 import { BringIn } from './BringIn';
-import { useArriving } from './useArriving';
-import { useCopyStore } from './useCopyStore';
+import type { Arriving } from './useArriving';
 
 /** Brings a copy back where nothing is here. */
-export function BringBack({ workspace }: Readonly<{ workspace: Workspace }>) {
-  const store = useCopyStore(workspace);
-  // There is nothing that could be copied first.
-  const arriving = useArriving({ ...store, saveFirst: async () => 'whole' });
-  return (
-    <>
-      <BringIn arriving={arriving} button="Bring a copy back" kind="strong" />
-      <Arrived arriving={arriving} level={2} />
-    </>
-  );
-}
+export const BringBack = ({ arriving }: Readonly<{ arriving: Arriving }>) => (
+  <>
+    <BringIn arriving={arriving} button="Bring a copy back" kind="strong" />
+    <Arrived arriving={arriving} level={2} />
+  </>
+);
+
+/** Above the screen that came back with the copy: what came in, and the way back until something else is done. */
+export const BroughtBack = ({ arriving }: Readonly<{ arriving: Arriving }>) =>
+  arriving.undo !== null || arriving.state.kind === 'looked' ? (
+    <Arrived arriving={arriving} level={2} />
+  ) : null;

@@ -10,13 +10,13 @@ import { ownSince } from './ownSince';
 
 type Kept = Pick<
   Workspace,
-  'status' | 'documents' | 'removed' | 'entries' | 'papers' | 'device' | 'lastCopyAt'
+  'status' | 'documents' | 'removed' | 'entries' | 'papers' | 'device' | 'lastCopyAt' | 'copiedUpTo'
 >;
 
 /** @returns how what is here stands to the last copy of it. */
 export function useCopyStanding(workspace: Kept): CopyStanding {
   const day = useToday();
-  const { status, documents, removed, entries, papers, device, lastCopyAt } = workspace;
+  const { status, documents, removed, entries, papers, device, lastCopyAt, copiedUpTo } = workspace;
   const changedAt = useMemo(
     () => ownChangedAt({ documents, removed, entries, papers, device }),
     [documents, removed, entries, papers, device],
@@ -24,7 +24,7 @@ export function useCopyStanding(workspace: Kept): CopyStanding {
   return copyStanding({
     ownSince: status === 'ready' && changedAt !== null ? ownSince() : null,
     lastCopyOn: lastCopyAt === null ? null : dayOf(new Date(lastCopyAt)),
-    hasNew: changedAt !== null && (lastCopyAt === null || changedAt > lastCopyAt),
+    hasNew: changedAt !== null && (copiedUpTo === null || changedAt > copiedUpTo),
     today: day,
   });
 }

@@ -16,10 +16,12 @@ type FreshWorkshopProps = Readonly<{
   workspace: Workspace;
   /** The record that cannot be read; `undefined` where there is none. */
   lost: unknown;
+  /** There is nothing it would stand beside. */
+  isAllGone?: boolean;
 }>;
 
 /** Offers a workshop of typical figures beside everything else that is kept. */
-export function FreshWorkshop({ workspace, lost }: FreshWorkshopProps) {
+export function FreshWorkshop({ workspace, lost, isAllGone = false }: FreshWorkshopProps) {
   const [region, setRegion] = useState<Region>(() => lostRegion(lost, navigator.language));
   const [problem, setProblem] = useState<string | null>(null);
   const begin = async () => {
@@ -31,10 +33,11 @@ export function FreshWorkshop({ workspace, lost }: FreshWorkshopProps) {
   };
   return (
     <section className={styles.copies}>
-      <h2>Go on with a fresh workshop</h2>
+      <h2>{isAllGone ? 'Begin again' : 'Go on with a fresh workshop'}</h2>
       <p className={styles.words}>
-        It has typical figures, one printer, one press and one sheet. Jobs, blanks, pictures and price lists
-        stay as they are; a job that names a machine or a sheet of the old workshop needs another chosen.
+        It has typical figures, one printer, one press and one sheet.{' '}
+        {!isAllGone &&
+          'Jobs, blanks, pictures and price lists stay as they are; a job that names a machine or a sheet of the old workshop needs another chosen.'}
         {lost !== undefined && ' The record that cannot be read stays kept too, shown under Workshop.'} It is
         one step that undo takes back.
       </p>

@@ -3,13 +3,10 @@
 import { CopiesPart } from '@/app/_copies/CopiesPart';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import type { Workspace } from '@/app/_documents/useWorkspace';
-import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
+import { lazyFreshWorkshop } from './lazyFreshWorkshop';
 import { UnreadableRecords } from './UnreadableRecords';
-
-/** Hardly anybody ever needs it, so its code is fetched only then. */
-const lazyFreshWorkshop = lazy(() => import('./FreshWorkshop').then(({ FreshWorkshop }) => FreshWorkshop));
 
 /** In place of every screen while there is no workshop to work with. */
 export function LostWorkshop({ workspace }: Readonly<{ workspace: Workspace }>) {

@@ -2,7 +2,8 @@
 
 import { type ReactNode, useMemo } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { BringBack } from '@/app/_copies/BringBack';
+import { BringBack, BroughtBack } from '@/app/_copies/BringBack';
+import { useBringingBack } from '@/app/_copies/useBringingBack';
 import { FormerThingsContext, useFormerThings } from '@/app/_documents/formerThings';
 import { useWorkspace, type Workspace } from '@/app/_documents/useWorkspace';
 import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
@@ -10,6 +11,8 @@ import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { storeFailedWords } from '@/app/_words/store/storeFailedWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { EmptyWorkshop } from './EmptyWorkshop';
+import { isNothingHere } from './isNothingHere';
 import { LostWorkshop } from './LostWorkshop';
 import { WipedWorkshop } from './WipedWorkshop';
 import styles from './WithWorkspace.module.css';
@@ -27,6 +30,7 @@ type WithWorkspaceProps = Readonly<{
 export function WithWorkspace({ children, opening = null }: WithWorkspaceProps) {
   const workspace = useWorkspace();
   const { workshop } = workspace;
+  const bringing = useBringingBack(workspace);
   const former = useFormerThings(workspace);
   const locale = usableLocale(workshop?.locale ?? 'en');
   const measures = useMemo(() => measuresOf(workshop), [workshop]);
@@ -60,7 +64,7 @@ export function WithWorkspace({ children, opening = null }: WithWorkspaceProps) 
     case 'wiped':
       return (
         <WipedWorkshop since={workspace.since} onBeginAgain={workspace.beginAgain}>
-          <BringBack workspace={workspace} />
+          <BringBack arriving={bringing} />
         </WipedWorkshop>
       );
     case 'ready':
@@ -68,10 +72,17 @@ export function WithWorkspace({ children, opening = null }: WithWorkspaceProps) 
         <NumberLocale value={locale}>
           <MeasuresContext value={measures}>
             <FormerThingsContext value={former}>
-              {workshop === null ? (
-                <LostWorkshop workspace={workspace} />
+              {isNothingHere(workspace) ? (
+                <EmptyWorkshop workspace={workspace} bringing={bringing} />
               ) : (
-                children({ ...workspace, workshop })
+                <>
+                  <BroughtBack arriving={bringing} />
+                  {workshop === null ? (
+                    <LostWorkshop workspace={workspace} />
+                  ) : (
+                    children({ ...workspace, workshop })
+                  )}
+                </>
               )}
             </FormerThingsContext>
           </MeasuresContext>

@@ -56,8 +56,10 @@ export type DocumentsState<
   readonly papers: PapersByKind<Papers>;
   /** Who numbers here; null until the first entry or paper. */
   readonly device: Device | null;
-  /** When everything here last went into a copy; null where that was never noted. */
+  /** When the copy was made that everything here last was in; null where none was ever noted. */
   readonly lastCopyAt: number | null;
+  /** Until when that copy holds what was changed here; null as above. */
+  readonly copiedUpTo: number | null;
   /** The clock stands before what this device noted last, so days may be noted wrongly; null where it does not. */
   readonly clockBehind: ClockBehind | null;
   readonly unreadable: readonly UnreadableRecord[];

@@ -41,11 +41,12 @@ export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: Mak
     pause,
   });
   const file = await blobOf(pieces, 'application/zip');
+  const lastCopy = { at: madeAt, upTo: madeAt };
   const noted = await core.connection.attempt('write', async (tx) => {
     await tx.put('exchanged', outgoing.exchanged);
-    if (asked === 'everything') await noteLastCopy(tx, madeAt);
+    if (asked === 'everything') await noteLastCopy(tx, lastCopy);
   });
-  if (noted.ok && asked === 'everything') core.hold({ lastCopyAt: madeAt });
+  if (noted.ok && asked === 'everything') core.hold({ lastCopy });
   const { content } = outgoing;
   const missing = new Set(leftOut.map(({ sha256 }) => sha256));
   const files = content.files.filter(({ sha256 }) => !missing.has(sha256));

@@ -1,7 +1,7 @@
 import type { BackendTx } from '@/app/_backend/backend';
 import { type Device, readDevice } from '@/app/_transactions/deviceIdentity';
 import { isWrittenOnce } from '@/app/_transactions/keepUnreadable';
-import { readLastCopy } from '@/app/_transactions/lastCopy';
+import { type LastCopy, readLastCopy } from '@/app/_transactions/lastCopy';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { claimsOf, type UnreadableRecord } from '@/lib/stored/openRecord';
 import { readDocument } from '@/lib/stored/readDocument';
@@ -25,7 +25,7 @@ interface BackendReading {
   readonly papers: readonly Paper[];
   readonly unreadableHappened: readonly UnreadableRecord[];
   readonly device: Device | null;
-  readonly lastCopyAt: number | null;
+  readonly lastCopy: LastCopy | null;
   readonly storeId: string | null;
 }
 
@@ -47,7 +47,7 @@ export async function readBackend(
   const steps = readSteps(await tx.all('steps'));
   const aside = await tx.all('aside');
   const device = await readDevice(tx);
-  const lastCopyAt = await readLastCopy(tx);
+  const lastCopy = await readLastCopy(tx);
   const storeId = await readStoreId(tx);
   const entryRows = await unknownRows(tx, 'entries', ids, known);
   const paperRows = await unknownRows(tx, 'papers', ids, known);
@@ -72,7 +72,7 @@ export async function readBackend(
       reading.state === 'unreadable' ? [reading] : [],
     ),
     device,
-    lastCopyAt,
+    lastCopy,
     storeId,
   };
 }
@@ -105,7 +105,7 @@ export function absorb(
     papers: withMore(tabState.papers, rest.papers),
     unreadableHappened: withMore(tabState.unreadableHappened, rest.unreadableHappened),
     device: sameDevice(tabState.device, rest.device ?? null),
-    lastCopyAt: rest.lastCopyAt ?? tabState.lastCopyAt,
+    lastCopy: rest.lastCopy ?? tabState.lastCopy,
     // A look does not make another store the one that all here came from: the next write sees to that.
     storeId: tabState.storeId ?? rest.storeId ?? null,
   };

@@ -17,14 +17,7 @@ const rowSchema = z.strictObject({ key: z.literal(KEY), id: idSchema });
 
 type Held = Pick<
   TabState,
-  | 'documents'
-  | 'entries'
-  | 'papers'
-  | 'unreadable'
-  | 'unreadableHappened'
-  | 'aside'
-  | 'lastCopyAt'
-  | 'storeId'
+  'documents' | 'entries' | 'papers' | 'unreadable' | 'unreadableHappened' | 'aside' | 'lastCopy' | 'storeId'
 >;
 
 /** @returns which store this is; null for one that this build has not written to. */
@@ -91,7 +84,7 @@ async function writeBack(tx: BackendTx, held: Held, at: number): Promise<boolean
   );
   await setAside(tx, [...held.aside.map(({ raw }) => raw), ...kept.aside], at);
   await markFilled(tx, at);
-  if (held.lastCopyAt !== null) await noteLastCopy(tx, held.lastCopyAt);
+  if (held.lastCopy !== null) await noteLastCopy(tx, held.lastCopy);
   return true;
 }
 

@@ -1,5 +1,6 @@
 import type { Overwritten } from '@/app/_transactions/commitEdit';
 import type { Device } from '@/app/_transactions/deviceIdentity';
+import type { LastCopy } from '@/app/_transactions/lastCopy';
 import { keepSame } from '@/lib/merging/keepSame';
 import { sameValue } from '@/lib/merging/sameValue';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
@@ -24,8 +25,8 @@ export interface TabState {
   readonly unreadableHappened: ReadonlyMap<string, UnreadableRecord>;
   /** Null until this device counts its first entry or paper. */
   readonly device: Device | null;
-  /** When everything last went into a copy; null where that was never noted. */
-  readonly lastCopyAt: number | null;
+  /** The copy that everything was last in; null where none was ever noted. */
+  readonly lastCopy: LastCopy | null;
   /** Ids that entries had while they waited, and those they were written under. */
   readonly givenIds: ReadonlyMap<string, string>;
   /** Entries that went into a copy while they waited, as they went, by the ids they wait under. */
@@ -52,7 +53,7 @@ export const emptyTabState: TabState = {
   papers: new Map(),
   unreadableHappened: new Map(),
   device: null,
-  lastCopyAt: null,
+  lastCopy: null,
   givenIds: new Map(),
   wentOut: new Map(),
   aside: [],

@@ -9,6 +9,7 @@ import { avoidLetters, partFromTwin, readDevice } from './deviceIdentity';
 import { enterHistory } from './enterHistory';
 import { knownBy } from './exchangedByStep';
 import { keepUnreadable } from './keepUnreadable';
+import { noteLastCopy } from './lastCopy';
 import { outgoingTakers } from './outgoingTakers';
 import { type ArrivingDraft, replaceDrafts } from './replaceDrafts';
 import { setAside } from './setAside';
@@ -27,6 +28,8 @@ export interface Arriving {
   readonly exchanged: readonly Row[];
   /** Letters of other devices, beside those on the papers that came. */
   readonly lettersTaken?: readonly string[];
+  /** When the copy was made that holds all that will be here; null or not told where none does. */
+  readonly heldIn?: number | null;
 }
 
 /**
@@ -103,6 +106,7 @@ export async function arrive(
     ...(arriving.lettersTaken ?? []),
     ...arriving.papers.flatMap(({ device, number }) => (device === own ? [] : (number.letter ?? []))),
   ]);
+  if (arriving.heldIn != null) await noteLastCopy(tx, { at: arriving.heldIn, upTo: at });
   const unread = writtenOnceAmong(arriving.unreadable.filter((raw) => !kept.aside.includes(raw)));
   const takers = outgoingTakers(await tx.all('entries'), [...arriving.entries, ...unread], how.mode);
   const appended = await appendEntries(

@@ -3,13 +3,25 @@ import { instantSchema } from '@/shared/schemas/stored';
 import { z } from '@/shared/schemas/z';
 
 const KEY = 'lastCopy';
-const rowSchema = z.strictObject({ key: z.literal(KEY), at: instantSchema });
+const rowSchema = z.strictObject({
+  key: z.literal(KEY),
+  at: instantSchema,
+  upTo: instantSchema.optional(),
+});
 
-/** @returns when everything here last went into a copy; null where that was never noted. */
-export async function readLastCopy(tx: BackendTx): Promise<number | null> {
-  const row = rowSchema.safeParse((await tx.get('meta', [KEY]))[0]);
-  return row.success ? row.data.at : null;
+/** The copy that everything here last was in. */
+export interface LastCopy {
+  /** When it was made. */
+  readonly at: number;
+  /** What was changed until then is in it: later than it was made, where all that is here came out of it. */
+  readonly upTo: number;
 }
 
-export const noteLastCopy = (tx: BackendTx, at: number): PromiseLike<void> =>
-  tx.put('meta', [{ key: KEY, at }]);
+/** @returns null where none was ever noted. */
+export async function readLastCopy(tx: BackendTx): Promise<LastCopy | null> {
+  const row = rowSchema.safeParse((await tx.get('meta', [KEY]))[0]);
+  return row.success ? { at: row.data.at, upTo: row.data.upTo ?? row.data.at } : null;
+}
+
+export const noteLastCopy = (tx: BackendTx, { at, upTo }: LastCopy): PromiseLike<void> =>
+  tx.put('meta', [upTo === at ? { key: KEY, at } : { key: KEY, at, upTo }]);

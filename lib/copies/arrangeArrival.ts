@@ -6,6 +6,7 @@ import type { Arrival, ArrivalChoice, ArrivalPlan, Choice, DraftMeeting } from '
 import { comingEntries } from './comingEntries';
 import type { CopyScope } from './copy';
 import { idOfDouble, keyOfDouble, linkedToDoubles, namedAsDouble } from './doubles';
+import { heldIn } from './heldIn';
 import { withExchange, withWeighed } from './lineage';
 import { namedFiles } from './namedFiles';
 import { withNamedParts } from './namedParts';
@@ -44,6 +45,7 @@ export function arrangeArrival(plan: ArrivalPlan, how: ArrivalChoice, registry: 
     files: copy.files.filter(({ sha256 }) => wanted.has(sha256) && !here.files.has(sha256)),
     exchanged: chosen.flatMap((one) => exchangedOf(one, plan)),
     lettersTaken: plan.lettersTaken,
+    heldIn: heldIn(plan, chosen, { mode: how.mode, registry }),
     staying: how.mode === 'beside' ? 'all' : stayingOf(plan, drafts, registry),
     goes: how.mode === 'beside' ? [] : goesOf(plan, drafts, registry),
     goesBack: chosen.flatMap(({ meeting, choice }) =>

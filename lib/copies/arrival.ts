@@ -126,6 +126,8 @@ export interface Arrival {
   readonly exchanged: readonly Exchanged[];
   /** Letters of other devices, which this one must not number papers with. */
   readonly lettersTaken: readonly string[];
+  /** When the copy was made, where it is a whole one and holds all that will be here; else null. */
+  readonly heldIn: number | null;
   /** Ids of drafts that stay as they are; of all others live ones are removed. */
   readonly staying: 'all' | readonly string[];
   /** What is removed: live drafts here in the place of which nothing comes. Empty when brought in beside. */

@@ -17,6 +17,7 @@ import {
   opening,
   screenStore,
   undo,
+  visit,
 } from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, content: unknown) => void>());
@@ -161,6 +162,50 @@ describe('a job that is carried', () => {
     await bring(content, name);
     await screen.findByRole('heading', { name: /^Spring Fair mugs, with .*, is the same here already$/ });
     expect(screen.queryByRole('button', { name: /^Bring (it|the|them)/ })).toBeNull();
+  });
+});
+
+describe('a store that the browser cleared', () => {
+  /** Makes a copy, loses everything and enters the screen that says so. */
+  const wiped = async () => {
+    await enter(room);
+    await press('Make a copy');
+    await screen.findByText(/^Saved as/);
+    const { content } = lastHanded();
+    cleanup();
+    clearScreens();
+    visit.last = { at: new Date(2026, 10, 24, 12).getTime(), holdsOwn: true };
+    await enter(room);
+    expect(screen.getByRole('heading', { name: 'What was kept here is gone' })).toBeVisible();
+    return content;
+  };
+
+  it('says after a copy was brought back what came in, with the focus and the way back', async () => {
+    await bring(await wiped(), 'mine.zip');
+    await press(/^Bring .* in$/);
+    const told = await screen.findByText(/^16 things came in, eight notes of what happened came in\.$/);
+    expect(screen.getByRole('heading', { name: 'Copies' })).toBeVisible();
+    await vi.waitFor(() => expect(told.closest('[role="status"]')).toHaveFocus());
+    // What is here is what the copy holds.
+    expect(screen.getByText(/The last one was made today, and nothing was changed since\./)).toBeVisible();
+    removeMugs();
+    expect(await screen.findByText(/something was changed since\./)).toBeVisible();
+    expect(told).not.toBeInTheDocument();
+  });
+
+  it('is empty again after undo, says so, and offers to bring a copy or begin again', async () => {
+    const content = await wiped();
+    await bring(content, 'mine.zip');
+    await press(/^Bring .* in$/);
+    await press('Undo');
+    const heading = await screen.findByRole('heading', { name: 'Nothing is kept here' });
+    await vi.waitFor(() => expect(heading).toHaveFocus());
+    expect(screen.queryByText(/stay kept|Make a copy first/)).toBeNull();
+    expect(await findLater('Begin with a fresh workshop')).toBeVisible();
+    expect(screen.queryByText(/stay as they are/)).toBeNull();
+    await bring(content, 'mine.zip');
+    await press(/^Bring the .* (in|back)$|^Take the .* over$/);
+    await vi.waitFor(() => expect(idsOf('job')).toHaveLength(3));
   });
 });
 

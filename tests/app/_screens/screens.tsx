@@ -7,6 +7,7 @@ import { type Measures, MeasuresContext } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { DocumentStore } from '@/app/_store/documentStore';
+import type { Visit } from '@/app/_store/visitMark';
 import { exampleApprovals } from '@/lib/examples/exampleApprovals';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { entryKinds } from '@/lib/kinds/entryKinds';
@@ -29,6 +30,7 @@ export function screenStore(): DocumentStore<DocumentBodies> {
       opening.failure ?? { state: 'open', backend: withRoom(backend) },
     openMessages: () => ({ tell: () => undefined, close: () => undefined }),
     watchPage: () => () => undefined,
+    visits: { last: () => visit.last, note: () => undefined },
     examples: {
       label: 'Examples',
       load: async () => exampleDocuments(TEST_DAY),
@@ -50,6 +52,9 @@ export const opening: { failure: BackendOpening | null } = { failure: null };
 /** Set to make every write fail for want of room. */
 export const disk: { isFull: boolean } = { isFull: false };
 
+/** Set to what the browser still knows of an earlier visit; a store that is empty then was wiped. */
+export const visit: { last: Visit | null } = { last: null };
+
 const withRoom = (shelf: Backend): Backend => ({
   ...shelf,
   transact: (mode, run) =>
@@ -63,6 +68,7 @@ export function clearScreens(): void {
   backend = memoryBackend();
   opening.failure = null;
   disk.isFull = false;
+  visit.last = null;
   localStorage.clear();
   sessionStorage.clear();
   window.location.hash = '';

@@ -80,6 +80,36 @@ describe('a copy of everything', () => {
     expect((await openTab(device, 'next')).getState().lastCopyAt).toBe(device.clock.now);
   });
 
+  it('counts as the last copy where all that is here came out of it, until something changes', async () => {
+    const there = await aUsedDevice();
+    const { file } = await there.store.actions.makeCopy('everything');
+    const madeAt = there.device.clock.now;
+    const here = aDevice();
+    here.clock.now = madeAt + 86_400_000;
+    const store = await openTab(here, 'here');
+    await store.actions.takeCopy('Copy', await looked(store, file), { mode: 'beside' });
+    const asCopied = { lastCopyAt: madeAt, copiedUpTo: here.clock.now };
+    expect(store.getState()).toMatchObject(asCopied);
+    expect(store.getState().documents.every(({ updatedAt }) => updatedAt <= here.clock.now)).toBe(true);
+    expect((await openTab(here, 'next')).getState()).toMatchObject(asCopied);
+  });
+
+  it.each([
+    ['with something else beside it', 'everything', null],
+    ['that is one job alone', { kind: 'job', id: 'job-1' }, null],
+    ['of which something was left', 'everything', { 'job-1': 'mine' }],
+  ] as const)('is no copy of all that is here %s', async (what, scope, choices) => {
+    const there = await aUsedDevice();
+    const { file } = await there.store.actions.makeCopy(scope);
+    const store = await openTab(aDevice(), 'here');
+    if (what === 'with something else beside it') {
+      store.actions.edit('Add', [{ do: 'add', kind: 'job', id: 'job-2', body: aJobBody() }]);
+    }
+    const how = { mode: 'beside', ...(choices === null ? {} : { choices }) } as const;
+    await store.actions.takeCopy('Copy', await looked(store, file), how);
+    expect(store.getState()).toMatchObject({ lastCopyAt: null, copiedUpTo: null });
+  });
+
   it('is made all the same where the disk is full, with what could not be kept, and says so', async () => {
     const { store } = await aUsedDevice();
     fillTheDisk();
