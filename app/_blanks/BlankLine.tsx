@@ -9,10 +9,12 @@ type BlankLineProps = Readonly<{
   workshop: Workshop;
   /** What lies at home by size; a size nobody counted is left out. */
   onHand: Readonly<Record<string, number>>;
+  /** What lies in other places, in words. */
+  elsewhere: readonly string[];
 }>;
 
 /** A blank in one line: its colour, its cloth or coating, its sizes, its lowest price, what is there. */
-export function BlankLine({ blank, workshop, onHand }: BlankLineProps) {
+export function BlankLine({ blank, workshop, onHand, elsewhere }: BlankLineProps) {
   const counted = blank.sizes.flatMap(({ name }) => (Object.hasOwn(onHand, name) ? [onHand[name] ?? 0] : []));
   // More went out than came in: what lies there is not known.
   const lying = counted.filter((count) => count >= 0);
@@ -32,6 +34,7 @@ export function BlankLine({ blank, workshop, onHand }: BlankLineProps) {
     ...(lying.length === 0
       ? []
       : [`${formatter.number(lying.reduce((sum, count) => sum + count, 0))} at home`]),
+    ...elsewhere,
     ...(lying.length === counted.length
       ? []
       : [`${formatter.count(counted.length - lying.length, 'size')} to count`]),

@@ -15,6 +15,8 @@ import { newId } from '@/app/_documents/newId';
 import { AddPart } from '@/app/_fields/AddPart';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import { elsewhereWords } from '@/app/_words/workshop/stockWords';
 import { freeName } from '@/lib/drafts/freeName';
 import { startingBlankNames } from '@/lib/examples/blankPatterns';
 import { startingBlank, startingBlankLabel } from '@/lib/examples/startingBlanks';
@@ -71,7 +73,18 @@ function Blanks({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
             level={2}
             id={blankFieldId(id, [])}
             heading={blank.name}
-            line={<BlankLine blank={blank} workshop={workshop} onHand={workspace.onHand[id] ?? {}} />}
+            line={
+              <BlankLine
+                blank={blank}
+                workshop={workshop}
+                onHand={workspace.onHand[id] ?? {}}
+                elsewhere={elsewhereWords(
+                  workspace.piles,
+                  { blankId: id, sizes: blank.sizes.map(({ name }) => name) },
+                  formatterFor(workshop),
+                )}
+              />
+            }
             open={id === added}
           >
             <BlankEditor fields={blankFields(workspace, id, blank)} />

@@ -55,10 +55,15 @@ export function countHint(
   const noted = pile === null ? null : expectedOf(pile, lot);
   if (noted === null)
     return { hint: act === 'counted' ? 'Not counted there yet.' : undefined, caution: undefined };
+  // Beside the place it goes to, “there” would be that one.
+  const where =
+    act !== 'moved' || pile === null
+      ? 'there'
+      : `${pile.grade === 'second' ? 'in second grade ' : ''}${placeWords(pile.place)}`;
   const there =
     noted < 0
-      ? `${formatter.number(-noted)} more went out there than came in`
-      : `${formatter.number(noted)} noted there`;
+      ? `${formatter.number(-noted)} more went out ${where} than came in`
+      : `${formatter.number(noted)} noted ${where}`;
   const hint = `${there}.`;
   if (quantity === null) return { hint, caution: undefined };
   if (act === 'counted') {
@@ -69,7 +74,7 @@ export function countHint(
   return {
     hint,
     caution: isMuch
-      ? `Only ${formatter.number(noted)} noted there: it goes below zero until somebody counts.`
+      ? `Only ${formatter.number(noted)} noted ${where}: it goes below zero until somebody counts.`
       : undefined,
   };
 }
@@ -80,6 +85,23 @@ export function stockLine({ ready, others }: SizeStock, formatter: Formatter): s
     `${formatter.number(quantity)}${grade === 'second' ? ' of second grade' : ''} ${placeWords(place)}`;
   const lying = [...(ready === null ? [] : [ready]), ...others].filter(({ quantity }) => quantity >= 0);
   return [...(ready === null ? ['not counted'] : []), ...lying.map(pile)].join(' · ');
+}
+
+/** What of a blank lies elsewhere in first grade, by place: “20 in the van”. */
+export function elsewhereWords(
+  piles: readonly Pile[],
+  { blankId, sizes }: { readonly blankId: string; readonly sizes: readonly string[] },
+  formatter: Formatter,
+): readonly string[] {
+  const lying = new Map<string, number>();
+  for (const { item, place, grade, quantity } of piles) {
+    const isOurs = item.kind === 'blank' && item.blankId === blankId && sizes.includes(item.size);
+    // Below zero it is not known what lies there.
+    if (!isOurs || place.kind === 'home' || grade !== 'first' || quantity <= 0) continue;
+    const words = placeWords(place);
+    lying.set(words, (lying.get(words) ?? 0) + quantity);
+  }
+  return [...lying].map(([words, count]) => `${formatter.number(count)} ${words}`);
 }
 
 /** What has to be known of a size beside its figures: below zero, what the last count found, its lots. */

@@ -61,6 +61,9 @@ describe('what is on hand of a blank', () => {
     await note('10', 'Moved');
     expect(mugs()).toBe(21);
     expect(screen.getByText('21 at home · 10 in the van')).toBeVisible();
+    expect(
+      screen.getByRole('button', { name: /^White coated mug.* 21 at home · 10 in the van$/ }),
+    ).toBeVisible();
   });
 
   it('tells what a count finds otherwise before it is noted, and after', async () => {

@@ -75,12 +75,20 @@ describe('the words of stock', () => {
   it('tell a difference before it is noted, of the lot that is counted', () => {
     const pen = writer();
     const pile = stock([pen.move(10), pen.move(6, { item: shirts('L', 'A7') })]).ready;
-    const hint = (act: 'counted' | 'used' | 'bought', quantity: number | null, lot: string | null = null) =>
-      countHint({ act, quantity, lot, pile }, formatter);
+    const hint = (
+      act: 'counted' | 'used' | 'bought' | 'moved',
+      quantity: number | null,
+      lot: string | null = null,
+    ) => countHint({ act, quantity, lot, pile }, formatter);
     expect(hint('counted', null)).toEqual({ hint: '16 noted there.', caution: undefined });
     expect(hint('counted', 16)).toEqual({ hint: '16 noted there: as many as noted.', caution: undefined });
     expect(hint('counted', 5, 'A7').caution).toBe('6 noted there: 1 fewer than noted, a loss nobody saw.');
     expect(hint('used', 17).caution).toBe('Only 16 noted there: it goes below zero until somebody counts.');
+    // Beside the place it goes to, “there” would be that place.
+    expect(hint('moved', null).hint).toBe('16 noted at home.');
+    expect(hint('moved', 17).caution).toBe(
+      'Only 16 noted at home: it goes below zero until somebody counts.',
+    );
     expect(hint('bought', 17).caution).toBeUndefined();
     expect(countHint({ act: 'counted', quantity: 3, lot: null, pile: null }, formatter).hint).toBe(
       'Not counted there yet.',
