@@ -4,6 +4,7 @@ import { type RefObject, useCallback, useRef, useState } from 'react';
 import type { SaveFailure } from '@/app/_backend/saveFailure';
 import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
 import type { ReplaceOutcome } from '@/app/_store/documentsState';
+import { arrivalLabel } from '@/app/_words/store/arrivalLabels';
 import { partedWords, takenWords } from '@/app/_words/store/arrivalWords';
 import { arrivingIn } from '@/app/_words/store/fateWords';
 import type { Choice } from '@/lib/copies/arrival';
@@ -88,7 +89,7 @@ export function useArriving(store: ArrivalStore): Arriving {
     if (saved !== 'whole') {
       return setState({ kind: 'looked', name, look: looked, chosen, problem: null, unsaved: saved });
     }
-    const label = mode === 'replace' ? `Put “${name}” in place of everything` : `Bring “${name}” in`;
+    const label = arrivalLabel(mode, name);
     const outcome: ReplaceOutcome = await store.takeCopy(label, looked, { mode, choices: chosen });
     if (outcome.state === 'notKept') {
       return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why, unsaved });

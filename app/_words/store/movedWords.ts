@@ -1,3 +1,5 @@
+import { isOfFile } from './arrivalLabels';
+
 /** What undo or redo has moved. */
 interface Moved {
   readonly direction: 'undo' | 'redo';
@@ -32,8 +34,8 @@ function whatMoved({ direction, label, names, onlyNoted = false }: Moved): strin
   if (onlyNoted) return `${direction === 'undo' ? 'Taken back' : 'Counts again'}: ${label}`;
   const done = direction === 'undo' ? 'Undone' : 'Done again';
   const [first, ...others] = names.filter((name) => name !== null);
-  // “Remove Club shirts” says where already.
-  if (first === undefined || label.includes(first)) return `${done}: ${label}`;
+  // “Remove Club shirts” says where already, and of a whole file a few names would say nothing.
+  if (isOfFile(label) || first === undefined || label.includes(first)) return `${done}: ${label}`;
   const more = others.length === 0 ? '' : ` and ${others.length} more`;
   return `${done}: ${label}, in ${first}${more}`;
 }

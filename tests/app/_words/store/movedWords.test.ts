@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { arrivalLabel } from '@/app/_words/store/arrivalLabels';
 import { lostWords, movedWords } from '@/app/_words/store/movedWords';
 
 test('undo says what it took back, and where', () => {
@@ -20,6 +21,13 @@ test('redo says that it was done again, and in how many more documents', () => {
 test('a label that names the document says where already', () => {
   expect(movedWords({ direction: 'undo', label: 'Remove Mugs', names: ['Mugs'] })).toBe(
     'Undone: Remove Mugs',
+  );
+});
+
+test.each(['replace', 'beside'] as const)('of a file that was taken in no document is named: %s', (mode) => {
+  const label = arrivalLabel(mode, 'copy.zip');
+  expect(movedWords({ direction: 'undo', label, names: ['New job', 'Shirts', 'Mugs'] })).toBe(
+    `Undone: ${label}`,
   );
 });
 
