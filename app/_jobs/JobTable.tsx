@@ -46,10 +46,10 @@ export function JobTable({ entries, sort, onSort, figuresOf, actions, workshop }
                 type="button"
                 onClick={() => onSort(sort.by === by ? { by, down: !sort.down } : firstOrder(by))}
               >
+                {/* The words end where their figures do: the room for the arrow is before them. */}
+                {isFigure && <Arrow turned={sort.by === by ? sort : null} />}
                 {label}
-                <svg className={styles.arrow} viewBox="0 0 10 8" aria-hidden="true" focusable="false">
-                  {sort.by === by && <path d={sort.down ? 'M1 1h8L5 7z' : 'M1 7h8L5 1z'} />}
-                </svg>
+                {!isFigure && <Arrow turned={sort.by === by ? sort : null} />}
               </button>
             </th>
           ))}
@@ -72,3 +72,12 @@ export function JobTable({ entries, sort, onSort, figuresOf, actions, workshop }
     </table>
   );
 }
+
+// Helpers
+
+/** Which way a heading sorts; its room is kept where it does not. */
+const Arrow = ({ turned }: Readonly<{ turned: JobSort | null }>) => (
+  <svg className={styles.arrow} viewBox="0 0 10 8" aria-hidden="true" focusable="false">
+    {turned !== null && <path d={turned.down ? 'M1 1h8L5 7z' : 'M1 7h8L5 1z'} />}
+  </svg>
+);

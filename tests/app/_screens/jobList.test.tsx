@@ -174,6 +174,23 @@ describe('the order of the list', () => {
     expect(screen.getByRole('columnheader', { name: 'job' })).toHaveAttribute('aria-sort', 'descending');
   });
 
+  it.each([
+    ['job', 'customer', 'state', 'wanted'],
+    ['pieces', 'price', 'margin', 'pays an hour'],
+  ])(
+    'shows its arrow after words and before the heading of figures, which ends with them: %s',
+    async (...of) => {
+      await enter(<JobsScreen />);
+      for (const name of of) {
+        const heading = screen.getByRole('button', { name });
+        await userEvent.click(heading);
+        const arrow = heading.querySelector('svg');
+        expect(arrow?.querySelector('path')).not.toBeNull();
+        expect(heading.lastChild === arrow).toBe(of.includes('job'));
+      }
+    },
+  );
+
   it('begins with the best pay, and leaves jobs without a price at the end either way', async () => {
     await screenStore().open();
     change('fair-mugs', (job) => ({ ...job, printerId: 'gone' }));
