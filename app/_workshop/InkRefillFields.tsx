@@ -65,7 +65,6 @@ export function InkRefillFields({ label, first, submit, printDays, onNote }: Ink
         <DateField label="On" width="narrow" value={on} issue={problem} onCommit={setDay} />
         <ChoiceField<Turn>
           label="When"
-          width="narrow"
           value={shownTurn}
           choices={turns}
           hint="Settles which refill the prints of this day count to."

@@ -45,7 +45,13 @@ describe('a refill on a day of prints', () => {
     await userEvent.click(screen.getByRole('button', { name: /^Note a refill/ }));
     const refill = within(screen.getByRole('form', { name: 'A refill' }));
     await userEvent.type(refill.getByRole('textbox', { name: 'Poured in, all colours' }), '62.5');
-    expect(refill.getByRole('combobox', { name: 'When' })).toHaveDisplayValue('before the day’s prints');
+    const when = refill.getByRole('combobox', { name: 'When' });
+    expect(when).toHaveDisplayValue('before the day’s prints');
+    // In a narrow field the end of these words is cut off.
+    expect(when.closest('[class*="narrow"]')).toBeNull();
+    expect(
+      refill.getByRole('textbox', { name: 'Poured in, all colours' }).closest('[class*="narrow"]'),
+    ).not.toBeNull();
     await userEvent.click(refill.getByRole('button', { name: 'Note the refill' }));
     act(() => {
       screenStore().actions.note('Prints', [{ kind: 'inkPrints', body: prints }]);
