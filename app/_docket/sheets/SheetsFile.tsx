@@ -25,6 +25,8 @@ type SheetsFileProps = Readonly<{
   marginMm: number;
   /** Null while they are being laid out anew. */
   sheets: readonly PlannedSheet[] | null;
+  /** Why there is no telling how they lie is told elsewhere. */
+  hasFailed: boolean;
 }>;
 
 type Written =
@@ -38,7 +40,7 @@ const lazySheetWriter = lazy(() =>
 );
 
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
-export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
+export function SheetsFile({ paper, marginMm, sheets, hasFailed }: SheetsFileProps) {
   const { findings, workspace, costs } = useJob();
   const input = costs.madeOf;
   const context = useTextContext();
@@ -85,6 +87,9 @@ export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
         . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
         {outlineWords(input, sheets ?? [])}
       </p>
+      {sheets === null && !hasFailed && (
+        <p className={styles.words}>How many pages it takes is being worked out.</p>
+      )}
       {stopped !== undefined && (
         <p>
           <strong>Not while a stop stands.</strong> {stopped}
@@ -92,7 +97,7 @@ export function SheetsFile({ paper, marginMm, sheets }: SheetsFileProps) {
       )}
       <div className={styles.buttons}>
         <Button kind="strong" blockedBy={stopped ?? waiting ?? tooMany} onPress={() => void write('every')}>
-          Every sheet, {formatter.count(count, 'page')}
+          {sheets === null ? 'Every sheet' : `Every sheet, ${formatter.count(count, 'page')}`}
         </Button>
         {kinds < count && (
           <Button blockedBy={stopped ?? waiting} onPress={() => void write('oneOfEach')}>

@@ -102,7 +102,11 @@ export function SheetsSection() {
                   />
                 )}
                 <SheetKinds sheets={drawn} paper={paper} />
-                <SheetsFile {...{ paper, marginMm }} sheets={sheets !== null && isCurrent ? drawn : null} />
+                <SheetsFile
+                  {...{ paper, marginMm }}
+                  sheets={sheets !== null && isCurrent ? drawn : null}
+                  hasFailed={failure !== null}
+                />
               </div>
             ),
           },

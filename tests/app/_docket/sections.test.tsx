@@ -79,6 +79,15 @@ describe('the sheets', () => {
     );
   });
 
+  it('names no number of pages while that is being worked out', async () => {
+    const user = userEvent.setup();
+    show(club());
+    await user.click(screen.getByRole('button', { name: /^Sheets to print/ }));
+    expect(screen.getByRole('button', { name: 'Every sheet' })).toBeInTheDocument();
+    expect(screen.getByText('How many pages it takes is being worked out.')).toBeInTheDocument();
+    expect(screen.queryByText(/0 pages/)).toBeNull();
+  });
+
   it('draws the pieces as they lie, lettering mirrored as on the paper', () => {
     show(club());
     const drawing = screen.getByRole('img', { name: 'Letter sheet with 1 of Back picture, mirrored' });
