@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { answersFrom } from '@/app/_offline/worker/answers';
 
@@ -50,6 +52,18 @@ describe('an answer of the service worker', () => {
     expect(given?.status).toBe(503);
     expect(given?.headers.get('Content-Security-Policy')).toMatch(/^default-src 'none'/);
     expect(await given?.text()).toContain('This page is not on this device');
+  });
+
+  it('in the app’s colours by day and by night, by the one style its policy lets in', async () => {
+    const given = await answer({ kind: 'otherPage' }, {});
+    const style = /<style>(.*)<\/style>/.exec((await given?.text()) ?? '')?.[1] ?? '';
+    const hash = createHash('sha256').update(style).digest('base64');
+    expect(given?.headers.get('Content-Security-Policy')).toContain(`style-src 'sha256-${hash}'`);
+    const tokens = readFileSync('app/tokens.css', 'utf8');
+    for (const name of ['paper', 'ink', 'ember']) {
+      const pair = new RegExp(`--${name}: light-dark\\((.*), (.*)\\);`).exec(tokens);
+      expect(style).toContain(`light-dark(${pair?.[1]},${pair?.[2]})`);
+    }
   });
 
   it('is not the router’s own format where the server is away or hangs, so that the router opens the document', async () => {
