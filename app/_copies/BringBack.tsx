@@ -6,7 +6,8 @@ import type { Arriving } from './useArriving';
 export const BringBack = ({ arriving }: Readonly<{ arriving: Arriving }>) => (
   <>
     <BringIn arriving={arriving} button="Bring a copy back" kind="strong" />
-    <Arrived arriving={arriving} level={2} />
+    {/* What came in and was taken away again by the undo of the header is not here. */}
+    {!(arriving.state.kind === 'told' && arriving.undo === null) && <Arrived arriving={arriving} level={2} />}
   </>
 );
 

@@ -18,7 +18,11 @@ export function useCopyStanding(workspace: Kept): CopyStanding {
   const day = useToday();
   const { status, documents, removed, entries, papers, device, lastCopyAt, copiedUpTo } = workspace;
   const changedAt = useMemo(
-    () => ownChangedAt({ documents, removed, entries, papers, device }),
+    () =>
+      // Of what was removed altogether nobody makes a copy.
+      documents.length + Object.values(entries).flat().length === 0
+        ? null
+        : ownChangedAt({ documents, removed, entries, papers, device }),
     [documents, removed, entries, papers, device],
   );
   return copyStanding({

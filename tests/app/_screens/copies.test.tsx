@@ -1,10 +1,12 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen } from '@testing-library/react';
+import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Carry } from '@/app/_copies/Carry';
 import { CopiesPart } from '@/app/_copies/CopiesPart';
+import { useCopyStanding } from '@/app/_copies/useCopyStanding';
+import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import {
@@ -207,7 +209,21 @@ describe('a store that the browser cleared', () => {
     await press(/^Bring the .* (in|back)$|^Take the .* over$/);
     await vi.waitFor(() => expect(idsOf('job')).toHaveLength(3));
   });
+
+  it('says after undo in the header no more what came in, and nothing asks for a copy of nothing', async () => {
+    await bring(await wiped(), 'mine.zip');
+    await press(/^Bring .* in$/);
+    await screen.findByText(/^16 things came in/);
+    await undo();
+    expect(await screen.findByRole('heading', { name: 'Nothing is kept here' })).toBeVisible();
+    expect(screen.queryByText(/came in/)).toBeNull();
+    render(<Standing />);
+    expect(screen.getByText('{"state":"copied","daysOld":0,"hasNew":false,"isDue":false}')).toBeVisible();
+  });
 });
+
+/** How what is here stands to its copies, as the header is told. */
+const Standing = () => <p>{JSON.stringify(useCopyStanding(useWorkspace()))}</p>;
 
 describe('a store without a workshop', () => {
   it('says so, takes a copy with one, and goes on', async () => {
