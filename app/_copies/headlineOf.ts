@@ -14,8 +14,8 @@ import type { ArrivalGroup } from '@/lib/copies/arrivalGroups';
 import { holdingsOfPlan } from './holdingsOfPlan';
 
 /**
- * The sentence above a preview: of a whole copy what would come of it, of a carried draft that one first. Where it is
- * damaged that stands before all.
+ * The sentence above a preview: of a whole copy what would come of it, of a carried draft that one first, then what else
+ * comes with it. Where it is damaged that stands before all.
  */
 export function headlineOf(
   plan: ArrivalPlan,
@@ -43,5 +43,6 @@ function soundHeadline(
   if (main === undefined || fate === undefined) {
     return arrivalHeadline({ groups, ...counts }, arrivingIn(of));
   }
-  return carriedHeadline(draftName(main), withItWords(main.kind, holdingsOfPlan(plan), formatter), fate);
+  const withIt = withItWords(main.kind, holdingsOfPlan(plan), formatter);
+  return carriedHeadline({ name: draftName(main), withIt, fate }, { groups, ...counts }, arrivingIn(of));
 }

@@ -1,5 +1,5 @@
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
-import type { ArrivalFate, ArrivalGroup } from '@/lib/copies/arrivalGroups';
+import { type ArrivalFate, type ArrivalGroup, losing } from '@/lib/copies/arrivalGroups';
 import { namesWords, thingsWords } from './draftNames';
 import { type Arriving, type Forms, fateWords, pick, wouldWords } from './fateWords';
 import { lostFiles, notesHere, type Recounted, recountedDoneWords, unreadRecords } from './recountedWords';
@@ -38,19 +38,9 @@ interface Headlined extends Recounted {
 
 /** @returns what would come of a copy in one sentence: “Two jobs would come back, nothing here would go”. */
 export function arrivalHeadline(headlined: Headlined, it: Arriving): ArrivalHeadline {
-  const { groups, newPapers, newEntries, noLongerCounting, countingAgain, filesBack, unread } = headlined;
-  const parts = groups
-    .filter(({ isChange }) => isChange)
-    .map(({ fate, drafts }) => `${thingsWords(drafts)} ${wouldWords(it)[fate] ?? ''}`);
-  const isGoing = groups.some(({ fate }) => ['replaced', 'setBack', 'removed'].includes(fate));
-  if (newPapers > 0 || newEntries > 0) {
-    parts.push(`${happenedWords({ newPapers, newEntries })} would come in`);
-  }
-  if (noLongerCounting > 0) parts.push(`${notesHere(noLongerCounting)} would no longer count`);
-  if (countingAgain > 0) parts.push(`${notesHere(countingAgain)} would count again`);
-  if (filesBack > 0) parts.push(`${lostFiles(filesBack)} would be here again`);
-  if (unread > 0) parts.push(`${unreadRecords(unread)} would be kept unread`);
-  const [first, ...more] = parts;
+  const { groups, noLongerCounting } = headlined;
+  const isGoing = groups.some(({ fate }) => losing.includes(fate));
+  const [first, ...more] = [...draftsComing(groups, it), ...othersComing(headlined)];
   if (first !== undefined) {
     const others = more.map((part) => `${part}, `).join('');
     return {
@@ -101,9 +91,27 @@ export const unsavedWords: Readonly<Record<'lacking' | 'failed', string>> = {
     'The copy of what is here was saved, but lacks files that could not be read. Nothing was changed yet.',
 };
 
-/** @returns what becomes of one carried draft: “Ramblers Club shirts, with 2 blanks, is new here”. */
-export function carriedHeadline(name: string, withIt: string, state: ArrivalFate): ArrivalHeadline {
-  const bold = withIt === '' ? name : `${name}, with ${withIt},`;
+interface CarriedDraft {
+  readonly name: string;
+  /** What hangs on it, counted; empty where nothing does. */
+  readonly withIt: string;
+  readonly fate: ArrivalFate;
+}
+
+/**
+ * @returns what becomes of one carried draft, and of what came with it where that is not told by the draft itself:
+ *   “Ramblers Club shirts, with 2 blanks, is new here”, “Fair prices is the same here already; one paper that went out
+ *   would come in”
+ */
+export function carriedHeadline(
+  { name, withIt, fate }: CarriedDraft,
+  headlined: Headlined,
+  it: Arriving,
+): ArrivalHeadline {
+  const isComing = headlined.groups.some((group) => group.fate === fate && group.isChange);
+  const beside = [...(isComing ? [] : draftsComing(headlined.groups, it)), ...othersComing(headlined)];
+  // What hangs on a draft that stays is not the same because the draft is.
+  const bold = withIt === '' || (!isComing && beside.length > 0) ? name : `${name}, with ${withIt},`;
   const rest: Readonly<Partial<Record<ArrivalFate, string>>> = {
     comesBack: 'was removed here and would come back',
     new: 'is new here',
@@ -118,7 +126,7 @@ export function carriedHeadline(name: string, withIt: string, state: ArrivalFate
     doubled: 'came in beside yours before; both stay',
     same: 'is the same here already',
   };
-  return { bold, rest: rest[state] ?? 'stays as it is here' };
+  return { bold, rest: [rest[fate] ?? 'stays as it is here', beside.join(', ')].filter(Boolean).join('; ') };
 }
 
 /** @returns what was brought in, once it is here. */
@@ -151,3 +159,23 @@ export function takenWords(
 /** @returns what is told where this browser profile and the one the file came from turn out to be copies of each other. */
 export const partedWords = (letter: string): string =>
   `This browser and the one that made the file are copies of each other and were giving the same numbers: papers numbered here bear the letter ${letter} from now on.`;
+
+// Helpers
+
+const draftsComing = (groups: readonly ArrivalGroup[], it: Arriving): readonly string[] =>
+  groups
+    .filter(({ isChange }) => isChange)
+    .map(({ fate, drafts }) => `${thingsWords(drafts)} ${wouldWords(it)[fate] ?? ''}`);
+
+/** What would come in, or count otherwise, beside drafts. */
+function othersComing(headlined: Omit<Headlined, 'groups'>): readonly string[] {
+  const { noLongerCounting, countingAgain, filesBack, unread } = headlined;
+  const happened = happenedWords(headlined);
+  return [
+    ...(happened === '' ? [] : [`${happened} would come in`]),
+    ...(noLongerCounting > 0 ? [`${notesHere(noLongerCounting)} would no longer count`] : []),
+    ...(countingAgain > 0 ? [`${notesHere(countingAgain)} would count again`] : []),
+    ...(filesBack > 0 ? [`${lostFiles(filesBack)} would be here again`] : []),
+    ...(unread > 0 ? [`${unreadRecords(unread)} would be kept unread`] : []),
+  ];
+}

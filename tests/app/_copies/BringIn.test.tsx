@@ -330,6 +330,34 @@ describe('one thing that was carried', () => {
     expect(screen.queryByText(/the copy/)).toBeNull();
   });
 
+  it.each([
+    [{ newPapers: 1 }, 'Fair prices is the same here already; one paper that went out would come in'],
+    [
+      { meetings: [aMeeting('new', 'Mug', { kind: 'blank' })], newPapers: 1 },
+      'Fair prices is the same here already; one blank would come in, one paper that went out would come in',
+    ],
+    [{ filesBack: 1 }, 'Fair prices is the same here already; one lost file would be here again'],
+    [{}, 'Fair prices is the same here already'],
+  ])('says of a list that is the same here what would come in with it: %j', async (more, name) => {
+    const list = aMeeting('same', 'Fair prices', { kind: 'priceList' });
+    const carried = { kind: 'priceList', id: 'fair-prices', name: 'Fair prices' };
+    enter(found(aPlan({ of: carried, ...more, meetings: [list, ...(more.meetings ?? [])] })));
+    await choose();
+    expect(await screen.findByRole('heading', { name })).toBeVisible();
+  });
+
+  it('says of a list that is newer in the file which papers come in as well', async () => {
+    const meetings = [aMeeting('newerThere', 'Fair prices', { kind: 'priceList' })];
+    const carried = { kind: 'priceList', id: 'fair-prices', name: 'Fair prices' };
+    enter(found(aPlan({ of: carried, meetings, newPapers: 2 })));
+    await choose();
+    expect(
+      await screen.findByRole('heading', {
+        name: 'Fair prices is newer in the file and would be brought up to date; two papers that went out would come in',
+      }),
+    ).toBeVisible();
+  });
+
   it('says that both are kept where both devices changed it', async () => {
     enter(found(aPlan({ of, meetings: [aMeeting('clash', 'Ramblers Club shirts')] })));
     await choose();
