@@ -11,6 +11,7 @@ import { arrivingIn } from '@/app/_words/store/fateWords';
 import { recountedWords } from '@/app/_words/store/recountedWords';
 import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
+import { allCounted } from '@/lib/copies/entryCounts';
 import { ArrivalGroupRow } from './ArrivalGroupRow';
 import styles from './ArrivalPreview.module.css';
 import { ArrivalSides } from './ArrivalSides';
@@ -50,6 +51,7 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
   const lacks = [...lacksWords(plan.copy.lacks, formatter), ...(newer === null ? [] : [newer])];
   const { newPapers, newEntries } = plan.counts;
   const happened = happenedWords({ newPapers, newEntries });
+  const happenedCount = newPapers + allCounted(newEntries);
   const recounted = recountedWords(plan.counts);
   const brings = groups.some(({ isChange }) => isChange) || happened !== '' || recounted.length > 0;
   const differing = plan.meetings.filter(({ state }) => state !== 'same');
@@ -83,9 +85,9 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
         ))}
         {happened !== '' && (
           <li className={classes(styles.group, styles.changes)}>
-            <span className={styles.count}>{formatter.number(newPapers + newEntries)}</span>
+            <span className={styles.count}>{formatter.number(happenedCount)}</span>
             <p>
-              {newPapers + newEntries === 1 ? 'comes in' : 'come in'}: {happened}
+              {happenedCount === 1 ? 'comes in' : 'come in'}: {happened}
             </p>
           </li>
         )}
@@ -99,7 +101,7 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
       <div className={styles.acts}>
         {brings && (
           <Button kind="strong" blockedBy={busy} onPress={onTake}>
-            {takeWords(groups, newPapers + newEntries)}
+            {takeWords(groups, happenedCount)}
           </Button>
         )}
         {differing.length > 0 && (

@@ -35,7 +35,7 @@ export function ReplaceOffer({ plan, busy, lacks, isUnsaved, onReplace }: Replac
         <Button kind="quiet" ref={asked === 'before' ? takeFocus : undefined} onPress={() => setAsked('now')}>
           Put the copy in place of all this
         </Button>{' '}
-        It {lossWords(loss)}.
+        {lossWords(loss)}
       </p>
     );
   }

@@ -1,11 +1,11 @@
 import type { Loss } from '@/app/_words/store/lossWords';
 import { arrangeArrival } from '@/lib/copies/arrangeArrival';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
+import { entryCounts, uncountedBy } from '@/lib/copies/entryCounts';
 import { type Holdings, holdingsOf } from '@/lib/copies/holdings';
 import { namedFiles } from '@/lib/copies/namedFiles';
 import { kinds } from '@/lib/kinds/kinds';
 import { claimedName } from '@/lib/stored/claimedName';
-import { inForceAmong } from '@/lib/stored/entriesInForce';
 import { holdingsOfPlan } from './holdingsOfPlan';
 
 /** What a preview tells beside what becomes of each draft. */
@@ -36,13 +36,9 @@ export function arrivalFacts(plan: ArrivalPlan): ArrivalFacts {
 /** @returns the loss if the copy took the place of everything, by the sums that the store itself goes by. */
 export function arrivalLoss(plan: ArrivalPlan): Loss {
   const { goes, goesBack, entries } = arrangeArrival(plan, { mode: 'replace' }, kinds);
-  const coming = new Set(entries.map(({ id }) => id));
-  const uncounted = inForceAmong(plan.here.entries).filter(({ id }) => !coming.has(id));
-  const papers = uncounted.filter(({ kind }) => kind === 'issuing').length;
   return {
     goes: goes.map((draft) => ({ kind: draft.kind, name: claimedName(draft) })),
     goesBack,
-    papers,
-    notes: uncounted.length - papers,
+    uncounted: entryCounts(uncountedBy(plan.here.entries, entries)),
   };
 }

@@ -4,6 +4,7 @@ import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Copy, CopyDevice, CopyFile } from './copy';
+import type { EntryCounts } from './entryCounts';
 import type { Exchanged } from './exchanged';
 
 /** What is on this device when something arrives. */
@@ -81,21 +82,22 @@ export interface ArrivalCounts {
   readonly files: number;
   readonly papers: number;
   readonly entries: number;
+  /** Papers that would come in, or lie here and would be in force again. */
   readonly newPapers: number;
-  /** Entries that would come in and count. */
-  readonly newEntries: number;
+  /** Other entries that would come in, count and say something new. */
+  readonly newEntries: EntryCounts;
   /** Entries here that would no longer count beside what comes: where the copy was made they were taken back. */
-  readonly noLongerCounting: number;
+  readonly noLongerCounting: EntryCounts;
   /** Entries here, taken back, that would count again beside what comes. */
-  readonly countingAgain: number;
+  readonly countingAgain: EntryCounts;
   readonly states: Readonly<Record<MeetingState, number>>;
   readonly onlyHere: number;
   /** Files that something here names and that would be here again. */
   readonly filesBack: number;
   /** Records that nothing here can read and that are not kept here yet. */
   readonly unread: number;
-  /** Entries that the copy lacks; when it takes the place of everything they count no more. */
-  readonly entriesOnlyHere: number;
+  /** Entries that count here and that the copy lacks; when it takes the place of everything they count no more. */
+  readonly entriesOnlyHere: EntryCounts;
 }
 
 /**

@@ -1,15 +1,17 @@
 import { inForceAmong } from '@/lib/stored/entriesInForce';
+
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
 import type { CopyFile } from './copy';
+import { type EntryCounts, entryCounts } from './entryCounts';
 
 /** How much there is on a device or in a copy: counted in one way, wherever it is told. */
 export interface Holdings {
   /** Live drafts by kind; a kind with none is not there. */
   readonly kinds: Readonly<Record<string, number>>;
   readonly papers: number;
-  /** Entries that count, of whatever kind. */
-  readonly notes: number;
+  /** Entries that count, without those that issued the papers. */
+  readonly entries: EntryCounts;
   readonly files: number;
 }
 
@@ -26,5 +28,6 @@ export function holdingsOf({ drafts, papers, entries, files }: Held): Holdings {
   for (const { kind, deletedAt } of drafts) {
     if (deletedAt === undefined) kinds[kind] = (kinds[kind] ?? 0) + 1;
   }
-  return { kinds, papers: papers.length, notes: inForceAmong(entries).length, files: files.length };
+  const counting = inForceAmong(entries).filter(({ kind }) => kind !== 'issuing');
+  return { kinds, papers: papers.length, entries: entryCounts(counting), files: files.length };
 }

@@ -1,4 +1,4 @@
-import { sameValue } from '@/lib/merging/sameValue';
+import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 import { asKept } from '@/lib/stored/asKept';
 import { takenBackAmong } from '@/lib/stored/entriesInForce';
 import type { Registry } from '@/lib/stored/registry';
@@ -7,6 +7,7 @@ import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { ArrivalCounts, ArrivalPlan, DraftMeeting, Here, MeetingState } from './arrival';
 import { comingEntries } from './comingEntries';
 import type { Copy } from './copy';
+import { entryCounts, newsAmong, uncountedBy } from './entryCounts';
 import { meetDraft } from './meetDraft';
 import { namedFiles } from './namedFiles';
 
@@ -49,13 +50,12 @@ export async function planArrival(
     lettersTaken,
     letterTaken: here.device !== null && lettersTaken.includes(here.device.letter),
     counts: countsOf(copy, meetings, {
-      newPapers: papers.fresh.length,
-      ...countingAfter(here.entries, entries.fresh),
+      ...countingAfter(here.entries, { entries: entries.fresh, papers: papers.fresh }),
       onlyHere: onlyHere.length,
       filesBack: filesBack.length,
       unread: copy.unreadable.filter(({ raw }) => !here.unreadable.some((known) => sameValue(known.raw, raw)))
         .length,
-      entriesOnlyHere: union(comingEntries(copy, [], 'replace'), here.entries).fresh.length,
+      entriesOnlyHere: entryCounts(uncountedBy(here.entries, comingEntries(copy, [], 'replace'))),
     }),
   };
 }
@@ -80,15 +80,22 @@ function union<Item extends Paper | Entry>(
 /** What comes may take back what is here: a sum of the preview, by the rule that screens go by. */
 function countingAfter(
   here: readonly Entry[],
-  fresh: readonly Entry[],
-): Pick<ArrivalCounts, 'newEntries' | 'noLongerCounting' | 'countingAgain'> {
+  { entries: fresh, papers }: { readonly entries: readonly Entry[]; readonly papers: readonly Paper[] },
+): Pick<ArrivalCounts, 'newPapers' | 'newEntries' | 'noLongerCounting' | 'countingAgain'> {
   const before = takenBackAmong(here);
   const after = takenBackAmong([...here, ...fresh]);
+  const counting = fresh.filter((entry) => takenBy(entry) === null && !after.has(entry.id));
+  // The entry that issues a paper is told by the paper alone.
+  const issued = counting.flatMap(({ kind, body }) =>
+    kind === 'issuing' && isPlainObject(body) ? [String(body.paperId)] : [],
+  );
+  const others = counting.filter(({ kind }) => kind !== 'issuing');
   const own = here.filter((entry) => takenBy(entry) === null);
   return {
-    newEntries: fresh.filter((entry) => takenBy(entry) === null && !after.has(entry.id)).length,
-    noLongerCounting: own.filter(({ id }) => !before.has(id) && after.has(id)).length,
-    countingAgain: own.filter(({ id }) => before.has(id) && !after.has(id)).length,
+    newPapers: new Set([...papers.map(({ id }) => id), ...issued]).size,
+    newEntries: entryCounts(newsAmong(others, here)),
+    noLongerCounting: entryCounts(own.filter(({ id }) => !before.has(id) && after.has(id))),
+    countingAgain: entryCounts(own.filter(({ id }) => before.has(id) && !after.has(id))),
   };
 }
 

@@ -1,8 +1,10 @@
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import { type ArrivalFate, type ArrivalGroup, losing } from '@/lib/copies/arrivalGroups';
+import { allCounted, type EntryCounts } from '@/lib/copies/entryCounts';
 import { namesWords, thingsWords } from './draftNames';
+import { entryWords } from './entryWords';
 import { type Arriving, type Forms, fateWords, pick, wouldWords } from './fateWords';
-import { lostFiles, notesHere, type Recounted, recountedDoneWords, unreadRecords } from './recountedWords';
+import { lostFiles, type Recounted, recountedDoneWords, unreadRecords } from './recountedWords';
 
 /** @returns what becomes of the drafts of a group, to be read after their number. */
 export const groupWords = ({ fate, drafts }: ArrivalGroup, it: Arriving): string =>
@@ -33,43 +35,35 @@ export const nothingChanges = 'nothing would change';
 interface Headlined extends Recounted {
   readonly groups: readonly ArrivalGroup[];
   readonly newPapers: number;
-  readonly newEntries: number;
+  readonly newEntries: EntryCounts;
 }
 
 /** @returns what would come of a copy in one sentence: “Two jobs would come back, nothing here would go”. */
 export function arrivalHeadline(headlined: Headlined, it: Arriving): ArrivalHeadline {
-  const { groups, noLongerCounting } = headlined;
+  const { groups } = headlined;
+  const isUncounting = allCounted(headlined.noLongerCounting) > 0;
   const isGoing = groups.some(({ fate }) => losing.includes(fate));
   const [first, ...more] = [...draftsComing(groups, it), ...othersComing(headlined)];
   if (first !== undefined) {
     const others = more.map((part) => `${part}, `).join('');
     return {
       bold: `${withCapital(first)},`,
-      rest: `${others}${isGoing || noLongerCounting > 0 ? 'all else here stays' : 'nothing here would go'}`,
+      rest: `${others}${isGoing || isUncounting ? 'all else here stays' : 'nothing here would go'}`,
     };
   }
   return { bold: 'All of it is here already,', rest: nothingChanges };
 }
 
 /** @returns papers and entries that come in, in words; empty where none do. */
-export function happenedWords({
+export const happenedWords = ({
   newPapers,
   newEntries,
-}: Pick<Headlined, 'newPapers' | 'newEntries'>): string {
-  return [
-    ...(newPapers > 0
-      ? [`${spelledNumber(newPapers)} ${newPapers === 1 ? 'paper' : 'papers'} that went out`]
-      : []),
-    ...(newEntries > 0
-      ? [`${spelledNumber(newEntries)} ${newEntries === 1 ? 'note' : 'notes'} of what happened`]
-      : []),
-  ].join(' and ');
-}
+}: Pick<Headlined, 'newPapers' | 'newEntries'>): string => entryWords({ ...newEntries, issuing: newPapers });
 
 /**
  * What the button says that takes it: “Bring the two back”. It counts whatever comes, as the rows above it do.
  *
- * @param happened papers and notes that come in
+ * @param happened how many papers and entries come in
  */
 export function takeWords(groups: readonly ArrivalGroup[], happened: number): string {
   const changes = groups.filter(({ isChange }) => isChange);
@@ -173,8 +167,10 @@ function othersComing(headlined: Omit<Headlined, 'groups'>): readonly string[] {
   const happened = happenedWords(headlined);
   return [
     ...(happened === '' ? [] : [`${happened} would come in`]),
-    ...(noLongerCounting > 0 ? [`${notesHere(noLongerCounting)} would no longer count`] : []),
-    ...(countingAgain > 0 ? [`${notesHere(countingAgain)} would count again`] : []),
+    ...(allCounted(noLongerCounting) > 0
+      ? [`${entryWords(noLongerCounting)} would no longer count here`]
+      : []),
+    ...(allCounted(countingAgain) > 0 ? [`${entryWords(countingAgain)} would count here again`] : []),
     ...(filesBack > 0 ? [`${lostFiles(filesBack)} would be here again`] : []),
     ...(unread > 0 ? [`${unreadRecords(unread)} would be kept unread`] : []),
   ];

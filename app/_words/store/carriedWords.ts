@@ -4,7 +4,11 @@ import { bytesWords } from './bytesWords';
 import { holdingParts } from './contentsWords';
 
 /** @returns what hangs on a carried draft, counted: “2 blanks and 3 artworks”. */
-export function withItWords(kind: string, holds: Holdings, formatter: Pick<Formatter, 'count'>): string {
+export function withItWords(
+  kind: string,
+  holds: Holdings,
+  formatter: Pick<Formatter, 'count' | 'number'>,
+): string {
   const kinds = { ...holds.kinds, [kind]: Math.max(0, (holds.kinds[kind] ?? 0) - 1) };
   const parts = holdingParts({ ...holds, kinds }, formatter);
   return ((kinds.workshop ?? 0) > 0 ? [...parts, 'your rates'] : parts)

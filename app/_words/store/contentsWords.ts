@@ -1,6 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { Holdings } from '@/lib/copies/holdings';
 import { bytesWords } from './bytesWords';
+import { entryParts } from './entryWords';
 
 type Counting = Pick<Formatter, 'count' | 'number'>;
 
@@ -13,16 +14,18 @@ const kindsInOrder = [
 
 /** @returns how much of each there is; what there is none of is left out, and so are the rates, which are always there. */
 export function holdingParts(
-  { kinds, papers, notes, files }: Holdings,
-  formatter: Pick<Formatter, 'count'>,
+  { kinds, papers, entries, files }: Holdings,
+  formatter: Counting,
 ): readonly string[] {
   const counted = [
     ...kindsInOrder.map(([kind, word]) => [kinds[kind] ?? 0, word] as const),
     [papers, 'paper'] as const,
-    [notes, 'note'] as const,
-    [files, 'picture file'] as const,
   ];
-  return counted.flatMap(([count, one]) => (count > 0 ? [formatter.count(count, one)] : []));
+  return [
+    ...counted.flatMap(([count, one]) => (count > 0 ? [formatter.count(count, one)] : [])),
+    ...entryParts(entries, formatter.number),
+    ...(files > 0 ? [formatter.count(files, 'picture file')] : []),
+  ];
 }
 
 /**

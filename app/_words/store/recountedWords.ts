@@ -1,19 +1,18 @@
 import { spelledNumber } from '@/app/_words/spelledNumber';
+import { allCounted, type EntryCounts } from '@/lib/copies/entryCounts';
+import { entryWords } from './entryWords';
+import { type Forms, pick } from './fateWords';
 
 /**
- * What becomes of things beside drafts: notes here that what comes takes back or lets count again, files that were lost
+ * What becomes of things beside drafts: entries here that what comes takes back or lets count again, files that were lost
  * here, records that only another version can read.
  */
 export interface Recounted {
-  readonly noLongerCounting: number;
-  readonly countingAgain: number;
+  readonly noLongerCounting: EntryCounts;
+  readonly countingAgain: EntryCounts;
   readonly filesBack: number;
   readonly unread: number;
 }
-
-/** @returns notes that are here, by their number. */
-export const notesHere = (count: number): string =>
-  `${spelledNumber(count)} ${count === 1 ? 'note' : 'notes'} of what happened here`;
 
 /** @returns files that are named here and were lost, by their number. */
 export const lostFiles = (count: number): string =>
@@ -32,16 +31,16 @@ export const recountedWords = ({
 }: Recounted): readonly (readonly [number, string])[] =>
   [
     [
-      noLongerCounting,
-      'note',
-      'of what happened here would no longer count: taken back where the file was made',
+      allCounted(noLongerCounting),
+      `would no longer count here: ${entryWords(noLongerCounting)}, taken back where the file was made`,
     ] as const,
-    [countingAgain, 'note', 'of what happened here would count again'] as const,
-    [filesBack, 'lost file', 'would be here again'] as const,
-    [unread, 'record', 'that this version cannot read would be kept unread'] as const,
-  ].flatMap(([count, thing, words]) =>
-    count > 0 ? [[count, `${thing}${count === 1 ? '' : 's'} ${words}`] as const] : [],
-  );
+    [allCounted(countingAgain), `would count here again: ${entryWords(countingAgain)}`] as const,
+    [filesBack, `lost ${filesBack === 1 ? 'file' : 'files'} would be here again`] as const,
+    [
+      unread,
+      `${unread === 1 ? 'record' : 'records'} that this version cannot read would be kept unread`,
+    ] as const,
+  ].filter(([count]) => count > 0);
 
 /** @returns what became of it all, once it is done. */
 export const recountedDoneWords = ({
@@ -50,12 +49,13 @@ export const recountedDoneWords = ({
   filesBack,
   unread,
 }: Recounted): readonly string[] => [
-  ...(noLongerCounting === 0
-    ? []
-    : [`${notesHere(noLongerCounting)} no longer ${noLongerCounting === 1 ? 'counts' : 'count'}`]),
-  ...(countingAgain === 0
-    ? []
-    : [`${notesHere(countingAgain)} ${countingAgain === 1 ? 'counts' : 'count'} again`]),
+  ...countedWords(noLongerCounting, ['no longer counts here', 'no longer count here']),
+  ...countedWords(countingAgain, ['counts here again', 'count here again']),
   ...(filesBack === 0 ? [] : [`${lostFiles(filesBack)} ${filesBack === 1 ? 'is' : 'are'} here again`]),
   ...(unread === 0 ? [] : [`${unreadRecords(unread)} ${unread === 1 ? 'is' : 'are'} kept unread`]),
 ];
+
+// Helpers
+
+const countedWords = (counts: EntryCounts, forms: Forms): readonly string[] =>
+  allCounted(counts) === 0 ? [] : [`${entryWords(counts)} ${pick(forms, allCounted(counts))}`];

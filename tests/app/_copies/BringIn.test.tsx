@@ -143,27 +143,29 @@ describe('a copy that is looked at', () => {
     expect(screen.queryByRole('button', { name: 'Show each difference' })).toBeNull();
   });
 
-  it('tells papers and notes that come in though every draft is the same', async () => {
-    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], newPapers: 2, newEntries: 1 })));
+  it('tells papers and entries that come in though every draft is the same', async () => {
+    enter(
+      found(aPlan({ meetings: [aMeeting('same', 'Star Map')], newPapers: 2, newEntries: { inkRefill: 1 } })),
+    );
     await choose();
     await screen.findByRole('heading', {
-      name: 'Two papers that went out and one note of what happened would come in, nothing here would go',
+      name: 'Two papers that went out and one ink refill would come in, nothing here would go',
     });
     await userEvent.click(button('Bring them in'));
-    expect(
-      await screen.findByText('Two papers that went out and one note of what happened came in.'),
-    ).toBeVisible();
+    expect(await screen.findByText('Two papers that went out and one ink refill came in.')).toBeVisible();
   });
 
-  it('tells notes here that would no longer count, and does not say that nothing goes', async () => {
-    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], noLongerCounting: 2 })));
+  it('tells what is here and would no longer count, and does not say that nothing goes', async () => {
+    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], noLongerCounting: { approval: 2 } })));
     await choose();
     await screen.findByRole('heading', {
-      name: 'Two notes of what happened here would no longer count, all else here stays',
+      name: 'Two approvals of pictures would no longer count here, all else here stays',
     });
-    expect(screen.getByText(/^notes of what happened here would no longer count: taken back/)).toBeVisible();
+    expect(
+      screen.getByText(/^would no longer count here: two approvals of pictures, taken back/),
+    ).toBeVisible();
     await userEvent.click(button('Bring them in'));
-    expect(await screen.findByText('Two notes of what happened here no longer count.')).toBeVisible();
+    expect(await screen.findByText('Two approvals of pictures no longer count here.')).toBeVisible();
   });
 
   it('offers files that were lost here though every draft is the same', async () => {
@@ -229,11 +231,19 @@ describe('a copy that is looked at', () => {
     expect(screen.queryByRole('button', { name: /in place of all/ })).toBeNull();
   });
 
-  it('counts on its button all that comes in, papers and notes too', async () => {
-    enter(found(aPlan({ meetings: [aMeeting('new', 'Slate trial')], newPapers: 2, newEntries: 3 })));
+  it('counts on its button all that comes in, papers and entries too', async () => {
+    enter(
+      found(
+        aPlan({
+          meetings: [aMeeting('new', 'Slate trial')],
+          newPapers: 2,
+          newEntries: { stockMove: 2, stockCount: 1 },
+        }),
+      ),
+    );
     await choose();
     await screen.findByRole('heading', {
-      name: 'One job would come in, two papers that went out and three notes of what happened would come in, nothing here would go',
+      name: 'One job would come in, two papers that went out and three counts and moves of stock would come in, nothing here would go',
     });
     expect(button('Bring the six in')).toBeVisible();
   });
@@ -331,20 +341,29 @@ describe('one thing that was carried', () => {
   });
 
   it.each([
-    [{ newPapers: 1 }, 'Fair prices is the same here already; one paper that went out would come in'],
+    [[], { newPapers: 1 }, 'Fair prices is the same here already; one paper that went out would come in'],
     [
-      { meetings: [aMeeting('new', 'Mug', { kind: 'blank' })], newPapers: 1 },
+      [aMeeting('new', 'Mug', { kind: 'blank' })],
+      { newPapers: 1 },
       'Fair prices is the same here already; one blank would come in, one paper that went out would come in',
     ],
-    [{ filesBack: 1 }, 'Fair prices is the same here already; one lost file would be here again'],
-    [{}, 'Fair prices is the same here already'],
-  ])('says of a list that is the same here what would come in with it: %j', async (more, name) => {
-    const list = aMeeting('same', 'Fair prices', { kind: 'priceList' });
-    const carried = { kind: 'priceList', id: 'fair-prices', name: 'Fair prices' };
-    enter(found(aPlan({ of: carried, ...more, meetings: [list, ...(more.meetings ?? [])] })));
-    await choose();
-    expect(await screen.findByRole('heading', { name })).toBeVisible();
-  });
+    [
+      [],
+      { newEntries: { approval: 1 } },
+      'Fair prices is the same here already; one approval of a picture would come in',
+    ],
+    [[], { filesBack: 1 }, 'Fair prices is the same here already; one lost file would be here again'],
+    [[], {}, 'Fair prices is the same here already'],
+  ])(
+    'says of a list that is the same here what would come in with it: %j %j',
+    async (others, counts, name) => {
+      const list = aMeeting('same', 'Fair prices', { kind: 'priceList' });
+      const carried = { kind: 'priceList', id: 'fair-prices', name: 'Fair prices' };
+      enter(found(aPlan({ of: carried, ...counts, meetings: [list, ...others] })));
+      await choose();
+      expect(await screen.findByRole('heading', { name })).toBeVisible();
+    },
+  );
 
   it('says of a list that is newer in the file which papers come in as well', async () => {
     const meetings = [aMeeting('newerThere', 'Fair prices', { kind: 'priceList' })];

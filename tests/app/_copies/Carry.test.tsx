@@ -27,7 +27,7 @@ const plan = aPlan({
   ],
 });
 
-const holds = { kinds: { job: 1 }, papers: 0, notes: 0, files: 0 };
+const holds = { kinds: { job: 1 }, papers: 0, entries: {}, files: 0 };
 
 beforeEach(() => {
   saved.mockClear();

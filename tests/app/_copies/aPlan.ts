@@ -1,5 +1,6 @@
 import type { ArrivalPlan, DraftMeeting, MeetingState } from '@/lib/copies/arrival';
 import type { CopyLacks, CopyScope } from '@/lib/copies/copy';
+import type { EntryCounts } from '@/lib/copies/entryCounts';
 import type { Stored } from '@/shared/schemas/stored';
 
 /** 14 and 19 November 2026 at noon, in the zone of whoever looks. */
@@ -70,8 +71,8 @@ interface PlanParts {
   readonly of?: CopyScope;
   readonly papers?: number;
   readonly newPapers?: number;
-  readonly newEntries?: number;
-  readonly noLongerCounting?: number;
+  readonly newEntries?: EntryCounts;
+  readonly noLongerCounting?: EntryCounts;
   readonly filesBack?: number;
   readonly unread?: number;
 }
@@ -129,14 +130,14 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       papers: parts.papers ?? 0,
       entries: 0,
       newPapers: parts.newPapers ?? 0,
-      newEntries: parts.newEntries ?? 0,
-      noLongerCounting: parts.noLongerCounting ?? 0,
-      countingAgain: 0,
+      newEntries: parts.newEntries ?? {},
+      noLongerCounting: parts.noLongerCounting ?? {},
+      countingAgain: {},
       states,
       onlyHere: onlyHere.length,
       filesBack: parts.filesBack ?? 0,
       unread: parts.unread ?? 0,
-      entriesOnlyHere: 0,
+      entriesOnlyHere: {},
     },
     otherContent: [],
     newPapers: [],

@@ -73,7 +73,7 @@ describe('a copy', () => {
     await press('Make a copy');
     expect(await screen.findByText(/^Saved as/)).toHaveTextContent(
       new RegExp(
-        `^Saved as pressminute-${TEST_STAMP}\\.zip: 3 jobs, 1 list, 2 blanks, 9 artworks, .* notes?, .* kB\\.$`,
+        `^Saved as pressminute-${TEST_STAMP}\\.zip: 3 jobs, 1 list, 2 blanks, 9 artworks, \\d approvals of pictures, .* kB\\.$`,
       ),
     );
     const { name, content } = lastHanded();

@@ -111,7 +111,7 @@ describe('what was noted on a full disk and went into a copy', () => {
     expect(refills(store)).toEqual([70]);
     for (const { file } of [first, second]) {
       const look = await lookedAt(store, file);
-      expect(look.plan.counts).toMatchObject({ entries: 3, newEntries: 0 });
+      expect(look.plan.counts).toMatchObject({ entries: 3, newEntries: {} });
       await store.actions.takeCopy('Copy', look, { mode: 'beside' });
     }
     store.actions.note('Refill', [refill(5)]);

@@ -33,7 +33,7 @@ describe('a copy of a device where an arrival was undone', () => {
     await phone.actions.undo();
     const plan = await take(laptop, await copyOf(phone));
     expect(refills(laptop)).toEqual([70]);
-    expect(plan.counts).toMatchObject({ newEntries: 0, noLongerCounting: 0 });
+    expect(plan.counts).toMatchObject({ newEntries: {}, noLongerCounting: {} });
   });
 
   it('shows the same on an empty device, and what was done again', async () => {
@@ -59,12 +59,12 @@ describe('a copy of a device where another took the place of everything', () => 
     expect(refills(phone)).toEqual([]);
     const plan = await take(laptop, await copyOf(phone));
     expect(refills(laptop)).toEqual([70]);
-    expect(plan.counts.noLongerCounting).toBe(0);
+    expect(plan.counts.noLongerCounting).toEqual({});
     const empty = await openTab(aDevice(), 'empty');
     await take(empty, await copyOf(phone));
     expect(refills(empty)).toEqual([]);
     // What was replaced comes in again, and the preview says so.
-    expect((await take(phone, copy)).counts.newEntries).toBe(1);
+    expect((await take(phone, copy)).counts.newEntries).toEqual({ inkRefill: 1 });
     expect(refills(phone)).toEqual([70]);
   });
 
@@ -93,7 +93,7 @@ describe('what a maker took back by hand', () => {
     await phone.flush();
     expect(await rowsOf(device.factory, 'entries')).toHaveLength(2);
     const plan = await take(laptop, await copyOf(phone));
-    expect(plan.counts).toMatchObject({ newEntries: 0, noLongerCounting: 1 });
+    expect(plan.counts).toMatchObject({ newEntries: {}, noLongerCounting: { inkRefill: 1 } });
     expect(refills(laptop)).toEqual([]);
     await laptop.actions.undo();
     expect(refills(laptop)).toEqual([70]);
