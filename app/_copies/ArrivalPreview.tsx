@@ -8,7 +8,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { happenedWords, takeWords } from '@/app/_words/store/arrivalWords';
 import { lacksWords, newerRecordsWords } from '@/app/_words/store/copyFileWords';
 import { arrivingIn } from '@/app/_words/store/fateWords';
-import { recountedWords } from '@/app/_words/store/recountedWords';
+import { onlyHereWords, recountedWords } from '@/app/_words/store/recountedWords';
 import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
 import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
 import { allCounted } from '@/lib/copies/entryCounts';
@@ -53,6 +53,7 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
   const happened = happenedWords({ newPapers, newEntries });
   const happenedCount = newPapers + allCounted(newEntries);
   const recounted = recountedWords(plan.counts);
+  const onlyHere = isWhole ? onlyHereWords(plan.counts.entriesOnlyHere) : null;
   const brings = groups.some(({ isChange }) => isChange) || happened !== '' || recounted.length > 0;
   const differing = plan.meetings.filter(({ state }) => state !== 'same');
   const busy = isBusy ? 'It is being brought in.' : undefined;
@@ -97,6 +98,12 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
             <p>{words}</p>
           </li>
         ))}
+        {onlyHere !== null && (
+          <li className={styles.group}>
+            <span className={styles.count}>{formatter.number(onlyHere[0])}</span>
+            <p>{onlyHere[1]}</p>
+          </li>
+        )}
       </ul>
       <div className={styles.acts}>
         {brings && (

@@ -1,7 +1,7 @@
 import { spelledNumber } from '@/app/_words/spelledNumber';
 import { allCounted, type EntryCounts } from '@/lib/copies/entryCounts';
 import { entryWords } from './entryWords';
-import { type Forms, pick } from './fateWords';
+import { type Forms, fateWords, pick } from './fateWords';
 
 /**
  * What becomes of things beside drafts: entries here that what comes takes back or lets count again, files that were lost
@@ -41,6 +41,14 @@ export const recountedWords = ({
       `${unread === 1 ? 'record' : 'records'} that this version cannot read would be kept unread`,
     ] as const,
   ].filter(([count]) => count > 0);
+
+/** @returns that stock, ink, approvals and papers are here and not in the copy, to be read after their number; null where none are. */
+export function onlyHereWords(counts: EntryCounts): readonly [number, string] | null {
+  const count = allCounted(counts);
+  return count === 0
+    ? null
+    : [count, `${pick(fateWords('the copy').onlyHere, count)}: ${entryWords(counts)}`];
+}
 
 /** @returns what became of it all, once it is done. */
 export const recountedDoneWords = ({

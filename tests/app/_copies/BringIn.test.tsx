@@ -143,6 +143,20 @@ describe('a copy that is looked at', () => {
     expect(screen.queryByRole('button', { name: 'Show each difference' })).toBeNull();
   });
 
+  it('tells stock, ink and papers that are only here and stay, though all of the copy is here already', async () => {
+    const entriesOnlyHere = { issuing: 1, stockCount: 2, inkRefill: 1 };
+    enter(found(aPlan({ meetings: [aMeeting('same', 'Star Map')], entriesOnlyHere })));
+    await choose();
+    const panel = await screen.findByRole('region', {
+      name: 'All of it is here already, nothing would change',
+    });
+    const rows = within(panel).getAllByRole('listitem');
+    expect(rows.map((row) => row.textContent)).toEqual([
+      '1is the sameStar Map',
+      '4are only here and stay: one paper that went out, two counts of stock and one ink refill',
+    ]);
+  });
+
   it('tells papers and entries that come in though every draft is the same', async () => {
     enter(
       found(aPlan({ meetings: [aMeeting('same', 'Star Map')], newPapers: 2, newEntries: { inkRefill: 1 } })),

@@ -73,6 +73,7 @@ interface PlanParts {
   readonly newPapers?: number;
   readonly newEntries?: EntryCounts;
   readonly noLongerCounting?: EntryCounts;
+  readonly entriesOnlyHere?: EntryCounts;
   readonly filesBack?: number;
   readonly unread?: number;
 }
@@ -137,7 +138,7 @@ export function aPlan(parts: PlanParts): ArrivalPlan {
       onlyHere: onlyHere.length,
       filesBack: parts.filesBack ?? 0,
       unread: parts.unread ?? 0,
-      entriesOnlyHere: {},
+      entriesOnlyHere: parts.entriesOnlyHere ?? {},
     },
     otherContent: [],
     newPapers: [],
