@@ -17,6 +17,7 @@ import styles from './ArrivalPreview.module.css';
 import { ArrivalSides } from './ArrivalSides';
 import { DraftChoices } from './DraftChoices';
 import { headlineOf } from './headlineOf';
+import { isReadWhole } from './isReadWhole';
 import { ReplaceOffer } from './ReplaceOffer';
 
 type ArrivalPreviewProps = Readonly<{
@@ -48,13 +49,13 @@ export function ArrivalPreview(props: ArrivalPreviewProps) {
   const told = isWhole ? groups : groups.filter(({ fate }) => fate !== 'onlyHere');
   const headline = headlineOf(plan, groups, formatter);
   const newer = newerRecordsWords(plan.copy.unreadable, formatter);
-  const lacks = [...lacksWords(plan.copy.lacks, formatter), ...(newer === null ? [] : [newer])];
   const { newPapers, newEntries } = plan.counts;
   const happened = happenedWords({ newPapers, newEntries });
   const happenedCount = newPapers + allCounted(newEntries);
   const recounted = recountedWords(plan.counts);
-  const onlyHere = isWhole ? onlyHereWords(plan.counts.entriesOnlyHere) : null;
+  const onlyHere = isWhole ? onlyHereWords(plan.counts.entriesOnlyHere, isReadWhole(plan)) : null;
   const brings = groups.some(({ isChange }) => isChange) || happened !== '' || recounted.length > 0;
+  const lacks = [...lacksWords(plan.copy.lacks, brings, formatter), ...(newer === null ? [] : [newer])];
   const differing = plan.meetings.filter(({ state }) => state !== 'same');
   const busy = isBusy ? 'It is being brought in.' : undefined;
   return (

@@ -10,6 +10,7 @@ import type { ArrivalPlan } from '@/lib/copies/arrival';
 import type { Holdings } from '@/lib/copies/holdings';
 import styles from './ArrivalPreview.module.css';
 import { arrivalFacts } from './arrivalFacts';
+import { isReadWhole } from './isReadWhole';
 import { momentWords } from './momentWords';
 
 /** What is here and what is in the copy, side by side; of a carried draft only where it comes from. */
@@ -43,7 +44,7 @@ export function ArrivalSides({ plan }: Readonly<{ plan: ArrivalPlan }>) {
         </span>
       </p>
       <p className={classes(styles.side, styles.copy)}>
-        <span className={styles.sideName}>In the copy</span>
+        <span className={styles.sideName}>{isReadWhole(plan) ? 'In the copy' : 'Read from the copy'}</span>
         <strong>{formatter.count(inCopy.kinds.job ?? 0, 'job')}</strong>
         <span>
           {rest(inCopy)}

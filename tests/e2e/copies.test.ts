@@ -131,7 +131,7 @@ test('of a copy that was cut short all that is whole comes out, and what it lack
   await kept(other);
   // The picture lies behind the text, so half of the file is text without its end.
   await bringIn(other, { ...copy, buffer: copy.buffer.subarray(0, copy.buffer.length / 2) });
-  await other.getByText('The file ends before its end: it was not fetched or sent whole.').waitFor();
+  await other.getByText('The file is cut short: it was not fetched or sent whole.').waitFor();
   await other.getByRole('heading', { name: /could be read: \d+ of \d+ records?\./ }).waitFor();
   await looksRight(other, 'cut-copy');
 });

@@ -3,12 +3,18 @@ import { type ArrivalFate, type ArrivalGroup, losing } from '@/lib/copies/arriva
 import { allCounted, type EntryCounts } from '@/lib/copies/entryCounts';
 import { namesWords, thingsWords } from './draftNames';
 import { entryWords } from './entryWords';
-import { type Arriving, type Forms, fateWords, pick, wouldWords } from './fateWords';
+import { type Arriving, type Forms, fateWords, onlyHereForms, pick, wouldWords } from './fateWords';
 import { lostFiles, type Recounted, recountedDoneWords, unreadRecords } from './recountedWords';
 
-/** @returns what becomes of the drafts of a group, to be read after their number. */
-export const groupWords = ({ fate, drafts }: ArrivalGroup, it: Arriving): string =>
-  pick(fateWords(it)[fate], drafts.length);
+/**
+ * @param isReadWhole nothing of the copy is lost or kept unread: what it does not hold it never held
+ * @returns what becomes of the drafts of a group, to be read after their number
+ */
+export const groupWords = (
+  { fate, drafts }: Pick<ArrivalGroup, 'fate' | 'drafts'>,
+  it: Arriving,
+  isReadWhole: boolean,
+): string => pick(fate === 'onlyHere' ? onlyHereForms(it, isReadWhole) : fateWords(it)[fate], drafts.length);
 
 /** Drafts named one by one; the rest is counted. */
 const MOST_NAMED = 3;

@@ -53,17 +53,21 @@ export function damageWords(
   return endsEarly ? 'Its end is missing, though all its records could be read.' : null;
 }
 
-/** @returns what a copy should hold and does not, a sentence a kind of lack; none where it is whole. */
+/**
+ * @param brings whether anything of it would come in
+ * @returns what a copy should hold and does not, a sentence a kind of lack; none where it is whole
+ */
 export function lacksWords(
   lacks: CopyLacks,
+  brings: boolean,
   formatter: Pick<Formatter, 'count' | 'number'>,
 ): readonly string[] {
   const { records, endsEarly } = lacks;
   const sentences: string[] = [];
   const isShort = records.of !== null && records.found < records.of;
-  if (endsEarly) sentences.push('The file ends before its end: it was not fetched or sent whole.');
-  if (isShort) {
-    sentences.push('What could be read can be brought in beside what is here; the rest is not in it.');
+  if (endsEarly) sentences.push('The file is cut short: it was not fetched or sent whole.');
+  if (isShort && brings) {
+    sentences.push('What could be read can be brought in beside what is here; the rest could not be read.');
   }
   for (const why of ['missing', 'damaged', 'tooLarge', 'leftOut'] as const) {
     const files = lacks.files.filter((file) => file.why === why);

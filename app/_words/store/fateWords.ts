@@ -37,6 +37,12 @@ export const fateWords = (it: Arriving): Readonly<Record<ArrivalFate, Forms>> =>
   same: ['is the same', 'are the same'],
 });
 
+/** What is here and was not met in a copy: of one that was not read whole nobody knows whether it held them. */
+export const onlyHereForms = (it: Arriving, isReadWhole: boolean): Forms =>
+  isReadWhole
+    ? fateWords(it).onlyHere
+    : [`was not read in ${it}, and stays as it is here`, `were not read in ${it}, and stay as they are here`];
+
 /** The same as a promise, in the headline. */
 export const wouldWords = (it: Arriving): Readonly<Partial<Record<ArrivalFate, string>>> => ({
   comesBack: 'would come back',

@@ -1,7 +1,7 @@
 import { spelledNumber } from '@/app/_words/spelledNumber';
 import { allCounted, type EntryCounts } from '@/lib/copies/entryCounts';
 import { entryWords } from './entryWords';
-import { type Forms, fateWords, pick } from './fateWords';
+import { type Forms, onlyHereForms, pick } from './fateWords';
 
 /**
  * What becomes of things beside drafts: entries here that what comes takes back or lets count again, files that were lost
@@ -43,11 +43,11 @@ export const recountedWords = ({
   ].filter(([count]) => count > 0);
 
 /** @returns that stock, ink, approvals and papers are here and not in the copy, to be read after their number; null where none are. */
-export function onlyHereWords(counts: EntryCounts): readonly [number, string] | null {
+export function onlyHereWords(counts: EntryCounts, isReadWhole: boolean): readonly [number, string] | null {
   const count = allCounted(counts);
   return count === 0
     ? null
-    : [count, `${pick(fateWords('the copy').onlyHere, count)}: ${entryWords(counts)}`];
+    : [count, `${pick(onlyHereForms('the copy', isReadWhole), count)}: ${entryWords(counts)}`];
 }
 
 /** @returns what became of it all, once it is done. */

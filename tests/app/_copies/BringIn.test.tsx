@@ -243,6 +243,36 @@ describe('a copy that is looked at', () => {
       name: 'Half of it could be read: 14 of 28 records. What was read of it is here already, nothing would change',
     });
     expect(screen.queryByRole('button', { name: /in place of all/ })).toBeNull();
+    // Nothing of it would come in, and there is no button to bring it in by.
+    expect(screen.queryByText(/can be brought in beside/)).toBeNull();
+  });
+
+  it('does not say that a cut copy never held what was not read of it', async () => {
+    const lacks = { endsEarly: true, records: { found: 3, of: 25 } };
+    const onlyHere = [aDraft('two', 'Two'), aDraft('three', 'Three')];
+    const meetings = [aMeeting('same', 'Star Map')];
+    enter(found(aPlan({ meetings, onlyHere, lacks, papers: 1, entriesOnlyHere: { approval: 1 } })));
+    await choose();
+    const panel = await screen.findByRole('region', { name: /^Less than half of it could be read/ });
+    expect(
+      within(panel)
+        .getAllByRole('listitem')
+        .map((row) => row.textContent),
+    ).toEqual([
+      '2were not read in the copy, and stay as they are hereTwo, Three',
+      '1is the sameStar Map and 1 paper that went out',
+      '1was not read in the copy, and stays as it is here: one approval of a picture',
+    ]);
+    expect(within(panel).getByText('Read from the copy').parentElement).toHaveTextContent(/1 job/);
+  });
+
+  it('does not say so of a job that only a newer version can read in it', async () => {
+    const plan = aPlan({ meetings: [aMeeting('same', 'Star Map')], onlyHere: [aDraft('job-9', 'Nine')] });
+    const newer = { code: 'newerVersion', version: 9, known: 4 } as const;
+    const record = { state: 'unreadable', id: 'job-9', kind: 'job', raw: {}, findings: [newer] } as const;
+    enter(found({ ...plan, copy: { ...plan.copy, unreadable: [record] } }));
+    await choose();
+    expect(await screen.findByText('was not read in the copy, and stays as it is here')).toBeVisible();
   });
 
   it('counts on its button all that comes in, papers and entries too', async () => {
@@ -299,7 +329,7 @@ describe('a copy that is looked at', () => {
     };
     enter(found(aPlan({ meetings: [aMeeting('new', 'Slate trial')], lacks })));
     await choose();
-    expect(await screen.findByText(/The file ends before its end/)).toBeVisible();
+    expect(await screen.findByText(/The file is cut short/)).toBeVisible();
     // 31 of 40 is 77.5 %.
     expect(
       screen.getByRole('heading', {
@@ -308,6 +338,7 @@ describe('a copy that is looked at', () => {
     ).toBeVisible();
     expect(screen.queryByRole('button', { name: /in place of all/ })).toBeNull();
     expect(screen.getByText(/^It cannot be put in place of all this/)).toBeVisible();
+    expect(screen.getByText(/^What could be read can be brought in beside/)).toBeVisible();
     expect(screen.getByText(/“fern.png” is damaged in it and left out/)).toBeVisible();
     await userEvent.click(button('Bring it in'));
     expect(await screen.findByText('One job came in.')).toBeVisible();

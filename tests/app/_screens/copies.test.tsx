@@ -128,7 +128,7 @@ describe('a copy', () => {
     const { content } = lastHanded();
     removeMugs();
     await bring(content.slice(0, Math.floor(content.size * 0.9)), 'cut.zip');
-    expect(await screen.findByText(/The file ends before its end/)).toBeVisible();
+    expect(await screen.findByText(/The file is cut short/)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Leave everything as it is' })).toBeVisible();
   });
 });
