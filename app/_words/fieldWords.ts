@@ -68,10 +68,15 @@ const wholeWords = (document: string): string =>
 /**
  * A place in a document in words, from the inside out.
  *
+ * @param itemName what the item of a list at a place is called; null where it goes by its number
  * @example fieldWords({ document: 'job', path: ['lines', 0, 'quantities', 2, 'size'] })
  *   // => 'size of quantity 3 of line 1 of the job'
  */
-export function fieldWords({ document, id, path }: Where, nameOf: NameOf = () => null): string {
+export function fieldWords(
+  { document, id, path }: Where,
+  nameOf: NameOf = () => null,
+  itemName: (upTo: Where['path']) => string | null = () => null,
+): string {
   const words: string[] = [];
   for (let index = 0; index < path.length; index += 1) {
     const step = path[index];
@@ -79,7 +84,8 @@ export function fieldWords({ document, id, path }: Where, nameOf: NameOf = () =>
     if (typeof step === 'number') {
       words.push(`entry ${step + 1}`);
     } else if (step !== undefined && typeof next === 'number') {
-      words.push(`${entries[step] ?? plainWords(step)} ${next + 1}`);
+      const name = itemName(path.slice(0, index + 2));
+      words.push(name ?? `${entries[step] ?? plainWords(step)} ${next + 1}`);
       index += 1;
     } else if (step !== undefined) {
       const label = labelOf(step, path[index - 1]);
