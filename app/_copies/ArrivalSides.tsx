@@ -31,25 +31,22 @@ export function ArrivalSides({ plan }: Readonly<{ plan: ArrivalPlan }>) {
     );
   }
   /** Beside the jobs, which stand above in large figures. */
-  const rest = (holdings: Holdings) =>
-    `${contentsWords({ ...holdings, kinds: { ...holdings.kinds, job: 0 } }, null, formatter)}; `;
+  const rest = (holdings: Holdings, told: string | null) =>
+    [contentsWords({ ...holdings, kinds: { ...holdings.kinds, job: 0 } }, null, formatter), told ?? '']
+      .filter((part) => part !== '')
+      .join('; ');
+  const changed = hereChangedAt === null ? null : `changed ${momentWords(hereChangedAt, context)}`;
   return (
     <div className={styles.sides}>
       <p className={styles.side}>
         <span className={styles.sideName}>Here, today</span>
         <strong>{formatter.count(here.kinds.job ?? 0, 'job')}</strong>
-        <span>
-          {rest(here)}
-          {hereChangedAt !== null && `changed ${momentWords(hereChangedAt, context)}`}
-        </span>
+        <span>{rest(here, changed)}</span>
       </p>
       <p className={classes(styles.side, styles.copy)}>
         <span className={styles.sideName}>{isReadWhole(plan) ? 'In the copy' : 'Read from the copy'}</span>
         <strong>{formatter.count(inCopy.kinds.job ?? 0, 'job')}</strong>
-        <span>
-          {rest(inCopy)}
-          {made}, {madeOn}
-        </span>
+        <span>{rest(inCopy, `${made}, ${madeOn}`)}</span>
       </p>
     </div>
   );

@@ -29,7 +29,7 @@ export function holdingParts(
 }
 
 /**
- * What a copy holds, in one line.
+ * What a copy holds, or what is here, in one line; empty where there is nothing.
  *
  * @param bytes null where that is not told
  * @example contentsWords(holdings, 31_000_000, formatter) // '9 jobs, 2 lists, 14 artworks, 31 MB'
@@ -37,7 +37,8 @@ export function holdingParts(
 export function contentsWords(holdings: Holdings, bytes: number | null, formatter: Counting): string {
   const words = holdingParts(holdings, formatter);
   const size = bytes === null ? [] : [bytesWords(bytes, formatter)];
-  return [...(words.length === 0 ? ['your rates'] : words), ...size].join(', ');
+  const rates = words.length === 0 && (holdings.kinds.workshop ?? 0) > 0 ? ['your rates'] : words;
+  return [...rates, ...size].join(', ');
 }
 
 /** @returns that a copy was saved, under which name, and what it holds. */

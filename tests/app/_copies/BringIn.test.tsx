@@ -82,6 +82,13 @@ describe('a copy that is looked at', () => {
     );
   });
 
+  it('says of a device with nothing on it that no jobs are here, and makes up no rates', async () => {
+    enter(found(aPlan({ meetings: [aMeeting('new', 'Star Map')] })));
+    await choose();
+    const here = (await screen.findByText('Here, today')).parentElement;
+    expect(here?.textContent).toBe('Here, today0 jobs');
+  });
+
   it('is taken as one step that is told and can be taken back', async () => {
     const { rerender } = enter(found(studied));
     await choose();
