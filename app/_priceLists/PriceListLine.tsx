@@ -30,7 +30,7 @@ export function PriceListLine({ kept: { id, list, issued }, workspace, onRemove 
         </h2>
         <p className={styles.quiet}>
           {newest === undefined
-            ? `not issued yet, ${formatter.count(list.items.length, 'item')}`
+            ? `${issued.withdrawn.length > 0 ? 'nothing of it is in force' : 'not issued yet'}, ${formatter.count(list.items.length, 'item')}`
             : `version ${paperNumberText(newest.number)}, ${formatter.count(newest.items.length, 'item')}, issued ${formatter.day(newest.issuedOn)}, valid until ${formatter.day(newest.validUntil)}`}
         </p>
       </div>

@@ -311,6 +311,14 @@ describe('a list that went out', () => {
     await vi.waitFor(() => expect(heading).toHaveFocus());
   });
 
+  it('is not called unissued in the overview once all its versions are withdrawn', async () => {
+    await issued();
+    await userEvent.click(screen.getByRole('button', { name: `Withdraw version 1${letter()}` }));
+    await reload(<PriceListsScreen />);
+    expect(screen.getByRole('listitem')).toHaveTextContent(/nothing of it is in force, \d items?/);
+    expect(screen.getByRole('listitem')).not.toHaveTextContent('not issued yet');
+  });
+
   it('says on its face when its paper is not what was issued', async () => {
     await issued();
     await screenStore().flush();
