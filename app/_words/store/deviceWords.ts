@@ -21,7 +21,7 @@ export function deviceNameWords({
 export const letterWords = (letter: string | null): string =>
   letter === null
     ? 'Nothing was numbered here yet. This device gets a letter with its first paper, so that two devices never number one alike.'
-    : `Papers numbered here end in ${letter}: the first is 1${letter}, the next 2${letter}.`;
+    : `Papers numbered here end in the letter ${letter}.`;
 
 /**
  * The clock of a device that stands before what was noted on it.
