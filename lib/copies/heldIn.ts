@@ -13,18 +13,18 @@ interface Chosen {
  * @returns when the copy was made, where all that will be here is in it as it will be; else null
  */
 export function heldIn(
-  { copy, here, onlyHere, counts, otherContent }: ArrivalPlan,
+  { copy, here, onlyHere, otherContent }: ArrivalPlan,
   chosen: readonly Chosen[],
   { mode, registry }: { readonly mode: ArrivalChoice['mode']; readonly registry: Registry },
 ): number | null {
   const needed = new Set(neededDocuments(registry).map(({ id }) => id));
-  const papers = new Set(copy.papers.map(({ id }) => id));
+  const happened = new Set([...copy.entries, ...copy.papers].map(({ id }) => id));
   const isOnlyOfCopy =
     chosen.every((one) => isAsInCopy(one, mode)) &&
     // What the copy takes the place of goes, but for what the app cannot be without.
     onlyHere.every(({ id }) => mode === 'replace' && !needed.has(id)) &&
-    (mode === 'replace' || counts.entriesOnlyHere === 0) &&
-    here.papers.every(({ id }) => papers.has(id)) &&
+    (mode === 'replace' || here.entries.every(({ id }) => happened.has(id))) &&
+    here.papers.every(({ id }) => happened.has(id)) &&
     here.unreadable.length + otherContent.length === 0;
   return isOnlyOfCopy && isWhole(copy) ? copy.madeAt : null;
 }

@@ -185,7 +185,7 @@ describe('a store that the browser cleared', () => {
   it('says after a copy was brought back what came in, with the focus and the way back', async () => {
     await bring(await wiped(), 'mine.zip');
     await press(/^Bring .* in$/);
-    const told = await screen.findByText(/^16 things came in, eight notes of what happened came in\.$/);
+    const told = await screen.findByText(/^16 things came in, eight approvals of pictures came in\.$/);
     expect(screen.getByRole('heading', { name: 'Copies' })).toBeVisible();
     await vi.waitFor(() => expect(told.closest('[role="status"]')).toHaveFocus());
     // What is here is what the copy holds.
