@@ -45,7 +45,14 @@ export const openPages = (): readonly Page[] => [...contexts].flatMap((context) 
 export async function closePages(): Promise<void> {
   const open = [...contexts];
   contexts.clear();
-  await Promise.all(open.map((context) => context.close()));
+  await Promise.all(open.map(closeContext));
+}
+
+/** A page goes on fetching until it is closed; what a test puts in the way of that then has nothing to answer. */
+async function closeContext(context: BrowserContext): Promise<void> {
+  const routed = [context, ...context.pages()];
+  await Promise.all(routed.map((one) => one.unrouteAll({ behavior: 'ignoreErrors' })));
+  await context.close();
 }
 
 async function freshContext({
