@@ -21,6 +21,7 @@ export function pictureOfReading(
     bitsPerChannel: header.kind === 'raster' ? header.bitsPerChannel : 8,
     // Drawings name their colours in sRGB: SVG 1.1, section 3.2.
     colourTag: header.kind === 'raster' ? header.colourTag : 'sRGB',
+    profile: profileOf(header),
     isAnimated: header.kind === 'raster' && header.isAnimated,
     coverage: { ...ink.coverage },
     heavyShare: ink.heavyShare,
@@ -40,6 +41,17 @@ export function pictureOfReading(
     edgeWidthPx: edges.kind === 'measured' ? edges.widthPx : null,
     inkAcross: [...profile.across],
     inkDown: [...profile.down],
+    grey: {
+      across: [...profile.grey.across],
+      down: [...profile.grey.down],
+      floodShares: [...ink.floodShares],
+    },
     accepted: { box: false, white: false },
   };
+}
+
+function profileOf(header: PictureReading['header']): Picture['profile'] {
+  if (header.kind === 'vector') return null;
+  if (header.colourTag === 'sRGB') return 'sRGB';
+  return header.colourTag === 'profile' ? 'unknown' : null;
 }

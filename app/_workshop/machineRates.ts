@@ -28,6 +28,9 @@ const byAge = 'Leave it empty where use wears it out before age does.';
 export const printerRates: readonly RateSpec<Printer>[] = [
   rateSpec(ofPrinter('powerKw'), printerTypicals.powerKw),
   rateSpec(ofPrinter('unattendedMinutesPerSheet'), printerTypicals.unattendedMinutesPerSheet),
+  rateSpec(ofPrinter('blackShare'), printerTypicals.blackShare, {
+    hint: '0 where it has no black ink. The less of it, the more ink dark pictures take.',
+  }),
   rateSpec(ofPrinter('price'), printerTypicals.price),
   rateSpec(ofPrinter('resale'), printerTypicals.resale),
   rateSpec(ofPrinter('lifeSheets'), printerTypicals.lifeSheets),

@@ -44,6 +44,10 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
       borderless: false,
       printedSide: null,
       ratedSheetsPerMonth: null,
+      blackShare: typical(printerTypicals.blackShare.typical, 'share'),
+      lightInks: null,
+      longestPageMm: null,
+      colourProfile: null,
     }),
     press: (id, name, kind) => {
       const of = pressTypicals[kind];
@@ -77,6 +81,7 @@ export function newParts(day: string, { currency, units }: Pick<Workshop, 'curre
       paper: 'transfer',
       gramsPerSquareMetre: null,
       price: typical(otherTypicals.sheetPrice.typical, 'money/sheet'),
+      mediaSetting: null,
     }),
     packaging: (id, name) => ({
       id,

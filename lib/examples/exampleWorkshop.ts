@@ -51,6 +51,10 @@ export function exampleWorkshop(day: string): Workshop {
         borderless: false,
         printedSide: 'up',
         ratedSheetsPerMonth: null,
+        blackShare: rate(0.5, 'share', 'typical'),
+        lightInks: false,
+        longestPageMm: null,
+        colourProfile: null,
       },
     ],
     presses: [
@@ -104,6 +108,7 @@ export function exampleWorkshop(day: string): Workshop {
         paper: 'transfer',
         gramsPerSquareMetre: 120,
         price: rate(0.14, 'money/sheet'),
+        mediaSetting: null,
       },
     ],
     packagings: [

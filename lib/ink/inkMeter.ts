@@ -1,14 +1,17 @@
 import type { PixelGrid } from '@/lib/picture/pixelGrid';
+import { FLOOD_STEPS } from '@/shared/schemas/picture';
 import type { Halftone } from './dotArea';
 import type { ChannelShares } from './generateBlack';
 import { defaultInkModel } from './inkModel';
 import { type InkTable, inkTable } from './inkTables';
 
-/** Ink of a picture over its own box. Shares 0–1; see-through parts count as bare paper. */
+/** Ink of a picture over its own box, all grey with black. Shares 0–1; see-through parts count as bare paper. */
 export interface InkReading {
   readonly coverage: ChannelShares;
   /** Share of pixels whose channels add to more than `HEAVY_TOTAL`. */
   readonly heavyShare: number;
+  /** Share of pixels above `FLOOD_TOTAL`, where black prints each of `FLOOD_STEPS` of the grey. */
+  readonly floodShares: readonly number[];
   /** Share of pixels with a tint that is seen on cloth but hardly on a screen. */
   readonly paleShare: number;
   readonly pixels: number;
@@ -22,10 +25,13 @@ interface InkMeter {
 
 /** Channel sum above which a pixel is heavy; with all grey in black it can reach 2. */
 const HEAVY_TOTAL = 1.8;
+/** Channel sum above which no paper holds a pixel, however much of the grey is printed with black. */
+const FLOOD_TOTAL = 2.5;
 /** Channel sums from a just visible tint to a pale one; packing a JPEG alone leaves up to 0.02 on white. */
 const PALE_TOTAL = { above: 0.02, most: 0.08 } as const;
 /** Sums of equal inks may miss the limit by the last digit. */
 const SLACK = 1e-9;
+const FLOOD_LIMIT = FLOOD_TOTAL + SLACK;
 const HEAVY_LIMIT = HEAVY_TOTAL + SLACK;
 const PALE_LIMIT = PALE_TOTAL.most + SLACK;
 
@@ -36,13 +42,14 @@ const PALE_LIMIT = PALE_TOTAL.most + SLACK;
 export function inkMeter(model: Halftone = defaultInkModel): InkMeter {
   // Cyan, magenta, yellow, their common grey, heavy pixels, pale pixels, all pixels.
   const tally = new Float64Array(7);
+  const floods = new Float64Array(FLOOD_STEPS.length);
   return {
     add({ width, height, rgba }) {
       const table = inkTable(rgba instanceof Uint16Array ? 65_535 : 255, model);
       // A row a call: engines make a function fast by how often it is called, and one picture is few strips.
       for (let row = 0; row < height; row += 1) {
         const pixels = rgba.subarray(row * width * 4, (row + 1) * width * 4);
-        if (countSolid(pixels, table, tally) > 0) countSoft(pixels, table, tally);
+        if (countSolid(pixels, table, tally, floods) > 0) countSoft(pixels, table, tally, floods);
       }
     },
     read() {
@@ -56,6 +63,7 @@ export function inkMeter(model: Halftone = defaultInkModel): InkMeter {
           black: mean(grey),
         },
         heavyShare: mean(heavy),
+        floodShares: Array.from(floods, mean),
         paleShare: mean(pale),
         pixels,
       };
@@ -69,7 +77,12 @@ export function inkMeter(model: Halftone = defaultInkModel): InkMeter {
  */
 
 /** @returns how many pixels are partly see-through and left for `countSoft`. */
-function countSolid(rgba: PixelGrid['rgba'], { most, solid }: InkTable, tally: Float64Array): number {
+function countSolid(
+  rgba: PixelGrid['rgba'],
+  { most, solid }: InkTable,
+  tally: Float64Array,
+  floods: Float64Array,
+): number {
   let cyanSum = 0;
   let magentaSum = 0;
   let yellowSum = 0;
@@ -95,7 +108,9 @@ function countSolid(rgba: PixelGrid['rgba'], { most, solid }: InkTable, tally: F
     magentaSum += magenta;
     yellowSum += yellow;
     greySum += grey;
-    const total = cyan + magenta + yellow - 2 * grey;
+    const three = cyan + magenta + yellow;
+    if (three > FLOOD_LIMIT) countFlood(three, grey, floods);
+    const total = three - 2 * grey;
     if (total > HEAVY_LIMIT) heavy += 1;
     else if (total > PALE_TOTAL.above && total <= PALE_LIMIT) pale += 1;
   }
@@ -104,7 +119,12 @@ function countSolid(rgba: PixelGrid['rgba'], { most, solid }: InkTable, tally: F
 }
 
 /** Pixels that are partly see-through, laid on white first. */
-function countSoft(rgba: PixelGrid['rgba'], table: InkTable, tally: Float64Array): void {
+function countSoft(
+  rgba: PixelGrid['rgba'],
+  table: InkTable,
+  tally: Float64Array,
+  floods: Float64Array,
+): void {
   const { most, blendStep } = table;
   const ink = table.blended();
   let cyanSum = 0;
@@ -125,11 +145,21 @@ function countSoft(rgba: PixelGrid['rgba'], table: InkTable, tally: Float64Array
     magentaSum += magenta;
     yellowSum += yellow;
     greySum += grey;
-    const total = cyan + magenta + yellow - 2 * grey;
+    const three = cyan + magenta + yellow;
+    if (three > FLOOD_LIMIT) countFlood(three, grey, floods);
+    const total = three - 2 * grey;
     if (total > HEAVY_LIMIT) heavy += 1;
     else if (total > PALE_TOTAL.above && total <= PALE_LIMIT) pale += 1;
   }
   add(tally, [cyanSum, magentaSum, yellowSum, greySum, heavy, pale]);
+}
+
+/** Grey printed with black by a share takes twice that of it away. */
+function countFlood(three: number, grey: number, floods: Float64Array): void {
+  for (let step = 0; step < FLOOD_STEPS.length; step += 1) {
+    if (three - 2 * (FLOOD_STEPS[step] ?? 0) * grey <= FLOOD_LIMIT) return;
+    floods[step] = (floods[step] ?? 0) + 1;
+  }
 }
 
 function add(tally: Float64Array, amounts: readonly number[]): void {

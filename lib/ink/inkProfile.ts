@@ -1,11 +1,17 @@
 import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import { INK_STRIPS } from '@/shared/schemas/picture';
-import { inkMeter } from './inkMeter';
+import { type ChannelShares, totalShare } from './generateBlack';
+import { measureInk } from './measureInk';
 
-/** Where the ink of a picture lies: mean ink of equal strips, as multiples of the mean of the whole. */
-export interface InkProfile {
+/** Where ink lies: mean of equal strips, as multiples of the mean of the whole. */
+interface InkStrips {
   readonly across: readonly number[];
   readonly down: readonly number[];
+}
+
+/** Where the ink of a picture lies, all grey with black, and its grey alone. */
+export interface InkProfile extends InkStrips {
+  readonly grey: InkStrips;
 }
 
 /**
@@ -13,27 +19,28 @@ export interface InkProfile {
  */
 export function inkProfile(grid: PixelGrid): InkProfile {
   const { width, height } = grid;
+  const across = strips(width, (from, to) => part(grid, from, 0, to - from, height));
+  const down = strips(height, (from, to) => part(grid, 0, from, width, to - from));
   return {
-    across: strips(width, (from, to) => part(grid, from, 0, to - from, height)),
-    down: strips(height, (from, to) => part(grid, 0, from, width, to - from)),
+    across: multiples(across.map(totalShare)),
+    down: multiples(down.map(totalShare)),
+    grey: { across: multiples(across.map(greyOf)), down: multiples(down.map(greyOf)) },
   };
 }
 
-/** A strip narrower than a pixel takes the pixel it lies in. */
-function strips(side: number, cut: (from: number, to: number) => PixelGrid): readonly number[] {
-  const totals = Array.from({ length: INK_STRIPS }, (_, strip) => {
-    const from = Math.min(side - 1, Math.floor((strip * side) / INK_STRIPS));
-    return totalInk(cut(from, Math.max(from + 1, Math.floor(((strip + 1) * side) / INK_STRIPS))));
-  });
-  const mean = totals.reduce((sum, total) => sum + total, 0) / INK_STRIPS;
-  return totals.map((total) => (mean > 0 ? total / mean : 1));
-}
+const greyOf = ({ black }: ChannelShares): number => black;
 
-function totalInk(grid: PixelGrid): number {
-  const meter = inkMeter();
-  meter.add(grid);
-  const { cyan, magenta, yellow, black } = meter.read().coverage;
-  return cyan + magenta + yellow + black;
+/** A strip narrower than a pixel takes the pixel it lies in. */
+const strips = (side: number, cut: (from: number, to: number) => PixelGrid): readonly ChannelShares[] =>
+  Array.from({ length: INK_STRIPS }, (_, strip) => {
+    const from = Math.min(side - 1, Math.floor((strip * side) / INK_STRIPS));
+    const to = Math.max(from + 1, Math.floor(((strip + 1) * side) / INK_STRIPS));
+    return measureInk(cut(from, to)).coverage;
+  });
+
+function multiples(amounts: readonly number[]): readonly number[] {
+  const mean = amounts.reduce((sum, amount) => sum + amount, 0) / INK_STRIPS;
+  return amounts.map((amount) => (mean > 0 ? amount / mean : 1));
 }
 
 function part(

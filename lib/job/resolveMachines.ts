@@ -35,6 +35,7 @@ export function resolvePrinter(workshop: Workshop, printer: Printer, take: TakeR
     price,
     resale: of('resale', printer.resale, noMoreThan(price, printerTypicals.resale)),
     lifeSheets: of('lifeSheets', printer.lifeSheets, printerTypicals.lifeSheets),
+    blackShare: of('blackShare', printer.blackShare, printerTypicals.blackShare),
     lifeYears: printer.lifeYears && of('lifeYears', printer.lifeYears, printerTypicals.lifeYears),
     // Years of life say nothing without the sheets of a year.
     sheetsPerYear:

@@ -9,6 +9,14 @@ export const INK_STRIPS = 32;
 /** Mean ink of each strip, as a multiple of the mean of the whole picture. */
 const strips = z.array(z.number().min(0).max(1e6)).length(INK_STRIPS);
 
+/**
+ * Shares of the grey printed with black for which flooded pixels are counted. From a quarter on there are none: no
+ * pixel ends above 3 − 2 × 0.25 = 250 %.
+ */
+export const FLOOD_STEPS = [0, 0.05, 0.1, 0.15, 0.2] as const;
+
+const profileNames = ['sRGB', 'displayP3', 'adobeRgbLike', 'unknown', 'unreadable'] as const;
+
 const pictureFormats = ['png', 'jpeg', 'webp', 'gif', 'svg'] as const;
 
 /** What was read from the maker's own file. The file itself is kept beside the documents under `fileId`. */
@@ -24,13 +32,15 @@ export const pictureSchema = z.strictObject({
   density: z
     .strictObject({ xPpi: z.number().positive().max(1e6), yPpi: z.number().positive().max(1e6) })
     .nullable(),
-  bitsPerChannel: z.union([z.literal(8), z.literal(16)]),
+  bitsPerChannel: z.union([z.literal(1), z.literal(2), z.literal(4), z.literal(8), z.literal(16)]),
   /** Whether the file says what its colour numbers mean. */
   colourTag: z.enum(['sRGB', 'profile', 'untagged']),
+  /** Which colours its profile means; `unknown` is none of those named. Null where it has no profile. */
+  profile: z.enum(profileNames).nullable().default(null),
   isAnimated: z.boolean(),
-  /** Mean ink over the picture's own box, by channel. */
+  /** Mean ink over the picture's own box, by channel, all grey with black: what other shares of black come to follows. */
   coverage: z.strictObject({ cyan: share, magenta: share, yellow: share, black: share }),
-  /** Share of pixels with heavy ink, and of pixels with a tint hardly seen on a screen. */
+  /** Share of pixels with heavy ink, all grey with black, and of pixels with a tint hardly seen on a screen. */
   heavyShare: share,
   paleShare: share,
   /** Share of the visible pixels that fade out. */
@@ -55,6 +65,16 @@ export const pictureSchema = z.strictObject({
   /** Ink from left to right and from top to bottom, for prints that crop the picture. */
   inkAcross: strips,
   inkDown: strips,
+  /** Where its grey lies, for printers that print less of it with black; null where it was read before that counted. */
+  grey: z
+    .strictObject({
+      across: strips,
+      down: strips,
+      /** Share of pixels above 250 % of ink, where black prints each of `FLOOD_STEPS` of the grey. */
+      floodShares: z.array(share).length(FLOOD_STEPS.length),
+    })
+    .nullable()
+    .default(null),
   /** What the maker has answered about it. */
   accepted: z
     .strictObject({ box: z.boolean().default(false), white: z.boolean().default(false) })

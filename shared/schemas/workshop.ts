@@ -24,6 +24,9 @@ export const rateOverridesSchema = z.strictObject(
   shapeOf((name) => anyRateSchema(name).unwrap().unwrap().optional()),
 );
 
+/** The words of a menu in the printer's window, to be chosen at every print. */
+const noteSchema = z.string().trim().min(1).max(120).nullable().default(null);
+
 /** `unsure` is the answer of who was asked and does not know. */
 const printedSides = ['up', 'down', 'unsure'] as const;
 
@@ -44,6 +47,14 @@ export const printerSchema = z.strictObject({
   printedSide: z.enum(printedSides).nullable().default(null),
   /** What its maker rates it for; null where nobody looked it up. */
   ratedSheetsPerMonth: z.number().positive().max(1e6).nullable().default(null),
+  /** How much of the grey that three inks have in common it prints with black; 0 where it has no black. */
+  blackShare: shareSchema(1),
+  /** Whether it has light inks beside the full ones; null where nobody was asked. */
+  lightInks: z.boolean().nullable().default(null),
+  /** The longest page it takes; null where nobody looked it up. */
+  longestPageMm: lengthMmSchema.nullable().default(null),
+  /** What to choose for colours in the printer's window; null where nothing is noted. */
+  colourProfile: noteSchema,
 });
 
 /** Of a press whose papers nobody has looked into. */
@@ -101,6 +112,8 @@ export const sheetSchema = z.strictObject({
   /** Grammage by ISO 536. */
   gramsPerSquareMetre: z.number().positive().max(1000).nullable(),
   price: rateSchema(['money/sheet', 'money/m']),
+  /** Kind of paper to choose in the printer's window; null where nothing is noted. */
+  mediaSetting: noteSchema,
 });
 
 export const packagingSchema = z.strictObject({

@@ -70,6 +70,8 @@ export const printerTypicals = {
   lifeSheets: rate('Sheets in the life of the printer', 'sheets', 12_000, [500, 500_000]),
   lifeYears: rate('Years in the life of the printer', 'years', 4, [0.5, 25]),
   sheetsPerYear: rate('Sheets printed in a year', 'sheets/year', 1500, [1, 200_000]),
+  /** From memory: drivers keep much of the colour under black, and printers without black have 0. */
+  blackShare: rate('Share of the grey printed with black', 'share', 0.5, [0, 1]),
 } as const satisfies Record<string, TypicalRate>;
 
 type PressRateName =

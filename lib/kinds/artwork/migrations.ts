@@ -14,3 +14,14 @@ export const artworkWithFinest = (body: unknown): unknown =>
         picture: isPlainObject(body.picture) ? { ...body.picture, trimmed: false } : body.picture,
       }
     : body;
+
+/** Version 4 to 5: where the grey lies nobody measured, and of a profile it was known only that there was one. */
+export const artworkWithGrey = (body: unknown): unknown =>
+  isPlainObject(body) && isPlainObject(body.picture)
+    ? { ...body, picture: { ...body.picture, grey: null, profile: profileOfTag(body.picture.colourTag) } }
+    : body;
+
+function profileOfTag(tag: unknown): 'sRGB' | 'unknown' | null {
+  if (tag === 'sRGB') return 'sRGB';
+  return tag === 'profile' ? 'unknown' : null;
+}

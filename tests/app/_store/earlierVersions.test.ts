@@ -5,6 +5,7 @@ import { entryOf } from '@/lib/stored/registry';
 import artwork1 from '@/tests/fixtures/stored/artwork1.json' with { type: 'json' };
 import artwork2 from '@/tests/fixtures/stored/artwork2.json' with { type: 'json' };
 import artwork3 from '@/tests/fixtures/stored/artwork3.json' with { type: 'json' };
+import artwork4 from '@/tests/fixtures/stored/artwork4.json' with { type: 'json' };
 import blank1 from '@/tests/fixtures/stored/blank1.json' with { type: 'json' };
 import blank2 from '@/tests/fixtures/stored/blank2.json' with { type: 'json' };
 import blank3 from '@/tests/fixtures/stored/blank3.json' with { type: 'json' };
@@ -17,6 +18,7 @@ import workshop1 from '@/tests/fixtures/stored/workshop1.json' with { type: 'jso
 import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'json' };
 import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
 import workshop4 from '@/tests/fixtures/stored/workshop4.json' with { type: 'json' };
+import workshop5 from '@/tests/fixtures/stored/workshop5.json' with { type: 'json' };
 
 /* Records as earlier versions of the app kept them: nothing of theirs is changed, and what is new is left open. */
 
@@ -71,8 +73,21 @@ const chosen = {
   breaks: null,
   chosenBreaks: { count: 6, from: 1, judgedTo: 150 },
 };
+/** What nobody was asked about a printer and its paper until version 6. */
+const inkUntold = {
+  blackShare: { value: 0.5, unit: 'share', date: '2026-11-27', origin: 'typical' },
+  lightInks: null,
+  longestPageMm: null,
+  colourProfile: null,
+};
+const unsetMedia = { mediaSetting: null };
 const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
 const daysUnsold = { dayCost: null, dayPieces: null };
+
+const told = ({ printers, sheets }: Pick<typeof workshop5.body, 'printers' | 'sheets'>) => ({
+  printers: printers.map((printer) => ({ ...printer, ...inkUntold })),
+  sheets: sheets.map((sheet) => ({ ...sheet, ...unsetMedia })),
+});
 
 describe('a workshop', () => {
   it('of version 1 has transfer paper, and the printed side is still to be found out', () => {
@@ -82,6 +97,7 @@ describe('a workshop', () => {
         ...printer,
         printedSide: null,
         ratedSheetsPerMonth: null,
+        ...inkUntold,
       })),
       presses: workshop1.body.presses.map((press) => ({ ...press, ...unrated })),
       habits: untold,
@@ -90,6 +106,7 @@ describe('a workshop', () => {
         paper: 'transfer',
         form: 'cut',
         rollLengthMm: null,
+        ...unsetMedia,
       })),
       channels: workshop1.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop1.body.policy, ...unsaid, ...chosen },
@@ -99,10 +116,19 @@ describe('a workshop', () => {
   it('of version 2 has cut sheets, no terms of selling and nothing noted of ink', () => {
     expect(read(workshop2)).toEqual({
       ...workshop2.body,
-      printers: workshop2.body.printers.map((printer) => ({ ...printer, ratedSheetsPerMonth: null })),
+      printers: workshop2.body.printers.map((printer) => ({
+        ...printer,
+        ratedSheetsPerMonth: null,
+        ...inkUntold,
+      })),
       presses: workshop2.body.presses.map((press) => ({ ...press, ...unrated })),
       habits: untold,
-      sheets: workshop2.body.sheets.map((sheet) => ({ ...sheet, form: 'cut', rollLengthMm: null })),
+      sheets: workshop2.body.sheets.map((sheet) => ({
+        ...sheet,
+        form: 'cut',
+        rollLengthMm: null,
+        ...unsetMedia,
+      })),
       channels: workshop2.body.channels.map((channel) => ({ ...channel, ...unsold, ...daysUnsold })),
       policy: { ...workshop2.body.policy, ...unsaid, ...chosen },
     });
@@ -120,7 +146,13 @@ describe('a workshop of version 3', () => {
 describe('a workshop of version 4', () => {
   it('has all but its ink record, which is entries', () => {
     const { inkRecord: _, ...rest } = workshop4.body;
-    expect(read(workshop4)).toEqual(rest);
+    expect(read(workshop4)).toEqual({ ...rest, ...told(rest) });
+  });
+});
+
+describe('a workshop of version 5', () => {
+  it('prints the typical share of the grey with black, and nothing is noted of light inks and menus', () => {
+    expect(read(workshop5)).toEqual({ ...workshop5.body, ...told(workshop5.body) });
   });
 });
 
@@ -238,5 +270,19 @@ describe('an artwork', () => {
   it('of version 3 keeps all but its approval, which leaves as an entry', () => {
     const { approvedVersion: _, ...body } = artwork3.body;
     expect(read(artwork3)).toEqual(body);
+  });
+
+  it('of version 4 has a picture whose grey nobody measured, and whose profile is not named', () => {
+    const { picture } = artwork4.body;
+    expect(read(artwork4)).toEqual({
+      ...artwork4.body,
+      picture: { ...picture, grey: null, profile: null },
+    });
+    const tagged = (colourTag: string) => ({
+      ...artwork4,
+      body: { ...artwork4.body, picture: { ...picture, colourTag } },
+    });
+    expect(read(tagged('sRGB'))).toMatchObject({ picture: { profile: 'sRGB' } });
+    expect(read(tagged('profile'))).toMatchObject({ picture: { profile: 'unknown' } });
   });
 });
