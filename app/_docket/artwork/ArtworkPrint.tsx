@@ -10,6 +10,7 @@ import { useOpenFigure } from '@/app/_trace/useOpenFigure';
 import { pictureWords } from '@/app/_words/docket/pictureWords';
 import { sizesWords } from '@/app/_words/docket/sizesWords';
 import { formatterFor } from '@/app/_words/formatter';
+import { wholePpi } from '@/app/_words/wholePpi';
 import { placementOfPicture } from '@/lib/artwork/placementOfPicture';
 import { shownPicture } from '@/lib/artwork/shownPicture';
 import { inkOfPrint } from '@/lib/grid/inkOfPrint';
@@ -58,7 +59,7 @@ export function ArtworkPrint({
             'A drawing, clean at any size'
           ) : (
             <>
-              {formatter.number(placed.ppi, 0)} ppi
+              {wholePpi(placed.ppi, formatter)} ppi
               {isSmaller && (
                 <span className={styles.at}> at {formatter.size(placed.widthMm, placed.heightMm)}</span>
               )}

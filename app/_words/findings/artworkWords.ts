@@ -1,4 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { wholePpi } from '@/app/_words/wholePpi';
 import type { ArtworkFacts } from '@/shared/facts/artworkFacts';
 import type { FindingsById } from '@/shared/finding';
 import { type WordingsOf, wording } from './wording';
@@ -7,7 +8,7 @@ import { type WordingsOf, wording } from './wording';
 const OTHER_SHAPE = 0.5;
 
 function density({ severity, facts }: FindingsById['ART-01' | 'ART-02'], formatter: Formatter) {
-  const sentence = `${facts.artwork} has ${formatter.number(Math.floor(facts.ppi + 1e-6), 0)} ppi at ${formatter.size(facts.widthMm, facts.heightMm)}.`;
+  const sentence = `${facts.artwork} has ${wholePpi(facts.ppi, formatter)} ppi at ${formatter.size(facts.widthMm, facts.heightMm)}.`;
   const clean = `It is clean up to ${formatter.size(facts.cleanWidthMm, facts.cleanHeightMm)} (${formatter.number(facts.clean, 0)} ppi).`;
   switch (severity) {
     case 'stop':

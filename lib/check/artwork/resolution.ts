@@ -1,3 +1,4 @@
+import { placeInBox } from '@/lib/artwork/placeInBox';
 import { isSpeck } from '@/lib/check/isSpeck';
 import { resizeFix, shrinkFix } from '@/lib/check/printFix';
 import type { Rule } from '@/lib/check/rule';
@@ -10,7 +11,7 @@ import type { Artwork } from '@/shared/schemas/artwork';
 import { textileKinds } from '@/shared/schemas/blank';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { thresholds } from '@/shared/tables/thresholds';
-import { inchesFromMm, mmFromInches } from '@/shared/units';
+import { mmFromInches } from '@/shared/units';
 import { insideSize } from './insideSize';
 
 /** ART-01 on cloth, ART-02 on hard goods: pixels per inch of the picture at its printed size. Line art is clean at any. */
@@ -24,13 +25,11 @@ function judgePrint(
   printPlace: PrintPlace,
   unit: Workshop['units']['length'],
 ): readonly Finding[] {
-  const { artwork } = place.placed;
+  const { artwork, placement } = place.placed;
   if (artwork.pixels === null || isSpeck(printPlace.print)) return [];
   const { print, printIndex } = printPlace;
-  const ppi = Math.min(
-    artwork.pixels.width / inchesFromMm(print.widthMm),
-    artwork.pixels.height / inchesFromMm(print.heightMm),
-  );
+  // A picture inside its box prints smaller than the box, and so denser.
+  const { ppi, ...printed } = placeInBox(artwork.pixels, print, placement.fit);
   const isCloth = textileKinds.includes(place.line.blank.kind);
   const severity = isCloth ? severityOnCloth(ppi) : severityOnHardGood(ppi);
   if (severity === null) return [];
@@ -48,8 +47,8 @@ function judgePrint(
         artwork: artwork.name,
         ppi,
         clean,
-        widthMm: print.widthMm,
-        heightMm: print.heightMm,
+        widthMm: printed.widthMm,
+        heightMm: printed.heightMm,
         cleanWidthMm: most.widthMm,
         cleanHeightMm: most.heightMm,
       },

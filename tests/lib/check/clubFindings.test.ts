@@ -42,8 +42,9 @@ describe('the worked example', () => {
     expect(named(reviewCosts(checked, facts))).toEqual(['LAY-08 note', 'PLC-07 note', 'TIM-02 note']);
   });
 
-  it('is measured as a person would: 187.5 × 180 ppi, and a shape 4.2 % off', () => {
-    expect(told(club(), 'ART-01')[0]?.facts.ppi).toBe(180);
+  it('is measured as a person would: 187.5 ppi inside its box, and a shape 4.2 % off', () => {
+    // 1500 px over 8 in, 1800 px over 9.6 in.
+    expect(told(club(), 'ART-01')[0]?.facts.ppi).toBeCloseTo(187.5, 9);
     // 1500 ÷ 1800 = 0.8333 against 8 ÷ 10 = 0.8.
     const [shape] = told(club(), 'ART-04');
     expect(shape?.facts.off).toBeCloseTo(0.0417, 4);

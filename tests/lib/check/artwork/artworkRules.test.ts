@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { placeInBox } from '@/lib/artwork/placeInBox';
 import { checkJob } from '@/lib/check/checkJob';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { mmFromInches } from '@/shared/units';
@@ -26,8 +27,32 @@ describe('ART-01 counts pixels per inch on cloth', () => {
     expect(verdict(backOf(pixels), 'ART-01')).toBe(expected);
   });
 
-  it('takes the weaker of the two ways', () => {
-    expect(told(club(), 'ART-01')[0]?.facts.ppi).toBe(180);
+  it.each([
+    // 1500 × 1800 px in a box of 8 × 10 in: whole inside it 8 × 9.6 in, cropped to 1440 px across, or pulled to it.
+    ['inside', 187.5, 9.6],
+    ['fill', 180, 10],
+    ['stretch', 180, 10],
+  ] as const)('takes the size the picture prints at, %s its box: %d ppi', (fit, ppi, heightIn) => {
+    const input = clubWith({ 'job.lines.0.placements.0.fit': fit });
+    const [finding] = told(input, 'ART-01');
+    expect(finding?.facts.ppi).toBeCloseTo(ppi, 9);
+    expect(finding?.facts).toMatchObject({
+      widthMm: 203.2,
+      heightMm: expect.closeTo(mmFromInches(heightIn), 9),
+    });
+  });
+
+  it('says what the part about the picture says, far from the shape of its box too', () => {
+    // 640 × 370 px in a box of 4 × 4 in lie 4 in wide and 2.3125 in high: 160 ppi both ways, and not 370 ÷ 4 = 92.5.
+    const print = { sizes: null, widthMm: mmFromInches(4), heightMm: mmFromInches(4) };
+    const pixels = { width: 640, height: 370 };
+    const [finding] = told(
+      clubWith({ 'artwork:hill-path.pixels': pixels, 'job.lines.0.placements.0.prints': [print] }),
+      'ART-01',
+    );
+    expect(finding?.severity).toBe('note');
+    expect(finding?.facts.ppi).toBeCloseTo(160, 9);
+    expect(finding?.facts.ppi).toBe(placeInBox(pixels, print, 'inside').ppi);
   });
 
   it('finds line art clean at any size', () => {
