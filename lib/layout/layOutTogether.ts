@@ -7,6 +7,7 @@ import { rollStrips } from '@/lib/packing/roll/rollStrips';
 import { type PackedSheets, packSheets } from '@/lib/packing/sheet/packSheets';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
 import { lengthOf } from './apartSheets';
+import { centred } from './centred';
 import type { LaidOutPrint } from './laidOutPrint';
 import { rollQuestion } from './rollQuestion';
 import { rollWorthMm } from './rollWorth';
@@ -48,7 +49,7 @@ export function layOutTogether(job: CheckedJob, prints: readonly LaidOutPrint[])
     EFFORT,
   );
   if (!packed.ok) return { prints, shared: null };
-  const shared = isRoll ? shortened(packed.value, job, prints) : packed.value;
+  const shared = centredSheets(isRoll ? shortened(packed.value, job, prints) : packed.value, job);
   const count = isRoll ? lengthOfAll(shared, job) / rollWorthMm(job.sheet.widthMm) : shared.count;
   const apart = isRoll
     ? sharing.reduce((sum, { roll }) => sum + (roll?.lengthMm ?? 0), 0) / rollWorthMm(job.sheet.widthMm)
@@ -98,6 +99,15 @@ function shortened(packed: PackedSheets, job: CheckedJob, prints: readonly LaidO
       : sheet;
   });
   return { ...packed, sheets };
+}
+
+/** Each kind of sheet in the middle of the paper; of a roll across it, as a print begins at its border. */
+function centredSheets({ sheets, ...packed }: PackedSheets, { sheet }: CheckedJob): PackedSheets {
+  const middle = {
+    xMm: sheet.widthMm / 2,
+    yMm: sheet.form === 'roll' ? null : sheet.heightMm / 2,
+  };
+  return { ...packed, sheets: sheets.map(({ pieces }) => ({ pieces: centred(pieces, middle) })) };
 }
 
 /** How many of each print lie on a sheet, by the id of the print. */

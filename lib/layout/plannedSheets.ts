@@ -1,7 +1,8 @@
 import { packSheets } from '@/lib/packing/sheet/packSheets';
-import { apartSheets, lengthOf, type PlannedPiece, type PlannedSheet, plannedPiece } from './apartSheets';
+import type { PlannedPiece, PlannedSheet } from './apartSheets';
 import type { LaidOutJob, LaidOutPrint } from './layOutJob';
 import { sheetQuestion } from './sheetQuestion';
+import { sheetsOf } from './sheetsOf';
 
 /** Every sheet of the good pieces, nothing spoiled. */
 export interface SheetsPlan {
@@ -19,15 +20,9 @@ export interface SheetsPlan {
 /** @returns the sheets of a job, equal ones counted together. */
 export function plannedSheets(laidOut: LaidOutJob): SheetsPlan {
   const { prints, shared, job } = laidOut;
-  const together = (shared?.sheets ?? []).map(({ pieces }) =>
-    pieces.flatMap(({ id, ...piece }) => {
-      const print = prints[Number(id)];
-      return print === undefined ? [] : [plannedPiece(print, piece)];
-    }),
-  );
   const { sheet } = job;
   const isRoll = sheet.form === 'roll';
-  const sheets = [...counted(together, isRoll ? job.printer : undefined), ...apartSheets(prints)];
+  const sheets = sheetsOf(laidOut);
   const count = sheets.reduce((sum, one) => sum + one.count, 0);
   const printed = sheets.reduce((sum, one) => sum + one.count * areaOf(one.pieces), 0);
   const lengthMm = sheets.reduce((sum, one) => sum + one.count * (one.lengthMm ?? sheet.heightMm), 0);
@@ -42,22 +37,6 @@ export function plannedSheets(laidOut: LaidOutJob): SheetsPlan {
     wasteShare: count === 0 ? 0 : 1 - printed / (lengthMm * sheet.widthMm),
     roll: isRoll ? { lengthMm, leastMm: Math.min(lengthMm, printed / sheet.widthMm) } : null,
   };
-}
-
-/** Equal sheets together, where the first of them stands. */
-function counted(
-  sheets: readonly (readonly PlannedPiece[])[],
-  roll: { readonly marginMm: number } | undefined,
-): readonly PlannedSheet[] {
-  const found = new Map<string, readonly (readonly PlannedPiece[])[]>();
-  for (const pieces of sheets) {
-    const key = JSON.stringify(pieces);
-    found.set(key, [...(found.get(key) ?? []), pieces]);
-  }
-  return [...found.values()].map((same) => {
-    const pieces = same[0] ?? [];
-    return { count: same.length, pieces, spare: 0, lengthMm: lengthOf(pieces, roll), cutsMm: [] };
-  });
 }
 
 /** What a print by itself needs at least; without borders where it goes no other way. */
