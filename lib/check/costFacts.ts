@@ -1,3 +1,5 @@
+import type { LyingPrint } from '@/lib/layout/lyingPrints';
+
 /** What the sums tell that a finding needs. Minutes and money unrounded, for the whole job unless it says each. */
 export interface CostFacts {
   /** All paid minutes. */
@@ -10,6 +12,8 @@ export interface CostFacts {
   /** For each line that asks less than a piece of it takes out of the pocket. */
   readonly suggested: readonly SuggestedAsk[];
   readonly placements: readonly PlacementCount[];
+  /** Where prints are laid on sheets together: how each lies. Elsewhere none, as the check has judged them. */
+  readonly lying: readonly LyingPrint[];
   readonly pressOrders: readonly PressOrder[];
   /** The maker's own prices of breaks, at the quantity inside that earns least. */
   readonly ownPrices: readonly OwnPriceFact[];

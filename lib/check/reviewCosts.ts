@@ -1,5 +1,6 @@
 import { ownDearer } from '@/lib/check/prices/ownDearer';
 import { ownPrices } from '@/lib/check/prices/ownPrices';
+import { asItLies } from '@/lib/check/sheets/asItLies';
 import { dutyRating } from '@/lib/check/time/dutyRating';
 import { longRun } from '@/lib/check/time/longRun';
 import { orderBlanksBy } from '@/lib/check/time/orderBlanksBy';
@@ -16,10 +17,11 @@ import type { CostFacts } from './costFacts';
 /**
  * The second look at a job, which needs its sums: paper left over, press order, price, time.
  *
- * @returns LAY-08, PLC-07, RATE-03, RATE-08, TIM-01, TIM-02, TIM-04 and ELE-04, waived ones with their reason, stops first
+ * @returns LAY-04, LAY-05 and LAY-10 of shared sheets, LAY-08, PLC-07, RATE-03, RATE-08, TIM-01, TIM-02, TIM-04 and ELE-04, waived ones with their reason, stops first
  */
 export function reviewCosts(job: CheckedJob, facts: CostFacts): readonly Finding[] {
   const found = [
+    ...asItLies(job, facts.lying),
     ...sparePlaces(job, facts),
     ...pressOrder(job, facts),
     ...priceFloors(job, facts),

@@ -18,6 +18,8 @@ import { rateRules } from '@/lib/check/rates/rateRules';
 import { plannedStepRules } from '@/lib/check/recipe/plannedStepRules';
 import { recipeRules } from '@/lib/check/recipe/recipeRules';
 import { stepRules } from '@/lib/check/recipe/stepRules';
+import { lyingRules } from '@/lib/check/sheets/asItLies';
+import { pageLengthRules } from '@/lib/check/sheets/pageLength';
 import { sheetFitRules } from '@/lib/check/sheets/sheetFit';
 import { sheetPaperRules } from '@/lib/check/sheets/sheetPaper';
 import { sheetUseRules } from '@/lib/check/sheets/sheetUse';
@@ -37,6 +39,8 @@ export const rules: readonly Rule[] = [
   ...resolutionRules,
   ...artworkRules,
   ...sheetFitRules,
+  ...lyingRules,
+  ...pageLengthRules,
   ...sheetUseRules,
   ...sheetPaperRules,
   ...wrapRules,

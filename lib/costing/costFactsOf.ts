@@ -5,6 +5,8 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { piecesOf } from '@/lib/grid/fillLine';
 import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
 import { layOutJob } from '@/lib/layout/layOutJob';
+import { lyingPrints } from '@/lib/layout/lyingPrints';
+import { sheetsOf } from '@/lib/layout/sheetsOf';
 import { priceLine, type TablePrice } from '@/lib/price/priceTable';
 import { askedLine, suggestedPrice } from '@/lib/price/suggestedPrice';
 import { taxTerms } from '@/lib/price/taxTerms';
@@ -59,6 +61,10 @@ export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
         spare,
       }),
     ),
+    lying:
+      laidOut.job.job.gang === 'together'
+        ? lyingPrints(laidOut.prints, sheetsOf(laidOut), laidOut.job.sheet)
+        : [],
     pressOrders: laidOut.job.lines
       .filter((line) => line.placements.length > 1)
       .map((line) => pressOrder(costed, line, grid)),

@@ -24,6 +24,7 @@ export interface FixFacts {
   markApproved: { readonly count: number };
   setGutter: { readonly gutterMm: number };
   printsApart: NoFacts;
+  shortenPrints: { readonly longestMm: number };
   isTransferPaper: NoFacts;
   planBarrier: NoFacts;
   setDwell: { readonly seconds: number };

@@ -47,8 +47,9 @@ export interface SheetFacts {
     | Variant<'speck', OfPrint & { readonly leastMm: number }>;
   'LAY-02': Plain<OnSheet>;
   'LAY-03': Variant<'unsupported' | 'supported', OnSheet & Largest>;
+  /** `outer`: of prints that are cut apart, the ones along the edge of the paper. */
   'LAY-04': Variant<
-    'none' | 'narrow',
+    'none' | 'narrow' | 'outer',
     { readonly placement: string; readonly marginMm: number; readonly wantedMm: number }
   >;
   'LAY-05': Plain<{
@@ -77,7 +78,17 @@ export interface SheetFacts {
   'LAY-09': Plain<{ readonly printer: string }>;
   'LAY-10':
     | Plain<OnSheet & Reach & Largest>
-    | Variant<'nothing', { readonly placement: string; readonly sheet: string }>;
+    | Variant<'nothing', { readonly placement: string; readonly sheet: string }>
+    | Variant<
+        'longSheet' | 'longPrint',
+        {
+          readonly sheet: string;
+          readonly printer: string;
+          readonly lengthMm: number;
+          /** Longest page of the printer. */
+          readonly longestMm: number;
+        }
+      >;
   'LAY-11':
     | Variant<'other', { readonly sheet: string }>
     | Variant<

@@ -24,6 +24,7 @@ export const fixLabels: {
   markApproved: (facts) =>
     facts.count === 1 ? 'The customer has approved it' : 'The customer has approved them',
   setGutter: (facts, formatter) => `Leave ${formatter.length(facts.gutterMm)} between pieces`,
+  shortenPrints: (facts, formatter) => `Make prints up to ${formatter.length(facts.longestMm)} long`,
   printsApart: () => 'Lay each print out by itself',
   isTransferPaper: () => 'It is transfer paper',
   planBarrier: () => 'Plan clean paper inside and under',

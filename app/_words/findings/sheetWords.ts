@@ -42,6 +42,12 @@ export const sheetWords = {
   },
   'LAY-04': ({ variant, facts }, formatter) => {
     const sentence = `${facts.placement} leaves ${formatter.length(facts.marginMm)} of clean paper to the edge of the sheet.`;
+    if (variant === 'outer') {
+      return wording(
+        sentence,
+        `Cut apart it has no more than that for tape on that side. Leave ${formatter.length(facts.wantedMm)}: print it a little smaller, or give the printer that border in the workshop.`,
+      );
+    }
     return variant === 'none'
       ? wording(
           sentence,
@@ -94,6 +100,18 @@ export const sheetWords = {
       return wording(
         `The borders of the printer and the room for tape leave nothing of ${facts.sheet}.`,
         `So no length of it can carry ${facts.placement}. Check the width of the roll and its longest print in the workshop, or take another paper.`,
+      );
+    }
+    if (variant === 'longSheet') {
+      return wording(
+        `${facts.sheet} is ${formatter.length(facts.lengthMm)} long; ${facts.printer} takes pages up to ${formatter.length(facts.longestMm)}.`,
+        'The printer’s window cuts off what is longer, or prints it smaller. Use a shorter sheet or another printer, or mend the longest page in the workshop.',
+      );
+    }
+    if (variant === 'longPrint') {
+      return wording(
+        `Prints on ${facts.sheet} come to ${formatter.length(facts.lengthMm)}; ${facts.printer} takes pages up to ${formatter.length(facts.longestMm)}.`,
+        'The printer’s window cuts off what is longer, or prints it smaller. Split the run into shorter prints, or mend the longest page in the workshop.',
       );
     }
     return wording(

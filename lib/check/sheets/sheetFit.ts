@@ -5,15 +5,14 @@ import { makeFinding } from '@/lib/findings/makeFinding';
 import type { ResolvedJob } from '@/lib/job/checkedJob';
 import type { PlacementPlace, PrintPlace } from '@/lib/job/places';
 import { placementPlaces } from '@/lib/job/places';
-import type { SizeMm } from '@/lib/job/tidyLength';
 import { scaledSize } from '@/lib/job/tidyLength';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 import { fitsWithin } from '@/shared/units';
-import { cleanEdge } from './cleanEdge';
 import { fits, inset, sheetShare, turned } from './sheetShare';
+import { taped } from './taped';
 
-/** LAY-01 to LAY-04, and LAY-10 on a roll: whether a print goes on the sheet, which way, and with room for tape. */
+/** LAY-01 to LAY-03, and LAY-10 on a roll: whether a print goes on the sheet, and which way. */
 const fit: Rule = ({ resolved }) =>
   placementPlaces(resolved).flatMap((place) =>
     place.prints.flatMap((print) => judgeFit(resolved, place, print)),
@@ -101,40 +100,11 @@ function judgeFit(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlac
     }
     return [
       makeFinding({ ...draft, id: 'LAY-03', severity: 'caution', variant: 'supported', facts: smaller }),
-      ...judgeTape(job, place, printPlace),
     ];
   }
-  return [
-    ...(upright
-      ? []
-      : [makeFinding({ ...draft, id: 'LAY-02', severity: 'note', facts: { ...named, ...size }, fix: null })]),
-    ...judgeTape(job, place, printPlace),
-  ];
-}
-
-/** LAY-04, for prints that go one to a sheet; others are cut apart and judged by their gutter. */
-function judgeTape(job: ResolvedJob, place: PlacementPlace, printPlace: PrintPlace): readonly Finding[] {
-  const { print, printIndex } = printPlace;
-  if (sheetShare(job, print) !== 'alone') return [];
-  const margins = [print, turned(print)].flatMap((size) => cleanEdge(job.sheet, size) ?? []);
-  const marginMm = Math.max(...margins);
-  const wantedMm = tapeMargin(job);
-  if (fitsWithin(wantedMm, marginMm)) return [];
-  const isBare = !fitsWithin(thresholds.tape.least.value, marginMm);
-  const isStop = isBare && place.line.blank.kind === 'garment';
-  const factor = taped(job, print);
-  return [
-    makeFinding({
-      id: 'LAY-04',
-      severity: isStop ? 'stop' : 'caution',
-      variant: isStop ? 'none' : 'narrow',
-      where: place.where('prints', printIndex),
-      found: { value: marginMm, unit: 'mm' },
-      limit: { value: isStop ? thresholds.tape.least.value : wantedMm, unit: 'mm' },
-      facts: { placement: place.placed.placement.name, marginMm: Math.max(0, marginMm), wantedMm },
-      fix: factor < 1 ? shrinkFix(place, printPlace, factor, job.workshop.units.length) : null,
-    }),
-  ];
+  return upright
+    ? []
+    : [makeFinding({ ...draft, id: 'LAY-02', severity: 'note', facts: { ...named, ...size }, fix: null })];
 }
 
 /** LAY-06: room for the knife between pieces that are cut apart. One setting of the workshop, told once. */
@@ -164,16 +134,5 @@ const gutter: Rule = ({ resolved }) => {
     }),
   ];
 };
-
-/** The maker may ask for more room for tape than is usual, never for less. */
-const tapeMargin = ({ workshop }: ResolvedJob): number =>
-  Math.max(thresholds.tape.clear.value, workshop.policy.tapeMarginMm);
-
-/** The factor, at most 1, that makes a print fit with room for tape, either way round. */
-function taped(job: ResolvedJob, print: SizeMm): number {
-  const room = inset(job.sheet, Math.max(tapeMargin(job), job.printer.marginMm));
-  const factor = (size: SizeMm) => Math.min(room.widthMm / size.widthMm, room.heightMm / size.heightMm, 1);
-  return Math.max(0, factor(print), factor(turned(print)));
-}
 
 export const sheetFitRules: readonly Rule[] = [fit, gutter];

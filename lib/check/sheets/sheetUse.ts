@@ -11,52 +11,8 @@ import { sheetQuestion } from '@/lib/layout/sheetQuestion';
 import { piecesPerSheet } from '@/lib/packing/equal/piecesPerSheet';
 import { rollStrips } from '@/lib/packing/roll/rollStrips';
 import type { Finding } from '@/shared/finding';
-import type { Substrate } from '@/shared/schemas/blank';
 import { thresholds } from '@/shared/tables/thresholds';
-import { fitsWithin } from '@/shared/units';
-import { cleanEdge } from './cleanEdge';
-import { inset, sheetShare, turned } from './sheetShare';
-
-/** Light or textured knits, in which the edge of the paper presses a line. */
-const marked: readonly Substrate[] = ['polyesterShirt', 'performancePolyester', 'blend65'];
-
-/** LAY-05: the edge of the paper lies close to the picture on cloth that keeps a crease. */
-const paperLine: Rule = ({ resolved }) =>
-  placementPlaces(resolved).flatMap((place): readonly Finding[] => {
-    const { placement } = place.placed;
-    if (!marked.includes(place.line.blank.substrate) || placement.recipe.reliefFromRaisedParts) return [];
-    const limit = thresholds.paperLine;
-    const edges = place.prints
-      .map((print) => ({ print, edgeMm: paperEdge(resolved, print.print) }))
-      .filter(({ edgeMm }) => edgeMm !== null && !fitsWithin(limit.value, edgeMm))
-      .toSorted((a, b) => (a.edgeMm ?? 0) - (b.edgeMm ?? 0));
-    const [closest] = edges;
-    if (closest === undefined) return [];
-    const edgeMm = closest.edgeMm ?? 0;
-    return [
-      makeFinding({
-        id: 'LAY-05',
-        severity: 'note',
-        where: place.where('prints', closest.print.printIndex),
-        found: { value: edgeMm, unit: 'mm' },
-        limit: { value: limit.value, unit: 'mm' },
-        facts: { placement: placement.name, blank: place.line.blank.name, edgeMm, wantedMm: limit.value },
-        fix: {
-          label: 'planRelief',
-          facts: {},
-          changes: [place.change(['recipe', 'reliefFromRaisedParts'], true)],
-        },
-      }),
-    ];
-  });
-
-/** Clean paper around a print: to the edge of its sheet, or to the cut in the middle between two pieces. */
-function paperEdge(job: ResolvedJob, print: SizeMm): number | null {
-  const share = sheetShare(job, print);
-  if (share === 'none') return null;
-  if (share === 'shared') return job.workshop.policy.gutterMm / 2;
-  return Math.max(0, ...[print, turned(print)].flatMap((size) => cleanEdge(job.sheet, size) ?? []));
-}
+import { inset } from './sheetShare';
 
 /** LAY-07: even a full sheet stays more than half empty. Prints that share sheets are not judged one by one. */
 const sheetFill: Rule = ({ resolved }) =>
@@ -149,4 +105,4 @@ function differs({ placed }: PlacementPlace, other: PlacementPlace['placed']['pl
   );
 }
 
-export const sheetUseRules: readonly Rule[] = [paperLine, sheetFill, mixedSheets];
+export const sheetUseRules: readonly Rule[] = [sheetFill, mixedSheets];

@@ -16,6 +16,7 @@ const facts: CostFacts = {
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
   suggested: [],
+  lying: [],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: null, saving: 0 }],
   ownPrices: [],
   breakPrices: [],

@@ -27,6 +27,7 @@ const facts: CostFacts = {
   cases: [sold(19)],
   placements: [],
   suggested: [],
+  lying: [],
   pressOrders: [],
   ownPrices: [],
   breakPrices: [],

@@ -34,6 +34,7 @@ const facts: CostFacts = {
     { lineId: 'shirts', placementId: 'badge', print: 0, perSheet: 4, pieces: 37, sheets: 10, spare: 3 },
   ],
   suggested: [{ lineId: 'shirts', askedPrice: 16, upCharges: [] }],
+  lying: [],
   pressOrders: [{ lineId: 'shirts', cheaperOrder: ['badge', 'back'], saving: 1.2 }],
   ownPrices: [],
   breakPrices: [],

@@ -16,6 +16,7 @@ const none: CostFacts = {
   cases: [],
   placements: [],
   suggested: [],
+  lying: [],
   pressOrders: [],
   ownPrices: [],
   breakPrices: [],
