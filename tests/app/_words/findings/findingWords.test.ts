@@ -246,6 +246,7 @@ const troubled: readonly Record<string, unknown>[] = [
   { 'job.lines.0.askedPrice': 19.005, 'job.lines.0.upCharges': [{ size: '2XL', amount: 1.505 }] },
   { 'job.freightIn': null, 'job.deliveryKm': null },
   { 'job.freightIn': null, 'workshop.currency': 'JPY' },
+  { ...onRoll({ widthMm: 609.6, heightMm: 1000 }), 'workshop.printers.0.longestPageMm': 300 },
   { 'workshop.rates.wage': yours(0, 'money/h') },
   { 'artwork:hill-path.coverage': { kind: 'total', total: 0 } },
   { ...read({}), 'artwork:hill-path.coverage': { kind: 'total', total: 0 } },

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { priceJob } from '@/lib/costing/priceJob';
 import { mmFromInches } from '@/shared/units';
 import { clubWith, mended, mugsWith, told, verdict } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
 
 const back = (widthIn: number, heightIn: number, fields: Record<string, unknown> = {}) =>
   clubWith({
@@ -113,6 +115,55 @@ describe('LAY-04 wants clean paper round a print that has its sheet alone', () =
     expect(verdict(mugsWith({}), 'LAY-04')).toBe('pass');
   });
 
+  /* Two of 8 × 5.2 in, one above the other: 5.2 + 0.25 + 5.2 = 10.65 in of 11, (8.5 − 8) ÷ 2 at the sides. */
+  it.each([
+    [0.125, 5.2, []],
+    // 5.25 + 0.25 + 5.25 = 10.75: an eighth of an inch above and below.
+    [0, 5.25, []],
+    [0, 5.26, ['caution outer']],
+  ])(
+    'counts the outer edges of pieces that are cut apart: border %d in, %d in high: %j',
+    (border, high, expected) => {
+      const input = back(8, high, { 'workshop.printers.0.marginMm': mmFromInches(border) });
+      // At border 0 the badges beside it fill the height of the sheet and are told of as well.
+      const own = told(input, 'LAY-04').filter(({ where }) => where.placementId === 'back');
+      expect(own.map(({ severity, variant }) => `${severity} ${variant}`)).toEqual(expected);
+    },
+  );
+
+  it('tells what is clear there and names no size: a smaller one would lie otherwise', () => {
+    const [finding] = told(back(8, 5.3, { 'workshop.printers.0.marginMm': 0 }), 'LAY-04');
+    // (11 − 10.85) ÷ 2 in.
+    expect(finding?.facts.marginMm).toBeCloseTo(mmFromInches(0.075), 8);
+    expect(finding?.fix).toBeNull();
+  });
+
+  it('takes a print the way round it lies, which leaves the most', () => {
+    // Turned, 7 × 8.2 in leave 0.75 in; upright they would leave 0.15 in.
+    expect(verdict(back(8.2, 7), 'LAY-04')).toBe('pass');
+  });
+
+  it('answers while another stop stands, even one by which a print lies nowhere', () => {
+    const prints = [{ sizes: null, widthMm: 300, heightMm: 300 }];
+    const input = back(8.2, 10, { 'job.lines.0.placements.1.prints': prints });
+    expect(verdict(input, 'LAY-01')).toBe('stop');
+    expect(told(input, 'LAY-04').map(({ where }) => where.placementId)).toEqual(['back']);
+  });
+
+  it('waits for the layout where prints are laid on sheets together', () => {
+    const input = back(8.2, 10.6, { 'job.gang': 'together' });
+    expect(verdict(input, 'LAY-04')).toBe('pass');
+    const { findings } = priceJob(input, grid);
+    const [finding] = findings.filter(({ id }) => id === 'LAY-04');
+    // (8.5 − 8.2) ÷ 2 = 0.15 in.
+    expect(finding).toMatchObject({
+      severity: 'caution',
+      variant: 'narrow',
+      facts: { placement: 'Back picture' },
+    });
+    expect(finding?.found).toEqual({ value: expect.closeTo(mmFromInches(0.15), 8), unit: 'mm' });
+  });
+
   it('is mended by its button', () => {
     const input = back(8.2, 10.6);
     expect(verdict(mended(input, told(input, 'LAY-04')[0]), 'LAY-04')).toBe('pass');
@@ -143,5 +194,61 @@ describe('LAY-06 leaves room for the knife', () => {
       'workshop.policy.gutterMm': 0,
     });
     expect(verdict(alone, 'LAY-06')).toBe('pass');
+  });
+});
+
+describe('LAY-10 holds pages against the longest one of the printer', () => {
+  const longest = (mm: number | null, fields: Record<string, unknown> = {}) =>
+    clubWith({ 'workshop.printers.0.longestPageMm': mm, ...fields });
+
+  it.each([
+    [null, 'pass'],
+    [279.4, 'pass'],
+    [279.3, 'stop longSheet'],
+  ])('a letter sheet, %s mm at most: %s', (mm, expected) => {
+    expect(verdict(longest(mm), 'LAY-10')).toBe(expected);
+  });
+
+  it('takes the long side of a sheet, however it is typed', () => {
+    const lying = { 'workshop.sheets.0.widthMm': 279.4, 'workshop.sheets.0.heightMm': 215.9 };
+    expect(verdict(longest(250, lying), 'LAY-10')).toBe('stop longSheet');
+  });
+
+  it('offers a shorter sheet of the workshop, and no button where there is none', () => {
+    expect(told(longest(250), 'LAY-10')[0]).toMatchObject({ waivable: false, fix: null });
+    const [letter] = clubWith({}).workshop.sheets;
+    const short = { ...letter, id: 'short', name: 'Short sheet', heightMm: 240 };
+    const input = longest(250, { 'workshop.sheets': [letter, short] });
+    const after = mended(input, told(input, 'LAY-10')[0]);
+    expect(after.job.sheetId).toBe('short');
+    expect(verdict(after, 'LAY-10')).toBe('pass');
+  });
+
+  /* On a roll 24 in wide backs lie in rows of two, 209.55 mm each, four to a print of 1 m: 838.2 mm. */
+  const roll = {
+    'workshop.sheets.0.form': 'roll',
+    'workshop.sheets.0.widthMm': 609.6,
+    'workshop.sheets.0.heightMm': 1000,
+    'workshop.sheets.0.price': { value: 1.2, unit: 'money/m', date: '2026-11-25', origin: 'yours' },
+  };
+
+  it.each([
+    [null, 'pass'],
+    [838.2, 'pass'],
+    [838, 'stop longPrint'],
+  ])('the prints of a roll as long as they come out, %s mm at most: %s', (mm, expected) => {
+    expect(verdict(longest(mm, roll), 'LAY-10')).toBe(expected);
+  });
+
+  it('splits them shorter by its button', () => {
+    const input = longest(700, roll);
+    const after = mended(input, told(input, 'LAY-10')[0]);
+    expect(after.workshop.sheets[0]?.heightMm).toBe(700);
+    expect(verdict(after, 'LAY-10')).toBe('pass');
+  });
+
+  it('holds prints laid together against it too', () => {
+    const { findings } = priceJob(longest(500, { ...roll, 'job.gang': 'together' }), grid);
+    expect(findings.find(({ id }) => id === 'LAY-10')).toMatchObject({ variant: 'longPrint' });
   });
 });
