@@ -30,7 +30,7 @@ export function PrintOnSheet({ sheet, paper, marginMm, isLastOfSeveral, previews
     // The picture is drawn as the file has it, flipped or not; a name is drawn as it will be read.
     return { ...piece, name, reversed: preview === undefined ? reversed : flipped, fit, preview };
   });
-  const cut = { widthMm: paper.widthMm, heightMm: sheet.lengthMm ?? paper.heightMm };
+  const drawn = { widthMm: paper.widthMm, heightMm: sheet.lengthMm ?? paper.heightMm };
   const says = prints.map(
     ({ print, count }) =>
       `${formatter.number(count, 0)} of ${print.name}${print.reversed ? ', mirrored' : ', not mirrored'}`,
@@ -38,18 +38,22 @@ export function PrintOnSheet({ sheet, paper, marginMm, isLastOfSeveral, previews
   const names = prints.map(({ print, count }) =>
     count === 1 ? print.name : `${print.name}, ${formatter.number(count, 0)} on each`,
   );
+  const cuts = sheet.cutsMm.length;
+  const lines = cuts === 1 ? 'dashed line' : `${formatter.number(cuts, 0)} dashed lines`;
+  const cutWords = cuts === 0 ? '' : `, cut across at the ${lines}`;
   return (
     <li>
       <figure className={styles.figure}>
         <SheetDrawing
           {...{ pieces, marginMm }}
-          paper={cut}
+          paper={drawn}
           cutsMm={sheet.cutsMm}
-          says={`${paper.name} with ${says.join('; ')}`}
+          says={`${paper.name} with ${says.join('; ')}${cutWords}`}
         />
         <figcaption className={styles.words}>
           <strong>{formatter.number(sheet.count, 0)} ×</strong> {names.join('; ')}
           {isLastOfSeveral && ', the last sheet'}
+          {cutWords}
         </figcaption>
       </figure>
     </li>
