@@ -1,10 +1,12 @@
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { ResolvedJob } from '@/lib/job/checkedJob';
+import { placementPlaces } from '@/lib/job/places';
 import type { LyingPrint } from '@/lib/layout/lyingPrints';
 import type { Finding } from '@/shared/finding';
 import type { Sheet } from '@/shared/schemas/workshop';
 import { fitsWithin } from '@/shared/units';
+import { fits, inset, turned } from './sheetShare';
 
 /** LAY-10: a sheet longer than the longest page the printer's window takes; nothing is said where nobody told it. */
 const longSheets: Rule = ({ resolved }) => {
@@ -12,7 +14,11 @@ const longSheets: Rule = ({ resolved }) => {
   const longestMm = printer.longestPageMm;
   if (sheet.form === 'roll' || longestMm === null || fitsWithin(longSide(sheet), longestMm)) return [];
   const other = resolved.workshop.sheets.find(
-    (one) => one.form === 'cut' && one.paper === 'transfer' && fitsWithin(longSide(one), longestMm),
+    (one) =>
+      one.form === 'cut' &&
+      one.paper === 'transfer' &&
+      fitsWithin(longSide(one), longestMm) &&
+      holdsAll(resolved, one),
   );
   return [
     makeFinding({
@@ -35,6 +41,14 @@ const longSheets: Rule = ({ resolved }) => {
     }),
   ];
 };
+
+/** Nobody is sent from one stop to the next. */
+function holdsAll(job: ResolvedJob, sheet: Sheet): boolean {
+  const reach = inset(sheet, job.printer.marginMm);
+  return placementPlaces(job).every(({ prints }) =>
+    prints.every(({ print }) => fits(print, reach) || fits(turned(print), reach)),
+  );
+}
 
 /** However a sheet is typed, its long side runs through the printer. */
 const longSide = ({ widthMm, heightMm }: Pick<Sheet, 'widthMm' | 'heightMm'>): number =>

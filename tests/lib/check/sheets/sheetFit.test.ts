@@ -217,8 +217,11 @@ describe('LAY-10 holds pages against the longest one of the printer', () => {
   it('offers a shorter sheet of the workshop, and no button where there is none', () => {
     expect(told(longest(250), 'LAY-10')[0]).toMatchObject({ waivable: false, fix: null });
     const [letter] = clubWith({}).workshop.sheets;
-    const short = { ...letter, id: 'short', name: 'Short sheet', heightMm: 240 };
-    const input = longest(250, { 'workshop.sheets': [letter, short] });
+    // The back picture, 203.2 × 254 mm, does not go on the first of them.
+    const small = { ...letter, id: 'small', name: 'Small sheet', heightMm: 240 };
+    const short = { ...letter, id: 'short', name: 'Short sheet', heightMm: 262 };
+    expect(told(longest(270, { 'workshop.sheets': [letter, small] }), 'LAY-10')[0]?.fix).toBeNull();
+    const input = longest(270, { 'workshop.sheets': [letter, small, short] });
     const after = mended(input, told(input, 'LAY-10')[0]);
     expect(after.job.sheetId).toBe('short');
     expect(verdict(after, 'LAY-10')).toBe('pass');
