@@ -98,7 +98,8 @@ describe('where a print lies is where it is judged', () => {
   it('has the clearance in the check that it has in the file', PATIENCE, () => {
     let told = 0;
     fc.assert(
-      fc.property(random.map(written), (one) => {
+      fc.property(random, (input) => {
+        const one = written(input);
         const inFile = clearances(one);
         const inCheck = judged(one);
         told += inCheck.size;
@@ -123,7 +124,8 @@ describe('where a print lies is where it is judged', () => {
 
   it('lies in the middle of its page and within the printer’s reach', PATIENCE, () => {
     fc.assert(
-      fc.property(random.map(written), ({ layout, sheets, file }) => {
+      fc.property(random, (input) => {
+        const { layout, sheets, file } = written(input);
         const { sheet, printer } = layout.job;
         file.sheets.forEach(({ pieces, heightMm }, index) => {
           const left = Math.min(...pieces.map(({ xMm }) => xMm));
