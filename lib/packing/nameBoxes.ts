@@ -1,7 +1,7 @@
 import { at } from './at';
 import type { LaidBox } from './box';
 import type { NamedPiece, PieceRequest } from './pieceRequest';
-import { pieceTicks, placeMm } from './ticks';
+import { pieceTicks, placeMm, placeTicks } from './ticks';
 
 /**
  * @param swapped true where x and y, width and height changed places for the search
@@ -27,4 +27,22 @@ export function nameBoxes(
         turned,
       };
     });
+}
+
+/** @returns pieces as the searches see them: what `nameBoxes` made pieces of. */
+export function unnamedBoxes(
+  placed: readonly NamedPiece[],
+  { pieces, gutterMm, marginMm }: PieceRequest,
+  swapped = false,
+): readonly LaidBox[] {
+  const kinds = new Map(pieces.map(({ id }, kind) => [id, kind]));
+  return placed.flatMap(({ id, xMm, yMm, widthMm, heightMm }) => {
+    const kind = kinds.get(id);
+    if (kind === undefined) return [];
+    const x = placeTicks(xMm, marginMm);
+    const y = placeTicks(yMm, marginMm);
+    const width = pieceTicks(widthMm, gutterMm);
+    const height = pieceTicks(heightMm, gutterMm);
+    return [swapped ? { kind, x: y, y: x, width: height, height: width } : { kind, x, y, width, height }];
+  });
 }

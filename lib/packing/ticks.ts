@@ -23,9 +23,16 @@ export function binTicks(lengthMm: number, marginMm: number, gutterMm: number): 
   return bin <= 0 ? 0 : Math.floor((bin + gutterMm + LENGTH_TOLERANCE_MM) * TICKS_PER_MM + NOISE);
 }
 
+/** Ticks the margin takes. */
+const marginTicks = (marginMm: number): number => Math.ceil(marginMm * TICKS_PER_MM - NOISE);
+
 /** @returns millimetres from the paper's edge of a place `ticks` inside the margin. */
 export const placeMm = (ticks: number, marginMm: number): number =>
-  Math.round(Math.ceil(marginMm * TICKS_PER_MM - NOISE) + ticks) / TICKS_PER_MM;
+  Math.round(marginTicks(marginMm) + ticks) / TICKS_PER_MM;
+
+/** @returns ticks inside the margin of a place given in millimetres from the paper's edge. */
+export const placeTicks = (mm: number, marginMm: number): number =>
+  Math.round(mm * TICKS_PER_MM) - marginTicks(marginMm);
 
 /** @returns a length in millimetres, its gutter taken off. */
 export const lengthMmOf = (ticks: number, gutterMm: number): number =>

@@ -1,6 +1,5 @@
 import { at } from '@/lib/packing/at';
 import { boxKinds } from '@/lib/packing/boxKinds';
-import { commonMeasure } from '@/lib/packing/commonMeasure';
 import { piecesPerSheet } from '@/lib/packing/equal/piecesPerSheet';
 import { type FitProblem, fitProblem } from '@/lib/packing/fitProblem';
 import { nameBoxes } from '@/lib/packing/nameBoxes';
@@ -10,6 +9,7 @@ import { binTicks, pieceTicks } from '@/lib/packing/ticks';
 import { failed, ok, type Result } from '@/shared/result';
 import { packBoxes } from './packBoxes';
 import { sheetBound } from './sheetBound';
+import { sheetsRoom } from './sheetsRoom';
 
 export interface SheetsRequest extends PieceRequest {
   readonly sheetWidthMm: number;
@@ -27,6 +27,8 @@ export interface PackedSheets {
   readonly count: number;
   /** No layout needs fewer sheets than this. */
   readonly lowerBound: number;
+  /** No layout that is cut straight through, again and again, needs fewer; null where nobody worked it out. */
+  readonly guillotineBound: number | null;
 }
 
 /** Part of the work for what full sheets of one piece leave over; the rest goes to mixing all. */
@@ -47,17 +49,10 @@ export function packSheets(
   request: SheetsRequest,
   effort: Effort = USUAL_EFFORT,
 ): Result<PackedSheets, FitProblem> {
-  const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = request;
+  const { sheetWidthMm, sheetHeightMm } = request;
   const problem = fitProblem({ widthMm: sheetWidthMm, heightMm: sheetHeightMm }, request);
   if (problem !== null) return failed(problem);
-  // Searched with the long side across: it makes no difference how the sheet is held.
-  const swapped = sheetHeightMm > sheetWidthMm;
-  const kinds = boxKinds(request, swapped);
-  const unit = commonMeasure(kinds);
-  const [width = 0, height = 0] = [sheetWidthMm, sheetHeightMm]
-    .map((side) => Math.floor(binTicks(side, marginMm, gutterMm) / unit) * unit)
-    .sort((a, b) => b - a);
-  const bin = { width, height, mayTurn: request.rotate };
+  const { swapped, bin, kinds } = sheetsRoom(request);
   const lowerBound = sheetBound(bin, kinds);
   const mixed = (asked: PieceRequest, least: number, steps: number): readonly PackedSheet[] =>
     packBoxes(boxKinds(asked, swapped), bin, least, { steps }, seededRandom(effort.seed)).map((boxes) => ({
@@ -72,7 +67,7 @@ export function packSheets(
     : mixed(request, lowerBound, effort.steps * (repeated === null ? 1 : 1 - SHARE_OF_REST));
   const sheets =
     repeated !== null && (free === null || repeated.length <= free.length) ? repeated : (free ?? []);
-  return ok({ sheets, count: sheets.length, lowerBound });
+  return ok({ sheets, count: sheets.length, lowerBound, guillotineBound: null });
 }
 
 /**

@@ -1,0 +1,90 @@
+import type { LaidBox } from '@/lib/packing/box';
+import { nameBoxes, unnamedBoxes } from '@/lib/packing/nameBoxes';
+import type { Effort } from '@/lib/packing/pieceRequest';
+import { seededRandom } from '@/lib/packing/seededRandom';
+import { goOnImproving } from './goOnImproving';
+import type { PackedSheets, SheetsRequest } from './packSheets';
+import type { SheetSearch } from './sheetSearch';
+import { sheetsRoom } from './sheetsRoom';
+
+/** A search and how much of the work is for it, in parts of all. */
+export interface ListedSearch {
+  readonly search: SheetSearch;
+  readonly share: number;
+}
+
+/** In the order in which they are tried; what one leaves of its work is for those behind it. */
+const searches: readonly ListedSearch[] = [{ search: goOnImproving, share: 1 }];
+
+type Layout = readonly (readonly LaidBox[])[];
+
+/**
+ * Goes on looking for fewer sheets where a first layout is known, a slice of work at a time.
+ *
+ * @param first what `packSheets` found for the same request
+ * @yields null after each slice; a layout with fewer sheets as soon as it is found
+ * @returns the best, the first where none is better
+ */
+export function* betterSheets(
+  request: SheetsRequest,
+  first: PackedSheets,
+  effort: Effort,
+  list: readonly ListedSearch[] = searches,
+): Generator<PackedSheets | null, PackedSheets> {
+  let found = first;
+  let steps = effort.steps;
+  let shares = list.reduce((sum, { share }) => sum + share, 0);
+  const { swapped, bin, kinds } = sheetsRoom(request);
+  const random = seededRandom(effort.seed);
+  for (const { search, share } of list) {
+    const work = { steps: (steps * share) / shares };
+    steps -= work.steps;
+    shares -= share;
+    while (work.steps > 0 && found.count > found.lowerBound) {
+      const question = {
+        bin,
+        kinds,
+        least: found.lowerBound,
+        best: found.sheets.map(({ pieces }) => unnamedBoxes(pieces, request, swapped)),
+        tellGuillotineBound: (guillotineBound: number) => {
+          found = { ...found, guillotineBound };
+        },
+      };
+      const better = yield* inSlices(search(question, work, random));
+      if (better === null || better.length >= found.count) break;
+      found = { ...found, sheets: inOrder(better, request, swapped), count: better.length };
+      yield found;
+    }
+    steps += Math.max(0, work.steps);
+  }
+  return found;
+}
+
+function* inSlices(search: ReturnType<SheetSearch>): Generator<null, Layout | null> {
+  for (;;) {
+    const { done, value } = search.next();
+    if (done === true) return value;
+    yield null;
+  }
+}
+
+/** Sheets of one piece first, then the fullest, equal ones behind each other. */
+function inOrder(layout: Layout, request: SheetsRequest, swapped: boolean): PackedSheets['sheets'] {
+  return layout
+    .map((boxes) => {
+      const pieces = nameBoxes(boxes, request, swapped);
+      return {
+        pieces,
+        isMixed: boxes.some(({ kind }) => kind !== boxes[0]?.kind),
+        used: boxes.reduce((sum, { width, height }) => sum + width * height, 0),
+        key: JSON.stringify(pieces),
+      };
+    })
+    .sort(
+      (a, b) =>
+        Number(a.isMixed) - Number(b.isMixed) ||
+        b.used - a.used ||
+        (a.key < b.key ? -1 : Number(a.key > b.key)),
+    )
+    .map(({ pieces }) => ({ pieces }));
+}
