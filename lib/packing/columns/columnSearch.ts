@@ -1,0 +1,88 @@
+import { at } from '@/lib/packing/at';
+import type { LaidBox } from '@/lib/packing/box';
+import type { SheetSearch } from '@/lib/packing/sheet/sheetSearch';
+import { cutRoom, MOST_POINTS } from './cutRoom';
+import { gridPattern, type Pattern, patternOf } from './pattern';
+import { relaxSheets } from './relaxSheets';
+import { roundColumns } from './roundColumns';
+import { type SizeGroup, sizeGroups } from './sizeGroups';
+
+/** Sizes are rows of the program; more of them are no longer "few kinds". */
+const MOST_SIZES = 60;
+
+/** New patterns for all boxes, at most. */
+const ROUNDS = 400;
+
+/** Places for cuts in each direction when patterns are first looked for, and when they are rounded; some 2 ms. */
+const QUICK_POINTS = 100;
+
+/** Part of the work for the patterns and the bound; the rest goes to rounding. */
+const SHARE_OF_PATTERNS = 0.6;
+
+/** Roundings tried, at most. */
+const TRIES = 60;
+
+/**
+ * Many copies of few sizes: patterns, each on as many sheets as it serves.
+ */
+export const columnSearch: SheetSearch = function* (question, work, random) {
+  const { bin, kinds, best, least, tellGuillotineBound } = question;
+  const sizes = sizeGroups(kinds);
+  if (sizes.length > MOST_SIZES) return null;
+  const alone = sizes.map((size, index) => gridPattern(bin, index, size, sizes.length));
+  const pool = knownPatterns(best, sizes);
+  const counts = sizes.map(({ count }) => count);
+  const quick = cutRoom(bin, sizes, QUICK_POINTS);
+  const whole = quick.exact ? quick : cutRoom(bin, sizes, MOST_POINTS);
+  const own = { steps: work.steps * SHARE_OF_PATTERNS };
+  work.steps -= own.steps;
+  let bound = 0;
+  for (const room of new Set([quick, whole])) {
+    const known = [...alone, ...pool];
+    const relaxed = yield* relaxSheets({ room, sizes, counts, known }, ROUNDS, own);
+    pool.push(...relaxed.found);
+    bound = Math.max(bound, relaxed.bound);
+  }
+  work.steps += own.steps;
+  if (bound > 0) tellGuillotineBound?.(bound);
+  const enough = Math.max(least, bound);
+  const rounding = { bin, sizes, room: quick, alone, pool };
+  let found: readonly Pattern[] | null = null;
+  for (let turn = 0; turn < TRIES && work.steps > 0; turn += 1) {
+    const most: number = (found?.length ?? best.length) - 1;
+    if (most < enough) break;
+    found = (yield* roundColumns(rounding, most, turn === 0 ? 0 : 0.8, work, random)) ?? found;
+  }
+  return found === null ? null : handedOut(found, sizes);
+};
+
+/** The sheets of the layout so far, each kind of sheet once. */
+function knownPatterns(best: readonly (readonly LaidBox[])[], sizes: readonly SizeGroup[]): Pattern[] {
+  const sizeOf = new Map(sizes.flatMap(({ members }, size) => members.map(({ kind }) => [kind, size])));
+  const patterns = new Map<string, Pattern>();
+  for (const boxes of best) {
+    const pattern = patternOf(
+      boxes.map((box) => ({ ...box, kind: sizeOf.get(box.kind) ?? 0 })),
+      sizes.length,
+    );
+    patterns.set(pattern.counts.join(), pattern);
+  }
+  return [...patterns.values()];
+}
+
+/** Gives each box its kind again: of kinds of one size all of the first, then all of the next. */
+function handedOut(
+  patterns: readonly Pattern[],
+  sizes: readonly SizeGroup[],
+): readonly (readonly LaidBox[])[] {
+  const left = sizes.map(({ members }) =>
+    members.flatMap(({ kind, count }) => Array.from({ length: count }, () => kind)).reverse(),
+  );
+  return patterns.map(({ boxes }) =>
+    boxes.map((box) => {
+      const kind = at(left, box.kind).pop();
+      if (kind === undefined) throw new RangeError(`more boxes of size ${box.kind} than asked`);
+      return { ...box, kind };
+    }),
+  );
+}
