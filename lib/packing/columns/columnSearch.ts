@@ -2,6 +2,7 @@ import { at } from '@/lib/packing/at';
 import type { LaidBox } from '@/lib/packing/box';
 import type { SheetSearch } from '@/lib/packing/sheet/sheetSearch';
 import { cutRoom, MOST_POINTS } from './cutRoom';
+import { Pace } from './pace';
 import { gridPattern, type Pattern, patternOf } from './pattern';
 import { relaxSheets } from './relaxSheets';
 import { roundColumns } from './roundColumns';
@@ -19,16 +20,25 @@ const QUICK_POINTS = 100;
 /** Part of the work for the patterns and the bound; the rest goes to rounding. */
 const SHARE_OF_PATTERNS = 0.6;
 
-/** Roundings tried, at most. */
-const TRIES = 60;
+/** How far from the program's own numbers roundings after the first one stray. */
+const BOLD = 0.8;
+
+/** Roundings tried, at most; by turns with few places for cuts and with all of them. */
+const TRIES = 200;
+
+/** Copies of a size on average, at least: patterns that are used once are no patterns. */
+const FEWEST_COPIES = 2;
 
 /**
- * Many copies of few sizes: patterns, each on as many sheets as it serves.
+ * Many copies of few sizes: finds patterns that cuts from edge to edge make, and how many sheets of each. It also tells
+ * how many sheets such layouts need at least; a layout of its own may need fewer, as what is left over is mixed freely
+ * and sheets of the layout so far serve as patterns too.
  */
 export const columnSearch: SheetSearch = function* (question, work, random) {
   const { bin, kinds, best, least, tellGuillotineBound } = question;
   const sizes = sizeGroups(kinds);
-  if (sizes.length > MOST_SIZES) return null;
+  const boxes = sizes.reduce((sum, { count }) => sum + count, 0);
+  if (sizes.length > MOST_SIZES || boxes < FEWEST_COPIES * sizes.length) return null;
   const alone = sizes.map((size, index) => gridPattern(bin, index, size, sizes.length));
   const pool = knownPatterns(best, sizes);
   const counts = sizes.map(({ count }) => count);
@@ -39,19 +49,20 @@ export const columnSearch: SheetSearch = function* (question, work, random) {
   let bound = 0;
   for (const room of new Set([quick, whole])) {
     const known = [...alone, ...pool];
-    const relaxed = yield* relaxSheets({ room, sizes, counts, known }, ROUNDS, own);
+    const relaxed = yield* relaxSheets({ room, sizes, counts, known }, ROUNDS, new Pace(own));
     pool.push(...relaxed.found);
     bound = Math.max(bound, relaxed.bound);
   }
   work.steps += own.steps;
   if (bound > 0) tellGuillotineBound?.(bound);
   const enough = Math.max(least, bound);
-  const rounding = { bin, sizes, room: quick, alone, pool };
+  const pace = new Pace(work);
   let found: readonly Pattern[] | null = null;
   for (let turn = 0; turn < TRIES && work.steps > 0; turn += 1) {
     const most: number = (found?.length ?? best.length) - 1;
     if (most < enough) break;
-    found = (yield* roundColumns(rounding, most, turn === 0 ? 0 : 0.8, work, random)) ?? found;
+    const rounding = { bin, sizes, room: turn % 2 === 0 ? quick : whole, alone, pool };
+    found = (yield* roundColumns(rounding, most, turn === 0 ? 0 : BOLD, pace, random)) ?? found;
   }
   return found === null ? null : handedOut(found, sizes);
 };

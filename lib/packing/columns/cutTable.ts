@@ -1,6 +1,7 @@
 import { at } from '@/lib/packing/at';
-import type { Box, LaidBox, Work } from '@/lib/packing/box';
+import type { Box, LaidBox } from '@/lib/packing/box';
 import type { CutPoints } from './cutPoints';
+import type { Pace } from './pace';
 
 /** How the best of a rectangle comes about. */
 const EMPTY = 0;
@@ -12,9 +13,6 @@ const CUT_DOWN = 5;
 
 /** Sums compared in the time of one step of the other searches, about. */
 const SUMS_A_STEP = 20;
-
-/** Steps between two pauses; some 5 ms. */
-const STEPS_A_SLICE = 40_000;
 
 /**
  * The dearest boxes that cuts from edge to edge can take out of one room, each kind as often as one likes.
@@ -63,16 +61,11 @@ export class CutTable {
    * @param prices of one box of each kind, whole numbers of which a room full is below 2^53
    * @returns what the dearest filling is worth
    */
-  *fill(prices: Float64Array, work: Work): Generator<void, number> {
+  *fill(prices: Float64Array, pace: Pace): Generator<void, number> {
     this.#stripCounts.fill(0);
     const columns = this.across.lengths.length;
-    let pause = work.steps - STEPS_A_SLICE;
     for (let column = 1; column < columns; column += 1) {
-      work.steps -= this.#fillColumn(column, prices) / SUMS_A_STEP;
-      if (work.steps < pause) {
-        yield;
-        pause = work.steps - STEPS_A_SLICE;
-      }
+      if (pace.spend(this.#fillColumn(column, prices) / SUMS_A_STEP)) yield;
     }
     return at(this.#best, columns * this.#rows - 1);
   }

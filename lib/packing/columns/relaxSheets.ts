@@ -1,7 +1,8 @@
 import { at } from '@/lib/packing/at';
-import type { BoxKind, Work } from '@/lib/packing/box';
+import type { BoxKind } from '@/lib/packing/box';
 import { type CutRoom, inTicks } from './cutRoom';
 import { type Counts, MasterProgram } from './masterProgram';
+import type { Pace } from './pace';
 import { type Pattern, patternOf } from './pattern';
 
 /** Prices are whole parts of a sheet, so that their sums are exact and so is the bound. */
@@ -11,10 +12,7 @@ const PARTS = 2 ** 30;
 const LEAST_SAVING = 1e-7;
 
 /** Products of numbers that take as long as one step of the other searches, about. */
-const PRODUCTS_A_STEP = 20;
-
-/** Steps between two pauses; some 5 ms. */
-const STEPS_A_SLICE = 40_000;
+const PRODUCTS_A_STEP = 10;
 
 /** Part of the best prices so far in those that ask for the next sheet. */
 const HELD_BACK = 0.5;
@@ -49,22 +47,22 @@ interface Relaxed {
  *
  * @param rounds sheets asked for, at most
  */
-export function* relaxSheets(asked: Asked, rounds: number, work: Work): Generator<void, Relaxed> {
+export function* relaxSheets(asked: Asked, rounds: number, pace: Pace): Generator<void, Relaxed> {
   const { room, sizes, counts } = asked;
   const found: Pattern[] = [];
   const program = new MasterProgram(counts, asked.known.slice(0, counts.length));
   let bound = 0;
   let best: { readonly sheets: number; readonly prices: Float64Array } | null = null;
   let holds = true;
-  yield* enterKnown(program, asked.known, work);
-  for (let round = 0; round < rounds && work.steps > 0; round += 1) {
+  yield* enterKnown(program, asked.known, pace);
+  for (let round = 0; round < rounds && pace.left > 0; round += 1) {
     if (bound > 0 && bound >= Math.ceil(program.sheets - LEAST_SAVING)) break;
     const current = program.prices;
     const held: Float64Array | null = holds && best !== null ? best.prices : null;
     const prices = current.map((price, size) =>
       Math.floor(PARTS * Math.max(0, held === null ? price : mixed(price, at(held, size)))),
     );
-    const value = yield* room.table.fill(prices, work);
+    const value = yield* room.table.fill(prices, pace);
     if (value === 0) break;
     const sheets = worthOf(counts, prices) / value;
     if (room.exact) bound = Math.max(bound, Math.ceil(sheets));
@@ -77,7 +75,7 @@ export function* relaxSheets(asked: Asked, rounds: number, work: Work): Generato
     if (!saves) continue;
     found.push(pattern);
     program.enter(pattern);
-    yield* enterKnown(program, [...asked.known, ...found], work);
+    yield* enterKnown(program, [...asked.known, ...found], pace);
   }
   return { program, bound, found };
 }
@@ -94,16 +92,11 @@ function worthOf(counts: Counts, prices: Float64Array): number {
 function* enterKnown(
   program: MasterProgram<Pattern>,
   known: readonly Pattern[],
-  work: Work,
+  pace: Pace,
 ): Generator<void, void> {
   const size = known[0]?.counts.length ?? 0;
-  let pause = work.steps - STEPS_A_SLICE;
   for (let turn = 0; turn < 50 + 5 * size; turn += 1) {
-    work.steps -= (size * (6 * size + known.length)) / PRODUCTS_A_STEP;
-    if (work.steps < pause) {
-      yield;
-      pause = work.steps - STEPS_A_SLICE;
-    }
+    if (pace.spend((size * (6 * size + known.length)) / PRODUCTS_A_STEP)) yield;
     if (program.enterSurplus()) continue;
     const { prices } = program;
     let best: Pattern | null = null;

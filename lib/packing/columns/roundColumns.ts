@@ -1,10 +1,11 @@
 import { at } from '@/lib/packing/at';
-import type { BoxKind, LaidBox, Work } from '@/lib/packing/box';
+import type { BoxKind, Work } from '@/lib/packing/box';
 import type { Random } from '@/lib/packing/seededRandom';
 import type { Bin } from '@/lib/packing/sheet/fillSheets';
 import { packBoxes } from '@/lib/packing/sheet/packBoxes';
 import type { CutRoom } from './cutRoom';
 import type { Counts } from './masterProgram';
+import type { Pace } from './pace';
 import { countsLeft, type Pattern, patternOf, withoutSurplus } from './pattern';
 import { relaxSheets } from './relaxSheets';
 
@@ -47,7 +48,7 @@ export function* roundColumns(
   rounding: Rounding,
   most: number,
   bold: number,
-  work: Work,
+  pace: Pace,
   random: Random,
 ): Generator<void, readonly Pattern[] | null> {
   const { bin, sizes, room, pool } = rounding;
@@ -55,7 +56,7 @@ export function* roundColumns(
   let left: Counts = sizes.map(({ count }) => count);
   while (left.some((count) => count > 0)) {
     const need = most - laid.length;
-    if (need <= 0 || areaOf(left, sizes) > need * bin.width * bin.height || work.steps <= 0) return null;
+    if (need <= 0 || areaOf(left, sizes) > need * bin.width * bin.height || pace.left <= 0) return null;
     const alone = rounding.alone.map((pattern, size) =>
       withoutSurplus(
         pattern,
@@ -64,12 +65,14 @@ export function* roundColumns(
     );
     const some = pool.map((pattern) => withoutSurplus(pattern, left));
     const known = [...alone, ...some];
-    const { program, found } = yield* relaxSheets({ room, sizes, counts: left, known }, ROUNDS, work);
+    const { program, found } = yield* relaxSheets({ room, sizes, counts: left, known }, ROUNDS, pace);
     pool.push(...found);
     const { uses } = program;
     if (program.sheets <= MIXED_SHEETS) {
-      const mixed = mix(left, rounding, need, work, random);
-      yield;
+      const steps = Math.min(pace.left, MIX_STEPS);
+      const own = { steps };
+      const mixed = mix(left, rounding, need, own, random);
+      if (pace.spend(steps - own.steps)) yield;
       if (mixed !== null) return [...laid, ...mixed];
     }
     if (program.sheets > need + NEAR) return null;
@@ -107,16 +110,10 @@ function mix(
   random: Random,
 ): readonly Pattern[] | null {
   const kinds = sizes.map((size, index) => ({ ...size, count: at(left, index) }));
-  const steps = Math.min(work.steps, MIX_STEPS);
-  const own = { steps };
   // A single sheet is not asked for: the search for one takes too long for a slice of work.
-  const sheets = packBoxes(kinds, bin, Math.max(2, need), own, random);
-  work.steps -= steps - own.steps;
+  const sheets = packBoxes(kinds, bin, Math.max(2, need), work, random);
   return sheets.length <= need ? sheets.map((boxes) => patternOf(boxes, sizes.length)) : null;
 }
 
 const areaOf = (counts: Counts, sizes: readonly BoxKind[]): number =>
   sizes.reduce((sum, { width, height }, size) => sum + width * height * at(counts, size), 0);
-
-export const boxesOf = (patterns: readonly Pattern[]): readonly (readonly LaidBox[])[] =>
-  patterns.map(({ boxes }) => boxes);

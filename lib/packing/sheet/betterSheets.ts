@@ -1,4 +1,5 @@
 import type { LaidBox } from '@/lib/packing/box';
+import { columnSearch } from '@/lib/packing/columns/columnSearch';
 import { nameBoxes, unnamedBoxes } from '@/lib/packing/nameBoxes';
 import type { Effort } from '@/lib/packing/pieceRequest';
 import { seededRandom } from '@/lib/packing/seededRandom';
@@ -11,10 +12,15 @@ import { sheetsRoom } from './sheetsRoom';
 export interface ListedSearch {
   readonly search: SheetSearch;
   readonly share: number;
+  /** It goes as far as it can by itself: asked again it would only do the same work again. */
+  readonly once?: true;
 }
 
 /** In the order in which they are tried; what one leaves of its work is for those behind it. */
-const searches: readonly ListedSearch[] = [{ search: goOnImproving, share: 1 }];
+const searches: readonly ListedSearch[] = [
+  { search: columnSearch, share: 1, once: true },
+  { search: goOnImproving, share: 1 },
+];
 
 type Layout = readonly (readonly LaidBox[])[];
 
@@ -36,7 +42,7 @@ export function* betterSheets(
   let shares = list.reduce((sum, { share }) => sum + share, 0);
   const { swapped, bin, kinds } = sheetsRoom(request);
   const random = seededRandom(effort.seed);
-  for (const { search, share } of list) {
+  for (const { search, share, once } of list) {
     const work = { steps: (steps * share) / shares };
     steps -= work.steps;
     shares -= share;
@@ -54,6 +60,7 @@ export function* betterSheets(
       if (better === null || better.length >= found.count) break;
       found = { ...found, sheets: inOrder(better, request, swapped), count: better.length };
       yield found;
+      if (once === true) break;
     }
     steps += Math.max(0, work.steps);
   }
