@@ -26,14 +26,11 @@ export interface CutPoints {
 export function cutPoints(room: number, sides: readonly number[], most: number): CutPoints {
   const fewest = fewestSides(room, sides);
   const longestRow = fewest.reduce((row, count) => Math.max(row, count), 0);
-  const all = rasterOf(room, (length) => at(fewest, length) >= 0);
+  const all = rasterOf(fewest, longestRow);
   if (all.length <= most) return { ...indexed(room, all), complete: true };
-  for (let row = longestRow - 1; row > 1; row -= 1) {
-    const some = rasterOf(room, (length) => at(fewest, length) >= 0 && at(fewest, length) <= row);
-    if (some.length <= most) return { ...indexed(room, some), complete: false };
-  }
-  const single = rasterOf(room, (length) => at(fewest, length) >= 0 && at(fewest, length) <= 1);
-  return { ...indexed(room, single), complete: false };
+  let row = longestRow - 1;
+  while (row > 1 && rasterOf(fewest, row).length > most) row -= 1;
+  return { ...indexed(room, rasterOf(fewest, row)), complete: false };
 }
 
 /** @returns for each length how few sides add up to it exactly; -1 where none do */
@@ -51,15 +48,22 @@ function fewestSides(room: number, sides: readonly number[]): Int32Array {
   return fewest;
 }
 
-/** @returns the longest sum within what each sum leaves of the room, rising */
-function rasterOf(room: number, isSum: (length: number) => boolean): readonly number[] {
+/**
+ * @param row sides that add up to a sum from either end, at most
+ * @returns the longest sum within what each sum leaves of the room, and within what that leaves; rising
+ */
+function rasterOf(fewest: Int32Array, row: number): readonly number[] {
+  const room = fewest.length - 1;
   const longest = new Int32Array(room + 1);
   for (let length = 1; length <= room; length += 1) {
-    longest[length] = isSum(length) ? length : at(longest, length - 1);
+    longest[length] = at(fewest, length) >= 0 ? length : at(longest, length - 1);
   }
-  const raster = new Set([0]);
+  const raster = new Set([0, at(longest, room)]);
   for (let length = 0; length <= room; length += 1) {
-    if (isSum(length)) raster.add(at(longest, room - length));
+    const sidesNeeded = at(fewest, length);
+    if (sidesNeeded < 0 || sidesNeeded > row) continue;
+    const rest = at(longest, room - length);
+    raster.add(rest).add(at(longest, room - rest));
   }
   return [...raster].sort((a, b) => a - b);
 }
