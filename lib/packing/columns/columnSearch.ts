@@ -43,6 +43,7 @@ export const columnSearch: SheetSearch = function* (question, work, random) {
   const pool = knownPatterns(best, sizes);
   const counts = sizes.map(({ count }) => count);
   const quick = cutRoom(bin, sizes, QUICK_POINTS);
+  yield;
   const whole = quick.exact ? quick : cutRoom(bin, sizes, MOST_POINTS);
   const own = { steps: work.steps * SHARE_OF_PATTERNS };
   work.steps -= own.steps;

@@ -12,7 +12,7 @@ const PARTS = 2 ** 30;
 const LEAST_SAVING = 1e-7;
 
 /** Products of numbers that take as long as one step of the other searches, about. */
-const PRODUCTS_A_STEP = 10;
+const PRODUCTS_A_STEP = 5;
 
 /** Part of the best prices so far in those that ask for the next sheet. */
 const HELD_BACK = 0.5;

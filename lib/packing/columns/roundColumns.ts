@@ -21,6 +21,9 @@ const MIXED_SHEETS = 7;
 /** Free places looked at for each mixing; some 5 ms. */
 const MIX_STEPS = 40_000;
 
+/** What it takes to see whether a pattern holds more than is left, about. */
+const STEPS_A_PATTERN = 20;
+
 /** All that stays the same from one rounding to the next. */
 export interface Rounding {
   readonly bin: Bin;
@@ -65,12 +68,14 @@ export function* roundColumns(
     );
     const some = pool.map((pattern) => withoutSurplus(pattern, left));
     const known = [...alone, ...some];
+    if (pace.spend(STEPS_A_PATTERN * known.length)) yield;
     const { program, found } = yield* relaxSheets({ room, sizes, counts: left, known }, ROUNDS, pace);
     pool.push(...found);
     const { uses } = program;
     if (program.sheets <= MIXED_SHEETS) {
       const steps = Math.min(pace.left, MIX_STEPS);
       const own = { steps };
+      yield;
       const mixed = mix(left, rounding, need, own, random);
       if (pace.spend(steps - own.steps)) yield;
       if (mixed !== null) return [...laid, ...mixed];
