@@ -25,12 +25,15 @@ export interface CutPoints {
  */
 export function cutPoints(room: number, sides: readonly number[], most: number): CutPoints {
   const fewest = fewestSides(room, sides);
-  const longestRow = fewest.reduce((row, count) => Math.max(row, count), 0);
-  const all = rasterOf(fewest, longestRow);
-  if (all.length <= most) return { ...indexed(room, all), complete: true };
-  let row = longestRow - 1;
-  while (row > 1 && rasterOf(fewest, row).length > most) row -= 1;
-  return { ...indexed(room, rasterOf(fewest, row)), complete: false };
+  const longest = longestSums(fewest);
+  const all = rasterOf(fewest, longest, room, most);
+  if (all !== null) return { ...indexed(room, all), complete: true };
+  let some = rasterOf(fewest, longest, 1, Number.POSITIVE_INFINITY) ?? [];
+  for (let row = 2; ; row += 1) {
+    const more = rasterOf(fewest, longest, row, most);
+    if (more === null) return { ...indexed(room, some), complete: false };
+    some = more;
+  }
 }
 
 /** @returns for each length how few sides add up to it exactly; -1 where none do */
@@ -48,22 +51,34 @@ function fewestSides(room: number, sides: readonly number[]): Int32Array {
   return fewest;
 }
 
-/**
- * @param row sides that add up to a sum from either end, at most
- * @returns the longest sum within what each sum leaves of the room, and within what that leaves; rising
- */
-function rasterOf(fewest: Int32Array, row: number): readonly number[] {
-  const room = fewest.length - 1;
-  const longest = new Int32Array(room + 1);
-  for (let length = 1; length <= room; length += 1) {
+/** @returns the longest sum within each length */
+function longestSums(fewest: Int32Array): Int32Array {
+  const longest = new Int32Array(fewest.length);
+  for (let length = 1; length < fewest.length; length += 1) {
     longest[length] = at(fewest, length) >= 0 ? length : at(longest, length - 1);
   }
+  return longest;
+}
+
+/**
+ * @param row sides that add up to a sum from either end, at most
+ * @returns the longest sum within what each sum leaves of the room, and within what that leaves; rising. Null where
+ * there are more than `most`
+ */
+function rasterOf(
+  fewest: Int32Array,
+  longest: Int32Array,
+  row: number,
+  most: number,
+): readonly number[] | null {
+  const room = fewest.length - 1;
   const raster = new Set([0, at(longest, room)]);
   for (let length = 0; length <= room; length += 1) {
-    const sidesNeeded = at(fewest, length);
+    const sidesNeeded = fewest[length] ?? -1;
     if (sidesNeeded < 0 || sidesNeeded > row) continue;
     const rest = at(longest, room - length);
     raster.add(rest).add(at(longest, room - rest));
+    if (raster.size > most) return null;
   }
   return [...raster].sort((a, b) => a - b);
 }

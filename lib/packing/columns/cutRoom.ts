@@ -4,7 +4,7 @@ import { cutPoints } from './cutPoints';
 import { CutTable } from './cutTable';
 
 /** A longer row of units is slower to set up than it is to search. */
-const MOST_UNITS = 60_000;
+const MOST_UNITS = 30_000;
 
 /** Places for cuts in each direction, at most: a table of all pairs still takes some 30 ms. */
 export const MOST_POINTS = 400;

@@ -25,7 +25,7 @@ const MIX_STEPS = 40_000;
 const STEPS_A_PATTERN = 20;
 
 /** All that stays the same from one rounding to the next. */
-export interface Rounding {
+interface Rounding {
   readonly bin: Bin;
   readonly sizes: readonly BoxKind[];
   readonly room: CutRoom;

@@ -112,6 +112,11 @@ describe('a search for fewer sheets that goes on', () => {
     ]);
   });
 
+  it('asks a search that goes as far as it can by itself only once', () => {
+    const { best } = looked(squares, oneEach, [{ search: besideTheFirst, share: 1, once: true }]);
+    expect(best.count).toBe(3);
+  });
+
   it('asks the next search where one gives up, with the steps that are left', () => {
     const given: number[] = [];
     const givesUp: SheetSearch = function* (_, work) {
