@@ -1,9 +1,9 @@
 import type { BoxKind } from '@/lib/packing/box';
 import { boxKinds } from '@/lib/packing/boxKinds';
 import { commonMeasure } from '@/lib/packing/commonMeasure';
+import type { PieceRequest } from '@/lib/packing/pieceRequest';
 import { binTicks } from '@/lib/packing/ticks';
 import type { Bin } from './fillSheets';
-import type { SheetsRequest } from './packSheets';
 
 /** A request as the searches see it, in ticks. */
 interface SheetsRoom {
@@ -13,7 +13,9 @@ interface SheetsRoom {
   readonly kinds: readonly BoxKind[];
 }
 
-export function sheetsRoom(request: SheetsRequest): SheetsRoom {
+export function sheetsRoom(
+  request: PieceRequest & { readonly sheetWidthMm: number; readonly sheetHeightMm: number },
+): SheetsRoom {
   const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = request;
   const swapped = sheetHeightMm > sheetWidthMm;
   const kinds = boxKinds(request, swapped);
