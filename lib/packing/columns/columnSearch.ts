@@ -1,4 +1,3 @@
-import { at } from '@/lib/packing/at';
 import type { LaidBox } from '@/lib/packing/box';
 import type { SheetSearch } from '@/lib/packing/sheet/sheetSearch';
 import { cutRoom, MOST_POINTS } from './cutRoom';
@@ -6,7 +5,7 @@ import { Pace } from './pace';
 import { gridPattern, type Pattern, patternOf } from './pattern';
 import { relaxSheets } from './relaxSheets';
 import { roundColumns } from './roundColumns';
-import { type SizeGroup, sizeGroups } from './sizeGroups';
+import { handedOut, type SizeGroup, sizeGroups } from './sizeGroups';
 
 /** Sizes are rows of the program; more of them are no longer "few kinds". */
 const MOST_SIZES = 60;
@@ -65,7 +64,11 @@ export const columnSearch: SheetSearch = function* (question, work, random) {
     const rounding = { bin, sizes, room: turn % 2 === 0 ? quick : whole, alone, pool };
     found = (yield* roundColumns(rounding, most, turn === 0 ? 0 : BOLD, pace, random)) ?? found;
   }
-  return found === null ? null : handedOut(found, sizes);
+  if (found === null) return null;
+  return handedOut(
+    found.map(({ boxes }) => boxes),
+    sizes,
+  );
 };
 
 /** The sheets of the layout so far, each kind of sheet once. */
@@ -80,21 +83,4 @@ function knownPatterns(best: readonly (readonly LaidBox[])[], sizes: readonly Si
     patterns.set(pattern.counts.join(), pattern);
   }
   return [...patterns.values()];
-}
-
-/** Gives each box its kind again: of kinds of one size all of the first, then all of the next. */
-function handedOut(
-  patterns: readonly Pattern[],
-  sizes: readonly SizeGroup[],
-): readonly (readonly LaidBox[])[] {
-  const left = sizes.map(({ members }) =>
-    members.flatMap(({ kind, count }) => Array.from({ length: count }, () => kind)).reverse(),
-  );
-  return patterns.map(({ boxes }) =>
-    boxes.map((box) => {
-      const kind = at(left, box.kind).pop();
-      if (kind === undefined) throw new RangeError(`more boxes of size ${box.kind} than asked`);
-      return { ...box, kind };
-    }),
-  );
 }

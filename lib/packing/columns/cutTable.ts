@@ -133,10 +133,19 @@ export class CutTable {
     return sums;
   }
 
-  /** @returns the boxes of the dearest filling where they lie, in the units of the points */
-  layOut(): readonly LaidBox[] {
+  /** Lengths of rooms as wide as the whole, shorter ones too, with what their dearest filling is worth. */
+  get lengths(): readonly { readonly length: number; readonly worth: number }[] {
+    const last = (this.across.lengths.length - 1) * this.#rows;
+    return [...this.down.lengths].map((length, row) => ({ length, worth: at(this.#best, last + row) }));
+  }
+
+  /**
+   * @param row place of a shorter room among `lengths`; the whole one where it is left out
+   * @returns the boxes of the dearest filling where they lie, in the units of the points
+   */
+  layOut(row = this.#rows - 1): readonly LaidBox[] {
     const laid: LaidBox[] = [];
-    this.#layOut(this.across.lengths.length - 1, this.#rows - 1, 0, 0, laid);
+    this.#layOut(this.across.lengths.length - 1, row, 0, 0, laid);
     return laid;
   }
 

@@ -89,9 +89,9 @@ function worthOf(counts: Counts, prices: Float64Array): number {
 }
 
 /** Takes in patterns known until none saves anything; in a circle of equal programs it gives up. */
-function* enterKnown(
-  program: MasterProgram<Pattern>,
-  known: readonly Pattern[],
+export function* enterKnown<Column extends { readonly counts: Counts }>(
+  program: MasterProgram<Column>,
+  known: readonly Column[],
   pace: Pace,
 ): Generator<void, void> {
   const size = known[0]?.counts.length ?? 0;
@@ -99,7 +99,7 @@ function* enterKnown(
     if (pace.spend((size * (6 * size + known.length)) / PRODUCTS_A_STEP)) yield;
     if (program.enterSurplus()) continue;
     const { prices } = program;
-    let best: Pattern | null = null;
+    let best: Column | null = null;
     let most = 1 + LEAST_SAVING;
     for (const pattern of known) {
       const worth = worthOf(pattern.counts, prices);

@@ -1,4 +1,5 @@
-import type { BoxKind } from '@/lib/packing/box';
+import { at } from '@/lib/packing/at';
+import type { BoxKind, LaidBox } from '@/lib/packing/box';
 
 /** Boxes of one size, whosever they are: a pattern does not care which of them lies where. */
 export interface SizeGroup extends BoxKind {
@@ -21,4 +22,21 @@ export function sizeGroups(kinds: readonly BoxKind[]): readonly SizeGroup[] {
     });
   }
   return [...groups.values()];
+}
+
+/** Gives each box its kind again: of kinds of one size all of the first, then all of the next. */
+export function handedOut(
+  layout: readonly (readonly LaidBox[])[],
+  sizes: readonly SizeGroup[],
+): readonly (readonly LaidBox[])[] {
+  const left = sizes.map(({ members }) =>
+    members.flatMap(({ kind, count }) => Array.from({ length: count }, () => kind)).reverse(),
+  );
+  return layout.map((boxes) =>
+    boxes.map((box) => {
+      const kind = at(left, box.kind).pop();
+      if (kind === undefined) throw new RangeError(`more boxes of size ${box.kind} than asked`);
+      return { ...box, kind };
+    }),
+  );
 }

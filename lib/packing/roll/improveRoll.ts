@@ -16,34 +16,58 @@ const SECOND_CHANGE = 0.2;
 /** Ways to put boxes in order, the largest first. */
 const orders: readonly ((box: Box) => number)[] = [...boxSizes, ({ width }) => width, ({ height }) => height];
 
+/** What laying a box and making room for it takes, in boxes looked at. */
+const LOOKS_A_BOX = 24;
+
+/** Boxes looked at between two pauses, about; some 8 ms. */
+const STEPS_A_SLICE = 600_000;
+
 /**
  * Looks for the shortest roll: builds it from several orders, then lets two boxes change places over and over and
  * keeps what is not longer, now and then what is.
  *
+ * Lowest gap, best fit and local search over the order of the boxes: L. Wei, D. Zhang, Q. Chen, "A least wasted
+ * first heuristic algorithm for the rectangular packing problem", Computers & Operations Research 36, 1608-1614,
+ * 2009. Here the fit is marked as `buildRoll` says, and orders change by swaps.
+ *
  * @param least stop at this length, ticks: no layout is shorter
  */
-export function improveRoll(
+export function* improvingRoll(
   boxes: readonly Box[],
   bin: { readonly width: number; readonly mayTurn: boolean },
   least: number,
   work: Work,
   random: Random,
-): BuiltRoll {
+): Generator<void, BuiltRoll> {
   const start = firstRoll(boxes, bin, least, work);
   let best = start.roll;
+  let pause = work.steps - STEPS_A_SLICE;
   let order = start.order;
   let length = best.length;
   while (work.steps > 0 && best.length > least) {
-    work.steps -= order.length / 8;
+    work.steps -= order.length * LOOKS_A_BOX;
     const next = exchanged(order, random);
     const slack = random() < DETOUR_CHANCE ? best.length * DETOUR : 0;
     const roll = buildRoll(boxes, next, bin, length + slack, work);
+    if (work.steps < pause) {
+      yield;
+      pause = work.steps - STEPS_A_SLICE;
+    }
     if (roll === null) continue;
     order = next;
     length = roll.length;
     if (length < best.length) best = roll;
   }
   return best;
+}
+
+/** The same in one go. */
+export function improveRoll(...asked: Parameters<typeof improvingRoll>): BuiltRoll {
+  const search = improvingRoll(...asked);
+  for (;;) {
+    const { done, value } = search.next();
+    if (done === true) return value;
+  }
 }
 
 interface Start {

@@ -1,0 +1,60 @@
+import { at } from '@/lib/packing/at';
+import type { BoxKind, LaidBox } from '@/lib/packing/box';
+import type { Counts } from '@/lib/packing/columns/masterProgram';
+
+/** A piece of roll as wide as it is, cut straight through in front and behind. */
+export interface Section {
+  /** Along the roll, ticks. */
+  readonly length: number;
+  /** Ticks from its corner; `kind` is the place among the sizes. */
+  readonly boxes: readonly LaidBox[];
+  /** Boxes of each size on it. */
+  readonly held: Counts;
+  /** Boxes of each size on a measure of roll, were it laid with nothing else. */
+  readonly counts: Counts;
+}
+
+/**
+ * @param measure ticks of roll that count as one
+ */
+export function sectionOf(boxes: readonly LaidBox[], sizes: number, measure: number): Section {
+  const held = Array.from({ length: sizes }, () => 0);
+  for (const { kind } of boxes) held[kind] = at(held, kind) + 1;
+  const length = boxes.reduce((longest, { y, height }) => Math.max(longest, y + height), 0);
+  return { length, boxes, held, counts: held.map((count) => (count * measure) / length) };
+}
+
+/** @returns one row across the roll of one size, the way round that takes less roll for a box. */
+export function rowOf(width: number, kind: number, size: BoxKind, sizes: number, measure: number): Section {
+  const rows = [
+    [size.width, size.height],
+    [size.height, size.width],
+  ].slice(0, size.mayTurn ? 2 : 1);
+  const built = rows.flatMap(([wide = 0, high = 0]) => {
+    const across = Math.floor(width / wide);
+    const boxes = Array.from({ length: across }, (_, index) => ({
+      kind,
+      x: index * wide,
+      y: 0,
+      width: wide,
+      height: high,
+    }));
+    return across === 0 ? [] : [sectionOf(boxes, sizes, measure)];
+  });
+  return built.reduce((best, next) => (at(next.counts, kind) > at(best.counts, kind) ? next : best));
+}
+
+/** @returns the section without the boxes that are not needed any more, ending behind its last one; null where none are. */
+export function neededOf(section: Section, left: Counts, measure: number): Section | null {
+  if (section.held.every((count, size) => count <= at(left, size))) return section;
+  const free = [...left];
+  const kept = section.boxes.filter(({ kind }) => {
+    const more = at(free, kind);
+    free[kind] = more - 1;
+    return more > 0;
+  });
+  return kept.length === 0 ? null : sectionOf(kept, left.length, measure);
+}
+
+export const countsWithout = (left: Counts, { held }: Section): Counts =>
+  left.map((count, size) => count - at(held, size));
