@@ -27,7 +27,7 @@ export function shownPart({ trimmed, content, width, height }: Picture): ShownPa
 export function shownPicture(picture: Picture): Picture {
   const part = shownPart(picture);
   if (part === null || picture.content === null) return picture;
-  const { content, coverage } = picture;
+  const { content, coverage, grey } = picture;
   const denser = 1 / (part.width * part.height);
   const share = (value: number) => Math.min(1, value * denser);
   return {
@@ -47,6 +47,11 @@ export function shownPicture(picture: Picture): Picture {
     enclosedWhiteShare: share(picture.enclosedWhiteShare),
     inkAcross: within(picture.inkAcross, part.x, part.width),
     inkDown: within(picture.inkDown, part.y, part.height),
+    grey: grey && {
+      across: within(grey.across, part.x, part.width),
+      down: within(grey.down, part.y, part.height),
+      floodShares: grey.floodShares.map(share),
+    },
   };
 }
 

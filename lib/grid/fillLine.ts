@@ -1,5 +1,5 @@
-import { printedShare } from '@/lib/artwork/printedShare';
 import type { ResolvedJob, ResolvedLine, ResolvedPlacement, ResolvedSize } from '@/lib/job/checkedJob';
+import { coverageOfPrint } from '@/lib/job/coverageOfPrint';
 import { printOfSize } from '@/lib/job/printOfSize';
 import { groupAt } from '@/lib/layout/groupAt';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
@@ -150,17 +150,14 @@ function fillPlacement(line: ResolvedLine, resolved: ResolvedPlacement, index: n
 }
 
 /** Ink over the box of one print: of a picture that was read, as it lies in it. */
-function coverageOf(
-  { artwork, placement, totalCoverage }: ResolvedPlacement,
-  print: LaidOutPrint,
-): GridInput {
-  const { value, origin } = totalCoverage;
-  if (origin !== 'read' || artwork.picture === null) {
-    return { value, origin: origin === 'read' ? 'counted' : origin, about: artwork.name };
-  }
+function coverageOf(resolved: ResolvedPlacement, print: LaidOutPrint): GridInput {
+  const { artwork, totalCoverage } = resolved;
+  const value = coverageOfPrint(resolved, print);
+  if (totalCoverage.origin !== 'read') return { value, origin: totalCoverage.origin, about: artwork.name };
+  const black = Number((totalCoverage.blackShare * 100).toFixed(1));
   return counted(
-    value * printedShare(artwork.picture, print, placement.fit),
-    `read from the file “${artwork.picture.fileName}”`,
+    value,
+    `read from the file “${artwork.picture?.fileName ?? artwork.name}”, ${black} % of its grey printed with black`,
   );
 }
 

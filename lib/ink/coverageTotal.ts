@@ -1,8 +1,6 @@
 import type { Coverage } from '@/shared/schemas/artwork';
-import type { Picture } from '@/shared/schemas/picture';
+import { totalShare } from './generateBlack';
 
-/** @returns the channels of a coverage added, 0–4. */
-export function coverageTotal(coverage: Coverage | Picture['coverage']): number {
-  if ('total' in coverage) return coverage.total;
-  return coverage.cyan + coverage.magenta + coverage.yellow + coverage.black;
-}
+/** @returns the channels of a typed coverage added, 0–4: it is as typed for whatever printer. */
+export const coverageTotal = (coverage: Coverage): number =>
+  coverage.kind === 'total' ? coverage.total : totalShare(coverage);

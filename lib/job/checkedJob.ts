@@ -37,6 +37,11 @@ export interface ResolvedSize {
   readonly askedStart: number | null;
 }
 
+export type TotalCoverage =
+  | { readonly value: number; readonly origin: 'typical' | 'yours' }
+  /** `blackShare` is what the printer prints of the grey with black. */
+  | { readonly value: number; readonly origin: 'read'; readonly blackShare: number };
+
 export interface ResolvedPlacement {
   readonly placement: Placement;
   readonly artwork: Artwork;
@@ -46,10 +51,10 @@ export interface ResolvedPlacement {
   readonly aloneMinutes: Rate;
   readonly hotMinutes: Rate;
   /**
-   * Sum over the channels, 0 to 4. One that is `read` is that of the picture over its own box; how it lies in a
-   * print's box still counts.
+   * Sum over the channels, 0 to 4. One that is `read` is that of the picture over its own box, as the job's printer
+   * lays it down; how it lies in a print's box still counts.
    */
-  readonly totalCoverage: { readonly value: number; readonly origin: 'typical' | 'yours' | 'read' };
+  readonly totalCoverage: TotalCoverage;
   readonly prepMinutes: Rate;
 }
 

@@ -4,6 +4,7 @@ import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { Rate } from '@/shared/schemas/rate';
 import type { JobInput } from '@/shared/schemas/request';
 import { otherTypicals, TYPICAL_TOTAL_COVERAGE } from '@/shared/tables/typicalRates';
+import { needsBlackShare } from './blackShareOf';
 import type { ResolvedJob, ResolvedLine } from './checkedJob';
 import { missingRate } from './missingRate';
 import { missingReferences } from './references';
@@ -72,7 +73,7 @@ function followReferences(input: JobInput, take: TakeRate): ResolvedJob | null {
     job,
     workshop,
     rates,
-    printer: resolvePrinter(workshop, printer, take),
+    printer: resolvePrinter(workshop, printer, take, needsBlackShare(input)),
     sheet: resolveSheet(workshop, sheet, take),
     channel: resolveChannel(workshop, job, channel, take),
     freightIn:

@@ -1,5 +1,6 @@
 import { shownPart, shownPicture } from '@/lib/artwork/shownPicture';
 import { coverageTotal } from '@/lib/ink/coverageTotal';
+import { totalShare, withBlackShare } from '@/lib/ink/generateBlack';
 import type { Where } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
@@ -12,7 +13,8 @@ import {
   placementTypicals,
   TYPICAL_TOTAL_COVERAGE,
 } from '@/shared/tables/typicalRates';
-import type { ResolvedLine, ResolvedPlacement, ResolvedSize } from './checkedJob';
+import { blackShareOf } from './blackShareOf';
+import type { ResolvedLine, ResolvedPlacement, ResolvedSize, TotalCoverage } from './checkedJob';
 import { ownEntry } from './ownEntry';
 import { resolvePackaging, resolvePress } from './resolveMachines';
 import type { TakeRate } from './usedRate';
@@ -102,12 +104,13 @@ function priceOfSize(line: Line, blank: Blank, index: number, asOf: string, take
 }
 
 function resolvePlacement(
-  { workshop, artworks }: JobInput,
+  input: JobInput,
   line: Line,
   placement: Placement,
   [lineIndex, index]: readonly [number, number],
   take: TakeRate,
 ): ResolvedPlacement | null {
+  const { workshop, artworks } = input;
   const kept = ownEntry(artworks, placement.artworkId);
   const artwork = kept === undefined ? undefined : asPrinted(kept);
   const press = workshop.presses.find(({ id }) => id === placement.pressId);
@@ -135,7 +138,7 @@ function resolvePlacement(
     handMinutes: of('handMinutes'),
     aloneMinutes: of('aloneMinutes'),
     hotMinutes: of('hotMinutes'),
-    totalCoverage: coverageOf(artwork),
+    totalCoverage: coverageOf(artwork, blackShareOf(input)),
     prepMinutes: take({
       rate: artwork.prepMinutes,
       typical: otherTypicals.prepMinutes,
@@ -156,8 +159,10 @@ function asPrinted(artwork: Artwork): Artwork {
 }
 
 /** The maker's own figure, else what was read from the file, else the typical one. */
-function coverageOf({ coverage, picture }: Artwork): ResolvedPlacement['totalCoverage'] {
+function coverageOf({ coverage, picture }: Artwork, blackShare: number): TotalCoverage {
   if (coverage !== null) return { value: coverageTotal(coverage), origin: 'yours' };
-  if (picture !== null) return { value: coverageTotal(picture.coverage), origin: 'read' };
+  if (picture !== null) {
+    return { value: totalShare(withBlackShare(picture.coverage, blackShare)), origin: 'read', blackShare };
+  }
   return { value: TYPICAL_TOTAL_COVERAGE, origin: 'typical' };
 }

@@ -18,10 +18,16 @@ import type { TakeRate, UsedRate } from './usedRate';
 type WorkshopList = 'printers' | 'presses' | 'sheets' | 'packagings' | 'channels';
 
 /**
+ * @param needsBlackShare whether any ink of the job hangs on it
  * @returns the machine with every rate its costs need; years of life stay open where the maker gives none,
  *   because wear is then by use alone
  */
-export function resolvePrinter(workshop: Workshop, printer: Printer, take: TakeRate): KnownPrinter {
+export function resolvePrinter(
+  workshop: Workshop,
+  printer: Printer,
+  take: TakeRate,
+  needsBlackShare: boolean,
+): KnownPrinter {
   const of = fieldOf(workshop, 'printers', printer, take);
   const price = of('price', printer.price, printerTypicals.price);
   return {
@@ -35,7 +41,7 @@ export function resolvePrinter(workshop: Workshop, printer: Printer, take: TakeR
     price,
     resale: of('resale', printer.resale, noMoreThan(price, printerTypicals.resale)),
     lifeSheets: of('lifeSheets', printer.lifeSheets, printerTypicals.lifeSheets),
-    blackShare: of('blackShare', printer.blackShare, printerTypicals.blackShare),
+    blackShare: of('blackShare', printer.blackShare, printerTypicals.blackShare, needsBlackShare),
     lifeYears: printer.lifeYears && of('lifeYears', printer.lifeYears, printerTypicals.lifeYears),
     // Years of life say nothing without the sheets of a year.
     sheetsPerYear:

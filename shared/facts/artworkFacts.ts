@@ -35,6 +35,12 @@ interface Finest {
   readonly neededWidthMm: number;
 }
 
+interface HeavyPixels extends OfArtwork {
+  readonly share: number;
+  /** Of that, what is heavy because so little of its grey is printed with black. */
+  readonly flooded: number;
+}
+
 interface OfArtwork {
   readonly artwork: string;
 }
@@ -55,8 +61,8 @@ export interface ArtworkFacts {
   'ART-08': Plain<OfArtwork>;
   'ART-09': Plain<OfArtwork>;
   'ART-10':
-    | Variant<'heavyPixels', OfArtwork & { readonly share: number }>
-    | Variant<'tooHeavyPixels', OfArtwork & { readonly share: number; readonly most: number }>
+    | Variant<'heavyPixels', HeavyPixels>
+    | Variant<'tooHeavyPixels', HeavyPixels & { readonly most: number }>
     | Variant<'heavy' | 'tooHeavy', OfArtwork & { readonly coverage: number; readonly most: number }>;
   'ART-11':
     | Variant<'twice', OfArtwork & { readonly placement: string }>

@@ -62,6 +62,9 @@ export const typicalMoneyCurrencies: readonly string[] = [
   'SHP',
 ];
 
+/** From memory: drivers keep much of the colour under black. Printers without black have 0. */
+export const TYPICAL_BLACK_SHARE = 0.5;
+
 export const printerTypicals = {
   powerKw: rate('Power of the printer while printing', 'kW', 0.015, [0.003, 2]),
   unattendedMinutesPerSheet: rate('Minutes the printer works on a sheet', 'min', 2.5, [0.05, 30]),
@@ -70,8 +73,7 @@ export const printerTypicals = {
   lifeSheets: rate('Sheets in the life of the printer', 'sheets', 12_000, [500, 500_000]),
   lifeYears: rate('Years in the life of the printer', 'years', 4, [0.5, 25]),
   sheetsPerYear: rate('Sheets printed in a year', 'sheets/year', 1500, [1, 200_000]),
-  /** From memory: drivers keep much of the colour under black, and printers without black have 0. */
-  blackShare: rate('Share of the grey printed with black', 'share', 0.5, [0, 1]),
+  blackShare: rate('Share of the grey printed with black', 'share', TYPICAL_BLACK_SHARE, [0, 1]),
 } as const satisfies Record<string, TypicalRate>;
 
 type PressRateName =

@@ -90,7 +90,11 @@ export const artworkWords = {
     ),
   'ART-10': ({ variant, facts }, formatter) => {
     if (variant === 'heavyPixels' || variant === 'tooHeavyPixels') {
-      const share = `${formatter.share(facts.share)} of ${facts.artwork} is heavy with ink, more than 180 % of its channels.`;
+      const what =
+        facts.flooded > 0
+          ? `over 180 % of two colours, or over 250 % in all where dark parts get hardly any black`
+          : `over 180 % of two colours`;
+      const share = `${formatter.share(facts.share)} of ${facts.artwork} is heavy with ink: ${what}.`;
       return variant === 'tooHeavyPixels'
         ? wording(
             share,

@@ -1,5 +1,6 @@
 import type { Rule, Scene } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
+import { floodShareOf, heavyShareOf } from '@/lib/ink/heavyShareOf';
 import type { PlacementPlace } from '@/lib/job/places';
 import type { Change, Finding } from '@/shared/finding';
 import type { Picture } from '@/shared/schemas/picture';
@@ -73,11 +74,16 @@ const untagged: Rule = (scene) =>
       : [],
   );
 
-/** ART-10 by the pixels: how much of the print is heavy. The maker's own figure stands above it. */
+/**
+ * ART-10 by the pixels: how much of the print is heavy. The maker's own figure stands above it. Colour is judged with all
+ * grey in black, as the limit was set: else every black word on a printer with 50 % would be as heavy as it looks.
+ */
 const heavyPixels: Rule = (scene) =>
   eachPicture(scene, ({ picture, artwork, where, hasOwnFigure }) => {
     const { heavyPixels: heavy, tooHeavyPixels: tooHeavy } = thresholds.ink;
-    const share = picture.heavyShare;
+    const blackShare = scene.resolved.printer.blackShare.value;
+    const share = heavyShareOf(picture, blackShare);
+    const flooded = floodShareOf(picture, blackShare);
     if (hasOwnFigure || share <= heavy.value + NOISE) return [];
     const isTooHeavy = share > tooHeavy.value + NOISE;
     const limit = isTooHeavy ? tooHeavy : heavy;
@@ -86,8 +92,8 @@ const heavyPixels: Rule = (scene) =>
         id: 'ART-10',
         severity: isTooHeavy ? 'stop' : 'caution',
         ...(isTooHeavy
-          ? ({ variant: 'tooHeavyPixels', facts: { artwork, share, most: limit.value } } as const)
-          : ({ variant: 'heavyPixels', facts: { artwork, share } } as const)),
+          ? ({ variant: 'tooHeavyPixels', facts: { artwork, share, flooded, most: limit.value } } as const)
+          : ({ variant: 'heavyPixels', facts: { artwork, share, flooded } } as const)),
         where,
         found: { value: share, unit: 'share' },
         limit: { value: limit.value, unit: 'share' },

@@ -1,6 +1,6 @@
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
-import { coverageTotal } from '@/lib/ink/coverageTotal';
+import { totalShare } from '@/lib/ink/generateBlack';
 import { placementPlaces } from '@/lib/job/places';
 import type { Fix } from '@/shared/finding';
 import { otherTypicals, TYPICAL_TOTAL_COVERAGE, typicalMoneyCurrencies } from '@/shared/tables/typicalRates';
@@ -69,7 +69,7 @@ const noInk: Rule = ({ resolved }) => {
     const { artwork, totalCoverage } = place.placed;
     if (totalCoverage.value > 0) return [];
     const where = place.whereArtwork('coverage');
-    const isRead = artwork.picture !== null && coverageTotal(artwork.picture.coverage) > 0;
+    const isRead = artwork.picture !== null && totalShare(artwork.picture.coverage) > 0;
     const change = (value: unknown): Fix['changes'] => [
       { document: 'artwork', id: place.placed.placement.artworkId, path: ['coverage'], value },
     ];

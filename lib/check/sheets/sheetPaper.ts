@@ -1,6 +1,6 @@
-import { printedShare } from '@/lib/artwork/printedShare';
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
+import { coverageOfPrint } from '@/lib/job/coverageOfPrint';
 import { isPriceOfForm } from '@/lib/job/isPriceOfForm';
 import { type PlacementPlace, placementPlaces } from '@/lib/job/places';
 import type { Finding, Where } from '@/shared/finding';
@@ -72,14 +72,8 @@ const paper: Rule = ({ resolved }) => {
 };
 
 /** The most ink over the box of any print of a placement. */
-function mostInk({ placed, prints }: PlacementPlace): number {
-  const { totalCoverage, artwork, placement } = placed;
-  const { picture } = artwork;
-  if (totalCoverage.origin !== 'read' || picture === null) return totalCoverage.value;
-  return Math.max(
-    ...prints.map(({ print }) => totalCoverage.value * printedShare(picture, print, placement.fit)),
-  );
-}
+const mostInk = ({ placed, prints }: PlacementPlace): number =>
+  Math.max(...prints.map(({ print }) => coverageOfPrint(placed, print)));
 
 /** RATE-03: what is typed for a sheet says nothing of a roll, and the other way round. */
 const paperPrice: Rule = ({ resolved }) => {

@@ -5,7 +5,7 @@ import { shownPart, shownPicture } from '@/lib/artwork/shownPicture';
 import { scaledToShown } from '@/lib/drafts/trimEdges';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { Grid } from '@/lib/grid/evaluateGrid';
-import { coverageTotal } from '@/lib/ink/coverageTotal';
+import { totalShare } from '@/lib/ink/generateBlack';
 import { trimAnswer } from '@/lib/studies/sheets/trimAnswer';
 import { INK_STRIPS } from '@/shared/schemas/picture';
 import { aPicture } from '@/tests/fixtures/aPicture';
@@ -18,6 +18,11 @@ const middle = {
   content: { x: 400, y: 500, width: 800, height: 1000 },
   inkAcross: Array.from({ length: INK_STRIPS }, (_, at) => (at >= 8 && at < 24 ? 2 : 0)),
   inkDown: Array.from({ length: INK_STRIPS }, (_, at) => (at >= 8 && at < 24 ? 2 : 0)),
+  grey: {
+    across: Array.from({ length: INK_STRIPS }, (_, at) => (at >= 8 && at < 24 ? 2 : 0)),
+    down: Array.from({ length: INK_STRIPS }, (_, at) => (at >= 8 && at < 24 ? 2 : 0)),
+    floodShares: [0.1, 0.05, 0, 0, 0],
+  },
 };
 
 describe('a picture as it prints', () => {
@@ -41,7 +46,12 @@ describe('a picture as it prints', () => {
     });
     expect(shown.coverage.cyan).toBeCloseTo(0.4, 12);
     expect(shown.coverage.black).toBeCloseTo(0.2, 12);
-    for (const strip of [...shown.inkAcross, ...shown.inkDown]) expect(strip).toBeCloseTo(1, 9);
+    const { across = [], down = [], floodShares = [] } = shown.grey ?? {};
+    for (const strip of [...shown.inkAcross, ...shown.inkDown, ...across, ...down]) {
+      expect(strip).toBeCloseTo(1, 9);
+    }
+    expect([across.length, down.length]).toEqual([INK_STRIPS, INK_STRIPS]);
+    expect(floodShares).toEqual([0.4, 0.2, 0, 0, 0]);
   });
 
   it('has all its ink whatever its edges: what it covers more it is smaller', () => {
@@ -67,7 +77,7 @@ describe('a picture as it prints', () => {
             const [print] = job.lines[0]?.placements[0]?.prints ?? [];
             if (print === undefined) throw new Error('a print');
             const shown = shownPicture(picture);
-            const covered = coverageTotal(shown.coverage) * printedShare(shown, print, 'inside');
+            const covered = totalShare(shown.coverage) * printedShare(shown, print, 'inside', 1);
             return covered * print.widthMm * print.heightMm;
           };
           const trimmed = scaledToShown(input.job, 'hill-path', before, after);

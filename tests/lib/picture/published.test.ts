@@ -62,7 +62,7 @@ describe('generateBlack', () => {
     [1, 1, 1, { cyan: 0, magenta: 0, yellow: 0, black: 1 }],
     [0, 0.7, 0.4, { cyan: 0, magenta: 0.7, yellow: 0.4, black: 0 }],
   ])('of %d, %d, %d', (c, m, y, expected) => {
-    const inks = generateBlack(c, m, y);
+    const inks = generateBlack(c, m, y, 1);
     expect(inks.cyan).toBeCloseTo(expected.cyan, 12);
     expect(inks.magenta).toBeCloseTo(expected.magenta, 12);
     expect(inks.yellow).toBeCloseTo(expected.yellow, 12);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkJob } from '@/lib/check/checkJob';
 import type { Picture } from '@/shared/schemas/picture';
 import { aPicture } from '@/tests/fixtures/aPicture';
-import { club, clubWith, mended, told, verdict } from '@/tests/fixtures/clubJob';
+import { club, clubWith, mended, TODAY, told, verdict } from '@/tests/fixtures/clubJob';
 
 const read = (fields: Partial<Picture> = {}, more: Readonly<Record<string, unknown>> = {}) =>
   clubWith({
@@ -84,6 +84,39 @@ describe('ART-10 judges heavy pixels', () => {
     [0.4001, 'stop tooHeavyPixels'],
   ])('a share of %d: %s', (heavyShare, expected) => {
     expect(verdict(read({ heavyShare }), 'ART-10')).toBe(expected);
+  });
+
+  const blackShareOf = (value: number) => ({
+    'workshop.printers.0.blackShare': { value, unit: 'share', date: TODAY, origin: 'yours' },
+  });
+  const floods = (floodShares: readonly number[]) => ({
+    grey: {
+      across: Array.from({ length: 32 }, () => 1),
+      down: Array.from({ length: 32 }, () => 1),
+      floodShares: [...floodShares],
+    },
+  });
+
+  it('lets black pass that a printer lays down with three inks beside it, and tells of what floods', () => {
+    // All black: 200 % at 50 %, 250 % at 25 %, 300 % where the printer has no black.
+    const dark = { coverage: { cyan: 0, magenta: 0, yellow: 0, black: 1 }, ...floods([1, 1, 1, 1, 1]) };
+    for (const [share, expected] of [
+      [1, 'pass'],
+      [0.5, 'pass'],
+      [0.25, 'pass'],
+      [0.24, 'stop tooHeavyPixels'],
+      [0, 'stop tooHeavyPixels'],
+    ] as const) {
+      expect(verdict(read(dark, blackShareOf(share)), 'ART-10'), String(share)).toBe(expected);
+    }
+  });
+
+  it('adds what floods to what is heavy with colour; between two counts it goes by the lower share', () => {
+    const picture = { heavyShare: 0.08, ...floods([0.2, 0.15, 0.1, 0.03, 0.01]) };
+    const input = read(picture, blackShareOf(0.12));
+    expect(verdict(input, 'ART-10')).toBe('caution heavyPixels');
+    expect(told(input, 'ART-10')[0]).toMatchObject({ facts: { share: 0.18, flooded: 0.1 } });
+    expect(verdict(read(picture, blackShareOf(0.2)), 'ART-10')).toBe('pass');
   });
 
   it('lets a stop pass with a reason', () => {

@@ -114,23 +114,38 @@ describe('LAY-11 asks for transfer paper of enough weight', () => {
     expect(verdict(input, 'LAY-11')).toBe(expected);
   });
 
+  // Three colours at 50 % are 150 %. Black of 75 % is 75 % on a printer that prints all grey with black, 150 % at a half
+  // and 225 % where there is no black.
   it.each([
-    [0.376, 'caution light'],
-    [0.375, 'pass'],
-  ])('holds ink read from pixels to 150 %%: four channels of %d: %s', (share, expected) => {
-    const picture = aPicture({
-      // The shape of the print, so that all of its box is covered.
-      width: 1600,
-      height: 2000,
-      coverage: { cyan: share, magenta: share, yellow: share, black: share },
-    });
-    const input = clubWith({
-      'workshop.sheets.0.gramsPerSquareMetre': 80,
-      'artwork:hill-path.coverage': null,
-      'artwork:hill-path.picture': picture,
-    });
-    expect(verdict(input, 'LAY-11')).toBe(expected);
-  });
+    [0.501, 0, 1, 'caution light'],
+    [0.5, 0, 0.5, 'pass'],
+    [0, 0.751, 1, 'pass'],
+    [0, 0.751, 0.5, 'caution light'],
+    [0, 0.75, 0.5, 'pass'],
+    [0, 0.75, 0, 'caution light'],
+  ])(
+    'holds what a printer lays down to 150 %%: colours %d, black %d, share %d: %s',
+    (share, black, blackShare, expected) => {
+      const picture = aPicture({
+        // The shape of the print, so that all of its box is covered.
+        width: 1600,
+        height: 2000,
+        coverage: { cyan: share, magenta: share, yellow: share, black },
+      });
+      const input = clubWith({
+        'workshop.sheets.0.gramsPerSquareMetre': 80,
+        'workshop.printers.0.blackShare': {
+          value: blackShare,
+          unit: 'share',
+          date: '2026-11-25',
+          origin: 'yours',
+        },
+        'artwork:hill-path.coverage': null,
+        'artwork:hill-path.picture': picture,
+      });
+      expect(verdict(input, 'LAY-11')).toBe(expected);
+    },
+  );
 });
 
 describe('LAY-14 warns of prints on one sheet that are not treated alike', () => {
