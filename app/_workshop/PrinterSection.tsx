@@ -8,6 +8,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
+import { YesNoField } from '@/app/_fields/YesNoField';
 import { unitEdge } from '@/app/_numbers/unitEdge';
 import { formatterFor } from '@/app/_words/formatter';
 import { newParts } from '@/lib/drafts/newParts';
@@ -87,6 +88,37 @@ export function PrinterSection({ fields }: Readonly<{ fields: WorkshopFields }>)
             onCommit={(sheets) =>
               set(`Rated sheets, ${printer.name}`, [...path, 'ratedSheetsPerMonth'], sheets)
             }
+          />
+          <MeasureField
+            label="Longest page it takes"
+            id={workshopFieldId([...path, 'longestPageMm'])}
+            kind="length"
+            width="narrow"
+            value={printer.longestPageMm}
+            {...numberLimits(printerSchema, ['longestPageMm'])}
+            hint="As its maker states; empty where nobody looked it up."
+            onCommit={(value) => set(`Longest page, ${printer.name}`, [...path, 'longestPageMm'], value)}
+          />
+          <TextField
+            label="Colour profile to choose"
+            id={workshopFieldId([...path, 'colourProfile'])}
+            value={printer.colourProfile ?? ''}
+            {...textLimits(printerSchema, ['colourProfile'])}
+            hint="As it is called in the printer’s window."
+            onCommit={(words) =>
+              set(`Colour profile, ${printer.name}`, [...path, 'colourProfile'], words === '' ? null : words)
+            }
+          />
+          <YesNoField
+            label="It has light inks (light cyan, light magenta)?"
+            id={workshopFieldId([...path, 'lightInks'])}
+            value={printer.lightInks}
+            hint={
+              printer.lightInks === true
+                ? 'They are not counted apart: light parts take more millilitres of a thinner ink than is told.'
+                : undefined
+            }
+            onCommit={(value) => set(`Light inks, ${printer.name}`, [...path, 'lightInks'], value)}
           />
           <PartRates fields={fields} part={printer} path={path} specs={printerRates} />
         </>

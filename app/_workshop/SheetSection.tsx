@@ -132,6 +132,16 @@ export function SheetSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
               onCommit={(value) => set(`Paper, ${sheet.name}`, [...path, 'paper'], value)}
             />
           </FieldGroup>
+          <TextField
+            label="Paper setting to choose"
+            id={workshopFieldId([...path, 'mediaSetting'])}
+            value={sheet.mediaSetting ?? ''}
+            {...textLimits(sheetSchema, ['mediaSetting'])}
+            hint="As it is called in the printer’s window."
+            onCommit={(words) =>
+              set(`Paper setting, ${sheet.name}`, [...path, 'mediaSetting'], words === '' ? null : words)
+            }
+          />
           <PartRates fields={fields} part={sheet} path={path} specs={sheetRates(sheet.form)} />
         </>
       )}

@@ -29,7 +29,7 @@ export const printerRates: readonly RateSpec<Printer>[] = [
   rateSpec(ofPrinter('powerKw'), printerTypicals.powerKw),
   rateSpec(ofPrinter('unattendedMinutesPerSheet'), printerTypicals.unattendedMinutesPerSheet),
   rateSpec(ofPrinter('blackShare'), printerTypicals.blackShare, {
-    hint: '0 where it has no black ink. The less of it, the more ink dark pictures take.',
+    hint: '0 where it has no black ink. The less of it, the more ink dark pictures take. Prints noted before keep the ink of then.',
   }),
   rateSpec(ofPrinter('price'), printerTypicals.price),
   rateSpec(ofPrinter('resale'), printerTypicals.resale),

@@ -5,7 +5,10 @@ import { meanWithin } from './meanWithin';
 import { placeInBox } from './placeInBox';
 
 /** What of a picture tells where its ink lies. */
-type PictureInk = Pick<Picture, 'width' | 'height' | 'coverage' | 'inkAcross' | 'inkDown' | 'grey'>;
+interface PictureInk extends Pick<Picture, 'width' | 'height' | 'coverage' | 'grey'> {
+  readonly inkAcross: readonly number[];
+  readonly inkDown: readonly number[];
+}
 
 /**
  * What the ink of a picture is multiplied by to get the ink of its print: bare strips beside it thin it out,

@@ -1,6 +1,9 @@
 import { FLOOD_STEPS, type Picture } from '@/shared/schemas/picture';
 
-type MeasuredInk = Pick<Picture, 'heavyShare' | 'grey'>;
+interface MeasuredInk extends Pick<Picture, 'heavyShare'> {
+  /** Null where floods were not counted. */
+  readonly grey: { readonly floodShares: readonly number[] } | null;
+}
 
 /** Steps are decimals, and so are shares that are typed. */
 const SLACK = 1e-9;

@@ -62,11 +62,38 @@ test('npm run ink gives pixels, densities, coverage and millilitres of a picture
     pixels: { width: 300, height: 600 },
     ppi: 150,
     coverage: { C: 0.5, M: 0, Y: 0, K: 0 },
+    blackShare: 0.5,
     heavyShare: 0,
   });
   expect(density).toBeCloseTo(299.9994, 4);
   // 2 × 4 in, half covered, 0.0065 mL an in² and a tenth lost.
   expect(mL).toBeCloseTo(8 * 0.5 * 0.0065 * 1.1, 12);
+});
+
+test('npm run ink prints as much of the grey with black as it is told', { timeout: 60_000 }, async () => {
+  const square = await sharp({ create: { width: 100, height: 100, channels: 3, background: '#000' } })
+    .png()
+    .toBuffer();
+  const path = await saved('black.png', square);
+  const [typical, none, all] = await Promise.all([
+    ink(path, '--width-mm', '25.4'),
+    ink('--black-share=0', path, '--width-mm', '25.4'),
+    ink(path, '--black-share', '100', '--width-mm=25.4'),
+  ]);
+  // A square inch of black: 200, 300 and 100 % of 0.0065 mL with a tenth lost. 300 % floods every pixel.
+  const read = ({ out }: Outcome) => JSON.parse(out);
+  expect(read(typical)).toMatchObject({ coverage: { C: 0.5, M: 0.5, Y: 0.5, K: 0.5 }, heavyShare: 0 });
+  expect(read(none)).toMatchObject({ coverage: { C: 1, M: 1, Y: 1, K: 0 }, blackShare: 0, heavyShare: 1 });
+  expect(read(all)).toMatchObject({ coverage: { C: 0, M: 0, Y: 0, K: 1 }, heavyShare: 0 });
+  for (const [told, total] of [
+    [typical, 2],
+    [none, 3],
+    [all, 1],
+  ] as const) {
+    expect(read(told).mL).toBeCloseTo(total * 0.0065 * 1.1, 12);
+  }
+  const { code, said } = await ink(path, '--width-mm', '100', '--black-share', '101');
+  expect([code, said]).toEqual([1, expect.stringMatching(/per cent from 0 to 100/)]);
 });
 
 test('a picture or a word that cannot be used is one sentence on standard error and code 1', {

@@ -46,7 +46,12 @@ export function ArtworkPicture({ placement, path }: PlacementProps) {
                   <ArtworkPrint key={print.index} placement={placement} picture={picture} print={print} />
                 ))}
               </ul>
-              <ArtworkInk artwork={artwork} artworkId={artworkId} picture={picture} />
+              <ArtworkInk
+                artwork={artwork}
+                artworkId={artworkId}
+                picture={picture}
+                onReadAgain={() => void reader.again(picture)}
+              />
             </div>
             <ArtworkTrim artwork={artwork} artworkId={artworkId} picture={picture} />
             <ArtworkQuestions artworkId={artworkId} name={name} picture={picture} />

@@ -29,3 +29,12 @@ export const withoutPicture = (
       ? artwork.version + 1
       : artwork.version,
 });
+
+/** The artwork with its own picture read once more: what the maker said of it, and typed instead of it, stays. */
+export const readAgain = (artwork: Artwork, picture: Picture): Artwork =>
+  artwork.picture?.fileId === picture.fileId
+    ? {
+        ...artwork,
+        picture: { ...picture, trimmed: artwork.picture.trimmed, accepted: artwork.picture.accepted },
+      }
+    : artwork;

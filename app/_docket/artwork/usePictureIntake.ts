@@ -5,12 +5,13 @@ import { appArtwork } from '@/app/_artwork/appArtwork';
 import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
 import { nextTask } from '@/app/_clock/nextTask';
 import type { Workspace } from '@/app/_documents/useWorkspace';
+import type { EditOutcome } from '@/app/_store/documentsState';
 import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { type Wording, wording } from '@/app/_words/findings/wording';
 import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { textLimits } from '@/shared/limits';
-import { pictureSchema } from '@/shared/schemas/picture';
-import { takePicture } from './takePicture';
+import { type Picture, pictureSchema } from '@/shared/schemas/picture';
+import { readAgain, takePicture } from './takePicture';
 
 /** How far a picture has come that the maker brought in. */
 type Intake =
@@ -49,7 +50,27 @@ export function usePictureIntake({
   useEffect(() => () => cancel.current?.(), []);
 
   const tell = (words: Wording, isRefusal = true) => setIntake({ state: 'told', wording: words, isRefusal });
-  const take = (file: File) => {
+  const take = (file: File) => read(file, keep);
+  const again = async (picture: Picture) => {
+    const kept = await workspace.readFile(picture.fileId);
+    if (kept === null) {
+      return tell(
+        wording(
+          `The file “${picture.fileName}” is not on this device.`,
+          'Choose the picture once more, and it is read anew.',
+        ),
+      );
+    }
+    read(new File([kept.content], picture.fileName), async (_, reading) => {
+      const { fileId, fileName, bytes } = picture;
+      const anew = pictureOfReading(reading, { fileId, fileName, bytes });
+      shown(
+        picture.fileName,
+        workspace.changeArtwork(artworkId, `Picture of ${name}, read again`, (body) => readAgain(body, anew)),
+      );
+    });
+  };
+  const read = (file: File, keepIt: typeof keep) => {
     setIntake({ state: 'reading', name: file.name, stage: 'reading', share: 0 });
     const running = appArtwork().read(file, { printWidthMm, crop: null }, (news) => {
       switch (news.kind) {
@@ -58,7 +79,8 @@ export function usePictureIntake({
         case 'notStarted':
           return setIntake({ state: 'waiting', name: file.name, isGone: news.isGone, again: news.again });
         case 'read': {
-          return void keep(file, news.reading);
+          cancel.current = null;
+          return void keepIt(file, news.reading);
         }
         case 'refused':
           return tell(pictureProblemWords(news.problem, locale));
@@ -81,7 +103,6 @@ export function usePictureIntake({
     cancel.current = running.cancel;
   };
   const keep = async (file: File, reading: Parameters<typeof pictureOfReading>[0]) => {
-    cancel.current = null;
     const content = new Uint8Array(await file.arrayBuffer());
     const fileId = await sha256InSlices(content, nextTask);
     const picture = pictureOfReading(reading, {
@@ -94,11 +115,14 @@ export function usePictureIntake({
       [{ do: 'change', kind: 'artwork', id: artworkId, to: (body) => takePicture(body, picture, approved) }],
       [{ id: picture.fileId, name: picture.fileName, content }],
     );
-    if (outcome.state === 'shown') setIntake({ state: 'idle' });
-    else
-      tell(wording(`“${file.name}” could not be put into the artwork.`, 'Open the job anew and try again.'));
+    shown(file.name, outcome);
   };
-  return { intake, take, tell, cancel: () => cancel.current?.() };
+  const shown = (fileName: string, { state }: EditOutcome) => {
+    if (state === 'shown') setIntake({ state: 'idle' });
+    else
+      tell(wording(`“${fileName}” could not be put into the artwork.`, 'Open the job anew and try again.'));
+  };
+  return { intake, take, again, tell, cancel: () => cancel.current?.() };
 }
 
 // Helpers

@@ -88,7 +88,7 @@ describe('a picture brought in', () => {
     expect(kept.undoLabel()).toBe(`Picture of ${NAME}`);
     const file = await benchStore().actions.readFile(picture?.fileId ?? '');
     expect(file?.content).toEqual(new Uint8Array([7, 8]));
-    expect(part.getByText('85 % of ink')).toBeInTheDocument();
+    expect(part.getByText('95 % of ink')).toBeInTheDocument();
     expect(part.getByText('200 ppi')).toBeInTheDocument();
     await act(() => benchStore().actions.undo());
     expect(kept.artwork('hill-path')).toMatchObject({
@@ -131,7 +131,7 @@ describe('a picture brought in', () => {
     act(() => reader.say(news));
     expect(part.getByRole('status')).toHaveTextContent(sentence);
     expect(kept.artwork('hill-path').picture?.fileName).toBe('hill-path.png');
-    expect(part.getByText('85 % of ink')).toBeInTheDocument();
+    expect(part.getByText('95 % of ink')).toBeInTheDocument();
   });
 
   it('takes one file at a time', async () => {
