@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clubOrder } from '@/lib/examples/clubOrder';
+import type { JobInput } from '@/shared/schemas/request';
+import { aPicture } from '@/tests/fixtures/aPicture';
 import { costed } from '@/tests/fixtures/costed';
+import { fixedRate, typed } from '@/tests/fixtures/numbers';
 import { type JobShape, randomJob } from '@/tests/fixtures/randomJob';
 import { ownRowSets } from '@/tests/fixtures/randomOwnRows';
 import { cases, patience } from '@/tests/tools/cases';
@@ -39,6 +42,36 @@ describe('the grid and the recomputation in decimals agree in every cell to 1e-9
   it.each(titled)(`%s: ${perShape} jobs`, { timeout: PATIENCE_MS }, (_, shape) => {
     fc.assert(
       fc.property(randomJob(shape), (input) => {
+        expect(disagreements(input, costed(input))).toEqual([]);
+      }),
+      cases(perShape),
+    );
+  });
+});
+
+/** The artworks that were typed by channel as pictures that were read, printed by a printer with this share of black. */
+function asRead(input: JobInput, blackShare: number): JobInput {
+  const artworks = Object.entries(input.artworks).map(([id, artwork]) => {
+    if (artwork.coverage?.kind !== 'channels') return [id, artwork] as const;
+    const { kind: _, ...coverage } = artwork.coverage;
+    return [
+      id,
+      { ...artwork, coverage: null, picture: aPicture({ width: 4000, height: 5000, coverage }) },
+    ] as const;
+  });
+  const printers = input.workshop.printers.map((printer) => ({
+    ...printer,
+    blackShare: fixedRate(blackShare, 'share'),
+  }));
+  return { ...input, artworks: Object.fromEntries(artworks), workshop: { ...input.workshop, printers } };
+}
+
+describe('they agree on the ink of pictures that were read, whatever the printer prints with black', () => {
+  const shape: JobShape = { lines: 2, placements: 2, presses: 2, own: 'none' };
+  it(`${perShape} jobs`, { timeout: PATIENCE_MS }, () => {
+    fc.assert(
+      fc.property(randomJob(shape), typed(0, 1), (drawn, share) => {
+        const input = asRead(drawn, share);
         expect(disagreements(input, costed(input))).toEqual([]);
       }),
       cases(perShape),

@@ -1,5 +1,5 @@
 import type { Decimal } from 'decimal.js';
-import type { Coverage } from '@/shared/schemas/artwork';
+import type { Artwork, Coverage } from '@/shared/schemas/artwork';
 import type { Placement } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 import { exact, known, ONE, sum, ZERO } from './exact';
@@ -185,7 +185,7 @@ function groupsOf(
     if (pieces.isZero()) return [];
     const { across, letters } = stripOf(input, print) ?? wholeSheet(perSheet(lineId, placement.id, index));
     const areaM2 = exact(print.widthMm).times(exact(print.heightMm)).div(1e6);
-    const coverage = coverageOf(known(input.artworks[placement.artworkId]?.coverage, 'coverage'));
+    const coverage = coverageOver(known(input.artworks[placement.artworkId], 'artwork'), print, shop);
     return [
       {
         sizes: new Set(own.map(({ size }) => size)),
@@ -205,3 +205,24 @@ const coverageOf = (coverage: Coverage): Decimal =>
   coverage.kind === 'total'
     ? exact(coverage.total)
     : sum([coverage.cyan, coverage.magenta, coverage.yellow, coverage.black].map(exact));
+
+/**
+ * Mean ink over the box of a print. Of a picture that was read, all three inks as they are before any black, less twice
+ * the grey that the printer moves to black (ISO 32000-1, 10.3.4), on the part of the box that the picture fills.
+ */
+function coverageOver(
+  { coverage, picture }: Artwork,
+  { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number },
+  shop: Shop,
+): Decimal {
+  if (coverage !== null) return coverageOf(coverage);
+  const { width, height, coverage: inks } = known(picture, 'picture');
+  const grey = exact(inks.black);
+  const three = sum([inks.cyan, inks.magenta, inks.yellow].map(exact)).plus(grey.times(3));
+  const box = { width: exact(widthMm), height: exact(heightMm) };
+  const across = box.width.div(width);
+  const down = box.height.div(height);
+  const scale = across.lt(down) ? across : down;
+  const filled = scale.times(width).times(scale.times(height)).div(box.width.times(box.height));
+  return three.minus(grey.times(2).times(known(shop.blackShare, 'share of black'))).times(filled);
+}

@@ -40,6 +40,8 @@ export function shopOf(input: JobInput) {
     overheadRate: rate('overheadPerYear').div(rate('overheadHours')),
     tariff: rate('tariff'),
     inkPrice: rate('inkPrice'),
+    /** Null where nobody said it, which matters to pictures that were read alone. */
+    blackShare: printer.blackShare === null ? null : exact(printer.blackShare.value),
     inkFactor: ONE.plus(rate('inkLoss')),
     /** Millilitres on a square metre where one channel covers fully. */
     laydown:

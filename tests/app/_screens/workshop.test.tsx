@@ -122,6 +122,39 @@ describe('machines', () => {
   });
 });
 
+describe('what is asked of printers and papers', () => {
+  it('is how much grey is printed with black, light inks, the longest page and the profile', async () => {
+    await part('printers');
+    await userEvent.click(screen.getByRole('button', { name: /^Desk printer/ }));
+    const share = screen.getByRole('textbox', { name: 'Share of the grey printed with black' });
+    expect(share).toHaveValue('50');
+    expect(share).toHaveAccessibleDescription(/0 where it has no black ink/);
+    await retype('Share of the grey printed with black', '0');
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: /^It has light inks/ }), 'Yes');
+    expect(screen.getByText(/They are not counted apart/)).toBeVisible();
+    await retype('Longest page it takes', '47');
+    await retype('Colour profile to choose', 'Sublimation, white cloth');
+    const [printer] = workshop().printers;
+    expect(printer).toMatchObject({
+      blackShare: { value: 0, origin: 'yours', date: TEST_DAY },
+      lightInks: true,
+      colourProfile: 'Sublimation, white cloth',
+    });
+    expect(printer?.longestPageMm).toBeCloseTo(47 * 25.4, 9);
+    await userEvent.clear(screen.getByRole('textbox', { name: 'Colour profile to choose' }));
+    expect(workshop().printers[0]?.colourProfile).toBeNull();
+  });
+
+  it('is the setting of a paper, none where it is emptied', async () => {
+    await part('sheets');
+    await userEvent.click(screen.getByRole('button', { name: /^Letter sheet/ }));
+    await retype('Paper setting to choose', 'Plain paper, high quality');
+    expect(workshop().sheets[0]?.mediaSetting).toBe('Plain paper, high quality');
+    await userEvent.clear(screen.getByRole('textbox', { name: 'Paper setting to choose' }));
+    expect(workshop().sheets[0]?.mediaSetting).toBeNull();
+  });
+});
+
 describe('the rest of the workshop', () => {
   it('asks of tax plainly, sends to the local authority, and hides the rate where none is charged', async () => {
     await part('selling');

@@ -6,6 +6,7 @@ import type { PictureNews } from '@/app/_artwork/artworkService';
 import type { PictureReading } from '@/app/_artwork/messages';
 import { lazyArtworkPicture } from '@/app/_docket/artwork/lazyArtworkPicture';
 import type { Picture } from '@/shared/schemas/picture';
+import type { Printer } from '@/shared/schemas/workshop';
 import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 import { aPicture } from '@/tests/fixtures/aPicture';
@@ -142,6 +143,68 @@ describe('a picture brought in', () => {
     expect(part.getByRole('status')).toHaveTextContent('Those were 2 files.');
     fireEvent.paste(zone, { clipboardData: { files: [] } });
     expect(part.getByRole('status')).toHaveTextContent('There was no picture file in it.');
+  });
+});
+
+describe('ink and the printer of the job', () => {
+  const blackShare = (value: number) => ({
+    value,
+    unit: 'share' as const,
+    date: '2026-11-25',
+    origin: 'yours' as const,
+  });
+  const printerWith = (fields: Partial<Printer>) =>
+    act(() => {
+      benchStore().actions.edit('Printer', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: 'workshop',
+          to: (body) => ({ ...body, printers: body.printers.map((one) => ({ ...one, ...fields })) }),
+        },
+      ]);
+    });
+
+  it('is said with how much of the grey it prints with black, and follows the printer', async () => {
+    const part = await takeIn();
+    expect(part.getByText(/prints 50 % of the grey with black, the rest with all three/)).toBeInTheDocument();
+    expect(part.getByRole('link', { name: 'Change it at the printer' })).toHaveAttribute(
+      'href',
+      '/workshop#workshop-printers-0-blackShare',
+    );
+    // 30, 25, 20 and 10 %, the 10 % grey in all three inks instead of black: 75 + 30 %.
+    printerWith({ blackShare: blackShare(0), lightInks: true });
+    expect(await part.findByText('105 % of ink')).toBeInTheDocument();
+    expect(part.getByText(/prints grey without black/)).toBeInTheDocument();
+    expect(part.getByText(/has light inks, which are not counted apart/)).toBeInTheDocument();
+    printerWith({ blackShare: blackShare(1), lightInks: false });
+    expect(await part.findByText('85 % of ink')).toBeInTheDocument();
+    expect(part.queryByText(/light inks/)).toBeNull();
+  });
+
+  it('offers to read a picture again whose grey nobody measured, and keeps what was said of it', async () => {
+    const accepted = { box: true, white: false };
+    const part = await takeIn({ grey: null, accepted });
+    act(() => {
+      benchStore().actions.edit('Ink', [
+        {
+          do: 'change',
+          kind: 'artwork',
+          id: 'hill-path',
+          to: (body) => ({ ...body, coverage: { kind: 'total', total: 1.3 } }),
+        },
+      ]);
+    });
+    reader.picture = aPicture();
+    await act(async () => fireEvent.click(part.getByRole('button', { name: 'Read the file again' })));
+    act(() => reader.say({ kind: 'read', number: 2, reading: {} as PictureReading }));
+    await waitFor(() => expect(kept.artwork('hill-path').picture?.grey).not.toBeNull());
+    expect(kept.artwork('hill-path')).toMatchObject({
+      coverage: { kind: 'total', total: 1.3 },
+      picture: { accepted, fileName: 'hill-path.png' },
+    });
+    expect(kept.undoLabel()).toBe(`Picture of ${NAME}, read again`);
+    expect(part.queryByRole('button', { name: 'Read the file again' })).toBeNull();
   });
 });
 
