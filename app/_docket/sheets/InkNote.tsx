@@ -7,8 +7,10 @@ import { Button } from '@/app/_controls/Button';
 import { OriginMark } from '@/app/_controls/OriginMark';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { greyWords, lightInkWords } from '@/app/_words/docket/inkOfPictureWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
+import { blackShareOf, needsBlackShare } from '@/lib/job/blackShareOf';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import { inkRunsOf } from '@/lib/studies/sheets/inkRunsOf';
 import styles from './InkNote.module.css';
@@ -25,6 +27,7 @@ export function InkNote({ sheet, prints }: InkNoteProps) {
   const { job, workshop: countedWith } = costs.madeOf;
   const formatter = formatterFor(useTextContext());
   const today = useToday();
+  const printer = countedWith.printers.find(({ id }) => id === job.printerId);
   const laydown = job.rates.laydown ?? countedWith.rates.laydown;
   // Nothing spoiled, as the cost table has it.
   const cost = wholeJob(sheet, 'ink');
@@ -47,6 +50,13 @@ export function InkNote({ sheet, prints }: InkNoteProps) {
         the job would cost {formatter.money(cost / 5)} more.{' '}
         <Link href="/workshop#ink-record">Your refills measure it.</Link>
       </p>
+      {needsBlackShare(costs.madeOf) && (
+        <p className={styles.words}>
+          {greyWords(printer?.name ?? 'The printer', blackShareOf(costs.madeOf), formatter)}{' '}
+          <OriginMark origin={printer?.blackShare?.origin ?? 'typical'} count={printer?.blackShare?.count} />
+          {printer?.lightInks === true && ` ${lightInkWords(printer.name)}`}
+        </p>
+      )}
       {!costs.stale && (
         <Button kind={days.length === 0 ? 'plain' : 'quiet'} onPress={noteThem}>
           {days.length === 0 ? 'Note these prints in the ink record' : 'Note them once more'}

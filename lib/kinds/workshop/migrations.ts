@@ -59,25 +59,28 @@ export const workshopWithListRule = (body: unknown): unknown =>
       }
     : body;
 
-/**
- * What every printer had until somebody types its own. Without it dark pictures took about half the ink that printers
- * lay down, so the old figure is not kept. A fact of this step: dated with the day it was set down, and left as it is
- * when the typical value moves.
- */
-const FIRST_BLACK_SHARE = { value: 0.5, unit: 'share', date: '2026-11-27', origin: 'typical' };
+/** Facts of the step to version 6, dated with the day they were set down: they stay when the typical value moves. */
+const blackShareFound = (value: number) =>
+  ({ value, unit: 'share', date: '2026-11-27', origin: 'typical' }) as const;
 
-/** Version 5 to 6: how much of the grey a printer prints with black, and what is chosen in its window. */
-export const workshopWithBlackShare = (body: unknown): unknown =>
-  isPlainObject(body)
-    ? {
-        ...body,
-        printers: eachEntry(body.printers, (printer) => ({
-          ...printer,
-          blackShare: FIRST_BLACK_SHARE,
-          lightInks: null,
-          longestPageMm: null,
-          colourProfile: null,
-        })),
-        sheets: eachEntry(body.sheets, (sheet) => ({ ...sheet, mediaSetting: null })),
-      }
-    : body;
+/**
+ * Version 5 to 6: how much of the grey a printer prints with black, and what is chosen in its window. Until then all of it
+ * counted as black, which put dark pictures at about half the ink that printers lay down, so the typical share comes in
+ * its place. Not where refills have measured the level: they did so with all grey in black, and the two belong together.
+ */
+export function workshopWithBlackShare(body: unknown): unknown {
+  if (!isPlainObject(body)) return body;
+  const laydown = isPlainObject(body.rates) ? body.rates.laydown : null;
+  const isMeasured = isPlainObject(laydown) && laydown.origin === 'measured';
+  return {
+    ...body,
+    printers: eachEntry(body.printers, (printer) => ({
+      ...printer,
+      blackShare: blackShareFound(isMeasured ? 1 : 0.5),
+      lightInks: null,
+      longestPageMm: null,
+      colourProfile: null,
+    })),
+    sheets: eachEntry(body.sheets, (sheet) => ({ ...sheet, mediaSetting: null })),
+  };
+}

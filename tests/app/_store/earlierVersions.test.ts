@@ -154,6 +154,15 @@ describe('a workshop of version 5', () => {
   it('prints the typical share of the grey with black, and nothing is noted of light inks and menus', () => {
     expect(read(workshop5)).toEqual({ ...workshop5.body, ...told(workshop5.body) });
   });
+
+  it('keeps all grey in black where refills have measured the level, which they did so', () => {
+    const laydown = { ...workshop5.body.rates.laydown, origin: 'measured', count: 240 };
+    const body = { ...workshop5.body, rates: { ...workshop5.body.rates, laydown } };
+    expect(read({ ...workshop5, body })).toMatchObject({
+      rates: { laydown },
+      printers: workshop5.body.printers.map(() => ({ blackShare: { value: 1, origin: 'typical' } })),
+    });
+  });
 });
 
 describe('a job', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { printedShare } from '@/lib/artwork/printedShare';
+import { checkJob } from '@/lib/check/checkJob';
 import { priceJob } from '@/lib/costing/priceJob';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { totalShare, withBlackShare } from '@/lib/ink/generateBlack';
@@ -135,6 +136,17 @@ describe('costs of a picture that was read', () => {
     const share = { value, unit: 'share', date: '2026-11-25', origin: 'yours' };
     const told = coverage(readOf({ 'workshop.printers.0.blackShare': share }));
     expect(told.value).toBeCloseTo(total * (200 / 240), 12);
+  });
+
+  it('stand on the typical share where nobody said it, and say so; of typed ink nobody is asked', () => {
+    const unsaid = { 'workshop.printers.0.blackShare': null };
+    expect(coverage(readOf(unsaid)).value).toBeCloseTo(0.95 * (200 / 240), 12);
+    const missing = (input: ReturnType<typeof readOf>) =>
+      checkJob(input).findings.filter(
+        ({ id, where }) => id === 'RATE-01' && where.path.includes('blackShare'),
+      );
+    expect(missing(readOf(unsaid))).toMatchObject([{ severity: 'caution', facts: { typical: 0.5 } }]);
+    expect(missing(clubWith(unsaid))).toEqual([]);
   });
 
   it('take the maker’s own figure where there is one', () => {

@@ -8,7 +8,8 @@ import { MeasuresContext, measuresOf } from '@/app/_numbers/measures';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 import { InJob, pricedNow } from '@/tests/app/_docket/inJob';
 import { clearScreens, screenStore, undo } from '@/tests/app/_screens/screens';
-import { club } from '@/tests/fixtures/clubJob';
+import { aPicture } from '@/tests/fixtures/aPicture';
+import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -27,8 +28,7 @@ const noted = () =>
     .getState()
     .entries.inkPrints.map(({ body }) => body);
 
-async function show() {
-  const input = club();
+async function show(input = club()) {
   await act(() => screenStore().open());
   render(
     <NumberLocale value="en-US">
@@ -69,4 +69,20 @@ it('the prints of a job that were noted before are not noted twice unseen', asyn
   expect(screen.queryByRole('button', { name: /^Note these prints/ })).not.toBeInTheDocument();
   await userEvent.click(screen.getByRole('button', { name: 'Note them once more' }));
   expect(noted()).toHaveLength(4);
+});
+
+it('how the printer prints grey is said where pictures were read, and not of ink that was typed', async () => {
+  await show();
+  expect(screen.queryByText(/of the grey with black/)).not.toBeInTheDocument();
+  cleanup();
+  await show(
+    clubWith({
+      'artwork:hill-path.picture': aPicture(),
+      'artwork:hill-path.coverage': null,
+      'workshop.printers.0.lightInks': true,
+    }),
+  );
+  expect(screen.getByText(/^Desk printer prints 50 % of the grey with black/)).toHaveTextContent(
+    /typical Desk printer has light inks, which are not counted apart/,
+  );
 });
