@@ -16,12 +16,12 @@ export function heavyWords(
 }
 
 /** How the job's printer lays grey down. */
-export const greyWords = (printer: string, blackShare: number, formatter: Formatter): string => {
+export function greyWords(printer: string, blackShare: number, formatter: Formatter): string {
   if (blackShare <= 0) return `${printer} prints grey without black, with all three colours.`;
   return blackShare >= 1
     ? `${printer} prints all grey with black alone.`
     : `${printer} prints ${formatter.share(blackShare)} of the grey with black, the rest with all three colours.`;
-};
+}
 
 export const lightInkWords = (printer: string): string =>
   `${printer} has light inks, which are not counted apart: light parts take more millilitres of a thinner ink than is told here.`;
