@@ -14,8 +14,8 @@ import { scenes } from '@/tests/fixtures/pictures/scenes';
  *
  * - With all grey in black the model gives 12 to 52 % less, dark pictures furthest: the profile keeps colour inks under
  *   its black, most of all in shadows: full black alone takes 172 %.
- * - With half of it in black, as is typical, none is more than a tenth below, and none is lower for being dark. Grey in
- *   light tones is where it gives most: a profile made for a press prints light greys with black sooner.
+ * - With half of it in black, as is typical, none is more than a tenth below, and none is lower for being dark. Neutral
+ *   greys go far above: this profile prints them with black alone (128/255 with 59 % of it).
  * - With black counted as the three inks it stands for, the two are 4 % above to 32 % below each other.
  *
  * A share of a picture's ink that is 50 % off moves the full cost of a shirt by under 1 %.
@@ -61,7 +61,7 @@ describe('ink of five pictures against a colour-managed conversion', () => {
     expect(ratio).toBeGreaterThan(0.45);
     expect(ratio).toBeLessThan(0.9);
     expect(half / profile).toBeGreaterThan(0.9);
-    // Light greys, which a profile of a press prints with black alone, are the one that goes above.
+    // The profile prints neutral greys with black alone.
     expect(half / profile).toBeLessThan(name === 'grey stones in flat light' ? 1.75 : 1.05);
     const inThreeInks = (model + 2 * coverage.black) / (profile + 2 * (inks[3] ?? 0));
     expect(inThreeInks).toBeGreaterThan(0.65);
