@@ -1,5 +1,6 @@
 import type { Box, BoxKind, LaidBox, Work } from '@/lib/packing/box';
 import { boxSizes } from '@/lib/packing/boxSizes';
+import { fullSheetsAtOnce } from '@/lib/packing/few/fullSheets';
 import { fillBin } from '@/lib/packing/fillBin';
 import type { Random } from '@/lib/packing/seededRandom';
 import { type Bin, fillSheets } from './fillSheets';
@@ -14,7 +15,7 @@ const PLACES_A_SHEET = 4;
 
 /**
  * Packs boxes into as few sheets as it finds: largest first by several measures and rules of place, then one sheet
- * without a gap where one could be enough, then by taking sheets apart.
+ * without a gap, or a few full ones, where they could be enough, then by taking sheets apart.
  *
  * @param kinds each fits the room by itself
  * @param least no layout needs fewer sheets: the search ends there
@@ -35,6 +36,10 @@ export function packBoxes(
   if (first.length > 1 && least === 1) {
     const single = fillBin(bin, kinds, FILL_STEPS);
     if (single !== null) return [single];
+  }
+  if (first.length > least) {
+    const full = fullSheetsAtOnce(bin, kinds, least, work, random);
+    if (full !== null) return full;
   }
   return improveSheets(first, bin, least, work, random)
     .toSorted((a, b) => b.used - a.used)
