@@ -1,6 +1,5 @@
 import type { LaidBox } from '@/lib/packing/box';
 import { columnSearch } from '@/lib/packing/columns/columnSearch';
-
 import { fullSheets } from '@/lib/packing/few/fullSheets';
 import { oneSheetLess } from '@/lib/packing/few/oneSheetLess';
 import { nameBoxes, unnamedBoxes } from '@/lib/packing/nameBoxes';
@@ -22,7 +21,6 @@ export interface ListedSearch {
 /** In the order in which they are tried; what one leaves of its work is for those behind it. */
 const searches: readonly ListedSearch[] = [
   { search: columnSearch, share: 3, once: true },
-
   { search: fullSheets, share: 2 },
   { search: oneSheetLess, share: 4 },
   { search: goOnImproving, share: 1 },
