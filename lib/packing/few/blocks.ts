@@ -54,6 +54,8 @@ export class BlockPool {
   readonly #grain: number;
   readonly #binArea: number;
   #made = 0;
+  /** Blocks put together, those known before among them. */
+  #joined = 0;
 
   constructor(
     sizes: readonly Box[],
@@ -83,11 +85,11 @@ export class BlockPool {
     this.#queues[queue]?.push(block);
   }
 
-  /** @returns false where every block has been joined with every other */
+  /** @returns false where every block has been joined with every other, or there are as many as wanted */
   joinNext(work: Work): boolean {
-    const block = this.#next();
+    const block = this.#made < this.tolerance.blocks ? this.#next() : null;
     if (block === null) return false;
-    const before = this.#made;
+    const before = this.#joined;
     let pairs = 1;
     for (const [axis, bySide] of this.#bySide.entries()) {
       // Put down first: a block may be joined with another like itself.
@@ -109,7 +111,7 @@ export class BlockPool {
         }
       }
     }
-    work.steps -= pairs / PAIRS_A_STEP + (this.#made - before) * STEPS_A_BLOCK;
+    work.steps -= pairs / PAIRS_A_STEP + (this.#joined - before) * STEPS_A_BLOCK;
     return true;
   }
 
@@ -122,6 +124,7 @@ export class BlockPool {
     if (lost > this.spare || lost > this.tolerance.loss * side * sum) return;
     const [width, height] = axis === 0 ? [side, sum] : [sum, side];
     if (!fits(width, height, this.bin)) return;
+    this.#joined += 1;
     const counts = sumOf(one.block.counts, other.block.counts);
     this.#add({ width, height, area, counts, made: { first: one, second: other, above: axis === 0 } });
   }
