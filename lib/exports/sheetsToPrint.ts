@@ -9,9 +9,7 @@ export interface PictureFile {
 
 /** A piece on a sheet to print. */
 export interface PieceToPrint extends PlacedPiece {
-  /** What the label and an empty box say. */
-  readonly name: string;
-  /** Key of its picture; null where the artwork keeps no file, which prints as a named box. */
+  /** Key of its picture; null where the artwork keeps no file, whose place stays empty. */
   readonly picture: string | null;
   /** True where the picture is to be flipped on the paper. */
   readonly flipped: boolean;
@@ -30,15 +28,7 @@ interface SheetToPrint {
 export interface SheetsToPrint {
   readonly title: string;
   readonly widthMm: number;
-  /** Border the printer cannot reach: no label is put there. */
-  readonly marginMm: number;
   /** One page each. */
   readonly sheets: readonly SheetToPrint[];
   readonly pictures: ReadonlyMap<string, PictureFile>;
-}
-
-export interface PrintedSheets {
-  readonly bytes: Uint8Array;
-  /** Letters of names that the labels' type does not have; such names are left off, never altered. */
-  readonly notDrawn: readonly string[];
 }

@@ -87,7 +87,9 @@ test('a picture the maker brought in lies on the sheets with every pixel of its 
     .setInputFiles({ name: 'hill.png', mimeType: 'image/png', buffer: png });
   const sheets = section(page, 'Sheets');
   await unfold(sheets, /^Sheets to print/);
-  await sheets.getByText('No picture file is kept for Chest badge: an outline', { exact: false }).waitFor();
+  await sheets
+    .getByText('No picture file is kept for Chest badge: its place stays empty', { exact: false })
+    .waitFor();
   const drawing = sheets.getByRole('img', { name: 'Letter sheet with 1 of Back picture, mirrored' });
   const drawn = drawing.locator('image');
   await drawn.waitFor();

@@ -22,7 +22,6 @@ import { MOST_PAGES, sheetsFile } from './sheetsFile';
 
 type SheetsFileProps = Readonly<{
   paper: Sheet;
-  marginMm: number;
   /** Null while they are being laid out anew. */
   sheets: readonly PlannedSheet[] | null;
   /** Why there is no telling how they lie is told elsewhere. */
@@ -32,7 +31,7 @@ type SheetsFileProps = Readonly<{
 type Written =
   | { readonly kind: 'idle' }
   | { readonly kind: 'busy' }
-  | { readonly kind: 'done'; readonly notDrawn: readonly string[]; readonly lost: readonly string[] }
+  | { readonly kind: 'done'; readonly lost: readonly string[] }
   | { readonly kind: 'failed'; readonly why: string };
 
 const lazySheetWriter = lazy(() =>
@@ -40,7 +39,7 @@ const lazySheetWriter = lazy(() =>
 );
 
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
-export function SheetsFile({ paper, marginMm, sheets, hasFailed }: SheetsFileProps) {
+export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
   const { findings, workspace, costs } = useJob();
   const input = costs.madeOf;
   const context = useTextContext();
@@ -65,11 +64,9 @@ export function SheetsFile({ paper, marginMm, sheets, hasFailed }: SheetsFilePro
       const writeSheets = await lazySheetWriter.fetch().catch(notFetched);
       if (typeof writeSheets === 'string') return setWritten({ kind: 'failed', why: writeSheets });
       const { pictures, lost } = await sheetPictures(input, sheets, workspace.readFile);
-      const { bytes, notDrawn } = await writeSheets(
-        sheetsFile({ input, paper, marginMm, sheets, pages, pictures }),
-      );
+      const bytes = await writeSheets(sheetsFile({ input, paper, sheets, pages, pictures }));
       saveBytes(`${input.job.name}, sheets.pdf`, bytes, 'application/pdf');
-      setWritten({ kind: 'done', notDrawn, lost });
+      setWritten({ kind: 'done', lost });
     } catch (error) {
       setWritten({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });
     }
@@ -85,7 +82,7 @@ export function SheetsFile({ paper, marginMm, sheets, hasFailed }: SheetsFilePro
           ? `${formatter.length(paper.widthMm)} wide and as long as their prints`
           : formatter.size(paper.widthMm, paper.heightMm)}
         . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
-        {outlineWords(input, sheets ?? [])}
+        {emptyWords(input, sheets ?? [])}
       </p>
       {sheets === null && !hasFailed && (
         <p className={styles.words}>How many pages it takes is being worked out.</p>
@@ -133,14 +130,7 @@ function writtenWords(written: Written): string {
         'The file is written.',
         ...(written.lost.length === 0
           ? []
-          : [
-              `The picture of ${written.lost.join(' and ')} could not be read: an outline stands in its place.`,
-            ]),
-        ...(written.notDrawn.length === 0
-          ? []
-          : [
-              `The labels’ type has no ${written.notDrawn.join(' ')}: prints with such a name stand without it.`,
-            ]),
+          : [`The picture of ${written.lost.join(' and ')} could not be read: its place stays empty.`]),
       ].join(' ');
     case 'failed':
       return `The file could not be written: ${written.why}.`;
@@ -149,12 +139,12 @@ function writtenWords(written: Written): string {
   }
 }
 
-/** Which prints are outlines, since no file is kept of them. */
-function outlineWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
+/** Which prints leave their place empty, since no file is kept of them. */
+function emptyWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
   const prints = sheets.flatMap(({ pieces }) => pieces.map((piece) => namedPrint(input, piece)));
   const bare = prints.filter(({ artworkId }) => ownEntry(input.artworks, artworkId)?.picture == null);
   const names = new Set(bare.map(({ name }) => name));
   return names.size === 0
     ? ''
-    : `No picture file is kept for ${[...names].join(' and ')}: an outline of true size stands in its place.`;
+    : `No picture file is kept for ${[...names].join(' and ')}: its place stays empty.`;
 }

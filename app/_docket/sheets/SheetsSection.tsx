@@ -103,7 +103,7 @@ export function SheetsSection() {
                 )}
                 <SheetKinds sheets={drawn} paper={paper} />
                 <SheetsFile
-                  {...{ paper, marginMm }}
+                  paper={paper}
                   sheets={sheets !== null && isCurrent ? drawn : null}
                   hasFailed={failure !== null}
                 />

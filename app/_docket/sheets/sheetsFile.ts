@@ -10,7 +10,6 @@ export const MOST_PAGES = 1000;
 interface FileOptions {
   readonly input: JobInput;
   readonly paper: Sheet;
-  readonly marginMm: number;
   readonly sheets: readonly PlannedSheet[];
   /** Every sheet, or one of each kind. */
   readonly pages: 'every' | 'oneOfEach';
@@ -18,21 +17,20 @@ interface FileOptions {
   readonly pictures: ReadonlyMap<string, PictureFile>;
 }
 
-/** @returns the sheets of a job as pages; prints without a kept file as named boxes. */
-export function sheetsFile({ input, paper, marginMm, sheets, pages, pictures }: FileOptions): SheetsToPrint {
+/** @returns the sheets of a job as pages; prints without a kept file leave their place empty. */
+export function sheetsFile({ input, paper, sheets, pages, pictures }: FileOptions): SheetsToPrint {
   return {
     title: `${input.job.name}: sheets`,
     widthMm: paper.widthMm,
-    marginMm,
     pictures,
     sheets: sheets.flatMap(({ count, pieces, lengthMm }) => {
       const page = {
         heightMm: lengthMm ?? paper.heightMm,
         pieces: pieces.map((piece) => {
-          const { name, artworkId, fit, flipped, shown } = namedPrint(input, piece);
+          const { artworkId, fit, flipped, shown } = namedPrint(input, piece);
           const { xMm, yMm, widthMm, heightMm, turned } = piece;
           const picture = pictures.has(artworkId) ? artworkId : null;
-          return { xMm, yMm, widthMm, heightMm, turned, name, picture, fit, flipped, shown };
+          return { xMm, yMm, widthMm, heightMm, turned, picture, fit, flipped, shown };
         }),
       };
       return Array.from({ length: pages === 'every' ? count : 1 }, () => page);

@@ -40,8 +40,7 @@ describe('the file of sheets', () => {
   if (paper === undefined) throw new Error('the example has no sheet');
   const bytes = new Uint8Array();
   const pictures = new Map([['hill-path', { kind: 'png', bytes }]] as const);
-  const of = (pages: 'every' | 'oneOfEach') =>
-    sheetsFile({ input, paper, marginMm: 3.175, sheets, pages, pictures });
+  const of = (pages: 'every' | 'oneOfEach') => sheetsFile({ input, paper, sheets, pages, pictures });
 
   it('has a page for every sheet, or one of each kind', () => {
     expect(of('every').sheets).toHaveLength(47);
@@ -50,8 +49,8 @@ describe('the file of sheets', () => {
 
   it('flips what the job sends mirrored, and gives a print without a file no picture', () => {
     const [back, badges] = of('oneOfEach').sheets;
-    expect(back?.pieces[0]).toMatchObject({ name: 'Back picture', picture: 'hill-path', flipped: true });
-    expect(badges?.pieces[0]).toMatchObject({ name: 'Chest badge', picture: null, flipped: true });
+    expect(back?.pieces[0]).toMatchObject({ picture: 'hill-path', flipped: true });
+    expect(badges?.pieces[0]).toMatchObject({ picture: null, flipped: true });
     expect(of('every').widthMm).toBe(paper.widthMm);
     expect(back?.heightMm).toBe(paper.heightMm);
   });
