@@ -4,7 +4,7 @@ import type { PlacedPiece } from '@/lib/packing/placedPiece';
 export const POINTS_PER_MM = 72 / 25.4;
 
 /** `[a b c d e f]` of a page, as the format writes it: x to the right, y up. */
-type Matrix = readonly [number, number, number, number, number, number];
+export type Matrix = readonly [number, number, number, number, number, number];
 
 /**
  * Maps the unit square of a picture, its first pixel at the top left, to where a piece lies on the paper. A piece

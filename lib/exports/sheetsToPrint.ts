@@ -1,12 +1,6 @@
 import type { ShownPart } from '@/lib/artwork/shownPicture';
 import type { PlacedPiece } from '@/lib/packing/placedPiece';
 
-/** A picture's file as it is embedded, its pixels upright. */
-export interface PictureFile {
-  readonly kind: 'png' | 'jpeg';
-  readonly bytes: Uint8Array;
-}
-
 /** A piece on a sheet to print. */
 export interface PieceToPrint extends PlacedPiece {
   /** Key of its picture; null where the artwork keeps no file, whose place stays empty. */
@@ -19,6 +13,8 @@ export interface PieceToPrint extends PlacedPiece {
 }
 
 interface SheetToPrint {
+  /** Pages that are alike. */
+  readonly count: number;
   /** Height of the page: of the paper, or of what is cut off a roll. */
   readonly heightMm: number;
   readonly pieces: readonly PieceToPrint[];
@@ -28,7 +24,5 @@ interface SheetToPrint {
 export interface SheetsToPrint {
   readonly title: string;
   readonly widthMm: number;
-  /** One page each. */
   readonly sheets: readonly SheetToPrint[];
-  readonly pictures: ReadonlyMap<string, PictureFile>;
 }

@@ -1,94 +1,133 @@
-import {
-  clip,
-  closePath,
-  concatTransformationMatrix,
-  drawObject,
-  endPath,
-  lineTo,
-  moveTo,
-  PDFDocument,
-  type PDFImage,
-  type PDFPage,
-  PrintScaling,
-  popGraphicsState,
-  pushGraphicsState,
-} from '@cantoo/pdf-lib';
-import { placeInBox } from '@/lib/artwork/placeInBox';
-import { POINTS_PER_MM, pieceMatrix } from './pieceMatrix';
+import { type ColourNote, DamagedPicture, type EmbeddedPicture } from '@/lib/embedding/embeddedPicture';
+import { type PixelSize, uprightSize } from '@/lib/picture/pictureHeader';
+import { type PdfFile, pdfFile, pdfNumber, pdfText } from './pdfFile';
+import { pieceInBox, uprightMatrix } from './pieceInBox';
+import { type Matrix, POINTS_PER_MM, pieceMatrix } from './pieceMatrix';
 import type { PieceToPrint, SheetsToPrint } from './sheetsToPrint';
+import { writePicture } from './writePicture';
+
+interface SheetTools {
+  /** Takes the file from its first byte to its last. */
+  readonly sink: (bytes: Uint8Array) => void;
+  /** Brings a picture when its turn comes; null where it cannot be read. */
+  readonly pictureOf: (key: string) => Promise<EmbeddedPicture | null>;
+  /** Hears how far the picture at a place in the order of pictures is, 0–1. */
+  readonly goOn: (picture: number, share: number) => void;
+}
+
+export interface WrittenSheets {
+  /** Keys of pictures that could not be read or are damaged: their places are empty. */
+  readonly lost: readonly string[];
+  readonly notes: ReadonlyMap<string, ColourNote>;
+}
+
+/** @returns the keys of the pictures on some sheets, in the order they are written. */
+export const picturesOn = ({ sheets }: SheetsToPrint): readonly string[] => [
+  ...new Set(sheets.flatMap(({ pieces }) => pieces.flatMap(({ picture }) => picture ?? []))),
+];
 
 /**
- * Writes sheets as a file that prints at true size: a page is as large as the paper, pictures lie where the layout
- * has them, at their own resolution. Nothing else is drawn, for whatever lies on a transfer ends on the cloth. The file asks
- * the printer's window for no scaling.
+ * Writes sheets as a file that prints at true size: a page is as large as the paper, pictures lie where the layout has
+ * them, at their own resolution. Nothing else is drawn, for whatever lies on a transfer ends on the cloth. The file asks
+ * the printer's window for no scaling. Without a date, the same sheets give the same file.
  */
-export async function writeSheets(job: SheetsToPrint): Promise<Uint8Array> {
-  // Without a date of its own the same sheets give the same file.
-  const pdf = await PDFDocument.create({ updateMetadata: false });
-  pdf.setTitle(job.title);
-  pdf.setCreator('Pressminute');
-  pdf.catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
-  const images = await embedAll(pdf, job);
-  for (const { pieces, heightMm } of job.sheets) {
-    const page = pdf.addPage([job.widthMm * POINTS_PER_MM, heightMm * POINTS_PER_MM]);
-    for (const piece of pieces) {
-      const image = piece.picture === null ? undefined : images.get(piece.picture);
-      if (image !== undefined) drawPiece(page, heightMm, piece, image);
+export async function writeSheets(job: SheetsToPrint, tools: SheetTools): Promise<WrittenSheets> {
+  const pdf = pdfFile(tools.sink);
+  const [root, info, tree] = [pdf.reserve(), pdf.reserve(), pdf.reserve()];
+  const images = new Map<string, Image>();
+  const notes = new Map<string, ColourNote>();
+  const lost: string[] = [];
+  for (const [at, key] of picturesOn(job).entries()) {
+    const picture = await tools.pictureOf(key);
+    const number = picture && (await numberOf(pdf, picture, (share) => tools.goOn(at, share)));
+    if (picture === null || number === null) {
+      lost.push(key);
+      continue;
     }
+    images.set(key, {
+      number,
+      name: `P${at + 1}`,
+      size: uprightSize(picture.stored, picture.orientation),
+      upright: uprightMatrix(picture.orientation),
+    });
+    if (picture.note !== null) notes.set(key, picture.note);
   }
-  return pdf.save();
-}
-
-async function embedAll(
-  pdf: PDFDocument,
-  { pictures }: SheetsToPrint,
-): Promise<ReadonlyMap<string, PDFImage>> {
-  const images = new Map<string, PDFImage>();
-  for (const [key, { kind, bytes }] of pictures) {
-    images.set(key, kind === 'png' ? await pdf.embedPng(bytes) : await pdf.embedJpg(bytes));
-  }
-  return images;
-}
-
-function drawPiece(page: PDFPage, heightMm: number, piece: PieceToPrint, image: PDFImage): void {
-  page.pushOperators(
-    pushGraphicsState(),
-    concatTransformationMatrix(...pieceMatrix(piece, heightMm, piece.flipped)),
-    ...clipToSquare(),
-    concatTransformationMatrix(...inBox(image, piece)),
-    drawObject(page.node.newXObject('Picture', image.ref)),
-    popGraphicsState(),
+  const pages = job.sheets.flatMap((sheet) => writePages(pdf, tree, job.widthMm, sheet, images));
+  pdf.object(
+    tree,
+    `<< /Type /Pages /Count ${pages.length} /Kids [${pages.map((page) => `${page} 0 R`).join(' ')}] >>`,
   );
+  pdf.object(
+    root,
+    `<< /Type /Catalog /Pages ${tree} 0 R /ViewerPreferences << /PrintScaling /None /DisplayDocTitle true >> >>`,
+  );
+  pdf.object(info, `<< /Title ${pdfText(job.title)} /Creator ${pdfText('Pressminute')} >>`);
+  pdf.end(root, info);
+  return { lost, notes };
 }
 
-/** How the picture lies in the unit square of its piece, before that is turned or flipped. */
-function inBox(
-  image: PDFImage,
-  piece: PieceToPrint,
-): readonly [number, number, number, number, number, number] {
-  const box = piece.turned
-    ? { widthMm: piece.heightMm, heightMm: piece.widthMm }
-    : { widthMm: piece.widthMm, heightMm: piece.heightMm };
-  const part = piece.shown ?? { x: 0, y: 0, width: 1, height: 1 };
-  const shown = { width: image.width * part.width, height: image.height * part.height };
-  const { crop, widthMm, heightMm } = placeInBox(shown, box, piece.fit);
-  // A whole picture takes the box; a cropped one sticks out of it on both sides and is clipped.
-  const shownAcross = ((widthMm / box.widthMm) * shown.width) / crop.width;
-  const shownUp = ((heightMm / box.heightMm) * shown.height) / crop.height;
-  // Around the part that is shown the file goes on: clear edges, which print nothing.
-  const across = shownAcross / part.width;
-  const up = shownUp / part.height;
-  const left = (1 - shownAcross) / 2 - part.x * across;
-  const bottom = (1 - shownUp) / 2 - (1 - part.y - part.height) * up;
-  return [across, 0, 0, up, left, bottom];
+interface Image {
+  readonly number: number;
+  readonly name: string;
+  readonly size: PixelSize;
+  readonly upright: Matrix;
 }
 
-const clipToSquare = () => [
-  moveTo(0, 0),
-  lineTo(1, 0),
-  lineTo(1, 1),
-  lineTo(0, 1),
-  closePath(),
-  clip(),
-  endPath(),
-];
+async function numberOf(
+  pdf: PdfFile,
+  picture: EmbeddedPicture,
+  goOn: (share: number) => void,
+): Promise<number | null> {
+  try {
+    return await writePicture(pdf, picture, goOn);
+  } catch (error) {
+    // The caller tells whose data these are.
+    if (error instanceof DamagedPicture) return null;
+    throw error;
+  }
+}
+
+/** Sheets that are alike share their drawing. */
+function writePages(
+  pdf: PdfFile,
+  tree: number,
+  widthMm: number,
+  { count, heightMm, pieces }: SheetsToPrint['sheets'][number],
+  images: ReadonlyMap<string, Image>,
+): readonly number[] {
+  const used = pieces.flatMap((piece) => {
+    const image = images.get(piece.picture ?? '');
+    return image === undefined ? [] : [{ piece, image }];
+  });
+  const contents = pdf.reserve();
+  const stream = pdf.begin(contents, '');
+  stream.write(
+    new TextEncoder().encode(used.map(({ piece, image }) => drawing(piece, image, heightMm)).join('')),
+  );
+  stream.end();
+  const names = new Map(used.map(({ image }) => [image.name, image.number]));
+  const objects = [...names].map(([name, number]) => `/${name} ${number} 0 R`).join(' ');
+  const box = [widthMm, heightMm].map((side) => pdfNumber(side * POINTS_PER_MM)).join(' ');
+  return Array.from({ length: count }, () => {
+    const page = pdf.reserve();
+    pdf.object(
+      page,
+      `<< /Type /Page /Parent ${tree} 0 R /MediaBox [0 0 ${box}] /Resources << /XObject << ${objects} >> >> /Contents ${contents} 0 R >>`,
+    );
+    return page;
+  });
+}
+
+/** Clipped to its box, so that no part of a cropped picture lies beside it. */
+const drawing = (piece: PieceToPrint, { name, size, upright }: Image, heightMm: number): string =>
+  [
+    'q',
+    matrixWords(pieceMatrix(piece, heightMm, piece.flipped)),
+    '0 0 1 1 re W n',
+    matrixWords(pieceInBox(size, piece)),
+    matrixWords(upright),
+    `/${name} Do`,
+    'Q\n',
+  ].join('\n');
+
+const matrixWords = (matrix: Matrix): string => `${matrix.map(pdfNumber).join(' ')} cm`;

@@ -1,5 +1,6 @@
 import type { DeepPng } from './deepPng';
 import type { PixelGrid } from './pixelGrid';
+import { unfilterRow } from './unfilterRow';
 
 /** Passes of Adam7: first column and row, and how far apart. PNG Specification, third edition, section 8.1. */
 const PASSES = [
@@ -35,38 +36,13 @@ export function unpackDeepPng(png: DeepPng, data: Uint8Array): PixelGrid | null 
     for (let row = 0; row < rows; row += 1) {
       if (at + 1 + rowBytes > data.length) return null;
       const line = data.slice(at + 1, at + 1 + rowBytes);
-      if (!unfilter(data[at] ?? 0, line, above, channels * 2)) return null;
+      if (!unfilterRow(data[at] ?? 0, line, above, channels * 2)) return null;
       place(line, rgba, ((top + row * down) * width + left) * 4, across * 4, png);
       above = line;
       at += 1 + rowBytes;
     }
   }
   return { width, height, rgba };
-}
-
-/** Filters of section 9.2, undone in place; false for a number that is none. */
-function unfilter(filter: number, line: Uint8Array, above: Uint8Array, step: number): boolean {
-  if (filter > 4) return false;
-  for (let at = 0; at < line.length; at += 1) {
-    const left = at < step ? 0 : (line[at - step] ?? 0);
-    const up = above[at] ?? 0;
-    const corner = at < step ? 0 : (above[at - step] ?? 0);
-    line[at] = (line[at] ?? 0) + predicted(filter, left, up, corner);
-  }
-  return true;
-}
-
-function predicted(filter: number, left: number, up: number, corner: number): number {
-  if (filter === 0) return 0;
-  if (filter === 1) return left;
-  if (filter === 2) return up;
-  if (filter === 3) return (left + up) >> 1;
-  const guess = left + up - corner;
-  const offLeft = Math.abs(guess - left);
-  const offUp = Math.abs(guess - up);
-  const offCorner = Math.abs(guess - corner);
-  if (offLeft <= offUp && offLeft <= offCorner) return left;
-  return offUp <= offCorner ? up : corner;
 }
 
 function place(line: Uint8Array, rgba: Uint16Array, from: number, step: number, png: DeepPng): void {

@@ -1,15 +1,12 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { saveBytes } from '@/app/_files/saveBytes';
-import { isGone } from '@/app/_network/isGone';
-import { lazy } from '@/app/_network/lazy';
+import { copiesWords, everySheetName, oneOfEachName, sizeWords, tooLongWords } from '@/app/_words/docket/transferWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
-import { formatterFor } from '@/app/_words/formatter';
-import { PART_GONE } from '@/app/_words/missingAnswerWords';
+import { type Formatter, formatterFor } from '@/app/_words/formatter';
+import { transferSize } from '@/lib/exports/transferSize';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import { isStanding } from '@/shared/finding';
@@ -17,8 +14,9 @@ import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
 import styles from './SheetsFile.module.css';
 import { namedPrint } from './sheetNames';
-import { sheetPictures } from './sheetPictures';
 import { MOST_PAGES, sheetsFile } from './sheetsFile';
+import { TransferStatus } from './TransferStatus';
+import { useTransferFile } from './useTransferFile';
 
 type SheetsFileProps = Readonly<{
   paper: Sheet;
@@ -28,49 +26,33 @@ type SheetsFileProps = Readonly<{
   hasFailed: boolean;
 }>;
 
-type Written =
-  | { readonly kind: 'idle' }
-  | { readonly kind: 'busy' }
-  | { readonly kind: 'done'; readonly lost: readonly string[] }
-  | { readonly kind: 'failed'; readonly why: string };
-
-const lazySheetWriter = lazy(() =>
-  import('@/lib/exports/writeSheets').then(({ writeSheets }) => writeSheets),
-);
-
 /** Hands out the sheets as a file that prints at true size; not while a stop stands. */
 export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
   const { findings, workspace, costs } = useJob();
   const input = costs.madeOf;
   const context = useTextContext();
   const formatter = formatterFor(context);
-  const [written, setWritten] = useState<Written>({ kind: 'idle' });
+  const { state, write, cancel } = useTransferFile(workspace.readFile);
   const stop = findings.find(isStanding);
   const count = (sheets ?? []).reduce((sum, sheet) => sum + sheet.count, 0);
   const kinds = sheets?.length ?? 0;
   const waiting =
     sheets === null
       ? 'The sheets are being laid out.'
-      : written.kind === 'busy'
+      : state.kind === 'writing'
         ? 'The file is being written.'
         : undefined;
   const stopped = stop === undefined ? undefined : findingWords(stop, context).sentence;
   const tooMany =
     count > MOST_PAGES ? `A file holds at most ${formatter.number(MOST_PAGES, 0)} pages.` : undefined;
-  const write = async (pages: 'every' | 'oneOfEach') => {
+  const counts = (sheets ?? []).map(({ count: pages }) => pages);
+  const press = (pages: 'every' | 'oneOfEach') => {
     if (sheets === null) return;
-    setWritten({ kind: 'busy' });
-    try {
-      const writeSheets = await lazySheetWriter.fetch().catch(notFetched);
-      if (typeof writeSheets === 'string') return setWritten({ kind: 'failed', why: writeSheets });
-      const { pictures, lost } = await sheetPictures(input, sheets, workspace.readFile);
-      const bytes = await writeSheets(sheetsFile({ input, paper, sheets, pages, pictures }));
-      saveBytes(`${input.job.name}, sheets.pdf`, bytes, 'application/pdf');
-      setWritten({ kind: 'done', lost });
-    } catch (error) {
-      setWritten({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });
-    }
+    const name =
+      pages === 'every' ? everySheetName(input.job.name, count) : oneOfEachName(input.job.name, counts);
+    write(name, sheetsFile({ input, paper, sheets, pages }), input);
   };
+  const tooLong = longPages(input, paper, sheets ?? []);
   return (
     <section className={styles.file} aria-labelledby="sheets-file-heading">
       <h3 className="visuallyHidden" id="sheets-file-heading">
@@ -82,8 +64,9 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
           ? `${formatter.length(paper.widthMm)} wide and as long as their prints`
           : formatter.size(paper.widthMm, paper.heightMm)}
         . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
-        {emptyWords(input, sheets ?? [])}
+        {emptyWords(input, sheets ?? [])} {fileSizeWords(input, sheets ?? [], formatter)}
       </p>
+      {tooLong !== null && <p role="alert">{tooLongWords(tooLong, formatter)}</p>}
       {sheets === null && !hasFailed && (
         <p className={styles.words}>How many pages it takes is being worked out.</p>
       )}
@@ -93,51 +76,22 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
         </p>
       )}
       <div className={styles.buttons}>
-        <Button kind="strong" blockedBy={stopped ?? waiting ?? tooMany} onPress={() => void write('every')}>
+        <Button kind="strong" blockedBy={stopped ?? waiting ?? tooMany} onPress={() => press('every')}>
           {sheets === null ? 'Every sheet' : `Every sheet, ${formatter.count(count, 'page')}`}
         </Button>
         {kinds < count && (
-          <Button blockedBy={stopped ?? waiting} onPress={() => void write('oneOfEach')}>
+          <Button blockedBy={stopped ?? waiting} onPress={() => press('oneOfEach')}>
             One of each, {formatter.count(kinds, 'page')}
           </Button>
         )}
       </div>
-      <p role="status" className={styles.words}>
-        {writtenWords(written)}
-      </p>
+      {kinds < count && <p className={styles.words}>{copiesWords(counts, formatter)}</p>}
+      <TransferStatus {...{ state, formatter }} onCancel={cancel} />
     </section>
   );
 }
 
 // Helpers
-
-/** @returns why the writer is not there, to follow a colon */
-async function notFetched(error: unknown): Promise<string> {
-  const gone = await isGone(error instanceof Error ? error.message : '');
-  return gone
-    ? `${PART_GONE}. Open the page anew to get it; what you typed is kept`
-    : 'the part of the app that does it could not be fetched. Press again once there is a network';
-}
-
-function writtenWords(written: Written): string {
-  switch (written.kind) {
-    case 'idle':
-      return '';
-    case 'busy':
-      return 'The file is being written.';
-    case 'done':
-      return [
-        'The file is written.',
-        ...(written.lost.length === 0
-          ? []
-          : [`The picture of ${written.lost.join(' and ')} could not be read: its place stays empty.`]),
-      ].join(' ');
-    case 'failed':
-      return `The file could not be written: ${written.why}.`;
-    default:
-      return written satisfies never;
-  }
-}
 
 /** Which prints leave their place empty, since no file is kept of them. */
 function emptyWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
@@ -147,4 +101,28 @@ function emptyWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
   return names.size === 0
     ? ''
     : `No picture file is kept for ${[...names].join(' and ')}: its place stays empty.`;
+}
+
+/** How large the file gets, by the pictures on its sheets. */
+function fileSizeWords(input: JobInput, sheets: readonly PlannedSheet[], formatter: Formatter): string {
+  const ids = new Set(
+    sheets.flatMap(({ pieces }) => pieces.map((piece) => namedPrint(input, piece).artworkId)),
+  );
+  const kept = [...ids].flatMap((id) => {
+    const artwork = ownEntry(input.artworks, id);
+    return artwork?.picture ? [{ name: artwork.name, picture: artwork.picture }] : [];
+  });
+  const pictures = kept.map(({ picture }) => picture);
+  const largest = kept.toSorted((one, other) => other.picture.bytes - one.picture.bytes)[0]?.name ?? '';
+  return sizeWords(transferSize(pictures), largest, formatter);
+}
+
+/** What a page is too long for; null where the printer takes it or nobody said how much it takes. */
+function longPages({ job, workshop }: JobInput, paper: Sheet, sheets: readonly PlannedSheet[]) {
+  const printer = workshop.printers.find(({ id }) => id === job.printerId);
+  const longestPageMm = printer?.longestPageMm ?? null;
+  const pageMm = Math.max(0, ...sheets.map(({ lengthMm }) => lengthMm ?? paper.heightMm));
+  return printer === undefined || longestPageMm === null || pageMm <= longestPageMm
+    ? null
+    : { printerName: printer.name, longestPageMm, pageMm, isRoll: paper.form === 'roll' };
 }

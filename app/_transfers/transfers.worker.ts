@@ -1,0 +1,19 @@
+import { browserDecoder } from '@/app/_artwork/browserDecoder';
+import type { WorkerReady } from '@/app/_workers/workerMessages';
+import type { TransferQuestion } from './messages';
+import { platformZip } from './platformZip';
+import { transferHandler } from './transferHandler';
+
+/* The file to print is written here, off the page's thread. */
+const take = transferHandler({
+  decoder: browserDecoder,
+  zip: platformZip,
+  post: (reply) => self.postMessage(reply),
+});
+
+self.onmessage = ({ data }: MessageEvent<TransferQuestion>) => {
+  void take(data);
+};
+
+const ready: WorkerReady = { kind: 'ready' };
+self.postMessage(ready);
