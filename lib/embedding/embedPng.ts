@@ -74,7 +74,14 @@ interface PaletteParts {
   readonly zip: Zip;
 }
 
-function palettePicture({ base, colours, entries, clear, packed, zip }: PaletteParts): EmbeddedPicture | null {
+function palettePicture({
+  base,
+  colours,
+  entries,
+  clear,
+  packed,
+  zip,
+}: PaletteParts): EmbeddedPicture | null {
   if (entries === null || entries.length < 3) return null;
   const sheer = [...(clear ?? [])].flatMap((alpha, index) => (alpha === 255 ? [] : [{ alpha, index }]));
   const [only] = sheer;

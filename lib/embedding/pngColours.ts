@@ -96,4 +96,6 @@ function share(primaries: readonly [Triple, Triple, Triple], white: Triple, at: 
 }
 
 const volume = (a: Triple, b: Triple, c: Triple): number =>
-  a[0] * (b[1] * c[2] - b[2] * c[1]) - b[0] * (a[1] * c[2] - a[2] * c[1]) + c[0] * (a[1] * b[2] - a[2] * b[1]);
+  a[0] * (b[1] * c[2] - b[2] * c[1]) -
+  b[0] * (a[1] * c[2] - a[2] * c[1]) +
+  c[0] * (a[1] * b[2] - a[2] * b[1]);

@@ -82,5 +82,4 @@ export function pdfText(text: string): string {
 export const pdfBytes = (bytes: Uint8Array): string =>
   `<${Array.from(bytes, (byte) => hex(byte, 2)).join('')}>`;
 
-const hex = (value: number, digits: number): string =>
-  value.toString(16).toUpperCase().padStart(digits, '0');
+const hex = (value: number, digits: number): string => value.toString(16).toUpperCase().padStart(digits, '0');

@@ -3,7 +3,13 @@
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import { copiesWords, everySheetName, oneOfEachName, sizeWords, tooLongWords } from '@/app/_words/docket/transferWords';
+import {
+  copiesWords,
+  everySheetName,
+  oneOfEachName,
+  sizeWords,
+  tooLongWords,
+} from '@/app/_words/docket/transferWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { transferSize } from '@/lib/exports/transferSize';
@@ -66,7 +72,11 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
         . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
         {emptyWords(input, sheets ?? [])} {fileSizeWords(input, sheets ?? [], formatter)}
       </p>
-      {tooLong !== null && <p role="alert">{tooLongWords(tooLong, formatter)}</p>}
+      {tooLong !== null && (
+        <p>
+          <strong>Longer than the printer prints.</strong> {tooLongWords(tooLong, formatter)}
+        </p>
+      )}
       {sheets === null && !hasFailed && (
         <p className={styles.words}>How many pages it takes is being worked out.</p>
       )}

@@ -33,8 +33,8 @@ export function TransferStatus({ state, formatter, onCancel }: TransferStatusPro
             <PartGone>The file was not written: {PART_GONE}.</PartGone>
           ) : (
             <TryAgain failure={state} onAgain={state.again}>
-              “{state.name}” waits: the part of the app that writes it could not be fetched. It is written by itself
-              once there is a network.
+              “{state.name}” waits: the part of the app that writes it could not be fetched. It is written by
+              itself once there is a network.
             </TryAgain>
           )}
           <Button kind="quiet" onPress={onCancel}>

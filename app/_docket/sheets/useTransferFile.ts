@@ -16,7 +16,12 @@ export type TransferState =
   | { readonly kind: 'written'; readonly facts: WrittenFacts }
   | { readonly kind: 'cancelled'; readonly name: string }
   | { readonly kind: 'failed'; readonly name: string; readonly why: string }
-  | { readonly kind: 'notStarted'; readonly name: string; readonly isGone: boolean; readonly again: () => void };
+  | {
+      readonly kind: 'notStarted';
+      readonly name: string;
+      readonly isGone: boolean;
+      readonly again: () => void;
+    };
 
 interface TransferFile {
   readonly state: TransferState;
@@ -50,7 +55,8 @@ export function useTransferFile(readFile: (id: string) => Promise<StoredFile | n
     write,
     cancel() {
       end.current();
-      if (state.kind === 'writing' || state.kind === 'notStarted') setState({ kind: 'cancelled', name: state.name });
+      if (state.kind === 'writing' || state.kind === 'notStarted')
+        setState({ kind: 'cancelled', name: state.name });
     },
   };
 }

@@ -25,7 +25,8 @@ function short(name: string): string {
     .replace(/\s+/g, ' ')
     .trim();
   const letters = [...plain];
-  const cut = letters.length > MOST_NAME_LETTERS ? `${letters.slice(0, MOST_NAME_LETTERS).join('').trim()}…` : plain;
+  const cut =
+    letters.length > MOST_NAME_LETTERS ? `${letters.slice(0, MOST_NAME_LETTERS).join('').trim()}…` : plain;
   // A name that begins with a point is hidden on some systems.
   return cut.replace(/^\.+/, '') || 'Sheets';
 }
@@ -95,10 +96,7 @@ export function writtenWords(facts: WrittenFacts, formatter: Formatter): string 
       otherSpace,
       'the colour profile is of another kind than the picture. It is taken as sRGB, and colours may differ.',
     ),
-    ...of(
-      unreadable,
-      'the colour profile cannot be read. It is taken as sRGB, and colours may differ.',
-    ),
+    ...of(unreadable, 'the colour profile cannot be read. It is taken as sRGB, and colours may differ.'),
     ...of(converted, 'the colours were turned into sRGB, which holds fewer than some profiles do.'),
   ].join(' ');
 }
