@@ -59,8 +59,8 @@ test('the file has a page of true size for every sheet, and none is written whil
   const every = sheets.getByRole('button', { name: 'Every sheet, 47 pages' });
   await every.waitFor();
   const [download] = await Promise.all([page.waitForEvent('download'), every.click()]);
-  expect(download.suggestedFilename()).toBe('Ramblers Club shirts, sheets.pdf');
-  await sheets.getByText('The file is written.').waitFor();
+  expect(download.suggestedFilename()).toBe('Ramblers Club shirts, all 47 sheets.pdf');
+  await sheets.getByText('“Ramblers Club shirts, all 47 sheets.pdf” is written', { exact: false }).waitFor();
   const pdf = await getDocument({ data: new Uint8Array(await readFile(await download.path())), verbosity: 0 })
     .promise;
   expect(pdf.numPages).toBe(47);
