@@ -15,7 +15,7 @@ interface Pixels {
 }
 
 /** Pixels that come strip by strip, perhaps from elsewhere. */
-export interface PixelRows {
+interface PixelRows {
   readonly width: number;
   readonly height: number;
   readonly read: (

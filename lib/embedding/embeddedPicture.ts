@@ -22,7 +22,7 @@ export type Colours =
   | { readonly kind: 'palette'; readonly base: Colours; readonly entries: Uint8Array };
 
 /** How the data of a picture are packed: a JPEG as it is, or rows filtered as in a PNG within a zlib stream. */
-export type Packing =
+type Packing =
   | { readonly kind: 'jpeg'; readonly isPlainRgb: boolean }
   | { readonly kind: 'rows'; readonly channels: number; readonly bits: number };
 

@@ -3,9 +3,12 @@ import { judgeProfile } from './colourProfile';
 import { type ColourNote, type Colours, DamagedPicture, type Zip } from './embeddedPicture';
 
 /** Which chunks say what a PNG's numbers mean, by their names. */
-export type ChunkData = (type: string) => Uint8Array | null;
+type ChunkData = (type: string) => Uint8Array | null;
 
-type Named = { readonly colours: Colours; readonly note: ColourNote | null };
+interface Named {
+  readonly colours: Colours;
+  readonly note: ColourNote | null;
+}
 
 /** sRGB by the numbers of ITU-T H.273: primaries 1, transfer 13. */
 const SRGB_CODE = [1, 13] as const;

@@ -3,7 +3,7 @@ import type { Deflater, TakeBytes, Zip } from './embeddedPicture';
 /** Rows wait until so many bytes are together: a call of the packer for each would cost more than the packing. */
 const STRIP_BYTES = 262_144;
 
-export interface StripPacker {
+interface StripPacker {
   /** Room for a row, to be filled at once; resolves first where what is full has to go. */
   readonly room: (bytes: number) => Uint8Array | null;
   /** Hands on what is together. */

@@ -9,7 +9,7 @@ export interface PdfFile {
   readonly end: (root: number, info: number) => void;
 }
 
-export interface PdfStream {
+interface PdfStream {
   readonly write: (bytes: Uint8Array) => void;
   readonly end: () => void;
 }

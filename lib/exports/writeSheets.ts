@@ -15,7 +15,7 @@ interface SheetTools {
   readonly goOn: (picture: number, share: number) => void;
 }
 
-export interface WrittenSheets {
+interface WrittenSheets {
   /** Keys of pictures that could not be read or are damaged: their places are empty. */
   readonly lost: readonly string[];
   readonly notes: ReadonlyMap<string, ColourNote>;

@@ -42,7 +42,7 @@ export function useTransferFile(readFile: (id: string) => Promise<StoredFile | n
       readFile: async (artworkId) => {
         const picture = ownEntry(input.artworks, artworkId)?.picture;
         const file = picture ? await readFile(picture.fileId) : null;
-        return file === null ? null : new Blob([new Uint8Array(file.content)]);
+        return file === null ? null : new Blob([file.content]);
       },
       onNews: (news) => {
         if (news.kind === 'written') saveBlob(name, news.file);
