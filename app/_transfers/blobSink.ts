@@ -1,3 +1,5 @@
+import { blobPart } from './blobPart';
+
 /** Bytes that wait in memory before the browser takes them. */
 const WAITING_BYTES = 4_194_304;
 
@@ -18,7 +20,7 @@ export function blobSink(type: string): BlobSink {
   };
   return {
     take(part) {
-      waiting.push(part.buffer instanceof ArrayBuffer ? ownPart(part, part.buffer) : new Uint8Array(part));
+      waiting.push(blobPart(part));
       bytes += part.length;
       if (bytes >= WAITING_BYTES) flush();
     },
@@ -28,7 +30,3 @@ export function blobSink(type: string): BlobSink {
     },
   };
 }
-
-/** The same bytes: nothing that is handed on is written again. */
-const ownPart = (part: Uint8Array, buffer: ArrayBuffer): Uint8Array<ArrayBuffer> =>
-  new Uint8Array(buffer, part.byteOffset, part.length);

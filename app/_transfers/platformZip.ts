@@ -1,8 +1,9 @@
 import { DamagedPicture, type Zip } from '@/lib/embedding/embeddedPicture';
+import { blobPart } from './blobPart';
 
 /** zlib streams by the platform's own means. */
 export const platformZip: Zip = {
-  inflate: (pieces) => inflated(new Blob(pieces.map((piece) => new Uint8Array(piece)))),
+  inflate: (pieces) => inflated(new Blob(pieces.map(blobPart))),
   deflater(take) {
     const stream = new CompressionStream('deflate');
     const writer = stream.writable.getWriter();

@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
@@ -130,15 +130,16 @@ async function measure(
   const memory = peakOf(pid);
   const begun = performance.now();
   const [download] = await Promise.all([page.waitForEvent('download'), each.click()]);
-  const file = await download.path();
   const seconds = (performance.now() - begun) / 1000;
+  const file = `${path}.pdf`;
+  await download.saveAs(file);
   const memoryMb = memory.end() / 1e6;
   await page.waitForTimeout(200);
   const tasks = await page.evaluate(() => Reflect.get(globalThis, 'tasks') as readonly number[]);
   return {
     picture,
     pictureMb: (await stat(path)).size / 1e6,
-    fileMb: (await readFile(file)).length / 1e6,
+    fileMb: (await stat(file)).size / 1e6,
     seconds,
     longestTaskMs: Math.max(0, ...tasks),
     memoryMb,
