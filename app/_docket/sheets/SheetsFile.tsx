@@ -72,7 +72,7 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
         . Print it at “actual size”: it lies on the paper as it is drawn here.{' '}
         {emptyWords(input, sheets ?? [])} {fileSizeWords(input, sheets ?? [], formatter)}
       </p>
-      {tooLong !== null && (
+      {tooLong !== null && stopped === undefined && (
         <p>
           <strong>Longer than the printer prints.</strong> {tooLongWords(tooLong, formatter)}
         </p>

@@ -33,14 +33,13 @@ function short(name: string): string {
 
 /** How often each page is printed where the file holds one of each. */
 export function copiesWords(counts: readonly number[], formatter: Formatter): string {
-  const each = counts.map((count, at) => `page ${at + 1} ${timesWords(count, formatter)}`);
-  const last = each.at(-1) ?? '';
-  const whole = each.length === 1 ? last : `${each.slice(0, -1).join(', ')} and ${last}`;
-  return `Of the file with one of each, print ${whole}.`;
+  const each = counts.map((count, at) =>
+    at === 0
+      ? `${formatter.count(count, 'copy', 'copies')} of page 1`
+      : `${formatter.number(count, 0)} of page ${at + 1}`,
+  );
+  return `Of the file with one of each, print ${listOf(each)}.`;
 }
-
-const timesWords = (count: number, formatter: Formatter): string =>
-  count === 1 ? 'once' : count === 2 ? 'twice' : `${formatter.number(count, 0)} times`;
 
 /** How large the file will be, and what to do where that is much. */
 export function sizeWords(size: TransferSize, largestName: string, formatter: Formatter): string {

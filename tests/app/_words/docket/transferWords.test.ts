@@ -35,7 +35,7 @@ describe('the names of the two files', () => {
 describe('what is said of the file to print', () => {
   it('is how often each page of one of each is printed', () => {
     expect(copiesWords([37, 2, 1], formatter)).toBe(
-      'Of the file with one of each, print page 1 37 times, page 2 twice and page 3 once.',
+      'Of the file with one of each, print 37 copies of page 1, 2 of page 2 and 1 of page 3.',
     );
   });
 
