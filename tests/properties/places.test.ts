@@ -42,16 +42,13 @@ interface Written {
 function written(input: JobInput): Written {
   const layout = laidOut(input);
   const { sheets } = plannedSheets(layout);
-  const { printer } = layout.job;
   const [paper] = input.workshop.sheets;
   if (paper === undefined) throw new ReferenceError('the workshop has no sheet');
   const file = sheetsFile({
     input,
     paper,
-    marginMm: printer.marginMm,
     sheets,
     pages: 'oneOfEach',
-    pictures: new Map(),
   });
   return { input, layout, sheets, file };
 }
@@ -59,15 +56,20 @@ function written(input: JobInput): Written {
 /** Names of placements are their ids; the size tells which print of one it is. */
 const keyOf = (name: string, widthMm: number, heightMm: number): string => `${name} ${widthMm} ${heightMm}`;
 
+/** The file says nothing but where pictures lie; whose they are, the plan says piece by piece in the same order. */
+const placementOn = (sheets: Written['sheets'], sheet: number, place: number): string =>
+  sheets[sheet]?.pieces[place]?.placementId ?? '';
+
 /** The least distance of each print from the edge of its page, by the file alone; of a roll, across it. */
-function clearances({ file, layout }: Written): ReadonlyMap<string, number> {
+function clearances({ file, layout, sheets }: Written): ReadonlyMap<string, number> {
   const isRoll = layout.job.sheet.form === 'roll';
   const least = new Map<string, number>();
-  for (const { heightMm, pieces } of file.sheets)
-    for (const piece of pieces) {
+  for (const [sheet, { heightMm, pieces }] of file.sheets.entries())
+    for (const [place, piece] of pieces.entries()) {
+      const name = placementOn(sheets, sheet, place);
       const key = piece.turned
-        ? keyOf(piece.name, piece.heightMm, piece.widthMm)
-        : keyOf(piece.name, piece.widthMm, piece.heightMm);
+        ? keyOf(name, piece.heightMm, piece.widthMm)
+        : keyOf(name, piece.widthMm, piece.heightMm);
       const across = [piece.xMm, file.widthMm - piece.xMm - piece.widthMm];
       const down = isRoll ? [] : [piece.yMm, heightMm - piece.yMm - piece.heightMm];
       least.set(key, Math.min(least.get(key) ?? Number.POSITIVE_INFINITY, ...across, ...down));
@@ -111,8 +113,9 @@ describe('where a print lies is where it is judged', () => {
           const places = one.layout.prints.flatMap((print) =>
             keyOf(print.placementId, print.widthMm, print.heightMm) === key ? [print.placed.length] : [],
           );
-          const isCut = one.file.sheets.some(
-            ({ pieces }) => pieces.length > 1 && pieces.some(({ name }) => key.startsWith(`${name} `)),
+          const isCut = one.sheets.some(
+            ({ pieces }) =>
+              pieces.length > 1 && pieces.some(({ placementId }) => key.startsWith(`${placementId} `)),
           );
           expect(isCut || places.some((count) => count > 1)).toBe(true);
         }

@@ -6,8 +6,8 @@ const FLOORS = ['shared', 'lib', 'app'] as const;
 /** What the two lower floors may take from outside: a new entry is a decision. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   shared: ['zod'],
-  // The PDF library is loaded on demand by lib/exports and does no more there than write bytes.
-  lib: ['zod', '@cantoo/pdf-lib', '@noble/hashes', 'fflate'],
+  // The PDF library and its tool for type are loaded on demand and do no more than write bytes.
+  lib: ['zod', '@cantoo/fontkit', '@cantoo/pdf-lib', '@noble/hashes', 'bidi-js', 'fflate'],
 };
 
 /** The one file that talks to the formula engine. */
