@@ -1,0 +1,65 @@
+import { type PDFDocument, type PDFPage, rgb } from '@cantoo/pdf-lib';
+
+/** Pages that are filled from the top; points. */
+export interface Flow {
+  readonly pages: readonly PDFPage[];
+  readonly page: PDFPage;
+  readonly left: number;
+  readonly right: number;
+  /** Room from here to the foot of the page. */
+  readonly room: number;
+  readonly wholeRoom: number;
+  readonly y: number;
+  readonly goTo: (y: number) => void;
+  readonly newPage: () => void;
+}
+
+const SIZES = { a4: [595.28, 841.89], letter: [612, 792] } as const;
+const SIDE = 42;
+const HEAD = 40;
+const FOOT = 48;
+
+/** Begins a file of pages. */
+export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES): Flow {
+  const [width, height] = SIZES[paper];
+  const pages = [pdf.addPage([width, height])];
+  let y = height - HEAD;
+  return {
+    pages,
+    get page() {
+      return pages[pages.length - 1] ?? pdf.addPage([width, height]);
+    },
+    left: SIDE,
+    right: width - SIDE,
+    get room() {
+      return y - FOOT;
+    },
+    wholeRoom: height - HEAD - FOOT,
+    get y() {
+      return y;
+    },
+    goTo: (to) => {
+      y = to;
+    },
+    newPage: () => {
+      pages.push(pdf.addPage([width, height]));
+      y = height - HEAD;
+    },
+  };
+}
+
+/** The heavy line under a head. */
+export function heavyLine({ page, left, right, y }: Flow): void {
+  page.drawLine({ start: { x: left, y }, end: { x: right, y }, thickness: 2.6, color: rgb(0, 0, 0) });
+}
+
+/** Where one part is torn from the next. */
+export function tearLine({ page, left, right, y }: Flow): void {
+  page.drawLine({
+    start: { x: left, y },
+    end: { x: right, y },
+    thickness: 0.8,
+    color: rgb(0.35, 0.35, 0.35),
+    dashArray: [0.8, 2.2],
+  });
+}
