@@ -8,7 +8,7 @@ import { shells } from './shells';
 /* Runs while the app is built, when its files are there already and its pages are not yet. */
 
 /** Of what lies in .next/static, what a page may ask for. */
-const ASKED_FOR = /\.(?:js|css|woff2|wasm)$/;
+const ASKED_FOR = /\.(?:js|css|woff2?|wasm)$/;
 
 /** The service worker as one script, with the list of what it keeps. */
 export async function workerScript(): Promise<string> {

@@ -18,6 +18,7 @@ import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import { isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
+import { CoverPage } from './CoverPage';
 import styles from './SheetsFile.module.css';
 import { namedPrint } from './sheetNames';
 import { MOST_PAGES, sheetsFile } from './sheetsFile';
@@ -97,6 +98,7 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
       </div>
       {kinds < count && <p className={styles.words}>{copiesWords(counts, formatter)}</p>}
       <TransferStatus {...{ state, formatter }} onCancel={cancel} />
+      <CoverPage {...{ input, paper, sheets }} blockedBy={stopped ?? waiting} />
     </section>
   );
 }

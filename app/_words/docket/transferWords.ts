@@ -18,6 +18,9 @@ export const oneOfEachName = (jobName: string, counts: readonly number[]): strin
     ? `${short(jobName)}, one of each of ${counts.length}.pdf`
     : `${short(jobName)}, one of each, print ${counts.map((count) => `${count} x`).join(' + ')}.pdf`;
 
+/** @returns the name of the page that goes with either: “Club shirts – cover, plain paper.pdf” */
+export const coverName = (jobName: string): string => `${short(jobName)} – cover, plain paper.pdf`;
+
 /** Without signs that some systems do not take, and cut where it is very long. */
 function short(name: string): string {
   const plain = name

@@ -1,0 +1,46 @@
+import { ownWorker } from '@/app/_workers/ownWorker';
+import type { Cover } from '@/lib/exports/cover';
+import type { PaperReply } from './messages';
+
+/** What the page learns of a paper; `written` or `failed` comes last. */
+export type PaperNews =
+  | PaperReply
+  /** The part of the app that sets papers did not come: it waits until it can be had, or somebody tries it `again`. */
+  | { readonly kind: 'notStarted'; readonly isGone: boolean; readonly again: () => void };
+
+/**
+ * Sets a paper in a worker of its own, which ends with it.
+ *
+ * @returns ends it at once
+ */
+export function writePaper(
+  cover: Cover,
+  onNews: (news: PaperNews) => void,
+  startWorker: () => Worker = startPaperWorker,
+): () => void {
+  let hasEnded = false;
+  const end = () => {
+    hasEnded = true;
+    worker.end();
+  };
+  const tell = (news: PaperNews) => {
+    if (hasEnded) return;
+    if (news.kind !== 'notStarted') end();
+    onNews(news);
+  };
+  const worker = ownWorker<Cover, PaperReply>({
+    start: startWorker,
+    onReply: tell,
+    onLost: ({ kind, why }) =>
+      tell(
+        kind === 'broke'
+          ? { kind: 'failed', why }
+          : { kind: 'notStarted', isGone: kind === 'gone', again: () => worker.tryNow() },
+      ),
+    onTryAgain: () => worker.post(cover),
+  });
+  worker.post(cover);
+  return end;
+}
+
+const startPaperWorker = () => new Worker(new URL('./paper.worker.ts', import.meta.url), { type: 'module' });
