@@ -3,7 +3,7 @@ import type { Cover } from '@/lib/exports/cover';
 import type { PaperReply } from './messages';
 
 /** What the page learns of a paper; `written` or `failed` comes last. */
-export type PaperNews =
+type PaperNews =
   | PaperReply
   /** The part of the app that sets papers did not come: it waits until it can be had, or somebody tries it `again`. */
   | { readonly kind: 'notStarted'; readonly isGone: boolean; readonly again: () => void };

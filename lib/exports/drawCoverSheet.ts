@@ -13,7 +13,7 @@ interface DrawingBox {
 
 /** Room of a drawing at most, and above it of the words at its top edge. */
 export const DRAWING_WIDTH = 124;
-export const DRAWING_HEIGHT = 118;
+const DRAWING_HEIGHT = 118;
 const EDGE_ROOM = 15;
 
 const INK = rgb(0, 0, 0);

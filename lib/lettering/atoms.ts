@@ -18,7 +18,7 @@ export interface Atom {
 export type Direction = 'auto' | 'ltr' | 'rtl';
 
 /** One typed line. */
-export interface Line {
+interface Line {
   readonly atoms: readonly Atom[];
   /** Whether the line as a whole runs from right to left, as its first letter of a direction says. */
   readonly isRightToLeft: boolean;

@@ -2,7 +2,7 @@ import type { Face, Weight } from './faceTable';
 import { CONTROL, lettersOf, setText } from './letters';
 
 /** What the type has not. */
-export interface MissingLetter {
+interface MissingLetter {
   readonly letter: string;
   /** As `U+0645`, one after another. */
   readonly codePoints: string;
@@ -26,7 +26,7 @@ export function missingLetters(texts: Iterable<string>): readonly MissingLetter[
 }
 
 /** A text and how thick it is set. */
-export interface WeighedText {
+interface WeighedText {
   readonly text: string;
   readonly weight: Weight;
 }

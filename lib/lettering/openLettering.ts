@@ -8,7 +8,7 @@ import { type OpenFace, openFace } from './openFace';
 import { drawGlyphs, drawPicture } from './operators';
 
 /** How a text is set. Lengths in points, from the lower left corner of the page. */
-export interface Style {
+interface Style {
   readonly size: number;
   readonly weight?: Weight;
   readonly colour?: Colour;
@@ -17,9 +17,9 @@ export interface Style {
 }
 
 /** `start` is the left, for lines that run from right to left the right. */
-export type Align = 'left' | 'right' | 'centre' | 'start' | 'end';
+type Align = 'left' | 'right' | 'centre' | 'start' | 'end';
 
-export interface LinePlace extends Style {
+interface LinePlace extends Style {
   readonly x: number;
   /** Of the line that the letters stand on. */
   readonly y: number;
@@ -28,7 +28,7 @@ export interface LinePlace extends Style {
   readonly align?: Align;
 }
 
-export interface ParagraphPlace extends Style {
+interface ParagraphPlace extends Style {
   readonly x: number;
   /** Upper edge of the first line. */
   readonly top: number;

@@ -29,11 +29,11 @@ export const coverTotalWords = (count: number, isRoll: boolean): string =>
   `${isRoll ? 'print' : 'sheet'}${count === 1 ? '' : 's'} in all`;
 
 /** What the 100 mm line is for. */
-export const coverRuleWords = (formatter: Formatter): string => {
+export function coverRuleWords(formatter: Formatter): string {
   const inches = formatter.length(100);
   const also = inches.endsWith('in') ? ` (${inches})` : '';
   return `This line must measure 100 mm${also}: print both files at “actual size”, with no scaling.`;
-};
+}
 
 interface PrinterFacts {
   readonly printer: Printer | undefined;

@@ -59,9 +59,13 @@ function resolved(specifier: string, from: string, known: ReadonlySet<string>): 
       ? posix.join(posix.dirname(from), specifier)
       : undefined;
   if (path === undefined) return { kind: 'package', name: packageName(specifier) };
+  // A file of a package, named by where it lies.
+  if (path.startsWith(PACKAGES)) return { kind: 'package', name: packageName(path.slice(PACKAGES.length)) };
   const endings = ['', '.ts', '.tsx', '.mjs', '/index.ts', '/index.tsx'];
   return { kind: 'local', path: endings.map((ending) => path + ending).find((at) => known.has(at)) ?? path };
 }
+
+const PACKAGES = 'node_modules/';
 
 function packageName(specifier: string): string {
   if (specifier.startsWith('node:')) return specifier;
