@@ -107,3 +107,28 @@ test('a picture the maker brought in lies on the sheets with every pixel of its 
   expect(matrix[0]).toBeCloseTo(-576, 2);
   expect(matrix[3]).toBeCloseTo(720, 2);
 });
+
+test('the cover page is a file of its own, and letters that no type has are named and drawn', async () => {
+  const page = await openPage();
+  await priced(page);
+  const sheets = section(page, 'Sheets');
+  await unfold(sheets, /^Sheets to print/);
+  const cover = sheets.getByRole('button', { name: 'Cover page (plain paper)' });
+  await cover.waitFor();
+  const job = section(page, 'The job');
+  await job.getByRole('button', { name: /^Back picture/ }).click();
+  await type(job.getByRole('textbox', { name: 'Name', exact: true }).first(), 'שביל, 道 Nguyễn');
+  await sheets.getByText(/These letters are drawn as a picture of this device’s type: .?道/).waitFor();
+  const [download] = await Promise.all([page.waitForEvent('download'), cover.click()]);
+  expect(download.suggestedFilename()).toBe('Ramblers Club shirts – cover, plain paper.pdf');
+  const data = new Uint8Array(await readFile(await download.path()));
+  const pdf = await getDocument({ data, verbosity: 0 }).promise;
+  const first = await pdf.getPage(1);
+  const { items } = await first.getTextContent();
+  const text = items.map((item) => ('str' in item ? item.str : '')).join('');
+  expect(text).toContain('Cover page – plain paper, do not press');
+  expect(text).toContain('Sheets 1–37 of 47');
+  expect(text).toMatch(/Nguyễn/);
+  const { fnArray } = await first.getOperatorList();
+  expect(fnArray).toContain(OPS.paintImageXObject);
+});
