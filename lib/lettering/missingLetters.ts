@@ -16,7 +16,8 @@ export function missingLetters(texts: Iterable<string>): readonly MissingLetter[
   const add = (letter: string, fate: MissingLetter['fate']) => {
     if (!found.has(letter)) found.set(letter, { letter, codePoints: codePointsOf(letter), fate });
   };
-  for (const text of texts) {
+  // Names stand on a paper many times.
+  for (const text of new Set(texts)) {
     for (const control of text.replace(/[\t\r\n\u0085]/g, '').match(CONTROL) ?? []) add(control, 'leftOut');
     for (const line of setText(text).split('\n')) {
       for (const letter of lettersOf(line)) if (letter.part === null) add(letter.text, 'picture');
