@@ -1,6 +1,6 @@
 import type { WorkerReady } from '@/app/_workers/workerMessages';
 import { browserDecoder } from './browserDecoder';
-import type { PictureQuestion } from './messages';
+import type { PictureQuestion, PictureReply } from './messages';
 import { pictureHandler } from './pictureHandler';
 
 /* Pictures are unpacked and measured here, off the page's thread. */
@@ -11,8 +11,7 @@ channel.port2.onmessage = () => waiting.shift()?.();
 const take = pictureHandler({
   decoder: browserDecoder,
   post: (reply) => {
-    const transfer = reply.kind === 'read' ? [reply.reading.thumbnail.rgba.buffer] : [];
-    self.postMessage(reply, { transfer });
+    self.postMessage(reply, { transfer: lent(reply) });
   },
   // A message to oneself comes after those that wait already, and sooner than any timer.
   pause: () =>
@@ -25,6 +24,13 @@ const take = pictureHandler({
 self.onmessage = ({ data }: MessageEvent<PictureQuestion>) => {
   void take(data);
 };
+
+/** Handed over, not copied: a copy of a long file would hold the page up. */
+function lent(reply: PictureReply): Transferable[] {
+  if (reply.kind !== 'read') return [];
+  const { file, preview } = reply;
+  return preview === null ? [file.content.buffer] : [file.content.buffer, preview];
+}
 
 const ready: WorkerReady = { kind: 'ready' };
 self.postMessage(ready);

@@ -1,9 +1,8 @@
 import type { Orientation } from '@/lib/picture/pictureHeader';
 import { uprightSize } from '@/lib/picture/pictureHeader';
 import type { PictureSource } from '@/lib/picture/pictureSource';
-import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import { turnMatrix } from '@/lib/picture/turnMatrix';
-import type { DecodedPicture } from './decodedPicture';
+import type { DecodedPicture, Thumbnail } from './decodedPicture';
 
 /** Longest side of a preview: as wide as the widest column that shows one, on a dense screen. */
 const THUMBNAIL_PX = 1_000;
@@ -45,18 +44,20 @@ function bitmapSource(bitmap: ImageBitmap, orientation: Orientation): PictureSou
   };
 }
 
-function thumbnailOf(bitmap: ImageBitmap, orientation: Orientation): PixelGrid {
+function thumbnailOf(bitmap: ImageBitmap, orientation: Orientation): Thumbnail {
   const size = uprightSize(bitmap, orientation);
   const scale = Math.min(1, THUMBNAIL_PX / Math.max(size.width, size.height));
   const width = Math.max(1, Math.round(size.width * scale));
   const height = Math.max(1, Math.round(size.height * scale));
-  const context = contextOf(new OffscreenCanvas(width, height));
+  const surface = new OffscreenCanvas(width, height);
+  const context = contextOf(surface);
   const [a, b, c, d, e, f] = turnMatrix(orientation, bitmap);
   context.imageSmoothingQuality = 'high';
   context.setTransform(width / size.width, 0, 0, height / size.height, 0, 0);
   context.transform(a, b, c, d, e, f);
   context.drawImage(bitmap, 0, 0);
-  return { width, height, rgba: context.getImageData(0, 0, width, height).data };
+  const { data } = context.getImageData(0, 0, width, height);
+  return { pixels: { width, height, rgba: data }, bitmap: surface.transferToImageBitmap() };
 }
 
 function contextOf(surface: OffscreenCanvas): OffscreenCanvasRenderingContext2D {

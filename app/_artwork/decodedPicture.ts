@@ -4,10 +4,17 @@ import type { PictureSource } from '@/lib/picture/pictureSource';
 import type { PixelGrid } from '@/lib/picture/pixelGrid';
 import type { Result } from '@/shared/result';
 
+/** The whole picture, small. */
+export interface Thumbnail {
+  readonly pixels: PixelGrid;
+  /** The same, for showing; whoever takes it closes it. */
+  readonly bitmap: ImageBitmap | null;
+}
+
 /** A picture unpacked, upright, and held until closed. */
 export interface DecodedPicture {
   readonly source: PictureSource;
-  readonly thumbnail: () => PixelGrid;
+  readonly thumbnail: () => Thumbnail;
   readonly close: () => void;
 }
 

@@ -2,7 +2,7 @@ import type { PictureAnalysis } from '@/lib/artwork/analysePicture';
 import type { InkProfile } from '@/lib/ink/inkProfile';
 import type { PictureHeader, PixelSize } from '@/lib/picture/pictureHeader';
 import type { PictureProblem } from '@/lib/picture/pictureProblem';
-import type { PixelBox, PixelGrid } from '@/lib/picture/pixelGrid';
+import type { PixelBox } from '@/lib/picture/pixelGrid';
 
 /** What the page asks of the artwork worker. Each picture has a number; a new one ends the one before. */
 export type PictureQuestion =
@@ -27,8 +27,12 @@ export interface PictureReading {
   readonly size: PixelSize;
   readonly analysis: PictureAnalysis;
   readonly profile: InkProfile;
-  /** The whole picture, small, with its clear parts: for previews. */
-  readonly thumbnail: PixelGrid;
+}
+
+/** The file that was read, as it is kept. */
+export interface ReadFile {
+  readonly sha256: string;
+  readonly content: Uint8Array<ArrayBuffer>;
 }
 
 export type PictureReply =
@@ -41,7 +45,14 @@ export type PictureReply =
     }
   /** The page shall turn this drawing, found harmless, into pixels of this size. */
   | { readonly kind: 'draw'; readonly number: number; readonly svg: string; readonly size: PixelSize }
-  | { readonly kind: 'read'; readonly number: number; readonly reading: PictureReading }
+  | {
+      readonly kind: 'read';
+      readonly number: number;
+      readonly reading: PictureReading;
+      readonly file: ReadFile;
+      /** The whole picture, small, with its clear parts; null where none was drawn. */
+      readonly preview: ImageBitmap | null;
+    }
   | { readonly kind: 'refused'; readonly number: number; readonly problem: PictureProblem }
   | { readonly kind: 'cancelled'; readonly number: number }
   /** A fault of ours, never of the file. */

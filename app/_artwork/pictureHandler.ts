@@ -8,6 +8,7 @@ import { refuseBytes } from '@/lib/picture/readHeader';
 import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
 import { svgText } from '@/lib/picture/svg/svgText';
 import { vectorPixels } from '@/lib/picture/svg/vectorPixels';
+import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { failed, ok, type Result } from '@/shared/result';
 import type { DecodedPicture, PictureDecoder } from './decodedPicture';
 import type { PictureQuestion, PictureReply } from './messages';
@@ -91,6 +92,7 @@ export function pictureHandler({
     goOn(number);
     const header = inspectPicture(bytes);
     if (!header.ok) return refused(header.problem);
+    const sha256 = await sha256InSlices(bytes, () => pauseOf(number));
     tell(number, 'decoding', 0);
     const picture = await unpack(question, bytes, header.value);
     if (!picture.ok) return refused(picture.problem);
@@ -99,9 +101,9 @@ export function pictureHandler({
       goOn(number);
       const analysis = await measured(number, crop === null ? source : croppedSource(source, crop));
       const size: PixelSize = { width: source.width, height: source.height };
-      const small = thumbnail();
-      const reading = { header: header.value, size, analysis, profile: inkProfile(small), thumbnail: small };
-      return { kind: 'read', number, reading };
+      const { pixels, bitmap } = thumbnail();
+      const reading = { header: header.value, size, analysis, profile: inkProfile(pixels) };
+      return { kind: 'read', number, reading, file: { sha256, content: bytes }, preview: bitmap };
     } finally {
       close();
     }
@@ -140,9 +142,13 @@ export function pictureHandler({
       const step = steps.next();
       if (step.done) return step.value;
       tell(number, 'measuring', step.value);
-      await pause();
-      goOn(number);
+      await pauseOf(number);
     }
+  }
+
+  async function pauseOf(number: number): Promise<void> {
+    await pause();
+    goOn(number);
   }
 
   function tell(number: number, stage: keyof typeof DONE, share: number): void {

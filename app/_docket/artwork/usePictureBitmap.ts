@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useState } from 'react';
-import { loadBitmap } from '@/app/_artwork/loadBitmap';
+import { appPreviews } from '@/app/_artwork/previews';
 import { useJob } from '@/app/_docket/common/useJob';
 import type { Picture } from '@/shared/schemas/picture';
 
@@ -14,10 +14,8 @@ export function usePictureBitmap(picture: Picture) {
   useEffect(() => {
     let isLeft = false;
     const load = async () => {
-      const file = await readFile(picture.fileId);
-      const bitmap = file === null ? null : await loadBitmap(file, picture);
-      if (isLeft) bitmap?.close();
-      else setFound({ of: picture.fileId, bitmap });
+      const bitmap = await appPreviews().of(picture, readFile);
+      if (!isLeft) setFound({ of: picture.fileId, bitmap });
     };
     void load();
     return () => {

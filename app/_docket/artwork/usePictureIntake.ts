@@ -2,13 +2,13 @@
 
 import { useEffect, useRef, useState } from 'react';
 import { appArtwork } from '@/app/_artwork/appArtwork';
+import type { PictureNews } from '@/app/_artwork/artworkService';
 import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
-import { nextTask } from '@/app/_clock/nextTask';
+import { appPreviews } from '@/app/_artwork/previews';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import type { EditOutcome } from '@/app/_store/documentsState';
 import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { type Wording, wording } from '@/app/_words/findings/wording';
-import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { textLimits } from '@/shared/limits';
 import { type Picture, pictureSchema } from '@/shared/schemas/picture';
 import { readAgain, takePicture } from './takePicture';
@@ -25,6 +25,8 @@ type Intake =
   /** What reads pictures could not be fetched yet; a new object with every failure. */
   | { readonly state: 'waiting'; readonly name: string; readonly isGone: boolean; readonly again: () => void }
   | { readonly state: 'told'; readonly wording: Wording; readonly isRefusal: boolean };
+
+type ReadNews = Extract<PictureNews, { kind: 'read' }>;
 
 interface IntakeOptions {
   readonly workspace: Workspace;
@@ -61,7 +63,7 @@ export function usePictureIntake({
         ),
       );
     }
-    read(new File([kept.content], picture.fileName), async (_, reading) => {
+    read(new File([kept.content], picture.fileName), (_, { reading }) => {
       const { fileId, fileName, bytes } = picture;
       const anew = pictureOfReading(reading, { fileId, fileName, bytes });
       shown(
@@ -80,7 +82,7 @@ export function usePictureIntake({
           return setIntake({ state: 'waiting', name: file.name, isGone: news.isGone, again: news.again });
         case 'read': {
           cancel.current = null;
-          return void keepIt(file, news.reading);
+          return keepIt(file, news);
         }
         case 'refused':
           return tell(pictureProblemWords(news.problem, locale));
@@ -102,14 +104,13 @@ export function usePictureIntake({
     });
     cancel.current = running.cancel;
   };
-  const keep = async (file: File, reading: Parameters<typeof pictureOfReading>[0]) => {
-    const content = new Uint8Array(await file.arrayBuffer());
-    const fileId = await sha256InSlices(content, nextTask);
+  const keep = (file: File, { reading, file: { sha256, content }, preview }: ReadNews) => {
     const picture = pictureOfReading(reading, {
-      fileId,
+      fileId: sha256,
       fileName: shortName(file.name),
       bytes: file.size,
     });
+    if (preview !== null) appPreviews().give(picture.fileId, preview);
     const outcome = workspace.editWithFiles(
       `Picture of ${name}`,
       [{ do: 'change', kind: 'artwork', id: artworkId, to: (body) => takePicture(body, picture, approved) }],

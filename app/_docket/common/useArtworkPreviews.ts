@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useState } from 'react';
-import { loadBitmap } from '@/app/_artwork/loadBitmap';
+import { appPreviews } from '@/app/_artwork/previews';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
 import type { JobInput } from '@/shared/schemas/request';
@@ -31,8 +31,7 @@ export function useArtworkPreviews(
     const load = async () => {
       for (const [id, { picture }] of Object.entries(artworks)) {
         if (picture === null) continue;
-        const file = await readFile(picture.fileId);
-        const bitmap = file === null ? null : await loadBitmap(file, picture);
+        const bitmap = await appPreviews().of(picture, readFile);
         const address = bitmap === null ? null : await addressOf(bitmap, shownPart(picture));
         if (address !== null) made.set(id, address);
       }
@@ -65,7 +64,5 @@ async function addressOf(bitmap: ImageBitmap, part: ShownPart | null): Promise<s
     return URL.createObjectURL(await canvas.convertToBlob({ type: 'image/png' }));
   } catch {
     return null;
-  } finally {
-    bitmap.close();
   }
 }

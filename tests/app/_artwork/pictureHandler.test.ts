@@ -1,4 +1,5 @@
 // @vitest-environment node
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import type { DecodedPicture, PictureDecoder } from '@/app/_artwork/decodedPicture';
 import type { PictureQuestion, PictureReply } from '@/app/_artwork/messages';
@@ -30,7 +31,7 @@ function fields({
     open.count += 1;
     return {
       source: sourceOf(grid),
-      thumbnail: () => gridOf(1, 1, () => cyan),
+      thumbnail: () => ({ pixels: gridOf(1, 1, () => cyan), bitmap: null }),
       close: () => {
         open.count -= 1;
       },
@@ -61,6 +62,12 @@ describe('the artwork worker', () => {
       },
     ]);
     const [reply] = last();
+    // FIPS 180-4, by the platform's own hand.
+    const bytes = pngFile(1000, 2000);
+    if (reply?.kind === 'read') {
+      expect(reply.file.content).toEqual(bytes);
+      expect(reply.file.sha256).toBe(createHash('sha256').update(bytes).digest('hex'));
+    }
     if (reply?.kind === 'read') expect(reply.reading.analysis.ink.coverage.cyan).toBeCloseTo(0.5, 12);
     expect(open.count).toBe(0);
   });

@@ -29,7 +29,7 @@ function reading(header: PictureHeader, isInked: (x: number) => boolean) {
   let step = steps.next();
   while (!step.done) step = steps.next();
   const size = { width: 40, height: 40 };
-  return { header, size, analysis: step.value, profile: inkProfile(thumbnail), thumbnail };
+  return { header, size, analysis: step.value, profile: inkProfile(thumbnail) };
 }
 
 describe('what is kept of a picture that was read', () => {

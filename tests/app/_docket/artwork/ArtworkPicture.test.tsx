@@ -5,6 +5,7 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vite
 import type { PictureNews } from '@/app/_artwork/artworkService';
 import type { PictureReading } from '@/app/_artwork/messages';
 import { lazyArtworkPicture } from '@/app/_docket/artwork/lazyArtworkPicture';
+import { sha256OfBytes } from '@/lib/stored/sha256';
 import type { Picture } from '@/shared/schemas/picture';
 import type { Printer } from '@/shared/schemas/workshop';
 import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
@@ -41,7 +42,9 @@ vi.mock('@/app/_artwork/pictureOfReading', () => ({
   }),
 }));
 // The tests' browser draws nothing.
-vi.mock('@/app/_artwork/loadBitmap', () => ({ loadBitmap: async () => null }));
+vi.mock('@/app/_artwork/previews', () => ({
+  appPreviews: () => ({ of: async () => null, give: () => undefined }),
+}));
 
 // Unpacking this code takes a busy machine longer than a screen is waited for.
 beforeAll(async () => {
@@ -70,11 +73,18 @@ const choose = (part: Awaited<ReturnType<typeof openPart>>) =>
     target: { files: [new File([new Uint8Array([7, 8])], 'hill-path.png')] },
   });
 
+/** What the worker says of a file of these bytes. */
+function readNews(number: number, ...bytes: readonly number[]): PictureNews {
+  const content = Uint8Array.from(bytes.length === 0 ? [7, 8] : bytes);
+  const file = { sha256: sha256OfBytes(content), content };
+  return { kind: 'read', number, reading: {} as PictureReading, file, preview: null };
+}
+
 async function takeIn(picture: Partial<Picture> = {}) {
   reader.picture = aPicture(picture);
   const part = await openPart();
   choose(part);
-  act(() => reader.say({ kind: 'read', number: 1, reading: {} as PictureReading }));
+  act(() => reader.say(readNews(1)));
   await part.findByText(/of ink$/);
   return part;
 }
@@ -271,13 +281,13 @@ describe('a picture that is there', () => {
     });
     // The same file again is no other picture.
     choose(part);
-    act(() => reader.say({ kind: 'read', number: 2, reading: {} as PictureReading }));
+    act(() => reader.say(readNews(2)));
     await waitFor(() => expect(part.queryByRole('progressbar')).toBeNull());
     expect(of().version).toBe(version);
     fireEvent.change(part.getByLabelText(`Picture file of ${NAME}`), {
       target: { files: [new File([new Uint8Array([9])], 'another.png')] },
     });
-    act(() => reader.say({ kind: 'read', number: 3, reading: {} as PictureReading }));
+    act(() => reader.say(readNews(3, 9)));
     await waitFor(() => expect(of().picture?.fileName).toBe('another.png'));
     expect(of().version).toBe(version + 1);
     await act(() => benchStore().actions.undo());

@@ -1,0 +1,52 @@
+import { inspectPicture } from '@/lib/picture/inspectPicture';
+import type { PixelSize } from '@/lib/picture/pictureHeader';
+import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
+import { svgText } from '@/lib/picture/svg/svgText';
+
+/** A kept picture that is to be shown small. */
+export interface PreviewQuestion {
+  readonly bytes: Uint8Array;
+  /** Its size as it was read. */
+  readonly size: PixelSize;
+}
+
+export type PreviewAnswer =
+  | { readonly kind: 'shown'; readonly bitmap: ImageBitmap }
+  /** A drawing, found harmless, with the size to draw it at: only a page can. */
+  | { readonly kind: 'draw'; readonly svg: string; readonly size: PixelSize }
+  /** It can no longer be drawn. */
+  | { readonly kind: 'none' };
+
+/** Longest side of a preview, on a dense screen. */
+const MOST_PX = 800;
+
+/**
+ * The file was read and found harmless when it was taken in; it is looked at again all the same, since a copy brought
+ * back may hold another.
+ */
+export async function previewOf({ bytes, size }: PreviewQuestion): Promise<PreviewAnswer> {
+  const header = inspectPicture(bytes);
+  if (!header.ok) return { kind: 'none' };
+  const scale = Math.min(1, MOST_PX / Math.max(size.width, size.height));
+  const width = Math.max(1, Math.round(size.width * scale));
+  const height = Math.max(1, Math.round(size.height * scale));
+  if (header.value.kind === 'vector') {
+    return {
+      kind: 'draw',
+      svg: svgAtSize(svgText(bytes), header.value, { width, height }),
+      size: { width, height },
+    };
+  }
+  try {
+    const blob = new Blob([new Uint8Array(bytes)], { type: `image/${header.value.format}` });
+    const bitmap = await createImageBitmap(blob, {
+      imageOrientation: 'from-image',
+      resizeWidth: width,
+      resizeHeight: height,
+      resizeQuality: 'high',
+    });
+    return { kind: 'shown', bitmap };
+  } catch {
+    return { kind: 'none' };
+  }
+}
