@@ -3,6 +3,7 @@ import type { InkProfile } from '@/lib/ink/inkProfile';
 import type { PictureHeader, PixelSize } from '@/lib/picture/pictureHeader';
 import type { PictureProblem } from '@/lib/picture/pictureProblem';
 import type { PixelBox } from '@/lib/picture/pixelGrid';
+import type { ProfileName } from '@/lib/picture/profile/knownColours';
 
 /** What the page asks of the artwork worker. Each picture has a number; a new one ends the one before. */
 export type PictureQuestion =
@@ -27,6 +28,8 @@ export interface PictureReading {
   readonly size: PixelSize;
   readonly analysis: PictureAnalysis;
   readonly profile: InkProfile;
+  /** What its colour numbers mean; null where it does not say. */
+  readonly colours: ProfileName | null;
 }
 
 /** The file that was read, as it is kept. */

@@ -12,6 +12,7 @@ import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { failed, ok, type Result } from '@/shared/result';
 import type { DecodedPicture, PictureDecoder } from './decodedPicture';
 import type { PictureQuestion, PictureReply } from './messages';
+import { profileOfFile } from './profileOfFile';
 
 interface PictureTools {
   readonly decoder: PictureDecoder;
@@ -93,6 +94,8 @@ export function pictureHandler({
     const header = inspectPicture(bytes);
     if (!header.ok) return refused(header.problem);
     const sha256 = await sha256InSlices(bytes, () => pauseOf(number));
+    const colours = header.value.kind === 'raster' ? await profileOfFile(bytes, header.value) : null;
+    goOn(number);
     tell(number, 'decoding', 0);
     const picture = await unpack(question, bytes, header.value);
     if (!picture.ok) return refused(picture.problem);
@@ -102,7 +105,8 @@ export function pictureHandler({
       const analysis = await measured(number, crop === null ? source : croppedSource(source, crop));
       const size: PixelSize = { width: source.width, height: source.height };
       const { pixels, bitmap } = thumbnail();
-      const reading = { header: header.value, size, analysis, profile: inkProfile(pixels) };
+      const profile = inkProfile(pixels);
+      const reading = { header: header.value, size, analysis, profile, colours };
       return { kind: 'read', number, reading, file: { sha256, content: bytes }, preview: bitmap };
     } finally {
       close();

@@ -6,7 +6,7 @@ type FileFacts = Pick<Picture, 'fileId' | 'fileName' | 'bytes'>;
 
 /** @returns what is kept of a picture that was read. */
 export function pictureOfReading(
-  { header, size, analysis, profile }: PictureReading,
+  { header, size, analysis, profile, colours }: PictureReading,
   file: FileFacts,
 ): Picture {
   const { ink, clear, background, white, edges } = analysis;
@@ -21,7 +21,7 @@ export function pictureOfReading(
     bitsPerChannel: header.kind === 'raster' ? header.bitsPerChannel : 8,
     // Drawings name their colours in sRGB: SVG 1.1, section 3.2.
     colourTag: header.kind === 'raster' ? header.colourTag : 'sRGB',
-    profile: profileOf(header),
+    profile: colours,
     isAnimated: header.kind === 'raster' && header.isAnimated,
     coverage: { ...ink.coverage },
     heavyShare: ink.heavyShare,
@@ -48,10 +48,4 @@ export function pictureOfReading(
     },
     accepted: { box: false, white: false },
   };
-}
-
-function profileOf(header: PictureReading['header']): Picture['profile'] {
-  if (header.kind === 'vector') return null;
-  if (header.colourTag === 'sRGB') return 'sRGB';
-  return header.colourTag === 'profile' ? 'unknown' : null;
 }

@@ -1,5 +1,5 @@
-import { inspectPicture } from '@/lib/picture/inspectPicture';
 import type { PixelSize } from '@/lib/picture/pictureHeader';
+import { readHeader } from '@/lib/picture/readHeader';
 import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
 import { svgText } from '@/lib/picture/svg/svgText';
 
@@ -25,7 +25,7 @@ const MOST_PX = 800;
  * back may hold another.
  */
 export async function previewOf({ bytes, size }: PreviewQuestion): Promise<PreviewAnswer> {
-  const header = inspectPicture(bytes);
+  const header = readHeader(bytes);
   if (!header.ok) return { kind: 'none' };
   const scale = Math.min(1, MOST_PX / Math.max(size.width, size.height));
   const width = Math.max(1, Math.round(size.width * scale));

@@ -3,6 +3,9 @@ import type { RasterHeader } from '@/lib/picture/pictureHeader';
 import { pictureLimits } from '@/lib/picture/pictureLimits';
 import type { PictureProblem } from '@/lib/picture/pictureProblem';
 import { type PictureSource, sourceOf } from '@/lib/picture/pictureSource';
+import { pngFacts } from '@/lib/picture/pngSums';
+import { inSrgb } from '@/lib/picture/profile/inSrgb';
+import { pngLight } from '@/lib/picture/profile/pngLight';
 import { failed, ok, type Result } from '@/shared/result';
 
 /** Longer than any picture within the bounds takes. */
@@ -10,7 +13,7 @@ const MOST_SECONDS = 30;
 
 /**
  * Unpacks a picture outside the browser, as stored: how it is turned changes none of its ink. Colour profiles
- * are followed into sRGB; 16 bits a channel are kept. Of several frames the first is used.
+ * and the gamma of a PNG are followed into sRGB; 16 bits a channel are kept. Of several frames the first is used.
  */
 export async function sharpSource(
   bytes: Uint8Array,
@@ -42,7 +45,9 @@ export async function sharpSource(
     // A pooled buffer may begin at an odd byte, where no 16-bit number may.
     const own = new Uint8Array(data);
     const rgba = isDeep ? new Uint16Array(own.buffer) : own;
-    return ok(sourceOf({ width, height, rgba }));
+    const light = format === 'png' ? pngLight(pngFacts(bytes).data) : null;
+    const grid = { width, height, rgba };
+    return ok(sourceOf(light === null ? grid : inSrgb(grid, light)));
   } catch (error) {
     return failed({ kind: 'cannotDecode', format, why: error instanceof Error ? error.message : '' });
   }

@@ -1,6 +1,6 @@
 import { byteReader } from './byteReader';
 
-interface PngChunk {
+export interface PngChunk {
   readonly type: string;
   /** Where the chunk begins, with its length. */
   readonly at: number;

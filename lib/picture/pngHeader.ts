@@ -1,3 +1,4 @@
+import { isUsualLight, pngLight } from '@/lib/picture/profile/pngLight';
 import { failed, ok, type Result } from '@/shared/result';
 import { MM_PER_INCH } from '@/shared/units';
 import { byteReader } from './byteReader';
@@ -10,7 +11,7 @@ import {
   uprightSize,
 } from './pictureHeader';
 import type { PictureProblem } from './pictureProblem';
-import { pngChunks } from './pngChunks';
+import { pngFacts } from './pngSums';
 import { readExif } from './readExif';
 
 /** Depths each colour type may have: PNG Specification, third edition (W3C 2025), table 11.1. */
@@ -22,10 +23,6 @@ const DEPTHS: Readonly<Record<number, readonly number[]>> = {
   6: [8, 16],
 };
 const HAS_ALPHA: readonly number[] = [4, 6];
-
-/** The gamma of sRGB as a PNG stores it, 1/2.2 × 100,000, and how far a file may stray and still mean it. */
-const SRGB_GAMMA = 45_455;
-const GAMMA_SLACK = 500;
 
 /** @returns what the chunks before the pixels of a PNG tell. */
 export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
@@ -41,12 +38,8 @@ export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProble
   if (!isWellFormed || !DEPTHS[colourType]?.includes(depth)) {
     return failed({ kind: 'damaged', format: 'png', part: 'IHDR' });
   }
-  const chunks = new Map(pngChunks(bytes).chunks.map((chunk) => [chunk.type, chunk]));
-  const dataOf = (type: string) => {
-    const chunk = chunks.get(type);
-    return chunk === undefined ? null : bytes.subarray(chunk.at + 8, chunk.at + 8 + chunk.length);
-  };
-  const exifChunk = chunks.get('eXIf');
+  const { place, data: dataOf } = pngFacts(bytes);
+  const exifChunk = place('eXIf');
   const exif = readExif(dataOf('eXIf') ?? new Uint8Array());
   const physical = physicalDensity(dataOf('pHYs'));
   const stored = { width, height };
@@ -57,14 +50,14 @@ export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProble
     size: uprightSize(stored, exif.orientation),
     orientation: exif.orientation,
     orientationPlace:
-      exifChunk === undefined || exif.orientationPlace === null
+      exifChunk === null || exif.orientationPlace === null
         ? null
         : { at: exifChunk.at, length: exifChunk.length + 12, holds: 'chunk' },
     density: uprightDensity(physical.kind === 'declared' ? physical : exif.density, exif.orientation),
     bitsPerChannel: depth === 16 ? 16 : 8,
-    mayBeClear: HAS_ALPHA.includes(colourType) || chunks.has('tRNS'),
-    colourTag: colourTag(new Set(chunks.keys()), dataOf('gAMA')),
-    isAnimated: chunks.has('acTL'),
+    mayBeClear: HAS_ALPHA.includes(colourType) || place('tRNS') !== null,
+    colourTag: colourTag(dataOf),
+    isAnimated: place('acTL') !== null,
   });
 }
 
@@ -78,9 +71,10 @@ function physicalDensity(data: Uint8Array | null): Density {
   return { kind: 'declared', xPpi: x * perInch, yPpi: y * perInch, from: 'pHYs' };
 }
 
-function colourTag(present: ReadonlySet<string>, gamma: Uint8Array | null): ColourTag {
-  if (present.has('iCCP') || present.has('cICP')) return 'profile';
-  if (present.has('sRGB')) return 'sRGB';
-  const declared = byteReader(gamma ?? new Uint8Array()).u32(0);
-  return declared !== null && Math.abs(declared - SRGB_GAMMA) > GAMMA_SLACK ? 'profile' : 'untagged';
+/** A gamma or primaries of its own count as a profile: decoders follow them in the same way. */
+function colourTag(dataOf: (type: string) => Uint8Array | null): ColourTag {
+  if (dataOf('iCCP') !== null || dataOf('cICP') !== null) return 'profile';
+  if (dataOf('sRGB') !== null) return 'sRGB';
+  const light = pngLight(dataOf);
+  return light === null || isUsualLight(light) ? 'untagged' : 'profile';
 }

@@ -3,6 +3,7 @@ import { byteReader } from './byteReader';
 import { type PixelSize, type RasterHeader, uprightDensity, uprightSize } from './pictureHeader';
 import type { PictureProblem } from './pictureProblem';
 import { noExif, readExif } from './readExif';
+import { riffChunk } from './riffChunk';
 
 /* RFC 9649: the container, its flags, and the size fields of both ways of packing. */
 const FLAG = { animation: 0x02, alpha: 0x10, profile: 0x20 } as const;
@@ -24,7 +25,7 @@ export function webpHeader(bytes: Uint8Array): Result<RasterHeader, PictureProbl
   if (frame === 'cut') return failed({ kind: 'cutShort', format: 'webp', bytes: bytes.length });
   if (frame === 'damaged') return failed({ kind: 'damaged', format: 'webp', part: type });
 
-  const exifAt = isExtended ? placeOf('EXIF', bytes) : null;
+  const exifAt = isExtended ? riffChunk('EXIF', bytes) : null;
   const exif = exifAt === null ? noExif : readExif(bytes.subarray(exifAt.at, exifAt.at + exifAt.length));
   const place = exif.orientationPlace;
   return ok({
@@ -68,16 +69,5 @@ function firstFrame(type: string, data: Uint8Array): Frame | 'cut' | 'damaged' {
     }
     default:
       return data.length === 0 ? 'cut' : 'damaged';
-  }
-}
-
-/** Chunks are padded to an even length. */
-function placeOf(type: string, bytes: Uint8Array): { readonly at: number; readonly length: number } | null {
-  const reader = byteReader(bytes);
-  for (let at = FIRST_CHUNK; ; ) {
-    const length = reader.u32(at + 4, true);
-    if (length === null) return null;
-    if (reader.word(at, 4) === type) return { at: at + 8, length };
-    at += 8 + length + (length % 2);
   }
 }

@@ -58,7 +58,7 @@ export interface ArtworkFacts {
   /** Ink of the background, channels added. */
   'ART-06': Plain<OfArtwork & { readonly ink: number }>;
   'ART-07': Variant<'fading' | 'halo', OfArtwork & { readonly share: number }>;
-  'ART-08': Plain<OfArtwork>;
+  'ART-08': Variant<'untagged' | 'unreadable', OfArtwork>;
   'ART-09': Plain<OfArtwork>;
   'ART-10':
     | Variant<'heavyPixels', HeavyPixels>

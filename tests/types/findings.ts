@@ -23,7 +23,7 @@ makeFinding({ ...at, id: 'ART-03', facts: { artwork: 3, edgePx: 4 } });
 makeFinding({ ...at, id: 'ART-03' });
 
 // @ts-expect-error a fact that no sentence of this id needs
-makeFinding({ ...at, id: 'ART-08', facts: { artwork: 'Crest', edgePx: 4 } });
+makeFinding({ ...at, id: 'ART-09', facts: { artwork: 'Crest', edgePx: 4 } });
 
 // @ts-expect-error a way of putting it that this id has not
 makeFinding({ ...at, id: 'ART-11', variant: 'thrice', facts: { placement: 'Chest' } });

@@ -6,7 +6,13 @@ import type { Picture } from '@/shared/schemas/picture';
 import styles from './ArtworkFacts.module.css';
 
 const formats = { png: 'PNG', jpeg: 'JPEG', webp: 'WebP', gif: 'GIF', svg: 'SVG' } as const;
-const tags = { sRGB: 'sRGB', profile: 'with its own profile', untagged: 'not named' } as const;
+const profiles = {
+  sRGB: 'sRGB',
+  displayP3: 'Display P3',
+  adobeRgbLike: 'Adobe RGB or alike',
+  unknown: 'with a profile of its own',
+  unreadable: 'its profile cannot be read; taken as sRGB',
+} as const;
 
 /** What a file says of itself. */
 export function ArtworkFacts({ picture }: Readonly<{ picture: Picture }>) {
@@ -27,7 +33,7 @@ export function ArtworkFacts({ picture }: Readonly<{ picture: Picture }>) {
         ? 'no density of its own'
         : `${formatter.number(Math.min(density.xPpi, density.yPpi), 1)} ppi`,
     ],
-    ['Colours', tags[picture.colourTag]],
+    ['Colours', coloursOf(picture)],
     ...(picture.isAnimated ? ([['Animated', 'its first frame is used']] as const) : []),
   ];
   return (
@@ -43,6 +49,12 @@ export function ArtworkFacts({ picture }: Readonly<{ picture: Picture }>) {
 }
 
 // Helpers
+
+function coloursOf({ format, profile }: Picture): string {
+  if (profile !== null) return profiles[profile];
+  // Drawings name their colours in sRGB.
+  return format === 'svg' ? 'sRGB' : 'not named; taken as sRGB';
+}
 
 const kilobytes = (bytes: number, number: (value: number, maxDecimals?: number) => string): string =>
   bytes >= 1e6 ? `${number(bytes / 1e6, 1)} MB` : `${number(Math.max(1, bytes / 1e3), 0)} kB`;

@@ -83,11 +83,16 @@ export const artworkWords = {
           `${facts.artwork} has pale specks where it should be white.`,
           `A JPEG leaves them around edges, ${formatter.share(facts.share)} of this one, and they print as a visible tint. Ask for a PNG, or clean the white in a picture program.`,
         ),
-  'ART-08': ({ facts }) =>
-    wording(
-      `${facts.artwork} does not say what its colours mean.`,
-      'It is taken as sRGB, as nearly all such files are. Where colours matter, ask for a file saved with its profile, and keep one profile for your ink, paper and cloth.',
-    ),
+  'ART-08': ({ variant, facts }) =>
+    variant === 'unreadable'
+      ? wording(
+          `The colour profile of ${facts.artwork} cannot be read.`,
+          'It is damaged or of another kind of colours, so the picture is taken as sRGB and may print in other colours than were meant. Open it in a picture program, turn it into sRGB and save it anew, or ask for such a file.',
+        )
+      : wording(
+          `${facts.artwork} does not say what its colours mean.`,
+          'It is taken as sRGB, as nearly all such files are. Where colours matter, ask for a file saved with its profile, and keep one profile for your ink, paper and cloth.',
+        ),
   'ART-10': ({ variant, facts }, formatter) => {
     if (variant === 'heavyPixels' || variant === 'tooHeavyPixels') {
       const what =

@@ -66,13 +66,26 @@ const paleHalo: Rule = (scene) =>
     ];
   });
 
-/** ART-08: nobody has said what the colour numbers mean. Pictures in printing inks are refused when read. */
-const untagged: Rule = (scene) =>
-  eachPicture(scene, ({ picture, artwork, where }) =>
-    picture.colourTag === 'untagged'
-      ? [makeFinding({ id: 'ART-08', severity: 'note', where, found: 'untagged', facts: { artwork } })]
-      : [],
-  );
+/**
+ * ART-08: nobody has said what the colour numbers mean, or in a profile that is passed over. Pictures in printing inks
+ * are refused when read.
+ */
+const unnamedColours: Rule = (scene) =>
+  eachPicture(scene, ({ picture, artwork, where }) => {
+    const isUnreadable = picture.profile === 'unreadable';
+    if (!isUnreadable && picture.colourTag !== 'untagged') return [];
+    const variant = isUnreadable ? 'unreadable' : 'untagged';
+    return [
+      makeFinding({
+        id: 'ART-08',
+        severity: isUnreadable ? 'caution' : 'note',
+        variant,
+        where,
+        found: variant,
+        facts: { artwork },
+      }),
+    ];
+  });
 
 /**
  * ART-10 by the pixels: how much of the print is heavy. The maker's own figure stands above it. Colour is judged with all
@@ -133,4 +146,4 @@ function eachPicture(
 }
 
 /** Rules that look at what was read from the maker's own file. */
-export const pictureRules: readonly Rule[] = [enlarged, opaqueBox, paleHalo, untagged, heavyPixels];
+export const pictureRules: readonly Rule[] = [enlarged, opaqueBox, paleHalo, unnamedColours, heavyPixels];

@@ -29,7 +29,13 @@ function reading(header: PictureHeader, isInked: (x: number) => boolean) {
   let step = steps.next();
   while (!step.done) step = steps.next();
   const size = { width: 40, height: 40 };
-  return { header, size, analysis: step.value, profile: inkProfile(thumbnail) };
+  return {
+    header,
+    size,
+    analysis: step.value,
+    profile: inkProfile(thumbnail),
+    colours: 'displayP3' as const,
+  };
 }
 
 describe('what is kept of a picture that was read', () => {
@@ -46,6 +52,7 @@ describe('what is kept of a picture that was read', () => {
       coverage: { cyan: 0.5, magenta: 0, yellow: 0, black: 0 },
       content: { x: 0, y: 0, width: 20, height: 40 },
       colourTag: 'profile',
+      profile: 'displayP3',
     });
   });
 

@@ -47,7 +47,7 @@ describe('wantedDayWords', () => {
 
 describe('findingCountWords', () => {
   const found = (severity: Finding['severity'], waivedBecause?: string): Finding => ({
-    id: 'ART-08',
+    id: 'ART-09',
     severity,
     where: { document: 'job', path: [] },
     found: null,

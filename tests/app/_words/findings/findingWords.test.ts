@@ -119,7 +119,7 @@ const troubled: readonly Record<string, unknown>[] = [
     colourTag: 'untagged',
     heavyShare: 0.2,
   }),
-  read({ format: 'jpeg', paleShare: 0.1, heavyShare: 0.6 }),
+  read({ format: 'jpeg', paleShare: 0.1, heavyShare: 0.6, colourTag: 'profile', profile: 'unreadable' }),
   { ...read({ enclosedWhiteShare: 0.1 }), ...colour(86) },
   colour(50),
   colour(80),

@@ -68,11 +68,13 @@ describe('ART-07 notes what prints as a pale tint', () => {
 
 describe('ART-08 notes colours nobody has named', () => {
   it.each([
-    ['sRGB', 'pass'],
-    ['profile', 'pass'],
-    ['untagged', 'note'],
-  ] as const)('%s: %s', (colourTag, expected) => {
-    expect(verdict(read({ colourTag }), 'ART-08')).toBe(expected);
+    ['sRGB', 'sRGB', 'pass'],
+    ['profile', 'displayP3', 'pass'],
+    ['profile', 'unknown', 'pass'],
+    ['untagged', null, 'note untagged'],
+    ['profile', 'unreadable', 'caution unreadable'],
+  ] as const)('%s, %s: %s', (colourTag, profile, expected) => {
+    expect(verdict(read({ colourTag, profile }), 'ART-08')).toBe(expected);
   });
 });
 
