@@ -33,7 +33,8 @@ export interface RasterHeader {
   /** Where the file holds the orientation, for taking it out; null where it has none. */
   readonly orientationPlace: BytePlace | null;
   readonly density: Density;
-  readonly bitsPerChannel: 8 | 16;
+  /** Of a PNG with a palette, the bits that choose one of its colours. */
+  readonly bitsPerChannel: 1 | 2 | 4 | 8 | 16;
   /** False where no pixel can be see-through. */
   readonly mayBeClear: boolean;
   readonly colourTag: ColourTag;

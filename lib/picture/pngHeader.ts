@@ -22,6 +22,7 @@ const DEPTHS: Readonly<Record<number, readonly number[]>> = {
   4: [8, 16],
   6: [8, 16],
 };
+const BITS = [1, 2, 4, 8, 16] as const;
 const HAS_ALPHA: readonly number[] = [4, 6];
 
 /** @returns what the chunks before the pixels of a PNG tell. */
@@ -34,8 +35,9 @@ export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProble
   if (width === null || height === null || depth === null || colourType === null) {
     return failed({ kind: 'cutShort', format: 'png', bytes: bytes.length });
   }
+  const bits = BITS.find((known) => known === depth);
   const isWellFormed = reader.word(12, 4) === 'IHDR' && width > 0 && height > 0;
-  if (!isWellFormed || !DEPTHS[colourType]?.includes(depth)) {
+  if (!isWellFormed || bits === undefined || !DEPTHS[colourType]?.includes(depth)) {
     return failed({ kind: 'damaged', format: 'png', part: 'IHDR' });
   }
   const { place, data: dataOf } = pngFacts(bytes);
@@ -54,7 +56,7 @@ export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProble
         ? null
         : { at: exifChunk.at, length: exifChunk.length + 12, holds: 'chunk' },
     density: uprightDensity(physical.kind === 'declared' ? physical : exif.density, exif.orientation),
-    bitsPerChannel: depth === 16 ? 16 : 8,
+    bitsPerChannel: bits,
     mayBeClear: HAS_ALPHA.includes(colourType) || place('tRNS') !== null,
     colourTag: colourTag(dataOf),
     isAnimated: place('acTL') !== null,

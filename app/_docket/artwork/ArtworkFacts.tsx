@@ -25,7 +25,7 @@ export function ArtworkFacts({ picture }: Readonly<{ picture: Picture }>) {
     ],
     [
       picture.format === 'svg' ? 'Drawn at' : 'Pixels',
-      `${formatter.number(picture.width, 0)} × ${formatter.number(picture.height, 0)}, ${picture.bitsPerChannel} bits a channel`,
+      `${formatter.number(picture.width, 0)} × ${formatter.number(picture.height, 0)}, ${picture.bitsPerChannel} ${picture.bitsPerChannel === 1 ? 'bit' : 'bits'} a channel`,
     ],
     [
       'The file asks for',

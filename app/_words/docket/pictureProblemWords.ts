@@ -5,6 +5,11 @@ import { formatNumber } from '@/shared/formatNumber';
 const formatWords = { png: 'PNG', jpeg: 'JPEG', webp: 'WebP', gif: 'GIF', svg: 'SVG' } as const;
 const READABLE = 'Save it as PNG, JPEG, WebP or SVG.';
 
+const otherWays: Readonly<Record<string, string>> = {
+  'HEIC photo': 'Open it in the photo app it comes from and export it as JPEG or PNG.',
+  film: 'Save the one frame of it that is to be printed as PNG.',
+};
+
 /** What is said of a picture that is not taken: what is wrong, then the way out. */
 export function pictureProblemWords(problem: PictureProblem, locale: string): Wording {
   const number = (value: number) => formatNumber(value, locale, { maxDecimals: 0 });
@@ -24,7 +29,10 @@ export function pictureProblemWords(problem: PictureProblem, locale: string): Wo
         `Open it in the program it comes from. ${READABLE}`,
       );
     case 'otherFormat':
-      return wording(`The file is of the kind ${problem.format}, which is not read here.`, READABLE);
+      return wording(
+        `The file is of the kind ${problem.format}, which is not read here.`,
+        otherWays[problem.format] ?? READABLE,
+      );
     case 'cutShort':
       return wording(
         `The ${formatWords[problem.format]} file ends before its picture does, after ${number(problem.bytes)} bytes.`,

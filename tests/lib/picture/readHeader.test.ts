@@ -38,7 +38,7 @@ describe('readHeader knows a picture by its first bytes, never by a name', () =>
     [
       'palette PNG of 1 bit with a clear colour',
       pngFile(30, 20, { depth: 1, colourType: 3, chunks: [pngChunk('tRNS', [0])] }),
-      { format: 'png', bitsPerChannel: 8, mayBeClear: true },
+      { format: 'png', bitsPerChannel: 1, mayBeClear: true },
     ],
     [
       'moving PNG',
