@@ -30,10 +30,12 @@ export interface PictureReading {
   readonly profile: InkProfile;
   /** What its colour numbers mean; null where it does not say. */
   readonly colours: ProfileName | null;
+  /** Fonts that live text names and this device lacks. */
+  readonly liveFonts: readonly string[];
 }
 
 /** The file that was read, as it is kept. */
-export interface ReadFile {
+interface ReadFile {
   readonly sha256: string;
   readonly content: Uint8Array<ArrayBuffer>;
 }

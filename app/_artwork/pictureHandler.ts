@@ -2,16 +2,19 @@ import { analysePicture, type PictureAnalysis } from '@/lib/artwork/analysePictu
 import { inkProfile } from '@/lib/ink/inkProfile';
 import { inspectPicture } from '@/lib/picture/inspectPicture';
 import type { PictureHeader, PixelSize, VectorHeader } from '@/lib/picture/pictureHeader';
+import { pictureLimits } from '@/lib/picture/pictureLimits';
 import type { PictureProblem } from '@/lib/picture/pictureProblem';
 import { croppedSource } from '@/lib/picture/pictureSource';
 import { refuseBytes } from '@/lib/picture/readHeader';
 import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
+import { svgFonts } from '@/lib/picture/svg/svgFonts';
 import { svgText } from '@/lib/picture/svg/svgText';
 import { vectorPixels } from '@/lib/picture/svg/vectorPixels';
 import { sha256InSlices } from '@/lib/stored/sha256InSlices';
 import { failed, ok, type Result } from '@/shared/result';
 import type { DecodedPicture, PictureDecoder } from './decodedPicture';
 import type { PictureQuestion, PictureReply } from './messages';
+import { missingFonts } from './missingFonts';
 import { profileOfFile } from './profileOfFile';
 
 interface PictureTools {
@@ -106,7 +109,11 @@ export function pictureHandler({
       const size: PixelSize = { width: source.width, height: source.height };
       const { pixels, bitmap } = thumbnail();
       const profile = inkProfile(pixels);
-      const reading = { header: header.value, size, analysis, profile, colours };
+      const liveFonts =
+        header.value.kind === 'vector'
+          ? missingFonts(svgFonts(svgText(bytes), pictureLimits.mostShapes))
+          : [];
+      const reading = { header: header.value, size, analysis, profile, colours, liveFonts };
       return { kind: 'read', number, reading, file: { sha256, content: bytes }, preview: bitmap };
     } finally {
       close();

@@ -6,7 +6,7 @@ type FileFacts = Pick<Picture, 'fileId' | 'fileName' | 'bytes'>;
 
 /** @returns what is kept of a picture that was read. */
 export function pictureOfReading(
-  { header, size, analysis, profile, colours }: PictureReading,
+  { header, size, analysis, profile, colours, liveFonts }: PictureReading,
   file: FileFacts,
 ): Picture {
   const { ink, clear, background, white, edges } = analysis;
@@ -23,6 +23,7 @@ export function pictureOfReading(
     colourTag: header.kind === 'raster' ? header.colourTag : 'sRGB',
     profile: colours,
     isAnimated: header.kind === 'raster' && header.isAnimated,
+    liveFonts: [...liveFonts],
     coverage: { ...ink.coverage },
     heavyShare: ink.heavyShare,
     paleShare: ink.paleShare,

@@ -82,4 +82,5 @@ export interface ArtworkFacts {
         { readonly placement: string; readonly mm: number; readonly wantedMm: number }
       >;
   'ART-16': Plain<{ readonly placement: string; readonly mm: number; readonly wantedMm: number }>;
+  'ART-17': Plain<OfArtwork & { readonly fonts: string }>;
 }

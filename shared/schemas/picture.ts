@@ -38,6 +38,8 @@ export const pictureSchema = z.strictObject({
   /** Which colours its profile means; `unknown` is none of those named. Null where it has no profile. */
   profile: z.enum(profileNames).nullable().default(null),
   isAnimated: z.boolean(),
+  /** Fonts its live text names that the device lacked which read it: it was drawn in others. */
+  liveFonts: z.array(z.string().min(1).max(100)).max(20).default([]),
   /** Mean ink over the picture's own box, by channel, all grey with black: what other shares of black come to follows. */
   coverage: z.strictObject({ cyan: share, magenta: share, yellow: share, black: share }),
   /** Share of pixels with heavy ink, all grey with black, and of pixels with a tint hardly seen on a screen. */

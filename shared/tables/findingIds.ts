@@ -35,6 +35,7 @@ export const findingIds = [
   'ART-14',
   'ART-15',
   'ART-16',
+  'ART-17',
   // sheets
   'LAY-01',
   'LAY-02',

@@ -187,6 +187,11 @@ export const artworkWords = {
             ? `Nobody lays a transfer that exactly: a white line will show along an edge. Let it run ${formatter.length(facts.wantedMm)} past.`
             : `Laid a little off, a white line may show along an edge. ${formatter.length(facts.wantedMm)} is safe.`,
         ),
+  'ART-17': ({ facts }) =>
+    wording(
+      `${facts.artwork} has live text in a font that was not on this device: ${facts.fonts}.`,
+      'It is set in another font, of another shape and width, and prints so. Open it in the drawing program it comes from, turn the text into outlines (“convert to curves”), save it and choose it again.',
+    ),
   'ART-16': ({ facts }, formatter) =>
     wording(
       `In ${facts.placement} something that must be seen whole comes within ${formatter.length(facts.mm)} of an edge, a handle or a seam.`,

@@ -27,6 +27,7 @@ export const shortNames: Readonly<Record<FindingId, string>> = {
   'ART-14': 'permission',
   'ART-15': 'bleed',
   'ART-16': 'near the edge',
+  'ART-17': 'font of live text',
   'LAY-01': 'print and sheet',
   'LAY-02': 'turned print',
   'LAY-03': 'border of the printer',

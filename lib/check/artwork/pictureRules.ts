@@ -114,6 +114,15 @@ const heavyPixels: Rule = (scene) =>
     ];
   });
 
+/** ART-17: live text in a font the device lacks is set in another one, of other widths. */
+const missingFonts: Rule = (scene) =>
+  eachPicture(scene, ({ picture, artwork, where }) => {
+    const fonts = picture.liveFonts.join(', ');
+    return fonts === ''
+      ? []
+      : [makeFinding({ id: 'ART-17', severity: 'caution', where, found: fonts, facts: { artwork, fonts } })];
+  });
+
 interface PlacedFile {
   readonly picture: Picture;
   readonly artwork: string;
@@ -146,4 +155,11 @@ function eachPicture(
 }
 
 /** Rules that look at what was read from the maker's own file. */
-export const pictureRules: readonly Rule[] = [enlarged, opaqueBox, paleHalo, unnamedColours, heavyPixels];
+export const pictureRules: readonly Rule[] = [
+  enlarged,
+  opaqueBox,
+  paleHalo,
+  unnamedColours,
+  heavyPixels,
+  missingFonts,
+];

@@ -48,7 +48,7 @@ export const firstBlocks =
     return true;
   };
 
-export interface Band {
+interface Band {
   readonly from: number;
   readonly to: number;
   /** Which coefficients of which block are not zero. */
@@ -120,9 +120,9 @@ export function finerBlocks(bits: BitReader, { from, to, isSet }: Band, table: H
   return { read, restart: () => (over = 0) };
 }
 
-const set = (isSet: Uint32Array, block: number, at: number): void => {
+function set(isSet: Uint32Array, block: number, at: number): void {
   const word = block * 2 + (at >> 5);
   isSet[word] = (isSet[word] ?? 0) | (1 << (at & 31));
-};
+}
 const has = (isSet: Uint32Array, block: number, at: number): boolean =>
   ((isSet[block * 2 + (at >> 5)] ?? 0) & (1 << (at & 31))) !== 0;

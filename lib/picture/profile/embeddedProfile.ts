@@ -7,7 +7,7 @@ import type { ProfileName } from './knownColours';
 import { pngColours } from './pngColours';
 
 /** Where a picture file says what its colour numbers mean. */
-export type EmbeddedProfile =
+type EmbeddedProfile =
   | {
       readonly kind: 'profile';
       readonly bytes: Uint8Array;

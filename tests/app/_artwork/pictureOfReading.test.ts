@@ -35,6 +35,7 @@ function reading(header: PictureHeader, isInked: (x: number) => boolean) {
     analysis: step.value,
     profile: inkProfile(thumbnail),
     colours: 'displayP3' as const,
+    liveFonts: ['Futura'],
   };
 }
 
@@ -53,6 +54,7 @@ describe('what is kept of a picture that was read', () => {
       content: { x: 0, y: 0, width: 20, height: 40 },
       colourTag: 'profile',
       profile: 'displayP3',
+      liveFonts: ['Futura'],
     });
   });
 

@@ -117,6 +117,7 @@ const troubled: readonly Record<string, unknown>[] = [
     background: { rgb: [200, 30, 30], ink: 1.1, prints: true },
     softShare: 0.1,
     colourTag: 'untagged',
+    liveFonts: ['Futura'],
     heavyShare: 0.2,
   }),
   read({ format: 'jpeg', paleShare: 0.1, heavyShare: 0.6, colourTag: 'profile', profile: 'unreadable' }),

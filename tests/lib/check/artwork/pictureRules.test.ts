@@ -78,6 +78,15 @@ describe('ART-08 notes colours nobody has named', () => {
   });
 });
 
+describe('ART-17 warns of live text in a font that is not there', () => {
+  it.each([
+    [[], 'pass'],
+    [['Futura'], 'caution'],
+  ])('%j: %s', (liveFonts, expected) => {
+    expect(verdict(read({ format: 'svg', liveFonts }), 'ART-17')).toBe(expected);
+  });
+});
+
 describe('ART-10 judges heavy pixels', () => {
   it.each([
     [0.1, 'pass'],
