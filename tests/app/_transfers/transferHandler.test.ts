@@ -51,7 +51,7 @@ const decoder: PictureDecoder = {
       const source = sourceOf({ width: info.width, height: info.height, rgba: new Uint8Array(data) });
       return ok({
         source,
-        thumbnail: () => source.read({ x: 0, y: 0, width: 1, height: 1 }),
+        thumbnail: () => ({ pixels: source.read({ x: 0, y: 0, width: 1, height: 1 }), bitmap: null }),
         close: () => undefined,
       });
     } catch (error) {

@@ -207,7 +207,7 @@ describe('ink and the printer of the job', () => {
     });
     reader.picture = aPicture();
     await act(async () => fireEvent.click(part.getByRole('button', { name: 'Read the file again' })));
-    act(() => reader.say({ kind: 'read', number: 2, reading: {} as PictureReading }));
+    act(() => reader.say(readNews(2)));
     await waitFor(() => expect(kept.artwork('hill-path').picture?.grey).not.toBeNull());
     expect(kept.artwork('hill-path')).toMatchObject({
       coverage: { kind: 'total', total: 1.3 },
