@@ -1,5 +1,5 @@
 import { answerQuestions } from '@/app/_workers/answerQuestions';
-import { previewOf } from './previewOf';
+import { type PreviewQuestion, previewOf } from './previewOf';
 
 /* Kept pictures are looked at and unpacked here, beside the worker that a cancelled picture takes with it. */
-answerQuestions(previewOf);
+answerQuestions(async (question: PreviewQuestion) => ({ answer: await previewOf(question), further: null }));

@@ -4,7 +4,7 @@ import { findingWords } from '@/app/_words/findings/findingWords';
 import { documentFindings } from '@/lib/findings/documentFindings';
 import type { FitProblem } from '@/lib/packing/fitProblem';
 import { packRoll } from '@/lib/packing/roll/packRoll';
-import { packSheets } from '@/lib/packing/sheet/packSheets';
+import { bestSheets } from '@/lib/packing/sheet/bestSheets';
 import { formatNumber } from '@/shared/formatNumber';
 import { type SheetRequest, sheetRequestSchema } from '@/shared/schemas/sheetRequest';
 
@@ -75,7 +75,7 @@ async function readText(path: string): Promise<Text> {
 
 function layOut({ sheet, roll, ...request }: SheetRequest) {
   if (sheet !== undefined) {
-    return packSheets({ ...request, sheetWidthMm: sheet.widthMm, sheetHeightMm: sheet.heightMm });
+    return bestSheets({ ...request, sheetWidthMm: sheet.widthMm, sheetHeightMm: sheet.heightMm });
   }
   return packRoll({ ...request, rollWidthMm: roll?.widthMm ?? 0 });
 }

@@ -1,9 +1,11 @@
 import { answerQuestions } from '@/app/_workers/answerQuestions';
-import { priceJob } from '@/lib/costing/priceJob';
 import { Grid } from '@/lib/grid/evaluateGrid';
+import { LayoutSearch } from '@/lib/layout/layoutSearch';
 import type { JobInput } from '@/shared/schemas/request';
+import { laidOutAnswers } from './laidOutAnswers';
 
 /* The sums run here, off the page's thread. Only the newest question matters; the page drops older replies. */
 const grid = new Grid();
+const search = new LayoutSearch();
 
-answerQuestions((input: JobInput) => priceJob(input, grid));
+answerQuestions((input: JobInput) => laidOutAnswers(input, grid, search));

@@ -3,13 +3,17 @@
 import { startTransition, useEffect, useRef, useState } from 'react';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { JobAnswer } from '@/lib/costing/priceJob';
+import type { SharedLook } from '@/lib/layout/layoutSearch';
 import type { JobInput } from '@/shared/schemas/request';
+import type { LaidOutAnswer } from './laidOutAnswers';
 import { type PriceService, startPriceService } from './priceService';
 
-/** An answer with the documents it is the answer to. */
+/** An answer with the documents it is the answer to, and the layouts it was made by. */
 export interface PricedJob {
   readonly input: JobInput;
   readonly answer: JobAnswer;
+  /** Null where no sheets are shared. */
+  readonly shared: SharedLook | null;
 }
 
 export interface PricedJobState {
@@ -41,12 +45,13 @@ export function usePricedJob(input: JobInput): PricedJobState {
   }, []);
 
   useEffect(() => {
+    const priced = pricedBy(input);
     service.current?.ask('job', input, (answered) => {
       const show = () =>
         setState((before) =>
           answered.kind === 'missing'
             ? { ...before, failure: answered.failure }
-            : withAnswer(before, { input, answer: answered.answer }),
+            : withAnswer(before, priced(answered.answer, answered.isLast)),
         );
       if (hasAnswered.current) return show();
       hasAnswered.current = true;
@@ -56,6 +61,17 @@ export function usePricedJob(input: JobInput): PricedJobState {
   }, [input]);
 
   return state;
+}
+
+/** @returns makes answers of one job; documents with the same layouts stay the same object, so that nothing is asked again. */
+function pricedBy(input: JobInput) {
+  let made = input;
+  return (given: LaidOutAnswer, isLast: boolean): PricedJob => {
+    const { answer, layouts, shared } = given;
+    // Whatever is asked of these documents from here on is worked out by the same layouts.
+    if (layouts !== made.layouts) made = { ...input, layouts };
+    return { input: made, answer, shared: shared && { ...shared, isLooking: !isLast } };
+  };
 }
 
 const withAnswer = (before: PricedJobState, priced: PricedJob): PricedJobState => ({

@@ -1,4 +1,5 @@
 import { costInput } from '@/lib/costing/costInput';
+import { thoroughInput } from '@/lib/costing/layoutQuestions';
 import { type ListInversion, listInversions } from '@/lib/studies/breaks/listInversions';
 import { batchCurve, type CurveQuestion } from '@/lib/studies/curve/batchCurve';
 import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
@@ -6,7 +7,7 @@ import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
 import type { Tariff } from '@/lib/studies/curve/fitTariff';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { answerRequest, dated, type EdgeAnswer } from './answerRequest';
-import { edgeGrid } from './edgeGrid';
+import { edgeGrid, edgeLayouts } from './edgeGrid';
 
 /** What is asked beside the prices: money of whole batches without tax, unrounded; margins 0 to 1. */
 interface CurveAnswer {
@@ -35,7 +36,7 @@ export function answerCurve(
   const parsed = jobInputSchema.safeParse(dated(request, today));
   if (answer.prices === null || !parsed.success) return withheld;
   const grid = edgeGrid();
-  const costed = costInput(parsed.data, grid);
+  const costed = costInput(thoroughInput(parsed.data, edgeLayouts), grid);
   if (costed === null) return withheld;
   const points = batchCurve(costed, grid, question);
   return {

@@ -1,10 +1,11 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { NameOf } from '@/app/_words/formatter';
+import { thoroughInput } from '@/lib/costing/layoutQuestions';
 import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
 import { readJobInput } from '@/lib/findings/readJobInput';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
-import { edgeGrid } from './edgeGrid';
+import { edgeGrid, edgeLayouts } from './edgeGrid';
 
 type SpokenFinding = Finding & {
   readonly message: string;
@@ -27,7 +28,8 @@ export function answerRequest(request: unknown, today: string): EdgeAnswer {
   const read = readJobInput(dated(request, today));
   if (!read.ok) return { kind: 'unusable', findings: read.problem.map(inWords(plain)) };
   const { workshop } = read.value;
-  const answer = priceJob(read.value, edgeGrid());
+  // Nobody waits before a screen: what a screen shows first and what it shows in the end are one answer here.
+  const answer = priceJob(thoroughInput(read.value, edgeLayouts), edgeGrid());
   const context = {
     locale: workshop.locale,
     units: workshop.units,

@@ -1,4 +1,5 @@
 import { Grid } from '@/lib/grid/evaluateGrid';
+import { LayoutSearch } from '@/lib/layout/layoutSearch';
 
 let grid: Grid | undefined;
 
@@ -7,3 +8,6 @@ export function edgeGrid(): Grid {
   grid ??= new Grid();
   return grid;
 }
+
+/** One memory of layouts a process: a job that is sent again is laid out at once. */
+export const edgeLayouts = new LayoutSearch();

@@ -2,8 +2,8 @@ import { Worker } from 'node:worker_threads';
 import type { WrittenAnswer } from './answerText';
 import { type PoolAnswer, ThreadPool } from './threadPool';
 
-/** How long one job may be worked on; with the way there and back it stays under 2 s. */
-export const MOST_WORK_MS = 1_500;
+/** How long one job may be worked on; looking for fewer shared sheets takes up to half of it. */
+export const MOST_WORK_MS = 3_000;
 
 /** One job after the other in each of two threads: while a heavy one runs, the small ones go through the other. */
 const pool = new ThreadPool<{ readonly text: string; readonly today: string }, WrittenAnswer>(

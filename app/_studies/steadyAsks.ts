@@ -30,4 +30,5 @@ const sameInput = (one: StudyAsk<StudyName>['input'], other: StudyAsk<StudyName>
   one.artworks === other.artworks &&
   one.job === other.job &&
   sameValue(one.onHand, other.onHand) &&
+  sameValue(one.layouts, other.layouts) &&
   sameValue(one.approvedVersions, other.approvedVersions);

@@ -34,6 +34,9 @@ export const studies = {
 
 type Studies = typeof studies;
 
+/** Those asked away from the job's own screen, that are to say what it says once it has ended looking for fewer sheets. */
+export const thorough: ReadonlySet<StudyName> = new Set(['figures', 'freezeItem', 'compareItem']);
+
 export type StudyName = keyof Studies;
 
 /** What is asked beside the documents; null where a study asks nothing more. Plain data only. */

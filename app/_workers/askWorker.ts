@@ -6,7 +6,12 @@ import type { WorkerQuestion, WorkerReply } from './workerMessages';
 export const NO_ANSWER: WorkerFailure = { kind: 'failed', why: 'it gave no answer', again: null };
 
 type Answered<Answer> =
-  | { readonly kind: 'answered'; readonly answer: Answer }
+  | {
+      readonly kind: 'answered';
+      readonly answer: Answer;
+      /** False while the worker looks for a better one; its listener is then told again. */
+      readonly isLast: boolean;
+    }
   | { readonly kind: 'missing'; readonly failure: WorkerFailure };
 
 type AnswerListener<Answer> = (answered: Answered<Answer>) => void;
@@ -35,6 +40,14 @@ interface OpenQuestion<Request, Answer> {
   state: 'paused' | 'waiting' | 'asked' | 'broke';
 }
 
+/** A question whose answer may be followed by a better one. */
+interface FollowedQuestion<Request, Answer> {
+  readonly number: number;
+  readonly asker: string;
+  readonly question: OpenQuestion<Request, Answer>;
+  readonly answer: Answer;
+}
+
 /** Asks a worker one question at a time; the others wait in the order they were asked. */
 export function askWorker<Request, Answer>({
   start,
@@ -44,21 +57,25 @@ export function askWorker<Request, Answer>({
   const open = new Map<string, Open>();
   /** What the worker is at; nobody may want it any more. */
   let underWay: { readonly number: number; readonly asker: string; readonly question: Open } | null = null;
+  let followed: FollowedQuestion<Request, Answer> | null = null;
   let last = 0;
 
   const worker = ownWorker<WorkerQuestion<Request>, WorkerReply<Answer>>({
     start,
     onReply: (reply) => {
-      if (reply.number !== underWay?.number) return;
+      if (reply.number === followed?.number) return follow(followed, reply);
+      if (reply.number !== underWay?.number || reply.kind === 'ended') return;
       settle(
         reply.kind === 'answered'
-          ? { kind: 'answered', answer: reply.answer }
+          ? { kind: 'answered', answer: reply.answer, isLast: reply.isLast }
           : missing({ kind: 'failed', why: reply.why, again: null }),
       );
     },
     onLost: (loss) => {
       const asked = underWay;
+      const left = followed;
       underWay = null;
+      followed = null;
       if (loss.kind !== 'broke') {
         if (asked !== null) asked.question.state = 'waiting';
         for (const question of open.values()) if (question.state === 'waiting') tellLoss(question, loss);
@@ -68,6 +85,10 @@ export function askWorker<Request, Answer>({
         // Asked again by itself, it would break the next worker as well.
         asked.question.state = 'broke';
         asked.question.listener(missing({ ...loss, again: () => askAgain(asked) }));
+      }
+      if (left !== null) {
+        const { asker, question } = left;
+        question.listener(missing({ ...loss, again: () => ask(asker, question.request, question.listener) }));
       }
       sendNext();
     },
@@ -82,6 +103,8 @@ export function askWorker<Request, Answer>({
     question.state = 'asked';
     last += 1;
     underWay = { number: last, asker, question };
+    // The worker leaves off looking for whoever asked before.
+    if (followed !== null) follow(followed, { kind: 'ended', number: followed.number });
     try {
       worker.post({ number: last, request: question.request });
     } catch (error) {
@@ -95,9 +118,24 @@ export function askWorker<Request, Answer>({
     underWay = null;
     if (asked !== null && isOpen(asked)) {
       open.delete(asked.asker);
+      if (answered.kind === 'answered' && !answered.isLast) followed = { ...asked, answer: answered.answer };
       asked.question.listener(answered);
     }
     sendNext();
+  }
+
+  /** What is told of a question that has an answer already. */
+  function follow(before: FollowedQuestion<Request, Answer>, reply: WorkerReply<Answer>): void {
+    const { listener } = before.question;
+    followed = null;
+    if (reply.kind === 'failed') {
+      listener(missing({ kind: 'failed', why: reply.why, again: null }));
+      return;
+    }
+    const isLast = reply.kind === 'ended' || reply.isLast;
+    const answer = reply.kind === 'ended' ? before.answer : reply.answer;
+    if (!isLast) followed = { ...before, answer };
+    listener({ kind: 'answered', answer, isLast });
   }
 
   function askAgain(asked: { readonly asker: string; readonly question: Open }): void {
@@ -112,26 +150,34 @@ export function askWorker<Request, Answer>({
   const tellLoss = ({ listener }: Open, loss: WorkerLoss): void =>
     listener(missing({ ...loss, again: worker.tryNow }));
 
+  function ask(asker: string, request: Request, listener: AnswerListener<Answer>): void {
+    // Behind the others, where an older one may have stood before them.
+    leave(asker);
+    const question: Open = { request, listener, state: 'paused' };
+    open.set(asker, question);
+    const send = () => {
+      if (!isOpen({ asker, question })) return;
+      question.state = 'waiting';
+      const loss = worker.loss();
+      if (loss !== null) tellLoss(question, loss);
+      sendNext();
+    };
+    if (pauseMs === 0) send();
+    else setTimeout(send, pauseMs);
+  }
+
+  function leave(asker: string): void {
+    open.delete(asker);
+    if (followed?.asker === asker) followed = null;
+  }
+
   return {
-    ask(asker, request, listener) {
-      // Behind the others, where an older one may have stood before them.
-      open.delete(asker);
-      const question: Open = { request, listener, state: 'paused' };
-      open.set(asker, question);
-      const send = () => {
-        if (!isOpen({ asker, question })) return;
-        question.state = 'waiting';
-        const loss = worker.loss();
-        if (loss !== null) tellLoss(question, loss);
-        sendNext();
-      };
-      if (pauseMs === 0) send();
-      else setTimeout(send, pauseMs);
-    },
-    leave: (asker) => void open.delete(asker),
+    ask,
+    leave,
     stop() {
       open.clear();
       underWay = null;
+      followed = null;
       worker.end();
     },
   };

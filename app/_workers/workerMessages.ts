@@ -11,5 +11,13 @@ export interface WorkerQuestion<Request> {
 
 /** What it gives back; a fault of ours is told, never swallowed. */
 export type WorkerReply<Answer> =
-  | { readonly kind: 'answered'; readonly number: number; readonly answer: Answer }
+  | {
+      readonly kind: 'answered';
+      readonly number: number;
+      readonly answer: Answer;
+      /** False while a better answer is looked for, which takes the place of this one. */
+      readonly isLast: boolean;
+    }
+  /** No better answer than the last one given was found. */
+  | { readonly kind: 'ended'; readonly number: number }
   | { readonly kind: 'failed'; readonly number: number; readonly why: string };

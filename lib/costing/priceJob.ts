@@ -17,6 +17,7 @@ import { type RulerMark, rulerMarks } from '@/lib/price/rulerMarks';
 import type { SuggestedPrice } from '@/lib/price/suggestedPrice';
 import { type Finding, isStanding } from '@/shared/finding';
 import { LARGEST_AMOUNT } from '@/shared/money';
+import type { KnownLayouts } from '@/shared/packedSheets';
 import type { JobInput } from '@/shared/schemas/request';
 import { costFactsOf } from './costFactsOf';
 import { offeredJob } from './offeredJob';
@@ -57,6 +58,8 @@ export interface JobAnswer {
   readonly prices: JobPrices | null;
 }
 
+type LayoutsOf = (job: CheckedJob) => KnownLayouts | undefined;
+
 /** A job with all that is found about it, before its prices. */
 interface JudgedJob {
   readonly answer: Omit<JobAnswer, 'prices'>;
@@ -69,14 +72,15 @@ interface JudgedJob {
  *
  * @param input documents that their schemas have read
  * @param grid the thread's formula grid
+ * @param layoutsOf asked once the job is checked, by whoever remembers layouts; else those of the documents are taken
  */
-export function priceJob(input: JobInput, grid: Grid): JobAnswer {
-  const { answer, priced } = judgeJob(input, grid);
+export function priceJob(input: JobInput, grid: Grid, layoutsOf?: LayoutsOf): JobAnswer {
+  const { answer, priced } = judgeJob(input, grid, layoutsOf);
   return { ...answer, prices: priced === null ? null : pricesOf(priced.costed, priced.rates, grid) };
 }
 
 /** The same way up to its prices. */
-export function judgeJob(input: JobInput, grid: Grid): JudgedJob {
+export function judgeJob(input: JobInput, grid: Grid, layoutsOf?: LayoutsOf): JudgedJob {
   const { findings, checked, rates } = checkJob(input);
   const formulas = formulaFindings(
     readOwnFormulas(ownRowsOf(input), mostPlacements(input)),
@@ -85,7 +89,8 @@ export function judgeJob(input: JobInput, grid: Grid): JudgedJob {
   );
   const found = orderFindings([...findings, ...formulas]);
   if (checked === null || formulas.some(isStanding)) return uncosted(found);
-  return judgeChecked(checked, rates, found, grid);
+  const known = layoutsOf === undefined ? checked : { ...checked, layouts: layoutsOf(checked) };
+  return judgeChecked(known, rates, found, grid);
 }
 
 function judgeChecked(

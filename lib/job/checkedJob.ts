@@ -88,6 +88,7 @@ export interface ResolvedJob {
   /** What lies at home; ask `onHandOf`. */
   readonly onHand: JobInput['onHand'];
   readonly approvedVersions: JobInput['approvedVersions'];
+  readonly layouts: JobInput['layouts'];
 }
 
 declare const checked: unique symbol;

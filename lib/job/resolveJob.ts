@@ -90,6 +90,7 @@ function followReferences(input: JobInput, take: TakeRate): ResolvedJob | null {
     ownRows: mergedRows(workshop.ownRows, job.ownRows),
     onHand: input.onHand,
     approvedVersions: input.approvedVersions,
+    layouts: input.layouts,
   };
 }
 

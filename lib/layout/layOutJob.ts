@@ -27,14 +27,18 @@ export class PrintDoesNotFit extends RangeError {
  * @throws PrintDoesNotFit for a print the check should have stopped
  */
 export function layOutJob(job: CheckedJob): LaidOutJob {
-  const prints = job.lines.flatMap((line) =>
+  const prints = layOutApart(job);
+  const together = job.job.gang === 'together' ? layOutTogether(job, prints) : { prints, shared: null };
+  return { job, ...together } as unknown as LaidOutJob;
+}
+
+/** @returns the prints as they lie where each placement is laid out by itself. */
+export const layOutApart = (job: CheckedJob): readonly LaidOutPrint[] =>
+  job.lines.flatMap((line) =>
     line.placements.flatMap(({ placement }) =>
       printsOf(line, placement).map((print) => layOutPrint(job, print) ?? doesNotFit(job, print)),
     ),
   );
-  const together = job.job.gang === 'together' ? layOutTogether(job, prints) : { prints, shared: null };
-  return { job, ...together } as unknown as LaidOutJob;
-}
 
 function doesNotFit(
   { sheet }: CheckedJob,

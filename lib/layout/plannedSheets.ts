@@ -11,6 +11,11 @@ export interface SheetsPlan {
   readonly count: number;
   /** No layout of these prints, each by itself or together as asked, needs fewer sheets. */
   readonly lowerBound: number;
+  /**
+   * Where sheets are cut straight through, again and again, no layout needs fewer; null where nobody worked it out or it
+   * says nothing that the bound of all layouts does not.
+   */
+  readonly guillotineBound: number | null;
   /** Share of all their paper that no print covers. */
   readonly wasteShare: number;
   /** Of a roll, what is cut off for all of them and the least any layout takes, mm; null for cut sheets. */
@@ -26,14 +31,16 @@ export function plannedSheets(laidOut: LaidOutJob): SheetsPlan {
   const count = sheets.reduce((sum, one) => sum + one.count, 0);
   const printed = sheets.reduce((sum, one) => sum + one.count * areaOf(one.pieces), 0);
   const lengthMm = sheets.reduce((sum, one) => sum + one.count * (one.lengthMm ?? sheet.heightMm), 0);
+  const apart = prints
+    .filter(({ ganged }) => ganged === undefined)
+    .reduce((sum, print) => sum + boundOf(laidOut, print), 0);
+  const lowerBound = isRoll ? count : apart + (shared?.lowerBound ?? 0);
+  const guillotineBound = apart + (shared?.guillotineBound ?? 0);
   return {
     sheets,
     count,
-    lowerBound: isRoll
-      ? count
-      : prints
-          .filter(({ ganged }) => ganged === undefined)
-          .reduce((sum, print) => sum + boundOf(laidOut, print), shared?.lowerBound ?? 0),
+    lowerBound,
+    guillotineBound: !isRoll && guillotineBound > lowerBound ? guillotineBound : null,
     wasteShare: count === 0 ? 0 : 1 - printed / (lengthMm * sheet.widthMm),
     roll: isRoll ? { lengthMm, leastMm: Math.min(lengthMm, printed / sheet.widthMm) } : null,
   };

@@ -1,3 +1,5 @@
+export type { NamedPiece } from '@/shared/packedSheets';
+
 /** Equal pieces to lay out. */
 export interface PieceKind {
   readonly id: string;
@@ -25,14 +27,4 @@ export interface Effort {
   readonly steps: number;
   /** Whole number; another one looks elsewhere. */
   readonly seed: number;
-}
-
-/** A placed piece that says whose it is. */
-export interface NamedPiece {
-  readonly id: string;
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly widthMm: number;
-  readonly heightMm: number;
-  readonly turned: boolean;
 }

@@ -1,3 +1,4 @@
+import type { KnownLayouts } from '@/shared/packedSheets';
 import { artworkSchema } from './artwork';
 import { idSchema } from './basics';
 import { blankSchema, sizeNameSchema } from './blank';
@@ -20,4 +21,7 @@ export const jobInputSchema = z.strictObject({
   approvedVersions: z.record(idSchema, z.int().min(1).max(10_000)).default({}),
 });
 
-export type JobInput = z.infer<typeof jobInputSchema>;
+export interface JobInput extends z.infer<typeof jobInputSchema> {
+  /** Layouts of its shared sheets that were looked for longer; every sum takes them where it meets their question. */
+  readonly layouts?: KnownLayouts | undefined;
+}

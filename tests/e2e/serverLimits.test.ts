@@ -141,7 +141,7 @@ function heavyJob(job: Job): Job {
   const lines = Array.from({ length: 12 }, (_, at) => ({
     ...line,
     id: `line${at}`,
-    quantities: sizes.map((size, index) => ({ size, quantity: 3 + ((at * 7 + index * 5) % 11) })),
+    quantities: sizes.map((size, index) => ({ size, quantity: 200 + ((at * 7 + index * 5) % 11) })),
     orderedQuantity: null,
     placements: Array.from({ length: 4 }, (_, place) => ({
       ...(line.placements[place % 2] ?? line.placements[0]),

@@ -6,6 +6,7 @@ import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { FigureNames } from '@/app/_trace/figureName';
 import type { Question } from '@/lib/check/questions/question';
 import type { JobAnswer } from '@/lib/costing/priceJob';
+import type { SharedLook } from '@/lib/layout/layoutSearch';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FieldPath } from '@/shared/setIn';
@@ -44,6 +45,8 @@ export interface ShownAnswer {
   readonly madeOf: JobInput;
   /** True while a stop withholds newer figures, so that the shown ones are the last good ones. */
   readonly stale: boolean;
+  /** Its shared sheets; null where it has none. */
+  readonly shared: SharedLook | null;
 }
 
 /** The job on the screen: what every part of its docket is shown from, and how it is changed. */

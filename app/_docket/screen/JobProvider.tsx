@@ -82,6 +82,7 @@ const shownAnswer = (made: PricedJob | null, input: JobInput, stale: boolean): S
   answer: made?.answer ?? null,
   madeOf: made?.input ?? input,
   stale,
+  shared: made?.shared ?? null,
 });
 
 function figuresOf(costed: PricedJob | null): FigureNames | null {

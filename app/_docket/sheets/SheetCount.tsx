@@ -1,6 +1,7 @@
 'use client';
 
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { leastSheetsWords } from '@/app/_words/docket/sheetWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { rollWords } from '@/app/_words/rollWords';
 import type { RollUsed } from '@/lib/grid/rollUsed';
@@ -18,15 +19,12 @@ type SheetCountProps = Readonly<{
 /** How the sheets of the good pieces come to those the job takes, and how far they are from the least possible. */
 export function SheetCount({ plan, expected, used, newRollMm }: SheetCountProps) {
   const formatter = formatterFor(useTextContext());
-  const { count, lowerBound, roll } = plan;
-  const sheets = formatter.count(count, 'sheet');
+  const { count, roll } = plan;
   return (
     <p>
       {roll !== null
         ? `${metres(roll.lengthMm)} of roll for the good pieces, in ${formatter.count(count, 'print')}; ${metres(roll.leastMm)} is the least possible.`
-        : lowerBound >= count
-          ? `${sheets} for the good pieces; no layout needs fewer.`
-          : `${sheets} for the good pieces; ${formatter.number(lowerBound, 0)} is the least possible.`}{' '}
+        : `${formatter.count(count, 'sheet')} for the good pieces; ${leastSheetsWords(plan, formatter)}.`}{' '}
       {used === null
         ? `With what is spoiled, rejected and tested it is ${formatter.number(expected, 0)}.`
         : `With what is spoiled, rejected and tested it is ${rollWords(used, newRollMm, formatter)}.`}

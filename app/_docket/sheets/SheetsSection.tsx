@@ -10,7 +10,7 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { useStudy } from '@/app/_studies/useStudy';
 import { casesKey } from '@/app/_trace/casesKey';
-import { sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
+import { sharedLookWords, sheetsAnswerWords } from '@/app/_words/docket/sheetWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { expectedSheets } from '@/lib/grid/expectedSheets';
@@ -31,7 +31,7 @@ import styles from './SheetsSection.module.css';
 /** Section 3: how the prints lie on the paper and what saves most of it; folded, the file to print, quantities and ink. */
 export function SheetsSection() {
   const { jobId, workspace, costs: shown } = useJob();
-  const { answer, madeOf, stale } = shown;
+  const { answer, madeOf, stale, shared } = shown;
   const context = useTextContext();
   const formatter = formatterFor(context);
   const { job, workshop } = madeOf;
@@ -47,7 +47,8 @@ export function SheetsSection() {
   const isOld = stale || !isCurrent;
   const ready = layout !== null && costs !== null && paper !== undefined;
   const marginMm = printer?.marginMm ?? 0;
-  const drawn = sheets !== null && isCurrent ? sheets.plan.sheets : apartSheets(layout ?? []);
+  const drawn =
+    sheets !== null && isCurrent ? sheets.plan.sheets : (shared?.drawn ?? apartSheets(layout ?? []));
   if (!ready)
     return (
       <CardSection numeral={3} heading="Sheets" id="sheets">
@@ -66,6 +67,11 @@ export function SheetsSection() {
       id="sheets"
     >
       {stale && <LastGood />}
+      {shared !== null && (
+        <p className={styles.look} role="status">
+          {sharedLookWords(shared, formatter)}
+        </p>
+      )}
       <div className={styles.open}>
         <ul className={styles.prints}>
           {drawn.map((sheet, index) => (

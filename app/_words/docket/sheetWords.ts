@@ -2,6 +2,8 @@ import type { Formatter } from '@/app/_words/formatter';
 import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
 import { expectedSheets } from '@/lib/grid/expectedSheets';
 import type { RollUsed } from '@/lib/grid/rollUsed';
+import type { SharedLook } from '@/lib/layout/layoutSearch';
+import type { SheetsPlan } from '@/lib/layout/plannedSheets';
 import { formatNumber } from '@/shared/formatNumber';
 import type { Sheet, Workshop } from '@/shared/schemas/workshop';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
@@ -63,4 +65,33 @@ export function sheetsAnswerWords(
         : `${formatter.number(used.lengthMm / 1000, 1)} m of roll`,
     after: ` and ${ink} of ink${left}`,
   };
+}
+
+/** What is being looked for in the sheets that prints share, and what came of it. */
+export function sharedLookWords(
+  { isLooking, spared: { sheets, rollMm } }: SharedLook,
+  formatter: Formatter,
+): string {
+  const found =
+    sheets > 0
+      ? `${formatter.count(sheets, 'sheet')} fewer found`
+      : rollMm !== null && rollMm > SAME_MM
+        ? `${formatter.number(rollMm / 1000, 2)} m less roll found`
+        : null;
+  const wanted = rollMm === null ? 'fewer sheets' : 'less roll';
+  if (found === null) return isLooking ? `Looking for ${wanted}…` : `No layout with ${wanted} was found.`;
+  return isLooking ? `${found}. Still looking…` : `${found}; the price follows.`;
+}
+
+/** How far a number of sheets is from the least possible, of any layout and of those that are cut straight through. */
+export function leastSheetsWords(
+  { count, lowerBound, guillotineBound }: Pick<SheetsPlan, 'count' | 'lowerBound' | 'guillotineBound'>,
+  formatter: Formatter,
+): string {
+  if (lowerBound >= count) return 'no layout needs fewer';
+  const least = `${formatter.number(lowerBound, 0)} is the least possible`;
+  if (guillotineBound === null || guillotineBound > count) return least;
+  return guillotineBound === count
+    ? `none that is cut straight through needs fewer; ${least}`
+    : `${least}, ${formatter.number(guillotineBound, 0)} where sheets are cut straight through`;
 }

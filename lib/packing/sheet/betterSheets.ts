@@ -10,6 +10,9 @@ import type { PackedSheets, SheetsRequest } from './packSheets';
 import type { SheetSearch } from './sheetSearch';
 import { sheetsRoom } from './sheetsRoom';
 
+/** Some two seconds of work at most; another seed than the first layout's looks elsewhere. */
+export const FURTHER_EFFORT: Effort = { steps: 24_000_000, seed: 2 };
+
 /** A search and how much of the work is for it, in parts of all. */
 export interface ListedSearch {
   readonly search: SheetSearch;
@@ -25,6 +28,12 @@ const searches: readonly ListedSearch[] = [
   { search: oneSheetLess, share: 4 },
   { search: goOnImproving, share: 1 },
 ];
+
+/**
+ * Where no straight cuts can do better, other layouts hardly ever do: nobody is to wait long for that. Of the steps that
+ * are left, this part is still taken.
+ */
+const SHARE_PAST_STRAIGHT_CUTS = 0.25;
 
 type Layout = readonly (readonly LaidBox[])[];
 
@@ -42,6 +51,7 @@ export function* betterSheets(
   list: readonly ListedSearch[] = searches,
 ): Generator<PackedSheets | null, PackedSheets> {
   let found = first;
+  let wasStraightBest = false;
   let steps = effort.steps;
   let shares = list.reduce((sum, { share }) => sum + share, 0);
   const { swapped, bin, kinds } = sheetsRoom(request);
@@ -67,6 +77,9 @@ export function* betterSheets(
       if (once === true) break;
     }
     steps += Math.max(0, work.steps);
+    const isStraightBest = found.guillotineBound !== null && found.count <= found.guillotineBound;
+    if (isStraightBest && !wasStraightBest) steps *= SHARE_PAST_STRAIGHT_CUTS;
+    wasStraightBest = isStraightBest;
   }
   return found;
 }

@@ -6,29 +6,17 @@ import { nameBoxes } from '@/lib/packing/nameBoxes';
 import type { Effort, NamedPiece, PieceKind, PieceRequest } from '@/lib/packing/pieceRequest';
 import { seededRandom } from '@/lib/packing/seededRandom';
 import { binTicks, pieceTicks } from '@/lib/packing/ticks';
+import type { PackedSheet, PackedSheets } from '@/shared/packedSheets';
 import { failed, ok, type Result } from '@/shared/result';
 import { packBoxes } from './packBoxes';
 import { sheetBound } from './sheetBound';
 import { sheetsRoom } from './sheetsRoom';
 
+export type { PackedSheets } from '@/shared/packedSheets';
+
 export interface SheetsRequest extends PieceRequest {
   readonly sheetWidthMm: number;
   readonly sheetHeightMm: number;
-}
-
-interface PackedSheet {
-  readonly pieces: readonly NamedPiece[];
-}
-
-export interface PackedSheets {
-  /** Sheets full of one piece first, then the fullest. */
-  readonly sheets: readonly PackedSheet[];
-  /** Sheets needed. */
-  readonly count: number;
-  /** No layout needs fewer sheets than this. */
-  readonly lowerBound: number;
-  /** No layout that is cut straight through, again and again, needs fewer; null where nobody worked it out. */
-  readonly guillotineBound: number | null;
 }
 
 /** Part of the work for what full sheets of one piece leave over; the rest goes to mixing all. */

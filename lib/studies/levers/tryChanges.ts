@@ -1,12 +1,12 @@
 import { reviewCosts } from '@/lib/check/reviewCosts';
 import { costFactsOf } from '@/lib/costing/costFactsOf';
 import { costInput } from '@/lib/costing/costInput';
-import { applyChanges } from '@/lib/findings/applyChanges';
+import { changedInput } from '@/lib/findings/changedInput';
 import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { type Change, isStanding } from '@/shared/finding';
-import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
+import type { JobInput } from '@/shared/schemas/request';
 import type { JobFigures } from './lever';
 
 /**
@@ -21,9 +21,8 @@ export function tryChanges(
   known: ReadonlySet<string>,
   grid: Grid,
 ): JobFigures | null {
-  const read = jobInputSchema.safeParse(applyChanges(input, changes));
-  if (!read.success) return null;
-  const costed = costInput(read.data, grid);
+  const changed = changedInput(input, changes);
+  const costed = changed && costInput(changed, grid);
   if (costed === null) return null;
   return stopsOf(costed, grid).every((id) => known.has(id)) ? figuresOf(costed) : null;
 }

@@ -1,5 +1,5 @@
 import { costInput } from '@/lib/costing/costInput';
-import { applyChanges } from '@/lib/findings/applyChanges';
+import { changedInput } from '@/lib/findings/changedInput';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { type PlacementPlace, type PrintPlace, placementPlaces } from '@/lib/job/places';
@@ -7,7 +7,7 @@ import type { SizeMm } from '@/lib/job/tidyLength';
 import { nextSize } from '@/lib/layout/nextSize';
 import { plannedSheets } from '@/lib/layout/plannedSheets';
 import type { Change } from '@/shared/finding';
-import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
+import type { JobInput } from '@/shared/schemas/request';
 
 /** A print a little smaller, of which more go on a sheet. */
 export interface SmallerSize {
@@ -41,8 +41,8 @@ export function smallerSizes(input: JobInput, costed: CostedJob, grid: Grid): re
       const size = isShared ? null : nextSize(job, printPlace.print);
       if (size === null) return [];
       const changes = sizeChanges(place, printPlace, size.to);
-      const changed = jobInputSchema.safeParse(applyChanges(input, changes));
-      const after = changed.success ? costInput(changed.data, grid) : null;
+      const changed = changedInput(input, changes);
+      const after = changed && costInput(changed, grid);
       if (after === null) return [];
       const saved = costed.sheet.fullCost - after.sheet.fullCost;
       const sheetsLess = now - plannedSheets(after.laidOut).count;

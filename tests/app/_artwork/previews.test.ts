@@ -19,7 +19,7 @@ function previews(answer: PreviewAnswer | 'lost', drawn = bitmap()) {
     listener(
       answer === 'lost'
         ? { kind: 'missing', failure: { kind: 'failed', why: 'gone', again: null } }
-        : { kind: 'answered', answer },
+        : { kind: 'answered', answer, isLast: true },
     );
   };
   const draw = vi.fn(async () => drawn);

@@ -28,7 +28,8 @@ export const notYetPriced: PricedJobState = {
 /** The sums of a job, as the worker would have answered. */
 export function pricedNow(input: JobInput): PricedJobState {
   const answer = priceJob(input, grid);
-  return { answer, lastCosted: { input, answer }, lastPriced: { input, answer }, failure: null };
+  const priced = { input, answer, shared: null };
+  return { answer, lastCosted: priced, lastPriced: priced, failure: null };
 }
 
 /** The same after a change that a stop keeps from being costed. */

@@ -32,7 +32,7 @@ describe('POST /api/price', () => {
   });
 
   it.each([
-    ['tooLong', 503, /longer than 1\.5 seconds.*stopped.*fewer lines.*npm run/s, null],
+    ['tooLong', 503, /longer than 3 seconds.*stopped.*fewer lines.*npm run/s, null],
     ['busy', 503, /working on other jobs.*in a second/, '1'],
     ['failed', 500, /failed at this request/, null],
   ] as const)('says why there is no answer: %s', async (kind, status, sentence, retryAfter) => {

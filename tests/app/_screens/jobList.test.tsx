@@ -28,7 +28,9 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
           asked(request);
           if (answers.areMade)
             queueMicrotask(() =>
-              inAct(() => listener({ kind: 'answered', answer: jobFigures(request.input, grid) })),
+              inAct(() =>
+                listener({ kind: 'answered', isLast: true, answer: jobFigures(request.input, grid) }),
+              ),
             );
         },
         leave: () => undefined,

@@ -17,7 +17,7 @@ vi.mock('@/app/_studies/shareStudyWorker', () => ({
     worker: {
       ask: (key: string, _question: unknown, listener: (answered: unknown) => void) => {
         asked(key);
-        queueMicrotask(() => act(() => listener({ kind: 'answered', answer: null })));
+        queueMicrotask(() => act(() => listener({ kind: 'answered', isLast: true, answer: null })));
       },
       leave: () => undefined,
       stop: () => undefined,

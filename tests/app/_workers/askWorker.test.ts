@@ -16,6 +16,7 @@ afterEach(() => void vi.useRealTimers());
 const start = () => new HeldWorker() as unknown as Worker;
 const service = (pauseMs = 350) => askWorker<string, string>({ start, pauseMs });
 const newest = () => HeldWorker.newest();
+const answered = (answer: string, isLast = true) => ({ kind: 'answered', answer, isLast });
 
 describe('a worker that is asked', () => {
   it('is sent only the newest of questions asked in a row', () => {
@@ -30,12 +31,12 @@ describe('a worker that is asked', () => {
   it('has one question under way; the others wait in the order they were asked', () => {
     const asked = service();
     const heard: unknown[] = [];
-    for (const asker of ['one', 'two', 'three']) asked.ask(asker, asker, (answered) => heard.push(answered));
+    for (const asker of ['one', 'two', 'three']) asked.ask(asker, asker, (news) => heard.push(news));
     vi.runAllTimers();
     expect(newest().requests()).toEqual(['one']);
     for (const answer of ['of one', 'of two', 'of three']) newest().answer(answer);
     expect(newest().requests()).toEqual(['one', 'two', 'three']);
-    expect(heard).toEqual(['of one', 'of two', 'of three'].map((answer) => ({ kind: 'answered', answer })));
+    expect(heard).toEqual(['of one', 'of two', 'of three'].map((answer) => answered(answer)));
   });
 
   it('is asked at once where nothing is to be waited for', () => {
@@ -53,7 +54,7 @@ describe('a worker that is asked', () => {
     newest().answer('1');
     newest().answer('2');
     expect(older).not.toHaveBeenCalled();
-    expect(newer).toHaveBeenCalledWith({ kind: 'answered', answer: '2' });
+    expect(newer).toHaveBeenCalledWith(answered('2'));
   });
 
   it('forgets what an asker waits for when it leaves, and goes on with the others', () => {
@@ -81,7 +82,7 @@ describe('a worker that is asked', () => {
       kind: 'missing',
       failure: { kind: 'failed', why: 'RangeError: too deep', again: null },
     });
-    expect(second).toHaveBeenCalledWith({ kind: 'answered', answer: 'of two' });
+    expect(second).toHaveBeenCalledWith(answered('of two'));
   });
 
   it('is ended when it is stopped, with nothing sent later', () => {
@@ -121,10 +122,7 @@ describe('a worker whose script does not come', () => {
     newest().answer('1');
     newest().answer('2');
     expect(newest().requests()).toEqual(['newer', 'other']);
-    expect(heard).toEqual([
-      { kind: 'answered', answer: '1' },
-      { kind: 'answered', answer: '2' },
-    ]);
+    expect(heard).toEqual([answered('1'), answered('2')]);
   });
 
   it('is tried less and less often, though never less than once a minute', () => {
@@ -150,7 +148,7 @@ describe('a worker whose script does not come', () => {
     newest().breakDown('');
     window.dispatchEvent(new Event('online'));
     newest().answer('here');
-    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'here' });
+    expect(listener).toHaveBeenLastCalledWith(answered('here'));
   });
 
   it('is tried at once when it is asked for', () => {
@@ -161,7 +159,7 @@ describe('a worker whose script does not come', () => {
     listener.mock.lastCall?.[0].failure.again();
     newest().answer('here');
     expect(HeldWorker.all).toHaveLength(2);
-    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'here' });
+    expect(listener).toHaveBeenLastCalledWith(answered('here'));
   });
 
   it('is not tried any more once nobody holds it', () => {
@@ -172,6 +170,79 @@ describe('a worker whose script does not come', () => {
     vi.advanceTimersByTime(10 * 60_000);
     window.dispatchEvent(new Event('online'));
     expect(HeldWorker.all).toHaveLength(1);
+  });
+});
+
+describe('a worker that looks for a better answer once it has given one', () => {
+  function followed() {
+    const asked = service(0);
+    const listener = vi.fn();
+    asked.ask('one', 'one', listener);
+    newest().answer('first', false);
+    return { asked, listener };
+  }
+
+  it('has each better answer told to who asked, the last one as the last', () => {
+    const { listener } = followed();
+    newest().answer('better', false);
+    newest().answer('best', true);
+    newest().answer('too late', true);
+    expect(listener.mock.calls).toEqual([
+      [answered('first', false)],
+      [answered('better', false)],
+      [answered('best')],
+    ]);
+  });
+
+  it('has it told where it ends without one: the answer that was given stands', () => {
+    const { listener } = followed();
+    newest().endLooking();
+    expect(listener.mock.calls).toEqual([[answered('first', false)], [answered('first')]]);
+  });
+
+  it('is sent a newer question at once, and nothing of the older is told any more', () => {
+    const { asked, listener } = followed();
+    const newer = vi.fn();
+    const [older] = newest().sent;
+    asked.ask('one', 'two', newer);
+    expect(newest().requests()).toEqual(['one', 'two']);
+    newest().onmessage?.({
+      data: { kind: 'answered', number: older?.number, answer: 'better', isLast: false },
+    });
+    expect(listener).toHaveBeenCalledTimes(1);
+    newest().answer('of two');
+    expect(newer.mock.calls).toEqual([[answered('of two')]]);
+  });
+
+  it('leaves off for the question of another, and the first is told that its answer stands', () => {
+    const { asked, listener } = followed();
+    asked.ask('other', 'two', vi.fn());
+    expect(listener).toHaveBeenLastCalledWith(answered('first'));
+  });
+
+  it('has nothing told to who has left', () => {
+    const { asked, listener } = followed();
+    asked.leave('one');
+    newest().answer('better', false);
+    expect(listener).toHaveBeenCalledTimes(1);
+  });
+
+  it('has a failure of the search told, and a breakdown, after which it may be asked again', () => {
+    const { listener } = followed();
+    newest().fail('RangeError');
+    expect(listener).toHaveBeenLastCalledWith({
+      kind: 'missing',
+      failure: { kind: 'failed', why: 'RangeError', again: null },
+    });
+    const other = followed();
+    newest().breakDown('out of memory');
+    expect(other.listener).toHaveBeenLastCalledWith({
+      kind: 'missing',
+      failure: expect.objectContaining({ kind: 'broke', why: 'out of memory' }),
+    });
+    other.listener.mock.lastCall?.[0].failure.again();
+    newest().answer('again');
+    expect(other.listener).toHaveBeenLastCalledWith(answered('again'));
   });
 });
 
@@ -197,7 +268,7 @@ describe('a worker whose script is gone from the server', () => {
     newest().breakDown('');
     await vi.advanceTimersByTimeAsync(1_000);
     newest().answer('here');
-    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'here' });
+    expect(listener).toHaveBeenLastCalledWith(answered('here'));
   });
 
   it('is not told to who has left meanwhile', async () => {
@@ -226,10 +297,10 @@ describe('a worker that breaks down at work', () => {
     });
     expect(newest().requests()).toEqual(['two']);
     newest().answer('of two');
-    expect(second).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'of two' });
+    expect(second).toHaveBeenLastCalledWith(answered('of two'));
     first.mock.lastCall?.[0].failure.again();
     newest().answer('of one');
-    expect(first).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'of one' });
+    expect(first).toHaveBeenLastCalledWith(answered('of one'));
   });
 
   it('is replaced where it broke down between two questions', () => {
@@ -241,7 +312,7 @@ describe('a worker that breaks down at work', () => {
     asked.ask('one', 'two', listener);
     newest().answer('2');
     expect(HeldWorker.all).toHaveLength(2);
-    expect(listener).toHaveBeenLastCalledWith({ kind: 'answered', answer: '2' });
+    expect(listener).toHaveBeenLastCalledWith(answered('2'));
   });
 
   it('is taken for broken where its reply cannot be delivered', () => {
@@ -265,6 +336,6 @@ describe('a worker that breaks down at work', () => {
       kind: 'missing',
       failure: expect.objectContaining({ kind: 'failed' }),
     });
-    expect(second).toHaveBeenLastCalledWith({ kind: 'answered', answer: 'of two' });
+    expect(second).toHaveBeenLastCalledWith(answered('of two'));
   });
 });

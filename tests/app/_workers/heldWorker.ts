@@ -29,9 +29,12 @@ export class HeldWorker {
 
   requests = () => this.sent.map(({ request }) => request);
   ready = () => this.onmessage?.({ data: { kind: 'ready' } });
-  answer(answer: string) {
+  answer(answer: string, isLast = true) {
     this.ready();
-    this.onmessage?.({ data: { kind: 'answered', number: this.sent.at(-1)?.number, answer } });
+    this.onmessage?.({ data: { kind: 'answered', number: this.sent.at(-1)?.number, answer, isLast } });
+  }
+  endLooking() {
+    this.onmessage?.({ data: { kind: 'ended', number: this.sent.at(-1)?.number } });
   }
   fail(why: string) {
     this.ready();

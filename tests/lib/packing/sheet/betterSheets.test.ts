@@ -146,6 +146,23 @@ describe('a search for fewer sheets that goes on', () => {
     });
   });
 
+  it('does not go on long where straight cuts cannot do better', () => {
+    const given: number[] = [];
+    const bounds: SheetSearch = function* ({ tellGuillotineBound }, work) {
+      given.push(work.steps);
+      yield;
+      tellGuillotineBound?.(4);
+      return null;
+    };
+    const list = [
+      { search: bounds, share: 1 },
+      { search: bounds, share: 1 },
+    ];
+    all(betterSheets(squares, oneEach, { steps: 1_000, seed: 1 }, list));
+    // Nothing was used: a quarter of all that was left.
+    expect(given).toEqual([500, 250]);
+  });
+
   it('keeps equal sheets beside each other, their pieces in one order', () => {
     const { best } = looked(letter, firstOf(letter));
     const kinds = best.sheets.map(({ pieces }) => JSON.stringify(pieces));
