@@ -28,10 +28,7 @@ export function layOutTogether(job: CheckedJob, prints: readonly LaidOutPrint[])
   const sharing = prints.filter((_, index) => places.has(index));
   const rollMm = rollWorthMm(job.sheet.widthMm);
   const count = isRoll ? lengthOfAll(packed, question) / rollMm : packed.count;
-  const apart = sharing.reduce(
-    (sum, { roll, sheets }) => sum + (isRoll ? (roll?.lengthMm ?? 0) / rollMm : sheets),
-    0,
-  );
+  const apart = isRoll ? question.apart.rollMm / rollMm : question.apart.sheets;
   if (count >= apart - 1e-9) return { prints, shared: null };
   const printed = areaOf(sharing);
   const area = count * (isRoll ? LETTER_MM2 : job.sheet.widthMm * job.sheet.heightMm);

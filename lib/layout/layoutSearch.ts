@@ -85,9 +85,11 @@ export class LayoutSearch {
     const search = whole === undefined ? null : this.#of(whole, stepsFor(0, questions.length));
     if (whole === undefined || search === null) return null;
     const { first, best } = search;
+    const { sheets, rollMm } = whole.apart;
+    const length = (packed: PackedSheets) => Math.min(rollMm, lengthOfAll(packed, whole));
     return {
-      sheets: first.count - best.count,
-      rollMm: whole.isRoll ? lengthOfAll(first, whole) - lengthOfAll(best, whole) : null,
+      sheets: Math.min(sheets, first.count) - Math.min(sheets, best.count),
+      rollMm: whole.isRoll ? length(first) - length(best) : null,
     };
   }
 

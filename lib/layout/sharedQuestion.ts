@@ -22,6 +22,8 @@ export interface SharedQuestion {
   readonly isRoll: boolean;
   /** Where each kind of piece stands in the list of prints. */
   readonly prints: readonly number[];
+  /** What the same prints need each by itself: a layout that shares is taken only where it needs less. */
+  readonly apart: { readonly sheets: number; readonly rollMm: number };
 }
 
 /**
@@ -29,9 +31,14 @@ export interface SharedQuestion {
  * @returns null where fewer than two share sheets
  */
 export function sharedQuestion(job: OnSheet, prints: readonly LaidOutPrint[]): SharedQuestion | null {
-  const sharing = prints
-    .map(({ widthMm, heightMm, pieces: count }, print) => ({ print, widthMm, heightMm, count }))
-    .filter((print) => goesBordered(job, print))
+  const bordered = prints.flatMap((print, place) => (goesBordered(job, print) ? [{ print, place }] : []));
+  const sharing = bordered
+    .map(({ print: { widthMm, heightMm, pieces }, place }) => ({
+      print: place,
+      widthMm,
+      heightMm,
+      count: pieces,
+    }))
     .sort((a, b) => b.widthMm - a.widthMm || b.heightMm - a.heightMm || b.count - a.count);
   if (sharing.length < 2) return null;
   const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = sheetQuestion(job, job.sheet);
@@ -44,6 +51,10 @@ export function sharedQuestion(job: OnSheet, prints: readonly LaidOutPrint[]): S
     ]),
     isRoll,
     prints: sharing.map(({ print }) => print),
+    apart: {
+      sheets: bordered.reduce((sum, { print }) => sum + print.sheets, 0),
+      rollMm: bordered.reduce((sum, { print }) => sum + (print.roll?.lengthMm ?? 0), 0),
+    },
     request: {
       sheetWidthMm,
       sheetHeightMm,

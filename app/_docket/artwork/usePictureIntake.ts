@@ -6,7 +6,6 @@ import type { PictureNews } from '@/app/_artwork/artworkService';
 import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
 import { appPreviews } from '@/app/_artwork/previews';
 import type { Workspace } from '@/app/_documents/useWorkspace';
-import type { EditOutcome } from '@/app/_store/documentsState';
 import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { type Wording, wording } from '@/app/_words/findings/wording';
 import { textLimits } from '@/shared/limits';
@@ -118,7 +117,7 @@ export function usePictureIntake({
     );
     shown(file.name, outcome);
   };
-  const shown = (fileName: string, { state }: EditOutcome) => {
+  const shown = (fileName: string, { state }: ReturnType<Workspace['editWithFiles']>) => {
     if (state === 'shown') setIntake({ state: 'idle' });
     else
       tell(wording(`“${fileName}” could not be put into the artwork.`, 'Open the job anew and try again.'));

@@ -24,6 +24,8 @@ beforeEach(() => {
 afterEach(() => void vi.unstubAllGlobals());
 
 const ask = (number: number, request: string) => inside.onmessage?.({ data: { number, request } });
+/** Answers may be promised: they are posted once those are kept, before anything else that waits. */
+const answers = () => new Promise<void>((resolve) => setImmediate(resolve));
 const takeTurn = () => turns.shift()?.();
 const answered = (number: number, answer: string, isLast: boolean) => ({
   kind: 'answered',
@@ -42,16 +44,18 @@ function respond(request: string): Response<string> {
 }
 
 describe('the inside of a worker', () => {
-  it('says that it runs, and answers with the last word where nothing better is looked for', () => {
+  it('says that it runs, and answers with the last word where nothing better is looked for', async () => {
     answerQuestions((request: string) => ({ answer: request, further: null }));
     ask(1, 'a');
+    await answers();
     expect(posted).toEqual([{ kind: 'ready' }, answered(1, 'a', true)]);
     expect(turns).toHaveLength(0);
   });
 
-  it('looks on a slice a turn, gives what is better when it is found, and says when it ends', () => {
+  it('looks on a slice a turn, gives what is better when it is found, and says when it ends', async () => {
     answerQuestions(respond);
     ask(1, 'a');
+    await answers();
     expect(posted).toEqual([{ kind: 'ready' }, answered(1, 'a', false)]);
     takeTurn();
     expect(posted).toHaveLength(2);
@@ -62,10 +66,11 @@ describe('the inside of a worker', () => {
     expect(turns).toHaveLength(0);
   });
 
-  it('answers a newer question before it looks on, and then looks for that one alone', () => {
+  it('answers a newer question before it looks on, and then looks for that one alone', async () => {
     answerQuestions(respond);
     ask(1, 'a');
     ask(2, 'b');
+    await answers();
     while (turns.length > 0) takeTurn();
     expect(posted).toEqual([
       { kind: 'ready' },
@@ -76,7 +81,27 @@ describe('the inside of a worker', () => {
     ]);
   });
 
-  it('tells a fault of an answer and of the search for a better one', () => {
+  it('looks on for the newest alone where an older answer was promised and comes later', async () => {
+    let keep = (_: Response<string>) => {};
+    const promised = new Promise<Response<string>>((resolve) => {
+      keep = resolve;
+    });
+    answerQuestions((request: string) => (request === 'a' ? promised : respond(request)));
+    ask(1, 'a');
+    ask(2, 'b');
+    await answers();
+    keep(respond('a'));
+    await answers();
+    while (turns.length > 0) takeTurn();
+    expect(posted.slice(1)).toEqual([
+      answered(2, 'b', false),
+      answered(1, 'a', false),
+      answered(2, 'better b', false),
+      { kind: 'ended', number: 2 },
+    ]);
+  });
+
+  it('tells a fault of an answer and of the search for a better one', async () => {
     answerQuestions((request: string): Response<string> => {
       if (request === 'bad') throw new RangeError('no sum');
       function* further(): Generator<string | null, void> {
@@ -87,6 +112,7 @@ describe('the inside of a worker', () => {
     });
     ask(1, 'bad');
     ask(2, 'good');
+    await answers();
     while (turns.length > 0) takeTurn();
     expect(posted.slice(1)).toEqual([
       { kind: 'failed', number: 1, why: 'RangeError: no sum' },
