@@ -112,7 +112,7 @@ function emptyWords(input: JobInput, sheets: readonly PlannedSheet[]): string {
   const names = new Set(bare.map(({ name }) => name));
   return names.size === 0
     ? ''
-    : `No picture file is kept for ${[...names].join(' and ')}: its place stays empty.`;
+    : `No picture file is kept for ${[...names].join(' and ')}: ${names.size === 1 ? 'its place stays' : 'their places stay'} empty.`;
 }
 
 /** How large the file gets, by the pictures on its sheets. */
