@@ -119,7 +119,7 @@ test('a picture or a word that cannot be used is one sentence on standard error 
   const bad: readonly (readonly [readonly string[], RegExp])[] = [
     [[await saved('empty.png', new Uint8Array())], /empty/],
     [[await saved('cut.png', noise.subarray(0, 9_000))], /ends before its picture/],
-    [[await saved('spoiled.png', spoiled)], /could not be unpacked/],
+    [[await saved('spoiled.png', spoiled)], /The PNG file is damaged/],
     [[await saved('bomb.png', pngFile(40_000, 40_000))], /40,000 × 40,000 px/],
     [[await saved('cmyk.jpg', cmyk)], /CMYK/],
     [

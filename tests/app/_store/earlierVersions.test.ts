@@ -281,11 +281,11 @@ describe('an artwork', () => {
     expect(read(artwork3)).toEqual(body);
   });
 
-  it('of version 4 has a picture whose grey nobody measured, and whose profile is not named', () => {
+  it('of version 4 has a picture whose grey nobody measured, and neither profile nor fonts are named', () => {
     const { picture } = artwork4.body;
     expect(read(artwork4)).toEqual({
       ...artwork4.body,
-      picture: { ...picture, grey: null, profile: null },
+      picture: { ...picture, grey: null, profile: null, liveFonts: [] },
     });
     const tagged = (colourTag: string) => ({
       ...artwork4,

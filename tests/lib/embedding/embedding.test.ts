@@ -2,6 +2,7 @@ import sharp, { type Sharp } from 'sharp';
 import { describe, expect, it } from 'vitest';
 import type { PieceToPrint } from '@/lib/exports/sheetsToPrint';
 import { pngChunks } from '@/lib/picture/pngChunks';
+import { pngChunk } from '@/tests/fixtures/pictures/fileBytes';
 import { readSheets, type Six, written } from '@/tests/fixtures/readSheets';
 
 /* Pixels and colours of embedded pictures, by a reader and a decoder (sharp) that share nothing with the writer. */
@@ -224,13 +225,9 @@ function inside([a, b, c, d, e, f]: Six, [xMm = 0, yMm = 0]: readonly number[]):
   return [(d * x - c * y) / whole, (a * y - b * x) / whole];
 }
 
-/** A chunk behind the header; nobody here checks its sum. */
-function withChunk(png: Uint8Array, type: string, data: readonly number[]): Uint8Array {
-  const chunk = Buffer.concat([Buffer.alloc(4), Buffer.from(type), Buffer.from(data), Buffer.alloc(4)]);
-  chunk.writeUInt32BE(data.length, 0);
-  // Behind IHDR, or before the data where a palette or colour must come first.
-  return new Uint8Array(Buffer.concat([png.subarray(0, 33), chunk, png.subarray(33)]));
-}
+/** A chunk behind the header, or before the data where a palette or colour must come first. */
+const withChunk = (png: Uint8Array, type: string, data: readonly number[]): Uint8Array =>
+  Uint8Array.from([...png.subarray(0, 33), ...pngChunk(type, data), ...png.subarray(33)]);
 
 function withSegments(
   jpeg: Uint8Array,

@@ -7,6 +7,7 @@ import { betterSheets } from '@/lib/packing/sheet/betterSheets';
 import { type PackedSheets, packSheets, type SheetsRequest } from '@/lib/packing/sheet/packSheets';
 import { guillotineCutting } from '@/tests/lib/packing/guillotine';
 import { layoutProblems, pieceProblems } from '@/tests/lib/packing/layoutProblems';
+import { cases } from '@/tests/tools/cases';
 
 type Piece = readonly [width: number, height: number, count: number];
 
@@ -191,7 +192,7 @@ describe('the bound for layouts of straight cuts', () => {
         while (search.next().done !== true);
         for (const bound of bounds) expect(bound).toBeLessThanOrEqual(copies);
       }),
-      { numRuns: 25 },
+      cases(25),
     );
   });
 

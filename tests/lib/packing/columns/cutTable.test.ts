@@ -4,6 +4,7 @@ import type { Box, LaidBox } from '@/lib/packing/box';
 import { cutPoints } from '@/lib/packing/columns/cutPoints';
 import { CutTable } from '@/lib/packing/columns/cutTable';
 import { Pace } from '@/lib/packing/columns/pace';
+import { cases } from '@/tests/tools/cases';
 
 interface Sides {
   readonly width: number;
@@ -97,7 +98,7 @@ describe('the dearest boxes that straight cuts take out of a room', () => {
         expect(worth).toBe(byAllCuts(bin, ways, prices));
         expect(worthOf(boxes, prices)).toBe(worth);
       }),
-      { numRuns: 250 },
+      cases(250),
     );
   });
 
@@ -110,7 +111,7 @@ describe('the dearest boxes that straight cuts take out of a room', () => {
         expect(worthOf(boxes, prices)).toBe(worth);
         expect(worth).toBeLessThanOrEqual(byAllCuts(bin, turning(sides), prices));
       }),
-      { numRuns: 150 },
+      cases(150),
     );
   });
 
