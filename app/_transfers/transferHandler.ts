@@ -7,6 +7,7 @@ import { embedPixels } from '@/lib/embedding/embedPixels';
 import { embedPng } from '@/lib/embedding/embedPng';
 import type { SheetsToPrint } from '@/lib/exports/sheetsToPrint';
 import { picturesOn, writeSheets } from '@/lib/exports/writeSheets';
+import type { ForeignType } from '@/lib/lettering/foreignType';
 import { inspectPicture } from '@/lib/picture/inspectPicture';
 import type { RasterHeader, VectorHeader } from '@/lib/picture/pictureHeader';
 import { refuseBytes } from '@/lib/picture/readHeader';
@@ -19,6 +20,8 @@ import type { TransferQuestion, TransferReply } from './messages';
 interface TransferTools {
   readonly decoder: PictureDecoder;
   readonly zip: Zip;
+  /** The device's own letters; null where it draws none. */
+  readonly type: ForeignType | null;
   readonly post: (reply: TransferReply) => void;
 }
 
@@ -31,6 +34,7 @@ type Answer = Exclude<TransferQuestion, { kind: 'write' }>;
 export function transferHandler({
   decoder,
   zip,
+  type,
   post,
 }: TransferTools): (question: TransferQuestion) => Promise<void> {
   let hear: ((answer: Answer) => void) | null = null;
@@ -52,6 +56,8 @@ export function transferHandler({
     const count = picturesOn(job).length;
     let told = 0;
     const written = await writeSheets(job, {
+      zip,
+      type,
       sink: sink.take,
       pictureOf: (key) => pictureOf(key, job),
       goOn(picture, share) {

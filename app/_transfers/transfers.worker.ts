@@ -1,4 +1,5 @@
 import { browserDecoder } from '@/app/_artwork/browserDecoder';
+import { deviceType } from '@/app/_papers/deviceType';
 import type { WorkerReady } from '@/app/_workers/workerMessages';
 import type { TransferQuestion } from './messages';
 import { platformZip } from './platformZip';
@@ -8,6 +9,7 @@ import { transferHandler } from './transferHandler';
 const take = transferHandler({
   decoder: browserDecoder,
   zip: platformZip,
+  type: deviceType(),
   post: (reply) => self.postMessage(reply),
 });
 

@@ -1,10 +1,14 @@
 import type { PlacedPiece } from '@/lib/packing/placedPiece';
+import { pdfNumber } from './pdfFile';
 
 /** Points to a millimetre. */
 export const POINTS_PER_MM = 72 / 25.4;
 
 /** `[a b c d e f]` of a page, as the format writes it: x to the right, y up. */
 export type Matrix = readonly [number, number, number, number, number, number];
+
+/** @returns what sets it on a page. */
+export const matrixWords = (matrix: Matrix): string => `${matrix.map(pdfNumber).join(' ')} cm`;
 
 /**
  * Maps the unit square of a picture, its first pixel at the top left, to where a piece lies on the paper. A piece

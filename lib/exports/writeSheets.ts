@@ -2,11 +2,12 @@ import { type ColourNote, DamagedPicture, type EmbeddedPicture } from '@/lib/emb
 import { type PixelSize, uprightSize } from '@/lib/picture/pictureHeader';
 import { type PdfFile, pdfFile, pdfNumber, pdfText } from './pdfFile';
 import { pieceInBox, uprightMatrix } from './pieceInBox';
-import { type Matrix, POINTS_PER_MM, pieceMatrix } from './pieceMatrix';
+import { type Matrix, matrixWords, POINTS_PER_MM, pieceMatrix } from './pieceMatrix';
 import type { PieceToPrint, SheetsToPrint } from './sheetsToPrint';
 import { writePicture } from './writePicture';
+import { type WasteTools, wasteWriter } from './writeWaste';
 
-interface SheetTools {
+interface SheetTools extends WasteTools {
   /** Takes the file from its first byte to its last. */
   readonly sink: (bytes: Uint8Array) => void;
   /** Brings a picture when its turn comes; null where it cannot be read. */
@@ -28,8 +29,8 @@ export const picturesOn = ({ sheets }: SheetsToPrint): readonly string[] => [
 
 /**
  * Writes sheets as a file that prints at true size: a page is as large as the paper, pictures lie where the layout has
- * them, at their own resolution. Nothing else is drawn, for whatever lies on a transfer ends on the cloth. The file asks
- * the printer's window for no scaling. Without a date, the same sheets give the same file.
+ * them, at their own resolution. Nothing else is drawn, for whatever lies on a transfer ends on the cloth, but what the
+ * maker asks for in waste that is cut off. The file asks the printer's window for no scaling. Without a date, the same sheets give the same file.
  */
 export async function writeSheets(job: SheetsToPrint, tools: SheetTools): Promise<WrittenSheets> {
   const pdf = pdfFile(tools.sink);
@@ -52,7 +53,11 @@ export async function writeSheets(job: SheetsToPrint, tools: SheetTools): Promis
     });
     if (picture.note !== null) notes.set(key, picture.note);
   }
-  const pages = job.sheets.flatMap((sheet) => writePages(pdf, tree, job.widthMm, sheet, images));
+  const writeWaste = wasteWriter(pdf, tools);
+  const pages: number[] = [];
+  for (const sheet of job.sheets) {
+    pages.push(...(await writePages({ pdf, tree, widthMm: job.widthMm, images, writeWaste }, sheet)));
+  }
   pdf.object(
     tree,
     `<< /Type /Pages /Count ${pages.length} /Kids [${pages.map((page) => `${page} 0 R`).join(' ')}] >>`,
@@ -87,35 +92,45 @@ async function numberOf(
   }
 }
 
-/** Sheets that are alike share their drawing. */
-function writePages(
-  pdf: PdfFile,
-  tree: number,
-  widthMm: number,
-  { count, heightMm, pieces }: SheetsToPrint['sheets'][number],
-  images: ReadonlyMap<string, Image>,
-): readonly number[] {
+interface PageTools {
+  readonly pdf: PdfFile;
+  readonly tree: number;
+  readonly widthMm: number;
+  readonly images: ReadonlyMap<string, Image>;
+  readonly writeWaste: ReturnType<typeof wasteWriter>;
+}
+
+/** Sheets that are alike share the drawing of their art. */
+async function writePages(
+  { pdf, tree, widthMm, images, writeWaste }: PageTools,
+  { count, heightMm, pieces, waste }: SheetsToPrint['sheets'][number],
+): Promise<readonly number[]> {
   const used = pieces.flatMap((piece) => {
     const image = images.get(piece.picture ?? '');
     return image === undefined ? [] : [{ piece, image }];
   });
-  const contents = pdf.reserve();
-  const stream = pdf.begin(contents, '');
+  const art = pdf.reserve();
+  const stream = pdf.begin(art, '');
   stream.write(
     new TextEncoder().encode(used.map(({ piece, image }) => drawing(piece, image, heightMm)).join('')),
   );
   stream.end();
   const names = new Map(used.map(({ image }) => [image.name, image.number]));
-  const objects = [...names].map(([name, number]) => `/${name} ${number} 0 R`).join(' ');
+  const objects = [...names].map(([name, number]) => `/${name} ${number} 0 R`);
   const box = [widthMm, heightMm].map((side) => pdfNumber(side * POINTS_PER_MM)).join(' ');
-  return Array.from({ length: count }, () => {
+  const pages: number[] = [];
+  for (let at = 0; at < count; at += 1) {
+    const beside = waste === undefined ? null : await writeWaste(waste, at, heightMm);
+    const contents = beside === null ? `${art} 0 R` : `[${art} 0 R ${beside.contents} 0 R]`;
+    const all = [...objects, ...(beside?.objects ?? [])].join(' ');
     const page = pdf.reserve();
     pdf.object(
       page,
-      `<< /Type /Page /Parent ${tree} 0 R /MediaBox [0 0 ${box}] /Resources << /XObject << ${objects} >> >> /Contents ${contents} 0 R >>`,
+      `<< /Type /Page /Parent ${tree} 0 R /MediaBox [0 0 ${box}] /Resources << /XObject << ${all} >> >> /Contents ${contents} >>`,
     );
-    return page;
-  });
+    pages.push(page);
+  }
+  return pages;
 }
 
 /** Clipped to its box, so that no part of a cropped picture lies beside it. */
@@ -129,5 +144,3 @@ const drawing = (piece: PieceToPrint, { name, size, upright }: Image, heightMm: 
     `/${name} Do`,
     'Q\n',
   ].join('\n');
-
-const matrixWords = (matrix: Matrix): string => `${matrix.map(pdfNumber).join(' ')} cm`;

@@ -49,6 +49,7 @@ function written(input: JobInput): Written {
     paper,
     sheets,
     pages: 'oneOfEach',
+    withLine: false,
   });
   return { input, layout, sheets, file };
 }

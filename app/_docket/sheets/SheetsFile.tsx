@@ -1,5 +1,6 @@
 'use client';
 
+import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
@@ -24,6 +25,7 @@ import { namedPrint } from './sheetNames';
 import { MOST_PAGES, sheetsFile } from './sheetsFile';
 import { TransferStatus } from './TransferStatus';
 import { useTransferFile } from './useTransferFile';
+import { WasteLineChoice } from './WasteLineChoice';
 
 type SheetsFileProps = Readonly<{
   paper: Sheet;
@@ -40,6 +42,7 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
   const context = useTextContext();
   const formatter = formatterFor(context);
   const { state, write, cancel } = useTransferFile(workspace.readFile);
+  const [withLine, setWithLine] = useState(false);
   const stop = findings.find(isStanding);
   const count = (sheets ?? []).reduce((sum, sheet) => sum + sheet.count, 0);
   const kinds = sheets?.length ?? 0;
@@ -57,7 +60,7 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
     if (sheets === null) return;
     const name =
       pages === 'every' ? everySheetName(input.job.name, count) : oneOfEachName(input.job.name, counts);
-    write(name, sheetsFile({ input, paper, sheets, pages }), input);
+    write(name, sheetsFile({ input, paper, sheets, pages, withLine }), input);
   };
   const tooLong = longPages(input, paper, sheets ?? []);
   return (
@@ -86,6 +89,7 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
           <strong>Not while a stop stands.</strong> {stopped}
         </p>
       )}
+      <WasteLineChoice {...{ input, paper, sheets, formatter }} isChosen={withLine} onChoose={setWithLine} />
       <div className={styles.buttons}>
         <Button kind="strong" blockedBy={stopped ?? waiting ?? tooMany} onPress={() => press('every')}>
           {sheets === null ? 'Every sheet' : `Every sheet, ${formatter.count(count, 'page')}`}

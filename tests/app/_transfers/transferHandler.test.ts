@@ -73,6 +73,7 @@ async function run(
   const take = transferHandler({
     decoder: { ...decoder, ...changes },
     zip: platformZip,
+    type: null,
     post(reply) {
       replies.push(reply);
       if (reply.kind === 'fileWanted') void take({ kind: 'file', file: files.get(reply.key) ?? null });
