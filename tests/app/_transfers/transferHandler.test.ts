@@ -150,4 +150,14 @@ describe('the worker that writes transfers', () => {
       why: 'no memory is left',
     });
   });
+
+  it('writes no file without the line that was asked for, and says how to have one', async () => {
+    const strip = { xMm: 3, yMm: 3, widthMm: 200, heightMm: 4.5, isUpright: false };
+    const waste = { strip, lines: [{ name: 'Club', words: ['Sheet 1 of 1'] }], marks: [] };
+    const sheets = [{ count: 1, heightMm: 297, pieces: [], waste }];
+    expect((await run({ title: 'Club', widthMm: 210, sheets }, new Map())).last).toEqual({
+      kind: 'failed',
+      why: 'this browser draws no letters here, so leave out the line in the waste',
+    });
+  });
 });
