@@ -7,6 +7,7 @@ import { kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketP
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 import { shot } from '@/tests/e2e/harness/shot';
+import { readSheets } from '@/tests/fixtures/readSheets';
 
 /** A workshop that has a second, larger sheet; then the docket of the example. */
 async function withTabloid(options: PageOptions = {}): Promise<Page> {
@@ -49,6 +50,30 @@ test('a badge a little smaller saves three sheets and 1.73, by one tap', async (
   await sheets.getByText('Chest badge, 6 on each').waitFor();
   await unfold(sheets, /^Sheets to print/);
   await sheets.getByText(/^44 sheets for the good pieces/).waitFor();
+});
+
+test.each([1280, 390])('a line is printed in the waste where it is asked for, at %d px', async (width) => {
+  const page = await openPage({ width });
+  await priced(page);
+  const sheets = section(page, 'Sheets');
+  await unfold(sheets, /^Sheets to print/);
+  await sheets.getByRole('checkbox', { name: 'Print a line of words in the waste' }).check();
+  await sheets.getByText(/have room for it at an edge; the other \d+ gets? none\. Cut it off/).waitFor();
+  await looksRight(page, 'line-in-the-waste');
+  const one = sheets.getByRole('button', { name: 'One of each, 3 pages' });
+  const [download] = await Promise.all([page.waitForEvent('download'), one.click()]);
+  const bytes = new Uint8Array(await readFile(await download.path()));
+  const { pages, pictures, text } = await readSheets(bytes, 2);
+  expect(pages).toBe(3);
+  expect(text).toEqual([]);
+  // The example keeps no picture files: name of the job, which sheet, what to do.
+  expect(pictures).toHaveLength(3);
+  for (const { data } of pictures) {
+    const { bytes: pixels } = await data();
+    // Black letters on white.
+    expect(pixels.some((value) => value < 50)).toBe(true);
+    expect(pixels[0]).toBe(255);
+  }
 });
 
 test('the file has a page of true size for every sheet, and none is written while a stop stands', async () => {
