@@ -25,12 +25,9 @@ self.onmessage = ({ data }: MessageEvent<PictureQuestion>) => {
   void take(data);
 };
 
-/** Handed over, not copied: a copy of a long file would hold the page up. */
-function lent(reply: PictureReply): Transferable[] {
-  if (reply.kind !== 'read') return [];
-  const { file, preview } = reply;
-  return preview === null ? [file.content.buffer] : [file.content.buffer, preview];
-}
+/** Handed over, not copied. */
+const lent = (reply: PictureReply): Transferable[] =>
+  reply.kind === 'read' && reply.preview !== null ? [reply.preview] : [];
 
 const ready: WorkerReady = { kind: 'ready' };
 self.postMessage(ready);

@@ -34,10 +34,10 @@ export interface PictureReading {
   readonly liveFonts: readonly string[];
 }
 
-/** The file that was read, as it is kept. */
+/** The file that was read, as it is kept: bytes of its own, so that nothing becomes of it with the file on the disk. */
 interface ReadFile {
   readonly sha256: string;
-  readonly content: Uint8Array<ArrayBuffer>;
+  readonly content: Blob;
 }
 
 export type PictureReply =

@@ -114,7 +114,7 @@ export function pictureHandler({
           ? missingFonts(svgFonts(svgText(bytes), pictureLimits.mostShapes))
           : [];
       const reading = { header: header.value, size, analysis, profile, colours, liveFonts };
-      return { kind: 'read', number, reading, file: { sha256, content: bytes }, preview: bitmap };
+      return { kind: 'read', number, reading, file: { sha256, content: new Blob([bytes]) }, preview: bitmap };
     } finally {
       close();
     }

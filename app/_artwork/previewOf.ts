@@ -2,10 +2,11 @@ import type { PixelSize } from '@/lib/picture/pictureHeader';
 import { readHeader } from '@/lib/picture/readHeader';
 import { svgAtSize } from '@/lib/picture/svg/svgAtSize';
 import { svgText } from '@/lib/picture/svg/svgText';
+import { bytesOfFile } from '@/lib/stored/storedFile';
 
 /** A kept picture that is to be shown small. */
 export interface PreviewQuestion {
-  readonly bytes: Uint8Array;
+  readonly file: Blob;
   /** Its size as it was read. */
   readonly size: PixelSize;
 }
@@ -24,7 +25,9 @@ const MOST_PX = 800;
  * The file was read and found harmless when it was taken in; it is looked at again all the same, since a copy brought
  * back may hold another.
  */
-export async function previewOf({ bytes, size }: PreviewQuestion): Promise<PreviewAnswer> {
+export async function previewOf({ file, size }: PreviewQuestion): Promise<PreviewAnswer> {
+  const bytes = await bytesOfFile({ content: file });
+  if (bytes === null) return { kind: 'none' };
   const header = readHeader(bytes);
   if (!header.ok) return { kind: 'none' };
   const scale = Math.min(1, MOST_PX / Math.max(size.width, size.height));
@@ -38,7 +41,7 @@ export async function previewOf({ bytes, size }: PreviewQuestion): Promise<Previ
     };
   }
   try {
-    const blob = new Blob([new Uint8Array(bytes)], { type: `image/${header.value.format}` });
+    const blob = file.slice(0, file.size, `image/${header.value.format}`);
     const bitmap = await createImageBitmap(blob, {
       imageOrientation: 'from-image',
       resizeWidth: width,

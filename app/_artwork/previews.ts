@@ -42,7 +42,7 @@ export function createPreviews(
     const file = await readFile(picture.fileId);
     if (file === null) return null;
     const { width, height } = picture;
-    const answer = await answered(picture.fileId, { bytes: file.content, size: { width, height } });
+    const answer = await answered(picture.fileId, { file: file.content, size: { width, height } });
     if (answer.kind !== 'draw') return answer.kind === 'shown' ? answer.bitmap : null;
     return draw(answer.svg, answer.size).catch(() => null);
   };

@@ -26,14 +26,17 @@ interface DeviceBackendOptions {
   readonly layout?: StoreLayout;
 }
 
-/** The tables of the store, each with its key. A later build adds tables and a version; it takes none away. */
+/**
+ * The tables of the store, each with its key. A later build adds tables, or rows an earlier one cannot read, and a version;
+ * it takes none away.
+ */
 export interface StoreLayout {
   /** Counted as the browser does: the first builds went up by tens, and so does this. */
   readonly version: number;
   readonly tables: Readonly<Record<string, string>>;
 }
 
-const shipped: StoreLayout = { version: 30, tables: backendTables };
+const shipped: StoreLayout = { version: 40, tables: backendTables };
 
 /** A store that is silent this long is taken to wait for another tab, in milliseconds. */
 const PATIENCE_MS = 4000;

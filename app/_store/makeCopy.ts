@@ -5,7 +5,7 @@ import { holdingsOf } from '@/lib/copies/holdings';
 import { lastingEntries } from '@/lib/copies/lastingEntries';
 import { writeCopy } from '@/lib/copies/writeCopy';
 import { fileIdsIn } from '@/lib/stored/fileIds';
-import type { StoredFile } from '@/lib/stored/storedFile';
+import { bytesOfFile, type StoredFile } from '@/lib/stored/storedFile';
 import { blobOf } from './blobOf';
 import { breathing } from './breathing';
 import type { CopyMade } from './copyActions';
@@ -32,11 +32,11 @@ export async function makeCopy(asked: CopyAsked, { core, readFile, madeOn }: Mak
   const going = fileIdsIn([...outgoing.content.drafts, ...outgoing.content.unreadable]);
   const leftOut: LackingFile[] = lost.filter(({ name }) => going.has(name));
   const pieces = writeCopy(outgoing.content, {
-    // It may have been renamed meanwhile.
-    readFile: async (sha256) =>
-      (await readFile(sha256))?.content ??
-      (await readFile(formerNames.get(sha256) ?? sha256))?.content ??
-      null,
+    readFile: async (sha256) => {
+      // It may have been renamed meanwhile.
+      const kept = (await readFile(sha256)) ?? (await readFile(formerNames.get(sha256) ?? sha256));
+      return kept === null ? null : bytesOfFile(kept);
+    },
     leftOut: (file) => leftOut.push(file),
     pause,
   });

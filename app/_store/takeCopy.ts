@@ -83,7 +83,7 @@ async function keepFiles(
     const content = await contentOf(copy, sha256);
     if (content === null) return failed('fileGone');
     const put = await connection.attempt('write', async (tx) =>
-      tx.put('files', [{ id: sha256, name, content }]),
+      tx.put('files', [{ id: sha256, name, content: new Blob([content]) }]),
     );
     if (!put.ok) return failed(put.problem);
   }
@@ -91,7 +91,7 @@ async function keepFiles(
 }
 
 /** It was whole when the copy was looked at: without it the file has been taken away since. */
-async function contentOf(copy: Copy, sha256: string): Promise<Uint8Array | null> {
+async function contentOf(copy: Copy, sha256: string): Promise<Uint8Array<ArrayBuffer> | null> {
   try {
     return (await filesOf.get(copy)?.(sha256)) ?? null;
   } catch (error) {

@@ -2,7 +2,7 @@ import type { Here } from '@/lib/copies/arrival';
 import type { LackingFile } from '@/lib/copies/copy';
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import { sha256InSlices } from '@/lib/stored/sha256InSlices';
-import type { StoredFile } from '@/lib/stored/storedFile';
+import { bytesOfFile, type StoredFile } from '@/lib/stored/storedFile';
 import { withFileIds } from '@/lib/stored/withFileIds';
 import { sha256Schema } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
@@ -31,8 +31,9 @@ export async function withFileHashes(
   for (const id of named) {
     if (sha256Schema.safeParse(id).success) continue;
     const file = await readFile(id);
-    if (file === null) lost.push({ sha256: '', name: id, why: 'leftOut' });
-    else hashes.set(id, await sha256InSlices(file.content, pause));
+    const content = file === null ? null : await bytesOfFile(file);
+    if (content === null) lost.push({ sha256: '', name: id, why: 'leftOut' });
+    else hashes.set(id, await sha256InSlices(content, pause));
   }
   if (hashes.size === 0) return { here, formerNames: new Map(), lost };
   const renamed = ({ body, ...draft }: Stored): Stored => ({ ...draft, body: withFileIds(body, hashes) });

@@ -79,7 +79,7 @@ export async function issuePaper(
     ],
     ...(file === undefined || sha256 === null
       ? {}
-      : { files: [{ id: sha256, name: file.name, content: file.content }] }),
+      : { files: [{ id: sha256, name: file.name, content: new Blob([file.content]) }] }),
   });
   return written.state === 'refused' ? written : { ...written, state: 'issued', paper };
 }

@@ -4,7 +4,7 @@ import type { SaveFailure } from '@/app/_backend/saveFailure';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import { sha256InSlices } from '@/lib/stored/sha256InSlices';
-import { readStoredFile } from '@/lib/stored/storedFile';
+import { bytesOfFile, readStoredFile } from '@/lib/stored/storedFile';
 import { withFileIds } from '@/lib/stored/withFileIds';
 import { sha256Schema } from '@/shared/schemas/happened';
 
@@ -38,10 +38,11 @@ export async function settleFiles(
       const rows = await connection.attempt('read', async (tx) => tx.get('files', [id]));
       if (!rows.ok) return { renamed, why: rows.problem };
       const file = readStoredFile(rows.value[0]);
+      const content = file === null ? null : await bytesOfFile(file);
       // A file that nothing can read keeps its name.
-      if (file === null) continue;
-      names.set(id, await sha256InSlices(file.content, pause));
-      bytes += file.content.length;
+      if (content === null) continue;
+      names.set(id, await sha256InSlices(content, pause));
+      bytes += content.length;
     }
     if (names.size === 0) continue;
     const batch = await connection.attempt('writeStrict', (tx) => renameFiles(tx, names));
@@ -53,12 +54,14 @@ export async function settleFiles(
 
 /** Renames files, and names them anew wherever anything names them. Papers name theirs by its SHA-256 from the first. */
 async function renameFiles(tx: BackendTx, names: ReadonlyMap<string, string>): Promise<void> {
-  const rows = (await tx.get('files', [...names.keys()])).filter((row) => isPlainObject(row));
-  const named = rows.map((row) => ({ ...row, id: names.get(String(row.id)) ?? row.id }));
-  await tx.put('files', named);
+  const files = (await tx.get('files', [...names.keys()])).flatMap((row) => readStoredFile(row) ?? []);
+  await tx.put(
+    'files',
+    files.map((file) => ({ ...file, id: names.get(file.id) ?? file.id })),
+  );
   await tx.drop(
     'files',
-    rows.map(({ id }) => String(id)),
+    files.map(({ id }) => id),
   );
   for (const table of naming) {
     const touched = (await tx.all(table)).filter(

@@ -17,7 +17,7 @@ interface FilesToCheck {
 interface CheckedFiles {
   readonly files: readonly CopyFile[];
   readonly lacking: readonly LackingFile[];
-  readonly fileOf: (sha256: string) => Promise<Uint8Array | null>;
+  readonly fileOf: (sha256: string) => Promise<Uint8Array<ArrayBuffer> | null>;
 }
 
 /** Holds every file of an archive against its hash, a piece at a time; only what agrees is a file of the copy. */
@@ -77,7 +77,7 @@ async function soundPlace(
   };
 }
 
-async function contentAt(source: ByteSource, place: ArchiveEntry): Promise<Uint8Array | null> {
+async function contentAt(source: ByteSource, place: ArchiveEntry): Promise<Uint8Array<ArrayBuffer> | null> {
   const pieces: Uint8Array[] = [];
   const ending = await unpacked(source, place, MOST_FILE_BYTES, (piece) => void pieces.push(piece));
   return ending === 'whole' ? joinedBytes(pieces) : null;

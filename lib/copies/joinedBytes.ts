@@ -1,7 +1,5 @@
-/** @returns the pieces as one. */
-export function joinedBytes(pieces: readonly Uint8Array[]): Uint8Array {
-  const [only, ...more] = pieces;
-  if (only !== undefined && more.length === 0) return only;
+/** @returns the pieces as one, in memory of its own. */
+export function joinedBytes(pieces: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
   const bytes = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
   for (const piece of pieces) {

@@ -89,7 +89,7 @@ async function unpackedFiles(
   packed: readonly { readonly id: string; readonly name: string; readonly base64: string }[],
   pause: () => Promise<void>,
 ) {
-  const contents = new Map<string, Uint8Array>();
+  const contents = new Map<string, Uint8Array<ArrayBuffer>>();
   const files = new Map<string, CopyFile>();
   const lacking: LackingFile[] = [];
   const hashOf = new Map<string, string>();

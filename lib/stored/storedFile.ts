@@ -5,7 +5,11 @@ import { z } from '@/shared/schemas/z';
 const storedFileSchema = z.strictObject({
   id: idSchema,
   name: z.string().min(1).max(200),
-  content: z.instanceof(Uint8Array),
+  // A blob is handed on by reference; bytes, as earlier builds kept them, are copied wherever they go.
+  content: z.union([
+    z.instanceof(Blob),
+    z.instanceof(Uint8Array).transform((bytes): Blob => new Blob([bytes])),
+  ]),
 });
 
 export type StoredFile = Readonly<z.infer<typeof storedFileSchema>>;
@@ -14,4 +18,16 @@ export type StoredFile = Readonly<z.infer<typeof storedFileSchema>>;
 export function readStoredFile(row: unknown): StoredFile | null {
   const file = storedFileSchema.safeParse(row);
   return file.success ? file.data : null;
+}
+
+/** @returns what is in a file; null where the browser can no longer read what it kept. */
+export async function bytesOfFile({
+  content,
+}: Pick<StoredFile, 'content'>): Promise<Uint8Array<ArrayBuffer> | null> {
+  try {
+    return new Uint8Array(await content.arrayBuffer());
+  } catch (error) {
+    if (!(error instanceof DOMException)) throw error;
+    return null;
+  }
 }

@@ -110,7 +110,7 @@ async function fillWithPictures(page: Page): Promise<void> {
         const picture = { ...known, fileId: id, fileName: `picture-${at}.png`, bytes };
         const body = example.body as Record<string, unknown>;
         const writing = db.transaction(['files', 'documents'], 'readwrite');
-        writing.objectStore('files').put({ id, name: picture.fileName, content });
+        writing.objectStore('files').put({ id, name: picture.fileName, content: new Blob([content]) });
         writing.objectStore('documents').put({
           ...example,
           id: `picture-${at}`,

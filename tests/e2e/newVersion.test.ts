@@ -127,9 +127,9 @@ test('a newer version with a newer store opens beside a tab of the version befor
   const newer = { store: 0 };
   const { folder, build } = await changedBuild('store', {
     change: (text) =>
-      text.replaceAll('version:30,tables:', () => {
+      text.replaceAll('version:40,tables:', () => {
         newer.store += 1;
-        return 'version:40,tables:';
+        return 'version:50,tables:';
       }),
   });
   expect(newer.store).toBeGreaterThan(0);

@@ -41,8 +41,7 @@ export function useTransferFile(readFile: (id: string) => Promise<StoredFile | n
     end.current = writeTransfers(job, {
       readFile: async (artworkId) => {
         const picture = ownEntry(input.artworks, artworkId)?.picture;
-        const file = picture ? await readFile(picture.fileId) : null;
-        return file === null ? null : new Blob([file.content]);
+        return (picture ? await readFile(picture.fileId) : null)?.content ?? null;
       },
       onNews: (news) => {
         if (news.kind === 'written') saveBlob(name, news.file);

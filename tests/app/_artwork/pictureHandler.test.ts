@@ -65,7 +65,7 @@ describe('the artwork worker', () => {
     // FIPS 180-4, by the platform's own hand.
     const bytes = pngFile(1000, 2000);
     if (reply?.kind === 'read') {
-      expect(reply.file.content).toEqual(bytes);
+      expect(new Uint8Array(await reply.file.content.arrayBuffer())).toEqual(bytes);
       expect(reply.file.sha256).toBe(createHash('sha256').update(bytes).digest('hex'));
     }
     if (reply?.kind === 'read') expect(reply.reading.analysis.ink.coverage.cyan).toBeCloseTo(0.5, 12);

@@ -5,11 +5,10 @@ import { previewOf } from '@/app/_artwork/previewOf';
 import { createPreviews } from '@/app/_artwork/previews';
 import type { AskedWorker } from '@/app/_workers/askWorker';
 import { aPicture } from '@/tests/fixtures/aPicture';
-import { textBytes } from '@/tests/fixtures/pictures/fileBytes';
 
 const bitmap = () => ({ width: 8, height: 10, close: vi.fn() }) as unknown as ImageBitmap;
 const picture = aPicture({ fileId: 'f1' });
-const kept = { id: 'f1', name: 'a.png', content: new Uint8Array([1, 2]) };
+const kept = { id: 'f1', name: 'a.png', content: new Blob([new Uint8Array([1, 2])]) };
 
 /** Previews over a worker that answers at once, with how often it and the page were asked. */
 function previews(answer: PreviewAnswer | 'lost', drawn = bitmap()) {
@@ -62,10 +61,8 @@ describe('small pictures of kept files', () => {
 
   it('are made on the page where the worker cannot be had', async () => {
     const { made, draw, readFile } = previews('lost');
-    const svg = textBytes(
-      '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M0 0h9v9z"/></svg>',
-    );
-    readFile.mockResolvedValue({ ...kept, content: new Uint8Array(svg) });
+    const svg = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M0 0h9v9z"/></svg>';
+    readFile.mockResolvedValue({ ...kept, content: new Blob([svg]) });
     expect(await made.of(picture, readFile)).not.toBeNull();
     expect(draw).toHaveBeenCalledTimes(1);
   });
@@ -73,15 +70,21 @@ describe('small pictures of kept files', () => {
 
 describe('previewOf', () => {
   it('gives a drawing at most 800 px long, in the shape it was read at', async () => {
-    const bytes = textBytes(
+    const file = new Blob([
       '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 2 1"><path d="M0 0h1v1z"/></svg>',
-    );
-    const answer = await previewOf({ bytes, size: { width: 4000, height: 2000 } });
+    ]);
+    const answer = await previewOf({ file, size: { width: 4000, height: 2000 } });
     expect(answer).toMatchObject({ kind: 'draw', size: { width: 800, height: 400 } });
   });
 
   it('draws nothing out of a copy brought back with a file that is no picture', async () => {
-    const bytes = textBytes('<svg xmlns="http://www.w3.org/2000/svg"><script>1</script></svg>');
-    expect(await previewOf({ bytes, size: { width: 9, height: 9 } })).toEqual({ kind: 'none' });
+    const file = new Blob(['<svg xmlns="http://www.w3.org/2000/svg"><script>1</script></svg>']);
+    expect(await previewOf({ file, size: { width: 9, height: 9 } })).toEqual({ kind: 'none' });
+  });
+
+  it('draws nothing where the browser can no longer read the file it kept', async () => {
+    const file = new Blob(['gone']);
+    vi.spyOn(file, 'arrayBuffer').mockRejectedValue(new DOMException('gone', 'NotReadableError'));
+    expect(await previewOf({ file, size: { width: 9, height: 9 } })).toEqual({ kind: 'none' });
   });
 });

@@ -4,7 +4,7 @@ import type { StoreLayout } from '@/app/_backend/deviceBackend';
 import { aDevice, changeJob, jobIn, nativeOpen, openTab, openTabWithJob, rowsOf } from './tabs';
 
 /** What a later build brings: one table more. */
-const later: StoreLayout = { version: 40, tables: { ...backendTables, drawers: 'id' } };
+const later: StoreLayout = { version: 50, tables: { ...backendTables, drawers: 'id' } };
 
 describe('a later build', () => {
   it('takes over the store from a tab of an earlier one, which closes it and says so', async () => {
@@ -61,7 +61,7 @@ describe('an earlier build', () => {
     expect(store.getState()).toMatchObject({ status: 'failed', why: 'newerStore', documents: [] });
     expect(changeJob(store, { name: 'Team' })).toEqual({ state: 'notOpen' });
     const db = await nativeOpen(device.factory);
-    expect([db.version, db.objectStoreNames.contains('drawers')]).toEqual([40, true]);
+    expect([db.version, db.objectStoreNames.contains('drawers')]).toEqual([50, true]);
     db.close();
   });
 });

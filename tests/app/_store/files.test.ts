@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { backendTables } from '@/app/_backend/backend';
+import { bytesOfFile } from '@/lib/stored/storedFile';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
 import {
@@ -17,7 +18,14 @@ import {
 /* Files are named by a hash of what is in them. */
 const [one, two, nobodys] = ['1', '2', '3'].map((letter) => letter.repeat(64)) as [string, string, string];
 
-const picture = (id: string) => ({ id, name: `${id}.png`, content: new Uint8Array([1, 2, 250]) });
+const bytes = new Uint8Array([1, 2, 250]);
+const picture = (id: string) => ({ id, name: `${id}.png`, content: new Blob([bytes]) });
+
+/** A file as the store hands it out, with what is in it. */
+const fileOf = async (store: SmallStore, id: string) => {
+  const file = await store.actions.readFile(id);
+  return file && { ...file, content: await bytesOfFile(file) };
+};
 
 /** Takes a file into the job, whose record names it. */
 const takeIn = (store: SmallStore, id: string) =>
@@ -61,7 +69,23 @@ describe('a picture and the record that names it', () => {
     await store.flush();
     const other = await openTab(device, 'other');
     expect(jobIn(other)).toMatchObject({ fileId: one });
-    expect(await other.actions.readFile(one)).toEqual(picture(one));
+    expect(await fileOf(other, one)).toEqual({ ...picture(one), content: bytes });
+  });
+
+  it('are kept as blobs, which browsers hand on without a copy on the page’s thread', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    takeIn(store, one);
+    await store.flush();
+    const [row] = await rowsOf(device.factory, 'files');
+    expect((row as { content: unknown }).content).toBeInstanceOf(Blob);
+  });
+
+  it('are read where an earlier build kept the file as bytes', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    await writeRow(device.factory, 'files', { ...picture(one), content: bytes });
+    expect(await fileOf(store, one)).toEqual({ ...picture(one), content: bytes });
   });
 
   it.each(['byRequest', 'byAbort'] as const)(
@@ -75,7 +99,7 @@ describe('a picture and the record that names it', () => {
         await store.flush();
         expect(store.getState().kept).toEqual({ state: 'notKept', why: 'diskFull' });
         // It is on the screen all the same.
-        expect(await store.actions.readFile(one)).toEqual(picture(one));
+        expect(await fileOf(store, one)).toEqual({ ...picture(one), content: bytes });
         disk.makeRoom();
         expect(await fileIds(device)).toEqual([]);
         expect(await rowsOf(device.factory, 'documents')).not.toMatchObject([{ body: { fileId: one } }]);

@@ -136,7 +136,7 @@ describe('a store that is deleted under an open page', () => {
     store.actions.editWithFiles(
       'Picture',
       [{ do: 'change', kind: 'job', id: 'job-1', to: (body) => ({ ...body, fileId: id }) }],
-      [{ id, name: 'crest.png', content: new Uint8Array([1]) }],
+      [{ id, name: 'crest.png', content: new Blob(['1']) }],
     );
     await store.flush();
     await deleteStore(device);

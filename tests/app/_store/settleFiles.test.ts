@@ -31,8 +31,8 @@ it('old pictures are renamed a few at a time, so that no transaction holds more 
   const { put } = IDBObjectStore.prototype;
   const held = new Map<unknown, number>();
   IDBObjectStore.prototype.put = function weighed(this: IDBObjectStore, ...row: Parameters<typeof put>) {
-    const { content } = row[0] as { content?: Uint8Array };
-    held.set(this.transaction, (held.get(this.transaction) ?? 0) + (content?.length ?? 0));
+    const { content } = row[0] as { content?: Blob };
+    held.set(this.transaction, (held.get(this.transaction) ?? 0) + (content?.size ?? 0));
     return put.apply(this, row);
   };
   onTestFinished(() => {

@@ -126,7 +126,7 @@ describe('a store of the build before', () => {
       ['club-crest', PICTURE],
       ['hill-path', PICTURE],
     ]);
-    expect((await store.actions.readFile(PICTURE))?.content).toHaveLength(
+    expect((await store.actions.readFile(PICTURE))?.content.size).toBe(
       formerTables.files[0]?.content.base64 === undefined
         ? 0
         : atob(formerTables.files[0].content.base64).length,

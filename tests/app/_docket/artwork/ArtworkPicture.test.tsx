@@ -6,6 +6,7 @@ import type { PictureNews } from '@/app/_artwork/artworkService';
 import type { PictureReading } from '@/app/_artwork/messages';
 import { lazyArtworkPicture } from '@/app/_docket/artwork/lazyArtworkPicture';
 import { sha256OfBytes } from '@/lib/stored/sha256';
+import { bytesOfFile } from '@/lib/stored/storedFile';
 import type { Picture } from '@/shared/schemas/picture';
 import type { Printer } from '@/shared/schemas/workshop';
 import { benchStore, clearBench, kept } from '@/tests/app/_docket/bench';
@@ -76,7 +77,7 @@ const choose = (part: Awaited<ReturnType<typeof openPart>>) =>
 /** What the worker says of a file of these bytes. */
 function readNews(number: number, ...bytes: readonly number[]): PictureNews {
   const content = Uint8Array.from(bytes.length === 0 ? [7, 8] : bytes);
-  const file = { sha256: sha256OfBytes(content), content };
+  const file = { sha256: sha256OfBytes(content), content: new Blob([content]) };
   return { kind: 'read', number, reading: {} as PictureReading, file, preview: null };
 }
 
@@ -98,7 +99,7 @@ describe('a picture brought in', () => {
     expect(picture).toMatchObject({ fileName: 'hill-path.png', bytes: 2 });
     expect(kept.undoLabel()).toBe(`Picture of ${NAME}`);
     const file = await benchStore().actions.readFile(picture?.fileId ?? '');
-    expect(file?.content).toEqual(new Uint8Array([7, 8]));
+    expect(file && (await bytesOfFile(file))).toEqual(new Uint8Array([7, 8]));
     expect(part.getByText('95 % of ink')).toBeInTheDocument();
     expect(part.getByText('200 ppi')).toBeInTheDocument();
     await act(() => benchStore().actions.undo());
