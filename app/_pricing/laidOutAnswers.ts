@@ -1,4 +1,5 @@
 import type { Response } from '@/app/_workers/answerQuestions';
+import { type BatchLayouts, batchQuestions } from '@/lib/costing/batchLayouts';
 import { questionsOf } from '@/lib/costing/layoutQuestions';
 import { type JobAnswer, priceJob } from '@/lib/costing/priceJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
@@ -18,22 +19,42 @@ export interface LaidOutAnswer {
   readonly shared: Omit<SharedLook, 'isLooking'> | null;
 }
 
-/** Prices a job by the layouts known so far, and anew whenever looking on finds better ones. */
-export function laidOutAnswers(input: JobInput, grid: Grid, search: LayoutSearch): Response<LaidOutAnswer> {
+/** What the worker remembers of shared sheets. */
+interface LaidOutMemory {
+  readonly search: LayoutSearch;
+  readonly batches: BatchLayouts;
+}
+
+/**
+ * Prices a job by the layouts known so far, and anew whenever looking on finds better ones; then once more with its
+ * other batches packed.
+ */
+export function laidOutAnswers(
+  input: JobInput,
+  grid: Grid,
+  { search, batches }: LaidOutMemory,
+): Response<LaidOutAnswer> {
   let questions: readonly SharedQuestion[] = [];
+  let others: readonly SharedQuestion[] = [];
+  // The job's own layouts are looked for longer than those of its batches.
+  const known = () => ({ ...batches.known(others), ...search.known(questions) });
   const answer = (): LaidOutAnswer => {
     const answered = priceJob(input, grid, (checked) => {
       questions = questionsOf(checked);
-      return search.known(questions);
+      others = batchQuestions({ ...checked, layouts: search.known(questions) });
+      return known();
     });
-    const layouts = questions.length === 0 ? undefined : search.known(questions);
+    const layouts = questions.length === 0 ? undefined : known();
     return { answer: answered, layouts, shared: shared(answered.layout, questions, search) };
   };
   function* further(): Generator<LaidOutAnswer | null, void> {
     for (const isBetter of search.goOn(questions)) yield isBetter ? answer() : null;
+    if (batches.isAtEnd(others)) return;
+    for (const _ of batches.goOn(others)) yield null;
+    yield answer();
   }
   const first = answer();
-  return { answer: first, further: search.isAtEnd(questions) ? null : further() };
+  return { answer: first, further: search.isAtEnd(questions) && batches.isAtEnd(others) ? null : further() };
 }
 
 /** By the same layout as the prices, so that both change at once. */

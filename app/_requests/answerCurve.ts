@@ -1,3 +1,4 @@
+import { batchedInput } from '@/lib/costing/batchLayouts';
 import { costInput } from '@/lib/costing/costInput';
 import { thoroughInput } from '@/lib/costing/layoutQuestions';
 import { type ListInversion, listInversions } from '@/lib/studies/breaks/listInversions';
@@ -7,7 +8,7 @@ import { batchTariffs } from '@/lib/studies/curve/batchTariffs';
 import type { Tariff } from '@/lib/studies/curve/fitTariff';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { answerRequest, dated, type EdgeAnswer } from './answerRequest';
-import { edgeGrid, edgeLayouts } from './edgeGrid';
+import { edgeBatches, edgeGrid, edgeLayouts } from './edgeGrid';
 
 /** What is asked beside the prices: money of whole batches without tax, unrounded; margins 0 to 1. */
 interface CurveAnswer {
@@ -36,7 +37,7 @@ export function answerCurve(
   const parsed = jobInputSchema.safeParse(dated(request, today));
   if (answer.prices === null || !parsed.success) return withheld;
   const grid = edgeGrid();
-  const costed = costInput(thoroughInput(parsed.data, edgeLayouts), grid);
+  const costed = costInput(batchedInput(thoroughInput(parsed.data, edgeLayouts), edgeBatches), grid);
   if (costed === null) return withheld;
   const points = batchCurve(costed, grid, question);
   return {

@@ -1,3 +1,4 @@
+import { BatchLayouts } from '@/lib/costing/batchLayouts';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { LayoutSearch } from '@/lib/layout/layoutSearch';
 
@@ -11,3 +12,6 @@ export function edgeGrid(): Grid {
 
 /** One memory of layouts a process: a job that is sent again is laid out at once. */
 export const edgeLayouts = new LayoutSearch();
+
+/** The same of other batches of a job, for those that are asked for a curve. */
+export const edgeBatches = new BatchLayouts();

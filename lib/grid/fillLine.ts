@@ -161,7 +161,8 @@ function coverageOf(resolved: ResolvedPlacement, print: LaidOutPrint): GridInput
   );
 }
 
-function printFor(
+/** @returns how the print that a size of a line gets is laid out. */
+export function printFor(
   prints: readonly LaidOutPrint[],
   line: ResolvedLine,
   { placement }: ResolvedPlacement,

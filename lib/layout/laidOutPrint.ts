@@ -45,4 +45,13 @@ export interface GangedShare {
   readonly own: number;
   /** Of the other lines. */
   readonly others: number;
+  /** Sheets of other batches of the whole job that were packed, rising, this one among them; only where any was. */
+  readonly batches?: readonly KnownBatch[];
+}
+
+/** How many shared sheets a batch of the whole job takes. */
+export interface KnownBatch {
+  /** Good pieces of all lines. */
+  readonly n: number;
+  readonly sheets: number;
 }

@@ -1,8 +1,9 @@
 import type { CheckedJob } from '@/lib/job/checkedJob';
 import type { PackedSheets } from '@/shared/packedSheets';
 import { sheetSizes } from '@/shared/tables/sheetSizes';
+import { knownBatches } from './batchSheets';
 import { knownSheets } from './knownSheets';
-import type { LaidOutPrint } from './laidOutPrint';
+import type { KnownBatch, LaidOutPrint } from './laidOutPrint';
 import { rollWorthMm } from './rollWorth';
 import { asPrints, sharedQuestion } from './sharedQuestion';
 import { firstSheets, lengthOfAll } from './sharedSheets';
@@ -32,11 +33,12 @@ export function layOutTogether(job: CheckedJob, prints: readonly LaidOutPrint[])
   if (count >= apart - 1e-9) return { prints, shared: null };
   const printed = areaOf(sharing);
   const area = count * (isRoll ? LETTER_MM2 : job.sheet.widthMm * job.sheet.heightMm);
+  const batches = isRoll ? [] : knownBatches(job, sharing, packed.count);
   return {
     shared: asPrints(packed, question),
     prints: prints.map((print, index) =>
       places.has(index)
-        ? sharedPrint(print, sharing, { count, printed, wasteShare: 1 - printed / area })
+        ? sharedPrint(print, sharing, { count, printed, batches, wasteShare: 1 - printed / area })
         : print,
     ),
   };
@@ -51,8 +53,14 @@ function sharedPrint(
   {
     count,
     printed,
+    batches,
     wasteShare,
-  }: { readonly count: number; readonly printed: number; readonly wasteShare: number },
+  }: {
+    readonly count: number;
+    readonly printed: number;
+    readonly batches: readonly KnownBatch[];
+    readonly wasteShare: number;
+  },
 ): LaidOutPrint {
   const area = print.widthMm * print.heightMm;
   const own = areaOf(sharing.filter(({ lineId }) => lineId === print.lineId)) / area;
@@ -68,7 +76,7 @@ function sharedPrint(
     sheets: (print.pieces * whole) / (own + others),
     spare: 0,
     wasteShare,
-    ganged: { own, others },
+    ganged: batches.length === 0 ? { own, others } : { own, others, batches },
   };
 }
 

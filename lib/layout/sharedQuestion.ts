@@ -31,14 +31,19 @@ export interface SharedQuestion {
  * @returns null where fewer than two share sheets
  */
 export function sharedQuestion(job: OnSheet, prints: readonly LaidOutPrint[]): SharedQuestion | null {
-  const bordered = prints.flatMap((print, place) => (goesBordered(job, print) ? [{ print, place }] : []));
+  const places = prints.flatMap((print, place) => (goesBordered(job, print) ? [place] : []));
+  const bordered = new Set(places);
+  const question = questionOf(
+    job,
+    prints.filter((_, place) => bordered.has(place)),
+  );
+  return question && { ...question, prints: question.prints.map((place) => places[place] ?? place) };
+}
+
+/** @param bordered prints that go with borders */
+export function questionOf(job: OnSheet, bordered: readonly LaidOutPrint[]): SharedQuestion | null {
   const sharing = bordered
-    .map(({ print: { widthMm, heightMm, pieces }, place }) => ({
-      print: place,
-      widthMm,
-      heightMm,
-      count: pieces,
-    }))
+    .map(({ widthMm, heightMm, pieces }, print) => ({ print, widthMm, heightMm, count: pieces }))
     .sort((a, b) => b.widthMm - a.widthMm || b.heightMm - a.heightMm || b.count - a.count);
   if (sharing.length < 2) return null;
   const { sheetWidthMm, sheetHeightMm, marginMm, gutterMm } = sheetQuestion(job, job.sheet);
@@ -52,8 +57,8 @@ export function sharedQuestion(job: OnSheet, prints: readonly LaidOutPrint[]): S
     isRoll,
     prints: sharing.map(({ print }) => print),
     apart: {
-      sheets: bordered.reduce((sum, { print }) => sum + print.sheets, 0),
-      rollMm: bordered.reduce((sum, { print }) => sum + (print.roll?.lengthMm ?? 0), 0),
+      sheets: bordered.reduce((sum, { sheets }) => sum + sheets, 0),
+      rollMm: bordered.reduce((sum, { roll }) => sum + (roll?.lengthMm ?? 0), 0),
     },
     request: {
       sheetWidthMm,

@@ -1,9 +1,10 @@
 import { shapeOf } from '@/lib/grid/costJob';
 import type { ColumnValues, Grid } from '@/lib/grid/evaluateGrid';
 import { fillJob } from '@/lib/grid/fillJob';
-import { fillCase, fillLine, piecesOf } from '@/lib/grid/fillLine';
+import { fillCase, fillLine, piecesOf, printFor } from '@/lib/grid/fillLine';
 import type { CaseInput, GridColumn } from '@/lib/grid/gridInput';
 import type { ResolvedJob, ResolvedLine, ResolvedSize } from '@/lib/job/checkedJob';
+import { sheetsOfBatch } from '@/lib/layout/batchSheets';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import { pricedRows } from '@/lib/price/pricedRows';
 import { printGroups } from '@/lib/price/printGroups';
@@ -57,8 +58,9 @@ export function batchEvaluator(
       asked: size.askedPrice,
       size: size.size,
       inputs: fillCase(job, prints, line, size, piecesOf(line), size.quantity, shape.placements),
+      slots: line.placements.map((placed) => printFor(prints, line, placed, size.size)),
     }));
-    return { lineId: line.line.id, inputs: fillLine(line, shape.placements), columns, line };
+    return { lineId: line.line.id, inputs: fillLine(line, shape.placements), columns };
   });
   const shares: readonly (readonly Share[])[] = lines.map(({ columns }) =>
     columns.map(({ share }) => ({ share })),
@@ -70,7 +72,7 @@ export function batchEvaluator(
       shape,
       {
         job: jobColumn,
-        lines: lines.map(({ lineId, inputs, columns, line }) => ({
+        lines: lines.map(({ lineId, inputs, columns }) => ({
           lineId,
           inputs,
           cases: wanted.flatMap(({ n, priceEach }) =>
@@ -81,7 +83,7 @@ export function batchEvaluator(
                   column.inputs,
                   n,
                   jobPieces,
-                  line.placements.length,
+                  column.slots,
                   priceEach === 'asked' ? column.asked : priceEach,
                   // A price of every piece is all that is paid.
                   priceEach === 'asked',
@@ -145,7 +147,7 @@ function scaled(
   inputs: GridColumn,
   n: number,
   jobPieces: number,
-  placements: number,
+  slots: readonly LaidOutPrint[],
   askedPrice: number | null,
   hasStart: boolean,
 ): GridColumn {
@@ -157,9 +159,14 @@ function scaled(
   scale('quantity');
   scale('pieces');
   scale('jobPieces');
-  for (let slot = 1; slot <= placements; slot += 1) {
-    scale(`group_${slot}`);
-    scale(`designPieces_${slot}`);
+  for (const [index, { ganged }] of slots.entries()) {
+    const [group, ups] = [`group_${index + 1}`, `ups_${index + 1}`];
+    scale(group);
+    scale(`designPieces_${index + 1}`);
+    const [shared, onSheet] = [column[group]?.value, column[ups]?.value];
+    if (ganged?.batches === undefined || shared === undefined || onSheet === undefined) continue;
+    // So many on each of the sheets that the batch takes, so that all of them are just used up.
+    column[ups] = { value: shared / sheetsOfBatch(ganged, n, shared / onSheet), origin: 'counted' };
   }
   column.askedPrice = { value: askedPrice ?? 0, origin: 'typed' };
   if (!hasStart) column.askedStart = { value: 0, origin: 'typed' };

@@ -3,6 +3,7 @@ import { costOffered } from '@/lib/costing/offeredJob';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { piecesOf } from '@/lib/grid/fillLine';
+import { lastBatch } from '@/lib/layout/batchSheets';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { type Finding, isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
@@ -14,10 +15,6 @@ import { type QuantitySpot, quantitySpots } from './quantitySpots';
 import { scrapRange } from './scrapRange';
 import { type SpreadPoint, spoilageSpread } from './spoilageSpread';
 import { usedUpAt } from './usedUpAt';
-
-/** Fewer batches than this make no curve worth reading, more no curve worth waiting for. */
-const LEAST_TO = 100;
-const MOST_TO = 500;
 
 export interface CostCurveQuestion {
   /** Price of every piece as it is typed, in currency units; null takes the job's own prices. */
@@ -70,7 +67,7 @@ function curveOf(
 ): CostCurve {
   const { job } = costed.laidOut;
   const asked = job.lines.reduce((sum, line) => sum + piecesOf(line), 0);
-  const to = Math.min(MOST_TO, Math.max(LEAST_TO, Math.ceil(2 * asked)));
+  const to = lastBatch(asked);
   const priced = flatPrice !== null ? 'flat' : isSuggested ? 'suggested' : 'asked';
   const priceEach: BatchPrice = flatPrice ?? 'asked';
   const [own = null, ...others] = new Set(job.lines.map(({ line }) => line.askedPrice));

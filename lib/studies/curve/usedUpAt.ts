@@ -1,4 +1,5 @@
 import { piecesOf } from '@/lib/grid/fillLine';
+import { sheetsOfBatch } from '@/lib/layout/batchSheets';
 import type { LaidOutJob } from '@/lib/layout/layOutJob';
 
 /** What is used up to the last place at a quantity. */
@@ -26,7 +27,10 @@ export function usedUpAt(
     const reasons: SpotReason[] = [];
     for (const { lineId, placementId, print, pieces, perSheet, ganged } of prints) {
       const group = ganged === undefined ? pieces : ganged.own + ganged.others;
-      const sheetsAt = (quantity: number) => Math.ceil((quantity * group) / asked / perSheet - 1e-9);
+      const sheetsAt = (quantity: number) => {
+        const filled = (quantity * group) / asked / perSheet;
+        return ganged === undefined ? Math.ceil(filled - 1e-9) : sheetsOfBatch(ganged, quantity, filled);
+      };
       if (perSheet > 1 && sheetsAt(n + 1) > sheetsAt(n))
         reasons.push({ kind: 'sheet', lineId, placementId, print });
     }
