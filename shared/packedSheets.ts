@@ -24,5 +24,8 @@ export interface PackedSheets {
   readonly guillotineBound: number | null;
 }
 
-/** Layouts of shared sheets that were found before, by the key of the question they answer; plain data. */
+/**
+ * Layouts of shared sheets that were found before, by the key of the question they answer; plain data. Batches
+ * that are only counted have keys of their own and no sheets.
+ */
 export type KnownLayouts = Readonly<Record<string, PackedSheets>>;

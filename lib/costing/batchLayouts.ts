@@ -1,6 +1,6 @@
 import { checkJob } from '@/lib/check/checkJob';
 import type { CheckedJob } from '@/lib/job/checkedJob';
-import { batchesOf } from '@/lib/layout/batchSheets';
+import { batchesOf, batchKey } from '@/lib/layout/batchSheets';
 import { layOutApart, layOutJob } from '@/lib/layout/layOutJob';
 import { type SharedQuestion, sharedQuestion } from '@/lib/layout/sharedQuestion';
 import { firstSheets } from '@/lib/layout/sharedSheets';
@@ -44,9 +44,10 @@ export class BatchLayouts {
   known(questions: readonly SharedQuestion[]): KnownLayouts {
     if (!this.isAtEnd(questions)) return {};
     return Object.fromEntries(
-      questions.flatMap(({ key }) => {
-        const packed = this.#known.get(key);
-        return packed == null ? [] : [[key, packed] as const];
+      questions.flatMap((question) => {
+        const packed = this.#known.get(question.key);
+        // Where each piece lies would make the documents ten times as long for every study that is asked.
+        return packed == null ? [] : [[batchKey(question), { ...packed, sheets: [] }] as const];
       }),
     );
   }

@@ -1,5 +1,4 @@
 import type { CheckedJob } from '@/lib/job/checkedJob';
-import { knownSheets } from './knownSheets';
 import type { GangedShare, KnownBatch, LaidOutPrint } from './laidOutPrint';
 import { questionOf, type SharedQuestion } from './sharedQuestion';
 
@@ -13,6 +12,9 @@ const PACKED = [
   ...[15, 18, 20, 24, 25, 30, 36, 40, 48, 50, 60, 70, 72, 75, 80, 84, 90, 96, 100],
   ...[120, 144, 150, 200, 250, 300, 350, 400, 450, 500],
 ];
+
+/** By what a batch is known that was counted and is never drawn: its layout is no answer for a job of that size. */
+export const batchKey = ({ key }: Pick<SharedQuestion, 'key'>): string => `batch ${key}`;
 
 /** @returns the last batch of a curve: twice the asked one, 100 at least and 500 at most. */
 export const lastBatch = (asked: number): number =>
@@ -53,12 +55,13 @@ export function knownBatches(
   sharing: readonly LaidOutPrint[],
   count: number,
 ): readonly KnownBatch[] {
-  if (job.layouts === undefined) return [];
+  const { layouts } = job;
+  if (layouts === undefined) return [];
   const asked = piecesOf(job);
   const packed = batchesOf(job, sharing).flatMap(({ n, mix, apart, question }) => {
-    const known = question === null ? { count: apart } : knownSheets(job.layouts, question);
+    const known = question === null ? apart : layouts[batchKey(question)]?.count;
     const often = Math.ceil(n / asked) * count;
-    return known === null ? [] : [{ n, mix, sheets: Math.min(known.count, apart, often), question }];
+    return known === undefined ? [] : [{ n, mix, sheets: Math.min(known, apart, often), question }];
   });
   if (packed.every(({ question }) => question === null)) return [];
   const held = packed.map((batch) => ({

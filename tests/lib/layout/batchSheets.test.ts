@@ -7,6 +7,7 @@ import { usedUpAt } from '@/lib/studies/curve/usedUpAt';
 import type { JobInput } from '@/shared/schemas/request';
 import { changed, club } from '@/tests/fixtures/clubJob';
 import { costed, grid, laidOut, passed } from '@/tests/fixtures/costed';
+import { sharedJob } from '@/tests/fixtures/sharedJob';
 
 /*
  * By hand. A sheet of 200 × 100 mm, no margin, 10 mm between pieces: two columns of 95 mm. Print a, 95 × 100 mm, fills
@@ -57,6 +58,19 @@ describe('other batches of a job on shared sheets', () => {
     expect((point(small(5))?.fullCost ?? 0) - itself).toBeGreaterThan(0.01);
   });
 
+  it('come in whole pieces of all lines: 5 of 6 and 9 are 2 and 3, which lie on one sheet', () => {
+    /* Inside the borders 210 × 273 mm: two of 90 × 120 side by side, the third below them (126 + 120), and beside it
+       two of 111 × 69 in what is left, 114 × 147. At the fill of four sheets for 15, 5 take ⌈20 ÷ 15⌉. */
+    const after = packed(sharedJob());
+    expect([sheetsAt(sharedJob(), 5), sheetsAt(after, 5)]).toEqual([2, 1]);
+    const five = sharedJob({
+      'job.lines.0.quantities': [{ size: 'L', quantity: 2 }],
+      'job.lines.1.quantities': [{ size: 'L', quantity: 3 }],
+    });
+    const [point] = batchEvaluator(costed(after).laidOut, grid)([{ n: 5, priceEach: null }]);
+    expect(point?.fullCost).toBeCloseTo(priceJob(five, grid).costSheet?.fullCost ?? Number.NaN, 9);
+  });
+
   it('stay estimates where they were not packed, never outside of the packed ones beside them', () => {
     const after = packed(small(5));
     // 12 take 9 sheets and 15 take 12 (23 columns); 4 × 13 ÷ 5 and 4 × 14 ÷ 5 lie between.
@@ -72,6 +86,9 @@ describe('other batches of a job on shared sheets', () => {
     expect(curve).toEqual([...curve].sort((a, b) => a - b));
     const cost = (input: JobInput) => priceJob(input, grid).costSheet?.fullCost;
     expect(cost(after)).toBe(cost(small(5)));
+    // A job of nine pieces is laid out and drawn by itself, whatever was counted for a batch of nine.
+    const nine = { ...small(9), layouts: after.layouts };
+    expect(laidOut(nine).shared).toEqual(laidOut(small(9)).shared);
   });
 
   it('step where the packed sheets are used up', () => {
