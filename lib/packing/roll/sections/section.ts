@@ -24,8 +24,18 @@ export function sectionOf(boxes: readonly LaidBox[], sizes: number, measure: num
   return { length, boxes, held, counts: held.map((count) => (count * measure) / length) };
 }
 
-/** @returns one row across the roll of one size, the way round that takes less roll for a box. */
-export function rowOf(width: number, kind: number, size: BoxKind, sizes: number, measure: number): Section {
+/**
+ * @param longest print, ticks: the box goes on it one way round at least
+ * @returns one row across the roll of one size, of the ways that go on a print the one that takes less roll for a box
+ */
+export function rowOf(
+  width: number,
+  longest: number,
+  kind: number,
+  size: BoxKind,
+  sizes: number,
+  measure: number,
+): Section {
   const rows = [
     [size.width, size.height],
     [size.height, size.width],
@@ -39,7 +49,7 @@ export function rowOf(width: number, kind: number, size: BoxKind, sizes: number,
       width: wide,
       height: high,
     }));
-    return across === 0 ? [] : [sectionOf(boxes, sizes, measure)];
+    return across === 0 || high > longest ? [] : [sectionOf(boxes, sizes, measure)];
   });
   return built.reduce((best, next) => (at(next.counts, kind) > at(best.counts, kind) ? next : best));
 }

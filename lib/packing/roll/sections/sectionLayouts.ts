@@ -1,5 +1,5 @@
 import type { Work } from '@/lib/packing/box';
-import { cutRoom } from '@/lib/packing/columns/cutRoom';
+import { type CutRoom, cutRoom } from '@/lib/packing/columns/cutRoom';
 import { Pace } from '@/lib/packing/columns/pace';
 import type { SizeGroup } from '@/lib/packing/columns/sizeGroups';
 import type { Random } from '@/lib/packing/seededRandom';
@@ -20,7 +20,7 @@ const ROUNDS = 120;
 const MOST_SIZES = 40;
 
 /** Boxes looked at on free ends in the time of one step of the tables. */
-const LOOKS_A_STEP = 12;
+const LOOKS_A_STEP = 3;
 
 /** What the last boxes need of a longest print when they are laid freely, a try each. */
 const FREELY = [1, 0.6, 0.35, 0.8, 0.2] as const;
@@ -52,11 +52,13 @@ export function* sectionLayouts(
     if (end.length <= longest) yield [end];
   }
   if (sizes.length > MOST_SIZES) return;
-  const alone = sizes.map((size, kind) => rowOf(width, kind, size, sizes.length, measure));
+  const alone = sizes.map((size, kind) => rowOf(width, longest, kind, size, sizes.length, measure));
   const side = Math.max(...sizes.map((size) => Math.max(size.width, size.height)));
-  const rooms = ROOMS.map((sides) =>
-    cutRoom({ width, height: Math.min(longest, sides * side) }, sizes, POINTS),
-  );
+  const rooms: CutRoom[] = [];
+  for (const sides of ROOMS) {
+    rooms.push(cutRoom({ width, height: Math.min(longest, sides * side) }, sizes, POINTS));
+    yield null;
+  }
   const own = { steps: work.steps * SHARES.sections };
   work.steps -= own.steps;
   const known = [...alone];

@@ -44,6 +44,18 @@ describe('a roll that is looked at longer', () => {
     }
   });
 
+  it('turns no piece so that it is longer than the longest print', () => {
+    // 350 × 200 goes on prints of 330 one way round only; by hand: one beside another needs 700, so each takes 200.
+    const request = onRoll(610, 330, [
+      { id: 'a', widthMm: 350, heightMm: 200, count: 4 },
+      { id: 'b', widthMm: 340, heightMm: 205, count: 6 },
+    ]);
+    const better = lookedOn(request, firstOf(request));
+    expect(better.sheets).toHaveLength(10);
+    expect(lengthOf(better, request)).toBe(4 * 200 + 6 * 205);
+    expect(faultsOf(better, request)).toEqual([]);
+  });
+
   it('has less than two parts in a hundred beyond the printed area where few sizes come many times', () => {
     // The area alone bounds it: no layout of 288 pieces is shorter than their area over the width of the roll.
     const pieces = [
