@@ -36,7 +36,9 @@ export function PrintOnSheet({ sheet, paper, marginMm, isLastOfSeveral, previews
       `${formatter.number(count, 0)} of ${print.name}${print.reversed ? ', mirrored' : ', not mirrored'}`,
   );
   const names = prints.map(({ print, count }) =>
-    count === 1 ? print.name : `${print.name}, ${formatter.number(count, 0)} on each`,
+    count === 1
+      ? print.name
+      : `${print.name}, ${formatter.number(count, 0)} on ${sheet.count === 1 ? 'it' : 'each'}`,
   );
   const cuts = sheet.cutsMm.length;
   const lines = cuts === 1 ? 'dashed line' : `${formatter.number(cuts, 0)} dashed lines`;

@@ -77,7 +77,8 @@ export function SheetDrawing({ pieces, paper, marginMm, cutsMm = [], says }: She
         <g key={`${piece.xMm} ${piece.yMm}`}>
           <rect
             className={styles.piece}
-            fill={`url(#${id}-print)`}
+            // Colour behind a picture would look like a box of its own.
+            fill={piece.preview === undefined ? `url(#${id}-print)` : 'none'}
             x={piece.xMm}
             y={piece.yMm}
             width={piece.widthMm}

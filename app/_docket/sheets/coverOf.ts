@@ -2,6 +2,7 @@ import { paperOfLocale } from '@/app/_priceLists/paperOfLocale';
 import {
   coverCopies,
   coverNote,
+  coverPictureWords,
   coverPrintDetails,
   coverRollFacts,
   coverRuleWords,
@@ -52,7 +53,10 @@ export function coverOf(options: CoverOptions): Cover {
       rule: coverRuleWords(formatter),
     },
     sheetsHeading: coverWords.sheets,
-    sheetsNote: coverNote(drawn.some(({ pieces }) => pieces.some(({ isEmpty }) => isEmpty))),
+    sheetsNote: coverNote(
+      drawn.some(({ pieces }) => pieces.some(({ isEmpty }) => !isEmpty)),
+      drawn.some(({ pieces }) => pieces.some(({ isEmpty }) => isEmpty)),
+    ),
     sheets: drawn,
     watch: { heading: coverWords.watch, sentences: coverWatch(workshop.room.ventilated) },
     continued: coverWords.continued,
@@ -84,7 +88,7 @@ function coverSheets(options: CoverOptions, marginMm: number, total: number): re
         return { xMm, yMm, widthMm, heightMm: high, turned, key: keys.get(key) ?? '', name, isEmpty };
       }),
       cuts: cutsMm.map((atMm) => ({ atMm, words: formatter.length(atMm) })),
-      topEdge: coverTopEdge(isRoll, heightMm >= paper.widthMm),
+      topEdge: coverTopEdge(isRoll),
       prints: printsOnSheet(options, sheet, keys),
     };
   });
@@ -105,7 +109,7 @@ function printsOnSheet(
         {
           count,
           size: formatter.size(print.widthMm, print.heightMm),
-          picture: artwork?.name ?? null,
+          picture: artwork == null ? null : coverPictureWords(artwork),
           item: print.lineName,
           sizes: print.isOnlySize ? null : sizes,
           isMirrored: print.reversed,

@@ -1,4 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
+import type { Artwork } from '@/shared/schemas/artwork';
 import type { Printer, Sheet } from '@/shared/schemas/workshop';
 
 /** A name inside a sentence of another script keeps its place: first strong isolate, pop directional isolate. */
@@ -15,9 +16,11 @@ export const coverWords = {
 } as const;
 
 /** How the drawings are to be read. */
-export const coverNote = (isAnyEmpty: boolean): string =>
+export const coverNote = (isAnyFull: boolean, isAnyEmpty: boolean): string =>
   [
-    'Each drawing shows the page as the file has it, seen from the printed side. The thick edge of a print is the top of its picture.',
+    'Spares for what is spoiled, rejected and tested are not counted here.',
+    'Each drawing shows the page as the file has it, seen from the printed side.',
+    ...(isAnyFull ? ['The thick edge of a print is the top of its picture.'] : []),
     ...(isAnyEmpty ? ['Dashed: no picture is kept, its place stays empty.'] : []),
   ].join(' ');
 
@@ -26,13 +29,13 @@ export const coverUnder = (workshop: string, day: string): string => `${apart(wo
 
 /** What stands under the number of all. */
 export const coverTotalWords = (count: number, isRoll: boolean): string =>
-  `${isRoll ? 'print' : 'sheet'}${count === 1 ? '' : 's'} in all`;
+  `${isRoll ? 'print' : 'sheet'}${count === 1 ? '' : 's'} for the good pieces`;
 
 /** What the 100 mm line is for. */
 export function coverRuleWords(formatter: Formatter): string {
   const inches = formatter.length(100);
   const also = inches.endsWith('in') ? ` (${inches})` : '';
-  return `This line must measure 100 mm${also}: print both files at “actual size”, with no scaling.`;
+  return `This line must measure 100 mm${also}: print every file at “actual size”, with no scaling.`;
 }
 
 interface PrinterFacts {
@@ -57,7 +60,7 @@ export function coverSettings({ printer, paper, formatter }: PrinterFacts) {
       ? open('Colours', 'not noted in the workshop: choose what the seller of the ink names')
       : told('Colours', profile),
     told('Scale', 'actual size, 100 %, no scaling'),
-    told('Mirror', 'off: in the file lies mirrored what must be'),
+    told('Mirror', 'off: what must be mirrored is mirrored in the file already'),
   ];
 }
 
@@ -118,8 +121,11 @@ export function coverRollFacts(
 }
 
 /** The edge a drawing has on top. */
-export const coverTopEdge = (isRoll: boolean, isUpright: boolean): string =>
-  isRoll ? 'start of the roll' : isUpright ? 'top, goes in first' : 'top of the page';
+export const coverTopEdge = (isRoll: boolean): string => (isRoll ? 'start of the roll' : 'top of the page');
+
+/** Which picture it is, so that two versions can be told apart at the printer. */
+export const coverPictureWords = ({ name, version, picture }: Artwork): string =>
+  `${apart(name)}, version ${version}${picture === null ? '' : `, ${apart(picture.fileName)}`}`;
 
 interface PrintFacts {
   readonly count: number;
@@ -138,14 +144,14 @@ export function coverPrintDetails(print: PrintFacts, formatter: Formatter): read
   return [
     `${formatter.number(count, 0)} to a ${isRoll ? 'print' : 'sheet'}, ${size}, ${isMirrored ? 'mirrored' : 'not mirrored'}`,
     ...(item === null ? [] : [sizes === null ? item : `${apart(item)}, ${sizes}`]),
-    ...(picture === null ? [] : [`picture: ${apart(picture)}`]),
+    ...(picture === null ? [] : [`picture: ${picture}`]),
     ...(isEmpty ? ['no picture kept: its place stays empty'] : []),
   ];
 }
 
 /** What to mind at the press. */
 export const coverWatch = (isVentilated: boolean | null): readonly string[] => [
-  'A sublimation print lies mirrored on its paper and reads right on the piece. Only what is on a transfer is pressed: this page is not.',
+  'A sublimation print lies mirrored on its paper and reads right on the piece. Press transfers only, never this page.',
   isVentilated === true
     ? 'The platen is hot, and hot dye gives off fumes: keep the air moving, and keep hands, children and food away.'
     : 'The platen is hot, and hot dye gives off fumes: open a window with a fan, and keep hands, children and food away.',
@@ -155,7 +161,7 @@ export const coverWatch = (isVentilated: boolean | null): readonly string[] => [
 export const drawnLettersWords = (letters: readonly string[]): string =>
   letters.length === 0
     ? ''
-    : `These letters are drawn as a picture of this device’s type: ${letters.map(apart).join(' ')}.`;
+    : `These letters are drawn as a picture of this device’s type: ${letters.map(apart).join(' ')}. One that this device lacks too comes out as an empty box.`;
 
 /** What is said of characters that have no shape. */
 export const leftOutWords = (codePoints: readonly string[]): string =>

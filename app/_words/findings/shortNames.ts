@@ -37,7 +37,7 @@ export const shortNames: Readonly<Record<FindingId, string>> = {
   'LAY-07': 'empty paper',
   'LAY-08': 'free places',
   'LAY-09': 'printed side',
-  'LAY-10': 'no room on the sheet',
+  'LAY-10': 'length and width of the paper',
   'LAY-11': 'transfer paper',
   'LAY-12': 'length round the piece',
   'LAY-13': 'leaning side',

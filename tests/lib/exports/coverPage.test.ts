@@ -66,7 +66,7 @@ describe('a cover page', () => {
     for (const told of ['Ramblers Club shirts', 'Exampleton Prints, made Nov 27, 2026']) {
       expect(text).toContain(told);
     }
-    expect(text).toMatch(/47 ?sheets in all/);
+    expect(text).toMatch(/47 ?sheets for the good pieces/);
   });
 
   it('says of each kind of sheet which of all they are and how many alike', async () => {
@@ -88,7 +88,7 @@ describe('a cover page', () => {
   it('says where no picture is kept, and only there', async () => {
     const { text } = await covered({ 'artwork:hill-path.picture': aPicture() });
     expect(text.match(/no picture kept: its place stays empty/g)).toHaveLength(2);
-    expect(text).toContain('picture: Hill path picture Sheets 38');
+    expect(text).toContain('picture: Hill path picture, version 1, hill-path.png Sheets 38');
   });
 
   it('repeats what is to be chosen in the printer’s window, and says where nobody noted it', async () => {

@@ -33,9 +33,9 @@ it('a drawing of a roll says and shows where it is cut across', () => {
   // Backs lie two in a row, four rows to a print: eight and two. Badges lie six in a row: ten in two rows.
   const figures = screen.getAllByRole('figure');
   expect(figures.map(({ textContent }) => textContent)).toEqual([
-    expect.stringMatching(/1 × Back picture, 8 on each, cut across at the 3 dashed lines$/),
-    expect.stringMatching(/1 × Back picture, 2 on each$/),
-    expect.stringMatching(/1 × Chest badge, 10 on each, cut across at the dashed line$/),
+    expect.stringMatching(/1 × Back picture, 8 on it, cut across at the 3 dashed lines$/),
+    expect.stringMatching(/1 × Back picture, 2 on it$/),
+    expect.stringMatching(/1 × Chest badge, 10 on it, cut across at the dashed line$/),
   ]);
   const drawings = figures.map((figure) => within(figure).getByRole('img'));
   // A row of 203.2 mm behind a border of 3.175 mm, and half a gutter of 6.35 mm; the next rows 209.55 mm on.
