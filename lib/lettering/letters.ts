@@ -16,11 +16,17 @@ export interface Letter {
 /** Rules of what is one letter are the same in every language. */
 const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
-/** What orders or joins others and has no shape itself: it counts for the order and is not drawn. */
-const SHAPELESS = /[\u00AD\u200B-\u200F\u2028-\u202E\u2060-\u2069\uFEFF]/g;
+/**
+ * What orders, joins or parts others and has no shape itself: it counts for the order and is not drawn. The sign that
+ * makes an emoji of a letter (U+FE0F) gives it another shape.
+ */
+const SHAPELESS = /(?!(?<=\p{Emoji})\uFE0F)[\p{Default_Ignorable_Code_Point}\u2028\u2029]/gu;
 /** All but the end of a line. */
 export const CONTROL = /[^\P{Cc}\n]/gu;
-const SPACE = /^[ \u00A0\u2002\u2009\u202F\u3000]/;
+/** Every space of Unicode but that of Ogham (U+1680), which is a stroke. */
+const SPACE = /^[ \u00A0\u2000-\u200A\u202F\u205F\u3000]/;
+/** Spaces no line ends at: that of a figure too (UAX #14, class GL). */
+const HOLDING_SPACE = /^[\u00A0\u2007\u202F]/;
 const HYPHEN = /[-\u2010\u2013\u2014]$/;
 const IDEOGRAPH = /^[\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}]/u;
 /** A sign in front of a figure is no hyphen. */
@@ -60,12 +66,12 @@ export function lettersOf(text: string): readonly Letter[] {
 
 type Shape = Omit<Letter, 'at'>;
 
-/** The other spaces share a shape with the usual one, and would be read back in its place. */
+/** Every space is set as the usual one, whatever its own width: no part of the type has them all. */
 const spaceOf = (shape: string): Shape => ({
   text: ' ',
   part: 'latin',
   isSpace: true,
-  mayEndLine: shape !== '\u00A0' && shape !== '\u202F',
+  mayEndLine: !HOLDING_SPACE.test(shape),
 });
 
 function signOf(shape: string, segment: string, before: string): Shape {

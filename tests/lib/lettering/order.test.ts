@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { atomsOf, visualOrder } from '@/lib/lettering/atoms';
-import { setText } from '@/lib/lettering/letters';
+import { lettersOf, setText } from '@/lib/lettering/letters';
+import { missingLetters } from '@/lib/lettering/missingLetters';
 
 /** Capitals stand for Hebrew letters, as in the Unicode standard's own examples. */
 const FIRST_HEBREW = 0x5d0;
@@ -39,6 +40,53 @@ it.each([
   ['a Latin line keeps a Hebrew name in its place (N2)', 'for AB, all pieces', 'for BA, all pieces'],
 ])('%s', (_, stored, shown) => {
   expect(seen(stored)).toBe(shown);
+});
+
+/* Marks without a shape, by hand from the rules named: none is drawn, and the order is what they make it. */
+it.each([
+  ['the Arabic letter mark begins a line at the right (P2, P3)', '\u061c12 ab', 'ab 12'],
+  ['the right-to-left mark does too (P2, P3)', '\u200fab.', '.ab'],
+  ['the left-to-right mark begins it at the left (P2, P3)', '\u200eAB.', 'BA.'],
+  ['a mark behind a sign takes it to its side (N1)', 'ab CD!\u200f', 'ab !DC'],
+  ['an override turns Latin round (X4)', 'x \u202eabc\u202c y', 'x cba y'],
+  ['and keeps Hebrew as stored (X5)', 'x \u202dABC\u202c y', 'x ABC y'],
+  ['an embedding keeps its sign (X3, N1)', 'AB \u202acd!\u200e\u202c EF', 'FE cd! BA'],
+  ['an isolate from the left keeps its sign (X5b)', 'AB \u2066cd!\u2069 EF', 'FE cd! BA'],
+  ['an isolate from the right does (X5a)', 'ab \u2067cd!\u2069 ef', 'ab !cd ef'],
+  [
+    'what joins or parts changes no order (X9)',
+    'a\u00adb\u200b\u200c\u200d\u2060\ufeff\u034fA\u206aB',
+    'abBA',
+  ],
+])('%s', (_, stored, shown) => {
+  expect(seen(stored)).toBe(shown);
+  expect(missingLetters([hebrew(stored)])).toEqual([]);
+});
+
+it('sets every space of Unicode as a space', () => {
+  const spaces = [0xa0, 0x202f, 0x205f, 0x3000, ...Array.from({ length: 11 }, (__, at) => 0x2000 + at)];
+  for (const space of spaces.map((point) => String.fromCodePoint(point))) {
+    const codePoint = space.codePointAt(0)?.toString(16);
+    expect(missingLetters([`a${space}b`]), codePoint).toEqual([]);
+    const letters = lettersOf(setText(`a${space}b`));
+    expect(
+      letters.map(({ text, isSpace }) => [text, isSpace]),
+      codePoint,
+    ).toEqual([
+      ['a', false],
+      [' ', true],
+      ['b', false],
+    ]);
+    // UAX #14: those of class GL hold together what they stand between.
+    expect(letters[1]?.mayEndLine, codePoint).toBe(!['\u00a0', '\u2007', '\u202f'].includes(space));
+  }
+});
+
+it('leaves what has no shape in the pictures of the letters it joins', () => {
+  const missing = (text: string) => missingLetters([text]).map(({ letter }) => letter);
+  expect(missing('👩\u200d👧')).toEqual(['👩\u200d👧']);
+  expect(missing('©\ufe0f')).toEqual(['©\ufe0f']);
+  expect(missing('©\ufe0e a\ufe0f \ufe0f')).toEqual([]);
 });
 
 it('takes figures behind a Hebrew name into its order, unless the name is kept apart', () => {
