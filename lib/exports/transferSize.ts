@@ -14,19 +14,24 @@ const PIXEL_BYTES = 4;
 /** Strips, and the code that writes. */
 const WORK_BYTES = 20_000_000;
 
+type Measured = Pick<Picture, 'format' | 'bytes' | 'width' | 'height'>;
+
 /** @param pictures each once, however many pieces it is printed as */
-export function transferSize(
-  pictures: readonly Pick<Picture, 'format' | 'bytes' | 'width' | 'height'>[],
-): TransferSize {
-  const each = pictures.map(({ format, bytes, width, height }) => {
-    const comesAsItIs = format === 'jpeg' || format === 'png';
-    const pixels = width * height;
-    return {
-      file: comesAsItIs ? bytes : pixels * PACKED_PIXEL_BYTES,
-      // A drawing comes in strips.
-      work: bytes + (comesAsItIs || format === 'svg' ? 0 : pixels * PIXEL_BYTES),
-    };
-  });
+export function transferSize(pictures: readonly Measured[]): TransferSize {
+  const each = pictures.map(sizeOf);
   const file = each.reduce((sum, one) => sum + one.file, 0);
   return { file, memory: file + WORK_BYTES + Math.max(0, ...each.map(({ work }) => work)) };
+}
+
+/** @returns what a file of this picture alone takes in memory: tells which of several to make smaller */
+export const memoryOf = (picture: Measured): number => transferSize([picture]).memory;
+
+function sizeOf({ format, bytes, width, height }: Measured) {
+  const comesAsItIs = format === 'jpeg' || format === 'png';
+  const pixels = width * height;
+  return {
+    file: comesAsItIs ? bytes : pixels * PACKED_PIXEL_BYTES,
+    // A drawing comes in strips.
+    work: bytes + (comesAsItIs || format === 'svg' ? 0 : pixels * PIXEL_BYTES),
+  };
 }

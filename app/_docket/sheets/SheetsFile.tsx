@@ -13,7 +13,6 @@ import {
 } from '@/app/_words/docket/transferWords';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
-import { transferSize } from '@/lib/exports/transferSize';
 import { ownEntry } from '@/lib/job/ownEntry';
 import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import { isStanding } from '@/shared/finding';
@@ -128,9 +127,7 @@ function fileSizeWords(input: JobInput, sheets: readonly PlannedSheet[], formatt
     const artwork = ownEntry(input.artworks, id);
     return artwork?.picture ? [{ name: artwork.name, picture: artwork.picture }] : [];
   });
-  const pictures = kept.map(({ picture }) => picture);
-  const largest = kept.toSorted((one, other) => other.picture.bytes - one.picture.bytes)[0]?.name ?? '';
-  return sizeWords(transferSize(pictures), largest, formatter);
+  return sizeWords(kept, formatter);
 }
 
 /** What a page is too long for; null where the printer takes it or nobody said how much it takes. */

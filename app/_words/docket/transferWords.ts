@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
-import type { TransferSize } from '@/lib/exports/transferSize';
+import { memoryOf, transferSize } from '@/lib/exports/transferSize';
+import type { Picture } from '@/shared/schemas/picture';
 
 /** Names of files are cut to this, so that what tells two apart stays within what file systems take. */
 const MOST_NAME_LETTERS = 60;
@@ -44,14 +45,32 @@ export function copiesWords(counts: readonly number[], formatter: Formatter): st
   return `Of the file with one of each, print ${listOf(each)}.`;
 }
 
-/** How large the file will be, and what to do where that is much. */
-export function sizeWords(size: TransferSize, largestName: string, formatter: Formatter): string {
-  if (size.file === 0) return '';
+/** A picture of the file to print. */
+interface SizedPicture {
+  readonly name: string;
+  readonly picture: Pick<Picture, 'format' | 'bytes' | 'width' | 'height'>;
+}
+
+/**
+ * How large the file will be, and what to do where that is much: about the picture that takes most of the memory.
+ *
+ * @param kept each picture once
+ */
+export function sizeWords(kept: readonly SizedPicture[], formatter: Formatter): string {
+  const size = transferSize(kept.map(({ picture }) => picture));
+  const [costliest] = kept.toSorted((one, other) => memoryOf(other.picture) - memoryOf(one.picture));
+  if (costliest === undefined) return '';
   const about = `About ${megabytes(size.file, formatter)}.`;
   return size.memory <= MOST_PHONE_BYTES
     ? about
-    : `${about} Writing it takes some ${megabytes(size.memory, formatter)} of memory, more than a phone may have: write it on a computer, or take in ${largestName} as JPEG, a tenth of the size.`;
+    : `${about} Writing it takes some ${megabytes(size.memory, formatter)} of memory, more than a phone may have: write it on a computer, or ${smallerWords(costliest)}.`;
 }
+
+/** A photo is packed well already: only fewer pixels make it smaller. */
+const smallerWords = ({ name, picture }: SizedPicture): string =>
+  picture.format === 'jpeg'
+    ? `save ${name} at the size it is printed (300 pixels an inch are plenty) and take it in again`
+    : `take in ${name} as JPEG, about a tenth of the size`;
 
 const megabytes = (bytes: number, formatter: Formatter): string =>
   `${formatter.number(Math.max(0.1, bytes / 1e6), bytes < 10e6 ? 1 : 0)} MB`;

@@ -8,7 +8,7 @@ import {
   writtenWords,
 } from '@/app/_words/docket/transferWords';
 import { formatterFor } from '@/app/_words/formatter';
-import { transferSize } from '@/lib/exports/transferSize';
+import { memoryOf, transferSize } from '@/lib/exports/transferSize';
 
 const formatter = formatterFor({
   locale: 'en',
@@ -41,14 +41,39 @@ describe('what is said of the file to print', () => {
 
   it('is its size, and the way out where a phone may not hold it', () => {
     const picture = { format: 'jpeg', bytes: 3_000_000, width: 4000, height: 3000 } as const;
-    expect(sizeWords(transferSize([picture]), 'Crest', formatter)).toBe('About 3 MB.');
+    expect(sizeWords([{ name: 'Crest', picture }], formatter)).toBe('About 3 MB.');
     // 90 + 90 + 80 MB of file, 20 for the work, 90 for the picture at hand.
     const many = [90, 90, 80].map((mb) => ({ ...picture, bytes: mb * 1e6 }));
     expect(transferSize(many)).toEqual({ file: 260e6, memory: 370e6 });
-    expect(sizeWords(transferSize(many), 'Crest', formatter)).toMatch(
-      /^About 260 MB\..*370 MB.*Crest as JPEG/,
+    const kept = many.map((one, at) => ({ name: ['Crest', 'Logo', 'Dog'][at] ?? '', picture: one }));
+    expect(sizeWords(kept, formatter)).toMatch(
+      /^About 260 MB\..*370 MB.*computer, or save Crest at the size/,
     );
-    expect(sizeWords(transferSize([]), '', formatter)).toBe('');
+    expect(sizeWords([], formatter)).toBe('');
+  });
+
+  it('names what makes the file smaller by the kind of picture', () => {
+    const sides = { width: 9000, height: 8000 };
+    const words = (format: 'jpeg' | 'png' | 'webp') =>
+      sizeWords([{ name: 'Crest', picture: { ...sides, format, bytes: 190e6 } }], formatter);
+    // A JPEG is no smaller as a JPEG.
+    expect(words('jpeg')).toContain(
+      'or save Crest at the size it is printed (300 pixels an inch are plenty) and take it in again.',
+    );
+    expect(words('jpeg')).not.toContain('JPEG');
+    expect(words('png')).toContain('or take in Crest as JPEG, about a tenth of the size.');
+    expect(words('webp')).toContain('Crest as JPEG');
+  });
+
+  it('names the picture that takes most memory, which need not be the longest file', () => {
+    const sides = { width: 9000, height: 8000 };
+    // 2 × 60 MB for the photo; 72 million pixels at 1.5 + 4 bytes, 396 MB and 5 MB of file, for the other.
+    const kept = [
+      { name: 'Photo', picture: { ...sides, format: 'jpeg', bytes: 60e6 } },
+      { name: 'Web', picture: { ...sides, format: 'webp', bytes: 5e6 } },
+    ] as const;
+    expect(memoryOf(kept[1].picture)).toBe(20e6 + 401e6);
+    expect(sizeWords(kept, formatter)).toContain('take in Web as JPEG');
   });
 
   it('is where the printer ends, with the way out', () => {
