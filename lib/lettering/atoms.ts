@@ -24,24 +24,30 @@ interface Line {
   readonly isRightToLeft: boolean;
 }
 
+/** Letters are put to it as they come: a copy for each would make long words slow. */
+interface GrowingAtom extends Atom {
+  readonly letters: string[];
+  mayEndLine: boolean;
+}
+
 const bidi = bidiFactory();
 
 /** @param text one typed line, as `setText` gives it */
 export function atomsOf(text: string, direction: Direction): Line {
   const found = bidi.getEmbeddingLevels(text, direction);
   const base = found.paragraphs[0]?.level ?? (direction === 'rtl' ? 1 : 0);
-  const atoms: Atom[] = [];
+  const atoms: GrowingAtom[] = [];
   for (const letter of lettersOf(text)) {
     const level = found.levels[letter.at] ?? base;
     const set = mirrored(letter, level);
     const last = atoms.at(-1);
     if (last !== undefined && goesOn(last, set, level)) {
-      atoms[atoms.length - 1] = {
-        ...last,
-        letters: [...last.letters, set.text],
-        mayEndLine: set.mayEndLine,
-      };
-    } else atoms.push({ ...set, letters: [set.text], level });
+      last.letters.push(set.text);
+      last.mayEndLine = set.mayEndLine;
+    } else {
+      const { part, isSpace, mayEndLine } = set;
+      atoms.push({ letters: [set.text], part, level, isSpace, mayEndLine });
+    }
   }
   return { atoms, isRightToLeft: base % 2 === 1 };
 }

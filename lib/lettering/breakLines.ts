@@ -30,12 +30,14 @@ export function breakLines(
       continue;
     }
     for (const atom of word) {
-      let rest: Atom | null = atom;
-      while (rest !== null) {
-        const [fits, more] = splitAtom(rest, widthOf, most - used, used === 0);
-        if (fits !== null) put(fits);
-        if (more !== null) newLine();
-        rest = more;
+      const all = atom.letters.length;
+      let from = 0;
+      while (from < all) {
+        const fitting = lettersThatFit(atom, from, widthOf, most - used);
+        const to = from + (used === 0 ? Math.max(1, fitting) : fitting);
+        if (to > from) put(partOfAtom(atom, from, to));
+        if (to < all) newLine();
+        from = to;
       }
     }
   }
@@ -57,9 +59,9 @@ export function firstThatFit(
   const fitting: Atom[] = [];
   let used = 0;
   for (const atom of atoms) {
-    const [fits, more] = splitAtom(atom, widthOf, most - used, false);
-    if (fits !== null) fitting.push(fits);
-    if (more !== null) break;
+    const count = lettersThatFit(atom, 0, widthOf, most - used);
+    if (count > 0) fitting.push(partOfAtom(atom, 0, count));
+    if (count < atom.letters.length) break;
     used += widthOf(atom);
   }
   return withoutLastSpaces(fitting);
@@ -70,6 +72,9 @@ export const widthOfLine = (atoms: readonly Atom[], widthOf: (atom: Atom) => num
   atoms.reduce((total, atom) => total + widthOf(atom), 0);
 
 // Helpers
+
+/** Letters of a usual word. */
+const FIRST_TRY = 8;
 
 /** Atoms up to where a line may end; the spaces behind a word go with it. */
 function wordsOf(atoms: readonly Atom[]): readonly (readonly Atom[])[] {
@@ -82,22 +87,29 @@ function wordsOf(atoms: readonly Atom[]): readonly (readonly Atom[])[] {
   return words;
 }
 
-/** Spaces hang over the end of a line: they always fit. */
-function splitAtom(
-  atom: Atom,
-  widthOf: (atom: Atom) => number,
-  room: number,
-  atLeastOne: boolean,
-): readonly [Atom | null, Atom | null] {
-  if (atom.isSpace || widthOf(atom) <= room) return [atom, null];
-  const { letters } = atom;
-  let count = 0;
-  while (count < letters.length && widthOf({ ...atom, letters: letters.slice(0, count + 1) }) <= room)
-    count += 1;
-  if (atLeastOne) count = Math.max(1, count);
-  if (count >= letters.length) return [atom, null];
-  return [
-    count === 0 ? null : { ...atom, letters: letters.slice(0, count) },
-    { ...atom, letters: letters.slice(count) },
-  ];
+const partOfAtom = (atom: Atom, from: number, to: number): Atom =>
+  from === 0 && to === atom.letters.length ? atom : { ...atom, letters: atom.letters.slice(from, to) };
+
+/**
+ * How many letters of an atom fit, from one on. Spaces hang over the end of a line: they always fit. Letters are
+ * measured together, since they may be kerned or join; doubling until they no longer fit and halving after that measures
+ * a few times what fits, and never all that is left.
+ */
+function lettersThatFit(atom: Atom, from: number, widthOf: (atom: Atom) => number, room: number): number {
+  const all = atom.letters.length - from;
+  if (atom.isSpace) return all;
+  const fits = (count: number) => widthOf(partOfAtom(atom, from, from + count)) <= room;
+  let fitting = 0;
+  let tooMany = Math.min(FIRST_TRY, all);
+  while (fits(tooMany)) {
+    fitting = tooMany;
+    if (fitting === all) return all;
+    tooMany = Math.min(2 * tooMany, all);
+  }
+  while (tooMany - fitting > 1) {
+    const middle = Math.floor((fitting + tooMany) / 2);
+    if (fits(middle)) fitting = middle;
+    else tooMany = middle;
+  }
+  return fitting;
 }

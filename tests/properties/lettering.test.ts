@@ -34,8 +34,9 @@ const texts = fc
   .map((parts) => setText(parts.join('')));
 
 /** Any widths do: here a letter's own, by its first code point. */
+const widthOfLetter = (letter: string): number => 1 + ((letter.codePointAt(0) ?? 0) % 7);
 const widthOf = ({ letters }: Atom): number =>
-  letters.reduce((sum, letter) => sum + 1 + ((letter.codePointAt(0) ?? 0) % 7), 0);
+  letters.reduce((sum, letter) => sum + widthOfLetter(letter), 0);
 
 const drawn = (atoms: readonly Atom[]) => atoms.flatMap(({ letters }) => letters).join('');
 const withoutSpaces = (text: string) => text.replaceAll(' ', '');
@@ -89,4 +90,48 @@ it('shortens to what fits, and to the beginning of the text', () => {
     }),
     cases(200),
   );
+});
+
+/** Letter by letter: what breaking a word that is longer than its line has to come to. */
+function brokenSimply(letters: readonly string[], most: number): readonly string[] {
+  const lines: { text: string; wide: number }[] = [];
+  for (const letter of letters) {
+    const last = lines.at(-1);
+    const wide = widthOfLetter(letter);
+    if (last === undefined || last.wide + wide > most) lines.push({ text: letter, wide });
+    else Object.assign(last, { text: last.text + letter, wide: last.wide + wide });
+  }
+  return lines.map(({ text }) => text);
+}
+
+const longWords = fc
+  .array(fc.constantFrom('a', 'ễ', 'Ж', 'ő', 'ع', 'ש', '8'), { minLength: 1, maxLength: 300 })
+  .map((parts) => setText(parts.join('')));
+
+it('breaks and shortens a long word where going letter by letter would', () => {
+  fc.assert(
+    fc.property(longWords, fc.integer({ min: 1, max: 200 }), (text, most) => {
+      const { atoms } = atomsOf(text, 'auto');
+      const letters = atoms.flatMap((atom) => atom.letters);
+      const lines = brokenSimply(letters, most);
+      expect(breakLines(atoms, widthOf, most).map(drawn)).toEqual(lines);
+      const isFirstTooWide = widthOfLetter(letters[0] ?? '') > most;
+      expect(drawn(firstThatFit(atoms, widthOf, most))).toBe(isFirstTooWide ? '' : lines[0]);
+    }),
+    cases(200),
+  );
+});
+
+it('measures a word of 3,000 letters a few times over, not once for each line', () => {
+  const letters = Array.from({ length: 3000 }, (_, at) => 'abcdefg'[(at * at) % 7] ?? '');
+  const { atoms } = atomsOf(letters.join(''), 'auto');
+  let measured = 0;
+  const counting = (atom: Atom) => {
+    measured += atom.letters.length;
+    return widthOf(atom);
+  };
+  // A line of 100 holds 14 to 100 letters; each line is tried at most twice as long, and halved into at most seven times.
+  const lines = breakLines(atoms, counting, 100);
+  expect(lines.map(drawn)).toEqual(brokenSimply(letters, 100));
+  expect(measured).toBeLessThan(3000 * 15);
 });
