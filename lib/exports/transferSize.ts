@@ -1,7 +1,7 @@
 import type { Picture } from '@/shared/schemas/picture';
 
 /** What a file of transfers takes, told before it is written. Bytes, roughly. */
-export interface TransferSize {
+interface TransferSize {
   readonly file: number;
   /** In memory while it is written: the file, and the picture at hand beside it. */
   readonly memory: number;
