@@ -1,7 +1,7 @@
 import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { crc32 } from '@/lib/picture/crc32';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
-import { crc32 } from './archive/crc32';
 import type { CopyDevice, CopyFile, CopyScope } from './copy';
 import { COPY_FORMAT, COPY_FORMAT_VERSION } from './copySchemas';
 

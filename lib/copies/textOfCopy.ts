@@ -1,7 +1,7 @@
 import { strFromU8 } from 'fflate';
+import { crc32 } from '@/lib/picture/crc32';
 import type { ArchiveEntry } from './archive/archiveEntry';
 import type { ByteSource } from './archive/byteSource';
-import { crc32 } from './archive/crc32';
 import { type Unpacking, unpacked } from './archive/unpacked';
 import { STORED } from './archive/zipRecords';
 import { MOST_TEXT_BYTES } from './copySchemas';

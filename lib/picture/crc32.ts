@@ -9,11 +9,15 @@ const table = Uint32Array.from({ length: 256 }, (_, byte) => {
   return value;
 });
 
-/** @returns the check sum that follows each chunk of a PNG. */
-export function crc32(bytes: Uint8Array): number {
-  let value = 0xffffffff;
+/**
+ * The check sum that follows each chunk of a PNG and goes with each file of an archive.
+ *
+ * @param before of the bytes that came before these, so that it can be worked out piece by piece
+ */
+export function crc32(bytes: Uint8Array, before = 0): number {
+  let value = ~before;
   for (let at = 0; at < bytes.length; at += 1) {
     value = (table[(value ^ (bytes[at] ?? 0)) & 0xff] ?? 0) ^ (value >>> BITS);
   }
-  return (value ^ 0xffffffff) >>> 0;
+  return ~value >>> 0;
 }

@@ -1,5 +1,5 @@
+import { crc32 } from '@/lib/picture/crc32';
 import { PIECE_BYTES } from './byteSource';
-import { crc32 } from './crc32';
 import { centralHeader, endOfDirectory, localHeader, type WrittenEntry } from './zipRecords';
 
 /** Something to put into an archive, in pieces that lie in memory while it is written and not longer. */
