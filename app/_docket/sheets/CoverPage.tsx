@@ -22,19 +22,23 @@ type CoverPageProps = Readonly<{
   paper: Sheet;
   /** Null while they are being laid out anew. */
   sheets: readonly PlannedSheet[] | null;
+  /** Whether the transfers get a line of words in the waste. */
+  withLine: boolean;
   blockedBy: string | undefined;
 }>;
 
 /** Hands out what the maker needs at the printer, on plain paper: on the transfers it would be pressed. */
-export function CoverPage({ input, paper, sheets, blockedBy }: CoverPageProps) {
+export function CoverPage({ input, paper, sheets, withLine, blockedBy }: CoverPageProps) {
   const context = useTextContext();
   const formatter = formatterFor(context);
   const today = useToday();
   const { state, write, cancel } = useCoverFile();
   const cover = useMemo(
     () =>
-      sheets === null ? null : coverOf({ input, paper, sheets, today, formatter: formatterFor(context) }),
-    [input, paper, sheets, today, context],
+      sheets === null
+        ? null
+        : coverOf({ input, paper, sheets, withLine, today, formatter: formatterFor(context) }),
+    [input, paper, sheets, withLine, today, context],
   );
   const missing = useMemo(
     () => (cover === null ? [] : missingLetters(coverTexts(cover).map(({ text }) => text))),

@@ -101,7 +101,7 @@ export function SheetsFile({ paper, sheets, hasFailed }: SheetsFileProps) {
       </div>
       {kinds < count && <p className={styles.words}>{copiesWords(counts, formatter)}</p>}
       <TransferStatus {...{ state, formatter }} onCancel={cancel} />
-      <CoverPage {...{ input, paper, sheets }} blockedBy={stopped ?? waiting} />
+      <CoverPage {...{ input, paper, sheets, withLine }} blockedBy={stopped ?? waiting} />
     </section>
   );
 }

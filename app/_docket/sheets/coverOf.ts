@@ -22,11 +22,14 @@ import type { PlannedSheet } from '@/lib/layout/apartSheets';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Sheet } from '@/shared/schemas/workshop';
 import { namedPrint, printsOn } from './sheetNames';
+import { wasteOf } from './wasteOf';
 
 interface CoverOptions {
   readonly input: JobInput;
   readonly paper: Sheet;
   readonly sheets: readonly PlannedSheet[];
+  /** Whether the transfers get a line of words in the waste, where it has room. */
+  readonly withLine: boolean;
   /** YYYY-MM-DD. */
   readonly today: string;
   readonly formatter: Formatter;
@@ -34,11 +37,12 @@ interface CoverOptions {
 
 /** @returns the cover page of a job's sheets, in words. */
 export function coverOf(options: CoverOptions): Cover {
-  const { input, paper, sheets, today, formatter } = options;
+  const { input, paper, sheets, withLine, today, formatter } = options;
   const { job, workshop } = input;
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
   const total = sheets.reduce((sum, { count }) => sum + count, 0);
   const isRoll = paper.form === 'roll';
+  const hasStrip = withLine && wasteOf(input, paper, sheets).some(({ strip }) => strip !== null);
   const drawn = coverSheets(options, printer?.marginMm ?? 0, total);
   return {
     paper: paperOfLocale(workshop.locale),
@@ -58,7 +62,10 @@ export function coverOf(options: CoverOptions): Cover {
       drawn.some(({ pieces }) => pieces.some(({ isEmpty }) => isEmpty)),
     ),
     sheets: drawn,
-    watch: { heading: coverWords.watch, sentences: coverWatch(workshop.room.ventilated) },
+    watch: {
+      heading: coverWords.watch,
+      sentences: coverWatch({ isVentilated: workshop.room.ventilated, hasStrip }),
+    },
     continued: coverWords.continued,
     foot: coverWords.foot,
   };

@@ -149,9 +149,16 @@ export function coverPrintDetails(print: PrintFacts, formatter: Formatter): read
   ];
 }
 
+interface PressFacts {
+  readonly isVentilated: boolean | null;
+  /** Whether a transfer has words in its waste. */
+  readonly hasStrip: boolean;
+}
+
 /** What to mind at the press. */
-export const coverWatch = (isVentilated: boolean | null): readonly string[] => [
+export const coverWatch = ({ isVentilated, hasStrip }: PressFacts): readonly string[] => [
   'A sublimation print lies mirrored on its paper and reads right on the piece. Press transfers only, never this page.',
+  ...(hasStrip ? ['A strip with words is cut off before pressing.'] : []),
   isVentilated === true
     ? 'The platen is hot, and hot dye gives off fumes: keep the air moving, and keep hands, children and food away.'
     : 'The platen is hot, and hot dye gives off fumes: open a window with a fan, and keep hands, children and food away.',

@@ -17,12 +17,17 @@ import { faceFiles } from '@/tests/fixtures/faceFiles';
 
 type Fields = Parameters<typeof clubWith>[0];
 
-async function covered(fields: Fields, sheetsOf = (input: JobInput) => plannedSheets(laidOut(input)).sheets) {
+async function covered(
+  fields: Fields,
+  sheetsOf = (input: JobInput) => plannedSheets(laidOut(input)).sheets,
+  withLine = false,
+) {
   const input = clubWith(fields);
   const paper = input.workshop.sheets.find(({ id }) => id === input.job.sheetId);
   if (paper === undefined) throw new Error('the example has no sheet');
   const formatter = formatterFor(input.workshop);
-  const cover = coverOf({ input, paper, sheets: sheetsOf(input), today: '2026-11-27', formatter });
+  const sheets = sheetsOf(input);
+  const cover = coverOf({ input, paper, sheets, withLine, today: '2026-11-27', formatter });
   const faces = await faceFiles(neededFaces(coverTexts(cover)));
   return readBack(await writeCover(cover, { faces, foreign: null }));
 }
@@ -55,6 +60,24 @@ async function readBack(bytes: Uint8Array) {
 }
 
 describe('a cover page', () => {
+  it('tells of the line in the waste only where it is chosen and a page has room', async () => {
+    const words = 'A strip with words is cut off before pressing.';
+    const sheetsOf = (input: JobInput) => plannedSheets(laidOut(input)).sheets;
+    const full = (input: JobInput) => {
+      const { widthMm, heightMm } = input.workshop.sheets.find(({ id }) => id === input.job.sheetId) ?? {
+        widthMm: 0,
+        heightMm: 0,
+      };
+      return sheetsOf(input).map((sheet) => ({
+        ...sheet,
+        pieces: sheet.pieces.slice(0, 1).map((piece) => ({ ...piece, xMm: 0, yMm: 0, widthMm, heightMm })),
+      }));
+    };
+    expect((await covered({}, sheetsOf, true)).text).toContain(words);
+    expect((await covered({}, sheetsOf, false)).text).not.toContain(words);
+    expect((await covered({}, full, true)).text).not.toContain(words);
+  });
+
   it('says above everything that it is not to be pressed', async () => {
     const { pages } = await covered({});
     expect(pages[0]).toMatch(/^Cover page – plain paper, do not press/);
