@@ -10,7 +10,7 @@ export interface BitReader {
   readonly bits: (count: number) => number;
   /** Whether more was taken than is there. */
   readonly isExhausted: () => boolean;
-  /** Whole bytes not taken, up to the marker; after this it has to be started anew. */
+  /** Whole bytes not taken, up to the marker, but for padding; after this it has to be started anew. */
   readonly leftBytes: () => number;
   /** Where the marker stands, once `leftBytes` was asked. */
   readonly markerAt: () => number;
@@ -26,6 +26,8 @@ export function bitReader(bytes: Uint8Array): BitReader {
   let lent = 0;
 
   const hasData = () => at < bytes.length && (bytes[at] !== 0xff || bytes[at + 1] === 0);
+
+  const isStuffed = (place: number) => bytes[place] === 0 && bytes[place - 1] === 0xff;
 
   function fill(): void {
     while (count <= 24) {
@@ -61,9 +63,19 @@ export function bitReader(bytes: Uint8Array): BitReader {
     },
     isExhausted: () => lent > count,
     leftBytes() {
-      let left = Math.max(0, (count - lent) >> 3);
-      for (; hasData(); at += bytes[at] === 0xff ? 2 : 1) left += 1;
-      return left;
+      for (let back = Math.max(0, (count - lent) >> 3); back > 0; back -= 1) at -= isStuffed(at - 1) ? 2 : 1;
+      const lastTaken = bytes[isStuffed(at - 1) ? at - 2 : at - 1];
+      let left = 0;
+      let run = 0;
+      let before: number | undefined;
+      for (; hasData(); at += bytes[at] === 0xff ? 2 : 1) {
+        run = bytes[at] === before ? run + 1 : 1;
+        before = bytes[at];
+        left += 1;
+      }
+      // Zeroed pixels may run up to the marker too: then the last unit was read from them already.
+      const isCutOff = run === left && lastTaken === before;
+      return isCutOff ? left : left - run;
     },
     markerAt: () => at,
   };

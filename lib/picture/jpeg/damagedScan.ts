@@ -6,7 +6,7 @@ import { type JpegComponent, type JpegFrame, jpegFrame } from './jpegFrame';
 
 const MARK = { tables: 0xc4, scan: 0xda, restartEvery: 0xdd, end: 0xd9, restart: 0xd0 } as const;
 const FRAMES: readonly number[] = [0xc0, 0xc1, 0xc2];
-/** Some cameras fill up the last bytes; a damaged picture leaves far more, or lacks as much. */
+/** Some cameras leave a few bytes beside padding; a damaged picture leaves far more, or lacks as much. */
 const MOST_LEFT_BYTES = 64;
 
 interface Known {
@@ -66,7 +66,9 @@ function endOfScan(
     }
     if (bits.leftBytes() > MOST_LEFT_BYTES) return null;
     if (unit === units.count) break;
-    const mark = bits.markerAt();
+    let mark = bits.markerAt();
+    // Any number of FF bytes may lead a marker: B.1.1.2.
+    while (bytes[mark] === 0xff && bytes[mark + 1] === 0xff) mark += 1;
     if (bytes[mark] !== 0xff || bytes[mark + 1] !== MARK.restart + (restarts & 7)) return null;
     restarts += 1;
     bits.startAt(mark + 2);

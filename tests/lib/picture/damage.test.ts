@@ -78,6 +78,15 @@ describe('a JPEG that is whole', () => {
 });
 
 describe('a JPEG with a zeroed middle is noticed', () => {
+  it('as is one zeroed up to its end', async () => {
+    const file = await pixels(photo).jpeg({ quality: 85 }).toBuffer();
+    const scan = lastScanAt(file) + 20;
+    for (const share of [0.1, 0.3, 0.5, 0.7, 0.9]) {
+      const from = scan + Math.floor((file.length - scan) * share);
+      expect(hasDamagedScan(zeroed(file, from, file.length - 2 - from)), `${share}`).toBe(true);
+    }
+  });
+
   test.each(ways)('%s', async (_, way) => {
     const file = await pixels(photo)
       .jpeg({ quality: 85, ...way })
@@ -104,6 +113,41 @@ describe('a JPEG with a zeroed middle is noticed', () => {
     const file = await pixels(photo).jpeg({ quality: 85 }).toBuffer();
     const half = Math.floor(file.length / 2);
     expect(hasDamagedScan(Buffer.concat([file.subarray(0, half), file.subarray(half + 4096)]))).toBe(true);
+  });
+});
+
+/**
+ * Two grey blocks beside each other, each its own restart interval, with the packed pixels given. 00 is no change of
+ * grey and 1010 the end of a block (ITU-T T.81, K.3.3.1 and K.3.3.2), filled up with ones: 0010 1011.
+ */
+function twoBlocks(scan: string): Uint8Array {
+  const zeros = (count: number) => ' 00'.repeat(count);
+  const dc = `ff c4 00 14 00 00 01${zeros(14)} 00`;
+  const ac = `ff c4 00 19 10 00 02 01 03${zeros(12)} 01 02 03 00 04 11`;
+  const frame = 'ff c0 00 0b 08 00 08 00 10 01 01 11 00';
+  const head = `ff d8 ${frame} ${dc} ${ac} ff dd 00 04 00 01 ff da 00 08 01 01 00 00 3f 00`;
+  return Uint8Array.from(Buffer.from(`${head} ${scan}`.replaceAll(' ', ''), 'hex'));
+}
+
+describe('packed pixels written by hand', () => {
+  test.each([
+    ['pass', '2b ff d0 2b ff d9'],
+    ['pass where FF bytes lead the marker (B.1.1.2)', '2b ff ff d0 2b ff ff ff d9'],
+    ['pass with 70 zeros behind the last unit', `2b ff d0 2b ${'00 '.repeat(70)} ff d9`],
+    ['pass with 70 packed FF behind the last unit', `2b ff d0 2b ${'ff 00 '.repeat(70)} ff d9`],
+    ['pass with 70 zeros behind each unit', `2b ${'00 '.repeat(70)} ff d0 2b ${'00 '.repeat(70)} ff d9`],
+  ])('%s', (_, scan) => {
+    expect(hasDamagedScan(twoBlocks(scan))).toBe(false);
+  });
+
+  test.each([
+    ['the second unit is missing', '2b ff d9'],
+    ['the second unit is missing behind its marker', '2b ff d0 ff d9'],
+    ['a unit is followed by the wrong marker', '2b ff ff d1 2b ff d9'],
+    ['far more units follow than there are places', `2b ff d0 ${'2b 2a '.repeat(40)} ff d9`],
+    ['the last unit is cut off by zeros that begin within it', `2b ff d0 ${'00 '.repeat(100)} ff d9`],
+  ])('are refused where %s', (_, scan) => {
+    expect(hasDamagedScan(twoBlocks(scan))).toBe(true);
   });
 });
 
