@@ -1,11 +1,8 @@
 import type { RasterHeader } from '@/lib/picture/pictureHeader';
-import { embeddedProfile } from '@/lib/picture/profile/embeddedProfile';
+import { embeddedProfile, MOST_PROFILE_BYTES } from '@/lib/picture/profile/embeddedProfile';
 import type { ProfileName } from '@/lib/picture/profile/knownColours';
 import { nameProfile } from '@/lib/picture/profile/nameProfile';
 import { inflate } from './inflate';
-
-/** Profiles of whole presses hold 2 MB; those of pictures a few hundred bytes. */
-const MOST_PROFILE_BYTES = 4_000_000;
 
 /** @returns what a picture says its colour numbers mean; null where it says nothing. */
 export async function profileOfFile(bytes: Uint8Array, header: RasterHeader): Promise<ProfileName | null> {
@@ -13,5 +10,7 @@ export async function profileOfFile(bytes: Uint8Array, header: RasterHeader): Pr
   if (found === null) return null;
   if (found.kind === 'named') return found.name;
   const profile = found.isPacked ? await inflate([found.bytes], MOST_PROFILE_BYTES) : found.bytes;
-  return profile === null ? 'unreadable' : nameProfile(profile, found.spaces);
+  const name = profile === null ? 'unreadable' : nameProfile(profile, found.spaces);
+  // Either way the picture is taken as sRGB.
+  return name === 'otherSpace' ? 'unreadable' : name;
 }

@@ -92,7 +92,7 @@ export function transferHandler({
   ): Promise<EmbeddedPicture | null> | EmbeddedPicture | null {
     switch (header.format) {
       case 'jpeg':
-        return embedJpeg(bytes, header);
+        return embedJpeg(bytes, header, zip);
       case 'png':
         return embedPng(bytes, header, zip);
       default:

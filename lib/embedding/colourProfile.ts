@@ -1,29 +1,54 @@
-import { byteReader } from '@/lib/picture/byteReader';
-import type { ColourNote } from './embeddedPicture';
+import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import { embeddedProfile, MOST_PROFILE_BYTES } from '@/lib/picture/profile/embeddedProfile';
+import { nameProfile } from '@/lib/picture/profile/nameProfile';
+import { type ColourNote, type Colours, DamagedPicture, type Zip } from './embeddedPicture';
 
-/* ICC.1:2022, section 7.2: the header of a profile. */
-const HEADER_BYTES = 128;
-const AT = { size: 0, use: 12, space: 16, link: 20, signature: 36 } as const;
-/** Uses a picture's own profile may have in a PDF: ISO 32000-1, table 66. */
-const USES: readonly string[] = ['scnr', 'mntr', 'prtr', 'spac'];
-const LINKS: readonly string[] = ['XYZ ', 'Lab '];
+export interface NotedColours {
+  readonly colours: Colours;
+  readonly note: ColourNote | null;
+}
 
-/**
- * Whether a picture's colours can be told by a profile.
- *
- * @param head the profile, or its first bytes
- * @param bytes its length
- */
-export function judgeProfile(head: Uint8Array, bytes: number, channels: 1 | 3): ColourNote | 'fits' {
-  const { word, u32 } = byteReader(head);
-  const size = u32(AT.size);
-  const isProfile =
-    head.length >= HEADER_BYTES &&
-    word(AT.signature, 4) === 'acsp' &&
-    size !== null &&
-    size <= bytes &&
-    USES.includes(word(AT.use, 4)) &&
-    LINKS.includes(word(AT.link, 4));
-  if (!isProfile) return 'unreadable';
-  return word(AT.space, 4) === (channels === 3 ? 'RGB ' : 'GRAY') ? 'fits' : 'otherSpace';
+/** The profile of a picture where the screen goes by it too; the device's colours, and why, where it does not. */
+export async function colourProfile(
+  bytes: Uint8Array,
+  header: RasterHeader,
+  channels: 1 | 3,
+  zip: Zip,
+): Promise<NotedColours> {
+  const device: Colours = { kind: 'device', channels };
+  const found = embeddedProfile(bytes, header);
+  if (found === null) return { colours: device, note: null };
+  if (found.kind === 'named') {
+    return { colours: device, note: found.name === 'unreadable' ? 'unreadable' : null };
+  }
+  const whole = found.isPacked ? await unpacked(found.bytes, zip) : found.bytes;
+  const name = whole === null ? 'unreadable' : nameProfile(whole, found.spaces);
+  if (name === 'unreadable' || name === 'otherSpace') return { colours: device, note: name };
+  // Three channels are no profile for one; grey through sRGB is the device's grey.
+  if (channels === 1 && name === 'sRGB') return { colours: device, note: null };
+  const { bytes: profile, isPacked } = found;
+  return { colours: { kind: 'profile', channels, profile, isPacked }, note: null };
+}
+
+/** Null where the stream is broken or longer than any profile. */
+async function unpacked(packed: Uint8Array, zip: Zip): Promise<Uint8Array | null> {
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  try {
+    for await (const part of zip.inflate([packed])) {
+      length += part.length;
+      if (length > MOST_PROFILE_BYTES) return null;
+      parts.push(part);
+    }
+  } catch (error) {
+    if (!(error instanceof DamagedPicture)) throw error;
+    return null;
+  }
+  const whole = new Uint8Array(length);
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
 }

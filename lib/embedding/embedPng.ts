@@ -1,6 +1,7 @@
 import { byteReader } from '@/lib/picture/byteReader';
 import type { RasterHeader } from '@/lib/picture/pictureHeader';
 import { pngChunks } from '@/lib/picture/pngChunks';
+import { pngFacts } from '@/lib/picture/pngSums';
 import type { ColourNote, Colours, EmbeddedPicture, PackedMask, TakeBytes, Zip } from './embeddedPicture';
 import { pngColours } from './pngColours';
 import { maskOfPalette, splitRows } from './splitRows';
@@ -16,32 +17,30 @@ const ALPHA = 4;
  */
 export async function embedPng(
   bytes: Uint8Array,
-  { stored, orientation, colourTag }: RasterHeader,
+  header: RasterHeader,
   zip: Zip,
 ): Promise<EmbeddedPicture | null> {
   const reader = byteReader(bytes);
   const bits = reader.u8(24) ?? 8;
   const colourType = reader.u8(25) ?? 0;
   const isWoven = reader.u8(28) !== 0;
-  const { chunks } = pngChunks(bytes);
-  const all = (type: string) =>
-    chunks
-      .filter((chunk) => chunk.type === type)
-      .map(({ at, length }) => bytes.subarray(at + 8, at + 8 + length));
-  const chunk = (type: string) => all(type)[0] ?? null;
   if (isWoven) return null;
+  const { stored, orientation } = header;
   const channels = (colourType & 2) === 0 ? 1 : 3;
-  const named = await pngColours(chunk, channels, colourTag === 'profile', zip);
+  const named = await pngColours(bytes, header, channels, zip);
   if (named === null) return null;
-  const packed = all('IDAT');
-  const clear = chunk('tRNS');
+  const packed = pngChunks(bytes)
+    .chunks.filter(({ type }) => type === 'IDAT')
+    .map(({ at, length }) => bytes.subarray(at + 8, at + 8 + length));
+  const { data } = pngFacts(bytes);
+  const clear = data('tRNS');
   const base = { stored, orientation, bits, note: named.note } as const;
   const asItCame = async (take: TakeBytes) => {
     for (const piece of packed) take(piece);
     return null;
   };
   if (colourType === PALETTE) {
-    return palettePicture({ base, colours: named.colours, entries: chunk('PLTE'), clear, packed, zip });
+    return palettePicture({ base, colours: named.colours, entries: data('PLTE'), clear, packed, zip });
   }
   if ((colourType & ALPHA) === 0) {
     return {

@@ -8,7 +8,7 @@ export type Colours =
   | {
       readonly kind: 'profile';
       readonly channels: 1 | 3;
-      readonly profile: readonly Uint8Array[];
+      readonly profile: Uint8Array;
       readonly isPacked: boolean;
     }
   /** An exponent, and for colours the white and the primaries it goes with, in CIE XYZ. */

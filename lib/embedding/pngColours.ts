@@ -1,88 +1,47 @@
-import { byteReader } from '@/lib/picture/byteReader';
-import { judgeProfile } from './colourProfile';
-import { type ColourNote, type Colours, DamagedPicture, type Zip } from './embeddedPicture';
+import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import { pngFacts } from '@/lib/picture/pngSums';
+import { knownSpaces } from '@/lib/picture/profile/knownColours';
+import { pngColours as nameOf } from '@/lib/picture/profile/pngColours';
+import { type PngLight, pngLight, primariesOf } from '@/lib/picture/profile/pngLight';
+import { colourProfile, type NotedColours } from './colourProfile';
+import type { Colours, Zip } from './embeddedPicture';
 
-/** Which chunks say what a PNG's numbers mean, by their names. */
-type ChunkData = (type: string) => Uint8Array | null;
-
-interface Named {
-  readonly colours: Colours;
-  readonly note: ColourNote | null;
-}
-
-/** sRGB by the numbers of ITU-T H.273: primaries 1, transfer 13. */
-const SRGB_CODE = [1, 13] as const;
-/** Profiles hold a few hundred bytes to some megabytes. */
-const MOST_PROFILE_BYTES = 16_000_000;
-/** A header is enough to judge one. */
-const HEAD_BYTES = 128;
-/* Chromaticities of sRGB as cHRM stores them, times 100,000: PNG Specification, third edition, section 11.3.2.5. */
-const SRGB_CHRM = [31_270, 32_900, 64_000, 33_000, 30_000, 60_000, 15_000, 6_000] as const;
+/** White of D65, then the primaries of sRGB: IEC 61966-2-1. */
+const SRGB_XY = [[0.3127, 0.329], ...(knownSpaces.find(({ name }) => name === 'sRGB')?.xy ?? [])] as const;
 
 /**
  * What a PNG says of its colours, the strongest word first: cICP, iCCP, sRGB, gAMA with cHRM.
  *
- * @param isTold whether its gamma is one to go by
  * @returns null where a page has no words for it
  */
 export async function pngColours(
-  chunk: ChunkData,
+  bytes: Uint8Array,
+  header: RasterHeader,
   channels: 1 | 3,
-  isTold: boolean,
   zip: Zip,
-): Promise<Named | null> {
-  const device: Named = { colours: { kind: 'device', channels }, note: null };
-  const code = chunk('cICP');
-  if (code !== null) return code[0] === SRGB_CODE[0] && code[1] === SRGB_CODE[1] ? device : null;
-  const profile = chunk('iCCP');
-  if (profile !== null) return byProfile(profile, channels, zip);
-  const gamma = byteReader(chunk('gAMA') ?? new Uint8Array()).u32(0);
-  if (!isTold || gamma === null || gamma === 0) return device;
-  return { colours: calibrated(gamma / 100_000, chunk('cHRM'), channels), note: null };
+): Promise<NotedColours | null> {
+  const { data } = pngFacts(bytes);
+  if (data('cICP') !== null && nameOf(data) !== 'sRGB') return null;
+  // A gamma near that of sRGB is no gamma to go by.
+  const light = header.colourTag === 'profile' ? pngLight(data) : null;
+  if (light === null) return colourProfile(bytes, header, channels, zip);
+  return { colours: calibrated(light, primariesOf(data) ?? SRGB_XY, channels), note: null };
 }
 
-/** iCCP: a name of up to 79 letters, a zero, the way of packing, the packed profile. */
-async function byProfile(chunk: Uint8Array, channels: 1 | 3, zip: Zip): Promise<Named> {
-  const packed = chunk.subarray(chunk.indexOf(0) + 2);
-  const { head, length } = await headOf(packed, zip);
-  const verdict = judgeProfile(head, length, channels);
-  return verdict === 'fits'
-    ? { colours: { kind: 'profile', channels, profile: [packed], isPacked: true }, note: null }
-    : { colours: { kind: 'device', channels }, note: verdict };
-}
-
-async function headOf(packed: Uint8Array, zip: Zip) {
-  const head = new Uint8Array(HEAD_BYTES);
-  let length = 0;
-  try {
-    for await (const part of zip.inflate([packed])) {
-      if (length < HEAD_BYTES) head.set(part.subarray(0, HEAD_BYTES - length), length);
-      length += part.length;
-      if (length > MOST_PROFILE_BYTES) return { head, length: 0 };
-    }
-  } catch (error) {
-    if (!(error instanceof DamagedPicture)) throw error;
-    // No length holds what its header promises, so that it is judged unreadable.
-    return { head, length: 0 };
-  }
-  return { head, length };
-}
-
-function calibrated(encoding: number, chroma: Uint8Array | null, channels: 1 | 3): Colours {
-  const { u32 } = byteReader(chroma ?? new Uint8Array());
-  const told = SRGB_CHRM.map((_, at) => u32(at * 4));
-  const known = told.every((number) => number !== null && number > 0) ? told : SRGB_CHRM;
-  const [wx = 0, wy = 0, rx = 0, ry = 0, gx = 0, gy = 0, bx = 0, by = 0] = known.map(
-    (number) => (number ?? 0) / 100_000,
-  );
-  const white = xyz(wx, wy);
-  const primaries = [xyz(rx, ry), xyz(gx, gy), xyz(bx, by)] as const;
+function calibrated(
+  { gamma, toSrgb }: PngLight,
+  told: readonly (readonly [number, number])[],
+  channels: 1 | 3,
+): Colours {
+  const [white = xyz(1, 1), ...primaries] = (toSrgb === null ? SRGB_XY : told).map(([x, y]) => xyz(x, y));
+  const [red = white, green = white, blue = white] = primaries;
+  const three = [red, green, blue] as const;
   return {
     kind: 'calibrated',
     channels,
-    gamma: 1 / encoding,
+    gamma: 1 / gamma,
     white,
-    matrix: primaries.flatMap((primary, at) => primary.map((value) => value * share(primaries, white, at))),
+    matrix: three.flatMap((primary, at) => primary.map((value) => value * share(three, white, at))),
   };
 }
 

@@ -73,7 +73,7 @@ function writeColours(pdf: PdfFile, colours: Colours): string {
       const number = pdf.reserve();
       const packing = isPacked ? ' /Filter /FlateDecode' : '';
       const stream = pdf.begin(number, `/N ${channels} /Alternate ${device(channels)}${packing}`);
-      for (const piece of profile) stream.write(piece);
+      stream.write(profile);
       stream.end();
       return `[/ICCBased ${number} 0 R]`;
     }

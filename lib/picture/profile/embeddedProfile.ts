@@ -6,6 +6,9 @@ import { jpegProfile } from './jpegProfile';
 import type { ProfileName } from './knownColours';
 import { pngColours } from './pngColours';
 
+/** Profiles of whole presses hold 2 MB; those of pictures a few hundred bytes. */
+export const MOST_PROFILE_BYTES = 4_000_000;
+
 /** Where a picture file says what its colour numbers mean. */
 type EmbeddedProfile =
   | {
@@ -32,7 +35,7 @@ export function embeddedProfile(
     case 'jpeg': {
       const { profile, isGrey } = jpegProfile(bytes);
       if (profile === null) return { kind: 'named', name: 'unreadable' };
-      // Grey pixels may be shown through either.
+      // Decoders take grey pixels through sRGB as well.
       return {
         kind: 'profile',
         bytes: profile,

@@ -1,7 +1,9 @@
 import sharp, { type Sharp } from 'sharp';
 import { describe, expect, it } from 'vitest';
+import { profileOfFile } from '@/app/_artwork/profileOfFile';
 import type { PieceToPrint } from '@/lib/exports/sheetsToPrint';
 import { pngChunks } from '@/lib/picture/pngChunks';
+import { readHeader } from '@/lib/picture/readHeader';
 import { pngChunk } from '@/tests/fixtures/pictures/fileBytes';
 import { readSheets, type Six, written } from '@/tests/fixtures/readSheets';
 
@@ -192,6 +194,28 @@ describe('a colour profile', () => {
     expect(text).toContain('/ColorSpace /DeviceRGB');
   });
 
+  it('whose first tag lies outside of it is unreadable on the screen and in the file', async () => {
+    const jpeg = await asBytes(raw(3).withIccProfile('p3').jpeg());
+    // Behind the word, two numbers of the part, a header of 128 bytes, a count and the tag's name: its offset.
+    const offset = Buffer.from(jpeg).indexOf('ICC_PROFILE\0') + 12 + 2 + 128 + 4 + 4;
+    jpeg.fill(0xff, offset, offset + 4);
+    const { notes, text } = await embedded(jpeg);
+    expect(await onScreen(jpeg)).toBe('unreadable');
+    expect(notes.get('art')).toBe('unreadable');
+    expect(text).not.toContain('/ICCBased');
+  });
+
+  it('in a chunk whose check sum is wrong says nothing, on the screen and in the file', async () => {
+    const png = await asBytes(raw(3).withIccProfile('p3').png());
+    const { at = 0, length = 0 } = pngChunks(png).chunks.find(({ type }) => type === 'iCCP') ?? {};
+    expect(length).toBeGreaterThan(0);
+    png[at + 8 + length] = (png[at + 8 + length] ?? 0) ^ 1;
+    const { notes, text } = await embedded(png);
+    expect(await onScreen(png)).toBeNull();
+    expect(notes.size).toBe(0);
+    expect(text).not.toContain('/ICCBased');
+  });
+
   it('that cannot be unpacked is left off and told', async () => {
     const broken = [...Buffer.from('x\0\0'), 1, 2, 3, 4];
     const { notes, text } = await embedded(withChunk(await asBytes(raw(3).png()), 'iCCP', broken));
@@ -216,6 +240,12 @@ describe('a colour profile', () => {
 });
 
 // Helpers
+
+async function onScreen(file: Uint8Array) {
+  const header = readHeader(file);
+  if (!header.ok || header.value.kind !== 'raster') throw new Error('no header');
+  return profileOfFile(file, header.value);
+}
 
 function inside([a, b, c, d, e, f]: Six, [xMm = 0, yMm = 0]: readonly number[]): readonly [number, number] {
   // The matrix is in points from below; the page is 297 mm high.
