@@ -34,6 +34,10 @@ export function ArtworkFacts({ picture }: Readonly<{ picture: Picture }>) {
         : `${formatter.number(Math.min(density.xPpi, density.yPpi), 1)} ppi`,
     ],
     ['Colours', coloursOf(picture)],
+    // Damage that comes out even in its packed pixels cannot be found by reading them.
+    ...(picture.format === 'jpeg'
+      ? ([['Damage', 'a JPEG has no check sum: look at the preview for grey or broken parts']] as const)
+      : []),
     ...(picture.isAnimated ? ([['Animated', 'its first frame is used']] as const) : []),
   ];
   return (
