@@ -15,7 +15,7 @@ const pool = new ThreadPool<{ readonly text: string; readonly today: string }, W
     thread.on('error', (error) => console.error(error));
     return thread;
   },
-  { threads: 2, waiting: 64, workMs: MOST_WORK_MS, graceMs: 2_500, answerMs: 1_800, startMs: 20_000 },
+  { threads: 2, waiting: 64, workMs: MOST_WORK_MS, graceMs: 2_500, answerMs: 3_300, startMs: 20_000 },
 );
 
 /** Answers the text of a request in a thread of its own; the threads are started by the first one. */
