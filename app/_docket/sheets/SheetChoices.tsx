@@ -2,6 +2,7 @@
 
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { findingWords } from '@/app/_words/findings/findingWords';
@@ -52,7 +53,7 @@ export function SheetChoices({ choices, stale }: SheetChoicesProps) {
             const name = sheet?.name ?? 'A sheet that was removed';
             return (
               <tr key={choice.sheetId} className={choice.isPresent ? styles.present : undefined}>
-                <th scope="row">
+                <th scope="row" id={nameId(choice)} tabIndex={-1}>
                   <span className={styles.name}>{name}</span>
                   {sheet && (
                     <span className={styles.size}>
@@ -88,14 +89,16 @@ export function SheetChoices({ choices, stale }: SheetChoicesProps) {
                         blockedBy={
                           stale ? 'The job has changed; its sheets are being compared anew.' : undefined
                         }
-                        onPress={() =>
+                        onPress={() => {
+                          // The button goes once this is the job’s sheet; its name stays.
+                          focusById(nameId(choice));
                           void workspace.setField(
                             { kind: 'job', id: jobId },
                             'Sheet',
                             ['sheetId'],
                             choice.sheetId,
-                          )
-                        }
+                          );
+                        }}
                       >
                         Use {name}
                       </Button>
@@ -110,3 +113,7 @@ export function SheetChoices({ choices, stale }: SheetChoicesProps) {
     </section>
   );
 }
+
+// Helpers
+
+const nameId = ({ sheetId }: SheetChoice): string => `sheet-choice-${sheetId}`;

@@ -1,11 +1,15 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
 import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import type { SheetIdea } from './bestIdea';
 import { namedPrint } from './sheetNames';
+
+/** The heading of the section: an idea goes once it is taken. */
+const STAYS = 'sheets-heading';
 
 type SheetIdeaRowProps = Readonly<{ of: SheetIdea; stale: boolean }>;
 
@@ -27,9 +31,10 @@ export function SheetIdeaRow({ of, stale }: SheetIdeaRowProps) {
         </p>
         <Button
           blockedBy={blockedBy}
-          onPress={() =>
-            void workspace.setField({ kind: 'job', id: jobId }, 'Prints share sheets', ['gang'], 'together')
-          }
+          onPress={() => {
+            focusById(STAYS);
+            void workspace.setField({ kind: 'job', id: jobId }, 'Prints share sheets', ['gang'], 'together');
+          }}
         >
           Let prints share sheets
         </Button>
@@ -50,7 +55,10 @@ export function SheetIdeaRow({ of, stale }: SheetIdeaRowProps) {
       </p>
       <Button
         blockedBy={blockedBy}
-        onPress={() => void workspace.applyFix(jobId, `Print ${name} at ${to}`, idea.changes)}
+        onPress={() => {
+          focusById(STAYS);
+          void workspace.applyFix(jobId, `Print ${name} at ${to}`, idea.changes);
+        }}
       >
         Print {name} at {to}
       </Button>

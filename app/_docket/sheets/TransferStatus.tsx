@@ -1,5 +1,6 @@
 'use client';
 
+import { useEffect, useRef } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PartGone } from '@/app/_network/PartGone';
 import { TryAgain } from '@/app/_network/TryAgain';
@@ -17,6 +18,12 @@ type TransferStatusProps = Readonly<{
 
 /** How far the file is, with the way to end it; then what became of it. */
 export function TransferStatus({ state, formatter, onCancel }: TransferStatusProps) {
+  const status = useRef<HTMLParagraphElement>(null);
+  const isStopped = state.kind === 'cancelled';
+  useEffect(() => {
+    // The button that stops it is gone by then, and the focus must not fall out of the page.
+    if (isStopped) status.current?.focus({ preventScroll: true });
+  }, [isStopped]);
   return (
     <>
       {state.kind === 'writing' && (
@@ -42,7 +49,7 @@ export function TransferStatus({ state, formatter, onCancel }: TransferStatusPro
           </Button>
         </div>
       )}
-      <p role="status" className={styles.words}>
+      <p ref={status} role="status" tabIndex={-1} className={styles.words}>
         {wordsOf(state, formatter)}
       </p>
     </>
