@@ -5,23 +5,26 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import type { SheetsAnswer } from '@/lib/studies/sheets/sheetsAnswer';
+import type { JobInput } from '@/shared/schemas/request';
 import type { SheetIdea } from './bestIdea';
 import { SheetIdeaRow } from './SheetIdeaRow';
 import styles from './SheetIdeas.module.css';
 
 type SheetIdeasProps = Readonly<{
   answer: SheetsAnswer;
+  /** What it is the answer to, which may be older than what is shown. */
+  answerTo: JobInput;
   /** Those that do not stand open already. */
   ideas: readonly SheetIdea[];
   stale: boolean;
 }>;
 
 /** Quantities that just fill a sheet, and what else uses the paper better. */
-export function SheetIdeas({ answer, ideas, stale }: SheetIdeasProps) {
+export function SheetIdeas({ answer, answerTo, ideas, stale }: SheetIdeasProps) {
   const formatter = formatterFor(useTextContext());
   const { jobId, workspace, costs } = useJob();
   const { quantities } = answer;
-  const asked = costs.madeOf.job.lines
+  const asked = answerTo.job.lines
     .flatMap((line) => line.quantities)
     .reduce((sum, { quantity }) => sum + quantity, 0);
   const isTogether = costs.madeOf.job.gang === 'together';

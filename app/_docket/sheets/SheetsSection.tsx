@@ -16,13 +16,14 @@ import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { expectedSheets } from '@/lib/grid/expectedSheets';
 import { rollUsed } from '@/lib/grid/rollUsed';
 import { apartSheets, type PlannedSheet } from '@/lib/layout/apartSheets';
+import type { JobInput } from '@/shared/schemas/request';
 import { sheetIdeas } from './bestIdea';
+import { IdeaBox } from './IdeaBox';
 import { InkNote } from './InkNote';
 import { PrintOnSheet } from './PrintOnSheet';
 import { RunFigures } from './RunFigures';
 import { SheetChoices } from './SheetChoices';
 import { SheetCount } from './SheetCount';
-import { SheetIdeaRow } from './SheetIdeaRow';
 import { SheetIdeas } from './SheetIdeas';
 import { SheetKinds } from './SheetKinds';
 import { SheetsFile } from './SheetsFile';
@@ -30,7 +31,7 @@ import styles from './SheetsSection.module.css';
 
 /** Section 3: how the prints lie on the paper and what saves most of it; folded, the file to print, quantities and ink. */
 export function SheetsSection() {
-  const { jobId, workspace, costs: shown } = useJob();
+  const { jobId, workspace, input, failure: unpriced, costs: shown } = useJob();
   const { answer, madeOf, stale, shared } = shown;
   const context = useTextContext();
   const formatter = formatterFor(context);
@@ -44,7 +45,10 @@ export function SheetsSection() {
   // Figures of an older state of the job stay in view until the new ones come, but never its drawings.
   const sheets = newest?.answer ?? null;
   const isCurrent = newest?.input === madeOf;
-  const isOld = stale || !isCurrent;
+  // An idea is offered against the layout that stays, of the documents as they are.
+  const isSettled = isCurrent && shared?.isLooking !== true && hasSameDocuments(madeOf, input);
+  const isOld = stale || !isSettled;
+  const isWaiting = !isSettled && !stale && failure === null && unpriced === null;
   const ready = layout !== null && costs !== null && paper !== undefined;
   const marginMm = printer?.marginMm ?? 0;
   const drawn =
@@ -56,7 +60,7 @@ export function SheetsSection() {
       </CardSection>
     );
   const used = rollUsed(costs, paper);
-  const wasteShare = sheets?.plan.wasteShare ?? null;
+  const wasteShare = isCurrent ? (sheets?.plan.wasteShare ?? null) : null;
   const [best, ...others] = sheets === null ? [] : sheetIdeas(sheets);
   const pages = drawn.reduce((sum, { count }) => sum + count, 0);
   return (
@@ -84,10 +88,8 @@ export function SheetsSection() {
           ))}
         </ul>
         {sheets === null && failure === null && <div className={styles.coming}>{comparing}</div>}
-        {best !== undefined && (
-          <div className={styles.best}>
-            <SheetIdeaRow of={best} stale={isOld} />
-          </div>
+        {best !== undefined && (isWaiting || isCurrent) && (
+          <IdeaBox idea={best} isWaiting={isWaiting} stale={isOld} />
         )}
       </div>
       <AnswerMissing what="The sheets could not be compared" failure={failure} />
@@ -99,14 +101,17 @@ export function SheetsSection() {
             name: `Sheets to print, ${formatter.number(pages, 0)} for the good pieces`,
             body: () => (
               <div className={styles.fold}>
-                {sheets !== null && (
-                  <SheetCount
-                    plan={sheets.plan}
-                    expected={expectedSheets(costs)}
-                    used={used}
-                    newRollMm={paper.rollLengthMm}
-                  />
-                )}
+                {sheets !== null &&
+                  (isCurrent ? (
+                    <SheetCount
+                      plan={sheets.plan}
+                      expected={expectedSheets(costs)}
+                      used={used}
+                      newRollMm={paper.rollLengthMm}
+                    />
+                  ) : (
+                    comparing
+                  ))}
                 <SheetKinds sheets={drawn} paper={paper} />
                 <SheetsFile
                   paper={paper}
@@ -120,7 +125,11 @@ export function SheetsSection() {
             id: 'sheets-quantities',
             name: 'Quantities that fill a sheet',
             body: () =>
-              sheets === null ? comparing : <SheetIdeas answer={sheets} ideas={others} stale={isOld} />,
+              newest === null ? (
+                comparing
+              ) : (
+                <SheetIdeas answer={newest.answer} answerTo={newest.input} ideas={others} stale={isOld} />
+              ),
           },
           {
             id: 'sheets-papers',
@@ -147,6 +156,12 @@ export function SheetsSection() {
 // Helpers
 
 const comparing = <p>The sheets are being compared.</p>;
+
+const hasSameDocuments = (one: JobInput, other: JobInput): boolean =>
+  one.job === other.job &&
+  one.workshop === other.workshop &&
+  one.blanks === other.blanks &&
+  one.artworks === other.artworks;
 
 const isAlike = ({ pieces: [one] }: PlannedSheet, { pieces: [other] }: PlannedSheet): boolean =>
   one !== undefined &&
