@@ -69,7 +69,9 @@ test.each([1280, 390])('own prices are tested, cured by a tap and taken back at 
   await prices.getByRole('button', { name: 'Cap orders at the next break' }).click();
   await prices.getByText(passed).waitFor();
   await unfold(prices, 'What an order pays');
-  expect(await prices.getByRole('row', { name: /^11 / }).textContent()).toMatch(/240\.00.*253\.00/);
+  await expect
+    .poll(() => prices.getByRole('row', { name: /^11 / }).textContent())
+    .toMatch(/240\.00.*253\.00/);
   await prices.getByRole('button', { name: 'Take it back' }).click();
   await prices.getByText(fallsAt12).waitFor();
 });
@@ -84,9 +86,9 @@ test('the rule beside the falls cures them in one step, which undo takes back', 
     ['23', '460.00', '432.00'],
     ['47', '846.00', '792.00'],
   ] as const)
-    expect(await falls.getByRole('row', { name: new RegExp(`^${pieces} `) }).textContent()).toBe(
-      `${pieces}${now}${held}`,
-    );
+    await expect
+      .poll(() => falls.getByRole('row', { name: new RegExp(`^${pieces} `) }).textContent())
+      .toBe(`${pieces}${now}${held}`);
   await prices.getByRole('button', { name: 'Use the rule' }).click();
   await prices.getByText(passed).waitFor();
   await falls.waitFor({ state: 'detached' });
