@@ -1,3 +1,5 @@
+import { HUFFMAN_FRAMES, MARKER } from '@/lib/picture/jpeg/jpegMarkers';
+import { type JpegSegment, jpegSegments } from '@/lib/picture/jpeg/jpegSegments';
 import { failed, ok, type Result } from '@/shared/result';
 import { MM_PER_INCH } from '@/shared/units';
 import { type ByteReader, byteReader } from './byteReader';
@@ -11,14 +13,9 @@ import {
 import type { PictureProblem } from './pictureProblem';
 import { type ExifFacts, noExif, readExif } from './readExif';
 
-/* Markers of ITU-T T.81, table B.1. */
-const APP = { jfif: 0xe0, exif: 0xe1, profile: 0xe2, adobe: 0xee } as const;
-const START_OF_SCAN = 0xda;
-const HUFFMAN_FRAMES: readonly number[] = [0xc0, 0xc1, 0xc2];
+/* Frames that are not read: ITU-T T.81, table B.1. */
 const LOSSLESS_FRAMES: readonly number[] = [0xc3, 0xc5, 0xc6, 0xc7];
 const ARITHMETIC_FRAMES: readonly number[] = [0xc9, 0xca, 0xcb, 0xcd, 0xce, 0xcf];
-/** Markers that stand alone, without a length. */
-const BARE: readonly number[] = [0x01, 0xd0, 0xd1, 0xd2, 0xd3, 0xd4, 0xd5, 0xd6, 0xd7, 0xd8];
 
 interface Found {
   exif: ExifFacts;
@@ -31,39 +28,31 @@ interface Found {
 export function jpegHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
   const reader = byteReader(bytes);
   const found: Found = { exif: noExif, jfif: unknownDensity, hasProfile: false, hasAdobe: false };
-  for (let at = 2; ; ) {
-    const lead = reader.u8(at);
-    const marker = reader.u8(at + 1);
-    if (lead === null || marker === null) break;
-    if (lead !== 0xff || marker === START_OF_SCAN) {
-      return failed({ kind: 'damaged', format: 'jpeg', part: 'SOF' });
+  const segments = jpegSegments(bytes);
+  for (;;) {
+    const { done, value } = segments.next();
+    if (done === true) {
+      return value.kind === 'cutShort'
+        ? failed({ kind: 'cutShort', format: 'jpeg', bytes: bytes.length })
+        : failed({ kind: 'damaged', format: 'jpeg', part: 'SOF' });
     }
-    if (marker === 0xff || BARE.includes(marker)) {
-      // A marker may be led by any number of FF bytes.
-      at += marker === 0xff ? 1 : 2;
-      continue;
-    }
-    const length = reader.u16(at + 2);
-    if (length === null) break;
-    const frame = frameOf(marker, at + 4, reader, found);
+    const frame = frameOf(value, reader, found);
     if (frame !== null) return frame;
-    readSegment(marker, bytes.subarray(at + 4, at + 2 + length), at + 4, found);
-    at += 2 + length;
+    readSegment(value, found);
   }
-  return failed({ kind: 'cutShort', format: 'jpeg', bytes: bytes.length });
 }
 
-function readSegment(marker: number, data: Uint8Array, at: number, found: Found): void {
+function readSegment({ marker, data, at }: JpegSegment, found: Found): void {
   const { u8, u16, word } = byteReader(data);
-  if (marker === APP.jfif && word(0, 5) === 'JFIF\0') {
+  if (marker === MARKER.jfif && word(0, 5) === 'JFIF\0') {
     found.jfif = jfifDensity(u8(7) ?? 0, u16(8) ?? 0, u16(10) ?? 0);
-  } else if (marker === APP.exif && word(0, 6) === 'Exif\0\0' && found.exif === noExif) {
+  } else if (marker === MARKER.exif && word(0, 6) === 'Exif\0\0' && found.exif === noExif) {
     const exif = readExif(data);
     const place = exif.orientationPlace;
     found.exif = { ...exif, orientationPlace: place === null ? null : { ...place, at: place.at + at } };
-  } else if (marker === APP.profile && word(0, 11) === 'ICC_PROFILE') {
+  } else if (marker === MARKER.profile && word(0, 11) === 'ICC_PROFILE') {
     found.hasProfile = true;
-  } else if (marker === APP.adobe && word(0, 5) === 'Adobe') {
+  } else if (marker === MARKER.adobe && word(0, 5) === 'Adobe') {
     found.hasAdobe = true;
   }
 }
@@ -77,8 +66,7 @@ function jfifDensity(unit: number, x: number, y: number): Density {
 
 /** The header where this marker begins the frame, a reason where such a frame is not read, else null. */
 function frameOf(
-  marker: number,
-  at: number,
+  { marker, at }: JpegSegment,
   reader: ByteReader,
   found: Found,
 ): Result<RasterHeader, PictureProblem> | null {

@@ -3,9 +3,9 @@ import { type BitReader, bitReader } from './bitReader';
 import { type BlockReader, bandBlocks, finerBlocks, firstBlocks, wholeBlocks } from './blockReaders';
 import { type HuffmanTable, readTables } from './huffman';
 import { type JpegComponent, type JpegFrame, jpegFrame } from './jpegFrame';
+import { HUFFMAN_FRAMES, MARKER } from './jpegMarkers';
+import { FIRST_SEGMENT, markerFrom, segmentAt } from './jpegSegments';
 
-const MARK = { tables: 0xc4, scan: 0xda, restartEvery: 0xdd, end: 0xd9, restart: 0xd0 } as const;
-const FRAMES: readonly number[] = [0xc0, 0xc1, 0xc2];
 /** Some cameras leave a few bytes beside padding; a damaged picture leaves far more, or lacks as much. */
 const MOST_LEFT_BYTES = 64;
 
@@ -24,25 +24,21 @@ interface Known {
 export function hasDamagedScan(bytes: Uint8Array): boolean {
   const reader = byteReader(bytes);
   const known: Known = { bits: bitReader(bytes), tables: new Map(), frame: null, restartEvery: 0 };
-  for (let at = 2; ; ) {
-    const marker = reader.u8(at + 1);
-    if (reader.u8(at) !== 0xff || marker === null) return true;
-    if (marker === MARK.end) return false;
-    if (marker === 0xff || marker === 0x01 || (marker >= MARK.restart && marker <= 0xd8)) {
-      at += marker === 0xff ? 1 : 2;
-      continue;
-    }
-    const length = reader.u16(at + 2);
-    if (length === null) return true;
-    const data = bytes.subarray(at + 4, at + 2 + length);
-    at += 2 + length;
-    if (FRAMES.includes(marker)) known.frame = jpegFrame(marker, data);
-    else if (marker === MARK.tables && !readTables(data, known.tables)) return true;
-    else if (marker === MARK.restartEvery) known.restartEvery = byteReader(data).u16(0) ?? 0;
-    else if (marker === MARK.scan) {
-      const end = known.frame === null ? null : endOfScan(at, data, known.frame, known, bytes);
+  for (let from = FIRST_SEGMENT; ; ) {
+    const found = markerFrom(reader, from);
+    if (found.kind !== 'marker') return true;
+    if (found.marker === MARKER.end) return false;
+    const segment = segmentAt(found, reader, bytes);
+    if (segment === null) return true;
+    const { marker, data } = segment;
+    from = segment.next;
+    if (HUFFMAN_FRAMES.includes(marker)) known.frame = jpegFrame(marker, data);
+    else if (marker === MARKER.tables && !readTables(data, known.tables)) return true;
+    else if (marker === MARKER.restartEvery) known.restartEvery = byteReader(data).u16(0) ?? 0;
+    else if (marker === MARKER.scan) {
+      const end = known.frame === null ? null : endOfScan(from, data, known.frame, known, bytes);
       if (end === null) return true;
-      at = end;
+      from = end;
     }
   }
 }
@@ -69,7 +65,7 @@ function endOfScan(
     let mark = bits.markerAt();
     // Any number of FF bytes may lead a marker: B.1.1.2.
     while (bytes[mark] === 0xff && bytes[mark + 1] === 0xff) mark += 1;
-    if (bytes[mark] !== 0xff || bytes[mark + 1] !== MARK.restart + (restarts & 7)) return null;
+    if (bytes[mark] !== 0xff || bytes[mark + 1] !== MARKER.restart + (restarts & 7)) return null;
     restarts += 1;
     bits.startAt(mark + 2);
     for (const { restart } of parts) restart();

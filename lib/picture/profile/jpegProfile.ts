@@ -1,11 +1,10 @@
 import { byteReader } from '@/lib/picture/byteReader';
+import { HUFFMAN_FRAMES, MARKER } from '@/lib/picture/jpeg/jpegMarkers';
 import { jpegSegments } from '@/lib/picture/jpeg/jpegSegments';
 
-const PROFILE = 0xe2;
 const WORD = 'ICC_PROFILE\0';
 /** The word, the number of this part, and how many there are: ICC.1:2022, B.4. */
 const BEFORE_PART = WORD.length + 2;
-const FRAMES: readonly number[] = [0xc0, 0xc1, 0xc2];
 
 /** @returns the profile of a JPEG put together from its parts; null where parts are missing. */
 export function jpegProfile(bytes: Uint8Array): {
@@ -17,8 +16,8 @@ export function jpegProfile(bytes: Uint8Array): {
   let isGrey = false;
   for (const { marker, data } of jpegSegments(bytes)) {
     const { word, u8 } = byteReader(data);
-    if (FRAMES.includes(marker)) isGrey = u8(5) === 1;
-    if (marker !== PROFILE || word(0, WORD.length) !== WORD) continue;
+    if (HUFFMAN_FRAMES.includes(marker)) isGrey = u8(5) === 1;
+    if (marker !== MARKER.profile || word(0, WORD.length) !== WORD) continue;
     wanted = Math.max(wanted, u8(WORD.length + 1) ?? 0);
     parts.set(u8(WORD.length) ?? 0, data.subarray(BEFORE_PART));
   }
