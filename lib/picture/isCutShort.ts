@@ -1,10 +1,9 @@
+import { MARKER } from '@/lib/picture/jpeg/jpegMarkers';
+import { jpegSegments } from '@/lib/picture/jpeg/jpegSegments';
 import { byteReader } from './byteReader';
 import { gifFrames } from './gifHeader';
 import type { PictureFormat } from './pictureHeader';
 import { pngChunks } from './pngChunks';
-
-const END_OF_IMAGE = 0xd9;
-const START_OF_SCAN = 0xda;
 
 /**
  * Whether a file ends before its picture does. Decoders show such a picture with a grey or empty rest, which
@@ -32,13 +31,17 @@ export function isCutShort(bytes: Uint8Array, format: PictureFormat): boolean {
 
 /** The mark must follow the pixels: a small preview inside the header ends with the same one. */
 function hasEndOfImage(bytes: Uint8Array): boolean {
-  let at = 2;
-  while (at + 4 <= bytes.length && bytes[at] === 0xff && bytes[at + 1] !== START_OF_SCAN) {
-    const isFill = bytes[at + 1] === 0xff;
-    at += isFill ? 1 : 2 + (bytes[at + 2] ?? 0) * 256 + (bytes[at + 3] ?? 0);
-  }
-  for (let end = bytes.length - 1; end > at; end -= 1) {
-    if (bytes[end] === END_OF_IMAGE && bytes[end - 1] === 0xff) return true;
+  const from = pixelsFrom(bytes);
+  for (let end = bytes.length - 1; end > from; end -= 1) {
+    if (bytes[end] === MARKER.end && bytes[end - 1] === 0xff) return true;
   }
   return false;
+}
+
+function pixelsFrom(bytes: Uint8Array): number {
+  const segments = jpegSegments(bytes);
+  for (;;) {
+    const { done, value } = segments.next();
+    if (done === true) return value.at;
+  }
 }

@@ -195,6 +195,13 @@ describe('a file that cannot be used gets a reason with facts', () => {
     expect(inspectPicture(bytes.slice(0, -2))).toMatchObject({ problem: { kind: 'cutShort' } });
   });
 
+  it('takes a JPEG as whole where a marker without a length stands before its pixels: T.81, table B.1', () => {
+    const temporary = [0xff, 0x01];
+    const bytes = jpegFile(9, 9, { segments: [temporary] });
+    expect(isCutShort(bytes, 'jpeg')).toBe(false);
+    expect(isCutShort(bytes.slice(0, -2), 'jpeg')).toBe(true);
+  });
+
   const whole = [
     pngFile(30, 20, { chunks: [pHYs(11811, 1), pngChunk('eXIf', exifBlock({ orientation: 6 }))] }),
     jpegFile(30, 20, { segments: [jfif(1, 300), exifSegment(exifBlock({ orientation: 6, resolution: 9 }))] }),
