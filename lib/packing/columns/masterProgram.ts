@@ -1,4 +1,5 @@
 import { at } from '@/lib/packing/at';
+import { inverseOf } from './inverseOf';
 
 /** One way to fill a sheet, as how many boxes of each kind are on it. */
 export type Counts = readonly number[];
@@ -130,37 +131,15 @@ export class MasterProgram<Column extends { readonly counts: Counts }> {
     this.#count();
   }
 
-  /** The inverse from the columns themselves, by Gauss and Jordan with the largest pivots. */
+  /** The inverse from the columns themselves. */
   #refresh(): void {
     const size = this.#size;
-    const left = Array.from({ length: size }, (_, kind) =>
+    const rows = Array.from({ length: size }, (_, kind) =>
       this.#basis.map((column, row) =>
         column === null ? (at(this.#surplusOf, row) === kind ? -1 : 0) : at(column.counts, kind),
       ),
     );
-    const right = left.map((_, row) => left.map((__, kind) => (row === kind ? 1 : 0)));
-    for (let column = 0; column < size; column += 1) {
-      let best = column;
-      for (let row = column + 1; row < size; row += 1) {
-        if (Math.abs(at(at(left, row), column)) > Math.abs(at(at(left, best), column))) best = row;
-      }
-      for (const matrix of [left, right]) {
-        const moved = at(matrix, best);
-        matrix[best] = at(matrix, column);
-        matrix[column] = moved;
-      }
-      const pivot = at(at(left, column), column);
-      for (const matrix of [left, right]) matrix[column] = at(matrix, column).map((value) => value / pivot);
-      for (let row = 0; row < size; row += 1) {
-        const factor = at(at(left, row), column);
-        if (row === column || factor === 0) continue;
-        for (const matrix of [left, right]) {
-          const above = at(matrix, column);
-          matrix[row] = at(matrix, row).map((value, index) => value - factor * at(above, index));
-        }
-      }
-    }
-    this.#inverse = Float64Array.from(right.flat());
+    this.#inverse = Float64Array.from(inverseOf(rows).flat());
     this.#count();
   }
 
