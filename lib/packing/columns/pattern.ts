@@ -11,9 +11,14 @@ export interface Pattern {
 }
 
 export function patternOf(boxes: readonly LaidBox[], sizes: number): Pattern {
+  return { counts: countsOf(boxes, sizes), boxes };
+}
+
+/** Boxes of each size. */
+export function countsOf(boxes: readonly LaidBox[], sizes: number): Counts {
   const counts = Array.from({ length: sizes }, () => 0);
   for (const { kind } of boxes) counts[kind] = at(counts, kind) + 1;
-  return { counts, boxes };
+  return counts;
 }
 
 /** @returns a sheet of one size in rows and columns, the way up that holds more. */
@@ -42,13 +47,17 @@ export function gridPattern(
 /** @returns the pattern without the boxes that are not needed any more. */
 export function withoutSurplus(pattern: Pattern, left: Counts): Pattern {
   if (pattern.counts.every((count, size) => count <= at(left, size))) return pattern;
+  return patternOf(boxesNeeded(pattern.boxes, left), left.length);
+}
+
+/** @returns the first boxes of each size, as many as are left to lay */
+export function boxesNeeded(boxes: readonly LaidBox[], left: Counts): readonly LaidBox[] {
   const free = [...left];
-  const kept = pattern.boxes.filter(({ kind }) => {
+  return boxes.filter(({ kind }) => {
     const more = at(free, kind);
     free[kind] = more - 1;
     return more > 0;
   });
-  return patternOf(kept, left.length);
 }
 
 export const countsLeft = (left: Counts, taken: Counts): Counts =>

@@ -3,11 +3,12 @@ import type { Box, BoxKind } from '@/lib/packing/box';
 import type { CutRoom } from '@/lib/packing/columns/cutRoom';
 import type { Counts } from '@/lib/packing/columns/masterProgram';
 import type { Pace } from '@/lib/packing/columns/pace';
+import { countsLeft } from '@/lib/packing/columns/pattern';
 import { improvingRoll } from '@/lib/packing/roll/improveRoll';
 import { rollBound } from '@/lib/packing/roll/rollBound';
 import type { Random } from '@/lib/packing/seededRandom';
 import { relaxRoll } from './relaxRoll';
-import { countsWithout, neededOf, type Section, sectionOf } from './section';
+import { neededOf, type Section, sectionOf } from './section';
 
 /** Parts this near to whole are whole. */
 const NEAR = 1e-6;
@@ -85,7 +86,7 @@ function lay(section: Section, left: Counts, laid: Section[], measure: number): 
   const needed = neededOf(section, left, measure);
   if (needed === null) return left;
   laid.push(needed);
-  return countsWithout(left, needed);
+  return countsLeft(left, needed.held);
 }
 
 /** @returns all boxes left on one piece of roll, as short as is found */

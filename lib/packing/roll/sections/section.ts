@@ -1,6 +1,7 @@
 import { at } from '@/lib/packing/at';
 import type { BoxKind, LaidBox } from '@/lib/packing/box';
 import type { Counts } from '@/lib/packing/columns/masterProgram';
+import { boxesNeeded, countsOf } from '@/lib/packing/columns/pattern';
 
 /** A piece of roll as wide as it is, cut straight through in front and behind. */
 export interface Section {
@@ -18,8 +19,7 @@ export interface Section {
  * @param measure ticks of roll that count as one
  */
 export function sectionOf(boxes: readonly LaidBox[], sizes: number, measure: number): Section {
-  const held = Array.from({ length: sizes }, () => 0);
-  for (const { kind } of boxes) held[kind] = at(held, kind) + 1;
+  const held = countsOf(boxes, sizes);
   const length = boxes.reduce((longest, { y, height }) => Math.max(longest, y + height), 0);
   return { length, boxes, held, counts: held.map((count) => (count * measure) / length) };
 }
@@ -57,14 +57,6 @@ export function rowOf(
 /** @returns the section without the boxes that are not needed any more, ending behind its last one; null where none are. */
 export function neededOf(section: Section, left: Counts, measure: number): Section | null {
   if (section.held.every((count, size) => count <= at(left, size))) return section;
-  const free = [...left];
-  const kept = section.boxes.filter(({ kind }) => {
-    const more = at(free, kind);
-    free[kind] = more - 1;
-    return more > 0;
-  });
+  const kept = boxesNeeded(section.boxes, left);
   return kept.length === 0 ? null : sectionOf(kept, left.length, measure);
 }
-
-export const countsWithout = (left: Counts, { held }: Section): Counts =>
-  left.map((count, size) => count - at(held, size));
