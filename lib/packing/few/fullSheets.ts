@@ -1,3 +1,4 @@
+import { atOnce } from '@/lib/packing/atOnce';
 import type { BoxKind, LaidBox, Work } from '@/lib/packing/box';
 import type { Random } from '@/lib/packing/seededRandom';
 import type { Bin } from '@/lib/packing/sheet/fillSheets';
@@ -66,11 +67,9 @@ export function fullSheetsAtOnce(
   for (const tolerance of split.spare === 0 ? [exact] : [exact, near]) {
     const steps = Math.max(0, Math.min(FIRST_STEPS, work.steps / 4));
     const share = { steps };
-    const search = split.search(tolerance, share);
-    let slice = search.next();
-    while (slice.done !== true) slice = search.next();
+    const found = atOnce(split.search(tolerance, share));
     work.steps -= steps - share.steps;
-    if (slice.value !== null) return slice.value;
+    if (found !== null) return found;
   }
   return null;
 }

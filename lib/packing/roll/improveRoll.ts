@@ -1,4 +1,5 @@
 import { at } from '@/lib/packing/at';
+import { atOnce } from '@/lib/packing/atOnce';
 import type { Box, Work } from '@/lib/packing/box';
 import { boxSizes } from '@/lib/packing/boxSizes';
 import type { Random } from '@/lib/packing/seededRandom';
@@ -62,13 +63,8 @@ export function* improvingRoll(
 }
 
 /** The same in one go. */
-export function improveRoll(...asked: Parameters<typeof improvingRoll>): BuiltRoll {
-  const search = improvingRoll(...asked);
-  for (;;) {
-    const { done, value } = search.next();
-    if (done === true) return value;
-  }
-}
+export const improveRoll = (...asked: Parameters<typeof improvingRoll>): BuiltRoll =>
+  atOnce(improvingRoll(...asked));
 
 interface Start {
   readonly roll: BuiltRoll;

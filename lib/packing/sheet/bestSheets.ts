@@ -1,3 +1,4 @@
+import { atOnce } from '@/lib/packing/atOnce';
 import type { FitProblem } from '@/lib/packing/fitProblem';
 import { ok, type Result } from '@/shared/result';
 import { betterSheets, FURTHER_EFFORT } from './betterSheets';
@@ -7,9 +8,5 @@ import { type PackedSheets, packSheets, type SheetsRequest } from './packSheets'
 export function bestSheets(request: SheetsRequest): Result<PackedSheets, FitProblem> {
   const first = packSheets(request);
   if (!first.ok) return first;
-  const search = betterSheets(request, first.value, FURTHER_EFFORT);
-  for (;;) {
-    const { done, value } = search.next();
-    if (done === true) return ok(value);
-  }
+  return ok(atOnce(betterSheets(request, first.value, FURTHER_EFFORT)));
 }

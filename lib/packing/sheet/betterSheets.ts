@@ -2,6 +2,7 @@ import type { LaidBox } from '@/lib/packing/box';
 import { columnSearch } from '@/lib/packing/columns/columnSearch';
 import { fullSheets } from '@/lib/packing/few/fullSheets';
 import { oneSheetLess } from '@/lib/packing/few/oneSheetLess';
+import { inSlices } from '@/lib/packing/inSlices';
 import { nameBoxes, unnamedBoxes } from '@/lib/packing/nameBoxes';
 import type { Effort } from '@/lib/packing/pieceRequest';
 import { seededRandom } from '@/lib/packing/seededRandom';
@@ -82,14 +83,6 @@ export function* betterSheets(
     wasStraightBest = isStraightBest;
   }
   return found;
-}
-
-function* inSlices(search: ReturnType<SheetSearch>): Generator<null, Layout | null> {
-  for (;;) {
-    const { done, value } = search.next();
-    if (done === true) return value;
-    yield null;
-  }
 }
 
 /** Sheets of one piece first, then the fullest, equal ones behind each other. */

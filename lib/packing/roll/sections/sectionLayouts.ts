@@ -2,6 +2,7 @@ import type { Work } from '@/lib/packing/box';
 import { type CutRoom, cutRoom } from '@/lib/packing/columns/cutRoom';
 import { Pace } from '@/lib/packing/columns/pace';
 import type { SizeGroup } from '@/lib/packing/columns/sizeGroups';
+import { inSlices } from '@/lib/packing/inSlices';
 import type { Random } from '@/lib/packing/seededRandom';
 import { relaxRoll } from './relaxRoll';
 import { freeEnd, type RollRounding, roundSections } from './roundSections';
@@ -72,13 +73,5 @@ export function* sectionLayouts(
     const free = work.steps / (FREELY.length - turn) / 2;
     work.steps -= free;
     yield yield* inSlices(roundSections(rounding, freely, free * LOOKS_A_STEP, new Pace(work), random));
-  }
-}
-
-function* inSlices<Found>(search: Generator<void, Found>): Generator<null, Found> {
-  for (;;) {
-    const { done, value } = search.next();
-    if (done === true) return value;
-    yield null;
   }
 }
