@@ -3,7 +3,7 @@ import type { RasterHeader } from '@/lib/picture/pictureHeader';
 import { pngChunks } from '@/lib/picture/pngChunks';
 import { pngFacts } from '@/lib/picture/pngSums';
 import type { ColourNote, Colours, EmbeddedPicture, PackedMask, TakeBytes, Zip } from './embeddedPicture';
-import { pngColours } from './pngColours';
+import { embedPngColours } from './embedPngColours';
 import { maskOfPalette, splitRows } from './splitRows';
 
 /* Colour types of a PNG: bit 0 palette, bit 1 colour, bit 2 alpha. */
@@ -27,7 +27,7 @@ export async function embedPng(
   if (isWoven) return null;
   const { stored, orientation } = header;
   const channels = (colourType & 2) === 0 ? 1 : 3;
-  const named = await pngColours(bytes, header, channels, zip);
+  const named = await embedPngColours(bytes, header, channels, zip);
   if (named === null) return null;
   const packed = pngChunks(bytes)
     .chunks.filter(({ type }) => type === 'IDAT')

@@ -4,7 +4,7 @@ import { pngFacts } from '@/lib/picture/pngSums';
 import { riffChunk } from '@/lib/picture/riffChunk';
 import { jpegProfile } from './jpegProfile';
 import type { ProfileName } from './knownColours';
-import { pngColours } from './pngColours';
+import { namePngColours } from './namePngColours';
 
 /** Profiles of whole presses hold 2 MB; those of pictures a few hundred bytes. */
 export const MOST_PROFILE_BYTES = 4_000_000;
@@ -60,7 +60,7 @@ export function embeddedProfile(
 function pngProfile(bytes: Uint8Array): EmbeddedProfile {
   const { data: dataOf } = pngFacts(bytes);
   const packed = dataOf('iCCP');
-  if (packed === null || dataOf('cICP') !== null) return { kind: 'named', name: pngColours(dataOf) };
+  if (packed === null || dataOf('cICP') !== null) return { kind: 'named', name: namePngColours(dataOf) };
   // A name of up to 79 letters, a zero, and the one way of packing there is.
   const end = packed.indexOf(0);
   if (end < 1 || end > 79 || packed[end + 1] !== 0) return { kind: 'named', name: 'unreadable' };

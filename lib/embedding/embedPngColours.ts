@@ -1,7 +1,7 @@
 import type { RasterHeader } from '@/lib/picture/pictureHeader';
 import { pngFacts } from '@/lib/picture/pngSums';
 import { knownSpaces } from '@/lib/picture/profile/knownColours';
-import { pngColours as nameOf } from '@/lib/picture/profile/pngColours';
+import { namePngColours } from '@/lib/picture/profile/namePngColours';
 import { type PngLight, pngLight, primariesOf } from '@/lib/picture/profile/pngLight';
 import { colourProfile, type NotedColours } from './colourProfile';
 import type { Colours, Zip } from './embeddedPicture';
@@ -10,18 +10,18 @@ import type { Colours, Zip } from './embeddedPicture';
 const SRGB_XY = [[0.3127, 0.329], ...(knownSpaces.find(({ name }) => name === 'sRGB')?.xy ?? [])] as const;
 
 /**
- * What a PNG says of its colours, the strongest word first: cICP, iCCP, sRGB, gAMA with cHRM.
+ * The colours of a PNG as a page has them, by its strongest word: cICP, iCCP, sRGB, gAMA with cHRM.
  *
  * @returns null where a page has no words for it
  */
-export async function pngColours(
+export async function embedPngColours(
   bytes: Uint8Array,
   header: RasterHeader,
   channels: 1 | 3,
   zip: Zip,
 ): Promise<NotedColours | null> {
   const { data } = pngFacts(bytes);
-  if (data('cICP') !== null && nameOf(data) !== 'sRGB') return null;
+  if (data('cICP') !== null && namePngColours(data) !== 'sRGB') return null;
   // A gamma near that of sRGB is no gamma to go by.
   const light = header.colourTag === 'profile' ? pngLight(data) : null;
   if (light === null) return colourProfile(bytes, header, channels, zip);
