@@ -1,8 +1,8 @@
 import { strFromU8 } from 'fflate';
 import { isPlainObject } from '@/lib/merging/sameValue';
+import { joinedBytes } from '@/lib/picture/joinedBytes';
 import { type CopyRecord, lineObject, recordOf } from './copyRecords';
 import { COPY_FORMAT } from './copySchemas';
-import { joinedBytes } from './joinedBytes';
 import { parsedJson } from './parsedJson';
 
 /** What stands in the text of a copy, before anything of it has been read by a schema. */

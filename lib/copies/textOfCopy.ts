@@ -1,11 +1,11 @@
 import { strFromU8 } from 'fflate';
 import { crc32 } from '@/lib/picture/crc32';
+import { joinedBytes } from '@/lib/picture/joinedBytes';
 import type { ArchiveEntry } from './archive/archiveEntry';
 import type { ByteSource } from './archive/byteSource';
 import { type Unpacking, unpacked } from './archive/unpacked';
 import { STORED } from './archive/zipRecords';
 import { MOST_TEXT_BYTES } from './copySchemas';
-import { joinedBytes } from './joinedBytes';
 import { type CopyText, lineReader, wholeText } from './readCopyText';
 
 export interface FoundText {

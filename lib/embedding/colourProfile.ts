@@ -1,3 +1,4 @@
+import { joinedBytes } from '@/lib/picture/joinedBytes';
 import type { RasterHeader } from '@/lib/picture/pictureHeader';
 import { embeddedProfile, MOST_PROFILE_BYTES } from '@/lib/picture/profile/embeddedProfile';
 import { nameProfile } from '@/lib/picture/profile/nameProfile';
@@ -44,11 +45,5 @@ async function unpacked(packed: Uint8Array, zip: Zip): Promise<Uint8Array | null
     if (!(error instanceof DamagedPicture)) throw error;
     return null;
   }
-  const whole = new Uint8Array(length);
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
+  return joinedBytes(parts);
 }

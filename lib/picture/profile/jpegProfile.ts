@@ -1,4 +1,5 @@
 import { byteReader } from '@/lib/picture/byteReader';
+import { joinedBytes } from '@/lib/picture/joinedBytes';
 import { HUFFMAN_FRAMES, MARKER } from '@/lib/picture/jpeg/jpegMarkers';
 import { jpegSegments } from '@/lib/picture/jpeg/jpegSegments';
 
@@ -21,13 +22,8 @@ export function jpegProfile(bytes: Uint8Array): {
     wanted = Math.max(wanted, u8(WORD.length + 1) ?? 0);
     parts.set(u8(WORD.length) ?? 0, data.subarray(BEFORE_PART));
   }
-  const pieces = Array.from({ length: wanted }, (_, index) => parts.get(index + 1));
-  if (wanted === 0 || pieces.includes(undefined)) return { profile: null, isGrey };
-  const whole = new Uint8Array(pieces.reduce((sum, piece) => sum + (piece?.length ?? 0), 0));
-  let at = 0;
-  for (const piece of pieces) {
-    whole.set(piece ?? [], at);
-    at += piece?.length ?? 0;
-  }
-  return { profile: whole, isGrey };
+  const pieces = Array.from({ length: wanted }, (_, index) => parts.get(index + 1) ?? null);
+  const known = pieces.filter((piece) => piece !== null);
+  const isWhole = wanted > 0 && known.length === wanted;
+  return { profile: isWhole ? joinedBytes(known) : null, isGrey };
 }
