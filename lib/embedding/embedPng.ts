@@ -1,6 +1,7 @@
-import { byteReader } from '@/lib/picture/byteReader';
+import { clearColour } from '@/lib/picture/clearColour';
 import type { RasterHeader } from '@/lib/picture/pictureHeader';
-import { pngChunks } from '@/lib/picture/pngChunks';
+import { packedPixels } from '@/lib/picture/pngChunks';
+import { pngStart } from '@/lib/picture/pngStart';
 import { pngFacts } from '@/lib/picture/pngSums';
 import type { ColourNote, Colours, EmbeddedPicture, PackedMask, TakeBytes, Zip } from './embeddedPicture';
 import { embedPngColours } from './embedPngColours';
@@ -20,18 +21,15 @@ export async function embedPng(
   header: RasterHeader,
   zip: Zip,
 ): Promise<EmbeddedPicture | null> {
-  const reader = byteReader(bytes);
-  const bits = reader.u8(24) ?? 8;
-  const colourType = reader.u8(25) ?? 0;
-  const isWoven = reader.u8(28) !== 0;
-  if (isWoven) return null;
+  const { depth, colourType: told, interlace } = pngStart(bytes);
+  if (interlace !== 0) return null;
+  const bits = depth ?? 8;
+  const colourType = told ?? 0;
   const { stored, orientation } = header;
   const channels = (colourType & 2) === 0 ? 1 : 3;
   const named = await embedPngColours(bytes, header, channels, zip);
   if (named === null) return null;
-  const packed = pngChunks(bytes)
-    .chunks.filter(({ type }) => type === 'IDAT')
-    .map(({ at, length }) => bytes.subarray(at + 8, at + 8 + length));
+  const packed = packedPixels(bytes);
   const { data } = pngFacts(bytes);
   const clear = data('tRNS');
   const base = { stored, orientation, bits, note: named.note } as const;
@@ -101,10 +99,6 @@ function palettePicture({
   };
 }
 
-/** The clear colour of tRNS, two bytes a channel; null where the chunk is too short to say. */
-function colourKey(clear: Uint8Array, channels: 1 | 3): readonly number[] | null {
-  const { u16 } = byteReader(clear);
-  const values = Array.from({ length: channels }, (_, at) => u16(at * 2));
-  const known = values.filter((value) => value !== null);
-  return known.length < channels ? null : known.flatMap((value) => [value, value]);
-}
+/** The clear colour of tRNS, from and to of each channel. */
+const colourKey = (clear: Uint8Array, channels: 1 | 3): readonly number[] | null =>
+  clearColour(clear, channels)?.flatMap((value) => [value, value]) ?? null;

@@ -1,5 +1,6 @@
-import { byteReader } from './byteReader';
-import { pngChunks } from './pngChunks';
+import { clearColour } from './clearColour';
+import { chunkData, packedPixels, pngChunks } from './pngChunks';
+import { pngStart } from './pngStart';
 
 /** The packed pixels of a PNG of 16 bits a channel, with what unpacking them needs. */
 export interface DeepPng {
@@ -16,22 +17,14 @@ export interface DeepPng {
 
 /** Takes a whole PNG whose header said 16 bits apart, without unpacking it. */
 export function deepPng(bytes: Uint8Array): DeepPng {
-  const reader = byteReader(bytes);
-  const { chunks } = pngChunks(bytes);
-  const dataOf = (type: string) =>
-    chunks
-      .filter((chunk) => chunk.type === type)
-      .map(({ at, length }) => bytes.subarray(at + 8, at + 8 + length));
-  const clear = byteReader(dataOf('tRNS')[0] ?? new Uint8Array());
-  const numbers = [clear.u16(0), clear.u16(2), clear.u16(4)].filter((number) => number !== null);
-  const colourType = reader.u8(25) ?? 0;
-  const channels = colourType === 2 ? 3 : 1;
+  const { width, height, colourType, interlace } = pngStart(bytes);
+  const clear = pngChunks(bytes).chunks.find(({ type }) => type === 'tRNS');
   return {
-    width: reader.u32(16) ?? 0,
-    height: reader.u32(20) ?? 0,
-    colourType,
-    isInterlaced: reader.u8(28) === 1,
-    clearColour: numbers.length >= channels ? numbers.slice(0, channels) : null,
-    packed: dataOf('IDAT'),
+    width: width ?? 0,
+    height: height ?? 0,
+    colourType: colourType ?? 0,
+    isInterlaced: interlace === 1,
+    clearColour: clear === undefined ? null : clearColour(chunkData(bytes, clear), colourType === 2 ? 3 : 1),
+    packed: packedPixels(bytes),
   };
 }

@@ -11,6 +11,8 @@ export interface PngChunk {
 const SIGNATURE_BYTES = 8;
 /** Length, type and check sum around the data. */
 const FRAME_BYTES = 12;
+/** From the start of a chunk to its data. */
+const DATA_AT = 8;
 
 /**
  * Lists the chunks of a PNG without reading into them.
@@ -32,3 +34,12 @@ export function pngChunks(bytes: Uint8Array): {
     at += FRAME_BYTES + length;
   }
 }
+
+export const chunkData = (bytes: Uint8Array, { at, length }: PngChunk): Uint8Array =>
+  bytes.subarray(at + DATA_AT, at + DATA_AT + length);
+
+/** The packed pixels of a PNG: one zlib stream, in the pieces it is stored in. */
+export const packedPixels = (bytes: Uint8Array): readonly Uint8Array[] =>
+  pngChunks(bytes)
+    .chunks.filter(({ type }) => type === 'IDAT')
+    .map((chunk) => chunkData(bytes, chunk));

@@ -11,6 +11,7 @@ import {
   uprightSize,
 } from './pictureHeader';
 import type { PictureProblem } from './pictureProblem';
+import { pngStart } from './pngStart';
 import { pngFacts } from './pngSums';
 import { readExif } from './readExif';
 
@@ -27,16 +28,12 @@ const HAS_ALPHA: readonly number[] = [4, 6];
 
 /** @returns what the chunks before the pixels of a PNG tell. */
 export function pngHeader(bytes: Uint8Array): Result<RasterHeader, PictureProblem> {
-  const reader = byteReader(bytes);
-  const width = reader.u32(16);
-  const height = reader.u32(20);
-  const depth = reader.u8(24);
-  const colourType = reader.u8(25);
+  const { width, height, depth, colourType } = pngStart(bytes);
   if (width === null || height === null || depth === null || colourType === null) {
     return failed({ kind: 'cutShort', format: 'png', bytes: bytes.length });
   }
   const bits = BITS.find((known) => known === depth);
-  const isWellFormed = reader.word(12, 4) === 'IHDR' && width > 0 && height > 0;
+  const isWellFormed = byteReader(bytes).word(12, 4) === 'IHDR' && width > 0 && height > 0;
   if (!isWellFormed || bits === undefined || !DEPTHS[colourType]?.includes(depth)) {
     return failed({ kind: 'damaged', format: 'png', part: 'IHDR' });
   }

@@ -1,6 +1,6 @@
 import { byteReader } from './byteReader';
 import { crc32 } from './crc32';
-import { type PngChunk, pngChunks } from './pngChunks';
+import { chunkData, type PngChunk, pngChunks } from './pngChunks';
 
 /** Without these the picture is another one: the critical chunks, and the clear colour. */
 const NEEDED: readonly string[] = ['IHDR', 'PLTE', 'IDAT', 'IEND', 'tRNS'];
@@ -29,7 +29,7 @@ export function pngFacts(bytes: Uint8Array): {
     place,
     data: (type) => {
       const chunk = place(type);
-      return chunk === null ? null : bytes.subarray(chunk.at + 8, chunk.at + 8 + chunk.length);
+      return chunk === null ? null : chunkData(bytes, chunk);
     },
   };
 }

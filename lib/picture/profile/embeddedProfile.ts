@@ -1,5 +1,5 @@
-import { byteReader } from '@/lib/picture/byteReader';
 import type { RasterHeader } from '@/lib/picture/pictureHeader';
+import { pngStart } from '@/lib/picture/pngStart';
 import { pngFacts } from '@/lib/picture/pngSums';
 import { riffChunk } from '@/lib/picture/riffChunk';
 import { jpegProfile } from './jpegProfile';
@@ -64,7 +64,7 @@ function pngProfile(bytes: Uint8Array): EmbeddedProfile {
   // A name of up to 79 letters, a zero, and the one way of packing there is.
   const end = packed.indexOf(0);
   if (end < 1 || end > 79 || packed[end + 1] !== 0) return { kind: 'named', name: 'unreadable' };
-  const colourType = byteReader(bytes).u8(25) ?? 0;
+  const { colourType } = pngStart(bytes);
   const isGrey = colourType === 0 || colourType === 4;
   return {
     kind: 'profile',
