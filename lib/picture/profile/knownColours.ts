@@ -4,25 +4,31 @@ type KnownColours = 'sRGB' | 'displayP3' | 'adobeRgbLike';
 /** What a colour profile says its numbers mean. */
 export type ProfileName = KnownColours | 'unknown' | 'unreadable';
 
+/** x and y of a colour: CIE 1931. */
+export type Pair = readonly [number, number];
+
 type Three = readonly [number, number, number];
 
 interface KnownSpace {
   readonly name: KnownColours;
   /** x and y of red, green and blue, as published; white is D65 in all three. */
-  readonly xy: readonly (readonly [number, number])[];
+  readonly xy: readonly Pair[];
   /** X, Y and Z of the same, adapted to the D50 of profiles by Bradford's matrix. */
   readonly xyz: readonly [Three, Three, Three];
 }
 
+/** White of D65, then red, green and blue of sRGB: IEC 61966-2-1. */
+export const srgbXy: readonly [Pair, Pair, Pair, Pair] = [
+  [0.3127, 0.329],
+  [0.64, 0.33],
+  [0.3, 0.6],
+  [0.15, 0.06],
+];
+
 export const knownSpaces: readonly KnownSpace[] = [
   {
-    // IEC 61966-2-1.
     name: 'sRGB',
-    xy: [
-      [0.64, 0.33],
-      [0.3, 0.6],
-      [0.15, 0.06],
-    ],
+    xy: srgbXy.slice(1),
     xyz: [
       [0.4361, 0.2225, 0.0139],
       [0.3851, 0.7169, 0.0971],

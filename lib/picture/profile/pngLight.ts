@@ -1,5 +1,5 @@
 import { byteReader } from '@/lib/picture/byteReader';
-import { spaceOf } from './knownColours';
+import { type Pair, spaceOf } from './knownColours';
 import { toSrgbFrom } from './toSrgbFrom';
 
 /** What the numbers of a PNG without a profile mean in light. */
@@ -37,11 +37,10 @@ export const isUsualLight = ({ gamma, toSrgb }: PngLight): boolean =>
   toSrgb === null && Math.abs(gamma * ONE - USUAL_GAMMA) <= GAMMA_SLACK;
 
 /** x and y of white, red, green and blue. */
-export function primariesOf(dataOf: DataOf): readonly (readonly [number, number])[] | null {
+export function primariesOf(dataOf: DataOf): readonly Pair[] | null {
   const reader = byteReader(dataOf('cHRM') ?? new Uint8Array());
-  const pairs = [0, 8, 16, 24].map((at): readonly [number, number] => [
-    (reader.u32(at) ?? 0) / ONE,
-    (reader.u32(at + 4) ?? 0) / ONE,
-  ]);
+  const pairs = [0, 8, 16, 24].map(
+    (at): Pair => [(reader.u32(at) ?? 0) / ONE, (reader.u32(at + 4) ?? 0) / ONE],
+  );
   return pairs.every(([x, y]) => x + y <= 1 && y > 0) ? pairs : null;
 }
