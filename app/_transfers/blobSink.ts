@@ -1,4 +1,4 @@
-import { blobPart } from './blobPart';
+import { blobPart } from '@/app/_artwork/blobPart';
 
 /** Bytes that wait in memory before the browser takes them. */
 const WAITING_BYTES = 4_194_304;

@@ -1,9 +1,9 @@
-import { DamagedPicture, type Zip } from '@/lib/embedding/embeddedPicture';
-import { blobPart } from './blobPart';
+import { inflated } from '@/app/_artwork/inflated';
+import type { Zip } from '@/lib/embedding/embeddedPicture';
 
 /** zlib streams by the platform's own means. */
 export const platformZip: Zip = {
-  inflate: (pieces) => inflated(new Blob(pieces.map(blobPart))),
+  inflate: inflated,
   deflater(take) {
     const stream = new CompressionStream('deflate');
     const writer = stream.writable.getWriter();
@@ -23,22 +23,6 @@ export const platformZip: Zip = {
     };
   },
 };
-
-async function* inflated(packed: Blob): AsyncGenerator<Uint8Array, void> {
-  const reader = packed.stream().pipeThrough(new DecompressionStream('deflate')).getReader();
-  try {
-    for (;;) {
-      const part = await reader.read().catch((error: unknown) => {
-        throw new DamagedPicture(error instanceof Error ? error.message : String(error));
-      });
-      if (part.done) return;
-      yield part.value;
-    }
-  } finally {
-    // Nothing where it has ended already.
-    await reader.cancel().catch(() => undefined);
-  }
-}
 
 async function takeAll(
   readable: ReadableStream<Uint8Array>,
