@@ -1,12 +1,10 @@
+import { type LossNews, lossNews } from '@/app/_workers/lossNews';
 import { ownWorker } from '@/app/_workers/ownWorker';
 import type { Cover } from '@/lib/exports/cover';
 import type { PaperReply } from './messages';
 
 /** What the page learns of a paper; `written` or `failed` comes last. */
-type PaperNews =
-  | PaperReply
-  /** The part of the app that sets papers did not come: it waits until it can be had, or somebody tries it `again`. */
-  | { readonly kind: 'notStarted'; readonly isGone: boolean; readonly again: () => void };
+type PaperNews = PaperReply | LossNews;
 
 /**
  * Sets a paper in a worker of its own, which ends with it.
@@ -31,12 +29,7 @@ export function writePaper(
   const worker = ownWorker<Cover, PaperReply>({
     start: startWorker,
     onReply: tell,
-    onLost: ({ kind, why }) =>
-      tell(
-        kind === 'broke'
-          ? { kind: 'failed', why }
-          : { kind: 'notStarted', isGone: kind === 'gone', again: () => worker.tryNow() },
-      ),
+    onLost: (loss) => tell(lossNews(loss, () => worker.tryNow())),
     onTryAgain: () => worker.post(cover),
   });
   worker.post(cover);

@@ -1,3 +1,4 @@
+import { type LossNews, lossNews } from '@/app/_workers/lossNews';
 import { ownWorker } from '@/app/_workers/ownWorker';
 import type { SheetsToPrint } from '@/lib/exports/sheetsToPrint';
 import type { TransferQuestion, TransferReply, WrittenTransfers } from './messages';
@@ -7,12 +8,7 @@ import { openSvg } from './svgRows';
 export type TransferNews =
   | { readonly kind: 'progress'; readonly share: number }
   | ({ readonly kind: 'written' } & WrittenTransfers)
-  | { readonly kind: 'failed'; readonly why: string }
-  /**
-   * The part of the app that writes did not come: the file waits until it can be had, or somebody tries it `again`. Where
-   * it is gone from the server, only the page opened anew has one.
-   */
-  | { readonly kind: 'notStarted'; readonly isGone: boolean; readonly again: () => void };
+  | LossNews;
 
 interface WritingOptions {
   /** The kept file of a picture, read when its turn comes; null where it is no longer kept. */
@@ -35,12 +31,7 @@ export function writeTransfers(
   const worker = ownWorker<TransferQuestion, TransferReply>({
     start: startWorker,
     onReply: (reply) => void hear(reply),
-    onLost: ({ kind, why }) =>
-      tell(
-        kind === 'broke'
-          ? { kind: 'failed', why }
-          : { kind: 'notStarted', isGone: kind === 'gone', again: () => worker.tryNow() },
-      ),
+    onLost: (loss) => tell(lossNews(loss, () => worker.tryNow())),
     onTryAgain: () => worker.post({ kind: 'write', job }),
   });
   worker.post({ kind: 'write', job });
