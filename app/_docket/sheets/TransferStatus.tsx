@@ -8,7 +8,7 @@ import { writtenWords } from '@/app/_words/docket/transferWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { PART_GONE } from '@/app/_words/missingAnswerWords';
 import styles from './TransferStatus.module.css';
-import type { TransferState } from './useTransferFile';
+import type { TransferState } from './useWrittenFile';
 
 type TransferStatusProps = Readonly<{
   state: TransferState;

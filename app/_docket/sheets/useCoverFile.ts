@@ -1,10 +1,9 @@
 'use client';
 
-import { useEffect, useRef, useState } from 'react';
 import { saveBytes } from '@/app/_files/saveBytes';
 import { writePaper } from '@/app/_papers/writePaper';
 import type { Cover } from '@/lib/exports/cover';
-import type { TransferState } from './useTransferFile';
+import { type TransferState, useWrittenFile } from './useWrittenFile';
 
 interface CoverFile {
   readonly state: TransferState;
@@ -12,28 +11,21 @@ interface CoverFile {
   readonly cancel: () => void;
 }
 
-/** Writes the cover page and saves it; ended with the screen. */
+/** Writes the cover page and saves it. */
 export function useCoverFile(): CoverFile {
-  const [state, setState] = useState<TransferState>({ kind: 'idle' });
-  const end = useRef<() => void>(() => undefined);
-  useEffect(() => () => end.current(), []);
+  const { state, begin, cancel } = useWrittenFile();
   return {
     state,
-    write(name, cover) {
-      end.current();
-      setState({ kind: 'writing', name, share: 0 });
-      end.current = writePaper(cover, (news) => {
-        if (news.kind !== 'written') return setState({ ...news, name });
-        saveBytes(name, news.bytes, 'application/pdf');
-        const none: readonly string[] = [];
-        const nothingOfPictures = { lost: none, otherSpace: none, unreadable: none, converted: none };
-        setState({ kind: 'written', facts: { name, bytes: news.bytes.length, ...nothingOfPictures } });
-      });
-    },
-    cancel() {
-      end.current();
-      if (state.kind === 'writing' || state.kind === 'notStarted')
-        setState({ kind: 'cancelled', name: state.name });
-    },
+    cancel,
+    write: (name, cover) =>
+      begin(name, (tell) =>
+        writePaper(cover, (news) => {
+          if (news.kind !== 'written') return tell({ ...news, name });
+          saveBytes(name, news.bytes, 'application/pdf');
+          const none: readonly string[] = [];
+          const nothingOfPictures = { lost: none, otherSpace: none, unreadable: none, converted: none };
+          tell({ kind: 'written', facts: { name, bytes: news.bytes.length, ...nothingOfPictures } });
+        }),
+      ),
   };
 }

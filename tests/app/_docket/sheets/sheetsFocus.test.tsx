@@ -6,7 +6,7 @@ import { useState } from 'react';
 import { afterEach, expect, it, vi } from 'vitest';
 import { SheetChoices } from '@/app/_docket/sheets/SheetChoices';
 import { TransferStatus } from '@/app/_docket/sheets/TransferStatus';
-import type { TransferState } from '@/app/_docket/sheets/useTransferFile';
+import type { TransferState } from '@/app/_docket/sheets/useWrittenFile';
 import { formatterFor } from '@/app/_words/formatter';
 import type { SheetChoice } from '@/lib/studies/sheets/compareSheets';
 import { InJob, pricedNow } from '@/tests/app/_docket/inJob';
