@@ -1,5 +1,6 @@
 import type { PlacedPiece } from '@/lib/packing/placedPiece';
 import { pdfNumber } from './pdfFile';
+import type { PageBox } from './wasteStrip';
 
 /** Points to a millimetre. */
 export const POINTS_PER_MM = 72 / 25.4;
@@ -17,12 +18,15 @@ export const matrixWords = (matrix: Matrix): string => `${matrix.map(pdfNumber).
  * @param pageHeightMm height of the paper
  */
 export function pieceMatrix(piece: PlacedPiece, pageHeightMm: number, flipped: boolean): Matrix {
-  const width = piece.widthMm * POINTS_PER_MM;
-  const height = piece.heightMm * POINTS_PER_MM;
-  const left = piece.xMm * POINTS_PER_MM;
-  const bottom = (pageHeightMm - piece.yMm - piece.heightMm) * POINTS_PER_MM;
+  const [width, , , height, left, bottom] = boxMatrix(piece, pageHeightMm);
   if (piece.turned) {
     return flipped ? [0, height, width, 0, left, bottom] : [0, -height, width, 0, left, bottom + height];
   }
   return flipped ? [-width, 0, 0, height, left + width, bottom] : [width, 0, 0, height, left, bottom];
+}
+
+/** Maps the unit square to a box on the page. */
+export function boxMatrix({ xMm, yMm, widthMm, heightMm }: PageBox, pageHeightMm: number): Matrix {
+  const bottom = (pageHeightMm - yMm - heightMm) * POINTS_PER_MM;
+  return [widthMm * POINTS_PER_MM, 0, 0, heightMm * POINTS_PER_MM, xMm * POINTS_PER_MM, bottom];
 }

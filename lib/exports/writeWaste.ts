@@ -4,7 +4,7 @@ import { atomsOf } from '@/lib/lettering/atoms';
 import type { ForeignPicture, ForeignRun, ForeignType } from '@/lib/lettering/foreignType';
 import { lettersOf, setText } from '@/lib/lettering/letters';
 import type { PdfFile } from './pdfFile';
-import { type Matrix, matrixWords, POINTS_PER_MM } from './pieceMatrix';
+import { boxMatrix, type Matrix, matrixWords, POINTS_PER_MM } from './pieceMatrix';
 import type { SheetWaste, WasteLine } from './sheetsToPrint';
 import type { PageBox, WasteStrip } from './wasteStrip';
 import { writePicture } from './writePicture';
@@ -142,20 +142,14 @@ function lineDrawing(set: readonly SetWords[], strip: WasteStrip, pageHeightMm: 
     const place: Matrix = [(widthPx * pt) / long, 0, 0, (heightPx * pt) / high, left / long, low / high];
     return `q\n${matrixWords(place)}\n/${name} Do\nQ\n`;
   });
-  const place = strip.isUpright ? uprightMatrix(strip, pageHeightMm) : boxMatrix(strip, pageHeightMm);
+  const place = strip.isUpright ? upwardMatrix(strip, pageHeightMm) : boxMatrix(strip, pageHeightMm);
   return `q\n${matrixWords(place)}\n0 0 1 1 re W n\n${pictures.join('')}Q\n`;
 }
 
 const painted = (place: Matrix): string => `q\n${matrixWords(place)}\n0 0 1 1 re f\nQ\n`;
 
-/** Maps the unit square to a box on the page. */
-function boxMatrix({ xMm, yMm, widthMm, heightMm }: PageBox, pageHeightMm: number): Matrix {
-  const bottom = (pageHeightMm - yMm - heightMm) * POINTS_PER_MM;
-  return [widthMm * POINTS_PER_MM, 0, 0, heightMm * POINTS_PER_MM, xMm * POINTS_PER_MM, bottom];
-}
-
-/** The same, with what runs to the right running up. */
-function uprightMatrix(box: PageBox, pageHeightMm: number): Matrix {
+/** A box on the page, with what runs to the right running up. */
+function upwardMatrix(box: PageBox, pageHeightMm: number): Matrix {
   const [width, , , height, left, bottom] = boxMatrix(box, pageHeightMm);
   return [0, height, -width, 0, left + width, bottom];
 }
