@@ -1,21 +1,11 @@
+import { type LossNews, lossNews } from '@/app/_workers/lossNews';
 import { ownWorker } from '@/app/_workers/ownWorker';
 import type { PixelBox } from '@/lib/picture/pixelGrid';
 import { drawSvg } from './drawSvg';
 import type { PictureQuestion, PictureReply } from './messages';
 
 /** What the page learns of one picture; `read`, `refused`, `cancelled` and `failed` come last, one of them. */
-export type PictureNews =
-  | Exclude<PictureReply, { kind: 'draw' }>
-  /**
-   * The worker could not start: the picture waits until it can, or until somebody tries it `again`. Where it is gone from
-   * the server, only the page opened anew has one.
-   */
-  | {
-      readonly kind: 'notStarted';
-      readonly number: number;
-      readonly isGone: boolean;
-      readonly again: () => void;
-    };
+export type PictureNews = Exclude<PictureReply, { kind: 'draw' }> | (LossNews & { readonly number: number });
 
 export interface ArtworkService {
   /** Reads a picture; a newer one ends the one before. */
@@ -39,9 +29,9 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
   const worker = ownWorker<PictureQuestion, PictureReply>({
     start: startWorker,
     onReply: hear,
-    onLost: ({ kind, why }) => {
+    onLost: (loss) => {
       forgetPatience();
-      tell(kind === 'broke' ? { kind: 'failed', number: last, why } : notStarted(last, kind === 'gone'));
+      tell({ ...lossNews(loss, worker.tryNow), number: last });
     },
     onTryAgain: () => {
       if (reading !== null) worker.post(reading.question);
@@ -58,7 +48,7 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
       reading = { question: { kind: 'read', number, file, printWidthMm, crop }, listener: onNews };
       const loss = worker.loss();
       if (loss === null) worker.post(reading.question);
-      else tell(notStarted(number, loss.kind === 'gone'));
+      else tell({ ...lossNews(loss, worker.tryNow), number });
       return { cancel: () => cancel(number) };
     },
     stop() {
@@ -66,10 +56,6 @@ export function createArtworkService(startWorker: () => Worker = startArtworkWor
       reading = null;
     },
   };
-
-  function notStarted(number: number, isGone: boolean): PictureNews {
-    return { kind: 'notStarted', number, isGone, again: worker.tryNow };
-  }
 
   function hear(reply: PictureReply): void {
     forgetPatience();

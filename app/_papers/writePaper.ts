@@ -29,7 +29,7 @@ export function writePaper(
   const worker = ownWorker<Cover, PaperReply>({
     start: startWorker,
     onReply: tell,
-    onLost: (loss) => tell(lossNews(loss, () => worker.tryNow())),
+    onLost: (loss) => tell(lossNews(loss, worker.tryNow)),
     onTryAgain: () => worker.post(cover),
   });
   worker.post(cover);

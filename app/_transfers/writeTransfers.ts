@@ -31,7 +31,7 @@ export function writeTransfers(
   const worker = ownWorker<TransferQuestion, TransferReply>({
     start: startWorker,
     onReply: (reply) => void hear(reply),
-    onLost: (loss) => tell(lossNews(loss, () => worker.tryNow())),
+    onLost: (loss) => tell(lossNews(loss, worker.tryNow)),
     onTryAgain: () => worker.post({ kind: 'write', job }),
   });
   worker.post({ kind: 'write', job });
