@@ -31,7 +31,6 @@ test.each([
   const field = page.locator(`#${id}`);
   await field.waitFor();
   await expect.poll(() => field.evaluate((it) => it.contains(document.activeElement))).toBe(true);
-  expect(await page.getByRole('button', { name: fold, exact: true }).getAttribute('aria-expanded')).toBe(
-    'true',
-  );
+  const opener = page.getByRole('button', { name: fold, exact: true });
+  await expect.poll(() => opener.getAttribute('aria-expanded')).toBe('true');
 });

@@ -93,7 +93,8 @@ test('price and ink follow the picture, are undone and redone, and are there aft
   const before = await priceBarText(page);
   await chooseFile(part, 'hill.png', 'image/png', await half());
   await part.getByText('50 % of ink').waitFor();
-  await expect.poll(() => priceBarText(page)).not.toBe(before);
+  await expectPriceBar(page, /margin 40\.9 %/);
+  expect(await priceBarText(page)).not.toBe(before);
   const after = await priceBarText(page);
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect.poll(() => priceBarText(page)).toBe(before);
@@ -108,7 +109,7 @@ test('price and ink follow the picture, are undone and redone, and are there aft
   const again = await openPlacement(page);
   await again.getByText('50 % of ink').waitFor();
   await again.locator('canvas[data-drawn="true"]').waitFor();
-  expect(await priceBarText(page)).toBe(after);
+  await expect.poll(() => priceBarText(page)).toBe(after);
 });
 
 const noPictures = [
@@ -140,7 +141,7 @@ test('files that are no pictures are refused in a sentence each, and the last go
   for (const [name, bytes, sentence] of noPictures) {
     await chooseFile(part, name, name.endsWith('svg') ? 'image/svg+xml' : 'image/png', await bytes());
     await part.getByText(sentence).waitFor();
-    expect(await part.getByText('50 % of ink').count(), name).toBe(1);
+    await expect.poll(() => part.getByText('50 % of ink').count(), { message: name }).toBe(1);
     expect(await priceBarText(page), name).toBe(priceBar);
   }
 });

@@ -53,6 +53,7 @@ const isRefused = (page: Page): Promise<boolean> =>
 test('a version issued on a full disk is told, leaves nothing, and its number goes to the next', async () => {
   const page = await openPage({ path: '/price-lists/club-prices' });
   await page.getByText('Nothing stands in the way.').waitFor();
+  await kept(page);
   const before = await keysOn(page, ALL);
   const room = await roomOn(page);
   await room.fill();
@@ -113,7 +114,7 @@ test('what is typed on a full disk stays on the screen, is told, and is kept onc
   await kept(page);
   await page.reload();
   await priced(page);
-  expect(await price.inputValue()).toBe('21.00');
+  await expect.poll(() => price.inputValue()).toBe('21.00');
 });
 
 test.each(['keeps nothing on the device', 'forbids keeping anything'])(

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { kept, priced, section } from '@/tests/e2e/harness/docketPage';
+import { holdWrites } from '@/tests/e2e/harness/keptStore';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { expectProblem } from '@/tests/e2e/harness/problems';
 
@@ -14,9 +15,23 @@ const priceField = (page: Page) =>
   section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
 
 test('a network cut right after the price appeared is told of, and all comes once it is back', async () => {
-  const page = await openPage();
+  const page = await openPage({ path: '/workshop' });
+  // The first worker prices. However long it takes until the network is cut, the code of the second is not there by then.
+  let tellCut: () => void = () => undefined;
+  const cut = new Promise<void>((resolve) => {
+    tellCut = resolve;
+  });
+  let workers = 0;
+  await page.route(/turbopack-worker/, async (route) => {
+    workers += 1;
+    const isSecond = workers === 2;
+    if (isSecond) await cut;
+    await (isSecond ? route.abort('internetdisconnected') : route.continue());
+  });
+  await page.goto('/');
   await priced(page);
   await cutNetwork(page);
+  tellCut();
   const missing = page.getByRole('alert').filter({ hasText: 'could not be fetched' });
   await missing.first().waitFor();
   await mendNetwork(page);
@@ -62,15 +77,18 @@ test('a price typed fast on a page that is closed at once is not lost without th
       void dialog.dismiss();
     });
   });
+  // However long it takes until the page is closed, what was typed is not written by then.
+  const letWrite = await holdWrites(page);
   await priceField(page).focus();
   await page.keyboard.press('ControlOrMeta+a');
   await page.keyboard.type('20.37');
   await page.close({ runBeforeUnload: true });
   expect(await asked).toBe('beforeunload');
+  await letWrite();
   await kept(page);
   await page.reload();
   await priced(page);
-  expect(await priceField(page).inputValue()).toBe('20.37');
+  await expect.poll(() => priceField(page).inputValue()).toBe('20.37');
 });
 
 test('a page on which all is kept goes without being asked for', async () => {

@@ -60,7 +60,7 @@ test('a copy from before takes the place of everything after one of today is sav
   await expectFormerFigures(page);
   await page.getByRole('button', { name: /^Undo/ }).first().click();
   await page.getByText('Nothing of it is in force.').waitFor();
-  expect(await keysOn(page, ['documents'])).toEqual(expect.arrayContaining([...example]));
+  await expect.poll(() => keysOn(page, ['documents'])).toEqual(expect.arrayContaining([...example]));
   await page.getByRole('button', { name: /^Redo/ }).first().click();
   await page.getByRole('article', { name: 'Price list, version 2', exact: true }).waitFor();
   await expectFormerFigures(page);

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { kept, priceBarText, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
+import { filled, kept, priceBarText, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
 
@@ -48,6 +48,8 @@ test.each([1280, 390])('the curve shows the worked figures at a flat 20.00 at %d
 
 test('keys and pointer move the quantity; the job is made so large in one step, and back', async () => {
   const { page, curve } = await curveOf();
+  // What comes later above the curve would move it away from under the pointer.
+  await filled(page);
   const hold = slider(curve);
   await hold.focus();
   const at = () => hold.getAttribute('aria-valuenow');
@@ -60,10 +62,11 @@ test('keys and pointer move the quantity; the job is made so large in one step, 
     ['Home', 1],
   ] as const) {
     await page.keyboard.press(key);
-    expect(await at()).toBe(`${n}`);
+    await expect.poll(at).toBe(`${n}`);
   }
   await curve.getByRole('button', { name: 'Back to 37' }).click();
-  expect(await at()).toBe('37');
+  await expect.poll(at).toBe('37');
+  await hold.scrollIntoViewIfNeeded();
   const box = await hold.boundingBox();
   if (box === null) throw new Error('the slider has no box');
   const xOf = (n: number) => box.x + (Math.log(n) / Math.log(100)) * box.width;
@@ -71,14 +74,14 @@ test('keys and pointer move the quantity; the job is made so large in one step, 
   await page.mouse.down();
   await page.mouse.move(xOf(50), box.y + 100, { steps: 4 });
   await page.mouse.up();
-  expect(await at()).toBe('50');
+  await expect.poll(at).toBe('50');
   await curve.getByRole('button', { name: 'Make it 50' }).click();
   await kept(page);
   const job = section(page, 'The job');
   await expect.poll(() => job.textContent()).toContain('= 50');
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect.poll(() => job.textContent()).toContain('= 37');
-  expect(await priceBarText(page)).toContain('19.00');
+  await expect.poll(() => priceBarText(page)).toContain('19.00');
 });
 
 test('the curve stands as a table, and is saved as CSV, SVG and PNG', async () => {
@@ -136,5 +139,5 @@ test('bad prices and quantities get a sentence, and the last good curve stays', 
   const job = section(page, 'The job');
   await job.getByRole('textbox', { name: 'Price of a shirt', exact: true }).fill('');
   await curve.getByText('at the suggested price', { exact: true }).waitFor();
-  expect(await curve.getByRole('radio', { name: 'margin' }).count()).toBe(1);
+  await expect.poll(() => curve.getByRole('radio', { name: 'margin' }).count()).toBe(1);
 });

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axe } from '@/tests/e2e/harness/axe';
 import { filled, section } from '@/tests/e2e/harness/docketPage';
@@ -50,10 +50,8 @@ test('the rail marks the section that is read, and jumps without hiding the head
   await index.getByRole('link', { name: /Prices/ }).click();
   await expect.poll(() => index.locator('[aria-current]').textContent()).toMatch(/Prices/);
   const heading = section(page, 'Prices').getByRole('heading', { name: 'Prices' });
-  expect(await heading.evaluate((element) => element === document.activeElement)).toBe(true);
-  const bar = await page.locator('[data-price-bar]').boundingBox();
-  const box = await heading.boundingBox();
-  expect(box?.y ?? 0).toBeGreaterThanOrEqual((bar?.y ?? 0) + (bar?.height ?? 0));
+  await expect.poll(() => heading.evaluate((element) => element === document.activeElement)).toBe(true);
+  await expect.poll(() => roomUnder(page.locator('[data-price-bar]'), heading)).toBeGreaterThanOrEqual(0);
 });
 
 test('on a phone the whole index opens as a sheet that keeps the focus, closes on Escape and gives it back', async () => {
@@ -72,13 +70,17 @@ test('on a phone the whole index opens as a sheet that keeps the focus, closes o
   expect(await isKept()).toBe(true);
   await page.keyboard.press('Escape');
   await sheet.waitFor({ state: 'hidden' });
-  expect(await opener.evaluate((element) => element === document.activeElement)).toBe(true);
+  await expect.poll(() => opener.evaluate((element) => element === document.activeElement)).toBe(true);
   await opener.click();
   await sheet.getByRole('link', { name: /Checks/ }).click();
   const heading = section(page, 'Checks').getByRole('heading', { name: 'Checks' });
   await expect.poll(() => heading.evaluate((element) => element === document.activeElement)).toBe(true);
-  const chips = await page.getByRole('navigation', { name: 'Sections of this job' }).boundingBox();
-  expect((await heading.boundingBox())?.y ?? 0).toBeGreaterThanOrEqual(
-    (chips?.y ?? 0) + (chips?.height ?? 0),
-  );
+  const chips = page.getByRole('navigation', { name: 'Sections of this job' });
+  await expect.poll(() => roomUnder(chips, heading)).toBeGreaterThanOrEqual(0);
 });
+
+/** From the lower edge of what stays in sight down to a heading, px: less than nothing where it is covered. */
+async function roomUnder(above: Locator, heading: Locator): Promise<number> {
+  const [bar, box] = [await above.boundingBox(), await heading.boundingBox()];
+  return (box?.y ?? 0) - (bar?.y ?? 0) - (bar?.height ?? 0);
+}

@@ -10,6 +10,11 @@ const MOST_ACTIONS = 8;
 const priceOf = (page: Page) => page.getByRole('region', { name: 'Price', exact: true });
 const card = (page: Page, name: string) => page.locator('label', { hasText: name }).first();
 
+const lowerEdge = async (thing: Locator) => {
+  const box = await thing.boundingBox();
+  return (box?.y ?? 480) + (box?.height ?? 0);
+};
+
 /** Presses things one after the other and counts them, each reached as a person reaches it. */
 function counting() {
   let actions = 0;
@@ -30,7 +35,7 @@ async function firstPrice(page: Page, thing: string, per: string): Promise<numbe
   await hand.press(page.getByRole('link', { name: /start your own workshop/i }).first());
   await hand.press(card(page, thing));
   await priceOf(page).getByText('would pay you').waitFor();
-  expect(await priceOf(page).textContent()).toContain(per);
+  await expect.poll(() => priceOf(page).textContent()).toContain(per);
   const priced = hand.actions;
   await hand.press(page.getByRole('button', { name: 'Open the job' }));
   await page.getByRole('slider').first().waitFor();
@@ -48,7 +53,7 @@ test.each([
   async (width, thing, per) => {
     const page = await openPage({ width });
     expect(await firstPrice(page, thing, per)).toBe(2);
-    expect(new URL(page.url()).pathname).toBe('/jobs/first-job');
+    await expect.poll(() => new URL(page.url()).pathname).toBe('/jobs/first-job');
   },
 );
 
@@ -71,13 +76,13 @@ test('with the keys of a phone up, the price and the way on stay in sight under 
   const field = page.getByRole('textbox', { name: 'XL', exact: true });
   await field.scrollIntoViewIfNeeded();
   await field.focus();
-  const bar = await priceOf(page).boundingBox();
-  const way = await page.getByRole('button', { name: 'Open the job' }).boundingBox();
-  expect(bar?.height).toBeLessThanOrEqual(480 / 5);
-  expect((way?.y ?? 480) + (way?.height ?? 0)).toBeLessThanOrEqual(480);
+  const barTop = async () => (await priceOf(page).boundingBox())?.y ?? 0;
+  await expect.poll(async () => (await priceOf(page).boundingBox())?.height).toBeLessThanOrEqual(480 / 5);
+  await expect
+    .poll(() => lowerEdge(page.getByRole('button', { name: 'Open the job' })))
+    .toBeLessThanOrEqual(480);
   // What is typed in is not under the bar.
-  const box = await field.boundingBox();
-  expect((box?.y ?? 480) + (box?.height ?? 0)).toBeLessThanOrEqual(bar?.y ?? 0);
+  await expect.poll(async () => (await lowerEdge(field)) - (await barTop())).toBeLessThanOrEqual(0);
   await scrollsNowhere(page);
 });
 
@@ -97,7 +102,7 @@ test('a metric visitor finds the example and the start in the money and paper of
   await priceOf(page)
     .getByText(/EUR for 12; tax not decided yet/)
     .waitFor();
-  expect(await page.getByRole('radio', { name: /^A4/ }).isChecked()).toBe(true);
+  await expect.poll(() => page.getByRole('radio', { name: /^A4/ }).isChecked()).toBe(true);
   await page.goto('/workshop');
   await page.getByText('A4 sheet').first().waitFor();
 });
@@ -114,5 +119,5 @@ test('a start works without a network once it is there, and what was chosen outl
   await page.context().setOffline(false);
   await page.reload();
   await priceOf(page).getByText('a bag').waitFor();
-  expect(await page.getByRole('radio', { name: 'Bags' }).isChecked()).toBe(true);
+  await expect.poll(() => page.getByRole('radio', { name: 'Bags' }).isChecked()).toBe(true);
 });

@@ -19,5 +19,5 @@ test.each([1280, 390])('ink is noted, corrected and there after a reload, %d wid
   await page.reload();
   await page.getByText('26.5 mL').waitFor();
   expect(await page.getByText('62.5 mL').count()).toBe(0);
-  expect(await page.getByRole('button', { name: /^Correct Refill of / }).count()).toBe(1);
+  await expect.poll(() => page.getByRole('button', { name: /^Correct Refill of / }).count()).toBe(1);
 });

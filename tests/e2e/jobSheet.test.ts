@@ -12,6 +12,8 @@ const MONEY = /\d\.\d\d\b(?! in)|USD|margin|profit|full cost/i;
 test('a docket prints as its job sheet: a page for the bench, and a page of costs that is the owner’s', async () => {
   const page = await openPage({ path: '/jobs/club-order' });
   await priced(page);
+  // The code of the sheet comes after the price: until then the paper says that it is still being made.
+  await expect.poll(async () => (await printedPages(page, 'A4')).pages.length).toBe(2);
   for (const paper of papers) {
     const { title, pages } = await printedPages(page, paper);
     expect(title).toBe('Ramblers Club shirts');

@@ -71,7 +71,7 @@ test('without a network every sum is made: price, studies, curve, the file of sh
   await kept(page);
   await page.reload();
   await filled(page);
-  expect(await priceField(page).inputValue()).toBe('21.00');
+  await expect.poll(() => priceField(page).inputValue()).toBe('21.00');
   await page.getByRole('list', { name: 'Levers, biggest first' }).waitFor();
   const sheets = section(page, 'Sheets');
   await unfold(sheets, /^Sheets to print/);
@@ -132,7 +132,7 @@ test('where the device has no room for the app, nothing is said and all works on
   await expect
     .poll(() => page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length))
     .toBe(0);
-  expect(await page.evaluate(() => caches.keys())).toEqual([]);
+  await expect.poll(() => page.evaluate(() => caches.keys())).toEqual([]);
   // Not the framework's own, empty one, which reads pages out.
   expect(await page.getByRole('alert').filter({ hasText: /./ }).count()).toBe(0);
   expect(await page.getByText('newer version').count()).toBe(0);
@@ -143,7 +143,7 @@ test('where the device has no room for the app, nothing is said and all works on
   await kept(page);
   await page.reload();
   await priced(page);
-  expect(await priceField(page).inputValue()).toBe('21.00');
+  await expect.poll(() => priceField(page).inputValue()).toBe('21.00');
 });
 
 test('what is kept is pages and files of the app, nothing that the API answered', async () => {

@@ -53,7 +53,7 @@ test('a price list issued without a network is there and prints after a reload',
   const told = await issued.textContent();
   await page.reload();
   await issued.waitFor();
-  expect(await issued.textContent()).toBe(told);
+  await expect.poll(() => issued.textContent()).toBe(told);
   const { pages } = await printedPages(page, 'A4');
   expect(pages.map(({ text }) => text).join(' ')).toContain('Club shirt');
 });
@@ -129,5 +129,5 @@ test('a first job of one’s own is priced and opened without a network', async 
   const name = await page.getByRole('heading', { level: 1 }).textContent();
   await page.reload();
   await priced(page);
-  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe(name);
+  await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe(name);
 });

@@ -26,6 +26,7 @@ async function expectOne(page: Page): Promise<{ readonly margin: string; readonl
   await bringAll(page);
   const of = async (name: string) => {
     // The head, its short form while it is scrolled away, the curve and its table, the job's own way of selling.
+    await expect.poll(async () => (await figures(page, name)).length).toBeGreaterThanOrEqual(4);
     await expect.poll(async () => new Set(await figures(page, name)).size).toBe(1);
     const all = await figures(page, name);
     expect(all.length).toBeGreaterThanOrEqual(4);
@@ -69,7 +70,7 @@ test.each([1280, 390])(
     await short.getByText('19.00').waitFor();
     await looksRight(page, `price-in-short-${width}`);
     const most = width < 600 ? 844 / 5 : 61;
-    expect((await short.boundingBox())?.height).toBeLessThanOrEqual(most);
+    await expect.poll(async () => (await short.boundingBox())?.height).toBeLessThanOrEqual(most);
   },
 );
 
@@ -97,7 +98,7 @@ test('with type at twice its size the ruler keeps its figures apart, and the bar
   await page.evaluate(() => scrollTo(0, document.body.scrollHeight / 2));
   const short = page.getByRole('complementary', { name: 'Price in short' });
   await short.waitFor();
-  expect((await short.boundingBox())?.height).toBeLessThanOrEqual(844 / 5);
+  await expect.poll(async () => (await short.boundingBox())?.height).toBeLessThanOrEqual(844 / 5);
   // The price is there to its last digit.
   const cut = await short.locator('[data-figure="price"]').evaluate((figure) => {
     const room = figure.parentElement?.getBoundingClientRect().right ?? 0;
@@ -115,7 +116,7 @@ test('each mark of the ruler has its figure on a phone, and tells its name at a 
   const bar = page.getByRole('region', { name: 'Price', exact: true });
   const marks = bar.locator('button[aria-pressed]');
   // The four prices of a ruler: what pays the bills, the minutes, all of it, and the margin aimed for.
-  expect(await marks.count()).toBeGreaterThanOrEqual(4);
+  await expect.poll(() => marks.count()).toBeGreaterThanOrEqual(4);
   expect(await marks.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label')))).toContain(
     'full cost 11.13',
   );

@@ -33,7 +33,7 @@ async function useRoll(page: Page): Promise<void> {
   await unfold(sheets, /^Sheets to print/);
   const row = sheets.getByRole('row', { name: /Roll of transfer paper/ });
   await row.waitFor();
-  expect(await row.textContent()).toContain('4.65 m');
+  await expect.poll(() => row.textContent()).toContain('4.65 m');
   await row.getByRole('button', { name: /^Use Roll/ }).click();
   await sheets.getByText(/^4\.65 m of roll for the good pieces/).waitFor();
 }
@@ -64,7 +64,7 @@ test('a width of nothing is said and not taken; on a phone in the dark nothing l
   const width = page.getByLabel('Width', { exact: true }).last();
   await type(width, '0');
   await width.press('Tab');
-  expect(await width.getAttribute('aria-invalid')).toBe('true');
+  await expect.poll(() => width.getAttribute('aria-invalid')).toBe('true');
   await axe(page);
   // The roll is as wide as before: its length is what it was.
   await useRoll(page);

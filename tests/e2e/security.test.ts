@@ -140,7 +140,8 @@ test('a worker starts, and can neither evaluate text nor reach another host', as
     const body = `onmessage = async () => postMessage(await (${confess})())`;
     await route.fulfill({ response, body });
   });
-  const started = page.waitForEvent('worker');
+  // Not the page's own, which may start only now.
+  const started = page.waitForEvent('worker', (one) => one.url().endsWith(script));
   const worker = await page.evaluateHandle((url) => new Worker(url, { type: 'module' }), script);
   // An answer from the worker itself: whatever watches it is in place by then.
   await (await started).evaluate(() => undefined);

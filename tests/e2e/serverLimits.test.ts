@@ -2,22 +2,31 @@ import { readFile } from 'node:fs/promises';
 import { connect } from 'node:net';
 import { describe, expect, inject, test } from 'vitest';
 import { type Job, jobSchema } from '@/shared/schemas/job';
+import { post as answeredInTime } from '@/tests/e2e/harness/post';
 
 const example = async () => JSON.parse(await readFile('public/examples/club-order.json', 'utf8'));
 
 const post = (body: unknown, headers: Record<string, string> = {}): Promise<Response> =>
   fetch(`${inject('baseUrl')}/api/price`, { method: 'POST', body: JSON.stringify(body), headers });
 
+/** The same, asked again while the server works on what other tests want of it. */
+const answered = (body: unknown): Promise<Response> => answeredInTime(JSON.stringify(body));
+
 describe('a request that wants too much', () => {
   test('eight thousand broken artworks are refused, and an answer costs less than looking at each', async () => {
     const request = await example();
     for (let index = 0; index < 8_000; index += 1) request.artworks[`more${index}`] = 1;
-    await post(await example());
-    const start = performance.now();
-    const response = await post(request);
+    await answered(await example());
+    // Of several times the shortest: what else the machine does only adds to each.
+    let shortestMs = Number.POSITIVE_INFINITY;
+    for (let time = 0; time < 3; time += 1) {
+      const start = performance.now();
+      const { status } = await answered(request);
+      shortestMs = Math.min(shortestMs, performance.now() - start);
+      expect(status).toBe(422);
+    }
     // It takes a few milliseconds; it used to take a minute.
-    expect(performance.now() - start).toBeLessThan(1_000);
-    expect(response.status).toBe(422);
+    expect(shortestMs).toBeLessThan(1_000);
   });
 
   test('a job too heavy to work out is stopped, while others are answered', async () => {
@@ -35,11 +44,12 @@ describe('a request that wants too much', () => {
           const { error } = await response.json();
           return [small.status, page.status, meanwhile, response.status, error];
         },
-        // A thread that was ended takes a while to be replaced; asked at once, it would be ended again.
-        { timeout: 200_000, interval: 8_000 },
+        // A thread is ended 2.5 s after this answer, and on a slow machine it takes many times the two seconds that are
+        // usual until another is there; asked before, the one thread left would be ended in its turn, and so on.
+        { timeout: 200_000, interval: 20_000 },
       )
       .toEqual([200, 200, true, 503, expect.stringMatching(/stopped.*Send fewer lines/s)]);
-    expect((await post(request)).status).toBe(200);
+    expect((await answered(request)).status).toBe(200);
   });
 });
 

@@ -31,10 +31,10 @@ test.each([1280, 390])('sheets are compared and changed by one tap at %d px', as
   await sheets.getByText('47 sheets for the good pieces; no layout needs fewer.').waitFor();
   await looksRight(page, 'sheets');
   const row = sheets.getByRole('row', { name: /Tabloid/ });
-  expect(await row.textContent()).toMatch(/24[\s\S]*10\.78 USD/);
+  await expect.poll(() => row.textContent()).toMatch(/24[\s\S]*10\.78 USD/);
   await row.getByRole('button', { name: /^Use Tabloid/ }).click();
   await sheets.getByText(/^24 sheets for the good pieces/).waitFor();
-  expect(await row.textContent()).toContain('this job’s sheet');
+  await expect.poll(() => row.textContent()).toContain('this job’s sheet');
   await page.getByRole('button', { name: /^Undo/ }).click();
   await sheets.getByText(/^47 sheets for the good pieces/).waitFor();
 });
@@ -96,7 +96,7 @@ test('the file has a page of true size for every sheet, and none is written whil
   expect(await pdf.getViewerPreferences()).toMatchObject({ PrintScaling: 'None' });
   await type(section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true }), '1');
   await sheets.getByText('Not while a stop stands.').waitFor();
-  expect(await every.getAttribute('aria-disabled')).toBe('true');
+  await expect.poll(() => every.getAttribute('aria-disabled')).toBe('true');
 });
 
 test('a picture the maker brought in lies on the sheets with every pixel of its file, mirrored and in true size', async () => {
@@ -118,7 +118,7 @@ test('a picture the maker brought in lies on the sheets with every pixel of its 
   const drawing = sheets.getByRole('img', { name: 'Letter sheet with 1 of Back picture, mirrored' });
   const drawn = drawing.locator('image');
   await drawn.waitFor();
-  expect(await drawn.getAttribute('transform')).toContain('scale(-1 1)');
+  await expect.poll(() => drawn.getAttribute('transform')).toContain('scale(-1 1)');
   await shot(page, 'sheets-picture');
   const each = sheets.getByRole('button', { name: /^One of each, 3 pages/ });
   const [download] = await Promise.all([page.waitForEvent('download'), each.click()]);

@@ -12,7 +12,7 @@ export async function expectFormerFigures(page: Page): Promise<void> {
   await page.getByText('170 prints between refills took 395.5 mL.').waitFor();
   await unfold(page.locator('main'), /^Older entries/);
   await page.getByRole('button', { name: 'Take back Refill of 2 Oct 2026', exact: true }).waitFor();
-  expect(await page.getByRole('button', { name: /^Take back Refill of / }).count()).toBe(3);
+  await expect.poll(() => page.getByRole('button', { name: /^Take back Refill of / }).count()).toBe(3);
   await page.goto('/blanks');
   for (const [blank, counted] of [
     ['White coated mug, 330 mL', ['330 mL: Counted 36']],
@@ -23,11 +23,11 @@ export async function expectFormerFigures(page: Page): Promise<void> {
       await page.getByRole('button', { name: `Take back ${words}`, exact: true }).waitFor();
     }
   }
-  expect(await page.getByRole('button', { name: /^Take back / }).count()).toBe(4);
+  await expect.poll(() => page.getByRole('button', { name: /^Take back / }).count()).toBe(4);
   await page.goto('/price-lists/club-prices');
   await page.getByRole('article', { name: 'Price list, version 2', exact: true }).waitFor();
   for (const version of ['Version 2, 26 Nov 2026', 'Version 1, 26 Nov 2026']) {
-    expect(await page.getByRole('option', { name: version, exact: true }).count()).toBe(1);
+    await expect.poll(() => page.getByRole('option', { name: version, exact: true }).count()).toBe(1);
   }
   await kept(page);
 }

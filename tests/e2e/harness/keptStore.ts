@@ -54,6 +54,37 @@ export async function holdFormerStore(page: Page): Promise<void> {
   );
 }
 
+/**
+ * Lets nothing be written into the store, as if the disk were slow.
+ *
+ * @returns lets go of it
+ */
+export async function holdWrites(page: Page): Promise<() => Promise<void>> {
+  await page.evaluate(
+    (name) =>
+      new Promise<void>((resolve, reject) => {
+        const request = indexedDB.open(name);
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const db = request.result;
+          const tables = [...db.objectStoreNames];
+          const writing = db.transaction(tables, 'readwrite');
+          writing.oncomplete = () => db.close();
+          Reflect.set(window, 'holdsWrites', true);
+          // A transaction ends where nothing more is asked of it.
+          const goOn = () => {
+            resolve();
+            if (Reflect.get(window, 'holdsWrites') !== true) return;
+            writing.objectStore(tables[0] ?? '').count().onsuccess = goOn;
+          };
+          goOn();
+        };
+      }),
+    STORE,
+  );
+  return () => page.evaluate(() => void Reflect.set(window, 'holdsWrites', false));
+}
+
 /** Clears the store as a browser does that needs room; the small storage stays. Ends on the page at `QUIET`. */
 export async function wipeStore(page: Page): Promise<void> {
   await page.goto(QUIET);

@@ -34,7 +34,7 @@ export async function startKillable(profile: string): Promise<KillableBrowser> {
     if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
     await ended;
   };
-  const browser: Browser = await chromium.connectOverCDP(await debuggerAddress(child));
+  const browser: Browser = await chromium.connectOverCDP(await debuggerAddress(child), { timeout: STEP_MS });
   const [context] = browser.contexts();
   if (context === undefined) throw new Error('The browser has no window.');
   context.setDefaultTimeout(STEP_MS);
