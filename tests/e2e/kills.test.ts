@@ -2,9 +2,9 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { kept, priced, section, type } from '@/tests/e2e/harness/docketPage';
+import { kept, priced, section } from '@/tests/e2e/harness/docketPage';
 import { type KillableBrowser, startKillable } from '@/tests/e2e/harness/killableBrowser';
 import { cases } from '@/tests/tools/cases';
 
@@ -28,6 +28,22 @@ afterAll(async () => {
 const price = (page: Page) =>
   section(page, 'The job').getByRole('textbox', { name: 'Price of a shirt', exact: true });
 
+/**
+ * Types over what is in a field, and leaves it. The keys come from within the page: those from without may come so far
+ * apart on a busy machine that half of what is typed is rightly kept.
+ */
+const typeSwiftly = (field: Locator, text: string): Promise<void> =>
+  field.evaluate(async (element, letters) => {
+    if (!(element instanceof HTMLInputElement)) throw new Error('This is no field.');
+    element.focus();
+    element.select();
+    for (const letter of letters) {
+      document.execCommand('insertText', false, letter);
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+    element.blur();
+  }, text);
+
 async function open(): Promise<KillableBrowser> {
   running = await startKillable(profile);
   await running.page.goto(inject('baseUrl'));
@@ -47,18 +63,14 @@ describe(`a browser that is killed while a price is typed, PROPERTY_SEED=${seed}
     async ({ ms }) => {
       const { page, kill } = await open();
       const before = next();
-      await type(price(page), before);
-      await price(page).blur();
+      await typeSwiftly(price(page), before);
       await kept(page);
       const begun = next();
-      const typing = type(price(page), begun).then(
-        () => price(page).blur(),
-        // The browser goes while it is typed into.
-        () => undefined,
-      );
+      // The browser goes while it is typed into.
+      const typing = typeSwiftly(price(page), begun).catch(() => undefined);
       await new Promise((resolve) => setTimeout(resolve, ms));
       await kill();
-      await typing.catch(() => undefined);
+      await typing;
       const again = await open();
       expect([before, begun]).toContain(await price(again.page).inputValue());
       await kept(again.page);
