@@ -69,7 +69,8 @@ test('a second tab shares the storage of the first, and a fresh page does not', 
   const first = await openPage();
   await first.evaluate(() => localStorage.setItem('mark', 'kept'));
   const read = () => localStorage.getItem('mark');
-  expect(await (await openPage({ beside: first })).evaluate(read)).toBe('kept');
+  const beside = await openPage({ beside: first });
+  await expect.poll(() => beside.evaluate(read)).toBe('kept');
   expect(await (await openPage()).evaluate(read)).toBe(null);
 });
 
