@@ -14,21 +14,30 @@ const STEPS = 16_384;
  * @returns solid pixels of the same size
  */
 export function previewOnCloth(grid: PixelGrid, cloth: Rgb): PixelGrid {
-  const light = Float64Array.from({ length: 256 }, (_, value) => decodeSrgb(value / 255));
-  const encoded = Uint8Array.from({ length: STEPS + 1 }, (_, step) =>
-    Math.round(255 * encodeSrgb(step / STEPS)),
-  );
-  const ground = cloth.map((value) => decodeSrgb(value / 255) * STEPS);
+  // By channel, and by what it is on white: three times 256 values instead of a power for each step of the way back.
+  const seenOf = cloth.map((value) => seenOnGround(decodeSrgb(value / 255)));
   const { rgba } = grid;
   const shown = new Uint8Array(rgba.length);
-  for (let at = 0; at < rgba.length; at += 4) {
-    const alpha = rgba[at + 3] ?? 0;
-    for (let channel = 0; channel < 3; channel += 1) {
-      const onWhite = Math.round(((rgba[at + channel] ?? 0) * alpha + 255 * (255 - alpha)) / 255);
-      const seen = (light[onWhite] ?? 0) * (ground[channel] ?? 0);
-      shown[at + channel] = encoded[Math.round(seen)] ?? 0;
+  for (let channel = 0; channel < 3; channel += 1) {
+    const seen = seenOf[channel] ?? nothing;
+    for (let at = 0; at < rgba.length; at += 4) {
+      const value = rgba[at + channel] ?? 0;
+      const alpha = rgba[at + 3] ?? 0;
+      const onWhite = alpha === 255 ? value : Math.round((value * alpha + 255 * (255 - alpha)) / 255);
+      shown[at + channel] = seen[onWhite] ?? 0;
     }
-    shown[at + 3] = 255;
   }
+  for (let at = 3; at < shown.length; at += 4) shown[at] = 255;
   return { width: grid.width, height: grid.height, rgba: shown };
 }
+
+// Helpers
+
+const nothing = new Uint8Array(256);
+
+/** What each value on white is seen as on a ground of so much light. */
+const seenOnGround = (ground: number): Uint8Array =>
+  Uint8Array.from({ length: 256 }, (_, onWhite) => {
+    const step = Math.round(decodeSrgb(onWhite / 255) * ground * STEPS);
+    return Math.round(255 * encodeSrgb(step / STEPS));
+  });
