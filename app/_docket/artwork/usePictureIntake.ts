@@ -5,7 +5,7 @@ import { appArtwork } from '@/app/_artwork/appArtwork';
 import type { PictureNews } from '@/app/_artwork/artworkService';
 import { pictureOfReading } from '@/app/_artwork/pictureOfReading';
 import { appPreviews } from '@/app/_artwork/previews';
-import type { Workspace } from '@/app/_documents/useWorkspace';
+import type { JobWorkspace } from '@/app/_docket/common/useJob';
 import { pictureProblemWords } from '@/app/_words/docket/pictureProblemWords';
 import { type Wording, wording } from '@/app/_words/findings/wording';
 import { textLimits } from '@/shared/limits';
@@ -28,7 +28,7 @@ type Intake =
 type ReadNews = Extract<PictureNews, { kind: 'read' }>;
 
 interface IntakeOptions {
-  readonly workspace: Workspace;
+  readonly workspace: JobWorkspace;
   readonly artworkId: string;
   readonly name: string;
   /** Version of it that the customer approved; null where none is. */
@@ -117,7 +117,7 @@ export function usePictureIntake({
     );
     shown(file.name, outcome);
   };
-  const shown = (fileName: string, { state }: ReturnType<Workspace['editWithFiles']>) => {
+  const shown = (fileName: string, { state }: ReturnType<JobWorkspace['editWithFiles']>) => {
     if (state === 'shown') setIntake({ state: 'idle' });
     else
       tell(wording(`“${fileName}” could not be put into the artwork.`, 'Open the job anew and try again.'));

@@ -2,6 +2,7 @@
 
 import { createContext, useContext } from 'react';
 import type { Workspace } from '@/app/_documents/useWorkspace';
+import type { WorkspaceActions } from '@/app/_documents/workspaceActions';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { FigureNames } from '@/app/_trace/figureName';
 import type { Question } from '@/lib/check/questions/question';
@@ -54,7 +55,7 @@ export interface OpenJob extends JobFields {
   readonly jobId: string;
   /** The documents as they stand now. */
   readonly input: JobInput;
-  readonly workspace: Workspace;
+  readonly workspace: JobWorkspace;
   /** False until the first answer has come. */
   readonly isChecked: boolean;
   /** Of the newest answer of all, which has no figures while a stop stands; what only waits to be told is in `asked`. */
@@ -72,6 +73,13 @@ export interface OpenJob extends JobFields {
   /** Shows a field wherever it is folded away, and takes the focus there. */
   readonly show: (fieldId: string) => void;
 }
+
+/**
+ * What the parts of a docket do with the maker's documents. How far those are kept is no part of it: that moves on three
+ * times after each edit, and would have the whole docket drawn anew each time.
+ */
+export type JobWorkspace = WorkspaceActions &
+  Pick<Workspace, 'blanks' | 'edit' | 'editWithFiles' | 'entries' | 'jobs' | 'note' | 'readFile'>;
 
 export const JobContext = createContext<OpenJob | null>(null);
 

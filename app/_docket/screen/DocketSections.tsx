@@ -1,6 +1,6 @@
 'use client';
 
-import { type ReactNode, useCallback, useRef, useState } from 'react';
+import { memo, type ReactNode, useCallback, useRef, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { IndexSheetContext } from '@/app/_docket/common/indexSheet';
 import { useInTurn } from '@/app/_docket/common/useInTurn';
@@ -35,8 +35,11 @@ type DocketSectionsProps = Readonly<{
   sent: ReactNode;
 }>;
 
-/** The docket of a job: its head, the price in sight, the index, and the sections on one slip. */
-export function DocketSections({ sent }: DocketSectionsProps) {
+/**
+ * The docket of a job: its head, the price in sight, the index, and the sections on one slip. Drawn anew with its job
+ * and not with whatever is around it.
+ */
+export const DocketSections = memo(function DocketSections({ sent }: DocketSectionsProps) {
   const { jobId, isChecked, failure, show } = useJob();
   const checks = useLazy(lazyChecksSection);
   const ChecksSection = checks.kind === 'here' ? checks.value : null;
@@ -79,4 +82,4 @@ export function DocketSections({ sent }: DocketSectionsProps) {
       <IndexSheet isOpen={isSheetOpen} onClose={() => setSheetOpen(false)} states={states} />
     </IndexSheetContext>
   );
-}
+});

@@ -12,6 +12,7 @@ import { splitFindings } from '@/lib/check/questions/splitFindings';
 import type { JobInput } from '@/shared/schemas/request';
 import { jobFields } from './jobFields';
 import { settingShower } from './settingShower';
+import { useJobWorkspace } from './useJobWorkspace';
 import { useReveal } from './useReveal';
 
 type JobProviderProps = Readonly<{
@@ -25,7 +26,8 @@ type JobProviderProps = Readonly<{
 const noFindings = [] as const;
 
 /** Gives every part of a job's screen the job: its documents, its fields, its findings and the answers to show. */
-export function JobProvider({ jobId, workspace, input, priced, children }: JobProviderProps) {
+export function JobProvider({ jobId, workspace: whole, input, priced, children }: JobProviderProps) {
+  const workspace = useJobWorkspace(whole);
   const context = useTextContext();
   const { reveal, show } = useReveal();
   const { answer, lastCosted, lastPriced, failure } = priced;

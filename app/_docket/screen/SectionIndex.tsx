@@ -19,11 +19,13 @@ type SectionIndexProps = Readonly<{
 /** The sections with the state of each: a rail at the side, or a row of chips where there is no room for one. */
 export function SectionIndex({ states, current, onOpenSheet, foot }: SectionIndexProps) {
   const row = useRef<HTMLOListElement>(null);
+  // Only when it moves: to look where it is makes the browser lay the whole page out at once.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: both say where the chip is, the words by their width
   useEffect(() => {
     // Only the row is moved: the page stays where the reader is.
     const chip = row.current?.querySelector<HTMLElement>('[aria-current]');
     if (chip) row.current?.scrollTo?.({ left: chip.offsetLeft - 12 });
-  });
+  }, [current, states]);
   return (
     <nav className={styles.index} aria-label="Sections of this job">
       <button className={styles.all} type="button" onClick={onOpenSheet} aria-label="All sections">
