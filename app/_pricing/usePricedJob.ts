@@ -33,7 +33,7 @@ const nothingYet: PricedJobState = { answer: null, lastCosted: null, lastPriced:
 export function usePricedJob(input: JobInput): PricedJobState {
   const service = useRef<PriceService | null>(null);
   const [state, setState] = useState(nothingYet);
-  const hasAnswered = useRef(false);
+  const answered = useRef<JobInput | null>(null);
 
   useEffect(() => {
     const started = startPriceService();
@@ -46,22 +46,28 @@ export function usePricedJob(input: JobInput): PricedJobState {
 
   useEffect(() => {
     const priced = pricedBy(input);
-    service.current?.ask('job', input, (answered) => {
+    service.current?.ask('job', input, (reply) => {
       const show = () =>
         setState((before) =>
-          answered.kind === 'missing'
-            ? { ...before, failure: answered.failure }
-            : withAnswer(before, priced(answered.answer, answered.isLast)),
+          reply.kind === 'missing'
+            ? { ...before, failure: reply.failure }
+            : withAnswer(before, priced(reply.answer, reply.isLast)),
         );
-      if (hasAnswered.current) return show();
-      hasAnswered.current = true;
-      // The first fills the whole docket and nobody is in the middle of anything; later ones follow the hand.
-      startTransition(show);
+      const before = answered.current;
+      answered.current = input;
+      // The first fills the whole docket, a picture changes most of it, and nobody is in the middle of anything: they are
+      // drawn bit by bit between the keys, and seen all at once. Others follow the hand.
+      if (before === null || hasOtherPictures(before, input)) startTransition(show);
+      else show();
     });
   }, [input]);
 
   return state;
 }
+
+/** What did not change is the same object. */
+const hasOtherPictures = (before: JobInput, now: JobInput): boolean =>
+  Object.entries(now.artworks).some(([id, { picture }]) => before.artworks[id]?.picture !== picture);
 
 /** @returns makes answers of one job; documents with the same layouts stay the same object, so that nothing is asked again. */
 function pricedBy(input: JobInput) {

@@ -32,9 +32,14 @@ export function ArtworkPreview({ picture, placed, shape, colour, says }: Artwork
   const { L, a, b } = colour;
 
   useEffect(() => {
-    if (canvas.current === null || bitmap === null) return;
-    drawOnCloth(canvas.current, bitmap, picture, placed, clothRgb({ L, a, b }));
-    setDrawn(true);
+    if (bitmap === null) return;
+    // Each print in a turn of its own: some milliseconds each, they would add up with what else the picture changes.
+    const turn = setTimeout(() => {
+      if (canvas.current === null) return;
+      drawOnCloth(canvas.current, bitmap, picture, placed, clothRgb({ L, a, b }));
+      setDrawn(true);
+    });
+    return () => clearTimeout(turn);
   }, [bitmap, picture, placed, L, a, b]);
 
   if (isGone) {

@@ -52,16 +52,28 @@ function forget(previews: ArtworkPreviews): void {
   for (const address of previews.values()) URL.revokeObjectURL(address);
 }
 
+/** The sheets and the job on paper show the same part of the same picture: it is drawn and packed once for both. */
+const packed = new WeakMap<ImageBitmap, { readonly part: string; readonly blob: Promise<Blob | null> }>();
+
+async function addressOf(bitmap: ImageBitmap, shown: ShownPart | null): Promise<string | null> {
+  const part = JSON.stringify(shown);
+  const known = packed.get(bitmap);
+  const blob = known?.part === part ? known.blob : packedPart(bitmap, shown);
+  packed.set(bitmap, { part, blob });
+  const made = await blob;
+  return made === null ? null : URL.createObjectURL(made);
+}
+
 /** @returns null where the browser draws nothing: the sheet then shows the name alone. */
-async function addressOf(bitmap: ImageBitmap, part: ShownPart | null): Promise<string | null> {
+async function packedPart(bitmap: ImageBitmap, shown: ShownPart | null): Promise<Blob | null> {
   try {
-    const { x, y, width, height } = part ?? { x: 0, y: 0, width: 1, height: 1 };
+    const { x, y, width, height } = shown ?? { x: 0, y: 0, width: 1, height: 1 };
     const canvas = new OffscreenCanvas(
       Math.max(1, Math.round(bitmap.width * width)),
       Math.max(1, Math.round(bitmap.height * height)),
     );
     canvas.getContext('2d')?.drawImage(bitmap, -x * bitmap.width, -y * bitmap.height);
-    return URL.createObjectURL(await canvas.convertToBlob({ type: 'image/png' }));
+    return await canvas.convertToBlob({ type: 'image/png' });
   } catch {
     return null;
   }

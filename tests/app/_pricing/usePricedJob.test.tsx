@@ -1,9 +1,11 @@
 // @vitest-environment jsdom
 import { act, cleanup, renderHook } from '@testing-library/react';
+import { startTransition } from 'react';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { LaidOutAnswer } from '@/app/_pricing/laidOutAnswers';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { priceJob } from '@/lib/costing/priceJob';
+import { aPicture } from '@/tests/fixtures/aPicture';
 import { grid } from '@/tests/fixtures/costed';
 import { sharedJob } from '@/tests/fixtures/sharedJob';
 
@@ -18,7 +20,15 @@ vi.mock('@/app/_pricing/priceService', () => ({
   }),
 }));
 
-beforeEach(() => void told.splice(0));
+vi.mock('react', async (original) => {
+  const react = await original<typeof import('react')>();
+  return { ...react, startTransition: vi.fn(react.startTransition) };
+});
+
+beforeEach(() => {
+  told.splice(0);
+  vi.mocked(startTransition).mockClear();
+});
 afterEach(cleanup);
 
 const tell = (answer: LaidOutAnswer, isLast: boolean) =>
@@ -50,4 +60,23 @@ it('a better answer takes the place of the first, with the layouts it was made b
     drawn: [],
     isLooking: false,
   });
+});
+
+it('what is typed is followed at once, and the figures of another picture are drawn between the keys', () => {
+  const { result, rerender } = renderHook((now) => usePricedJob(now), { initialProps: input });
+  const drawnBetweenKeys = () => vi.mocked(startTransition).mock.calls.length;
+  tell(answerWith(0), true);
+  expect(drawnBetweenKeys()).toBe(1);
+  const typed = { ...input, job: { ...input.job, name: 'Twenty caps' } };
+  rerender(typed);
+  tell(answerWith(0), true);
+  expect(drawnBetweenKeys()).toBe(1);
+  const artworks = Object.fromEntries(
+    Object.entries(input.artworks).map(([id, artwork]) => [id, { ...artwork, picture: aPicture() }]),
+  );
+  rerender({ ...typed, artworks });
+  const ofPicture = answerWith(1);
+  tell(ofPicture, true);
+  expect(drawnBetweenKeys()).toBe(2);
+  expect(result.current.answer).toBe(ofPicture.answer);
 });
