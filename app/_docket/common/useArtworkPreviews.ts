@@ -66,6 +66,8 @@ async function addressOf(bitmap: ImageBitmap, shown: ShownPart | null): Promise<
 
 /** @returns null where the browser draws nothing: the sheet then shows the name alone. */
 async function packedPart(bitmap: ImageBitmap, shown: ShownPart | null): Promise<Blob | null> {
+  // In a turn of its own, apart from the drawing of the docket that asks for it.
+  await new Promise((resolve) => setTimeout(resolve));
   try {
     const { x, y, width, height } = shown ?? { x: 0, y: 0, width: 1, height: 1 };
     const canvas = new OffscreenCanvas(
