@@ -1,6 +1,6 @@
 'use client';
 
-import { createContext, useEffect, useMemo, useState } from 'react';
+import { createContext, useCallback, useEffect, useMemo, useState } from 'react';
 import type { NameOf } from '@/app/_words/formatter';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { claimedName } from '@/lib/stored/claimedName';
@@ -52,24 +52,24 @@ export function useFormerThings(workspace: Workspace): FormerThings {
       isStale = true;
     };
   }, [wanted, unreadable, formerBodies]);
-  return useMemo(() => {
-    const partOf = (kind: string, id: string) => former.find((part) => part.kind === kind && part.id === id);
-    const isIt = (kind: string, id: string) => (one: { readonly kind: string | null; readonly id: string }) =>
-      one.kind === kind && one.id === id;
-    return {
-      nameOf: (kind, id) => {
-        const document = [...documents, ...removed].find(isIt(kind, id));
-        return document !== undefined
-          ? claimedName(document)
-          : (partOf(kind, id)?.name ?? claimedName(unreadable.find(isIt(kind, id))?.raw));
-      },
+  const names = useSteadyNames(documents, removed);
+  const nameOf = useCallback<NameOf>(
+    (kind, id) =>
+      names.has(keyOf(kind, id))
+        ? (names.get(keyOf(kind, id)) ?? null)
+        : (partOf(former, kind, id)?.name ?? claimedName(unreadable.find(isIt(kind, id))?.raw)),
+    [names, unreadable, former],
+  );
+  return useMemo(
+    () => ({
+      nameOf,
       bringBack: (kind, id) => {
         const document = removed.find(isIt(kind, id));
         if (document !== undefined) {
           const label = `Bring “${claimedName(document) ?? kind}” back`;
           return { label, onBack: () => edit(label, [{ do: 'restore', kind: document.kind, id }]) };
         }
-        const part = partOf(kind, id);
+        const part = partOf(former, kind, id);
         if (part === undefined || workshop === null) return null;
         const label = `Bring “${part.name}” back`;
         const list = partLists[part.kind];
@@ -78,6 +78,37 @@ export function useFormerThings(workspace: Workspace): FormerThings {
           onBack: () => setField({ kind: 'workshop' }, label, [list], [...workshop[list], part.part]),
         };
       },
-    };
-  }, [workshop, documents, removed, unreadable, former, edit, setField]);
+    }),
+    [nameOf, workshop, removed, former, edit, setField],
+  );
 }
+
+// Helpers
+
+type Named = Workspace['documents'][number];
+
+/** The names of all documents; the same object while none has another: what only says names is not drawn with each edit. */
+function useSteadyNames(
+  documents: readonly Named[],
+  removed: readonly Named[],
+): ReadonlyMap<string, string | null> {
+  const named = useMemo(
+    () =>
+      // Of two that claim the same, the first counts.
+      [...documents, ...removed]
+        .map((one) => [keyOf(one.kind, one.id), claimedName(one)] as const)
+        .toReversed(),
+    [documents, removed],
+  );
+  const said = JSON.stringify(named);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `said` is all that `named` says
+  return useMemo(() => new Map(named), [said]);
+}
+
+const keyOf = (kind: string, id: string): string => `${kind} ${id}`;
+
+const partOf = (former: readonly FormerPart[], kind: string, id: string): FormerPart | undefined =>
+  former.find((part) => part.kind === kind && part.id === id);
+
+const isIt = (kind: string, id: string) => (one: { readonly kind: string | null; readonly id: string }) =>
+  one.kind === kind && one.id === id;

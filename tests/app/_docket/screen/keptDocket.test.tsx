@@ -6,7 +6,10 @@ import { useJob } from '@/app/_docket/common/useJob';
 import { benchStore, clearBench } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
 
-vi.mock('@/app/_store/appDocuments', () => ({ appDocuments: benchStore }));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { benchStore: appDocuments } = await import('@/tests/app/_docket/bench');
+  return { appDocuments };
+});
 vi.mock('@/app/_pricing/priceService', async () => {
   const { benchPrices: prices } = await import('@/tests/app/_docket/bench');
   return { startPriceService: prices.start };
