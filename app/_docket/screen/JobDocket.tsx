@@ -17,6 +17,7 @@ import styles from './JobDocket.module.css';
 import { JobNotHere } from './JobNotHere';
 import { JobProvider } from './JobProvider';
 import { lastJob } from './lastJob';
+import { useDrawnInput } from './useDrawnInput';
 
 type JobDocketProps = Readonly<{
   jobId: string;
@@ -27,7 +28,7 @@ type JobDocketProps = Readonly<{
 
 /** One job from top to bottom, in the order of the work; or word that it is not here. */
 export function JobDocket({ jobId, workspace, sent = null }: JobDocketProps) {
-  const input = useJobInput(workspace, jobId);
+  const input = useDrawnInput(useJobInput(workspace, jobId));
   return input === null ? (
     <JobNotHere jobId={jobId} workspace={workspace} />
   ) : (
