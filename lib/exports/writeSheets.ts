@@ -30,7 +30,8 @@ export const picturesOn = ({ sheets }: SheetsToPrint): readonly string[] => [
 /**
  * Writes sheets as a file that prints at true size: a page is as large as the paper, pictures lie where the layout has
  * them, at their own resolution. Nothing else is drawn, for whatever lies on a transfer ends on the cloth, but what the
- * maker asks for in waste that is cut off. The file asks the printer's window for no scaling. Without a date, the same sheets give the same file.
+ * maker asks for in waste that is cut off. The file asks the printer's window for no scaling. Without a date, the same
+ * sheets give the same file.
  */
 export async function writeSheets(job: SheetsToPrint, tools: SheetTools): Promise<WrittenSheets> {
   const pdf = pdfFile(tools.sink);

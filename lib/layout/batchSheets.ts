@@ -1,4 +1,6 @@
 import type { CheckedJob } from '@/lib/job/checkedJob';
+import { piecesOfJob } from '@/lib/job/piecesOfJob';
+import { splitWhole } from '@/shared/splitWhole';
 import type { GangedShare, KnownBatch, LaidOutPrint } from './laidOutPrint';
 import { questionOf, type SharedQuestion } from './sharedQuestion';
 
@@ -39,7 +41,7 @@ interface Batch {
  */
 export function batchesOf(job: CheckedJob, sharing: readonly LaidOutPrint[]): readonly Batch[] {
   if (job.sheet.form === 'roll') return [];
-  const asked = piecesOf(job);
+  const asked = piecesOfJob(job);
   return PACKED.filter((n) => n <= lastBatch(asked) && n !== asked).map((n) => batchOf(job, sharing, n));
 }
 
@@ -57,7 +59,7 @@ export function knownBatches(
 ): readonly KnownBatch[] {
   const { layouts } = job;
   if (layouts === undefined) return [];
-  const asked = piecesOf(job);
+  const asked = piecesOfJob(job);
   const packed = batchesOf(job, sharing).flatMap(({ n, mix, apart, question }) => {
     const known = question === null ? apart : layouts[batchKey(question)]?.count;
     const often = Math.ceil(n / asked) * count;
@@ -92,9 +94,10 @@ export function sheetsOfBatch({ batches = [] }: GangedShare, n: number, filled: 
 // Helpers
 
 function batchOf(job: CheckedJob, sharing: readonly LaidOutPrint[], n: number): Batch {
-  const mix = inWholePieces(
-    job.lines.flatMap(({ sizes }) => sizes.map(({ quantity }) => quantity)),
+  const asked = piecesOfJob(job);
+  const mix = splitWhole(
     n,
+    job.lines.flatMap(({ sizes }) => sizes.map(({ quantity }) => (quantity * n) / asked)),
   );
   const cells = job.lines
     .flatMap(({ line, sizes }) => sizes.map(({ size }) => ({ lineId: line.id, size })))
@@ -113,21 +116,5 @@ function batchOf(job: CheckedJob, sharing: readonly LaidOutPrint[], n: number): 
   };
 }
 
-/** Whole numbers in the given proportion that add up to n: what is left goes to the largest remainders. */
-function inWholePieces(quantities: readonly number[], n: number): readonly number[] {
-  const all = quantities.reduce((sum, quantity) => sum + quantity, 0);
-  const exact = quantities.map((quantity) => (quantity * n) / all);
-  const left = n - exact.reduce((sum, value) => sum + Math.floor(value + 1e-9), 0);
-  const first = exact
-    .map((value, index) => ({ index, rest: value - Math.floor(value + 1e-9) }))
-    .sort((a, b) => b.rest - a.rest || a.index - b.index)
-    .slice(0, left);
-  const lifted = new Set(first.map(({ index }) => index));
-  return exact.map((value, index) => Math.floor(value + 1e-9) + (lifted.has(index) ? 1 : 0));
-}
-
 const holds = (larger: Pick<Batch, 'mix'>, smaller: Pick<Batch, 'mix'>): boolean =>
   smaller.mix.every((pieces, index) => pieces <= (larger.mix[index] ?? 0));
-
-const piecesOf = (job: CheckedJob): number =>
-  job.lines.reduce((sum, { sizes }) => sizes.reduce((of, { quantity }) => of + quantity, sum), 0);

@@ -1,9 +1,10 @@
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob, KnownPress } from '@/lib/job/checkedJob';
+import { piecesOfJob } from '@/lib/job/piecesOfJob';
 import type { Finding, Fix, Where } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { piecesOfJob, sessionsOf } from './sessions';
+import { sessionsOf } from './sessions';
 import { splitFix } from './splitFix';
 
 /** ELE-04: what a job asks of its machines against what their makers rate them for, where that is known. */

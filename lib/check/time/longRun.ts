@@ -1,10 +1,11 @@
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob } from '@/lib/job/checkedJob';
+import { piecesOfJob } from '@/lib/job/piecesOfJob';
 import type { Finding, Fix } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
 import { HOURS_NOISE } from './benchCalendar';
-import { piecesOfJob, sessionsOf } from './sessions';
+import { sessionsOf } from './sessions';
 import { splitFix } from './splitFix';
 
 /**

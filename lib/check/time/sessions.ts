@@ -1,8 +1,5 @@
 import type { CheckedJob } from '@/lib/job/checkedJob';
-
-/** @returns good pieces of a job. */
-export const piecesOfJob = ({ lines }: Pick<CheckedJob, 'lines'>): number =>
-  lines.flatMap(({ sizes }) => sizes).reduce((sum, { quantity }) => sum + quantity, 0);
+import { piecesOfJob } from '@/lib/job/piecesOfJob';
 
 /** @returns how many times the press is heated up for a job; each is taken for a day of its own. */
 export function sessionsOf(job: CheckedJob): number {

@@ -1,8 +1,9 @@
 import type { CostFacts } from '@/lib/check/costFacts';
 import type { CheckedJob } from '@/lib/job/checkedJob';
+import { piecesOfJob } from '@/lib/job/piecesOfJob';
 import type { Finding, Fix } from '@/shared/finding';
 import { orderBlanksBy } from './orderBlanksBy';
-import { piecesOfJob, sessionsOf } from './sessions';
+import { sessionsOf } from './sessions';
 import { workLoad } from './workLoad';
 
 /**
