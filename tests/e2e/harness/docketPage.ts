@@ -46,9 +46,9 @@ export async function unfold(part: Locator, name: string | RegExp): Promise<void
   if ((await fold.getAttribute('aria-expanded')) === 'false') await fold.click();
 }
 
-/** Waits until the page says that what was typed is on the device. */
+/** Waits until the header says that what was typed is on the device; other parts of a page have such words as well. */
 export async function kept(page: Page): Promise<void> {
-  await page.getByText(/^Kept/).first().waitFor();
+  await page.getByRole('banner').getByText(/^Kept/).first().waitFor();
 }
 
 /** Types into a field as a person does, replacing what is there. */
