@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { kept } from '@/tests/e2e/harness/docketPage';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { takePace, watchPace } from '@/tests/e2e/harness/pace';
 import { allowTrouble } from '@/tests/e2e/harness/problems';
@@ -107,7 +108,7 @@ test('a price of one’s own is the only one that is seen on the next visit', as
   const page = await openPage();
   await live(page).press('ArrowRight');
   await page.getByRole('button', { name: /^Undo ?: / }).waitFor();
-  await page.getByText(/^Kept/).waitFor();
+  await kept(page);
   await expect.poll(() => shown(page, 'price').textContent()).not.toBe('19.00');
   const own = (await shown(page, 'price').textContent()) ?? '';
   await page.evaluate(() =>
