@@ -10,6 +10,7 @@ const TAKES_OVER_WITHIN_MS = 5000;
 const LOOK_AGAIN_MS = 60 * 60 * 1000;
 
 let newer: Newer = 'none';
+let isOpening = false;
 let registration: ServiceWorkerRegistration | null = null;
 const listeners = new Set<() => void>();
 
@@ -70,15 +71,25 @@ export async function takeNewerVersion(): Promise<void> {
 
 // Helpers
 
-/** Opens the page anew. What was typed since it was asked for is kept first, or the browser would ask whether to leave. */
-async function openNewer(): Promise<void> {
+/**
+ * Opens the page anew. What was typed since it was asked for is kept first, or the browser would ask whether to leave.
+ * Where that meets the moment at which the newer version takes over, a browser may load nothing at all (Chromium 2026):
+ * then it is asked once more, and a page that stays all the same says so and can be asked again.
+ */
+async function openNewer(times = 2): Promise<void> {
+  if (isOpening) return;
+  isOpening = true;
   if (!(await allKept())) {
+    isOpening = false;
     tell('notKept');
     return;
   }
   window.location.reload();
-  // A page that stays all the same says so, and can be asked again.
-  setTimeout(() => tell('waiting'), TAKES_OVER_WITHIN_MS);
+  setTimeout(() => {
+    isOpening = false;
+    if (times > 1) void openNewer(times - 1);
+    else tell('waiting');
+  }, TAKES_OVER_WITHIN_MS);
 }
 
 function tell(next: Newer): void {

@@ -121,8 +121,28 @@ describe('a newer version that is taken', () => {
     expect(reload).not.toHaveBeenCalled();
     await vi.advanceTimersByTimeAsync(5000);
     expect(reload).toHaveBeenCalledOnce();
+    await vi.advanceTimersByTimeAsync(10_000);
+    expect(newerVersion()).toBe('waiting');
+  });
+
+  it('opens the page anew once more where nothing loads, as when it takes over at that very moment', async () => {
+    const { newerVersion, takeNewerVersion } = await openedPage({ wasKept: true });
+    registration.install();
+    await takeNewerVersion();
+    await vi.advanceTimersByTimeAsync(5000);
+    workers.dispatchEvent(new Event('controllerchange'));
+    tookOver('second');
+    await vi.advanceTimersByTimeAsync(4900);
+    expect(reload).toHaveBeenCalledOnce();
+    await vi.advanceTimersByTimeAsync(100);
+    expect(reload).toHaveBeenCalledTimes(2);
+    expect(newerVersion()).toBe('taking');
+    // The page stays all the same: it is opened when that is asked for again.
     await vi.advanceTimersByTimeAsync(5000);
     expect(newerVersion()).toBe('waiting');
+    registration.waiting = null;
+    await takeNewerVersion();
+    expect(reload).toHaveBeenCalledTimes(3);
   });
 
   it('waits with opening the page anew while something typed since is not kept', async () => {
