@@ -23,6 +23,10 @@ export function documentAddress(
       return fieldAddress({ document: 'blank', id, path });
     case 'priceList':
       return `/price-lists/${id}`;
+    case 'order':
+      return `/orders/${id}`;
+    case 'customer':
+      return `/customers/${id}`;
     case 'artwork': {
       const shows = jobs.find(({ job }) =>
         job.lines.some(({ placements }) => placements.some(({ artworkId }) => artworkId === id)),

@@ -2,7 +2,9 @@ import type { DocumentsState } from '@/app/_store/documentsState';
 import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
+import type { Customer } from '@/shared/schemas/customer';
 import type { Job } from '@/shared/schemas/job';
+import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -26,6 +28,13 @@ export interface PriceListRecord {
   readonly issued: IssuedVersions;
 }
 
+export interface OrderRecord {
+  readonly id: string;
+  readonly order: Order;
+  /** When it was last changed, ms since 1970. */
+  readonly updatedAt: number;
+}
+
 /** The maker's documents sorted by what they are; what did not change stays the same object. */
 export interface DocumentsByKind {
   /** Null while the store is opening, and where the workshop's record cannot be read. */
@@ -34,6 +43,9 @@ export interface DocumentsByKind {
   readonly artworks: Readonly<Record<string, Artwork>>;
   /** Last changed first. */
   readonly jobs: readonly JobRecord[];
+  readonly customers: Readonly<Record<string, Customer>>;
+  /** Last changed first. */
+  readonly orders: readonly OrderRecord[];
   /** Last changed first. */
   readonly lists: readonly PriceListRecord[];
   /** What went out of price lists, by the id of the list; removed ones among them. */
@@ -41,7 +53,7 @@ export interface DocumentsByKind {
 }
 
 export function documentsByKind(
-  { workshop, blank, artwork, job, priceList }: DocumentsState<DocumentBodies>['kinds'],
+  { workshop, blank, artwork, job, priceList, customer, order }: DocumentsState<DocumentBodies>['kinds'],
   versions: readonly VersionPaper[],
 ): DocumentsByKind {
   const issued = issuedOf(versions);
@@ -50,6 +62,8 @@ export function documentsByKind(
     blanks: blank.bodies,
     artworks: artwork.bodies,
     jobs: keptJobs(job.documents),
+    customers: customer.bodies,
+    orders: keptOrders(order.documents),
     lists: keptLists(priceList.documents)(issued),
     issued,
   };
@@ -76,6 +90,13 @@ const keptJob = madeOnce(
   ({ id, body, updatedAt }: Stored<'job', Job>): JobRecord => ({ id, job: body, updatedAt }),
 );
 const keptJobs = madeOnce((documents: readonly Stored<'job', Job>[]) => documents.map(keptJob).sort(newest));
+
+const keptOrder = madeOnce(
+  ({ id, body, updatedAt }: Stored<'order', Order>): OrderRecord => ({ id, order: body, updatedAt }),
+);
+const keptOrders = madeOnce((documents: readonly Stored<'order', Order>[]) =>
+  documents.map(keptOrder).sort(newest),
+);
 
 /** As they were sorted last: what went out of a list in which nothing changed stays the same object. */
 let lastIssued: ReadonlyMap<string, IssuedVersions> = new Map();

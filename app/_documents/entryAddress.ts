@@ -1,5 +1,6 @@
 import { approvalSchema, issuingSchema } from '@/shared/schemas/entries';
 import type { Entry } from '@/shared/schemas/happened';
+import { expenseSchema, orderEventSchema, paymentSchema } from '@/shared/schemas/orderEvents';
 import { stockCountSchema, stockMoveSchema } from '@/shared/schemas/stock';
 import { documentAddress } from './documentAddress';
 import type { JobRecord } from './documentsByKind';
@@ -32,6 +33,23 @@ export function entryAddress(
       return approval.success
         ? documentAddress({ kind: 'artwork', id: approval.data.artworkId, path: [] }, jobs)
         : null;
+    }
+    case 'orderEvent': {
+      const event = orderEventSchema.safeParse(body);
+      return event.success
+        ? documentAddress({ kind: 'order', id: event.data.orderId, path: [] }, jobs)
+        : null;
+    }
+    case 'payment': {
+      const payment = paymentSchema.safeParse(body);
+      return payment.success
+        ? documentAddress({ kind: 'order', id: payment.data.orderId, path: [] }, jobs)
+        : null;
+    }
+    case 'expense': {
+      const expense = expenseSchema.safeParse(body);
+      const id = expense.success ? expense.data.orderId : null;
+      return id === null ? null : documentAddress({ kind: 'order', id, path: [] }, jobs);
     }
     case 'issuing': {
       const issuing = issuingSchema.safeParse(body);

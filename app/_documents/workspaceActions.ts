@@ -7,7 +7,9 @@ import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Change } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
+import type { Customer } from '@/shared/schemas/customer';
 import type { Job } from '@/shared/schemas/job';
+import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type FieldPath, setIn } from '@/shared/setIn';
@@ -34,12 +36,21 @@ export interface WorkspaceActions {
     to: (list: PriceList) => PriceList,
     key?: string,
   ) => EditOutcome;
+  readonly changeOrder: (id: string, label: string, to: (order: Order) => Order, key?: string) => EditOutcome;
+  readonly changeCustomer: (
+    id: string,
+    label: string,
+    to: (customer: Customer) => Customer,
+    key?: string,
+  ) => EditOutcome;
   /** Applies the changes of a finding's fix, all or none, as one step. */
   readonly applyFix: (jobId: string, label: string, changes: readonly Change[]) => EditOutcome;
   readonly addJob: (id: string, job: Job) => EditOutcome;
   readonly addBlank: (id: string, blank: Blank) => EditOutcome;
   readonly addArtwork: (id: string, artwork: Artwork) => EditOutcome;
   readonly addPriceList: (id: string, list: PriceList) => EditOutcome;
+  readonly addOrder: (id: string, order: Order) => EditOutcome;
+  readonly addCustomer: (id: string, customer: Customer) => EditOutcome;
   readonly remove: (target: Target, label: string) => EditOutcome;
 }
 
@@ -58,6 +69,10 @@ export function workspaceActions({
     changeArtwork: (id, label, to) => one(label, { do: 'change', kind: 'artwork', id, to }),
     changePriceList: (id, label, to, key) =>
       one(label, { do: 'change', kind: 'priceList', id, to }, key === undefined ? undefined : `${id} ${key}`),
+    changeOrder: (id, label, to, key) =>
+      one(label, { do: 'change', kind: 'order', id, to }, key === undefined ? undefined : `${id} ${key}`),
+    changeCustomer: (id, label, to, key) =>
+      one(label, { do: 'change', kind: 'customer', id, to }, key === undefined ? undefined : `${id} ${key}`),
     applyFix: (jobId, label, changes) =>
       note(
         label,
@@ -71,6 +86,8 @@ export function workspaceActions({
     addBlank: (id, blank) => one(blank.name, { do: 'add', kind: 'blank', id, body: blank }),
     addArtwork: (id, artwork) => one(artwork.name, { do: 'add', kind: 'artwork', id, body: artwork }),
     addPriceList: (id, list) => one(list.name, { do: 'add', kind: 'priceList', id, body: list }),
+    addOrder: (id, order) => one(order.name, { do: 'add', kind: 'order', id, body: order }),
+    addCustomer: (id, customer) => one(customer.name, { do: 'add', kind: 'customer', id, body: customer }),
     remove: (target, label) => one(label, { do: 'delete', kind: target.kind, id: idOf(target) }),
   };
 }

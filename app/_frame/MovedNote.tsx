@@ -54,7 +54,15 @@ export function MovedNote({ move, workspace, onSeen }: MovedNoteProps) {
 // Helpers
 
 /** A job before the pictures and rates that moved with it. */
-const kindsInTurn: readonly MovedDocument['kind'][] = ['job', 'priceList', 'blank', 'workshop', 'artwork'];
+const kindsInTurn: readonly MovedDocument['kind'][] = [
+  'order',
+  'job',
+  'customer',
+  'priceList',
+  'blank',
+  'workshop',
+  'artwork',
+];
 
 const inTurn = (moved: readonly MovedDocument[]): readonly MovedDocument[] =>
   moved.toSorted((one, other) => kindsInTurn.indexOf(one.kind) - kindsInTurn.indexOf(other.kind));

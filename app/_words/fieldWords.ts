@@ -21,7 +21,8 @@ const entries: Readonly<Record<string, string>> = {
   ownRows: 'own row',
   waivers: 'reason given',
   breaks: 'price break',
-  freeHours: 'free hours of day',
+  blocks: 'block',
+  daysOff: 'days off',
 };
 
 /** Fields whose own name says too little. */

@@ -1,25 +1,19 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { workshopFieldId } from '@/app/_documents/fieldAddress';
-import { NumberField } from '@/app/_fields/NumberField';
 import { weekdayWords } from '@/app/_words/workshop/workshopWords';
-import { numberLimits } from '@/shared/limits';
-import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
+import { freeHoursOf, usualBlocks } from '@/lib/calendar/freeHours';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
 
-/** An evening hour on weekdays and a long Saturday: how most begin. */
-const firstWeek: NonNullable<Workshop['freeHours']> = [1, 1, 1, 1, 1, 4, 0];
-
 /** The hours that are free for the bench, day by day. */
 export function HoursSection({ fields: { workshop, set } }: Readonly<{ fields: WorkshopFields }>) {
-  const { freeHours } = workshop;
-  if (freeHours === null)
+  const free = freeHoursOf(workshop);
+  if (free === null)
     return (
       <>
         <p className={styles.words}>Not yet said, so no job can be told whether it will be ready in time.</p>
-        <Button onPress={() => set('Free hours', ['freeHours'], firstWeek)}>
+        <Button onPress={() => set('Free hours', ['blocks'], usualBlocks)}>
           Begin with an hour on weekdays and four on Saturday
         </Button>
       </>
@@ -28,20 +22,12 @@ export function HoursSection({ fields: { workshop, set } }: Readonly<{ fields: W
     <>
       <div className={styles.week}>
         {weekdayWords.map((day, index) => (
-          <NumberField
-            key={day}
-            label={day}
-            id={workshopFieldId(['freeHours', index])}
-            width="full"
-            unit="h"
-            value={freeHours[index] ?? null}
-            needed
-            {...numberLimits(workshopSchema, ['freeHours', index])}
-            onCommit={(hours) => set(`Free hours on ${day}`, ['freeHours', index], hours)}
-          />
+          <p key={day}>
+            {day} {free[index]}
+          </p>
         ))}
       </div>
-      <Button kind="quiet" onPress={() => set('Free hours', ['freeHours'], null)}>
+      <Button kind="quiet" onPress={() => set('Free hours', ['blocks'], null)}>
         Leave them unsaid
       </Button>
     </>

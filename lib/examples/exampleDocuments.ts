@@ -1,6 +1,8 @@
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
+import type { Customer } from '@/shared/schemas/customer';
 import type { Job } from '@/shared/schemas/job';
+import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -19,7 +21,9 @@ export type ExampleDocument =
   | { readonly kind: 'blank'; readonly id: string; readonly body: Blank }
   | { readonly kind: 'artwork'; readonly id: string; readonly body: Artwork }
   | { readonly kind: 'job'; readonly id: string; readonly body: Job }
-  | { readonly kind: 'priceList'; readonly id: string; readonly body: PriceList };
+  | { readonly kind: 'priceList'; readonly id: string; readonly body: PriceList }
+  | { readonly kind: 'customer'; readonly id: string; readonly body: Customer }
+  | { readonly kind: 'order'; readonly id: string; readonly body: Order };
 
 /**
  * Everything a first visit finds: the workshop, its blanks and artworks, and three jobs.

@@ -1,5 +1,7 @@
+import { usualBlocks } from '@/lib/calendar/freeHours';
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
+import { untoldPapers, untoldSeller, usualQuoting } from '@/shared/schemas/seller';
 import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import { unrated, type Workshop } from '@/shared/schemas/workshop';
 import { mmFromInches } from '@/shared/units';
@@ -154,7 +156,17 @@ export function exampleWorkshop(day: string): Workshop {
         cashInDays: null,
       },
     ],
-    freeHours: [1, 1, 1, 1, 1, 4, 0],
+    blocks: [...usualBlocks],
+    daysOff: [],
+    seller: {
+      ...untoldSeller,
+      tagline: 'shirts, mugs and panels, printed by hand',
+      address: '12 Sample Lane\nExampleton',
+      contact: '555 0100, post@placeholder.example',
+      howToPay: 'By transfer to Example Bank, account 0000 0000, with the number above.',
+    },
+    papers: untoldPapers,
+    quoting: usualQuoting,
     circuit: { volts: 120, amps: 20, otherWatts: 0 },
     room: { ventilated: true, foodOvenUsed: false },
     habits: {

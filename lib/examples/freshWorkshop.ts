@@ -2,6 +2,7 @@ import { newParts } from '@/lib/drafts/newParts';
 import { typicalsOf } from '@/lib/drafts/typicalsOf';
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
+import { untoldPapers, untoldSeller, usualQuoting } from '@/shared/schemas/seller';
 import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { currencyDigits } from '@/shared/tables/currencies';
@@ -33,7 +34,11 @@ export function freshWorkshop(day: string, region: Region): Workshop {
       part.channel('orders', 'Own orders', 'order'),
       part.channel('market-stall', 'Market stall', 'stall'),
     ],
-    freeHours: null,
+    blocks: null,
+    daysOff: [],
+    seller: untoldSeller,
+    papers: untoldPapers,
+    quoting: usualQuoting,
     circuit: null,
     room: { ventilated: null, foodOvenUsed: false },
     habits: untoldHabits,

@@ -12,6 +12,14 @@ import {
   takeBackSchema,
 } from '@/shared/schemas/entries';
 import {
+  type Expense,
+  expenseSchema,
+  type OrderEvent,
+  orderEventSchema,
+  type Payment,
+  paymentSchema,
+} from '@/shared/schemas/orderEvents';
+import {
   type StockCount,
   type StockMove,
   type StockTransfer,
@@ -65,6 +73,29 @@ const approval: KindDescriptor<Approval, 'entry'> = {
   schema: approvalSchema,
   linksOf: ({ artworkId }) => [{ to: 'artwork', id: artworkId, path: ['artworkId'] }],
 };
+const orderEvent: KindDescriptor<OrderEvent, 'entry'> = {
+  ...first,
+  word: 'step of an order',
+  schema: orderEventSchema,
+  linksOf: ({ orderId, step }) => [
+    { to: 'order', id: orderId, path: ['orderId'] },
+    ...('paperId' in step && step.paperId !== null
+      ? [{ to: 'paper', id: step.paperId, path: ['step', 'paperId'] }]
+      : []),
+  ],
+};
+const payment: KindDescriptor<Payment, 'entry'> = {
+  ...first,
+  word: 'payment',
+  schema: paymentSchema,
+  linksOf: ({ orderId }) => [{ to: 'order', id: orderId, path: ['orderId'] }],
+};
+const expense: KindDescriptor<Expense, 'entry'> = {
+  ...first,
+  word: 'expense',
+  schema: expenseSchema,
+  linksOf: ({ orderId }) => (orderId === null ? [] : [{ to: 'order', id: orderId, path: ['orderId'] }]),
+};
 const issuing: KindDescriptor<Issuing, 'entry'> = {
   ...first,
   word: 'issuing',
@@ -86,6 +117,9 @@ export const entryKinds = {
   inkRefill,
   inkPrints,
   approval,
+  orderEvent,
+  payment,
+  expense,
   issuing,
   takeBack,
 } as const;

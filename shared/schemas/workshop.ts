@@ -1,10 +1,19 @@
 import { currencyCodes } from '@/shared/tables/currencies';
 import { type RateName, type RateUnit, rateDefinition, rateNames } from '@/shared/tables/rateCatalogue';
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
+import { blockSchema, daysOffSchema } from './benchWeek';
 import { chargesSchema, usualCharges } from './charges';
 import { habitsSchema, untoldHabits } from './habits';
 import { ownRowSchema } from './ownRow';
 import { rateSchema, shareSchema } from './rate';
+import {
+  papersSchema,
+  quotingSchema,
+  sellerSchema,
+  untoldPapers,
+  untoldSeller,
+  usualQuoting,
+} from './seller';
 import { breaksSchema, chosenBreaksSchema, listRuleSchema, usualChosenBreaks } from './sellingRule';
 import { z } from './z';
 
@@ -171,11 +180,13 @@ export const workshopSchema = z.strictObject({
   sheets: z.array(sheetSchema).max(50),
   packagings: z.array(packagingSchema).max(50),
   channels: z.array(channelSchema).max(20),
-  /** Hours free for the bench on Monday to Sunday; null is not yet set. */
-  freeHours: z
-    .tuple([hours(), hours(), hours(), hours(), hours(), hours(), hours()])
-    .nullable()
-    .default(null),
+  /** When the bench is free each week; null is not yet set. */
+  blocks: z.array(blockSchema).max(40).nullable().default(null),
+  daysOff: z.array(daysOffSchema).max(200).default([]),
+  /** Whoever stands at the head of papers. */
+  seller: sellerSchema.default(untoldSeller),
+  papers: papersSchema.default(untoldPapers),
+  quoting: quotingSchema.default(usualQuoting),
   circuit: z
     .strictObject({
       volts: z.number().min(50).max(1000),
@@ -216,10 +227,6 @@ export type Press = z.infer<typeof pressSchema>;
 export type Sheet = z.infer<typeof sheetSchema>;
 export type Packaging = z.infer<typeof packagingSchema>;
 export type Channel = z.infer<typeof channelSchema>;
-
-function hours() {
-  return z.number().min(0).max(24);
-}
 
 /** @returns whether a text is a language tag (BCP 47) that formatting understands. */
 function isLocale(tag: string): boolean {

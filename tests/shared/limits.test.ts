@@ -19,7 +19,7 @@ describe('numberLimits reads', () => {
       numberLimits(blankSchema, ['sizes', 7, 'packSize']),
       { min: 1, max: 10_000, decimals: 0 },
     ],
-    ['a day of the week', numberLimits(workshopSchema, ['freeHours', 6]), { min: 0, max: 24 }],
+    ['a block of the week', numberLimits(workshopSchema, ['blocks', 6, 'minutes']), { min: 1, max: 1440 }],
     ['one of several shapes', numberLimits(artworkSchema, ['coverage', 'total']), { min: 0, max: 4 }],
     ['another of them', numberLimits(artworkSchema, ['coverage', 'cyan']), { min: 0, max: 1 }],
     [

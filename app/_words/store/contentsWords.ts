@@ -7,6 +7,8 @@ type Counting = Pick<Formatter, 'count' | 'number'>;
 
 const kindsInOrder = [
   ['job', 'job'],
+  ['order', 'order'],
+  ['customer', 'customer'],
   ['priceList', 'list'],
   ['blank', 'blank'],
   ['artwork', 'artwork'],

@@ -4,11 +4,14 @@ import { kindWords } from './storedWords';
 
 type Named = Pick<FatedDraft, 'kind' | 'name'>;
 
+/** Kinds whose name says what it is. */
+const plainKinds: ReadonlySet<string> = new Set(['job', 'priceList', 'order', 'customer']);
+
 /** @returns what a draft is called where it stands alone: jobs and lists by their name alone. */
 export function draftName({ kind, name }: Named): string {
   if (kind === 'workshop') return 'your rates';
   const own = name ?? 'without a name';
-  return (kind === 'job' || kind === 'priceList') && name !== null ? own : `${kindWords(kind)} ${own}`;
+  return plainKinds.has(kind) && name !== null ? own : `${kindWords(kind)} ${own}`;
 }
 
 /**

@@ -65,6 +65,17 @@ const families: readonly Family[] = [
     together: 'ink refills and noted prints',
   },
   {
+    kinds: [{ of: ['orderEvent'], one: 'step of an order', many: 'steps of orders' }],
+    together: '',
+  },
+  {
+    kinds: [
+      { of: ['payment'], one: 'payment', many: 'payments' },
+      { of: ['expense'], one: 'expense', many: 'expenses' },
+    ],
+    together: 'payments and expenses',
+  },
+  {
     kinds: [{ of: ['approval'], one: 'approval of a picture', many: 'approvals of pictures' }],
     together: '',
   },

@@ -1,8 +1,5 @@
+import type { FreeHours } from '@/lib/calendar/freeHours';
 import { addDays, daysBetween, weekdayOf } from '@/shared/days';
-import type { Workshop } from '@/shared/schemas/workshop';
-
-/** Hours free for the bench on Monday to Sunday. */
-export type FreeHours = NonNullable<Workshop['freeHours']>;
 
 /** A few milliseconds of work are no reason for another day. */
 export const HOURS_NOISE = 1e-6;

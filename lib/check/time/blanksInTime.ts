@@ -1,7 +1,8 @@
+import type { FreeHours } from '@/lib/calendar/freeHours';
 import type { ResolvedJob, ResolvedLine } from '@/lib/job/checkedJob';
 import { onHandOf } from '@/lib/job/onHandOf';
 import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
-import { type FreeHours, firstDayBack, lastDayForward } from './benchCalendar';
+import { firstDayBack, lastDayForward } from './benchCalendar';
 
 /** One working day between the last press and the day the goods are wanted. */
 const BUFFER_DAYS = 1;

@@ -1,8 +1,9 @@
+import { type FreeHours, freeHoursOf } from '@/lib/calendar/freeHours';
 import type { CostFacts } from '@/lib/check/costFacts';
 import type { CheckedJob } from '@/lib/job/checkedJob';
 import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
 import { thresholds } from '@/shared/tables/thresholds';
-import { type FreeHours, lastDayForward } from './benchCalendar';
+import { lastDayForward } from './benchCalendar';
 import { dayAfterBuffer, dayWithBlanks, isToOrder } from './blanksInTime';
 
 /**
@@ -18,7 +19,7 @@ export function earliestDay(
   facts: CostFacts,
   severity: 'stop' | 'caution',
 ): string | null {
-  const free = checked.workshop.freeHours;
+  const free = freeHoursOf(checked.workshop);
   if (free === null) return null;
   // Today, or Monday on a weekend.
   const atOnce = addWorkingDays(addDays(checked.asOf, -1), 1);

@@ -1,3 +1,4 @@
+import { freeHoursOf } from '@/lib/calendar/freeHours';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob } from '@/lib/job/checkedJob';
@@ -14,7 +15,7 @@ import { splitFix } from './splitFix';
  */
 export function longRun(job: CheckedJob, facts: CostFacts): readonly Finding[] {
   const { benchMinutes } = facts;
-  const { freeHours } = job.workshop;
+  const freeHours = freeHoursOf(job.workshop);
   const longestDay = freeHours === null ? 24 : Math.max(...freeHours);
   const hours = Math.min(benchMinutes / sessionsOf(job) / 60, longestDay);
   const { long, tooLong } = thresholds.run;

@@ -1,3 +1,4 @@
+import { freeHoursOf } from '@/lib/calendar/freeHours';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
@@ -17,7 +18,7 @@ import { moveDateFix } from './moveDateFix';
  */
 export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly Finding[] {
   const { wantedOn } = checked.job;
-  const free = checked.workshop.freeHours;
+  const free = freeHoursOf(checked.workshop);
   const toOrder = checked.lines.filter(isToOrder(checked));
   if (wantedOn === null || free === null || toOrder.length === 0) return [];
   const unknown = toOrder.find(({ blank }) => blank.leadWorkingDays === null);

@@ -1,3 +1,4 @@
+import { freeHoursOf } from '@/lib/calendar/freeHours';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob } from '@/lib/job/checkedJob';
@@ -18,14 +19,14 @@ export function workLoad(checked: CheckedJob, facts: CostFacts): readonly Findin
   const { wantedOn } = job;
   if (wantedOn === null) return [];
   const neededHours = facts.attendedMinutes / 60;
-  const free = workshop.freeHours;
+  const free = freeHoursOf(workshop);
   if (free === null) {
     return [
       makeFinding({
         id: 'TIM-01',
         severity: 'caution',
         variant: 'unknown',
-        where: { document: 'workshop', path: ['freeHours'] },
+        where: { document: 'workshop', path: ['blocks'] },
         facts: { neededHours, wantedOn },
       }),
     ];

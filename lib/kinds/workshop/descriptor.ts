@@ -3,6 +3,7 @@ import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import { inkRecordLeaves, workshopWithoutInkRecord } from './inkRecordLeaves';
 import {
   workshopWithBlackShare,
+  workshopWithBlocks,
   workshopWithInkRecord,
   workshopWithListRule,
   workshopWithPaper,
@@ -11,7 +12,7 @@ import {
 export const workshop: KindDescriptor<Workshop, 'draft'> = {
   nature: 'draft',
   word: 'workshop',
-  version: 6,
+  version: 7,
   schema: workshopSchema,
   steps: {
     1: workshopWithPaper,
@@ -19,6 +20,7 @@ export const workshop: KindDescriptor<Workshop, 'draft'> = {
     3: workshopWithListRule,
     4: workshopWithoutInkRecord,
     5: workshopWithBlackShare,
+    6: workshopWithBlocks,
   },
   partings: { 4: inkRecordLeaves },
   needed: 'workshop',

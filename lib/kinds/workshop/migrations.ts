@@ -2,6 +2,7 @@ import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 import { eachEntry } from '@/lib/stored/eachEntry';
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
+import { untoldPapers, untoldSeller, usualQuoting } from '@/shared/schemas/seller';
 import { usualChosenBreaks } from '@/shared/schemas/sellingRule';
 import { unrated } from '@/shared/schemas/workshop';
 
@@ -83,4 +84,41 @@ export function workshopWithBlackShare(body: unknown): unknown {
     })),
     sheets: eachEntry(body.sheets, (sheet) => ({ ...sheet, mediaSetting: null })),
   };
+}
+
+/** When most who work beside something else are at their bench, from memory: evenings, and the morning of a day off. */
+const beginsAt = (weekday: number) => (weekday < 5 ? 18 * 60 : 9 * 60);
+
+/**
+ * Version 6 to 7: when the bench is free, from a time to a time instead of so many hours a day. Hours stay what they
+ * were; where they begin nobody had said, so it is the usual time, or as much earlier as they need to end by midnight.
+ * Who sells, how papers are written and what is usual of a quote nobody has told yet.
+ */
+export function workshopWithBlocks(body: unknown): unknown {
+  if (!isPlainObject(body)) return body;
+  const { freeHours, ...rest } = body;
+  return {
+    ...rest,
+    blocks: Array.isArray(freeHours)
+      ? freeHours.flatMap((hours: unknown, weekday) => blockOf(hours, weekday))
+      : (freeHours ?? null),
+    daysOff: [],
+    seller: untoldSeller,
+    papers: untoldPapers,
+    quoting: usualQuoting,
+  };
+}
+
+function blockOf(hours: unknown, weekday: number): readonly unknown[] {
+  if (typeof hours !== 'number') return [{ weekday, hours }];
+  const minutes = hours * 60;
+  if (minutes < 1) return [];
+  return [
+    {
+      id: `block-${weekday + 1}`,
+      weekday,
+      fromMinute: Math.max(0, Math.min(beginsAt(weekday), Math.floor(1440 - minutes))),
+      minutes,
+    },
+  ];
 }

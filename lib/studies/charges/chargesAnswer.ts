@@ -1,3 +1,4 @@
+import { freeHoursOf } from '@/lib/calendar/freeHours';
 import { hoursBetween } from '@/lib/check/time/benchCalendar';
 import { costInput } from '@/lib/costing/costInput';
 import type { CostedJob } from '@/lib/grid/costJob';
@@ -187,7 +188,7 @@ function rushOf({ laidOut, sheet }: CostedJob): ChargesAnswer['rush'] {
   const { normalWorkingDays, rushShares } = job.workshop.policy.charges;
   const wantedDays = Math.max(0, workingDaysBetween(job.asOf, wantedOn));
   const needed = wholeJob(sheet, 'benchTime') / 60;
-  const free = job.workshop.freeHours;
+  const free = freeHoursOf(job.workshop);
   const hasCapacity = free === null || hoursBetween(free, job.asOf, wantedOn) >= needed;
   return {
     outcome: rushShare(wantedDays, normalWorkingDays, hasCapacity, rushShares),

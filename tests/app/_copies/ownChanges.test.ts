@@ -11,6 +11,17 @@ const aDocument = (id: string, revision: number, updatedAt: number): Facts['docu
   // Nothing of it is read.
   body: JSON.parse('{}'),
 });
+const noPapers: Facts['papers'] = {
+  priceListVersion: [],
+  quote: [],
+  confirmation: [],
+  paymentRequest: [],
+  invoice: [],
+  receipt: [],
+  creditNote: [],
+  proof: [],
+  deliveryNote: [],
+};
 const none: Facts = {
   documents: [],
   removed: [],
@@ -21,10 +32,13 @@ const none: Facts = {
     inkRefill: [],
     inkPrints: [],
     approval: [],
+    orderEvent: [],
+    payment: [],
+    expense: [],
     issuing: [],
     takeBack: [],
   },
-  papers: { priceListVersion: [] },
+  papers: noPapers,
   device: { id: 'deviceofm', letter: 'M' },
 };
 const anApproval = (artworkId: string, device: string, at: number) => ({

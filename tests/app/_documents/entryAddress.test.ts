@@ -26,7 +26,17 @@ const workspace = {
   blanks: Object.fromEntries(
     documents.flatMap(({ id, kind, body }) => (kind === 'blank' ? [[id, body]] : [])),
   ),
-  papers: { priceListVersion: [paper] },
+  papers: {
+    priceListVersion: [paper],
+    quote: [],
+    confirmation: [],
+    paymentRequest: [],
+    invoice: [],
+    receipt: [],
+    creditNote: [],
+    proof: [],
+    deliveryNote: [],
+  },
 };
 const blankId = Object.keys(workspace.blanks)[0] ?? '';
 const [job] = workspace.jobs;

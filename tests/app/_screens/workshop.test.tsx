@@ -7,6 +7,7 @@ import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { WorkshopScreen } from '@/app/_workshop/WorkshopScreen';
 import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
+import { freeHoursOf } from '@/lib/calendar/freeHours';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
@@ -196,9 +197,9 @@ describe('the rest of the workshop', () => {
   it('leaves circuit and hours unsaid, and begins them on one press', async () => {
     await part('hours');
     await userEvent.click(screen.getByRole('button', { name: 'Leave them unsaid' }));
-    expect(workshop().freeHours).toBeNull();
+    expect(workshop().blocks).toBeNull();
     await userEvent.click(screen.getByRole('button', { name: /^Begin with an hour/ }));
-    expect(workshop().freeHours).toEqual([1, 1, 1, 1, 1, 4, 0]);
+    expect(freeHoursOf(workshop())).toEqual([1, 1, 1, 1, 1, 4, 0]);
   });
 
   it('goes to the field the address names, and opens what holds it', async () => {

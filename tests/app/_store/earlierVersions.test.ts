@@ -19,6 +19,7 @@ import workshop2 from '@/tests/fixtures/stored/workshop2.json' with { type: 'jso
 import workshop3 from '@/tests/fixtures/stored/workshop3.json' with { type: 'json' };
 import workshop4 from '@/tests/fixtures/stored/workshop4.json' with { type: 'json' };
 import workshop5 from '@/tests/fixtures/stored/workshop5.json' with { type: 'json' };
+import workshop6 from '@/tests/fixtures/stored/workshop6.json' with { type: 'json' };
 
 /* Records as earlier versions of the app kept them: nothing of theirs is changed, and what is new is left open. */
 
@@ -84,6 +85,35 @@ const unsetMedia = { mediaSetting: null };
 const unsold = { shareOfRetail: null, sellingMinutesPerPiece: null, cashInDays: null };
 const daysUnsold = { dayCost: null, dayPieces: null };
 
+/** One hour from six in the evening on weekdays and four from nine on Saturday, as the free hours of all of them were. */
+const week = {
+  blocks: [
+    { id: 'block-1', weekday: 0, fromMinute: 1080, minutes: 60 },
+    { id: 'block-2', weekday: 1, fromMinute: 1080, minutes: 60 },
+    { id: 'block-3', weekday: 2, fromMinute: 1080, minutes: 60 },
+    { id: 'block-4', weekday: 3, fromMinute: 1080, minutes: 60 },
+    { id: 'block-5', weekday: 4, fromMinute: 1080, minutes: 60 },
+    { id: 'block-6', weekday: 5, fromMinute: 540, minutes: 240 },
+  ],
+  daysOff: [],
+  seller: { name: '', tagline: '', address: '', contact: '', taxNumber: '', howToPay: '', logo: null },
+  papers: { page: null, words: [], terms: [], ownTerms: [] },
+  quoting: {
+    validDays: 14,
+    depositShare: 0.5,
+    revisionsIncluded: 2,
+    remakeDays: 7,
+    claimDays: 14,
+    creditDays: null,
+    winChance: 0.4,
+    idleDays: 5,
+  },
+};
+const inBlocks = <Body extends { readonly freeHours: unknown }>({ freeHours: _, ...body }: Body) => ({
+  ...body,
+  ...week,
+});
+
 const told = ({ printers, sheets }: Pick<typeof workshop5.body, 'printers' | 'sheets'>) => ({
   printers: printers.map((printer) => ({ ...printer, ...inkUntold })),
   sheets: sheets.map((sheet) => ({ ...sheet, ...unsetMedia })),
@@ -92,7 +122,7 @@ const told = ({ printers, sheets }: Pick<typeof workshop5.body, 'printers' | 'sh
 describe('a workshop', () => {
   it('of version 1 has transfer paper, and the printed side is still to be found out', () => {
     expect(read(workshop1)).toEqual({
-      ...workshop1.body,
+      ...inBlocks(workshop1.body),
       printers: workshop1.body.printers.map((printer) => ({
         ...printer,
         printedSide: null,
@@ -115,7 +145,7 @@ describe('a workshop', () => {
 
   it('of version 2 has cut sheets, no terms of selling and nothing noted of ink', () => {
     expect(read(workshop2)).toEqual({
-      ...workshop2.body,
+      ...inBlocks(workshop2.body),
       printers: workshop2.body.printers.map((printer) => ({
         ...printer,
         ratedSheetsPerMonth: null,
@@ -146,13 +176,13 @@ describe('a workshop of version 3', () => {
 describe('a workshop of version 4', () => {
   it('has all but its ink record, which is entries', () => {
     const { inkRecord: _, ...rest } = workshop4.body;
-    expect(read(workshop4)).toEqual({ ...rest, ...told(rest) });
+    expect(read(workshop4)).toEqual({ ...inBlocks(rest), ...told(rest) });
   });
 });
 
 describe('a workshop of version 5', () => {
   it('prints the typical share of the grey with black, and nothing is noted of light inks and menus', () => {
-    expect(read(workshop5)).toEqual({ ...workshop5.body, ...told(workshop5.body) });
+    expect(read(workshop5)).toEqual({ ...inBlocks(workshop5.body), ...told(workshop5.body) });
   });
 
   it('keeps all grey in black where refills have measured the level, which they did so', () => {
@@ -162,6 +192,32 @@ describe('a workshop of version 5', () => {
       rates: { laydown },
       printers: workshop5.body.printers.map(() => ({ blackShare: { value: 1, origin: 'typical' } })),
     });
+  });
+});
+
+describe('a workshop of version 6', () => {
+  it('has its free hours from a time to a time, and papers are still to be told about', () => {
+    expect(read(workshop6)).toEqual(inBlocks(workshop6.body));
+  });
+
+  it.each([
+    ['nothing said', null, null],
+    ['no hours at all', [0, 0, 0, 0, 0, 0, 0], []],
+    [
+      'a whole day and an odd hour',
+      [0, 24, 0, 0, 0, 7.3, 0],
+      [
+        { id: 'block-2', weekday: 1, fromMinute: 0, minutes: 1440 },
+        { id: 'block-6', weekday: 5, fromMinute: 540, minutes: 438 },
+      ],
+    ],
+    [
+      'an evening of seven hours',
+      [7, 0, 0, 0, 0, 0, 0],
+      [{ id: 'block-1', weekday: 0, fromMinute: 1020, minutes: 420 }],
+    ],
+  ])('keeps its hours with %s', (_, freeHours, blocks) => {
+    expect(read({ ...workshop6, body: { ...workshop6.body, freeHours } })).toMatchObject({ blocks });
   });
 });
 

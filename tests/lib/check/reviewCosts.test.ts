@@ -6,6 +6,7 @@ import { reviewCosts } from '@/lib/check/reviewCosts';
 import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FindingId } from '@/shared/tables/findingIds';
+import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { changed, club, clubWith, mended } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 import { cases, patience } from '@/tests/tools/cases';
@@ -159,8 +160,8 @@ describe('TIM-01 lays the work beside the free hours', () => {
 
   it.each([
     ['no day agreed', { 'job.wantedOn': null }, 'pass'],
-    ['free hours not set', { 'workshop.freeHours': null }, 'caution unknown'],
-    ['no free hours at all', { 'workshop.freeHours': [0, 0, 0, 0, 0, 0, 0] }, 'stop never'],
+    ['free hours not set', { 'workshop.blocks': null }, 'caution unknown'],
+    ['no free hours at all', { 'workshop.blocks': blocksOf([0, 0, 0, 0, 0, 0, 0]) }, 'stop never'],
     ['wanted today', { 'job.wantedOn': '2026-11-25' }, 'stop over'],
     ['wanted last year', { 'job.wantedOn': '2025-11-25' }, 'stop over'],
   ])('%s', (_, fields, expected) => {
@@ -205,7 +206,7 @@ describe('TIM-02 counts back to the last day for ordering blanks', () => {
 
   it.each([
     ['no day agreed', { 'job.wantedOn': null }, 'pass'],
-    ['free hours not set', { 'workshop.freeHours': null }, 'pass'],
+    ['free hours not set', { 'workshop.blocks': null }, 'pass'],
     ['days to arrive not set', { 'blank:white-shirt.leadWorkingDays': null }, 'caution unknown'],
   ])('%s', (_, fields, expected) => {
     expect(verdictOf(clubWith(fields), 'TIM-02')).toBe(expected);
@@ -296,7 +297,7 @@ describe('reviewCosts, with any free hours, dates and amounts of work', () => {
               { ...club(), asOf },
               {
                 'job.wantedOn': wantedOn,
-                'workshop.freeHours': free,
+                'workshop.blocks': blocksOf(free),
                 'blank:white-shirt.leadWorkingDays': lead,
               },
             );

@@ -11,6 +11,7 @@ import type { Finding } from '@/shared/finding';
 import type { Picture } from '@/shared/schemas/picture';
 import { type FindingId, findingIds } from '@/shared/tables/findingIds';
 import { aPicture } from '@/tests/fixtures/aPicture';
+import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { club, clubWith, mugsWith, TODAY } from '@/tests/fixtures/clubJob';
 import { factsGiven, factsUsed } from '@/tests/fixtures/factsUsed';
 
@@ -338,8 +339,8 @@ const findings: readonly Finding[] = [
     { 'job.lines.0.placements.0.rim.inside': true },
     { 'job.lines.0.placements.0.recipe.steps.evenCooling': false },
   ].flatMap((fields) => checkJob(mugsWith(fields)).findings),
-  ...reviewed({ 'workshop.freeHours': null }, { benchMinutes: 300 }),
-  ...reviewed({ 'workshop.freeHours': null }, { benchMinutes: 600 }),
+  ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 300 }),
+  ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 600 }),
   ...reviewed({
     'workshop.presses.0.rating': { openingMm: null, pressesPerDay: 50, hotHoursPerDay: 2 },
     'workshop.printers.0.ratedSheetsPerMonth': 8,
@@ -370,8 +371,8 @@ const findings: readonly Finding[] = [
     },
   ),
   ...reviewed({ 'job.wantedOn': '2026-12-09' }, { attendedMinutes: 352, benchMinutes: 352 }),
-  ...reviewed({ 'workshop.freeHours': null }),
-  ...reviewed({ 'workshop.freeHours': [0, 0, 0, 0, 0, 0, 0] }),
+  ...reviewed({ 'workshop.blocks': null }),
+  ...reviewed({ 'workshop.blocks': blocksOf([0, 0, 0, 0, 0, 0, 0]) }),
   ...reviewed({ 'blank:white-shirt.leadWorkingDays': null }),
   ...formulaFindings(
     [

@@ -6,6 +6,7 @@ import { wholeJob } from '@/lib/grid/costSheet';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FindingId } from '@/shared/tables/findingIds';
+import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { changed, clubWith, mended, TODAY } from '@/tests/fixtures/clubJob';
 import { costed } from '@/tests/fixtures/costed';
 
@@ -36,7 +37,7 @@ const verdict = (input: JobInput, facts: Partial<CostFacts>, id: FindingId): str
 // 4 and 8 hours in one piece: common practice, from memory.
 describe('TIM-04 counts hours in one piece', () => {
   const day = (hours: number | null) => ({
-    'workshop.freeHours': hours === null ? null : [0, 0, 0, 0, 0, hours, 0],
+    'workshop.blocks': hours === null ? null : blocksOf([0, 0, 0, 0, 0, hours, 0]),
   });
 
   it.each([
@@ -155,7 +156,7 @@ describe('the button that splits a run', () => {
   // Ten hours on any of the days, and blanks that take so long that one more session makes them too late.
   const hurried = (wantedOn: string | null) =>
     clubWith({
-      'workshop.freeHours': [10, 10, 10, 10, 10, 10, 10],
+      'workshop.blocks': blocksOf([10, 10, 10, 10, 10, 10, 10]),
       'blank:white-shirt.suppliedBy': 'customer',
       'job.wantedOn': wantedOn,
     });

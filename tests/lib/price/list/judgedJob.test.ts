@@ -62,7 +62,7 @@ describe('the list of one of several lines', () => {
   });
 
   it('is that of the example by itself, where its line is there twice', () => {
-    const input = changed(club(), { 'job.wantedOn': null, 'workshop.freeHours': null });
+    const input = changed(club(), { 'job.wantedOn': null, 'workshop.blocks': null });
     const alone = priceJob(input, grid).prices?.lists[0];
     const both = priceJob(withCopy(input), grid).prices?.lists ?? [];
     expect(both).toHaveLength(2);
@@ -78,7 +78,7 @@ describe('the list of one of several lines', () => {
 
   it('is the same where prints of all lines share sheets', () => {
     const ganged = (input: JobInput): JobInput => ({ ...input, job: { ...input.job, gang: 'together' } });
-    const input = changed(club(), { 'job.wantedOn': null, 'workshop.freeHours': null });
+    const input = changed(club(), { 'job.wantedOn': null, 'workshop.blocks': null });
     const [alone] = priceLines(costed(ganged(input)), grid).lists;
     const [list] = priceLines(costed(ganged(withCopy(input))), grid).lists;
     expect(list?.breaks).toEqual(alone?.breaks);
@@ -110,7 +110,7 @@ describe('the list of one of several lines', () => {
   });
 
   it('leaves out the press and the print that only the other line has', () => {
-    const input = changed(club(), { 'job.wantedOn': null, 'workshop.freeHours': null });
+    const input = changed(club(), { 'job.wantedOn': null, 'workshop.blocks': null });
     const [line] = input.job.lines;
     const one = line?.placements.slice(0, 1).map((placement) => ({ ...placement, id: 'only' })) ?? [];
     const both = withCopy(input, { placements: one });

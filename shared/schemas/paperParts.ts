@@ -1,0 +1,170 @@
+import { idSchema, lengthMmSchema, nameSchema } from './basics';
+import { positions, sizeNameSchema } from './blank';
+import { languageSchema } from './customer';
+import { paperNumberSchema, sha256Schema } from './happened';
+import { orderNumberSchema } from './orderEvents';
+import { daySchema } from './rate';
+import { z } from './z';
+
+/** Money of a paper: whole minor units, which nothing rounds again. */
+export const minorSchema = z.int().min(-1e12).max(1e12);
+const textSchema = z.string().max(2000);
+
+/** Who stands on a paper, as they stood there. */
+const partySchema = z.strictObject({
+  name: nameSchema,
+  /** Lines of text. */
+  address: z.string().max(500),
+  contact: z.string().max(400),
+  taxNumber: z.string().max(60),
+});
+
+const sellerOnPaperSchema = partySchema.extend({
+  tagline: z.string().max(160),
+  howToPay: z.string().max(800),
+  /** The picture at its head; null where there is none. */
+  logo: z.strictObject({ fileId: sha256Schema, fileName: z.string().max(200) }).nullable(),
+});
+
+/** What every paper of an order bears. */
+export const heading = {
+  orderId: idSchema,
+  /** What it answers: the number of the order. */
+  order: orderNumberSchema.nullable(),
+  /** Of the paper itself, in its series; the version, where a paper has versions. */
+  number: paperNumberSchema,
+  issuedOn: daySchema,
+  title: nameSchema,
+  /** Whose words and figures it is written in. */
+  language: languageSchema,
+  locale: z.string().max(40),
+  length: z.enum(['in', 'mm']),
+  page: z.enum(['a4', 'letter']),
+  currency: z.string().regex(/^[A-Z]{3}$/),
+  seller: sellerOnPaperSchema,
+  customer: partySchema.extend({ person: z.string().max(120) }),
+} as const;
+
+/** One print as a customer is told of it. */
+const printOnPaperSchema = z.strictObject({
+  placementId: idSchema,
+  name: nameSchema,
+  position: z.enum(positions),
+  sizes: z.array(sizeNameSchema).max(30).nullable(),
+  widthMm: lengthMmSchema,
+  heightMm: lengthMmSchema,
+  /** Top of the print below the collar; null where there is no collar. */
+  dropFromCollarMm: z.number().nullable(),
+  artwork: z.strictObject({ artworkId: idSchema, name: nameSchema, version: z.int().min(1) }),
+  /** The picture as it was; null where no file is kept. */
+  picture: z.strictObject({ fileId: sha256Schema, fileName: z.string().max(200) }).nullable(),
+});
+
+export const goodsSchema = z.strictObject({
+  jobId: idSchema,
+  lineId: idSchema,
+  name: nameSchema,
+  /** Blank, fibres, colour. */
+  says: z.string().max(1000),
+  /** Decides what is drawn behind its prints. */
+  shape: z.enum(['garment', 'mug', 'panel', 'other']),
+  prints: z.array(printOnPaperSchema).max(40),
+});
+
+export const pricedSizeSchema = z.strictObject({
+  size: sizeNameSchema,
+  quantity: z.int().min(0).max(100_000),
+  each: minorSchema,
+  total: minorSchema,
+});
+
+export const pricedGoodsSchema = goodsSchema.extend({
+  sizes: z.array(pricedSizeSchema).min(1).max(60),
+  /** Once for its order, on top of its pieces; 0 where nothing is apart. */
+  start: minorSchema,
+});
+
+export const sumsSchema = z.strictObject({
+  /** As prices are written, after the discount. */
+  subtotal: minorSchema,
+  tax: minorSchema,
+  total: minorSchema,
+});
+
+export const taxOnPaperSchema = z.strictObject({
+  mode: z.enum(['added', 'inside', 'none']),
+  share: z.number().min(0).max(1),
+  rounding: z.enum(['document', 'line']),
+  /** The customer's certificate, where no tax is taken of them. */
+  exemption: z.string().max(80).nullable(),
+});
+
+/** What is sold, and what it comes to. */
+export const sale = {
+  goods: z.array(pricedGoodsSchema).min(1).max(48),
+  charges: z.array(z.strictObject({ what: nameSchema, amount: minorSchema })).max(30),
+  /** Already taken from the subtotal. */
+  discount: z.strictObject({ amount: z.int().min(0).max(1e12), why: z.string().max(200) }).nullable(),
+  tax: taxOnPaperSchema,
+  sums: sumsSchema,
+} as const;
+
+export const datesSchema = z.strictObject({
+  orderBlanksBy: daySchema.nullable(),
+  approveBy: daySchema.nullable(),
+  ready: daySchema.nullable(),
+  /** Working days from the later of approval and deposit. */
+  leadDays: z.int().min(0).max(1000).nullable(),
+});
+
+export const termSchema = z.strictObject({ heading: z.string().max(80), text: textSchema });
+
+export const alternativeOnPaperSchema = z.strictObject({
+  id: idSchema,
+  label: nameSchema,
+  says: z.string().max(300),
+  sizes: z
+    .array(
+      z.strictObject({
+        jobId: idSchema,
+        lineId: idSchema,
+        size: sizeNameSchema,
+        quantity: z.int().min(0).max(100_000),
+      }),
+    )
+    .max(300),
+  sums: sumsSchema,
+  deposit: minorSchema,
+});
+
+/** The maker's own side: it is kept with the paper and never printed. */
+export const ownersSideSchema = z.strictObject({
+  fullCost: minorSchema,
+  floor: minorSchema,
+  profit: minorSchema,
+  margin: z.number(),
+  /** An hour, after everything else; null where no minutes are known. */
+  payPerHour: minorSchema.nullable(),
+  /** Findings that stood, and reasons given. */
+  risks: z.array(z.string().max(600)).max(200),
+  underCostWhy: z.string().max(500),
+  rates: z
+    .array(
+      z.strictObject({
+        place: z.string().max(400),
+        label: z.string().max(200),
+        value: z.number(),
+        unit: z.string().max(40),
+        date: daySchema,
+      }),
+    )
+    .max(4000),
+});
+
+export type GoodsOnPaper = z.infer<typeof goodsSchema>;
+export type PricedGoods = z.infer<typeof pricedGoodsSchema>;
+export type QuoteAlternative = z.infer<typeof alternativeOnPaperSchema>;
+export type OwnersSide = z.infer<typeof ownersSideSchema>;
+export type SaleSums = z.infer<typeof sumsSchema>;
+export type TaxOnPaper = z.infer<typeof taxOnPaperSchema>;
+export type Seller = z.infer<typeof sellerOnPaperSchema>;
