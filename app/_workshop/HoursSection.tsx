@@ -2,14 +2,16 @@
 
 import { Button } from '@/app/_controls/Button';
 import { weekdayWords } from '@/app/_words/workshop/workshopWords';
-import { freeHoursOf, usualBlocks } from '@/lib/calendar/freeHours';
+import { calendarOf } from '@/lib/calendar/calendar';
+import { minutesOfWeekdays } from '@/lib/calendar/freeMinutes';
+import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
 
 /** The hours that are free for the bench, day by day. */
 export function HoursSection({ fields: { workshop, set } }: Readonly<{ fields: WorkshopFields }>) {
-  const free = freeHoursOf(workshop);
-  if (free === null)
+  const calendar = calendarOf(workshop);
+  if (calendar === null)
     return (
       <>
         <p className={styles.words}>Not yet said, so no job can be told whether it will be ready in time.</p>
@@ -18,12 +20,13 @@ export function HoursSection({ fields: { workshop, set } }: Readonly<{ fields: W
         </Button>
       </>
     );
+  const free = minutesOfWeekdays(calendar);
   return (
     <>
       <div className={styles.week}>
         {weekdayWords.map((day, index) => (
           <p key={day}>
-            {day} {free[index]}
+            {day} {(free[index] ?? 0) / 60}
           </p>
         ))}
       </div>

@@ -1,3 +1,4 @@
+import type { BenchWork } from '@/lib/calendar/benchWork';
 import type { LyingPrint } from '@/lib/layout/lyingPrints';
 
 /** What the sums tell that a finding needs. Minutes and money unrounded, for the whole job unless it says each. */
@@ -6,6 +7,8 @@ export interface CostFacts {
   readonly attendedMinutes: number;
   /** Paid minutes between the blanks' arrival and delivery: all without enquiry, artwork and proof. */
   readonly benchMinutes: number;
+  /** What of them has to be done in which order, and what in one piece at the hot press. */
+  readonly work: BenchWork;
   /** Sheets through the printer, those for spoiled pieces, rejects and tests among them. */
   readonly sheets: number;
   readonly cases: readonly CasePrice[];

@@ -3,6 +3,7 @@ import { ownPrices } from '@/lib/check/prices/ownPrices';
 import { asItLies } from '@/lib/check/sheets/asItLies';
 import { dutyRating } from '@/lib/check/time/dutyRating';
 import { longRun } from '@/lib/check/time/longRun';
+import { moreHeatings } from '@/lib/check/time/moreHeatings';
 import { orderBlanksBy } from '@/lib/check/time/orderBlanksBy';
 import { workLoad } from '@/lib/check/time/workLoad';
 import { applyWaivers } from '@/lib/findings/applyWaivers';
@@ -28,6 +29,7 @@ export function reviewCosts(job: CheckedJob, facts: CostFacts): readonly Finding
     ...ownPrices(job, facts),
     ...ownDearer(job, facts),
     ...workLoad(job, facts),
+    ...moreHeatings(job, facts),
     ...orderBlanksBy(job, facts),
     ...longRun(job, facts),
     ...dutyRating(job, facts),

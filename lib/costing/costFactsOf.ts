@@ -11,6 +11,7 @@ import { priceLine, type TablePrice } from '@/lib/price/priceTable';
 import { askedLine, suggestedPrice } from '@/lib/price/suggestedPrice';
 import { taxTerms } from '@/lib/price/taxTerms';
 import { fromMinor } from '@/shared/money';
+import { benchWorkOf } from './benchWorkOf';
 
 /** @returns what the check needs to know of the sums to judge time, price, paper and press order. */
 export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
@@ -42,6 +43,7 @@ export function costFactsOf(costed: CostedJob, grid: Grid): CostFacts {
   return {
     attendedMinutes: wholeJob(sheet, 'attended'),
     benchMinutes: wholeJob(sheet, 'benchTime'),
+    work: benchWorkOf(costed),
     sheets: wholeJob(sheet, 'sheets'),
     cases,
     suggested: laidOut.job.lines.flatMap((line) => {

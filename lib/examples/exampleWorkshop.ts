@@ -1,4 +1,4 @@
-import { usualBlocks } from '@/lib/calendar/freeHours';
+import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { usualCharges } from '@/shared/schemas/charges';
 import { untoldHabits } from '@/shared/schemas/habits';
 import { untoldPapers, untoldSeller, usualQuoting } from '@/shared/schemas/seller';

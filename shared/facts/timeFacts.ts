@@ -25,7 +25,17 @@ export interface TimeFacts {
     | Variant<'unknown', Needed>
     | Variant<'never', Work>
     /** `honest` is the earliest day that can be kept, or the first with room; empty where none is offered. */
-    | Variant<'over' | 'busy', Work & { readonly honest: string }>;
+    | Variant<'over' | 'busy' | 'blocks', Work & { readonly honest: string }>
+    /** A session of a single piece beside the longest free block. */
+    | Variant<
+        'noBlock',
+        { readonly wantedOn: string; readonly sessionHours: number; readonly longestHours: number }
+      >
+    /** How often the press is heated up, how often more than priced, and what that takes. */
+    | Variant<
+        'heatings',
+        { readonly sessions: number; readonly more: number; readonly minutes: number; readonly inkMl: number }
+      >;
   'TIM-02':
     | Variant<'unknown', { readonly blank: string }>
     /** `later` likewise; empty where none is offered. */

@@ -4,12 +4,24 @@ import { type WordingsOf, wording } from './wording';
 /** Words of the findings about time. */
 export const timeWords = {
   'TIM-01': ({ variant, facts }, formatter) => {
-    const needed = formatter.hours(facts.neededHours);
+    if (variant === 'heatings') {
+      return wording(
+        `The press is heated up ${formatter.count(facts.sessions, 'time')}, for no free block holds the work in one piece.`,
+        `That is ${formatter.count(facts.more, 'time')} more than the price has: ${formatter.number(facts.minutes, 0)} min and ${formatter.number(facts.inkMl, 1)} mL of ink. Price it so, or make a block longer.`,
+      );
+    }
     const wanted = formatter.day(facts.wantedOn);
+    if (variant === 'noBlock') {
+      return wording(
+        'No free block is long enough to heat up the press.',
+        `Setting up, a single piece and cleaning down take ${formatter.hours(facts.sessionHours)}, and your longest block is ${formatter.hours(facts.longestHours)}. Make a block longer to be ready by ${wanted}.`,
+      );
+    }
+    const needed = formatter.hours(facts.neededHours);
     if (variant === 'unknown') {
       return wording(
         `The job needs ${needed} by ${wanted}, and your free hours are not set.`,
-        'Nobody can say whether it fits. Enter the hours you are free for the bench on each day of the week.',
+        'Nobody can say whether it fits. Enter when you are free for the bench on each day of the week.',
       );
     }
     const sentence = `The job needs ${needed}; before ${wanted} you have ${formatter.hours(facts.freeHours)} free.`;
@@ -23,6 +35,11 @@ export const timeWords = {
         return wording(
           sentence,
           `It cannot be done in time. The earliest day that can be kept is ${formatter.day(facts.honest)}, with a working day to spare; or free more hours and charge for the rush.`,
+        );
+      case 'blocks':
+        return wording(
+          sentence,
+          `The hours are enough, but the press has to stay hot in one piece, and no block long enough comes in time. ${facts.honest === '' ? 'Make a block longer, or press in several sessions.' : `${formatter.day(facts.honest)} can be kept; or make a block longer, or press in several sessions.`}`,
         );
       default:
         return wording(

@@ -1,27 +1,27 @@
-import { freeHoursOf } from '@/lib/calendar/freeHours';
+import { calendarOf, longestBlock } from '@/lib/calendar/calendar';
+import { MINUTES_NOISE } from '@/lib/calendar/minutes';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob } from '@/lib/job/checkedJob';
 import { piecesOfJob } from '@/lib/job/piecesOfJob';
 import type { Finding, Fix } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { HOURS_NOISE } from './benchCalendar';
 import { sessionsOf } from './sessions';
 import { splitFix } from './splitFix';
 
 /**
- * TIM-04: hours at the bench in one piece. A session ends with the free hours of its day at the latest; time allowed
- * for rest is a break.
+ * TIM-04: hours at the bench in one piece. A session ends with its free block at the latest; time allowed for rest is
+ * a break.
  */
 export function longRun(job: CheckedJob, facts: CostFacts): readonly Finding[] {
   const { benchMinutes } = facts;
-  const freeHours = freeHoursOf(job.workshop);
-  const longestDay = freeHours === null ? 24 : Math.max(...freeHours);
-  const hours = Math.min(benchMinutes / sessionsOf(job) / 60, longestDay);
+  const calendar = calendarOf(job.workshop);
+  const longest = calendar === null ? Number.POSITIVE_INFINITY : longestBlock(calendar);
+  const hours = Math.min(benchMinutes / sessionsOf(job), longest) / 60;
   const { long, tooLong } = thresholds.run;
-  const isTooLong = hours > tooLong.value + HOURS_NOISE;
+  const isTooLong = hours > tooLong.value + MINUTES_NOISE / 60;
   const hasBreaks = job.rates.restAllowance.value > 0;
-  if (!isTooLong && (hours <= long.value + HOURS_NOISE || hasBreaks)) return [];
+  if (!isTooLong && (hours <= long.value + MINUTES_NOISE / 60 || hasBreaks)) return [];
   const most = (isTooLong ? tooLong : long).value;
   return [
     makeFinding({

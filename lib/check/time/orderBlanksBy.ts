@@ -1,4 +1,5 @@
-import { freeHoursOf } from '@/lib/calendar/freeHours';
+import { calendarOf } from '@/lib/calendar/calendar';
+import { latestDates } from '@/lib/calendar/orderDates';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob, ResolvedLine } from '@/lib/job/checkedJob';
@@ -6,27 +7,28 @@ import { onHandOf } from '@/lib/job/onHandOf';
 import { daysBetween, workingDaysBetween } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { isToOrder, latestOrderDay } from './blanksInTime';
+import { isToOrder, leadOf } from './blanksToOrder';
 import { earliestDay } from './earliestDay';
 import { moveDateFix } from './moveDateFix';
 
 /**
- * TIM-02: the last day on which blanks can be ordered: bench work walked back from the wanted day with a
- * working day of buffer, blanks in the working day before it begins, less the supplier's working days.
+ * TIM-02: the last day on which blanks can be ordered: bench work laid into free blocks back from the
+ * wanted day with a working day of buffer, blanks in the working day before the press is heated up, less the supplier's
+ * working days.
  *
  * @returns nothing where no day is agreed, free hours are not known or all blanks lie on the shelf
  */
 export function orderBlanksBy(checked: CheckedJob, facts: CostFacts): readonly Finding[] {
   const { wantedOn } = checked.job;
-  const free = freeHoursOf(checked.workshop);
+  const calendar = calendarOf(checked.workshop);
   const toOrder = checked.lines.filter(isToOrder(checked));
-  if (wantedOn === null || free === null || toOrder.length === 0) return [];
+  if (wantedOn === null || calendar === null || toOrder.length === 0) return [];
   const unknown = toOrder.find(({ blank }) => blank.leadWorkingDays === null);
   if (unknown !== undefined) return [leadUnknown(unknown)];
-  const lead = Math.max(...toOrder.map(({ blank }) => blank.leadWorkingDays ?? 0));
-  const hours = facts.benchMinutes / 60;
-  const latest = latestOrderDay(free, wantedOn, hours, lead);
-  // Where the work takes longer than anybody plans, TIM-01 says so.
+  const lead = leadOf(checked) ?? 0;
+  const found = latestDates(calendar, [facts.work], wantedOn, lead);
+  // Where no block holds the work, or it takes longer than anybody plans, TIM-01 says so.
+  const latest = found.kind === 'latest' ? found.dates.orderBlanksBy : null;
   if (latest === null) return [];
   const days = workingDaysBetween(checked.asOf, latest);
   const soon = thresholds.orderSoon.value;

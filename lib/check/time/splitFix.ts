@@ -21,6 +21,10 @@ export function splitFix(job: CheckedJob, facts: CostFacts, pieces: number): Fix
     ...facts,
     attendedMinutes: facts.attendedMinutes + minutes,
     benchMinutes: facts.benchMinutes + minutes,
+    work: {
+      ...facts.work,
+      press: facts.work.press && { ...facts.work.press, sessions: sessionsOf(job) + more },
+    },
   };
   if (isLate(job, after) && !isLate(job, facts)) return null;
   return {

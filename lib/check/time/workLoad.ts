@@ -1,16 +1,18 @@
-import { freeHoursOf } from '@/lib/calendar/freeHours';
+import { calendarOf } from '@/lib/calendar/calendar';
+import { minutesBetween } from '@/lib/calendar/freeMinutes';
+import { MINUTES_NOISE } from '@/lib/calendar/minutes';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob } from '@/lib/job/checkedJob';
-import { addDays } from '@/shared/days';
+import { addDays, daysBetween } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { thresholds } from '@/shared/tables/thresholds';
-import { HOURS_NOISE, hoursBetween } from './benchCalendar';
-import { earliestDay } from './earliestDay';
+import { earliestDay, planAll } from './earliestDay';
 import { moveDateFix } from './moveDateFix';
 
 /**
- * TIM-01: all paid work against the free bench hours from today to the day before the goods are wanted.
+ * TIM-01: all paid work against the free minutes from today to the day before the goods are wanted, and whether the
+ * free blocks hold it as it must be done: each heating-up of the press in one piece.
  *
  * @returns nothing where no day is agreed
  */
@@ -19,8 +21,8 @@ export function workLoad(checked: CheckedJob, facts: CostFacts): readonly Findin
   const { wantedOn } = job;
   if (wantedOn === null) return [];
   const neededHours = facts.attendedMinutes / 60;
-  const free = freeHoursOf(workshop);
-  if (free === null) {
+  const calendar = calendarOf(workshop);
+  if (calendar === null) {
     return [
       makeFinding({
         id: 'TIM-01',
@@ -32,18 +34,34 @@ export function workLoad(checked: CheckedJob, facts: CostFacts): readonly Findin
     ];
   }
   const { full, busy } = thresholds.load;
-  const freeHours = hoursBetween(free, asOf, addDays(wantedOn, -1));
-  if (neededHours <= freeHours * busy.value + HOURS_NOISE) return [];
-  const isOver = neededHours > freeHours * full.value + HOURS_NOISE;
+  const free = minutesBetween(calendar, asOf, addDays(wantedOn, -1));
+  const freeHours = free / 60;
+  const isOver = facts.attendedMinutes > free * full.value + MINUTES_NOISE;
+  const isBusy = facts.attendedMinutes > free * busy.value + MINUTES_NOISE;
+  const planned = planAll(checked, facts, calendar);
+  const isInTime = planned.kind === 'planned' && daysBetween(planned.plan.lastDay, wantedOn) > 0;
+  if (!isBusy && isInTime) return [];
   const honest = earliestDay(checked, facts, isOver ? 'stop' : 'caution');
   const work = { neededHours, freeHours, wantedOn };
+  const of = isOver
+    ? honest === null
+      ? ({ variant: 'never', facts: work } as const)
+      : ({ variant: 'over', facts: { ...work, honest } } as const)
+    : planned.kind === 'noBlock'
+      ? ({
+          variant: 'noBlock',
+          facts: {
+            wantedOn,
+            sessionHours: planned.neededMinutes / 60,
+            longestHours: planned.longestMinutes / 60,
+          },
+        } as const)
+      : ({ variant: isInTime ? 'busy' : 'blocks', facts: { ...work, honest: honest ?? '' } } as const);
   return [
     makeFinding({
       id: 'TIM-01',
       severity: isOver ? 'stop' : 'caution',
-      ...(isOver && honest === null
-        ? ({ variant: 'never', facts: work } as const)
-        : ({ variant: isOver ? 'over' : 'busy', facts: { ...work, honest: honest ?? '' } } as const)),
+      ...of,
       where: { document: 'job', path: ['wantedOn'] },
       found: { value: neededHours, unit: 'h' },
       limit: { value: freeHours, unit: 'h' },

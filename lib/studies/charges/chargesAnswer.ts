@@ -1,5 +1,7 @@
-import { freeHoursOf } from '@/lib/calendar/freeHours';
-import { hoursBetween } from '@/lib/check/time/benchCalendar';
+import { calendarOf } from '@/lib/calendar/calendar';
+import { minuteOf } from '@/lib/calendar/minutes';
+import { planWork } from '@/lib/calendar/planWork';
+import { benchWorkOf } from '@/lib/costing/benchWorkOf';
 import { costInput } from '@/lib/costing/costInput';
 import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
@@ -8,7 +10,6 @@ import { piecesOf } from '@/lib/grid/fillLine';
 import { judgedJob } from '@/lib/price/list/judgedJob';
 import { priceLine } from '@/lib/price/priceTable';
 import { taxInside } from '@/lib/price/taxInside';
-import { workingDaysBetween } from '@/shared/days';
 import type { MinorUnits } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
 import { type ArtWork, artMinutes } from './artMinutes';
@@ -16,7 +17,7 @@ import { designCharge } from './designCharge';
 import { type Extra, extraCharge } from './extraCharge';
 import { type FirstOrder, minimumOrder } from './minimumOrder';
 import { placementCharge } from './placementCharge';
-import { type Rush, rushShare } from './rushShare';
+import { type RushOfDay, rushFor } from './rushFor';
 import { sampleCharge } from './sampleCharge';
 
 /**
@@ -58,7 +59,7 @@ export interface ChargesAnswer {
   readonly currency: string;
   readonly charges: readonly Charge[];
   /** Null where nobody has said when the job is wanted. */
-  readonly rush: { readonly outcome: Rush; readonly wantedDays: number; readonly normalDays: number } | null;
+  readonly rush: RushOfDay | null;
 }
 
 /** @returns what to charge around the pieces of a job; null while it cannot be costed. */
@@ -181,18 +182,11 @@ function delivery(costed: CostedJob, grid: Grid): readonly Charge[] {
   return [{ id: 'delivery', cost, written, borne: inPrice(costed, target) }];
 }
 
-function rushOf({ laidOut, sheet }: CostedJob): ChargesAnswer['rush'] {
-  const { job } = laidOut;
+function rushOf(costed: CostedJob): ChargesAnswer['rush'] {
+  const { job } = costed.laidOut;
   const { wantedOn } = job.job;
   if (wantedOn === null) return null;
-  const { normalWorkingDays, rushShares } = job.workshop.policy.charges;
-  const wantedDays = Math.max(0, workingDaysBetween(job.asOf, wantedOn));
-  const needed = wholeJob(sheet, 'benchTime') / 60;
-  const free = freeHoursOf(job.workshop);
-  const hasCapacity = free === null || hoursBetween(free, job.asOf, wantedOn) >= needed;
-  return {
-    outcome: rushShare(wantedDays, normalWorkingDays, hasCapacity, rushShares),
-    wantedDays,
-    normalDays: normalWorkingDays,
-  };
+  const calendar = calendarOf(job.workshop);
+  const planned = calendar && planWork(calendar, [benchWorkOf(costed)], minuteOf(job.asOf));
+  return rushFor(job.asOf, wantedOn, planned, job.workshop.policy.charges);
 }

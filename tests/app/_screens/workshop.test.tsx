@@ -7,7 +7,7 @@ import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { WorkshopScreen } from '@/app/_workshop/WorkshopScreen';
 import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
-import { freeHoursOf } from '@/lib/calendar/freeHours';
+import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
@@ -199,7 +199,7 @@ describe('the rest of the workshop', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Leave them unsaid' }));
     expect(workshop().blocks).toBeNull();
     await userEvent.click(screen.getByRole('button', { name: /^Begin with an hour/ }));
-    expect(freeHoursOf(workshop())).toEqual([1, 1, 1, 1, 1, 4, 0]);
+    expect(workshop().blocks).toEqual(usualBlocks);
   });
 
   it('goes to the field the address names, and opens what holds it', async () => {

@@ -3,12 +3,14 @@ import { checkJob } from '@/lib/check/checkJob';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { reviewCosts } from '@/lib/check/reviewCosts';
 import { fairShirts } from '@/lib/examples/fairJobs';
+import { clubWork } from '@/tests/fixtures/benchWork';
 import { club, mugs, TODAY, told } from '@/tests/fixtures/clubJob';
 
 /** Minutes of the worked job by hand: 40 + 45 + 15 + 25 + 52.9 + 98.7 + 79.3 + 44.4 + 12 + 10 + 30 = 452.3. */
 const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 452.3 - 40 - 45 - 15,
+  work: clubWork,
   sheets: 0,
   cases: [{ lineId: 'shirts', size: 'L', price: 19, outOfPocketFloor: 6.33, fullCost: 11.18, fees: 0 }],
   placements: [

@@ -6,6 +6,7 @@ import { reviewCosts } from '@/lib/check/reviewCosts';
 import { priceJob } from '@/lib/costing/priceJob';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FindingId } from '@/shared/tables/findingIds';
+import { clubWork, looseWork } from '@/tests/fixtures/benchWork';
 import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { changed, club, clubWith, mended } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
@@ -24,6 +25,7 @@ const sold = (price: number | null, size = 'L') => ({
 const facts: CostFacts = {
   attendedMinutes: 452.3,
   benchMinutes: 352.3,
+  work: clubWork,
   sheets: 0,
   cases: [sold(19)],
   placements: [],
@@ -143,11 +145,13 @@ describe('TIM-01 lays the work beside the free hours', () => {
     [20, 'caution busy'],
     [20.1, 'stop over'],
   ])('%d h in 20: %s', (hours, expected) => {
-    expect(verdictOf(club(), 'TIM-01', { attendedMinutes: hours * 60 })).toBe(expected);
+    expect(verdictOf(club(), 'TIM-01', { attendedMinutes: hours * 60, work: looseWork(352.3) })).toBe(
+      expected,
+    );
   });
 
   it('offers the earliest day that can be kept, and from there the first with room', () => {
-    const work = { attendedMinutes: 1800 };
+    const work = { attendedMinutes: 1800, work: looseWork(352.3) };
     const kept = mended(club(), review(club(), 'TIM-01', work)[0]);
     // 30 h: 20 by the 10th, 1 + 4 by the 12th, 1 each from the 14th to Friday the 18th; Monday the 21st is spare.
     expect(kept.job.wantedOn).toBe('2026-12-22');
@@ -169,8 +173,49 @@ describe('TIM-01 lays the work beside the free hours', () => {
   });
 });
 
-// Bench work of 5.87 h, back from Wednesday 9 December (the 10th is the buffer): 1 + 1 + 1 + 0 + 4 h reach
-// Saturday the 5th. Blanks in by Friday the 4th, four working days to arrive: ordered by Monday the 30th.
+describe('TIM-01 asks for blocks that hold the work as it must be done', () => {
+  // From Wednesday 25 November 2026, an hour an evening and four on Saturday.
+  const evenings = (hours: number) => ({
+    'workshop.blocks': blocksOf([hours, hours, hours, hours, hours, hours, hours]),
+  });
+
+  it.each([
+    // Friday's hours are enough for 90 min; 223 of them must be in one piece, and Saturday is wanted.
+    ['2026-11-28', 'caution blocks'],
+    // Pressed on Saturday, folded by Tuesday 1 December.
+    ['2026-12-01', 'caution blocks'],
+    ['2026-12-02', 'pass'],
+  ])('wanted on %s: %s', (wantedOn, expected) => {
+    const work = { attendedMinutes: 90, benchMinutes: 90 };
+    expect(verdictOf(clubWith({ 'job.wantedOn': wantedOn }), 'TIM-01', work)).toBe(expected);
+  });
+
+  it('says that no block holds even one piece, and how long it would have to be', () => {
+    const input = clubWith({ ...evenings(0.5), 'job.wantedOn': '2027-02-26' });
+    const [finding] = review(input, 'TIM-01');
+    // 25 + 10 + 178 ÷ 37 = 39.8 min.
+    expect(finding).toMatchObject({ variant: 'noBlock', severity: 'caution', facts: { longestHours: 0.5 } });
+    expect(finding?.facts).toHaveProperty('sessionHours', expect.closeTo(39.81 / 60, 3));
+  });
+
+  it('tells each heating-up that no price holds, and its button prices them', () => {
+    const input = clubWith({ ...evenings(2.5), 'job.wantedOn': '2026-12-31' });
+    // 150 − 35 leaves 115 of 178 min: two sessions of 19 and 18, one more than priced.
+    const [finding] = review(input, 'TIM-01');
+    expect(finding).toMatchObject({
+      variant: 'heatings',
+      severity: 'note',
+      facts: { sessions: 2, more: 1, minutes: 35, inkMl: 4 },
+      fix: { facts: { pieces: 19 } },
+    });
+    const priced = { work: { ...clubWork, press: clubWork.press && { ...clubWork.press, sessions: 2 } } };
+    expect(review(mended(input, finding), 'TIM-01', priced)).toEqual([]);
+  });
+});
+
+// Back from Wednesday 9 December (the 10th is the buffer): 86.4 min of folding, packing and bringing are done on the
+// 8th and 9th, the session of 223 min on Saturday the 5th. Blanks in by Friday the 4th, four working days to arrive:
+// ordered by Monday the 30th.
 describe('TIM-02 counts back to the last day for ordering blanks', () => {
   it('in the worked example that is Monday 30 November, four working days before blanks must be there', () => {
     const [finding] = review(club(), 'TIM-02');
@@ -189,19 +234,20 @@ describe('TIM-02 counts back to the last day for ordering blanks', () => {
   it('offers a day that leaves time, once it has passed', () => {
     const late = { ...club(), asOf: '2026-12-03' };
     const after = mended(late, review(late, 'TIM-02')[0]);
-    // Ordered on Thursday the 3rd, here by the 9th; 5.87 h from the 10th end on Saturday the 12th; Monday is the buffer.
-    expect(after.job.wantedOn).toBe('2026-12-15');
+    // Ordered on Thursday the 3rd, here by the 9th; pressed on Saturday the 12th, with 17 min to spare; 60 of the 86.4
+    // min that follow on Monday, the rest on Tuesday the 15th; Wednesday is the buffer.
+    expect(after.job.wantedOn).toBe('2026-12-17');
     expect(verdictOf(after, 'TIM-02')).toBe('caution soon');
-    expect(verdictOf(changed(after, { 'job.wantedOn': '2026-12-14' }), 'TIM-02')).toBe('stop passed');
+    expect(verdictOf(changed(after, { 'job.wantedOn': '2026-12-16' }), 'TIM-02')).toBe('stop passed');
   });
 
   it('offers a day on which nothing hurries where the order is only urgent', () => {
-    const soon = { ...changed(club(), { 'job.wantedOn': '2026-12-15' }), asOf: '2026-12-03' };
+    const soon = { ...changed(club(), { 'job.wantedOn': '2026-12-17' }), asOf: '2026-12-03' };
     const after = mended(soon, review(soon, 'TIM-02')[0]);
-    // Ordered by the 8th, here by the 14th; 5.87 h from the 15th end on Saturday the 19th; Monday is the buffer.
-    expect(after.job.wantedOn).toBe('2026-12-22');
+    // Ordered by the 8th, here by the 14th; pressed on Saturday the 19th, done on Tuesday the 22nd; Wednesday is the buffer.
+    expect(after.job.wantedOn).toBe('2026-12-24');
     expect(verdictOf(after, 'TIM-02')).toBe('note later');
-    expect(verdictOf(changed(after, { 'job.wantedOn': '2026-12-21' }), 'TIM-02')).toBe('caution soon');
+    expect(verdictOf(changed(after, { 'job.wantedOn': '2026-12-23' }), 'TIM-02')).toBe('caution soon');
   });
 
   it.each([
@@ -242,20 +288,21 @@ describe('the earliest day', () => {
   const days = (['TIM-01', 'TIM-02'] as const).map((id) => review(hurried, id)[0]);
 
   it('is one for hours and blanks, and neither button leads into a stop', () => {
-    // Ordered today, here by 9 December; 5.87 h from the 10th end on Saturday the 12th, Monday is spare.
+    // Ordered today, here by 9 December; pressed on Saturday the 12th, done on Tuesday the 15th, Wednesday is spare.
     for (const finding of days) {
       expect(finding?.severity).toBe('stop');
       const after = mended(hurried, finding);
-      expect(after.job.wantedOn).toBe('2026-12-15');
+      expect(after.job.wantedOn).toBe('2026-12-17');
       expect([verdictOf(after, 'TIM-01'), verdictOf(after, 'TIM-02')]).toEqual(['pass', 'caution soon']);
     }
   });
 
   it('is that of the hours where the blanks are there sooner, or are the customer’s own', () => {
-    // 7.54 h: 1 + 1 + 1 + 4 + 0 by Sunday the 29th, 1 on Monday; Tuesday 1 December is spare.
+    // 100 min at the desk and 52.9 at the printer by Friday, pressed on Saturday the 28th, 17 of 86.4 min still there,
+    // 60 on Monday, the rest on Tuesday 1 December; Wednesday is spare.
     const own = changed(hurried, { 'blank:white-shirt.suppliedBy': 'customer' });
     const [finding] = review(own, 'TIM-01');
-    expect(mended(own, finding).job.wantedOn).toBe('2026-12-02');
+    expect(mended(own, finding).job.wantedOn).toBe('2026-12-03');
     expect(review(own, 'TIM-02')).toEqual([]);
   });
 });
@@ -278,7 +325,8 @@ describe('reviewCosts, with any free hours, dates and amounts of work', () => {
   const day = fc
     .date({ min: new Date('2000-01-01'), max: new Date('9999-12-31'), noInvalidDate: true })
     .map((date) => date.toISOString().slice(0, 10));
-  const hours = fc.double({ min: 0, max: 24, noNaN: true });
+  // None, or a block as long as one may be.
+  const hours = fc.oneof(fc.constant(0), fc.double({ min: 0.1, max: 24, noNaN: true }));
 
   it(
     'answers; a stop’s button leads into no stop, a caution’s into nothing to say',
@@ -291,17 +339,38 @@ describe('reviewCosts, with any free hours, dates and amounts of work', () => {
             free: fc.tuple(hours, hours, hours, hours, hours, hours, hours),
             lead: fc.integer({ min: 0, max: 250 }),
             minutes: fc.double({ min: 0, max: 1e6, noNaN: true }),
+            pressing: fc.double({ min: 0, max: 1, noNaN: true }),
+            off: fc.array(fc.record({ from: day, to: day }), { maxLength: 2 }),
           }),
-          ({ asOf, wantedOn, free, lead, minutes }) => {
+          ({ asOf, wantedOn, free, lead, minutes, pressing, off }) => {
             const input = changed(
               { ...club(), asOf },
               {
                 'job.wantedOn': wantedOn,
                 'workshop.blocks': blocksOf(free),
+                'workshop.daysOff': off.map((days, index) => ({ id: `off-${index}`, ...days })),
                 'blank:white-shirt.leadWorkingDays': lead,
               },
             );
-            const work = { attendedMinutes: minutes, benchMinutes: minutes };
+            const runs = [{ name: 'Back', minutes: minutes * pressing }];
+            const work = {
+              attendedMinutes: minutes,
+              benchMinutes: minutes,
+              work: {
+                before: [{ what: 'print', minutes: minutes * (1 - pressing) } as const],
+                press: {
+                  ...clubWork.press,
+                  runs,
+                  setUpMinutes: 0,
+                  cleanDownMinutes: 0,
+                  sessions: 1,
+                  pieces: 37,
+                  breakMinutes: 10,
+                  inkMl: 4,
+                },
+                after: [],
+              },
+            };
             for (const id of ['TIM-01', 'TIM-02'] as const) {
               const [finding] = review(input, id, work);
               if (finding?.fix == null) continue;

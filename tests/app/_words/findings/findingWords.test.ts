@@ -11,6 +11,7 @@ import type { Finding } from '@/shared/finding';
 import type { Picture } from '@/shared/schemas/picture';
 import { type FindingId, findingIds } from '@/shared/tables/findingIds';
 import { aPicture } from '@/tests/fixtures/aPicture';
+import { clubWork, looseWork } from '@/tests/fixtures/benchWork';
 import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { club, clubWith, mugsWith, TODAY } from '@/tests/fixtures/clubJob';
 import { factsGiven, factsUsed } from '@/tests/fixtures/factsUsed';
@@ -29,6 +30,7 @@ const metric = {
 const facts: CostFacts = {
   attendedMinutes: 3000,
   benchMinutes: 3000,
+  work: looseWork(3000),
   sheets: 53,
   cases: [{ lineId: 'shirts', size: 'L', price: 3, outOfPocketFloor: 6.5, fullCost: 11, fees: 0 }],
   placements: [
@@ -354,7 +356,7 @@ const findings: readonly Finding[] = [
       pressOrders: [],
     },
   ),
-  ...reviewed({}, { attendedMinutes: 60, benchMinutes: 60 }),
+  ...reviewed({}, { attendedMinutes: 60, benchMinutes: 60, work: looseWork(60) }),
   ...[9, -1].flatMap((written) =>
     reviewed(
       { 'job.lines.0.ownPrices': [{ from: 48, each: 9 }] },
@@ -370,7 +372,16 @@ const findings: readonly Finding[] = [
       ],
     },
   ),
-  ...reviewed({ 'job.wantedOn': '2026-12-09' }, { attendedMinutes: 352, benchMinutes: 352 }),
+  ...reviewed(
+    { 'job.wantedOn': '2026-12-09' },
+    { attendedMinutes: 352, benchMinutes: 352, work: looseWork(352) },
+  ),
+  // Saturday is too late, no block holds a single shirt, and a block that holds no more than half of them.
+  ...[
+    { 'job.wantedOn': '2026-11-28' },
+    { 'workshop.blocks': blocksOf([0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5]), 'job.wantedOn': '2027-02-26' },
+    { 'workshop.blocks': blocksOf([2.5, 2.5, 2.5, 2.5, 2.5, 2.5, 2.5]) },
+  ].flatMap((fields) => reviewed(fields, { attendedMinutes: 90, benchMinutes: 90, work: clubWork })),
   ...reviewed({ 'workshop.blocks': null }),
   ...reviewed({ 'workshop.blocks': blocksOf([0, 0, 0, 0, 0, 0, 0]) }),
   ...reviewed({ 'blank:white-shirt.leadWorkingDays': null }),

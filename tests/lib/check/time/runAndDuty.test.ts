@@ -6,6 +6,7 @@ import { wholeJob } from '@/lib/grid/costSheet';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { FindingId } from '@/shared/tables/findingIds';
+import { looseWork } from '@/tests/fixtures/benchWork';
 import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { changed, clubWith, mended, TODAY } from '@/tests/fixtures/clubJob';
 import { costed } from '@/tests/fixtures/costed';
@@ -13,6 +14,7 @@ import { costed } from '@/tests/fixtures/costed';
 const none: CostFacts = {
   attendedMinutes: 0,
   benchMinutes: 0,
+  work: looseWork(0),
   sheets: 0,
   cases: [],
   placements: [],
@@ -163,7 +165,7 @@ describe('the button that splits a run', () => {
 
   it('is not there where the set-ups it adds make a stop of the wanted day', () => {
     // Wednesday has 10 h; 9.5 h are done by then, and with 2 × 35 min more they are not.
-    const work = { attendedMinutes: 570, benchMinutes: 570 };
+    const work = { attendedMinutes: 570, benchMinutes: 570, work: looseWork(570) };
     expect(reviewed(hurried('2026-11-26'), work, 'TIM-01')?.severity).toBe('caution');
     expect(reviewed(hurried('2026-11-26'), work, 'TIM-04')?.fix).toBeNull();
     // 570 less 35 leaves 535 for 37 shirts; 205 min a session make 14 of them.
@@ -175,7 +177,7 @@ describe('the button that splits a run', () => {
     const rated = changed(hurried('2026-11-26'), {
       'workshop.presses.0.rating': { openingMm: null, pressesPerDay: 30, hotHoursPerDay: null },
     });
-    const work = { attendedMinutes: 570, benchMinutes: 570 };
+    const work = { attendedMinutes: 570, benchMinutes: 570, work: looseWork(570) };
     expect(reviewed(rated, work, 'ELE-04')).toMatchObject({ variant: 'presses', fix: null });
   });
 });
