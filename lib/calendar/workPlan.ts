@@ -80,10 +80,10 @@ export function dayAfterBuffer(lastBenchDay: string): string {
 export const lastBenchDayBefore = (wantedOn: string): string =>
   addDays(addWorkingDays(wantedOn, -BUFFER_DAYS), -1);
 
-const datedOf = ({ from, to }: Span): Dated => {
+function datedOf({ from, to }: Span): Dated {
   const day = dayOfMinute(from);
   return { day, fromMinute: from - minuteOf(day), minutes: to - from };
-};
+}
 
 function sessionOf(
   span: Span,
