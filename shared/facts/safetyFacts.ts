@@ -42,4 +42,6 @@ export interface SafetyFacts {
   'LAW-07': Plain<{ readonly claim: Claim }>;
   /** Spares with which every size comes out whole with that chance. */
   'LAW-08': Plain<{ readonly blank: string; readonly spare: number; readonly confidence: number }>;
+  /** Names in children's sizes and addresses; either may be 0, not both. */
+  'LAW-09': Variant<'needed' | 'over', { readonly childRows: number; readonly addresses: number }>;
 }

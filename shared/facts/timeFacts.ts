@@ -41,6 +41,11 @@ export interface TimeFacts {
     /** `later` likewise; empty where none is offered. */
     | Variant<'passed' | 'soon', Order & { readonly later: string }>
     | Variant<'later', Order>;
+  /** The last day for them, and the first that could be kept if they came now; empty where there is none. */
+  'TIM-03': Variant<
+    'approval' | 'deposit' | 'both',
+    { readonly approveBy: string; readonly wantedOn: string; readonly ready: string }
+  >;
   /** Hours in one piece. */
   'TIM-04': Variant<'long' | 'tooLong', { readonly hours: number; readonly most: number }>;
 }

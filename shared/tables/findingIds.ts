@@ -98,6 +98,7 @@ export const findingIds = [
   // time
   'TIM-01',
   'TIM-02',
+  'TIM-03',
   'TIM-04',
   // safety and law
   'ELE-01',
@@ -113,6 +114,7 @@ export const findingIds = [
   'LAW-05',
   'LAW-07',
   'LAW-08',
+  'LAW-09',
 ] as const;
 
 export type FindingId = (typeof findingIds)[number];

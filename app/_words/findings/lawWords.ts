@@ -2,7 +2,7 @@ import { childRiskWords, claimWords } from '@/app/_words/choices/goodsWords';
 import type { SafetyFacts } from '@/shared/facts/safetyFacts';
 import { type WordingsOf, wording } from './wording';
 
-type Ids = 'LAW-01' | 'LAW-02' | 'LAW-03' | 'LAW-04' | 'LAW-05' | 'LAW-07' | 'LAW-08';
+type Ids = 'LAW-01' | 'LAW-02' | 'LAW-03' | 'LAW-04' | 'LAW-05' | 'LAW-07' | 'LAW-08' | 'LAW-09';
 
 /** Words of the findings about law. These give bearings, never advice. */
 export const lawWords = {
@@ -65,4 +65,19 @@ export const lawWords = {
       `${facts.blank} comes from the customer.`,
       `${facts.spare > 0 ? `Ask for ${formatter.count(facts.spare, 'spare piece')}, which leave every size whole with a chance of ${formatter.share(facts.confidence)}.` : 'Ask for a spare one.'} Get it in writing that a spoiled piece is not replaced. For what you owe them anyway ask your local authority.`,
     ),
+  'LAW-09': ({ variant, facts }, formatter) => {
+    const kept = [
+      ...(facts.childRows > 0 ? [`${formatter.count(facts.childRows, 'name')} in children’s sizes`] : []),
+      ...(facts.addresses > 0 ? [formatter.count(facts.addresses, 'address')] : []),
+    ].join(' and ');
+    return variant === 'over'
+      ? wording(
+          `The order is over, and this device still keeps ${kept} of it.`,
+          'Personal data may be kept only as long as it is needed, and that of children least of all. Delete it. What your papers must go on saying, and for how long, ask your local authority.',
+        )
+      : wording(
+          `This device keeps ${kept} of the order.`,
+          'Personal data may be kept only as long as it is needed. Delete it when the order is closed. What your papers must go on saying, and for how long, ask your local authority.',
+        );
+  },
 } satisfies WordingsOf<Pick<SafetyFacts, Ids>>;

@@ -71,6 +71,7 @@ export const shortNames: Readonly<Record<FindingId, string>> = {
   'ROW-03': 'own row',
   'TIM-01': 'hours',
   'TIM-02': 'arrival of blanks',
+  'TIM-03': 'approval and deposit',
   'ELE-01': 'circuit',
   'SAF-01': 'air and oven',
   'LAW-01': 'sewn label',
@@ -104,4 +105,5 @@ export const shortNames: Readonly<Record<FindingId, string>> = {
   'LAW-04': 'lip zone',
   'LAW-07': 'promises',
   'LAW-08': 'customer’s blanks',
+  'LAW-09': 'personal data',
 };

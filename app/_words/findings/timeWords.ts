@@ -81,6 +81,30 @@ export const timeWords = {
         );
     }
   },
+  'TIM-03': ({ variant, facts }, formatter) => {
+    const due = `by ${formatter.day(facts.approveBy)} to be ready on ${formatter.day(facts.wantedOn)}`;
+    const now =
+      facts.ready === ''
+        ? 'Ask again, and agree on another day.'
+        : `Ask again; if it came today, ${formatter.day(facts.ready)} could be kept.`;
+    switch (variant) {
+      case 'approval':
+        return wording(
+          `The approval had to be there ${due}.`,
+          `Every day the proof waits moves delivery. ${now}`,
+        );
+      case 'deposit':
+        return wording(
+          `The deposit had to be there ${due}.`,
+          `Nothing is ordered or printed without it, so every day it waits moves delivery. ${now}`,
+        );
+      default:
+        return wording(
+          `Approval and deposit had to be there ${due}.`,
+          `Nothing is ordered or printed without them, so every day they wait moves delivery. ${now}`,
+        );
+    }
+  },
   'TIM-04': ({ variant, facts }, formatter) =>
     wording(
       `A session takes ${formatter.hours(facts.hours)} in one piece.`,

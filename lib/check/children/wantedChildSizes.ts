@@ -1,21 +1,13 @@
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { ChildSize } from './ageSize';
-import { childSizes } from './childSizes';
+import { childSizesOf } from './childSizesOf';
 
-/**
- * The wanted sizes of a line that are children's by their name. Clothing only: 104 says nothing on a panel.
- *
- * @returns by name; all sizes of a garment for children count as youth where their name says nothing
- */
+/** @returns the wanted sizes of a line that are children's, by name. */
 export function wantedChildSizes({ blank, sizes }: ResolvedLine): ReadonlyMap<string, ChildSize> {
-  if (blank.kind !== 'garment') return new Map();
-  const known = childSizes(
-    blank.sizes.map(({ name }) => name),
-    blank.forChildren,
-  );
+  const childSize = childSizesOf(blank);
   return new Map(
     sizes.flatMap(({ size }) => {
-      const child = known.get(size) ?? (blank.forChildren === true && known.size === 0 ? 'youth' : null);
+      const child = childSize(size);
       return child === null ? [] : [[size, child] as const];
     }),
   );

@@ -3,6 +3,7 @@ import { findingWords } from '@/app/_words/findings/findingWords';
 import { fixLabels } from '@/app/_words/findings/fixWords';
 import { checkJob } from '@/lib/check/checkJob';
 import type { CostFacts } from '@/lib/check/costFacts';
+import { checkOrder } from '@/lib/check/order/checkOrder';
 import { reviewCosts } from '@/lib/check/reviewCosts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { formulaFindings } from '@/lib/grid/rowFindings';
@@ -341,6 +342,12 @@ const findings: readonly Finding[] = [
     { 'job.lines.0.placements.0.rim.inside': true },
     { 'job.lines.0.placements.0.recipe.steps.evenCooling': false },
   ].flatMap((fields) => checkJob(mugsWith(fields)).findings),
+  ...(['waiting', 'over'] as const).flatMap((stage) =>
+    checkOrder({
+      ...{ orderId: 'order-1', asOf: TODAY, stage, wantedOn: '2026-12-01', approveBy: '2026-11-24' },
+      ...{ ready: null, isApproved: false, isDepositPaid: true, childRows: 3, addresses: 0 },
+    }),
+  ),
   ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 300 }),
   ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 600 }),
   ...reviewed({
