@@ -1,6 +1,7 @@
 'use client';
 
-import { useId } from 'react';
+import { useId, useState } from 'react';
+import { typing } from '@/app/_documents/typing';
 import { describedBy } from './describedBy';
 import { FieldFrame } from './FieldFrame';
 
@@ -9,6 +10,8 @@ type DateFieldProps = Readonly<{
   /** YYYY-MM-DD; null where no day is set. */
   value: string | null;
   onCommit: (value: string | null) => void;
+  /** True where the document has no place for no day: an emptied field is told and keeps the day before. */
+  needed?: boolean | undefined;
   onRest?: (() => void) | undefined;
   hint?: string | undefined;
   caution?: string | undefined;
@@ -19,19 +22,27 @@ type DateFieldProps = Readonly<{
 
 /** A day, in the system's own calendar; while it is half-typed the system shows it and no day is set. */
 export function DateField(props: DateFieldProps) {
-  const { label, value, onCommit, onRest, hint, caution, issue, width } = props;
+  const { label, value, onCommit, onRest, needed = false, hint, caution, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
+  const [isEmptied, setEmptied] = useState(false);
+  const issue = isEmptied ? 'A day has to stand here. The one before stays in force.' : props.issue;
   return (
     <FieldFrame {...{ id, label, hint, caution, issue, width }}>
       <input
         id={id}
         type="date"
-        value={value ?? ''}
+        value={isEmptied ? '' : (value ?? '')}
         aria-invalid={issue ? true : undefined}
         aria-describedby={describedBy(id, { hint, caution: issue ? undefined : caution, issue })}
-        onChange={(event) => onCommit(event.target.value === '' ? null : event.target.value)}
-        onBlur={onRest}
+        onChange={({ target }) => {
+          setEmptied(needed && target.value === '');
+          if (target.value !== '' || !needed) onCommit(target.value === '' ? null : target.value);
+        }}
+        onBlur={() => {
+          if (needed) typing.ends();
+          onRest?.();
+        }}
       />
     </FieldFrame>
   );

@@ -3,7 +3,10 @@ import { usableLocale } from './usableLocale';
 const MOST_KEPT = 50;
 const kept = new Map<string, Intl.DateTimeFormat>();
 
-type DayParts = Pick<Intl.DateTimeFormatOptions, 'weekday' | 'day' | 'month' | 'year' | 'dateStyle'>;
+type DayParts = Pick<
+  Intl.DateTimeFormatOptions,
+  'weekday' | 'day' | 'month' | 'year' | 'dateStyle' | 'timeStyle'
+>;
 
 /**
  * Writes a day in the language of the sentences around it, in the order of the maker's place as far as English has it:
