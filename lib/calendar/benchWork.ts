@@ -1,9 +1,8 @@
 /** Work that needs no hot press. */
-export const looseKinds = ['desk', 'print', 'finish', 'pack', 'deliver'] as const;
-export type LooseKind = (typeof looseKinds)[number];
+export type LooseKind = 'desk' | 'print' | 'finish' | 'pack' | 'deliver';
 
 /** It may be split at any minute. */
-export interface LooseWork {
+interface LooseWork {
   readonly what: LooseKind;
   readonly minutes: number;
 }

@@ -1,4 +1,4 @@
-import { addDays, daysBetween, weekdayOf } from '@/shared/days';
+import { daysBetween } from '@/shared/days';
 import type { BenchWork } from './benchWork';
 import type { Calendar } from './calendar';
 import { minuteOf } from './minutes';
@@ -68,7 +68,7 @@ export function behindLoad(
 }
 
 /** The latest plan of an order. */
-export interface LatestOrder {
+interface LatestOrder {
   readonly id: string;
   readonly latest: Latest;
 }
@@ -103,9 +103,6 @@ const daysLate = (planned: Planned, wantedOn: string | null): number =>
   planned.kind === 'planned' && wantedOn !== null
     ? Math.max(0, daysBetween(wantedOn, planned.plan.ready))
     : 0;
-
-/** @returns the Monday of a day's week. */
-export const mondayOf = (day: string): string => addDays(day, -weekdayOf(day));
 
 /** @returns the plans of orders that can be planned. */
 export const plansOf = ({ orders }: Load): readonly WorkPlan[] =>

@@ -4,7 +4,7 @@ import type { WorkPlan } from './workPlan';
 /** What of an order stands in a calendar. */
 export type OrderMoment = 'orderBlanks' | 'approve' | 'print' | 'press' | 'wanted';
 
-export interface OrderEntry {
+interface OrderEntry {
   /** The same whenever the order's entries are made; sessions are counted. */
   readonly id: string;
   readonly what: OrderMoment;

@@ -1,9 +1,9 @@
 import type { BenchWork } from './benchWork';
 
-export type Stage = 'printer' | 'press' | 'hands';
+type Stage = 'printer' | 'press' | 'hands';
 
 /** How long a piece keeps each of them busy, min. */
-export interface Pace {
+interface Pace {
   readonly each: Readonly<Record<Stage, number>>;
   /** The one that takes longest decides how fast the work goes. */
   readonly bottleneck: Stage;

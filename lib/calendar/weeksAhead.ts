@@ -1,7 +1,7 @@
-import { addDays, daysBetween } from '@/shared/days';
+import { addDays, daysBetween, weekdayOf } from '@/shared/days';
 import type { Calendar } from './calendar';
 import { minutesBetween } from './freeMinutes';
-import { type Load, loadOf, mondayOf, type OrderLoad, plansOf } from './load';
+import { type Load, loadOf, type OrderLoad, plansOf } from './load';
 import type { WorkPlan } from './workPlan';
 
 /** A week of the board. Minutes; `free` is all that is free from today on, whatever is planned in it. */
@@ -32,7 +32,7 @@ export function weeksAhead(
   // Behind what is accepted, which keeps its place.
   const open = accepted.until === null ? [] : plansOf(loadOf(calendar, quotes, from, accepted.until));
   return Array.from({ length: WEEKS }, (_, index) => {
-    const monday = addDays(mondayOf(from), index * 7);
+    const monday = addDays(from, index * 7 - weekdayOf(from));
     const sunday = addDays(monday, 6);
     return {
       monday,

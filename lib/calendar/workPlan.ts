@@ -17,7 +17,7 @@ interface Dated {
 }
 
 /** One heating-up of the press. */
-export interface PlannedSession extends Dated {
+interface PlannedSession extends Dated {
   /** Good pieces. */
   readonly pieces: number;
   readonly parts: readonly (SessionPart & { readonly fromMinute: number })[];
@@ -70,7 +70,7 @@ export function planOf(
 }
 
 /** @returns the first wanted day that leaves the buffer after the last day at the bench. */
-export function dayAfterBuffer(lastBenchDay: string): string {
+function dayAfterBuffer(lastBenchDay: string): string {
   let wanted = addDays(lastBenchDay, 1);
   while (daysBetween(lastBenchDay, lastBenchDayBefore(wanted)) < 0) wanted = addDays(wanted, 1);
   return wanted;
