@@ -37,7 +37,7 @@ export function BlockRow({ fields, block, index, overlaps, onRemove }: BlockRowP
         label="From"
         id={workshopFieldId(['blocks', index, 'fromMinute'])}
         value={fromMinute}
-        caution={overlaps ? 'Overlaps another block; what both hold counts once.' : undefined}
+        caution={overlaps ? 'Overlaps another block; counted once.' : undefined}
         onCommit={(minute) => put('Begin of a block', minute, end)}
       />
       <TimeField

@@ -46,13 +46,7 @@ export function CopyDay({ blocks, most, onCopy }: CopyDayProps) {
         choices={days}
         onCommit={(value) => setFrom(Number(value))}
       />
-      <ChoiceField
-        label="Give them to"
-        width="narrow"
-        value={target.value}
-        choices={targets}
-        onCommit={setChosen}
-      />
+      <ChoiceField label="Give them to" value={target.value} choices={targets} onCommit={setChosen} />
       <Button
         spoken={label}
         blockedBy={copied.length > most ? `${most} blocks are the most there can be.` : undefined}
