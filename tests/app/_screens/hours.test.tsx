@@ -20,8 +20,8 @@ afterEach(() => {
   clearScreens();
 });
 
-const open = () =>
-  enter(
+async function open() {
+  await enter(
     <WithWorkspace>
       {(workspace) => (
         <>
@@ -31,6 +31,8 @@ const open = () =>
       )}
     </WithWorkspace>,
   );
+  await screen.findByRole('button', { name: 'Add days off' }, { timeout: 20_000 });
+}
 
 const workshop = () => bodyOf('workshop', 'workshop');
 const on = (day: RegExp) => within(screen.getByRole('region', { name: day }));

@@ -196,7 +196,9 @@ describe('the rest of the workshop', () => {
 
   it('leaves circuit and hours unsaid, and begins them on one press', async () => {
     await part('hours');
-    await userEvent.click(screen.getByRole('button', { name: 'Leave them unsaid' }));
+    await userEvent.click(
+      await screen.findByRole('button', { name: 'Leave them unsaid' }, { timeout: 20_000 }),
+    );
     expect(workshop().blocks).toBeNull();
     await userEvent.click(screen.getByRole('button', { name: /^Begin with an hour/ }));
     expect(workshop().blocks).toEqual(usualBlocks);
