@@ -2,7 +2,7 @@ import type { LatestDates } from './orderDates';
 import type { WorkPlan } from './workPlan';
 
 /** What of an order stands in a calendar. */
-export type OrderMoment = 'orderBlanks' | 'approve' | 'print' | 'press' | 'wanted';
+type OrderMoment = 'orderBlanks' | 'approve' | 'print' | 'press' | 'wanted';
 
 interface OrderEntry {
   /** The same whenever the order's entries are made; sessions are counted. */

@@ -32,7 +32,7 @@ export function paceOf({ pieces, ...minutes }: StageMinutes): Pace | null {
 }
 
 /** What has been done of an order. */
-export interface WorkDone {
+interface WorkDone {
   readonly printed: boolean;
   readonly pressed: boolean;
   readonly packed: boolean;
