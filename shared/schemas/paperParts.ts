@@ -99,12 +99,18 @@ export const taxOnPaperSchema = z.strictObject({
   exemption: z.string().max(80).nullable(),
 });
 
+const chargesOnPaperSchema = z.array(z.strictObject({ what: nameSchema, amount: minorSchema })).max(100);
+
+/** Already taken from the subtotal. */
+const discountOnPaperSchema = z
+  .strictObject({ amount: z.int().min(0).max(1e12), why: z.string().max(200) })
+  .nullable();
+
 /** What is sold, and what it comes to. */
 export const sale = {
   goods: z.array(pricedGoodsSchema).min(1).max(48),
-  charges: z.array(z.strictObject({ what: nameSchema, amount: minorSchema })).max(30),
-  /** Already taken from the subtotal. */
-  discount: z.strictObject({ amount: z.int().min(0).max(1e12), why: z.string().max(200) }).nullable(),
+  charges: chargesOnPaperSchema,
+  discount: discountOnPaperSchema,
   tax: taxOnPaperSchema,
   sums: sumsSchema,
 } as const;
@@ -135,6 +141,25 @@ export const alternativeOnPaperSchema = z.strictObject({
     .max(300),
   sums: sumsSchema,
   deposit: minorSchema,
+  /** How it comes to that, so that the choice can be confirmed and billed from the paper alone. */
+  priced: z.strictObject({
+    lines: z
+      .array(
+        z.strictObject({
+          jobId: idSchema,
+          lineId: idSchema,
+          /** A size may stand twice: further pieces have a price of their own. */
+          sizes: z.array(pricedSizeSchema).min(1).max(60),
+          start: minorSchema,
+          /** Prints of the line that it goes without. */
+          without: z.array(idSchema).max(4),
+        }),
+      )
+      .min(1)
+      .max(48),
+    charges: chargesOnPaperSchema,
+    discount: discountOnPaperSchema,
+  }),
 });
 
 /** The maker's own side: it is kept with the paper and never printed. */
