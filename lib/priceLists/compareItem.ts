@@ -19,6 +19,7 @@ import type { TaxMode } from './freezeItem';
 import { frozenRates } from './frozenRates';
 import { leastMargins } from './leastMargins';
 import { lookedAt } from './lookedAt';
+import { leavesEnough, type MovedRate, movedRates } from './movedRates';
 
 /** An issued item, with the terms of the version it stands in. */
 export interface IssuedItem {
@@ -39,13 +40,6 @@ export interface WornPrice {
   readonly today: MinorUnits;
   readonly marginThen: number;
   readonly marginNow: number;
-}
-
-interface MovedRate {
-  readonly label: string;
-  readonly unit: string;
-  readonly was: number;
-  readonly is: number;
 }
 
 interface AgedRate {
@@ -69,9 +63,6 @@ export type ItemState =
   | { readonly kind: 'otherTerms' }
   | { readonly kind: 'stopped'; readonly why: Finding | null };
 
-/** A margin that shows the same tenth of a per cent has not moved. */
-const SAME_MARGIN = 0.0005;
-
 /**
  * Holds an issued item against today's rates: what the list says goes through the grid at the quantities that earn
  * least. A price holds while it leaves what it was made for, or what it left when it was issued, whichever is less.
@@ -85,16 +76,10 @@ export function compareItem(asked: JobInput, grid: Grid, { item, currency, taxMo
   if (line === undefined) return { kind: 'noLine' };
   if (job.workshop.currency !== currency || job.channel.taxMode !== taxMode) return { kind: 'otherTerms' };
   const rates = frozenRates(input, line.line.blankId);
-  const now = new Map(rates.map((rate) => [rate.place, rate]));
   return {
     kind: 'compared',
     worn: wornPrices(costed, line, grid, item),
-    moved: item.rates.flatMap(({ place, label, value, unit }): readonly MovedRate[] => {
-      const is = now.get(place);
-      return is === undefined || (is.value === value && is.unit === unit)
-        ? []
-        : [{ label, unit: is.unit, was: value, is: is.value }];
-    }),
+    moved: movedRates(item.rates, rates),
     aged: rates.flatMap(({ label, date, isTypical }): readonly AgedRate[] => {
       const days = daysBetween(date, input.asOf);
       return isTypical || days <= thresholds.rateAge.note.value ? [] : [{ label, days }];
@@ -131,7 +116,7 @@ function wornPrices(
   );
   return item.breaks.flatMap(({ from, to, leastMargin }, index): readonly WornPrice[] => {
     const found = least[index];
-    if (found == null || found.margin >= Math.min(leastMargin, item.targetMargin) - SAME_MARGIN) return [];
+    if (found == null || leavesEnough(found.margin, leastMargin, item.targetMargin)) return [];
     const more = suggested.sizes.find(({ size }) => size === found.size)?.more ?? (0 as MinorUnits);
     const selling = sellingOf(suggested, more, currency);
     const today = selling.ok ? sellingTotal(selling.value, found.at) : null;

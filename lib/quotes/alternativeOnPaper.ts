@@ -1,0 +1,72 @@
+import type { Alternative } from '@/shared/schemas/order';
+import type { QuoteAlternative } from '@/shared/schemas/paperParts';
+import type { AskedSale } from './alternativeSale';
+import type { Sale } from './orderSale';
+import { filled } from './quoteWords';
+import { shareOf } from './saleSums';
+import { type SoldLine, soldPieces } from './soldLine';
+
+interface OnPaper {
+  readonly alternative: Alternative;
+  readonly asked: AskedSale;
+  readonly other: Sale;
+  readonly depositShare: number;
+}
+
+/** @returns an alternative as the customer reads it, with all that it needs to be confirmed. */
+export function alternativeOnPaper({ alternative, asked, other, depositShare }: OnPaper): QuoteAlternative {
+  return {
+    id: alternative.id,
+    ...said(alternative, asked, other),
+    sizes: other.lines.flatMap(({ jobId, lineId, sizes }) =>
+      [...new Set(sizes.map(({ size }) => size))].map((size) => ({
+        jobId,
+        lineId,
+        size,
+        quantity: sizes.reduce((sum, one) => sum + (one.size === size ? one.quantity : 0), 0),
+      })),
+    ),
+    sums: other.sums,
+    deposit: shareOf(other.sums.total, depositShare),
+    priced: {
+      lines: other.lines.map(({ jobId, lineId, sizes, start, without }) => ({
+        ...{ jobId, lineId, start },
+        sizes: [...sizes],
+        without: [...without],
+      })),
+      charges: [...other.charges],
+      discount: other.discount,
+    },
+  };
+}
+
+// Helpers
+
+const MOST_LETTERS = 120;
+
+function said(
+  alternative: Alternative,
+  { sale, jobs, terms }: AskedSale,
+  { lines }: Sale,
+): { readonly label: string; readonly says: string } {
+  const { words } = terms;
+  const isIt = (line: SoldLine) => line.jobId === alternative.jobId && line.lineId === alternative.lineId;
+  const [before, after] = [sale.lines.find(isIt), lines.find(isIt)];
+  if (before === undefined || after === undefined) return { label: alternative.id, says: '' };
+  const pieces = soldPieces(after);
+  const label = filled(words.pieces, { pieces, name: after.name });
+  if (alternative.kind === 'without') {
+    const print = jobs
+      .flatMap(({ input }) => input.job.lines.flatMap(({ placements }) => placements))
+      .find(({ id }) => id === alternative.placementId)?.name;
+    return { label: short(filled(words.without, { print: print ?? '' })), says: label };
+  }
+  const count = Math.abs(pieces - soldPieces(before));
+  if (pieces < soldPieces(before)) return { label: short(label), says: filled(words.fewer, { count }) };
+  const { size } = alternative;
+  const more = size === null ? words.moreInMix : words.more;
+  return { label: short(label), says: filled(more, { count, size: size ?? '' }) };
+}
+
+const short = (text: string): string =>
+  text.length <= MOST_LETTERS ? text : `${text.slice(0, MOST_LETTERS - 1)}…`;

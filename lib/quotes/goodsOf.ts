@@ -1,0 +1,67 @@
+import type { ResolvedLine, ResolvedPlacement } from '@/lib/job/checkedJob';
+import { formatNumber } from '@/shared/formatNumber';
+import type { Blank } from '@/shared/schemas/blank';
+import type { GoodsOnPaper } from '@/shared/schemas/paperParts';
+import type { QuoteWords } from './quoteWords';
+
+/**
+ * What a customer is told of a line: the blank, its fibres and colour, and each print with its size and place.
+ *
+ * @param without prints that are left out
+ * @param locale BCP 47 tag of the paper
+ */
+export function goodsOf(
+  jobId: string,
+  { line, blank, placements }: ResolvedLine,
+  {
+    without,
+    words,
+    locale,
+  }: { readonly without: readonly string[]; readonly words: QuoteWords; readonly locale: string },
+): GoodsOnPaper {
+  return {
+    jobId,
+    lineId: line.id,
+    name: line.name,
+    says: saysOf(blank, words, locale),
+    shape: shapes[blank.kind],
+    prints: placements.filter(({ placement }) => !without.includes(placement.id)).flatMap(printsOf),
+  };
+}
+
+const shapes: Readonly<Record<Blank['kind'], GoodsOnPaper['shape']>> = {
+  garment: 'garment',
+  bag: 'other',
+  cushion: 'other',
+  drinkware: 'mug',
+  panel: 'panel',
+  mat: 'panel',
+  tile: 'panel',
+  small: 'other',
+};
+
+function saysOf({ name, fibres, colour }: Blank, words: QuoteWords, locale: string): string {
+  const made = fibres.map(
+    ({ fibre, share }) => `${formatNumber(share * 100, locale)} % ${words.fibres[fibre]}`,
+  );
+  return [name, ...made, colour.name].join(', ');
+}
+
+const printsOf = ({ placement, artwork }: ResolvedPlacement): GoodsOnPaper['prints'] =>
+  placement.prints.map(({ sizes, widthMm, heightMm }) => ({
+    placementId: placement.id,
+    name: placement.name,
+    position: placement.position,
+    sizes,
+    widthMm,
+    heightMm,
+    dropFromCollarMm: placement.dropFromCollarMm,
+    artwork: { artworkId: placement.artworkId, name: artwork.name, version: artwork.version },
+    picture: pictureOf(artwork),
+  }));
+
+const pictureOf = ({ picture }: ResolvedPlacement['artwork']): GoodsOnPaper['prints'][number]['picture'] =>
+  picture === null || !isHash(picture.fileId) ? null : { fileId: picture.fileId, fileName: picture.fileName };
+
+/** Files of pictures are kept under their hash; an id of an earlier way of keeping them names no file that papers could. */
+const isHash = (id: string): boolean => /^[0-9a-f]{64}$/.test(id);

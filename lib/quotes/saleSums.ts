@@ -1,0 +1,55 @@
+import { documentTax } from '@/lib/price/tax/documentTax';
+import { DOUBLE_DIGITS, roundDecimal } from '@/shared/decimal';
+import { type MinorUnits, splitMinor } from '@/shared/money';
+import type { SaleSums, TaxOnPaper } from '@/shared/schemas/paperParts';
+
+/** What is sold, as far as it makes a sum; whole minor units as prices are written. */
+export interface Summed {
+  readonly lines: readonly {
+    readonly sizes: readonly { readonly total: number }[];
+    readonly start: number;
+  }[];
+  readonly charges: readonly { readonly amount: number }[];
+}
+
+/** @returns each amount that stands on the paper, in its order: sizes of a line, what it pays once, charges. */
+export const amountsOf = ({ lines, charges }: Summed): readonly MinorUnits[] =>
+  [
+    ...lines.flatMap(({ sizes, start }) => [
+      ...sizes.map(({ total }) => total),
+      ...(start === 0 ? [] : [start]),
+    ]),
+    ...charges.map(({ amount }) => amount),
+  ].map((amount) => amount as MinorUnits);
+
+/** @returns what they come to before anything is taken off. */
+export const beforeDiscount = (sold: Summed): number =>
+  amountsOf(sold).reduce((sum, amount) => sum + amount, 0);
+
+/** @returns a share of whole minor units, half a unit rounded up. */
+export const shareOf = (amount: number, share: number): MinorUnits =>
+  roundDecimal(amount * share, 0, 'halfUp', DOUBLE_DIGITS) as MinorUnits;
+
+/**
+ * The sums at the foot of a paper. The discount is spread over the amounts by largest remainder, so that tax on each
+ * line is of what is paid for it; of amounts that give money back none is taken.
+ *
+ * @param discount whole minor units, 0 or more and no more than it all comes to
+ */
+export function saleSums(sold: Summed, discount: number, tax: TaxOnPaper, currency: string): SaleSums {
+  const amounts = amountsOf(sold);
+  const paid = amounts.map((amount) => Math.max(0, amount));
+  const off =
+    discount === 0 || paid.every((amount) => amount === 0)
+      ? amounts.map(() => 0)
+      : splitMinor(discount as MinorUnits, paid);
+  const left = amounts.map((amount, index) => (amount - (off[index] ?? 0)) as MinorUnits);
+  const subtotal = left.reduce((sum, amount) => sum + amount, 0);
+  const { mode, share, rounding } = tax;
+  if (mode === 'none') return { subtotal, tax: 0, total: subtotal };
+  const { total } = documentTax(
+    left.map((amount) => ({ amount, tax: share })),
+    { currency, mode, rounding },
+  );
+  return { subtotal, tax: total.tax, total: total.with };
+}
