@@ -1,0 +1,76 @@
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import { daysBetween } from '@/shared/days';
+import type { AskedSale } from './alternativeSale';
+import { askedLine } from './askedLine';
+import { costSale, type SaleCost } from './costSale';
+import { orderSale } from './orderSale';
+import { orderTax, soldInput, untaxedJob } from './orderTax';
+import { type PricedJob, pricedJob } from './pricedJob';
+import type { QuoteAsked } from './quoteAsked';
+import type { QuoteObstacle } from './quoteObstacle';
+import type { SoldLine } from './soldLine';
+
+/** A sale that may go out, with what it leaves. */
+export interface AskedJudged extends AskedSale {
+  readonly cost: SaleCost;
+}
+
+/** @returns what an order is asked for now and what that leaves, or all that stands in the way. */
+export function judgeSale(asked: QuoteAsked, grid: Grid): AskedJudged | readonly QuoteObstacle[] {
+  const { order, day } = asked;
+  const obstacles: QuoteObstacle[] = [...ordered(asked)];
+  const tax = orderTax(asked);
+  if (!tax.ok) return [...obstacles, ...tax.problem];
+  const currency = asked.jobs[0]?.input.workshop.currency ?? '';
+  const terms = { order, versions: asked.versions, day, words: asked.words, currency, tax: tax.value };
+  const jobs: PricedJob[] = [];
+  for (const quoted of asked.jobs) {
+    const { jobId, input } = quoted;
+    const priced = pricedJob(jobId, soldInput(quoted, asked, tax.value.channelId), grid);
+    if (priced.ok) jobs.push(priced.value);
+    else obstacles.push({ kind: 'stopped', jobId, name: input.job.name, why: priced.problem });
+  }
+  const lines: SoldLine[] = [];
+  for (const { jobId, costed } of jobs) {
+    for (const line of costed.laidOut.job.lines) {
+      const sold = askedLine(line, { ...terms, jobId });
+      if (sold.ok) lines.push(sold.value);
+      else obstacles.push(sold.problem);
+    }
+  }
+  if (obstacles.length > 0 || lines.length === 0) return obstacles;
+  const sale = orderSale(lines, order, tax.value, currency);
+  if (!sale.ok) return [sale.problem];
+  const costed = tax.value.paper.exemption === null ? jobs : jobs.map(untaxedJob);
+  const cost = costSale(costed, sale.value, grid);
+  if (cost === null)
+    return jobs.map(({ jobId, input }) => ({ kind: 'stopped', jobId, name: input.job.name, why: null }));
+  if (cost.profit < -1e-9 && order.underCostWhy.trim() === '')
+    return [{ kind: 'underCost', fullCost: cost.fullCost, profit: cost.profit }];
+  return { jobs, sale: sale.value, terms, cost };
+}
+
+/** @returns the obstacle of an order that nobody is named for. */
+export const customerless = ({ customer }: QuoteAsked): readonly QuoteObstacle[] =>
+  customer === null || customer.name.trim() === '' || customer.erasedOn !== null
+    ? [{ kind: 'noCustomer' }]
+    : [];
+
+// Helpers
+
+function ordered(asked: QuoteAsked): readonly QuoteObstacle[] {
+  const { order, jobs, day } = asked;
+  const gone = order.jobIds.filter((id) => !jobs.some(({ jobId }) => jobId === id));
+  const pieces = jobs
+    .flatMap(({ input }) => input.job.lines.flatMap(({ quantities }) => quantities))
+    .reduce((sum, { quantity }) => sum + quantity, 0);
+  const past = [order.wantedOn, ...jobs.map(({ input }) => order.wantedOn ?? input.job.wantedOn)].find(
+    (wanted) => wanted !== null && daysBetween(day, wanted) < 0,
+  );
+  return [
+    ...customerless(asked),
+    ...gone.map((jobId): QuoteObstacle => ({ kind: 'jobGone', jobId })),
+    ...(pieces > 0 || gone.length > 0 ? [] : [{ kind: 'nothingOrdered' } as const]),
+    ...(past == null ? [] : [{ kind: 'wantedInPast', wantedOn: past } as const]),
+  ];
+}
