@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { answerCurve } from '@/app/_requests/answerCurve';
 import { answerRequest } from '@/app/_requests/answerRequest';
-import { isCopy, jobOfCopy } from '@/app/_requests/jobOfCopy';
+import { isCopy } from '@/app/_requests/copyOfFile';
+import { jobOfCopy } from '@/app/_requests/jobOfCopy';
 import { parseJson } from '@/app/_requests/readBody';
 import { withBreaks } from '@/app/_requests/withBreaks';
 import { isStanding } from '@/shared/finding';

@@ -1,4 +1,5 @@
 import { readFile, stat } from 'node:fs/promises';
+import { plainContext } from '@/app/_requests/plainContext';
 import { parseJson } from '@/app/_requests/readBody';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { documentFindings } from '@/lib/findings/documentFindings';
@@ -15,13 +16,6 @@ import { type SheetRequest, sheetRequestSchema } from '@/shared/schemas/sheetReq
 
 /** Ten thousand pieces, each with a long name, stay well below. */
 const LARGEST_FILE_BYTES = 5_000_000;
-
-/** Words for a file that names no workshop. */
-const plain: Parameters<typeof findingWords>[1] = {
-  locale: 'en',
-  currency: 'USD',
-  units: { length: 'mm', temperature: 'C', pressure: 'kPa', volume: 'mL', distance: 'km' },
-};
 
 const [file, ...rest] = process.argv.slice(2);
 
@@ -42,7 +36,7 @@ async function run(): Promise<number> {
     const findings = documentFindings(parsed.error, 'request', { value: body.value });
     return unusable(
       findings
-        .map((finding) => findingWords(finding, plain))
+        .map((finding) => findingWords(finding, plainContext))
         .map(({ sentence, detail }) => `${sentence} ${detail}`.trim())
         .join('\n'),
     );

@@ -2,11 +2,13 @@ import { writeFile } from 'node:fs/promises';
 import { everyAmounts } from '@/app/_firstScreen/workAmounts';
 import { exampleFiles } from '@/lib/examples/exampleFiles';
 import { Grid } from '@/lib/grid/evaluateGrid';
+import { exampleQuote } from './exampleQuote';
 import { readableJson } from './readableJson';
 
 /* npm run examples: writes anew, after the example documents have changed, public/examples and the head of `/`. */
 for (const [name, document] of Object.entries(exampleFiles()))
   await write(`public/examples/${name}`, document);
+await write('public/examples/club-quote.json', exampleQuote());
 await write('app/_firstScreen/exampleAmounts.json', everyAmounts(new Grid()));
 
 async function write(path: string, document: unknown): Promise<void> {

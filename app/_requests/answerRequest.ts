@@ -6,6 +6,7 @@ import { readJobInput } from '@/lib/findings/readJobInput';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import { edgeGrid, edgeLayouts } from './edgeGrid';
+import { plainContext } from './plainContext';
 
 type SpokenFinding = Finding & {
   readonly message: string;
@@ -26,7 +27,7 @@ export type EdgeAnswer =
  */
 export function answerRequest(request: unknown, today: string): EdgeAnswer {
   const read = readJobInput(dated(request, today));
-  if (!read.ok) return { kind: 'unusable', findings: read.problem.map(inWords(plain)) };
+  if (!read.ok) return { kind: 'unusable', findings: read.problem.map(inWords(plainContext)) };
   const { workshop } = read.value;
   // Nobody waits before a screen: what a screen shows first and what it shows in the end are one answer here.
   const answer = priceJob(thoroughInput(read.value, edgeLayouts), edgeGrid());
@@ -48,12 +49,6 @@ const namesIn =
   };
 
 type Context = Parameters<typeof findingWords>[1];
-
-const plain: Context = {
-  locale: 'en',
-  currency: 'USD',
-  units: { length: 'mm', temperature: 'C', pressure: 'kPa', volume: 'mL', distance: 'km' },
-};
 
 const inWords =
   (context: Context) =>

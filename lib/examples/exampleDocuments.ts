@@ -6,6 +6,7 @@ import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { CLUB_CUSTOMER_ID, CLUB_ENQUIRY_ID, clubCustomer, clubEnquiry } from './clubEnquiry';
 import { clubEventDay } from './clubEventDay';
 import { clubOrder } from './clubOrder';
 import { exampleAt } from './exampleAt';
@@ -26,14 +27,16 @@ export type ExampleDocument =
   | { readonly kind: 'order'; readonly id: string; readonly body: Order };
 
 /**
- * Everything a first visit finds: the workshop, its blanks and artworks, and three jobs.
+ * Everything a first visit finds: the workshop, its blanks and artworks, three jobs, a price list, and the order of one
+ * of the jobs with its customer.
  *
  * @param day the day of the visit, YYYY-MM-DD: the rates of the example are of that day, so that it does not age
  * @param region whose money, paper and units it is in; dollars, letter and inches unless told
  */
 export function exampleDocuments(day: string, region?: Region): readonly ExampleDocument[] {
   const here = (input: JobInput) => (region === undefined ? input : exampleAt(input, region));
-  const club = here(clubOrder(day, clubEventDay(day)));
+  const wantedOn = clubEventDay(day);
+  const club = here(clubOrder(day, wantedOn));
   const shirts = here(fairShirts(day));
   const mugs = here(fairMugs(day));
   const artworks = { ...shirts.artworks, ...mugs.artworks, ...club.artworks };
@@ -49,5 +52,7 @@ export function exampleDocuments(day: string, region?: Region): readonly Example
       id: 'club-prices',
       body: region?.units.length === 'mm' ? { ...examplePriceList, paper: 'a4' } : examplePriceList,
     },
+    { kind: 'customer', id: CLUB_CUSTOMER_ID, body: clubCustomer },
+    { kind: 'order', id: CLUB_ENQUIRY_ID, body: clubEnquiry(FIRST_JOB_ID, wantedOn) },
   ];
 }

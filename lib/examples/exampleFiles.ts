@@ -4,7 +4,7 @@ import { clubOrder } from './clubOrder';
 import { fairMugs, fairShirts } from './fairJobs';
 
 /** The day the files of public/examples speak of; they name it themselves, so their answers do not age. */
-const FILE_DAY = '2026-11-25';
+export const FILE_DAY = '2026-11-25';
 
 /** @returns the example requests by file name. */
 export const exampleFiles = (): Readonly<Record<string, JobInput>> => ({

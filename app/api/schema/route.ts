@@ -2,11 +2,24 @@ import { toJSONSchema } from 'zod';
 import { refuseMethod, tellMethods } from '@/app/_requests/refuseMethod';
 import { artworkSchema } from '@/shared/schemas/artwork';
 import { blankSchema } from '@/shared/schemas/blank';
+import { customerSchema } from '@/shared/schemas/customer';
 import { jobSchema } from '@/shared/schemas/job';
+import { orderSchema } from '@/shared/schemas/order';
+import { expenseSchema, orderEventSchema, paymentSchema } from '@/shared/schemas/orderEvents';
+import {
+  confirmationSchema,
+  creditNoteSchema,
+  deliveryNoteSchema,
+  invoiceSchema,
+  paymentRequestSchema,
+  proofSchema,
+  quoteSchema,
+  receiptSchema,
+} from '@/shared/schemas/orderPapers';
 import { jobInputSchema } from '@/shared/schemas/request';
 import { workshopSchema } from '@/shared/schemas/workshop';
 
-/** JSON Schema of the request and of each document in it, as they may be sent. */
+/** JSON Schema of the request and of each document in it, as they may be sent, and of all that an order is made of. */
 export function GET(): Response {
   const schemas = {
     request: jobInputSchema,
@@ -14,6 +27,19 @@ export function GET(): Response {
     blank: blankSchema,
     artwork: artworkSchema,
     job: jobSchema,
+    customer: customerSchema,
+    order: orderSchema,
+    orderEvent: orderEventSchema,
+    payment: paymentSchema,
+    expense: expenseSchema,
+    quote: quoteSchema,
+    confirmation: confirmationSchema,
+    paymentRequest: paymentRequestSchema,
+    invoice: invoiceSchema,
+    receipt: receiptSchema,
+    creditNote: creditNoteSchema,
+    proof: proofSchema,
+    deliveryNote: deliveryNoteSchema,
   };
   return Response.json(
     Object.fromEntries(

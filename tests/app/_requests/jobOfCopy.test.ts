@@ -1,7 +1,8 @@
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { answerRequest } from '@/app/_requests/answerRequest';
-import { isCopy, jobOfCopy } from '@/app/_requests/jobOfCopy';
+import { isCopy } from '@/app/_requests/copyOfFile';
+import { jobOfCopy } from '@/app/_requests/jobOfCopy';
 import { kinds } from '@/lib/kinds/kinds';
 import type { Entry } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
