@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
+import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
+import { clubCustomer, refused } from './quoteTools';
+
+const kindsOf = (...asked: Parameters<typeof refused>) => refused(...asked).map(({ kind }) => kind);
+const context = {
+  locale: 'en-US',
+  currency: 'USD',
+  units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },
+} as const;
+const certificate = (validUntil: string | null) =>
+  clubCustomer({ exemption: { number: 'RS-1', validUntil, proof: null } });
+
+describe('a quote is not made', () => {
+  it('for nobody, or for somebody whose name was taken out', () => {
+    expect(kindsOf({ customer: null })).toEqual(['noCustomer']);
+    expect(kindsOf({ customer: clubCustomer({ erasedOn: TODAY }) })).toEqual(['noCustomer']);
+  });
+
+  it('of nothing', () => {
+    expect(kindsOf({ jobs: [], order: { jobIds: [] } })).toEqual(['nothingOrdered']);
+    expect(kindsOf({ order: { jobIds: ['club-order', 'gone'] } })).toEqual(['jobGone']);
+  });
+
+  it('while a job has a stop, and says which', () => {
+    const [obstacle] = refused({ input: clubWith({ 'job.lines.0.quantities.0.size': 'no such size' }) });
+    expect(obstacle).toMatchObject({ kind: 'stopped', jobId: 'club-order', name: 'Ramblers Club shirts' });
+  });
+
+  it('before anybody has said how tax stands to prices', () => {
+    expect(kindsOf({ input: clubWith({ 'workshop.channels.0.taxMode': null }) })).toEqual(['noTaxMode']);
+    expect(kindsOf({ order: { channelId: 'gone' } })).toEqual(['noChannel']);
+  });
+
+  it('with tax inside some prices and not others', () => {
+    expect(refused({ order: { channelId: 'stall' } })).toEqual([
+      { kind: 'mixedChannels', channels: ['Own orders, half by transfer and half by card', 'Market stall'] },
+    ]);
+  });
+
+  it('without tax on no certificate, or on one that has ended', () => {
+    expect(kindsOf({ order: { exempt: true } })).toEqual(['noCertificate']);
+    expect(kindsOf({ order: { exempt: true }, customer: certificate('2026-11-24') })).toEqual([
+      'certificateExpired',
+    ]);
+  });
+
+  it('with more taken off than there is, or all of it', () => {
+    const off = (amount: number) => ({ discount: { kind: 'amount', amount, why: '' } });
+    expect(refused({ order: off(711.51) })).toEqual([
+      { kind: 'discountOver', discount: 71_151, before: 71_150 },
+    ]);
+    expect(kindsOf({ order: off(711.5) })).toEqual(['asksNothing']);
+  });
+
+  it('for a day that is past', () => {
+    expect(refused({ order: { wantedOn: '2026-11-24' } })).toContainEqual({
+      kind: 'wantedInPast',
+      wantedOn: '2026-11-24',
+    });
+  });
+
+  it('under what it costs in full, unless its maker says why', () => {
+    // 37 at 10.00 with up-charges of 8.50 are 378.50, and 411.79 are its cost.
+    const input = clubWith({ 'job.lines.0.askedPrice': 10 });
+    const [obstacle] = refused({ input });
+    expect(obstacle).toMatchObject({ kind: 'underCost', fullCost: expect.closeTo(411.79, 2) });
+  });
+
+  it('under its floor either, where the stop of the job is the price alone', () => {
+    expect(kindsOf({ input: clubWith({ 'job.lines.0.askedPrice': 5 }) })).toEqual(['underCost']);
+  });
+
+  it('and tells everything at once, each in words', () => {
+    const obstacles = refused({
+      customer: null,
+      order: { exempt: true, wantedOn: '2026-11-24', jobIds: ['club-order', 'gone'] },
+      input: club(),
+    });
+    expect(obstacles.map(({ kind }) => kind)).toEqual([
+      'noCustomer',
+      'jobGone',
+      'wantedInPast',
+      'noCertificate',
+    ]);
+    for (const obstacle of obstacles) expect(quoteObstacleWords(obstacle, context)).toMatch(/^[A-Z].*\.$/);
+  });
+});

@@ -1,0 +1,85 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { beforeDiscount, saleSums, shareOf } from '@/lib/quotes/saleSums';
+import { oracleSums } from '@/tests/oracle/quoteSums';
+import { cases } from '@/tests/tools/cases';
+
+const amounts = fc.array(
+  fc.oneof(
+    { weight: 8, arbitrary: fc.integer({ min: 0, max: 5_000_000 }) },
+    { weight: 1, arbitrary: fc.integer({ min: -20_000, max: -1 }) },
+    { weight: 1, arbitrary: fc.integer({ min: 0, max: 9 }) },
+  ),
+  { minLength: 1, maxLength: 40 },
+);
+const drawn = fc.record({
+  amounts,
+  charges: amounts,
+  off: fc.oneof(
+    fc.constant(null),
+    fc.record({ share: fc.integer({ min: 0, max: 10_000 }) }),
+    fc.record({ part: fc.double({ min: 0, max: 1, noNaN: true }) }),
+  ),
+  mode: fc.constantFrom('added' as const, 'inside' as const, 'none' as const),
+  share: fc.oneof(fc.integer({ min: 0, max: 10_000 }), fc.constantFrom(700, 1900, 2000, 500, 825)),
+  by: fc.constantFrom('line' as const, 'document' as const),
+  currency: fc.constantFrom('USD', 'JPY', 'KWD'),
+  deposit: fc.oneof(fc.integer({ min: 0, max: 10_000 }), fc.constant(5000)),
+});
+
+/** What is drawn, through the product and through the oracle. */
+function both({
+  amounts: sizes,
+  charges,
+  off,
+  mode,
+  share,
+  by,
+  currency,
+  deposit,
+}: typeof drawn extends fc.Arbitrary<infer One> ? One : never) {
+  const sold = {
+    lines: [{ sizes: sizes.map((total) => ({ total })), start: 0 }],
+    charges: charges.map((amount) => ({ amount })),
+  };
+  const before = beforeDiscount(sold);
+  fc.pre(before > 0);
+  const amount =
+    off === null ? 0 : 'share' in off ? shareOf(before, off.share / 10_000) : Math.floor(before * off.part);
+  const tax = { mode, share: share / 10_000, rounding: by, exemption: null };
+  const sums = saleSums(sold, amount, tax, currency);
+  const taken = shareOf(sums.total, deposit / 10_000);
+  const expected = oracleSums({
+    amounts: [...sizes, ...charges].map(BigInt),
+    discount:
+      off === null ? null : 'share' in off ? { share: BigInt(off.share) } : { amount: BigInt(amount) },
+    tax: { mode, share: BigInt(share), by },
+    depositShare: BigInt(deposit),
+  });
+  return { before, amount, sums, deposit: taken, expected };
+}
+
+describe('the sums of an order', () => {
+  it('are those of whole numbers, whatever is taken off and however it is taxed', () => {
+    fc.assert(
+      fc.property(drawn, (one) => {
+        const { before, amount, sums, deposit, expected } = both(one);
+        expect({ before, discount: amount, ...sums, deposit, balance: sums.total - deposit }).toEqual(
+          Object.fromEntries(Object.entries(expected).map(([name, value]) => [name, Number(value)])),
+        );
+      }),
+      cases(3000),
+    );
+  });
+
+  it('add up: all less the discount is the subtotal, and with tax on top it is the total', () => {
+    fc.assert(
+      fc.property(drawn, (one) => {
+        const { before, amount, sums } = both(one);
+        expect(before - amount).toBe(sums.subtotal);
+        expect(sums.total).toBe(one.mode === 'added' ? sums.subtotal + sums.tax : sums.subtotal);
+      }),
+      cases(500),
+    );
+  });
+});
