@@ -11,7 +11,7 @@ import { chosenDraft, copyOfFile, liveOf, requestOf, whichDraft } from './copyOf
 import { plainContext } from './plainContext';
 
 /** What of an order is in a file. */
-export type CopiedOrder =
+type CopiedOrder =
   | {
       readonly kind: 'order';
       readonly asked: Omit<QuoteAsked, 'day' | 'dates' | 'terms' | 'words'>;

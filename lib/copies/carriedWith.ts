@@ -32,13 +32,7 @@ export function carriedWith(
     for (const [key, draft] of namedBy([{ to: needed.kind, id: needed.id }], from.drafts, kinds))
       drafts.set(key, draft);
   }
-  const named = new Set(
-    [...drafts.values()]
-      .flatMap((draft) => entryOf(kinds.registry, draft.kind)?.linksOf(draft.body) ?? [])
-      .flatMap((link) => (link.to === 'paper' ? [link.id] : [])),
-  );
-  // A price that was promised on a paper comes with it, whatever the paper was made from.
-  const papers = from.papers.filter(({ id: paperId, about }) => drafts.has(about.id) || named.has(paperId));
+  const papers = from.papers.filter(({ about }) => drafts.has(about.id));
   const carried = new Set([
     // Of the workshop there is one; what happened in it is not about this draft.
     ...[...drafts.values()]

@@ -3,10 +3,10 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { type Finding, isStanding } from '@/shared/finding';
 import { failed, ok, type Result } from '@/shared/result';
 import type { Alternative } from '@/shared/schemas/order';
-import type { JobInput } from '@/shared/schemas/request';
 import { type LineTerms, listItem, onPaper } from './askedLine';
 import { costSale } from './costSale';
 import { fewerOf, heldTo, withFewerPieces } from './fewerPieces';
+import { jobAsSold } from './jobAsSold';
 import { listedLine } from './listedLine';
 import { withMorePieces } from './morePieces';
 import { withOnePrintLess } from './onePrintLess';
@@ -54,7 +54,10 @@ export function alternativeSale(
     other = withLine(heldTo(changed.value, above + 1, terms.words));
   if (!other.ok)
     return failed(other.problem.kind === 'discountOver' ? { kind: 'discountOver' } : { kind: 'noPrice' });
-  const sold = jobs.map(({ jobId, input }) => ({ jobId, input: asSold({ jobId, input }, other.value) }));
+  const sold = jobs.map(({ jobId, input }) => ({
+    jobId,
+    input: { ...input, job: jobAsSold(jobId, input.job, other.value.lines) },
+  }));
   const why = stopIn(sold, grid);
   const cost =
     why === null
@@ -63,25 +66,6 @@ export function alternativeSale(
   if (cost === null) return failed({ kind: 'stopped', why });
   const loss = -cost.profit;
   return loss > 1e-9 && order.underCostWhy === '' ? failed({ kind: 'underCost', loss }) : other;
-}
-
-/** @returns a job with the quantities and the prints of its sold lines. */
-export function asSold({ jobId, input }: QuotedJob, { lines: sold }: Pick<Sale, 'lines'>): JobInput {
-  const lines = input.job.lines.map((line) => {
-    const found = sold.find((one) => one.jobId === jobId && one.lineId === line.id);
-    if (found === undefined) return line;
-    const sizes = [...new Set(found.sizes.map(({ size }) => size))];
-    const quantities = sizes.map((size) => ({
-      size,
-      quantity: found.sizes.reduce((sum, one) => sum + (one.size === size ? one.quantity : 0), 0),
-    }));
-    const placements = line.placements.filter(({ id }) => !found.without.includes(id));
-    const isSame = soldPieces(found) === line.quantities.reduce((sum, { quantity }) => sum + quantity, 0);
-    // What the customer said in all, and names for single pieces, are of what was asked.
-    const said = isSame ? {} : { orderedQuantity: null, nameList: '' };
-    return { ...line, quantities, placements, ...said };
-  });
-  return { ...input, job: { ...input.job, lines } };
 }
 
 // Helpers

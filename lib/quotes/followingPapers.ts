@@ -11,12 +11,12 @@ export interface Issued {
 }
 
 /** A quote that went out. */
-export interface IssuedQuote {
+interface IssuedQuote {
   readonly paperId: string;
   readonly quote: Quote;
 }
 
-export interface Acceptance {
+interface Acceptance {
   /** Null for what was asked. */
   readonly alternativeId: string | null;
   readonly by: string;
@@ -54,9 +54,10 @@ interface Agreed extends PaperHeading {
   readonly deposit: number;
 }
 
-export type RequestProblem =
-  /** All that is asked for has come already. */
-  { readonly kind: 'nothingDue' };
+/** All that is asked for has come already. */
+interface NothingDue {
+  readonly kind: 'nothingDue';
+}
 
 /**
  * Asks for the rest of the deposit, or for the rest of all.
@@ -71,7 +72,7 @@ export function paymentRequestOf(
     dueOn,
   }: { readonly what: 'deposit' | 'balance'; readonly paid: number; readonly dueOn: string | null },
   issued: Issued,
-): Result<PaymentRequest, RequestProblem> {
+): Result<PaymentRequest, NothingDue> {
   const { total } = agreed.sums;
   const amount = (what === 'deposit' ? agreed.deposit : total) - paid;
   return amount <= 0

@@ -4,7 +4,7 @@ import { type MinorUnits, splitMinor } from '@/shared/money';
 import type { SaleSums, TaxOnPaper } from '@/shared/schemas/paperParts';
 
 /** What is sold, as far as it makes a sum; whole minor units as prices are written. */
-export interface Summed {
+interface Summed {
   readonly lines: readonly {
     readonly sizes: readonly { readonly total: number }[];
     readonly start: number;
@@ -13,7 +13,7 @@ export interface Summed {
 }
 
 /** @returns each amount that stands on the paper, in its order: sizes of a line, what it pays once, charges. */
-export const amountsOf = ({ lines, charges }: Summed): readonly MinorUnits[] =>
+const amountsOf = ({ lines, charges }: Summed): readonly MinorUnits[] =>
   [
     ...lines.flatMap(({ sizes, start }) => [
       ...sizes.map(({ total }) => total),

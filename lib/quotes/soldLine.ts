@@ -9,7 +9,7 @@ export interface SoldSize {
 }
 
 /** What a line adds or takes off beside its pieces, in words. */
-export interface LineCharge {
+interface LineCharge {
   readonly what: string;
   readonly amount: MinorUnits;
 }

@@ -57,14 +57,14 @@ export function quoteObstacleWords(obstacle: QuoteObstacle, context: TextContext
 
 // Helpers
 
-const stopWords = (
+function stopWords(
   why: Extract<QuoteObstacle, { readonly kind: 'stopped' }>['why'],
   context: TextContext,
-): string => {
+): string {
   if (why === null) return 'One of its sums gives no number.';
   const { sentence, detail } = findingWords(why, context);
   return `${sentence} ${detail}`.trim();
-};
+}
 
 function problemWords(problem: AlternativeProblem, formatter: Formatter, context: TextContext): string {
   switch (problem.kind) {

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { alternativeOffers } from '@/lib/quotes/alternativeOffers';
 import { fewerOf } from '@/lib/quotes/fewerPieces';
-import { clubWith } from '@/tests/fixtures/clubJob';
-import { grid } from '@/tests/fixtures/costed';
+import { club, clubWith } from '@/tests/fixtures/clubJob';
+import { costed, grid } from '@/tests/fixtures/costed';
 import { DAY } from '@/tests/fixtures/numbers';
 import { cases, patience } from '@/tests/tools/cases';
 import { plainInput, plainQuote } from './plainQuote';
@@ -133,9 +133,22 @@ describe('one print less', () => {
   });
 
   it('costs the asked price less what the charge of that print comes to', () => {
-    // 711.50 less 37 × 2.50, the charge of a chest badge on the ending of 0.50.
+    // What the badge adds to the full cost, a piece, over what a target of 30 % and fees of 1.5515 % leave, on the
+    // ending of 0.50.
+    const backOnly = {
+      ...club(),
+      job: {
+        ...club().job,
+        lines: club().job.lines.map((line) => ({
+          ...line,
+          placements: line.placements.filter(({ id }) => id !== 'badge'),
+        })),
+      },
+    };
+    const adds =
+      (costed(club()).sheet.fullCost - costed(backOnly).sheet.fullCost) / 37 / (1 - 0.3 - 0.015515);
     const [back] = ready({ order: without('badge') }).body.alternatives;
-    expect(back?.sums.subtotal).toBe(71_150 - 37 * 250);
+    expect(back?.sums.subtotal).toBe(71_150 - 37 * 50 * Math.ceil(adds / 0.5));
   });
 
   it('is not offered under what it costs without a reason, nor where nothing would be printed', () => {

@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { confirmationOf, paymentRequestOf, receiptOf } from '@/lib/quotes/followingPapers';
+import { invoiceOf, sumsWithChanges } from '@/lib/quotes/invoiceOf';
+import { quoteBody } from '@/lib/quotes/quoteBody';
+import { paymentSchema } from '@/shared/schemas/orderEvents';
+import {
+  confirmationSchema,
+  invoiceSchema,
+  paymentRequestSchema,
+  receiptSchema,
+} from '@/shared/schemas/orderPapers';
+import { clubAlternatives, ready } from './quoteTools';
+
+const quote = quoteBody(
+  ready({ order: { alternatives: clubAlternatives } }),
+  { count: 1, letter: 'A' },
+  ({ id }) => id,
+);
+const issued = { number: { count: 7, letter: 'A' as const }, day: '2026-11-27' };
+const accepted = { alternativeId: null, by: 'Alex Placeholder', on: '2026-11-26' };
+
+const confirmed = (alternativeId: string | null = null) => {
+  const paper = confirmationOf({ paperId: 'paper-1', quote }, { ...accepted, alternativeId }, issued);
+  if (!paper.ok) throw new Error(paper.problem.kind);
+  return paper.value;
+};
+
+describe('a confirmation', () => {
+  it('says what was quoted, and bears nothing of its maker’s side', () => {
+    const paper = confirmed();
+    expect(confirmationSchema.parse(paper)).toEqual(paper);
+    expect(paper.sums).toEqual(quote.sums);
+    expect([paper.number, paper.issuedOn, paper.quote]).toEqual([
+      issued.number,
+      issued.day,
+      { paperId: 'paper-1', version: 1 },
+    ]);
+    expect(JSON.stringify(paper)).not.toContain('fullCost');
+  });
+
+  it('of an alternative says what that was, with its own deposit', () => {
+    const paper = confirmed('forty');
+    // 801.43, of which half is 400.715.
+    expect([paper.sums.total, paper.deposit, paper.balance]).toEqual([80_143, 40_072, 40_071]);
+    expect(paper.goods[0]?.sizes.filter(({ size }) => size === 'L')).toEqual([
+      { size: 'L', quantity: 11, each: 1900, total: 20_900 },
+      { size: 'L', quantity: 3, each: 1250, total: 3750 },
+    ]);
+    expect(paper.accepted.choice).toBe('40 × Club shirt');
+    expect(confirmed('backOnly').goods[0]?.prints.map(({ placementId }) => placementId)).toEqual(['back']);
+  });
+
+  it('of an alternative that was never offered is none', () => {
+    const paper = confirmationOf(
+      { paperId: 'paper-1', quote },
+      { ...accepted, alternativeId: 'other' },
+      issued,
+    );
+    expect(paper).toEqual({ ok: false, problem: { kind: 'noSuchAlternative' } });
+  });
+});
+
+describe('a payment request', () => {
+  const ask = (what: 'deposit' | 'balance', paid: number) =>
+    paymentRequestOf(confirmed(), { what, paid, dueOn: null }, issued);
+
+  it('asks for the deposit, for the rest of it, and for the rest of all', () => {
+    const amountOf = (asked: ReturnType<typeof ask>) => (asked.ok ? asked.value.amount : asked.problem.kind);
+    expect(amountOf(ask('deposit', 0))).toBe(38_066);
+    expect(amountOf(ask('deposit', 30_000))).toBe(8066);
+    expect(amountOf(ask('balance', 38_066))).toBe(38_065);
+  });
+
+  it('asks for nothing that has come already, or more than that', () => {
+    expect(ask('deposit', 38_066)).toEqual({ ok: false, problem: { kind: 'nothingDue' } });
+    expect(ask('balance', 80_000)).toEqual({ ok: false, problem: { kind: 'nothingDue' } });
+  });
+
+  it('is what its schema reads', () => {
+    const paper = ask('balance', 100);
+    if (paper.ok) expect(paymentRequestSchema.parse(paper.value)).toEqual(paper.value);
+    expect(paper.ok).toBe(true);
+  });
+});
+
+describe('an invoice', () => {
+  const terms = { paid: 38_066, suppliedOn: '2026-12-10', dueOn: null };
+
+  it('is of what was confirmed, less what came', () => {
+    const paper = invoiceOf(confirmed(), { ...terms, changes: [] }, issued);
+    expect(invoiceSchema.parse(paper)).toEqual(paper);
+    expect([paper.sums.total, paper.paid, paper.due]).toEqual([76_131, 38_066, 38_065]);
+  });
+
+  it('has what was changed since, taxed as all the rest', () => {
+    // 711.50 and 15.00 are 726.50; × 0.07 is 50.855.
+    const paper = invoiceOf(
+      confirmed(),
+      { ...terms, changes: [{ what: 'Other colour of the badge', amount: 1500 }] },
+      issued,
+    );
+    expect(paper.sums).toEqual({ subtotal: 72_650, tax: 5086, total: 77_736 });
+    expect(paper.due).toBe(39_670);
+    expect(sumsWithChanges(confirmed(), [{ what: 'Other colour', amount: 1500 }])).toEqual(paper.sums);
+  });
+
+  it('says what is to go back where too much came', () => {
+    expect(invoiceOf(confirmed(), { ...terms, paid: 80_000, changes: [] }, issued).due).toBe(-3869);
+  });
+});
+
+describe('a receipt', () => {
+  it('says what came, what came in all, and what is left', () => {
+    const payment = paymentSchema.parse({
+      ...{ orderId: 'club', day: '2026-11-28', kind: 'payment', amountMinor: 20_000, currency: 'USD' },
+      way: 'transfer',
+    });
+    const paper = receiptOf(confirmed(), { entryId: 'device-9', payment, paid: 58_066 }, issued);
+    expect(receiptSchema.parse(paper)).toEqual(paper);
+    expect([paper.payment.amount, paper.paid, paper.left]).toEqual([20_000, 58_066, 18_065]);
+  });
+});
