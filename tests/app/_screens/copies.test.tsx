@@ -73,7 +73,7 @@ describe('a copy', () => {
     await press('Make a copy');
     expect(await screen.findByText(/^Saved as/)).toHaveTextContent(
       new RegExp(
-        `^Saved as pressminute-${TEST_STAMP}\\.zip: 3 jobs, 1 list, 2 blanks, 9 artworks, \\d approvals of pictures, .* kB\\.$`,
+        `^Saved as pressminute-${TEST_STAMP}\\.zip: 3 jobs, 1 order, 1 customer, 1 list, 2 blanks, 9 artworks, \\d approvals of pictures, .* kB\\.$`,
       ),
     );
     const { name, content } = lastHanded();
@@ -185,7 +185,7 @@ describe('a store that the browser cleared', () => {
   it('says after a copy was brought back what came in, with the focus and the way back', async () => {
     await bring(await wiped(), 'mine.zip');
     await press(/^Bring .* in$/);
-    const told = await screen.findByText(/^16 things came in, eight approvals of pictures came in\.$/);
+    const told = await screen.findByText(/^18 things came in, eight approvals of pictures came in\.$/);
     expect(screen.getByRole('heading', { name: 'Copies' })).toBeVisible();
     await vi.waitFor(() => expect(told.closest('[role="status"]')).toHaveFocus());
     // What is here is what the copy holds.
@@ -213,7 +213,7 @@ describe('a store that the browser cleared', () => {
   it('says after undo in the header no more what came in, and nothing asks for a copy of nothing', async () => {
     await bring(await wiped(), 'mine.zip');
     await press(/^Bring .* in$/);
-    await screen.findByText(/^16 things came in/);
+    await screen.findByText(/^18 things came in/);
     await undo();
     expect(await screen.findByRole('heading', { name: 'Nothing is kept here' })).toBeVisible();
     expect(screen.queryByText(/came in/)).toBeNull();

@@ -81,7 +81,7 @@ describe('a new kind of document', () => {
     });
     expect(
       usersOf(registry, store.getState().documents, { to: 'job', id: 'club-order' }).map(({ id }) => id),
-    ).toEqual(['club-prices', 'n1']);
+    ).toEqual(['club-enquiry', 'club-prices', 'n1']);
     const copy = await copyOf({ actions });
     store.close();
 
@@ -129,7 +129,15 @@ describe('a new kind of document', () => {
 });
 
 describe('the table of kinds', () => {
-  it('names the five kinds of today under the names their records bear', () => {
-    expect(Object.keys(kinds).toSorted()).toEqual(['artwork', 'blank', 'job', 'priceList', 'workshop']);
+  it('names the seven kinds of today under the names their records bear', () => {
+    expect(Object.keys(kinds).toSorted()).toEqual([
+      'artwork',
+      'blank',
+      'customer',
+      'job',
+      'order',
+      'priceList',
+      'workshop',
+    ]);
   });
 });

@@ -29,8 +29,11 @@ describe('usersOf', () => {
     expect(found.every(({ kind }) => kind === 'job')).toBe(true);
   });
 
-  it('finds the price list that follows a job, by its name', () => {
-    expect(userNames(kinds, stored, { to: 'job', id: 'club-order' })).toEqual(['Shirts and mugs for clubs']);
+  it('finds the price list and the order that follow a job, by their names', () => {
+    expect(userNames(kinds, stored, { to: 'job', id: 'club-order' })).toEqual([
+      'Shirts and mugs for clubs',
+      'Ramblers Club shirts',
+    ]);
   });
 });
 
