@@ -2,7 +2,7 @@ import type { Alternative } from '@/shared/schemas/order';
 import type { QuoteAlternative } from '@/shared/schemas/paperParts';
 import type { AskedSale } from './alternativeSale';
 import type { Sale } from './orderSale';
-import { filled } from './quoteWords';
+import { asName, filled } from './quoteWords';
 import { shareOf } from './saleSums';
 import { type SoldLine, soldPieces } from './soldLine';
 
@@ -42,8 +42,6 @@ export function alternativeOnPaper({ alternative, asked, other, depositShare }: 
 
 // Helpers
 
-const MOST_LETTERS = 120;
-
 function said(
   alternative: Alternative,
   { sale, jobs, terms }: AskedSale,
@@ -57,16 +55,14 @@ function said(
   const label = filled(words.pieces, { pieces, name: after.name });
   if (alternative.kind === 'without') {
     const print = jobs
+      .filter(({ jobId }) => jobId === alternative.jobId)
       .flatMap(({ input }) => input.job.lines.flatMap(({ placements }) => placements))
       .find(({ id }) => id === alternative.placementId)?.name;
-    return { label: short(filled(words.without, { print: print ?? '' })), says: label };
+    return { label: asName(filled(words.without, { print: print ?? '' })), says: label };
   }
   const count = Math.abs(pieces - soldPieces(before));
-  if (pieces < soldPieces(before)) return { label: short(label), says: filled(words.fewer, { count }) };
+  if (pieces < soldPieces(before)) return { label: asName(label), says: filled(words.fewer, { count }) };
   const { size } = alternative;
   const more = size === null ? words.moreInMix : words.more;
-  return { label: short(label), says: filled(more, { count, size: size ?? '' }) };
+  return { label: asName(label), says: filled(more, { count, size: size ?? '' }) };
 }
-
-const short = (text: string): string =>
-  text.length <= MOST_LETTERS ? text : `${text.slice(0, MOST_LETTERS - 1)}…`;

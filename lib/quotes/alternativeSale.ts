@@ -53,7 +53,7 @@ export function alternativeSale(
   for (; isFewer && other.ok && other.value.sums.total > sale.sums.total; above += 1)
     other = withLine(heldTo(changed.value, above + 1, terms.words));
   if (!other.ok)
-    return failed(other.problem.kind === 'discountOver' ? { kind: 'discountOver' } : { kind: 'noPrice' });
+    return failed({ kind: other.problem.kind === 'asksNothing' ? 'noPrice' : other.problem.kind });
   const sold = jobs.map(({ jobId, input }) => ({
     jobId,
     input: { ...input, job: jobAsSold(jobId, input.job, other.value.lines) },

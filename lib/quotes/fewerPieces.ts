@@ -4,8 +4,8 @@ import { suggestedPrice } from '@/lib/price/suggestedPrice';
 import type { MinorUnits } from '@/shared/money';
 import { splitWhole } from '@/shared/splitWhole';
 import type { PricedJob } from './pricedJob';
-import { filled, type QuoteWords } from './quoteWords';
-import { lineTotal, type SoldLine, soldPieces, soldSize } from './soldLine';
+import { asName, filled, type QuoteWords } from './quoteWords';
+import { lineTotal, type SoldLine, soldSize } from './soldLine';
 
 /** @returns how many of each size are left, split by largest remainder; sizes of which none are left are gone. */
 export function fewerOf(
@@ -69,7 +69,7 @@ export const heldTo = (line: SoldLine, above: number, words: QuoteWords): SoldLi
         charges: [
           ...line.charges,
           {
-            what: filled(words.held, { name: line.name, pieces: soldPieces(line) }),
+            what: asName(filled(words.held, { name: line.name })),
             amount: -above as MinorUnits,
           },
         ],

@@ -38,6 +38,8 @@ export function judgeSale(asked: QuoteAsked, grid: Grid): AskedJudged | readonly
       else obstacles.push(sold.problem);
     }
   }
+  if (lines.length > MOST_LINES)
+    obstacles.push({ kind: 'tooManyLines', lines: lines.length, most: MOST_LINES });
   if (obstacles.length > 0 || lines.length === 0) return obstacles;
   const sale = orderSale(lines, order, tax.value, currency);
   if (!sale.ok) return [sale.problem];
@@ -57,6 +59,9 @@ export const customerless = ({ customer }: QuoteAsked): readonly QuoteObstacle[]
     : [];
 
 // Helpers
+
+/** What a paper holds. */
+const MOST_LINES = 48;
 
 function ordered(asked: QuoteAsked): readonly QuoteObstacle[] {
   const { order, jobs, day } = asked;

@@ -3,7 +3,7 @@ import { sellingTotal } from '@/lib/price/list/selling';
 import type { MinorUnits } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 import type { FrozenItem } from '@/shared/schemas/priceList';
-import { filled, type QuoteWords } from './quoteWords';
+import { asName, filled, type QuoteWords } from './quoteWords';
 import { type SoldLine, soldSize } from './soldLine';
 
 type ListedProblem =
@@ -56,10 +56,11 @@ export function listedLine(
         ? []
         : [
             {
-              what:
+              what: asName(
                 difference < 0
                   ? filled(words.capped, { as: heldBy(breaks, pieces), name: item.name })
                   : filled(words.firstPieces, { name: item.name }),
+              ),
               amount: difference,
             },
           ],

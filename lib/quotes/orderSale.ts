@@ -1,4 +1,4 @@
-import { toMinor } from '@/shared/money';
+import { fromMinor, LARGEST_AMOUNT, type MinorUnits, toMinor } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 import type { Order } from '@/shared/schemas/order';
 import type { Quote } from '@/shared/schemas/orderPapers';
@@ -18,7 +18,8 @@ export interface Sale {
 
 type SaleProblem =
   | { readonly kind: 'discountOver'; readonly discount: number; readonly before: number }
-  | { readonly kind: 'asksNothing' };
+  | { readonly kind: 'asksNothing' }
+  | { readonly kind: 'tooLarge' };
 
 /** @returns lines put together with the charges and the discount of their order. */
 export function orderSale(
@@ -32,6 +33,9 @@ export function orderSale(
     ...order.charges.map(({ what, amount }) => ({ what, amount: tax.onPaper(toMinor(amount, currency)) })),
   ];
   const before = beforeDiscount({ lines, charges });
+  // With tax on top it must stay an amount that is kept exact to the last coin.
+  const largest = beforeDiscount({ lines, charges: charges.filter((one) => one.amount > 0) });
+  if (fromMinor(largest as MinorUnits, currency) * 2 > LARGEST_AMOUNT) return failed({ kind: 'tooLarge' });
   const amount = discountOf(order, before, tax, currency);
   if (amount > Math.max(0, before)) return failed({ kind: 'discountOver', discount: amount, before });
   const sums = saleSums({ lines, charges }, amount, tax.paper, currency);

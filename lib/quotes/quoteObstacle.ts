@@ -21,6 +21,8 @@ export type AlternativeProblem =
   | { readonly kind: 'noPrice' }
   /** What is taken off is more than it comes to. */
   | { readonly kind: 'discountOver' }
+  /** It comes to more than is kept exact to the last coin. */
+  | { readonly kind: 'tooLarge' }
   | { readonly kind: 'stopped'; readonly why: Finding | null }
   /** Under what it costs in full, and nobody has said why; currency units. */
   | { readonly kind: 'underCost'; readonly loss: number };
@@ -50,6 +52,10 @@ export type QuoteObstacle =
   | ({ readonly kind: 'sizeNotListed'; readonly size: string } & OfLine)
   | ({ readonly kind: 'underFirstBreak'; readonly from: number; readonly pieces: number } & OfLine)
   | { readonly kind: 'discountOver'; readonly discount: number; readonly before: number }
+  /** More lines than a paper holds. */
+  | { readonly kind: 'tooManyLines'; readonly lines: number; readonly most: number }
+  /** It comes to more than is kept exact to the last coin. */
+  | { readonly kind: 'tooLarge' }
   /** Discounts and credits leave nothing to pay. */
   | { readonly kind: 'asksNothing' }
   /** Currency units. */

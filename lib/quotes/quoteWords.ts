@@ -20,6 +20,13 @@ export interface QuoteWords {
   readonly fibres: Readonly<Record<(typeof fibres)[number], string>>;
 }
 
+/** Names on papers are no longer. */
+const MOST_LETTERS = 120;
+
+/** @returns a text that a paper takes for a name, cut where it is longer. */
+export const asName = (text: string): string =>
+  text.length <= MOST_LETTERS ? text : `${text.slice(0, MOST_LETTERS - 1).trimEnd()}…`;
+
 /** @returns a template with its braces filled; a name that nobody gives stays as it stands. */
 export const filled = (template: string, facts: Readonly<Record<string, string | number>>): string =>
   template.replace(/\{([a-z]+)\}/gi, (whole, name: string) =>

@@ -138,7 +138,7 @@ export const alternativeOnPaperSchema = z.strictObject({
         quantity: z.int().min(0).max(100_000),
       }),
     )
-    .max(300),
+    .max(1440),
   sums: sumsSchema,
   deposit: minorSchema,
   /** How it comes to that, so that the choice can be confirmed and billed from the paper alone. */

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { beforeDiscount, saleSums, shareOf } from '@/lib/quotes/saleSums';
+import { plainQuote } from '@/tests/lib/quotes/plainQuote';
 import { oracleSums } from '@/tests/oracle/quoteSums';
-import { cases } from '@/tests/tools/cases';
+import { cases, patience } from '@/tests/tools/cases';
 
 const amounts = fc.array(
   fc.oneof(
@@ -58,6 +59,60 @@ function both({
   });
   return { before, amount, sums, deposit: taken, expected };
 }
+
+/** Prices and amounts in cents, shares in ten-thousandths. */
+const order = fc.record({
+  sizes: fc.array(
+    fc.record({ quantity: fc.integer({ min: 1, max: 60 }), cents: fc.integer({ min: 300, max: 9000 }) }),
+    { minLength: 1, maxLength: 5 },
+  ),
+  charges: fc.array(fc.integer({ min: -200, max: 9000 }), { maxLength: 3 }),
+  off: fc.option(fc.integer({ min: 0, max: 9000 })),
+  mode: fc.constantFrom('added' as const, 'inside' as const),
+  share: fc.integer({ min: 0, max: 2500 }),
+  by: fc.constantFrom('line' as const, 'document' as const),
+  deposit: fc.integer({ min: 0, max: 10_000 }),
+});
+
+describe('a whole quote', () => {
+  it('comes to the sums of whole numbers from what the maker typed', { timeout: patience(60_000) }, () => {
+    fc.assert(
+      fc.property(order, ({ sizes, charges, off, mode, share, by, deposit }) => {
+        const [first] = sizes;
+        const quote = plainQuote({
+          sizes: sizes.map(({ quantity, cents }) => ({ quantity, blank: 1, asked: cents / 100 })),
+          asked: (first?.cents ?? 0) / 100,
+          tax: { mode, share: share / 10_000, ...(by === 'line' ? { rounding: by } : {}) },
+          order: {
+            charges: charges.map((cents, at) => ({
+              ...{ id: `charge-${at}`, kind: 'own', what: `Charge ${at}` },
+              amount: cents / 100,
+            })),
+            discount: off === null ? null : { kind: 'share', share: off / 10_000, why: '' },
+            depositShare: deposit / 10_000,
+            underCostWhy: 'drawn at random',
+          },
+        });
+        const expected = oracleSums({
+          amounts: [...sizes.map(({ quantity, cents }) => BigInt(quantity * cents)), ...charges.map(BigInt)],
+          discount: off === null ? null : { share: BigInt(off) },
+          tax: { mode, share: BigInt(share), by },
+          depositShare: BigInt(deposit),
+        });
+        const { sums, discount, deposit: asked, balance } = quote;
+        expect({ ...sums, discount: discount?.amount ?? 0, deposit: asked, balance }).toEqual({
+          subtotal: Number(expected.subtotal),
+          tax: Number(expected.tax),
+          total: Number(expected.total),
+          discount: Number(expected.discount),
+          deposit: Number(expected.deposit),
+          balance: Number(expected.balance),
+        });
+      }),
+      cases(40),
+    );
+  });
+});
 
 describe('the sums of an order', () => {
   it('are those of whole numbers, whatever is taken off and however it is taxed', () => {

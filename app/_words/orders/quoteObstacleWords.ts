@@ -42,6 +42,10 @@ export function quoteObstacleWords(obstacle: QuoteObstacle, context: TextContext
       return `The price list of “${obstacle.name}” begins at ${formatter.count(obstacle.from, 'piece')}, and ${formatter.number(obstacle.pieces)} are ordered. Take the price of the job.`;
     case 'discountOver':
       return `The discount of ${minor(obstacle.discount)} is more than the ${minor(obstacle.before)} it is taken from. Make it smaller.`;
+    case 'tooManyLines':
+      return `The order has ${formatter.number(obstacle.lines)} lines, and a paper holds ${formatter.number(obstacle.most)}. Make two orders of it.`;
+    case 'tooLarge':
+      return 'It comes to more than can be kept exact to the last coin. Look for a slip in a price or a quantity.';
     case 'asksNothing':
       return 'Nothing is left to pay. A quote asks for something: make the discount smaller.';
     case 'underCost':
@@ -78,6 +82,8 @@ function problemWords(problem: AlternativeProblem, formatter: Formatter, context
       return 'The price list says nothing of so many. Choose another quantity.';
     case 'noPrice':
       return 'Nothing would be left to pay for it. Type a price of its own, or take it out.';
+    case 'tooLarge':
+      return 'It comes to more than can be kept exact to the last coin. Choose fewer pieces.';
     case 'discountOver':
       return 'The discount is more than it comes to. Make the discount a share, or take the alternative out.';
     case 'stopped':

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
 import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
+import { DAY } from '@/tests/fixtures/numbers';
+import { anItem, aVersion } from '@/tests/lib/priceLists/aVersion';
+import { plainInput } from './plainQuote';
 import { clubCustomer, refused } from './quoteTools';
 
 const kindsOf = (...asked: Parameters<typeof refused>) => refused(...asked).map(({ kind }) => kind);
@@ -70,6 +73,36 @@ describe('a quote is not made', () => {
 
   it('under its floor either, where the stop of the job is the price alone', () => {
     expect(kindsOf({ input: clubWith({ 'job.lines.0.askedPrice': 5 }) })).toEqual(['underCost']);
+  });
+
+  it('of more lines than a paper holds', () => {
+    const input = plainInput({ sizes: [{ quantity: 1, blank: 1 }], asked: 10 });
+    const [line] = input.job.lines;
+    if (line === undefined) throw new Error('no line');
+    const lines = Array.from({ length: 10 }, (_, at) => ({
+      ...line,
+      ...{ id: `line-${at}`, name: `Line ${at}` },
+      placements: line.placements.map((one) => ({ ...one, id: `print-${at}` })),
+    }));
+    const ids = ['a', 'b', 'c', 'd', 'e'];
+    const jobs = ids.map((jobId) => ({ jobId, input: { ...input, job: { ...input.job, lines } } }));
+    expect(refused({ jobs, day: DAY, order: { jobIds: ids } })).toEqual([
+      { kind: 'tooManyLines', lines: 50, most: 48 },
+    ]);
+  });
+
+  it('of more money than is kept exact', () => {
+    const order = {
+      lines: [
+        { jobId: 'club-order', lineId: 'shirts', price: { from: 'list', paperId: 'list', itemId: 'shirts' } },
+      ],
+    };
+    const sizes = ['S', 'M', 'L', 'XL', '2XL', '3XL'].map((size) => ({ size, upCharge: 0 }));
+    const breaks = [{ from: 1, to: null, each: 1e12, leastAt: 1, leastSize: 'S', leastMargin: 0.3 }];
+    const version = aVersion({ items: [anItem({ sizes, breaks })] });
+    expect(kindsOf({ order, versions: [{ paperId: 'list', version, isWithdrawn: false }] })).toEqual([
+      'tooLarge',
+    ]);
   });
 
   it('and tells everything at once, each in words', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { saleSums } from '@/lib/quotes/saleSums';
+import { saleSums, shareOf } from '@/lib/quotes/saleSums';
 import { plainQuote } from './plainQuote';
 
 const one = { quantity: 1, blank: 1 };
@@ -116,5 +116,23 @@ describe('an exempt customer', () => {
     expect(charges).toEqual([{ what: 'Rush', amount: 500 }]);
     expect(discount).toEqual({ amount: 250, why: 'first order' });
     expect(sums.total).toBe(10_250);
+  });
+});
+
+describe('a deposit', () => {
+  /* M. F. Cowlishaw, General Decimal Arithmetic testcases (IBM): rounding.decTest 2.59, half_up. */
+  it.each([
+    [24_691, 0.5, 12_346],
+    [24_693, 0.5, 12_347],
+    [123_454_999, 0.0001, 12_345],
+    [123_451, 0.1, 12_345],
+    [123_450, 0.1, 12_345],
+  ])('of %d, a share of %d, is rounded half up to %d', (total, share, deposit) => {
+    expect(shareOf(total, share)).toBe(deposit);
+  });
+
+  it('of 100.01 at 35 % is 35.00, and of 100.10 is 35.04', () => {
+    // 35.0035 and 35.035: binary doubles hold the second as 35.03499….
+    expect([shareOf(10_001, 0.35), shareOf(10_010, 0.35)]).toEqual([3500, 3504]);
   });
 });
