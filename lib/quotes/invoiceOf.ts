@@ -13,16 +13,24 @@ interface Billing {
   readonly dueOn: string | null;
 }
 
-type Agreed = Pick<Confirmation, 'goods' | 'charges' | 'discount' | 'tax' | 'sums' | 'currency'>;
-
-/** @returns what was agreed comes to with what was charged since, tax taken of it all by the one rule. */
-export const sumsWithChanges = (
-  { goods, charges, discount, tax, sums, currency }: Agreed,
+/**
+ * What was agreed comes to with what was charged since. A discount was agreed on what there was, so that none of it is
+ * taken off a change; tax that is rounded once is taken of the whole paper.
+ */
+export function sumsWithChanges(
+  { sums, tax, currency }: Pick<Confirmation, 'sums' | 'tax' | 'currency'>,
   changes: Billing['changes'],
-): SaleSums =>
-  changes.length === 0
-    ? sums
-    : saleSums({ lines: goods, charges: [...charges, ...changes] }, discount?.amount ?? 0, tax, currency);
+): SaleSums {
+  if (changes.length === 0) return sums;
+  const taxed = (charges: Billing['changes']) => saleSums({ lines: [], charges }, 0, tax, currency);
+  if (tax.rounding === 'document') return taxed([{ what: '', amount: sums.subtotal }, ...changes]);
+  const added = taxed(changes);
+  return {
+    subtotal: sums.subtotal + added.subtotal,
+    tax: sums.tax + added.tax,
+    total: sums.total + added.total,
+  };
+}
 
 /** @returns the bill of what was confirmed with what was changed since; `due` is below 0 where too much came. */
 export function invoiceOf(

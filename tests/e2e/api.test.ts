@@ -74,7 +74,27 @@ test('a request larger than a job is answered with 413', async () => {
 test('the schema describes the request and every document, and refuses unknown keys', async () => {
   const response = await fetch(`${inject('baseUrl')}/api/schema`);
   const schemas = await response.json();
-  expect(Object.keys(schemas).sort()).toEqual(['artwork', 'blank', 'job', 'request', 'workshop']);
+  expect(Object.keys(schemas).sort()).toEqual([
+    'artwork',
+    'blank',
+    'confirmation',
+    'creditNote',
+    'customer',
+    'deliveryNote',
+    'expense',
+    'invoice',
+    'job',
+    'order',
+    'orderEvent',
+    'payment',
+    'paymentRequest',
+    'proof',
+    'quote',
+    'receipt',
+    'request',
+    'workshop',
+  ]);
+  expect(schemas.quote.properties.alternatives.maxItems).toBe(2);
   expect(schemas.job.additionalProperties).toBe(false);
   expect(schemas.request.properties.workshop.properties.rates.properties.wage).toBeDefined();
 });

@@ -104,6 +104,17 @@ describe('an invoice', () => {
     expect(sumsWithChanges(confirmed(), [{ what: 'Other colour', amount: 1500 }])).toEqual(paper.sums);
   });
 
+  it('takes tax of each change where it is rounded on each line, and no discount of it', () => {
+    // 10.55 × 0.07 is 0.7385 and 3.45 × 0.07 is 0.2415, beside the 49.81 of what was agreed.
+    const byLine = { ...confirmed(), tax: { ...quote.tax, rounding: 'line' as const } };
+    const changes = [1055, 345].map((amount) => ({ what: 'Change', amount }));
+    expect(sumsWithChanges(byLine, changes)).toEqual({
+      subtotal: 72_550,
+      tax: 4981 + 74 + 24,
+      total: 77_629,
+    });
+  });
+
   it('says what is to go back where too much came', () => {
     expect(invoiceOf(confirmed(), { ...terms, paid: 80_000, changes: [] }, issued).due).toBe(-3869);
   });
