@@ -1,6 +1,5 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
-import { orderNumberText } from '@/app/_words/orders/orderNumberText';
 import { quoteLineWords } from '@/app/_words/orders/quoteLineWords';
 import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
 import { thoroughInput } from '@/lib/costing/layoutQuestions';
@@ -9,6 +8,7 @@ import { makeQuote } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { quoteBody } from '@/lib/quotes/quoteBody';
 import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
+import { orderNumberText } from '@/shared/orderNumberText';
 import type { Quote } from '@/shared/schemas/orderPapers';
 import { edgeGrid, edgeLayouts } from './edgeGrid';
 import { plainContext } from './plainContext';
