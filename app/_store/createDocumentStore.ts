@@ -123,7 +123,7 @@ export function createDocumentStore<
     pending: () => tabState.pending,
     write: (edit) =>
       connection.attempt(edit.files === undefined ? 'write' : 'writeStrict', (tx) =>
-        (edit.isFirst ? fillLater : commitEdit)(tx, registry, {
+        (edit.isFirst ? fillLater : commitEdit)(tx, kinds, {
           ...edit,
           ...entriesToWrite(edit, tabState),
           tab,

@@ -15,10 +15,12 @@ import type {
   DocumentsState,
   EditOutcome,
   IssueOutcome,
+  MadeOutcome,
   MoveOutcome,
   ReplaceOutcome,
 } from './documentsState';
 import type { NewDocument } from './newDocuments';
+import type { PaperToMake } from './paperToMake';
 import type { VisitMark } from './visitMark';
 
 export interface DocumentStoreOptions<
@@ -75,6 +77,18 @@ export interface DocumentActions<
   ) => EditOutcome;
   /** Numbers a paper and keeps it with its file, all or nothing, as one step; undo withdraws it. */
   readonly issue: (label: string, paper: NewPaper<Papers>) => Promise<IssueOutcome>;
+  /**
+   * The same for a paper whose file takes time: it is made for the next number, and issued only if that is the next
+   * one still; else it is made again.
+   *
+   * @param onOvertaken called when another tab was given the number meanwhile, before it is made again
+   * @returns what `make` throws is thrown on, with nothing kept
+   */
+  readonly issueMade: (
+    label: string,
+    paper: PaperToMake<Papers>,
+    onOvertaken?: () => void,
+  ) => Promise<MadeOutcome>;
   /** Takes a paper back that went out. It stays kept, and its number is never given again. */
   readonly withdraw: (label: string, paperId: string) => EditOutcome;
   /** A kept file, or one that waits to be kept; null where there is none. */

@@ -112,3 +112,8 @@ export type IssueOutcome =
   | { readonly state: 'issued'; readonly paper: Paper }
   /** Nothing of it is kept: neither the paper nor its number. */
   | { readonly state: 'notKept'; readonly why: SaveFailure };
+
+export type MadeOutcome =
+  | IssueOutcome
+  /** Each time it was made, another tab had been given its number meanwhile. Nothing of it is kept. */
+  | { readonly state: 'overtaken' };

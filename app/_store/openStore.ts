@@ -90,7 +90,7 @@ async function firstFilling<Kinds extends Bodies>({
   const entries = prepareEntries((await examples.loadEntries?.()) ?? [], entryKinds, () => false);
   if (!entries.ok) throw new BadExample(JSON.stringify(entries.problem));
   const filled = await connection.attempt('writeStrict', (tx) =>
-    fillEmpty(tx, documents, now(), entries.value),
+    fillEmpty(tx, documents, now(), { entryKinds, entries: entries.value }),
   );
   if (filled.ok) return nothingToAdd;
   // Not even the examples could be kept: they are shown all the same, and kept once that works.

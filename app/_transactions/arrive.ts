@@ -5,7 +5,7 @@ import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import { appendEntries, takingBack } from './appendEntries';
 import { arriveOnce } from './arriveOnce';
-import { avoidLetters, partFromTwin, readDevice } from './deviceIdentity';
+import { avoidLetters, letterOf, partFromTwin, readDevice } from './deviceIdentity';
 import { enterHistory } from './enterHistory';
 import { knownBy } from './exchangedByStep';
 import { keepUnreadable } from './keepUnreadable';
@@ -104,13 +104,14 @@ export async function arrive(
   const own = (await readDevice(tx))?.id;
   await avoidLetters(tx, [
     ...(arriving.lettersTaken ?? []),
-    ...arriving.papers.flatMap(({ device, number }) => (device === own ? [] : (number.letter ?? []))),
+    ...[...arriving.papers, ...arriving.entries].flatMap((row) => (row.device === own ? [] : letterOf(row))),
   ]);
   if (arriving.heldIn != null) await noteLastCopy(tx, { at: arriving.heldIn, upTo: at });
   const unread = writtenOnceAmong(arriving.unreadable.filter((raw) => !kept.aside.includes(raw)));
   const takers = outgoingTakers(await tx.all('entries'), [...arriving.entries, ...unread], how.mode);
   const appended = await appendEntries(
     tx,
+    kinds.entryKinds,
     takers.map((id) => takingBack(kinds.entryKinds, id, how.mode === 'replace' ? 'replaced' : undefined)),
     at,
   );

@@ -2,7 +2,7 @@ import type { BackendTx } from '@/app/_backend/backend';
 import type { FieldPath } from '@/lib/merging/mergeValues';
 import { type DocumentChange, snapshotOf } from '@/lib/stored/documentChange';
 import type { EntryToWrite } from '@/lib/stored/newEntries';
-import type { Registry } from '@/lib/stored/registry';
+import type { StoreKinds } from '@/lib/stored/registry';
 import type { Step } from '@/lib/stored/step';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Stored } from '@/shared/schemas/stored';
@@ -40,7 +40,7 @@ interface EditToCommit {
 /** Writes an edit, what happened with it and its step of history, merged with whatever other tabs have written since. */
 export async function commitEdit(
   tx: BackendTx,
-  registry: Registry,
+  { registry, entryKinds }: Pick<StoreKinds, 'registry' | 'entryKinds'>,
   edit: EditToCommit,
 ): Promise<Written | Refused> {
   const outcome = await applyToStored(tx, registry, edit.changes, { at: edit.at, revives: true });
@@ -49,7 +49,7 @@ export async function commitEdit(
   const documents = outcome.applied.map(({ document }) => document);
   if (edit.files !== undefined) await tx.put('files', edit.files);
   await tx.put('documents', documents);
-  const appended = await appendEntries(tx, edit.entries ?? [], edit.at);
+  const appended = await appendEntries(tx, entryKinds, edit.entries ?? [], edit.at);
   const steps = await enterHistory(tx, {
     ...edit,
     noted: appended.entries.map(({ id }) => id),

@@ -86,6 +86,14 @@ export async function partFromTwin(
   return true;
 }
 
+/** @returns the letter in the number of a paper, or in that of an order's entry, whatever else is in it. */
+export function letterOf(row: { readonly number?: unknown; readonly body?: unknown }): readonly string[] {
+  const step = isPlainObject(row.body) ? row.body.step : undefined;
+  const number = row.number ?? (isPlainObject(step) ? step.number : undefined);
+  const letter = isPlainObject(number) ? number.letter : undefined;
+  return typeof letter === 'string' ? [letter] : [];
+}
+
 /** @returns an id that nobody else draws. */
 export function drawnId(): string {
   const bytes = [...crypto.getRandomValues(new Uint8Array(12))];
@@ -112,13 +120,10 @@ function drawnLetter(taken: readonly string[], otherwise = 'A'): string {
   return free[drawn(free.length)] ?? otherwise;
 }
 
-/** @returns the letters of papers here that another device numbered, readable or not. */
+/** @returns the letters of papers and entries here that another device numbered, readable or not. */
 async function lettersMet(tx: BackendTx, own: string | null): Promise<readonly string[]> {
-  return (await tx.all('papers')).flatMap((row) => {
-    const number = isPlainObject(row) && row.device !== own ? row.number : undefined;
-    const letter = isPlainObject(number) ? number.letter : undefined;
-    return typeof letter === 'string' ? [letter] : [];
-  });
+  const rows = [...(await tx.all('papers')), ...(await tx.all('entries'))];
+  return rows.flatMap((row) => (isPlainObject(row) && row.device !== own ? letterOf(row) : []));
 }
 
 const drawn = (below: number): number => (crypto.getRandomValues(new Uint16Array(1))[0] ?? 0) % below;

@@ -1,6 +1,6 @@
 import type { BackendTx } from '@/app/_backend/backend';
 import type { UncountedEntry } from '@/lib/stored/newEntries';
-import type { Registry } from '@/lib/stored/registry';
+import type { EntryRegistry } from '@/lib/stored/registry';
 import { readSteps } from '@/lib/stored/step';
 import type { Stored } from '@/shared/schemas/stored';
 import { appendEntries, nothingAppended } from './appendEntries';
@@ -26,11 +26,11 @@ export async function fillEmpty(
   tx: BackendTx,
   documents: readonly Stored[],
   at: number,
-  entries: readonly UncountedEntry[] = [],
+  noted: { readonly entryKinds: EntryRegistry; readonly entries: readonly UncountedEntry[] } | null = null,
 ): Promise<boolean> {
   if (!(await isEmpty(tx))) return false;
   await tx.put('documents', documents);
-  await appendEntries(tx, entries, at);
+  if (noted !== null) await appendEntries(tx, noted.entryKinds, noted.entries, at);
   await markFilled(tx, at);
   return true;
 }
@@ -38,10 +38,10 @@ export async function fillEmpty(
 /** Writes first documents that could not be kept when they were shown, unless another tab has filled the store since. */
 export async function fillLater(
   tx: BackendTx,
-  registry: Registry,
+  kinds: Parameters<typeof commitEdit>[1],
   edit: Parameters<typeof commitEdit>[2],
 ): ReturnType<typeof commitEdit> {
-  if (await isEmpty(tx)) return commitEdit(tx, registry, edit);
+  if (await isEmpty(tx)) return commitEdit(tx, kinds, edit);
   const steps = readSteps(await tx.all('steps'));
   return { state: 'written', documents: [], steps, overwritten: [], ...nothingAppended };
 }

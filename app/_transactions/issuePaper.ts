@@ -1,14 +1,15 @@
 import type { BackendTx } from '@/app/_backend/backend';
 import { isPlainObject } from '@/lib/merging/sameValue';
-import { type Bodies, entryOf, type StoreKinds } from '@/lib/stored/registry';
+import { type Bodies, entryOf, type KindDescriptor, type StoreKinds } from '@/lib/stored/registry';
 import { sha256OfBytes, sha256OfValue } from '@/lib/stored/sha256';
 import type { Paper, PaperNumber } from '@/shared/schemas/happened';
 import type { Refused } from './applyToStored';
 import { commitEdit, type Written } from './commitEdit';
-import { claimCounts } from './deviceIdentity';
+import { claimCounts, type Device } from './deviceIdentity';
+import { lastGiven, noteGiven } from './deviceNumbers';
 
 /** A file as it went out. */
-interface PaperFile {
+export interface PaperFile {
   readonly name: string;
   readonly content: Uint8Array<ArrayBuffer>;
 }
@@ -30,26 +31,33 @@ interface PaperToIssue {
   readonly tab: string;
   readonly at: number;
   readonly paper: NewPaper;
+  /** The number it was made for, where that took time. */
+  readonly madeFor?: PaperNumber;
+}
+
+/** The number it was made for has been given to another meanwhile; nothing was written. */
+interface Overtaken {
+  readonly state: 'overtaken';
 }
 
 type Issued = Omit<Written, 'state'> & { readonly state: 'issued'; readonly paper: Paper };
 
 /**
- * Numbers a paper after all that are known of its series, by whatever device, and writes it with its file, the entry
- * that says so and the step of history.
+ * Numbers a paper as its kind is numbered, and writes it with its file, the entry that says so and the step of history.
  *
  * @throws what the paper's own functions throw; nothing is written then
  */
 export async function issuePaper(
   tx: BackendTx,
   kinds: StoreKinds,
-  { label, tab, at, paper: asked }: PaperToIssue,
-): Promise<Issued | Refused> {
-  const kind = entryOf(kinds.paperKinds, asked.kind);
-  if (kind === undefined) throw new UnknownPaperKind(asked.kind);
-  const highest = await highestNumber(tx, asked.series);
+  { label, tab, at, paper: asked, madeFor }: PaperToIssue,
+): Promise<Issued | Overtaken | Refused> {
+  const kind = kindOf(kinds, asked.kind);
+  const number = await nextPaperNumber(tx, kinds, asked);
+  if (madeFor !== undefined && (madeFor.count !== number.count || madeFor.letter !== number.letter)) {
+    return { state: 'overtaken' };
+  }
   const { device, first } = await claimCounts(tx, 1);
-  const number: PaperNumber = { count: highest + 1, letter: device.letter };
   const body = asked.body(number);
   const file = asked.file?.(number);
   const sha256 = file === undefined ? null : sha256OfBytes(file.content);
@@ -69,7 +77,8 @@ export async function issuePaper(
     body,
   };
   await tx.put('papers', [paper]);
-  const written = await commitEdit(tx, kinds.registry, {
+  if (kind.numbering === 'device') await noteGiven(tx, device, asked.series, number.count);
+  const written = await commitEdit(tx, kinds, {
     label,
     tab,
     at,
@@ -84,7 +93,33 @@ export async function issuePaper(
   return written.state === 'refused' ? written : { ...written, state: 'issued', paper };
 }
 
+/** @returns the number that a paper issued now would get. Another tab may be given it before. */
+export async function nextPaperNumber(
+  tx: BackendTx,
+  kinds: Pick<StoreKinds, 'paperKinds'>,
+  { kind, series }: Pick<NewPaper, 'kind' | 'series'>,
+): Promise<PaperNumber & { readonly letter: string }> {
+  const { device } = await claimCounts(tx, 0);
+  return { count: 1 + (await lastNumber(tx, kindOf(kinds, kind), series, device)), letter: device.letter };
+}
+
 // Helpers
+
+function kindOf(
+  { paperKinds }: Pick<StoreKinds, 'paperKinds'>,
+  name: string,
+): KindDescriptor<unknown, 'issued'> {
+  const kind = entryOf(paperKinds, name);
+  if (kind === undefined) throw new UnknownPaperKind(name);
+  return kind;
+}
+
+const lastNumber = (
+  tx: BackendTx,
+  { numbering }: Pick<KindDescriptor<unknown, 'issued'>, 'numbering'>,
+  series: string,
+  device: Device,
+): Promise<number> => (numbering === 'device' ? lastGiven(tx, device, series) : highestNumber(tx, series));
 
 class UnknownPaperKind extends Error {
   override readonly name = 'UnknownPaperKind';

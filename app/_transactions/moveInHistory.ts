@@ -87,7 +87,7 @@ export async function moveInHistory(
           ...noted.map((id) => takingBack(entryKinds, id)),
           ...arrived.map((id) => takingBack(entryKinds, id, 'arrivalUndone')),
         ];
-  const appended = await appendEntries(tx, back, at);
+  const appended = await appendEntries(tx, entryKinds, back, at);
   const nowMet = direction === 'undo' ? await forget(tx, met) : met;
   if (direction === 'redo') await recall(tx, met);
   const nowTakers = direction === 'undo' ? appended.entries.map(({ id }) => id) : [];

@@ -27,6 +27,7 @@ import {
   stockMoveSchema,
   stockTransferSchema,
 } from '@/shared/schemas/stock';
+import { orderSeries } from './orderSeries';
 import { stockItemLinks } from './stockItemLinks';
 
 const first = { nature: 'entry', version: 1, steps: {} } as const;
@@ -83,6 +84,15 @@ const orderEvent: KindDescriptor<OrderEvent, 'entry'> = {
       ? [{ to: 'paper', id: step.paperId, path: ['step', 'paperId'] }]
       : []),
   ],
+  numberIn: (body) => {
+    const { step } = body;
+    if (step.what !== 'enquired') return null;
+    return {
+      series: orderSeries(step.number.year),
+      number: step.number,
+      with: (number) => ({ ...body, step: { ...step, number: { ...step.number, ...number } } }),
+    };
+  },
 };
 const payment: KindDescriptor<Payment, 'entry'> = {
   ...first,

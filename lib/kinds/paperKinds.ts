@@ -32,27 +32,32 @@ const priceListVersion: KindDescriptor<PriceListVersion, 'issued'> = {
   word: 'version of a price list',
   schema: priceListVersionSchema,
 };
-const quote: KindDescriptor<Quote, 'issued'> = { ...first, word: 'quote', schema: quoteSchema };
+/** Made of it is a file that the customer gets; the paper is that file, so none is kept without. */
+const asFile = { ...first, needsFile: true } as const;
+/** Tax offices want invoices numbered without a gap, which two devices that cannot ask each other only do apart. */
+const numbered = { ...asFile, numbering: 'device' } as const;
+
+const quote: KindDescriptor<Quote, 'issued'> = { ...asFile, word: 'quote', schema: quoteSchema };
 const confirmation: KindDescriptor<Confirmation, 'issued'> = {
-  ...first,
+  ...asFile,
   word: 'order confirmation',
   schema: confirmationSchema,
 };
 const paymentRequest: KindDescriptor<PaymentRequest, 'issued'> = {
-  ...first,
+  ...numbered,
   word: 'payment request',
   schema: paymentRequestSchema,
 };
-const invoice: KindDescriptor<Invoice, 'issued'> = { ...first, word: 'invoice', schema: invoiceSchema };
-const receipt: KindDescriptor<Receipt, 'issued'> = { ...first, word: 'receipt', schema: receiptSchema };
+const invoice: KindDescriptor<Invoice, 'issued'> = { ...numbered, word: 'invoice', schema: invoiceSchema };
+const receipt: KindDescriptor<Receipt, 'issued'> = { ...numbered, word: 'receipt', schema: receiptSchema };
 const creditNote: KindDescriptor<CreditNote, 'issued'> = {
-  ...first,
+  ...numbered,
   word: 'credit note',
   schema: creditNoteSchema,
 };
-const proof: KindDescriptor<Proof, 'issued'> = { ...first, word: 'proof sheet', schema: proofSchema };
+const proof: KindDescriptor<Proof, 'issued'> = { ...numbered, word: 'proof sheet', schema: proofSchema };
 const deliveryNote: KindDescriptor<DeliveryNote, 'issued'> = {
-  ...first,
+  ...numbered,
   word: 'delivery note',
   schema: deliveryNoteSchema,
 };

@@ -35,6 +35,15 @@ export interface KindReading<Body> {
   readonly partings?: Readonly<Record<number, Parting>>;
 }
 
+/** A number that a body bears: the write that keeps it gives it, whatever the body said before. */
+export interface NumberBorne<Body> {
+  /** What is counted together. */
+  readonly series: string;
+  readonly number: { readonly count: number; readonly letter: string };
+  /** The same body under another number. */
+  with(number: { readonly count: number; readonly letter: string }): Body;
+}
+
 /** Everything the app knows of one kind of document. */
 export type KindDescriptor<Body, Of extends Nature = Nature> = KindReading<Body> & {
   readonly nature: Of;
@@ -44,6 +53,12 @@ export type KindDescriptor<Body, Of extends Nature = Nature> = KindReading<Body>
   readonly needed?: string;
   /** What a body names by id. A method, so that one kind can be handed on as any. */
   linksOf(body: Body): readonly Link[];
+  /** Of papers: `device` counts those of each device and letter for themselves, without a gap; else all known ones are. */
+  readonly numbering?: 'device';
+  /** Of papers: none is kept without the file that went out. */
+  readonly needsFile?: true;
+  /** Of entries: the number this one bears; null, or not told at all, where it bears none. */
+  numberIn?(body: Body): NumberBorne<Body> | null;
 };
 
 /** How every kind of document in a store is read. */

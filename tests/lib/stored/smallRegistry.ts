@@ -65,7 +65,8 @@ export const smallRegistry: Registry<SmallBodies> = {
 };
 
 const smallPaperSchema = z.strictObject({ number: paperNumberSchema, text: z.string().min(1) });
-export type SmallPapers = PaperBodies & { readonly offer: z.infer<typeof smallPaperSchema> };
+type SmallPaper = z.infer<typeof smallPaperSchema>;
+export type SmallPapers = PaperBodies & { readonly offer: SmallPaper; readonly bill: SmallPaper };
 
 export const smallPaperKinds: PaperRegistry<SmallPapers> = {
   ...paperKinds,
@@ -76,6 +77,17 @@ export const smallPaperKinds: PaperRegistry<SmallPapers> = {
     schema: smallPaperSchema,
     steps: {},
     linksOf: () => [],
+  },
+  /** Numbered by each device for itself, and nothing without its file. */
+  bill: {
+    nature: 'issued',
+    word: 'bill',
+    version: 1,
+    schema: smallPaperSchema,
+    steps: {},
+    linksOf: () => [],
+    numbering: 'device',
+    needsFile: true,
   },
 };
 
