@@ -45,7 +45,7 @@ const plainLetters: Readonly<Record<string, string>> = {
 };
 
 /** @returns a text as it is compared: without case, accents or spaces at its ends. */
-const foldedText = (text: string): string =>
+export const foldedText = (text: string): string =>
   text
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')

@@ -84,6 +84,8 @@ export const placementSchema = z.strictObject({
     .default({ belowMm: null, inside: false }),
   /** Whether the print for a spoiled piece takes a sheet alone or its share of a full one. */
   replacements: z.enum(['alone', 'ganged']).default('alone'),
+  /** Its artwork was checked and prepared for an earlier order; left out where that is still to do. */
+  artReady: z.literal(true).exactOptional(),
 });
 
 export const lineSchema = z.strictObject({

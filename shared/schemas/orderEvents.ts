@@ -33,6 +33,17 @@ const answered = {
 const plain = <const What extends string>(what: What) =>
   z.strictObject({ what: z.literal(what), note: z.string().max(500).default('') });
 
+/** A version of an artwork. */
+const artworkVersionSchema = z.strictObject({ artworkId: idSchema, version: z.int().min(1).max(10_000) });
+
+const ofVersions = <const What extends string>(what: What) =>
+  z.strictObject({
+    what: z.literal(what),
+    note: z.string().max(500).default(''),
+    /** What was made, so that a later version of a picture changes nothing about it; left out where nobody said. */
+    versions: z.array(artworkVersionSchema).max(48).exactOptional(),
+  });
+
 /** What happened to an order. */
 const orderStepSchema = z.discriminatedUnion('what', [
   z.strictObject({ what: z.literal('enquired'), number: orderNumberSchema }),
@@ -50,16 +61,16 @@ const orderStepSchema = z.discriminatedUnion('what', [
     /** The proof sheet; null where the pictures were shown otherwise. */
     paperId: idSchema.nullable(),
     /** The version of each artwork that was approved. */
-    versions: z.array(z.strictObject({ artworkId: idSchema, version: z.int().min(1).max(10_000) })).max(48),
+    versions: z.array(artworkVersionSchema).max(48),
     ...answered,
   }),
   /** The customer wanted the proof changed: one round of those included. */
   z.strictObject({ what: z.literal('revised'), wish: z.string().trim().min(1).max(500) }),
-  plain('blanksOrdered'),
+  ofVersions('blanksOrdered'),
   plain('goodsIn'),
   plain('scheduled'),
-  plain('printed'),
-  plain('pressed'),
+  ofVersions('printed'),
+  ofVersions('pressed'),
   plain('checked'),
   plain('packed'),
   plain('delivered'),

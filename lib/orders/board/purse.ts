@@ -1,0 +1,54 @@
+import { lateDays } from '@/lib/orders/money/dueDays';
+import { type Exposure, exposureOfAll } from '@/lib/orders/money/exposure';
+import { placeOf } from '@/lib/orders/stepOrder';
+import type { BoardOrder } from './todayList';
+import { isOpen } from './turnOf';
+
+/** Money of all open orders in one currency, whole minor units. */
+export interface Purse {
+  readonly currency: string;
+  /** What is still owed of everything accepted. */
+  readonly toComeMinor: number;
+  readonly late: readonly { readonly orderId: string; readonly dueMinor: number; readonly days: number }[];
+  /** Deposits and more that came for what is not delivered yet. */
+  readonly inHandMinor: number;
+  /** Passed on by nobody yet. */
+  readonly toReachBankMinor: number;
+  readonly exposure: Exposure;
+}
+
+/** @returns one for each currency, in their alphabetical order. */
+export function purses(orders: readonly BoardOrder[], today: string): readonly Purse[] {
+  const open = orders.filter(({ facts, standing }) => isOpen(facts, standing));
+  const currencies = [...new Set(open.map(({ standing }) => standing.money.currency))].toSorted();
+  return currencies.map((currency) => {
+    const own = open.filter(({ standing }) => standing.money.currency === currency);
+    const sum = (of: (order: BoardOrder) => number) => own.reduce((total, order) => total + of(order), 0);
+    return {
+      currency,
+      toComeMinor: sum(({ standing }) => standing.money.dueMinor ?? 0),
+      late: own.flatMap((order) => lateOf(order, today)),
+      inHandMinor: sum(({ standing }) => (isDelivered(standing) ? 0 : standing.money.receivedMinor)),
+      toReachBankMinor: sum(({ standing }) => standing.money.toReachBankMinor),
+      exposure: exposureOfAll(own.map(({ standing }) => standing.money.exposure)),
+    };
+  });
+}
+
+// Helpers
+
+/** What is owed now and is past its day: the balance once it was asked for, the deposit before. */
+function lateOf({ facts, standing }: BoardOrder, today: string): Purse['late'] {
+  const { due, dueMinor, depositOpenMinor } = standing.money;
+  const balanceDays = lateDays(due.balanceOn, today);
+  if (balanceDays > 0 && dueMinor !== null && dueMinor > 0) {
+    return [{ orderId: facts.orderId, dueMinor, days: balanceDays }];
+  }
+  const days = lateDays(due.depositOn, today);
+  return days > 0 && depositOpenMinor !== null && depositOpenMinor > 0
+    ? [{ orderId: facts.orderId, dueMinor: depositOpenMinor, days }]
+    : [];
+}
+
+const isDelivered = ({ steps }: BoardOrder['standing']): boolean =>
+  steps.some(({ step, holdsSince }) => holdsSince !== null && placeOf(step.what) >= placeOf('delivered'));

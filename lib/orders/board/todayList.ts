@@ -1,0 +1,125 @@
+import { lateDays } from '@/lib/orders/money/dueDays';
+import type { OrderFacts } from '@/lib/orders/orderFacts';
+import type { OrderStanding } from '@/lib/orders/orderStanding';
+import { daysBetween } from '@/shared/days';
+import { isOpen, type OrderTurn } from './turnOf';
+
+/** An order as the board has it. */
+export interface BoardOrder {
+  readonly facts: OrderFacts;
+  readonly standing: OrderStanding;
+  readonly turn: OrderTurn;
+}
+
+/** Something to be done or looked at today. */
+export interface TodayItem {
+  readonly what:
+    | 'orderBlanks'
+    | 'balance'
+    | 'deposit'
+    | 'deliver'
+    | 'pack'
+    | 'answer'
+    | 'quoteEnds'
+    | 'proofUnanswered'
+    | 'printerIdle';
+  /** Null where it is of no single order. */
+  readonly orderId: string | null;
+  /** The day it is due, or since which it has waited. */
+  readonly on: string;
+  /** Days since that day; less than 0 where it is still to come. */
+  readonly days: number;
+}
+
+interface TodayHabits {
+  readonly today: string;
+  /** Days without a print after which the printer is told of. */
+  readonly idleDays: number;
+  /** The last day something was printed; null where nobody noted any. */
+  readonly lastPrintOn: string | null;
+}
+
+/** A quote is told of so many days before it ends, and a proof after so many without an answer; common practice. */
+const QUOTE_ENDS_DAYS = 2;
+const PROOF_DAYS = 3;
+
+/** @returns what today asks for, the most urgent first: longest overdue, then what costs most to miss. */
+export function todayList(
+  orders: readonly BoardOrder[],
+  { today, idleDays, lastPrintOn }: TodayHabits,
+): readonly TodayItem[] {
+  const items = orders.flatMap((order) => itemsOf(order, today));
+  const idle = lastPrintOn === null ? 0 : daysBetween(lastPrintOn, today);
+  const printer: readonly TodayItem[] =
+    lastPrintOn !== null && idle >= idleDays
+      ? [{ what: 'printerIdle', orderId: null, on: lastPrintOn, days: idle }]
+      : [];
+  const urgency = ({ what, days }: TodayItem) => (isDated(what) ? days : 0);
+  return [...items, ...printer].toSorted(
+    (one, other) =>
+      urgency(other) - urgency(one) ||
+      ranks.indexOf(one.what) - ranks.indexOf(other.what) ||
+      other.days - one.days ||
+      compareText(one.orderId ?? '', other.orderId ?? ''),
+  );
+}
+
+// Helpers
+
+/** What costs most to miss comes first among what is equally late. */
+const ranks: readonly TodayItem['what'][] = [
+  'orderBlanks',
+  'deliver',
+  'pack',
+  'answer',
+  'balance',
+  'deposit',
+  'quoteEnds',
+  'proofUnanswered',
+  'printerIdle',
+];
+
+/** Of the rest the day says how long it has waited, not that it is late. */
+const isDated = (what: TodayItem['what']): boolean => what !== 'proofUnanswered' && what !== 'printerIdle';
+
+function itemsOf({ facts, standing, turn }: BoardOrder, today: string): readonly TodayItem[] {
+  if (!isOpen(facts, standing) || standing.side.side === 'held') return [];
+  const { orderId } = facts;
+  const due = (what: TodayItem['what'], on: string): TodayItem => ({
+    ...{ what, orderId, on },
+    days: daysBetween(on, today),
+  });
+  return turn.waits.flatMap(({ why, dueOn }): readonly TodayItem[] => {
+    switch (why) {
+      case 'answer':
+        return [due('answer', dueOn ?? today)];
+      case 'newQuote':
+      case 'decision':
+        return dueOn !== null && daysBetween(today, dueOn) <= QUOTE_ENDS_DAYS
+          ? [due('quoteEnds', dueOn)]
+          : [];
+      case 'orderBlanks':
+        return dueOn === null || dueOn <= today ? [due('orderBlanks', dueOn ?? today)] : [];
+      case 'pack':
+        return [due('pack', dueOn ?? today)];
+      case 'deliver':
+        return dueOn === null || dueOn <= today ? [due('deliver', dueOn ?? today)] : [];
+      case 'approval': {
+        const proof = facts.happened.findLast((one) => one.kind === 'proof' && !one.withdrawn);
+        const on = proof?.kind === 'proof' ? proof.body.issuedOn : null;
+        return on !== null && lateDays(on, today) >= PROOF_DAYS ? [due('proofUnanswered', on)] : [];
+      }
+      case 'deposit':
+        return dueOn !== null && dueOn <= today ? [due('deposit', dueOn)] : [];
+      case 'askBalance':
+        return [due('balance', dueOn ?? today)];
+      case 'remind':
+      case 'balance':
+        return dueOn !== null && dueOn <= today ? [due('balance', dueOn)] : [];
+      default:
+        return [];
+    }
+  });
+}
+
+const compareText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

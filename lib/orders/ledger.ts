@@ -1,0 +1,131 @@
+import { type AgreedSale, changeWithTax } from './agreedSale';
+import type { Happening, OutOf } from './orderFacts';
+
+/** Money in another currency than the order's: told, and never added to it. */
+interface OtherMoney {
+  readonly id: string;
+  readonly kind: Happening['kind'];
+  readonly amountMinor: number;
+  readonly currency: string;
+}
+
+/** What was agreed, billed and paid of one order so far, in whole minor units of its one currency. */
+export interface Ledger {
+  readonly currency: string;
+  /** As written, tax not looked at. */
+  readonly changesMinor: readonly number[];
+  readonly changesSinceBillMinor: readonly number[];
+  /** Of all invoices in force; null where none went out. */
+  readonly billedMinor: number | null;
+  readonly creditedMinor: number;
+  /** An invoice in force that is due later than it was written: the goods may go out before. */
+  readonly isOnCredit: boolean;
+  /** Payments less refunds and reversals. */
+  readonly receivedMinor: number;
+  readonly feesMinor: number;
+  /** Net of fees, by where it is. */
+  readonly inBankMinor: number;
+  readonly inCashMinor: number;
+  readonly toReachBankMinor: number;
+  readonly other: readonly OtherMoney[];
+}
+
+export const emptyLedger = (currency: string): Ledger => ({
+  currency,
+  changesMinor: [],
+  changesSinceBillMinor: [],
+  billedMinor: null,
+  creditedMinor: 0,
+  isOnCredit: false,
+  receivedMinor: 0,
+  feesMinor: 0,
+  inBankMinor: 0,
+  inCashMinor: 0,
+  toReachBankMinor: 0,
+  other: [],
+});
+
+/** @returns the ledger after one more thing happened. */
+export function entered(ledger: Ledger, one: Happening): Ledger {
+  switch (one.kind) {
+    case 'payment':
+      return paymentEntered(ledger, one);
+    case 'orderEvent': {
+      const { step } = one.body;
+      if (step.what !== 'change') return ledger;
+      if (step.currency !== ledger.currency) return withOther(ledger, one, step.amountMinor, step.currency);
+      return {
+        ...ledger,
+        changesMinor: [...ledger.changesMinor, step.amountMinor],
+        changesSinceBillMinor: [...ledger.changesSinceBillMinor, step.amountMinor],
+      };
+    }
+    case 'invoice':
+      return billEntered(ledger, one);
+    case 'creditNote': {
+      const { currency, sums } = one.body;
+      if (one.withdrawn) return ledger;
+      if (currency !== ledger.currency) return withOther(ledger, one, sums.total, currency);
+      // Written with a minus or without, it takes from what is owed.
+      return { ...ledger, creditedMinor: ledger.creditedMinor + Math.abs(sums.total) };
+    }
+    default:
+      return ledger;
+  }
+}
+
+/**
+ * What the customer owes in all: what was billed and the changes since, else what was agreed with all changes; less
+ * what was credited.
+ *
+ * @returns null where nothing was agreed or billed yet
+ */
+export function totalMinor(
+  { billedMinor, changesMinor, changesSinceBillMinor, creditedMinor }: Ledger,
+  agreed: AgreedSale | null,
+): number | null {
+  const base = billedMinor ?? agreed?.totalMinor ?? null;
+  if (base === null) return null;
+  const changes = billedMinor === null ? changesMinor : changesSinceBillMinor;
+  return base + taxedChangesMinor(changes, agreed) - creditedMinor;
+}
+
+/** @returns what changes add, with the tax of the quote they belong to. */
+export const taxedChangesMinor = (changes: readonly number[], agreed: AgreedSale | null): number =>
+  changes.reduce((sum, amount) => sum + (agreed === null ? amount : changeWithTax(agreed.quote, amount)), 0);
+
+// Helpers
+
+function paymentEntered(ledger: Ledger, one: Extract<Happening, { readonly kind: 'payment' }>): Ledger {
+  const { kind, amountMinor, currency, feeMinor, payout, way } = one.body;
+  if (currency !== ledger.currency) return withOther(ledger, one, amountMinor, currency);
+  const received = kind === 'payment' ? amountMinor : -amountMinor;
+  // A fee is kept back of what comes, and paid on top of what goes back.
+  const net = received - feeMinor;
+  const place = payout !== null ? 'inBankMinor' : way === 'cash' ? 'inCashMinor' : 'toReachBankMinor';
+  return {
+    ...ledger,
+    receivedMinor: ledger.receivedMinor + received,
+    feesMinor: ledger.feesMinor + feeMinor,
+    [place]: ledger[place] + net,
+  };
+}
+
+function billEntered(ledger: Ledger, one: OutOf<'invoice'>): Ledger {
+  const { currency, sums, dueOn, issuedOn } = one.body;
+  if (one.withdrawn) return ledger;
+  if (currency !== ledger.currency) return withOther(ledger, one, sums.total, currency);
+  return {
+    ...ledger,
+    billedMinor: (ledger.billedMinor ?? 0) + sums.total,
+    changesSinceBillMinor: [],
+    isOnCredit: ledger.isOnCredit || (dueOn !== null && dueOn > issuedOn),
+  };
+}
+
+const withOther = (
+  ledger: Ledger,
+  { id, kind }: Pick<Happening, 'id' | 'kind'>,
+  amountMinor: number,
+  currency: string,
+): Ledger => ({ ...ledger, other: [...ledger.other, { id, kind, amountMinor, currency }] });

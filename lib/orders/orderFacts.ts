@@ -1,0 +1,124 @@
+import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import { inOrder } from '@/lib/stored/entriesInForce';
+import type { Approval } from '@/shared/schemas/entries';
+import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { Order } from '@/shared/schemas/order';
+import type { Expense, OrderEvent, Payment } from '@/shared/schemas/orderEvents';
+import type { StockMove } from '@/shared/schemas/stock';
+
+type OfKind<Bodies, Kind extends keyof Bodies & string> = Entry<Kind, Bodies[Kind]>;
+interface NotedBodies {
+  readonly orderEvent: OrderEvent;
+  readonly payment: Payment;
+  readonly expense: Expense;
+  readonly stockMove: StockMove;
+  readonly approval: Approval;
+}
+export type NotedOf<Kind extends keyof NotedBodies> = OfKind<NotedBodies, Kind>;
+/** What counts, of any kind an order is told by. */
+export type Noted = { [Kind in keyof NotedBodies]: NotedOf<Kind> }[keyof NotedBodies];
+
+type OrderPaperKind = Exclude<keyof PaperBodies, 'priceListVersion'>;
+export type OutOf<Kind extends OrderPaperKind> = Paper<Kind, PaperBodies[Kind]> & {
+  readonly withdrawn: boolean;
+};
+/** A paper of an order that went out, withdrawn ones among them. */
+export type OrderPaper = { [Kind in OrderPaperKind]: OutOf<Kind> }[OrderPaperKind];
+
+export type Happening = Noted | OrderPaper;
+
+/** A version of an artwork. */
+export interface ArtworkVersion {
+  readonly artworkId: string;
+  readonly version: number;
+}
+
+/** What one order is told by. */
+export interface OrderFacts {
+  readonly orderId: string;
+  readonly order: Order;
+  /** Entries in force and papers, in the one order that all devices agree on. */
+  readonly happened: readonly Happening[];
+  /** What its jobs print, as it is now. */
+  readonly artworks: readonly ArtworkVersion[];
+  readonly habits: OrderHabits;
+}
+
+/** What of the workshop decides where an order says nothing else. */
+export interface OrderHabits {
+  readonly currency: string;
+  readonly revisionsIncluded: number;
+  /** Days after the invoice; null where it is paid before the goods go out. */
+  readonly creditDays: number | null;
+  /** The maker's calendar day of a moment, for entries that bear none. */
+  readonly dayOf: (at: number) => string;
+}
+
+interface EverythingNoted {
+  readonly orders: Readonly<Record<string, Order>>;
+  /** The artworks that each job prints. */
+  readonly artworksOfJob: (jobId: string) => readonly ArtworkVersion[];
+  /** Entries in force. */
+  readonly noted: readonly Noted[];
+  readonly papers: readonly OrderPaper[];
+  readonly habits: OrderHabits;
+}
+
+/**
+ * Sorts what happened by order, once for all of them. The order of things is that of everything noted: what a device
+ * wrote for another order tells how late its clock already was.
+ */
+export function orderFacts({
+  orders,
+  artworksOfJob,
+  noted,
+  papers,
+  habits,
+}: EverythingNoted): ReadonlyMap<string, OrderFacts> {
+  const orderOfJob = new Map(
+    Object.entries(orders).flatMap(([id, { jobIds }]) => jobIds.map((jobId) => [jobId, id] as const)),
+  );
+  const artworks = new Map(
+    Object.entries(orders).map(
+      ([id, { jobIds }]) => [id, newestOfEach(jobIds.flatMap(artworksOfJob))] as const,
+    ),
+  );
+  const ordersOfArtwork = new Map<string, string[]>();
+  for (const [id, printed] of artworks) {
+    for (const { artworkId } of printed) {
+      ordersOfArtwork.set(artworkId, [...(ordersOfArtwork.get(artworkId) ?? []), id]);
+    }
+  }
+  const ofOrder = (one: Happening): readonly (string | null)[] => {
+    if (one.kind === 'approval') return ordersOfArtwork.get(one.body.artworkId) ?? [];
+    if (one.kind !== 'stockMove') return [one.body.orderId];
+    const { reference } = one.body;
+    if (reference?.kind === 'order') return [reference.id];
+    return reference?.kind === 'job' ? [orderOfJob.get(reference.id) ?? null] : [];
+  };
+  const happened = new Map<string, Happening[]>();
+  for (const one of inOrder<Happening>([...noted, ...papers])) {
+    for (const id of ofOrder(one)) {
+      if (id === null) continue;
+      const list = happened.get(id);
+      if (list === undefined) happened.set(id, [one]);
+      else list.push(one);
+    }
+  }
+  return new Map(
+    Object.entries(orders).map(([orderId, order]) => [
+      orderId,
+      {
+        orderId,
+        order,
+        happened: happened.get(orderId) ?? [],
+        artworks: artworks.get(orderId) ?? [],
+        habits,
+      },
+    ]),
+  );
+}
+
+const newestOfEach = (versions: readonly ArtworkVersion[]): readonly ArtworkVersion[] => [
+  ...new Map(versions.map((one) => [one.artworkId, one])).values(),
+];

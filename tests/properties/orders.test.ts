@@ -1,0 +1,256 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Happening, OrderFacts } from '@/lib/orders/orderFacts';
+import { orderStanding } from '@/lib/orders/orderStanding';
+import { gatesOf, placeOf } from '@/lib/orders/stepOrder';
+import type { OrderGate } from '@/shared/schemas/orderEvents';
+import {
+  anOrderLog,
+  approve,
+  clubArtworks,
+  factsOf,
+  type OrderLog,
+  pay,
+  quoteOut,
+  steps,
+  tell,
+} from '@/tests/fixtures/orderLog';
+import { cases } from '@/tests/tools/cases';
+
+const moving = ['blanksOrdered', 'goodsIn', 'printed', 'pressed', 'packed', 'delivered', 'closed'] as const;
+const aside = ['held', 'resumed', 'cancelled', 'reopened'] as const;
+
+/** What somebody may note next, whether it makes sense or not. */
+const act = fc.oneof(
+  fc.record({ do: fc.constant('step'), what: fc.constantFrom(...moving, ...aside) }),
+  fc.record({ do: fc.constant('accept'), choice: fc.constantFrom(null, 'three-more', 'gone') }),
+  fc.record({
+    do: fc.constant('approve'),
+    artwork: fc.constantFrom('badge', 'back'),
+    version: fc.constantFrom(1, 2, null),
+  }),
+  fc.record({ do: fc.constant('approveAll') }),
+  fc.record({
+    do: fc.constant('pay'),
+    kind: fc.constantFrom('payment', 'payment', 'refund', 'reversal'),
+    amountMinor: fc.constantFrom(1, 38065, 38066, 40072, 76131, 80143),
+  }),
+  fc.record({
+    do: fc.constant('override'),
+    gate: fc.constantFrom('acceptance', 'deposit', 'approval', 'balance'),
+  }),
+);
+/** On which of two devices, each with a clock that is set back and forth by as much as a year. */
+const where = fc.record({
+  device: fc.constantFrom('phone000', 'laptop00'),
+  at: fc.constantFrom(0, 1, 2, 3, 31_536_000_000),
+});
+const acts = fc.array(fc.record({ act, where }), { maxLength: 25 });
+
+type Acts = typeof acts extends fc.Arbitrary<infer Of> ? Of : never;
+
+function logOf(walk: Acts): OrderLog {
+  const log = anOrderLog();
+  const quote = quoteOut(log, {}, { at: 0 });
+  tell(log, steps.quoted(quote.id), { at: 0 });
+  for (const { act: next, where: told } of walk) {
+    if ('what' in next) tell(log, steps.plain(next.what), told);
+    else if ('choice' in next) tell(log, steps.accepted(quote.id, next.choice), told);
+    else if ('artwork' in next) approve(log, next.artwork, next.version, told);
+    else if ('kind' in next) pay(log, next.amountMinor, { ...told, more: { kind: next.kind } });
+    else if ('gate' in next) tell(log, steps.override(next.gate), told);
+    else tell(log, steps.approved(), told);
+  }
+  return log;
+}
+
+/** Whether a gate is open after the first things that happened, reckoned anew from nothing each time. */
+function isOpenAfter(gate: OrderGate, before: readonly Happening[]): boolean {
+  const events = before.flatMap((one) => (one.kind === 'orderEvent' ? [one.body.step] : []));
+  if (events.some((step) => step.what === 'override' && step.gate === gate)) return true;
+  const accepted = events.findLast((step) => step.what === 'accepted' && step.alternativeId !== 'gone');
+  const isMore = accepted?.what === 'accepted' && accepted.alternativeId === 'three-more';
+  const received = before.reduce(
+    (sum, one) =>
+      one.kind !== 'payment'
+        ? sum
+        : one.body.kind === 'payment'
+          ? sum + one.body.amountMinor
+          : sum - one.body.amountMinor,
+    0,
+  );
+  const yes = (artworkId: string) =>
+    before.reduce<number | null>((last, one) => {
+      if (one.kind === 'approval' && one.body.artworkId === artworkId) return one.body.version;
+      return one.kind === 'orderEvent' && one.body.step.what === 'approved' ? 1 : last;
+    }, null);
+  switch (gate) {
+    case 'acceptance':
+      return accepted !== undefined;
+    case 'deposit':
+      return received >= (isMore ? 40072 : 38066);
+    case 'balance':
+      return accepted !== undefined && received >= (isMore ? 80143 : 76131);
+    case 'approval':
+      return yes('badge') === 1 && yes('back') === 1;
+    default:
+      return gate satisfies never;
+  }
+}
+
+function shouldCount({ happened }: OrderFacts, at: number): boolean {
+  const one = happened[at];
+  if (one?.kind !== 'orderEvent') return false;
+  const { step } = one.body;
+  const rest = happened.slice(at + 1);
+  const isReopened = rest.some((next) => next.kind === 'orderEvent' && next.body.step.what === 'reopened');
+  if (step.what === 'closed' && isReopened) return false;
+  if (step.what === 'accepted') return step.alternativeId !== 'gone';
+  const gates = placeOf(step.what) < placeOf('blanksOrdered') ? [] : gatesNamed(step.what);
+  for (let end = at + 1; end <= happened.length; end += 1) {
+    if (gates.every((gate) => isOpenAfter(gate, happened.slice(0, end)))) return true;
+  }
+  return false;
+}
+
+const gatesNamed = (what: string): readonly OrderGate[] =>
+  what === 'delivered' || what === 'closed'
+    ? ['acceptance', 'deposit', 'approval', 'balance']
+    : ['acceptance', 'deposit', 'approval'];
+
+describe('walks over the steps of an order', () => {
+  it('count a step exactly where every gate before it was open at once after it was noted, or an override is kept', () => {
+    fc.assert(
+      fc.property(acts, (walk) => {
+        const facts = factsOf(logOf(walk));
+        const standing = orderStanding(facts);
+        for (const { entryId, holdsSince } of standing.steps) {
+          const at = facts.happened.findIndex(({ id }) => id === entryId);
+          expect(holdsSince !== null).toBe(shouldCount(facts, at));
+        }
+      }),
+      cases(400),
+    );
+  });
+
+  it('skip no gate but by an override that is kept and told', () => {
+    fc.assert(
+      fc.property(acts, (walk) => {
+        const standing = orderStanding(factsOf(logOf(walk)));
+        for (const { step, holdsSince, overridden, waitsFor } of standing.steps) {
+          if (holdsSince === null) continue;
+          expect(waitsFor).toEqual([]);
+          for (const gate of overridden) {
+            expect(standing.overrides.some((one) => one.gate === gate && one.reason !== '')).toBe(true);
+            expect(gatesOf(step.what)).toContain(gate);
+          }
+        }
+        const furthest = standing.steps.filter(({ holdsSince }) => holdsSince !== null);
+        const names = furthest.map(({ step }) => placeOf(step.what));
+        const state =
+          standing.state === 'paid' ? 'delivered' : standing.state === 'ready' ? 'accepted' : standing.state;
+        expect(placeOf(state === 'enquiry' ? 'enquired' : state)).toBe(Math.max(0, ...names));
+      }),
+      cases(400),
+    );
+  });
+
+  it('come to the same standing in whatever order the entries of two devices arrive', () => {
+    const shuffled = acts.chain((walk) => {
+      const log = logOf(walk);
+      return fc.record({
+        log: fc.constant(log),
+        noted: fc.shuffledSubarray(log.noted, { minLength: log.noted.length }),
+      });
+    });
+    fc.assert(
+      fc.property(shuffled, ({ log, noted }) => {
+        expect(orderStanding(factsOf({ ...log, noted }))).toEqual(orderStanding(factsOf(log)));
+      }),
+      cases(300),
+    );
+  });
+
+  it('noted on one device stand in the order they were noted in, whatever its clock was set to', () => {
+    const ofOneDevice = fc.array(
+      fc.record({ act, where: where.map(({ at }) => ({ device: 'phone000', at })) }),
+      {
+        maxLength: 25,
+      },
+    );
+    fc.assert(
+      fc.property(ofOneDevice, (walk) => {
+        const steady = walk.map(({ act: next }) => ({ act: next, where: { device: 'phone000', at: 5 } }));
+        const [set, kept] = [walk, steady].map((one) => orderStanding(factsOf(logOf(one))));
+        expect(set).toEqual(kept);
+      }),
+      cases(300),
+    );
+  });
+});
+
+const anAmount = fc.oneof(fc.integer({ min: 1, max: 500_000 }), fc.integer({ min: 1, max: 1e12 }));
+const payments = fc.array(
+  fc.record({
+    kind: fc.constantFrom('payment', 'refund', 'reversal'),
+    amountMinor: anAmount,
+    feeMinor: fc.integer({ min: 0, max: 5_000 }),
+    way: fc.constantFrom('card', 'cash', 'transfer'),
+    payout: fc.constantFrom(null, { day: '2026-12-01', reference: 'P-1' }),
+    currency: fc.constantFrom('USD', 'USD', 'EUR'),
+    day: fc.constantFrom('2026-11-25', '2026-11-26', '2026-12-01'),
+  }),
+  { maxLength: 30 },
+);
+
+describe('payments', () => {
+  it('fold to the cent, against whole numbers without an end', () => {
+    fc.assert(
+      fc.property(payments, (paid) => {
+        const log = anOrderLog();
+        const quote = quoteOut(log);
+        tell(log, steps.accepted(quote.id));
+        for (const more of paid) pay(log, more.amountMinor, { more });
+        const { money } = orderStanding(factsOf(log, { artworks: clubArtworks }));
+        const own = paid.filter(({ currency }) => currency === 'USD');
+        const sum = (of: (one: (typeof paid)[number]) => number, some = own) =>
+          some.reduce((total, one) => total + BigInt(of(one)), 0n);
+        const signed = (one: (typeof paid)[number]) =>
+          one.kind === 'payment' ? one.amountMinor : -one.amountMinor;
+        const received = sum(signed);
+        expect(BigInt(money.receivedMinor)).toBe(received);
+        expect(BigInt(money.netMinor)).toBe(received - sum(({ feeMinor }) => feeMinor));
+        expect(BigInt(money.dueMinor ?? -1) - BigInt(money.overpaidMinor)).toBe(76131n - received);
+        expect(Math.min(money.dueMinor ?? -1, money.overpaidMinor)).toBe(0);
+        expect(money.inBankMinor + money.inCashMinor + money.toReachBankMinor).toBe(money.netMinor);
+        const net = (one: (typeof paid)[number]) => signed(one) - one.feeMinor;
+        expect(BigInt(money.inBankMinor)).toBe(
+          sum(
+            net,
+            own.filter(({ payout }) => payout !== null),
+          ),
+        );
+        expect(money.other).toHaveLength(paid.length - own.length);
+        expect(BigInt(money.exposure.points.at(-1)?.balanceMinor ?? 0)).toBe(BigInt(money.netMinor));
+        const lows = ['2026-11-25', '2026-11-26', '2026-12-01'].flatMap((day) =>
+          own.some((one) => one.day === day)
+            ? [
+                sum(
+                  net,
+                  own.filter((one) => one.day <= day),
+                ),
+              ]
+            : [],
+        );
+        const least = lows.reduce<bigint | null>(
+          (low, next) => (low === null || next < low ? next : low),
+          null,
+        );
+        expect(money.exposure.lowest === null ? null : BigInt(money.exposure.lowest.balanceMinor)).toBe(
+          least,
+        );
+      }),
+      cases(400),
+    );
+  });
+});
