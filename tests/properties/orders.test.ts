@@ -41,7 +41,7 @@ const act = fc.oneof(
   }),
 );
 /** On which of two devices, each with a clock that is set back and forth by as much as a year. */
-const where = fc.record({
+const where: fc.Arbitrary<{ readonly device: string; readonly at: number }> = fc.record({
   device: fc.constantFrom('phone000', 'laptop00'),
   at: fc.constantFrom(0, 1, 2, 3, 31_536_000_000),
 });
