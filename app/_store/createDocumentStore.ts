@@ -7,6 +7,7 @@ import { formerBodies } from '@/app/_transactions/formerBodies';
 import { settleRecords } from '@/app/_transactions/settleRecords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import { inOrder } from '@/lib/stored/entriesInForce';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { copying } from './copying';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
@@ -183,6 +184,8 @@ export function createDocumentStore<
     ...takingEdits<Kinds, Papers, Entries>(core),
     ...movingBack(core),
     ...issuing<Papers>(core),
+    allEntries: () =>
+      inOrder([...tabState.entries.values(), ...tabState.pending.flatMap(({ entries = [] }) => entries)]),
     readFile,
     ...replacing,
     ...copying(core, {

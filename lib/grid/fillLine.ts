@@ -134,10 +134,9 @@ function fillPlacement(line: ResolvedLine, resolved: ResolvedPlacement, index: n
     aloneMinutes: given(resolved.aloneMinutes),
     hotMinutes: given(resolved.hotMinutes),
     prepMinutes: { ...given(resolved.prepMinutes), about: resolved.artwork.name },
-    newDesign:
-      placement.artReady === true
-        ? counted(0, 'prepared for an earlier order')
-        : counted(first ? 1 : 0, 'once for each artwork of the line'),
+    newDesign: resolved.isArtReady
+      ? counted(0, 'prepared for an earlier order')
+      : counted(first ? 1 : 0, 'once for each artwork of the line'),
     pressPowerKw: { ...given(press.powerKw), about: press.name },
     holdingShare: given(press.holdingShare),
     pressPrice: given(press.price),

@@ -56,6 +56,8 @@ export interface ResolvedPlacement {
    */
   readonly totalCoverage: TotalCoverage;
   readonly prepMinutes: Rate;
+  /** Prepared for an earlier order: so said at any print of it in the job. */
+  readonly isArtReady: boolean;
 }
 
 export interface ResolvedLine {

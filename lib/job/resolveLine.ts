@@ -4,7 +4,7 @@ import { totalShare, withBlackShare } from '@/lib/ink/generateBlack';
 import type { Where } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
-import type { Line, Placement } from '@/shared/schemas/job';
+import type { Job, Line, Placement } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
 import type { JobInput } from '@/shared/schemas/request';
 import {
@@ -147,8 +147,14 @@ function resolvePlacement(
       needed: true,
       whenMissing: 'caution',
     }),
+    isArtReady: isArtReady(input.job, placement.artworkId),
   };
 }
+
+const isArtReady = ({ lines }: Job, artworkId: string): boolean =>
+  lines.some(({ placements }) =>
+    placements.some((one) => one.artworkId === artworkId && one.artReady === true),
+  );
 
 /** An artwork whose picture is trimmed has the pixels of what is left. */
 function asPrinted(artwork: Artwork): Artwork {

@@ -30,7 +30,7 @@ export const approvalHolds = (approved: ApprovedVersions, wanted: readonly Artwo
   wanted.length > 0 && wanted.every(({ artworkId, version }) => approved.get(artworkId) === version);
 
 /** @returns the versions that a proof sheet shows; none of one that is not here or was withdrawn. */
-export const versionsOn = (proof: OutOf<'proof'> | undefined): readonly ArtworkVersion[] =>
+const versionsOn = (proof: OutOf<'proof'> | undefined): readonly ArtworkVersion[] =>
   proof === undefined || proof.withdrawn
     ? []
     : proof.body.goods.flatMap(({ prints }) =>

@@ -67,14 +67,13 @@ interface EverythingNoted {
 /**
  * Sorts what happened by order, once for all of them. The order of things is that of everything noted: what a device
  * wrote for another order tells how late its clock already was.
+ *
+ * @param before as they were sorted last: an order of which nothing changed stays the same object
  */
-export function orderFacts({
-  orders,
-  artworksOfJob,
-  noted,
-  papers,
-  habits,
-}: EverythingNoted): ReadonlyMap<string, OrderFacts> {
+export function orderFacts(
+  { orders, artworksOfJob, noted, papers, habits }: EverythingNoted,
+  before: ReadonlyMap<string, OrderFacts> = new Map(),
+): ReadonlyMap<string, OrderFacts> {
   const orderOfJob = new Map(
     Object.entries(orders).flatMap(([id, { jobIds }]) => jobIds.map((jobId) => [jobId, id] as const)),
   );
@@ -106,18 +105,35 @@ export function orderFacts({
     }
   }
   return new Map(
-    Object.entries(orders).map(([orderId, order]) => [
-      orderId,
-      {
-        orderId,
-        order,
-        happened: happened.get(orderId) ?? [],
-        artworks: artworks.get(orderId) ?? [],
-        habits,
-      },
-    ]),
+    Object.entries(orders).map(([orderId, order]) => {
+      const [own, printed] = [happened.get(orderId) ?? [], artworks.get(orderId) ?? []];
+      const known = before.get(orderId);
+      const isSame =
+        known?.order === order &&
+        known.habits === habits &&
+        isSameList(known.happened, own, (one, other) => one === other) &&
+        isSameList(
+          known.artworks,
+          printed,
+          (one, other) => one.artworkId === other.artworkId && one.version === other.version,
+        );
+      return [orderId, isSame ? known : { orderId, order, happened: own, artworks: printed, habits }];
+    }),
   );
 }
+
+// Helpers
+
+const isSameList = <Of>(
+  list: readonly Of[],
+  other: readonly Of[],
+  isSame: (one: Of, other: Of) => boolean,
+): boolean =>
+  list.length === other.length &&
+  list.every((one, at) => {
+    const two = other[at];
+    return two !== undefined && isSame(one, two);
+  });
 
 const newestOfEach = (versions: readonly ArtworkVersion[]): readonly ArtworkVersion[] => [
   ...new Map(versions.map((one) => [one.artworkId, one])).values(),

@@ -16,7 +16,7 @@ type Told<What extends OrderStep['what']> = Extract<OrderStep, { readonly what: 
   readonly day: string;
 };
 
-export interface ArtworkStanding extends ArtworkVersion {
+interface ArtworkStanding extends ArtworkVersion {
   /** The version that was approved last; null where none was. */
   readonly approvedVersion: number | null;
   readonly holds: boolean;

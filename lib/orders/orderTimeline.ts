@@ -4,7 +4,7 @@ import { takenBy } from '@/lib/stored/takeBack';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 
 /** One thing that happened to an order, as it was noted. */
-export interface TimelineRow {
+interface TimelineRow {
   readonly id: string;
   readonly of:
     | { readonly table: 'entry'; readonly entry: Entry }

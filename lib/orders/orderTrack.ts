@@ -2,7 +2,7 @@ import type { OrderFacts } from './orderFacts';
 import { type OrderState, placeOf, type StepName } from './stepOrder';
 import type { Walked } from './walkOrder';
 
-export const trackStages = ['enquiry', 'quoted', 'agreed', 'making', 'delivered', 'paid'] as const;
+const trackStages = ['enquiry', 'quoted', 'agreed', 'making', 'delivered', 'paid'] as const;
 
 /** One of the six stretches of an order's way. */
 export interface TrackStage {

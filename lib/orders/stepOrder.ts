@@ -1,7 +1,7 @@
 import type { OrderGate, OrderStep } from '@/shared/schemas/orderEvents';
 
 /** Steps that bring an order on, in their order. What else may be noted of it moves it aside or tells about it. */
-export const stepOrder = [
+const stepOrder = [
   'enquired',
   'quoted',
   'accepted',

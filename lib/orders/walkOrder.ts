@@ -1,8 +1,9 @@
 import type { OrderGate } from '@/shared/schemas/orderEvents';
-import { type AgreedSale, agreedSale } from './agreedSale';
-import { type ApprovedVersions, approvalHolds, approvalsAfter } from './approvals';
-import { emptyLedger, entered, type Ledger, totalMinor } from './ledger';
-import type { NotedOf, OrderFacts, OutOf } from './orderFacts';
+import { agreedSale } from './agreedSale';
+import { approvalsAfter } from './approvals';
+import { type GateState, gateState, isPaid, type KnownSoFar } from './gateState';
+import { emptyLedger, entered } from './ledger';
+import type { Happening, NotedOf, OrderFacts, OutOf } from './orderFacts';
 import { gatesOf, isMoving, type MovingStep } from './stepOrder';
 
 /** A step as it was noted, and whether it counts. */
@@ -24,22 +25,15 @@ export interface StepStanding {
 /** The quote was withdrawn; it offered no such choice; the order was opened again after it was closed. */
 type StepFault = 'quoteWithdrawn' | 'noSuchChoice' | 'reopened';
 
-export interface Walked {
+export interface Walked extends Pick<KnownSoFar, 'agreed' | 'isAccepted' | 'approved' | 'ledger'> {
   readonly steps: readonly StepStanding[];
-  /** What was accepted last; null where nothing was, or its quote is not here. */
-  readonly agreed: AgreedSale | null;
-  readonly isAccepted: boolean;
-  readonly approved: ApprovedVersions;
-  readonly ledger: Ledger;
   /** Gates as they stand now, for whatever is made next. */
-  readonly gates: Readonly<Record<OrderGate, 'open' | 'overridden' | 'shut'>>;
-  /** The day on which deposit and approval were both there first; null while they are not. */
+  readonly gates: Readonly<Record<OrderGate, GateState>>;
+  /** The day on which deposit and approval were both there; null while they are not. */
   readonly readySince: string | null;
   /** The day on which everything owed had come; null while it has not. */
   readonly paidSince: string | null;
 }
-
-type Gates = Walked['gates'];
 
 /**
  * Walks through what happened to an order. A step counts from the moment all its gates are open, at once or later,
@@ -47,93 +41,105 @@ type Gates = Walked['gates'];
  */
 export function walkOrder(facts: OrderFacts): Walked {
   const { happened, artworks, habits } = facts;
-  const quotes = new Map(happened.flatMap((one) => (one.kind === 'quote' ? [[one.id, one] as const] : [])));
-  const proofs = new Map(happened.flatMap((one) => (one.kind === 'proof' ? [[one.id, one] as const] : [])));
-  const noted: StepStanding[] = [];
-  const overrides = new Set<OrderGate>();
-  let [agreed, isAccepted]: [AgreedSale | null, boolean] = [null, false];
-  let offered: OutOf<'quote'> | null = null;
-  let approved: ApprovedVersions = new Map();
-  let ledger = emptyLedger(orderCurrency(facts));
+  const papers: PapersById = { quotes: byId(happened, 'quote'), proofs: byId(happened, 'proof') };
+  const steps: StepStanding[] = [];
+  let known: KnownSoFar = {
+    ...{ agreed: null, isAccepted: false, offered: null, approved: new Map(), overrides: new Set() },
+    ledger: emptyLedger(orderCurrency(facts)),
+    creditDays: habits.creditDays,
+  };
   let [readySince, paidSince]: [string | null, string | null] = [null, null];
-
-  const stateOf = (gate: OrderGate, versions = artworks): Gates[OrderGate] =>
-    holds(gate, versions) ? 'open' : overrides.has(gate) ? 'overridden' : 'shut';
-  const holds = (gate: OrderGate, versions: OrderFacts['artworks']): boolean => {
-    const sale = agreed ?? (offered === null ? null : agreedSale(offered, null));
-    switch (gate) {
-      case 'acceptance':
-        return isAccepted;
-      case 'deposit':
-        return sale !== null && ledger.receivedMinor >= sale.depositMinor;
-      case 'approval':
-        return approvalHolds(approved, versions);
-      case 'balance': {
-        const owed = totalMinor(ledger, agreed);
-        const isPaid = owed !== null && ledger.receivedMinor >= owed;
-        return isPaid || ledger.isOnCredit || (habits.creditDays ?? 0) > 0;
-      }
-      default:
-        return gate satisfies never;
-    }
-  };
-  const standing = (step: StepStanding, day: string): StepStanding => {
-    if (step.holdsSince !== null || step.fault !== null) return step;
-    const versions = 'versions' in step.step ? step.step.versions : undefined;
-    const states = gatesOf(step.step.what).map((gate) => ({ gate, state: stateOf(gate, versions) }));
-    const named = (wanted: Gates[OrderGate]) =>
-      states.flatMap(({ gate, state }) => (state === wanted ? [gate] : []));
-    const waitsFor = named('shut');
-    return waitsFor.length > 0
-      ? { ...step, waitsFor }
-      : { ...step, waitsFor, overridden: named('overridden'), holdsSince: later(step.day, day) };
-  };
-  const noteStep = ({ id, body }: NotedOf<'orderEvent'>): void => {
-    const { step, day } = body;
-    if (step.what === 'override') overrides.add(step.gate);
-    if (step.what === 'reopened') {
-      for (const [at, one] of noted.entries()) {
-        if (one.step.what === 'closed') noted[at] = { ...one, holdsSince: null, fault: 'reopened' };
-      }
-    }
-    if (!isMoving(step)) return;
-    const quote = 'paperId' in step ? quotes.get(step.paperId) : undefined;
-    const sale =
-      step.what === 'accepted' && quote !== undefined ? agreedSale(quote, step.alternativeId) : null;
-    const fault: StepFault | null =
-      quote?.withdrawn === true
-        ? 'quoteWithdrawn'
-        : step.what === 'accepted' && quote !== undefined && sale === null
-          ? 'noSuchChoice'
-          : null;
-    if (step.what === 'accepted' && fault === null) [agreed, isAccepted] = [sale, true];
-    noted.push({ entryId: id, step, day, holdsSince: null, waitsFor: [], overridden: [], fault });
-  };
-
   for (const one of happened) {
     const day = dayOf(one, habits.dayOf);
-    if (one.kind === 'quote' && !one.withdrawn) offered = one;
-    ledger = entered(ledger, one);
-    approved = approvalsAfter(approved, one, proofs);
-    if (one.kind === 'orderEvent') noteStep(one);
-    for (const [at, step] of noted.entries()) noted[at] = standing(step, day);
-    const isReady = (['acceptance', 'deposit', 'approval'] as const).every(
-      (gate) => stateOf(gate) !== 'shut',
-    );
+    known = knownAfter(known, one, papers);
+    if (one.kind === 'orderEvent') noteStep(steps, one, papers);
+    for (const [at, step] of steps.entries()) {
+      if (step.holdsSince === null && step.fault === null) steps[at] = judged(step, known, artworks, day);
+    }
+    const isReady = readyGates.every((gate) => gateState(known, gate, artworks) !== 'shut');
     readySince = isReady ? (readySince ?? day) : null;
-    const owed = totalMinor(ledger, agreed);
-    paidSince = owed !== null && ledger.receivedMinor >= owed ? (paidSince ?? day) : null;
+    paidSince = isPaid(known) ? (paidSince ?? day) : null;
   }
-  const gates: Gates = {
-    acceptance: stateOf('acceptance'),
-    deposit: stateOf('deposit'),
-    approval: stateOf('approval'),
-    balance: stateOf('balance'),
+  const { agreed, isAccepted, approved, ledger } = known;
+  const gates = {
+    acceptance: gateState(known, 'acceptance', artworks),
+    deposit: gateState(known, 'deposit', artworks),
+    approval: gateState(known, 'approval', artworks),
+    balance: gateState(known, 'balance', artworks),
   };
-  return { steps: noted, agreed, isAccepted, approved, ledger, gates, readySince, paidSince };
+  return { steps, agreed, isAccepted, approved, ledger, gates, readySince, paidSince };
 }
 
 // Helpers
+
+interface PapersById {
+  readonly quotes: ReadonlyMap<string, OutOf<'quote'>>;
+  readonly proofs: ReadonlyMap<string, OutOf<'proof'>>;
+}
+
+const readyGates: readonly OrderGate[] = ['acceptance', 'deposit', 'approval'];
+
+function knownAfter(before: KnownSoFar, one: Happening, { quotes, proofs }: PapersById): KnownSoFar {
+  const known: KnownSoFar = {
+    ...before,
+    ledger: entered(before.ledger, one),
+    approved: approvalsAfter(before.approved, one, proofs),
+  };
+  if (one.kind === 'quote' && !one.withdrawn) return { ...known, offered: one };
+  if (one.kind !== 'orderEvent') return known;
+  const { step } = one.body;
+  if (step.what === 'override') return { ...known, overrides: new Set([...known.overrides, step.gate]) };
+  if (step.what !== 'accepted' || faultOf(step, quotes) !== null) return known;
+  const quote = quotes.get(step.paperId);
+  const agreed = quote === undefined ? null : agreedSale(quote, step.alternativeId);
+  return { ...known, agreed, isAccepted: true };
+}
+
+function noteStep(steps: StepStanding[], { id, body }: NotedOf<'orderEvent'>, { quotes }: PapersById): void {
+  const { step, day } = body;
+  if (step.what === 'reopened') {
+    for (const [at, one] of steps.entries()) {
+      if (one.step.what === 'closed') steps[at] = { ...one, holdsSince: null, fault: 'reopened' };
+    }
+  }
+  if (!isMoving(step)) return;
+  const fault = faultOf(step, quotes);
+  steps.push({ entryId: id, step, day, holdsSince: null, waitsFor: [], overridden: [], fault });
+}
+
+function faultOf(step: MovingStep, quotes: PapersById['quotes']): StepFault | null {
+  const quote = 'paperId' in step ? quotes.get(step.paperId) : undefined;
+  if (quote === undefined) return null;
+  if (quote.withdrawn) return 'quoteWithdrawn';
+  return step.what === 'accepted' && agreedSale(quote, step.alternativeId) === null ? 'noSuchChoice' : null;
+}
+
+/** @param artworks as they are now, for a step that names no versions */
+function judged(
+  step: StepStanding,
+  known: KnownSoFar,
+  artworks: OrderFacts['artworks'],
+  day: string,
+): StepStanding {
+  const versions = ('versions' in step.step ? step.step.versions : undefined) ?? artworks;
+  const states = gatesOf(step.step.what).map((gate) => ({ gate, state: gateState(known, gate, versions) }));
+  const named = (wanted: GateState) => states.flatMap(({ gate, state }) => (state === wanted ? [gate] : []));
+  const waitsFor = named('shut');
+  return waitsFor.length > 0
+    ? { ...step, waitsFor }
+    : { ...step, waitsFor, overridden: named('overridden'), holdsSince: later(step.day, day) };
+}
+
+const byId = <Kind extends 'quote' | 'proof'>(
+  happened: readonly Happening[],
+  kind: Kind,
+): ReadonlyMap<string, OutOf<Kind>> =>
+  new Map(happened.flatMap((one) => (isPaper(one, kind) ? [[one.id, one] as const] : [])));
+
+const isPaper = <Kind extends 'quote' | 'proof'>(
+  one: Happening,
+  kind: Kind,
+): one is OutOf<Kind> & Happening => one.kind === kind;
 
 /** One currency an order: that of what was accepted, else of the last quote, else of the workshop. */
 function orderCurrency({ happened, habits }: OrderFacts): string {
@@ -146,7 +152,7 @@ function orderCurrency({ happened, habits }: OrderFacts): string {
 }
 
 /** @returns the calendar day of what happened: noted, else that of its moment. */
-export function dayOf(one: OrderFacts['happened'][number], dayOfMoment: (at: number) => string): string {
+function dayOf(one: OrderFacts['happened'][number], dayOfMoment: (at: number) => string): string {
   if ('day' in one.body) return one.body.day;
   return 'issuedOn' in one.body ? one.body.issuedOn : dayOfMoment(one.at);
 }

@@ -36,7 +36,7 @@ export interface KindReading<Body> {
 }
 
 /** A number that a body bears: the write that keeps it gives it, whatever the body said before. */
-export interface NumberBorne<Body> {
+interface NumberBorne<Body> {
   /** What is counted together. */
   readonly series: string;
   readonly number: { readonly count: number; readonly letter: string };

@@ -79,7 +79,9 @@ export interface Plan {
 export function planOf(input: JobInput, shop: Shop, perSheet: PrintsPerSheet, other?: OtherBatch): Plan {
   const lines = input.job.lines.map((_, index) => linePlan(input, index, shop, perSheet, other));
   const pieces = sum(lines.map((line) => line.pieces));
-  const used = [...new Set(lines.flatMap((line) => line.artworks))];
+  const placements = input.job.lines.flatMap((line) => line.placements);
+  const ready = placements.filter(({ artReady }) => artReady).map(({ artworkId }) => artworkId);
+  const used = [...new Set(lines.flatMap((line) => line.artworks))].filter((id) => !ready.includes(id));
   return {
     lines,
     pieces,

@@ -2,7 +2,7 @@ import { daysBetween } from '@/shared/days';
 import type { BoardOrder } from './todayList';
 
 /** How many quotes of a kind were answered, and how many of them with yes. */
-export interface HitRate<Band> {
+interface HitRate<Band> {
   readonly band: Band;
   readonly decided: number;
   readonly won: number;
@@ -13,12 +13,12 @@ export interface HitRate<Band> {
 }
 
 /** From one amount up to below another, whole minor units; null is open at its end. */
-export interface PriceBand {
+interface PriceBand {
   readonly fromMinor: number;
   readonly belowMinor: number | null;
 }
 /** From so many days to the quote up to and with so many; null is open. */
-export interface AnswerBand {
+interface AnswerBand {
   readonly fromDays: number;
   readonly toDays: number | null;
 }

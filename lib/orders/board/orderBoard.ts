@@ -5,12 +5,21 @@ import { orderNumberText } from '@/shared/orderNumberText';
 import type { BoardOrder } from './todayList';
 import { isOpen, type Turn, turnOf } from './turnOf';
 
-/** @returns every order with its standing and whose turn it is, open ones and closed. */
-export const boardOrders = (all: Iterable<OrderFacts>, today: string): readonly BoardOrder[] =>
-  [...all].map((facts) => {
-    const standing = orderStanding(facts);
+/**
+ * @param before the board as it was: of an order whose facts are the same object, nothing is folded again
+ * @returns every order with its standing and whose turn it is, open ones and closed
+ */
+export function boardOrders(
+  all: Iterable<OrderFacts>,
+  today: string,
+  before: readonly BoardOrder[] = [],
+): readonly BoardOrder[] {
+  const known = new Map(before.map((order) => [order.facts, order.standing]));
+  return [...all].map((facts) => {
+    const standing = known.get(facts) ?? orderStanding(facts);
     return { facts, standing, turn: turnOf(facts, standing, today) };
   });
+}
 
 interface BoardAsked {
   /** Words typed to find an order; empty for all. */

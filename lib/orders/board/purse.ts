@@ -5,7 +5,7 @@ import type { BoardOrder } from './todayList';
 import { isOpen } from './turnOf';
 
 /** Money of all open orders in one currency, whole minor units. */
-export interface Purse {
+interface Purse {
   readonly currency: string;
   /** What is still owed of everything accepted. */
   readonly toComeMinor: number;

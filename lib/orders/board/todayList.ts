@@ -12,7 +12,7 @@ export interface BoardOrder {
 }
 
 /** Something to be done or looked at today. */
-export interface TodayItem {
+interface TodayItem {
   readonly what:
     | 'orderBlanks'
     | 'balance'

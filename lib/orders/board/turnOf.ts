@@ -6,14 +6,14 @@ import type { OrderStanding } from '@/lib/orders/orderStanding';
 export type Turn = 'you' | 'customer' | 'nobody';
 
 /** What an order waits for. */
-export interface Waiting {
+interface Waiting {
   readonly turn: Turn;
   readonly why: WaitsFor;
   readonly dueOn: string | null;
   readonly lateDays: number;
 }
 
-export type WaitsFor =
+type WaitsFor =
   | 'answer'
   | 'openItem'
   | 'decision'

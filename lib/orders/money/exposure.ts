@@ -1,7 +1,7 @@
 import type { Spent } from './spending';
 
 /** What came less what was spent, at the end of a day. */
-export interface ExposurePoint {
+interface ExposurePoint {
   readonly day: string;
   /** Less than 0 where the maker's own money is in it. */
   readonly balanceMinor: number;
@@ -15,7 +15,7 @@ export interface Exposure {
 }
 
 /** Money that came, net of fees; less than 0 where it went back. */
-export interface Received {
+interface Received {
   readonly day: string;
   readonly netMinor: number;
 }

@@ -16,7 +16,7 @@ interface NowSource {
 }
 
 /** What is otherwise than it was when the order was quoted. */
-export interface ChangedSince {
+interface ChangedSince {
   readonly rates: readonly {
     readonly label: string;
     readonly was: number;

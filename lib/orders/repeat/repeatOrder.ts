@@ -17,7 +17,7 @@ interface RepeatSource {
   readonly jobNames: readonly string[];
 }
 
-export interface RepeatedOrder {
+interface RepeatedOrder {
   readonly order: Order;
   readonly jobs: readonly (RepeatedJob & { readonly id: string; readonly repeats: string })[];
   /** Jobs of the order that are gone. */

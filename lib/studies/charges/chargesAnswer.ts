@@ -96,12 +96,12 @@ function designs(costed: CostedJob, grid: Grid): readonly Charge[] {
   const { artMinutesIncluded } = job.workshop.policy.charges;
   const placed = job.lines.flatMap(({ placements }) => placements);
   const each = new Map(placed.map((one) => [one.placement.artworkId, one]));
-  return [...each].flatMap(([artworkId, { artwork, prepMinutes }]): readonly Charge[] => {
+  return [...each].flatMap(([artworkId, { artwork, prepMinutes, isArtReady }]): readonly Charge[] => {
     const found = designCharge(costed, grid, artworkId);
     if (!found.ok) return [];
     const { cost, exact, written } = found.value;
     const hourly = job.rates.wage.value + (costed.sheet.jobValues.overheadRate ?? 0);
-    const art = artMinutes(prepMinutes.value, artMinutesIncluded, hourly);
+    const art = artMinutes(isArtReady ? 0 : prepMinutes.value, artMinutesIncluded, hourly);
     return [{ id: 'design', name: artwork.name, art, cost, written, borne: inPrice(costed, exact) }];
   });
 }

@@ -160,6 +160,8 @@ describe('the number of an enquiry', () => {
     await enquire(store, 'order-1');
     await store.actions.undo();
     expect(numbersIn(store)).toEqual([]);
+    // The timeline still has it, beside what took it back.
+    expect(store.actions.allEntries().map(({ kind }) => kind)).toEqual(['orderEvent', 'takeBack']);
     await enquire(store, 'order-2');
     expect(numbersIn(store)).toEqual([['order-2', 2]]);
     await store.actions.undo();
