@@ -1,4 +1,4 @@
-import { type AgreedSale, changeWithTax } from './agreedSale';
+import { type AgreedSale, changesWithTax } from './agreedSale';
 import type { Happening, OutOf } from './orderFacts';
 
 /** Money in another currency than the order's: told, and never added to it. */
@@ -84,17 +84,22 @@ export function totalMinor(
   { billedMinor, changesMinor, changesSinceBillMinor, creditedMinor }: Ledger,
   agreed: AgreedSale | null,
 ): number | null {
-  const base = billedMinor ?? agreed?.totalMinor ?? null;
-  if (base === null) return null;
-  const changes = billedMinor === null ? changesMinor : changesSinceBillMinor;
-  return base + taxedChangesMinor(changes, agreed) - creditedMinor;
+  if (billedMinor !== null) return billedMinor + taxed(agreed, changesSinceBillMinor, 0) - creditedMinor;
+  if (agreed === null) return null;
+  return agreed.totalMinor + taxed(agreed, changesMinor, agreed.subtotalMinor) - creditedMinor;
 }
 
-/** @returns what changes add, with the tax of the quote they belong to. */
-export const taxedChangesMinor = (changes: readonly number[], agreed: AgreedSale | null): number =>
-  changes.reduce((sum, amount) => sum + (agreed === null ? amount : changeWithTax(agreed.quote, amount)), 0);
+/** @returns what changes added to what was agreed, with their tax. */
+export const changesTotalMinor = ({ changesMinor }: Ledger, agreed: AgreedSale | null): number =>
+  taxed(agreed, changesMinor, agreed?.subtotalMinor ?? 0);
 
 // Helpers
+
+/** Nobody knows the tax of changes to what was never agreed: they count as written. */
+const taxed = (agreed: AgreedSale | null, changes: readonly number[], onto: number): number =>
+  agreed === null
+    ? changes.reduce((sum, amount) => sum + amount, 0)
+    : changesWithTax(agreed.quote, changes, onto);
 
 function paymentEntered(ledger: Ledger, one: Extract<Happening, { readonly kind: 'payment' }>): Ledger {
   const { kind, amountMinor, currency, feeMinor, payout, way } = one.body;

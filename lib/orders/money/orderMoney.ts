@@ -1,4 +1,4 @@
-import { type Ledger, taxedChangesMinor, totalMinor } from '@/lib/orders/ledger';
+import { changesTotalMinor, type Ledger, totalMinor } from '@/lib/orders/ledger';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { Walked } from '@/lib/orders/walkOrder';
 import { type DueDays, dueDays } from './dueDays';
@@ -56,7 +56,7 @@ export function orderMoney(
   return {
     currency,
     totalMinor: owed,
-    changesMinor: taxedChangesMinor(ledger.changesMinor, agreed),
+    changesMinor: changesTotalMinor(ledger, agreed),
     billedMinor: ledger.billedMinor,
     creditedMinor: ledger.creditedMinor,
     depositMinor,

@@ -82,9 +82,21 @@ describe('what a customer owes', () => {
     const inside = agreedLog({ tax: { mode: 'inside', share: 0.07, rounding: 'document', exemption: null } });
     tell(inside, change(1500));
     expect(moneyOf(inside).totalMinor).toBe(77631);
-    const exempt = agreedLog({ tax: { mode: 'added', share: 0.07, rounding: 'document', exemption: 'X-1' } });
+    const exempt = agreedLog({ tax: { mode: 'none', share: 0, rounding: 'document', exemption: 'X-1' } });
     tell(exempt, change(1500));
     expect(moneyOf(exempt).totalMinor).toBe(77631);
+  });
+
+  it('bears tax of all of it at once where that is rounded once for a paper, else of each change', () => {
+    // 711.50 + 0.50 + 0.50 = 712.50; × 1.07 = 762.375, so 762.38; each for itself: 0.535 is 0.54, so 762.39.
+    const sale = (rounding: 'document' | 'line') => {
+      const log = agreedLog({ tax: { mode: 'added', share: 0.07, rounding, exemption: null } });
+      tell(log, change(50));
+      tell(log, change(50));
+      return moneyOf(log);
+    };
+    expect(sale('document')).toMatchObject({ totalMinor: 76238, changesMinor: 107 });
+    expect(sale('line')).toMatchObject({ totalMinor: 76239, changesMinor: 108 });
   });
 
   it('is what was billed once an invoice went out, with the changes since and less what was credited', () => {
