@@ -98,7 +98,7 @@ describe('a store of the build before', () => {
     expect(rows.filter(({ id }) => id !== 'torn-mat').map(({ kind, version }) => [kind, version])).toEqual(
       formerTables.documents
         .filter(({ id }) => id !== 'torn-mat')
-        .map(({ kind }) => [kind, { workshop: 6, blank: 4, artwork: 5, job: 4, priceList: 3 }[kind]]),
+        .map(({ kind }) => [kind, { workshop: 7, blank: 4, artwork: 5, job: 4, priceList: 3 }[kind]]),
     );
   });
 

@@ -139,8 +139,8 @@ describe('a kept paper', () => {
     expect(readPaper({ ...paper, version: 2 }, smallPaperKinds)).toMatchObject({
       findings: [{ code: 'newerVersion' }],
     });
-    expect(readPaper({ ...paper, kind: 'invoice' }, smallPaperKinds)).toMatchObject({
-      findings: [{ code: 'unknownKind', kind: 'invoice' }],
+    expect(readPaper({ ...paper, kind: 'letter' }, smallPaperKinds)).toMatchObject({
+      findings: [{ code: 'unknownKind', kind: 'letter' }],
     });
   });
 });
