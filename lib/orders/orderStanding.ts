@@ -38,6 +38,8 @@ export interface OrderStanding {
   readonly gates: Walked['gates'];
   readonly agreed: Walked['agreed'];
   readonly acceptance: Told<'accepted'> | null;
+  /** Accepted after the day the quote was valid until. */
+  readonly isAcceptedLate: boolean;
   /** Accepted, and the quote is not on this device. */
   readonly isQuoteMissing: boolean;
   /** The quote in force that went out last. */
@@ -81,6 +83,8 @@ export function orderStanding(facts: OrderFacts): OrderStanding {
     gates: walked.gates,
     agreed: walked.agreed,
     acceptance,
+    isAcceptedLate:
+      acceptance !== null && walked.agreed !== null && acceptance.day > walked.agreed.quote.body.validUntil,
     isQuoteMissing: walked.isAccepted && walked.agreed === null,
     lastQuote,
     isQuotedAnew: walked.agreed !== null && lastQuote !== null && lastQuote.id !== walked.agreed.quote.id,

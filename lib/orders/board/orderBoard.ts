@@ -31,7 +31,8 @@ interface BoardAsked {
 
 /**
  * @param searched by order, everything it is found by
- * @returns those asked for: yours, the customers', the rest; in each the nearest day first, then the lowest number
+ * @returns those asked for: yours, the customers’, the rest, in each the nearest day first and then the lowest
+ *   number; of those that are over the latest number first
  */
 export function shownOrders(
   orders: readonly BoardOrder[],
@@ -44,6 +45,9 @@ export function shownOrders(
       (turn === 'all' || order.turn.turn === turn) &&
       (text.trim() === '' || isFound(searched(order), text)),
   );
+  if (shown === 'closed') {
+    return asked.toSorted((one, other) => compareNumbers(other.standing, one.standing));
+  }
   return asked.toSorted(
     (one, other) =>
       turns.indexOf(one.turn.turn) - turns.indexOf(other.turn.turn) ||

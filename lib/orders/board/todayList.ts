@@ -2,6 +2,7 @@ import { lateDays } from '@/lib/orders/money/dueDays';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
 import { daysBetween } from '@/shared/days';
+import type { InkPrints } from '@/shared/schemas/entries';
 import { isOpen, type OrderTurn } from './turnOf';
 
 /** An order as the board has it. */
@@ -21,7 +22,9 @@ interface TodayItem {
     | 'pack'
     | 'answer'
     | 'quoteEnds'
+    | 'sendProof'
     | 'proofUnanswered'
+    | 'openItem'
     | 'printerIdle';
   /** Null where it is of no single order. */
   readonly orderId: string | null;
@@ -29,6 +32,19 @@ interface TodayItem {
   readonly on: string;
   /** Days since that day; less than 0 where it is still to come. */
   readonly days: number;
+}
+
+/** @returns the last day on which anything was printed or pressed, as it was noted; null where nothing was. */
+export function lastPrintOn(
+  inkPrints: readonly { readonly body: Pick<InkPrints, 'day'> }[],
+  orders: readonly BoardOrder[],
+): string | null {
+  const steps = orders.flatMap(({ standing }) =>
+    standing.steps.flatMap(({ step, day }) =>
+      step.what === 'printed' || step.what === 'pressed' ? [day] : [],
+    ),
+  );
+  return [...inkPrints.map(({ body }) => body.day), ...steps].toSorted().at(-1) ?? null;
 }
 
 interface TodayHabits {
@@ -74,7 +90,9 @@ const ranks: readonly TodayItem['what'][] = [
   'answer',
   'balance',
   'deposit',
+  'sendProof',
   'quoteEnds',
+  'openItem',
   'proofUnanswered',
   'printerIdle',
 ];
@@ -109,6 +127,11 @@ function itemsOf({ facts, standing, turn }: BoardOrder, today: string): readonly
         const on = proof?.kind === 'proof' ? proof.body.issuedOn : null;
         return on !== null && lateDays(on, today) >= PROOF_DAYS ? [due('proofUnanswered', on)] : [];
       }
+      case 'proof':
+      case 'newProof':
+        return [due('sendProof', dueOn ?? today)];
+      case 'openItem':
+        return dueOn !== null && dueOn <= today ? [due('openItem', dueOn)] : [];
       case 'deposit':
         return dueOn !== null && dueOn <= today ? [due('deposit', dueOn)] : [];
       case 'askBalance':

@@ -18,7 +18,7 @@ interface Spending {
   readonly blanksMinor: number;
   /** Stock that the receipts noted already pay for; counted once. */
   readonly coveredMinor: number;
-  /** Stock of which nobody said what it cost. */
+  /** Stock that moved for the order, and neither a price nor a receipt says what it cost. */
   readonly unpriced: readonly string[];
   /** Told, and never added. */
   readonly other: readonly { readonly id: string; readonly amountMinor: number; readonly currency: string }[];
@@ -57,7 +57,7 @@ export function spending(
       sumOf(ofBlanks.map(costOf)),
     coveredMinor: sumOf(priced.filter(isCovered).map(costOf)),
     unpriced: moves.flatMap(({ id, body }) =>
-      body.unitCost === null && body.item.kind !== 'finished' ? [id] : [],
+      isUnpriced(body) && !receipts.has(expenseKinds[body.item.kind]) ? [id] : [],
     ),
     other: [
       ...expenses.flatMap(({ id, body }) =>
@@ -115,6 +115,9 @@ function beyondBought(moves: readonly NotedOf<'stockMove'>[]): readonly Counting
     return [{ move, quantity: used - fromBought }];
   });
 }
+
+const isUnpriced = ({ unitCost, item }: NotedOf<'stockMove'>['body']): boolean =>
+  unitCost === null && item.kind !== 'finished';
 
 /** One thing, whatever lot it came in. */
 function keyOf({ item }: NotedOf<'stockMove'>['body']): string {

@@ -119,6 +119,30 @@ describe('papers that each device numbers for itself', () => {
     expect(await countOf(here)).toBe(2);
   });
 
+  it('of a copied profile begin at 1 under another id and letter once the two have met', async () => {
+    const [one, other] = [aDevice(), aDevice()];
+    const here = await openTabWithJob(one);
+    await countOf(here);
+    const there = await openTabWithJob(other);
+    for (const table of ['entries', 'papers', 'files', 'meta'] as const) {
+      for (const row of await rowsOf(one.factory, table)) await writeRow(other.factory, table, row as object);
+    }
+    there.close();
+    const twin = await openTab(other, 'twin');
+    other.clock.now += 1;
+    // Neither can know of the other yet: both give the second number of one series.
+    expect([await countOf(here), await countOf(twin)]).toEqual([2, 2]);
+    const letter = letterOf(twin);
+    const look = await twin.actions.lookAtCopy(await copyOf(here));
+    if (look.state !== 'copy') throw new Error('no copy');
+    await twin.actions.takeCopy('In', look, { mode: 'beside' });
+    expect(letterOf(twin)).not.toBe(letter);
+    expect(await twin.actions.issue('Bill', bill())).toMatchObject({
+      paper: { number: { count: 1, letter: letterOf(twin) } },
+    });
+    expect(await countOf(here)).toBe(3);
+  });
+
   it('in two tabs at the same moment get two numbers, and one that is broken off leaves no gap', async () => {
     const device = aDevice();
     const [here, there] = [await openTabWithJob(device, 'here'), await openTab(device, 'there')];

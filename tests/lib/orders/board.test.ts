@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { hitRates } from '@/lib/orders/board/hitRates';
 import { boardOrders, orderSearchText, shownOrders } from '@/lib/orders/board/orderBoard';
 import { purses } from '@/lib/orders/board/purse';
-import { type BoardOrder, todayList } from '@/lib/orders/board/todayList';
+import { type BoardOrder, lastPrintOn, todayList } from '@/lib/orders/board/todayList';
 import { orderFacts } from '@/lib/orders/orderFacts';
 import type { Order } from '@/shared/schemas/order';
 import {
@@ -192,6 +192,31 @@ describe('today', () => {
     expect(idle(null)).toEqual([]);
   });
 
+  it('knows the last print by the record of ink and by steps of orders', () => {
+    const log = ready();
+    expect(lastPrintOn([], [only(log)])).toBeNull();
+    tell(log, steps.plain('printed'), { day: '2026-11-20' });
+    expect(lastPrintOn([], [only(log)])).toBe('2026-11-20');
+    expect(lastPrintOn([{ body: { day: '2026-11-22' } }, { body: { day: '2026-11-19' } }], [only(log)])).toBe(
+      '2026-11-22',
+    );
+  });
+
+  it('a proof is yours to send from the acceptance on, an open item is told of on its day', () => {
+    expect(today(accepted())).toEqual([['sendProof', -4]]);
+    const item = {
+      id: 'letter',
+      what: 'Letter',
+      ofWhom: 'customer',
+      doneBy: '2026-12-02',
+      doneOn: null,
+    } as const;
+    const log = anOrderLog();
+    tell(log, steps.enquired);
+    expect(today(log, { openItems: [item] }, '2026-12-01')).toEqual([]);
+    expect(today(log, { openItems: [item] }, '2026-12-03')).toEqual([['openItem', 1]]);
+  });
+
   it('is sorted by what is longest overdue, then by what costs most to miss; the printer waits without being late', () => {
     const log = anOrderLog();
     tell(log, steps.enquired, { orderId: 'answer', day: '2026-11-30' });
@@ -241,7 +266,7 @@ describe('the board', () => {
   it('shows open orders by whose turn it is, the nearest day first and then the lowest number', () => {
     expect(found({})).toEqual(['choir', 'bakery', 'club']);
     expect(found({ turn: 'customer' })).toEqual(['club']);
-    expect(found({ shown: 'closed' })).toEqual(['gone', 'away']);
+    expect(found({ shown: 'closed' })).toEqual(['away', 'gone']);
   });
 
   it.each([

@@ -114,6 +114,14 @@ describe('the standing of an order', () => {
     });
   });
 
+  it('says that it was accepted after the quote had ended', () => {
+    const { log, quote } = quotedLog();
+    tell(log, steps.accepted(quote.id), { day: '2026-12-10' });
+    expect(standing(log).isAcceptedLate).toBe(false);
+    tell(log, steps.accepted(quote.id), { day: '2026-12-11' });
+    expect(standing(log)).toMatchObject({ state: 'accepted', isAcceptedLate: true });
+  });
+
   it('says that a version went out after the accepted one, which stays what was agreed', () => {
     const { log, quote } = acceptedLog();
     quoteOut(log, { sums: { subtotal: 80000, tax: 5600, total: 85600 } });

@@ -215,6 +215,8 @@ describe('money of one’s own in an order', () => {
     shirts(log, 40, 'bought', 490);
     expense(log, 'blanks', 19600, '2026-11-27');
     expect(moneyOf(log)).toMatchObject({ spentMinor: 19600, blanksMinor: 19600, coveredMinor: 19600 });
+    shirts(log, -1, 'used', null);
+    expect(moneyOf(log).unpriced).toEqual([]);
   });
 
   it('rounds part of a sheet or of a millilitre once, and tells stock nobody priced', () => {
