@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Happening, OrderFacts } from '@/lib/orders/orderFacts';
+import type { ArtworkVersion, Happening, OrderFacts } from '@/lib/orders/orderFacts';
 import { orderStanding } from '@/lib/orders/orderStanding';
 import { gatesOf, placeOf } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
@@ -30,6 +30,7 @@ const act = fc.oneof(
     version: fc.constantFrom(1, 2, null),
   }),
   fc.record({ do: fc.constant('approveAll') }),
+  fc.record({ do: fc.constant('press'), badge: fc.constantFrom(1, 2) }),
   fc.record({
     do: fc.constant('pay'),
     kind: fc.constantFrom('payment', 'payment', 'refund', 'reversal'),
@@ -59,13 +60,19 @@ function logOf(walk: Acts): OrderLog {
     else if ('artwork' in next) approve(log, next.artwork, next.version, told);
     else if ('kind' in next) pay(log, next.amountMinor, { ...told, more: { kind: next.kind } });
     else if ('gate' in next) tell(log, steps.override(next.gate), told);
-    else tell(log, steps.approved(), told);
+    else if ('badge' in next) {
+      tell(log, { ...steps.plain('pressed'), versions: [{ artworkId: 'badge', version: next.badge }] }, told);
+    } else tell(log, steps.approved(), told);
   }
   return log;
 }
 
 /** Whether a gate is open after the first things that happened, reckoned anew from nothing each time. */
-function isOpenAfter(gate: OrderGate, before: readonly Happening[]): boolean {
+function isOpenAfter(
+  gate: OrderGate,
+  before: readonly Happening[],
+  wanted: readonly ArtworkVersion[],
+): boolean {
   const events = before.flatMap((one) => (one.kind === 'orderEvent' ? [one.body.step] : []));
   if (events.some((step) => step.what === 'override' && step.gate === gate)) return true;
   const accepted = events.findLast((step) => step.what === 'accepted' && step.alternativeId !== 'gone');
@@ -92,7 +99,7 @@ function isOpenAfter(gate: OrderGate, before: readonly Happening[]): boolean {
     case 'balance':
       return accepted !== undefined && received >= (isMore ? 80143 : 76131);
     case 'approval':
-      return yes('badge') === 1 && yes('back') === 1;
+      return wanted.every(({ artworkId, version }) => yes(artworkId) === version);
     default:
       return gate satisfies never;
   }
@@ -106,9 +113,10 @@ function shouldCount({ happened }: OrderFacts, at: number): boolean {
   const isReopened = rest.some((next) => next.kind === 'orderEvent' && next.body.step.what === 'reopened');
   if (step.what === 'closed' && isReopened) return false;
   if (step.what === 'accepted') return step.alternativeId !== 'gone';
+  const wanted = ('versions' in step ? step.versions : undefined) ?? clubArtworks;
   const gates = placeOf(step.what) < placeOf('blanksOrdered') ? [] : gatesNamed(step.what);
   for (let end = at + 1; end <= happened.length; end += 1) {
-    if (gates.every((gate) => isOpenAfter(gate, happened.slice(0, end)))) return true;
+    if (gates.every((gate) => isOpenAfter(gate, happened.slice(0, end), wanted))) return true;
   }
   return false;
 }

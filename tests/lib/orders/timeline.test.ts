@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { deviceLetters } from '@/lib/orders/deviceLetters';
+import { likelyNumber } from '@/lib/orders/likelyNumber';
 import { orderTimeline } from '@/lib/orders/orderTimeline';
 import { orderNumberText } from '@/shared/orderNumberText';
 import type { Entry } from '@/shared/schemas/happened';
@@ -63,6 +64,16 @@ describe('the timeline of an order', () => {
 });
 
 describe('the number of an order', () => {
+  it('will likely be the next of this device in its year', () => {
+    const log = anOrderLog();
+    const numbered = (year: number, count: number, letter: string) =>
+      tell(log, { what: 'enquired', number: { year, count, letter } });
+    const events = [numbered(2026, 14, 'A'), numbered(2026, 40, 'K'), numbered(2025, 90, 'A')];
+    expect(likelyNumber(events, 'A', 2026)).toEqual({ year: 2026, count: 15, letter: 'A' });
+    expect(likelyNumber(events, 'A', 2027)).toEqual({ year: 2027, count: 1, letter: 'A' });
+    expect(likelyNumber([], null, 2026)).toEqual({ year: 2026, count: 1, letter: 'A' });
+  });
+
   it('is year, count and letter', () => {
     expect(orderNumberText({ year: 2026, count: 14, letter: 'A' })).toBe('26-014A');
     expect(orderNumberText({ year: 2007, count: 1204, letter: 'K' })).toBe('07-1204K');
