@@ -193,6 +193,19 @@ describe('the number of an enquiry', () => {
     expect(numbersIn(store)).toEqual([['order-2', 2]]);
   });
 
+  it('bears a letter that no entry of another device bears, where this device draws its first', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    for (const letter of 'ABCDEFGHJKLMNPRSTUVWXY') {
+      const other = `other${letter.toLowerCase()}00`;
+      const { kind, body } = step({ what: 'enquired', number: { year: 2026, count: 1, letter } }, other);
+      const row = { id: `${other}-1`, kind, version: 1, device: other, count: 1, at: 1000, body };
+      await writeRow(device.factory, 'entries', row);
+    }
+    await enquire(store, 'order-1');
+    expect(letterOf(store)).toBe('Z');
+  });
+
   it('makes another device that only met entries number under another letter', async () => {
     const [one, other] = [aDevice(), aDevice()];
     const [here, there] = [await openTabWithJob(one), await openTabWithJob(other)];
