@@ -99,7 +99,7 @@ export const lineSchema = z.strictObject({
   /** What the customer said in all; null where nobody said a sum. */
   orderedQuantity: z.number().min(0).max(MOST_PIECES).nullable().default(null),
   /** Names or numbers of single pieces, one to a line of text; empty where no piece bears its own. */
-  nameList: z.string().max(20_000).default(''),
+  nameList: z.string().max(100_000).default(''),
   /** Who the sizes are for; null where nobody chose. */
   audience: z.enum(audiences).nullable().default(null),
   /** In press order. */

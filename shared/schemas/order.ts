@@ -22,7 +22,8 @@ export const openItemSchema = z.strictObject({
 /** One person who gets a piece. What nobody told is empty, never made up. */
 export const nameRowSchema = z.strictObject({
   id: idSchema,
-  name: z.string().max(120),
+  /** With its number no longer than a line of names on a proof sheet. */
+  name: z.string().max(160),
   size: z.string().max(30),
   /** Printed or written with the name. */
   number: z.string().max(30).default(''),

@@ -121,7 +121,7 @@ export const deliveryNoteSchema = z.strictObject({
   people: z
     .array(
       z.strictObject({
-        name: z.string().max(120),
+        name: z.string().max(160),
         number: z.string().max(30),
         size: z.string().max(30),
         goods: nameSchema,
