@@ -1,10 +1,10 @@
 import { joinedBytes } from '@/lib/picture/joinedBytes';
 import { sha256Pieces } from '@/lib/stored/sha256';
+import { MOST_FILE_BYTES } from '@/shared/schemas/keptFile';
 import type { ArchiveEntry } from './archive/archiveEntry';
 import type { ByteSource } from './archive/byteSource';
 import { type Unpacking, unpacked } from './archive/unpacked';
 import type { CopyFile, LackingFile } from './copy';
-import { MOST_FILE_BYTES } from './copySchemas';
 
 interface FilesToCheck {
   /** As the text lists them. */

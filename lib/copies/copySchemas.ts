@@ -1,4 +1,3 @@
-import { pictureLimits } from '@/lib/picture/pictureLimits';
 import { idSchema, nameSchema } from '@/shared/schemas/basics';
 import { deviceIdSchema, deviceLetterSchema, sha256Schema } from '@/shared/schemas/happened';
 import { instantSchema, kindSchema } from '@/shared/schemas/stored';
@@ -8,8 +7,6 @@ export const COPY_FORMAT = 'pressminute-copy';
 export const COPY_FORMAT_VERSION = 2;
 /** The text within the archive; some 100,000 jobs. */
 export const MOST_TEXT_BYTES = 200_000_000;
-/** As large as a picture may be. */
-export const MOST_FILE_BYTES = pictureLimits.mostBytes;
 
 const countSchema = z.int().min(0).max(1e7);
 

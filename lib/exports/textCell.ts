@@ -2,12 +2,13 @@
 const RUNS = /^'*[=+\-@\t\r]/;
 
 /**
- * @returns a text as a cell of values parted by commas (RFC 4180), semicolons or tabs: never a formula, whatever it
- *   begins with
+ * @param separator the sign that parts the cells
+ * @returns a text as a cell of separated values (RFC 4180): never a formula, whatever it begins with
  */
-export function textCell(text: string): string {
+export function textCell(text: string, separator = ','): string {
   const harmless = RUNS.test(text) ? `'${text}` : text;
-  return /[",;\t\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+  const isQuoted = harmless.includes(separator) || /["\r\n]/.test(harmless);
+  return isQuoted ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 }
 
 /** @returns what such a cell says, without the mark that keeps spreadsheets from running it. */

@@ -62,6 +62,6 @@ const cellsOfRow = (
 function table({ rows }: SizeForm, words: SizeFormWords, separator: string): string {
   const head = [words.name, words.size, ...(words.number === null ? [] : [words.number])];
   return [head, ...rows.map((row) => cellsOfRow(row, words))]
-    .map((cells) => `${cells.map(textCell).join(separator)}\r\n`)
+    .map((cells) => `${cells.map((cell) => textCell(cell, separator)).join(separator)}\r\n`)
     .join('');
 }

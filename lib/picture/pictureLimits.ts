@@ -1,7 +1,9 @@
+import { MOST_FILE_BYTES } from '@/shared/schemas/keptFile';
+
 /** Bounds of a picture file, checked before anything is decoded. */
 export const pictureLimits = {
   /** A 16-bit picture of 3000 × 3600 px holds 65 MB before packing; ordinary files stay below 20 MB. */
-  mostBytes: 100_000_000,
+  mostBytes: MOST_FILE_BYTES,
   /** 50 million pixels print 24 × 36 in at 240 ppi and take 200 MB once decoded. */
   mostPixels: 50_000_000,
   /** The longest side every common browser decodes. */
