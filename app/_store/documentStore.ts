@@ -68,13 +68,14 @@ export interface DocumentActions<
   /** The id under which an entry was shown first, which it keeps for a screen when the write gives it its own. */
   readonly firstId: (id: string) => string;
   /**
-   * Notes what happened, with edits that belong to it, as one step: shown at once and kept like an edit. Undo takes
-   * the entries back by further ones.
+   * Notes what happened, with edits that belong to it and files that either names, as one step: shown at once and kept
+   * like an edit. Undo takes the entries back by further ones.
    */
   readonly note: (
     label: string,
     entries: readonly NewEntry<Entries>[],
     edits?: readonly Edit<Kinds>[],
+    files?: readonly StoredFile[],
   ) => EditOutcome;
   /** Numbers a paper and keeps it with its file, all or nothing, as one step; undo withdraws it. */
   readonly issue: (label: string, paper: NewPaper<Papers>) => Promise<IssueOutcome>;

@@ -44,7 +44,7 @@ export async function ensureSameStore(
   if (!isAnother || !(await writeBack(tx, held, at))) return { storeId, lost: null };
   const there = new Set(await tx.keys('files'));
   const named = new Set([
-    ...fileIdsIn([...held.documents.values()]),
+    ...fileIdsIn([...held.documents.values(), ...held.entries.values()]),
     ...[...held.papers.values()].flatMap(({ file }) => file?.sha256 ?? []),
   ]);
   return { storeId, lost: { files: [...named].filter((id) => !there.has(id)).length } };

@@ -81,7 +81,8 @@ export function takingEdits<Kinds extends Bodies, Papers extends Bodies, Entries
     edit: (label, edits, coalesceKey) =>
       take(label, edits, [], coalesceKey === undefined ? {} : { coalesceKey }),
     editWithFiles: (label, edits, files) => take(label, edits, [], { files }),
-    note: (label, entries, edits = []) => take(label, edits, entries, {}),
+    note: (label, entries, edits = [], files = []) =>
+      take(label, edits, entries, files.length === 0 ? {} : { files }),
     firstId: (id) => [...tabState().givenIds].find(([, given]) => given === id)?.[0] ?? id,
     withdraw: (label, paperId) => {
       if (!tabState().papers.has(paperId)) {

@@ -16,7 +16,7 @@ interface Carried {
 
 /**
  * A draft with all that hangs on it: what it names, and what that names; what all drafts stand on; the papers that were
- * made of any of these, and the entries that are about any of them. Which these are only the descriptors of the kinds
+ * made of any of these or are named by one, and the entries that are about any of them. Which these are only the descriptors of the kinds
  * say, so that a new kind comes along without a word here.
  *
  * @returns nothing where there is no such draft, or it was removed
@@ -32,7 +32,8 @@ export function carriedWith(
     for (const [key, draft] of namedBy([{ to: needed.kind, id: needed.id }], from.drafts, kinds))
       drafts.set(key, draft);
   }
-  const papers = from.papers.filter(({ about }) => drafts.has(about.id));
+  const named = new Set([...drafts.values()].flatMap((draft) => papersNamedBy(draft, kinds)));
+  const papers = from.papers.filter((paper) => drafts.has(paper.about.id) || named.has(paper.id));
   const carried = new Set([
     // Of the workshop there is one; what happened in it is not about this draft.
     ...[...drafts.values()]
@@ -64,10 +65,17 @@ function namedBy(
     if (draft === undefined || draft.kind !== next.to || draft.deletedAt !== undefined || found.has(draft.id))
       continue;
     found.set(draft.id, draft);
-    waiting.push(...(entryOf(registry, draft.kind)?.linksOf(draft.body) ?? []));
+    const links = entryOf(registry, draft.kind)?.linksOf(draft.body) ?? [];
+    waiting.push(...links.filter(({ isApart = false }) => !isApart));
   }
   return found;
 }
+
+/** Such as the version of a price list that an order is priced by: it goes along, and the list does not. */
+const papersNamedBy = (draft: Stored, { registry }: StoreKinds): readonly string[] =>
+  (entryOf(registry, draft.kind)?.linksOf(draft.body) ?? []).flatMap(({ to, id }) =>
+    to === 'paper' ? [id] : [],
+  );
 
 /** With the entries that take back one of these. */
 function entriesAbout(

@@ -103,7 +103,8 @@ function countingAfter(
 function filesBackOf({ files }: Copy, here: Here): readonly string[] {
   const lacking = files.filter(({ sha256 }) => !here.files.has(sha256));
   if (lacking.length === 0) return [];
-  const named = new Set(namedFiles([...here.drafts.values(), ...here.papers]).map(({ sha256 }) => sha256));
+  const holders = [...here.drafts.values(), ...here.papers, ...here.entries];
+  const named = new Set(namedFiles(holders).map(({ sha256 }) => sha256));
   return lacking.flatMap(({ sha256 }) => (named.has(sha256) ? [sha256] : []));
 }
 

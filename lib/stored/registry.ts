@@ -21,6 +21,8 @@ export interface Link {
   readonly id: string;
   /** Where in the body it is named. */
   readonly path: readonly (string | number)[];
+  /** Named as something of its own, which is not carried along. */
+  readonly isApart?: true;
 }
 
 /** How one kind of document is read. */

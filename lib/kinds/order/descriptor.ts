@@ -15,7 +15,8 @@ export const order: KindDescriptor<Order, 'draft'> = {
       ...(price.from === 'list' ? linkTo('paper', price.paperId, ['lines', at, 'price', 'paperId']) : []),
     ]),
     ...linkTo('channel', channelId, ['channelId']),
-    ...linkTo('order', repeats, ['repeats']),
+    // The order it repeats has papers and payments of its own.
+    ...linkTo('order', repeats, ['repeats']).map((link): Link => ({ ...link, isApart: true })),
   ],
 };
 
