@@ -12,6 +12,7 @@ import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { copying } from './copying';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
 import type { SaveState } from './documentsState';
+import { erasing } from './erasing';
 import { fileReader } from './fileReader';
 import { happenedViewer } from './happenedView';
 import { issuing } from './issuing';
@@ -186,6 +187,7 @@ export function createDocumentStore<
     ...issuing<Papers>(core),
     allEntries: () =>
       inOrder([...tabState.entries.values(), ...tabState.pending.flatMap(({ entries = [] }) => entries)]),
+    ...erasing<Kinds>(core),
     readFile,
     ...replacing,
     ...copying(core, {

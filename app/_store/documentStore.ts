@@ -15,6 +15,7 @@ import type {
   ArriveOutcome,
   DocumentsState,
   EditOutcome,
+  EraseOutcome,
   IssueOutcome,
   MadeOutcome,
   MoveOutcome,
@@ -117,6 +118,12 @@ export interface DocumentActions<
   readonly putBeside: (label: string, documents: readonly NewDocument<Kinds>[]) => Promise<ReplaceOutcome>;
   /** Takes in what came from a copy or another device, all of it or nothing, as one step to undo. */
   readonly arrive: (label: string, arriving: Arriving, how: ArrivalMode) => Promise<ArriveOutcome>;
+  /**
+   * Erases a customer who asks for it, from drafts, entries and the history; papers stay. Never undone.
+   *
+   * @param day the maker's own, YYYY-MM-DD
+   */
+  readonly erase: (customerId: string, day: string) => Promise<EraseOutcome>;
   /** The maker has read which fields were overwritten. */
   readonly acknowledgeOverwritten: () => void;
   /** The maker has read that the store was deleted. */

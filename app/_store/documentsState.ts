@@ -10,6 +10,7 @@ import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { Stored } from '@/shared/schemas/stored';
 import type { EntriesByKind, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { LostStore } from './lostStore';
@@ -117,3 +118,14 @@ export type MadeOutcome =
   | IssueOutcome
   /** Each time it was made, another tab had been given its number meanwhile. Nothing of it is kept. */
   | { readonly state: 'overtaken' };
+
+export type EraseOutcome =
+  | {
+      readonly state: 'erased';
+      /** Papers that went out stay as they went. */
+      readonly papersKept: readonly Paper[];
+      /** Other drafts in which the name stands. */
+      readonly stillNamed: readonly Stored[];
+    }
+  | { readonly state: 'noSuchCustomer' }
+  | { readonly state: 'notKept'; readonly why: SaveFailure };

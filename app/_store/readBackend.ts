@@ -2,6 +2,7 @@ import type { BackendTx } from '@/app/_backend/backend';
 import { type Device, readDevice } from '@/app/_transactions/deviceIdentity';
 import { isWrittenOnce } from '@/app/_transactions/keepUnreadable';
 import { type LastCopy, readLastCopy } from '@/app/_transactions/lastCopy';
+import { readLastErasure } from '@/app/_transactions/lastErasure';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { claimsOf, type UnreadableRecord } from '@/lib/stored/openRecord';
 import { readDocument } from '@/lib/stored/readDocument';
@@ -24,13 +25,14 @@ interface BackendReading {
   readonly entries: readonly Entry[];
   readonly papers: readonly Paper[];
   readonly unreadableHappened: readonly UnreadableRecord[];
+  readonly lastErasure: number;
   readonly device: Device | null;
   readonly lastCopy: LastCopy | null;
   readonly storeId: string | null;
 }
 
-/** What a tab holds already of entries and papers, which never change once they are written. */
-type KnownHappened = Pick<TabState, 'entries' | 'papers' | 'unreadableHappened'>;
+/** What a tab holds already of entries and papers, which never change once they are written, but where names are erased. */
+type KnownHappened = Pick<TabState, 'entries' | 'papers' | 'unreadableHappened' | 'lastErasure'>;
 
 /**
  * Reads documents, entries, papers and history, every record through its schema; all of them where no ids are given.
@@ -49,7 +51,9 @@ export async function readBackend(
   const device = await readDevice(tx);
   const lastCopy = await readLastCopy(tx);
   const storeId = await readStoreId(tx);
-  const entryRows = await unknownRows(tx, 'entries', ids, known);
+  const lastErasure = await readLastErasure(tx);
+  const isErased = lastErasure > known.lastErasure;
+  const entryRows = isErased ? await tx.all('entries') : await unknownRows(tx, 'entries', ids, known);
   const paperRows = await unknownRows(tx, 'papers', ids, known);
   // Everything that is asked of the store has been asked.
   const readings = rows.filter((row) => row !== undefined).map((row) => readDocument(row, registry));
@@ -71,6 +75,7 @@ export async function readBackend(
     unreadableHappened: [...entries, ...papers].flatMap((reading) =>
       reading.state === 'unreadable' ? [reading] : [],
     ),
+    lastErasure,
     device,
     lastCopy,
     storeId,
@@ -96,14 +101,16 @@ export function absorb(
     all.delete(record.id);
     lost.set(record.id, record);
   }
+  const isErased = (rest.lastErasure ?? 0) > tabState.lastErasure;
   return {
     documents: all,
     unreadable: lost,
     aside: rest.aside ?? tabState.aside,
     steps: rest.steps ?? tabState.steps,
-    entries: withMore(tabState.entries, rest.entries),
+    entries: withMore(isErased ? new Map() : tabState.entries, rest.entries),
     papers: withMore(tabState.papers, rest.papers),
     unreadableHappened: withMore(tabState.unreadableHappened, rest.unreadableHappened),
+    lastErasure: Math.max(rest.lastErasure ?? 0, tabState.lastErasure),
     device: sameDevice(tabState.device, rest.device ?? null),
     lastCopy: rest.lastCopy ?? tabState.lastCopy,
     // A look does not make another store the one that all here came from: the next write sees to that.

@@ -23,6 +23,8 @@ export interface TabState {
   readonly papers: ReadonlyMap<string, Paper>;
   /** Entries and papers that nothing here can read. */
   readonly unreadableHappened: ReadonlyMap<string, UnreadableRecord>;
+  /** When something was last erased, as it was when the entries were read. */
+  readonly lastErasure: number;
   /** Null until this device counts its first entry or paper. */
   readonly device: Device | null;
   /** The copy that everything was last in; null where none was ever noted. */
@@ -52,6 +54,7 @@ export const emptyTabState: TabState = {
   entries: new Map(),
   papers: new Map(),
   unreadableHappened: new Map(),
+  lastErasure: 0,
   device: null,
   lastCopy: null,
   givenIds: new Map(),

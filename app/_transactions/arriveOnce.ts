@@ -1,6 +1,7 @@
 import type { BackendTx } from '@/app/_backend/backend';
+import { isErasedForm } from '@/lib/erasing/erasedEntry';
 import { sameValue } from '@/lib/merging/sameValue';
-import type { Entry, Paper } from '@/shared/schemas/happened';
+import { type Entry, entrySchema, type Paper } from '@/shared/schemas/happened';
 
 /** What of papers or entries that came was not here yet, and what finds something else under its id. */
 interface ArrivedOnce<Item> {
@@ -19,7 +20,16 @@ export async function arriveOnce<Item extends Entry | Paper>(
     items.map(({ id }) => id),
   );
   const fresh = items.filter((_, index) => here[index] === undefined);
-  const clashing = items.filter((item, index) => here[index] !== undefined && !sameValue(here[index], item));
+  const clashing = items.filter((item, index) => {
+    const kept = here[index];
+    return kept !== undefined && !sameValue(kept, item) && !isErasedHere(kept, item);
+  });
   await tx.put(table, fresh);
   return { fresh, clashing };
+}
+
+/** Of a customer who was erased here, or where it comes from. */
+function isErasedHere(row: unknown, item: Entry | Paper): boolean {
+  const kept = entrySchema.safeParse(row);
+  return kept.success && isErasedForm(kept.data, item);
 }

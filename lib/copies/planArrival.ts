@@ -1,3 +1,4 @@
+import { isErasedForm } from '@/lib/erasing/erasedEntry';
 import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 import { asKept } from '@/lib/stored/asKept';
 import { takenBackAmong } from '@/lib/stored/entriesInForce';
@@ -72,7 +73,11 @@ function union<Item extends Paper | Entry>(
     fresh: coming.filter(({ id }) => !known.has(id)),
     other: coming.filter((item) => {
       const here = known.get(item.id);
-      return here !== undefined && !sameValue(asKept(here), asKept(item));
+      return (
+        here !== undefined &&
+        !sameValue(asKept(here), asKept(item)) &&
+        !isErasedForm(asKept(here), asKept(item))
+      );
     }),
   };
 }

@@ -1,0 +1,119 @@
+import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
+import { customerSchema } from '@/shared/schemas/customer';
+import type { Entry, Paper } from '@/shared/schemas/happened';
+import { type Job, jobSchema } from '@/shared/schemas/job';
+import { type Order, orderSchema } from '@/shared/schemas/order';
+import type { Stored } from '@/shared/schemas/stored';
+import { eraseCustomer } from './eraseCustomer';
+import { erasedEntry } from './erasedEntry';
+import { erasedJob, erasedOrder } from './erasedOrder';
+import { personalTexts } from './personalTexts';
+import { isTouched, type Rewrite, rewritten, takingOut } from './withoutTexts';
+
+/** What there is, tombstones included: what was removed still holds names. */
+interface ErasureFrom {
+  readonly drafts: readonly Stored[];
+  readonly papers: readonly Paper[];
+  readonly entries: readonly Entry[];
+}
+
+/** What an erasure changes, and what it leaves. */
+export interface Erasure {
+  /** Drafts with a body in which nothing personal of the customer is left. */
+  readonly drafts: readonly Stored[];
+  readonly entries: readonly Entry[];
+  /** Papers that went out to the customer: they stay as they went, names and all. */
+  readonly papersKept: readonly Paper[];
+  /** Other drafts in which the customer's name or contact stands: only the maker can tell what is meant there. */
+  readonly stillNamed: readonly Stored[];
+  /** Takes the customer's names out of any other text that is kept, such as what undo says. */
+  readonly rewrite: Rewrite;
+}
+
+/**
+ * Works out what it takes to erase a customer who asks for it.
+ *
+ * @param day YYYY-MM-DD
+ * @returns null where there is no such customer
+ */
+export function planErasure(customerId: string, from: ErasureFrom, day: string): Erasure | null {
+  const customer = from.drafts.find(({ id }) => id === customerId);
+  const known = customerSchema.safeParse(customer?.body);
+  if (customer === undefined || customer.kind !== 'customer' || !known.success) return null;
+  const orders = ordersOf(customerId, from.drafts);
+  const ids = ownIds(customerId, orders, from.drafts);
+  const texts = personalTexts(
+    known.data,
+    orders.map(({ order }) => order),
+  );
+  const rewrite = takingOut(texts.all);
+  const drafts = from.drafts.flatMap((draft) => {
+    const body = draft.id === customerId ? eraseCustomer(day) : erasedBody(draft, ids, rewrite);
+    return sameValue(body, draft.body) ? [] : [{ ...draft, body }];
+  });
+  const papersKept = from.papers.filter(({ about }) => ids.has(about.id));
+  const things = new Set([...ids, ...papersKept.map(({ id }) => id)]);
+  const entries = from.entries
+    .filter(({ body }) => namesAny(body, things))
+    .flatMap((entry) => {
+      const erased = erasedEntry(entry, rewrite);
+      return sameValue(erased, entry) ? [] : [erased];
+    });
+  const looksFor = takingOut(texts.ofCustomer);
+  const stillNamed = from.drafts.filter(
+    ({ id, deletedAt, body }) => deletedAt === undefined && !ids.has(id) && isTouched(body, looksFor),
+  );
+  return { drafts, entries, papersKept, stillNamed, rewrite };
+}
+
+// Helpers
+
+interface OrderOf {
+  readonly id: string;
+  readonly order: Order;
+}
+
+const ordersOf = (customerId: string, drafts: readonly Stored[]): readonly OrderOf[] =>
+  drafts.flatMap(({ id, kind, body }) => {
+    const order = kind === 'order' ? orderSchema.safeParse(body) : null;
+    return order?.success && order.data.customerId === customerId ? [{ id, order: order.data }] : [];
+  });
+
+/** The customer, its orders, their jobs, and what only these jobs are made of. */
+function ownIds(
+  customerId: string,
+  orders: readonly OrderOf[],
+  drafts: readonly Stored[],
+): ReadonlySet<string> {
+  const jobIds = new Set(orders.flatMap(({ order }) => order.jobIds));
+  const jobs = drafts.flatMap(({ id, kind, body }) => {
+    const job = kind === 'job' ? jobSchema.safeParse(body) : null;
+    return job?.success ? [{ id, parts: partsOf(job.data) }] : [];
+  });
+  const shared = new Set(jobs.filter(({ id }) => !jobIds.has(id)).flatMap(({ parts }) => parts));
+  const own = jobs.filter(({ id }) => jobIds.has(id)).flatMap(({ parts }) => parts);
+  return new Set([
+    customerId,
+    ...orders.map(({ id }) => id),
+    ...jobIds,
+    ...own.filter((id) => !shared.has(id)),
+  ]);
+}
+
+const partsOf = ({ lines }: Job): readonly string[] =>
+  lines.flatMap(({ blankId, placements }) => [blankId, ...placements.map(({ artworkId }) => artworkId)]);
+
+function erasedBody({ id, kind, body }: Stored, ids: ReadonlySet<string>, rewrite: Rewrite): unknown {
+  if (!ids.has(id)) return body;
+  const order = kind === 'order' ? orderSchema.safeParse(body) : null;
+  if (order?.success) return rewritten(erasedOrder(order.data), rewrite);
+  const job = kind === 'job' ? jobSchema.safeParse(body) : null;
+  return rewritten(job?.success ? erasedJob(job.data) : body, rewrite);
+}
+
+/** Entries name what they are about by its id, wherever it stands in them. */
+function namesAny(value: unknown, ids: ReadonlySet<string>): boolean {
+  if (typeof value === 'string') return ids.has(value);
+  if (Array.isArray(value)) return value.some((item) => namesAny(item, ids));
+  return isPlainObject(value) && Object.values(value).some((part) => namesAny(part, ids));
+}
