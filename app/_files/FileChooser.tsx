@@ -14,6 +14,8 @@ type FileChooserProps = Readonly<{
   /** Kinds of file, as the browser's own field takes them. */
   accept: string;
   onFiles: (files: readonly File[]) => void;
+  /** Whether several may be chosen at once. */
+  several?: boolean;
   kind?: 'strong' | 'plain';
   /** The button itself, for whoever gives it the focus back. */
   place?: RefObject<HTMLButtonElement | null>;
@@ -22,7 +24,7 @@ type FileChooserProps = Readonly<{
 
 /** Where a file is chosen or dropped. */
 export function FileChooser(props: FileChooserProps) {
-  const { button, label, accept, onFiles, kind = 'plain', place, children } = props;
+  const { button, label, accept, onFiles, several = false, kind = 'plain', place, children } = props;
   const input = useRef<HTMLInputElement>(null);
   const { isOver, zone } = useFileDrop(onFiles);
   return (
@@ -37,6 +39,7 @@ export function FileChooser(props: FileChooserProps) {
           className="visuallyHidden"
           type="file"
           accept={accept}
+          multiple={several}
           tabIndex={-1}
           aria-label={label}
           onChange={(event) => {

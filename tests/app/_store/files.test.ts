@@ -146,6 +146,40 @@ describe('a picture and the record that names it', () => {
   });
 });
 
+describe('a file that only an entry names', () => {
+  const receipt = { fileId: one, fileName: 'receipt.pdf', bytes: 3, mediaType: 'application/pdf' };
+  const expense = {
+    ...{ orderId: null, day: '2026-11-03', what: 'Paper', kind: 'paper', amountMinor: 1200, currency: 'USD' },
+    receipt: { ...receipt, purpose: 'receipt', addedOn: '2026-11-03' },
+  } as const;
+
+  it('is kept with it, stays when the store is next opened, and goes into a copy and out of it', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    store.actions.note('Paper', [{ kind: 'expense', body: expense }], [], [picture(one)]);
+    await store.flush();
+    await writeRow(device.factory, 'files', picture(nobodys));
+    store.close();
+    (await openTab(device, 'next')).close();
+    const last = await openTab(device, 'last');
+    expect(await fileIds(device)).toEqual([one]);
+    expect((await last.actions.makeCopy('everything')).holds.files).toBe(1);
+  });
+
+  it('is neither kept nor noted where the disk is full', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    const disk = fillTheDisk('byRequest', 'files');
+    store.actions.note('Paper', [{ kind: 'expense', body: expense }], [], [picture(one)]);
+    await store.flush();
+    expect(store.getState().kept).toEqual({ state: 'notKept', why: 'diskFull' });
+    disk.makeRoom();
+    expect(await rowsOf(device.factory, 'entries')).toEqual([]);
+    await store.actions.retry();
+    expect([await fileIds(device), await rowsOf(device.factory, 'entries')]).toMatchObject([[one], [{}]]);
+  });
+});
+
 describe('a store of the first version', () => {
   it('gets the table of files, and keeps all it has', async () => {
     const device = aDevice();
