@@ -1,6 +1,6 @@
 import type { BatchPoint } from '@/lib/studies/curve/batchPoint';
 import { fromMinor, LARGEST_AMOUNT, toMinor } from '@/shared/money';
-import { textCell } from './textCell';
+import { textCell } from '@/shared/textCell';
 
 /**
  * A curve as comma-separated values with a header row: money of the whole batch and a piece without tax, in the

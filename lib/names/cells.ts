@@ -5,7 +5,7 @@ export interface CellRow {
 }
 
 /** A text cut into cells. */
-export interface Cells {
+interface Cells {
   readonly rows: readonly CellRow[];
   /** Lines on which a quote opens that never closes; it is kept as a sign of the cell. */
   readonly openQuotes: readonly number[];

@@ -9,6 +9,13 @@ export const nameListText = (rows: readonly ToPrint[]): string =>
     .filter((text) => text !== '')
     .join('\n');
 
+/** @returns the lines of such a text, composed alike; empty ones are left out. */
+export const namesOfList = (text: string): readonly string[] =>
+  text
+    .split('\n')
+    .map((line) => line.normalize('NFC').trim())
+    .filter((line) => line !== '');
+
 /**
  * Reads that text back into rows. Sizes do not stand in it: they come from the rows that print the same, each once;
  * what is new has none.
@@ -23,7 +30,7 @@ export function rowsOfNameList(
 ): readonly NameRow[] {
   const known = new Map<string, NameRow[]>();
   for (const row of former) known.set(printed(row), [...(known.get(printed(row)) ?? []), row]);
-  return linesOf(text).map((line) => {
+  return namesOfList(text).map((line) => {
     const before = known.get(line)?.shift();
     if (before !== undefined) return before;
     const [, name = line, number = ''] = /^(.*\S)\s+(\p{Nd}{1,4})$/u.exec(line) ?? [];
@@ -38,7 +45,7 @@ export function nameListDifferences(
   text: string,
   rows: readonly ToPrint[],
 ): { readonly onlyInList: readonly string[]; readonly onlyInRows: readonly string[] } {
-  const [list, own] = [linesOf(text), linesOf(nameListText(rows))];
+  const [list, own] = [namesOfList(text), namesOfList(nameListText(rows))];
   return { onlyInList: without(list, own), onlyInRows: without(own, list) };
 }
 
@@ -49,12 +56,6 @@ const printed = ({ name, number }: ToPrint): string =>
     .normalize('NFC')
     .replace(/[\r\n]+/g, ' ')
     .trim();
-
-const linesOf = (text: string): readonly string[] =>
-  text
-    .split('\n')
-    .map((line) => line.normalize('NFC').trim())
-    .filter((line) => line !== '');
 
 function without(lines: readonly string[], others: readonly string[]): readonly string[] {
   const left = new Map<string, number>();

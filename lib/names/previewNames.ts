@@ -1,6 +1,6 @@
-import { cellText } from '@/lib/exports/textCell';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { type NameRow, nameRowSchema, orderLineSchema } from '@/shared/schemas/order';
+import { cellText } from '@/shared/textCell';
 import type { CellRow } from './cells';
 import { isNumber } from './findColumns';
 import type { NameFault, NamesPreview, PreviewRow, Understood } from './namePreview';

@@ -8,7 +8,7 @@ export interface SizeCount {
 }
 
 /** What a cell says of a size. */
-export type SizeReading =
+type SizeReading =
   | { readonly state: 'none' }
   /** `isAsWritten`: it stands there as the blank calls it, once; else it was understood, and that is told. */
   | (SizeCount & { readonly state: 'known'; readonly isAsWritten: boolean })

@@ -1,5 +1,5 @@
-import { textCell } from '@/lib/exports/textCell';
 import type { NameRow } from '@/shared/schemas/order';
+import { textCell } from '@/shared/textCell';
 
 /** A form in which a club says who gets which size: plain data, for a table, a message or a printed page. */
 export interface SizeForm {

@@ -1,19 +1,14 @@
 import type { Rule } from '@/lib/check/rule';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { linePlaces } from '@/lib/job/places';
-
-/** @returns the names of a list as it is typed: one to a line of text, empty lines left out. */
-const namesOf = (nameList: string): readonly string[] =>
-  nameList
-    .split('\n')
-    .map((name) => name.trim())
-    .filter((name) => name !== '');
+import { namesOfList } from '@/lib/names/nameListText';
+import { personKey } from '@/lib/names/personKey';
 
 /** ART-12: as many names as pieces; a name that stands twice may be a slip. */
 const count: Rule = ({ resolved }) =>
   linePlaces(resolved).flatMap((place) => {
     const { line } = place.line;
-    const names = namesOf(line.nameList);
+    const names = namesOfList(line.nameList);
     const pieces = line.quantities.reduce((sum, { quantity }) => sum + quantity, 0);
     if (names.length === 0 || names.length === pieces) return [];
     return [
@@ -33,12 +28,12 @@ const twice: Rule = ({ resolved }) =>
   linePlaces(resolved).flatMap((place) => {
     const { line } = place.line;
     const seen = new Map<string, number>();
-    for (const name of namesOf(line.nameList)) {
-      const key = name.toLocaleLowerCase('en');
+    for (const name of namesOfList(line.nameList)) {
+      const key = personKey(name);
       seen.set(key, (seen.get(key) ?? 0) + 1);
     }
-    const repeated = [...new Set(namesOf(line.nameList))].filter(
-      (name) => (seen.get(name.toLocaleLowerCase('en')) ?? 0) > 1,
+    const repeated = [...new Set(namesOfList(line.nameList))].filter(
+      (name) => (seen.get(personKey(name)) ?? 0) > 1,
     );
     const [first] = repeated;
     if (first === undefined) return [];

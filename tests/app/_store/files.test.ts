@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { backendTables } from '@/app/_backend/backend';
 import { bytesOfFile } from '@/lib/stored/storedFile';
+import type { Expense } from '@/shared/schemas/orderEvents';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';
 import { fillTheDisk } from './fullDisk';
 import {
@@ -148,12 +149,12 @@ describe('a picture and the record that names it', () => {
 
 describe('a file that only an entry names', () => {
   const receipt = { fileId: one, fileName: 'receipt.pdf', bytes: 3, mediaType: 'application/pdf' };
-  const expense = {
+  const expense: Expense = {
     ...{ orderId: null, day: '2026-11-03', what: 'Paper', kind: 'paper', amountMinor: 1200, currency: 'USD' },
     receipt: { ...receipt, purpose: 'receipt', addedOn: '2026-11-03' },
-  } as const;
+  };
 
-  it('is kept with it, stays when the store is next opened, and goes into a copy and out of it', async () => {
+  it('is kept with it, stays when the store is next opened, and goes into a copy', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);
     store.actions.note('Paper', [{ kind: 'expense', body: expense }], [], [picture(one)]);

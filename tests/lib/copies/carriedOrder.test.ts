@@ -11,6 +11,7 @@ import {
   signed,
 } from '@/tests/fixtures/clubDocuments';
 import { appKinds } from './copyTools';
+import { emptyDevice, holding, leave, take } from './modelDevice';
 
 const from = {
   drafts: new Map(clubDrafts().map((draft) => [draft.id, draft])),
@@ -48,5 +49,19 @@ describe('an order that is carried', () => {
       ...{ sha256: attachment.fileId, name: attachment.fileName, bytes: attachment.bytes },
     }));
     expect(files).toEqual(wanted.toSorted((one, other) => (one.sha256 < other.sha256 ? -1 : 1)));
+  });
+
+  it('comes to an empty device with all of it, file by file', async () => {
+    const files = new Map(
+      [letter, signed, certificate, receipt].map(({ content, attachment }) => [attachment.fileId, content]),
+    );
+    const home = holding(emptyDevice('devicea1', 'A'), {
+      ...{ drafts: [...from.drafts.values()], papers: from.papers, entries: from.entries, files },
+    });
+    const { bytes } = await leave(home, { kind: 'order', id: 'order-1' }, appKinds);
+    const { device } = await take(emptyDevice('phone000', 'M'), bytes, { mode: 'beside' }, appKinds);
+    expect([...device.files.keys()].toSorted()).toEqual([...files.keys()].toSorted());
+    expect([...device.here.drafts.keys()].toSorted()).toEqual(carried.drafts.map(({ id }) => id).toSorted());
+    expect(device.here.entries.map(({ count }) => count)).toEqual(carried.entries.map(({ count }) => count));
   });
 });
