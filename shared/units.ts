@@ -16,6 +16,8 @@ export const ratio = (value: number): Ratio => value as Ratio;
  * exact by definition; the psi follows exactly from the pound, standard gravity and the inch.
  */
 export const MM_PER_INCH = 25.4;
+/** A point of a page is a 72nd of an inch, ISO 32000-1. */
+export const POINTS_PER_MM = 72 / MM_PER_INCH;
 export const M2_PER_SQUARE_INCH = 6.4516e-4;
 export const KM_PER_MILE = 1.609344;
 export const ML_PER_US_FLUID_OUNCE = 29.5735295625;

@@ -1,8 +1,8 @@
 import { browserDecoder } from '@/app/_artwork/browserDecoder';
 import { deviceType } from '@/app/_papers/deviceType';
+import { platformZip } from '@/app/_papers/platformZip';
 import type { WorkerReady } from '@/app/_workers/workerMessages';
 import type { TransferQuestion } from './messages';
-import { platformZip } from './platformZip';
 import { transferHandler } from './transferHandler';
 
 /* The file to print is written here, off the page's thread. */

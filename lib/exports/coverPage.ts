@@ -2,10 +2,10 @@ import { PDFDocument, PrintScaling } from '@cantoo/pdf-lib';
 import type { Face } from '@/lib/lettering/faceTable';
 import type { ForeignType } from '@/lib/lettering/foreignType';
 import { openLettering } from '@/lib/lettering/openLettering';
+import { type Flow, flowPages } from '@/lib/papers/flowPages';
 import { type Cover, footOf } from './cover';
 import { drawHead, drawSettings, drawWatch } from './coverParts';
 import { drawSheets } from './coverSheets';
-import { type Flow, flowPages } from './flowPages';
 
 interface CoverType {
   /** The files of the type that its texts need. */

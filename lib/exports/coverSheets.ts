@@ -1,8 +1,8 @@
 import type { Lettering } from '@/lib/lettering/openLettering';
+import { type Flow, tearLine } from '@/lib/papers/flowPages';
 import type { Cover, CoverSheet } from './cover';
 import { drawHeading, GREY, NUMERAL_ROOM } from './coverParts';
 import { DRAWING_WIDTH, drawCoverSheet, drawingHeight, drawingScale } from './drawCoverSheet';
-import { type Flow, tearLine } from './flowPages';
 
 const HEADING_HIGH = 20;
 const GAP = 24;

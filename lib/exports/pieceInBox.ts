@@ -1,7 +1,6 @@
 import { placeInBox } from '@/lib/artwork/placeInBox';
-import type { Orientation, PixelSize } from '@/lib/picture/pictureHeader';
-import { turnMatrix } from '@/lib/picture/turnMatrix';
-import type { Matrix } from './pieceMatrix';
+import type { Matrix } from '@/lib/embedding/uprightMatrix';
+import type { PixelSize } from '@/lib/picture/pictureHeader';
 import type { PieceToPrint } from './sheetsToPrint';
 
 /**
@@ -25,10 +24,4 @@ export function pieceInBox(image: PixelSize, piece: PieceToPrint): Matrix {
   const left = (1 - shownAcross) / 2 - part.x * across;
   const bottom = (1 - shownUp) / 2 - (1 - part.y - part.height) * up;
   return [across, 0, 0, up, left, bottom];
-}
-
-/** Turns a stored picture upright within the unit square; a page counts from below, a picture from above. */
-export function uprightMatrix(orientation: Orientation): Matrix {
-  const [a, b, c, d, e, f] = turnMatrix(orientation, { width: 1, height: 1 });
-  return [a, -b, -c, d, c + e, 1 - d - f];
 }

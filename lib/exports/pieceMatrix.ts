@@ -1,12 +1,8 @@
+import { pdfNumber } from '@/lib/embedding/pdfFile';
+import type { Matrix } from '@/lib/embedding/uprightMatrix';
 import type { PlacedPiece } from '@/lib/packing/placedPiece';
-import { pdfNumber } from './pdfFile';
+import { POINTS_PER_MM } from '@/shared/units';
 import type { PageBox } from './wasteStrip';
-
-/** Points to a millimetre. */
-export const POINTS_PER_MM = 72 / 25.4;
-
-/** `[a b c d e f]` of a page, as the format writes it: x to the right, y up. */
-export type Matrix = readonly [number, number, number, number, number, number];
 
 /** @returns what sets it on a page. */
 export const matrixWords = (matrix: Matrix): string => `${matrix.map(pdfNumber).join(' ')} cm`;

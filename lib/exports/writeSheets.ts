@@ -1,10 +1,12 @@
 import { type ColourNote, DamagedPicture, type EmbeddedPicture } from '@/lib/embedding/embeddedPicture';
+import { type PdfFile, pdfFile, pdfNumber, pdfText } from '@/lib/embedding/pdfFile';
+import { type Matrix, uprightMatrix } from '@/lib/embedding/uprightMatrix';
+import { writePicture } from '@/lib/embedding/writePicture';
 import { type PixelSize, uprightSize } from '@/lib/picture/pictureHeader';
-import { type PdfFile, pdfFile, pdfNumber, pdfText } from './pdfFile';
-import { pieceInBox, uprightMatrix } from './pieceInBox';
-import { type Matrix, matrixWords, POINTS_PER_MM, pieceMatrix } from './pieceMatrix';
+import { POINTS_PER_MM } from '@/shared/units';
+import { pieceInBox } from './pieceInBox';
+import { matrixWords, pieceMatrix } from './pieceMatrix';
 import type { PieceToPrint, SheetsToPrint } from './sheetsToPrint';
-import { writePicture } from './writePicture';
 import { type WasteTools, wasteWriter } from './writeWaste';
 
 interface SheetTools extends WasteTools {

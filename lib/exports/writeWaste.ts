@@ -1,13 +1,15 @@
 import type { EmbeddedPicture, Zip } from '@/lib/embedding/embeddedPicture';
 import { embedPixels } from '@/lib/embedding/embedPixels';
+import type { PdfFile } from '@/lib/embedding/pdfFile';
+import type { Matrix } from '@/lib/embedding/uprightMatrix';
+import { writePicture } from '@/lib/embedding/writePicture';
 import { atomsOf } from '@/lib/lettering/atoms';
 import type { ForeignPicture, ForeignRun, ForeignType } from '@/lib/lettering/foreignType';
 import { lettersOf, setText } from '@/lib/lettering/letters';
-import type { PdfFile } from './pdfFile';
-import { boxMatrix, type Matrix, matrixWords, POINTS_PER_MM } from './pieceMatrix';
+import { POINTS_PER_MM } from '@/shared/units';
+import { boxMatrix, matrixWords } from './pieceMatrix';
 import type { SheetWaste, WasteLine } from './sheetsToPrint';
 import type { PageBox, WasteStrip } from './wasteStrip';
-import { writePicture } from './writePicture';
 
 export interface WasteTools {
   /** The device's own letters, of any script; null where it draws none. */

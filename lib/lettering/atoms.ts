@@ -11,6 +11,8 @@ export interface Atom {
   /** Depth in the order of letters: odd runs from right to left. */
   readonly level: number;
   readonly isSpace: boolean;
+  /** Whether it is bold whatever stands around it. */
+  readonly isBold: boolean;
   /** Whether a line may end behind it. */
   readonly mayEndLine: boolean;
 }
@@ -32,21 +34,25 @@ interface GrowingAtom extends Atom {
 
 const bidi = bidiFactory();
 
-/** @param text one typed line, as `setText` gives it */
-export function atomsOf(text: string, direction: Direction): Line {
+/**
+ * @param text one typed line, as `setText` gives it
+ * @param boldTo how many units at its start are bold
+ */
+export function atomsOf(text: string, direction: Direction, boldTo = 0): Line {
   const found = bidi.getEmbeddingLevels(text, direction);
   const base = found.paragraphs[0]?.level ?? (direction === 'rtl' ? 1 : 0);
   const atoms: GrowingAtom[] = [];
   for (const letter of lettersOf(text)) {
     const level = found.levels[letter.at] ?? base;
     const set = mirrored(letter, level);
+    const isBold = letter.at < boldTo;
     const last = atoms.at(-1);
-    if (last !== undefined && goesOn(last, set, level)) {
+    if (last !== undefined && last.isBold === isBold && goesOn(last, set, level)) {
       last.letters.push(set.text);
       last.mayEndLine = set.mayEndLine;
     } else {
       const { part, isSpace, mayEndLine } = set;
-      atoms.push({ letters: [set.text], part, level, isSpace, mayEndLine });
+      atoms.push({ letters: [set.text], part, level, isSpace, isBold, mayEndLine });
     }
   }
   return { atoms, isRightToLeft: base % 2 === 1 };

@@ -36,6 +36,15 @@ interface ParagraphPlace extends Style {
   readonly align?: Align;
   /** From line to line, in sizes; 1.35 where none is named. */
   readonly leading?: number;
+  /** How the text begins, set bold. */
+  readonly lead?: string;
+}
+
+/** A line of a paragraph that is set and waits for its place. */
+export interface SetLine {
+  readonly high: number;
+  /** @param top its upper edge */
+  readonly draw: (page: PDFPage, at: { readonly x: number; readonly top: number }) => void;
 }
 
 export interface Lettering {
@@ -46,6 +55,8 @@ export interface Lettering {
     text: string,
     place: Pick<ParagraphPlace, 'widthPt' | 'leading'> & Style,
   ) => number;
+  /** A text in as many lines as it takes, each to be drawn where there is room for it. */
+  readonly setParagraph: (text: string, place: Omit<ParagraphPlace, 'x' | 'top'>) => readonly SetLine[];
   /** A text in one line, whatever room it takes. @returns its width */
   readonly drawLine: (page: PDFPage, text: string, place: LinePlace) => number;
   /** A text in one line of a width, shortened where it is longer: its whole must then stand elsewhere. @returns whether */
@@ -88,24 +99,24 @@ export async function openLettering(
     if (face === undefined) throw new Error(`the type ${part}-${weight} is not there`);
     return { face, shaped: face.shape(atom.letters.join('')) };
   };
-  const runOf = (atom: Atom, { size, weight = 400, colour = BLACK }: Style): ForeignRun => ({
+  const runOf = (atom: Atom, style: Style): ForeignRun => ({
     text: atom.letters.join(''),
-    weight,
-    sizePt: size,
+    weight: weightOf(atom, style),
+    sizePt: style.size,
     isRightToLeft: atom.level % 2 === 1,
-    colour,
+    colour: style.colour ?? BLACK,
   });
   const widthIn = (style: Style) => (atom: Atom) => {
     if (atom.part !== null)
-      return (shapeOf(atom, atom.part, style.weight ?? 400).shaped.width * style.size) / 1000;
+      return (shapeOf(atom, atom.part, weightOf(atom, style)).shaped.width * style.size) / 1000;
     if (foreign === null) throw new LettersNotDrawn(atom.letters.join(''));
     return foreign.width(runOf(atom, style));
   };
 
   function drawAtom(page: PDFPage, atom: Atom, x: number, y: number, style: Style): void {
-    const { size, weight = 400, colour = BLACK } = style;
+    const { size, colour = BLACK } = style;
     if (atom.part !== null) {
-      const { face, shaped } = shapeOf(atom, atom.part, weight);
+      const { face, shaped } = shapeOf(atom, atom.part, weightOf(atom, style));
       drawGlyphs(page, face.font, shaped, { x, y, size, colour });
       return;
     }
@@ -138,13 +149,34 @@ export async function openLettering(
   const oneLine = (text: string, { direction = 'auto' }: Style) =>
     atomsOf(setText(text).replaceAll('\n', ' '), direction);
 
-  const linesOf = (text: string, place: Pick<ParagraphPlace, 'widthPt'> & Style) =>
+  /** @param boldTo how many units at its start are bold, whatever the rest */
+  const linesOf = (text: string, place: Pick<ParagraphPlace, 'widthPt'> & Style, boldTo = 0) =>
     setText(text)
       .split('\n')
-      .flatMap((typed) => {
-        const { atoms, isRightToLeft } = atomsOf(typed, place.direction ?? 'auto');
+      .flatMap((typed, at) => {
+        const { atoms, isRightToLeft } = atomsOf(typed, place.direction ?? 'auto', at === 0 ? boldTo : 0);
         return breakLines(atoms, widthIn(place), place.widthPt).map((line) => ({ line, isRightToLeft }));
       });
+
+  function setParagraph(
+    text: string,
+    { lead = '', ...place }: Omit<ParagraphPlace, 'x' | 'top'>,
+  ): readonly SetLine[] {
+    const high = place.size * (place.leading ?? LEADING);
+    // The letters stand in the middle of their line.
+    const toBase = (high + (ASCENT - DESCENT) * place.size) / 2;
+    return linesOf(text, place, setText(lead).length).map(({ line, isRightToLeft }) => ({
+      high,
+      draw(page, { x, top }) {
+        drawAtoms(page, line, isRightToLeft, {
+          ...place,
+          x,
+          align: place.align ?? 'start',
+          y: top - toBase,
+        });
+      },
+    }));
+  }
 
   return {
     measure: (text, style) => widthOfLine(oneLine(text, style).atoms, widthIn(style)),
@@ -165,19 +197,19 @@ export async function openLettering(
       drawAtoms(page, shown, isRightToLeft, place);
       return fits;
     },
-    drawParagraph(page, text, place) {
-      const step = place.size * (place.leading ?? LEADING);
-      // The letters stand in the middle of their line.
-      const toBase = (step + (ASCENT - DESCENT) * place.size) / 2;
-      let { top } = place;
-      for (const { line, isRightToLeft } of linesOf(text, place)) {
-        drawAtoms(page, line, isRightToLeft, { ...place, align: place.align ?? 'start', y: top - toBase });
-        top -= step;
+    setParagraph,
+    drawParagraph(page, text, { x, top, ...place }) {
+      let low = top;
+      for (const { high, draw } of setParagraph(text, place)) {
+        draw(page, { x, top: low });
+        low -= high;
       }
-      return top;
+      return low;
     },
   };
 }
+
+const weightOf = (atom: Atom, { weight = 400 }: Style): Weight => (atom.isBold ? 700 : weight);
 
 /** How much of the free room stands before a line, from the left. */
 function shareBefore(align: Align, isRightToLeft: boolean): number {

@@ -1,5 +1,5 @@
-import type { Colours, EmbeddedPicture } from '@/lib/embedding/embeddedPicture';
-import { type PdfFile, pdfBytes, pdfNumber } from './pdfFile';
+import type { Colours, EmbeddedPicture } from './embeddedPicture';
+import { type PdfObjects, pdfBytes, pdfNumber } from './pdfFile';
 
 /**
  * Writes a picture into a file, once, whatever number of pieces use it.
@@ -8,7 +8,7 @@ import { type PdfFile, pdfBytes, pdfNumber } from './pdfFile';
  * @throws where its data are damaged; what is written of it then is used by nothing
  */
 export async function writePicture(
-  pdf: PdfFile,
+  pdf: PdfObjects,
   picture: EmbeddedPicture,
   goOn: (share: number) => void,
 ): Promise<number> {
@@ -64,7 +64,7 @@ const rowWords = (columns: number, channels: number, bits: number): string =>
   `/Filter /FlateDecode /DecodeParms << /Predictor 15 /Colors ${channels} /BitsPerComponent ${bits} /Columns ${columns} >>`;
 
 /** @returns the name of the colour space, after writing what it needs. */
-function writeColours(pdf: PdfFile, colours: Colours): string {
+function writeColours(pdf: PdfObjects, colours: Colours): string {
   switch (colours.kind) {
     case 'device':
       return device(colours.channels);

@@ -1,11 +1,15 @@
-/** Writes a PDF object by object, so that no more than one has to be in memory (ISO 32000-1, section 7.5). */
-export interface PdfFile {
+/** Takes the objects of a file as the format writes them. */
+export interface PdfObjects {
   /** @returns the number of an object that is written later; each has to be. */
   readonly reserve: () => number;
   /** @param body as the format writes it */
   readonly object: (number: number, body: string) => void;
   /** Begins a stream whose length is known once it ends; nothing else may be written before. */
   readonly begin: (number: number, dictionary: string) => PdfStream;
+}
+
+/** Writes a PDF object by object, so that no more than one has to be in memory (ISO 32000-1, section 7.5). */
+export interface PdfFile extends PdfObjects {
   readonly end: (root: number, info: number) => void;
 }
 

@@ -1,0 +1,64 @@
+import type { PDFPage } from '@cantoo/pdf-lib';
+import type { SetLine } from '@/lib/lettering/openLettering';
+import type { Block } from '@/lib/papers/paper';
+import { drawColumns, highOf, INK, linesOf, PALE, type Setting, space, widthOf } from './setting';
+
+/** Of a square to tick. */
+export const TICK_SIDE = 9;
+const HIGH = 12.8;
+
+/** A square to tick in a column. */
+export const tickLine = ({ isRightToLeft }: Setting, widthPt: number): SetLine => ({
+  high: HIGH,
+  draw: (page, { x, top }) => tick(page, isRightToLeft ? x + widthPt - TICK_SIDE : x, top - 2),
+});
+
+/** A square to tick. @param top its upper edge */
+function tick(page: PDFPage, x: number, top: number): void {
+  page.drawRectangle({
+    x,
+    y: top - TICK_SIDE,
+    width: TICK_SIDE,
+    height: TICK_SIDE,
+    borderColor: INK,
+    borderWidth: 0.8,
+  });
+}
+
+/**
+ * Answers to tick, with lines to write on beneath those that want words.
+ *
+ * @param keep room that is wanted beneath
+ */
+export function drawTicks(
+  setting: Setting,
+  { answers }: Extract<Block, { kind: 'ticks' }>,
+  keep: number,
+): void {
+  const { flow } = setting;
+  const widthPt = widthOf(setting) - 18;
+  const set = answers.map(({ text, lines }) => [
+    ...linesOf(setting, text, { widthPt }),
+    ...Array.from({ length: lines }, () => writingLine(widthPt)),
+    space(5),
+  ]);
+  const all = set.reduce((sum, lines) => sum + highOf(lines), keep);
+  if (all > flow.room && all <= flow.wholeRoom) flow.newPage();
+  for (const lines of set) {
+    drawColumns(setting, [
+      { at: 0, widthPt: TICK_SIDE, lines: [tickLine(setting, TICK_SIDE)] },
+      { at: 18, widthPt, lines },
+    ]);
+  }
+}
+
+const writingLine = (widthPt: number): SetLine => ({
+  high: 20,
+  draw: (page, { x, top }) =>
+    page.drawLine({
+      start: { x, y: top - 18 },
+      end: { x: x + widthPt, y: top - 18 },
+      thickness: 0.5,
+      color: PALE,
+    }),
+});

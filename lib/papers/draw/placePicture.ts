@@ -1,0 +1,104 @@
+import {
+  concatTransformationMatrix,
+  drawObject,
+  PDFDict,
+  type PDFDocument,
+  PDFObjectParser,
+  type PDFPage,
+  PDFRawStream,
+  PDFRef,
+  popGraphicsState,
+  pushGraphicsState,
+} from '@cantoo/pdf-lib';
+import { DamagedPicture, type EmbeddedPicture } from '@/lib/embedding/embeddedPicture';
+import type { PdfObjects } from '@/lib/embedding/pdfFile';
+import { uprightMatrix } from '@/lib/embedding/uprightMatrix';
+import { writePicture } from '@/lib/embedding/writePicture';
+import { uprightSize } from '@/lib/picture/pictureHeader';
+
+interface Box {
+  readonly x: number;
+  /** Lower edge. */
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A picture that can be shown any number of times. */
+export interface DrawPicture {
+  readonly width: number;
+  readonly height: number;
+  /** As large as a box lets it be, in its middle. */
+  readonly draw: (page: PDFPage, box: Box) => void;
+}
+
+/**
+ * Puts a picture into a file, with its data as they came: the page shows it smaller, and nothing is unpacked.
+ *
+ * @returns null where its data are damaged
+ */
+export async function placePicture(pdf: PDFDocument, picture: EmbeddedPicture): Promise<DrawPicture | null> {
+  let number: number;
+  try {
+    number = await writePicture(fileIn(pdf), picture, () => undefined);
+  } catch (error) {
+    // The caller tells whose data these are.
+    if (error instanceof DamagedPicture) return null;
+    throw error;
+  }
+  const ref = PDFRef.of(number);
+  const { width, height } = uprightSize(picture.stored, picture.orientation);
+  return {
+    width,
+    height,
+    draw(page, box) {
+      const scale = Math.min(box.width / width, box.height / height);
+      const [wide, high] = [width * scale, height * scale];
+      page.pushOperators(
+        pushGraphicsState(),
+        concatTransformationMatrix(
+          wide,
+          0,
+          0,
+          high,
+          box.x + (box.width - wide) / 2,
+          box.y + (box.height - high) / 2,
+        ),
+        concatTransformationMatrix(...uprightMatrix(picture.orientation)),
+        drawObject(page.node.newXObject('Picture', ref)),
+        popGraphicsState(),
+      );
+    },
+  };
+}
+
+/** The objects of the library's file, for whoever writes them as text. */
+function fileIn({ context }: PDFDocument): PdfObjects {
+  const parsed = (text: string) =>
+    PDFObjectParser.forBytes(new TextEncoder().encode(`${text} `), context).parseObject();
+  return {
+    reserve: () => context.nextRef().objectNumber,
+    object: (number, body) => context.assign(PDFRef.of(number), parsed(body)),
+    begin(number, dictionary) {
+      const pieces: Uint8Array[] = [];
+      return {
+        write: (bytes) => void pieces.push(bytes.slice()),
+        end() {
+          const dict = parsed(`<< ${dictionary} >>`);
+          if (!(dict instanceof PDFDict)) throw new Error('a picture came without its dictionary');
+          context.assign(PDFRef.of(number), PDFRawStream.of(dict, joined(pieces)));
+        },
+      };
+    },
+  };
+}
+
+function joined(pieces: readonly Uint8Array[]): Uint8Array {
+  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    all.set(piece, at);
+    at += piece.length;
+  }
+  return all;
+}

@@ -1,0 +1,127 @@
+/*
+ * A paper in plain parts, in words that are made already: what stands on it, not where. Names that somebody typed may be
+ * of any script; where one stands inside a sentence it is wrapped in U+2068 and U+2069.
+ */
+
+export interface Paper {
+  readonly page: 'a4' | 'letter';
+  /** A tag of BCP 47, which says as well whether pages are read from the right. */
+  readonly language: string;
+  /** Of the window that shows the file, and at the foot of each page. */
+  readonly title: string;
+  /** Words at the foot: `page {page} of {pages}`. */
+  readonly foot: string;
+  readonly blocks: readonly Block[];
+}
+
+/** A picture by the SHA-256 of its file; null where none is kept. */
+type PictureId = string | null;
+
+export type Block =
+  /** Who writes. */
+  | {
+      readonly kind: 'head';
+      readonly name: string;
+      readonly tagline: string;
+      readonly lines: readonly string[];
+      readonly logo: PictureId;
+    }
+  | TitleBlock
+  | { readonly kind: 'goods'; readonly goods: readonly DrawnGoods[]; readonly isLarge: boolean }
+  | TableBlock
+  | { readonly kind: 'choices'; readonly heading: string; readonly boxes: readonly Choice[] }
+  /** Terms, in two columns. */
+  | { readonly kind: 'notes'; readonly notes: readonly Note[] }
+  | { readonly kind: 'text'; readonly text: string; readonly isStrong: boolean }
+  /** The one figure that a paper is about. */
+  | { readonly kind: 'amount'; readonly words: string; readonly figure: string; readonly under: string }
+  /** Answers to tick. */
+  | { readonly kind: 'ticks'; readonly answers: readonly { readonly text: string; readonly lines: number }[] }
+  /** A line of 100 mm. */
+  | { readonly kind: 'rule'; readonly words: string }
+  | { readonly kind: 'sign'; readonly labels: readonly string[] }
+  /** Cards to cut out. */
+  | { readonly kind: 'cards'; readonly cards: readonly Card[] }
+  /** Short texts, several beside each other. */
+  | { readonly kind: 'list'; readonly heading: string; readonly items: readonly string[] };
+
+interface TitleBlock {
+  readonly kind: 'title';
+  readonly title: string;
+  /** What it is about. */
+  readonly subject: string;
+  /** Whom it is for: a word, a name, and what stands beneath. */
+  readonly party: { readonly words: string; readonly name: string; readonly lines: readonly string[] } | null;
+  readonly facts: readonly { readonly name: string; readonly value: string }[];
+}
+
+export interface DrawnGoods {
+  readonly drawings: readonly Drawing[];
+  readonly heading: string;
+  readonly lines: readonly string[];
+  readonly prints: readonly Note[];
+}
+
+/** One side of a piece with its prints in their places. Lengths in mm. */
+export interface Drawing {
+  readonly shape: 'front' | 'back' | 'mug' | 'panel' | 'other';
+  readonly caption: string;
+  readonly prints: readonly DrawnPrint[];
+}
+
+export interface DrawnPrint {
+  readonly name: string;
+  /** Its printed size, told beside it. */
+  readonly size: string;
+  readonly position: 'middle' | 'leftChest' | 'rightChest' | 'leftSleeve' | 'rightSleeve';
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly dropMm: number | null;
+  readonly picture: PictureId;
+}
+
+interface TableColumn {
+  readonly head: string;
+  readonly isFigure: boolean;
+}
+
+/** Rows with as many cells as there are columns; null is a square to tick. */
+export type Row =
+  | { readonly kind: 'row'; readonly cells: readonly (string | null)[]; readonly note?: string }
+  /** What the rows beneath belong to. */
+  | { readonly kind: 'group'; readonly text: string; readonly note?: string };
+
+export interface Sum {
+  readonly name: string;
+  readonly value: string;
+  /** The total is large; what is strong is bold. */
+  readonly look?: 'total' | 'strong';
+}
+
+export interface TableBlock {
+  readonly kind: 'table';
+  readonly columns: readonly TableColumn[];
+  readonly rows: readonly Row[];
+  readonly sums: readonly Sum[];
+  /** Beneath the sums. */
+  readonly note: string;
+}
+
+interface Choice {
+  readonly label: string;
+  readonly figure: string;
+  readonly lines: readonly string[];
+  readonly isAsked: boolean;
+}
+
+/** A text that begins with a few bold words. */
+export interface Note {
+  readonly lead: string;
+  readonly text: string;
+}
+
+interface Card {
+  readonly heading: string;
+  readonly lines: readonly string[];
+  readonly foot: string;
+}

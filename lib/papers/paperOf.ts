@@ -1,0 +1,57 @@
+import type {
+  Confirmation,
+  CreditNote,
+  DeliveryNote,
+  Invoice,
+  PaymentRequest,
+  Proof,
+  Receipt,
+} from '@/shared/schemas/orderPapers';
+import { type CareCards, careCardPaper } from './bodies/careCard';
+import { creditNotePaper, invoicePaper, receiptPaper, requestPaper } from './bodies/moneyPapers';
+import { type PriceListBody, priceListPaper } from './bodies/priceListPaper';
+import { deliveryPaper, proofPaper } from './bodies/proofPaper';
+import { type CustomersQuote, confirmationPaper, quotePaper } from './bodies/quotePaper';
+import type { Paper } from './paper';
+import type { Labels } from './words/englishLabels';
+
+/** What can be written as a paper. */
+export type PaperSource =
+  | { readonly kind: 'quote'; readonly body: CustomersQuote }
+  | { readonly kind: 'confirmation'; readonly body: Confirmation }
+  | { readonly kind: 'paymentRequest'; readonly body: PaymentRequest }
+  | { readonly kind: 'invoice'; readonly body: Invoice }
+  | { readonly kind: 'receipt'; readonly body: Receipt }
+  | { readonly kind: 'creditNote'; readonly body: CreditNote }
+  | { readonly kind: 'proof'; readonly body: Proof }
+  | { readonly kind: 'deliveryNote'; readonly body: DeliveryNote }
+  | { readonly kind: 'careCard'; readonly body: CareCards }
+  | { readonly kind: 'priceList'; readonly body: PriceListBody };
+
+/** @param labels in the body's language, as `labelsFor` gives them */
+export function paperOf(source: PaperSource, labels: Labels): Paper {
+  switch (source.kind) {
+    case 'quote':
+      return quotePaper(source.body, labels);
+    case 'confirmation':
+      return confirmationPaper(source.body, labels);
+    case 'paymentRequest':
+      return requestPaper(source.body, labels);
+    case 'invoice':
+      return invoicePaper(source.body, labels);
+    case 'receipt':
+      return receiptPaper(source.body, labels);
+    case 'creditNote':
+      return creditNotePaper(source.body, labels);
+    case 'proof':
+      return proofPaper(source.body, labels);
+    case 'deliveryNote':
+      return deliveryPaper(source.body, labels);
+    case 'careCard':
+      return careCardPaper(source.body, labels);
+    case 'priceList':
+      return priceListPaper(source.body, labels);
+    default:
+      return source satisfies never;
+  }
+}

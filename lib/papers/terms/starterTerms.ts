@@ -1,0 +1,88 @@
+import type { TermKey } from '@/shared/schemas/seller';
+
+/**
+ * What a figure of the terms stands for; one that is not known leaves out the sentences that name it. All are texts as
+ * the paper writes figures.
+ */
+export const termFigures = [
+  'deposit',
+  'balance',
+  'total',
+  'creditDays',
+  'ready',
+  'approveBy',
+  'leadDays',
+  'revisions',
+  'remakeDays',
+  'claimDays',
+  'spares',
+] as const;
+
+export type TermFigure = (typeof termFigures)[number];
+
+interface StarterTerm {
+  readonly heading: string;
+  /** Sentences; what stands in braces is put in. */
+  readonly text: string;
+  /** Whether law decides part of it, so that the maker is sent to the local authority: on the screen, not on paper. */
+  readonly askLocally: boolean;
+}
+
+/** Where workshops begin: our own wording, plain words, to be written anew by whoever uses it. */
+export const starterTerms: Readonly<Record<TermKey, StarterTerm>> = {
+  payment: {
+    heading: 'Payment',
+    text: 'To pay now: {deposit}. The rest, {balance}, before the goods go out. To pay within {creditDays} days of the invoice. We book the work once we have both the deposit and your approval.',
+    askLocally: false,
+  },
+  delivery: {
+    heading: 'Delivery',
+    text: 'Ready on {ready}, if your approval and the deposit are here by {approveBy}. If they come later, the day moves.',
+    askLocally: false,
+  },
+  proof: {
+    heading: 'Proof',
+    text: 'We print what you approve. Please check spelling, size, place and the list of sizes.',
+    askLocally: false,
+  },
+  revisions: {
+    heading: 'Changes',
+    text: 'Rounds of changes included: {revisions}. We tell you the price of further ones before we make them.',
+    askLocally: false,
+  },
+  colour: {
+    heading: 'Colour',
+    text: 'We match by eye to a pressed sample. A screen glows and cloth does not, so small differences are no fault.',
+    askLocally: false,
+  },
+  quantity: {
+    heading: 'Number of pieces',
+    text: 'You get exactly the number ordered. A piece spoiled beyond our spares is made again within {remakeDays} days, or you get its price back.',
+    askLocally: false,
+  },
+  claims: {
+    heading: 'Something wrong?',
+    text: 'Please tell us within {claimDays} days, and keep the goods until we have seen them.',
+    askLocally: true,
+  },
+  ownGarments: {
+    heading: 'Your own garments',
+    text: 'Any press can spoil a piece: what you bring is pressed at your risk. Please bring {spares} more than you need.',
+    askLocally: true,
+  },
+  cancelling: {
+    heading: 'Cancelling',
+    text: 'Before we order the blanks you get the deposit back, less the time for the artwork. After that you pay what has been spent and worked.',
+    askLocally: true,
+  },
+  rights: {
+    heading: 'Rights',
+    text: 'You confirm that you may have the pictures, names and marks printed.',
+    askLocally: true,
+  },
+  late: {
+    heading: 'Paid or fetched late',
+    text: 'Goods leave us once they are paid. If you cannot fetch or pay in time, tell us and we find a way.',
+    askLocally: true,
+  },
+};

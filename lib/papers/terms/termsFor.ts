@@ -1,0 +1,60 @@
+import { filled, ofLanguage } from '@/lib/papers/words/labelsFor';
+import type { Invoice } from '@/shared/schemas/orderPapers';
+import { type PaperSettings, type TermKey, termKeys } from '@/shared/schemas/seller';
+import { starterTerms, type TermFigure, termFigures } from './starterTerms';
+
+/** What a paper knows, as it writes it; null where it does not, so that what names it is left off. */
+export type TermFacts = Readonly<Record<TermFigure, string | null>> & {
+  /** Whether the customer brings the pieces. */
+  readonly ownGarments: boolean;
+};
+
+/**
+ * The terms of a paper: the workshop's own words where it wrote some, else ours, with the figures of this order. A
+ * sentence with a figure that is not known is left out, and a term of which nothing is left.
+ */
+export function termsFor(
+  { terms, ownTerms }: Pick<PaperSettings, 'terms' | 'ownTerms'>,
+  language: string,
+  facts: TermFacts,
+): Invoice['terms'] {
+  const own = new Map<TermKey, string>();
+  for (const { key, text } of ofLanguage(language, terms)) own.set(key, text);
+  const known: Record<string, string> = {};
+  for (const figure of termFigures) {
+    const value = facts[figure];
+    if (value !== null) known[figure] = value;
+  }
+  const texts = termKeys
+    .filter((key) => key !== 'ownGarments' || facts.ownGarments)
+    .map((key) => ({ heading: starterTerms[key].heading, text: own.get(key) ?? starterTerms[key].text }));
+  return [...texts, ...ownTerms.map(({ heading, text }) => ({ heading, text }))]
+    .map(({ heading, text }) => ({ heading, text: told(text, known) }))
+    .filter(({ text }) => text !== '');
+}
+
+/** @returns the sentences of a text whose figures are all known, with them. */
+function told(text: string, known: Readonly<Record<string, string>>): string {
+  return text
+    .split('\n')
+    .map((line) =>
+      sentencesOf(line)
+        .filter((sentence) => figuresIn(sentence).every((figure) => known[figure] !== undefined))
+        .map((sentence) => filled(sentence, known))
+        .join('')
+        .trim(),
+    )
+    .filter((line) => line !== '')
+    .join('\n');
+}
+
+const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
+
+const sentencesOf = (line: string): readonly string[] =>
+  [...sentences.segment(line)].map(({ segment }) => segment);
+
+/** Braces around anything else are the workshop's own. */
+const figuresIn = (sentence: string): readonly string[] =>
+  [...sentence.matchAll(/\{(\w+)\}/g)]
+    .map(([, name = '']) => name)
+    .filter((name) => termFigures.some((figure) => figure === name));

@@ -1,0 +1,62 @@
+import { formatNumber } from '@/shared/formatNumber';
+import { formatMinor, type MinorUnits } from '@/shared/money';
+import { numberFormat } from '@/shared/numberFormat';
+import { inchesFromMm } from '@/shared/units';
+
+/** Figures as a paper writes them. */
+export interface Figures {
+  /** Whole minor units, without the currency's name. */
+  readonly money: (minor: number) => string;
+  readonly count: (count: number) => string;
+  readonly share: (share: number) => string;
+  readonly day: (day: string) => string;
+  readonly length: (lengthMm: number) => string;
+  readonly size: (widthMm: number, heightMm: number) => string;
+}
+
+interface FigureContext {
+  readonly language: string;
+  readonly locale: string;
+  readonly length: 'in' | 'mm';
+  readonly currency: string;
+}
+
+/** Marks of numbers by the locale; days in the language of the paper, in the order of the locale's place. */
+export function figuresOf({ language, locale, length, currency }: FigureContext): Figures {
+  const numbers = usable(locale);
+  const days = new Intl.DateTimeFormat(dayLocale(language, numbers), { dateStyle: 'long', timeZone: 'UTC' });
+  const number = (value: number, maxDecimals: number) => formatNumber(value, numbers, { maxDecimals });
+  const measure = (lengthMm: number) =>
+    length === 'in' ? number(inchesFromMm(lengthMm), 2) : number(lengthMm, 1);
+  return {
+    money: (minor) => formatMinor(minor as MinorUnits, currency, numbers),
+    count: (count) => number(count, 0),
+    share: (share) =>
+      numberFormat(numbers, { style: 'percent', maximumFractionDigits: 3 }).format(
+        Number(share.toPrecision(12)),
+      ),
+    day(day) {
+      const moment = new Date(`${day}T00:00:00Z`);
+      return Number.isNaN(moment.getTime()) ? day : days.format(moment);
+    },
+    length: (lengthMm) => `${measure(lengthMm)} ${length}`,
+    size: (widthMm, heightMm) => `${measure(widthMm)} × ${measure(heightMm)} ${length}`,
+  };
+}
+
+// Helpers
+
+/** The locale a tag stands for; one may have the right form and mean nothing. */
+function usable(tag: string): string {
+  try {
+    return numberFormat(tag).resolvedOptions().locale;
+  } catch {
+    return 'en';
+  }
+}
+
+function dayLocale(language: string, locale: string): string {
+  if (language.includes('-')) return usable(language);
+  const region = /[-_]([A-Za-z]{2}|\d{3})\b/.exec(locale)?.[1];
+  return usable(region === undefined ? language : `${language}-${region}`);
+}

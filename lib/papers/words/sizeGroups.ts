@@ -1,0 +1,48 @@
+import type { LabelKey, Labels } from './englishLabels';
+import { apart, filled } from './labelsFor';
+
+interface PricedSize {
+  readonly size: string;
+  readonly quantity: number;
+  readonly each: number;
+  readonly total: number;
+}
+
+interface SizeGroup {
+  readonly names: readonly string[];
+  readonly quantity: number;
+  readonly each: number;
+  readonly total: number;
+  /** Whether sizes between them are left out, so that the first and the last would say too much. */
+  readonly hasGap: boolean;
+}
+
+/** @returns neighbouring sizes of one price together; sizes of no piece are left out. */
+export function sizeGroups(sizes: readonly PricedSize[]): readonly SizeGroup[] {
+  const groups: { names: string[]; quantity: number; each: number; total: number; hasGap: boolean }[] = [];
+  let skipped = false;
+  for (const { size, quantity, each, total } of sizes) {
+    if (quantity === 0) {
+      skipped = true;
+      continue;
+    }
+    const last = groups.at(-1);
+    if (last !== undefined && last.each === each) {
+      last.names.push(size);
+      last.quantity += quantity;
+      last.total += total;
+      last.hasGap ||= skipped;
+    } else groups.push({ names: [size], quantity, each, total, hasGap: false });
+    skipped = false;
+  }
+  return groups;
+}
+
+/** @returns sizes in a row: “S to XL” of three and more, else each. */
+export function sizeRow(
+  { names, hasGap }: Pick<SizeGroup, 'names' | 'hasGap'>,
+  labels: Pick<Labels, Extract<LabelKey, 'sizeRange'>>,
+): string {
+  if (names.length < 3 || hasGap) return names.join(', ');
+  return filled(labels.sizeRange, { first: apart(names[0] ?? ''), last: apart(names.at(-1) ?? '') });
+}
