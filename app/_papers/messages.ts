@@ -1,4 +1,25 @@
+import type { Cover } from '@/lib/exports/cover';
+import type { PaperSource } from '@/lib/papers/paperOf';
+import type { PaperSettings } from '@/shared/schemas/seller';
+
+/** What is to be written. */
+export type PaperQuestion =
+  | { readonly kind: 'cover'; readonly cover: Cover }
+  | {
+      readonly kind: 'paper';
+      readonly source: PaperSource;
+      /** The workshop's own words for labels. */
+      readonly words: PaperSettings['words'];
+      /** Files of the pictures on it by their SHA-256, as they are kept; what lacks leaves a named place. */
+      readonly pictures: ReadonlyMap<string, Blob>;
+    };
+
 /** What the worker that sets papers answers; a fault is told, never swallowed. */
 export type PaperReply =
-  | { readonly kind: 'written'; readonly bytes: Uint8Array }
+  | {
+      readonly kind: 'written';
+      readonly file: Blob;
+      /** Pictures that could not be shown. */
+      readonly lost: readonly string[];
+    }
   | { readonly kind: 'failed'; readonly why: string };

@@ -1,23 +1,18 @@
 import type { WorkerReady } from '@/app/_workers/workerMessages';
-import { type Cover, coverTexts } from '@/lib/exports/cover';
-import { writeCover } from '@/lib/exports/coverPage';
-import { neededFaces } from '@/lib/lettering/missingLetters';
+import { asPng } from './asPng';
 import { deviceType } from './deviceType';
 import { fetchFaces } from './fetchFaces';
-import type { PaperReply } from './messages';
+import type { PaperQuestion, PaperReply } from './messages';
+import { paperFile } from './paperFile';
+import { platformZip } from './platformZip';
 
 /* Papers are set here, off the page's thread. */
-self.onmessage = ({ data }: MessageEvent<Cover>) => {
-  write(data).then(
-    (bytes) => post({ kind: 'written', bytes }),
+self.onmessage = ({ data }: MessageEvent<PaperQuestion>) => {
+  paperFile(data, { facesOf: fetchFaces, foreign: deviceType(), zip: platformZip, asPng }).then(
+    (written) => post({ kind: 'written', ...written }),
     (error: unknown) => post({ kind: 'failed', why: error instanceof Error ? error.message : String(error) }),
   );
 };
-
-async function write(cover: Cover): Promise<Uint8Array> {
-  const faces = await fetchFaces(neededFaces(coverTexts(cover)));
-  return writeCover(cover, { faces, foreign: deviceType() });
-}
 
 const post = (reply: PaperReply | WorkerReady): void => self.postMessage(reply);
 

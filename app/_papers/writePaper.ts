@@ -1,7 +1,6 @@
 import { type LossNews, lossNews } from '@/app/_workers/lossNews';
 import { ownWorker } from '@/app/_workers/ownWorker';
-import type { Cover } from '@/lib/exports/cover';
-import type { PaperReply } from './messages';
+import type { PaperQuestion, PaperReply } from './messages';
 
 /** What the page learns of a paper; `written` or `failed` comes last. */
 type PaperNews = PaperReply | LossNews;
@@ -12,7 +11,7 @@ type PaperNews = PaperReply | LossNews;
  * @returns ends it at once
  */
 export function writePaper(
-  cover: Cover,
+  question: PaperQuestion,
   onNews: (news: PaperNews) => void,
   startWorker: () => Worker = startPaperWorker,
 ): () => void {
@@ -26,13 +25,13 @@ export function writePaper(
     if (news.kind !== 'notStarted') end();
     onNews(news);
   };
-  const worker = ownWorker<Cover, PaperReply>({
+  const worker = ownWorker<PaperQuestion, PaperReply>({
     start: startWorker,
     onReply: tell,
     onLost: (loss) => tell(lossNews(loss, worker.tryNow)),
-    onTryAgain: () => worker.post(cover),
+    onTryAgain: () => worker.post(question),
   });
-  worker.post(cover);
+  worker.post(question);
   return end;
 }
 

@@ -103,7 +103,7 @@ export interface TableBlock {
   readonly columns: readonly TableColumn[];
   readonly rows: readonly Row[];
   readonly sums: readonly Sum[];
-  /** Beneath the sums. */
+  /** Beside the sums. */
   readonly note: string;
 }
 

@@ -1,6 +1,6 @@
 'use client';
 
-import { saveBytes } from '@/app/_files/saveBytes';
+import { saveBlob } from '@/app/_files/saveBlob';
 import { writePaper } from '@/app/_papers/writePaper';
 import type { Cover } from '@/lib/exports/cover';
 import { type TransferState, useWrittenFile } from './useWrittenFile';
@@ -19,12 +19,12 @@ export function useCoverFile(): CoverFile {
     cancel,
     write: (name, cover) =>
       begin(name, (tell) =>
-        writePaper(cover, (news) => {
+        writePaper({ kind: 'cover', cover }, (news) => {
           if (news.kind !== 'written') return tell({ ...news, name });
-          saveBytes(name, news.bytes, 'application/pdf');
+          saveBlob(name, news.file);
           const none: readonly string[] = [];
           const nothingOfPictures = { lost: none, otherSpace: none, unreadable: none, converted: none };
-          tell({ kind: 'written', facts: { name, bytes: news.bytes.length, ...nothingOfPictures } });
+          tell({ kind: 'written', facts: { name, bytes: news.file.size, ...nothingOfPictures } });
         }),
       ),
   };

@@ -66,5 +66,5 @@ export function drawBlock(setting: Setting, block: Block, after: Block | undefin
 function tear({ flow }: Setting): void {
   if (flow.room < 12) return;
   tearLine(flow);
-  flow.goTo(flow.y - 9);
+  flow.goTo(flow.y - 7);
 }

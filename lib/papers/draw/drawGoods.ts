@@ -37,19 +37,19 @@ const rooms: Readonly<Record<'small' | 'large', DrawingRoom>> = {
 /** What is made, drawn with its prints, and told beside it; on a sheet to approve the drawings are large. */
 export function drawGoods(setting: Setting, { goods, isLarge }: Extract<Block, { kind: 'goods' }>): void {
   for (const one of goods) {
-    if (isLarge) drawLarge(setting, one);
-    else drawBeside(setting, one);
+    if (isLarge && one.drawings.length > 1) drawLarge(setting, one);
+    else drawBeside(setting, one, isLarge ? rooms.large : rooms.small);
   }
   setting.flow.goTo(setting.flow.y - 4);
 }
 
-function drawBeside(setting: Setting, goods: DrawnGoods): void {
+function drawBeside(setting: Setting, goods: DrawnGoods, room: DrawingRoom): void {
   const whole = widthOf(setting);
-  const { wide } = rooms.small;
+  const { wide } = room;
   const across = Math.min(2, goods.drawings.length);
   const at = across === 0 ? 0 : across * (wide + APART) + 16;
   const widthPt = whole - at;
-  const drawn = drawingRows(setting, goods.drawings, across, rooms.small);
+  const drawn = drawingRows(setting, goods.drawings, across, room);
   drawColumns(setting, [
     { at: 0, widthPt: Math.max(1, at), lines: drawn },
     { at, widthPt, lines: [space(8), ...wordsOf(setting, goods, widthPt), space(8)] },

@@ -33,7 +33,7 @@ export function drawNotes(setting: Setting, notes: readonly Note[], keep: number
     Math.max(...columnsOf(rest.slice(0, count)).map(({ lines }) => highOf(lines)));
   const all = high(rest.length) + keep;
   // Little room at the foot of a page is left empty, for terms that stand together are read together.
-  if (all > flow.room && all <= flow.wholeRoom && flow.room < flow.wholeRoom / 6) flow.newPage();
+  if (all > flow.room && all <= flow.wholeRoom && flow.room < flow.wholeRoom / 9) flow.newPage();
   while (rest.length > 0) {
     let count = rest.length;
     // What is signed goes along with the last text.
@@ -43,7 +43,6 @@ export function drawNotes(setting: Setting, notes: readonly Note[], keep: number
     rest = rest.slice(count);
     if (rest.length > 0) flow.newPage();
   }
-  flow.goTo(flow.y - 6);
 }
 
 /** Parts texts into two columns in their order, the first as little longer than the second as can be. */

@@ -1,6 +1,7 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import { drawRule } from '@/lib/papers/drawRule';
 import type { Block } from '@/lib/papers/paper';
+import { POINTS_PER_MM } from '@/shared/units';
 import {
   type Column,
   drawColumns,
@@ -48,11 +49,11 @@ export function drawRuleBlock(setting: Setting, { words }: Of<'rule'>): void {
   const widthPt = widthOf(setting);
   const said = [...linesOf(setting, words, { widthPt, size: SMALL, colour: GREY }), space(10)];
   if (flow.room < 34 + highOf(said)) flow.newPage();
-  drawRule(flow, leftOf(setting, 0, (100 * 72) / 25.4), lettering);
+  drawRule(flow, leftOf(setting, 20, 100 * POINTS_PER_MM), lettering);
   drawColumns(setting, [{ at: 0, widthPt, lines: said }]);
 }
 
-const SIGN_ROOM = 30;
+const SIGN_ROOM = 28;
 const SIGN_GAP = 18;
 
 /** Lines to sign on: the first is the longest. */

@@ -27,6 +27,8 @@ const looks = {
 } as const;
 /** A column of figures takes no more of the page than this; what is longer goes on in its next line. */
 const MOST = 0.3;
+/** Of the page's width, for a note beside the sums. */
+const NOTE = 0.36;
 
 interface Place {
   readonly at: number;
@@ -167,7 +169,7 @@ function setRow(setting: Setting, row: Row, places: readonly Place[]): readonly 
   });
 }
 
-/** The value in the last column, what it is in all before it. */
+/** The value in the last column, what it is in all before it; a note where the first of them begins. */
 function sumRows(
   setting: Setting,
   sums: readonly Sum[],
@@ -176,25 +178,23 @@ function sumRows(
 ): readonly { readonly columns: readonly Column[]; readonly isTotal: boolean }[] {
   const last = places.at(-1);
   if (last === undefined) return [];
-  const widthPt = last.at - GAP;
-  const rows = sums.map((sum, at) => {
-    const { name, value } = sum;
+  const noteWide = NOTE * widthOf(setting);
+  const noted = linesOf(setting, note, { widthPt: noteWide, size: SMALL, colour: GREY });
+  return sums.map((sum, at) => {
     const look = sum.look ?? 'plain';
     const isTotal = look === 'total';
     const style = { align: 'end', ...looks[look] } as const;
     const around = isTotal ? 5 : 1.8;
     const padded = (lines: readonly SetLine[]) => [space(at === 0 ? 4 : around), ...lines, space(around)];
+    const nameAt = at === 0 && noted.length > 0 ? noteWide + GAP : 0;
+    const widthPt = last.at - GAP - nameAt;
     return {
       isTotal,
       columns: [
-        { at: 0, widthPt, lines: padded(linesOf(setting, name, { ...style, widthPt })) },
-        { ...last, lines: padded(linesOf(setting, value, { ...style, widthPt: last.widthPt })) },
+        ...(nameAt === 0 ? [] : [{ at: 0, widthPt: noteWide, lines: padded(noted) }]),
+        { at: nameAt, widthPt, lines: padded(linesOf(setting, sum.name, { ...style, widthPt })) },
+        { ...last, lines: padded(linesOf(setting, sum.value, { ...style, widthPt: last.widthPt })) },
       ],
     };
   });
-  const whole = widthOf(setting);
-  const noted = linesOf(setting, note, { widthPt: whole, size: SMALL, colour: GREY, align: 'end' });
-  return noted.length === 0
-    ? rows
-    : [...rows, { isTotal: false, columns: [{ at: 0, widthPt: whole, lines: noted }] }];
 }

@@ -86,7 +86,7 @@ export function placeDrawing({ shape, prints }: Drawing): PlacedDrawing {
       };
     }
     case 'panel': {
-      const edge = 0.03 * Math.max(widest, tallest);
+      const edge = 0.01 * Math.max(widest, tallest);
       const [half, high] = [widest / 2 + edge, tallest + 2 * edge];
       return {
         paths: [`M${-half} 0L${half} 0L${half} ${high}L${-half} ${high}Z`],

@@ -7,14 +7,17 @@ import { englishLabels, type LabelKey, type Labels } from './englishLabels';
  */
 export function labelsFor(language: string, words: PaperSettings['words']): Labels {
   const own = new Map<string, string>();
-  for (const { key, text } of ofLanguage(language, words)) own.set(key, text);
+  for (const { key, text } of ofLanguage(language, words)) {
+    // What is no text of several lines has room for one only.
+    own.set(key, key.endsWith('Text') ? text : text.replaceAll(/\s+/g, ' '));
+  }
   const labelOf = (key: LabelKey): string => own.get(key) ?? englishLabels[key];
   const labels: Record<LabelKey, string> = { ...englishLabels };
   for (const key of labelKeys) labels[key] = labelOf(key);
   return labels;
 }
 
-const labelKeys = Object.keys(englishLabels).filter((key): key is LabelKey => key in englishLabels);
+export const labelKeys = Object.keys(englishLabels).filter((key): key is LabelKey => key in englishLabels);
 
 /** @returns what is written in a language, the very tag last so that it counts. */
 export function ofLanguage<Text extends { readonly language: string }>(

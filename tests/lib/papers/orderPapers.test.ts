@@ -1,0 +1,226 @@
+import { describe, expect, it } from 'vitest';
+import type { PaperSource } from '@/lib/papers/paperOf';
+import {
+  clubConfirmation,
+  clubCredit,
+  clubDelivery,
+  clubGoods,
+  clubInvoice,
+  clubProof,
+  clubQuote,
+  clubReceipt,
+  clubRequest,
+  writtenPaper,
+} from '@/tests/fixtures/orderPapers';
+import { readPages } from '@/tests/fixtures/readPages';
+
+const read = async (source: PaperSource) => readPages((await writtenPaper(source)).bytes);
+const quote = (changes: Partial<typeof clubQuote> = {}) =>
+  read({ kind: 'quote', body: { ...clubQuote, ...changes } });
+
+/** The club's order: 32 × 19.00 + 4 × 20.50 + 1 × 21.50 = 711.50; with 7 % 761.305, to the cent 761.31. */
+describe('the quote of the club', () => {
+  it('has every size, sum and deposit as the body has them', async () => {
+    const { lines } = await quote();
+    for (const line of [
+      'S to XL 32 19.00 608.00',
+      '2XL 4 20.50 82.00',
+      '3XL 1 21.50 21.50',
+      'Setting up, proof and delivery included',
+      'tax 7% 49.81',
+      'Total, USD 761.31',
+      'deposit 50%, to pay now 380.66',
+      'balance 380.65',
+    ])
+      expect(lines).toContain(line);
+    expect(lines.find((line) => line.endsWith('without tax 711.50'))).toBeDefined();
+  });
+
+  it('names seller, customer, number with its version, and every day', async () => {
+    const { text } = await quote();
+    for (const told of [
+      'Placeholder Press',
+      '12 Sample Lane, Exampleton',
+      '555 0100 · post@placeholder.example',
+      'for Exampleton Ramblers Club',
+      'Alex Placeholder',
+      'number 26-014A, version 1',
+      'November 26, 2026',
+      'valid until December 10, 2026',
+      'approve by November 30, 2026',
+      'ready December 14, 2026',
+    ])
+      expect(text).toContain(told);
+  });
+
+  it('tells each print with its size and its distance from the collar', async () => {
+    const { text } = await quote();
+    expect(text).toContain('37 × White shirts, printed on both sides');
+    expect(text).toContain('Sizes: S 4, M 9, L 11, XL 8, 2XL 4, 3XL 1');
+    expect(text).toContain('8 × 9.6 in, 3.5 in below the collar');
+    expect(text).toContain('3.5 × 3.5 in, 2.5 in below the collar');
+    // In millimetres 8 in are 203.2.
+    expect((await quote({ length: 'mm' })).text).toContain('203.2 × 243.8 mm, 88.9 mm below the collar');
+  });
+
+  it('shows the alternatives beside what was asked, each with its own sum', async () => {
+    const { lines } = await quote();
+    expect(lines).toContain('As asked Three more L Back only');
+    expect(lines).toContain('761.31 801.43 662.33');
+    expect((await quote({ alternatives: [] })).text).not.toContain('Choose one');
+  });
+
+  it('stands on one page, A4, with the lines to sign on', async () => {
+    const { pages } = await quote();
+    expect(pages).toHaveLength(1);
+    expect(pages[0]?.lines).toContain('accepted, name signature date');
+    expect([pages[0]?.width, pages[0]?.height]).toEqual([595.28, 841.89]);
+    const letter = await quote({ page: 'letter' });
+    expect([letter.pages[0]?.width, letter.pages[0]?.height]).toEqual([612, 792]);
+  });
+
+  it('prints nothing of the owner’s side', async () => {
+    const { text } = await quote();
+    for (const own of ['411.79', '288.37', '56.26', '40.5', 'permission promised'])
+      expect(text).not.toContain(own);
+  });
+
+  it('writes terms whole, their headings before them', async () => {
+    const { text } = await quote();
+    const words = text.replaceAll('\n', ' ');
+    expect(words).toContain('Rights. You confirm that the club');
+    expect(words).toContain('Lead time. Ready 10 working days after the later of');
+    expect(words).toContain('How to pay. Bank transfer to 000-111-222');
+  });
+});
+
+describe('sums of a paper', () => {
+  it('show what a discount was taken from, and why', async () => {
+    const { lines } = await quote({ discount: { amount: 1000, why: 'regular' } });
+    // The subtotal has it taken already: 711.50 + 10.00 = 721.50.
+    expect(lines.find((line) => line.endsWith('together 721.50'))).toBeDefined();
+    expect(lines).toContain('discount: regular −10.00');
+  });
+
+  it('say that tax is inside where prices hold it', async () => {
+    // 761.31 ÷ 1.07 = 711.505: 49.81 of it are tax.
+    const { lines } = await quote({
+      tax: { mode: 'inside', share: 0.07, rounding: 'document', exemption: null },
+      sums: { subtotal: 76131, tax: 4981, total: 76131 },
+    });
+    expect(lines.find((line) => line.endsWith('tax 7% inside 49.81'))).toBeDefined();
+    expect(lines).toContain('Total with tax, USD 761.31');
+  });
+
+  it('name the certificate where no tax is taken, and how tax is rounded where it is', async () => {
+    const none = { mode: 'none', share: 0, rounding: 'document', exemption: 'R-123' } as const;
+    const exempt = await quote({ tax: none, sums: { subtotal: 71150, tax: 0, total: 71150 } });
+    expect(exempt.text).toContain('No tax is charged: certificate R-123.');
+    expect(exempt.lines.find((line) => line.endsWith('Total, USD 711.50'))).toBeDefined();
+    const byLine = await quote({ tax: { ...clubQuote.tax, rounding: 'line' } });
+    expect(byLine.text).toContain('Tax is rounded for each line.');
+  });
+
+  it.each([
+    ['JPY', 'ja-JP', 'Total, JPY 76,131'],
+    ['KWD', 'en-GB', 'Total, KWD 76.131'],
+    ['EUR', 'de-DE', 'Total, EUR 761,31'],
+  ])('have the digits of %s and the marks of %s', async (currency, locale, line) => {
+    expect((await quote({ currency, locale })).lines).toContain(line);
+  });
+});
+
+describe('the other papers of an order', () => {
+  it('a confirmation says who accepted what and when', async () => {
+    const { text, lines } = await read({ kind: 'confirmation', body: clubConfirmation });
+    expect(text).toContain(
+      'Alex Placeholder accepted As asked of the quote, version 1, on November 28, 2026.',
+    );
+    expect(lines).toContain('Total, USD 761.31');
+    expect(lines).toContain('deposit, to pay now 380.66');
+  });
+
+  it('a request asks for one amount', async () => {
+    const { text, lines } = await read({ kind: 'paymentRequest', body: clubRequest });
+    expect(lines).toContain('380.66 USD');
+    expect(text).toContain('for order 26-014A, by November 30, 2026');
+    expect(lines).toContain('total of the order 761.31');
+    expect(text).toContain('Deposit request');
+    const balance = { ...clubRequest, what: 'balance' as const };
+    expect((await read({ kind: 'paymentRequest', body: balance })).text).toContain('Balance request');
+  });
+
+  it('an invoice has a number of its own, what was paid and what is to pay', async () => {
+    const { text, lines } = await read({ kind: 'invoice', body: clubInvoice });
+    expect(text).toContain('number 26-007A');
+    expect(text).toContain('order 26-014A');
+    expect(lines).toContain('paid 380.66');
+    expect(lines).toContain('to pay 380.65');
+    expect(text).toContain('100 % polyester, white');
+  });
+
+  it('a receipt says how it was paid and what is left', async () => {
+    const { text, lines } = await read({ kind: 'receipt', body: clubReceipt });
+    expect(text).toContain('on November 29, 2026, by bank transfer, for order 26-014A');
+    expect(lines).toContain('left to pay 380.65');
+  });
+
+  it('a credit note names the invoice and the reason', async () => {
+    const { text, lines } = await read({ kind: 'creditNote', body: clubCredit });
+    expect(text).toContain('It corrects invoice 26-007A of December 14, 2026.');
+    expect(text).toContain('Reason: One shirt came with a mark.');
+    expect(lines).toContain('Total credited, USD 20.33');
+  });
+
+  it('a delivery note has the pieces by size, then by person', async () => {
+    const { lines } = await read({ kind: 'deliveryNote', body: clubDelivery });
+    expect(lines).toContain('L 11');
+    expect(lines).toContain('together 37');
+    expect(lines).toContain('Nguyễn Thị Hồng 10 S');
+    expect(lines).toContain('דוד 11 L');
+  });
+
+  it('a care card has no number and a card for each kind', async () => {
+    const body = {
+      language: 'en',
+      page: 'a4',
+      seller: clubQuote.seller,
+      cards: ['shirt', 'mug'],
+    } as const;
+    const { text, lines } = await read({ kind: 'careCard', body });
+    expect(lines[0]).toBe('Caring for your shirt Caring for your mug');
+    expect(text).not.toMatch(/26-\d/);
+  });
+});
+
+describe('a proof', () => {
+  const proof = (changes: Partial<typeof clubProof> = {}) =>
+    read({ kind: 'proof', body: { ...clubProof, ...changes } });
+
+  it('has a line of 100 mm and asks for no scaling', async () => {
+    const { pages, preferences } = await proof();
+    // 100 mm are 283.46 points.
+    expect(pages[0]?.across.some((width) => Math.abs(width - 283.46) < 0.01)).toBe(true);
+    expect(preferences).toMatchObject({ PrintScaling: 'None' });
+  });
+
+  it('names the version of each picture and every name to print, once', async () => {
+    const names = Array.from({ length: 500 }, (_, at) => `Player ${at + 1}.`);
+    const { text } = await proof({ names });
+    expect(text).toContain('Back: Hill path picture, version 1');
+    expect(text).toContain('Left chest: Club crest, version 2');
+    for (const name of names) expect(text.split(name)).toHaveLength(2);
+  });
+
+  it('says where a picture cannot be shown, and names its place', async () => {
+    const picture = { fileId: 'f'.repeat(64), fileName: 'hill.png' };
+    const goods = [
+      { ...clubProof.goods[0], prints: clubGoods.prints.map((print) => ({ ...print, picture })) },
+    ] as typeof clubProof.goods;
+    const { lost, bytes } = await writtenPaper({ kind: 'proof', body: { ...clubProof, goods } });
+    expect(lost).toEqual([picture.fileId]);
+    // Once in its place, and once in the words.
+    expect((await readPages(bytes)).text.split('Hill path picture')).toHaveLength(3);
+    expect((await proof()).text).toContain('picture not shown');
+  });
+});

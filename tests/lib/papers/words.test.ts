@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { starterTerms } from '@/lib/papers/terms/starterTerms';
+import { type TermFacts, termsFor } from '@/lib/papers/terms/termsFor';
+import { figuresOf } from '@/lib/papers/words/figures';
+import { labelsFor } from '@/lib/papers/words/labelsFor';
+import { orderNumberText, seriesNumberText } from '@/lib/papers/words/paperNumbers';
+import { sizeGroups, sizeRow } from '@/lib/papers/words/sizeGroups';
+import { termKeys, untoldPapers } from '@/shared/schemas/seller';
+
+describe('labels of papers', () => {
+  it('are the workshop’s own where it wrote some, the language with its country before the language', () => {
+    const words = [
+      { language: 'de-CH', key: 'quote', text: 'Offerte' },
+      { language: 'de', key: 'quote', text: 'Angebot' },
+      { language: 'de', key: 'each', text: 'je Stück' },
+    ];
+    expect(labelsFor('de-CH', words)).toMatchObject({ quote: 'Offerte', each: 'je Stück' });
+    expect(labelsFor('de', words).quote).toBe('Angebot');
+    expect(labelsFor('en', words)).toMatchObject({ quote: 'Quote', each: 'each' });
+  });
+});
+
+describe('sizes', () => {
+  const sizes = (...rows: readonly (readonly [string, number, number])[]) =>
+    rows.map(([size, quantity, each]) => ({ size, quantity, each, total: quantity * each }));
+  const rowsOf = (...rows: readonly (readonly [string, number, number])[]) =>
+    sizeGroups(sizes(...rows)).map((group) => [
+      sizeRow(group, labelsFor('en', [])).replaceAll(/[\u2068\u2069]/g, ''),
+      group.quantity,
+      group.total,
+    ]);
+
+  it('of one price that follow each other stand together', () => {
+    expect(
+      rowsOf(['S', 4, 1900], ['M', 9, 1900], ['L', 11, 1900], ['XL', 8, 1900], ['2XL', 4, 2050]),
+    ).toEqual([
+      ['S to XL', 32, 60800],
+      ['2XL', 4, 8200],
+    ]);
+  });
+
+  it('that do not follow each other stand alone', () => {
+    expect(rowsOf(['S', 1, 100], ['M', 1, 200], ['L', 1, 100])).toHaveLength(3);
+  });
+
+  it('between which one has no pieces are named each, since a range would name that too', () => {
+    expect(rowsOf(['S', 1, 100], ['M', 0, 100], ['L', 1, 100], ['XL', 2, 100])).toEqual([
+      ['S, L, XL', 4, 400],
+    ]);
+  });
+});
+
+describe('figures', () => {
+  const of = (language: string, locale: string, currency = 'EUR') =>
+    figuresOf({ language, locale, length: 'mm', currency });
+
+  it('have the marks of the locale and the days the words of the language', () => {
+    expect(of('de', 'de-DE').money(123450)).toBe('1.234,50');
+    expect(of('de', 'de-DE').day('2026-12-14')).toBe('14. Dezember 2026');
+    expect(of('en', 'de-DE').day('2026-12-14')).toBe('14 December 2026');
+    expect(of('en', 'en-US').day('2026-12-14')).toBe('December 14, 2026');
+    expect(of('de', 'de-DE').share(0.077)).toBe('7,7\u00A0%');
+  });
+
+  it('write minus as wide as a figure', () => {
+    expect(of('en', 'en-US').money(-100)).toBe('−1.00');
+  });
+});
+
+describe('numbers of papers', () => {
+  it('have the year, the count and the letter of the device', () => {
+    expect(orderNumberText({ year: 2026, count: 14, letter: 'A' })).toBe('26-014A');
+    expect(seriesNumberText({ count: 7, letter: 'B' }, '2027-01-02')).toBe('27-007B');
+    expect(seriesNumberText({ count: 1234, letter: null }, '2027-01-02')).toBe('27-1234');
+  });
+});
+
+describe('terms', () => {
+  const facts: TermFacts = {
+    deposit: '380.66 USD',
+    balance: '380.65 USD',
+    total: '761.31 USD',
+    creditDays: null,
+    ready: 'December 14, 2026',
+    approveBy: 'November 30, 2026',
+    leadDays: '10',
+    revisions: '2',
+    remakeDays: '7',
+    claimDays: '14',
+    spares: '2',
+    ownGarments: false,
+  };
+
+  it('begin with our own words and the figures of the order', () => {
+    const terms = termsFor(untoldPapers, 'en', facts);
+    expect(terms.find(({ heading }) => heading === 'Payment')?.text).toBe(
+      'To pay now: 380.66 USD. The rest, 380.65 USD, before the goods go out. We book the work once we have both the deposit and your approval.',
+    );
+    // All but that of garments the customer brings.
+    expect(terms).toHaveLength(termKeys.length - 1);
+    expect(termsFor(untoldPapers, 'en', { ...facts, ownGarments: true })).toHaveLength(termKeys.length);
+  });
+
+  it('leave out a sentence whose figure is not known, and a term of which nothing is left', () => {
+    const terms = [{ language: 'en', key: 'delivery', text: 'Ready on {ready}.' }] as const;
+    const made = termsFor({ terms: [...terms], ownTerms: [] }, 'en', {
+      ...facts,
+      ready: null,
+      deposit: null,
+    });
+    expect(made.find(({ heading }) => heading === 'Delivery')).toBeUndefined();
+    expect(made.find(({ heading }) => heading === 'Payment')?.text).not.toContain('To pay now');
+    for (const { text } of made) expect(text).not.toMatch(/[{}]/);
+  });
+
+  it('are the workshop’s own where it wrote some; an empty one is left off', () => {
+    const made = termsFor(
+      {
+        terms: [
+          { language: 'en', key: 'colour', text: 'As near as we can.' },
+          { language: 'en', key: 'late', text: '' },
+        ],
+        ownTerms: [{ id: 'own', heading: 'Parking', text: 'In the yard.' }],
+      },
+      'en-GB',
+      facts,
+    );
+    expect(made.find(({ heading }) => heading === 'Colour')?.text).toBe('As near as we can.');
+    expect(made.some(({ heading }) => heading === starterTerms.late.heading)).toBe(false);
+    expect(made.at(-1)).toEqual({ heading: 'Parking', text: 'In the yard.' });
+  });
+
+  it('say nothing of the local authority to the customer', () => {
+    for (const { text } of Object.values(starterTerms)) expect(text).not.toMatch(/authority/);
+  });
+});
