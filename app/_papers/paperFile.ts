@@ -15,7 +15,7 @@ import { refuseBytes } from '@/lib/picture/readHeader';
 import { blobPart } from './blobPart';
 import type { PaperQuestion } from './messages';
 
-export interface PaperTools {
+interface PaperTools {
   readonly facesOf: (faces: readonly Face[]) => Promise<ReadonlyMap<Face, Uint8Array>>;
   readonly foreign: ForeignType | null;
   readonly zip: Zip;

@@ -46,7 +46,7 @@ export interface PlacedPrint {
   readonly yMm: number;
 }
 
-export interface PlacedDrawing {
+interface PlacedDrawing {
   readonly paths: readonly string[];
   /** How many times as large as they are written the paths are drawn. */
   readonly grown: number;
