@@ -85,9 +85,12 @@ interface TableColumn {
   readonly isFigure: boolean;
 }
 
-/** Rows with as many cells as there are columns; null is a square to tick. */
+/** Words, or so many squares to tick. */
+export type Cell = string | { readonly ticks: number };
+
+/** Rows with as many cells as there are columns. */
 export type Row =
-  | { readonly kind: 'row'; readonly cells: readonly (string | null)[]; readonly note?: string }
+  | { readonly kind: 'row'; readonly cells: readonly Cell[]; readonly note?: string }
   /** What the rows beneath belong to. */
   | { readonly kind: 'group'; readonly text: string; readonly note?: string };
 

@@ -8,6 +8,7 @@ import type {
   Receipt,
 } from '@/shared/schemas/orderPapers';
 import { type CareCards, careCardPaper } from './bodies/careCard';
+import { type JobSheetBody, jobSheetPaper } from './bodies/jobSheetPaper';
 import { creditNotePaper, invoicePaper, receiptPaper, requestPaper } from './bodies/moneyPapers';
 import { type PriceListBody, priceListPaper } from './bodies/priceListPaper';
 import { deliveryPaper, proofPaper } from './bodies/proofPaper';
@@ -26,6 +27,7 @@ export type PaperSource =
   | { readonly kind: 'proof'; readonly body: Proof }
   | { readonly kind: 'deliveryNote'; readonly body: DeliveryNote }
   | { readonly kind: 'careCard'; readonly body: CareCards }
+  | { readonly kind: 'jobSheet'; readonly body: JobSheetBody }
   | { readonly kind: 'priceList'; readonly body: PriceListBody };
 
 /** @param labels in the body's language, as `labelsFor` gives them */
@@ -49,6 +51,8 @@ export function paperOf(source: PaperSource, labels: Labels): Paper {
       return deliveryPaper(source.body, labels);
     case 'careCard':
       return careCardPaper(source.body, labels);
+    case 'jobSheet':
+      return jobSheetPaper(source.body, labels);
     case 'priceList':
       return priceListPaper(source.body, labels);
     default:

@@ -49,7 +49,7 @@ function textsOf(block: Block): Texts {
           ...block.rows.flatMap((row) =>
             row.kind === 'group'
               ? [row.note ?? '']
-              : [...row.cells.map((cell) => cell ?? ''), row.note ?? ''],
+              : [...row.cells.filter((cell) => typeof cell === 'string'), row.note ?? ''],
           ),
           ...block.sums.flatMap(({ name, value, look }) => (look === undefined ? [name, value] : [])),
         ],

@@ -77,7 +77,7 @@ const goodsTable = ({ goods }: DeliveryNote, { labels, figures }: Told): Block =
         .filter(({ quantity }) => quantity > 0)
         .map(({ size, quantity }) => ({
           kind: 'row' as const,
-          cells: [size, figures.count(quantity), null],
+          cells: [size, figures.count(quantity), { ticks: 1 }],
         })),
     ]),
     { kind: 'row', cells: [labels.together, figures.count(piecesOf(goods)), ''] },
@@ -109,7 +109,7 @@ function peopleTable({ people, goods }: DeliveryNote, labels: Labels): Block | n
         ...(hasNumbers ? [oneLine(number)] : []),
         oneLine(size),
         ...(isOneKind ? [] : [what]),
-        null,
+        { ticks: 1 },
       ],
     })),
     sums: [],

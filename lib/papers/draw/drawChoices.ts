@@ -1,6 +1,6 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Block } from '@/lib/papers/paper';
-import { TICK_SIDE, tickLine } from './drawTicks';
+import { TICK_SIDE, tickLines } from './drawTicks';
 import { beside, drawColumns, highOf, INK, linesOf, type Setting, SMALL, space, widthOf } from './setting';
 
 const PAD = 9;
@@ -15,7 +15,7 @@ export function drawChoices(setting: Setting, { heading, boxes }: Extract<Block,
     space(PAD - 2),
     ...beside(setting, widthPt, [
       { at: 0, widthPt: labelWide, lines: linesOf(setting, label, { widthPt: labelWide, weight: 700 }) },
-      { at: widthPt - TICK_SIDE, widthPt: TICK_SIDE, lines: [tickLine(setting, TICK_SIDE)] },
+      { at: widthPt - TICK_SIDE, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
     ]),
     ...linesOf(setting, figure, { widthPt, size: 14, weight: 700, leading: 1.25 }),
     ...lines.flatMap((text) => linesOf(setting, text, { widthPt, size: SMALL })),

@@ -1,7 +1,7 @@
 import { rgb } from '@cantoo/pdf-lib';
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Row, Sum, TableBlock } from '@/lib/papers/paper';
-import { tickLine } from './drawTicks';
+import { tickLines, ticksWide } from './drawTicks';
 import {
   type Column,
   drawColumns,
@@ -96,13 +96,15 @@ function placesOf(
   sums: readonly Sum[],
 ): readonly Place[] {
   const whole = widthOf({ lettering, ...rest });
-  const cellsOf = (at: number) => rows.flatMap((row) => (row.kind === 'row' ? [row.cells[at] ?? null] : []));
+  const cellsOf = (at: number) => rows.flatMap((row) => (row.kind === 'row' ? [row.cells[at] ?? ''] : []));
   const wide = columns.map(({ head, isFigure }, at) => {
     const cells = cellsOf(at);
     const last = at === columns.length - 1;
     const natural = Math.max(
       lettering.measure(head, { size: SMALL, weight: 700 }),
-      ...cells.map((text) => (text === null ? 12 : lettering.measure(text, { size: TEXT }))),
+      ...cells.map((cell) =>
+        typeof cell === 'string' ? lettering.measure(cell, { size: TEXT }) : ticksWide(cell.ticks),
+      ),
       ...(last ? sums.map(({ value, look }) => lettering.measure(value, looks[look ?? 'plain'])) : []),
     );
     return { isFigure, natural: Math.min(Math.max(natural + 0.5, isFigure ? LEAST : 0), whole * MOST) };
@@ -162,9 +164,12 @@ function setRow(setting: Setting, row: Row, places: readonly Place[]): readonly 
   }
   return places.map((place, at) => {
     const { widthPt } = place;
-    const cell = row.cells[at] ?? null;
+    const cell = row.cells[at] ?? '';
     const align = place.isFigure ? 'end' : 'start';
-    const lines = cell === null ? [tickLine(setting, widthPt)] : linesOf(setting, cell, { widthPt, align });
+    const lines =
+      typeof cell === 'string'
+        ? linesOf(setting, cell, { widthPt, align })
+        : tickLines(setting, widthPt, cell.ticks);
     return { ...place, lines: padded(at === 0 ? [...lines, ...noteOf(widthPt)] : lines) };
   });
 }

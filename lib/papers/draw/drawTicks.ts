@@ -7,11 +7,25 @@ import { drawColumns, highOf, INK, linesOf, PALE, type Setting, space, widthOf }
 export const TICK_SIDE = 9;
 const HIGH = 12.8;
 
-/** A square to tick in a column. */
-export const tickLine = ({ isRightToLeft }: Setting, widthPt: number): SetLine => ({
-  high: HIGH,
-  draw: (page, { x, top }) => tick(page, isRightToLeft ? x + widthPt - TICK_SIDE : x, top - 2),
-});
+/** From one square to the next. */
+const PITCH = 13;
+
+/** @returns the room of so many squares side by side. */
+export const ticksWide = (count: number): number => TICK_SIDE + PITCH * Math.max(0, count - 1) + 1;
+
+/** Squares to tick in a column, in as many lines as they take. */
+export function tickLines({ isRightToLeft }: Setting, widthPt: number, count = 1): readonly SetLine[] {
+  const inLine = Math.max(1, Math.floor((widthPt + PITCH - TICK_SIDE) / PITCH));
+  return Array.from({ length: Math.ceil(count / inLine) }, (_, line) => ({
+    high: HIGH,
+    draw(page, { x, top }) {
+      for (let at = 0; at < Math.min(inLine, count - line * inLine); at += 1) {
+        const from = at * PITCH;
+        tick(page, isRightToLeft ? x + widthPt - TICK_SIDE - from : x + from, top - 2);
+      }
+    },
+  }));
+}
 
 /** A square to tick. @param top its upper edge */
 function tick(page: PDFPage, x: number, top: number): void {
@@ -46,7 +60,7 @@ export function drawTicks(
   if (all > flow.room && all <= flow.wholeRoom) flow.newPage();
   for (const lines of set) {
     drawColumns(setting, [
-      { at: 0, widthPt: TICK_SIDE, lines: [tickLine(setting, TICK_SIDE)] },
+      { at: 0, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
       { at: 18, widthPt, lines },
     ]);
   }

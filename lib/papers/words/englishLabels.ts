@@ -14,6 +14,7 @@ export const englishLabels = {
   proof: 'Proof to approve',
   deliveryNote: 'Delivery note',
   careCard: 'Care card',
+  jobSheet: 'Job sheet',
   priceList: 'Price list',
 
   // Head and foot
@@ -148,6 +149,16 @@ export const englishLabels = {
   carePanelText: 'Wipe with a soft damp cloth.\nKeep it indoors and out of direct sun, which fades dyes.',
   careBagText: 'Clean spots by hand, or wash cold.\nNo bleach. Line dry.\nIron cool, never on the print.',
   careOtherText: 'Wipe with a soft damp cloth.\nKeep it away from heat and direct sun.',
+
+  // Job sheet
+  good: 'good',
+  tickGood: 'tick each good one',
+  spares: 'spares',
+  piecesInAll: 'pieces',
+  watch: 'Watch for',
+  goodAndScrapped: 'good / scrapped, and why',
+  minutesTaken: 'minutes on the clock',
+  packedBy: 'packed by, date',
 
   // Price list
   issued: 'issued',

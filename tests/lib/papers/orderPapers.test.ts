@@ -63,6 +63,15 @@ describe('the quote of the club', () => {
     expect((await quote({ length: 'mm' })).text).toContain('203.2 × 243.8 mm, 88.9 mm below the collar');
   });
 
+  it('draws its prints to one scale', async () => {
+    const across = (await quote()).pages[0]?.across ?? [];
+    // The back is 203.2 mm wide, the badge 88.9 mm; of a shirt of 676 mm across its sleeves on a third of the page at most.
+    const back = across.filter((wide) => wide > 20 && wide < 170 * (203.2 / 676));
+    expect(back.some((wide) => across.some((badge) => Math.abs(badge / wide - 88.9 / 203.2) < 0.001))).toBe(
+      true,
+    );
+  });
+
   it('shows the alternatives beside what was asked, each with its own sum', async () => {
     const { lines } = await quote();
     expect(lines).toContain('As asked Three more L Back only');
