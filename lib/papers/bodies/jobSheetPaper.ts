@@ -67,7 +67,10 @@ function stepBlocks(
   const head: readonly Block[] =
     drawings.length > 0
       ? [{ kind: 'goods', goods: [{ drawings, heading: title, lines: told, prints: [] }], isLarge: false }]
-      : [{ kind: 'notes', notes: [{ lead: title, text: told.join('\n') }] }];
+      : [
+          { kind: 'text', text: title, isStrong: true },
+          ...(told.length > 0 ? [{ kind: 'text', text: told.join('\n'), isStrong: false } as const] : []),
+        ];
   return [
     ...head,
     ...(ticks.length > 0

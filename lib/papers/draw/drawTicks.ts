@@ -1,7 +1,17 @@
 import type { PDFPage } from '@cantoo/pdf-lib';
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Block } from '@/lib/papers/paper';
-import { drawColumns, highOf, INK, linesOf, PALE, type Setting, space, widthOf } from './setting';
+import {
+  type Column,
+  drawColumns,
+  highOf,
+  INK,
+  linesOf,
+  PALE,
+  type Setting,
+  space,
+  widthOf,
+} from './setting';
 
 /** Of a square to tick. */
 export const TICK_SIDE = 9;
@@ -39,8 +49,12 @@ function tick(page: PDFPage, x: number, top: number): void {
   });
 }
 
+/** Before the words of an answer. */
+const BEFORE = 18;
+const SHORT_COLUMNS = 3;
+
 /**
- * Answers to tick, with lines to write on beneath those that want words.
+ * Answers to tick, with lines to write on beneath those that want words; short ones stand three in a row.
  *
  * @param keep room that is wanted beneath
  */
@@ -50,19 +64,22 @@ export function drawTicks(
   keep: number,
 ): void {
   const { flow } = setting;
-  const widthPt = widthOf(setting) - 18;
+  const inRow = answers.every(({ lines }) => lines === 0) ? SHORT_COLUMNS : 1;
+  const wide = widthOf(setting) / inRow;
+  const widthPt = wide - BEFORE - (inRow > 1 ? TICK_SIDE : 0);
   const set = answers.map(({ text, lines }) => [
     ...linesOf(setting, text, { widthPt }),
     ...Array.from({ length: lines }, () => writingLine(widthPt)),
     space(5),
   ]);
   const all = set.reduce((sum, lines) => sum + highOf(lines), keep);
-  if (all > flow.room && all <= flow.wholeRoom) flow.newPage();
-  for (const lines of set) {
-    drawColumns(setting, [
-      { at: 0, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
-      { at: 18, widthPt, lines },
+  if (inRow === 1 && all > flow.room && all <= flow.wholeRoom) flow.newPage();
+  for (let from = 0; from < set.length; from += inRow) {
+    const row = set.slice(from, from + inRow).flatMap((lines, at): readonly Column[] => [
+      { at: at * wide, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
+      { at: at * wide + BEFORE, widthPt, lines },
     ]);
+    drawColumns(setting, row);
   }
 }
 
