@@ -86,7 +86,7 @@ interface TableColumn {
 }
 
 /** Words, or so many squares to tick. */
-export type Cell = string | { readonly ticks: number };
+type Cell = string | { readonly ticks: number };
 
 /** Rows with as many cells as there are columns. */
 export type Row =

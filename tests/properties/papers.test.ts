@@ -23,7 +23,8 @@ async function expectInside(bytes: Uint8Array) {
       expect(size).toBeGreaterThanOrEqual(8);
     }
     // But for the foot, nothing is set where the foot stands.
-    expect(texts.filter(({ y }) => y < 40).every(({ y }) => Math.abs(y - FOOT) < 0.1)).toBe(true);
+    const atFoot = texts.filter(({ y }) => y < 40 && Math.abs(y - FOOT) > 0.1);
+    expect(atFoot.map(({ text }) => text)).toEqual([]);
   }
   return pages;
 }

@@ -23,6 +23,8 @@ const LABEL = 8;
 const MEASURE = 20;
 /** Between drawings. */
 const APART = 14;
+/** Drawings side by side. */
+const ACROSS = 2;
 
 interface DrawingRoom {
   readonly wide: number;
@@ -46,20 +48,19 @@ export function drawGoods(setting: Setting, { goods, isLarge }: Extract<Block, {
 function drawBeside(setting: Setting, goods: DrawnGoods, room: DrawingRoom): void {
   const whole = widthOf(setting);
   const { wide } = room;
-  const across = Math.min(2, goods.drawings.length);
+  const across = Math.min(ACROSS, goods.drawings.length);
   const at = across === 0 ? 0 : across * (wide + APART) + 16;
   const widthPt = whole - at;
-  const drawn = drawingRows(setting, goods.drawings, across, room);
+  const drawn = drawingRows(setting, goods.drawings, at, room);
   drawColumns(setting, [
-    { at: 0, widthPt: Math.max(1, at), lines: drawn },
+    { at: 0, widthPt: at, lines: drawn },
     { at, widthPt, lines: [space(8), ...wordsOf(setting, goods, widthPt), space(8)] },
   ]);
 }
 
 function drawLarge(setting: Setting, goods: DrawnGoods): void {
   const widthPt = widthOf(setting);
-  const across = Math.min(2, goods.drawings.length);
-  const drawn = drawingRows(setting, goods.drawings, across, rooms.large);
+  const drawn = drawingRows(setting, goods.drawings, widthPt, rooms.large);
   drawColumns(setting, [
     { at: 0, widthPt, lines: [...drawn, space(6), ...wordsOf(setting, goods, widthPt), space(10)] },
   ]);
@@ -78,24 +79,23 @@ function wordsOf(
   ];
 }
 
-/** Drawings in rows, as lines that are as high as a drawing. */
+/** Drawings in rows of two, as lines of a column that are as high as a drawing. */
 function drawingRows(
   setting: Setting,
   drawings: readonly Drawing[],
-  across: number,
+  widthPt: number,
   room: DrawingRoom,
 ): readonly SetLine[] {
   const rows: SetLine[] = [];
-  for (let from = 0; from < drawings.length; from += Math.max(1, across)) {
-    const row = drawings.slice(from, from + across).map(
+  for (let from = 0; from < drawings.length; from += ACROSS) {
+    const row = drawings.slice(from, from + ACROSS).map(
       (drawing, at): Column => ({
         at: at * (room.wide + APART),
         widthPt: room.wide,
         lines: [drawingLine(setting, drawing, room)],
       }),
     );
-    const wide = across * (room.wide + APART);
-    rows.push(...beside(setting, Math.max(1, wide), row));
+    rows.push(...beside(setting, widthPt, row));
   }
   return rows;
 }
@@ -105,7 +105,9 @@ function drawingLine(setting: Setting, drawing: Drawing, room: DrawingRoom): Set
   // Beneath what is no shirt the measure stands below the outline.
   const under = drawing.shape === 'front' || drawing.shape === 'back' ? 0 : MEASURE;
   const scale = Math.min(room.wide / (2 * placed.halfWidthMm), (room.high - under) / placed.heightMm);
-  const drawnHigh = placed.heightMm * scale + under;
+  // A measure may lie below the hem.
+  const measured = placed.prints.map(({ print, yMm }) => (yMm + print.heightMm) * scale + MEASURE);
+  const drawnHigh = Math.max(placed.heightMm * scale, ...measured);
   const caption = linesOf(setting, drawing.caption, {
     widthPt: room.wide,
     size: SMALL,

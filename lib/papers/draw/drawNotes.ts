@@ -1,6 +1,15 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Note } from '@/lib/papers/paper';
-import { type Column, drawColumns, highOf, linesOf, type Setting, space, widthOf } from './setting';
+import {
+  type Column,
+  drawColumns,
+  highOf,
+  inOneLine,
+  linesOf,
+  type Setting,
+  space,
+  widthOf,
+} from './setting';
 
 const GAP = 22;
 
@@ -11,8 +20,9 @@ export function noteLines(
   widthPt: number,
   between: ' ' | '\n' = ' ',
 ): readonly SetLine[] {
-  const whole = [lead, text].filter((part) => part !== '').join(between);
-  return linesOf(setting, whole, { widthPt, size: 9, lead });
+  const begin = inOneLine(lead);
+  const whole = [begin, text].filter((part) => part !== '').join(between);
+  return linesOf(setting, whole, { widthPt, size: 9, lead: begin, isTyped: true });
 }
 
 /**

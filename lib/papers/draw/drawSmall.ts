@@ -24,7 +24,11 @@ const UNDER_HEADING = 60;
 
 export function drawText(setting: Setting, { text, isStrong }: Of<'text'>): void {
   const widthPt = widthOf(setting);
-  const lines = linesOf(setting, text, isStrong ? { widthPt, size: 11.5, weight: 700 } : { widthPt });
+  const lines = linesOf(
+    setting,
+    text,
+    isStrong ? { widthPt, size: 11.5, weight: 700 } : { widthPt, isTyped: true },
+  );
   // A heading does not stand at the foot of a page, away from what it names.
   if (isStrong && setting.flow.room < highOf(lines) + UNDER_HEADING) setting.flow.newPage();
   drawColumns(setting, [{ at: 0, widthPt, lines: [...lines, space(isStrong ? 4 : 8)] }]);

@@ -146,7 +146,7 @@ function headOf(
 function setRow(setting: Setting, row: Row, places: readonly Place[]): readonly Column[] {
   const padded = (lines: readonly SetLine[]) => [space(PAD), ...lines, space(PAD)];
   const noteOf = (widthPt: number) =>
-    linesOf(setting, row.note ?? '', { widthPt, size: SMALL, colour: GREY });
+    linesOf(setting, row.note ?? '', { widthPt, size: SMALL, colour: GREY, isTyped: true });
   if (row.kind === 'group') {
     const widthPt = widthOf(setting);
     return [

@@ -57,6 +57,8 @@ interface PlacedDrawing {
 
 /** From the middle of a shirt to that of what is printed beside it. */
 const BESIDE = { middle: 0, leftChest: 110, rightChest: -110, leftSleeve: 282, rightSleeve: -282 } as const;
+/** Across a sleeve. */
+const SLEEVE_MM = 110;
 /** Below the collar where nobody said. */
 const USUAL_DROP = 75;
 
@@ -120,14 +122,12 @@ function onShirt(
   }));
   const grown = Math.max(
     1,
-    ...placed.map(({ print, xMm, dropMm }) =>
+    ...placed.flatMap(({ print, xMm, dropMm }) => [
       print.position.endsWith('Sleeve')
-        ? print.widthMm / 110
-        : Math.max(
-            print.widthMm / (0.94 * (bodyMm - 2 * Math.abs(xMm))),
-            (dropMm + print.heightMm) / (0.96 * (heightMm - collarMm)),
-          ),
-    ),
+        ? print.widthMm / SLEEVE_MM
+        : print.widthMm / (0.94 * (bodyMm - 2 * Math.abs(xMm))),
+      (dropMm + print.heightMm) / (0.96 * (heightMm - collarMm)),
+    ]),
   );
   return {
     paths,

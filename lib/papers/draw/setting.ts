@@ -29,18 +29,26 @@ interface TextStyle {
   readonly align?: 'start' | 'end' | 'centre';
   readonly leading?: number;
   readonly lead?: string;
+  /** Whether its lines are those that were typed. */
+  readonly isTyped?: boolean;
 }
 
-/** @returns a text in lines, at the side where lines of the page begin unless told otherwise; none of an empty text. */
+/**
+ * @returns a text in lines, at the side where lines of the page begin unless told otherwise; none of an empty text. A name
+ * that somebody typed in several lines is set in one, for it could take a whole page.
+ */
 export function linesOf(
   { lettering, isRightToLeft }: Setting,
   text: string,
-  { align = 'start', size = TEXT, ...style }: TextStyle,
+  { align = 'start', size = TEXT, isTyped = false, ...style }: TextStyle,
 ): readonly SetLine[] {
-  if (text === '') return [];
+  const set = isTyped ? text : inOneLine(text);
+  if (set === '') return [];
   const side = align === 'centre' ? align : (align === 'start') === isRightToLeft ? 'right' : 'left';
-  return lettering.setParagraph(text, { ...style, size, align: side });
+  return lettering.setParagraph(set, { ...style, size, align: side });
 }
+
+export const inOneLine = (text: string): string => text.trim().replaceAll(/[\r\n\u0085\u2028\u2029]+/g, ' ');
 
 /** Room between lines. */
 export const space = (high: number): SetLine => ({ high, draw: () => undefined });
