@@ -1,4 +1,5 @@
-import type { OrderNumber } from '@/shared/schemas/orderEvents';
+import type { PaperNumber } from './schemas/happened';
+import type { OrderNumber } from './schemas/orderEvents';
 
 /**
  * A number as it stands on papers: year, count of the device, letter of the device.
@@ -6,4 +7,11 @@ import type { OrderNumber } from '@/shared/schemas/orderEvents';
  * @example orderNumberText({ year: 2026, count: 14, letter: 'A' }) // => '26-014A'
  */
 export const orderNumberText = ({ year, count, letter }: OrderNumber): string =>
+  countedText(year, count, letter);
+
+/** @returns the number of a paper that is counted by kind, device and year: 26-007A. */
+export const seriesNumberText = ({ count, letter }: PaperNumber, issuedOn: string): string =>
+  countedText(Number(issuedOn.slice(0, 4)), count, letter ?? '');
+
+const countedText = (year: number, count: number, letter: string): string =>
   `${String(year % 100).padStart(2, '0')}-${String(count).padStart(3, '0')}${letter}`;

@@ -1,3 +1,4 @@
+import { blobPart } from '@/app/_artwork/blobPart';
 import type { EmbeddedPicture, Zip } from '@/lib/embedding/embeddedPicture';
 import { embedJpeg } from '@/lib/embedding/embedJpeg';
 import { embedPng } from '@/lib/embedding/embedPng';
@@ -12,7 +13,6 @@ import { labelsFor } from '@/lib/papers/words/labelsFor';
 import { writePaper } from '@/lib/papers/writePaper';
 import { inspectPicture } from '@/lib/picture/inspectPicture';
 import { refuseBytes } from '@/lib/picture/readHeader';
-import { blobPart } from './blobPart';
 import type { PaperQuestion } from './messages';
 
 interface PaperTools {

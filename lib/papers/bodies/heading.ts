@@ -2,7 +2,7 @@ import type { Block, Paper } from '@/lib/papers/paper';
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { type Figures, figuresOf } from '@/lib/papers/words/figures';
 import { filled } from '@/lib/papers/words/labelsFor';
-import { orderNumberText, seriesNumberText } from '@/lib/papers/words/paperNumbers';
+import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
 import type { Invoice } from '@/shared/schemas/orderPapers';
 import type { Seller } from '@/shared/schemas/paperParts';
 

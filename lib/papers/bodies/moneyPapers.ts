@@ -1,7 +1,7 @@
 import type { Block, Paper } from '@/lib/papers/paper';
 import type { LabelKey, Labels } from '@/lib/papers/words/englishLabels';
 import { filled } from '@/lib/papers/words/labelsFor';
-import { orderNumberText, seriesNumberText } from '@/lib/papers/words/paperNumbers';
+import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
 import type { CreditNote, Invoice, PaymentRequest, Receipt } from '@/shared/schemas/orderPapers';
 import {
   dayFact,

@@ -3,8 +3,8 @@ import { starterTerms } from '@/lib/papers/terms/starterTerms';
 import { type TermFacts, termsFor } from '@/lib/papers/terms/termsFor';
 import { figuresOf } from '@/lib/papers/words/figures';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
-import { orderNumberText, seriesNumberText } from '@/lib/papers/words/paperNumbers';
 import { sizeGroups, sizeRow } from '@/lib/papers/words/sizeGroups';
+import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
 import { termKeys, untoldPapers } from '@/shared/schemas/seller';
 
 describe('labels of papers', () => {
