@@ -2,9 +2,9 @@ import { calendarOf } from '@/lib/calendar/calendar';
 import type { CostFacts } from '@/lib/check/costFacts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { CheckedJob } from '@/lib/job/checkedJob';
+import { piecesOfJob } from '@/lib/job/piecesOfJob';
 import type { Finding } from '@/shared/finding';
 import { planAll } from './earliestDay';
-import { piecesOfJob } from './sessions';
 import { splitFix } from './splitFix';
 
 /**
