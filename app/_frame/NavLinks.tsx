@@ -6,6 +6,7 @@ import styles from './NavLinks.module.css';
 
 const places = [
   { href: '/jobs', name: 'Jobs' },
+  { href: '/orders', name: 'Orders' },
   { href: '/blanks', name: 'Blanks' },
   { href: '/price-lists', name: 'Price lists' },
   { href: '/workshop', name: 'Workshop' },
@@ -32,9 +33,14 @@ export function NavLinks() {
 
 // Helpers
 
-/** The front door is the job last looked at, so it stands among the jobs. */
-function currentOf(path: string, href: string): 'page' | 'true' | undefined {
+/** What stands in a room whose address does not say so: the front door is the job last looked at. */
+const inside: Readonly<Partial<Record<(typeof places)[number]['href'], RegExp>>> = {
+  '/jobs': /^\/$/,
+  '/orders': /^\/customers(\/|$)/,
+};
+
+function currentOf(path: string, href: (typeof places)[number]['href']): 'page' | 'true' | undefined {
   if (path === href) return 'page';
-  const isInside = path.startsWith(`${href}/`) || (href === '/jobs' && path === '/');
+  const isInside = path.startsWith(`${href}/`) || inside[href]?.test(path) === true;
   return isInside ? 'true' : undefined;
 }
