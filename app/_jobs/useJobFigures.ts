@@ -3,13 +3,12 @@
 import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import type { JobRecord } from '@/app/_documents/documentsByKind';
+import { lastNamedInput, namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import type { JobFigures } from '@/lib/costing/jobFigures';
-import { jobLinks } from '@/lib/kinds/job/jobLinks';
-import { sameValue } from '@/lib/merging/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
 
 interface ListedFigures {
@@ -37,7 +36,7 @@ export function useJobFigures(
     () =>
       jobs.map((kept) => {
         const input = { asOf, workshop, blanks, artworks, job: kept.job, onHand, approvedVersions };
-        return { kept, input: inputOf(input) };
+        return { kept, input: namedInput(input) };
       }),
     [jobs, asOf, workshop, blanks, artworks, onHand, approvedVersions],
   );
@@ -56,7 +55,7 @@ export function useJobFigures(
   return useMemo(
     () => ({
       figuresOf: ({ job }) => {
-        const input = known.get(job);
+        const input = lastNamedInput(job);
         return (input !== undefined && made.get(input)) || null;
       },
       failure: asks.map(({ key }) => results.get(key)?.failure).find((one) => one != null) ?? null,
@@ -67,46 +66,4 @@ export function useJobFigures(
 
 // Helpers
 
-/** What a job was costed with last: the same object for as long as none of it changes. */
-const known = new WeakMap<JobInput['job'], JobInput>();
 const made = new WeakMap<JobInput, JobFigures>();
-
-/** The documents a job names and no others: two hundred jobs are not to send every picture there is to the worker. */
-function inputOf({ asOf, workshop, blanks, artworks, job, ...noted }: JobInput): JobInput {
-  const links = jobLinks(job);
-  const idsOf = (kind: string) => new Set(links.filter(({ to }) => to === kind).map(({ id }) => id));
-  const input: JobInput = {
-    asOf,
-    workshop,
-    blanks: entriesOf(blanks, idsOf('blank')),
-    artworks: entriesOf(artworks, idsOf('artwork')),
-    job,
-    onHand: entriesOf(noted.onHand, idsOf('blank')),
-    approvedVersions: entriesOf(noted.approvedVersions, idsOf('artwork')),
-  };
-  const before = known.get(job);
-  if (before !== undefined && isSame(before, input)) return before;
-  known.set(job, input);
-  return input;
-}
-
-const entriesOf = <Value>(
-  from: Readonly<Record<string, Value>>,
-  ids: ReadonlySet<string>,
-): Record<string, Value> => Object.fromEntries(Object.entries(from).filter(([id]) => ids.has(id)));
-
-const isSame = (one: JobInput, other: JobInput): boolean =>
-  one.asOf === other.asOf &&
-  one.workshop === other.workshop &&
-  hasSameEntries(one.blanks, other.blanks) &&
-  hasSameEntries(one.artworks, other.artworks) &&
-  sameValue(one.onHand, other.onHand) &&
-  sameValue(one.approvedVersions, other.approvedVersions);
-
-function hasSameEntries(
-  one: Readonly<Record<string, unknown>>,
-  other: Readonly<Record<string, unknown>>,
-): boolean {
-  const ids = Object.keys(one);
-  return ids.length === Object.keys(other).length && ids.every((id) => one[id] === other[id]);
-}

@@ -2,6 +2,11 @@ import { jobFigures } from '@/lib/costing/jobFigures';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
 import { freezeItem } from '@/lib/priceLists/freezeItem';
+import { alternativeOffers } from '@/lib/quotes/alternativeOffers';
+import { makeQuote } from '@/lib/quotes/makeQuote';
+import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
+import { stillHolds } from '@/lib/quotes/stillHolds';
+import { benchAnswer } from '@/lib/studies/bench/benchAnswer';
 import { type BreaksQuestion, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { channelsAnswer } from '@/lib/studies/channels/channelsAnswer';
 import { chargesAnswer } from '@/lib/studies/charges/chargesAnswer';
@@ -10,6 +15,7 @@ import { type GoalSeekQuestion, goalSeekAnswer } from '@/lib/studies/goalSeek/go
 import { type LeversQuestion, leversAnswer } from '@/lib/studies/levers/leversAnswer';
 import { sheetsAnswer } from '@/lib/studies/sheets/sheetsAnswer';
 import { trimAnswer } from '@/lib/studies/sheets/trimAnswer';
+import type { Quote } from '@/shared/schemas/orderPapers';
 import type { PriceListItem } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
 
@@ -30,12 +36,30 @@ export const studies = {
   list: (input: JobInput, grid: Grid, question: BreaksQuestion) => breaksAnswer(input, grid, question),
   trim: (input: JobInput, grid: Grid, question: { readonly artworkId: string }) =>
     trimAnswer(input, grid, question),
+  bench: (input: JobInput, grid: Grid) => benchAnswer(input, grid),
 };
 
 type Studies = typeof studies;
 
+/** What is asked of a whole order, with everything its jobs are costed from; it always has an answer. */
+export const orderStudies = {
+  quote: (asked: QuoteAsked, grid: Grid) => makeQuote(asked, grid),
+  offers: (asked: QuoteAsked, grid: Grid) => alternativeOffers(asked, grid),
+  stillHolds: (asked: QuoteAsked, grid: Grid, quote: Quote) => stillHolds(quote, asked, grid),
+};
+
+type OrderStudies = typeof orderStudies;
+
+export type OrderStudyName = keyof OrderStudies;
+
+/** What is asked beside the order; null where a study asks nothing more. Plain data only. */
+export type OrderStudyQuestion<Name extends OrderStudyName> =
+  Parameters<OrderStudies[Name]> extends [QuoteAsked, Grid, infer Question] ? Question : null;
+
+export type OrderStudyAnswer<Name extends OrderStudyName> = ReturnType<OrderStudies[Name]>;
+
 /** Those asked away from the job's own screen, that are to say what it says once it has ended looking for fewer sheets. */
-export const thorough: ReadonlySet<StudyName> = new Set(['figures', 'freezeItem', 'compareItem']);
+export const thorough: ReadonlySet<StudyName> = new Set(['figures', 'freezeItem', 'compareItem', 'bench']);
 
 export type StudyName = keyof Studies;
 
@@ -46,8 +70,16 @@ export type StudyQuestion<Name extends StudyName> =
 export type StudyAnswer<Name extends StudyName> = NonNullable<ReturnType<Studies[Name]>>;
 
 /** What the page asks of the study worker. */
-export interface StudyRequest {
-  readonly name: StudyName;
-  readonly input: JobInput;
-  readonly question: unknown;
-}
+export type StudyRequest =
+  | {
+      readonly of: 'job';
+      readonly name: StudyName;
+      readonly input: JobInput;
+      readonly question: unknown;
+    }
+  | {
+      readonly of: 'order';
+      readonly name: OrderStudyName;
+      readonly asked: QuoteAsked;
+      readonly question: unknown;
+    };

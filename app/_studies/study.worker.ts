@@ -2,16 +2,29 @@ import { answerQuestions } from '@/app/_workers/answerQuestions';
 import { thoroughInput } from '@/lib/costing/layoutQuestions';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { LayoutSearch } from '@/lib/layout/layoutSearch';
+import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import type { JobInput } from '@/shared/schemas/request';
-import { type StudyRequest, studies, thorough } from './studies';
+import { orderStudies, type StudyRequest, studies, thorough } from './studies';
 
 /* Studies run here, beside the prices and with a grid of their own, so that prices never wait for them. */
 const grid = new Grid();
 const search = new LayoutSearch();
 
-answerQuestions(({ name, input, question }: StudyRequest) => {
+answerQuestions((request: StudyRequest) => ({ answer: answerOf(request), further: null }));
+
+function answerOf(request: StudyRequest): unknown {
+  const { question } = request;
+  if (request.of === 'order') {
+    const study = orderStudies[request.name] as (asked: QuoteAsked, grid: Grid, question: unknown) => unknown;
+    const jobs = request.asked.jobs.map(({ jobId, input }) => ({
+      jobId,
+      input: thoroughInput(input, search),
+    }));
+    return study({ ...request.asked, jobs }, grid, question);
+  }
+  const { name, input } = request;
   const study = studies[name] as (input: JobInput, grid: Grid, question: unknown) => unknown;
   // Documents that come with layouts are asked beside prices made by those; others are told what those come to.
   const asked = input.layouts === undefined && thorough.has(name) ? thoroughInput(input, search) : input;
-  return { answer: study(asked, grid, question), further: null };
-});
+  return study(asked, grid, question);
+}

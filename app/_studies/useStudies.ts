@@ -41,7 +41,7 @@ export function useStudies<Name extends StudyName>(
     for (const ask of asks) {
       const { key, input, question } = ask;
       if (answered.current.get(key) === ask) continue;
-      worker.ask(`${asker} ${key}`, { name, input, question }, (reply) => {
+      worker.ask(`${asker} ${key}`, { of: 'job', name, input, question }, (reply) => {
         const news: StudyResult<Name> =
           reply.kind === 'missing'
             ? { ask, answer: null, failure: reply.failure }

@@ -2,10 +2,10 @@
 
 import { useEffect, useId, useState } from 'react';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
-import { sameValue } from '@/lib/merging/sameValue';
 import type { JobInput } from '@/shared/schemas/request';
 import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
+import { useSame } from './useSame';
 
 interface StudyState<Name extends StudyName> {
   /** The newest answer with what it is the answer to; null until the first arrives. */
@@ -37,7 +37,7 @@ export function useStudy<Name extends StudyName>(
     if (typeof Worker === 'undefined') return;
     const { worker, giveBack } = shareStudyWorker();
     if (input !== null) {
-      worker.ask(asker, { name, input, question: asked }, (answered) => {
+      worker.ask(asker, { of: 'job', name, input, question: asked }, (answered) => {
         if (answered.kind === 'missing') setState((before) => ({ ...before, failure: answered.failure }));
         else if (answered.answer === null) setState((before) => ({ ...before, failure: null }));
         // What a study answers is typed by its name on both sides of the thread.
@@ -55,12 +55,4 @@ export function useStudy<Name extends StudyName>(
   }, [asker, name, input, asked]);
 
   return state;
-}
-
-/** @returns the value first given for as long as later ones are equal to it. */
-function useSame<Value>(value: Value): Value {
-  const [kept, setKept] = useState(value);
-  if (sameValue(kept, value)) return kept;
-  setKept(value);
-  return value;
 }

@@ -4,7 +4,7 @@ import { minutesBetween } from './freeMinutes';
 import { type Load, loadOf, type OrderLoad, type PlannedOrder } from './load';
 
 /** What would be if every open quote were accepted; what one sentence needs. */
-interface IfAllCome {
+export interface IfAllCome {
   readonly quotes: number;
   /** Minutes of all of them, and what may be expected by how often quotes come. */
   readonly minutes: number;

@@ -5,7 +5,7 @@ import { type Load, loadOf, type OrderLoad, plansOf } from './load';
 import type { WorkPlan } from './workPlan';
 
 /** A week of the board. Minutes; `free` is all that is free from today on, whatever is planned in it. */
-interface WeekAhead {
+export interface WeekAhead {
   readonly monday: string;
   readonly free: number;
   readonly accepted: number;

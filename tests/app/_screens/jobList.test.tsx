@@ -8,7 +8,9 @@ import type { StudyRequest } from '@/app/_studies/studies';
 import type { Job } from '@/shared/schemas/job';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
-const asked = vi.hoisted(() => vi.fn<(request: StudyRequest) => void>());
+type JobStudyRequest = Extract<StudyRequest, { readonly of: 'job' }>;
+
+const asked = vi.hoisted(() => vi.fn<(request: JobStudyRequest) => void>());
 const answers = vi.hoisted(() => ({ areMade: true }));
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push: () => undefined }) }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -24,7 +26,7 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
   return {
     shareStudyWorker: () => ({
       worker: {
-        ask: (_: string, request: StudyRequest, listener: (answered: unknown) => void) => {
+        ask: (_: string, request: JobStudyRequest, listener: (answered: unknown) => void) => {
           asked(request);
           if (answers.areMade)
             queueMicrotask(() =>

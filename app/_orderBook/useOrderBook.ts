@@ -1,0 +1,87 @@
+'use client';
+
+import { useMemo } from 'react';
+import { dayOf } from '@/app/_clock/dayOf';
+import { useToday } from '@/app/_clock/useToday';
+import type { JobRecord } from '@/app/_documents/documentsByKind';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { boardOrders } from '@/lib/orders/board/orderBoard';
+import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { type ArtworkVersion, type OrderFacts, type OrderHabits, orderFacts } from '@/lib/orders/orderFacts';
+
+/** Every order with what happened to it. */
+export interface OrderBook {
+  readonly today: string;
+  /** Open ones and closed. */
+  readonly board: readonly BoardOrder[];
+  /** Null where there is no such order. */
+  readonly of: (orderId: string) => BoardOrder | null;
+  /** Null where there is no such job. */
+  readonly jobOf: (jobId: string) => JobRecord | null;
+}
+
+/** Folds what happened to every order; an order of which nothing changed stays the same object. */
+export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
+  const today = useToday();
+  const { jobs, artworks, kinds, entries, papers, workshop } = workspace;
+  const orders = kinds.order.bodies;
+  const { orderEvent, payment, expense, stockMove, approval } = entries;
+  const { currency, quoting } = workshop;
+  const habits = useMemo(
+    (): OrderHabits => ({
+      currency,
+      revisionsIncluded: quoting.revisionsIncluded,
+      creditDays: quoting.creditDays,
+      dayOf: (at) => dayOf(new Date(at)),
+    }),
+    [currency, quoting.revisionsIncluded, quoting.creditDays],
+  );
+  const noted = useMemo(
+    () => [...orderEvent, ...payment, ...expense, ...stockMove, ...approval],
+    [orderEvent, payment, expense, stockMove, approval],
+  );
+  const out = useMemo(
+    () => [
+      ...papers.quote,
+      ...papers.confirmation,
+      ...papers.paymentRequest,
+      ...papers.invoice,
+      ...papers.receipt,
+      ...papers.creditNote,
+      ...papers.proof,
+      ...papers.deliveryNote,
+    ],
+    [papers],
+  );
+  const jobsById = useMemo(() => new Map(jobs.map((kept) => [kept.id, kept])), [jobs]);
+  const facts = useMemo(() => {
+    const artworksOfJob = (jobId: string): readonly ArtworkVersion[] =>
+      printedBy(jobsById.get(jobId)).flatMap((artworkId) => {
+        const artwork = artworks[artworkId];
+        return artwork === undefined ? [] : [{ artworkId, version: artwork.version }];
+      });
+    lastFacts = orderFacts({ orders, artworksOfJob, noted, papers: out, habits }, lastFacts);
+    return lastFacts;
+  }, [orders, jobsById, artworks, noted, out, habits]);
+  return useMemo(() => {
+    lastBoard = boardOrders(facts.values(), today, lastBoard);
+    const byId = new Map(lastBoard.map((order) => [order.facts.orderId, order]));
+    return {
+      today,
+      board: lastBoard,
+      of: (orderId) => byId.get(orderId) ?? null,
+      jobOf: (jobId) => jobsById.get(jobId) ?? null,
+    };
+  }, [facts, today, jobsById]);
+}
+
+// Helpers
+
+/** As they were sorted and folded last, on whichever screen. */
+let lastFacts: ReadonlyMap<string, OrderFacts> = new Map();
+let lastBoard: readonly BoardOrder[] = [];
+
+function printedBy(kept: JobRecord | undefined): readonly string[] {
+  const placements = kept?.job.lines.flatMap((line) => line.placements) ?? [];
+  return [...new Set(placements.flatMap(({ artworkId }) => artworkId ?? []))];
+}

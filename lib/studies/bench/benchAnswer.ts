@@ -1,0 +1,23 @@
+import type { BenchWork } from '@/lib/calendar/benchWork';
+import type { StageMinutes } from '@/lib/calendar/pace';
+import { leadOf } from '@/lib/check/time/blanksToOrder';
+import { benchWorkOf, stagesOf } from '@/lib/costing/benchWorkOf';
+import { judgeJob } from '@/lib/costing/priceJob';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { JobInput } from '@/shared/schemas/request';
+
+/** What a job asks of the bench and of the supplier. */
+export interface BenchAnswer {
+  readonly work: BenchWork;
+  readonly stages: StageMinutes;
+  /** Working days until the slowest of its blanks arrives; null where none is to be ordered, or none is known. */
+  readonly lead: number | null;
+}
+
+/** @returns null where a stop stands. */
+export function benchAnswer(input: JobInput, grid: Grid): BenchAnswer | null {
+  const { priced } = judgeJob(input, grid);
+  if (priced === null) return null;
+  const { costed } = priced;
+  return { work: benchWorkOf(costed), stages: stagesOf(costed), lead: leadOf(costed.laidOut.job) };
+}

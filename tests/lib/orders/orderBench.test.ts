@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { benchClaim, orderBench } from '@/lib/orders/bench/orderLoad';
+import { boardOrders } from '@/lib/orders/board/orderBoard';
+import { orderFacts } from '@/lib/orders/orderFacts';
+import type { Order } from '@/shared/schemas/order';
+import { clubWork } from '@/tests/fixtures/benchWork';
+import {
+  anOrder,
+  anOrderLog,
+  approve,
+  clubArtworks,
+  type OrderLog,
+  pay,
+  quoteOut,
+  steps,
+  tell,
+} from '@/tests/fixtures/orderLog';
+
+/** A Thursday. */
+const TODAY = '2026-11-26';
+
+function only(log: OrderLog, change: Partial<Order> = {}) {
+  const facts = orderFacts({
+    orders: { 'order-1': anOrder({ jobIds: ['shirts', 'mugs'], wantedOn: '2026-12-14', ...change }) },
+    artworksOfJob: () => clubArtworks,
+    noted: log.noted,
+    papers: log.papers,
+    habits: { currency: 'USD', revisionsIncluded: 2, creditDays: null, dayOf: () => TODAY },
+  });
+  const [one] = boardOrders(facts.values(), TODAY);
+  if (one === undefined) throw new Error('no order');
+  return one;
+}
+
+function ready(): OrderLog {
+  const log = anOrderLog();
+  tell(log, steps.enquired);
+  const quote = quoteOut(log);
+  tell(log, steps.quoted(quote.id));
+  tell(log, steps.accepted(quote.id));
+  for (const { artworkId, version } of clubArtworks) approve(log, artworkId, version);
+  pay(log, 38066);
+  return log;
+}
+
+const shirtsOnly = (jobId: string) => (jobId === 'shirts' ? { work: clubWork, lead: 4 } : null);
+
+describe('what an order takes of the bench', () => {
+  it('is open while it is asked, sure once it is accepted, and nothing once it went out or is put aside', () => {
+    const log = anOrderLog();
+    tell(log, steps.enquired);
+    expect(benchClaim(only(log))).toBe('open');
+    const accepted = ready();
+    expect(benchClaim(only(accepted))).toBe('sure');
+    expect(benchClaim(only(accepted, { archivedOn: TODAY }))).toBe('none');
+    tell(accepted, { what: 'held', note: '' });
+    expect(benchClaim(only(accepted))).toBe('none');
+  });
+
+  it('is what is known of its jobs, and jobs of which nothing is known are named', () => {
+    const { load, unknown } = orderBench(only(ready()), shirtsOnly, TODAY);
+    expect(load).toEqual({
+      id: 'order-1',
+      wantedOn: '2026-12-14',
+      works: [clubWork],
+      blanks: { ordered: TODAY, lead: 4 },
+      lead: 4,
+    });
+    expect(unknown).toEqual(['mugs']);
+  });
+
+  it('waits for blanks from the day on which they were ordered, and for none once they are here', () => {
+    const log = ready();
+    tell(log, { what: 'blanksOrdered', note: '' }, { day: '2026-11-25' });
+    const ordered = orderBench(only(log), shirtsOnly, TODAY).load;
+    expect([ordered.blanks, ordered.lead]).toEqual([{ ordered: '2026-11-25', lead: 4 }, null]);
+    tell(log, { what: 'goodsIn', note: '' });
+    const here = orderBench(only(log), shirtsOnly, TODAY).load;
+    expect([here.blanks, here.lead]).toEqual([null, null]);
+  });
+
+  it('could order its blanks on Monday where today is a Saturday', () => {
+    expect(orderBench(only(ready()), shirtsOnly, '2026-11-28').load.blanks?.ordered).toBe('2026-11-30');
+  });
+
+  it('is less once it was printed, and less again once it was pressed', () => {
+    const log = ready();
+    tell(log, { what: 'printed', note: '' });
+    const printed = orderBench(only(log), shirtsOnly, TODAY).load.works;
+    expect(printed.map(({ before, press }) => [before.length, press?.pieces])).toEqual([[0, 37]]);
+    tell(log, { what: 'pressed', note: '' });
+    const pressed = orderBench(only(log), shirtsOnly, TODAY).load.works;
+    expect(pressed.map(({ press, after }) => [press, after.length])).toEqual([[null, 3]]);
+  });
+});
