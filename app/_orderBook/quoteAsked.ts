@@ -13,7 +13,7 @@ import type { OrderBook } from './useOrderBook';
 export function quoteAsked(
   workspace: ReadyWorkspace,
   { of, jobOf, today }: OrderBook,
-  { latestOf }: Pick<Bench, 'latestOf'>,
+  { sure }: Pick<Bench, 'sure'>,
   orderId: string,
 ): QuoteAsked | null {
   const found = of(orderId);
@@ -21,8 +21,6 @@ export function quoteAsked(
   const { workshop, blanks, artworks, onHand, approvedVersions, customers, papers } = workspace;
   const { order } = found.facts;
   const named = new Set(order.lines.flatMap(({ price }) => (price.from === 'list' ? [price.paperId] : [])));
-  const latest = latestOf(orderId);
-  const dates = latest?.kind === 'latest' ? latest.dates : null;
   return {
     orderId,
     order,
@@ -38,12 +36,7 @@ export function quoteAsked(
       .filter(({ id }) => named.has(id))
       .map(({ id, body, withdrawn }) => ({ paperId: id, version: body, isWithdrawn: withdrawn })),
     day: today,
-    dates: {
-      orderBlanksBy: dates?.orderBlanksBy ?? null,
-      approveBy: dates?.approveBy ?? null,
-      ready: order.wantedOn,
-      leadDays: null,
-    },
+    load: sure.map(({ load }) => load),
     terms: [],
     words: quoteLineWords,
   };

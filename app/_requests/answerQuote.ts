@@ -3,7 +3,6 @@ import type { TextContext } from '@/app/_words/formatter';
 import { quoteLineWords } from '@/app/_words/orders/quoteLineWords';
 import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
 import { thoroughInput } from '@/lib/costing/layoutQuestions';
-import { datesNow } from '@/lib/quotes/datesNow';
 import { makeQuote } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { quoteBody } from '@/lib/quotes/quoteBody';
@@ -56,16 +55,12 @@ interface TableOfQuote {
  * @param day YYYY-MM-DD
  */
 export function answerQuote(
-  order: Omit<QuoteAsked, 'day' | 'dates' | 'terms' | 'words'>,
+  order: Omit<QuoteAsked, 'day' | 'load' | 'terms' | 'words'>,
   day: string,
 ): QuoteAnswer {
   const grid = edgeGrid();
   const jobs = order.jobs.map(({ jobId, input }) => ({ jobId, input: thoroughInput(input, edgeLayouts) }));
-  const wantedOn = order.order.wantedOn ?? jobs[0]?.input.job.wantedOn ?? null;
-  const made = makeQuote(
-    { ...order, jobs, day, dates: datesNow(jobs, wantedOn, grid), terms: [], words: quoteLineWords },
-    grid,
-  );
+  const made = makeQuote({ ...order, jobs, day, load: [], terms: [], words: quoteLineWords }, grid);
   const context = contextOf(order);
   const number = order.orderNumber === null ? null : orderNumberText(order.orderNumber);
   if (made.kind === 'refused') {

@@ -17,6 +17,12 @@ export interface OrderLoad {
   readonly blanks: { readonly ordered: string; readonly lead: number } | null;
 }
 
+/** An order of which the last days are asked as well. */
+export interface DatedOrder extends OrderLoad {
+  /** Working days until its blanks arrive once they are ordered; null where none are still to be. */
+  readonly lead: number | null;
+}
+
 export interface PlannedOrder {
   readonly id: string;
   readonly wantedOn: string | null;
@@ -77,10 +83,7 @@ interface LatestOrder {
  * The last days of every order with a wanted day, so that all of them can be kept: the last wanted is planned back from
  * its day, and each before it ends where the next begins.
  */
-export function latestOfAll(
-  calendar: Calendar,
-  orders: readonly (OrderLoad & { readonly lead: number | null })[],
-): readonly LatestOrder[] {
+export function latestOfAll(calendar: Calendar, orders: readonly DatedOrder[]): readonly LatestOrder[] {
   const found: LatestOrder[] = [];
   let before = Number.POSITIVE_INFINITY;
   for (const { id, wantedOn, works, lead } of byWantedDay(orders).toReversed()) {

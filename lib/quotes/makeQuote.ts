@@ -1,15 +1,21 @@
+import { calendarOf } from '@/lib/calendar/calendar';
+import { leadOf } from '@/lib/check/time/blanksToOrder';
+import { benchWorkOf } from '@/lib/costing/benchWorkOf';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { toMinor } from '@/shared/money';
 import type { Alternative } from '@/shared/schemas/order';
 import type { Quote } from '@/shared/schemas/orderPapers';
+import type { Workshop } from '@/shared/schemas/workshop';
 import { alternativeOnPaper } from './alternativeOnPaper';
 import { alternativeSale } from './alternativeSale';
 import { goodsOf } from './goodsOf';
 import { customerless, judgeSale } from './judgeSale';
 import { paperHeading } from './paperHeading';
+import type { PricedJob } from './pricedJob';
 import type { QuoteAsked } from './quoteAsked';
+import { quoteDates } from './quoteDates';
 import { quotedRates } from './quotedRates';
 import type { AlternativeProblem, QuoteObstacle } from './quoteObstacle';
 import { shareOf } from './saleSums';
@@ -50,6 +56,7 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
   const depositShare = order.depositShare ?? workshop.quoting.depositShare;
   const deposit = shareOf(sale.sums.total, depositShare);
   const { currency } = heading;
+  const dates = datesOf(asked, jobs, workshop);
   return {
     kind: 'ready',
     draft: {
@@ -72,7 +79,7 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
         depositShare,
         deposit,
         balance: sale.sums.total - deposit,
-        dates: { ...asked.dates, leadDays: order.leadDays ?? asked.dates.leadDays },
+        dates: { ...dates, leadDays: order.leadDays ?? dates.leadDays },
         revisionsIncluded: order.revisionsIncluded ?? workshop.quoting.revisionsIncluded,
         terms: [...asked.terms],
         alternatives: offered.flatMap(({ alternative, other }) =>
@@ -98,6 +105,22 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
 // Helpers
 
 const isRisk = ({ severity }: Finding): boolean => severity !== 'note';
+
+/** What its jobs ask of the bench, beside all that is accepted. */
+function datesOf(
+  { orderId, load, day }: QuoteAsked,
+  jobs: readonly PricedJob[],
+  workshop: Workshop,
+): Quote['dates'] {
+  const leads = jobs.flatMap(({ costed }) => leadOf(costed.laidOut.job) ?? []);
+  const [wantedOn = null] = jobs.flatMap(({ input }) => input.job.wantedOn ?? []).toSorted();
+  return quoteDates({
+    ...{ orderId, load, wantedOn, today: day },
+    calendar: calendarOf(workshop),
+    works: jobs.map(({ costed }) => benchWorkOf(costed)),
+    lead: leads.length === 0 ? null : Math.max(...leads),
+  });
+}
 
 const cannotOffer = ({ id }: Alternative, problem: AlternativeProblem): QuoteObstacle => ({
   kind: 'alternative',

@@ -1,3 +1,4 @@
+import type { DatedOrder } from '@/lib/calendar/load';
 import type { Customer } from '@/shared/schemas/customer';
 import type { Order } from '@/shared/schemas/order';
 import type { OrderNumber } from '@/shared/schemas/orderEvents';
@@ -31,7 +32,8 @@ export interface QuoteAsked {
   readonly versions: readonly QuotedVersion[];
   /** The day it goes out, YYYY-MM-DD. */
   readonly day: string;
-  readonly dates: Quote['dates'];
+  /** Everything that was accepted; a file of one order knows of none. */
+  readonly load: readonly DatedOrder[];
   /** As they are to stand on the paper. */
   readonly terms: Quote['terms'];
   readonly words: QuoteWords;

@@ -1,5 +1,5 @@
 import type { BenchWork } from '@/lib/calendar/benchWork';
-import type { OrderLoad } from '@/lib/calendar/load';
+import type { DatedOrder } from '@/lib/calendar/load';
 import { workLeft } from '@/lib/calendar/pace';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { isOpen } from '@/lib/orders/board/turnOf';
@@ -15,10 +15,7 @@ interface JobWork {
 
 /** An order as the calendar sees it, with what nothing is known of. */
 export interface OrderBench {
-  readonly load: OrderLoad & {
-    /** Of blanks that are still to be ordered; null where none are. */
-    readonly lead: number | null;
-  };
+  readonly load: DatedOrder;
   /** Jobs of which the work is not known: they are left out. */
   readonly unknown: readonly string[];
 }

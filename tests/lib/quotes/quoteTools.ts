@@ -47,6 +47,7 @@ interface Asking {
   readonly customer?: Customer | null;
   readonly versions?: QuoteAsked['versions'];
   readonly day?: string;
+  readonly load?: QuoteAsked['load'];
 }
 
 /** The order of the club with the worked job, changed as told. */
@@ -57,6 +58,7 @@ export const asking = ({
   customer = clubCustomer(),
   versions = [],
   day = TODAY,
+  load = [],
 }: Asking = {}): QuoteAsked => ({
   orderId: 'club',
   order: anOrder(order),
@@ -65,7 +67,7 @@ export const asking = ({
   customer,
   versions,
   day,
-  dates: { orderBlanksBy: null, approveBy: null, ready: null, leadDays: null },
+  load,
   terms: [],
   words,
 });

@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { calendarOf } from '@/lib/calendar/calendar';
+import type { DatedOrder } from '@/lib/calendar/load';
+import { usualBlocks } from '@/lib/calendar/usualBlocks';
+import { quoteDates } from '@/lib/quotes/quoteDates';
+import { clubWork } from '@/tests/fixtures/benchWork';
+import { clubWith } from '@/tests/fixtures/clubJob';
+import { ready } from './quoteTools';
+
+/** Wednesday 25 November 2026. */
+const today = '2026-11-25';
+const calendar = calendarOf({ blocks: [...usualBlocks], daysOff: [] });
+
+interface Asking {
+  readonly lead?: number | null;
+  readonly load?: readonly DatedOrder[];
+}
+
+const dates = (wantedOn: string | null, { lead = 4, load = [] }: Asking = {}) =>
+  quoteDates({ orderId: 'ours', calendar, works: [clubWork], lead, wantedOn, load, today });
+
+/** As much work as the club's, its blanks here already. */
+const accepted = (id: string, wantedOn: string | null): DatedOrder => ({
+  ...{ id, wantedOn, works: [clubWork], blanks: null, lead: null },
+});
+
+const none = { orderBlanksBy: null, approveBy: null, ready: null, leadDays: null };
+
+// By hand, as a planner with a wall calendar would count (common practice): 60 min on weekday evenings, 240 on Saturday.
+describe('the days of a quote', () => {
+  it('wanted on Friday 11 December: pressed on Saturday the 5th, blanks ordered four working days before the 4th', () => {
+    // From Monday 30 November four working days of that week and five of the next.
+    expect(dates('2026-12-11')).toEqual({
+      ...{ orderBlanksBy: '2026-11-30', approveBy: '2026-11-30', ready: '2026-12-11', leadDays: 9 },
+    });
+  });
+
+  it('are a week earlier where another order needs that Saturday to be ready on the Monday after', () => {
+    // The other is folded until Thursday the 10th and takes Saturday the 5th and half of the Friday before it, so that
+    // ours is pressed on 28 November, its blanks ordered a working day before the 27th.
+    const load = [accepted('other', '2026-12-14')];
+    expect(dates('2026-12-11', { lead: 1, load })).toEqual({
+      ...{ orderBlanksBy: '2026-11-26', approveBy: '2026-11-26', ready: '2026-12-11', leadDays: 11 },
+    });
+  });
+
+  it('are none where the day cannot be kept beside what was accepted', () => {
+    // Four working days before 27 November are past.
+    expect(dates('2026-12-11', { load: [accepted('other', '2026-12-14')] })).toEqual(none);
+    expect(dates('2026-12-01')).toEqual(none);
+  });
+
+  it('do not wait for the order itself', () => {
+    expect(dates('2026-12-11', { load: [accepted('ours', '2026-12-11')] })).toEqual(dates('2026-12-11'));
+  });
+
+  it('without a wanted day name the first that is honest if approval and deposit come today', () => {
+    // Blanks there on 1 December, pressed on Saturday the 5th, brought on Tuesday the 8th, the 9th to spare.
+    expect(dates(null)).toEqual({
+      ...{ orderBlanksBy: today, approveBy: today, ready: '2026-12-10', leadDays: 11 },
+    });
+  });
+
+  it('without a wanted day come behind everything that was accepted', () => {
+    // The others take the Saturdays of 28 November and 5 December: ours that of the 12th.
+    const load = [accepted('one', null), accepted('two', null)];
+    expect(dates(null, { load })).toMatchObject({ ready: '2026-12-17', leadDays: 16 });
+  });
+
+  it('are none where no block holds a session, or nobody said when the bench is free', () => {
+    const evenings = calendarOf({
+      blocks: [{ id: 'short', weekday: 0, fromMinute: 1080, minutes: 20 }],
+      daysOff: [],
+    });
+    for (const one of [evenings, null])
+      for (const wantedOn of ['2026-12-11', null])
+        expect(
+          quoteDates({
+            orderId: 'ours',
+            calendar: one,
+            works: [clubWork],
+            lead: 4,
+            wantedOn,
+            load: [],
+            today,
+          }),
+        ).toEqual(none);
+  });
+});
+
+describe('the quote of the worked order', () => {
+  it('has the days of its job’s work in the free blocks of the workshop', () => {
+    expect(ready().body.dates).toEqual({
+      ...{ orderBlanksBy: '2026-11-30', approveBy: '2026-11-30', ready: '2026-12-11', leadDays: 9 },
+    });
+  });
+
+  it('goes by the maker’s own working days where the order says how many', () => {
+    expect(ready({ order: { leadDays: 12 } }).body.dates.leadDays).toBe(12);
+  });
+
+  it('has no days where nobody said when the bench is free', () => {
+    expect(ready({ input: clubWith({ 'workshop.blocks': null }) }).body.dates).toEqual(none);
+  });
+});
