@@ -1,6 +1,5 @@
 import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { quoteLineWords } from '@/app/_words/orders/quoteLineWords';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import type { Bench } from './useBench';
 import type { OrderBook } from './useOrderBook';
@@ -37,7 +36,5 @@ export function quoteAsked(
       .map(({ id, body, withdrawn }) => ({ paperId: id, version: body, isWithdrawn: withdrawn })),
     day: today,
     load: sure.map(({ load }) => load),
-    terms: [],
-    words: quoteLineWords,
   };
 }

@@ -1,6 +1,5 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
-import { quoteLineWords } from '@/app/_words/orders/quoteLineWords';
 import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
 import { thoroughInput } from '@/lib/costing/layoutQuestions';
 import { makeQuote } from '@/lib/quotes/makeQuote';
@@ -54,13 +53,10 @@ interface TableOfQuote {
  *
  * @param day YYYY-MM-DD
  */
-export function answerQuote(
-  order: Omit<QuoteAsked, 'day' | 'load' | 'terms' | 'words'>,
-  day: string,
-): QuoteAnswer {
+export function answerQuote(order: Omit<QuoteAsked, 'day' | 'load'>, day: string): QuoteAnswer {
   const grid = edgeGrid();
   const jobs = order.jobs.map(({ jobId, input }) => ({ jobId, input: thoroughInput(input, edgeLayouts) }));
-  const made = makeQuote({ ...order, jobs, day, load: [], terms: [], words: quoteLineWords }, grid);
+  const made = makeQuote({ ...order, jobs, day, load: [] }, grid);
   const context = contextOf(order);
   const number = order.orderNumber === null ? null : orderNumberText(order.orderNumber);
   if (made.kind === 'refused') {

@@ -14,7 +14,7 @@ import { plainContext } from './plainContext';
 type CopiedOrder =
   | {
       readonly kind: 'order';
-      readonly asked: Omit<QuoteAsked, 'day' | 'load' | 'terms' | 'words'>;
+      readonly asked: Omit<QuoteAsked, 'day' | 'load'>;
       readonly note: string | null;
     }
   | { readonly kind: 'unusable'; readonly why: string };

@@ -1,8 +1,9 @@
+import { filled } from '@/lib/papers/words/labelsFor';
 import type { Alternative } from '@/shared/schemas/order';
 import type { QuoteAlternative } from '@/shared/schemas/paperParts';
 import type { AskedSale } from './alternativeSale';
+import { asName, shortened } from './asName';
 import type { Sale } from './orderSale';
-import { asName, filled } from './quoteWords';
 import { shareOf } from './saleSums';
 import { type SoldLine, soldPieces } from './soldLine';
 
@@ -47,22 +48,26 @@ function said(
   { sale, jobs, terms }: AskedSale,
   { lines }: Sale,
 ): { readonly label: string; readonly says: string } {
-  const { words } = terms;
+  const { labels } = terms;
   const isIt = (line: SoldLine) => line.jobId === alternative.jobId && line.lineId === alternative.lineId;
   const [before, after] = [sale.lines.find(isIt), lines.find(isIt)];
   if (before === undefined || after === undefined) return { label: alternative.id, says: '' };
   const pieces = soldPieces(after);
-  const label = filled(words.pieces, { pieces, name: after.name });
+  const label = filled(labels.heading, { count: pieces, name: after.name });
   if (alternative.kind === 'without') {
     const print = jobs
       .filter(({ jobId }) => jobId === alternative.jobId)
       .flatMap(({ input }) => input.job.lines.flatMap(({ placements }) => placements))
       .find(({ id }) => id === alternative.placementId)?.name;
-    return { label: asName(filled(words.without, { print: print ?? '' })), says: label };
+    return {
+      label: asName(filled(labels.withoutPrint, { print: print ?? '' })),
+      says: shortened(label, 300),
+    };
   }
   const count = Math.abs(pieces - soldPieces(before));
-  if (pieces < soldPieces(before)) return { label: asName(label), says: filled(words.fewer, { count }) };
+  if (pieces < soldPieces(before))
+    return { label: asName(label), says: shortened(filled(labels.fewerPieces, { count }), 300) };
   const { size } = alternative;
-  const more = size === null ? words.moreInMix : words.more;
-  return { label: asName(label), says: filled(more, { count, size: size ?? '' }) };
+  const more = size === null ? labels.morePiecesMixed : labels.morePieces;
+  return { label: asName(label), says: shortened(filled(more, { count, size: size ?? '' }), 300) };
 }

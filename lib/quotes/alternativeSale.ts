@@ -48,10 +48,10 @@ export function alternativeSale(
     );
   const isFewer = soldPieces(changed.value) < soldPieces(line);
   let above = isFewer ? Math.max(0, lineTotal(changed.value) - lineTotal(line)) : 0;
-  let other = withLine(heldTo(changed.value, above, terms.words));
+  let other = withLine(heldTo(changed.value, above, terms.labels));
   // Tax that is rounded on each line may come to a coin more for fewer pieces of the same sum.
   for (; isFewer && other.ok && other.value.sums.total > sale.sums.total; above += 1)
-    other = withLine(heldTo(changed.value, above + 1, terms.words));
+    other = withLine(heldTo(changed.value, above + 1, terms.labels));
   if (!other.ok)
     return failed({ kind: other.problem.kind === 'asksNothing' ? 'noPrice' : other.problem.kind });
   const sold = jobs.map(({ jobId, input }) => ({
@@ -108,7 +108,7 @@ function byList(
   const pieces = soldPieces(line);
   const wanted =
     size !== null && quantity > pieces ? withFurther(line, size, quantity - pieces) : fewerOf(line, quantity);
-  const sold = listedLine(item.value, wanted, terms.words, terms.currency);
+  const sold = listedLine(item.value, wanted, terms.labels, terms.currency);
   return sold.ok ? ok(onPaper({ ...line, ...sold.value }, terms.tax)) : failed({ kind: 'notListed' });
 }
 

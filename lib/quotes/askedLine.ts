@@ -1,4 +1,5 @@
 import type { ResolvedLine } from '@/lib/job/checkedJob';
+import type { Labels } from '@/lib/papers/words/englishLabels';
 import { daysBetween } from '@/shared/days';
 import { toMinor } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
@@ -10,10 +11,12 @@ import type { QuoteObstacle } from './quoteObstacle';
 import { type SoldLine, soldSize } from './soldLine';
 
 /** What of an order decides the price of a line. */
-export type LineTerms = Pick<QuoteAsked, 'order' | 'versions' | 'day' | 'words'> & {
+export type LineTerms = Pick<QuoteAsked, 'order' | 'versions' | 'day'> & {
   readonly jobId: string;
   readonly currency: string;
   readonly tax: OrderTax;
+  /** Of the paper it will stand on. */
+  readonly labels: Labels;
 };
 
 /** @returns a line as the order asks for it, at the price of its job or of the list it names. */
@@ -23,7 +26,7 @@ export function askedLine(line: ResolvedLine, terms: LineTerms): Result<SoldLine
   const item = listItem(line, terms);
   if (!item.ok) return item;
   if (item.value !== null) {
-    const listed = listedLine(item.value, line.sizes, terms.words, currency);
+    const listed = listedLine(item.value, line.sizes, terms.labels, currency);
     if (listed.ok) return ok(onPaper({ ...of, ...listed.value, without: [] }, tax));
     const pieces = line.sizes.reduce((sum, { quantity }) => sum + quantity, 0);
     return failed(

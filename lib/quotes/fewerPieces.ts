@@ -1,10 +1,12 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { Labels } from '@/lib/papers/words/englishLabels';
+import { filled } from '@/lib/papers/words/labelsFor';
 import { priceLine } from '@/lib/price/priceTable';
 import { suggestedPrice } from '@/lib/price/suggestedPrice';
 import type { MinorUnits } from '@/shared/money';
 import { splitWhole } from '@/shared/splitWhole';
+import { asName } from './asName';
 import type { PricedJob } from './pricedJob';
-import { asName, filled, type QuoteWords } from './quoteWords';
 import { lineTotal, type SoldLine, soldSize } from './soldLine';
 
 /** @returns how many of each size are left, split by largest remainder; sizes of which none are left are gone. */
@@ -61,7 +63,7 @@ export function withFewerPieces(
  *
  * @param above whole minor units
  */
-export const heldTo = (line: SoldLine, above: number, words: QuoteWords): SoldLine =>
+export const heldTo = (line: SoldLine, above: number, labels: Labels): SoldLine =>
   above <= 0
     ? line
     : {
@@ -69,7 +71,7 @@ export const heldTo = (line: SoldLine, above: number, words: QuoteWords): SoldLi
         charges: [
           ...line.charges,
           {
-            what: asName(filled(words.held, { name: line.name })),
+            what: asName(filled(labels.heldLine, { name: line.name })),
             amount: -above as MinorUnits,
           },
         ],

@@ -1,8 +1,9 @@
 import type { ResolvedLine, ResolvedPlacement } from '@/lib/job/checkedJob';
+import type { LabelKey, Labels } from '@/lib/papers/words/englishLabels';
 import { formatNumber } from '@/shared/formatNumber';
-import type { Blank } from '@/shared/schemas/blank';
+import type { Blank, fibres } from '@/shared/schemas/blank';
 import type { GoodsOnPaper } from '@/shared/schemas/paperParts';
-import type { QuoteWords } from './quoteWords';
+import { shortened } from './asName';
 
 /**
  * What a customer is told of a line: the blank, its fibres and colour, and each print with its size and place.
@@ -15,15 +16,15 @@ export function goodsOf(
   { line, blank, placements }: ResolvedLine,
   {
     without,
-    words,
+    labels,
     locale,
-  }: { readonly without: readonly string[]; readonly words: QuoteWords; readonly locale: string },
+  }: { readonly without: readonly string[]; readonly labels: Labels; readonly locale: string },
 ): GoodsOnPaper {
   return {
     jobId,
     lineId: line.id,
     name: line.name,
-    says: saysOf(blank, words, locale),
+    says: shortened(saysOf(blank, labels, locale), 1000),
     shape: shapes[blank.kind],
     prints: placements.filter(({ placement }) => !without.includes(placement.id)).flatMap(printsOf),
   };
@@ -40,9 +41,21 @@ const shapes: Readonly<Record<Blank['kind'], GoodsOnPaper['shape']>> = {
   small: 'other',
 };
 
-function saysOf({ name, fibres, colour }: Blank, words: QuoteWords, locale: string): string {
+const fibreLabels: Readonly<Record<(typeof fibres)[number], LabelKey>> = {
+  polyester: 'fibrePolyester',
+  cotton: 'fibreCotton',
+  wool: 'fibreWool',
+  viscose: 'fibreViscose',
+  nylon: 'fibreNylon',
+  elastane: 'fibreElastane',
+  acrylic: 'fibreAcrylic',
+  acetate: 'fibreAcetate',
+  other: 'fibreOther',
+};
+
+function saysOf({ name, fibres, colour }: Blank, labels: Labels, locale: string): string {
   const made = fibres.map(
-    ({ fibre, share }) => `${formatNumber(share * 100, locale)} % ${words.fibres[fibre]}`,
+    ({ fibre, share }) => `${formatNumber(share * 100, locale)} % ${labels[fibreLabels[fibre]]}`,
   );
   return [name, ...made, colour.name].join(', ');
 }

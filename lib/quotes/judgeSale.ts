@@ -5,6 +5,7 @@ import { askedLine } from './askedLine';
 import { costSale, type SaleCost } from './costSale';
 import { orderSale } from './orderSale';
 import { orderTax, soldInput, untaxedJob } from './orderTax';
+import { labelsOfOrder } from './paperHeading';
 import { type PricedJob, pricedJob } from './pricedJob';
 import type { QuoteAsked } from './quoteAsked';
 import type { QuoteObstacle } from './quoteObstacle';
@@ -22,7 +23,11 @@ export function judgeSale(asked: QuoteAsked, grid: Grid): AskedJudged | readonly
   const tax = orderTax(asked);
   if (!tax.ok) return [...obstacles, ...tax.problem];
   const currency = asked.jobs[0]?.input.workshop.currency ?? '';
-  const terms = { order, versions: asked.versions, day, words: asked.words, currency, tax: tax.value };
+  const terms = {
+    ...{ order, versions: asked.versions, day, currency },
+    tax: tax.value,
+    labels: labelsOfOrder(asked),
+  };
   const jobs: PricedJob[] = [];
   for (const quoted of asked.jobs) {
     const { jobId, input } = quoted;

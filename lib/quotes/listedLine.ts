@@ -1,9 +1,11 @@
+import type { Labels } from '@/lib/papers/words/englishLabels';
+import { filled } from '@/lib/papers/words/labelsFor';
 import { sellingOf } from '@/lib/price/list/lineList';
 import { sellingTotal } from '@/lib/price/list/selling';
 import type { MinorUnits } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
 import type { FrozenItem } from '@/shared/schemas/priceList';
-import { asName, filled, type QuoteWords } from './quoteWords';
+import { asName } from './asName';
 import { type SoldLine, soldSize } from './soldLine';
 
 type ListedProblem =
@@ -19,7 +21,7 @@ type ListedProblem =
 export function listedLine(
   item: FrozenItem,
   wanted: readonly { readonly size: string; readonly quantity: number }[],
-  words: QuoteWords,
+  labels: Labels,
   currency: string,
 ): Result<Pick<SoldLine, 'sizes' | 'start' | 'charges'>, ListedProblem> {
   const more = new Map(item.sizes.map(({ size, upCharge }) => [size, upCharge]));
@@ -58,8 +60,8 @@ export function listedLine(
             {
               what: asName(
                 difference < 0
-                  ? filled(words.capped, { as: heldBy(breaks, pieces), name: item.name })
-                  : filled(words.firstPieces, { name: item.name }),
+                  ? filled(labels.cappedLine, { as: heldBy(breaks, pieces), name: item.name })
+                  : filled(labels.firstPieces, { name: item.name }),
               ),
               amount: difference,
             },

@@ -1,24 +1,20 @@
-import { calendarOf } from '@/lib/calendar/calendar';
-import { leadOf } from '@/lib/check/time/blanksToOrder';
-import { benchWorkOf } from '@/lib/costing/benchWorkOf';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { toMinor } from '@/shared/money';
 import type { Alternative } from '@/shared/schemas/order';
 import type { Quote } from '@/shared/schemas/orderPapers';
-import type { Workshop } from '@/shared/schemas/workshop';
 import { alternativeOnPaper } from './alternativeOnPaper';
 import { alternativeSale } from './alternativeSale';
 import { goodsOf } from './goodsOf';
 import { customerless, judgeSale } from './judgeSale';
 import { paperHeading } from './paperHeading';
-import type { PricedJob } from './pricedJob';
 import type { QuoteAsked } from './quoteAsked';
-import { quoteDates } from './quoteDates';
+import { datesOfOrder } from './quoteDates';
 import { quotedRates } from './quotedRates';
 import type { AlternativeProblem, QuoteObstacle } from './quoteObstacle';
 import { shareOf } from './saleSums';
+import { termsOfQuote } from './termsOfQuote';
 
 /** All of a quote but what it is given when it goes out: its number, and its maker's risks in words. */
 export interface QuoteDraft {
@@ -34,7 +30,7 @@ export type MadeQuote =
 
 /** @returns the quote of an order with its prices as they are now, or why there is none. */
 export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
-  const { order, customer, day, words } = asked;
+  const { order, customer, day } = asked;
   const judged = judgeSale(asked, grid);
   const [first] = asked.jobs;
   if (!('sale' in judged)) return { kind: 'refused', obstacles: judged };
@@ -56,7 +52,10 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
   const depositShare = order.depositShare ?? workshop.quoting.depositShare;
   const deposit = shareOf(sale.sums.total, depositShare);
   const { currency } = heading;
-  const dates = datesOf(asked, jobs, workshop);
+  const balance = sale.sums.total - deposit;
+  const possible = datesOfOrder(asked, jobs, workshop);
+  const dates = { ...possible, leadDays: order.leadDays ?? possible.leadDays };
+  const revisionsIncluded = order.revisionsIncluded ?? workshop.quoting.revisionsIncluded;
   return {
     kind: 'ready',
     draft: {
@@ -66,7 +65,7 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
           costed.laidOut.job.lines.flatMap((line) => {
             const sold = sale.lines.find((one) => one.jobId === jobId && one.lineId === line.line.id);
             if (sold === undefined) return [];
-            const goods = goodsOf(jobId, line, { without: [], words, locale: heading.locale });
+            const goods = goodsOf(jobId, line, { without: [], labels: terms.labels, locale: heading.locale });
             return [{ ...goods, sizes: [...sold.sizes], start: sold.start }];
           }),
         ),
@@ -78,10 +77,13 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
         wantedOn: order.wantedOn,
         depositShare,
         deposit,
-        balance: sale.sums.total - deposit,
-        dates: { ...dates, leadDays: order.leadDays ?? dates.leadDays },
-        revisionsIncluded: order.revisionsIncluded ?? workshop.quoting.revisionsIncluded,
-        terms: [...asked.terms],
+        balance,
+        dates,
+        revisionsIncluded,
+        terms: termsOfQuote({
+          ...{ heading, workshop, order, jobs, labels: terms.labels, sums: sale.sums },
+          ...{ deposit, balance, dates, revisionsIncluded },
+        }),
         alternatives: offered.flatMap(({ alternative, other }) =>
           other.ok
             ? [alternativeOnPaper({ alternative, asked: judged, other: other.value, depositShare })]
@@ -105,22 +107,6 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
 // Helpers
 
 const isRisk = ({ severity }: Finding): boolean => severity !== 'note';
-
-/** What its jobs ask of the bench, beside all that is accepted. */
-function datesOf(
-  { orderId, load, day }: QuoteAsked,
-  jobs: readonly PricedJob[],
-  workshop: Workshop,
-): Quote['dates'] {
-  const leads = jobs.flatMap(({ costed }) => leadOf(costed.laidOut.job) ?? []);
-  const [wantedOn = null] = jobs.flatMap(({ input }) => input.job.wantedOn ?? []).toSorted();
-  return quoteDates({
-    ...{ orderId, load, wantedOn, today: day },
-    calendar: calendarOf(workshop),
-    works: jobs.map(({ costed }) => benchWorkOf(costed)),
-    lead: leads.length === 0 ? null : Math.max(...leads),
-  });
-}
 
 const cannotOffer = ({ id }: Alternative, problem: AlternativeProblem): QuoteObstacle => ({
   kind: 'alternative',

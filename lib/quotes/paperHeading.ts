@@ -1,3 +1,5 @@
+import { englishLabels, type Labels } from '@/lib/papers/words/englishLabels';
+import { labelsFor } from '@/lib/papers/words/labelsFor';
 import type { Customer } from '@/shared/schemas/customer';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Order } from '@/shared/schemas/order';
@@ -5,6 +7,7 @@ import type { OrderNumber } from '@/shared/schemas/orderEvents';
 import type { Quote } from '@/shared/schemas/orderPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { letterRegions } from '@/shared/tables/regions';
+import type { QuoteAsked } from './quoteAsked';
 
 /** What every paper of an order bears at its head. */
 export type PaperHeading = Pick<
@@ -42,7 +45,7 @@ export function paperHeading({
   day,
 }: OfPaper): Omit<PaperHeading, 'number'> {
   const { seller, papers, locale, units, currency } = workshop;
-  const language = order.language ?? customer.language ?? languageOf(locale);
+  const language = paperLanguage({ order, customer, workshop });
   return {
     orderId,
     order: orderNumber,
@@ -66,6 +69,18 @@ export function paperHeading({
   };
 }
 
+/** @returns the words of an order's papers, in the language of whoever gets them. */
+export function labelsOfOrder({
+  order,
+  customer,
+  jobs,
+}: Pick<QuoteAsked, 'order' | 'customer' | 'jobs'>): Labels {
+  const workshop = jobs[0]?.input.workshop;
+  return workshop === undefined
+    ? englishLabels
+    : labelsFor(paperLanguage({ order, customer, workshop }), workshop.papers.words);
+}
+
 /** @returns the head of one paper for another that answers it: only day and number are its own. */
 export function headingLike(
   { orderId, order, title, language, locale, length, page, currency, seller, customer }: PaperHeading,
@@ -78,6 +93,13 @@ export function headingLike(
 }
 
 // Helpers
+
+const paperLanguage = ({
+  order,
+  customer,
+  workshop,
+}: Pick<OfPaper, 'order' | 'workshop'> & { readonly customer: Customer | null }): string =>
+  order.language ?? customer?.language ?? languageOf(workshop.locale);
 
 function customerOnPaper(order: Order, customer: Customer): Quote['customer'] {
   const person = customer.people.find(({ id }) => id === order.personId) ?? customer.people[0];

@@ -2,10 +2,8 @@ import type { DatedOrder } from '@/lib/calendar/load';
 import type { Customer } from '@/shared/schemas/customer';
 import type { Order } from '@/shared/schemas/order';
 import type { OrderNumber } from '@/shared/schemas/orderEvents';
-import type { Quote } from '@/shared/schemas/orderPapers';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
-import type { QuoteWords } from './quoteWords';
 
 /** A job of an order with everything it is costed from. */
 export interface QuotedJob {
@@ -34,7 +32,4 @@ export interface QuoteAsked {
   readonly day: string;
   /** Everything that was accepted; a file of one order knows of none. */
   readonly load: readonly DatedOrder[];
-  /** As they are to stand on the paper. */
-  readonly terms: Quote['terms'];
-  readonly words: QuoteWords;
 }

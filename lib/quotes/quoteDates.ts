@@ -1,8 +1,13 @@
 import type { BenchWork } from '@/lib/calendar/benchWork';
-import type { Calendar } from '@/lib/calendar/calendar';
+import { type Calendar, calendarOf } from '@/lib/calendar/calendar';
 import { behindLoad, type DatedOrder, latestOfAll, loadOf } from '@/lib/calendar/load';
+import { leadOf } from '@/lib/check/time/blanksToOrder';
+import { benchWorkOf } from '@/lib/costing/benchWorkOf';
 import { addDays, addWorkingDays, daysBetween, workingDaysBetween } from '@/shared/days';
 import type { Quote } from '@/shared/schemas/orderPapers';
+import type { Workshop } from '@/shared/schemas/workshop';
+import type { PricedJob } from './pricedJob';
+import type { QuoteAsked } from './quoteAsked';
 
 interface DatesAsked {
   readonly orderId: string;
@@ -34,6 +39,22 @@ export function quoteDates(asked: DatesAsked): Quote['dates'] {
   return wantedOn === null
     ? earliest({ ...asked, load }, calendar)
     : latest({ ...asked, load }, calendar, wantedOn);
+}
+
+/** @returns the days of an order of priced jobs, beside all that is accepted. */
+export function datesOfOrder(
+  { orderId, load, day }: QuoteAsked,
+  jobs: readonly PricedJob[],
+  workshop: Pick<Workshop, 'blocks' | 'daysOff'>,
+): Quote['dates'] {
+  const leads = jobs.flatMap(({ costed }) => leadOf(costed.laidOut.job) ?? []);
+  const [wantedOn = null] = jobs.flatMap(({ input }) => input.job.wantedOn ?? []).toSorted();
+  return quoteDates({
+    ...{ orderId, load, wantedOn, today: day },
+    calendar: calendarOf(workshop),
+    works: jobs.map(({ costed }) => benchWorkOf(costed)),
+    lead: leads.length === 0 ? null : Math.max(...leads),
+  });
 }
 
 // Helpers

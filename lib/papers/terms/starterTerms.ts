@@ -1,3 +1,4 @@
+import type { LabelKey } from '@/lib/papers/words/englishLabels';
 import type { TermKey } from '@/shared/schemas/seller';
 
 /**
@@ -21,7 +22,8 @@ export const termFigures = [
 export type TermFigure = (typeof termFigures)[number];
 
 interface StarterTerm {
-  readonly heading: string;
+  /** The label of papers that it stands under. */
+  readonly heading: LabelKey;
   /** Sentences; what stands in braces is put in. */
   readonly text: string;
   /** Whether law decides part of it, so that the maker is sent to the local authority: on the screen, not on paper. */
@@ -31,57 +33,57 @@ interface StarterTerm {
 /** Where workshops begin: our own wording, plain words, to be written anew by whoever uses it. */
 export const starterTerms: Readonly<Record<TermKey, StarterTerm>> = {
   payment: {
-    heading: 'Payment',
-    text: 'To pay now: {deposit}. The rest, {balance}, before the goods go out. To pay within {creditDays} days of the invoice. We book the work once we have both the deposit and your approval.',
+    heading: 'termPayment',
+    text: 'To pay now: {deposit}. Before the goods go out: {balance}. To pay within {creditDays} days of the invoice. We book the work once we have your approval and any deposit.',
     askLocally: false,
   },
   delivery: {
-    heading: 'Delivery',
-    text: 'Ready on {ready}, if your approval and the deposit are here by {approveBy}. If they come later, the day moves.',
+    heading: 'termDelivery',
+    text: 'Ready on {ready}, if we have your approval and any deposit by {approveBy}; later ones move the day.',
     askLocally: false,
   },
   proof: {
-    heading: 'Proof',
+    heading: 'termProof',
     text: 'We print what you approve. Please check spelling, size, place and the list of sizes.',
     askLocally: false,
   },
   revisions: {
-    heading: 'Changes',
+    heading: 'termRevisions',
     text: 'Rounds of changes included: {revisions}. We tell you the price of further ones before we make them.',
     askLocally: false,
   },
   colour: {
-    heading: 'Colour',
+    heading: 'termColour',
     text: 'We match by eye to a pressed sample. A screen glows and cloth does not, so small differences are no fault.',
     askLocally: false,
   },
   quantity: {
-    heading: 'Number of pieces',
+    heading: 'termQuantity',
     text: 'You get exactly the number ordered. A piece spoiled beyond our spares is made again within {remakeDays} days, or you get its price back.',
     askLocally: false,
   },
   claims: {
-    heading: 'Something wrong?',
+    heading: 'termClaims',
     text: 'Please tell us within {claimDays} days, and keep the goods until we have seen them.',
     askLocally: true,
   },
   ownGarments: {
-    heading: 'Your own garments',
+    heading: 'termOwnGarments',
     text: 'Any press can spoil a piece: what you bring is pressed at your risk. Please bring {spares} more than you need.',
     askLocally: true,
   },
   cancelling: {
-    heading: 'Cancelling',
+    heading: 'termCancelling',
     text: 'Before we order the blanks you get the deposit back, less the time for the artwork. After that you pay what has been spent and worked.',
     askLocally: true,
   },
   rights: {
-    heading: 'Rights',
+    heading: 'termRights',
     text: 'You confirm that you may have the pictures, names and marks printed.',
     askLocally: true,
   },
   late: {
-    heading: 'Paid or fetched late',
+    heading: 'termLate',
     text: 'Goods leave us once they are paid. If you cannot fetch or pay in time, tell us and we find a way.',
     askLocally: true,
   },

@@ -1,3 +1,4 @@
+import type { Labels } from '@/lib/papers/words/englishLabels';
 import { filled, ofLanguage } from '@/lib/papers/words/labelsFor';
 import type { Invoice } from '@/shared/schemas/orderPapers';
 import { type PaperSettings, type TermKey, termKeys } from '@/shared/schemas/seller';
@@ -15,6 +16,7 @@ export type TermFacts = Readonly<Record<TermFigure, string | null>> & {
  */
 export function termsFor(
   { terms, ownTerms }: Pick<PaperSettings, 'terms' | 'ownTerms'>,
+  labels: Labels,
   language: string,
   facts: TermFacts,
 ): Invoice['terms'] {
@@ -27,7 +29,10 @@ export function termsFor(
   }
   const texts = termKeys
     .filter((key) => key !== 'ownGarments' || facts.ownGarments)
-    .map((key) => ({ heading: starterTerms[key].heading, text: own.get(key) ?? starterTerms[key].text }));
+    .map((key) => ({
+      heading: labels[starterTerms[key].heading],
+      text: own.get(key) ?? starterTerms[key].text,
+    }));
   return [...texts, ...ownTerms.map(({ heading, text }) => ({ heading, text }))]
     .map(({ heading, text }) => ({ heading, text: told(text, known) }))
     .filter(({ text }) => text !== '');

@@ -56,6 +56,16 @@ export const englishLabels = {
   sideFace: 'Face',
   sizeRange: '{first} to {last}',
 
+  fibrePolyester: 'polyester',
+  fibreCotton: 'cotton',
+  fibreWool: 'wool',
+  fibreViscose: 'viscose',
+  fibreNylon: 'nylon',
+  fibreElastane: 'elastane',
+  fibreAcrylic: 'acrylic',
+  fibreAcetate: 'acetate',
+  fibreOther: 'other fibres',
+
   // Table and sums
   what: 'what',
   each: 'each',
@@ -89,11 +99,33 @@ export const englishLabels = {
   onePiece: '1 piece',
   choiceDeposit: 'deposit {amount}',
 
+  morePieces: '{count} more in {size}',
+  morePiecesMixed: '{count} more, in sizes as ordered',
+  fewerPieces: '{count} fewer',
+  withoutPrint: 'Without {print}',
+  cappedLine: '{name}: costs no more than {as}',
+  firstPieces: '{name}: first pieces at their own price',
+  heldLine: '{name}: no more than for all that was asked',
+
   // Acceptance
   acceptedName: 'accepted, name',
   signature: 'signature',
   signedOn: 'date',
   confirms: '{by} accepted {choice} of the quote, version {version}, on {day}.',
+
+  // Terms
+  termPayment: 'Payment',
+  termDelivery: 'Delivery',
+  termProof: 'Proof',
+  termRevisions: 'Changes',
+  termColour: 'Colour',
+  termQuantity: 'Number of pieces',
+  termClaims: 'Something wrong?',
+  termOwnGarments: 'Your own garments',
+  termCancelling: 'Cancelling',
+  termRights: 'Rights',
+  termLate: 'Paid or fetched late',
+  termAgreed: 'Agreed besides',
 
   // Payment
   pleasePay: 'Please pay',

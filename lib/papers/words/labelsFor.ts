@@ -37,8 +37,7 @@ const mainOf = (tag: string): string => tag.split('-')[0] ?? tag;
 /** A label with what belongs in its braces; typed names keep their own direction. */
 export const filled = (label: string, values: Readonly<Record<string, string | number>>): string =>
   label.replaceAll(/\{(\w+)\}/g, (whole, key: string) => {
-    const value = values[key];
-    return value === undefined ? whole : String(value);
+    return Object.hasOwn(values, key) ? String(values[key]) : whole;
   });
 
 /** A typed name inside a sentence: its letters order nothing around it. */

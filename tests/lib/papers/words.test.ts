@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { starterTerms } from '@/lib/papers/terms/starterTerms';
 import { type TermFacts, termsFor } from '@/lib/papers/terms/termsFor';
+import { englishLabels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
 import { sizeGroups, sizeRow } from '@/lib/papers/words/sizeGroups';
@@ -92,18 +93,20 @@ describe('terms', () => {
   };
 
   it('begin with our own words and the figures of the order', () => {
-    const terms = termsFor(untoldPapers, 'en', facts);
+    const terms = termsFor(untoldPapers, englishLabels, 'en', facts);
     expect(terms.find(({ heading }) => heading === 'Payment')?.text).toBe(
-      'To pay now: 380.66 USD. The rest, 380.65 USD, before the goods go out. We book the work once we have both the deposit and your approval.',
+      'To pay now: 380.66 USD. Before the goods go out: 380.65 USD. We book the work once we have your approval and any deposit.',
     );
     // All but that of garments the customer brings.
     expect(terms).toHaveLength(termKeys.length - 1);
-    expect(termsFor(untoldPapers, 'en', { ...facts, ownGarments: true })).toHaveLength(termKeys.length);
+    expect(termsFor(untoldPapers, englishLabels, 'en', { ...facts, ownGarments: true })).toHaveLength(
+      termKeys.length,
+    );
   });
 
   it('leave out a sentence whose figure is not known, and a term of which nothing is left', () => {
     const terms = [{ language: 'en', key: 'delivery', text: 'Ready on {ready}.' }] as const;
-    const made = termsFor({ terms: [...terms], ownTerms: [] }, 'en', {
+    const made = termsFor({ terms: [...terms], ownTerms: [] }, englishLabels, 'en', {
       ...facts,
       ready: null,
       deposit: null,
@@ -122,11 +125,12 @@ describe('terms', () => {
         ],
         ownTerms: [{ id: 'own', heading: 'Parking', text: 'In the yard.' }],
       },
+      englishLabels,
       'en-GB',
       facts,
     );
     expect(made.find(({ heading }) => heading === 'Colour')?.text).toBe('As near as we can.');
-    expect(made.some(({ heading }) => heading === starterTerms.late.heading)).toBe(false);
+    expect(made.some(({ heading }) => heading === 'Paid or fetched late')).toBe(false);
     expect(made.at(-1)).toEqual({ heading: 'Parking', text: 'In the yard.' });
   });
 

@@ -71,7 +71,9 @@ describe('fewer pieces', () => {
   it('never cost more than all that was asked, which is told in a line of its own', () => {
     const { alternatives } = plainQuote({ ...job, asked: 14.5, order: plainPieces(5) });
     expect(alternatives[0]?.sums.total).toBe(14_500);
-    expect(alternatives[0]?.priced.charges).toEqual([{ what: 'Line: no more than was asked', amount: -500 }]);
+    expect(alternatives[0]?.priced.charges).toEqual([
+      { what: 'Line: no more than for all that was asked', amount: -500 },
+    ]);
   });
 
   it('never cost more in any order, discount and way of rounding tax', { timeout: patience(60_000) }, () => {
@@ -173,14 +175,9 @@ describe('what could be offered beside', () => {
     expect(forty?.sums).toEqual({ subtotal: 74_900, tax: 5243, total: 80_143 });
     // Three more shirts add 25.67 to the cost.
     expect(forty?.why).toMatchObject({ kind: 'usedUp', addedCost: expect.closeTo(25.67, 1) });
-    expect(offers.map(({ why }) => why.kind)).toEqual([
-      'usedUp',
-      'usedUp',
-      'usedUp',
-      'fewer',
-      'onePrintLess',
-      'onePrintLess',
-    ]);
+    // The next spot, 44, would take 25 + 10 + 10 + 178 × 44 / 37 = 257 min at the press: no Saturday of 240 holds them,
+    // and a second one comes before the blanks can be here.
+    expect(offers.map(({ why }) => why.kind)).toEqual(['usedUp', 'fewer', 'onePrintLess', 'onePrintLess']);
   });
 
   it('is nothing while the order itself cannot be quoted', () => {

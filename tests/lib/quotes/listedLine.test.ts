@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { englishLabels } from '@/lib/papers/words/englishLabels';
 import { listedLine } from '@/lib/quotes/listedLine';
 import { lineTotal } from '@/lib/quotes/soldLine';
 import type { FrozenItem } from '@/shared/schemas/priceList';
 import { clubWith, TODAY } from '@/tests/fixtures/clubJob';
 import { frozen, plainItem } from '@/tests/lib/priceLists/plainItem';
-import { ready, refused, words } from './quoteTools';
+import { ready, refused } from './quoteTools';
 
 /** One to five at 26.00, six to eleven at 23.00, twelve and more at 20.00; L adds 1.50. */
 const item = (more: Partial<FrozenItem> = {}): FrozenItem => ({
@@ -31,7 +32,7 @@ const paid = (rule: Partial<FrozenItem>, M: number, L = 0) => {
     { size: 'M', quantity: M },
     { size: 'L', quantity: L },
   ].filter(({ quantity }) => quantity > 0);
-  const line = listedLine(item(rule), wanted, words, 'USD');
+  const line = listedLine(item(rule), wanted, englishLabels, 'USD');
   if (!line.ok) throw new Error(JSON.stringify(line.problem));
   return { ...line.value, all: lineTotal(line.value) };
 };
@@ -50,7 +51,7 @@ describe('what an order pays by an issued list', () => {
   it('under a cap is no more than a larger order pays', () => {
     // 11 × 23.00 are 253.00; twelve at 20.00 are 240.00.
     const { charges, all } = paid({ selling: 'capped' }, 11);
-    expect(charges).toEqual([{ what: 'Shirt: no more than 12 cost', amount: -1300 }]);
+    expect(charges).toEqual([{ what: 'Shirt: costs no more than 12', amount: -1300 }]);
     expect(all).toBe(24_000);
     // Sizes add what they add on top.
     expect(paid({ selling: 'capped' }, 9, 2).all).toBe(24_300);
@@ -59,7 +60,7 @@ describe('what an order pays by an issued list', () => {
   it('by slabs counts the first pieces at their own prices', () => {
     // 5 × 26.00, 6 × 23.00 and one at 20.00.
     const { charges, all } = paid({ selling: 'slab' }, 12);
-    expect(charges).toEqual([{ what: 'Shirt: the first pieces', amount: 4800 }]);
+    expect(charges).toEqual([{ what: 'Shirt: first pieces at their own price', amount: 4800 }]);
     expect(all).toBe(28_800);
   });
 
@@ -77,11 +78,11 @@ describe('what an order pays by an issued list', () => {
 
   it('is unknown under its first break, and for a size that it has not', () => {
     const from6 = item({ breaks: item().breaks.slice(1) });
-    expect(listedLine(from6, [{ size: 'M', quantity: 5 }], words, 'USD')).toEqual({
+    expect(listedLine(from6, [{ size: 'M', quantity: 5 }], englishLabels, 'USD')).toEqual({
       ok: false,
       problem: { kind: 'underFirstBreak', from: 6 },
     });
-    expect(listedLine(item(), [{ size: 'XL', quantity: 5 }], words, 'USD')).toEqual({
+    expect(listedLine(item(), [{ size: 'XL', quantity: 5 }], englishLabels, 'USD')).toEqual({
       ok: false,
       problem: { kind: 'sizeNotListed', size: 'XL' },
     });

@@ -1,34 +1,11 @@
 import { type MadeQuote, makeQuote, type QuoteDraft } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
-import type { QuoteWords } from '@/lib/quotes/quoteWords';
 import { type Customer, customerSchema } from '@/shared/schemas/customer';
 import { type Order, orderSchema } from '@/shared/schemas/order';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, TODAY } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
-
-export const words: QuoteWords = {
-  pieces: '{pieces} × {name}',
-  more: '{count} more in {size}',
-  moreInMix: '{count} more',
-  fewer: '{count} fewer',
-  without: 'Without {print}',
-  capped: '{name}: no more than {as} cost',
-  firstPieces: '{name}: the first pieces',
-  held: '{name}: no more than was asked',
-  fibres: {
-    polyester: 'polyester',
-    cotton: 'cotton',
-    wool: 'wool',
-    viscose: 'viscose',
-    nylon: 'nylon',
-    elastane: 'elastane',
-    acrylic: 'acrylic',
-    acetate: 'acetate',
-    other: 'other',
-  },
-};
 
 export const clubCustomer = (more: Partial<Customer> = {}): Customer =>
   customerSchema.parse({
@@ -68,8 +45,6 @@ export const asking = ({
   versions,
   day,
   load,
-  terms: [],
-  words,
 });
 
 export const made = (asked: Asking = {}): MadeQuote => makeQuote(asking(asked), grid);

@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import type { PaperSettings } from '@/shared/schemas/seller';
+import { clubWith } from '@/tests/fixtures/clubJob';
+import { clubAlternatives, ready } from './quoteTools';
+
+type Asked = Parameters<typeof ready>[0];
+
+const termsOf = (asked: Asked = {}) =>
+  new Map(ready(asked).body.terms.map(({ heading, text }) => [heading, text]));
+
+const withPapers = (papers: Partial<PaperSettings>) =>
+  clubWith({ 'workshop.papers': { page: null, words: [], terms: [], ownTerms: [], ...papers } });
+
+describe('the terms of the worked quote', () => {
+  it('bear its sums, its days and the habits of the workshop', () => {
+    const terms = termsOf();
+    expect(terms.get('Payment')).toBe(
+      'To pay now: 380.66 USD. Before the goods go out: 380.65 USD. We book the work once we have your approval and any deposit.',
+    );
+    expect(terms.get('Delivery')).toBe(
+      'Ready on December 11, 2026, if we have your approval and any deposit by November 30, 2026; later ones move the day.',
+    );
+    expect(terms.get('Changes')).toMatch(/^Rounds of changes included: 2\. /);
+    expect(terms.get('Number of pieces')).toMatch(/made again within 7 days/);
+    expect(terms.get('Something wrong?')).toMatch(/^Please tell us within 14 days,/);
+    expect(terms.has('Your own garments')).toBe(false);
+  });
+
+  it('name no deposit where none is asked, and nothing before the goods go out where there is credit', () => {
+    expect(termsOf({ order: { depositShare: 0 } }).get('Payment')).toBe(
+      'Before the goods go out: 761.31 USD. We book the work once we have your approval and any deposit.',
+    );
+    expect(termsOf({ input: clubWith({ 'workshop.quoting.creditDays': 30 }) }).get('Payment')).toBe(
+      'To pay now: 380.66 USD. To pay within 30 days of the invoice. We book the work once we have your approval and any deposit.',
+    );
+  });
+
+  it('say nothing of a day where none can be told', () => {
+    expect(termsOf({ input: clubWith({ 'workshop.blocks': null }) }).has('Delivery')).toBe(false);
+  });
+
+  it('ask customers who bring the shirts for as many more as the checks do', () => {
+    const input = clubWith({ 'blank:white-shirt.suppliedBy': 'customer' });
+    // Every size whole at 95 %: 50 blanks for 37 shirts.
+    expect(termsOf({ input }).get('Your own garments')).toMatch(/Please bring 13 more than you need\.$/);
+  });
+
+  it('end with what was agreed besides', () => {
+    expect([...termsOf({ order: { agreed: ' One shirt for the mascot. ' } })].at(-1)).toEqual([
+      'Agreed besides',
+      'One shirt for the mascot.',
+    ]);
+  });
+});
+
+describe('a quote in the words of its workshop', () => {
+  const words = [
+    { language: 'de', key: 'heading', text: '{count} Stück {name}' },
+    { language: 'de', key: 'morePieces', text: '{count} mehr in {size}' },
+    { language: 'de', key: 'withoutPrint', text: 'Ohne {print}' },
+    { language: 'de', key: 'fibrePolyester', text: 'Polyester' },
+    { language: 'de', key: 'termPayment', text: 'Zahlung' },
+  ];
+  const terms = [{ language: 'de', key: 'payment' as const, text: 'Anzahlung: {deposit}.' }];
+  const input = withPapers({ words, terms });
+  const german = ready({ input, order: { alternatives: clubAlternatives, language: 'de' } }).body;
+
+  it('names alternatives, fibres and terms by them, in the language of the paper', () => {
+    expect(german.alternatives.map(({ label, says }) => [label, says])).toEqual([
+      ['40 Stück Club shirt', '3 mehr in L'],
+      ['Ohne Chest badge', '37 Stück Club shirt'],
+    ]);
+    expect(german.goods[0]?.says).toContain('100 % Polyester');
+    // German words, and figures as they are written where the workshop is.
+    expect(german.terms[0]).toEqual({ heading: 'Zahlung', text: 'Anzahlung: 380,66 USD.' });
+  });
+
+  it('has our own words in any other language', () => {
+    const english = ready({ input, order: { alternatives: clubAlternatives } }).body;
+    expect(english.alternatives[0]).toMatchObject({ label: '40 × Club shirt', says: '3 more in L' });
+    expect(english.terms[0]?.heading).toBe('Payment');
+  });
+
+  it('is cut where a label of its own is longer than its place', () => {
+    const long = withPapers({ words: [{ language: 'en', key: 'heading', text: '{name} '.repeat(25) }] });
+    const { alternatives } = ready({ input: long, order: { alternatives: clubAlternatives } }).body;
+    expect(alternatives[0]?.label).toMatch(/^(Club shirt )+.*…$/);
+    expect(alternatives[0]?.label.length).toBeLessThanOrEqual(120);
+  });
+});
