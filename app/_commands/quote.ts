@@ -2,10 +2,10 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { answerQuote } from '@/app/_requests/answerQuote';
 import { isCopy } from '@/app/_requests/copyOfFile';
 import { orderOfCopy } from '@/app/_requests/orderOfCopy';
-import { quoteFile } from '@/app/_requests/quoteFile';
 import { parseJson } from '@/app/_requests/readBody';
 import { daySchema } from '@/shared/schemas/rate';
 import { quoteArguments } from './quoteArguments';
+import { quoteFile } from './quoteFile';
 
 /*
  * npm run -s quote -- FILE: the quote of an order in a carried file (.zip, or its documents.json), as the app makes it;
@@ -38,7 +38,9 @@ async function run(): Promise<number> {
     return 2;
   }
   process.stdout.write(`${JSON.stringify(quoted.answer, null, 2)}\n`);
-  return pdf === null ? 0 : writePaper(quoted.quote, pdf);
+  if (pdf === null) return 0;
+  const words = read.asked.jobs[0]?.input.workshop.papers.words ?? [];
+  return writePaper({ quote: quoted.quote, words, fileOf: read.fileOf }, pdf);
 }
 
 type Day =
@@ -68,12 +70,18 @@ function isArchive(bytes: Uint8Array): boolean {
   return bytes[0] === 0x50 && bytes[1] === 0x4b;
 }
 
-async function writePaper(quote: Parameters<typeof quoteFile>[0], path: string): Promise<number> {
-  const paper = await quoteFile(quote);
-  if (paper === null)
-    return unusable(`${path} was not written: this version cannot write papers as PDF yet.`);
+async function writePaper(asked: Parameters<typeof quoteFile>[0], path: string): Promise<number> {
+  const paper = await quoteFile(asked);
+  if (paper.kind === 'lettersMissing')
+    return unusable(
+      `${path} was not written: no type here has ${paper.letters.join(', ')}. The app draws such letters as pictures.`,
+    );
+  if (paper.lost.length > 0)
+    process.stderr.write(
+      `${path} leaves a named place for ${paper.lost.join(', ')}: not in the file, or of a format that only the app reads.\n`,
+    );
   try {
-    await writeFile(path, paper);
+    await writeFile(path, paper.bytes);
     return 0;
   } catch (error) {
     return unusable(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);

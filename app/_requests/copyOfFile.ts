@@ -3,6 +3,7 @@ import { recordReason } from '@/app/_words/store/recordWords';
 import { approvedVersions } from '@/lib/artwork/approvedVersions';
 import { sourceOf } from '@/lib/copies/archive/byteSource';
 import type { Copy } from '@/lib/copies/copy';
+import type { ReadCopy } from '@/lib/copies/copyReading';
 import { readCopy } from '@/lib/copies/readCopy';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { kinds } from '@/lib/kinds/kinds';
@@ -23,6 +24,8 @@ type CopyOfFile =
       readonly workshop: Stored;
       /** Entries that count, those that only an old draft holds with them. */
       readonly inForce: readonly Entry[];
+      /** The bytes of a file that came with it; null where it did not. */
+      readonly fileOf: ReadCopy['fileOf'];
       /** Said where not all of it came out. */
       readonly note: string | null;
     }
@@ -49,7 +52,7 @@ export async function copyOfFile(
     }
     return unusable(`${file} ${notACopyWords(why, { number: String })} ${nothing}`);
   }
-  const { copy } = reading;
+  const { copy, fileOf } = reading;
   const workshop = copy.drafts.find(
     ({ id, deletedAt }) => id === kinds.workshop.needed && deletedAt === undefined,
   );
@@ -64,6 +67,7 @@ export async function copyOfFile(
     kind: 'copy',
     copy,
     workshop,
+    fileOf,
     inForce: entriesInForce([...copy.entries, ...[...copy.leftByDrafts.values()].flat()]),
     note: isWhole
       ? null

@@ -1,4 +1,5 @@
 import { recordReason } from '@/app/_words/store/recordWords';
+import type { ReadCopy } from '@/lib/copies/copyReading';
 import { readJobInput } from '@/lib/findings/readJobInput';
 import type { QuoteAsked, QuotedJob, QuotedVersion } from '@/lib/quotes/quoteAsked';
 import { customerSchema } from '@/shared/schemas/customer';
@@ -16,6 +17,8 @@ type CopiedOrder =
       readonly kind: 'order';
       readonly asked: Omit<QuoteAsked, 'day' | 'load'>;
       readonly note: string | null;
+      /** The bytes of a file that came with it; null where it did not. */
+      readonly fileOf: ReadCopy['fileOf'];
     }
   | { readonly kind: 'unusable'; readonly why: string };
 
@@ -50,6 +53,7 @@ export async function orderOfCopy(bytes: Uint8Array, { file, orderId, day }: OfF
   return {
     kind: 'order',
     note: read.note,
+    fileOf: read.fileOf,
     asked: {
       orderId: draft.id,
       order,

@@ -8,6 +8,7 @@ import { exampleQuote } from '@/app/_commands/exampleQuote';
 import { quoteArguments } from '@/app/_commands/quoteArguments';
 import { answerQuote } from '@/app/_requests/answerQuote';
 import { orderOfCopy } from '@/app/_requests/orderOfCopy';
+import { readPages } from '@/tests/fixtures/readPages';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const EXAMPLE = 'public/examples/club-quote.json';
@@ -109,6 +110,76 @@ describe('npm run quote', () => {
       code: 1,
       errors: expect.stringMatching(/is no copy made here\. .* Nothing was quoted\.\n$/),
     });
+  });
+});
+
+describe('npm run quote with --pdf', () => {
+  /** The example with some of its documents changed, as text. */
+  const changed = (changes: Readonly<Record<string, object>>) => {
+    const example = exampleQuote();
+    const drafts = example.drafts.map((one) => ({
+      ...one,
+      draft: { ...one.draft, body: { ...bodyOf(one), ...changes[one.draft.kind] } },
+    }));
+    return JSON.stringify({ ...example, drafts });
+  };
+
+  it('writes the quote of the worked order on Letter, as its answer says it', async () => {
+    const pdf = join(folder, 'letter.pdf');
+    const { code, output, errors } = await run(EXAMPLE, '--pdf', pdf);
+    expect([code, errors]).toEqual([0, '']);
+    expect(JSON.parse(output)).toMatchObject({ subtotal: 71_150, tax: 4981, total: 76_131 });
+    const { pages, lines, text } = await readPages(new Uint8Array(await readFile(pdf)));
+    expect([pages[0]?.width, pages[0]?.height]).toEqual([612, 792]);
+    for (const line of [
+      'S to XL 32 19.00 608.00',
+      '2XL 4 20.50 82.00',
+      '3XL 1 21.50 21.50',
+      'tax 7% 49.81',
+      'Total, USD 761.31',
+      'deposit 50%, to pay now 380.66',
+      'balance 380.65',
+      // As asked, three more in L, the back alone: 619.00 × 1.07 = 662.33.
+      '761.31 801.43 662.33',
+    ])
+      expect(lines).toContain(line);
+    for (const told of [
+      '26-014A, version 1',
+      'Exampleton Ramblers Club',
+      'valid until December 9, 2026',
+      'approve by November 30, 2026',
+      'ready December 11, 2026',
+      'without tax 711.50',
+      '40 × Club shirt',
+      'To pay now: 380.66 USD.',
+    ])
+      expect(text.replaceAll('\n', ' ')).toContain(told);
+    expect(text).not.toContain('411.79');
+  });
+
+  it('writes it on A4 where the workshop prints on that', async () => {
+    const [file, pdf] = [join(folder, 'a4.json'), join(folder, 'a4.pdf')];
+    const papers = { page: 'a4', words: [], terms: [], ownTerms: [] };
+    await writeFile(file, changed({ workshop: { papers } }));
+    expect(await run(file, '--pdf', pdf)).toMatchObject({ code: 0, errors: '' });
+    const { pages, lines } = await readPages(new Uint8Array(await readFile(pdf)));
+    expect([pages[0]?.width, pages[0]?.height]).toEqual([595.28, 841.89]);
+    expect(lines).toContain('Total, USD 761.31');
+  });
+
+  it('says which letters it has no type for, and writes nothing', async () => {
+    const [file, pdf] = [join(folder, 'letters.json'), join(folder, 'letters.pdf')];
+    await writeFile(file, changed({ order: { name: 'ⵜⵉⵊⵉⵔⵜ' } }));
+    const { code, errors } = await run(file, '--pdf', pdf);
+    expect(code).toBe(1);
+    expect(errors).toMatch(/was not written: no type here has ⵜ \(U\+2D5C\), /);
+    await expect(readFile(pdf)).rejects.toThrow(/ENOENT/);
+  });
+
+  it('says where it cannot write', async () => {
+    const { code, errors } = await run(EXAMPLE, '--pdf', join(folder, 'no', 'such.pdf'));
+    expect(code).toBe(1);
+    expect(errors).toMatch(/such\.pdf cannot be written: /);
   });
 });
 
