@@ -20,10 +20,13 @@ type AttachmentsProps = Readonly<{
   readFile: (id: string) => Promise<StoredFile | null>;
   onAdd: (attachment: Attachment, file: StoredFile) => EditOutcome;
   onRemove: (attachment: Attachment) => void;
+  /** How many there can be; another is offered when one is removed. */
+  most?: number;
 }>;
 
 /** Files kept with an order, a customer or an entry: the list, and a place to add one. */
-export function Attachments({ attachments, purposes, readFile, onAdd, onRemove }: AttachmentsProps) {
+export function Attachments(props: AttachmentsProps) {
+  const { attachments, purposes, readFile, onAdd, onRemove, most = Number.POSITIVE_INFINITY } = props;
   const formatter = formatterFor(useTextContext());
   const [purpose, setPurpose] = useState(purposes[0]);
   const { told, take } = useTaking({ attachments, onAdd });
@@ -40,23 +43,25 @@ export function Attachments({ attachments, purposes, readFile, onAdd, onRemove }
           ))}
         </ul>
       )}
-      <div className={styles.add}>
-        {purposes.length > 1 && (
-          <ChoiceField
-            label="What the file is"
-            value={purpose}
-            choices={purposes.map((value) => ({ value, label: purposeWords[value] }))}
-            onCommit={setPurpose}
+      {attachments.length < most && (
+        <div className={styles.add}>
+          {purposes.length > 1 && (
+            <ChoiceField
+              label="What the file is"
+              value={purpose}
+              choices={purposes.map((value) => ({ value, label: purposeWords[value] }))}
+              onCommit={setPurpose}
+            />
+          )}
+          <FileChooser
+            button="Add a file"
+            label="File to keep"
+            accept=""
+            several={most > 1}
+            onFiles={(files) => take(files, purpose)}
           />
-        )}
-        <FileChooser
-          button="Add a file"
-          label="File to keep"
-          accept=""
-          several
-          onFiles={(files) => take(files, purpose)}
-        />
-      </div>
+        </div>
+      )}
       <div aria-live="polite">
         {told.map((one) => {
           if (one.state === 'reading')

@@ -1,9 +1,105 @@
 'use client';
 
+import { useRouter } from 'next/navigation';
+import { useMemo, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
 import { PageHead } from '@/app/_controls/PageHead';
-import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { newId } from '@/app/_documents/newId';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { foundWords } from '@/app/_words/customers/customerWords';
+import { formatterFor } from '@/app/_words/formatter';
+import { customerSchema } from '@/shared/schemas/customer';
+import { CustomerLine } from './CustomerLine';
+import styles from './Customers.module.css';
+import { customersFound, ordersByCustomer } from './customerOrders';
+import { NewCustomer } from './NewCustomer';
 
 /** Everyone who orders. */
 export function CustomersScreen() {
-  return <WithWorkspace>{() => <PageHead title="Customers" />}</WithWorkspace>;
+  return <WithWorkspace>{(workspace) => <Customers workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+function Customers({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  const router = useRouter();
+  const formatter = formatterFor(workspace.workshop);
+  const { customers, orders, entries } = workspace;
+  const [search, setSearch] = useState('');
+  const [isNew, setNew] = useState(false);
+  const sorted = useMemo(() => ordersByCustomer(orders, entries.orderEvent), [orders, entries.orderEvent]);
+  const found = useMemo(() => customersFound(customers, sorted, search), [customers, sorted, search]);
+  const here = found.filter(({ customer }) => customer.erasedOn === null);
+  const erased = found.filter(({ customer }) => customer.erasedOn !== null);
+  const all = Object.values(customers).filter(({ erasedOn }) => erasedOn === null).length;
+  const add = (name: string) => {
+    const id = newId();
+    if (workspace.addCustomer(id, customerSchema.parse({ name })).state === 'shown')
+      router.push(`/customers/${id}`);
+  };
+  return (
+    <>
+      <PageHead
+        title="Customers"
+        line="Who orders, whom to write to, and what they ordered."
+        aside={
+          <Button kind="strong" expanded={isNew} onPress={() => setNew(!isNew)}>
+            New customer
+          </Button>
+        }
+      />
+      {isNew && <NewCustomer customers={customers} onAdd={add} onLeave={() => setNew(false)} />}
+      <UnreadableRecords
+        workspace={{
+          ...workspace,
+          unreadable: workspace.unreadable.filter(({ kind }) => kind === 'customer'),
+        }}
+        level={2}
+      />
+      <div className={styles.card}>
+        {all > 0 && (
+          <div className={styles.finder}>
+            <label className="visuallyHidden" htmlFor="customers-search">
+              Find a name, a number or an order
+            </label>
+            <input
+              className={styles.search}
+              id="customers-search"
+              type="search"
+              autoComplete="off"
+              placeholder="Find a name, a number or an order"
+              value={search}
+              onChange={(event) => setSearch(event.target.value)}
+            />
+            <p className={styles.found} role="status">
+              {search.trim() === '' ? '' : foundWords(here.length, formatter)}
+            </p>
+          </div>
+        )}
+        {all === 0 && <p className={styles.none}>Nobody yet. An enquiry adds its customer here by itself.</p>}
+        <ul className={styles.list}>
+          {here.map((row) => (
+            <CustomerLine key={row.id} row={row} formatter={formatter} />
+          ))}
+        </ul>
+        {erased.length > 0 && (
+          <div className={styles.erased}>
+            <Disclosure
+              id="customers-erased"
+              level={2}
+              heading={formatter.count(erased.length, 'erased customer')}
+            >
+              <ul className={styles.list}>
+                {erased.map((row) => (
+                  <CustomerLine key={row.id} row={row} formatter={formatter} />
+                ))}
+              </ul>
+            </Disclosure>
+          </div>
+        )}
+      </div>
+    </>
+  );
 }

@@ -21,13 +21,15 @@ type TextFieldProps = Readonly<{
   longest?: number | undefined;
   /** False where the document keeps spaces at the ends, so that they count too. */
   isTrimmed?: boolean | undefined;
+  /** What holds while nothing is typed. */
+  placeholder?: string | undefined;
   width?: 'narrow' | 'normal' | 'full' | undefined;
   id?: string | undefined;
 }>;
 
 /** Words: a name, a reason, a note. */
 export function TextField(props: TextFieldProps) {
-  const { label, hint, caution, rows = 1, width } = props;
+  const { label, hint, caution, rows = 1, placeholder, width } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { text, problem, change, rest } = useTextDraft(props);
@@ -35,6 +37,7 @@ export function TextField(props: TextFieldProps) {
   const control = {
     id,
     value: text,
+    placeholder,
     'aria-invalid': issue ? true : undefined,
     'aria-describedby': describedBy(id, { hint, caution: issue ? undefined : caution, issue }),
     onChange: (event: { target: { value: string } }) => change(event.target.value),

@@ -1,10 +1,11 @@
-import { paperNumberText } from '@/app/_words/paperNumberText';
-import type { PaperNumber } from '@/shared/schemas/happened';
+import type { SaveFailure } from '@/app/_backend/saveFailure';
+import { listed } from '@/app/_words/listed';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 
 interface ErasureTold {
   readonly name: string;
-  /** Papers that went out to the customer; `word` is what one of their kind is called. */
-  readonly papers: readonly { readonly word: string; readonly number: PaperNumber }[];
+  /** Papers that went out to the customer, as in “quote 26-014A, version 2”. */
+  readonly papers: readonly string[];
   /** Other things in which the name stands, as the maker calls them. */
   readonly stillNamed: readonly string[];
 }
@@ -24,19 +25,28 @@ export function erasureWords({ name, papers, stillNamed }: ErasureTold): readonl
   ];
 }
 
+/** @param why null where the customer is not here any more */
+export const eraseFailedWords = (why: SaveFailure | null): string =>
+  why === null
+    ? 'They are not here any more, so nothing was erased. Look at the list of customers.'
+    : `Nothing was erased. ${saveFailureWords[why]}`;
+
+/** @returns what is left of a customer who was erased */
+export function erasedWords(papers: readonly string[], orders: number): readonly string[] {
+  return [
+    orders === 0
+      ? 'Everything personal is gone from this device.'
+      : 'Everything personal is gone from this device. Sizes, quantities, prices and payments of their orders stay, without names.',
+    ...(papers.length === 0 ? [] : [papersWords(papers)]),
+    'Copies made before, other devices and files you carried may still hold it. Delete those copies and files, and erase it on each device.',
+  ];
+}
+
 // Helpers
 
 function papersWords(papers: ErasureTold['papers']): string {
-  const named = listed(papers.map(({ word, number }) => `${word} ${paperNumberText(number)}`));
+  const named = listed(papers);
   const [stays, them] = papers.length === 1 ? ['stays as it', 'it'] : ['stay as they', 'them'];
   const first = `${named.slice(0, 1).toUpperCase()}${named.slice(1)}`;
   return `${first} ${stays} went out, with the name. The law of your place may ask you to keep ${them}; ask your local authority.`;
-}
-
-const SHOWN = 8;
-
-function listed(texts: readonly string[]): string {
-  const more = texts.length - SHOWN;
-  const parts = more > 1 ? [...texts.slice(0, SHOWN), `${more} more`] : texts;
-  return parts.join(', ').replace(/, ([^,]*)$/, ' and $1');
 }

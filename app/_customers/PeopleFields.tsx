@@ -1,0 +1,108 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { newId } from '@/app/_documents/newId';
+import { typing } from '@/app/_documents/typing';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { personRemovalWords } from '@/app/_words/customers/customerWords';
+import { mostEntries } from '@/shared/limits';
+import { customerSchema, type Person } from '@/shared/schemas/customer';
+import { AskedRemove } from './AskedRemove';
+import type { CustomerFields } from './CustomerEditor';
+import styles from './Customers.module.css';
+import type { OrderOfCustomer } from './customerOrders';
+import { PersonFields } from './PersonFields';
+
+type PeopleFieldsProps = Readonly<{ fields: CustomerFields; orders: readonly OrderOfCustomer[] }>;
+
+const most = mostEntries(customerSchema, ['people']);
+const nobody = { name: '', part: '', email: '', phone: '' };
+
+/** Whom to write to: the first, unless an order names another. */
+export function PeopleFields({ fields, orders }: PeopleFieldsProps) {
+  const { workspace, customer, set } = fields;
+  const { people } = customer;
+  const [removed, setRemoved] = useState<string | null>(null);
+  const [added, setAdded] = useState<typeof nobody | null>(null);
+  const remove = (person: Person) => {
+    typing.ends();
+    set(
+      `Remove ${person.name}`,
+      ['people'],
+      people.filter(({ id }) => id !== person.id),
+    );
+    setRemoved(person.name);
+  };
+  const putFirst = (person: Person) =>
+    set(`Write to ${person.name}`, ['people'], [person, ...people.filter(({ id }) => id !== person.id)]);
+  const add = () => {
+    if (added === null) return;
+    typing.ends();
+    set(`Add ${added.name.trim()}`, ['people', people.length], { ...added, id: newId() });
+    setAdded(null);
+  };
+  const namedBy = (id: string) =>
+    orders.filter(({ order }) => order.personId === id).map(({ called }) => called);
+  const missing = added?.name.trim() === '' ? 'The name is missing.' : undefined;
+  return (
+    <div className={styles.rows}>
+      {people.length > 0 && (
+        <ul className={styles.rows}>
+          {people.map((person, index) => (
+            <li key={person.id} className={styles.row}>
+              <PersonFields
+                person={person}
+                isKept
+                onSet={(label, key, value) => set(label, ['people', index, key], value)}
+              />
+              <div className={styles.ends}>
+                {index > 0 && (
+                  <Button kind="quiet" spoken={`Write to ${person.name}`} onPress={() => putFirst(person)}>
+                    Write to them first
+                  </Button>
+                )}
+                <AskedRemove
+                  what={person.name}
+                  told={personRemovalWords(person.name, namedBy(person.id))}
+                  onRemove={() => remove(person)}
+                />
+              </div>
+            </li>
+          ))}
+        </ul>
+      )}
+      <RemovedNote
+        what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
+        onUndo={() => void workspace.undo()}
+      />
+      {added === null ? (
+        <div>
+          <Button
+            blockedBy={people.length >= most ? `${most} is the most there can be.` : undefined}
+            onPress={() => setAdded(nobody)}
+          >
+            Add a person
+          </Button>
+        </div>
+      ) : (
+        <EntryForm label="A further person" className={styles.row} missing={missing} onEnter={add}>
+          <PersonFields
+            person={added}
+            isKept={false}
+            onSet={(_, key, value) => setAdded({ ...added, [key]: value })}
+          />
+          <div className={styles.ends}>
+            <Button type="submit" blockedBy={missing}>
+              Add them
+            </Button>
+            <Button kind="quiet" onPress={() => setAdded(null)}>
+              Leave it
+            </Button>
+          </div>
+        </EntryForm>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+import { paperNumberText } from '@/app/_words/paperNumberText';
+import { paperKinds } from '@/lib/kinds/paperKinds';
+import { isPlainObject } from '@/lib/merging/sameValue';
+import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
+import type { Paper } from '@/shared/schemas/happened';
+import { orderNumberSchema } from '@/shared/schemas/orderEvents';
+import { daySchema } from '@/shared/schemas/rate';
+
+/**
+ * As much is read of its body as its number needs: papers of a later version of the app are told as well.
+ *
+ * @returns a paper as a sentence names it: “quote 26-014A, version 2”, “invoice 26-007A”
+ */
+export function paperText({ kind, number, body }: Pick<Paper, 'kind' | 'number' | 'body'>): string {
+  const word = isPaperKind(kind) ? paperKinds[kind].word : 'paper';
+  const said = isPlainObject(body) ? body : {};
+  const order = orderNumberSchema.safeParse(said.order);
+  const issuedOn = daySchema.safeParse(said.issuedOn);
+  if ((kind === 'quote' || kind === 'confirmation') && order.success)
+    return `${word} ${orderNumberText(order.data)}, version ${number.count}`;
+  return issuedOn.success && kind !== 'priceListVersion'
+    ? `${word} ${seriesNumberText(number, issuedOn.data)}`
+    : `${word} ${paperNumberText(number)}`;
+}
+
+// Helpers
+
+const isPaperKind = (kind: string): kind is keyof typeof paperKinds => Object.hasOwn(paperKinds, kind);
