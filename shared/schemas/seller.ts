@@ -43,7 +43,7 @@ export const papersSchema = z.strictObject({
       z.strictObject({
         language: languageSchema,
         key: z.string().min(1).max(60),
-        text: z.string().trim().min(1).max(200),
+        text: z.string().trim().min(1).max(1000),
       }),
     )
     .max(1000)
