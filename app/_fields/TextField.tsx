@@ -24,12 +24,14 @@ type TextFieldProps = Readonly<{
   /** What holds while nothing is typed. */
   placeholder?: string | undefined;
   width?: 'narrow' | 'normal' | 'full' | undefined;
+  /** True where what stands beside it says what is typed; the name is then only spoken. */
+  labelled?: boolean | undefined;
   id?: string | undefined;
 }>;
 
 /** Words: a name, a reason, a note. */
 export function TextField(props: TextFieldProps) {
-  const { label, hint, caution, rows = 1, placeholder, width } = props;
+  const { label, hint, caution, rows = 1, placeholder, width, labelled } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { text, problem, change, rest } = useTextDraft(props);
@@ -38,6 +40,9 @@ export function TextField(props: TextFieldProps) {
     id,
     value: text,
     placeholder,
+    // Names of any script begin on their own side.
+    dir: 'auto',
+    'aria-label': labelled ? label : undefined,
     'aria-invalid': issue ? true : undefined,
     'aria-describedby': describedBy(id, { hint, caution: issue ? undefined : caution, issue }),
     onChange: (event: { target: { value: string } }) => change(event.target.value),

@@ -1,9 +1,14 @@
 import type { SizeFormWords } from '@/lib/names/sizeForm';
 
-/** What a size form says where the workshop has no words of its own for the customer's language. */
-export const sizeFormWords = (hasNumbers: boolean): SizeFormWords => ({
+/**
+ * What a size form says where the workshop has no words of its own for the customer's language. The sizes stand in the
+ * head of their column, in brackets, which are passed over when the table is read back.
+ *
+ * @param sizes the blank's own; none where they are told elsewhere
+ */
+export const sizeFormWords = (hasNumbers: boolean, sizes: readonly string[] = []): SizeFormWords => ({
   name: 'Name',
-  size: 'Size',
+  size: sizes.length === 0 ? 'Size' : `Size (${sizes.join(', ')})`,
   number: hasNumbers ? 'Number' : null,
   howTo: 'One line for each person, with one of the sizes below.',
 });

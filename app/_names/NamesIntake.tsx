@@ -1,0 +1,102 @@
+'use client';
+
+import { useId, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { TextField } from '@/app/_fields/TextField';
+import { FileChooser } from '@/app/_files/FileChooser';
+import type { Wording } from '@/app/_words/findings/wording';
+import { PERSONAL } from '@/app/_words/names/intakeWords';
+import type { NamesTable } from '@/lib/names/namesTable';
+import { IntakePreview } from './IntakePreview';
+import styles from './Names.module.css';
+import type { NamesWorkspace } from './NamesPart';
+import type { NamedLine } from './orderNames';
+import { isTooLong, type ReadSource, readFile, readPasted } from './readSource';
+
+type NamesIntakeProps = Readonly<{
+  workspace: NamesWorkspace;
+  orderId: string;
+  named: NamedLine;
+  sizes: readonly string[];
+}>;
+
+/** Where names are pasted or read from a file, looked at and taken into the order. */
+export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakeProps) {
+  const area = useId();
+  const [text, setText] = useState('');
+  const [table, setTable] = useState<NamesTable | null>(null);
+  const [refused, setRefused] = useState<Wording | null>(null);
+  const [taken, setTaken] = useState<string | null>(null);
+  const show = (read: ReadSource) => {
+    setTable(read.state === 'read' ? read.table : null);
+    setRefused(read.state === 'refused' ? read.why : null);
+    setTaken(null);
+  };
+  return (
+    <div className={styles.intake}>
+      <p role="status" className={styles.taken}>
+        {taken}
+      </p>
+      {table === null ? (
+        <>
+          <div
+            onPaste={(event) => {
+              const pasted = event.clipboardData.getData('text/plain');
+              if (!isTooLong(pasted)) return;
+              // In the field it would hold the page for seconds.
+              event.preventDefault();
+              show(readPasted(pasted, sizes));
+            }}
+          >
+            <TextField
+              id={area}
+              label="Names, as you got them"
+              value={text}
+              rows={5}
+              width="full"
+              isTrimmed={false}
+              hint="A table from a spreadsheet or a message, one line for each person: name, size, number."
+              onCommit={setText}
+            />
+          </div>
+          <div className={styles.ways}>
+            <Button
+              kind="strong"
+              blockedBy={text.trim() === '' ? 'Paste or type the names first.' : undefined}
+              onPress={() => show(readPasted(text, sizes))}
+            >
+              Look at them
+            </Button>
+          </div>
+          <FileChooser
+            button="Read a file"
+            label="File of names"
+            accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values"
+            onFiles={([file]) => file !== undefined && void readFile(file, sizes).then(show)}
+          >
+            CSV, as every spreadsheet saves it.
+          </FileChooser>
+          <p className={styles.more}>{PERSONAL}</p>
+        </>
+      ) : (
+        <IntakePreview
+          {...{ workspace, orderId, named, sizes, table }}
+          onTable={setTable}
+          onTaken={(words, left) => {
+            setTaken(words);
+            setTable(left);
+            if (left === null) setText('');
+          }}
+          onBack={() => setTable(null)}
+        />
+      )}
+      <div aria-live="polite">
+        {refused !== null && (
+          <p className={styles.wrong}>
+            {refused.sentence} {refused.detail}
+          </p>
+        )}
+      </div>
+    </div>
+  );
+}
