@@ -9,7 +9,7 @@ import { nameCountWords } from '@/app/_words/names/nameCountWords';
 import { takeCountsWords } from '@/app/_words/names/namesAnswerWords';
 import type { compareCounts } from '@/lib/names/compareCounts';
 import styles from './Names.module.css';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 import type { NamedLine } from './orderNames';
 
 type CountDifferenceProps = Readonly<{

@@ -25,7 +25,7 @@ import { wantedPieces } from '@/shared/wantedPieces';
 import { FaultList } from './FaultList';
 import { IntakeTable } from './IntakeTable';
 import styles from './Names.module.css';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 import { type NamedLine, namesEdits, printedNames } from './orderNames';
 
 type IntakePreviewProps = Readonly<{

@@ -10,7 +10,7 @@ import { CountDifference } from './CountDifference';
 import { NameRows } from './NameRows';
 import styles from './Names.module.css';
 import { NamesIntake } from './NamesIntake';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 import type { NamedLine } from './orderNames';
 import { PrintedNames } from './PrintedNames';
 import { SizeFormPart } from './SizeFormPart';

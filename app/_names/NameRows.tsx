@@ -14,7 +14,7 @@ import { personKey } from '@/lib/names/personKey';
 import type { NameRow } from '@/shared/schemas/order';
 import { NameRowFields } from './NameRowFields';
 import styles from './Names.module.css';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 import { type ChangeOfNames, type NamedLine, namesEdits } from './orderNames';
 
 type NameRowsProps = Readonly<{

@@ -9,7 +9,7 @@ import { PERSONAL } from '@/app/_words/names/intakeWords';
 import type { NamesTable } from '@/lib/names/namesTable';
 import { IntakePreview } from './IntakePreview';
 import styles from './Names.module.css';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 import type { NamedLine } from './orderNames';
 import { isTooLong, type ReadSource, readFile, readPasted } from './readSource';
 

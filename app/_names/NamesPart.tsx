@@ -1,17 +1,10 @@
 'use client';
 
-import type { Workspace } from '@/app/_documents/useWorkspace';
-import type { Workshop } from '@/shared/schemas/workshop';
 import { LineNames } from './LineNames';
 import styles from './Names.module.css';
+import type { NamesWorkspace } from './namesWorkspace';
 import { namedLines, strayLines } from './orderNames';
 import { StrayNames } from './StrayNames';
-
-/** What the names of an order are shown from and changed by. */
-export type NamesWorkspace = Pick<
-  Workspace,
-  'blanks' | 'changeOrder' | 'edit' | 'jobs' | 'orders' | 'undo' | 'undoLabel'
-> & { readonly workshop: Workshop };
 
 type NamesPartProps = Readonly<{ workspace: NamesWorkspace; orderId: string }>;
 

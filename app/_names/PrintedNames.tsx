@@ -8,7 +8,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { jobListWords, printedOtherwiseWords } from '@/app/_words/names/namesAnswerWords';
 import { nameListDifferences, namesOfList, rowsOfNameList } from '@/lib/names/nameListText';
 import styles from './Names.module.css';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 import { type NamedLine, namesEdits, printedNames } from './orderNames';
 
 type PrintedNamesProps = Readonly<{ workspace: NamesWorkspace; orderId: string; named: NamedLine }>;

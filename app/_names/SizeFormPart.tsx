@@ -5,14 +5,14 @@ import { Button } from '@/app/_controls/Button';
 import { CheckField } from '@/app/_fields/CheckField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { saveBytes } from '@/app/_files/saveBytes';
-import { wholePieces } from '@/app/_numbers/wholePieces';
 import { sizeFormWords } from '@/app/_words/names/sizeFormWords';
 import { sizeForm, sizeFormCsv } from '@/lib/names/sizeForm';
-import { mostEntries } from '@/shared/limits';
+import { mostEntries, numberLimits } from '@/shared/limits';
 import { orderLineSchema } from '@/shared/schemas/order';
+import { z } from '@/shared/schemas/z';
 import { wantedPieces } from '@/shared/wantedPieces';
 import styles from './Names.module.css';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 import type { NamedLine } from './orderNames';
 
 type SizeFormPartProps = Readonly<{
@@ -32,7 +32,13 @@ export function SizeFormPart({ orderName, named, sizes }: SizeFormPartProps) {
   const words = sizeFormWords(hasNumbers, sizes);
   return (
     <div className={styles.intake}>
-      <NumberField label="Empty rows" width="narrow" value={missing} {...EMPTY_ROWS} onCommit={setEmpty} />
+      <NumberField
+        label="Empty rows"
+        width="narrow"
+        value={missing}
+        {...numberLimits(emptyRowsSchema, [])}
+        onCommit={setEmpty}
+      />
       <CheckField label="With numbers" checked={hasNumbers} onCommit={setNumbers} />
       <div className={styles.ways}>
         <Button
@@ -53,4 +59,7 @@ export function SizeFormPart({ orderName, named, sizes }: SizeFormPartProps) {
 const CSV = 'text/csv;charset=utf-8';
 /** Where nobody said how many there are. */
 const ROWS = 20;
-const EMPTY_ROWS = { ...wholePieces, min: 0, max: mostEntries(orderLineSchema, ['names']) };
+const emptyRowsSchema = z
+  .int()
+  .min(0)
+  .max(mostEntries(orderLineSchema, ['names']));

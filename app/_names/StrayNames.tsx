@@ -7,7 +7,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { strayNamesWords } from '@/app/_words/names/namesAnswerWords';
 import type { OrderLine } from '@/shared/schemas/order';
 import styles from './Names.module.css';
-import type { NamesWorkspace } from './NamesPart';
+import type { NamesWorkspace } from './namesWorkspace';
 
 type StrayNamesProps = Readonly<{ workspace: NamesWorkspace; orderId: string; stray: OrderLine }>;
 
