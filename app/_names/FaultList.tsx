@@ -46,7 +46,7 @@ export function FaultList({ table, preview, leftOut, onTable, onLeftOut }: Fault
   if (rows.length === 0) return null;
   return (
     <>
-      <ol className={styles.faults}>
+      <ol className={styles.faults} aria-label="Rows to look at">
         {rows.slice(0, drawn).map((row) => (
           <FaultRow
             key={row.line}
