@@ -6,6 +6,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { namesAnswerWords } from '@/app/_words/names/namesAnswerWords';
 import { compareCounts } from '@/lib/names/compareCounts';
+import type { Order } from '@/shared/schemas/order';
 import { CountDifference } from './CountDifference';
 import { NameRows } from './NameRows';
 import styles from './Names.module.css';
@@ -18,14 +19,14 @@ import { SizeFormPart } from './SizeFormPart';
 type LineNamesProps = Readonly<{
   workspace: NamesWorkspace;
   orderId: string;
-  orderName: string;
+  order: Order;
   named: NamedLine;
   /** Whether the order makes nothing else, so that it need not be named. */
   isAlone: boolean;
 }>;
 
 /** The names of one thing that is made: whether they are as many as ordered, and the ways to fill and mend them. */
-export function LineNames({ workspace, orderId, orderName, named, isAlone }: LineNamesProps) {
+export function LineNames({ workspace, orderId, order, named, isAlone }: LineNamesProps) {
   const { line, blank, rows } = named;
   const formatter = formatterFor(useTextContext());
   const sizes = useMemo(
@@ -58,7 +59,7 @@ export function LineNames({ workspace, orderId, orderName, named, isAlone }: Lin
           {
             id: `form-${line.id}`,
             name: 'Form to fill',
-            body: () => <SizeFormPart {...place} orderName={orderName} />,
+            body: () => <SizeFormPart {...place} order={order} />,
           },
         ]}
       />

@@ -21,8 +21,7 @@ export function NamesPart({ workspace, orderId }: NamesPartProps) {
       {lines.map((named) => (
         <LineNames
           key={`${named.jobId} ${named.line.id}`}
-          {...{ workspace, orderId, named }}
-          orderName={order.name}
+          {...{ workspace, orderId, order, named }}
           isAlone={lines.length === 1}
         />
       ))}

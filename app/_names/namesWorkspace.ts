@@ -4,5 +4,5 @@ import type { Workshop } from '@/shared/schemas/workshop';
 /** What the names of an order are shown from and changed by. */
 export type NamesWorkspace = Pick<
   Workspace,
-  'blanks' | 'changeOrder' | 'edit' | 'jobs' | 'orders' | 'undo' | 'undoLabel'
+  'blanks' | 'changeOrder' | 'customers' | 'edit' | 'jobs' | 'orders' | 'readFile' | 'undo' | 'undoLabel'
 > & { readonly workshop: Workshop };

@@ -108,6 +108,8 @@ export interface TableBlock {
   readonly sums: readonly Sum[];
   /** Beside the sums. */
   readonly note: string;
+  /** To be filled by hand: rows have room to write in, and each column its share of the width. */
+  readonly shares?: readonly number[];
 }
 
 interface Choice {

@@ -13,6 +13,7 @@ import { creditNotePaper, invoicePaper, receiptPaper, requestPaper } from './bod
 import { type PriceListBody, priceListPaper } from './bodies/priceListPaper';
 import { deliveryPaper, proofPaper } from './bodies/proofPaper';
 import { type CustomersQuote, confirmationPaper, quotePaper } from './bodies/quotePaper';
+import { type SizeFormBody, sizeFormPaper } from './bodies/sizeFormPaper';
 import type { Paper } from './paper';
 import type { Labels } from './words/englishLabels';
 
@@ -28,7 +29,8 @@ export type PaperSource =
   | { readonly kind: 'deliveryNote'; readonly body: DeliveryNote }
   | { readonly kind: 'careCard'; readonly body: CareCards }
   | { readonly kind: 'jobSheet'; readonly body: JobSheetBody }
-  | { readonly kind: 'priceList'; readonly body: PriceListBody };
+  | { readonly kind: 'priceList'; readonly body: PriceListBody }
+  | { readonly kind: 'sizeForm'; readonly body: SizeFormBody };
 
 /** @param labels in the body's language, as `labelsFor` gives them */
 export function paperOf(source: PaperSource, labels: Labels): Paper {
@@ -55,6 +57,8 @@ export function paperOf(source: PaperSource, labels: Labels): Paper {
       return jobSheetPaper(source.body, labels);
     case 'priceList':
       return priceListPaper(source.body, labels);
+    case 'sizeForm':
+      return sizeFormPaper(source.body, labels);
     default:
       return source satisfies never;
   }

@@ -12,3 +12,19 @@ export const sizeFormWords = (hasNumbers: boolean, sizes: readonly string[] = []
   number: hasNumbers ? 'Number' : null,
   howTo: 'One line for each person, with one of the sizes below.',
 });
+
+/** @returns how far the form to print is */
+export function sizeFormStateWords(kind: 'idle' | 'writing' | 'saved' | 'failed', why: string): string {
+  switch (kind) {
+    case 'idle':
+      return '';
+    case 'writing':
+      return 'The form is being written …';
+    case 'saved':
+      return 'The form is saved.';
+    case 'failed':
+      return `The form could not be written: ${why}. Save it as a table, or try again.`;
+    default:
+      return kind satisfies never;
+  }
+}

@@ -78,7 +78,7 @@ export function headedPaper(body: Heading, { labels, figures }: Told, named: Nam
 }
 
 /** @returns who writes. */
-const headOf = (seller: Seller, labels: Labels): Block => ({
+export const headOf = (seller: Seller, labels: Labels): Block => ({
   kind: 'head',
   name: seller.name,
   tagline: seller.tagline,

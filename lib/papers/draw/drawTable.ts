@@ -27,6 +27,8 @@ const looks = {
 } as const;
 /** A column of figures takes no more of the page than this; what is longer goes on in its next line. */
 const MOST = 0.3;
+/** A row that is filled by hand, as on ruled paper. */
+const TO_FILL = 24;
 /** Of the page's width, for a note beside the sums. */
 const NOTE = 0.36;
 
@@ -40,11 +42,15 @@ interface Place {
  * A table whose head stands on every page. No row is parted from its own lines, none that names others from the first
  * of them, and the sums stand with the last row: alone at the top of a page they would say nothing.
  */
-export function drawTable(setting: Setting, { columns, rows, sums, note }: TableBlock): void {
+export function drawTable(setting: Setting, { columns, rows, sums, note, shares }: TableBlock): void {
   const { flow } = setting;
-  const places = placesOf(setting, columns, rows, sums);
+  const places =
+    shares === undefined ? placesOf(setting, columns, rows, sums) : sharedPlaces(setting, columns, shares);
   const head = headOf(setting, columns, places);
-  const set = rows.map((row) => ({ row, columns: setRow(setting, row, places) }));
+  const set = rows.map((row) => ({
+    row,
+    columns: roomy(setRow(setting, row, places), shares === undefined ? 0 : TO_FILL),
+  }));
   const under = sumRows(setting, sums, places, note);
   const headHigh = highest(head) + 3;
   const underHigh = under.reduce((sum, one) => sum + highest(one.columns), 0);
@@ -121,6 +127,30 @@ function placesOf(
     at += widthPt + GAP;
     return place;
   });
+}
+
+/** Nothing that is written decides the width of what is to be filled. */
+function sharedPlaces(
+  setting: Setting,
+  columns: TableBlock['columns'],
+  shares: readonly number[],
+): readonly Place[] {
+  const free = widthOf(setting) - GAP * (columns.length - 1);
+  let at = 0;
+  return columns.map(({ isFigure }, column) => {
+    const widthPt = free * (shares[column] ?? 0);
+    const place = { at, widthPt, isFigure };
+    at += widthPt + GAP;
+    return place;
+  });
+}
+
+/** Columns of a row that is no lower than asked, its words at the foot. */
+function roomy(columns: readonly Column[], leastHigh: number): readonly Column[] {
+  const missing = leastHigh - highest(columns);
+  return missing <= 0
+    ? columns
+    : columns.map((column) => ({ ...column, lines: [space(missing), ...column.lines] }));
 }
 
 function headOf(

@@ -168,6 +168,12 @@ export const englishLabels = {
   packed: 'packed',
   receivedName: 'received, name',
 
+  // Size form
+  sizeForm: 'Who gets which size',
+  sizeFormPlain: 'One line for each person.',
+  sizeFormRing: 'One line for each person. Ring the size.',
+  sizeFormWrite: 'One line for each person. Write one of these sizes: {sizes}.',
+
   // Care
   careShirt: 'Caring for your shirt',
   careMug: 'Caring for your mug',

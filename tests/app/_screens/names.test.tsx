@@ -5,12 +5,18 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { NamesPart } from '@/app/_names/NamesPart';
+import type { writePaper } from '@/app/_papers/writePaper';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import type { NameRow } from '@/shared/schemas/order';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, bytes: Uint8Array) => void>());
 vi.mock('@/app/_files/saveBytes', () => ({ saveBytes: saved }));
+const savedBlob = vi.hoisted(() => vi.fn<(name: string, file: Blob) => void>());
+vi.mock('@/app/_files/saveBlob', () => ({ saveBlob: savedBlob }));
+/* The paper's worker, told by hand. */
+const papers = vi.hoisted(() => vi.fn<typeof writePaper>());
+vi.mock('@/app/_papers/writePaper', () => ({ writePaper: papers }));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('./screens');
   return { appDocuments };
@@ -20,6 +26,8 @@ afterEach(() => {
   cleanup();
   clearScreens();
   saved.mockClear();
+  savedBlob.mockClear();
+  papers.mockReset();
 });
 
 /* The worked order: 4 S, 9 M, 11 L, 8 XL, 4 2XL, 1 3XL. */
@@ -414,7 +422,7 @@ describe('the form to fill', () => {
     await look('=Ana\tM');
     await takeIn('1 name');
     await userEvent.click(screen.getByRole('button', { name: 'Form to fill' }));
-    await userEvent.click(screen.getByRole('button', { name: 'Save as a table' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Table to send' }));
     expect(saved.mock.calls[0]?.[0]).toBe('Ramblers Club shirts, Club shirt.csv');
     const lines = text().split('\r\n');
     // The decoder takes the mark away that says UTF-8.
@@ -425,10 +433,44 @@ describe('the form to fill', () => {
     expect([...(saved.mock.calls[0]?.[1] ?? [])].slice(0, 3)).toEqual([0xef, 0xbb, 0xbf]);
   });
 
+  it('is printed under the workshop’s head, saved as a file, and told where it cannot be written', async () => {
+    papers.mockReturnValue(() => undefined);
+    await open();
+    await look('Ana\tM\t7');
+    await takeIn('1 name');
+    await userEvent.click(screen.getByRole('button', { name: 'Form to fill' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Form to print' }));
+    await vi.waitFor(() => expect(papers).toHaveBeenCalledOnce());
+    const [question, tell] = papers.mock.calls[0] ?? [];
+    if (question?.kind !== 'paper' || question.source.kind !== 'sizeForm') throw new Error('no size form');
+    expect(question.source.body).toMatchObject({
+      title: 'Ramblers Club shirts, Club shirt',
+      page: 'letter',
+      language: 'en',
+      sizes: ['S', 'M', 'L', 'XL', '2XL', '3XL'],
+      hasNumbers: true,
+      seller: { name: bodyOf('workshop', 'workshop').name },
+    });
+    expect(question.source.body.rows).toHaveLength(37);
+    expect(question.source.body.rows[0]).toMatchObject({ name: 'Ana', size: 'M', number: '7' });
+    act(() => tell?.({ kind: 'failed', why: 'no memory' }));
+    expect(screen.getByText(/The form could not be written: no memory/)).toBeVisible();
+    act(() => tell?.({ kind: 'written', file: new Blob(['%PDF']), lost: [] }));
+    expect(savedBlob.mock.calls[0]?.[0]).toBe('Ramblers Club shirts, Club shirt.pdf');
+    expect(screen.getByText('The form is saved.')).toBeVisible();
+  });
+
+  it('is a message, too', async () => {
+    await open();
+    await userEvent.click(screen.getByRole('button', { name: 'Form to fill' }));
+    await userEvent.click(screen.getByText('As a message'));
+    expect(screen.getByText(/Size: S, M, L, XL, 2XL, 3XL/)).toBeVisible();
+  });
+
   it('comes back filled as it went out', async () => {
     await open();
     await userEvent.click(screen.getByRole('button', { name: 'Form to fill' }));
-    await userEvent.click(screen.getByRole('button', { name: 'Save as a table' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Table to send' }));
     const filled = text().replace('\r\n,\r\n', '\r\nAna,XX-Large\r\n');
     await look(filled);
     expect(screen.queryByRole('list', { name: 'Rows to look at' })).toBeNull();
