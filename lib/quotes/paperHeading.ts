@@ -36,21 +36,34 @@ interface OfPaper {
 }
 
 /** @returns a paper's head but for its number, which it is given when it is kept. */
-export function paperHeading({
+export const paperHeading = ({
   orderId,
   order,
   orderNumber,
   customer,
   workshop,
   day,
-}: OfPaper): Omit<PaperHeading, 'number'> {
+}: OfPaper): Omit<PaperHeading, 'number'> => ({
+  orderId,
+  order: orderNumber,
+  issuedOn: day,
+  title: order.name,
+  ...paperStyle({ order, customer, workshop }),
+  customer: customerOnPaper(order, customer),
+});
+
+/** @returns how a paper of an order is written and who writes it, to whomever it goes. */
+export function paperStyle({
+  order,
+  customer,
+  workshop,
+}: Pick<OfPaper, 'order' | 'workshop'> & { readonly customer: Customer | null }): Pick<
+  PaperHeading,
+  'language' | 'locale' | 'length' | 'page' | 'currency' | 'seller'
+> {
   const { seller, papers, locale, units, currency } = workshop;
   const language = paperLanguage({ order, customer, workshop });
   return {
-    orderId,
-    order: orderNumber,
-    issuedOn: day,
-    title: order.name,
     language,
     locale: localeOf(language, locale),
     length: units.length,
@@ -65,7 +78,6 @@ export function paperHeading({
       howToPay: seller.howToPay,
       logo: seller.logo === null ? null : { fileId: seller.logo.fileId, fileName: seller.logo.fileName },
     },
-    customer: customerOnPaper(order, customer),
   };
 }
 
