@@ -34,6 +34,9 @@ export const approvalSchema = z.strictObject({
 /** A paper went out; while this is in force the paper is, and taking it back withdraws the paper. */
 export const issuingSchema = z.strictObject({ paperId: idSchema });
 
+/** Why a paper was withdrawn: chosen and not typed, so that it names nobody. */
+export const withdrawalReasons = ['mistake', 'otherWish', 'sentTwice', 'other'] as const;
+
 /** An earlier entry does not count any more. */
 export const takeBackSchema = z.strictObject({
   entryId: idSchema,
@@ -42,10 +45,13 @@ export const takeBackSchema = z.strictObject({
    * everything. It is out on this device alone, and if it comes again it counts again.
    */
   cause: z.enum(['arrivalUndone', 'replaced']).exactOptional(),
+  /** Of a paper that was withdrawn, where its maker said why. */
+  why: z.enum(withdrawalReasons).exactOptional(),
 });
 
 export type InkRefill = z.infer<typeof inkRefillSchema>;
 export type InkPrints = z.infer<typeof inkPrintsSchema>;
 export type Approval = z.infer<typeof approvalSchema>;
 export type Issuing = z.infer<typeof issuingSchema>;
+export type WithdrawalReason = (typeof withdrawalReasons)[number];
 export type TakeBack = z.infer<typeof takeBackSchema>;
