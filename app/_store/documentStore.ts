@@ -9,6 +9,7 @@ import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Bodies, EntryRegistry, PaperRegistry, Registry } from '@/lib/stored/registry';
 import type { StoredFile } from '@/lib/stored/storedFile';
+import type { WithdrawalReason } from '@/shared/schemas/entries';
 import type { Entry } from '@/shared/schemas/happened';
 import type { CopyActions } from './copyActions';
 import type {
@@ -93,7 +94,7 @@ export interface DocumentActions<
     onOvertaken?: () => void,
   ) => Promise<MadeOutcome>;
   /** Takes a paper back that went out. It stays kept, and its number is never given again. */
-  readonly withdraw: (label: string, paperId: string) => EditOutcome;
+  readonly withdraw: (label: string, paperId: string, why?: WithdrawalReason) => EditOutcome;
   /** Every entry that can be read, in the one order: those taken back and those that took back as well. */
   readonly allEntries: () => readonly Entry[];
   /** A kept file, or one that waits to be kept; null where there is none. */

@@ -1,4 +1,5 @@
 import type { PaperFile } from '@/app/_transactions/issuePaper';
+import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Bodies } from '@/lib/stored/registry';
 import type { Paper, PaperNumber } from '@/shared/schemas/happened';
 
@@ -9,5 +10,7 @@ export type PaperToMake<Papers extends Bodies = Bodies> = {
     readonly about: Paper['about'];
     readonly series: string;
     make(number: PaperNumber): Promise<{ readonly body: Papers[Kind]; readonly file: PaperFile }>;
+    /** What happens with it and is noted in the same step. */
+    notes?(paperId: string): readonly NewEntry[];
   };
 }[keyof Papers & string];

@@ -84,14 +84,15 @@ export function takingEdits<Kinds extends Bodies, Papers extends Bodies, Entries
     note: (label, entries, edits = [], files = []) =>
       take(label, edits, entries, files.length === 0 ? {} : { files }),
     firstId: (id) => [...tabState().givenIds].find(([, given]) => given === id)?.[0] ?? id,
-    withdraw: (label, paperId) => {
+    withdraw: (label, paperId, why) => {
       if (!tabState().papers.has(paperId)) {
         return { state: 'refused', findings: [{ code: 'noSuchDocument', id: paperId }] };
       }
       const issuing = (core.inForce().issuing ?? []).filter(
         ({ body }) => isPlainObject(body) && body.paperId === paperId,
       );
-      const back = issuing.map(({ id }) => ({ kind: TAKE_BACK, body: { entryId: id } }));
+      const reason = why === undefined ? {} : { why };
+      const back = issuing.map(({ id }) => ({ kind: TAKE_BACK, body: { entryId: id, ...reason } }));
       // The kind is one of every store's, which the type of a store's own entries cannot say.
       return take(label, [], back as unknown as readonly NewEntry<Entries>[], {});
     },

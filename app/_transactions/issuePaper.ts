@@ -1,5 +1,7 @@
 import type { BackendTx } from '@/app/_backend/backend';
 import { isPlainObject } from '@/lib/merging/sameValue';
+import { type NewEntry, prepareEntries, type UncountedEntry } from '@/lib/stored/newEntries';
+import type { EditFinding } from '@/lib/stored/prepareEdit';
 import { type Bodies, entryOf, type KindDescriptor, type StoreKinds } from '@/lib/stored/registry';
 import { sha256OfBytes, sha256OfValue } from '@/lib/stored/sha256';
 import type { Paper, PaperNumber } from '@/shared/schemas/happened';
@@ -23,6 +25,8 @@ export type NewPaper<Papers extends Bodies = Bodies> = {
     // Methods, so that a paper of a known kind can be handed on as a paper of any.
     body(number: PaperNumber): Papers[Kind];
     file?(number: PaperNumber): PaperFile | undefined;
+    /** What happens with it and is noted in the same step: an order was quoted. */
+    notes?(paperId: string): readonly NewEntry[];
   };
 }[keyof Papers & string];
 
@@ -76,6 +80,7 @@ export async function issuePaper(
       file === undefined || sha256 === null ? null : { sha256, name: file.name, bytes: file.content.length },
     body,
   };
+  const notes = notesOf(kinds, asked, paper.id);
   await tx.put('papers', [paper]);
   if (kind.numbering === 'device') await noteGiven(tx, device, asked.series, number.count);
   const written = await commitEdit(tx, kinds, {
@@ -85,6 +90,7 @@ export async function issuePaper(
     changes: [],
     entries: [
       { kind: 'issuing', version: kinds.entryKinds.issuing?.version ?? 1, body: { paperId: paper.id } },
+      ...notes,
     ],
     ...(file === undefined || sha256 === null
       ? {}
@@ -114,6 +120,16 @@ function kindOf(
   return kind;
 }
 
+function notesOf(
+  { entryKinds }: Pick<StoreKinds, 'entryKinds'>,
+  { notes }: NewPaper,
+  paperId: string,
+): readonly UncountedEntry[] {
+  const prepared = prepareEntries(notes?.(paperId) ?? [], entryKinds, () => false);
+  if (!prepared.ok) throw new UnreadNotes(prepared.problem);
+  return prepared.value;
+}
+
 const lastNumber = (
   tx: BackendTx,
   { numbering }: Pick<KindDescriptor<unknown, 'issued'>, 'numbering'>,
@@ -125,6 +141,13 @@ class UnknownPaperKind extends Error {
   override readonly name = 'UnknownPaperKind';
   constructor(kind: string) {
     super(`no table knows papers of the kind “${kind}”`);
+  }
+}
+
+class UnreadNotes extends Error {
+  override readonly name = 'UnreadNotes';
+  constructor(findings: readonly EditFinding[]) {
+    super(`what is noted with a paper is none of it: ${JSON.stringify(findings)}`);
   }
 }
 

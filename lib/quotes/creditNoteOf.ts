@@ -15,7 +15,7 @@ interface Crediting {
   readonly lines: readonly { readonly what: string; readonly amount: number }[];
 }
 
-type CreditProblem =
+export type CreditProblem =
   | { readonly kind: 'nothing' }
   /** A line gives nothing back. */
   | { readonly kind: 'notAboveZero'; readonly what: string }

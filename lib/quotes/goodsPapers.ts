@@ -73,7 +73,7 @@ export function deliveryNoteOf(
   const heading = paperHeading({ ...asked, customer, day });
   const people = lines.flatMap(({ jobId, line }) => {
     const rows = order.lines.find((one) => one.jobId === jobId && one.lineId === line.line.id)?.names ?? [];
-    const sizes = line.blank.sizes.map(({ size }) => size);
+    const sizes = line.blank.sizes.map(({ name }) => name);
     return packingOrder(rows, { by: 'size', sizes, locale: heading.locale }).map(
       ({ name, number: ownNumber, size }) => ({ name, number: ownNumber, size, goods: line.line.name }),
     );

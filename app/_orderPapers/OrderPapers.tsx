@@ -1,0 +1,92 @@
+'use client';
+
+import { useState } from 'react';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { Bench } from '@/app/_orderBook/useBench';
+import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import { CareCardTab } from './following/CareCardTab';
+import { ConfirmationTab } from './following/ConfirmationTab';
+import { CreditNoteTab } from './following/CreditNoteTab';
+import { DeliveryNoteTab } from './following/DeliveryNoteTab';
+import { InvoiceTab } from './following/InvoiceTab';
+import { firstChoices, type PaperChoices } from './following/paperChoices';
+import { ProofTab } from './following/ProofTab';
+import { ReceiptTab } from './following/ReceiptTab';
+import { RequestTab } from './following/RequestTab';
+import styles from './OrderPapers.module.css';
+import { type OrderOnPaper, orderOnPaper } from './orderOnPaper';
+import { PaperTabs } from './PaperTabs';
+import { QuoteTab } from './quote/QuoteTab';
+import { tabsNow } from './tabsNow';
+
+type OrderPapersProps = Readonly<{
+  workspace: ReadyWorkspace;
+  book: OrderBook;
+  /** Says until when blanks must be ordered and the proof approved. */
+  bench: Pick<Bench, 'latestOf'>;
+  orderId: string;
+}>;
+
+/** The papers of an order: what can go out now, and what went out. */
+export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProps) {
+  const found = book.of(orderId);
+  const [chosen, setChosen] = useState<PaperTab | null>(null);
+  const [choices, setChoices] = useState(firstChoices);
+  if (found === null) return null;
+  const { first, more, next } = tabsNow(found);
+  const shown = chosen ?? next;
+  const of = orderOnPaper(workspace, book, found);
+  return (
+    <section className={styles.papers} aria-labelledby="papers-heading">
+      <h2 id="papers-heading" className={styles.heading} tabIndex={-1}>
+        Papers
+      </h2>
+      <PaperTabs {...{ first, more, shown }} onShow={setChosen}>
+        <ShownTab
+          {...{ of, book, bench, shown, choices }}
+          isNext={shown === next}
+          onChoose={(change) => setChoices((now) => ({ ...now, ...change }))}
+        />
+      </PaperTabs>
+    </section>
+  );
+}
+
+// Helpers
+
+type ShownTabProps = Readonly<{
+  of: OrderOnPaper;
+  book: OrderBook;
+  bench: Pick<Bench, 'latestOf'>;
+  shown: PaperTab;
+  isNext: boolean;
+  choices: PaperChoices;
+  onChoose: (change: Partial<PaperChoices>) => void;
+}>;
+
+function ShownTab({ of, book, bench, shown, isNext, choices, onChoose }: ShownTabProps) {
+  const tab = { of, isNext, choices, onChoose };
+  switch (shown) {
+    case 'quote':
+      return <QuoteTab {...{ of, book, bench, isNext }} />;
+    case 'confirmation':
+      return <ConfirmationTab {...tab} />;
+    case 'proof':
+      return <ProofTab {...tab} />;
+    case 'paymentRequest':
+      return <RequestTab {...tab} />;
+    case 'invoice':
+      return <InvoiceTab {...tab} />;
+    case 'receipt':
+      return <ReceiptTab {...tab} />;
+    case 'creditNote':
+      return <CreditNoteTab {...tab} />;
+    case 'deliveryNote':
+      return <DeliveryNoteTab {...tab} />;
+    case 'careCard':
+      return <CareCardTab of={of} />;
+    default:
+      return shown satisfies never;
+  }
+}

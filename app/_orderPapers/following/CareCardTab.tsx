@@ -1,0 +1,40 @@
+'use client';
+
+import { FileActions } from '@/app/_orderPapers/issuing/FileActions';
+import { BeforeIssuing, Preview } from '@/app/_orderPapers/issuing/PaperDesk';
+import { nameOfFile } from '@/app/_orderPapers/issuing/useIssuing';
+import { usePaperFile } from '@/app/_orderPapers/issuing/usePaperFile';
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import { TabHead } from '@/app/_orderPapers/TabHead';
+import { careAnswer, goodsProblemWords } from '@/app/_words/orders/followingWords';
+import { careCardsOf, MOST_CARDS } from '@/lib/quotes/goodsPapers';
+
+/** Cards to go with the pieces: they bear no name and no number, so they are saved and not issued. */
+export function CareCardTab({ of }: Readonly<{ of: OrderOnPaper }>) {
+  const { workspace, goods } = of;
+  const { words } = workspace.workshop.papers;
+  const body = careCardsOf(goods);
+  const writer = usePaperFile(body === null ? null : { kind: 'careCard', body }, {
+    words,
+    readFile: workspace.readFile,
+  });
+  const { source, state } = writer;
+  if (body === null || source === null)
+    return <p className={styles.quiet}>{goodsProblemWords({ kind: 'nothingOrdered' })}</p>;
+  return (
+    <>
+      <TabHead answer={careAnswer(body.cards.length, body.cards.length === MOST_CARDS)} />
+      <BeforeIssuing {...{ source, words, state }} onAgain={writer.tryAgain} />
+      <div className={styles.acts}>
+        <FileActions
+          name={nameOfFile(source, words)}
+          content={state.kind === 'written' ? state.made.file : null}
+          spoken="the care cards"
+          blockedBy={state.kind === 'written' ? undefined : 'The file is being written.'}
+        />
+      </div>
+      <Preview {...{ source, words }} readFile={workspace.readFile} />
+    </>
+  );
+}

@@ -1,0 +1,127 @@
+'use client';
+
+import { Button } from '@/app/_controls/Button';
+import { newId } from '@/app/_documents/newId';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
+import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
+import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import { TabHead } from '@/app/_orderPapers/TabHead';
+import { creditAnswer } from '@/app/_words/orders/followingWords';
+import { creditProblemWords } from '@/app/_words/orders/creditProblemWords';
+import { minorMoney } from '@/app/_words/orders/minorWords';
+import { creditNoteOf } from '@/lib/quotes/creditNoteOf';
+import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { seriesNumberText } from '@/shared/orderNumberText';
+import { currencyDigits } from '@/shared/tables/currencies';
+import { invoicesLeft } from './invoicesLeft';
+import type { CreditLine, FollowingTabProps } from './paperChoices';
+
+/** Gives back an invoice, whole or in part. */
+export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabProps) {
+  const { locale, today } = of;
+  const invoices = invoicesLeft(of);
+  const chosen = invoices.find(({ paper }) => paper.id === choices.invoiceId) ?? invoices[0];
+  if (chosen === undefined) {
+    return (
+      <PaperDesk
+        {...{ of, isNext }}
+        kind="creditNote"
+        paper={null}
+        blockedBy="No invoice is in force. A credit note gives back one that went out."
+      />
+    );
+  }
+  const { paper, earlier, left } = chosen;
+  const { currency } = paper.body;
+  const number = seriesNumberText(paper.number, paper.body.issuedOn);
+  const why = choices.creditWhy.trim();
+  const lines = choices.creditLines.map(({ what, amount }) => ({
+    what: what.trim(),
+    amount: amount === null ? 0 : toMinor(amount, currency),
+  }));
+  const isNamed = lines.every(({ what }) => what !== '');
+  const made = creditNoteOf(
+    { paperId: paper.id, invoice: paper.body, earlier, why, lines },
+    { number: { count: 1, letter: null }, day: today },
+  );
+  const note = made.ok && why !== '' && isNamed ? made.value : null;
+  const setLine = (id: string, change: Partial<CreditLine>) =>
+    onChoose({
+      creditLines: choices.creditLines.map((line) => (line.id === id ? { ...line, ...change } : line)),
+    });
+  const add = (line: Omit<CreditLine, 'id'>) =>
+    onChoose({ creditLines: [...choices.creditLines, { id: newId(), ...line }] });
+  const whole = fromMinor(left.subtotal as MinorUnits, currency);
+  return (
+    <>
+      <TabHead answer={creditAnswer(minorMoney(left.subtotal, currency, locale), number)}>
+        {invoices.length > 1 && (
+          <ChoiceField
+            label="Of which invoice"
+            value={paper.id}
+            choices={invoices.map(({ paper: one }) => ({
+              value: one.id,
+              label: seriesNumberText(one.number, one.body.issuedOn),
+            }))}
+            onCommit={(invoiceId) => onChoose({ invoiceId })}
+          />
+        )}
+        <TextField
+          label="Why"
+          value={choices.creditWhy}
+          longest={500}
+          width="full"
+          hint="It stands on the paper."
+          onCommit={(creditWhy) => onChoose({ creditWhy })}
+        />
+        {choices.creditLines.map(({ id, what, amount }) => (
+          <div key={id} className={styles.line}>
+            <TextField label="What" value={what} longest={120} onCommit={(to) => setLine(id, { what: to })} />
+            <NumberField
+              label="Amount"
+              unit={currency}
+              value={amount}
+              above={0}
+              max={1e9}
+              minDecimals={currencyDigits(currency) ?? 0}
+              hint={paper.body.tax.mode === 'added' ? 'Without tax, as on the invoice.' : undefined}
+              onCommit={(to) => setLine(id, { amount: to })}
+            />
+            <Button
+              kind="quiet"
+              spoken={`Take off ${what}`}
+              onPress={() => onChoose({ creditLines: choices.creditLines.filter((line) => line.id !== id) })}
+            >
+              Take off
+            </Button>
+          </div>
+        ))}
+        <div className={styles.acts}>
+          <Button onPress={() => add({ what: '', amount: null })}>Add a part</Button>
+          <Button
+            blockedBy={left.subtotal <= 0 ? 'All of it was given back.' : undefined}
+            onPress={() =>
+              onChoose({ creditLines: [{ id: newId(), what: `Invoice ${number}`, amount: whole }] })
+            }
+          >
+            All that is left of it
+          </Button>
+        </div>
+      </TabHead>
+      <PaperDesk
+        {...{ of, isNext }}
+        kind="creditNote"
+        paper={note === null ? null : { kind: 'creditNote', bodyOf: (to) => ({ ...note, number: to }) }}
+        blockedBy={
+          made.ok
+            ? why === ''
+              ? 'Write down why it is given back.'
+              : 'Say what each part is for.'
+            : creditProblemWords(made.problem, currency, locale)
+        }
+      />
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+
+/** What is chosen for papers that follow; kept while tabs change, and asked anew when the page is opened. */
+export interface PaperChoices {
+  readonly requestOf: 'deposit' | 'balance' | null;
+  /** Undefined where nobody has set a day or taken it away. */
+  readonly requestDueOn: string | null | undefined;
+  readonly invoiceDueOn: string | null | undefined;
+  readonly suppliedOn: string | null | undefined;
+  readonly answerBy: string | null | undefined;
+  readonly paymentId: string | null;
+  readonly invoiceId: string | null;
+  readonly creditWhy: string;
+  readonly creditLines: readonly CreditLine[];
+}
+
+/** A part of an invoice that is given back; currency units. */
+export interface CreditLine {
+  readonly id: string;
+  readonly what: string;
+  readonly amount: number | null;
+}
+
+export const firstChoices: PaperChoices = {
+  requestOf: null,
+  requestDueOn: undefined,
+  invoiceDueOn: undefined,
+  suppliedOn: undefined,
+  answerBy: undefined,
+  paymentId: null,
+  invoiceId: null,
+  creditWhy: '',
+  creditLines: [],
+};
+
+/** What each tab of a paper that follows is given. */
+export type FollowingTabProps = Readonly<{
+  of: OrderOnPaper;
+  isNext: boolean;
+  choices: PaperChoices;
+  onChoose: (change: Partial<PaperChoices>) => void;
+}>;

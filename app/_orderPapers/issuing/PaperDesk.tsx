@@ -1,0 +1,138 @@
+'use client';
+
+import { useMemo } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { PartGone } from '@/app/_network/PartGone';
+import { TryAgain } from '@/app/_network/TryAgain';
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import { PaperSheet } from '@/app/_orderPapers/sheet/PaperSheet';
+import { usePictureAddresses } from '@/app/_orderPapers/sheet/usePictureAddresses';
+import { drawnLettersWords, leftOutWords } from '@/app/_words/docket/coverWords';
+import { PART_GONE } from '@/app/_words/missingAnswerWords';
+import { issueWords, lostPicturesWords } from '@/app/_words/orders/paperIssueWords';
+import { onePaperWords } from '@/app/_words/orders/paperTabWords';
+import { lettersMissing } from '@/lib/papers/lettersMissing';
+import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
+import { picturesOf } from '@/lib/papers/picturesOf';
+import { labelsFor } from '@/lib/papers/words/labelsFor';
+import type { PaperNumber } from '@/shared/schemas/happened';
+import { seriesNumberText } from '@/shared/orderNumberText';
+import { IssuedPapers } from './IssuedPapers';
+import { likelyPaperNumber, type OrderPaperKind, type PaperToGo, sourceOf } from './paperToGo';
+import { useIssuing } from './useIssuing';
+import { type PaperFileState, usePaperFile } from './usePaperFile';
+
+type PaperDeskProps = Readonly<{
+  of: OrderOnPaper;
+  kind: OrderPaperKind;
+  /** Null while it cannot go out. */
+  paper: PaperToGo | null;
+  /** Why not. */
+  blockedBy?: string | undefined;
+  /** Whether issuing is the one thing to do here. */
+  isNext: boolean;
+}>;
+
+/** A paper before it goes out: what stands on it, what is to be known before, the button; then what went out. */
+export function PaperDesk({ of, kind, paper, blockedBy, isNext }: PaperDeskProps) {
+  const { workspace, orderId, today, order } = of;
+  const { words } = workspace.workshop.papers;
+  const number = likelyPaperNumber({
+    ...{ kind, orderId, day: today },
+    papers: workspace.papers[kind],
+    letter: workspace.device?.letter ?? null,
+  });
+  const writer = usePaperFile(paper === null ? null : sourceOf(paper, number), {
+    words,
+    readFile: workspace.readFile,
+  });
+  const { source } = writer;
+  const name = nameOf(kind, number, today);
+  const { state, issue } = useIssuing({
+    ...{ workspace, orderId, day: today, writer },
+    label: `Issue ${name} of ${order.name}`,
+  });
+  const isIssuing = state.kind === 'issuing';
+  const told = issueWords(state);
+  return (
+    <>
+      {source !== null && <BeforeIssuing {...{ source, words }} state={writer.state} onAgain={writer.tryAgain} />}
+      <div className={styles.acts}>
+        <Button
+          kind={isNext && paper !== null ? 'strong' : 'plain'}
+          blockedBy={isIssuing ? 'It is being issued.' : paper === null ? blockedBy : undefined}
+          onPress={() => paper !== null && void issue(paper)}
+        >
+          {isIssuing ? 'Issuing…' : `Issue ${name}`}
+        </Button>
+        <p className={styles.quiet} role="status">
+          {told ?? (paper === null ? blockedBy : '')}
+        </p>
+      </div>
+      <IssuedPapers {...{ of, kind }} />
+      {source !== null && <Preview {...{ source, words }} readFile={workspace.readFile} />}
+    </>
+  );
+}
+
+// Helpers
+
+const nameOf = (kind: OrderPaperKind, number: PaperNumber, day: string): string =>
+  kind === 'quote' || kind === 'confirmation'
+    ? `${onePaperWords[kind]}, version ${number.count}`
+    : `${onePaperWords[kind]} ${seriesNumberText(number, day)}`;
+
+type BeforeIssuingProps = Readonly<{
+  source: PaperSource;
+  words: OrderOnPaper['workspace']['workshop']['papers']['words'];
+  state: PaperFileState;
+  onAgain: () => void;
+}>;
+
+/** What the maker has to know of a paper before it goes out. */
+export function BeforeIssuing({ source, words, state, onAgain }: BeforeIssuingProps) {
+  const missing = useMemo(() => lettersMissing(source, words), [source, words]);
+  const drawn = drawnLettersWords(
+    missing.flatMap(({ letter, fate }) => (fate === 'picture' ? [letter] : [])),
+  );
+  const leftOut = leftOutWords(
+    missing.flatMap(({ codePoints, fate }) => (fate === 'leftOut' ? [codePoints] : [])),
+  );
+  const lost = state.kind === 'written' ? lostPicturesWords(state.made.lost.length) : '';
+  return (
+    <>
+      {[drawn, leftOut, lost]
+        .filter((sentence) => sentence !== '')
+        .map((sentence) => (
+          <p key={sentence} className={styles.careful}>
+            {sentence}
+          </p>
+        ))}
+      {state.kind === 'failed' && (
+        <TryAgain failure={state} onAgain={onAgain}>
+          The file could not be written: {state.why}. Nothing went out.
+        </TryAgain>
+      )}
+      {state.kind === 'notStarted' &&
+        (state.isGone ? (
+          <PartGone>The file was not written: {PART_GONE}.</PartGone>
+        ) : (
+          <TryAgain failure={state} onAgain={state.again}>
+            The part of the app that writes papers could not be fetched. The file is written by itself once
+            there is a network.
+          </TryAgain>
+        ))}
+    </>
+  );
+}
+
+type PreviewProps = Readonly<Pick<BeforeIssuingProps, 'source' | 'words'>> &
+  Readonly<{ readFile: OrderOnPaper['workspace']['readFile'] }>;
+
+/** What will stand on it. */
+export function Preview({ source, words, readFile }: PreviewProps) {
+  const paper = useMemo(() => paperOf(source, labelsFor(source.body.language, words)), [source, words]);
+  const pictures = usePictureAddresses(picturesOf(paper), readFile);
+  return <PaperSheet {...{ paper, pictures }} />;
+}

@@ -1,0 +1,110 @@
+import type { PaperToMake } from '@/app/_store/paperToMake';
+import type { PaperFile } from '@/app/_transactions/issuePaper';
+import { orderPaperSeries } from '@/lib/kinds/orderSeries';
+import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import type { PaperSource } from '@/lib/papers/paperOf';
+import type { PaperNumber } from '@/shared/schemas/happened';
+
+/** The papers of an order that bear a number. */
+export type OrderPaperKind = Exclude<keyof PaperBodies, 'priceListVersion'>;
+
+/** A paper that could go out: all of it but its number. */
+export type PaperToGo = {
+  readonly [Kind in OrderPaperKind]: {
+    readonly kind: Kind;
+    readonly bodyOf: (number: PaperNumber) => PaperBodies[Kind];
+  };
+}[OrderPaperKind];
+
+/** @returns what is set as a file: of a quote the customer's side alone. */
+export function sourceOf(paper: PaperToGo, number: PaperNumber): PaperSource {
+  switch (paper.kind) {
+    case 'quote': {
+      const { owner: _, ...body } = paper.bodyOf(number);
+      return { kind: paper.kind, body };
+    }
+    case 'confirmation':
+      return { kind: paper.kind, body: paper.bodyOf(number) };
+    case 'paymentRequest':
+      return { kind: paper.kind, body: paper.bodyOf(number) };
+    case 'invoice':
+      return { kind: paper.kind, body: paper.bodyOf(number) };
+    case 'receipt':
+      return { kind: paper.kind, body: paper.bodyOf(number) };
+    case 'creditNote':
+      return { kind: paper.kind, body: paper.bodyOf(number) };
+    case 'proof':
+      return { kind: paper.kind, body: paper.bodyOf(number) };
+    case 'deliveryNote':
+      return { kind: paper.kind, body: paper.bodyOf(number) };
+    default:
+      return paper satisfies never;
+  }
+}
+
+interface Going {
+  readonly orderId: string;
+  /** YYYY-MM-DD. */
+  readonly day: string;
+  readonly write: (source: PaperSource) => Promise<PaperFile>;
+}
+
+/** @returns the paper as the store issues it: made for the number it gets. */
+export function paperToMake(paper: PaperToGo, { orderId, day, write }: Going): PaperToMake<PaperBodies> {
+  const about = { kind: 'order', id: orderId } as const;
+  const of = { about, series: seriesOf(paper.kind, orderId, day) };
+  const made = <Body>(bodyOf: (number: PaperNumber) => Body) => ({
+    make: async (number: PaperNumber) => ({
+      body: bodyOf(number),
+      file: await write(sourceOf(paper, number)),
+    }),
+  });
+  switch (paper.kind) {
+    case 'quote':
+      return {
+        ...{ ...of, kind: paper.kind, ...made(paper.bodyOf) },
+        notes: (paperId) => [
+          { kind: 'orderEvent', body: { orderId, day, step: { what: 'quoted', paperId } } },
+        ],
+      };
+    case 'confirmation':
+      return { ...of, kind: paper.kind, ...made(paper.bodyOf) };
+    case 'paymentRequest':
+      return { ...of, kind: paper.kind, ...made(paper.bodyOf) };
+    case 'invoice':
+      return { ...of, kind: paper.kind, ...made(paper.bodyOf) };
+    case 'receipt':
+      return { ...of, kind: paper.kind, ...made(paper.bodyOf) };
+    case 'creditNote':
+      return { ...of, kind: paper.kind, ...made(paper.bodyOf) };
+    case 'proof':
+      return { ...of, kind: paper.kind, ...made(paper.bodyOf) };
+    case 'deliveryNote':
+      return { ...of, kind: paper.kind, ...made(paper.bodyOf) };
+    default:
+      return paper satisfies never;
+  }
+}
+
+interface NumberFacts {
+  readonly kind: OrderPaperKind;
+  readonly orderId: string;
+  readonly day: string;
+  /** Of its kind, withdrawn ones among them. */
+  readonly papers: readonly { readonly series: string; readonly number: PaperNumber }[];
+  /** Of this device; null while it has numbered nothing. */
+  readonly letter: string | null;
+}
+
+/** @returns the number a paper will likely get; another tab may be given it before. */
+export function likelyPaperNumber({ kind, orderId, day, papers, letter }: NumberFacts): PaperNumber {
+  const series = seriesOf(kind, orderId, day);
+  const isByVersion = kind === 'quote' || kind === 'confirmation';
+  const counts = papers
+    .filter((one) => one.series === series && (isByVersion || one.number.letter === letter))
+    .map(({ number }) => number.count);
+  return { count: Math.max(0, ...counts) + 1, letter: letter ?? 'A' };
+}
+
+const seriesOf = (kind: OrderPaperKind, orderId: string, day: string): string =>
+  orderPaperSeries(kind, orderId, Number(day.slice(0, 4)));

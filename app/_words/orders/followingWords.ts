@@ -1,0 +1,78 @@
+import type { GoodsProblem } from '@/lib/quotes/goodsPapers';
+
+/** An answer line: the bold part first. */
+export interface AnswerLine {
+  readonly strong: string;
+  readonly rest: string;
+}
+
+/** Why there is no paper that rests on an accepted quote. */
+export const notAgreedWords = (isQuoteMissing: boolean): string =>
+  isQuoteMissing
+    ? 'The quote that was accepted is not on this device. Bring it in with a copy; this paper is written from it.'
+    : 'Nothing was accepted yet. This paper says what the customer agreed to: note the yes to the quote first.';
+
+/** @returns why a paper about the goods cannot be made, and what mends it. */
+export function goodsProblemWords(problem: GoodsProblem): string {
+  switch (problem.kind) {
+    case 'noCustomer':
+      return 'Nobody is named as the customer, and this paper must say whom it is for. Choose the customer.';
+    case 'nothingOrdered':
+      return 'No job of this order has pieces in it. Add a job, and how many of each size.';
+    case 'jobUnclear':
+      return `The job “${problem.name}” names something that is not here, so nobody can say what is made. Look at its checks.`;
+    case 'tooMany':
+      return `A paper holds ${problem.most} ${problem.what}, and there are more. Make two orders of it.`;
+    default:
+      return problem satisfies never;
+  }
+}
+
+export const confirmationAnswer = (by: string, total: string, choice: string): AnswerLine => ({
+  strong: total,
+  rest: `, accepted by ${by}${choice === '' ? '' : `: ${choice}`}`,
+});
+
+export const requestAnswer = (amount: string, what: 'deposit' | 'balance', paid: string | null): AnswerLine => ({
+  strong: amount,
+  rest: ` to ask for as ${what}${paid === null ? '' : `; ${paid} came`}`,
+});
+
+export const invoiceAnswer = (total: string, due: string): AnswerLine => ({
+  strong: total,
+  rest: `, ${due} still to pay`,
+});
+
+export const receiptAnswer = (amount: string, left: string): AnswerLine => ({
+  strong: `${amount} came`,
+  rest: `, ${left} left`,
+});
+
+export const proofAnswer = (prints: number, names: number, revisions: string): AnswerLine => ({
+  strong: prints === 1 ? '1 print to approve' : `${prints} prints to approve`,
+  rest: `${names === 0 ? '' : `, ${names} names`}; ${revisions}`,
+});
+
+export const revisionsWords = (used: number, included: number): string =>
+  used === 0
+    ? `no round of changes used of ${included} included`
+    : `${used} of ${included} rounds of changes used`;
+
+export const deliveryAnswer = (pieces: string, people: number): AnswerLine => ({
+  strong: pieces,
+  rest: people === 0 ? '' : `, packed for ${people === 1 ? '1 person' : `${people} people`}`,
+});
+
+export const careAnswer = (cards: number, isCut: boolean): AnswerLine => ({
+  strong: cards === 1 ? '1 card' : `${cards} cards`,
+  rest: isCut ? ' to cut out; print the file again for more pieces' : ' to cut out, one for each piece',
+});
+
+/** What is said where an invoice is in force already. */
+export const invoiceInForceWords = (number: string): string =>
+  `Invoice ${number} is in force, and a second one would ask for the money twice. Give it back by a credit note, or withdraw it, before you bill anew.`;
+
+export const creditAnswer = (left: string, number: string): AnswerLine => ({
+  strong: left,
+  rest: ` can be given back of invoice ${number}`,
+});
