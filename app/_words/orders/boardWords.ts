@@ -1,0 +1,71 @@
+import type { TextContext } from '@/app/_words/formatter';
+import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
+import type { purses } from '@/lib/orders/board/purse';
+import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { daysWords } from './nearDayWords';
+import { minorWords } from './orderMoneyWords';
+
+type Turn = BoardOrder['turn']['turn'];
+
+/** How many open orders wait for whom. */
+export type TurnCounts = Readonly<Record<Turn, number>>;
+
+/** @returns whose turn it is and what is late, in one sentence: its bold beginning, and the rest. */
+export function boardAnswer(
+  counts: TurnCounts,
+  all: ReturnType<typeof purses>,
+  context: TextContext,
+): readonly [string, string] {
+  const late = all.flatMap(({ currency, late: own }) =>
+    own.length === 0
+      ? []
+      : [
+          lateWords(
+            minorWords(
+              own.reduce((sum, { dueMinor }) => sum + dueMinor, 0),
+              currency,
+              context,
+            ),
+            own.map(({ days }) => days),
+          ),
+        ],
+  );
+  const { you, customer, nobody } = counts;
+  const yours = you === 0 ? 'Nothing waits for you' : `${withCapital(waiting(you))} for you`;
+  const others = [
+    ...(customer === 0 ? [] : [`${spelledNumber(customer)} for an answer`]),
+    ...(nobody === 0 ? [] : [`${spelledNumber(nobody)} for nobody`]),
+  ];
+  return [yours, [others.map((one) => `, ${one}`).join(''), ...late.map((one) => `; ${one}`)].join('')];
+}
+
+export const turnHeadings: Readonly<Record<Turn, string>> = {
+  you: 'You',
+  customer: 'Customers',
+  nobody: 'Nobody',
+};
+
+/** @returns what stands beside the heading of a group: how many there are, and what that means. */
+export const groupLine = (turn: Turn, count: number): string => `${spelledNumber(count)}, ${groupMeanings[turn]}`;
+
+export const turnChoices: readonly { readonly value: Turn | 'all'; readonly label: string }[] = [
+  { value: 'all', label: 'Everybody’s turn' },
+  { value: 'you', label: 'Your turn' },
+  { value: 'customer', label: 'The customer’s turn' },
+  { value: 'nobody', label: 'Nobody’s turn' },
+];
+
+// Helpers
+
+const groupMeanings: Readonly<Record<Turn, string>> = {
+  you: 'act on these',
+  customer: 'nothing for you to do',
+  nobody: 'on its way or on hold',
+};
+
+const waiting = (count: number): string => `${spelledNumber(count)} ${count === 1 ? 'waits' : 'wait'}`;
+
+function lateWords(amount: string, days: readonly number[]): string {
+  const longest = daysWords(Math.max(...days));
+  return days.length === 1 ? `${amount} is ${longest} late` : `${amount} is late, ${longest} the longest`;
+}

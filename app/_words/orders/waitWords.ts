@@ -1,0 +1,96 @@
+import type { TextContext } from '@/app/_words/formatter';
+import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { byDayWords, daysWords, nearDayWords } from './nearDayWords';
+import { withCapital } from '@/app/_words/spelledNumber';
+
+type Waiting = BoardOrder['turn']['waits'][number];
+type WaitsFor = Waiting['why'];
+
+/** What an order waits for, in two short lines. */
+interface WaitWords {
+  readonly first: string;
+  readonly second: string;
+  /** The first line says how late it is. */
+  readonly isLate: boolean;
+}
+
+/** What is to be done or to come, without its day. */
+const things: Readonly<Record<WaitsFor, string>> = {
+  answer: 'answer',
+  openItem: 'something missing',
+  decision: 'their answer',
+  newQuote: 'quote anew',
+  proof: 'send the proof',
+  newProof: 'send a new proof',
+  approval: 'their yes to the proof',
+  deposit: 'their deposit',
+  orderBlanks: 'buy the blanks',
+  blanks: 'blanks on their way',
+  print: 'print',
+  press: 'press',
+  check: 'check',
+  pack: 'pack',
+  askBalance: 'ask for the balance',
+  balance: 'their balance',
+  remind: 'remind of the balance',
+  deliver: 'hand over',
+  close: 'close it',
+  held: 'on hold',
+  over: 'over',
+};
+
+/** @returns what an order waits for first, with its day; how late it is stands in words. */
+export function waitWords({ facts, standing, turn }: BoardOrder, today: string, { locale }: TextContext): WaitWords {
+  const [wait] = turn.waits;
+  const { wantedOn } = facts.order;
+  const wanted = wantedOn === null ? '' : `wanted ${nearDayWords(wantedOn, today, locale)}`;
+  if (wait === undefined) return { first: '', second: wanted, isLate: false };
+  const { why, dueOn, lateDays } = wait;
+  const thing = thingOf(wait, facts.order.openItems);
+  // An enquiry bears the day it came: it has waited since, and nobody promised a day.
+  if (why === 'answer') return { first: `${withCapital(thing)} today`, second: wanted, isLate: false };
+  if (why === 'over') return { first: overWords(standing), second: '', isLate: false };
+  if (dueOn === null) return { first: withCapital(thing), second: wanted, isLate: false };
+  if (why === 'newQuote') {
+    return {
+      first: withCapital(thing),
+      second: `ended ${nearDayWords(dueOn, today, locale)}`,
+      isLate: false,
+    };
+  }
+  if (lateDays > 0) {
+    return {
+      first: `${withCapital(daysWords(lateDays))} late`,
+      second: `${thing}, due ${nearDayWords(dueOn, today, locale)}`,
+      isLate: true,
+    };
+  }
+  return { first: `${withCapital(thing)} ${byDayWords(dueOn, today, locale)}`, second: wanted, isLate: false };
+}
+
+/** @returns why an order is not on the board. */
+export function overWords({ side, state }: Pick<BoardOrder['standing'], 'side' | 'state'>): string {
+  if (side.side === 'lost') return `Lost: ${lossWords[side.why]}`;
+  if (side.side === 'cancelled') return 'Cancelled';
+  return state === 'closed' ? 'Closed' : 'Put away';
+}
+
+// Helpers
+
+const lossWords: Readonly<
+  Record<Extract<BoardOrder['standing']['side'], { readonly side: 'lost' }>['why'], string>
+> = {
+  price: 'the price',
+  date: 'the day',
+  noAnswer: 'no answer',
+  rights: 'no right to the picture',
+  other: 'another reason',
+};
+
+/** The missing thing itself, where it is known which. */
+function thingOf({ why, turn, dueOn }: Waiting, openItems: BoardOrder['facts']['order']['openItems']): string {
+  if (why !== 'openItem') return things[why];
+  const ofWhom = turn === 'you' ? 'maker' : turn === 'customer' ? 'customer' : 'supplier';
+  const item = openItems.find((one) => one.doneOn === null && one.ofWhom === ofWhom && one.doneBy === dueOn);
+  return item?.what ?? things.openItem;
+}
