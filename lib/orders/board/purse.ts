@@ -5,11 +5,13 @@ import type { BoardOrder } from './todayList';
 import { isOpen } from './turnOf';
 
 /** Money of all open orders in one currency, whole minor units. */
-interface Purse {
+export interface Purse {
   readonly currency: string;
   /** What is still owed of everything accepted. */
   readonly toComeMinor: number;
   readonly late: readonly { readonly orderId: string; readonly dueMinor: number; readonly days: number }[];
+  /** Asked for by a paper, and not past its day. */
+  readonly asked: readonly { readonly orderId: string; readonly dueMinor: number }[];
   /** Deposits and more that came for what is not delivered yet. */
   readonly inHandMinor: number;
   /** Passed on by nobody yet. */
@@ -28,6 +30,7 @@ export function purses(orders: readonly BoardOrder[], today: string): readonly P
       currency,
       toComeMinor: sum(({ standing }) => standing.money.dueMinor ?? 0),
       late: own.flatMap((order) => lateOf(order, today)),
+      asked: own.flatMap((order) => (lateOf(order, today).length > 0 ? [] : askedOf(order))),
       inHandMinor: sum(({ standing }) => (isDelivered(standing) ? 0 : standing.money.receivedMinor)),
       toReachBankMinor: sum(({ standing }) => standing.money.toReachBankMinor),
       exposure: exposureOfAll(own.map(({ standing }) => standing.money.exposure)),
@@ -48,6 +51,13 @@ function lateOf({ facts, standing }: BoardOrder, today: string): Purse['late'] {
   return days > 0 && depositOpenMinor !== null && depositOpenMinor > 0
     ? [{ orderId: facts.orderId, dueMinor: depositOpenMinor, days }]
     : [];
+}
+
+/** What a paper asks for now: the balance, or the deposit before it. */
+function askedOf({ facts, standing }: BoardOrder): Purse['asked'] {
+  const { due, dueMinor, depositOpenMinor } = standing.money;
+  const asked = due.balanceAsked ? dueMinor : due.depositAsked ? depositOpenMinor : null;
+  return asked === null || asked === 0 ? [] : [{ orderId: facts.orderId, dueMinor: asked }];
 }
 
 const isDelivered = ({ steps }: BoardOrder['standing']): boolean =>

@@ -312,6 +312,18 @@ describe('money of all open orders', () => {
       },
     ]);
   });
+
+  it('tells apart what a paper asks for and what is late', () => {
+    const log = accepted();
+    const asked = () => purses(boardOf(log), TODAY).map((purse) => [purse.asked, purse.late]);
+    expect(asked()).toEqual([[[], []]]);
+    requestOut(log, 'deposit', '2026-11-30');
+    expect(asked()).toEqual([[[{ orderId: 'order-1', dueMinor: 38066 }], []]]);
+    pay(log, 38066);
+    expect(asked()).toEqual([[[], []]]);
+    requestOut(log, 'balance', '2026-11-20');
+    expect(asked()).toEqual([[[], [{ orderId: 'order-1', dueMinor: 38065, days: 6 }]]]);
+  });
 });
 
 describe('how quotes were answered', () => {
