@@ -1,6 +1,6 @@
 import type { TextContext } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
-import type { purses } from '@/lib/orders/board/purse';
+import type { Purse } from '@/lib/orders/board/purse';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { daysWords } from './nearDayWords';
 import { minorWords } from './orderMoneyWords';
@@ -13,7 +13,7 @@ export type TurnCounts = Readonly<Record<Turn, number>>;
 /** @returns whose turn it is and what is late, in one sentence: its bold beginning, and the rest. */
 export function boardAnswer(
   counts: TurnCounts,
-  all: ReturnType<typeof purses>,
+  all: readonly Purse[],
   context: TextContext,
 ): readonly [string, string] {
   const late = all.flatMap(({ currency, late: own }) =>
@@ -46,7 +46,8 @@ export const turnHeadings: Readonly<Record<Turn, string>> = {
 };
 
 /** @returns what stands beside the heading of a group: how many there are, and what that means. */
-export const groupLine = (turn: Turn, count: number): string => `${spelledNumber(count)}, ${groupMeanings[turn]}`;
+export const groupLine = (turn: Turn, count: number): string =>
+  `${spelledNumber(count)}, ${groupMeanings[turn]}`;
 
 export const turnChoices: readonly { readonly value: Turn | 'all'; readonly label: string }[] = [
   { value: 'all', label: 'Everybody’s turn' },

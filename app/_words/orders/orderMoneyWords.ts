@@ -31,7 +31,8 @@ export function orderAmountWords(
   const { currency, totalMinor, dueMinor, depositOpenMinor, receivedMinor, overpaidMinor, due } = money;
   const said = (minor: number) => minorWords(minor, currency, context);
   if (totalMinor === null || dueMinor === null) {
-    if (lastQuote === null) return { amount: null, owed: receivedMinor > 0 ? `${said(receivedMinor)} came` : '' };
+    if (lastQuote === null)
+      return { amount: null, owed: receivedMinor > 0 ? `${said(receivedMinor)} came` : '' };
     const { body } = lastQuote;
     return { amount: minorWords(body.sums.total, body.currency, context), owed: 'quoted' };
   }

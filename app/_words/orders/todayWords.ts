@@ -39,7 +39,11 @@ export function todayWords(
     case 'orderBlanks':
       return { what: `Buy the blanks for ${name}`, why: due, button: 'Buy' };
     case 'answer':
-      return { what: `Answer ${name}`, why: `asked ${day}`, button: 'Price' };
+      return {
+        what: `Answer ${name}`,
+        why: order?.standing.enquiredOn == null ? 'no answer yet' : `asked ${day}`,
+        button: 'Price',
+      };
     case 'balance':
       return { what: `Ask for ${owed(order, 'dueMinor', context)} of ${name}`, why: due, button: 'Ask' };
     case 'deposit':

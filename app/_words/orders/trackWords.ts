@@ -16,10 +16,15 @@ export const stageWords: Readonly<Record<Stage, string>> = {
 };
 
 /** @returns how far an order is, in a few words under its track. */
-export function trackWords({ standing }: Pick<BoardOrder, 'standing'>, today: string, { locale }: TextContext): string {
+export function trackWords(
+  { standing }: Pick<BoardOrder, 'standing'>,
+  today: string,
+  { locale }: TextContext,
+): string {
   const { state, side, enquiredOn, lastQuote, gates } = standing;
   if (side.side === 'held') return `on hold since ${nearDayWords(side.since, today, locale)}`;
-  if (side.side !== 'open') return `${overWords(standing).toLowerCase()}, ${nearDayWords(side.since, today, locale)}`;
+  if (side.side !== 'open')
+    return `${overWords(standing).toLowerCase()}, ${nearDayWords(side.since, today, locale)}`;
   switch (state) {
     case 'enquiry':
       return enquiredOn === null ? 'asked' : `asked ${nearDayWords(enquiredOn, today, locale)}`;

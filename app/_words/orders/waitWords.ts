@@ -1,7 +1,7 @@
 import type { TextContext } from '@/app/_words/formatter';
+import { withCapital } from '@/app/_words/spelledNumber';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { byDayWords, daysWords, nearDayWords } from './nearDayWords';
-import { withCapital } from '@/app/_words/spelledNumber';
 
 type Waiting = BoardOrder['turn']['waits'][number];
 type WaitsFor = Waiting['why'];
@@ -40,7 +40,11 @@ const things: Readonly<Record<WaitsFor, string>> = {
 };
 
 /** @returns what an order waits for first, with its day; how late it is stands in words. */
-export function waitWords({ facts, standing, turn }: BoardOrder, today: string, { locale }: TextContext): WaitWords {
+export function waitWords(
+  { facts, standing, turn }: BoardOrder,
+  today: string,
+  { locale }: TextContext,
+): WaitWords {
   const [wait] = turn.waits;
   const { wantedOn } = facts.order;
   const wanted = wantedOn === null ? '' : `wanted ${nearDayWords(wantedOn, today, locale)}`;
@@ -65,7 +69,11 @@ export function waitWords({ facts, standing, turn }: BoardOrder, today: string, 
       isLate: true,
     };
   }
-  return { first: `${withCapital(thing)} ${byDayWords(dueOn, today, locale)}`, second: wanted, isLate: false };
+  return {
+    first: `${withCapital(thing)} ${byDayWords(dueOn, today, locale)}`,
+    second: wanted,
+    isLate: false,
+  };
 }
 
 /** @returns why an order is not on the board. */
@@ -88,7 +96,10 @@ const lossWords: Readonly<
 };
 
 /** The missing thing itself, where it is known which. */
-function thingOf({ why, turn, dueOn }: Waiting, openItems: BoardOrder['facts']['order']['openItems']): string {
+function thingOf(
+  { why, turn, dueOn }: Waiting,
+  openItems: BoardOrder['facts']['order']['openItems'],
+): string {
   if (why !== 'openItem') return things[why];
   const ofWhom = turn === 'you' ? 'maker' : turn === 'customer' ? 'customer' : 'supplier';
   const item = openItems.find((one) => one.doneOn === null && one.ofWhom === ofWhom && one.doneBy === dueOn);
