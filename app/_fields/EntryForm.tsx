@@ -13,7 +13,7 @@ type EntryFormProps = Readonly<{
 
 /**
  * A form whose fields are entered together. While a field holds a text that is no value yet, the value before it would
- * be entered in its place: the focus goes there instead, where its sentence stands.
+ * be entered in its place: the focus goes there instead, where its sentence stands, or its half-typed day.
  */
 export function EntryForm({ label, className, missing, onEnter, children }: EntryFormProps) {
   return (
@@ -23,7 +23,9 @@ export function EntryForm({ label, className, missing, onEnter, children }: Entr
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        const unread = event.currentTarget.querySelector<HTMLElement>('[data-unread], [aria-invalid="true"]');
+        const unread = event.currentTarget.querySelector<HTMLElement>(
+          '[data-unread], [aria-invalid="true"], input:invalid',
+        );
         if (unread !== null) unread.focus();
         else if (missing === undefined) onEnter();
       }}

@@ -26,12 +26,16 @@ type TextFieldProps = Readonly<{
   width?: 'narrow' | 'normal' | 'full' | undefined;
   /** True where what stands beside it says what is typed; the name is then only spoken. */
   labelled?: boolean | undefined;
+  /** Which keys a phone offers. */
+  inputMode?: 'text' | 'numeric' | undefined;
+  /** Offered while one line is typed; anything else may be typed as well. */
+  suggestions?: readonly string[] | undefined;
   id?: string | undefined;
 }>;
 
 /** Words: a name, a reason, a note. */
 export function TextField(props: TextFieldProps) {
-  const { label, hint, caution, rows = 1, placeholder, width, labelled } = props;
+  const { label, hint, caution, rows = 1, placeholder, width, labelled, inputMode, suggestions = [] } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { text, problem, change, rest } = useTextDraft(props);
@@ -43,14 +47,23 @@ export function TextField(props: TextFieldProps) {
     // Names of any script begin on their own side.
     dir: 'auto',
     'aria-label': labelled ? label : undefined,
+    inputMode,
     'aria-invalid': issue ? true : undefined,
     'aria-describedby': describedBy(id, { hint, caution: issue ? undefined : caution, issue }),
     onChange: (event: { target: { value: string } }) => change(event.target.value),
     onBlur: rest,
   };
+  const list = rows === 1 && suggestions.length > 0 ? { list: `${id}-offers`, autoComplete: 'off' } : null;
   return (
     <FieldFrame {...{ id, label, hint, caution, issue, width }}>
-      {rows > 1 ? <textarea {...control} rows={rows} /> : <input {...control} type="text" />}
+      {rows > 1 ? <textarea {...control} rows={rows} /> : <input {...control} {...list} type="text" />}
+      {list !== null && (
+        <datalist id={list.list}>
+          {suggestions.map((one) => (
+            <option key={one} value={one} />
+          ))}
+        </datalist>
+      )}
     </FieldFrame>
   );
 }

@@ -1,9 +1,9 @@
 'use client';
 
-import { PageHead } from '@/app/_controls/PageHead';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { OrdersBoard } from './OrdersBoard';
 
 /** All orders: what waits on whom. */
 export function OrdersScreen() {
-  return <WithWorkspace>{() => <PageHead title="Orders" />}</WithWorkspace>;
+  return <WithWorkspace>{(workspace) => <OrdersBoard workspace={workspace} />}</WithWorkspace>;
 }

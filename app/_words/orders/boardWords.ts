@@ -1,3 +1,4 @@
+import { dayFormat } from '@/app/_words/dayFormat';
 import type { TextContext } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { Purse } from '@/lib/orders/board/purse';
@@ -8,7 +9,7 @@ import { minorWords } from './orderMoneyWords';
 type Turn = BoardOrder['turn']['turn'];
 
 /** How many open orders wait for whom. */
-export type TurnCounts = Readonly<Record<Turn, number>>;
+type TurnCounts = Readonly<Record<Turn, number>>;
 
 /** @returns whose turn it is and what is late, in one sentence: its bold beginning, and the rest. */
 export function boardAnswer(
@@ -39,6 +40,10 @@ export function boardAnswer(
   return [yours, [others.map((one) => `, ${one}`).join(''), ...late.map((one) => `; ${one}`)].join('')];
 }
 
+/** @returns the day, and how many orders are open. */
+export const boardLine = (today: string, open: number, { locale }: TextContext): string =>
+  `${longDay(today, locale)}, ${open === 0 ? 'none' : spelledNumber(open)} open`;
+
 export const turnHeadings: Readonly<Record<Turn, string>> = {
   you: 'You',
   customer: 'Customers',
@@ -57,6 +62,9 @@ export const turnChoices: readonly { readonly value: Turn | 'all'; readonly labe
 ];
 
 // Helpers
+
+const longDay = (day: string, locale: string): string =>
+  dayFormat(locale, { weekday: 'long', day: 'numeric', month: 'long' }).format(new Date(`${day}T00:00:00Z`));
 
 const groupMeanings: Readonly<Record<Turn, string>> = {
   you: 'act on these',

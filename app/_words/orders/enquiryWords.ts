@@ -15,3 +15,6 @@ export const pastDayWords = (day: string): string =>
 
 export const tooLongWords = (over: number, longest: number): string =>
   `${over} ${over === 1 ? 'letter' : 'letters'} too long: ${longest} fit here.`;
+
+export const NOT_TAKEN =
+  'It could not be noted. What you typed stands here still: look at it, and press again.';

@@ -51,3 +51,5 @@ export function leftOutOfRepeat({ missingJobs, leftOut }: Repeated, formatter: F
         ]),
   ];
 }
+
+export const NOT_TAKEN_REPEAT = 'It could not be made, and nothing was changed. Press again.';

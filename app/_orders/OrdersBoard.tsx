@@ -1,0 +1,165 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { PageHead } from '@/app/_controls/PageHead';
+import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useBench } from '@/app/_orderBook/useBench';
+import { useOrderBook } from '@/app/_orderBook/useOrderBook';
+import { formatterFor } from '@/app/_words/formatter';
+import { boardAnswer, boardLine } from '@/app/_words/orders/boardWords';
+import { purses } from '@/lib/orders/board/purse';
+import { lastPrintOn, todayList } from '@/lib/orders/board/todayList';
+import { isOpen } from '@/lib/orders/board/turnOf';
+import { BenchWeeks } from './BenchWeeks';
+import styles from './Board.module.css';
+import { BoardFinder } from './BoardFinder';
+import { piecesOfOrder } from './boardEntries';
+import { EnquiryForm } from './EnquiryForm';
+import { HitRates } from './HitRates';
+import { MoneyCard } from './MoneyCard';
+import { OrderGroups } from './OrderGroups';
+import type { Repeatable } from './RepeatPanel';
+import { TodayCard } from './TodayCard';
+import { useEnquiryDraft } from './useEnquiryDraft';
+import { useFoundOrders } from './useFoundOrders';
+import { useOrderActions } from './useOrderActions';
+
+const TODAY_ROWS = 8;
+
+/** Whose turn it is in every order, what today asks for, the money, and the weeks ahead. */
+export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  const router = useRouter();
+  const { workshop, blanks, entries } = workspace;
+  const book = useOrderBook(workspace);
+  const bench = useBench(workspace, book);
+  const { board, today } = book;
+  const enquiry = useEnquiryDraft();
+  const { actions, goneName } = useOrderActions(workspace);
+  const finding = useFoundOrders(board, workspace);
+  const [todayShown, setTodayShown] = useState(TODAY_ROWS);
+  const findId = useId();
+  const [inHead, atThumb] = [useRef<HTMLButtonElement>(null), useRef<HTMLButtonElement>(null)];
+  const formatter = useMemo(() => formatterFor(workshop), [workshop]);
+  const open = useMemo(() => board.filter(({ facts, standing }) => isOpen(facts, standing)), [board]);
+  const money = useMemo(() => purses(board, today), [board, today]);
+  const { idleDays } = workshop.quoting;
+  const items = useMemo(
+    () => todayList(board, { today, idleDays, lastPrintOn: lastPrintOn(entries.inkPrints, board) }),
+    [board, today, idleDays, entries.inkPrints],
+  );
+  const latest = useRef<Repeatable | null>(null);
+  const repeatable = { workspace, book, onRepeated: (id: string) => router.push(`/orders/${id}`) };
+  useEffect(() => {
+    latest.current = repeatable;
+  });
+  // The same for as long as the board stands, so that no row is drawn again for it.
+  const [repeat] = useState(() => () => latest.current ?? repeatable);
+  const count = (turn: 'you' | 'customer' | 'nobody') =>
+    open.filter((order) => order.turn.turn === turn).length;
+  const [first, rest] = boardAnswer(
+    { you: count('you'), customer: count('customer'), nobody: count('nobody') },
+    money,
+    workshop,
+  );
+  const { found, rows } = finding;
+  const more = found.length - rows;
+  const begin = (ref: RefObject<HTMLButtonElement | null>) => (
+    <Button ref={ref} kind="strong" onPress={enquiry.open}>
+      New enquiry
+    </Button>
+  );
+  return (
+    <>
+      <PageHead
+        title="Orders"
+        line={boardLine(today, open.length, workshop)}
+        aside={<span className={board.length > 0 ? styles.inHead : undefined}>{begin(inHead)}</span>}
+      />
+      <RemovedNote what={goneName} how="put away" onUndo={() => void workspace.undo()} />
+      <UnreadableRecords
+        workspace={{
+          ...workspace,
+          unreadable: workspace.unreadable.filter(({ kind }) => kind === 'order' || kind === 'orderEvent'),
+        }}
+        level={2}
+      />
+      {enquiry.isOpen && (
+        <EnquiryForm
+          draft={enquiry.draft}
+          asked={enquiry.asked}
+          {...{ workspace, today }}
+          onChange={enquiry.change}
+          onNoted={(id) => {
+            enquiry.forget();
+            router.push(`/orders/${id}`);
+          }}
+          onClose={() => {
+            enquiry.close();
+            inHead.current?.focus();
+            // On a phone the one in the head is not there.
+            if (document.activeElement !== inHead.current) atThumb.current?.focus();
+          }}
+          onEmpty={enquiry.forget}
+        />
+      )}
+      {board.length === 0 ? (
+        <p className={styles.empty}>
+          No order yet. Note who asks and what they want: from then on this page says whose turn it is.
+        </p>
+      ) : (
+        <div className={styles.board}>
+          <TodayCard
+            {...{ items, book, actions }}
+            rows={todayShown}
+            onMore={() => setTodayShown(items.length)}
+            context={workshop}
+          />
+          <div className={styles.card}>
+            <section aria-label="All orders">
+              <p className={styles.answer}>
+                <strong>{first}</strong>
+                {rest}
+              </p>
+              <BoardFinder
+                fieldId={findId}
+                wanted={finding.wanted}
+                found={found.length}
+                elsewhere={finding.elsewhere}
+                closedCount={board.length - open.length}
+                onWanted={finding.look}
+                formatter={formatter}
+              />
+              <OrderGroups
+                {...{ found, rows, today, workshop, actions, repeat }}
+                isClosed={finding.isClosed}
+                piecesOf={(order) => piecesOfOrder(order, book, { blanks }, formatter)}
+              />
+              {more > 0 && (
+                <div className={styles.more}>
+                  <Button onPress={finding.showMore}>
+                    Show {formatter.count(Math.min(more, finding.step), 'more order')}
+                  </Button>
+                </div>
+              )}
+            </section>
+            <BenchWeeks {...{ bench, book }} context={workshop} />
+            <div className={styles.fold}>
+              <HitRates board={board} context={workshop} />
+            </div>
+          </div>
+          {money.length > 0 && <MoneyCard all={money} book={book} context={workshop} />}
+        </div>
+      )}
+      {board.length > 0 && (
+        <div className={styles.thumb}>
+          {begin(atThumb)}
+          <Button onPress={() => document.getElementById(findId)?.focus()}>Find</Button>
+        </div>
+      )}
+    </>
+  );
+}

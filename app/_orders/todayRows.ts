@@ -1,0 +1,58 @@
+import type { BoardOrder, todayList } from '@/lib/orders/board/todayList';
+import type { OpenItem } from '@/shared/schemas/order';
+
+type TodayItem = ReturnType<typeof todayList>[number];
+
+/** A thing to do today, with the order and the missing thing it is about. */
+interface TodayRow {
+  readonly key: string;
+  readonly item: TodayItem;
+  /** Null where it is of no single order. */
+  readonly order: BoardOrder | null;
+  readonly openItem: OpenItem | null;
+}
+
+/** @param of null where there is no such order */
+export function todayRows(
+  items: readonly TodayItem[],
+  of: (orderId: string) => BoardOrder | null,
+): readonly TodayRow[] {
+  const taken = new Set<string>();
+  return items.map((item) => {
+    const order = item.orderId === null ? null : of(item.orderId);
+    // Two things may be missing by the same day: each has a row of its own.
+    const openItem =
+      item.what !== 'openItem' || order === null
+        ? null
+        : (order.facts.order.openItems.find(
+            ({ id, doneBy, doneOn }) =>
+              doneOn === null && doneBy === item.on && !taken.has(`${item.orderId} ${id}`),
+          ) ?? null);
+    if (openItem !== null) taken.add(`${item.orderId} ${openItem.id}`);
+    return { key: [item.what, item.orderId, openItem?.id].join(' '), item, order, openItem };
+  });
+}
+
+/** @returns the place where a thing is done. */
+export function todayAddress({ item: { what }, order }: TodayRow): string {
+  if (order === null) return '/workshop#ink-run';
+  const place = `/orders/${order.facts.orderId}`;
+  switch (what) {
+    case 'answer':
+      return `${place}#jobs`;
+    case 'balance':
+    case 'deposit':
+    case 'quoteEnds':
+    case 'sendProof':
+    case 'proofUnanswered':
+      return `${place}#papers`;
+    case 'orderBlanks':
+    case 'pack':
+    case 'deliver':
+    case 'openItem':
+    case 'printerIdle':
+      return `${place}#waits`;
+    default:
+      return what satisfies never;
+  }
+}
