@@ -3,7 +3,10 @@ import styles from './CardSection.module.css';
 import { classes } from './classes';
 
 type CardSectionProps = Readonly<{
-  numeral: number;
+  /** Null where the sections of a card are in no order. */
+  numeral: number | null;
+  /** The first of a card, where no numeral tells. */
+  isFirst?: boolean;
   heading: string;
   /** The conclusion in one line, its key figure bold, then the one thing to look at. */
   answer?: ReactNode;
@@ -11,17 +14,20 @@ type CardSectionProps = Readonly<{
   children?: ReactNode;
 }>;
 
-/** A numbered section of a card: what it is about, what it comes to, and beneath it the reasons. */
-export function CardSection({ numeral, heading, answer, id, children }: CardSectionProps) {
+/** A section of a card: what it is about, what it comes to, and beneath it the reasons. */
+export function CardSection({ numeral, isFirst = false, heading, answer, id, children }: CardSectionProps) {
+  const isNext = numeral === null ? !isFirst : numeral > 1;
   return (
     <section
-      className={classes(styles.section, numeral > 1 && styles.next)}
+      className={classes(styles.section, numeral === null && styles.plain, isNext && styles.next)}
       id={id}
       aria-labelledby={`${id}-heading`}
     >
-      <span className={styles.numeral} aria-hidden="true">
-        {numeral}
-      </span>
+      {numeral !== null && (
+        <span className={styles.numeral} aria-hidden="true">
+          {numeral}
+        </span>
+      )}
       <div className={styles.head}>
         {/* Takes the focus of whoever jumps here. */}
         <h2 className={styles.heading} id={`${id}-heading`} tabIndex={-1}>

@@ -1,0 +1,73 @@
+'use client';
+
+import { useState } from 'react';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { minorMoney } from '@/app/_words/orders/minorWords';
+import { acceptedLateWords } from '@/app/_words/orders/orderNoteWords';
+import { type AnswerDraft, AnswerFields } from './AnswerFields';
+import { NoteFrame } from './NoteFrame';
+import styles from './Notes.module.css';
+import type { StepNoteProps } from './stepNote';
+import { useNoting } from './useNoting';
+
+const AS_ASKED = 'asked';
+
+/** The customer said yes: to which version, to which of its choices, by whom and how. */
+export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
+  const { facts, person, today, formatter, locale } = on;
+  const quotes = facts.happened.flatMap((one) => (one.kind === 'quote' && !one.withdrawn ? [one] : [])).toReversed();
+  const [quoteId, setQuoteId] = useState(quotes[0]?.id ?? '');
+  const [choice, setChoice] = useState(AS_ASKED);
+  const [answer, setAnswer] = useState<AnswerDraft>({
+    ...{ by: person?.name ?? on.customer?.name ?? '', how: 'message', proof: null },
+  });
+  const { problem, noteSteps } = useNoting(on);
+  const quote = quotes.find(({ id }) => id === quoteId);
+  const choices = quote === undefined ? [] : [
+    { value: AS_ASKED, label: `As asked, ${minorMoney(quote.body.sums.total, quote.body.currency, locale)}` },
+    ...quote.body.alternatives.map(({ id, label, sums }) => ({
+      value: id,
+      label: `${label}, ${minorMoney(sums.total, quote.body.currency, locale)}`,
+    })),
+  ];
+  const missing =
+    quote === undefined
+      ? 'A quote has to go out before it can be accepted.'
+      : answer.by.trim() === ''
+        ? 'Who said so comes first.'
+        : undefined;
+  return (
+    <NoteFrame
+      name="Accepted"
+      {...{ on, missing, problem, onLeave }}
+      onEnter={(day) => {
+        const { by, how, proof } = answer;
+        const alternativeId = choice === AS_ASKED ? null : choice;
+        const step = { what: 'accepted', paperId: quoteId, alternativeId, by, how, proof: proof?.attachment ?? null } as const;
+        if (noteSteps(day, [step], proof === null ? [] : [proof.file])) onDone();
+      }}
+    >
+      <FieldGroup>
+        {quotes.length > 1 && (
+          <ChoiceField
+            label="Which quote"
+            value={quoteId}
+            choices={quotes.map(({ id, number }) => ({ value: id, label: `Version ${formatter.number(number.count)}` }))}
+            onCommit={(id) => {
+              setQuoteId(id);
+              setChoice(AS_ASKED);
+            }}
+          />
+        )}
+        {choices.length > 1 && (
+          <ChoiceField label="What they chose" value={choice} choices={choices} onCommit={setChoice} />
+        )}
+      </FieldGroup>
+      {quote !== undefined && quote.body.validUntil < today && (
+        <p className={styles.caution}>{acceptedLateWords(quote.body.validUntil, formatter)}</p>
+      )}
+      <AnswerFields draft={answer} onChange={setAnswer} />
+    </NoteFrame>
+  );
+}

@@ -1,0 +1,84 @@
+'use client';
+
+import { useState } from 'react';
+import { CheckField } from '@/app/_fields/CheckField';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { changedSinceProofWords } from '@/app/_words/orders/orderNoteWords';
+import { seriesNumberText } from '@/shared/orderNumberText';
+import { type AnswerDraft, AnswerFields } from './AnswerFields';
+import { NoteFrame } from './NoteFrame';
+import styles from './Notes.module.css';
+import { proofsOf, versionsShown } from './proofVersions';
+import type { StepNoteProps } from './stepNote';
+import { useNoting } from './useNoting';
+
+const OTHERWISE = 'otherwise';
+
+/** The customer said yes to what will be printed: to which version of each picture, by whom and how. */
+export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
+  const { facts, person, workspace, formatter } = on;
+  const proofs = proofsOf(facts);
+  const [proofId, setProofId] = useState(proofs[0]?.id ?? OTHERWISE);
+  const [left, setLeft] = useState<readonly string[]>([]);
+  const [answer, setAnswer] = useState<AnswerDraft>({
+    ...{ by: person?.name ?? on.customer?.name ?? '', how: 'message', proof: null },
+  });
+  const { problem, noteSteps } = useNoting(on);
+  const proof = proofs.find(({ id }) => id === proofId);
+  const shown = proof === undefined ? facts.artworks : versionsShown(proof);
+  const versions = shown.filter(({ artworkId }) => !left.includes(artworkId));
+  const nameOf = (id: string) => workspace.artworks[id]?.name ?? 'a picture that is not here';
+  const changed = facts.artworks.filter(({ artworkId, version }) =>
+    shown.some((one) => one.artworkId === artworkId && one.version !== version),
+  );
+  const missing =
+    versions.length === 0
+      ? 'At least one picture has to be approved.'
+      : answer.by.trim() === ''
+        ? 'Who said so comes first.'
+        : undefined;
+  return (
+    <NoteFrame
+      name="Approved"
+      {...{ on, missing, problem, onLeave }}
+      onEnter={(day) => {
+        const { by, how, proof: file } = answer;
+        const paperId = proof?.id ?? null;
+        const step = { what: 'approved', paperId, versions: [...versions], by, how, proof: file?.attachment ?? null } as const;
+        if (noteSteps(day, [step], file === null ? [] : [file.file])) onDone();
+      }}
+    >
+      {proofs.length > 0 && (
+        <ChoiceField
+          label="What they were shown"
+          value={proofId}
+          choices={[
+            ...proofs.map(({ id, number, body }) => ({
+              value: id,
+              label: `Proof ${seriesNumberText(number, body.issuedOn)}`,
+            })),
+            { value: OTHERWISE, label: 'Shown otherwise, as it is now' },
+          ]}
+          onCommit={setProofId}
+        />
+      )}
+      <fieldset className={styles.set}>
+        <legend className={styles.legend}>Said yes to</legend>
+        {shown.map(({ artworkId, version }) => (
+          <CheckField
+            key={artworkId}
+            label={`${nameOf(artworkId)}, version ${formatter.number(version)}`}
+            checked={!left.includes(artworkId)}
+            onCommit={(checked) =>
+              setLeft(checked ? left.filter((id) => id !== artworkId) : [...left, artworkId])
+            }
+          />
+        ))}
+      </fieldset>
+      {changed.length > 0 && (
+        <p className={styles.caution}>{changedSinceProofWords(changed.map(({ artworkId }) => nameOf(artworkId)))}</p>
+      )}
+      <AnswerFields draft={answer} onChange={setAnswer} />
+    </NoteFrame>
+  );
+}

@@ -1,0 +1,55 @@
+'use client';
+
+import { useState } from 'react';
+import { TextField } from '@/app/_fields/TextField';
+import { AmountField } from '@/app/_order/money/AmountField';
+import { textLimits } from '@/shared/limits';
+import { toMinor } from '@/shared/money';
+import { orderEventSchema } from '@/shared/schemas/orderEvents';
+import { NoteFrame } from './NoteFrame';
+import styles from './Notes.module.css';
+import type { StepNoteProps } from './stepNote';
+import { useNoting } from './useNoting';
+
+/** Something else is wanted after the yes: what, and what it costs. */
+export function ChangeNote({ on, onDone, onLeave }: StepNoteProps) {
+  const { currency } = on.standing.money;
+  const [wish, setWish] = useState('');
+  const [amount, setAmount] = useState<number | null>(null);
+  const { problem, noteSteps } = useNoting(on);
+  const missing =
+    wish.trim() === ''
+      ? 'What they want comes first.'
+      : amount === null
+        ? 'What it costs comes first; 0 where you ask nothing for it.'
+        : undefined;
+  return (
+    <NoteFrame
+      name="Change of the order"
+      {...{ on, missing, problem, onLeave }}
+      onEnter={(day) => {
+        if (amount === null) return;
+        const amountMinor = toMinor(amount, currency);
+        if (noteSteps(day, [{ what: 'change', wish: wish.trim(), amountMinor, currency }])) onDone();
+      }}
+    >
+      <TextField
+        label="What they want"
+        value={wish}
+        rows={2}
+        width="full"
+        {...textLimits(orderEventSchema, ['step', 'wish'])}
+        onCommit={setWish}
+      />
+      <AmountField
+        label="What it costs"
+        {...{ currency }}
+        min={0}
+        value={amount}
+        hint="As the prices of the quote are written; its tax is added where theirs is."
+        onCommit={setAmount}
+      />
+      <p className={styles.told}>The jobs do not change by it: set pieces and pictures there.</p>
+    </NoteFrame>
+  );
+}

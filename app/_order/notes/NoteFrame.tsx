@@ -1,0 +1,65 @@
+'use client';
+
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { DateField } from '@/app/_fields/DateField';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { dayQuestion } from '@/app/_words/orders/orderDayWords';
+import styles from './Notes.module.css';
+
+type NoteFrameProps = Readonly<{
+  /** What is noted. */
+  name: string;
+  on: OrderOnScreen;
+  /** Why nothing can be noted yet. */
+  missing?: string | undefined;
+  /** Why the last try was not taken. */
+  problem: string | null;
+  /** The day it is said to have happened, to begin with; today where left out. */
+  day?: string;
+  onEnter: (day: string) => void;
+  onLeave: () => void;
+  children?: ReactNode;
+}>;
+
+/** What happened, and on which day: that of today, unless another is set. */
+export function NoteFrame(props: NoteFrameProps) {
+  const { name, on, missing, problem, onEnter, onLeave, children } = props;
+  const { today, formatter } = on;
+  const [day, setDay] = useState(props.day ?? today);
+  const frame = useRef<HTMLDivElement>(null);
+  // Opened to be typed in.
+  useEffect(() => frame.current?.querySelector<HTMLElement>('input, select, textarea')?.focus(), []);
+  const question = dayQuestion(day, today, formatter);
+  return (
+    <div ref={frame}>
+      <EntryForm className={styles.form} label={name} missing={missing} onEnter={() => onEnter(day)}>
+        {children}
+        <FieldGroup>
+          <DateField
+            label="Day"
+            width="narrow"
+            needed
+            value={day}
+            caution={question ?? undefined}
+            hint={day === today ? 'Set it back where it happened earlier.' : 'Noted later.'}
+            onCommit={(value) => setDay(value ?? today)}
+          />
+        </FieldGroup>
+        <p className={styles.problem} role="alert">
+          {problem}
+        </p>
+        <div className={styles.acts}>
+          <Button type="submit" kind="strong" blockedBy={missing}>
+            {question === null ? 'Note it' : 'Note it all the same'}
+          </Button>
+          <Button kind="quiet" onPress={onLeave}>
+            Leave it
+          </Button>
+        </div>
+      </EntryForm>
+    </div>
+  );
+}

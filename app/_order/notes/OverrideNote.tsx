@@ -1,0 +1,45 @@
+'use client';
+
+import { useState } from 'react';
+import { TextField } from '@/app/_fields/TextField';
+import { gatesInWords } from '@/app/_words/orders/orderStepWords';
+import { textLimits } from '@/shared/limits';
+import { type OrderGate, orderEventSchema } from '@/shared/schemas/orderEvents';
+import { NoteFrame } from './NoteFrame';
+import styles from './Notes.module.css';
+import type { StepNoteProps } from './stepNote';
+import { useNoting } from './useNoting';
+
+/** Goes on before a gate is open, for a reason that stays with the order. */
+export function OverrideNote({
+  on,
+  gates,
+  onDone,
+  onLeave,
+}: StepNoteProps & Readonly<{ gates: readonly OrderGate[] }>) {
+  const [reason, setReason] = useState('');
+  const { problem, noteSteps } = useNoting(on);
+  const limits = textLimits(orderEventSchema, ['step', 'reason']);
+  const missing =
+    reason.trim().length < limits.shortest ? `A reason has ${limits.shortest} letters at least.` : undefined;
+  return (
+    <NoteFrame
+      name={`Go on without ${gatesInWords(gates)}`}
+      {...{ on, missing, problem, onLeave }}
+      onEnter={(day) => {
+        const steps = gates.map((gate) => ({ what: 'override', gate, reason: reason.trim() }) as const);
+        if (noteSteps(day, steps)) onDone();
+      }}
+    >
+      <TextField
+        label={`Why you go on without ${gatesInWords(gates)}`}
+        value={reason}
+        rows={2}
+        width="full"
+        {...limits}
+        onCommit={setReason}
+      />
+      <p className={styles.told}>It stays with the order and is shown, whatever becomes of it.</p>
+    </NoteFrame>
+  );
+}

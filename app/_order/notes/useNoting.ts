@@ -1,0 +1,40 @@
+'use client';
+
+import { useState } from 'react';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import type { EditOutcome } from '@/app/_store/documentsState';
+import { notNotedWords } from '@/app/_words/orders/orderNoteWords';
+import { stepWords } from '@/app/_words/orders/orderStepWords';
+import type { EntryBodies } from '@/lib/kinds/entryKinds';
+import type { NewEntry } from '@/lib/stored/newEntries';
+import type { StoredFile } from '@/lib/stored/storedFile';
+import type { OrderStep } from '@/shared/schemas/orderEvents';
+
+type Entries = readonly NewEntry<EntryBodies>[];
+
+/** Notes what happened to an order; what was not taken is told, and the form stays as it was typed. */
+export function useNoting({ workspace, orderId }: Pick<OrderOnScreen, 'workspace' | 'orderId'>) {
+  const [problem, setProblem] = useState<string | null>(null);
+  const settled = (outcome: EditOutcome): boolean => {
+    const isShown = outcome.state === 'shown';
+    setProblem(isShown ? null : notNotedWords(outcome.state));
+    return isShown;
+  };
+  const note = (label: string, entries: Entries, files: readonly StoredFile[] = []): boolean =>
+    settled(workspace.note(label, entries, [], files));
+  /** @returns whether it was taken */
+  const noteSteps = (
+    day: string,
+    steps: readonly OrderStep[],
+    files: readonly StoredFile[] = [],
+  ): boolean => {
+    const [first] = steps;
+    if (first === undefined) return false;
+    return note(
+      stepWords[first.what],
+      steps.map((step) => ({ kind: 'orderEvent', body: { orderId, day, step } })),
+      files,
+    );
+  };
+  return { problem, note, noteSteps };
+}

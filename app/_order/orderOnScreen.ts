@@ -1,0 +1,42 @@
+import type { JobRecord } from '@/app/_documents/documentsByKind';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { type Formatter, formatterFor } from '@/app/_words/formatter';
+import type { BoardOrder } from '@/lib/orders/board/todayList';
+import type { Customer, Person } from '@/shared/schemas/customer';
+import type { Order } from '@/shared/schemas/order';
+
+/** One order as its screen has it: what is kept of it, what that comes to, and who stands behind it. */
+export interface OrderOnScreen extends BoardOrder {
+  readonly workspace: ReadyWorkspace;
+  readonly orderId: string;
+  readonly order: Order;
+  readonly today: string;
+  readonly customer: Customer | null;
+  readonly person: Person | null;
+  /** Whom to write to, as rows name them. */
+  readonly who: string;
+  /** Its jobs that are here. */
+  readonly jobs: readonly JobRecord[];
+  readonly formatter: Formatter;
+  readonly locale: string;
+}
+
+export function orderOnScreen(
+  workspace: ReadyWorkspace,
+  { facts, standing, turn }: BoardOrder,
+  today: string,
+): OrderOnScreen {
+  const { orderId, order } = facts;
+  const customer = workspace.customers[order.customerId ?? ''] ?? null;
+  const people = customer?.people ?? [];
+  const person = people.find(({ id }) => id === order.personId) ?? people[0] ?? null;
+  const jobs = order.jobIds.flatMap((id) => workspace.jobs.find((job) => job.id === id) ?? []);
+  return {
+    ...{ facts, standing, turn, workspace, orderId, order, today, customer, person, jobs },
+    who: firstName(person?.name) ?? customer?.name ?? 'the customer',
+    formatter: formatterFor(workspace.workshop),
+    locale: workspace.workshop.locale,
+  };
+}
+
+const firstName = (name: string | undefined): string | undefined => name?.trim().split(/\s+/)[0];

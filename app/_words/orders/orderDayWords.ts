@@ -1,0 +1,31 @@
+import { dayFormat } from '@/app/_words/dayFormat';
+import type { Formatter } from '@/app/_words/formatter';
+import { daysBetween } from '@/shared/days';
+
+/** @example shortDay('2026-11-26', 'en-GB') // 'Thu 26 Nov' */
+export function shortDay(day: string, locale: string): string {
+  const moment = new Date(`${day}T00:00:00Z`);
+  if (Number.isNaN(moment.getTime())) return day;
+  return dayFormat(locale, { weekday: 'short', day: 'numeric', month: 'short' })
+    .format(moment)
+    .replace(',', '');
+}
+
+/** @returns how far a due day is: “today”, “in 4 days”, “3 days late”. */
+export function dueWords(day: string, today: string, formatter: Formatter): string {
+  const days = daysBetween(today, day);
+  if (days === 0) return 'today';
+  if (days === 1) return 'tomorrow';
+  return days > 0 ? `in ${formatter.count(days, 'day')}` : `${formatter.count(-days, 'day')} late`;
+}
+
+/** More days than this ago a day is asked about: by then it is more often a slip of the year. */
+const LONG_AGO_DAYS = 330;
+
+/** @returns what is asked about a day that something happened on; null for one that needs no question. */
+export function dayQuestion(day: string, today: string, formatter: Formatter): string | null {
+  const days = daysBetween(day, today);
+  if (days < 0)
+    return `That is ${dueWords(day, today, formatter)}. What is noted here has happened already: is the day right?`;
+  return days > LONG_AGO_DAYS ? `That is ${formatter.count(days, 'day')} ago. Is the year right?` : null;
+}
