@@ -4,7 +4,7 @@ import Link from 'next/link';
 import { memo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
-import { orderAmountWords } from '@/app/_words/orders/orderMoneyWords';
+import { orderAmountWords } from '@/app/_words/orders/orderAmountWords';
 import { waitWords } from '@/app/_words/orders/waitWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { orderNumberText } from '@/shared/orderNumberText';

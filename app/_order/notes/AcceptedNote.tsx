@@ -16,7 +16,9 @@ const AS_ASKED = 'asked';
 /** The customer said yes: to which version, to which of its choices, by whom and how. */
 export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
   const { facts, person, today, formatter, locale } = on;
-  const quotes = facts.happened.flatMap((one) => (one.kind === 'quote' && !one.withdrawn ? [one] : [])).toReversed();
+  const quotes = facts.happened
+    .flatMap((one) => (one.kind === 'quote' && !one.withdrawn ? [one] : []))
+    .toReversed();
   const [quoteId, setQuoteId] = useState(quotes[0]?.id ?? '');
   const [choice, setChoice] = useState(AS_ASKED);
   const [answer, setAnswer] = useState<AnswerDraft>({
@@ -24,13 +26,19 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
   });
   const { problem, noteSteps } = useNoting(on);
   const quote = quotes.find(({ id }) => id === quoteId);
-  const choices = quote === undefined ? [] : [
-    { value: AS_ASKED, label: `As asked, ${minorMoney(quote.body.sums.total, quote.body.currency, locale)}` },
-    ...quote.body.alternatives.map(({ id, label, sums }) => ({
-      value: id,
-      label: `${label}, ${minorMoney(sums.total, quote.body.currency, locale)}`,
-    })),
-  ];
+  const choices =
+    quote === undefined
+      ? []
+      : [
+          {
+            value: AS_ASKED,
+            label: `As asked, ${minorMoney(quote.body.sums.total, quote.body.currency, locale)}`,
+          },
+          ...quote.body.alternatives.map(({ id, label, sums }) => ({
+            value: id,
+            label: `${label}, ${minorMoney(sums.total, quote.body.currency, locale)}`,
+          })),
+        ];
   const missing =
     quote === undefined
       ? 'A quote has to go out before it can be accepted.'
@@ -44,7 +52,14 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
       onEnter={(day) => {
         const { by, how, proof } = answer;
         const alternativeId = choice === AS_ASKED ? null : choice;
-        const step = { what: 'accepted', paperId: quoteId, alternativeId, by, how, proof: proof?.attachment ?? null } as const;
+        const step = {
+          what: 'accepted',
+          paperId: quoteId,
+          alternativeId,
+          by,
+          how,
+          proof: proof?.attachment ?? null,
+        } as const;
         if (noteSteps(day, [step], proof === null ? [] : [proof.file])) onDone();
       }}
     >
@@ -53,7 +68,10 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
           <ChoiceField
             label="Which quote"
             value={quoteId}
-            choices={quotes.map(({ id, number }) => ({ value: id, label: `Version ${formatter.number(number.count)}` }))}
+            choices={quotes.map(({ id, number }) => ({
+              value: id,
+              label: `Version ${formatter.number(number.count)}`,
+            }))}
             onCommit={(id) => {
               setQuoteId(id);
               setChoice(AS_ASKED);

@@ -5,6 +5,7 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { changedSinceProofWords } from '@/app/_words/orders/orderNoteWords';
 import { seriesNumberText } from '@/shared/orderNumberText';
+import type { OrderStep } from '@/shared/schemas/orderEvents';
 import { type AnswerDraft, AnswerFields } from './AnswerFields';
 import { NoteFrame } from './NoteFrame';
 import styles from './Notes.module.css';
@@ -44,7 +45,14 @@ export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
       onEnter={(day) => {
         const { by, how, proof: file } = answer;
         const paperId = proof?.id ?? null;
-        const step = { what: 'approved', paperId, versions: [...versions], by, how, proof: file?.attachment ?? null } as const;
+        const step: OrderStep = {
+          what: 'approved',
+          paperId,
+          versions: [...versions],
+          by,
+          how,
+          proof: file?.attachment ?? null,
+        };
         if (noteSteps(day, [step], file === null ? [] : [file.file])) onDone();
       }}
     >
@@ -76,7 +84,9 @@ export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
         ))}
       </fieldset>
       {changed.length > 0 && (
-        <p className={styles.caution}>{changedSinceProofWords(changed.map(({ artworkId }) => nameOf(artworkId)))}</p>
+        <p className={styles.caution}>
+          {changedSinceProofWords(changed.map(({ artworkId }) => nameOf(artworkId)))}
+        </p>
       )}
       <AnswerFields draft={answer} onChange={setAnswer} />
     </NoteFrame>

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
 import { AmountField } from '@/app/_order/money/AmountField';
-import { textLimits } from '@/shared/limits';
+import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import { NoteFrame } from './NoteFrame';
@@ -44,7 +44,7 @@ export function ChangeNote({ on, onDone, onLeave }: StepNoteProps) {
       <AmountField
         label="What it costs"
         {...{ currency }}
-        min={0}
+        minorLimits={numberLimits(orderEventSchema, ['step', 'amountMinor'])}
         value={amount}
         hint="As the prices of the quote are written; its tax is added where theirs is."
         onCommit={setAmount}

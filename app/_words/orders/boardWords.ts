@@ -4,7 +4,7 @@ import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { Purse } from '@/lib/orders/board/purse';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { daysWords } from './nearDayWords';
-import { minorWords } from './orderMoneyWords';
+import { minorWords } from './orderAmountWords';
 
 type Turn = BoardOrder['turn']['turn'];
 

@@ -1,7 +1,7 @@
 import type { TextContext } from '@/app/_words/formatter';
 import { formatterFor } from '@/app/_words/formatter';
 import type { hitRates } from '@/lib/orders/board/hitRates';
-import { minorWords } from './orderMoneyWords';
+import { minorWords } from './orderAmountWords';
 
 type HitRates = ReturnType<typeof hitRates>;
 type Rate = HitRates['all'] | HitRates['byPrice'][number] | HitRates['byAnswer'][number];

@@ -8,7 +8,6 @@ import type { Job } from '@/shared/schemas/job';
 import type { OrderNumber } from '@/shared/schemas/orderEvents';
 import { wantedPieces } from '@/shared/wantedPieces';
 
-
 interface OrderHead {
   /** Null until the enquiry has one. */
   readonly number: OrderNumber | null;
@@ -60,5 +59,7 @@ export function wantedDayProblem(
 
 function oneWord(words: readonly PieceWord[]): PieceWord {
   const [first, ...others] = words;
-  return first !== undefined && others.every(({ many }) => many === first.many) ? first : pieceWords(undefined);
+  return first !== undefined && others.every(({ many }) => many === first.many)
+    ? first
+    : pieceWords(undefined);
 }

@@ -1,47 +1,107 @@
-import { formatterFor, type TextContext } from '@/app/_words/formatter';
-import { usableLocale } from '@/app/_words/usableLocale';
-import type { OrderStanding } from '@/lib/orders/orderStanding';
-import { formatMinor, fromMinor, type MinorUnits } from '@/shared/money';
+import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import { withCapital } from '@/app/_words/spelledNumber';
+import type { Exposure } from '@/lib/orders/money/exposure';
+import type { OrderMoney } from '@/lib/orders/money/orderMoney';
+import type { Expense, Payment } from '@/shared/schemas/orderEvents';
+import { minorMoney } from './minorWords';
+import { shortDay } from './orderDayWords';
 
-/**
- * An amount of whole minor units; its currency is named where it is not the workshop's own.
- *
- * @example minorWords(24396, 'USD', workshop) // '243.96'
- */
-export function minorWords(minor: number, currency: string, context: TextContext): string {
-  const figure = formatMinor(minor as MinorUnits, currency, usableLocale(context.locale));
-  return currency === context.currency ? figure : `${figure} ${currency}`;
+export const expenseWords: Readonly<Record<Expense['kind'], string>> = {
+  blanks: 'Blanks',
+  freight: 'Freight',
+  paper: 'Paper',
+  ink: 'Ink',
+  packaging: 'Packaging',
+  delivery: 'Delivery',
+  other: 'Something else',
+};
+
+/** @returns what was spent and what came, in one line. */
+export function moneyAnswer(money: OrderMoney, locale: string): AnswerWords {
+  const { spentMinor, receivedMinor, dueMinor, overpaidMinor, isPaid, currency } = money;
+  const amount = (minor: number) => minorMoney(minor, currency, locale);
+  if (overpaidMinor > 0)
+    return { key: `${amount(overpaidMinor)} too much came,`, after: ' give it back or note what it is for' };
+  if (isPaid)
+    return {
+      key: 'All paid,',
+      after: spentMinor === 0 ? ' nothing spent is noted' : ` ${amount(spentMinor)} spent`,
+    };
+  const spent = spentMinor === 0 ? 'nothing spent' : `${amount(spentMinor)} spent`;
+  if (receivedMinor === 0) return { key: `${withCapital(spent)},`, after: ' nothing received yet' };
+  const due = dueMinor === null ? '' : `, ${amount(dueMinor)} to come`;
+  return { key: `${amount(receivedMinor)} came,`, after: ` ${spent}${due}` };
 }
 
-/** @returns an amount in a sentence, with its currency. */
-export const minorMoney = (minor: number, currency: string, context: TextContext): string =>
-  formatterFor({ ...context, currency }).money(fromMinor(minor as MinorUnits, currency));
-
-/** What an order comes to, and what is owed of it. */
-interface OrderAmount {
-  /** Null where it has no price yet. */
-  readonly amount: string | null;
-  readonly owed: string;
+/** @returns how far the deposit covers what is laid out; null where no deposit is agreed. */
+export function depositCover(
+  { depositMinor, depositOverBlanksMinor, blanksMinor, currency }: OrderMoney,
+  locale: string,
+): { readonly sentence: string; readonly isShort: boolean } | null {
+  if (depositMinor === null || depositOverBlanksMinor === null) return null;
+  if (depositMinor === 0)
+    return { sentence: 'No deposit was asked: what you lay out is your own.', isShort: blanksMinor > 0 };
+  if (depositOverBlanksMinor < 0)
+    return {
+      sentence: `Blanks and freight cost ${minorMoney(-depositOverBlanksMinor, currency, locale)} more than the deposit.`,
+      isShort: true,
+    };
+  return {
+    sentence:
+      blanksMinor === 0 ? 'Nothing is laid out for blanks yet.' : 'The deposit covers what you lay out.',
+    isShort: false,
+  };
 }
 
-export function orderAmountWords(
-  { money, lastQuote }: Pick<OrderStanding, 'money' | 'lastQuote'>,
-  context: TextContext,
-): OrderAmount {
-  const { currency, totalMinor, dueMinor, depositOpenMinor, receivedMinor, overpaidMinor, due } = money;
-  const said = (minor: number) => minorWords(minor, currency, context);
-  if (totalMinor === null || dueMinor === null) {
-    if (lastQuote === null)
-      return { amount: null, owed: receivedMinor > 0 ? `${said(receivedMinor)} came` : '' };
-    const { body } = lastQuote;
-    return { amount: minorWords(body.sums.total, body.currency, context), owed: 'quoted' };
+/** @returns the lowest point in words. */
+export function lowestWords({ lowest }: Exposure, currency: string, locale: string): string {
+  if (lowest === null) return 'No money has moved yet.';
+  return lowest.balanceMinor < 0
+    ? `At most ${minorMoney(-lowest.balanceMinor, currency, locale)} of your own money was in it, on ${shortDay(lowest.day, locale)}.`
+    : 'At no time was your own money in it.';
+}
+
+interface Typed {
+  readonly kind: Payment['kind'];
+  readonly amountMinor: number | null;
+  readonly feeMinor: number;
+}
+
+/** @returns what a payment comes to before it is noted: what stays open, or what is too much. */
+export function paymentTold(
+  { kind, amountMinor, feeMinor }: Typed,
+  { totalMinor, receivedMinor }: Pick<OrderMoney, 'totalMinor' | 'receivedMinor'>,
+  currency: string,
+  locale: string,
+): { readonly sentence: string; readonly isCaution: boolean } | null {
+  if (amountMinor === null) return null;
+  const amount = (minor: number) => minorMoney(minor, currency, locale);
+  const caution = (sentence: string) => ({ sentence, isCaution: true });
+  if (feeMinor > amountMinor && kind === 'payment')
+    return caution(
+      `The fee is ${amount(feeMinor - amountMinor)} more than what came. Look for a slip in one of them.`,
+    );
+  if (kind !== 'payment') {
+    return amountMinor > receivedMinor
+      ? caution(
+          `Only ${amount(Math.max(0, receivedMinor))} came, and ${amount(amountMinor)} would go back. It is kept as you say.`,
+        )
+      : { sentence: `${amount(receivedMinor - amountMinor)} stays received.`, isCaution: false };
   }
-  const amount = said(totalMinor);
-  if (overpaidMinor > 0) return { amount, owed: `${said(overpaidMinor)} too much` };
-  if (dueMinor === 0) return { amount, owed: 'paid' };
-  if (due.balanceAsked) return { amount, owed: `${said(dueMinor)} owed` };
-  if (depositOpenMinor !== null && depositOpenMinor > 0) {
-    return { amount, owed: `${said(depositOpenMinor)} ${due.depositAsked ? 'asked' : 'deposit'}` };
-  }
-  return { amount, owed: receivedMinor > 0 ? `${said(dueMinor)} to come` : 'nothing paid yet' };
+  if (totalMinor === null)
+    return { sentence: 'Nothing is agreed yet, so nobody knows what stays open.', isCaution: false };
+  const left = totalMinor - receivedMinor - amountMinor;
+  if (left < 0)
+    return caution(
+      `${amount(-left)} more than is owed. It is kept as you say; give the rest back, or note what it is for.`,
+    );
+  return { sentence: left === 0 ? 'Then all is paid.' : `${amount(left)} stays open.`, isCaution: false };
+}
+
+/** @returns where a payment is: at the bank, in the cash box, on its way. */
+export function payoutWords({ payout, way, kind }: Payment, locale: string): string {
+  if (payout !== null)
+    return `at the bank since ${shortDay(payout.day, locale)}${payout.reference === '' ? '' : `, reference ${payout.reference}`}`;
+  if (way === 'cash') return kind === 'payment' ? 'in the cash box' : 'from the cash box';
+  return 'not noted at the bank yet';
 }

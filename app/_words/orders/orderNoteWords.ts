@@ -25,7 +25,8 @@ export const doesNotCountWords = (gates: readonly OrderGate[]): string =>
 export function revisionWords(used: number, included: number, formatter: Formatter): string {
   const rounds = `${formatter.count(included, 'round')} of proofs ${included === 1 ? 'is' : 'are'} included`;
   const left = included - used;
-  if (left > 1) return `${rounds}; after this one ${formatter.number(left - 1)} ${left === 2 ? 'is' : 'are'} left.`;
+  if (left > 1)
+    return `${rounds}; after this one ${formatter.number(left - 1)} ${left === 2 ? 'is' : 'are'} left.`;
   if (left === 1) return `${rounds}; this is the last of them.`;
   return `${rounds}, and ${formatter.count(used, 'round')} ${used === 1 ? 'was' : 'were'} used: this one is not included. Note a change of the order with what it costs.`;
 }

@@ -67,7 +67,9 @@ export function waitAnswer(
   if (turn === 'you') {
     const acts = [...new Set(own.map(({ why }) => yourTurn[why] ?? waitWords[why]))];
     const key = `You ${new Intl.ListFormat('en').format(acts.slice(0, 3))}`;
-    return waits.some((one) => one.turn === 'customer') ? { key: `${key},`, after: ` and ${who} has to answer` } : { key };
+    return waits.some((one) => one.turn === 'customer')
+      ? { key: `${key},`, after: ` and ${who} has to answer` }
+      : { key };
   }
   if (turn === 'customer') {
     const key = `${withCapital(spelledNumber(own.length))} ${own.length === 1 ? 'answer' : 'answers'} from ${who}`;
@@ -75,5 +77,7 @@ export function waitAnswer(
     return next === undefined ? { key } : { key: `${key},`, after: next.slice(1) };
   }
   if (first.why === 'over') return { key: over };
-  return first.why === 'blanks' ? { key: 'The blanks,', after: ' which are on the way' } : { key: waitWords[first.why] };
+  return first.why === 'blanks'
+    ? { key: 'The blanks,', after: ' which are on the way' }
+    : { key: waitWords[first.why] };
 }

@@ -1,7 +1,7 @@
 import type { TextContext } from '@/app/_words/formatter';
 import type { Purse } from '@/lib/orders/board/purse';
 import { daysWords, nearDayWords } from './nearDayWords';
-import { minorWords } from './orderMoneyWords';
+import { minorWords } from './orderAmountWords';
 
 /** A figure of the money card with what it is. */
 interface PurseFigure {

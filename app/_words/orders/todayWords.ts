@@ -2,7 +2,7 @@ import type { TextContext } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { BoardOrder, todayList } from '@/lib/orders/board/todayList';
 import { daysWords, nearDayWords } from './nearDayWords';
-import { minorMoney } from './orderMoneyWords';
+import { minorMoney } from './orderAmountWords';
 
 type TodayItem = ReturnType<typeof todayList>[number];
 

@@ -1,0 +1,51 @@
+'use client';
+
+import { Card } from '@/app/_controls/Card';
+import { useGoToHash } from '@/app/_controls/useGoToHash';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useBench } from '@/app/_orderBook/useBench';
+import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { AskedFold } from './AskedFold';
+import { BenchSection } from './bench/BenchSection';
+import { FilesSection } from './jobs/FilesSection';
+import { JobsSection } from './jobs/JobsSection';
+import { OpenItemsSection } from './jobs/OpenItemsSection';
+import { TimelineSection } from './jobs/TimelineSection';
+import { MoneySection } from './money/MoneySection';
+import { OrderHead } from './OrderHead';
+import styles from './OrderRoom.module.css';
+import { orderOnScreen } from './orderOnScreen';
+import { StageTrack } from './StageTrack';
+import { PAPERS_ID } from './waits/goToPapers';
+import { WaitsSection } from './waits/WaitsSection';
+
+type OrderRoomProps = Readonly<{ workspace: ReadyWorkspace; book: OrderBook; found: BoardOrder }>;
+
+/** One order on one screen: the track, then what it waits for, its money, its days; the papers beside. */
+export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
+  useGoToHash();
+  const bench = useBench(workspace, book);
+  const on = orderOnScreen(workspace, found, book.today);
+  return (
+    <>
+      <OrderHead on={on} />
+      <StageTrack on={on} />
+      <AskedFold on={on} />
+      <div className={styles.columns}>
+        <Card>
+          <WaitsSection on={on} />
+          <MoneySection on={on} />
+          <BenchSection {...{ on, bench }} />
+          <JobsSection {...{ on, book }} />
+          <OpenItemsSection on={on} />
+          <FilesSection {...{ on, bench }} />
+          <TimelineSection on={on} />
+        </Card>
+        <section className={styles.papers} id={PAPERS_ID} tabIndex={-1} aria-label="Papers">
+          <h2 className={styles.heading}>Papers</h2>
+        </section>
+      </div>
+    </>
+  );
+}

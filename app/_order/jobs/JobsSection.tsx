@@ -1,0 +1,38 @@
+'use client';
+
+import { CardSection } from '@/app/_controls/CardSection';
+import { Answer } from '@/app/_docket/common/Answer';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import { jobsAnswer } from '@/app/_words/orders/orderJobWords';
+import { AddJob } from './AddJob';
+import { JobLine } from './JobLine';
+import styles from './Jobs.module.css';
+
+/** What is made for the order: each job with its pieces and what they cost. */
+export function JobsSection({ on, book }: Readonly<{ on: OrderOnScreen; book: OrderBook }>) {
+  const { order, jobs, formatter } = on;
+  return (
+    <CardSection
+      numeral={null}
+      heading="Jobs"
+      id="order-jobs"
+      answer={
+        <Answer
+          words={jobsAnswer(
+            order.jobIds.length,
+            jobs.map(({ job }) => job),
+            formatter,
+          )}
+        />
+      }
+    >
+      <ul className={styles.list}>
+        {order.jobIds.map((jobId) => (
+          <JobLine key={jobId} {...{ on, jobId }} />
+        ))}
+      </ul>
+      <AddJob {...{ on, book }} />
+    </CardSection>
+  );
+}

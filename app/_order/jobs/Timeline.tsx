@@ -1,0 +1,85 @@
+'use client';
+
+import { useMemo } from 'react';
+import { dayOf } from '@/app/_clock/dayOf';
+import { Button } from '@/app/_controls/Button';
+import { classes } from '@/app/_controls/classes';
+import { KeptFileButton } from '@/app/_order/KeptFileButton';
+import { useNoting } from '@/app/_order/notes/useNoting';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { shortDay } from '@/app/_words/orders/orderDayWords';
+import { timelineWords } from '@/app/_words/orders/orderTimelineWords';
+import { deviceLetters } from '@/lib/orders/deviceLetters';
+import { orderTimeline } from '@/lib/orders/orderTimeline';
+import styles from './Jobs.module.css';
+
+/** Everything that was noted and issued, with what was taken back; what passed a gate stands out. */
+export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
+  const { workspace, facts, orderId, order, locale } = on;
+  const { allEntries, entries, papers, device } = workspace;
+  const { problem, note } = useNoting(on);
+  // What counts changes with every entry; all of them are asked for only then.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as said
+  const rows = useMemo(() => {
+    const all = allEntries();
+    return orderTimeline({
+      ...{ orderId, jobIds: order.jobIds, entries: all },
+      artworkIds: facts.artworks.map(({ artworkId }) => artworkId),
+      papers: facts.happened.flatMap((one) => ('series' in one ? [one] : [])),
+      letters: deviceLetters(all, Object.values(papers).flat(), device),
+    }).toReversed();
+  }, [allEntries, entries, papers, device, facts, orderId, order.jobIds]);
+  return (
+    <>
+      <ol className={styles.list}>
+        {rows.map((row) => {
+          const words = timelineWords(row, locale);
+          const notedOn = dayOf(new Date(row.at));
+          const day = row.day ?? notedOn;
+          return (
+            <li
+              key={workspace.firstId(row.id)}
+              className={classes(
+                styles.moment,
+                words.isOverride && styles.override,
+                row.isTakenBack && styles.takenBack,
+              )}
+            >
+              <span className={styles.when}>{shortDay(day, locale)}</span>
+              <div className={styles.words}>
+                <p>
+                  <strong>{words.what}</strong>
+                  {words.detail !== '' && <bdi> {words.detail}</bdi>}
+                </p>
+                <p className={styles.quiet}>
+                  {[
+                    ...(row.isTakenBack ? ['taken back'] : []),
+                    ...(notedOn === day ? [] : [`noted ${shortDay(notedOn, locale)}`]),
+                    ...(row.letter === null ? [] : [`on device ${row.letter}`]),
+                  ].join(', ')}
+                </p>
+              </div>
+              <div className={styles.acts}>
+                {words.file !== null && (
+                  <KeptFileButton attachment={words.file} readFile={workspace.readFile} />
+                )}
+                {words.canGoBack && !row.isTakenBack && (
+                  <Button
+                    kind="quiet"
+                    spoken={`Take back ${words.what} of ${shortDay(day, locale)}`}
+                    onPress={() =>
+                      note(`Take back ${words.what}`, [{ kind: 'takeBack', body: { entryId: row.id } }])
+                    }
+                  >
+                    Take back
+                  </Button>
+                )}
+              </div>
+            </li>
+          );
+        })}
+      </ol>
+      <p role="alert">{problem}</p>
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { CardSection } from '@/app/_controls/CardSection';
+import { Fold } from '@/app/_controls/Fold';
+import { focusById } from '@/app/_controls/focusById';
+import { Answer } from '@/app/_docket/common/Answer';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { depositCover, lowestWords, moneyAnswer } from '@/app/_words/orders/orderMoneyWords';
+import { ExpenseNote } from './ExpenseNote';
+import { ExposureDrawing } from './ExposureDrawing';
+import styles from './Money.module.css';
+import { MoneyFigures } from './MoneyFigures';
+import { OtherMoney } from './OtherMoney';
+import { PaymentList } from './PaymentList';
+import { PaymentNote } from './PaymentNote';
+import { SpentList } from './SpentList';
+
+const ID = 'order-money';
+
+/** What it comes to, what came, what was spent for it, and how far the maker’s own money is in it. */
+export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
+  const { standing, locale, formatter } = on;
+  const { money } = standing;
+  const [open, setOpen] = useState<'payment' | 'expense' | null>(null);
+  const close = () => {
+    setOpen(null);
+    focusById(`${ID}-heading`);
+  };
+  const cover = depositCover(money, locale);
+  const payments = on.facts.happened.flatMap((one) => (one.kind === 'payment' ? [one] : []));
+  return (
+    <CardSection
+      numeral={null}
+      heading="Money"
+      id={ID}
+      answer={<Answer words={moneyAnswer(money, locale)} />}
+    >
+      <MoneyFigures money={money} locale={locale} />
+      {cover !== null && <p className={cover.isShort ? styles.caution : styles.quiet}>{cover.sentence}</p>}
+      <div className={styles.acts}>
+        <Button expanded={open === 'payment'} onPress={() => setOpen(open === 'payment' ? null : 'payment')}>
+          A payment
+        </Button>
+        <Button expanded={open === 'expense'} onPress={() => setOpen(open === 'expense' ? null : 'expense')}>
+          Money spent
+        </Button>
+      </div>
+      {open === 'payment' && (
+        <PaymentNote
+          on={on}
+          dueMinor={money.depositOpenMinor || money.dueMinor}
+          onDone={close}
+          onLeave={close}
+        />
+      )}
+      {open === 'expense' && <ExpenseNote on={on} onDone={close} onLeave={close} />}
+      <OtherMoney money={money} locale={locale} />
+      {payments.length > 0 && (
+        <Fold summary="Payments" line={formatter.count(payments.length, 'entry', 'entries')}>
+          <PaymentList on={on} payments={payments} />
+        </Fold>
+      )}
+      {money.spent.length + money.unpriced.length > 0 && (
+        <Fold summary="What was spent" line={formatter.count(money.spent.length, 'entry', 'entries')}>
+          <SpentList on={on} />
+        </Fold>
+      )}
+      {money.exposure.points.length > 0 && (
+        <Fold summary="Your own money in it" line={lowestWords(money.exposure, money.currency, locale)}>
+          <ExposureDrawing exposure={money.exposure} currency={money.currency} locale={locale} />
+        </Fold>
+      )}
+    </CardSection>
+  );
+}

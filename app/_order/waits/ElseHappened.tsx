@@ -1,0 +1,89 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { Fold } from '@/app/_controls/Fold';
+import { focusById } from '@/app/_controls/focusById';
+import { StepNote } from '@/app/_order/notes/StepNote';
+import type { NotedStep } from '@/app/_order/notes/stepNote';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { stepWords } from '@/app/_words/orders/orderStepWords';
+import styles from './Waits.module.css';
+
+const ID = 'order-else';
+
+/** Everything else that may happen to an order, in its turn or out of it. */
+export function ElseHappened({ on }: Readonly<{ on: OrderOnScreen }>) {
+  const [open, setOpen] = useState<NotedStep | null>(null);
+  const close = () => {
+    setOpen(null);
+    focusById(ID);
+  };
+  return (
+    <Fold summary="Something else happened" line="a change, a wish, on hold, lost" id={ID}>
+      {groupsOf(on).map(({ name, steps }) => (
+        <div key={name} className={styles.group}>
+          <h3 className={styles.groupName}>{name}</h3>
+          <div className={styles.acts}>
+            {steps.map((what) => (
+              <Button
+                key={what}
+                expanded={open === what}
+                onPress={() => setOpen(open === what ? null : what)}
+              >
+                {stepWords[what]}
+              </Button>
+            ))}
+          </div>
+          {open !== null && steps.includes(open) && (
+            <StepNote key={open} {...{ on }} what={open} onDone={close} onLeave={close} />
+          )}
+        </div>
+      ))}
+    </Fold>
+  );
+}
+
+// Helpers
+
+interface Group {
+  readonly name: string;
+  readonly steps: readonly NotedStep[];
+}
+
+function groupsOf({ standing, facts }: OrderOnScreen): readonly Group[] {
+  const { side, state, lastQuote } = standing;
+  const aside: readonly NotedStep[] =
+    side.side === 'open'
+      ? state === 'closed'
+        ? ['reopened']
+        : ['held', 'cancelled', 'lost']
+      : side.side === 'held'
+        ? ['resumed', 'cancelled', 'lost']
+        : ['reopened'];
+  return [
+    {
+      name: 'What they want',
+      steps: [
+        ...(lastQuote === null ? [] : (['accepted'] as const)),
+        ...(facts.artworks.length === 0 ? [] : (['approved', 'revised'] as const)),
+        ...(['change', 'reminded'] as const),
+      ],
+    },
+    {
+      name: 'At the bench, out of turn',
+      steps: [
+        'blanksOrdered',
+        'goodsIn',
+        'scheduled',
+        'printed',
+        'pressed',
+        'checked',
+        'packed',
+        'delivered',
+        'reprint',
+      ],
+    },
+    { name: 'The order as a whole', steps: aside },
+  ];
+}

@@ -1,0 +1,81 @@
+'use client';
+
+import { Button } from '@/app/_controls/Button';
+import { classes } from '@/app/_controls/classes';
+import { PaymentNote } from '@/app/_order/money/PaymentNote';
+import { OverrideNote } from '@/app/_order/notes/OverrideNote';
+import { StepNote } from '@/app/_order/notes/StepNote';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { goToPapers } from './goToPapers';
+import styles from './Waits.module.css';
+import { WhoseMark } from './WhoseMark';
+import type { WaitRow } from './waitRows';
+
+type WaitLineProps = Readonly<{
+  on: OrderOnScreen;
+  row: WaitRow;
+  isOpen: boolean;
+  onOpen: (isOpen: boolean) => void;
+  /** It was noted. */
+  onDone: () => void;
+}>;
+
+/** One thing the order waits for, with the one button that notes it. */
+export function WaitLine({ on, row, isOpen, onOpen, onDone }: WaitLineProps) {
+  const { workspace, orderId, today, who } = on;
+  const { act, what, line, whose, locked } = row;
+  const isLocked = locked.length > 0;
+  const leave = () => onOpen(false);
+  const press = () => {
+    if (act === null) return;
+    if (act.kind === 'papers') return goToPapers();
+    if (act.kind !== 'item') return onOpen(!isOpen);
+    const outcome = workspace.changeOrder(orderId, what, (order) => ({
+      ...order,
+      openItems: order.openItems.map((item) => (item.id === act.itemId ? { ...item, doneOn: today } : item)),
+    }));
+    if (outcome.state === 'shown') onDone();
+  };
+  return (
+    <li className={classes(styles.row, isLocked && styles.locked)}>
+      <WhoseMark {...{ whose, who }} />
+      <div className={styles.words}>
+        <p>
+          <bdi>{what}</bdi>
+        </p>
+        <p className={styles.line}>{line}</p>
+        {isLocked && (
+          <Button
+            kind="quiet"
+            expanded={isOpen}
+            spoken={`Do it even so: ${what}`}
+            onPress={() => onOpen(!isOpen)}
+          >
+            Do it even so
+          </Button>
+        )}
+      </div>
+      {act !== null && (
+        <Button
+          spoken={`${act.label}: ${what}`}
+          blockedBy={isLocked ? line : undefined}
+          expanded={isLocked || act.kind === 'papers' || act.kind === 'item' ? undefined : isOpen}
+          onPress={press}
+        >
+          {act.label}
+        </Button>
+      )}
+      {isOpen && (
+        <div className={styles.wide}>
+          {isLocked ? (
+            <OverrideNote {...{ on, onDone }} gates={locked} onLeave={leave} />
+          ) : act?.kind === 'payment' ? (
+            <PaymentNote {...{ on, onDone }} dueMinor={act.dueMinor} onLeave={leave} />
+          ) : (
+            act?.kind === 'step' && <StepNote {...{ on, onDone }} what={act.what} onLeave={leave} />
+          )}
+        </div>
+      )}
+    </li>
+  );
+}

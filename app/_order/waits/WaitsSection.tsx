@@ -1,0 +1,66 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { CardSection } from '@/app/_controls/CardSection';
+import { focusById } from '@/app/_controls/focusById';
+import { Answer } from '@/app/_docket/common/Answer';
+import { RemindedNote } from '@/app/_order/notes/RemindedNote';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { overWords } from '@/app/_words/orders/orderSideWords';
+import { waitAnswer } from '@/app/_words/orders/orderWaitWords';
+import { ElseHappened } from './ElseHappened';
+import { StandingRows } from './StandingRows';
+import { WaitLine } from './WaitLine';
+import styles from './Waits.module.css';
+import { waitRows } from './waitRows';
+
+const ID = 'order-waits';
+
+/** What the order waits for: whose it is, what, by when, and one button for each. */
+export function WaitsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
+  const { turn, standing, who, formatter } = on;
+  const [open, setOpen] = useState<string | null>(null);
+  const close = () => {
+    setOpen(null);
+    // The row goes with what was noted; its heading stays.
+    focusById(`${ID}-heading`);
+  };
+  const rows = waitRows(on);
+  const waitsOnThem = turn.waits.some((one) => one.turn === 'customer' && one.why !== 'openItem');
+  return (
+    <CardSection
+      numeral={null}
+      isFirst
+      heading="What it waits for"
+      id={ID}
+      answer={<Answer words={waitAnswer(turn, who, overWords(standing, formatter))} />}
+    >
+      <StandingRows on={on} />
+      <ul className={styles.rows}>
+        {rows.map((row) => (
+          <WaitLine
+            key={row.id}
+            {...{ on, row }}
+            isOpen={open === row.id}
+            onOpen={(isOpen) => setOpen(isOpen ? row.id : null)}
+            onDone={close}
+          />
+        ))}
+      </ul>
+      {waitsOnThem && (
+        <div className={styles.remind}>
+          <Button
+            kind="quiet"
+            expanded={open === 'reminded'}
+            onPress={() => setOpen(open === 'reminded' ? null : 'reminded')}
+          >
+            I reminded {who}
+          </Button>
+        </div>
+      )}
+      {open === 'reminded' && <RemindedNote on={on} onDone={close} onLeave={close} />}
+      <ElseHappened on={on} />
+    </CardSection>
+  );
+}

@@ -1,0 +1,204 @@
+import { proofsOf } from '@/app/_order/notes/proofVersions';
+import type { NotedStep } from '@/app/_order/notes/stepNote';
+import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { minorMoney } from '@/app/_words/orders/minorWords';
+import { shortDay } from '@/app/_words/orders/orderDayWords';
+import { opensWords } from '@/app/_words/orders/orderStepWords';
+import { type WaitsFor, waitWords } from '@/app/_words/orders/orderWaitWords';
+import { rowLine } from '@/app/_words/orders/waitLineWords';
+import { gatesOf, type StepName } from '@/lib/orders/stepOrder';
+import type { OrderGate } from '@/shared/schemas/orderEvents';
+
+/** What the one button of a row does. */
+type WaitAct =
+  | { readonly kind: 'papers'; readonly label: string }
+  | { readonly kind: 'step'; readonly label: string; readonly what: NotedStep }
+  | { readonly kind: 'payment'; readonly label: string; readonly dueMinor: number | null }
+  | { readonly kind: 'item'; readonly label: string; readonly itemId: string };
+
+/** One thing an order waits for. */
+export interface WaitRow {
+  readonly id: string;
+  /** Whose it is. */
+  readonly whose: 'maker' | 'customer' | 'supplier';
+  readonly what: string;
+  /** Since when, by when, or what opens it. */
+  readonly line: string;
+  readonly act: WaitAct | null;
+  /** Gates that keep it locked; none where it can be done. */
+  readonly locked: readonly OrderGate[];
+}
+
+/** @returns what the order waits for, a row each, and the next step that is still locked. */
+export function waitRows(on: OrderOnScreen): readonly WaitRow[] {
+  const { turn, order, today, formatter, locale } = on;
+  const rows = turn.waits
+    .filter(({ why }) => why !== 'openItem')
+    .map((wait): WaitRow => {
+      const { why, dueOn } = wait;
+      return {
+        id: why,
+        whose: why === 'blanks' ? 'supplier' : wait.turn === 'customer' ? 'customer' : 'maker',
+        what: whatOf(why, on),
+        line: rowLine(
+          { why, dueOn, since: sinceOf(why, on), reminded: remindedOf(why, on) },
+          today,
+          locale,
+          formatter,
+        ),
+        act: actOf(why, on),
+        locked: [],
+      };
+    });
+  const items = order.openItems.flatMap(({ id, what, ofWhom, doneBy, doneOn }): readonly WaitRow[] =>
+    doneOn !== null || isPutAside(on)
+      ? []
+      : [
+          {
+            id: `item-${id}`,
+            whose: ofWhom,
+            what,
+            line: rowLine(
+              { why: 'openItem', dueOn: doneBy, since: null, reminded: null },
+              today,
+              locale,
+              formatter,
+            ),
+            act: { kind: 'item', label: ofWhom === 'maker' ? 'Done' : 'It came', itemId: id },
+            locked: [],
+          },
+        ],
+  );
+  const next = lockedStep(on);
+  return [...rows, ...balanceRow(on), ...items, ...(next === null ? [] : [next])];
+}
+
+// Helpers
+
+const isPutAside = ({ turn }: OrderOnScreen): boolean =>
+  turn.waits.some(({ why }) => why === 'over' || why === 'held');
+
+function whatOf(why: WaitsFor, { standing, workspace, facts, locale }: OrderOnScreen): string {
+  const { money } = standing;
+  const amount = (minor: number | null) =>
+    minor === null ? '' : ` ${minorMoney(minor, money.currency, locale)}`;
+  if (why === 'deposit') return `${waitWords.deposit}${amount(money.depositOpenMinor)}`;
+  if (why === 'balance' || why === 'remind' || why === 'askBalance')
+    return `${waitWords[why]}${amount(money.dueMinor)}`;
+  if (why !== 'approval') return waitWords[why];
+  const names = facts.artworks.flatMap(({ artworkId, version }) => {
+    const name = workspace.artworks[artworkId]?.name;
+    return name === undefined ? [] : [version > 1 ? `${name}, version ${version}` : name];
+  });
+  return names.length === 0 ? waitWords.approval : `Proof of ${new Intl.ListFormat('en').format(names)}`;
+}
+
+function sinceOf(why: WaitsFor, { standing, facts }: OrderOnScreen): string | null {
+  switch (why) {
+    case 'answer':
+      return standing.enquiredOn;
+    case 'decision':
+      return standing.lastQuote?.body.issuedOn ?? null;
+    case 'approval':
+      return proofsOf(facts)[0]?.body.issuedOn ?? null;
+    case 'blanks':
+      return standing.steps.findLast(({ step }) => step.what === 'blanksOrdered')?.day ?? null;
+    case 'held':
+    case 'over':
+      return standing.side.side === 'open' ? null : standing.side.since;
+    default:
+      return null;
+  }
+}
+
+function remindedOf(why: WaitsFor, { standing }: OrderOnScreen): string | null {
+  const of = why === 'decision' ? 'answer' : why === 'remind' ? 'balance' : why;
+  return standing.reminders.findLast((one) => one.of === of)?.day ?? null;
+}
+
+function actOf(why: WaitsFor, { standing }: OrderOnScreen): WaitAct | null {
+  const step = (what: NotedStep, label: string): WaitAct => ({ kind: 'step', what, label });
+  switch (why) {
+    case 'answer':
+    case 'newQuote':
+      return { kind: 'papers', label: 'Quote' };
+    case 'proof':
+    case 'newProof':
+      return { kind: 'papers', label: 'Proof' };
+    case 'askBalance':
+      return { kind: 'papers', label: 'Invoice' };
+    case 'decision':
+      return step('accepted', 'Accepted');
+    case 'approval':
+      return step('approved', 'Approved');
+    case 'deposit':
+      return { kind: 'payment', label: 'It came', dueMinor: standing.money.depositOpenMinor };
+    case 'balance':
+      return { kind: 'payment', label: 'It came', dueMinor: standing.money.dueMinor };
+    case 'remind':
+      return step('reminded', 'Reminded');
+    case 'orderBlanks':
+      return step('blanksOrdered', 'Blanks ordered');
+    case 'blanks':
+      return step('goodsIn', 'They came in');
+    case 'print':
+      return step('printed', 'Printed');
+    case 'press':
+      return step('pressed', 'Pressed');
+    case 'check':
+      return step('checked', 'Checked');
+    case 'pack':
+      return step('packed', 'Packed');
+    case 'deliver':
+      return step('delivered', 'Delivered');
+    case 'close':
+      return step('closed', 'Closed');
+    case 'held':
+      return step('resumed', 'Go on with it');
+    case 'over':
+      return standing.side.side === 'open' && standing.state !== 'closed'
+        ? null
+        : step('reopened', 'Open it again');
+    case 'openItem':
+      return null;
+    default:
+      return why satisfies never;
+  }
+}
+
+/** Money may come at any time, whosever turn it is to ask for it. */
+function balanceRow({ turn, standing, locale }: OrderOnScreen): readonly WaitRow[] {
+  const { dueMinor, currency } = standing.money;
+  const isAsking = turn.waits.some(({ why }) => why === 'askBalance' || why === 'remind');
+  if (!isAsking || dueMinor === null || dueMinor === 0) return [];
+  return [
+    {
+      ...{ id: 'balance', whose: 'customer', locked: [] },
+      what: `${waitWords.balance} ${minorMoney(dueMinor, currency, locale)}`,
+      line: 'owed before it is over',
+      act: { kind: 'payment', label: 'It came', dueMinor },
+    },
+  ];
+}
+
+/** The next step that brings the order on and waits for a gate; null where none does. */
+function lockedStep({ standing, locale }: OrderOnScreen): WaitRow | null {
+  const { state, gates, side } = standing;
+  if (side.side !== 'open') return null;
+  const next: { readonly step: StepName & NotedStep; readonly why: WaitsFor } | null =
+    state === 'quoted' || state === 'accepted'
+      ? { step: 'blanksOrdered', why: 'orderBlanks' }
+      : state === 'packed'
+        ? { step: 'delivered', why: 'deliver' }
+        : null;
+  if (next === null) return null;
+  const locked = gatesOf(next.step).filter((gate) => gates[gate] === 'shut');
+  if (locked.length === 0) return null;
+  const by = standing.agreed?.quote.body.dates.orderBlanksBy ?? null;
+  const until = next.why === 'orderBlanks' && by !== null ? `, by ${shortDay(by, locale)}` : '';
+  return {
+    ...{ id: `locked-${next.why}`, whose: 'maker', what: waitWords[next.why], locked },
+    line: `${opensWords(locked)}${until}`,
+    act: { kind: 'step', what: next.step, label: next.why === 'deliver' ? 'Delivered' : 'Blanks ordered' },
+  };
+}

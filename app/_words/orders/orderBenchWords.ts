@@ -1,0 +1,161 @@
+import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import { wantedDayWords } from '@/app/_words/docket/jobWords';
+import type { Formatter } from '@/app/_words/formatter';
+import { minutesWords } from '@/app/_words/minutesWords';
+import { planMinutes } from '@/lib/calendar/benchDays';
+import type { Calendar } from '@/lib/calendar/calendar';
+import type { Latest } from '@/lib/calendar/orderDates';
+import type { Planned } from '@/lib/calendar/planWork';
+import type { OrderBench } from '@/lib/orders/bench/orderLoad';
+import type { RushOfDay } from '@/lib/studies/charges/rushFor';
+import { dueWords, shortDay } from './orderDayWords';
+
+interface SeenOnBench {
+  /** Null where nobody has said when the bench is free. */
+  readonly calendar: Calendar | null;
+  /** Null where the order takes no time of the bench any more, or nothing of it is known. */
+  readonly own: OrderBench | null;
+  readonly planned: Planned | null;
+  readonly latest: Latest | null;
+  readonly wantedOn: string | null;
+  readonly today: string;
+  readonly rush: RushOfDay | null;
+  /** Work is being worked out. */
+  readonly isWaiting: boolean;
+}
+
+/** @returns how long it takes and when it is done, in one line. */
+export function benchAnswer(
+  { calendar, own, planned, isWaiting, today }: SeenOnBench,
+  locale: string,
+): AnswerWords {
+  if (own === null)
+    return isWaiting
+      ? { key: 'Being worked out' }
+      : { key: 'No time', after: ' at the bench is known or needed' };
+  if (calendar === null)
+    return { key: 'No day is known:', after: ' say in the workshop when the bench is free' };
+  switch (planned?.kind) {
+    case 'planned': {
+      const minutes = planMinutes(planned.plan);
+      if (minutes === 0) return { key: 'Nothing left to do', after: ' at the bench' };
+      return {
+        key: `${minutesWords(minutes, locale)},`,
+        after: ` done by ${wantedDayWords(planned.plan.lastDay, today, locale)}`,
+      };
+    }
+    case 'noBlock':
+      return {
+        key: 'No block is long enough',
+        after: ` for ${minutesWords(planned.neededMinutes, locale)} at the hot press`,
+      };
+    case 'never':
+      return { key: 'No end', after: ' within the two years that are planned' };
+    default:
+      return { key: 'Being worked out' };
+  }
+}
+
+interface BenchLine {
+  readonly words: string;
+  readonly isCaution: boolean;
+}
+
+/** @returns what follows from it: the last days, heatings-up, a day that cannot be kept, haste. */
+export function benchLines(
+  { planned, latest, wantedOn, today, rush, own }: SeenOnBench,
+  unknown: readonly string[],
+  locale: string,
+  formatter: Formatter,
+): readonly BenchLine[] {
+  const line = (words: string): BenchLine => ({ words, isCaution: false });
+  const caution = (words: string): BenchLine => ({ words, isCaution: true });
+  const by = (day: string) => `${shortDay(day, locale)}, ${dueWords(day, today, formatter)}`;
+  const lines: BenchLine[] = [];
+  if (own !== null && wantedOn === null) lines.push(line('No day is agreed, so it comes last on the bench.'));
+  if (planned?.kind === 'planned') {
+    const { ready, extra } = planned.plan;
+    if (wantedOn !== null && ready > wantedOn)
+      lines.push(
+        caution(
+          `${shortDay(wantedOn, locale)} cannot be kept, with a working day to spare. The first day you can promise is ${wantedDayWords(ready, today, locale)}.`,
+        ),
+      );
+    else if (wantedOn === null)
+      lines.push(line(`The first day you can promise is ${wantedDayWords(ready, today, locale)}.`));
+    if (extra.sessions > 0)
+      lines.push(
+        caution(
+          `The press is heated up ${formatter.count(extra.sessions, 'time')} more than the price counts: ${minutesWords(extra.minutes, locale)} and ${formatter.number(extra.inkMl, 1)} mL of ink that nobody pays. A longer block would save it.`,
+        ),
+      );
+  }
+  if (planned?.kind === 'noBlock')
+    lines.push(
+      caution(
+        `The longest block has ${minutesWords(planned.longestMinutes, locale)}. Make one longer in the workshop, or fewer prints a piece.`,
+      ),
+    );
+  if (latest?.kind === 'latest') {
+    const { orderBlanksBy, approveBy, printBy } = latest.dates;
+    const last = [
+      ...(orderBlanksBy === null ? [] : [{ what: 'Order the blanks by', day: orderBlanksBy }]),
+      { what: 'Approval and deposit by', day: approveBy },
+      ...(printBy === null ? [] : [{ what: 'Print by', day: printBy }]),
+    ];
+    lines.push(...last.map(({ what, day }) => ({ words: `${what} ${by(day)}.`, isCaution: day < today })));
+  }
+  if (rush !== null) lines.push(...rushLines(rush, formatter).map(line));
+  if (unknown.length > 0)
+    lines.push(
+      caution(
+        `Left out, for what it takes is not known: ${new Intl.ListFormat('en').format(unknown)}. Open the job; a stop may stand in it.`,
+      ),
+    );
+  return lines;
+}
+
+/** @returns what is usual to charge for a day sooner than an order takes; nothing where it is not sooner. */
+function rushLines({ outcome, wantedDays, normalDays }: RushOfDay, formatter: Formatter): readonly string[] {
+  const sooner = `${formatter.count(wantedDays, 'working day')} instead of the usual ${formatter.number(normalDays)}`;
+  switch (outcome.kind) {
+    case 'none':
+      return [];
+    case 'rush':
+      return [
+        `Wanted in ${sooner}: your charge for haste is ${formatter.share(outcome.share)} of the price. Add it to the quote.`,
+      ];
+    case 'noCapacity':
+      return [
+        `Wanted in ${sooner}, and the hours for it are not free: no charge buys them. Agree on a later day.`,
+      ];
+    default:
+      return outcome satisfies never;
+  }
+}
+
+/** What a bar of a day says to whoever cannot see it. */
+export function benchDayWords(
+  {
+    day,
+    free,
+    own,
+    others,
+    isWanted,
+  }: {
+    readonly day: string;
+    readonly free: number;
+    readonly own: number;
+    readonly others: number;
+    readonly isWanted: boolean;
+  },
+  locale: string,
+): string {
+  const parts = [
+    `${minutesWords(free, locale)} free`,
+    ...(own > 0 ? [`${minutesWords(own, locale)} for this order`] : []),
+    ...(others > 0 ? [`${minutesWords(others, locale)} for others`] : []),
+    ...(isWanted ? ['wanted'] : []),
+  ];
+  return `${shortDay(day, locale)}: ${parts.join(', ')}`;
+}
