@@ -1,7 +1,9 @@
+import { placeInBox } from '@/lib/artwork/placeInBox';
 import type { ResolvedLine, ResolvedPlacement } from '@/lib/job/checkedJob';
 import type { LabelKey, Labels } from '@/lib/papers/words/englishLabels';
 import { formatNumber } from '@/shared/formatNumber';
 import type { Blank, fibres } from '@/shared/schemas/blank';
+import type { Print } from '@/shared/schemas/job';
 import type { GoodsOnPaper } from '@/shared/schemas/paperParts';
 import { shortened } from './asName';
 
@@ -57,21 +59,33 @@ function saysOf({ name, fibres, colour }: Blank, labels: Labels, locale: string)
   const made = fibres.map(
     ({ fibre, share }) => `${formatNumber(share * 100, locale)} % ${labels[fibreLabels[fibre]]}`,
   );
-  return [name, ...made, colour.name].join(', ');
+  // What the blank's own name says already is not said twice.
+  const news = made.filter((part) => !name.toLowerCase().includes(part.toLowerCase()));
+  return [name, ...news, colour.name].join(', ');
 }
 
 const printsOf = ({ placement, artwork }: ResolvedPlacement): GoodsOnPaper['prints'] =>
-  placement.prints.map(({ sizes, widthMm, heightMm }) => ({
+  placement.prints.map((print) => ({
     placementId: placement.id,
     name: placement.name,
     position: placement.position,
-    sizes,
-    widthMm,
-    heightMm,
+    sizes: print.sizes,
+    ...printedSize(placement, artwork, print),
     dropFromCollarMm: placement.dropFromCollarMm,
     artwork: { artworkId: placement.artworkId, name: artwork.name, version: artwork.version },
     picture: pictureOf(artwork),
   }));
+
+/** A picture of another shape than its place comes out smaller than the place. */
+function printedSize(
+  { fit }: ResolvedPlacement['placement'],
+  { pixels, picture }: ResolvedPlacement['artwork'],
+  print: Pick<Print, 'widthMm' | 'heightMm'>,
+): Pick<Print, 'widthMm' | 'heightMm'> {
+  const drawn = pixels ?? picture;
+  const { widthMm, heightMm } = drawn === null ? print : placeInBox(drawn, print, fit);
+  return { widthMm, heightMm };
+}
 
 const pictureOf = ({ picture }: ResolvedPlacement['artwork']): GoodsOnPaper['prints'][number]['picture'] =>
   picture === null || !isHash(picture.fileId) ? null : { fileId: picture.fileId, fileName: picture.fileName };

@@ -69,6 +69,15 @@ describe('the quote of the worked order', () => {
     expect([body.language, body.page, body.length]).toEqual(['en', 'letter', 'in']);
   });
 
+  it('tells each print at the size it comes out, and nothing of the blank twice', () => {
+    // The back of 1,500 × 1,800 pixels lies inside its place of 8 × 10 in: 8 × 9.6 in are 203.2 × 243.84 mm.
+    expect(body.goods[0]?.prints.map(({ widthMm, heightMm }) => [widthMm, heightMm])).toEqual([
+      [expect.closeTo(203.2, 6), expect.closeTo(243.84, 6)],
+      [expect.closeTo(88.9, 6), expect.closeTo(88.9, 6)],
+    ]);
+    expect(body.goods[0]?.says).toBe('White shirt, 100 % polyester, White');
+  });
+
   it('is what its schema reads once it has a number', () => {
     const quote = quoteBody(draft, { count: 1, letter: 'A' }, ({ id }) => id);
     expect(quoteSchema.parse(quote)).toEqual(quote);

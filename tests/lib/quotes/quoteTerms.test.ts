@@ -58,7 +58,7 @@ describe('a quote in the words of its workshop', () => {
     { language: 'de', key: 'heading', text: '{count} Stück {name}' },
     { language: 'de', key: 'morePieces', text: '{count} mehr in {size}' },
     { language: 'de', key: 'withoutPrint', text: 'Ohne {print}' },
-    { language: 'de', key: 'fibrePolyester', text: 'Polyester' },
+    { language: 'de', key: 'fibrePolyester', text: 'Reinpolyester' },
     { language: 'de', key: 'termPayment', text: 'Zahlung' },
   ];
   const terms = [{ language: 'de', key: 'payment' as const, text: 'Anzahlung: {deposit}.' }];
@@ -70,7 +70,7 @@ describe('a quote in the words of its workshop', () => {
       ['40 Stück Club shirt', '3 mehr in L'],
       ['Ohne Chest badge', '37 Stück Club shirt'],
     ]);
-    expect(german.goods[0]?.says).toContain('100 % Polyester');
+    expect(german.goods[0]?.says).toContain('100 % Reinpolyester');
     // German words, and figures as they are written where the workshop is.
     expect(german.terms[0]).toEqual({ heading: 'Zahlung', text: 'Anzahlung: 380,66 USD.' });
   });
