@@ -1,4 +1,6 @@
-import { type AgreedSale, changesWithTax } from './agreedSale';
+import { sumsWithChanges } from '@/lib/quotes/saleSums';
+import type { SaleSums } from '@/shared/schemas/paperParts';
+import type { AgreedSale } from './agreedSale';
 import type { Happening, OutOf } from './orderFacts';
 
 /** Money in another currency than the order's: told, and never added to it. */
@@ -84,22 +86,36 @@ export function totalMinor(
   { billedMinor, changesMinor, changesSinceBillMinor, creditedMinor }: Ledger,
   agreed: AgreedSale | null,
 ): number | null {
-  if (billedMinor !== null) return billedMinor + taxed(agreed, changesSinceBillMinor, 0) - creditedMinor;
+  if (billedMinor !== null)
+    return billedMinor + taxed(agreed, changesSinceBillMinor, nothing) - creditedMinor;
   if (agreed === null) return null;
-  return agreed.totalMinor + taxed(agreed, changesMinor, agreed.subtotalMinor) - creditedMinor;
+  return agreed.sums.total + taxed(agreed, changesMinor) - creditedMinor;
 }
 
 /** @returns what changes added to what was agreed, with their tax. */
 export const changesTotalMinor = ({ changesMinor }: Ledger, agreed: AgreedSale | null): number =>
-  taxed(agreed, changesMinor, agreed?.subtotalMinor ?? 0);
+  taxed(agreed, changesMinor);
 
 // Helpers
 
-/** Nobody knows the tax of changes to what was never agreed: they count as written. */
-const taxed = (agreed: AgreedSale | null, changes: readonly number[], onto: number): number =>
-  agreed === null
-    ? changes.reduce((sum, amount) => sum + amount, 0)
-    : changesWithTax(agreed.quote, changes, onto);
+const nothing: SaleSums = { subtotal: 0, tax: 0, total: 0 };
+
+/**
+ * Nobody knows the tax of changes to what was never agreed: they count as written.
+ *
+ * @param onto what stands on the paper before them; nothing for changes that come on a paper of their own
+ * @returns what changes add
+ */
+function taxed(
+  agreed: AgreedSale | null,
+  changes: readonly number[],
+  onto = agreed?.sums ?? nothing,
+): number {
+  if (agreed === null) return changes.reduce((sum, amount) => sum + amount, 0);
+  const { tax, currency } = agreed.quote.body;
+  const charges = changes.map((amount) => ({ what: '', amount }));
+  return sumsWithChanges({ sums: onto, tax, currency }, charges).total - onto.total;
+}
 
 function paymentEntered(ledger: Ledger, one: Extract<Happening, { readonly kind: 'payment' }>): Ledger {
   const { kind, amountMinor, currency, feeMinor, payout, way } = one.body;

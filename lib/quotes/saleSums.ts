@@ -53,3 +53,25 @@ export function saleSums(sold: Summed, discount: number, tax: TaxOnPaper, curren
   );
   return { subtotal, tax: total.tax, total: total.with };
 }
+
+/** What was charged for since something was agreed, whole minor units as prices are written. */
+export type Changes = readonly { readonly what: string; readonly amount: number }[];
+
+/**
+ * What was agreed comes to with what was charged since. A discount was agreed on what there was, so that none of it is
+ * taken off a change; tax that is rounded once is taken of the whole paper.
+ */
+export function sumsWithChanges(
+  { sums, tax, currency }: { readonly sums: SaleSums; readonly tax: TaxOnPaper; readonly currency: string },
+  changes: Changes,
+): SaleSums {
+  if (changes.length === 0) return sums;
+  const taxed = (charges: Changes) => saleSums({ lines: [], charges }, 0, tax, currency);
+  if (tax.rounding === 'document') return taxed([{ what: '', amount: sums.subtotal }, ...changes]);
+  const added = taxed(changes);
+  return {
+    subtotal: sums.subtotal + added.subtotal,
+    tax: sums.tax + added.tax,
+    total: sums.total + added.total,
+  };
+}

@@ -85,7 +85,7 @@ function decidedQuote({ facts, standing }: BoardOrder, currency: string): readon
   const first = quotes[0]?.issuedOn;
   const days =
     standing.enquiredOn === null || first === undefined ? -1 : daysBetween(standing.enquiredOn, first);
-  return [{ won, totalMinor: standing.agreed?.totalMinor ?? last.sums.total, days: days < 0 ? null : days }];
+  return [{ won, totalMinor: standing.agreed?.sums.total ?? last.sums.total, days: days < 0 ? null : days }];
 }
 
 function rateOf<Band>(band: Band, decided: readonly DecidedQuote[]): HitRate<Band> {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { confirmationOf, paymentRequestOf, receiptOf } from '@/lib/quotes/followingPapers';
-import { invoiceOf, sumsWithChanges } from '@/lib/quotes/invoiceOf';
+import { invoiceOf } from '@/lib/quotes/invoiceOf';
 import { quoteBody } from '@/lib/quotes/quoteBody';
+import { sumsWithChanges } from '@/lib/quotes/saleSums';
 import { paymentSchema } from '@/shared/schemas/orderEvents';
 import {
   confirmationSchema,
