@@ -1,7 +1,7 @@
 import { daysBetween } from '@/shared/days';
 import type { BenchWork } from './benchWork';
 import type { Calendar } from './calendar';
-import { minuteOf } from './minutes';
+import { DAY_MINUTES, MOST_DAYS, minuteOf } from './minutes';
 import { earliestPlan, type Latest, latestDates } from './orderDates';
 import type { Planned } from './planWork';
 import type { WorkPlan } from './workPlan';
@@ -35,6 +35,8 @@ export interface Load {
   readonly orders: readonly PlannedOrder[];
   /** The minute at which everything that a block can hold is done; null where something takes longer than anybody plans. */
   readonly until: number | null;
+  /** The last minute that anybody plans for, whatever is ahead: else more work could bring a day forward from never. */
+  readonly last: number;
 }
 
 /**
@@ -51,15 +53,16 @@ export function loadOf(
   behind = Number.NEGATIVE_INFINITY,
 ): Load {
   let at: number | null = Math.max(minuteOf(from), behind);
+  const last = minuteOf(from) + MOST_DAYS * DAY_MINUTES;
   const planned = byWantedDay(orders).map((order): PlannedOrder => {
     const { id, wantedOn } = order;
     const found: Planned =
-      at === null ? { kind: 'never' } : earliestPlan(calendar, order.works, at, order.blanks);
+      at === null ? { kind: 'never' } : endedBy(last, earliestPlan(calendar, order.works, at, order.blanks));
     // What no block can hold waits for no one, so that the others still have their days; it is told by its kind.
     if (found.kind !== 'noBlock') at = found.kind === 'planned' ? found.plan.span.to : null;
     return { id, wantedOn, planned: found, daysLate: daysLate(found, wantedOn) };
   });
-  return { orders: planned, until: at };
+  return { orders: planned, until: at, last };
 }
 
 /** @returns the first plan of a new order behind all that is accepted; its `ready` is the earliest honest day. */
@@ -70,8 +73,11 @@ export function behindLoad(
 ): Planned {
   return load.until === null
     ? { kind: 'never' }
-    : earliestPlan(calendar, order.works, load.until, order.blanks);
+    : endedBy(load.last, earliestPlan(calendar, order.works, load.until, order.blanks));
 }
+
+const endedBy = (last: number, planned: Planned): Planned =>
+  planned.kind === 'planned' && planned.plan.span.to > last ? { kind: 'never' } : planned;
 
 /** The latest plan of an order. */
 interface LatestOrder {

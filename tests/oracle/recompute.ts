@@ -96,7 +96,17 @@ export function recomputeAlone(
   perSheet: PrintsPerSheet,
   other: OtherBatch,
 ): ReadonlyMap<string, Figures> {
-  const lines = input.job.lines.filter(({ id }) => id === other.lineId);
+  // Prepared for an earlier order is prepared, whichever print of the job says so.
+  const said = input.job.lines.flatMap(({ placements }) => placements);
+  const ready = new Set(said.filter(({ artReady }) => artReady).map(({ artworkId }) => artworkId));
+  const lines = input.job.lines
+    .filter(({ id }) => id === other.lineId)
+    .map((line) => ({
+      ...line,
+      placements: line.placements.map((placement) =>
+        ready.has(placement.artworkId) ? { ...placement, artReady: true as const } : placement,
+      ),
+    }));
   return recomputeBatch({ ...input, job: { ...input.job, lines } }, perSheet, other);
 }
 

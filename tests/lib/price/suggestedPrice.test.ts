@@ -8,6 +8,8 @@ const suggestion = (fields: Readonly<Record<string, unknown>>) =>
   priceJob(
     clubWith({
       'job.lines.0.askedPrice': null,
+      // More than 40 pieces keep the press longer than its Saturday, which is another story.
+      'job.wantedOn': null,
       'workshop.policy.breaks': [1, 6, 12, 24, 48],
       ...fields,
     }),

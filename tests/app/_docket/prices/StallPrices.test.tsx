@@ -151,6 +151,7 @@ describe('what a job asks beside its list', () => {
 
   it('comes to the total of the head, what sizes add included', () => {
     const held = clubWith({
+      'job.wantedOn': null,
       'job.lines.0.breaks': [1, 6, 12, 24, 48],
       'job.lines.0.quantities': [
         { size: 'L', quantity: 40 },

@@ -94,10 +94,11 @@ describe('the price bar', () => {
     await layOut();
     const pieces = screen.getByRole('textbox', { name: 'L' });
     await userEvent.tripleClick(pieces);
-    await userEvent.keyboard('23');
-    // 23 in place of 11 make 49 of 37; the curve of the worked example leaves 42.8 % at 37 and 48.7 % at 72 for 20.00.
-    expect(screen.getByText('= 49')).toBeVisible();
-    await waitFor(() => expect(priceBar()).toHaveTextContent(/19\.00.*margin 4[3-5]/));
+    await userEvent.keyboard('14');
+    // 14 in place of 11 make 40 of 37. Of the worked 711.50 are 40.5 % left, 288.2; three more bring 57.00 and take 25.67
+    // and 1.55 % of fees: 318.6 of 768.50.
+    expect(screen.getByText('= 40')).toBeVisible();
+    await waitFor(() => expect(priceBar()).toHaveTextContent(/19\.00.*margin 41\.[4-6]/));
   });
 
   it.each(['1,5', '-3', 'abc', '1e5'])('keeps every figure while “%s” stands as the price', async (text) => {
