@@ -10,8 +10,8 @@ import { ConfirmationTab } from './following/ConfirmationTab';
 import { CreditNoteTab } from './following/CreditNoteTab';
 import { DeliveryNoteTab } from './following/DeliveryNoteTab';
 import { InvoiceTab } from './following/InvoiceTab';
-import { firstChoices, type PaperChoices } from './following/paperChoices';
 import { ProofTab } from './following/ProofTab';
+import { firstChoices, type PaperChoices } from './following/paperChoices';
 import { ReceiptTab } from './following/ReceiptTab';
 import { RequestTab } from './following/RequestTab';
 import styles from './OrderPapers.module.css';
@@ -23,8 +23,8 @@ import { tabsNow } from './tabsNow';
 type OrderPapersProps = Readonly<{
   workspace: ReadyWorkspace;
   book: OrderBook;
-  /** Says until when blanks must be ordered and the proof approved. */
-  bench: Pick<Bench, 'latestOf'>;
+  /** All that was accepted: a quote promises only days that are left beside it. */
+  bench: Pick<Bench, 'sure'>;
   orderId: string;
 }>;
 
@@ -58,7 +58,7 @@ export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProp
 type ShownTabProps = Readonly<{
   of: OrderOnPaper;
   book: OrderBook;
-  bench: Pick<Bench, 'latestOf'>;
+  bench: Pick<Bench, 'sure'>;
   shown: PaperTab;
   isNext: boolean;
   choices: PaperChoices;

@@ -1,8 +1,7 @@
+import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
-import { quoteLineWords } from '@/app/_words/orders/quoteLineWords';
-import { namedInput } from '@/app/_documents/namedInput';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import type { GoodsAsked } from '@/lib/quotes/goodsPapers';
 import type { Customer } from '@/shared/schemas/customer';
@@ -40,6 +39,6 @@ export function orderOnPaper(
     ...{ facts, standing, workspace, orderId, order, customer, today },
     formatter: formatterFor(workshop),
     locale: workshop.locale,
-    goods: { orderId, order, orderNumber, customer, jobs, words: quoteLineWords, workshop },
+    goods: { orderId, order, orderNumber, customer, jobs, workshop },
   };
 }

@@ -17,7 +17,7 @@ type OfferReason =
   | { readonly kind: 'onePrintLess'; readonly name: string };
 
 /** An alternative to choose from, with what it would come to. */
-interface AlternativeOffer {
+export interface AlternativeOffer {
   readonly alternative: WithoutId;
   readonly why: OfferReason;
   readonly sums: SaleSums;

@@ -10,14 +10,13 @@ import type { DeliveryNote, Proof } from '@/shared/schemas/orderPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { Issued } from './followingPapers';
 import { goodsOf } from './goodsOf';
-import { paperHeading, paperStyle } from './paperHeading';
+import { labelsOfOrder, paperHeading, paperStyle } from './paperHeading';
 import type { QuoteAsked } from './quoteAsked';
 
 /** What papers about the goods themselves are made of. */
-export type GoodsAsked = Pick<
-  QuoteAsked,
-  'orderId' | 'order' | 'orderNumber' | 'customer' | 'jobs' | 'words'
-> & { readonly workshop: Workshop };
+export type GoodsAsked = Pick<QuoteAsked, 'orderId' | 'order' | 'orderNumber' | 'customer' | 'jobs'> & {
+  readonly workshop: Workshop;
+};
 
 /** Why there is no paper about the goods. */
 export type GoodsProblem =
@@ -41,7 +40,8 @@ export function proofOf(
 ): Result<Proof, GoodsProblem> {
   const found = linesOf(asked);
   if (!found.ok) return found;
-  const { order, workshop, words } = asked;
+  const { order, workshop } = asked;
+  const labels = labelsOfOrder(asked);
   const heading = paperHeading({ ...asked, customer: found.value.customer, day });
   const names = found.value.lines.flatMap(({ line }) =>
     namesOfList(line.line.nameList).flatMap((name) => name.match(ON_A_LINE) ?? []),
@@ -51,7 +51,7 @@ export function proofOf(
     ...heading,
     number,
     goods: found.value.lines.map(({ jobId, line }) => ({
-      ...goodsOf(jobId, line, { without: [], words, locale: heading.locale }),
+      ...goodsOf(jobId, line, { without: [], labels, locale: heading.locale }),
       sizes: sizesOf(line),
     })),
     names,
@@ -68,7 +68,8 @@ export function deliveryNoteOf(
 ): Result<DeliveryNote, GoodsProblem> {
   const found = linesOf(asked);
   if (!found.ok) return found;
-  const { order, words } = asked;
+  const { order } = asked;
+  const labels = labelsOfOrder(asked);
   const { customer, lines } = found.value;
   const heading = paperHeading({ ...asked, customer, day });
   const people = lines.flatMap(({ jobId, line }) => {
@@ -85,7 +86,7 @@ export function deliveryNoteOf(
     customer: { ...heading.customer, address: goodsAddress(asked, customer) ?? heading.customer.address },
     way: order.delivery.way,
     goods: lines.map(({ jobId, line }) => {
-      const { name, says } = goodsOf(jobId, line, { without: [], words, locale: heading.locale });
+      const { name, says } = goodsOf(jobId, line, { without: [], labels, locale: heading.locale });
       return { name, says, sizes: sizesOf(line) };
     }),
     people,

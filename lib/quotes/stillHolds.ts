@@ -12,7 +12,7 @@ import { quotedRates } from './quotedRates';
 import type { QuoteObstacle } from './quoteObstacle';
 import type { SoldLine } from './soldLine';
 
-type QuoteStanding =
+export type QuoteStanding =
   | {
       readonly kind: 'compared';
       /** What was quoted leaves what it was made for, or what it left then, whichever is less. */

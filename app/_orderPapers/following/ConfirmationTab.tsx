@@ -25,9 +25,7 @@ export function ConfirmationTab({ of, isNext }: FollowingTabProps) {
       <PaperDesk
         {...{ of, isNext }}
         kind="confirmation"
-        paper={
-          agreed === null ? null : { kind: 'confirmation', bodyOf: (number) => ({ ...agreed, number }) }
-        }
+        paper={agreed === null ? null : { kind: 'confirmation', bodyOf: (number) => ({ ...agreed, number }) }}
         blockedBy={notAgreedWords(standing.isQuoteMissing)}
       />
     </>

@@ -8,12 +8,15 @@ import { TextField } from '@/app/_fields/TextField';
 import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import { TabHead } from '@/app/_orderPapers/TabHead';
-import { creditAnswer } from '@/app/_words/orders/followingWords';
 import { creditProblemWords } from '@/app/_words/orders/creditProblemWords';
+import { creditAnswer } from '@/app/_words/orders/followingWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { creditNoteOf } from '@/lib/quotes/creditNoteOf';
+import { numberLimits, textLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { seriesNumberText } from '@/shared/orderNumberText';
+import { orderSchema } from '@/shared/schemas/order';
+import { creditNoteSchema } from '@/shared/schemas/orderPapers';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { invoicesLeft } from './invoicesLeft';
 import type { CreditLine, FollowingTabProps } from './paperChoices';
@@ -71,20 +74,24 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
         <TextField
           label="Why"
           value={choices.creditWhy}
-          longest={500}
+          longest={textLimits(creditNoteSchema, ['why']).longest}
           width="full"
           hint="It stands on the paper."
           onCommit={(creditWhy) => onChoose({ creditWhy })}
         />
         {choices.creditLines.map(({ id, what, amount }) => (
           <div key={id} className={styles.line}>
-            <TextField label="What" value={what} longest={120} onCommit={(to) => setLine(id, { what: to })} />
+            <TextField
+              label="What"
+              value={what}
+              longest={textLimits(creditNoteSchema, ['lines', 0, 'what']).longest}
+              onCommit={(to) => setLine(id, { what: to })}
+            />
             <NumberField
               label="Amount"
               unit={currency}
               value={amount}
-              above={0}
-              max={1e9}
+              {...numberLimits(orderSchema, ['discount', 'amount'])}
               minDecimals={currencyDigits(currency) ?? 0}
               hint={paper.body.tax.mode === 'added' ? 'Without tax, as on the invoice.' : undefined}
               onCommit={(to) => setLine(id, { amount: to })}

@@ -1,7 +1,7 @@
 import { DateField } from '@/app/_fields/DateField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
-import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { invoiceAnswer, invoiceInForceWords, notAgreedWords } from '@/app/_words/orders/followingWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
@@ -28,7 +28,9 @@ export function InvoiceTab({ of, isNext, choices, onChoose }: FollowingTabProps)
   const words = (minor: number) => minorMoney(minor, money.currency, locale);
   return (
     <>
-      <TabHead answer={invoice === null ? null : invoiceAnswer(words(invoice.sums.total), words(invoice.due))}>
+      <TabHead
+        answer={invoice === null ? null : invoiceAnswer(words(invoice.sums.total), words(invoice.due))}
+      >
         <FieldGroup>
           <DateField
             label="Supplied on"

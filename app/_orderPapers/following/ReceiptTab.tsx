@@ -1,6 +1,6 @@
 import { ChoiceField } from '@/app/_fields/ChoiceField';
-import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { notAgreedWords, receiptAnswer } from '@/app/_words/orders/followingWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
@@ -27,11 +27,7 @@ export function ReceiptTab({ of, isNext, choices, onChoose }: FollowingTabProps)
   const receipt =
     owed === null || chosen === undefined
       ? null
-      : receiptOf(
-          owed,
-          { entryId: chosen.entry.id, payment: chosen.entry.body, paid: chosen.paid },
-          issued,
-        );
+      : receiptOf(owed, { entryId: chosen.entry.id, payment: chosen.entry.body, paid: chosen.paid }, issued);
   const words = (minor: number) => minorMoney(minor, standing.money.currency, locale);
   return (
     <>

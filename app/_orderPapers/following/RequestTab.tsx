@@ -29,7 +29,9 @@ export function RequestTab({ of, isNext, choices, onChoose }: FollowingTabProps)
     <>
       <TabHead
         answer={
-          request === null ? null : requestAnswer(words(request.amount), what, paid === 0 ? null : words(paid))
+          request === null
+            ? null
+            : requestAnswer(words(request.amount), what, paid === 0 ? null : words(paid))
         }
       >
         <FieldGroup>
@@ -54,9 +56,7 @@ export function RequestTab({ of, isNext, choices, onChoose }: FollowingTabProps)
         {...{ of, isNext }}
         kind="paymentRequest"
         paper={
-          request === null
-            ? null
-            : { kind: 'paymentRequest', bodyOf: (number) => ({ ...request, number }) }
+          request === null ? null : { kind: 'paymentRequest', bodyOf: (number) => ({ ...request, number }) }
         }
         blockedBy={
           made === null

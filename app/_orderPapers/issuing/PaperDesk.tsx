@@ -4,8 +4,8 @@ import { useMemo } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PartGone } from '@/app/_network/PartGone';
 import { TryAgain } from '@/app/_network/TryAgain';
-import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { PaperSheet } from '@/app/_orderPapers/sheet/PaperSheet';
 import { usePictureAddresses } from '@/app/_orderPapers/sheet/usePictureAddresses';
 import { drawnLettersWords, leftOutWords } from '@/app/_words/docket/coverWords';
@@ -16,8 +16,8 @@ import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
 import { picturesOf } from '@/lib/papers/picturesOf';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
-import type { PaperNumber } from '@/shared/schemas/happened';
 import { seriesNumberText } from '@/shared/orderNumberText';
+import type { PaperNumber } from '@/shared/schemas/happened';
 import { IssuedPapers } from './IssuedPapers';
 import { likelyPaperNumber, type OrderPaperKind, type PaperToGo, sourceOf } from './paperToGo';
 import { useIssuing } from './useIssuing';
@@ -57,7 +57,9 @@ export function PaperDesk({ of, kind, paper, blockedBy, isNext }: PaperDeskProps
   const told = issueWords(state);
   return (
     <>
-      {source !== null && <BeforeIssuing {...{ source, words }} state={writer.state} onAgain={writer.tryAgain} />}
+      {source !== null && (
+        <BeforeIssuing {...{ source, words }} state={writer.state} onAgain={writer.tryAgain} />
+      )}
       <div className={styles.acts}>
         <Button
           kind={isNext && paper !== null ? 'strong' : 'plain'}

@@ -7,6 +7,7 @@ import type { IssueState } from '@/app/_words/orders/paperIssueWords';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
 import type { Paper } from '@/shared/schemas/happened';
+import type { PaperSettings } from '@/shared/schemas/seller';
 import { type PaperToGo, paperToMake } from './paperToGo';
 import { PaperNotWritten, type PaperWriter } from './usePaperFile';
 
@@ -57,12 +58,9 @@ export function useIssuing({ workspace, orderId, day, writer, label, onIssued }:
   return { state, issue };
 }
 
-/** The title of the paper as a file may be called. */
-export const nameOfFile = (source: PaperSource, words: Parameters<typeof labelsFor>[1]): string => {
+/** @returns the title of a paper as a file may be called. */
+export function nameOfFile(source: PaperSource, words: PaperSettings['words']): string {
   const { title } = paperOf(source, labelsFor(source.body.language, words));
-  return `${
-    fileName(title.replaceAll(/[\u2066-\u2069\p{Cc}]/gu, ''))
-      .slice(0, 150)
-      .trim() || 'Paper'
-  }.pdf`;
-};
+  const plain = fileName(title.replaceAll(/[\u2066-\u2069\p{Cc}]/gu, ''));
+  return `${plain.slice(0, 150).trim() || 'Paper'}.pdf`;
+}

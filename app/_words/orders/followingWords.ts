@@ -33,7 +33,11 @@ export const confirmationAnswer = (by: string, total: string, choice: string): A
   rest: `, accepted by ${by}${choice === '' ? '' : `: ${choice}`}`,
 });
 
-export const requestAnswer = (amount: string, what: 'deposit' | 'balance', paid: string | null): AnswerLine => ({
+export const requestAnswer = (
+  amount: string,
+  what: 'deposit' | 'balance',
+  paid: string | null,
+): AnswerLine => ({
   strong: amount,
   rest: ` to ask for as ${what}${paid === null ? '' : `; ${paid} came`}`,
 });

@@ -1,0 +1,45 @@
+import Link from 'next/link';
+import { Button } from '@/app/_controls/Button';
+import { FindingRow } from '@/app/_controls/FindingRow';
+import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import type { TextContext } from '@/app/_words/formatter';
+import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
+import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
+import { obstaclePlace } from './obstaclePlace';
+
+type QuoteObstaclesProps = Readonly<{
+  of: OrderOnPaper;
+  obstacles: readonly QuoteObstacle[];
+  context: TextContext;
+  /** Shows a field of the quote's own settings. */
+  onGo: (fieldId: string) => void;
+}>;
+
+/** All that stands in the way of the quote, each with the way to where it is mended. */
+export function QuoteObstacles({ of, obstacles, context, onGo }: QuoteObstaclesProps) {
+  return (
+    <>
+      <h3 className={styles.sub}>
+        {of.formatter.count(obstacles.length, 'thing')} {obstacles.length === 1 ? 'stands' : 'stand'} in the
+        way
+      </h3>
+      <ul className={styles.findings}>
+        {obstacles.map((obstacle) => {
+          const place = obstaclePlace(obstacle, of);
+          const sentence = quoteObstacleWords(obstacle, context);
+          return (
+            <FindingRow key={sentence} severity="stop" sentence={sentence}>
+              {place.kind === 'page' && <Link href={place.href}>{place.words}</Link>}
+              {place.kind === 'field' && (
+                <Button kind="quiet" onPress={() => onGo(place.id)}>
+                  {place.words}
+                </Button>
+              )}
+            </FindingRow>
+          );
+        })}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,44 @@
+'use client';
+
+import { FindingRow } from '@/app/_controls/FindingRow';
+import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import { useOrderStudy } from '@/app/_studies/useOrderStudy';
+import type { TextContext } from '@/app/_words/formatter';
+import { quoteStandingWords } from '@/app/_words/orders/quoteStandingWords';
+import type { OutOf } from '@/lib/orders/orderFacts';
+import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
+
+type QuoteStandingProps = Readonly<{
+  lastQuote: OutOf<'quote'>;
+  asked: QuoteAsked;
+  context: TextContext;
+}>;
+
+/** Whether the version that went out last still holds at today’s rates, and what has moved since. */
+export function QuoteStanding({ lastQuote, asked, context }: QuoteStandingProps) {
+  const { newest, failure } = useOrderStudy('stillHolds', asked, lastQuote.body);
+  const version = lastQuote.number.count;
+  const standing = newest?.question.number.count === version ? newest.answer : null;
+  return (
+    <section aria-labelledby="quote-standing" aria-busy={standing === null && failure === null}>
+      <h3 className={styles.sub} id="quote-standing">
+        Does version {version} still hold?
+      </h3>
+      {standing === null ? (
+        <p className={styles.quiet}>
+          {failure === null
+            ? 'It is being held against today’s rates.'
+            : 'It could not be held against today’s rates.'}
+        </p>
+      ) : (
+        <ul className={styles.findings}>
+          {quoteStandingWords(standing, lastQuote.body, context).map(
+            ({ key, severity, sentence, detail }) => (
+              <FindingRow key={key} {...{ severity, sentence, detail }} />
+            ),
+          )}
+        </ul>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,83 @@
+'use client';
+
+import { useState } from 'react';
+import { Fold } from '@/app/_controls/Fold';
+import { focusField } from '@/app/_controls/focusField';
+import { RevealContext } from '@/app/_controls/reveal';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import type { Bench } from '@/app/_orderBook/useBench';
+import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
+import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import { TabHead } from '@/app/_orderPapers/TabHead';
+import { quoteAnswer, settingsLine } from '@/app/_words/orders/quoteAnswerWords';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { OwnersSide } from './OwnersSide';
+import { QuoteObstacles } from './QuoteObstacles';
+import { QuoteSettings } from './QuoteSettings';
+import { QuoteStanding } from './QuoteStanding';
+import { bodyOfDraft, saysTheSame, useQuote } from './useQuote';
+
+type QuoteTabProps = Readonly<{
+  of: OrderOnPaper;
+  book: OrderBook;
+  bench: Pick<Bench, 'sure'>;
+  isNext: boolean;
+}>;
+
+/** What the order is asked for: what it comes to, what stands in the way, what it says, and the paper itself. */
+export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
+  const { standing, order, formatter, workspace, locale } = of;
+  const context = useTextContext();
+  const { asked, made, isStale, failure } = useQuote(of, book, bench);
+  const [reveal, setReveal] = useState({ id: null as string | null, turn: 0 });
+  const draft = made?.kind === 'ready' ? made.draft : null;
+  const obstacles = made?.kind === 'refused' ? made.obstacles : [];
+  const { lastQuote } = standing;
+  const isOut = lastQuote !== null && draft !== null && saysTheSame(lastQuote.body, draft);
+  const go = (id: string) => {
+    setReveal(({ turn }) => ({ id, turn: turn + 1 }));
+    // The fold is open then.
+    requestAnimationFrame(() => focusField(id));
+  };
+  return (
+    <RevealContext value={reveal}>
+      <div className={styles.part} aria-busy={isStale || (made === null && failure === null)}>
+        <TabHead answer={draft === null ? null : quoteAnswer(draft.body, formatter, locale)}>
+          {made === null && failure === null && (
+            <p className={styles.quiet}>The quote is being worked out.</p>
+          )}
+          <AnswerMissing what="The quote could not be worked out" failure={failure} />
+          {isOut && (
+            <p className={styles.quiet}>
+              Version {lastQuote.number.count} says just this. Nothing has changed since it went out.
+            </p>
+          )}
+        </TabHead>
+        {obstacles.length > 0 && <QuoteObstacles {...{ of, obstacles, context }} onGo={go} />}
+        <Fold
+          summary="What the quote says"
+          line={settingsLine(order, workspace.workshop, formatter)}
+          holds={['quote']}
+          id="quote-settings"
+        >
+          <QuoteSettings {...{ of, asked }} />
+        </Fold>
+        {draft !== null && <OwnersSide {...{ draft, formatter, locale, context }} />}
+        {lastQuote !== null && asked !== null && <QuoteStanding {...{ lastQuote, asked, context }} />}
+      </div>
+      <PaperDesk
+        {...{ of }}
+        kind="quote"
+        isNext={isNext && !isOut}
+        paper={
+          draft === null || isStale
+            ? null
+            : { kind: 'quote', bodyOf: (number) => bodyOfDraft(draft, number, context) }
+        }
+        blockedBy={obstacles.length > 0 ? 'See what stands in the way.' : 'The quote is being worked out.'}
+      />
+    </RevealContext>
+  );
+}

@@ -1,0 +1,37 @@
+import type { Formatter } from '@/app/_words/formatter';
+import type { QuoteDraft } from '@/lib/quotes/makeQuote';
+import type { Order } from '@/shared/schemas/order';
+import type { Workshop } from '@/shared/schemas/workshop';
+import type { AnswerLine } from './followingWords';
+import { minorMoney, minorWords } from './minorWords';
+
+/** @returns what a quote comes to: “761.31 USD, deposit 380.66, balance 380.65; valid until 10 Dec 2026”. */
+export function quoteAnswer(
+  { sums, currency, deposit, balance, validUntil, alternatives }: QuoteDraft['body'],
+  formatter: Formatter,
+  locale: string,
+): AnswerLine {
+  const minor = (amount: number) => minorWords(amount, currency, locale);
+  const paid = deposit === 0 ? '' : `, deposit ${minor(deposit)}, balance ${minor(balance)}`;
+  const others =
+    alternatives.length === 0
+      ? ''
+      : `; or ${alternatives.map(({ sums: other }) => minor(other.total)).join(' or ')}`;
+  return {
+    strong: minorMoney(sums.total, currency, locale),
+    rest: `${paid}${others}; valid until ${formatter.day(validUntil)}`,
+  };
+}
+
+/** @returns what is set of a quote in a few words. */
+export function settingsLine(order: Order, { quoting }: Workshop, formatter: Formatter): string {
+  const { charges, discount, exempt, alternatives } = order;
+  return [
+    `deposit ${formatter.share(order.depositShare ?? quoting.depositShare)}`,
+    `valid ${formatter.count(order.validDays ?? quoting.validDays, 'day')}`,
+    ...(charges.length === 0 ? [] : [formatter.count(charges.length, 'charge')]),
+    ...(discount === null ? [] : ['a discount']),
+    ...(exempt ? ['no tax'] : []),
+    ...(alternatives.length === 0 ? [] : [formatter.count(alternatives.length, 'alternative')]),
+  ].join(', ');
+}
