@@ -1,7 +1,7 @@
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { asName } from '@/lib/quotes/asName';
 import { confirmationOf, type Issued } from '@/lib/quotes/followingPapers';
-import { sumsWithChanges } from '@/lib/quotes/invoiceOf';
+import { sumsWithChanges } from '@/lib/quotes/saleSums';
 import type { Confirmation } from '@/shared/schemas/orderPapers';
 
 /**

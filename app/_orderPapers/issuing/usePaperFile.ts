@@ -17,7 +17,7 @@ export type PaperFileState =
   /** The part of the app that writes it could not be fetched; it is written by itself once it can. */
   | { readonly kind: 'notStarted'; readonly isGone: boolean; readonly again: () => void };
 
-export interface MadeFile {
+interface MadeFile {
   readonly source: PaperSource;
   readonly file: Blob;
   /** Pictures that could not be shown. */

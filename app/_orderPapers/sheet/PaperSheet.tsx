@@ -6,9 +6,7 @@ import { isRightToLeft } from '@/lib/papers/words/isRightToLeft';
 import styles from './PaperSheet.module.css';
 import { SheetGoods } from './SheetGoods';
 import { SheetTable } from './SheetTable';
-
-/** Addresses of pictures by the SHA-256 of their file. */
-export type PictureAddresses = ReadonlyMap<string, string>;
+import type { PictureAddresses } from './usePictureAddresses';
 
 type PaperSheetProps = Readonly<{ paper: Paper; pictures: PictureAddresses }>;
 

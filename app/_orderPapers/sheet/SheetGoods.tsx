@@ -1,7 +1,7 @@
 import { placeDrawing } from '@/lib/papers/draw/outlines';
 import type { Block, Drawing } from '@/lib/papers/paper';
-import type { PictureAddresses } from './PaperSheet';
 import styles from './PaperSheet.module.css';
+import type { PictureAddresses } from './usePictureAddresses';
 
 type SheetGoodsProps = Readonly<{
   block: Extract<Block, { readonly kind: 'goods' }>;

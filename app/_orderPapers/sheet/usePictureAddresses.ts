@@ -2,7 +2,9 @@
 
 import { useEffect, useState } from 'react';
 import type { StoredFile } from '@/lib/stored/storedFile';
-import type { PictureAddresses } from './PaperSheet';
+
+/** Addresses of pictures by the SHA-256 of their file. */
+export type PictureAddresses = ReadonlyMap<string, string>;
 
 const none: PictureAddresses = new Map();
 
