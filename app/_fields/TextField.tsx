@@ -35,7 +35,7 @@ type TextFieldProps = Readonly<{
 
 /** Words: a name, a reason, a note. */
 export function TextField(props: TextFieldProps) {
-  const { label, hint, caution, rows = 1, placeholder, width, labelled, inputMode, suggestions = [] } = props;
+  const { label, hint, caution, rows = 1, placeholder, width, labelled, inputMode, suggestions } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   const { text, problem, change, rest } = useTextDraft(props);
@@ -53,13 +53,13 @@ export function TextField(props: TextFieldProps) {
     onChange: (event: { target: { value: string } }) => change(event.target.value),
     onBlur: rest,
   };
-  const list = rows === 1 && suggestions.length > 0 ? { list: `${id}-offers`, autoComplete: 'off' } : null;
+  const list = rows === 1 && suggestions !== undefined ? { list: `${id}-offers`, autoComplete: 'off' } : null;
   return (
     <FieldFrame {...{ id, label, hint, caution, issue, width }}>
       {rows > 1 ? <textarea {...control} rows={rows} /> : <input {...control} {...list} type="text" />}
       {list !== null && (
         <datalist id={list.list}>
-          {suggestions.map((one) => (
+          {suggestions?.map((one) => (
             <option key={one} value={one} />
           ))}
         </datalist>

@@ -29,7 +29,8 @@ export function useOrderActions(workspace: ReadyWorkspace): BoardActions {
     () => ({
       putAway: ({ facts: { orderId, order } }, away) => {
         const label = away ? `Put ${order.name} away` : `Put ${order.name} back on the board`;
-        latest.current.setField({ kind: 'order', id: orderId }, label, ['archivedOn'], away ? today() : null);
+        // Away and back are two steps, however quickly one follows the other.
+        latest.current.changeOrder(orderId, label, (now) => ({ ...now, archivedOn: away ? today() : null }));
         setGone(away ? { name: order.name, label } : null);
       },
       itemCame: ({ facts: { orderId, order } }, itemId) => {
