@@ -26,7 +26,7 @@ export function PaymentList({ on, payments }: PaymentListProps) {
   };
   return (
     <>
-      <ul className={styles.list}>
+      <ul className={styles.list} aria-label="Payments">
         {payments.map((payment) => {
           const { id, body } = payment;
           const { kind, amountMinor, currency, day, way, note: text } = body;

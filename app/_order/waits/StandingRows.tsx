@@ -7,25 +7,42 @@ import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { wantedDayProblem } from '@/app/_words/orders/orderHeadWords';
 import { stepWords, tooEarlyWords } from '@/app/_words/orders/orderStepWords';
 import { standingNotes } from '@/app/_words/orders/standingWords';
+import { likelyNumber } from '@/lib/orders/likelyNumber';
 import styles from './Waits.module.css';
 
 /** What stands in the way or was done out of turn: told before what comes next. */
 export function StandingRows({ on }: Readonly<{ on: OrderOnScreen }>) {
   const { standing, order, today, formatter } = on;
-  const { problem, note } = useNoting(on);
+  const { problem, note, noteSteps } = useNoting(on);
   const isMade = ['delivered', 'paid', 'closed'].includes(standing.state) || standing.side.side !== 'open';
   const wanted = wantedDayProblem(order.wantedOn, isMade, today, formatter);
   const notes = standingNotes(standing, formatter);
-  if (wanted === null && notes.length === 0 && standing.tooEarly.length === 0) return null;
+  const isNumbered = standing.number !== null;
+  if (isNumbered && wanted === null && notes.length === 0 && standing.tooEarly.length === 0) return null;
+  const giveNumber = () => {
+    const events = on.workspace.entries.orderEvent;
+    const letter = on.workspace.device?.letter ?? null;
+    const number = likelyNumber(events, letter, Number(today.slice(0, 4)));
+    // The write gives it the next that is free.
+    noteSteps(today, [{ what: 'enquired', number }]);
+  };
   return (
     <>
       <ul className={styles.standing}>
+        {!isNumbered && (
+          <FindingRow
+            severity="note"
+            sentence="The order has no number yet."
+            detail="Its quote bears the number of the order."
+            fix={{ label: 'Give it one', onFix: giveNumber }}
+          />
+        )}
         {wanted !== null && <FindingRow severity="stop" {...wanted} />}
         {standing.tooEarly.map(({ entryId, step, day, waitsFor }) => {
           const label = `Take back: ${stepWords[step.what]}`;
           return (
             <FindingRow
-              key={entryId}
+              key={on.workspace.firstId(entryId)}
               severity="caution"
               {...tooEarlyWords(step.what, formatter.day(day), waitsFor)}
             >

@@ -1,0 +1,191 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { cleanup, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { clearScreens, disk, screenStore, undo } from '@/tests/app/_screens/screens';
+import { accepted, approve, enterOrder, form, pay, payments, section } from './inOrder';
+
+vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_studies/useStudies', () => ({ useStudies: () => new Map() }));
+
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const expenses = () =>
+  screenStore()
+    .getState()
+    .entries.expense.map(({ body }) => body);
+
+/** A figure of the section by what stands under it. */
+const figure = (label: RegExp) =>
+  section('Money').getByText(label).closest('div')?.querySelector('dd')?.textContent;
+
+async function openPayment(amount?: string) {
+  await userEvent.click(section('Money').getByRole('button', { name: 'A payment' }));
+  const payment = form('Payment');
+  if (amount !== undefined) {
+    await userEvent.clear(payment.getByLabelText(/^How much/));
+    await userEvent.type(payment.getByLabelText(/^How much/), amount);
+  }
+  return payment;
+}
+
+describe('money of an order', () => {
+  it('says that nothing is agreed before anything is, and never 0', async () => {
+    await enterOrder();
+    expect(figure(/^total with tax/)).toBe('–not agreed yet');
+    expect(section('Money').getByText('Nothing spent,')).toBeVisible();
+  });
+
+  it('takes the deposit with the amount that is due, from the row that waits for it', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    await userEvent.click(screen.getByRole('button', { name: 'It came: Deposit 380.66 USD' }));
+    const payment = form('Payment');
+    expect(payment.getByLabelText(/^How much/)).toHaveValue('380.66');
+    expect(payment.getByText('380.65 USD stays open.')).toBeVisible();
+    await userEvent.click(payment.getByRole('button', { name: 'Note it' }));
+    expect(payments()).toMatchObject([
+      { kind: 'payment', amountMinor: 38066, currency: 'USD', way: 'transfer' },
+    ]);
+    expect(figure(/^came in/)).toBe('380.66');
+    expect(figure(/^owed/)).toBe('380.65');
+    expect(screen.getByText(/^You order the blanks/)).toBeVisible();
+    await undo();
+    expect(figure(/^came in/)).toBe('0.00');
+  });
+
+  it('tells a payment that is more than is owed, and keeps it as it is said', async () => {
+    await enterOrder();
+    await accepted();
+    const payment = await openPayment('800');
+    expect(payment.getByText(/^38\.69 USD more than is owed\./)).toBeVisible();
+    await userEvent.click(payment.getByRole('button', { name: 'Note it' }));
+    expect(payments()[0]?.amountMinor).toBe(80000);
+    expect(section('Money').getByText('38.69 USD too much came,')).toBeVisible();
+  });
+
+  it('tells what stays open of a part', async () => {
+    await enterOrder();
+    await accepted();
+    const payment = await openPayment('100');
+    expect(payment.getByText('661.31 USD stays open.')).toBeVisible();
+  });
+
+  it.each(['0', '-5', '12.345', 'abc'])('does not take %s as an amount', async (typed) => {
+    await enterOrder();
+    await accepted();
+    const payment = await openPayment(typed);
+    await userEvent.click(payment.getByRole('button', { name: 'Note it' }));
+    expect(payments()).toEqual([]);
+    expect(payment.getByLabelText(/^How much/)).toHaveValue(typed);
+  });
+
+  it('keeps a fee and cash apart, and a fee larger than what came is told', async () => {
+    await enterOrder();
+    await accepted();
+    const payment = await openPayment('100');
+    await userEvent.selectOptions(payment.getByLabelText('How'), 'Card');
+    await userEvent.type(payment.getByLabelText(/^Fee kept back/), '120');
+    expect(payment.getByText(/^The fee is 20\.00 USD more than what came\./)).toBeVisible();
+    await userEvent.clear(payment.getByLabelText(/^Fee kept back/));
+    await userEvent.type(payment.getByLabelText(/^Fee kept back/), '3.20');
+    await userEvent.click(payment.getByRole('button', { name: 'Note it' }));
+    expect(payments()).toMatchObject([{ way: 'card', feeMinor: 320, payout: null }]);
+    expect(section('Money').getByText('Fees kept back of what came: 3.20 USD.')).toBeVisible();
+    expect(section('Money').getByText('Not noted at the bank yet: 96.80 USD.')).toBeVisible();
+  });
+
+  it('adds the day at the bank later by an entry that takes the place of the first', async () => {
+    await enterOrder();
+    await accepted();
+    pay(38066);
+    await userEvent.click(section('Money').getByText('Payments'));
+    await userEvent.click(section('Money').getByRole('button', { name: /^Fee or bank of 380\.66 USD/ }));
+    const anew = form('The payment, noted anew');
+    await userEvent.type(anew.getByLabelText('Reached the bank on'), '2026-11-24');
+    await userEvent.type(anew.getByLabelText('Reference there'), 'R-77');
+    await userEvent.click(anew.getByRole('button', { name: 'Note it' }));
+    expect(payments()).toMatchObject([
+      { amountMinor: 38066, day: '2026-11-25', payout: { day: '2026-11-24', reference: 'R-77' } },
+    ]);
+    expect(section('Money').getByText(/at the bank since Tue Nov 24, reference R-77/)).toBeVisible();
+    await undo();
+    expect(payments()).toMatchObject([{ payout: null }]);
+  });
+
+  it('gives money back, and tells where more would go back than came', async () => {
+    await enterOrder();
+    await accepted();
+    pay(38066);
+    const back = await openPayment('400');
+    await userEvent.selectOptions(back.getByLabelText('What happened'), 'Given back');
+    expect(back.getByText(/^Only 380\.66 USD came, and 400\.00 USD would go back\./)).toBeVisible();
+    await userEvent.clear(back.getByLabelText(/^How much/));
+    await userEvent.type(back.getByLabelText(/^How much/), '80.66');
+    await userEvent.click(back.getByRole('button', { name: 'Note it' }));
+    expect(figure(/^came in/)).toBe('300.00');
+  });
+
+  it('says when the deposit does not cover the blanks, and how far own money was in it', async () => {
+    await enterOrder();
+    await accepted();
+    await userEvent.click(section('Money').getByRole('button', { name: 'Money spent' }));
+    const spent = form('Money spent');
+    await userEvent.type(spent.getByLabelText(/^How much/), '400');
+    await userEvent.type(spent.getByLabelText('Which'), '45 white shirts');
+    await userEvent.click(spent.getByRole('button', { name: 'Note it' }));
+    expect(expenses()).toMatchObject([
+      { kind: 'blanks', what: '45 white shirts', amountMinor: 40000, receipt: null },
+    ]);
+    expect(
+      section('Money').getByText('Blanks and freight cost 19.34 USD more than the deposit.'),
+    ).toBeVisible();
+    expect(
+      section('Money').getByText('At most 400.00 USD of your own money was in it, on Wed Nov 25.'),
+    ).toBeVisible();
+  });
+
+  it('keeps a receipt with what was spent', async () => {
+    await enterOrder();
+    await userEvent.click(section('Money').getByRole('button', { name: 'Money spent' }));
+    const spent = form('Money spent');
+    await userEvent.type(spent.getByLabelText(/^How much/), '9.50');
+    await userEvent.selectOptions(spent.getByLabelText('On what'), 'Freight');
+    await userEvent.upload(spent.getByLabelText('File to keep'), new File(['paid'], 'freight.pdf'));
+    expect(await spent.findByText('freight.pdf')).toBeVisible();
+    await userEvent.click(spent.getByRole('button', { name: 'Note it' }));
+    const receipt = expenses()[0]?.receipt;
+    expect(receipt).toMatchObject({ fileName: 'freight.pdf', purpose: 'receipt' });
+    const kept = await screenStore().actions.readFile(receipt?.fileId ?? '');
+    expect(kept?.name).toBe('freight.pdf');
+  });
+
+  it('keeps what was typed while nothing can be written, and says so', async () => {
+    await enterOrder();
+    await accepted();
+    disk.isFull = true;
+    await userEvent.click((await openPayment('100')).getByRole('button', { name: 'Note it' }));
+    await vi.waitFor(() => expect(screenStore().getState().kept.state).toBe('notKept'));
+    expect(figure(/^came in/)).toBe('100.00');
+  });
+
+  it('takes a payment back, and it does not count any more', async () => {
+    await enterOrder();
+    await accepted();
+    pay(38066);
+    await userEvent.click(section('Money').getByText('Payments'));
+    const list = within(section('Money').getByRole('list', { name: 'Payments' }));
+    await userEvent.click(list.getByRole('button', { name: /^Take back 380\.66 USD/ }));
+    expect(payments()).toEqual([]);
+    expect(figure(/^owed/)).toBe('761.31');
+  });
+});

@@ -1,0 +1,318 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { cleanup, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { clearScreens, screenStore, undo } from '@/tests/app/_screens/screens';
+import {
+  accepted,
+  approve,
+  change,
+  enterOrder,
+  events,
+  form,
+  order,
+  pay,
+  quote,
+  rows,
+  section,
+  steps,
+  tell,
+} from './inOrder';
+
+vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_studies/useStudies', () => ({ useStudies: () => new Map() }));
+
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+describe('what an order waits for', () => {
+  it('is an answer at first, and what the customer still owes', async () => {
+    await enterOrder();
+    expect(screen.getByText('One answer from Alex')).toBeVisible();
+    expect(section('What it waits for').getByText('Letter that the crest may be printed')).toBeVisible();
+  });
+
+  it('ticks an open item as come, and takes it back with undo', async () => {
+    await enterOrder();
+    await userEvent.click(
+      section('What it waits for').getByRole('button', { name: /^It came: Letter that the crest/ }),
+    );
+    expect(order().openItems[0]?.doneOn).toBe('2026-11-25');
+    expect(section('What it waits for').getByText('You answer with a quote')).toBeVisible();
+    await undo();
+    expect(order().openItems[0]?.doneOn).toBeNull();
+  });
+
+  it('gives an order without a number the next one', async () => {
+    await enterOrder();
+    await userEvent.click(screen.getByRole('button', { name: 'Give it one' }));
+    expect(steps()).toMatchObject([{ what: 'enquired', number: { year: 2026, count: 1 } }]);
+    expect(screen.getByText(/^order 26-001[A-Z], 37 shirts, wanted /)).toBeVisible();
+  });
+
+  it('notes a yes with who said it, how, and which of the choices', async () => {
+    await enterOrder();
+    const paperId = await quote();
+    await userEvent.click(screen.getByRole('button', { name: 'Accepted: Yes or no to the quote' }));
+    const yes = form('Accepted');
+    await userEvent.selectOptions(yes.getByLabelText('What they chose'), 'Three more L, 801.43 USD');
+    await userEvent.selectOptions(yes.getByLabelText('How'), 'By phone');
+    await userEvent.click(yes.getByRole('button', { name: 'Note it' }));
+    expect(steps().at(-1)).toEqual({
+      ...{
+        what: 'accepted',
+        paperId,
+        alternativeId: 'more',
+        by: 'Alex Placeholder',
+        how: 'phone',
+        proof: null,
+      },
+    });
+    // The total, and all of it is owed.
+    expect(section('Money').getAllByText('801.43')).toHaveLength(2);
+    expect(screen.queryByRole('form', { name: 'Accepted' })).toBeNull();
+    expect(document.activeElement).toHaveTextContent('What it waits for');
+  });
+
+  it('does not take a yes of nobody, and keeps what was typed', async () => {
+    await enterOrder();
+    await quote();
+    await userEvent.click(screen.getByRole('button', { name: 'Accepted: Yes or no to the quote' }));
+    const by = form('Accepted').getByLabelText('Who said so');
+    await userEvent.clear(by);
+    await userEvent.click(form('Accepted').getByRole('button', { name: 'Note it' }));
+    expect(steps().some(({ what }) => what === 'accepted')).toBe(false);
+    expect(screen.getByRole('form', { name: 'Accepted' })).toBeVisible();
+  });
+
+  it('says that a quote had ended, and takes the yes all the same', async () => {
+    await enterOrder();
+    await quote({ validUntil: '2026-11-20' });
+    expect(rows().some((row) => row.includes('A new quote: the last one is no longer valid'))).toBe(true);
+    await userEvent.click(screen.getByText('Something else happened'));
+    await userEvent.click(screen.getByRole('button', { name: 'Accepted' }));
+    expect(form('Accepted').getByText(/^This quote was valid until Nov 20, 2026\./)).toBeVisible();
+    await userEvent.click(form('Accepted').getByRole('button', { name: 'Note it' }));
+    expect(screen.getByText('It was accepted after the quote had ended.')).toBeVisible();
+  });
+
+  it('locks the blanks until deposit and proof are here, and says what opens them', async () => {
+    await enterOrder();
+    approve(false);
+    await accepted();
+    const locked = await screen.findByRole('button', { name: 'Blanks ordered: Order the blanks' });
+    expect(locked).toHaveAttribute('aria-disabled', 'true');
+    expect(rows().some((row) => row.includes('opens once the deposit and the approved proof are here'))).toBe(
+      true,
+    );
+    await userEvent.click(locked);
+    expect(screen.queryByRole('form', { name: 'Blanks ordered' })).toBeNull();
+  });
+
+  it('goes on in spite of it only for a reason, which stays told', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    await userEvent.click(screen.getByRole('button', { name: 'Do it even so: Order the blanks' }));
+    const why = form('Go on without the deposit');
+    await userEvent.type(why.getByLabelText(/^Why you go on/), 'ok');
+    await userEvent.click(why.getByRole('button', { name: 'Note it' }));
+    expect(steps().some(({ what }) => what === 'override')).toBe(false);
+    await userEvent.type(why.getByLabelText(/^Why you go on/), ', known club');
+    await userEvent.click(why.getByRole('button', { name: 'Note it' }));
+    expect(steps().at(-1)).toEqual({ what: 'override', gate: 'deposit', reason: 'ok, known club' });
+    expect(screen.getByText('Gone on without the deposit on Nov 25, 2026.')).toBeVisible();
+    expect(screen.getByText(/Because: ok, known club/)).toBeVisible();
+    expect(screen.getByRole('button', { name: 'Blanks ordered: Order the blanks' })).not.toHaveAttribute(
+      'aria-disabled',
+    );
+  });
+
+  it('notes blanks and presses with the version of each picture, one step after the other', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    pay(38066);
+    for (const [button, what] of [
+      ['Blanks ordered: Order the blanks', 'Blanks ordered'],
+      ['They came in: Blanks are on the way', 'Blanks came in'],
+      ['Printed: Print the sheets', 'Printed'],
+      ['Pressed: Press', 'Pressed'],
+      ['Checked: Check every piece', 'Checked'],
+      ['Packed: Pack', 'Packed'],
+    ] as const) {
+      await userEvent.click(screen.getByRole('button', { name: button }));
+      await userEvent.click(form(what).getByRole('button', { name: 'Note it' }));
+    }
+    const noted = steps().slice(-6);
+    expect(noted.map(({ what }) => what)).toEqual([
+      ...['blanksOrdered', 'goodsIn', 'printed', 'pressed', 'checked', 'packed'],
+    ]);
+    const versions = noted.map((step) => ('versions' in step ? step.versions?.length : 0));
+    expect(versions).toEqual([2, 0, 2, 2, 0, 0]);
+    // The balance is not here: the shirts stay until it is, or is passed.
+    expect(screen.getByRole('button', { name: 'Delivered: Hand it over' })).toHaveAttribute(
+      'aria-disabled',
+      'true',
+    );
+  });
+
+  it('tells a step that was noted too early, and takes it back', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    tell({ what: 'blanksOrdered', note: '' });
+    expect(
+      screen.getByText(
+        /^“Blanks ordered”, noted for Nov 25, 2026, does not count yet: the deposit is not here/,
+      ),
+    ).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Take back: Blanks ordered' }));
+    expect(steps().some(({ what }) => what === 'blanksOrdered')).toBe(false);
+  });
+
+  it('takes a step back by undo', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    pay(38066);
+    await userEvent.click(screen.getByRole('button', { name: 'Blanks ordered: Order the blanks' }));
+    await userEvent.click(form('Blanks ordered').getByRole('button', { name: 'Note it' }));
+    expect(screenStore().getState().undoLabel).toBe('Blanks ordered');
+    await undo();
+    expect(steps().at(-1)?.what).toBe('accepted');
+  });
+});
+
+describe('the day a step is noted for', () => {
+  const opened = async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    pay(38066);
+    await userEvent.click(screen.getByRole('button', { name: 'Blanks ordered: Order the blanks' }));
+    return form('Blanks ordered');
+  };
+  const setDay = async (day: string) => {
+    const blanks = await opened();
+    const field = blanks.getByLabelText('Day');
+    await userEvent.clear(field);
+    await userEvent.type(field, day);
+    return blanks;
+  };
+
+  it('is set back where it happened earlier', async () => {
+    const blanks = await setDay('2026-11-23');
+    expect(blanks.getByText('Noted later.')).toBeVisible();
+    await userEvent.click(blanks.getByRole('button', { name: 'Note it' }));
+    expect(events().at(-1)).toMatchObject({ day: '2026-11-23', step: { what: 'blanksOrdered' } });
+  });
+
+  it.each([
+    ['2026-11-27', /^That is in 2 days\./],
+    ['2025-11-23', /^That is 367 days ago\. Is the year right\?/],
+  ])('is asked about on %s, and taken when it stands', async (day, question) => {
+    const blanks = await setDay(day);
+    expect(blanks.getByText(question)).toBeVisible();
+    await userEvent.click(blanks.getByRole('button', { name: 'Note it all the same' }));
+    expect(events().at(-1)?.day).toBe(day);
+  });
+});
+
+describe('whatever else happens', () => {
+  const otherwise = async (name: string) => {
+    await userEvent.click(screen.getByText('Something else happened'));
+    await userEvent.click(screen.getByRole('button', { name }));
+    return form(name);
+  };
+
+  it('lost wants to know why', async () => {
+    await enterOrder();
+    const lost = await otherwise('Lost');
+    await userEvent.click(lost.getByRole('button', { name: 'Note it' }));
+    expect(steps()).toEqual([]);
+    await userEvent.selectOptions(lost.getByLabelText('Why'), 'The price');
+    await userEvent.click(lost.getByRole('button', { name: 'Note it' }));
+    expect(steps()).toEqual([{ what: 'lost', why: 'price', note: '' }]);
+    expect(screen.getByText('Lost on Nov 25, 2026: the price')).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Open it again: It is over' }));
+    await userEvent.click(form('Opened again').getByRole('button', { name: 'Note it' }));
+    expect(screen.getByText('One answer from Alex')).toBeVisible();
+  });
+
+  it('on hold waits for nobody until it goes on', async () => {
+    await enterOrder();
+    await userEvent.click((await otherwise('Put on hold')).getByRole('button', { name: 'Note it' }));
+    expect(section('What it waits for').queryByText('Letter that the crest may be printed')).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: 'Go on with it: It is on hold' }));
+    await userEvent.click(form('Gone on with').getByRole('button', { name: 'Note it' }));
+    expect(section('What it waits for').getByText('Letter that the crest may be printed')).toBeVisible();
+  });
+
+  it('prices a change of the order, which the total then holds with its tax', async () => {
+    await enterOrder();
+    await accepted();
+    const changed = await otherwise('Change of the order');
+    await userEvent.type(changed.getByLabelText('What they want'), 'Names on the sleeves');
+    await userEvent.type(changed.getByLabelText(/^What it costs/), '20.005');
+    expect(changed.getByLabelText(/^What it costs/)).toHaveAttribute('aria-invalid', 'true');
+    await userEvent.click(changed.getByRole('button', { name: 'Note it' }));
+    expect(steps().at(-1)?.what).toBe('accepted');
+    await userEvent.clear(changed.getByLabelText(/^What it costs/));
+    await userEvent.type(changed.getByLabelText(/^What it costs/), '20');
+    await userEvent.click(changed.getByRole('button', { name: 'Note it' }));
+    expect(steps().at(-1)).toEqual({
+      ...{ what: 'change', wish: 'Names on the sleeves', amountMinor: 2000, currency: 'USD' },
+    });
+    // (711.50 + 20.00) × 1.07 = 782.705, half up.
+    expect(section('Money').getAllByText('782.71')).toHaveLength(2);
+  });
+
+  it('counts rounds of proofs against those included', async () => {
+    await enterOrder();
+    tell({ what: 'revised', wish: 'bigger' });
+    tell({ what: 'revised', wish: 'smaller' });
+    const wish = await otherwise('Another proof wished');
+    expect(wish.getByText(/^2 rounds of proofs are included, and 2 rounds were used/)).toBeVisible();
+    await userEvent.type(wish.getByLabelText('What they want otherwise'), 'bigger again');
+    await userEvent.click(wish.getByRole('button', { name: 'Note it' }));
+    expect(screen.getByText('3 rounds of proofs, 2 included.')).toBeVisible();
+  });
+
+  it('links what is made again to its cause and who pays', async () => {
+    await enterOrder();
+    const again = await otherwise('Made again');
+    await userEvent.type(again.getByLabelText('Pieces'), '2');
+    await userEvent.selectOptions(again.getByLabelText('Why'), 'Fault of the blank');
+    expect(again.getByLabelText('Who pays')).toHaveDisplayValue('The supplier');
+    await userEvent.click(again.getByRole('button', { name: 'Note it' }));
+    expect(steps().at(-1)).toEqual({
+      ...{ what: 'reprint', cause: 'blankFault', payer: 'supplier', pieces: 2, note: '' },
+    });
+  });
+
+  it('tells a text that is too long and notes nothing until it fits', async () => {
+    await enterOrder();
+    const changed = await otherwise('Another proof wished');
+    await userEvent.click(changed.getByLabelText('What they want otherwise'));
+    await userEvent.paste('x'.repeat(600));
+    expect(changed.getByText('100 letters too long: 500 fit here.')).toBeVisible();
+    await userEvent.click(changed.getByRole('button', { name: 'Note it' }));
+    expect(steps()).toEqual([]);
+    expect(changed.getByLabelText('What they want otherwise')).toHaveValue('x'.repeat(600));
+  });
+});
+
+it('a wanted day that is past is a stop that says what it causes', async () => {
+  await enterOrder();
+  change({ wantedOn: '2026-11-20' });
+  expect(screen.getByText('It was wanted on Nov 20, 2026, 5 days ago.')).toBeVisible();
+  expect(screen.getByText(/Agree on another one\./)).toBeVisible();
+});
