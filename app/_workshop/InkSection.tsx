@@ -1,29 +1,13 @@
 'use client';
 
-import { useMemo } from 'react';
-import { inkRecordOf } from '@/lib/ink/record/inkRecordOf';
-import { readInkRecord } from '@/lib/ink/record/readInkRecord';
-import { rateInUnit } from '@/lib/job/rateInUnit';
-import { rateDefinition } from '@/shared/tables/rateCatalogue';
-import { InkEntries } from './InkEntries';
-import { InkRefillForm } from './InkRefillForm';
-import { InkRunForm } from './InkRunForm';
-import { InkTold } from './InkTold';
+import { FetchedFields } from './FetchedFields';
+import { laterParts } from './laterParts';
 import { RateLines } from './RateLines';
 import styles from './WorkshopParts.module.css';
 import type { WorkshopFields } from './workshopFields';
 
 /** What ink costs and how much a print takes: typical figures, and the maker's own record that measures them. */
 export function InkSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
-  const { workshop, workspace } = fields;
-  const { rates } = workshop;
-  const { inkRefill, inkPrints } = workspace.entries;
-  const record = useMemo(() => inkRecordOf({ inkRefill, inkPrints }), [inkRefill, inkPrints]);
-  const printDays = useMemo(() => new Set(record.runs.map(({ day }) => day)), [record]);
-  const loss = rates.inkLoss?.value ?? rateDefinition('inkLoss').typical;
-  const sessionMl =
-    rates.sessionInk === null ? rateDefinition('sessionInk').typical : rateInUnit(rates.sessionInk, 'mL');
-  const reading = useMemo(() => readInkRecord(record, { loss, sessionMl }), [record, loss, sessionMl]);
   return (
     <>
       <RateLines fields={fields} groups={['ink']} />
@@ -34,10 +18,7 @@ export function InkSection({ fields }: Readonly<{ fields: WorkshopFields }>) {
         Note what you pour in, always to the same mark, and what you print in between. After some two hundred
         prints the record knows better than any typical figure how much ink your printer lays down.
       </p>
-      <InkTold fields={fields} reading={reading} isEmpty={record.refills.length + record.runs.length === 0} />
-      <InkRefillForm fields={fields} printDays={printDays} />
-      <InkRunForm fields={fields} />
-      <InkEntries {...{ fields, record, reading, printDays }} />
+      <FetchedFields part={laterParts.ink} what="The ink record" fields={fields} />
     </>
   );
 }

@@ -4,9 +4,11 @@ import type { ReactNode } from 'react';
 import { ChannelSection } from './ChannelSection';
 import { ChargesSection } from './ChargesSection';
 import { CopySection } from './CopySection';
+import { FetchedFields } from './FetchedFields';
 import { HabitsSection } from './HabitsSection';
 import { HoursSection } from './HoursSection';
 import { InkSection } from './InkSection';
+import { laterParts } from './laterParts';
 import { OwnRowsSection } from './OwnRowsSection';
 import { PackagingSection } from './PackagingSection';
 import { PolicySection } from './PolicySection';
@@ -125,6 +127,30 @@ export const workshopSections: readonly WorkshopSection[] = [
     heading: 'Free hours',
     line: 'when you can work',
     body: (fields) => <HoursSection fields={fields} />,
+  },
+  {
+    id: 'seller',
+    heading: 'Who you are',
+    line: 'at the head of every paper',
+    body: (fields) => (
+      <FetchedFields part={laterParts.seller} what="The part with your name" fields={fields} />
+    ),
+  },
+  {
+    id: 'papers',
+    heading: 'Papers',
+    line: 'their page, their words, your terms',
+    body: (fields) => (
+      <FetchedFields part={laterParts.papers} what="The part with the words" fields={fields} />
+    ),
+  },
+  {
+    id: 'quoting',
+    heading: 'Quoting',
+    line: 'what holds unless an order says otherwise',
+    body: (fields) => (
+      <FetchedFields part={laterParts.quoting} what="The part with the habits" fields={fields} />
+    ),
   },
   {
     id: 'home',

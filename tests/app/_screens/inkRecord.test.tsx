@@ -30,8 +30,8 @@ interface Noted {
   readonly runs: readonly InkPrints[];
 }
 
-const enterInk = () =>
-  enter(
+async function enterInk() {
+  await enter(
     <WithWorkspace>
       {(workspace) => (
         <>
@@ -41,6 +41,9 @@ const enterInk = () =>
       )}
     </WithWorkspace>,
   );
+  // The record is fetched behind the rest.
+  await screen.findByRole('button', { name: /^Note prints by hand/ }, { timeout: 20_000 });
+}
 
 async function open(name: RegExp) {
   await userEvent.click(screen.getByRole('button', { name }));
