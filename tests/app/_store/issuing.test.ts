@@ -235,6 +235,22 @@ describe('issuing', () => {
     expect(await again.actions.readFile('nobodys')).toBeNull();
   });
 
+  it('stands as it went out, byte for byte, whatever is typed, issued and taken back afterwards', async () => {
+    const device = aDevice();
+    const store = await openTabWithJob(device);
+    await store.actions.issue('Offer', offer());
+    const [paper] = await rowsOf(device.factory, 'papers');
+    changeJob(store, { name: 'renamed' });
+    await store.actions.issue('Offer', offer('Twenty-one shirts'));
+    await store.actions.undo();
+    store.close();
+    const again = await openTab(device, 'here');
+    expect((await rowsOf(device.factory, 'papers'))[0]).toEqual(paper);
+    const kept = await again.actions.readFile(sha256OfBytes(pdf));
+    const bytes = kept?.content instanceof Blob ? new Uint8Array(await kept.content.arrayBuffer()) : null;
+    expect(bytes).toEqual(pdf);
+  });
+
   it('is on the disk before anybody is told', async () => {
     const device = aDevice();
     const store = await openTabWithJob(device);

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import type { QuoteDraft } from '@/lib/quotes/makeQuote';
+import { quoteBody } from '@/lib/quotes/quoteBody';
+import { type Quote, quoteSchema } from '@/shared/schemas/orderPapers';
+import { clubWith } from '@/tests/fixtures/clubJob';
+import { writtenPaper } from '@/tests/fixtures/orderPapers';
+import { readPages } from '@/tests/fixtures/readPages';
+import { plainQuote } from './plainQuote';
+import { clubAlternatives, ready } from './quoteTools';
+
+const issued = (body: QuoteDraft['body']): Quote =>
+  quoteBody({ body, risks: [] }, { count: 1, letter: 'A' }, ({ id }) => id);
+
+const written = async (quote: Quote) => (await writtenPaper({ kind: 'quote', body: quote })).bytes;
+
+const FIGURE = /(−?)([\d,]+(?:\.\d+)?)$/;
+
+/** @returns whole minor units of the figure that a line ends with; null where it ends with none. */
+function figureOf(line: string): number | null {
+  const [, sign, figure] = FIGURE.exec(line) ?? [];
+  if (figure === undefined) return null;
+  return Number(figure.replaceAll(/[.,]/g, '')) * (sign === '' ? 1 : -1);
+}
+
+/** What a reader finds in the table of a quote: the amount of each row, and the sums by their names. */
+async function tableOf(quote: Quote) {
+  const { lines } = await readPages(await written(quote));
+  const head = lines.findIndex((line) => line.endsWith(`pieces each ${quote.currency}`));
+  const rest = lines.slice(head + 1);
+  const sums = rest.findIndex((line) => /together|without tax|tax [\d.]+%|^Total/.test(line));
+  const sumOf = (name: RegExp) => {
+    const line = rest.find((one) => name.test(one));
+    return line === undefined ? null : figureOf(line);
+  };
+  return {
+    rows: rest.slice(0, sums).flatMap((line) => figureOf(line) ?? []),
+    discount: sumOf(/^discount/),
+    subtotal: sumOf(/without tax/),
+    tax: sumOf(/tax [\d.]+%/),
+    total: sumOf(/^Total/),
+    deposit: sumOf(/^deposit/),
+    balance: sumOf(/^balance/),
+  };
+}
+
+const sizes = [
+  { quantity: 3, blank: 1 },
+  { quantity: 9, blank: 2 },
+];
+const quotes: readonly (readonly [string, () => QuoteDraft['body']])[] = [
+  ['of the worked order', () => ready({ order: { alternatives: clubAlternatives } }).body],
+  [
+    'with a charge, a credit and a discount',
+    () =>
+      ready({
+        order: {
+          charges: [
+            { id: 'rush', kind: 'rush', what: 'Rush', amount: 50 },
+            { id: 'sample', kind: 'own', what: 'The sample you paid', amount: -12.34 },
+          ],
+          discount: { kind: 'share', share: 0.1, why: 'club' },
+        },
+      }).body,
+  ],
+  ['with tax on each line', () => ready({ input: clubWith({ 'workshop.policy.taxRounding': 'line' }) }).body],
+  ['in yen', () => plainQuote({ sizes, asked: 1055, currency: 'JPY', tax: { mode: 'added', share: 0.08 } })],
+  [
+    'in dinars',
+    () => plainQuote({ sizes, asked: 4.575, currency: 'KWD', tax: { mode: 'added', share: 0.05 } }),
+  ],
+  ['with tax inside', () => plainQuote({ sizes, asked: 12.99, tax: { mode: 'inside', share: 0.2 } })],
+  [
+    'of wholesale prices to whoever pays no tax',
+    () => plainQuote({ sizes, asked: 8, exemption: 'RS-1234', tax: { mode: 'added', share: 0.07 } }),
+  ],
+];
+
+describe('a quote read back by another reader', () => {
+  it.each(quotes)('%s says what its body says, to the last coin', async (_, body) => {
+    const quote = issued(body());
+    const { tax, sums, discount, deposit, balance } = quote;
+    const table = await tableOf(quote);
+    const off = discount?.amount ?? 0;
+    expect(table.rows.reduce((sum, amount) => sum + amount, 0)).toBe(sums.subtotal + off);
+    expect(table).toMatchObject({
+      discount: off === 0 ? null : -off,
+      subtotal: tax.mode === 'added' ? sums.subtotal : null,
+      tax: tax.mode === 'none' ? null : sums.tax,
+      total: sums.total,
+      ...{ deposit, balance },
+    });
+  });
+
+  it('has both alternatives with their sums, in order', async () => {
+    const quote = issued(ready({ order: { alternatives: clubAlternatives } }).body);
+    const { lines } = await readPages(await written(quote));
+    // 749.00 × 1.07 and 619.00 × 1.07 beside 711.50 × 1.07.
+    expect(lines).toContain('761.31 801.43 662.33');
+  });
+});
+
+describe('a quote that went out', () => {
+  const body = () => issued(ready({ order: { alternatives: clubAlternatives } }).body);
+
+  it('writes the same file from its body as it is kept, whatever the rates are by then', async () => {
+    const quote = body();
+    const file = await written(quote);
+    const dearer = issued(ready({ input: clubWith({ 'workshop.rates.wage.value': 30 }) }).body);
+    expect(dearer.owner.fullCost).toBeGreaterThan(quote.owner.fullCost);
+    const kept = quoteSchema.parse(JSON.parse(JSON.stringify(quote)));
+    expect(Buffer.compare(await written(kept), file)).toBe(0);
+  });
+});
