@@ -6,14 +6,21 @@ import { type BenchRow, lineOf } from './benchRow';
 import { benchCurve } from './curve';
 import { benchEdits } from './edits';
 import { benchEngine } from './engine';
+import { benchOrders } from './orders';
 
 /*
- * npm run bench [-- --json]: what an edit costs, what building the engine costs, how the API stands a crowd. Beside
+ * npm run bench [-- --json]: what an edit costs, what building the engine costs, how the API stands a crowd, what orders
+ * and their papers take. Beside
  * each stands its ratio to a yardstick measured in turn with it, since machines differ by a factor of two.
  */
 
 const club = clubOrder('2026-11-25', '2026-12-11');
-const rows: BenchRow[] = [...benchEngine(club), ...benchEdits(club), ...benchCurve()];
+const rows: BenchRow[] = [
+  ...benchEngine(club),
+  ...benchEdits(club),
+  ...benchCurve(),
+  ...(await benchOrders()),
+];
 if (!process.argv.includes('--no-long')) rows.push(...(await benchPacking()), ...benchArtwork());
 if (!process.argv.includes('--no-api')) rows.push(...(await benchApi(club)));
 

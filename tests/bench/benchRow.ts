@@ -22,6 +22,16 @@ export const timeRow = (what: string, spent: Spent, yardstick: string): BenchRow
     yardstick: { what: yardstick, median: median(spent.yardstick) },
   });
 
+/** @returns the row of something of which the time of the processor was taken, beside nothing. */
+export const cpuRow = (what: string, times: readonly number[]): BenchRow =>
+  withRatio({
+    what: `${what}, processor`,
+    unit: 'ms',
+    median: median(times),
+    p99: percentile(times, 0.99),
+    yardstick: null,
+  });
+
 /** @returns the row with its ratio, null where there is nothing to divide by. */
 export function withRatio(row: Omit<BenchRow, 'ratio'>): BenchRow {
   const ratio = row.yardstick === null ? Number.NaN : row.median / row.yardstick.median;

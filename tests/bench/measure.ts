@@ -33,6 +33,19 @@ export function percentile(values: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
 }
 
+/** @returns milliseconds of the processor that each run took, after one that is not counted. */
+export async function cpuTimes(count: number, run: () => unknown): Promise<readonly number[]> {
+  await run();
+  const times: number[] = [];
+  for (let turn = 0; turn < count; turn += 1) {
+    const start = process.cpuUsage();
+    await run();
+    const { user, system } = process.cpuUsage(start);
+    times.push((user + system) / 1000);
+  }
+  return times;
+}
+
 /** @returns milliseconds of one run. */
 export function timeOf(run: () => unknown): number {
   const start = performance.now();
