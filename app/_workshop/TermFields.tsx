@@ -5,7 +5,6 @@ import { typing } from '@/app/_documents/typing';
 import { TextField } from '@/app/_fields/TextField';
 import { askAuthority, termCaution } from '@/app/_words/workshop/paperWords';
 import { starterTerms, termFigures } from '@/lib/papers/terms/starterTerms';
-import { termHeadings } from '@/lib/papers/terms/termHeadings';
 import { labelsFor, ofLanguage } from '@/lib/papers/words/labelsFor';
 import { textLimits } from '@/shared/limits';
 import { type TermKey, termKeys } from '@/shared/schemas/seller';
@@ -22,7 +21,7 @@ export function TermFields({ fields: { workshop, set }, language }: TermFieldsPr
   const labels = labelsFor(language, words);
   const put = (key: TermKey, text: string | null) =>
     set(
-      `Term “${labels[termHeadings[key]]}”`,
+      `Term “${labels[starterTerms[key].heading]}”`,
       ['papers', 'terms'],
       withText(terms, { language, key }, text === null ? null : { language, key, text }),
     );
@@ -41,7 +40,7 @@ export function TermFields({ fields: { workshop, set }, language }: TermFieldsPr
           return (
             <div key={key}>
               <TextField
-                label={labels[termHeadings[key]]}
+                label={labels[starterTerms[key].heading]}
                 width="full"
                 rows={3}
                 value={text}
@@ -59,7 +58,7 @@ export function TermFields({ fields: { workshop, set }, language }: TermFieldsPr
                   your wording{' '}
                   <Button
                     kind="quiet"
-                    spoken={`Take our wording again for ${labels[termHeadings[key]]}`}
+                    spoken={`Take our wording again for ${labels[starterTerms[key].heading]}`}
                     onPress={() => {
                       typing.ends();
                       put(key, null);
