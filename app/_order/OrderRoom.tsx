@@ -5,11 +5,13 @@ import { useGoToHash } from '@/app/_controls/useGoToHash';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { AskedFold } from './AskedFold';
 import { BenchSection } from './bench/BenchSection';
 import { FilesSection } from './jobs/FilesSection';
 import { JobsSection } from './jobs/JobsSection';
+import { NamesSection } from './jobs/NamesSection';
 import { OpenItemsSection } from './jobs/OpenItemsSection';
 import { TimelineSection } from './jobs/TimelineSection';
 import { MoneySection } from './money/MoneySection';
@@ -17,7 +19,6 @@ import { OrderHead } from './OrderHead';
 import styles from './OrderRoom.module.css';
 import { orderOnScreen } from './orderOnScreen';
 import { StageTrack } from './StageTrack';
-import { PAPERS_ID } from './waits/goToPapers';
 import { WaitsSection } from './waits/WaitsSection';
 
 type OrderRoomProps = Readonly<{ workspace: ReadyWorkspace; book: OrderBook; found: BoardOrder }>;
@@ -38,13 +39,12 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
           <MoneySection on={on} />
           <BenchSection {...{ on, bench }} />
           <JobsSection {...{ on, book }} />
+          <NamesSection on={on} />
           <OpenItemsSection on={on} />
           <FilesSection {...{ on, bench }} />
           <TimelineSection on={on} />
         </Card>
-        <section className={styles.papers} id={PAPERS_ID} tabIndex={-1} aria-label="Papers">
-          <h2 className={styles.heading}>Papers</h2>
-        </section>
+        <OrderPapers {...{ workspace, book, bench }} orderId={on.orderId} />
       </div>
     </>
   );

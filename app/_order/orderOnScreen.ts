@@ -1,6 +1,7 @@
 import type { JobRecord } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
+import { usableLocale } from '@/app/_words/usableLocale';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import type { Customer, Person } from '@/shared/schemas/customer';
 import type { Order } from '@/shared/schemas/order';
@@ -35,7 +36,7 @@ export function orderOnScreen(
     ...{ facts, standing, turn, workspace, orderId, order, today, customer, person, jobs },
     who: firstName(person?.name) ?? customer?.name ?? 'the customer',
     formatter: formatterFor(workspace.workshop),
-    locale: workspace.workshop.locale,
+    locale: usableLocale(workspace.workshop.locale),
   };
 }
 

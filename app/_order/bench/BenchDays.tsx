@@ -4,12 +4,12 @@ import { benchDayWords } from '@/app/_words/orders/orderBenchWords';
 import type { BenchDay } from '@/lib/calendar/benchDays';
 import styles from './Bench.module.css';
 
-type BenchDaysProps = Readonly<{ days: readonly BenchDay[]; locale: string }>;
+type BenchDaysProps = Readonly<{ days: readonly BenchDay[]; today: string; locale: string }>;
 
 const HIGH = 100;
 
 /** Days at the bench: free time dashed, other orders grey, this order filled, the wanted day marked. */
-export function BenchDays({ days, locale }: BenchDaysProps) {
+export function BenchDays({ days, today, locale }: BenchDaysProps) {
   const most = Math.max(1, ...days.map(({ free, own, others }) => Math.max(free, own + others)));
   const high = (minutes: number) => (minutes / most) * (HIGH - 2);
   const firstOwn = days.findIndex(({ own }) => own > 0);
@@ -22,7 +22,7 @@ export function BenchDays({ days, locale }: BenchDaysProps) {
           const moment = new Date(`${day}T00:00:00Z`);
           return (
             <li key={day} className={classes(styles.day, index < firstOwn && !isWanted && styles.early)}>
-              <span className="visuallyHidden">{benchDayWords(one, locale)}</span>
+              <span className="visuallyHidden">{benchDayWords(one, today, locale)}</span>
               <span className={styles.wanted} aria-hidden="true">
                 {isWanted ? 'wanted' : ''}
               </span>

@@ -45,7 +45,7 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
       {calendar !== null && plan !== null && (
         <BenchDays
           days={benchDays(calendar, plan, others, { from: today, wantedOn, most: MOST_DAYS })}
-          locale={locale}
+          {...{ today, locale }}
         />
       )}
       <ul className={styles.lines}>

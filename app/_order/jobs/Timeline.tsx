@@ -15,7 +15,7 @@ import styles from './Jobs.module.css';
 
 /** Everything that was noted and issued, with what was taken back; what passed a gate stands out. */
 export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
-  const { workspace, facts, orderId, order, locale } = on;
+  const { workspace, facts, orderId, order, today, locale } = on;
   const { allEntries, entries, papers, device } = workspace;
   const { problem, note } = useNoting(on);
   // What counts changes with every entry; all of them are asked for only then.
@@ -45,7 +45,7 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
                 row.isTakenBack && styles.takenBack,
               )}
             >
-              <span className={styles.when}>{shortDay(day, locale)}</span>
+              <span className={styles.when}>{shortDay(day, today, locale)}</span>
               <div className={styles.words}>
                 <p>
                   <strong>{words.what}</strong>
@@ -54,7 +54,7 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
                 <p className={styles.quiet}>
                   {[
                     ...(row.isTakenBack ? ['taken back'] : []),
-                    ...(notedOn === day ? [] : [`noted ${shortDay(notedOn, locale)}`]),
+                    ...(notedOn === day ? [] : [`noted ${shortDay(notedOn, today, locale)}`]),
                     ...(row.letter === null ? [] : [`on device ${row.letter}`]),
                   ].join(', ')}
                 </p>
@@ -66,7 +66,7 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
                 {words.canGoBack && !row.isTakenBack && (
                   <Button
                     kind="quiet"
-                    spoken={`Take back ${words.what} of ${shortDay(day, locale)}`}
+                    spoken={`Take back ${words.what} of ${shortDay(day, today, locale)}`}
                     onPress={() =>
                       note(`Take back ${words.what}`, [{ kind: 'takeBack', body: { entryId: row.id } }])
                     }

@@ -9,13 +9,13 @@ import { Timeline } from './Timeline';
 
 /** What happened to the order, when and on which device. */
 export function TimelineSection({ on }: Readonly<{ on: OrderOnScreen }>) {
-  const { facts, locale, formatter } = on;
+  const { facts, today, locale, formatter } = on;
   return (
     <CardSection
       numeral={null}
       heading="What happened"
       id="order-timeline"
-      answer={<Answer words={timelineAnswer(facts.happened, locale, formatter)} />}
+      answer={<Answer words={timelineAnswer(facts.happened, today, locale, formatter)} />}
     >
       <Fold summary="All of it, the latest first">
         <Timeline on={on} />

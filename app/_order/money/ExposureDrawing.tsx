@@ -5,13 +5,13 @@ import type { Exposure } from '@/lib/orders/money/exposure';
 import { daysBetween } from '@/shared/days';
 import styles from './Money.module.css';
 
-type ExposureDrawingProps = Readonly<{ exposure: Exposure; currency: string; locale: string }>;
+type ExposureDrawingProps = Readonly<{ exposure: Exposure; currency: string; today: string; locale: string }>;
 
 const WIDE = 200;
 const HIGH = 60;
 
 /** What came less what was spent, day by day: a step line over a line of nothing, the maker’s own money hatched. */
-export function ExposureDrawing({ exposure, currency, locale }: ExposureDrawingProps) {
+export function ExposureDrawing({ exposure, currency, today, locale }: ExposureDrawingProps) {
   const { points, lowest } = exposure;
   const [first, last] = [points.at(0), points.at(-1)];
   if (first === undefined || last === undefined || lowest === null) return null;
@@ -35,17 +35,17 @@ export function ExposureDrawing({ exposure, currency, locale }: ExposureDrawingP
         )}
       </svg>
       <figcaption className={styles.ends}>
-        <span>{shortDay(first.day, locale)}</span>
+        <span>{shortDay(first.day, today, locale)}</span>
         <span>line: nothing in it</span>
-        <span>{shortDay(last.day, locale)}</span>
+        <span>{shortDay(last.day, today, locale)}</span>
       </figcaption>
-      <p>{lowestWords(exposure, currency, locale)}</p>
+      <p>{lowestWords(exposure, currency, today, locale)}</p>
       <table className="visuallyHidden">
         <caption>What came less what was spent</caption>
         <tbody>
           {points.map(({ day, balanceMinor }) => (
             <tr key={day}>
-              <th scope="row">{shortDay(day, locale)}</th>
+              <th scope="row">{shortDay(day, today, locale)}</th>
               <td>{minorMoney(balanceMinor, currency, locale)}</td>
             </tr>
           ))}

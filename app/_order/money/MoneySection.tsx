@@ -21,7 +21,7 @@ const ID = 'order-money';
 
 /** What it comes to, what came, what was spent for it, and how far the maker’s own money is in it. */
 export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
-  const { standing, locale, formatter } = on;
+  const { standing, today, locale, formatter } = on;
   const { money } = standing;
   const [open, setOpen] = useState<'payment' | 'expense' | null>(null);
   const close = () => {
@@ -68,8 +68,11 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
         </Fold>
       )}
       {money.exposure.points.length > 0 && (
-        <Fold summary="Your own money in it" line={lowestWords(money.exposure, money.currency, locale)}>
-          <ExposureDrawing exposure={money.exposure} currency={money.currency} locale={locale} />
+        <Fold
+          summary="Your own money in it"
+          line={lowestWords(money.exposure, money.currency, today, locale)}
+        >
+          <ExposureDrawing exposure={money.exposure} currency={money.currency} {...{ today, locale }} />
         </Fold>
       )}
     </CardSection>

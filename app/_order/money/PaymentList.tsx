@@ -17,7 +17,7 @@ type PaymentListProps = Readonly<{ on: OrderOnScreen; payments: readonly NotedOf
 
 /** Payments as they were noted. None is ever changed: one that is noted anew takes the place of the one before. */
 export function PaymentList({ on, payments }: PaymentListProps) {
-  const { workspace, locale } = on;
+  const { workspace, today, locale } = on;
   const [open, setOpen] = useState<string | null>(null);
   const { problem, note } = useNoting(on);
   const close = () => {
@@ -32,14 +32,14 @@ export function PaymentList({ on, payments }: PaymentListProps) {
           const { kind, amountMinor, currency, day, way, note: text } = body;
           const sign = kind === 'payment' ? '' : '−';
           const words = `${sign}${minorMoney(amountMinor, currency, locale)}`;
-          const spoken = `${words} of ${shortDay(day, locale)}`;
+          const spoken = `${words} of ${shortDay(day, today, locale)}`;
           return (
             <li key={workspace.firstId(id)} className={styles.row}>
               <div className={styles.words}>
                 <strong>{words}</strong> {kind !== 'payment' && `${paymentKindWords[kind].toLowerCase()}, `}
-                {shortDay(day, locale)}, {paymentWayWords[way].toLowerCase()}
+                {shortDay(day, today, locale)}, {paymentWayWords[way].toLowerCase()}
                 <p className={styles.quiet}>
-                  {payoutWords(body, locale)}
+                  {payoutWords(body, today, locale)}
                   {text !== '' && <bdi> · {text}</bdi>}
                 </p>
               </div>

@@ -11,7 +11,7 @@ import styles from './Money.module.css';
 
 /** What was spent for the order; stock that moved for it is seen where it lies. */
 export function SpentList({ on }: Readonly<{ on: OrderOnScreen }>) {
-  const { standing, workspace, locale, formatter, facts } = on;
+  const { standing, workspace, today, locale, formatter, facts } = on;
   const { spent, unpriced, currency } = standing.money;
   const { problem, note } = useNoting(on);
   return (
@@ -26,7 +26,7 @@ export function SpentList({ on }: Readonly<{ on: OrderOnScreen }>) {
               <div className={styles.words}>
                 <strong>{minorMoney(amountMinor, currency, locale)}</strong> <bdi>{name}</bdi>
                 <p className={styles.quiet}>
-                  {shortDay(day, locale)}
+                  {shortDay(day, today, locale)}
                   {kind !== 'stock' && `, ${expenseWords[kind].toLowerCase()}`}
                 </p>
               </div>

@@ -7,8 +7,8 @@ import { focusById } from '@/app/_controls/focusById';
 import { Answer } from '@/app/_docket/common/Answer';
 import { RemindedNote } from '@/app/_order/notes/RemindedNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { overWords } from '@/app/_words/orders/orderSideWords';
 import { waitAnswer } from '@/app/_words/orders/orderWaitWords';
+import { overWords } from '@/app/_words/orders/waitWords';
 import { ElseHappened } from './ElseHappened';
 import { StandingRows } from './StandingRows';
 import { WaitLine } from './WaitLine';
@@ -19,7 +19,7 @@ const ID = 'order-waits';
 
 /** What the order waits for: whose it is, what, by when, and one button for each. */
 export function WaitsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
-  const { turn, standing, who, formatter } = on;
+  const { turn, standing, who } = on;
   const [open, setOpen] = useState<string | null>(null);
   const close = () => {
     setOpen(null);
@@ -34,7 +34,7 @@ export function WaitsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
       isFirst
       heading="What it waits for"
       id={ID}
-      answer={<Answer words={waitAnswer(turn, who, overWords(standing, formatter))} />}
+      answer={<Answer words={waitAnswer(turn, who, overWords(standing))} />}
     >
       <StandingRows on={on} />
       <ul className={styles.rows}>

@@ -1,9 +1,9 @@
-/** Id of the part of the screen where papers are made. */
-export const PAPERS_ID = 'order-papers';
+/** Of the part of the screen where papers are made. */
+const HEADING_ID = 'papers-heading';
 
 /** Brings the papers into sight and takes the focus there. */
 export function goToPapers(): void {
-  const papers = document.getElementById(PAPERS_ID);
-  papers?.scrollIntoView({ block: 'start' });
-  papers?.focus({ preventScroll: true });
+  const heading = document.getElementById(HEADING_ID);
+  heading?.scrollIntoView({ block: 'start' });
+  heading?.focus({ preventScroll: true });
 }

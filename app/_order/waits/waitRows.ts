@@ -182,7 +182,7 @@ function balanceRow({ turn, standing, locale }: OrderOnScreen): readonly WaitRow
 }
 
 /** The next step that brings the order on and waits for a gate; null where none does. */
-function lockedStep({ standing, locale }: OrderOnScreen): WaitRow | null {
+function lockedStep({ standing, today, locale }: OrderOnScreen): WaitRow | null {
   const { state, gates, side } = standing;
   if (side.side !== 'open') return null;
   const next: { readonly step: StepName & NotedStep; readonly why: WaitsFor } | null =
@@ -195,7 +195,7 @@ function lockedStep({ standing, locale }: OrderOnScreen): WaitRow | null {
   const locked = gatesOf(next.step).filter((gate) => gates[gate] === 'shut');
   if (locked.length === 0) return null;
   const by = standing.agreed?.quote.body.dates.orderBlanksBy ?? null;
-  const until = next.why === 'orderBlanks' && by !== null ? `, by ${shortDay(by, locale)}` : '';
+  const until = next.why === 'orderBlanks' && by !== null ? `, by ${shortDay(by, today, locale)}` : '';
   return {
     ...{ id: `locked-${next.why}`, whose: 'maker', what: waitWords[next.why], locked },
     line: `${opensWords(locked)}${until}`,

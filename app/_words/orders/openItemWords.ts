@@ -27,9 +27,9 @@ export function itemLineWords(
   locale: string,
   formatter: Formatter,
 ): string {
-  if (doneOn !== null) return `done ${shortDay(doneOn, locale)}`;
+  if (doneOn !== null) return `done ${shortDay(doneOn, today, locale)}`;
   const of = ofWhomWords[ofWhom].toLowerCase();
   return doneBy === null
     ? `of ${of}`
-    : `of ${of}, by ${shortDay(doneBy, locale)}, ${dueWords(doneBy, today, formatter)}`;
+    : `of ${of}, by ${shortDay(doneBy, today, locale)}, ${dueWords(doneBy, today, formatter)}`;
 }

@@ -70,7 +70,7 @@ export function benchLines(
 ): readonly BenchLine[] {
   const line = (words: string): BenchLine => ({ words, isCaution: false });
   const caution = (words: string): BenchLine => ({ words, isCaution: true });
-  const by = (day: string) => `${shortDay(day, locale)}, ${dueWords(day, today, formatter)}`;
+  const by = (day: string) => `${shortDay(day, today, locale)}, ${dueWords(day, today, formatter)}`;
   const lines: BenchLine[] = [];
   if (own !== null && wantedOn === null) lines.push(line('No day is agreed, so it comes last on the bench.'));
   if (planned?.kind === 'planned') {
@@ -78,7 +78,7 @@ export function benchLines(
     if (wantedOn !== null && ready > wantedOn)
       lines.push(
         caution(
-          `${shortDay(wantedOn, locale)} cannot be kept, with a working day to spare. The first day you can promise is ${wantedDayWords(ready, today, locale)}.`,
+          `${shortDay(wantedOn, today, locale)} cannot be kept, with a working day to spare. The first day you can promise is ${wantedDayWords(ready, today, locale)}.`,
         ),
       );
     else if (wantedOn === null)
@@ -149,6 +149,7 @@ export function benchDayWords(
     readonly others: number;
     readonly isWanted: boolean;
   },
+  today: string,
   locale: string,
 ): string {
   const parts = [
@@ -157,5 +158,5 @@ export function benchDayWords(
     ...(others > 0 ? [`${minutesWords(others, locale)} for others`] : []),
     ...(isWanted ? ['wanted'] : []),
   ];
-  return `${shortDay(day, locale)}: ${parts.join(', ')}`;
+  return `${shortDay(day, today, locale)}: ${parts.join(', ')}`;
 }

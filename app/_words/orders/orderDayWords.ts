@@ -2,11 +2,12 @@ import { dayFormat } from '@/app/_words/dayFormat';
 import type { Formatter } from '@/app/_words/formatter';
 import { daysBetween } from '@/shared/days';
 
-/** @example shortDay('2026-11-26', 'en-GB') // 'Thu 26 Nov' */
-export function shortDay(day: string, locale: string): string {
+/** A day where it is told when something was: with its year where that is another than today’s. */
+export function shortDay(day: string, today: string, locale: string): string {
   const moment = new Date(`${day}T00:00:00Z`);
   if (Number.isNaN(moment.getTime())) return day;
-  return dayFormat(locale, { weekday: 'short', day: 'numeric', month: 'short' })
+  const year = day.slice(0, 4) === today.slice(0, 4) ? {} : ({ year: 'numeric' } as const);
+  return dayFormat(locale, { weekday: 'short', day: 'numeric', month: 'short', ...year })
     .format(moment)
     .replace(',', '');
 }

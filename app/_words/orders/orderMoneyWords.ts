@@ -54,10 +54,10 @@ export function depositCover(
 }
 
 /** @returns the lowest point in words. */
-export function lowestWords({ lowest }: Exposure, currency: string, locale: string): string {
+export function lowestWords({ lowest }: Exposure, currency: string, today: string, locale: string): string {
   if (lowest === null) return 'No money has moved yet.';
   return lowest.balanceMinor < 0
-    ? `At most ${minorMoney(-lowest.balanceMinor, currency, locale)} of your own money was in it, on ${shortDay(lowest.day, locale)}.`
+    ? `At most ${minorMoney(-lowest.balanceMinor, currency, locale)} of your own money was in it, on ${shortDay(lowest.day, today, locale)}.`
     : 'At no time was your own money in it.';
 }
 
@@ -99,9 +99,9 @@ export function paymentTold(
 }
 
 /** @returns where a payment is: at the bank, in the cash box, on its way. */
-export function payoutWords({ payout, way, kind }: Payment, locale: string): string {
+export function payoutWords({ payout, way, kind }: Payment, today: string, locale: string): string {
   if (payout !== null)
-    return `at the bank since ${shortDay(payout.day, locale)}${payout.reference === '' ? '' : `, reference ${payout.reference}`}`;
+    return `at the bank since ${shortDay(payout.day, today, locale)}${payout.reference === '' ? '' : `, reference ${payout.reference}`}`;
   if (way === 'cash') return kind === 'payment' ? 'in the cash box' : 'from the cash box';
   return 'not noted at the bank yet';
 }

@@ -40,6 +40,7 @@ interface TimelineWords {
 /** @returns the last thing that happened, in one line. */
 export function timelineAnswer(
   happened: readonly Happening[],
+  today: string,
   locale: string,
   formatter: Formatter,
 ): AnswerWords {
@@ -48,7 +49,7 @@ export function timelineAnswer(
   const { what } = 'series' in last ? paperWords(last) : entryWords(last, locale);
   const day = 'day' in last.body ? last.body.day : 'issuedOn' in last.body ? last.body.issuedOn : null;
   return {
-    key: day === null ? what : `${what}, ${shortDay(day, locale)}`,
+    key: day === null ? what : `${what}, ${shortDay(day, today, locale)}`,
     after: `; ${formatter.count(happened.length, 'thing')} noted in all`,
   };
 }

@@ -22,14 +22,14 @@ export function rowLine(
   const from =
     since === null
       ? []
-      : [`${sinceWords[why] ?? 'since'} ${since === today ? 'today' : shortDay(since, locale)}`];
+      : [`${sinceWords[why] ?? 'since'} ${since === today ? 'today' : shortDay(since, today, locale)}`];
   const until =
     dueOn === null || isSince
       ? []
       : [
-          `${why === 'decision' ? 'valid until' : why === 'newQuote' ? 'ended' : 'by'} ${shortDay(dueOn, locale)}, ${dueWords(dueOn, today, formatter)}`,
+          `${why === 'decision' ? 'valid until' : why === 'newQuote' ? 'ended' : 'by'} ${shortDay(dueOn, today, locale)}, ${dueWords(dueOn, today, formatter)}`,
         ];
-  const again = reminded === null ? [] : [`asked again ${shortDay(reminded, locale)}`];
+  const again = reminded === null ? [] : [`asked again ${shortDay(reminded, today, locale)}`];
   const told = [...from, ...until, ...again];
   return told.length === 0 ? 'no day set' : told.join(', ');
 }
