@@ -38,10 +38,8 @@ export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProp
   const shown = chosen ?? next;
   const of = orderOnPaper(workspace, book, found);
   return (
-    <section className={styles.papers} aria-labelledby="papers-heading">
-      <h2 id="papers-heading" className={styles.heading} tabIndex={-1}>
-        Papers
-      </h2>
+    <div className={styles.papers}>
+      <h2 className={styles.heading}>Papers</h2>
       <PaperTabs {...{ first, more, shown }} onShow={setChosen}>
         <ShownTab
           {...{ of, book, bench, shown, choices }}
@@ -49,7 +47,7 @@ export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProp
           onChoose={(change) => setChoices((now) => ({ ...now, ...change }))}
         />
       </PaperTabs>
-    </section>
+    </div>
   );
 }
 
