@@ -39,19 +39,19 @@ export function todayAddress({ item: { what }, order }: TodayRow): string {
   const place = `/orders/${order.facts.orderId}`;
   switch (what) {
     case 'answer':
-      return `${place}#jobs`;
+      return `${place}#order-jobs`;
     case 'balance':
     case 'deposit':
     case 'quoteEnds':
     case 'sendProof':
     case 'proofUnanswered':
-      return `${place}#papers`;
+      return `${place}#order-papers`;
     case 'orderBlanks':
     case 'pack':
     case 'deliver':
     case 'openItem':
     case 'printerIdle':
-      return `${place}#waits`;
+      return `${place}#order-waits`;
     default:
       return what satisfies never;
   }

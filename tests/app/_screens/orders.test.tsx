@@ -206,7 +206,7 @@ describe('today', () => {
     expect(card).toHaveTextContent('asked yesterday');
     expect(within(card).getByRole('link', { name: 'Price: Answer Kayak Club bags' })).toHaveAttribute(
       'href',
-      '/orders/kayak#jobs',
+      '/orders/kayak#order-jobs',
     );
   });
 
