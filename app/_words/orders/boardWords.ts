@@ -3,8 +3,8 @@ import type { TextContext } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { Purse } from '@/lib/orders/board/purse';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { minorInRow } from './minorWords';
 import { daysWords } from './nearDayWords';
-import { minorWords } from './orderAmountWords';
 
 type Turn = BoardOrder['turn']['turn'];
 
@@ -22,7 +22,7 @@ export function boardAnswer(
       ? []
       : [
           lateWords(
-            minorWords(
+            minorInRow(
               own.reduce((sum, { dueMinor }) => sum + dueMinor, 0),
               currency,
               context,

@@ -1,7 +1,7 @@
 import type { TextContext } from '@/app/_words/formatter';
 import { formatterFor } from '@/app/_words/formatter';
 import type { hitRates } from '@/lib/orders/board/hitRates';
-import { minorWords } from './orderAmountWords';
+import { minorInRow } from './minorWords';
 
 type HitRates = ReturnType<typeof hitRates>;
 type Rate = HitRates['all'] | HitRates['byPrice'][number] | HitRates['byAnswer'][number];
@@ -19,7 +19,7 @@ export function priceBandWords(
   currency: string,
   context: TextContext,
 ): string {
-  const said = (minor: number) => minorWords(minor, currency, context);
+  const said = (minor: number) => minorInRow(minor, currency, context);
   if (belowMinor === null) return fromMinor === 0 ? 'any' : `${said(fromMinor)} and more`;
   return fromMinor === 0 ? `under ${said(belowMinor)}` : `${said(fromMinor)} to under ${said(belowMinor)}`;
 }

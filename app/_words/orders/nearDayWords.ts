@@ -1,23 +1,10 @@
-import { dayFormat } from '@/app/_words/dayFormat';
 import { spelledNumber } from '@/app/_words/spelledNumber';
 import { daysBetween } from '@/shared/days';
+import { shortDay } from './orderDayWords';
 
 /** A day as it is said on another one: “today”, “tomorrow”, “Mon 30 Nov”; with its year where that is another. */
 export function nearDayWords(day: string, today: string, locale: string): string {
-  const away = daysBetween(today, day);
-  const near = nearDays.get(away);
-  if (near !== undefined) return near;
-  const moment = new Date(`${day}T00:00:00Z`);
-  if (Number.isNaN(moment.getTime())) return day;
-  const isThisYear = day.slice(0, 4) === today.slice(0, 4);
-  return dayFormat(locale, {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    ...(isThisYear ? {} : { year: 'numeric' as const }),
-  })
-    .format(moment)
-    .replace(',', '');
+  return nearDays.get(daysBetween(today, day)) ?? shortDay(day, today, locale);
 }
 
 /** @returns until when something is to be done: “today”, “by tomorrow”, “by Mon 30 Nov”. */

@@ -1,21 +1,6 @@
-import { formatterFor, type TextContext } from '@/app/_words/formatter';
-import { usableLocale } from '@/app/_words/usableLocale';
+import type { TextContext } from '@/app/_words/formatter';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
-import { formatMinor, fromMinor, type MinorUnits } from '@/shared/money';
-
-/**
- * An amount of whole minor units; its currency is named where it is not the workshop's own.
- *
- * @example minorWords(24396, 'USD', workshop) // '243.96'
- */
-export function minorWords(minor: number, currency: string, context: TextContext): string {
-  const figure = formatMinor(minor as MinorUnits, currency, usableLocale(context.locale));
-  return currency === context.currency ? figure : `${figure} ${currency}`;
-}
-
-/** @returns an amount in a sentence, with its currency. */
-export const minorMoney = (minor: number, currency: string, context: TextContext): string =>
-  formatterFor({ ...context, currency }).money(fromMinor(minor as MinorUnits, currency));
+import { minorInRow } from './minorWords';
 
 /** What an order comes to, and what is owed of it. */
 interface OrderAmount {
@@ -29,12 +14,12 @@ export function orderAmountWords(
   context: TextContext,
 ): OrderAmount {
   const { currency, totalMinor, dueMinor, depositOpenMinor, receivedMinor, overpaidMinor, due } = money;
-  const said = (minor: number) => minorWords(minor, currency, context);
+  const said = (minor: number) => minorInRow(minor, currency, context);
   if (totalMinor === null || dueMinor === null) {
     if (lastQuote === null)
       return { amount: null, owed: receivedMinor > 0 ? `${said(receivedMinor)} came` : '' };
     const { body } = lastQuote;
-    return { amount: minorWords(body.sums.total, body.currency, context), owed: 'quoted' };
+    return { amount: minorInRow(body.sums.total, body.currency, context), owed: 'quoted' };
   }
   const amount = said(totalMinor);
   if (overpaidMinor > 0) return { amount, owed: `${said(overpaidMinor)} too much` };

@@ -1,7 +1,7 @@
 import type { TextContext } from '@/app/_words/formatter';
 import type { Purse } from '@/lib/orders/board/purse';
+import { minorInRow } from './minorWords';
 import { daysWords, nearDayWords } from './nearDayWords';
-import { minorWords } from './orderAmountWords';
 
 /** A figure of the money card with what it is. */
 interface PurseFigure {
@@ -15,7 +15,7 @@ export function purseAnswer(
   { currency, toComeMinor, inHandMinor }: Purse,
   context: TextContext,
 ): readonly [string, string] {
-  const said = (minor: number) => minorWords(minor, currency, context);
+  const said = (minor: number) => minorInRow(minor, currency, context);
   return [
     toComeMinor === 0 ? 'Nothing to come,' : `${said(toComeMinor)} to come,`,
     inHandMinor === 0 ? 'none in hand' : `${said(inHandMinor)} in hand`,
@@ -33,7 +33,7 @@ export function purseFigures(
   today: string,
   context: TextContext,
 ): readonly PurseFigure[] {
-  const said = (minor: number) => minorWords(minor, currency, context);
+  const said = (minor: number) => minorInRow(minor, currency, context);
   const sum = (list: readonly { readonly dueMinor: number }[]) =>
     list.reduce((total, { dueMinor }) => total + dueMinor, 0);
   const who = (list: readonly { readonly orderId: string }[]) => {

@@ -1,8 +1,9 @@
 import type { TextContext } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
+import { usableLocale } from '@/app/_words/usableLocale';
 import type { BoardOrder, todayList } from '@/lib/orders/board/todayList';
+import { minorMoney } from './minorWords';
 import { daysWords, nearDayWords } from './nearDayWords';
-import { minorMoney } from './orderAmountWords';
 
 type TodayItem = ReturnType<typeof todayList>[number];
 
@@ -93,5 +94,5 @@ function owed(order: BoardOrder | null, of: 'dueMinor' | 'depositOpenMinor', con
     ? of === 'dueMinor'
       ? 'the balance'
       : 'the deposit'
-    : minorMoney(minor, money.currency, context);
+    : minorMoney(minor, money.currency, usableLocale(context.locale));
 }
