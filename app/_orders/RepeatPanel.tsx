@@ -7,9 +7,10 @@ import { newId } from '@/app/_documents/newId';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { formatterFor } from '@/app/_words/formatter';
-import { freeWords, leftOutOfRepeat, NOT_TAKEN_REPEAT } from '@/app/_words/orders/repeatWords';
+import { changedWords, freeWords, leftOutOfRepeat, NOT_TAKEN_REPEAT } from '@/app/_words/orders/repeatWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { repeatOrder } from '@/lib/orders/repeat/repeatOrder';
+import { changedSinceQuote } from './changedSinceQuote';
 import { noteRepeat } from './noteEnquiry';
 import styles from './RepeatPanel.module.css';
 
@@ -43,6 +44,8 @@ export function RepeatPanel({ order, workspace, book, onRepeated }: RepeatPanelP
       jobNames: workspace.jobs.map(({ job }) => job.name),
     }),
   );
+  const [changed] = useState(() => changedSinceQuote(order, repeated, { workspace, book }));
+  const quotedOn = (order.standing.agreed?.quote ?? order.standing.lastQuote)?.body.issuedOn ?? null;
   const formatter = formatterFor(workspace.workshop);
   const make = () => {
     if (isMade.current) return;
@@ -56,6 +59,14 @@ export function RepeatPanel({ order, workspace, book, onRepeated }: RepeatPanelP
         {[
           ...freeWords(repeated, formatter),
           ...leftOutOfRepeat(repeated, formatter),
+          ...(changed === null || quotedOn === null
+            ? []
+            : changedWords(
+                changed,
+                quotedOn,
+                (id) => workspace.artworks[id]?.name ?? 'A picture',
+                formatter,
+              )),
           'Prices follow the rates of today.',
         ].map((line) => (
           <li key={line}>{line}</li>

@@ -1,4 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
+import type { changedSince } from '@/lib/orders/repeat/changedSince';
 import type { repeatOrder } from '@/lib/orders/repeat/repeatOrder';
 
 type Repeated = ReturnType<typeof repeatOrder>;
@@ -53,3 +54,38 @@ export function leftOutOfRepeat({ missingJobs, leftOut }: Repeated, formatter: F
 }
 
 export const NOT_TAKEN_REPEAT = 'It could not be made, and nothing was changed. Press again.';
+
+/** As many rates are named; the quote of the new order tells of all. */
+const MOST_RATES = 4;
+
+/**
+ * @param artworkName what a picture is called
+ * @returns what is otherwise than when the last one was quoted
+ */
+export function changedWords(
+  changed: ReturnType<typeof changedSince>,
+  quotedOn: string,
+  artworkName: (id: string) => string,
+  formatter: Formatter,
+): readonly string[] {
+  const { rates, artworks, tax, goneBlanks, goneSizes } = changed;
+  const moved = rates
+    .slice(0, MOST_RATES)
+    .map(
+      ({ label, was, is, unit }) => `${label} ${formatter.rate(was, unit)}, now ${formatter.rate(is, unit)}`,
+    );
+  const more =
+    rates.length > MOST_RATES ? ` and ${formatter.count(rates.length - MOST_RATES, 'more rate')}` : '';
+  return [
+    rates.length === 0
+      ? `No rate has changed since the quote of ${formatter.day(quotedOn)}.`
+      : `Changed since the quote of ${formatter.day(quotedOn)}: ${moved.join('; ')}${more}.`,
+    ...artworks.map(
+      ({ artworkId, was, is }) =>
+        `${artworkName(artworkId)} is in its version ${formatter.number(is)}; quoted was ${formatter.number(was)}.`,
+    ),
+    ...(tax === null ? [] : [`Tax is ${formatter.share(tax.is)}; it was ${formatter.share(tax.was)}.`]),
+    ...goneBlanks.map((line) => `The blank of ${line} is not here any more. Choose another in its job.`),
+    ...goneSizes.map(({ line, size }) => `${line} has no ${size} any more. Change its sizes in the job.`),
+  ];
+}

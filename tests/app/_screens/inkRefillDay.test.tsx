@@ -42,9 +42,7 @@ describe('a refill on a day of prints', () => {
         )}
       </WithWorkspace>,
     );
-    await userEvent.click(
-      await screen.findByRole('button', { name: /^Note a refill/ }, { timeout: 20_000 }),
-    );
+    await userEvent.click(await screen.findByRole('button', { name: /^Note a refill/ }, { timeout: 20_000 }));
     const refill = within(screen.getByRole('form', { name: 'A refill' }));
     await userEvent.type(refill.getByRole('textbox', { name: 'Poured in, all colours' }), '62.5');
     const when = refill.getByRole('combobox', { name: 'When' });

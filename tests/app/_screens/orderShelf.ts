@@ -73,8 +73,8 @@ export const shelf = {
     shelf.step(orderId, { what: 'accepted', paperId, alternativeId: null, ...answer });
   },
   /** Without a picture nothing can be approved, and without the balance nothing goes out: both are passed. */
-  async delivered(orderId: string): Promise<void> {
-    await shelf.accepted(orderId);
+  async delivered(orderId: string, change: Partial<Quote> = {}): Promise<void> {
+    await shelf.accepted(orderId, change);
     shelf.step(orderId, { what: 'override', gate: 'approval', reason: 'Shown by hand' });
     shelf.pay(orderId, 76131);
     for (const what of ['blanksOrdered', 'packed', 'delivered'] as const)

@@ -8,7 +8,7 @@ import type { StudyRequest } from '@/app/_studies/studies';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { addDays } from '@/shared/days';
 import type { PaymentRequest } from '@/shared/schemas/orderPapers';
-import { heading } from '@/tests/fixtures/orderPapers';
+import { clubQuote, heading } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { aFile, numberOf, shelf } from './orderShelf';
 import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from './screens';
@@ -314,10 +314,20 @@ describe('a repeat', () => {
       ]),
     );
     shelf.enquired('club-enquiry');
-    await shelf.delivered('club-enquiry');
+    await shelf.delivered('club-enquiry', {
+      tax: { ...clubQuote.tax, share: 0.05 },
+      owner: { ...clubQuote.owner, rates: [pay] },
+    });
     await enter(<OrdersScreen />);
     const [orders, jobs] = [idsOf('order').length, idsOf('job').length];
     await press('Repeat Ramblers Club shirts');
+    // The workshop asks 18.00 an hour and 7 % of tax.
+    expect(
+      screen.getByText(
+        /^Changed since the quote of Nov 26, 2026: Your pay 17\.00 USD an hour, now 18\.00 USD/,
+      ),
+    ).toBeVisible();
+    expect(screen.getByText('Tax is 7 %; it was 5 %.')).toBeVisible();
     expect(screen.getByText('Left out, as it was of that order alone: the discount.')).toBeVisible();
     expect(screen.getByText('Prices follow the rates of today.')).toBeVisible();
     await press('Make “Ramblers Club shirts 2”');
@@ -336,6 +346,12 @@ describe('a repeat', () => {
     expect(idsOf('job')).toHaveLength(jobs);
   });
 });
+
+/** Pay as it stood when the order was quoted. */
+const pay = {
+  place: JSON.stringify(['workshop', '', ['rates', 'wage']]),
+  ...{ label: 'Your pay', value: 17, unit: 'money/h', date: '2026-11-20' },
+};
 
 /** 243.96 asked for before the goods go out. */
 const balanceRequest = (orderId: string, dueOn: string): PaymentRequest => ({
