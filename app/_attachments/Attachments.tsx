@@ -20,13 +20,13 @@ type AttachmentsProps = Readonly<{
   readFile: (id: string) => Promise<StoredFile | null>;
   onAdd: (attachment: Attachment, file: StoredFile) => EditOutcome;
   onRemove: (attachment: Attachment) => void;
-  /** How many there can be; another is offered when one is removed. */
-  most?: number;
+  /** Where there is room for one file, another is offered once it is removed. */
+  isOne?: boolean;
 }>;
 
 /** Files kept with an order, a customer or an entry: the list, and a place to add one. */
 export function Attachments(props: AttachmentsProps) {
-  const { attachments, purposes, readFile, onAdd, onRemove, most = Number.POSITIVE_INFINITY } = props;
+  const { attachments, purposes, readFile, onAdd, onRemove, isOne = false } = props;
   const formatter = formatterFor(useTextContext());
   const [purpose, setPurpose] = useState(purposes[0]);
   const { told, take } = useTaking({ attachments, onAdd });
@@ -43,7 +43,7 @@ export function Attachments(props: AttachmentsProps) {
           ))}
         </ul>
       )}
-      {attachments.length < most && (
+      {!(isOne && attachments.length > 0) && (
         <div className={styles.add}>
           {purposes.length > 1 && (
             <ChoiceField
@@ -57,7 +57,7 @@ export function Attachments(props: AttachmentsProps) {
             button="Add a file"
             label="File to keep"
             accept=""
-            several={most > 1}
+            several={!isOne}
             onFiles={(files) => take(files, purpose)}
           />
         </div>

@@ -14,8 +14,8 @@ import { addressPurposeWords, addressRemovalWords } from '@/app/_words/customers
 import { mostEntries, textLimits } from '@/shared/limits';
 import { addressSchema, type CustomerAddress, customerSchema } from '@/shared/schemas/customer';
 import { AskedRemove } from './AskedRemove';
-import type { CustomerFields } from './CustomerEditor';
 import styles from './Customers.module.css';
+import type { CustomerFields } from './customerFields';
 import type { OrderOfCustomer } from './customerOrders';
 
 type AddressFieldsProps = Readonly<{ fields: CustomerFields; orders: readonly OrderOfCustomer[] }>;

@@ -19,23 +19,14 @@ import {
 import { formatterFor } from '@/app/_words/formatter';
 import { textLimits } from '@/shared/limits';
 import { type Customer, customerSchema } from '@/shared/schemas/customer';
-import type { FieldPath } from '@/shared/setIn';
 import { AddressFields } from './AddressFields';
 import styles from './Customers.module.css';
+import type { CustomerFields } from './customerFields';
 import { ordersByCustomer } from './customerOrders';
 import { LeavePart } from './LeavePart';
 import { OrderLinks } from './OrderLinks';
 import { PeopleFields } from './PeopleFields';
 import { TaxFields } from './TaxFields';
-
-/** What every part of a customer's screen is given. */
-export interface CustomerFields {
-  readonly workspace: ReadyWorkspace;
-  readonly customerId: string;
-  readonly customer: Customer;
-  /** Sets one field; the label is what undo says. */
-  readonly set: (label: string, path: FieldPath, value: unknown) => void;
-}
 
 type CustomerEditorProps = Readonly<{
   customerId: string;

@@ -6,8 +6,8 @@ import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { CheckField } from '@/app/_fields/CheckField';
 import { eraseFailedWords, erasureWords } from '@/app/_words/customers/erasureWords';
-import type { CustomerFields } from './CustomerEditor';
 import styles from './Customers.module.css';
+import type { CustomerFields } from './customerFields';
 import { type ErasureLeaves, erasureLeaves } from './erasureLeaves';
 
 type Step =

@@ -3,8 +3,8 @@
 import { Attachments } from '@/app/_attachments/Attachments';
 import type { Customer } from '@/shared/schemas/customer';
 import type { Attachment } from '@/shared/schemas/keptFile';
-import type { CustomerFields } from './CustomerEditor';
 import styles from './Customers.module.css';
+import type { CustomerFields } from './customerFields';
 
 type ExemptionProofProps = Readonly<{ fields: CustomerFields; proof: Attachment | null }>;
 
@@ -26,7 +26,7 @@ export function ExemptionProof({ fields: { workspace, customerId }, proof }: Exe
       <Attachments
         attachments={proof === null ? [] : [proof]}
         purposes={['exemption']}
-        most={1}
+        isOne
         readFile={workspace.readFile}
         onAdd={(attachment, file) =>
           workspace.editWithFiles(

@@ -2,8 +2,8 @@
 
 import { removalWords } from '@/app/_words/customers/customerWords';
 import { AskedRemove } from './AskedRemove';
-import type { CustomerFields } from './CustomerEditor';
 import styles from './Customers.module.css';
+import type { CustomerFields } from './customerFields';
 import type { OrderOfCustomer } from './customerOrders';
 import { EraseOnRequest } from './EraseOnRequest';
 

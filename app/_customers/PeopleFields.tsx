@@ -10,8 +10,8 @@ import { personRemovalWords } from '@/app/_words/customers/customerWords';
 import { mostEntries } from '@/shared/limits';
 import { customerSchema, type Person } from '@/shared/schemas/customer';
 import { AskedRemove } from './AskedRemove';
-import type { CustomerFields } from './CustomerEditor';
 import styles from './Customers.module.css';
+import type { CustomerFields } from './customerFields';
 import type { OrderOfCustomer } from './customerOrders';
 import { PersonFields } from './PersonFields';
 

@@ -12,8 +12,8 @@ import { expiredWords } from '@/app/_words/customers/customerWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { textLimits } from '@/shared/limits';
 import { customerSchema } from '@/shared/schemas/customer';
-import type { CustomerFields } from './CustomerEditor';
 import styles from './Customers.module.css';
+import type { CustomerFields } from './customerFields';
 import { ExemptionProof } from './ExemptionProof';
 
 /** What papers for a customer are written in, and whether tax is taken. */

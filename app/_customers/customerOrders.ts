@@ -15,7 +15,7 @@ export interface OrderOfCustomer {
   readonly enquiredOn: string | null;
 }
 
-export type OrdersByCustomer = ReadonlyMap<string, readonly OrderOfCustomer[]>;
+type OrdersByCustomer = ReadonlyMap<string, readonly OrderOfCustomer[]>;
 
 type Entered = ReadyWorkspace['entries']['orderEvent'];
 

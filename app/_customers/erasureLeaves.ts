@@ -1,6 +1,6 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { paperText } from '@/app/_words/customers/paperText';
-import { type Erasure, planErasure } from '@/lib/erasing/planErasure';
+import { planErasure } from '@/lib/erasing/planErasure';
 import { claimedName } from '@/lib/stored/claimedName';
 
 /** What an erasure leaves, as a screen names it. */
@@ -9,15 +9,6 @@ export interface ErasureLeaves {
   readonly papers: readonly string[];
   readonly stillNamed: readonly string[];
 }
-
-/** @returns the texts of what an erasure leaves. */
-export const leavesOf = ({
-  papersKept,
-  stillNamed,
-}: Pick<Erasure, 'papersKept' | 'stillNamed'>): ErasureLeaves => ({
-  papers: papersKept.map(paperText),
-  stillNamed: stillNamed.flatMap((draft) => claimedName(draft) ?? []),
-});
 
 /** @returns what erasing a customer would leave; null where the customer is gone meanwhile */
 export function erasureLeaves(
@@ -31,5 +22,9 @@ export function erasureLeaves(
     { drafts: [...documents, ...removed], papers: everyPaper, entries: allEntries() },
     day,
   );
-  return plan === null ? null : leavesOf(plan);
+  if (plan === null) return null;
+  return {
+    papers: plan.papersKept.map(paperText),
+    stillNamed: plan.stillNamed.flatMap((draft) => claimedName(draft) ?? []),
+  };
 }

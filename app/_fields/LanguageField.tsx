@@ -52,7 +52,6 @@ export function LanguageField(props: LanguageFieldProps) {
           label="Its tag"
           width="narrow"
           value={tag}
-          longest={40}
           hint="Such as ca for Catalan or pt-BR for Portuguese as in Brazil."
           issue={isBroken ? 'No language has this tag. The one before stays in force.' : undefined}
           onCommit={(typed) => {
