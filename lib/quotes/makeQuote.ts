@@ -53,8 +53,8 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
   const deposit = shareOf(sale.sums.total, depositShare);
   const { currency } = heading;
   const balance = sale.sums.total - deposit;
-  const possible = datesOfOrder(asked, jobs, workshop);
-  const dates = { ...possible, leadDays: order.leadDays ?? possible.leadDays };
+  const validUntil = addDays(day, order.validDays ?? workshop.quoting.validDays);
+  const dates = datesOfOrder({ ...asked, validUntil }, jobs, workshop);
   const revisionsIncluded = order.revisionsIncluded ?? workshop.quoting.revisionsIncluded;
   return {
     kind: 'ready',
@@ -73,7 +73,7 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
         discount: sale.discount,
         tax: terms.tax.paper,
         sums: sale.sums,
-        validUntil: addDays(day, order.validDays ?? workshop.quoting.validDays),
+        validUntil,
         wantedOn: order.wantedOn,
         depositShare,
         deposit,

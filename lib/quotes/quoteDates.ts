@@ -1,6 +1,8 @@
 import type { BenchWork } from '@/lib/calendar/benchWork';
 import { type Calendar, calendarOf } from '@/lib/calendar/calendar';
-import { behindLoad, type DatedOrder, latestOfAll, loadOf } from '@/lib/calendar/load';
+import { type DatedOrder, latestOfAll, loadOf } from '@/lib/calendar/load';
+import { minuteOf } from '@/lib/calendar/minutes';
+import { earliestPlan } from '@/lib/calendar/orderDates';
 import { leadOf } from '@/lib/check/time/blanksToOrder';
 import { benchWorkOf } from '@/lib/costing/benchWorkOf';
 import { addDays, addWorkingDays, daysBetween, workingDaysBetween } from '@/shared/days';
@@ -22,35 +24,43 @@ interface DatesAsked {
   /** Everything that was accepted. */
   readonly load: readonly DatedOrder[];
   readonly today: string;
+  /** The last day on which the quote can be accepted. */
+  readonly validUntil: string;
+  /** Working days as the maker wants them told; null where they are worked out. */
+  readonly leadDays: number | null;
 }
 
 /**
  * The days that a quote may promise beside all that is accepted: for the day it is wanted the last on which blanks can
- * be ordered and the customer can approve; where no day is agreed, the first day on which it is ready if approval and
- * deposit come today.
+ * be ordered and the customer can approve. Where no day is agreed, whoever approves on the last day it is valid has it
+ * on the day that is told, and the lead time holds on that day and today.
  *
  * @returns no day where none is known, or where none can be kept
  */
 export function quoteDates(asked: DatesAsked): Quote['dates'] {
-  const { calendar, wantedOn, orderId } = asked;
-  if (calendar === null) return noDates;
+  const { calendar, wantedOn, orderId, leadDays } = asked;
+  const none = { ...noDates, leadDays };
+  if (calendar === null) return none;
   // What was accepted in its own name makes way for itself.
   const load = asked.load.filter(({ id }) => id !== orderId);
-  return wantedOn === null
-    ? earliest({ ...asked, load }, calendar)
-    : latest({ ...asked, load }, calendar, wantedOn);
+  return (
+    (wantedOn === null
+      ? earliest({ ...asked, load }, calendar)
+      : latest({ ...asked, load }, calendar, wantedOn)) ?? none
+  );
 }
 
 /** @returns the days of an order of priced jobs, beside all that is accepted. */
 export function datesOfOrder(
-  { orderId, load, day }: QuoteAsked,
+  { orderId, order, load, day, validUntil }: QuoteAsked & { readonly validUntil: string },
   jobs: readonly PricedJob[],
   workshop: Pick<Workshop, 'blocks' | 'daysOff'>,
 ): Quote['dates'] {
   const leads = jobs.flatMap(({ costed }) => leadOf(costed.laidOut.job) ?? []);
   const [wantedOn = null] = jobs.flatMap(({ input }) => input.job.wantedOn ?? []).toSorted();
   return quoteDates({
-    ...{ orderId, load, wantedOn, today: day },
+    ...{ orderId, load, wantedOn, today: day, validUntil },
+    leadDays: order.leadDays,
     calendar: calendarOf(workshop),
     works: jobs.map(({ costed }) => benchWorkOf(costed)),
     lead: leads.length === 0 ? null : Math.max(...leads),
@@ -62,30 +72,48 @@ export function datesOfOrder(
 const noDates: Quote['dates'] = { orderBlanksBy: null, approveBy: null, ready: null, leadDays: null };
 
 function latest(
-  { orderId, works, lead, load, today }: DatesAsked,
+  { orderId, works, lead, load, today, leadDays }: DatesAsked,
   calendar: Calendar,
   wantedOn: string,
-): Quote['dates'] {
+): Quote['dates'] | null {
   // Behind those that are wanted on the same day and were accepted before.
   const all = [...load, { id: orderId, wantedOn, works, blanks: null, lead }];
   const found = latestOfAll(calendar, all).find(({ id }) => id === orderId)?.latest;
-  if (found?.kind !== 'latest') return noDates;
+  if (found?.kind !== 'latest') return null;
   const { orderBlanksBy, approveBy } = found.dates;
-  if (daysBetween(today, approveBy) < 0) return noDates;
-  return { orderBlanksBy, approveBy, ready: wantedOn, leadDays: workingDaysBetween(approveBy, wantedOn) };
-}
-
-function earliest({ works, lead, load, today }: DatesAsked, calendar: Calendar): Quote['dates'] {
-  // Today, or Monday on a weekend.
-  const ordered = addWorkingDays(addDays(today, -1), 1);
-  const blanks = lead === null ? null : { ordered, lead };
-  const planned = behindLoad(calendar, loadOf(calendar, load, today), { works, blanks });
-  if (planned.kind !== 'planned') return noDates;
-  const { ready } = planned.plan;
+  if (daysBetween(today, approveBy) < 0) return null;
   return {
-    orderBlanksBy: blanks === null ? null : ordered,
-    approveBy: today,
-    ready,
-    leadDays: workingDaysBetween(today, ready),
+    orderBlanksBy,
+    approveBy,
+    ready: wantedOn,
+    leadDays: leadDays ?? workingDaysBetween(approveBy, wantedOn),
   };
 }
+
+function earliest(
+  { works, lead, load, today, validUntil, leadDays }: DatesAsked,
+  calendar: Calendar,
+): Quote['dates'] | null {
+  const { until } = loadOf(calendar, load, today);
+  /** Working days from an approval to the day it is ready, behind everything that was accepted. */
+  const takes = (approvedOn: string): number | null => {
+    if (until === null) return null;
+    const blanks = lead === null ? null : { ordered: workingDayFrom(approvedOn), lead };
+    const planned = earliestPlan(calendar, works, Math.max(until, minuteOf(approvedOn)), blanks);
+    return planned.kind === 'planned'
+      ? workingDaysBetween(approvedOn, workingDayFrom(planned.plan.ready))
+      : null;
+  };
+  const [atOnce, atLast] = [takes(today), takes(validUntil)];
+  if (atOnce === null || atLast === null) return null;
+  const days = leadDays ?? Math.max(atOnce, atLast);
+  return {
+    orderBlanksBy: lead === null ? null : workingDayFrom(validUntil),
+    approveBy: validUntil,
+    ready: addWorkingDays(validUntil, days),
+    leadDays: days,
+  };
+}
+
+/** @returns the day, or Monday on a weekend. */
+const workingDayFrom = (day: string): string => addWorkingDays(addDays(day, -1), 1);

@@ -14,10 +14,14 @@ const calendar = calendarOf({ blocks: [...usualBlocks], daysOff: [] });
 interface Asking {
   readonly lead?: number | null;
   readonly load?: readonly DatedOrder[];
+  readonly leadDays?: number | null;
 }
 
-const dates = (wantedOn: string | null, { lead = 4, load = [] }: Asking = {}) =>
-  quoteDates({ orderId: 'ours', calendar, works: [clubWork], lead, wantedOn, load, today });
+/** Valid for two weeks, until Wednesday 9 December. */
+const asked = { orderId: 'ours', works: [clubWork], today, validUntil: '2026-12-09' };
+
+const dates = (wantedOn: string | null, { lead = 4, load = [], leadDays = null }: Asking = {}) =>
+  quoteDates({ ...asked, calendar, lead, wantedOn, load, leadDays });
 
 /** As much work as the club's, its blanks here already. */
 const accepted = (id: string, wantedOn: string | null): DatedOrder => ({
@@ -54,17 +58,24 @@ describe('the days of a quote', () => {
     expect(dates('2026-12-11', { load: [accepted('ours', '2026-12-11')] })).toEqual(dates('2026-12-11'));
   });
 
-  it('without a wanted day name the first that is honest if approval and deposit come today', () => {
-    // Blanks there on 1 December, pressed on Saturday the 5th, brought on Tuesday the 8th, the 9th to spare.
+  it('without a wanted day are those of whoever approves on the last day the quote is valid', () => {
+    // Blanks there on 15 December, pressed on Saturday the 19th, brought on Tuesday the 22nd, the 23rd to spare: eleven
+    // working days after the 9th. Approved today it is pressed on the 5th and ready on the 10th, after eleven as well.
     expect(dates(null)).toEqual({
-      ...{ orderBlanksBy: today, approveBy: today, ready: '2026-12-10', leadDays: 11 },
+      ...{ orderBlanksBy: '2026-12-09', approveBy: '2026-12-09', ready: '2026-12-24', leadDays: 11 },
     });
   });
 
-  it('without a wanted day come behind everything that was accepted', () => {
-    // The others take the Saturdays of 28 November and 5 December: ours that of the 12th.
+  it('without a wanted day take as long as they do behind everything that was accepted', () => {
+    // The others take the Saturdays of 28 November and 5 December: approved today, ours is pressed on the 12th and ready
+    // on Thursday the 17th, after sixteen working days; sixteen after the 9th it is 31 December.
     const load = [accepted('one', null), accepted('two', null)];
-    expect(dates(null, { load })).toMatchObject({ ready: '2026-12-17', leadDays: 16 });
+    expect(dates(null, { load })).toMatchObject({ ready: '2026-12-31', leadDays: 16 });
+  });
+
+  it('without a wanted day go by the maker’s own working days', () => {
+    // Two of that week, five in each of the next three, Monday to Wednesday.
+    expect(dates(null, { leadDays: 20 })).toMatchObject({ ready: '2027-01-06', leadDays: 20 });
   });
 
   it('are none where no block holds a session, or nobody said when the bench is free', () => {
@@ -74,17 +85,9 @@ describe('the days of a quote', () => {
     });
     for (const one of [evenings, null])
       for (const wantedOn of ['2026-12-11', null])
-        expect(
-          quoteDates({
-            orderId: 'ours',
-            calendar: one,
-            works: [clubWork],
-            lead: 4,
-            wantedOn,
-            load: [],
-            today,
-          }),
-        ).toEqual(none);
+        expect(quoteDates({ ...asked, calendar: one, lead: 4, wantedOn, load: [], leadDays: null })).toEqual(
+          none,
+        );
   });
 });
 
