@@ -2,6 +2,7 @@ import type { BenchWork } from './benchWork';
 import type { Calendar } from './calendar';
 import { minutesBetween } from './freeMinutes';
 import { type Load, loadOf, type OrderLoad, type PlannedOrder } from './load';
+import { sessionMinutes } from './sessionParts';
 
 /** What would be if every open quote were accepted; what one sentence needs. */
 export interface IfAllCome {
@@ -63,10 +64,9 @@ const lateOf = ({ orders }: Load): readonly PlannedOrder[] =>
 const minutesOf = (orders: readonly OrderLoad[]): number =>
   orders.flatMap(({ works }) => works).reduce((sum, work) => sum + benchMinutes(work), 0);
 
-/** @returns minutes of a job's work in the sessions it is priced for, breaks not counted. */
+/** @returns minutes of a job's work in the sessions it is priced for, as a plan takes them. */
 export function benchMinutes({ before, press, after }: BenchWork): number {
   const loose = [...before, ...after].reduce((sum, { minutes }) => sum + minutes, 0);
-  if (press === null) return loose;
-  const pressing = press.runs.reduce((sum, { minutes }) => sum + minutes, 0);
-  return loose + pressing + press.sessions * (press.setUpMinutes + press.cleanDownMinutes);
+  if (press === null || press.sessions === 0) return loose;
+  return loose + press.sessions * sessionMinutes(press, press.pieces / press.sessions);
 }
