@@ -1,0 +1,146 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { useMemo } from 'react';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { saveBytes } from '@/app/_files/saveBytes';
+import { studies } from '@/app/_studies/studies';
+import type { StudyAsk } from '@/app/_studies/useStudies';
+import type { Workshop } from '@/shared/schemas/workshop';
+import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
+import { grid } from '@/tests/fixtures/costed';
+import { accepted, approve, change, enterOrder, section } from './inOrder';
+
+vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_files/saveBytes', () => ({ saveBytes: vi.fn() }));
+/* What a job takes is answered at once, by the same function that the worker runs. */
+vi.mock('@/app/_studies/useStudies', () => ({
+  useStudies: (name: string, asks: readonly StudyAsk<'bench'>[]) =>
+    useMemo(
+      () =>
+        new Map(
+          name === 'bench'
+            ? asks.map((ask) => [ask.key, { ask, answer: studies.bench(ask.input, grid), failure: null }])
+            : [],
+        ),
+      [name, asks],
+    ),
+}));
+
+beforeEach(() => vi.mocked(saveBytes).mockClear());
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const bench = () => section('Bench time');
+const setWorkshop = (to: Partial<Workshop>) =>
+  act(() => {
+    screenStore().actions.edit('Workshop', [
+      {
+        do: 'change',
+        kind: 'workshop',
+        id: 'workshop',
+        to: (now: Workshop): Workshop => ({ ...now, ...to }),
+      },
+    ]);
+  });
+const savedFile = () => new TextDecoder().decode(vi.mocked(saveBytes).mock.lastCall?.[1]);
+
+/*
+ * By hand: 52.9 min of printing, 223 at the press, 44.4 of folding, 12 of packing, 30 on the way: 362.3, which is 6 h 2.
+ * Blanks ordered on Wednesday the 25th are here on Tuesday the 1st; the first Saturday after is the 5th. It holds the
+ * press and 17 min of folding; the rest of it and packing go into Monday's hour, the way into Tuesday's.
+ */
+describe('bench time of an order', () => {
+  it('says how long it takes and when it is done', async () => {
+    await enterOrder();
+    expect(bench().getByText('6 h 2 min,')).toBeVisible();
+    expect(bench().getByText(/done by Tuesday, December 8/)).toBeVisible();
+  });
+
+  it('draws the days with what is free and what this order takes', async () => {
+    await enterOrder();
+    const days = bench()
+      .getAllByRole('listitem')
+      .map(({ textContent }) => textContent ?? '');
+    expect(days.some((day) => day.includes('Sat Dec 5: 4 h free, 4 h for this order'))).toBe(true);
+  });
+
+  it('tells the last days on which it can still be kept', async () => {
+    await enterOrder();
+    expect(bench().getByText(/^Order the blanks by /)).toBeVisible();
+    expect(bench().getByText(/^Approval and deposit by /)).toBeVisible();
+    expect(bench().getByText(/^Print by /)).toBeVisible();
+  });
+
+  it('tells the first honest day where the wanted one cannot be kept, and that no charge buys it', async () => {
+    await enterOrder();
+    change({ wantedOn: '2026-11-30' });
+    // Done on Tuesday the 8th, a working day to spare: Thursday the 10th.
+    expect(
+      bench().getByText(
+        'Mon Nov 30 cannot be kept, with a working day to spare. The first day you can promise is Thursday, December 10.',
+      ),
+    ).toBeVisible();
+    expect(bench().getByText(/no charge buys them/)).toBeVisible();
+  });
+
+  it('says that approval and deposit came too late, once their last day is past', async () => {
+    await enterOrder();
+    approve(false);
+    await accepted();
+    change({ wantedOn: '2026-11-30' });
+    expect(bench().getByText(/^Approval and deposit had to be there by/)).toBeVisible();
+  });
+
+  it('says that no day is known where nobody said when the bench is free', async () => {
+    await enterOrder();
+    setWorkshop({ blocks: null });
+    expect(bench().getByText('No day is known:')).toBeVisible();
+    expect(bench().queryByRole('button', { name: 'Calendar file' })).toBeNull();
+  });
+
+  it('tells heatings-up that no price holds where blocks are short', async () => {
+    await enterOrder();
+    const blocks = [0, 1, 2, 3, 4].map((weekday) => ({
+      ...{ id: `b${weekday}`, weekday, fromMinute: 1080, minutes: 120 },
+    }));
+    setWorkshop({ blocks });
+    expect(bench().getByText(/^The press is heated up \d+ times? more than the price counts/)).toBeVisible();
+  });
+});
+
+describe('the calendar file', () => {
+  const save = () => userEvent.click(bench().getByRole('button', { name: 'Calendar file' }));
+
+  it('holds the last days as days and the press as hours', async () => {
+    await enterOrder();
+    await save();
+    expect(vi.mocked(saveBytes).mock.lastCall?.[0]).toBe('Ramblers Club shirts.ics');
+    const file = savedFile();
+    expect(file).toContain('UID:club-enquiry-wanted\r\n');
+    expect(file).toContain('UID:club-enquiry-press-1\r\n');
+    expect(file).toMatch(/UID:club-enquiry-approve\r\n(?:.+\r\n)*?DTSTART;VALUE=DATE:\d{8}\r\n/);
+    expect(screen.getByText(/^Saved\. Open it with your calendar/)).toBeVisible();
+  });
+
+  it('keeps the number of what stays, and raises that of what changed', async () => {
+    const numberOf = (id: string) =>
+      Number(new RegExp(`UID:club-enquiry-${id}\\r\\n.+\\r\\nSEQUENCE:(\\d+)`).exec(savedFile())?.[1]);
+    await enterOrder();
+    await save();
+    const [wanted, press] = [numberOf('wanted'), numberOf('press-1')];
+    await save();
+    expect([numberOf('wanted'), numberOf('press-1')]).toEqual([wanted, press]);
+    change({ wantedOn: '2026-12-18' });
+    await save();
+    // The press goes on as it was planned: as early as it can.
+    expect([numberOf('wanted'), numberOf('press-1')]).toEqual([wanted + 1, press]);
+  });
+});

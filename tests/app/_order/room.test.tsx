@@ -1,0 +1,258 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { cleanup, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { OrderScreen } from '@/app/_order/OrderScreen';
+import { kinds } from '@/lib/kinds/kinds';
+import {
+  bodyOf,
+  clearScreens,
+  damage,
+  enter,
+  idsOf,
+  leaveScreens,
+  screenStore,
+  undo,
+} from '@/tests/app/_screens/screens';
+import { accepted, approve, change, enterOrder, ORDER, order, pay, section, tell } from './inOrder';
+
+vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_studies/useStudies', () => ({ useStudies: () => new Map() }));
+
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const track = () =>
+  within(screen.getByRole('list', { name: 'How far it is' }))
+    .getAllByRole('listitem')
+    .map((stage) => ({
+      name: stage.textContent ?? '',
+      isPresent: stage.getAttribute('aria-current') === 'step',
+    }));
+
+describe('the head of an order', () => {
+  it('says what it is called, how many for when, and whom it is for', async () => {
+    await enterOrder();
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Ramblers Club shirts');
+    expect(screen.getByText(/^order without a number, 37 shirts, wanted /)).toBeVisible();
+    expect(screen.getByRole('link', { name: 'Exampleton Ramblers Club' })).toHaveAttribute(
+      'href',
+      '/customers/ramblers-club',
+    );
+  });
+
+  it('is renamed where it stands', async () => {
+    await enterOrder();
+    await userEvent.click(screen.getByRole('button', { name: 'Ramblers Club shirts' }));
+    await userEvent.keyboard('Walkers{Enter}');
+    expect(order().name).toBe('Walkers');
+  });
+
+  it('shows how far it is, with the present stage marked', async () => {
+    await enterOrder();
+    expect(track().filter(({ isPresent }) => isPresent)).toHaveLength(1);
+    expect(track()[0]).toMatchObject({ name: expect.stringContaining('Enquiry'), isPresent: true });
+    approve(false);
+    await accepted();
+    expect(track()[2]?.isPresent).toBe(true);
+    // The quote asks for both by Monday the 30th; today is Wednesday the 25th.
+    expect(track()[2]?.name).toContain('by Mon Nov 30, in 5 days');
+  });
+});
+
+describe('what was asked', () => {
+  const open = async () => {
+    await enterOrder();
+    await userEvent.click(screen.getByText('What was asked'));
+  };
+
+  it('takes another day, and says so where it is past', async () => {
+    await open();
+    const day = screen.getByLabelText('Wanted on');
+    await userEvent.clear(day);
+    await userEvent.type(day, '2026-11-01');
+    expect(order().wantedOn).toBe('2026-11-01');
+    expect(screen.getByText('This day is past: nothing can be promised for it.')).toBeVisible();
+  });
+
+  it('keeps what they said as they said it, and tells what is too long', async () => {
+    await open();
+    const asked = screen.getByLabelText('What they asked for');
+    await userEvent.clear(asked);
+    await userEvent.paste('y'.repeat(2100));
+    expect(screen.getByText('100 letters too long: 2000 fit here.')).toBeVisible();
+    expect(asked).toHaveValue('y'.repeat(2100));
+  });
+
+  it('adds a new customer by name in one step', async () => {
+    await open();
+    await userEvent.selectOptions(screen.getByLabelText('Customer'), 'A new customer');
+    const form = within(screen.getByRole('form', { name: 'A new customer' }));
+    await userEvent.click(form.getByRole('button', { name: 'Add the customer' }));
+    expect(idsOf('customer')).toHaveLength(1);
+    await userEvent.type(form.getByLabelText('Name of the new customer'), 'Hill Runners{Enter}');
+    expect(bodyOf('customer', order().customerId ?? '').name).toBe('Hill Runners');
+    await undo();
+    expect(order().customerId).toBe('ramblers-club');
+    expect(idsOf('customer')).toHaveLength(1);
+  });
+
+  it('says how the goods get there', async () => {
+    await open();
+    await userEvent.selectOptions(screen.getByLabelText('How it gets to them'), 'It is sent');
+    expect(order().delivery).toMatchObject({ way: 'sent' });
+    expect(screen.getByLabelText('Where to')).toHaveDisplayValue('Club hut, 3 Sample Lane, Exampleton');
+  });
+});
+
+describe('jobs of an order', () => {
+  const jobs = () => section('Jobs');
+
+  it('are told with their pieces and prices, and lead to their screens', async () => {
+    await enterOrder();
+    expect(jobs().getByRole('link')).toHaveAttribute('href', '/jobs/club-order');
+    expect(jobs().getByText(/^37 pieces, 19\.00 USD to 21\.50 USD each$/)).toBeVisible();
+  });
+
+  it('begin anew with the customer and the day of the order, as one step', async () => {
+    await enterOrder();
+    await userEvent.click(jobs().getByRole('button', { name: 'Add a new job' }));
+    const added = order().jobIds.at(-1) ?? '';
+    expect(bodyOf('job', added)).toMatchObject({
+      customer: 'Exampleton Ramblers Club',
+      wantedOn: order().wantedOn,
+    });
+    await undo();
+    expect(order().jobIds).toEqual(['club-order']);
+    expect(idsOf('job')).not.toContain(added);
+  });
+
+  it('may be one that is there and belongs to no order, and may be taken out again', async () => {
+    await enterOrder();
+    await userEvent.click(jobs().getByText('Add a job that is there'));
+    const choice = jobs().getByLabelText('Job');
+    expect(within(choice).queryByText(bodyOf('job', 'club-order').name)).toBeNull();
+    await userEvent.selectOptions(choice, bodyOf('job', 'fair-mugs').name);
+    await userEvent.click(jobs().getByRole('button', { name: 'Add it' }));
+    expect(order().jobIds).toEqual(['club-order', 'fair-mugs']);
+    await userEvent.click(
+      jobs().getByRole('button', { name: `Take out ${bodyOf('job', 'fair-mugs').name}` }),
+    );
+    expect(order().jobIds).toEqual(['club-order']);
+  });
+
+  it('that are gone are told with what to do', async () => {
+    await enterOrder();
+    change({ jobIds: ['club-order', 'nobody'] });
+    expect(jobs().getByText('A job that is not here')).toBeVisible();
+    await userEvent.click(jobs().getByRole('button', { name: 'Take out A job that is not here' }));
+    expect(order().jobIds).toEqual(['club-order']);
+  });
+});
+
+describe('open items', () => {
+  const items = () => section('Open items');
+
+  it('are added with of whom and by when, ticked and removed', async () => {
+    await enterOrder();
+    await userEvent.click(items().getByText('Add an open item'));
+    await userEvent.type(items().getByLabelText('What is missing'), 'Size list');
+    await userEvent.selectOptions(items().getByLabelText('Of whom'), 'The supplier');
+    await userEvent.type(items().getByLabelText('Done by'), '2026-11-30');
+    await userEvent.click(items().getByRole('button', { name: 'Add it' }));
+    expect(order().openItems.at(-1)).toMatchObject({
+      ...{ what: 'Size list', ofWhom: 'supplier', doneBy: '2026-11-30', doneOn: null },
+    });
+    expect(items().getByText('of the supplier, by Mon Nov 30, in 5 days')).toBeVisible();
+    await userEvent.click(items().getByLabelText('Size list'));
+    expect(order().openItems.at(-1)?.doneOn).toBe('2026-11-25');
+    await userEvent.click(items().getByRole('button', { name: 'Remove Size list' }));
+    expect(order().openItems).toHaveLength(1);
+  });
+});
+
+describe('files of an order', () => {
+  it('are kept with it, and one that is too large is told before it is read', async () => {
+    await enterOrder();
+    const files = section('What is kept with it');
+    await userEvent.click(files.getByText('Files'));
+    const large = new File(['x'], 'film.mp4');
+    Object.defineProperty(large, 'size', { value: 300_000_000 });
+    await userEvent.upload(files.getByLabelText('File to keep'), [new File(['yes'], 'letter.pdf'), large]);
+    expect(await files.findByText('letter.pdf')).toBeVisible();
+    expect(await files.findByText(/“film\.mp4” has 300 MB; a file here may have 100 MB\./)).toBeVisible();
+    expect(order().attachments).toMatchObject([{ fileName: 'letter.pdf', purpose: 'permission' }]);
+  });
+
+  it('come with a note on what of persons lies here', async () => {
+    await enterOrder();
+    expect(
+      section('What is kept with it').getByText('This device keeps 1 address of the order.'),
+    ).toBeVisible();
+  });
+});
+
+describe('what happened', () => {
+  const open = async () => {
+    const timeline = section('What happened');
+    await userEvent.click(timeline.getByText('All of it, the latest first'));
+    return timeline;
+  };
+
+  it('is told with its day, the device, and when it was noted later', async () => {
+    await enterOrder();
+    await accepted();
+    pay(38066);
+    tell({ what: 'held', note: 'printer away' }, '2026-11-23');
+    const timeline = await open();
+    const told = timeline.getAllByRole('listitem').map(({ textContent }) => textContent ?? '');
+    expect(told[0]).toMatch(/^Mon Nov 23Put on hold printer awaynoted Wed Nov 25, on device [A-Z]/);
+    expect(told[1]).toMatch(/^Wed Nov 25Money came 380\.66 USD, transfer/);
+    expect(told.some((one) => one.includes('Quote version 1 went out'))).toBe(true);
+  });
+
+  it('shows what passed a gate, and keeps what was taken back', async () => {
+    await enterOrder();
+    tell({ what: 'override', gate: 'deposit', reason: 'known club' });
+    const timeline = await open();
+    expect(timeline.getByText('Gone on without the deposit')).toBeVisible();
+    await userEvent.click(timeline.getByRole('button', { name: /^Take back Gone on without the deposit/ }));
+    expect(screenStore().getState().entries.orderEvent).toEqual([]);
+    expect(timeline.getByText(/^taken back/)).toBeVisible();
+  });
+});
+
+describe('an order that is not here', () => {
+  it('is told, with the way back to the others', async () => {
+    await enter(<OrderScreen orderId="nobody" />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This order is not here');
+    expect(screen.getByRole('link', { name: 'To the orders' })).toHaveAttribute('href', '/orders');
+  });
+
+  it('comes back by undo where it was just removed', async () => {
+    await enterOrder();
+    screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'order', id: ORDER }]);
+    expect(await screen.findByText('This order is not here')).toBeVisible();
+    await undo();
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Ramblers Club shirts');
+  });
+
+  it('is kept as it is where its record cannot be read', async () => {
+    await enterOrder();
+    const body = { name: 'Old order', jobIds: 'not a list' };
+    const { version } = kinds.order;
+    await damage({ id: 'broken', kind: 'order', version, revision: 1, updatedAt: 1, body });
+    leaveScreens();
+    cleanup();
+    await enter(<OrderScreen orderId="broken" />);
+    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This order cannot be read');
+    expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
+  });
+});
