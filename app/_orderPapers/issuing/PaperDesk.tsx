@@ -69,7 +69,7 @@ export function PaperDesk({ of, kind, paper, blockedBy, isNext }: PaperDeskProps
           {isIssuing ? 'Issuing…' : `Issue ${name}`}
         </Button>
         <p className={styles.quiet} role="status">
-          {told ?? (paper === null ? blockedBy : '')}
+          {[told, paper === null && !isIssuing ? blockedBy : null].filter(Boolean).join(' ')}
         </p>
       </div>
       <IssuedPapers {...{ of, kind }} />
