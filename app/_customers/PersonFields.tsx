@@ -2,11 +2,11 @@
 
 import { useEffect, useId } from 'react';
 import { focusById } from '@/app/_controls/focusById';
-import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
 import { emailCaution } from '@/app/_words/customers/customerWords';
 import { textLimits } from '@/shared/limits';
 import { type Person, personSchema } from '@/shared/schemas/customer';
+import styles from './Customers.module.css';
 
 type Key = 'name' | 'part' | 'email' | 'phone';
 
@@ -26,16 +26,17 @@ export function PersonFields({ person, isKept, onSet }: PersonFieldsProps) {
   const of = (label: string, key: Key) => ({
     label,
     id: `${id}-${key}`,
+    width: 'full' as const,
     value: person[key],
     ...textLimits(personSchema, [key]),
     onCommit: (value: string) => onSet(`${label}, ${person.name || 'a person'}`, key, value),
   });
   return (
-    <FieldGroup>
+    <div className={styles.person}>
       <TextField {...of('Name', 'name')} needed={isKept} />
       <TextField {...of('What they do there', 'part')} />
       <TextField {...of('Mail', 'email')} caution={emailCaution(person.email)} />
       <TextField {...of('Phone', 'phone')} />
-    </FieldGroup>
+    </div>
   );
 }

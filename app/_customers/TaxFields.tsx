@@ -74,7 +74,6 @@ export function TaxFields({ fields }: Readonly<{ fields: CustomerFields }>) {
           <DateField
             label="Valid until"
             id="customer-exemption-until"
-            width="narrow"
             value={until}
             hint={until === null ? 'Empty where it has no end.' : undefined}
             issue={ended}

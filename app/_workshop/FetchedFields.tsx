@@ -1,6 +1,7 @@
 'use client';
 
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
+import { useGoToHashIn } from '@/app/_controls/useGoToHash';
 import type { Lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
@@ -16,6 +17,13 @@ type FetchedFieldsProps = Readonly<{
 /** Fields that are typed once or seldom, whose code comes behind what is seen first. */
 export function FetchedFields({ part, what, fields }: FetchedFieldsProps) {
   const fetched = useLazy(part);
+  const [here, setHere] = useState<HTMLElement | null>(null);
+  useGoToHashIn(here);
   if (fetched.kind === 'missing') return <PartMissing what={what} missing={fetched} />;
-  return fetched.kind === 'here' ? <fetched.value fields={fields} /> : null;
+  if (fetched.kind === 'coming') return null;
+  return (
+    <div ref={setHere}>
+      <fetched.value fields={fields} />
+    </div>
+  );
 }

@@ -48,7 +48,7 @@ export function PaperWords({ fields: { workshop, set }, language }: PaperWordsPr
   return (
     <>
       <p className={styles.words}>
-        A box you leave empty says what stands in it greyly. What is in braces is put in by the app.
+        A box you leave empty says what stands in it in grey. What is in braces is put in by the app.
       </p>
       <input
         className={styles.search}

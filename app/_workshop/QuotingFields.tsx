@@ -34,8 +34,8 @@ export function QuotingFields({ fields }: Readonly<{ fields: WorkshopFields }>) 
           hint="Of the total with tax; 0 for none."
         />
         <NumberField
-          {...of('Rounds of changes included', 'revisionsIncluded')}
-          hint="Of the proof. Further ones are told their price first."
+          {...of('Rounds of changes', 'revisionsIncluded')}
+          hint="Of the proof, included. The price of further ones is told first."
         />
       </FieldGroup>
       <h3 className={styles.sub}>After the order</h3>
@@ -46,12 +46,12 @@ export function QuotingFields({ fields }: Readonly<{ fields: WorkshopFields }>) 
           hint="Of the invoice. Empty where it is paid before the goods go out."
         />
         <NumberField
-          {...of('Spoiled pieces are made again within', 'remakeDays')}
+          {...of('Made again within', 'remakeDays')}
           unit="days"
-          hint="Or their price is paid back."
+          hint="A piece spoiled beyond the spares, or its price is paid back."
         />
         <NumberField
-          {...of('Complaints are taken for', 'claimDays')}
+          {...of('Complaints within', 'claimDays')}
           unit="days"
           hint="The law of your place may ask for more: ask your local authority."
         />
@@ -64,9 +64,9 @@ export function QuotingFields({ fields }: Readonly<{ fields: WorkshopFields }>) 
           hint="How often, as you guess it. The weeks ahead count open quotes by it."
         />
         <NumberField
-          {...of('Tell of an idle printer after', 'idleDays')}
+          {...of('Idle printer', 'idleDays')}
           unit="days"
-          hint="Without a print, ink dries in its nozzles."
+          hint="After so many without a print you are told, since ink dries in nozzles."
         />
       </FieldGroup>
     </>

@@ -9,7 +9,6 @@ import { HabitsSection } from './HabitsSection';
 import { HoursSection } from './HoursSection';
 import { InkSection } from './InkSection';
 import { laterParts } from './laterParts';
-import { OwnRowsSection } from './OwnRowsSection';
 import { PackagingSection } from './PackagingSection';
 import { PolicySection } from './PolicySection';
 import { PowerSection } from './PowerSection';
@@ -102,7 +101,9 @@ export const workshopSections: readonly WorkshopSection[] = [
     id: 'own-rows',
     heading: 'Own rows',
     line: 'costs of yours in every job',
-    body: (fields) => <OwnRowsSection fields={fields} />,
+    body: (fields) => (
+      <FetchedFields part={laterParts.ownRows} what="The part with your own rows" fields={fields} />
+    ),
   },
   {
     id: 'power',

@@ -12,6 +12,7 @@ test.each([
   ['/workshop', 305],
   ['/blanks', 305],
   ['/price-lists', 305],
+  ['/customers', 305],
   ['/start', 305],
 ])(
   'the first script of %s stays under %d kB gzipped, without what only old browsers fetch',

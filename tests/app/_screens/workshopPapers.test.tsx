@@ -253,7 +253,7 @@ describe('what is usual of a quote', () => {
     ['A quote is valid for', '0', { validDays: 14 }],
     ['A quote is valid for', '1.5', { validDays: 14 }],
     ['Deposit', '101', { depositShare: 0.5 }],
-    ['Rounds of changes included', '', { revisionsIncluded: 2 }],
+    ['Rounds of changes', '', { revisionsIncluded: 2 }],
   ])('%s takes no “%s” and keeps what stood there', async (label, typed, stays) => {
     await open(QuotingFields);
     type(label, typed);
