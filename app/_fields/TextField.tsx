@@ -55,7 +55,7 @@ export function TextField(props: TextFieldProps) {
   };
   const list = rows === 1 && suggestions !== undefined ? { list: `${id}-offers`, autoComplete: 'off' } : null;
   return (
-    <FieldFrame {...{ id, label, hint, caution, issue, width }}>
+    <FieldFrame {...{ id, label, hint, caution, issue, width, labelled }}>
       {rows > 1 ? <textarea {...control} rows={rows} /> : <input {...control} {...list} type="text" />}
       {list !== null && (
         <datalist id={list.list}>

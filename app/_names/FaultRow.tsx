@@ -44,7 +44,7 @@ export function FaultRow(props: FaultRowProps) {
                   // biome-ignore lint/suspicious/noArrayIndexKey: a column is its place
                   key={at}
                   label={cellLabelWords(part, table.hasHead ? (table.rows[0]?.cells[at] ?? '') : '')}
-                  width="narrow"
+                  width="full"
                   isTrimmed={false}
                   value={row.cells[at] ?? ''}
                   onCommit={(text) => onCell(at, text)}

@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { typing } from '@/app/_documents/typing';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
@@ -18,19 +19,20 @@ type NameRowFieldsProps = Readonly<{
   sizes: readonly string[];
   isTwice: boolean;
   /** `act` tells one act of typing from the next. */
-  onChange: (part: Part, text: string, act: number) => void;
-  onRemove: () => void;
+  onChange: (id: string, part: Part, text: string, act: number) => void;
+  onRemove: (row: NameRow) => void;
 }>;
 
-/** One person: name, size and number, as they are printed and packed. */
-export function NameRowFields({ row, at, sizes, isTwice, onChange, onRemove }: NameRowFieldsProps) {
+/** One person: name, size and number, as they are printed and packed. Drawn anew only where something of it changed. */
+export const NameRowFields = memo(function NameRowFields(props: NameRowFieldsProps) {
+  const { row, at, sizes, isTwice, onChange, onRemove } = props;
   const who = row.name || `row ${at}`;
   const size = row.size.trim();
   const isNotMade = size !== '' && !sizes.includes(size);
   const field = (part: Part, label: string) => ({
     ...({ label, labelled: true, width: 'full', value: row[part] } as const),
     longest: textLimits(nameRowSchema, [part]).longest,
-    onCommit: (text: string) => onChange(part, text, typing.act()),
+    onCommit: (text: string) => onChange(row.id, part, text, typing.act()),
   });
   return (
     <li className={styles.row}>
@@ -55,9 +57,9 @@ export function NameRowFields({ row, at, sizes, isTwice, onChange, onRemove }: N
         />
       )}
       <TextField {...field('number', `Number of ${who}`)} isTrimmed={false} />
-      <Button kind="quiet" spoken={`Remove ${who}`} onPress={onRemove}>
+      <Button kind="quiet" spoken={`Remove ${who}`} onPress={() => onRemove(row)}>
         Remove
       </Button>
     </li>
   );
-}
+});

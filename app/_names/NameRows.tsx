@@ -1,7 +1,8 @@
 'use client';
 
-import { useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { classes } from '@/app/_controls/classes';
 import { focusById } from '@/app/_controls/focusById';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { newId } from '@/app/_documents/newId';
@@ -15,7 +16,8 @@ import type { NameRow } from '@/shared/schemas/order';
 import { NameRowFields } from './NameRowFields';
 import styles from './Names.module.css';
 import type { NamesWorkspace } from './namesWorkspace';
-import { type ChangeOfNames, type NamedLine, namesEdits } from './orderNames';
+import type { NamedLine } from './orderNames';
+import { useRowChanges } from './useRowChanges';
 
 type NameRowsProps = Readonly<{
   workspace: NamesWorkspace;
@@ -24,8 +26,9 @@ type NameRowsProps = Readonly<{
   sizes: readonly string[];
 }>;
 
-/** So many rows of fields are drawn before the rest is asked for. */
+/** So many rows of fields are drawn before the rest is asked for, the first few at once and the others as there is time. */
 const DRAWN = 50;
+const AT_ONCE = 8;
 
 /** The names one by one, to be mended, sorted for packing, added and removed. */
 export function NameRows({ workspace, orderId, named, sizes }: NameRowsProps) {
@@ -36,13 +39,30 @@ export function NameRows({ workspace, orderId, named, sizes }: NameRowsProps) {
   const [sort, setSort] = useState<Sort>('came');
   /** Ids as they were sorted: a row stays where it is while its name is typed. */
   const [sorted, setSorted] = useState<ReadonlyMap<string, number>>(new Map());
+  /** Ids of rows that were added here, the last first. */
+  const [added, setAdded] = useState<readonly string[]>([]);
+  const toFocus = useRef<string | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the row is there once the rows are others
+  useEffect(() => {
+    if (toFocus.current !== null) focusById(`name-${toFocus.current}`);
+    toFocus.current = null;
+  }, [rows]);
   const [removed, setRemoved] = useState<string | null>(null);
-  const shown = inOrder(rows, sorted);
-  const twice = namesTwice(rows);
-  const change = (label: string, to: ChangeOfNames, key?: string) =>
-    workspace.edit(label, namesEdits(orderId, named, to), key);
+  const drawnNow = useDeferredValue(drawn, AT_ONCE);
+  const shown = useMemo(() => inOrder(rows, sorted, added), [rows, sorted, added]);
+  const twice = useMemo(() => namesTwice(rows), [rows]);
+  const changes = useRowChanges(workspace, orderId, named);
+  const { remove: removeRow } = changes;
+  const remove = useCallback(
+    ({ id, name }: NameRow) => {
+      removeRow(id, name || 'a row');
+      setRemoved(name || 'a row');
+    },
+    [removeRow],
+  );
   const sortBy = (by: Sort) => {
     setSort(by);
+    setAdded([]);
     const ids = by === 'came' ? [] : packingOrder(rows, { by, sizes, locale: context.locale });
     setSorted(new Map(ids.map(({ id }, at) => [id, at])));
   };
@@ -53,14 +73,9 @@ export function NameRows({ workspace, orderId, named, sizes }: NameRowsProps) {
       size: sizes.length === 1 ? (sizes[0] ?? '') : '',
       number: '',
     };
-    change(`A name for ${line.name}`, (now) => [...now, row]);
-    setDrawn((now) => Math.max(now, rows.length + 1));
-    setTimeout(() => focusById(`name-${row.id}`));
-  };
-  const remove = (row: NameRow) => {
-    const label = `Remove ${row.name || 'a row'} from ${line.name}`;
-    change(label, (now) => now.filter(({ id }) => id !== row.id));
-    setRemoved(label);
+    changes.add(row);
+    setAdded((now) => [row.id, ...now]);
+    toFocus.current = row.id;
   };
   return (
     <div className={styles.rows}>
@@ -79,28 +94,23 @@ export function NameRows({ workspace, orderId, named, sizes }: NameRowsProps) {
         <Button onPress={add}>Add a name</Button>
       </div>
       <RemovedNote
-        what={
-          removed !== null && workspace.undoLabel === removed
-            ? removed.slice('Remove '.length, -` from ${line.name}`.length)
-            : null
-        }
+        what={workspace.undoLabel === `Remove ${removed} from ${line.name}` ? removed : null}
         onUndo={() => void workspace.undo()}
       />
+      <div className={classes(styles.row, styles.heads)} aria-hidden="true">
+        <span>Name</span>
+        <span>Size</span>
+        <span>Number</span>
+      </div>
       <ul className={styles.plainList}>
-        {shown.slice(0, drawn).map((row, at) => (
+        {shown.slice(0, drawnNow).map((row, at) => (
           <NameRowFields
             key={row.id}
             {...{ row, sizes }}
             at={at + 1}
             isTwice={twice.has(personKey(row.name))}
-            onChange={(part, text, act) =>
-              change(
-                `${partNames[part]} for ${line.name}`,
-                (now) => now.map((one) => (one.id === row.id ? { ...one, [part]: text } : one)),
-                `${orderId} ${row.id} ${part} ${act}`,
-              )
-            }
-            onRemove={() => remove(row)}
+            onChange={changes.changePart}
+            onRemove={remove}
           />
         ))}
       </ul>
@@ -117,11 +127,14 @@ export function NameRows({ workspace, orderId, named, sizes }: NameRowsProps) {
 
 type Sort = 'came' | 'size' | 'name';
 
-const partNames = { name: 'Name', size: 'Size', number: 'Number' } as const;
-
-/** What came after the sorting stands at the end. */
-function inOrder(rows: readonly NameRow[], sorted: ReadonlyMap<string, number>): readonly NameRow[] {
-  const placeOf = ({ id }: NameRow) => sorted.get(id) ?? sorted.size;
+/** What was added stands where it was added, above; what came otherwise after the sorting, at the end. */
+function inOrder(
+  rows: readonly NameRow[],
+  sorted: ReadonlyMap<string, number>,
+  added: readonly string[],
+): readonly NameRow[] {
+  const above = new Map(added.map((id, at) => [id, at - added.length]));
+  const placeOf = ({ id }: NameRow) => above.get(id) ?? sorted.get(id) ?? sorted.size;
   return rows.toSorted((one, other) => placeOf(one) - placeOf(other));
 }
 

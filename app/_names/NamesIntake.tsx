@@ -1,6 +1,6 @@
 'use client';
 
-import { useId, useState } from 'react';
+import { startTransition, useId, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { TextField } from '@/app/_fields/TextField';
 import { FileChooser } from '@/app/_files/FileChooser';
@@ -28,7 +28,8 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
   const [refused, setRefused] = useState<Wording | null>(null);
   const [taken, setTaken] = useState<string | null>(null);
   const show = (read: ReadSource) => {
-    setTable(read.state === 'read' ? read.table : null);
+    // Judging thousands of rows waits for its own turn, after the reading of them.
+    startTransition(() => setTable(read.state === 'read' ? read.table : null));
     setRefused(read.state === 'refused' ? read.why : null);
     setTaken(null);
   };

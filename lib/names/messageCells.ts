@@ -16,21 +16,46 @@ export function messageCells(text: string, sizes: readonly string[]): readonly C
     .map((line, at) => ({ line: at + 1, text: line.trim() }))
     .filter((line) => line.text !== '');
   const isListed = lines.every((line, at) => Number(/^(\d+)[.)]\s/.exec(line.text)?.[1]) === at + 1);
+  const asSizes = sizesOfMessage(sizes);
   return lines.map(({ line, text: own }) => {
     // Marks of a list say nothing; figures do, unless they count the lines.
     const plain = isListed ? own.replace(/^\d+[.)]\s+/, '') : own.replace(/^[-–—*•·]\s+/, '');
-    return { line, cells: cellsOfLine(plain, sizes) };
+    return { line, cells: cellsOfLine(plain, asSizes) };
   });
 }
 
 // Helpers
 
+/** Such a word. */
+const BEGINS = /^[\d×*#]|^(?:x|xx|extra|double|triple|youth|kids?|children|junior|one)\b/i;
 /** Only these sizes have more than one word. */
 const SEVERAL_WORDS = /\d|[×*]|^(?:x|xx|extra|double|triple|youth|kids?|children|junior|one)\b/i;
 
-function cellsOfLine(text: string, sizes: readonly string[]): readonly [string, string, string] {
-  const isSize = (part: string): boolean =>
-    readKnownSize(part, sizes) !== null || sizeKey(part).kind === 'letters';
+/** What can be a size among the words of a message. */
+interface AsSizes {
+  readonly isSize: (part: string) => boolean;
+  /** Whether a size of several words may begin with a word: names rarely do, and there are thousands of them. */
+  readonly canBegin: (word: string) => boolean;
+}
+
+function sizesOfMessage(sizes: readonly string[]): AsSizes {
+  // A message has thousands of words, and a handful of sizes among them.
+  const known = new Map<string, boolean>();
+  const isSize = (part: string): boolean => {
+    const before = known.get(part);
+    if (before !== undefined) return before;
+    const is = readKnownSize(part, sizes) !== null || sizeKey(part).kind === 'letters';
+    known.set(part, is);
+    return is;
+  };
+  const own = new Set(sizes.map((size) => size.trim().split(/\s+/)[0]?.toLowerCase()));
+  return {
+    isSize,
+    canBegin: (word) => BEGINS.test(word) || own.has(word.toLowerCase()) || isSize(word),
+  };
+}
+
+function cellsOfLine(text: string, { isSize, canBegin }: AsSizes): readonly [string, string, string] {
   const parts = text.split(/\s+[-–—]\s+|:\s+|\s{2,}/).filter((part) => part !== '');
   const words = parts.length > 1 ? parts : text.replace(/\(([^()]*)\)$/, ' $1').split(/\s+/);
   const taken = { size: [] as string[], number: [] as string[] };
@@ -43,7 +68,7 @@ function cellsOfLine(text: string, sizes: readonly string[]): readonly [string, 
       const cell = some.join(' ');
       // “12 M” is a number and a size far more often than twelve of M.
       if (/^\d+ \S+$/.test(cell)) continue;
-      if (count > 1 && !SEVERAL_WORDS.test(cell)) continue;
+      if (count > 1 && !(SEVERAL_WORDS.test(cell) && canBegin(some[0] ?? ''))) continue;
       const part = taken.size.length === 0 && isSize(cell) ? 'size' : isNumber(cell) ? 'number' : null;
       if (part === null || taken[part].length > 0) continue;
       taken[part].push(cell);

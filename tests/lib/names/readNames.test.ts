@@ -30,12 +30,22 @@ describe('the same three people, however they come', () => {
     ],
     ['a message', 'Ana Silva – L – 7\nBo - M - 12\nCy - 2XL - 3'],
     ['a list', '1. Ana Silva L 7\n2. Bo M 12\n3. Cy 2XL 3'],
+    ['words with a mark apart from its number', 'Ana Silva L # 7\nBo M # 12\nCy 2XL # 3'],
     ['words alone', 'Ana Silva L #7\nBo 12 M\n3 2XL Cy'],
     ['lines of a list with marks', '• Ana Silva: L: 7\n• Bo: M: 12\n• Cy: XXL: 3'],
   ])('%s', (_, text) => expect(short(text)).toEqual(three));
 });
 
 describe('readNames', () => {
+  it('knows a size of several words by the blank’s own, in a message too', () => {
+    const sizes = ['Age 7', 'Age 9'];
+    const { rows } = previewNames(readNames('Ana Silva Age 7\nBo Age 9 12', sizes), sizes);
+    expect(rows.map(({ name, size, number }) => [name, size, number])).toEqual([
+      ['Ana Silva', 'Age 7', ''],
+      ['Bo', 'Age 9', '12'],
+    ]);
+  });
+
   it('keeps commas in names where semicolons or tabs part the cells', () => {
     expect(short('Silva, Ana;L\nBerg, Bo;M')).toEqual([
       ['Silva, Ana', 'L', ''],
