@@ -34,6 +34,8 @@ type IntakePreviewProps = Readonly<{
   named: NamedLine;
   sizes: readonly string[];
   table: NamesTable;
+  /** Of the line that says what was read. */
+  id: string;
   onTable: (table: NamesTable) => void;
   /** Told what was taken in, and the rows that could not be. */
   onTaken: (words: string, left: NamesTable | null) => void;
@@ -42,7 +44,7 @@ type IntakePreviewProps = Readonly<{
 
 /** What would come in: what is wrong first, then how the columns are read, then what is to be done with it. */
 export function IntakePreview(props: IntakePreviewProps) {
-  const { workspace, orderId, named, sizes, table, onTable, onTaken, onBack } = props;
+  const { id, workspace, orderId, named, sizes, table, onTable, onTaken, onBack } = props;
   const { line, rows } = named;
   const formatter = formatterFor(useTextContext());
   const [isAdded, setAdded] = useState(true);
@@ -73,7 +75,7 @@ export function IntakePreview(props: IntakePreviewProps) {
   };
   return (
     <div className={styles.preview}>
-      <p className={styles.read}>
+      <p className={styles.read} id={id} tabIndex={-1}>
         <strong>{key}</strong>
         {after}
       </p>

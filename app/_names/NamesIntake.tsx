@@ -1,7 +1,8 @@
 'use client';
 
-import { startTransition, useId, useState } from 'react';
+import { startTransition, useEffect, useId, useRef, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { focusById } from '@/app/_controls/focusById';
 import { TextField } from '@/app/_fields/TextField';
 import { FileChooser } from '@/app/_files/FileChooser';
 import type { Wording } from '@/app/_words/findings/wording';
@@ -27,15 +28,23 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
   const [table, setTable] = useState<NamesTable | null>(null);
   const [refused, setRefused] = useState<Wording | null>(null);
   const [taken, setTaken] = useState<string | null>(null);
+  /** What takes the focus once it is there: the button that was pressed goes. */
+  const next = useRef<string | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is there once one of these is another
+  useEffect(() => {
+    if (next.current !== null) focusById(next.current);
+    next.current = null;
+  }, [table, taken]);
   const show = (read: ReadSource) => {
     // Judging thousands of rows waits for its own turn, after the reading of them.
     startTransition(() => setTable(read.state === 'read' ? read.table : null));
+    if (read.state === 'read') next.current = `${area}-read`;
     setRefused(read.state === 'refused' ? read.why : null);
     setTaken(null);
   };
   return (
     <div className={styles.intake}>
-      <p role="status" className={styles.taken}>
+      <p role="status" className={styles.taken} id={`${area}-taken`} tabIndex={-1}>
         {taken}
       </p>
       {table === null ? (
@@ -82,13 +91,18 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
       ) : (
         <IntakePreview
           {...{ workspace, orderId, named, sizes, table }}
+          id={`${area}-read`}
           onTable={setTable}
           onTaken={(words, left) => {
             setTaken(words);
+            next.current = `${area}-taken`;
             setTable(left);
             if (left === null) setText('');
           }}
-          onBack={() => setTable(null)}
+          onBack={() => {
+            setTable(null);
+            next.current = area;
+          }}
         />
       )}
       <div aria-live="polite">

@@ -130,6 +130,7 @@ describe('names that are pasted', () => {
     lines[299] = 'Runner 300,';
     await look(`Name,Size\n${lines.join('\n')}`);
     expect(screen.getByText('500 rows read').parentElement).toHaveTextContent('500 rows read, 3 to look at');
+    expect(screen.getByText('500 rows read').parentElement).toHaveFocus();
     expect(
       faults()
         .getAllByRole('listitem', { name: /^Line/ })
@@ -145,7 +146,7 @@ describe('names that are pasted', () => {
     await takeIn('500 names');
     expect(rows()).toHaveLength(500);
     expect(rows()[99]).toMatchObject({ name: 'Runner 100', size: '6XL' });
-    expect(screen.getByText('500 names are in.')).toBeVisible();
+    expect(screen.getByText('500 names are in.')).toHaveFocus();
     await undo();
     expect(rows()).toEqual([]);
   });
