@@ -38,8 +38,11 @@ export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProp
   const shown = chosen ?? next;
   const of = orderOnPaper(workspace, book, found);
   return (
-    <div className={styles.papers}>
-      <h2 className={styles.heading}>Papers</h2>
+    <section className={styles.papers} aria-labelledby="papers-heading">
+      {/* Takes the focus of whoever is sent here. */}
+      <h2 className={styles.heading} id="papers-heading" tabIndex={-1}>
+        Papers
+      </h2>
       <PaperTabs {...{ first, more, shown }} onShow={setChosen}>
         <ShownTab
           {...{ of, book, bench, shown, choices }}
@@ -47,7 +50,7 @@ export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProp
           onChoose={(change) => setChoices((now) => ({ ...now, ...change }))}
         />
       </PaperTabs>
-    </div>
+    </section>
   );
 }
 

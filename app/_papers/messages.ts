@@ -1,4 +1,5 @@
 import type { Cover } from '@/lib/exports/cover';
+import type { missingLetters } from '@/lib/lettering/missingLetters';
 import type { PaperSource } from '@/lib/papers/paperOf';
 import type { PaperSettings } from '@/shared/schemas/seller';
 
@@ -21,5 +22,7 @@ export type PaperReply =
       readonly file: Blob;
       /** Pictures that could not be shown. */
       readonly lost: readonly string[];
+      /** Letters that the type has not. */
+      readonly missing: ReturnType<typeof missingLetters>;
     }
   | { readonly kind: 'failed'; readonly why: string };

@@ -7,13 +7,14 @@ import { writeCover } from '@/lib/exports/coverPage';
 import type { Face } from '@/lib/lettering/faceTable';
 import type { ForeignType } from '@/lib/lettering/foreignType';
 import { neededFaces } from '@/lib/lettering/missingLetters';
+import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { paperOf } from '@/lib/papers/paperOf';
 import { paperTexts } from '@/lib/papers/paperTexts';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
 import { writePaper } from '@/lib/papers/writePaper';
 import { inspectPicture } from '@/lib/picture/inspectPicture';
 import { refuseBytes } from '@/lib/picture/readHeader';
-import type { PaperQuestion } from './messages';
+import type { PaperQuestion, PaperReply } from './messages';
 
 interface PaperTools {
   readonly facesOf: (faces: readonly Face[]) => Promise<ReadonlyMap<Face, Uint8Array>>;
@@ -23,10 +24,7 @@ interface PaperTools {
   readonly asPng: (file: Blob) => Promise<Blob | null>;
 }
 
-interface PaperFile {
-  readonly file: Blob;
-  readonly lost: readonly string[];
-}
+type PaperFile = Omit<Extract<PaperReply, { readonly kind: 'written' }>, 'kind'>;
 
 /** Writes any paper; the worker is only its wiring. */
 export async function paperFile(question: PaperQuestion, tools: PaperTools): Promise<PaperFile> {
@@ -36,7 +34,7 @@ export async function paperFile(question: PaperQuestion, tools: PaperTools): Pro
     case 'cover': {
       const { cover } = question;
       const faces = await facesOf(neededFaces(coverTexts(cover)));
-      return { file: inBlob(await writeCover(cover, { faces, foreign })), lost: [] };
+      return { file: inBlob(await writeCover(cover, { faces, foreign })), lost: [], missing: [] };
     }
     case 'paper': {
       const { source, words, pictures } = question;
@@ -47,7 +45,7 @@ export async function paperFile(question: PaperQuestion, tools: PaperTools): Pro
         return file === undefined ? null : embedded(file, tools);
       };
       const { bytes, lost } = await writePaper(paper, { faces, foreign, pictureOf });
-      return { file: inBlob(bytes), lost };
+      return { file: inBlob(bytes), lost, missing: lettersMissing(source, words) };
     }
     default:
       return question satisfies never;

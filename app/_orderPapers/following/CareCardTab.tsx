@@ -25,7 +25,7 @@ export function CareCardTab({ of }: Readonly<{ of: OrderOnPaper }>) {
   return (
     <>
       <TabHead answer={careAnswer(body.cards.length, body.cards.length === MOST_CARDS)} />
-      <BeforeIssuing {...{ source, words, state }} onAgain={writer.tryAgain} />
+      <BeforeIssuing state={state} onAgain={writer.tryAgain} />
       <div className={styles.acts}>
         <FileActions
           name={nameOfFile(source, words)}

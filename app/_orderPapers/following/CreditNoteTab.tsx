@@ -120,6 +120,7 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
       <PaperDesk
         {...{ of, isNext }}
         kind="creditNote"
+        onIssued={() => onChoose({ creditWhy: '', creditLines: [] })}
         paper={note === null ? null : { kind: 'creditNote', bodyOf: (to) => ({ ...note, number: to }) }}
         blockedBy={
           made.ok

@@ -12,7 +12,6 @@ import { drawnLettersWords, leftOutWords } from '@/app/_words/docket/coverWords'
 import { PART_GONE } from '@/app/_words/missingAnswerWords';
 import { issueWords, lostPicturesWords } from '@/app/_words/orders/paperIssueWords';
 import { onePaperWords } from '@/app/_words/orders/paperTabWords';
-import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
 import { picturesOf } from '@/lib/papers/picturesOf';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
@@ -32,10 +31,11 @@ type PaperDeskProps = Readonly<{
   blockedBy?: string | undefined;
   /** Whether issuing is the one thing to do here. */
   isNext: boolean;
+  onIssued?: (() => void) | undefined;
 }>;
 
 /** A paper before it goes out: what stands on it, what is to be known before, the button; then what went out. */
-export function PaperDesk({ of, kind, paper, blockedBy, isNext }: PaperDeskProps) {
+export function PaperDesk({ of, kind, paper, blockedBy, isNext, onIssued }: PaperDeskProps) {
   const { workspace, orderId, today, order } = of;
   const { words } = workspace.workshop.papers;
   const number = likelyPaperNumber({
@@ -52,18 +52,25 @@ export function PaperDesk({ of, kind, paper, blockedBy, isNext }: PaperDeskProps
   const { state, issue } = useIssuing({
     ...{ workspace, orderId, day: today, writer },
     label: `Issue ${name} of ${order.name}`,
+    onIssued,
   });
   const isIssuing = state.kind === 'issuing';
+  const waits = isIssuing
+    ? 'It is being issued.'
+    : paper === null
+      ? blockedBy
+      : // What cannot be shown on it is told before it goes out.
+        writer.state.kind === 'writing'
+        ? 'The file is being made.'
+        : undefined;
   const told = issueWords(state);
   return (
     <>
-      {source !== null && (
-        <BeforeIssuing {...{ source, words }} state={writer.state} onAgain={writer.tryAgain} />
-      )}
+      {source !== null && <BeforeIssuing state={writer.state} onAgain={writer.tryAgain} />}
       <div className={styles.acts}>
         <Button
           kind={isNext && paper !== null ? 'strong' : 'plain'}
-          blockedBy={isIssuing ? 'It is being issued.' : paper === null ? blockedBy : undefined}
+          blockedBy={waits}
           onPress={() => paper !== null && void issue(paper)}
         >
           {isIssuing ? 'Issuing…' : `Issue ${name}`}
@@ -85,16 +92,11 @@ const nameOf = (kind: OrderPaperKind, number: PaperNumber, day: string): string 
     ? `${onePaperWords[kind]}, version ${number.count}`
     : `${onePaperWords[kind]} ${seriesNumberText(number, day)}`;
 
-type BeforeIssuingProps = Readonly<{
-  source: PaperSource;
-  words: OrderOnPaper['workspace']['workshop']['papers']['words'];
-  state: PaperFileState;
-  onAgain: () => void;
-}>;
+type BeforeIssuingProps = Readonly<{ state: PaperFileState; onAgain: () => void }>;
 
 /** What the maker has to know of a paper before it goes out. */
-export function BeforeIssuing({ source, words, state, onAgain }: BeforeIssuingProps) {
-  const missing = useMemo(() => lettersMissing(source, words), [source, words]);
+export function BeforeIssuing({ state, onAgain }: BeforeIssuingProps) {
+  const missing = state.kind === 'written' ? state.made.missing : [];
   const drawn = drawnLettersWords(
     missing.flatMap(({ letter, fate }) => (fate === 'picture' ? [letter] : [])),
   );
@@ -129,8 +131,11 @@ export function BeforeIssuing({ source, words, state, onAgain }: BeforeIssuingPr
   );
 }
 
-type PreviewProps = Readonly<Pick<BeforeIssuingProps, 'source' | 'words'>> &
-  Readonly<{ readFile: OrderOnPaper['workspace']['readFile'] }>;
+type PreviewProps = Readonly<{
+  source: PaperSource;
+  words: OrderOnPaper['workspace']['workshop']['papers']['words'];
+  readFile: OrderOnPaper['workspace']['readFile'];
+}>;
 
 /** What will stand on it. */
 export function Preview({ source, words, readFile }: PreviewProps) {

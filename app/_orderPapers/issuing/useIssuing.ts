@@ -6,7 +6,6 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { IssueState } from '@/app/_words/orders/paperIssueWords';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
-import type { Paper } from '@/shared/schemas/happened';
 import type { PaperSettings } from '@/shared/schemas/seller';
 import { type PaperToGo, paperToMake } from './paperToGo';
 import { PaperNotWritten, type PaperWriter } from './usePaperFile';
@@ -18,7 +17,7 @@ interface IssuingFacts {
   readonly writer: PaperWriter;
   /** What undo says. */
   readonly label: string;
-  readonly onIssued?: ((paper: Paper) => void) | undefined;
+  readonly onIssued: (() => void) | undefined;
 }
 
 interface Issuing {
@@ -45,7 +44,7 @@ export function useIssuing({ workspace, orderId, day, writer, label, onIssued }:
       );
       if (outcome.state === 'issued') {
         setState({ kind: 'issued', lost: lost.length });
-        onIssued?.(outcome.paper);
+        onIssued?.();
       } else
         setState(
           outcome.state === 'overtaken' ? { kind: 'overtaken' } : { kind: 'notKept', why: outcome.why },

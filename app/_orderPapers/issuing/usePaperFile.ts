@@ -1,6 +1,7 @@
 'use client';
 
 import { useCallback, useEffect, useRef, useState } from 'react';
+import type { PaperReply } from '@/app/_papers/messages';
 import { writePaper } from '@/app/_papers/writePaper';
 import { sameValue } from '@/lib/merging/sameValue';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
@@ -22,6 +23,8 @@ interface MadeFile {
   readonly file: Blob;
   /** Pictures that could not be shown. */
   readonly lost: readonly string[];
+  /** Letters that the type has not. */
+  readonly missing: Extract<PaperReply, { readonly kind: 'written' }>['missing'];
 }
 
 interface PaperTools {
@@ -65,7 +68,8 @@ export function usePaperFile(source: PaperSource | null, { words, readFile }: Pa
       if (isLeft) return;
       end = writePaper({ kind: 'paper', source: steady, words, pictures }, (news) => {
         if (news.kind !== 'written') return setState(news);
-        latest.current = { source: steady, file: news.file, lost: news.lost };
+        const { file, lost, missing } = news;
+        latest.current = { source: steady, file, lost, missing };
         setState({ kind: 'written', made: latest.current });
       });
     };
@@ -86,7 +90,10 @@ export function usePaperFile(source: PaperSource | null, { words, readFile }: Pa
       const pictures = await picturesFor(wanted, words, readFile);
       return new Promise((resolve, reject) => {
         const end = writePaper({ kind: 'paper', source: wanted, words, pictures }, (news) => {
-          if (news.kind === 'written') return resolve({ source: wanted, file: news.file, lost: news.lost });
+          if (news.kind === 'written') {
+            const { file, lost, missing } = news;
+            return resolve({ source: wanted, file, lost, missing });
+          }
           end();
           reject(new PaperNotWritten(news.kind === 'failed' ? news.why : null));
         });

@@ -21,7 +21,9 @@ vi.mock('@/app/_store/appDocuments', async () => {
 vi.mock('@/app/_papers/writePaper', () => ({
   writePaper: (question: PaperQuestion, onNews: (news: PaperReply) => void) => {
     const text = question.kind === 'paper' ? JSON.stringify(question.source) : '';
-    queueMicrotask(() => act(() => onNews({ kind: 'written', file: new Blob([text]), lost: [] })));
+    queueMicrotask(() =>
+      act(() => onNews({ kind: 'written', file: new Blob([text]), lost: [], missing: [] })),
+    );
     return () => undefined;
   },
 }));

@@ -11,6 +11,7 @@ import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperQuestion, PaperReply } from '@/app/_papers/messages';
 import type { StudyRequest } from '@/app/_studies/studies';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
+import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { sha256OfBytes } from '@/lib/stored/sha256';
 import { orderSchema } from '@/shared/schemas/order';
 import { bodyOf, clearScreens, enter, screenStore } from './screens';
@@ -60,9 +61,10 @@ const papers = vi.hoisted(() => ({
 vi.mock('@/app/_papers/writePaper', () => ({
   writePaper: (question: PaperQuestion, onNews: (news: PaperReply) => void) => {
     papers.asked.push(question);
-    const title = question.kind === 'paper' ? JSON.stringify(question.source) : '';
-    const written = { kind: 'written', file: new Blob([`%PDF ${title}`]), lost: [] } as const;
-    queueMicrotask(() => act(() => onNews(papers.answer ?? written)));
+    if (question.kind !== 'paper') throw new Error('no paper of an order');
+    const file = new Blob([`%PDF ${JSON.stringify(question.source)}`]);
+    const missing = lettersMissing(question.source, question.words);
+    queueMicrotask(() => act(() => onNews(papers.answer ?? { kind: 'written', file, lost: [], missing })));
     return () => undefined;
   },
 }));
@@ -109,8 +111,11 @@ const changeOrder = (change: object) =>
     await screenStore().flush();
   });
 const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
+/** The file is made by then. */
 const issueVersion = async (version: number) => {
-  await press(`Issue quote, version ${version}`);
+  const button = await screen.findByRole('button', { name: `Issue quote, version ${version}` });
+  await waitFor(() => expect(button).not.toHaveAttribute('aria-disabled'), { timeout: 3000 });
+  await userEvent.click(button);
   await screen.findByText(/It is kept with its file/);
 };
 const quotes = () => screenStore().getState().papers.quote;
@@ -298,7 +303,9 @@ describe('the file of a paper', () => {
     await changeNothingYet();
     await changeOrder({ name: 'Shirts for صقر' });
     expect(
-      await screen.findByText(/These letters are drawn as a picture of this device’s type/),
+      await screen.findByText(/These letters are drawn as a picture of this device’s type/, undefined, {
+        timeout: 3000,
+      }),
     ).toBeVisible();
   });
 
@@ -321,7 +328,7 @@ describe('the file of a paper', () => {
   });
 
   it('tells pictures that it cannot show', async () => {
-    papers.answer = { kind: 'written', file: new Blob(['%PDF']), lost: ['a', 'b'] };
+    papers.answer = { kind: 'written', file: new Blob(['%PDF']), lost: ['a', 'b'], missing: [] };
     await open();
     await screen.findByText('761.31 USD');
     expect(
