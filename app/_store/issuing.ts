@@ -1,5 +1,5 @@
 import type { SaveFailure } from '@/app/_backend/saveFailure';
-import { issuePaper, type NewPaper, nextPaperNumber } from '@/app/_transactions/issuePaper';
+import { issuePaper, type NewPaper, nextPaperNumber, UnreadNotes } from '@/app/_transactions/issuePaper';
 import { type Bodies, entryOf } from '@/lib/stored/registry';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
@@ -36,7 +36,13 @@ export function issuing<Papers extends Bodies>(
     const bugs: unknown[] = [];
     const paper = guarded(asked, kinds.paperKinds, (error) => bugs.push(error));
     const outcome = await connection.attempt('writeStrict', (tx) =>
-      issuePaper(tx, kinds, { label, tab, at: now(), paper, ...(madeFor === undefined ? {} : { madeFor }) }),
+      issuePaper(tx, kinds, {
+        ...{ label, tab, at: now(), paper },
+        ...(madeFor === undefined ? {} : { madeFor }),
+      }).catch((error: unknown) => {
+        if (error instanceof UnreadNotes) bugs.push(error);
+        throw error;
+      }),
     );
     const why = outcome.ok ? null : outcome.problem;
     // A text that cannot go out says nothing of what is kept.

@@ -144,7 +144,8 @@ class UnknownPaperKind extends Error {
   }
 }
 
-class UnreadNotes extends Error {
+/** What is to be noted with a paper is not what its kind takes: a fault of whoever asked. */
+export class UnreadNotes extends Error {
   override readonly name = 'UnreadNotes';
   constructor(findings: readonly EditFinding[]) {
     super(`what is noted with a paper is none of it: ${JSON.stringify(findings)}`);
