@@ -64,6 +64,14 @@ it.each([
   expect(await screen.findByLabelText(label, {}, { timeout: 20_000 })).toBeVisible();
 });
 
+it('a field of such a part that the address names is gone to once it comes', async () => {
+  Element.prototype.scrollIntoView = () => undefined;
+  window.location.hash = 'workshop-quoting-idleDays';
+  const { body } = workshopSections.find(({ id }) => id === 'quoting') ?? { body: () => null };
+  await open(({ fields }) => body(fields));
+  expect(await screen.findByLabelText('Idle printer', {}, { timeout: 20_000 })).toHaveFocus();
+});
+
 describe('who stands at the head of papers', () => {
   it('is the workshop by its name until another is typed', async () => {
     await open(SellerFields);
