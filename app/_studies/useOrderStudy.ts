@@ -1,10 +1,10 @@
 'use client';
 
-import { useEffect, useId, useState } from 'react';
+import { useMemo } from 'react';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
-import { shareStudyWorker } from './shareStudyWorker';
 import type { OrderStudyAnswer, OrderStudyName, OrderStudyQuestion } from './studies';
+import { useAnswer } from './useAnswer';
 import { useSame } from './useSame';
 
 interface OrderStudyState<Name extends OrderStudyName> {
@@ -19,39 +19,36 @@ interface OrderStudyState<Name extends OrderStudyName> {
 }
 
 /**
- * Asks a study of a whole order in the worker that all studies of a page share.
+ * Asks a study of a whole order, whenever the order, what it is made of or the question changes.
  *
- * @param asked null where nothing is asked; one that is equal in value is the same
- * @param question plain data, likewise
+ * @param asked null where nothing is asked; it and the question are the same while they are equal in value
  */
 export function useOrderStudy<Name extends OrderStudyName>(
   name: Name,
   asked: QuoteAsked | null,
   question: OrderStudyQuestion<Name>,
 ): OrderStudyState<Name> {
-  const asker = useId();
-  const [order, beside] = [useSame(asked), useSame(question)];
-  const [state, setState] = useState<OrderStudyState<Name>>({ newest: null, failure: null });
-
-  useEffect(() => {
-    if (typeof Worker === 'undefined') return;
-    const { worker, giveBack } = shareStudyWorker();
-    if (order !== null) {
-      worker.ask(asker, { of: 'order', name, asked: order, question: beside }, (answered) => {
-        if (answered.kind === 'missing') setState((before) => ({ ...before, failure: answered.failure }));
-        // What a study answers is typed by its name on both sides of the thread.
-        else
-          setState({
-            newest: { asked: order, question: beside, answer: answered.answer as OrderStudyAnswer<Name> },
-            failure: null,
-          });
-      });
-    }
-    return () => {
-      worker.leave(asker);
-      giveBack();
-    };
-  }, [asker, name, order, beside]);
-
-  return state;
+  const order = useSame(asked);
+  const beside: unknown = useSame(question);
+  const { newest, failure } = useAnswer(
+    useMemo(
+      () => (order === null ? null : { of: 'order' as const, name, asked: order, question: beside }),
+      [name, order, beside],
+    ),
+  );
+  return useMemo(
+    () => ({
+      failure,
+      newest:
+        newest === null
+          ? null
+          : {
+              asked: newest.request.asked,
+              // What a study is asked and answers is typed by its name on both sides of the thread.
+              question: newest.request.question as OrderStudyQuestion<Name>,
+              answer: newest.answer as OrderStudyAnswer<Name>,
+            },
+    }),
+    [newest, failure],
+  );
 }

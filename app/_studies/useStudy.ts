@@ -1,10 +1,10 @@
 'use client';
 
-import { useEffect, useId, useState } from 'react';
+import { useMemo } from 'react';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { JobInput } from '@/shared/schemas/request';
-import { shareStudyWorker } from './shareStudyWorker';
 import type { StudyAnswer, StudyName, StudyQuestion } from './studies';
+import { useAnswer } from './useAnswer';
 import { useSame } from './useSame';
 
 interface StudyState<Name extends StudyName> {
@@ -19,9 +19,9 @@ interface StudyState<Name extends StudyName> {
 }
 
 /**
- * Asks a study in the worker that all studies of a page share, whenever the documents or the question change.
+ * Asks a study of a job, whenever the documents or the question change.
  *
- * @param input documents that were costed; null where nothing is
+ * @param input documents that were costed, another object where any of them changed; null where nothing is
  * @param question plain data; two that are equal in value are one question
  */
 export function useStudy<Name extends StudyName>(
@@ -29,30 +29,26 @@ export function useStudy<Name extends StudyName>(
   input: JobInput | null,
   question: StudyQuestion<Name>,
 ): StudyState<Name> {
-  const asker = useId();
-  const asked = useSame(question);
-  const [state, setState] = useState<StudyState<Name>>({ newest: null, failure: null });
-
-  useEffect(() => {
-    if (typeof Worker === 'undefined') return;
-    const { worker, giveBack } = shareStudyWorker();
-    if (input !== null) {
-      worker.ask(asker, { of: 'job', name, input, question: asked }, (answered) => {
-        if (answered.kind === 'missing') setState((before) => ({ ...before, failure: answered.failure }));
-        else if (answered.answer === null) setState((before) => ({ ...before, failure: null }));
-        // What a study answers is typed by its name on both sides of the thread.
-        else
-          setState({
-            newest: { input, question: asked, answer: answered.answer as StudyAnswer<Name> },
-            failure: null,
-          });
-      });
-    }
-    return () => {
-      worker.leave(asker);
-      giveBack();
-    };
-  }, [asker, name, input, asked]);
-
-  return state;
+  const beside: unknown = useSame(question);
+  const { newest, failure } = useAnswer(
+    useMemo(
+      () => (input === null ? null : { of: 'job' as const, name, input, question: beside }),
+      [name, input, beside],
+    ),
+  );
+  return useMemo(
+    () => ({
+      failure,
+      newest:
+        newest === null
+          ? null
+          : {
+              input: newest.request.input,
+              // What a study is asked and answers is typed by its name on both sides of the thread.
+              question: newest.request.question as StudyQuestion<Name>,
+              answer: newest.answer as StudyAnswer<Name>,
+            },
+    }),
+    [newest, failure],
+  );
 }
