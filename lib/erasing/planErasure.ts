@@ -75,8 +75,10 @@ interface OrderOf {
 
 const ordersOf = (customerId: string, drafts: readonly Stored[]): readonly OrderOf[] =>
   drafts.flatMap(({ id, kind, body }) => {
-    const order = kind === 'order' ? orderSchema.safeParse(body) : null;
-    return order?.success && order.data.customerId === customerId ? [{ id, order: order.data }] : [];
+    // Read whole only where it is of this customer: a large workshop has hundreds of others.
+    if (kind !== 'order' || !isPlainObject(body) || body.customerId !== customerId) return [];
+    const order = orderSchema.safeParse(body);
+    return order.success ? [{ id, order: order.data }] : [];
   });
 
 /** The customer, its orders, their jobs, and what only these jobs are made of. */
@@ -86,12 +88,15 @@ function ownIds(
   drafts: readonly Stored[],
 ): ReadonlySet<string> {
   const jobIds = new Set(orders.flatMap(({ order }) => order.jobIds));
-  const jobs = drafts.flatMap(({ id, kind, body }) => {
-    const job = kind === 'job' ? jobSchema.safeParse(body) : null;
-    return job?.success ? [{ id, parts: partsOf(job.data) }] : [];
+  const jobs = drafts.filter(({ kind }) => kind === 'job');
+  const own = jobs.flatMap(({ id, body }) => {
+    const job = jobIds.has(id) ? jobSchema.safeParse(body) : null;
+    return job?.success ? partsOf(job.data) : [];
   });
-  const shared = new Set(jobs.filter(({ id }) => !jobIds.has(id)).flatMap(({ parts }) => parts));
-  const own = jobs.filter(({ id }) => jobIds.has(id)).flatMap(({ parts }) => parts);
+  const shared = idsNamed(
+    jobs.flatMap(({ id, body }) => (jobIds.has(id) ? [] : [body])),
+    new Set(own),
+  );
   return new Set([
     customerId,
     ...orders.map(({ id }) => id),
@@ -109,6 +114,19 @@ function erasedBody({ id, kind, body }: Stored, ids: ReadonlySet<string>, rewrit
   if (order?.success) return rewritten(erasedOrder(order.data), rewrite);
   const job = kind === 'job' ? jobSchema.safeParse(body) : null;
   return rewritten(job?.success ? erasedJob(job.data) : body, rewrite);
+}
+
+/** @returns those of some ids that stand anywhere in a JSON value */
+function idsNamed(value: unknown, ids: ReadonlySet<string>): ReadonlySet<string> {
+  const found = new Set<string>();
+  const look = (part: unknown): void => {
+    if (typeof part === 'string') {
+      if (ids.has(part)) found.add(part);
+    } else if (Array.isArray(part)) part.forEach(look);
+    else if (isPlainObject(part)) Object.values(part).forEach(look);
+  };
+  if (ids.size > 0) look(value);
+  return found;
 }
 
 /** Entries name what they are about by its id, wherever it stands in them. */
