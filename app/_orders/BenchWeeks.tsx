@@ -48,6 +48,7 @@ export function BenchWeeks({ bench, book, context }: BenchWeeksProps) {
             <thead className="visuallyHidden">
               <tr>
                 <th scope="col">week</th>
+                <th scope="col">parts</th>
                 <th scope="col">taken</th>
               </tr>
             </thead>
@@ -61,9 +62,9 @@ export function BenchWeeks({ bench, book, context }: BenchWeeksProps) {
                     </th>
                     <td className={styles.bar}>
                       <WeekBar week={week} most={most} />
-                      <span className={classes(styles.taken, isOver && styles.over)}>{taken}</span>
-                      {parts !== '' && <span className="visuallyHidden"> ({parts})</span>}
+                      <span className="visuallyHidden">{parts}</span>
                     </td>
+                    <td className={classes(styles.taken, isOver && styles.over)}>{taken}</td>
                   </tr>
                 );
               })}

@@ -39,7 +39,12 @@ export function useFoundOrders(
     () => orderSearch({ customers }, formatterFor(workshop)),
     [board, customers, workshop],
   );
-  const found = useMemo(() => shownOrders(board, looked, searched), [board, looked, searched]);
+  // All else of the page stands before the rows, which are drawn between the keys.
+  const isDrawn = useDeferredValue(true, false);
+  const found = useMemo(
+    () => (isDrawn ? shownOrders(board, looked, searched) : []),
+    [isDrawn, board, looked, searched],
+  );
   const elsewhere = useMemo(() => {
     if (looked.text.trim() === '') return 0;
     const shown = looked.shown === 'open' ? 'closed' : 'open';

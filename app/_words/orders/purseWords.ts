@@ -18,7 +18,7 @@ export function purseAnswer(
   const said = (minor: number) => minorInRow(minor, currency, context);
   return [
     toComeMinor === 0 ? 'Nothing to come,' : `${said(toComeMinor)} to come,`,
-    inHandMinor === 0 ? 'none in hand' : `${said(inHandMinor)} in hand`,
+    inHandMinor === 0 ? 'nothing in hand' : `${said(inHandMinor)} in hand`,
   ];
 }
 
