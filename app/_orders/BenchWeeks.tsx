@@ -1,7 +1,10 @@
+'use client';
+
 import Link from 'next/link';
 import { classes } from '@/app/_controls/classes';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
-import type { Bench } from '@/app/_orderBook/useBench';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import type { TextContext } from '@/app/_words/formatter';
 import { ifAllComeWords, weekWords } from '@/app/_words/orders/benchWeekWords';
@@ -10,14 +13,15 @@ import type { WeekAhead } from '@/lib/calendar/weeksAhead';
 import styles from './BenchWeeks.module.css';
 
 type BenchWeeksProps = Readonly<{
-  bench: Pick<Bench, 'calendar' | 'weeks' | 'ifAllCome' | 'isWaiting' | 'failure'>;
-  book: Pick<OrderBook, 'of' | 'today'>;
-  context: TextContext;
+  workspace: ReadyWorkspace;
+  book: OrderBook;
 }>;
 
 /** Hours at the bench by week: what is accepted, what is asked, what is free; and what would be if all of it came. */
-export function BenchWeeks({ bench, book, context }: BenchWeeksProps) {
-  const { calendar, weeks, ifAllCome, isWaiting, failure } = bench;
+export function BenchWeeks({ workspace, book }: BenchWeeksProps) {
+  // Asked here, so that each answer draws this part alone.
+  const { calendar, weeks, ifAllCome, isWaiting, failure } = useBench(workspace, book);
+  const context: TextContext = workspace.workshop;
   const { today } = book;
   const nameOf = (orderId: string) => book.of(orderId)?.facts.order.name ?? '';
   const [start, end] = ifAllComeWords(ifAllCome, weeks, nameOf, today, context);

@@ -7,7 +7,6 @@ import { PageHead } from '@/app/_controls/PageHead';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { useBench } from '@/app/_orderBook/useBench';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { formatterFor } from '@/app/_words/formatter';
 import { boardAnswer, boardLine } from '@/app/_words/orders/boardWords';
@@ -35,13 +34,12 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
   const router = useRouter();
   const { workshop, blanks, entries } = workspace;
   const book = useOrderBook(workspace);
-  const bench = useBench(workspace, book);
   const { board, today } = book;
   const enquiry = useEnquiryDraft();
-  const { actions, goneName } = useOrderActions(workspace);
+  const findId = useId();
+  const { actions, goneName } = useOrderActions(workspace, () => document.getElementById(findId)?.focus());
   const finding = useFoundOrders(board, workspace);
   const [todayShown, setTodayShown] = useState(TODAY_ROWS);
-  const findId = useId();
   const [inHead, atThumb] = [useRef<HTMLButtonElement>(null), useRef<HTMLButtonElement>(null)];
   const formatter = useMemo(() => formatterFor(workshop), [workshop]);
   const open = useMemo(() => board.filter(({ facts, standing }) => isOpen(facts, standing)), [board]);
@@ -146,7 +144,7 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
                 </div>
               )}
             </section>
-            <BenchWeeks {...{ bench, book }} context={workshop} />
+            <BenchWeeks {...{ workspace, book }} />
             <div className={styles.fold}>
               <HitRates board={board} context={workshop} />
             </div>

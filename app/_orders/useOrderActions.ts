@@ -18,12 +18,15 @@ interface BoardActions {
   readonly goneName: string | null;
 }
 
-/** @returns what the board does, each as one step to undo. */
-export function useOrderActions(workspace: ReadyWorkspace): BoardActions {
+/**
+ * @param onBack when a row goes back on the board, with the button that has the focus
+ * @returns what the board does, each as one step to undo
+ */
+export function useOrderActions(workspace: ReadyWorkspace, onBack: () => void): BoardActions {
   const [gone, setGone] = useState<{ readonly name: string; readonly label: string } | null>(null);
-  const latest = useRef(workspace);
+  const latest = useRef({ ...workspace, onBack });
   useEffect(() => {
-    latest.current = workspace;
+    latest.current = { ...workspace, onBack };
   });
   const actions = useMemo<OrderActions>(
     () => ({
@@ -31,6 +34,7 @@ export function useOrderActions(workspace: ReadyWorkspace): BoardActions {
         const label = away ? `Put ${order.name} away` : `Put ${order.name} back on the board`;
         // Away and back are two steps, however quickly one follows the other.
         latest.current.changeOrder(orderId, label, (now) => ({ ...now, archivedOn: away ? today() : null }));
+        if (!away) latest.current.onBack();
         setGone(away ? { name: order.name, label } : null);
       },
       itemCame: ({ facts: { orderId, order } }, itemId) => {

@@ -159,6 +159,7 @@ describe('the orders board', () => {
     await press('More for Ramblers Club shirts');
     await press('Put back Ramblers Club shirts');
     expect(bodyOf('order', 'club-enquiry').archivedOn).toBeNull();
+    expect(screen.getByRole('searchbox')).toHaveFocus();
     await undo();
     expect(bodyOf('order', 'club-enquiry').archivedOn).toBe(TEST_DAY);
   });
