@@ -25,48 +25,50 @@ export function AskedFold({ on }: Readonly<{ on: OrderOnScreen }>) {
         line={order.asked.slice(0, 80) || 'customer, day, wish, delivery'}
         id="order-asked"
       >
-        <CustomerFields on={on} />
-        <FieldGroup>
-          <DateField
-            label={labels.wantedOn}
-            width="narrow"
-            value={order.wantedOn}
-            caution={isPast ? 'This day is past: nothing can be promised for it.' : undefined}
-            onCommit={(value) => set('wantedOn', value)}
-          />
-          <NumberField
-            label={labels.askedPieces}
-            width="narrow"
-            value={order.askedPieces}
-            {...numberLimits(orderSchema, ['askedPieces'])}
-            hint="About how many, as they said it."
-            onCommit={(value) => set('askedPieces', value)}
+        <div className={styles.fields}>
+          <CustomerFields on={on} />
+          <FieldGroup>
+            <DateField
+              label={labels.wantedOn}
+              width="narrow"
+              value={order.wantedOn}
+              caution={isPast ? 'This day is past: nothing can be promised for it.' : undefined}
+              onCommit={(value) => set('wantedOn', value)}
+            />
+            <NumberField
+              label={labels.askedPieces}
+              width="narrow"
+              value={order.askedPieces}
+              {...numberLimits(orderSchema, ['askedPieces'])}
+              hint="About how many, as they said it."
+              onCommit={(value) => set('askedPieces', value)}
+            />
+            <TextField
+              label={labels.heardFrom}
+              value={order.heardFrom}
+              {...textLimits(orderSchema, ['heardFrom'])}
+              onCommit={(value) => set('heardFrom', value)}
+            />
+          </FieldGroup>
+          <TextField
+            label={labels.asked}
+            width="full"
+            rows={3}
+            value={order.asked}
+            {...textLimits(orderSchema, ['asked'])}
+            onCommit={(value) => set('asked', value)}
           />
           <TextField
-            label={labels.heardFrom}
-            value={order.heardFrom}
-            {...textLimits(orderSchema, ['heardFrom'])}
-            onCommit={(value) => set('heardFrom', value)}
+            label={labels.note}
+            width="full"
+            rows={3}
+            value={order.note}
+            {...textLimits(orderSchema, ['note'])}
+            hint="For you alone: it stands on no paper."
+            onCommit={(value) => set('note', value)}
           />
-        </FieldGroup>
-        <TextField
-          label={labels.asked}
-          width="full"
-          rows={3}
-          value={order.asked}
-          {...textLimits(orderSchema, ['asked'])}
-          onCommit={(value) => set('asked', value)}
-        />
-        <TextField
-          label={labels.note}
-          width="full"
-          rows={3}
-          value={order.note}
-          {...textLimits(orderSchema, ['note'])}
-          hint="For you alone: it stands on no paper."
-          onCommit={(value) => set('note', value)}
-        />
-        <DeliveryFields on={on} />
+          <DeliveryFields on={on} />
+        </div>
       </Fold>
     </div>
   );

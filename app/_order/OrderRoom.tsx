@@ -34,17 +34,23 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
       <StageTrack on={on} />
       <AskedFold on={on} />
       <div className={styles.columns}>
-        <Card>
-          <WaitsSection on={on} />
-          <MoneySection on={on} />
-          <BenchSection {...{ on, bench }} />
-          <JobsSection {...{ on, book }} />
-          <NamesSection on={on} />
-          <OpenItemsSection on={on} />
-          <FilesSection {...{ on, bench }} />
-          <TimelineSection on={on} />
-        </Card>
+        <div className={styles.now}>
+          <Card>
+            <WaitsSection on={on} />
+            <MoneySection on={on} />
+            <BenchSection {...{ on, bench }} />
+          </Card>
+        </div>
         <OrderPapers {...{ workspace, book, bench }} orderId={on.orderId} />
+        <div className={styles.more}>
+          <Card>
+            <JobsSection {...{ on, book }} />
+            <NamesSection on={on} />
+            <OpenItemsSection on={on} />
+            <FilesSection {...{ on, bench }} />
+            <TimelineSection on={on} />
+          </Card>
+        </div>
       </div>
     </>
   );

@@ -22,7 +22,7 @@ const MOST_DAYS_AHEAD = 120;
  * The days from today to the wanted one or the last at the bench, those on which nothing can be done and nothing is
  * left out.
  *
- * @param most of them; the first before this order’s own work give way
+ * @param most of them
  */
 export function benchDays(
   calendar: Calendar,
@@ -47,9 +47,23 @@ export function benchDays(
       isWanted: day === wantedOn,
     };
   }).filter((one) => one.free > 0 || one.own > 0 || one.others > 0 || one.isWanted);
-  const firstOwn = days.findIndex((one) => one.own > 0);
-  const begin = Math.min(Math.max(0, firstOwn), Math.max(0, days.length - most));
-  return days.slice(begin, begin + most);
+  return fewerDays(days, most);
+}
+
+/**
+ * @returns no more days than asked for: those before the order’s own work go first, then idle ones from the last on, then
+ *   the last; never the wanted one
+ */
+export function fewerDays(days: readonly BenchDay[], most: number): readonly BenchDay[] {
+  const over = days.length - most;
+  if (over <= 0) return days;
+  const firstOwn = days.findIndex(({ own }) => own > 0);
+  const early = days.slice(0, Math.max(0, firstOwn));
+  const rest = days.slice(early.length).toReversed();
+  const idle = rest.filter((one) => one.own === 0 && one.others === 0 && !one.isWanted);
+  const busy = rest.filter((one) => !idle.includes(one) && !one.isWanted);
+  const gone = new Set([...early, ...idle, ...busy].slice(0, over));
+  return days.filter((one) => !gone.has(one));
 }
 
 /** Work belongs to the day it begins on. */

@@ -1,27 +1,29 @@
 import { classes } from '@/app/_controls/classes';
 import { dayFormat } from '@/app/_words/dayFormat';
 import { benchDayWords } from '@/app/_words/orders/orderBenchWords';
-import type { BenchDay } from '@/lib/calendar/benchDays';
+import { type BenchDay, fewerDays } from '@/lib/calendar/benchDays';
 import styles from './Bench.module.css';
 
 type BenchDaysProps = Readonly<{ days: readonly BenchDay[]; today: string; locale: string }>;
 
 const HIGH = 100;
+/** More do not fit side by side there. */
+const MOST_ON_PHONE = 9;
 
 /** Days at the bench: free time dashed, other orders grey, this order filled, the wanted day marked. */
 export function BenchDays({ days, today, locale }: BenchDaysProps) {
   const most = Math.max(1, ...days.map(({ free, own, others }) => Math.max(free, own + others)));
   const high = (minutes: number) => (minutes / most) * (HIGH - 2);
-  const firstOwn = days.findIndex(({ own }) => own > 0);
+  const onPhone = new Set(fewerDays(days, MOST_ON_PHONE));
   return (
     <>
       <p className={styles.key}>hours free: dashed; other orders: grey; this order: filled</p>
       <ol className={styles.days}>
-        {days.map((one, index) => {
+        {days.map((one) => {
           const { day, free, own, others, isWanted } = one;
           const moment = new Date(`${day}T00:00:00Z`);
           return (
-            <li key={day} className={classes(styles.day, index < firstOwn && !isWanted && styles.early)}>
+            <li key={day} className={classes(styles.day, !onPhone.has(one) && styles.wideOnly)}>
               <span className="visuallyHidden">{benchDayWords(one, today, locale)}</span>
               <span className={styles.wanted} aria-hidden="true">
                 {isWanted ? 'wanted' : ''}

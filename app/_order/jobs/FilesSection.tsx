@@ -1,14 +1,12 @@
 'use client';
 
 import { Attachments } from '@/app/_attachments/Attachments';
-import { CardSection } from '@/app/_controls/CardSection';
-import { Fold } from '@/app/_controls/Fold';
-import { Answer } from '@/app/_docket/common/Answer';
 import { OrderFindings } from '@/app/_order/bench/OrderFindings';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { Bench } from '@/app/_orderBook/useBench';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { Order } from '@/shared/schemas/order';
+import { FoldedPart } from './FoldedPart';
 import styles from './Jobs.module.css';
 
 const purposes = ['permission', 'approval', 'sample', 'receipt', 'other'] as const;
@@ -25,30 +23,23 @@ export function FilesSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
   const key =
     count === 0 ? 'No file' : `${withCapital(spelledNumber(count))} ${count === 1 ? 'file' : 'files'}`;
   return (
-    <CardSection
-      numeral={null}
-      heading="What is kept with it"
-      id="order-files"
-      answer={<Answer words={{ key }} />}
-    >
+    <FoldedPart id="order-files" heading="Files" answer={{ key }}>
       <OrderFindings on={on} bench={bench} id="LAW-09" />
-      <Fold summary="Files" line="permission letter, signed proof, photo of a sample">
-        <div className={styles.files}>
-          <Attachments
-            attachments={attachments}
-            purposes={purposes}
-            readFile={workspace.readFile}
-            onAdd={(attachment, file) =>
-              workspace.editWithFiles(attachment.fileName, [change((now) => [...now, attachment])], [file])
-            }
-            onRemove={({ fileId, purpose, fileName }) =>
-              workspace.edit(`Remove ${fileName}`, [
-                change((now) => now.filter((one) => one.fileId !== fileId || one.purpose !== purpose)),
-              ])
-            }
-          />
-        </div>
-      </Fold>
-    </CardSection>
+      <div className={styles.files}>
+        <Attachments
+          attachments={attachments}
+          purposes={purposes}
+          readFile={workspace.readFile}
+          onAdd={(attachment, file) =>
+            workspace.editWithFiles(attachment.fileName, [change((now) => [...now, attachment])], [file])
+          }
+          onRemove={({ fileId, purpose, fileName }) =>
+            workspace.edit(`Remove ${fileName}`, [
+              change((now) => now.filter((one) => one.fileId !== fileId || one.purpose !== purpose)),
+            ])
+          }
+        />
+      </div>
+    </FoldedPart>
   );
 }

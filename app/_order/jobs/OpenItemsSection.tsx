@@ -2,10 +2,7 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { CardSection } from '@/app/_controls/CardSection';
-import { Fold } from '@/app/_controls/Fold';
 import { focusById } from '@/app/_controls/focusById';
-import { Answer } from '@/app/_docket/common/Answer';
 import { newId } from '@/app/_documents/newId';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
@@ -18,6 +15,7 @@ import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { itemLineWords, itemsAnswer, ofWhomWords } from '@/app/_words/orders/openItemWords';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { type OpenItem, orderSchema } from '@/shared/schemas/order';
+import { FoldedPart } from './FoldedPart';
 import styles from './Jobs.module.css';
 
 const ID = 'order-items';
@@ -28,12 +26,7 @@ export function OpenItemsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
   const change = (label: string, to: (items: readonly OpenItem[]) => readonly OpenItem[]) =>
     workspace.changeOrder(orderId, label, (now) => ({ ...now, openItems: [...to(now.openItems)] }));
   return (
-    <CardSection
-      numeral={null}
-      heading="Open items"
-      id={ID}
-      answer={<Answer words={itemsAnswer(order.openItems)} />}
-    >
+    <FoldedPart id={ID} heading="Open items" answer={itemsAnswer(order.openItems)}>
       <ul className={styles.list}>
         {order.openItems.map((item) => (
           <li key={item.id} className={styles.row}>
@@ -52,7 +45,7 @@ export function OpenItemsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
               spoken={`Remove ${item.what}`}
               onPress={() => {
                 change(`Remove ${item.what}`, (items) => items.filter(({ id }) => id !== item.id));
-                focusById(`${ID}-heading`);
+                focusById(`${ID}-part`);
               }}
             >
               Remove
@@ -60,13 +53,11 @@ export function OpenItemsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
           </li>
         ))}
       </ul>
-      <Fold summary="Add an open item">
-        <NewItem
-          isFull={order.openItems.length >= mostEntries(orderSchema, ['openItems'])}
-          onAdd={(item) => change(item.what, (items) => [...items, item]).state === 'shown'}
-        />
-      </Fold>
-    </CardSection>
+      <NewItem
+        isFull={order.openItems.length >= mostEntries(orderSchema, ['openItems'])}
+        onAdd={(item) => change(item.what, (items) => [...items, item]).state === 'shown'}
+      />
+    </FoldedPart>
   );
 }
 

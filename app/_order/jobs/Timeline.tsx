@@ -11,6 +11,7 @@ import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { timelineWords } from '@/app/_words/orders/orderTimelineWords';
 import { deviceLetters } from '@/lib/orders/deviceLetters';
 import { orderTimeline } from '@/lib/orders/orderTimeline';
+import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import styles from './Jobs.module.css';
 
 /** Everything that was noted and issued, with what was taken back; what passed a gate stands out. */
@@ -27,7 +28,9 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
       artworkIds: facts.artworks.map(({ artworkId }) => artworkId),
       papers: facts.happened.flatMap((one) => ('series' in one ? [one] : [])),
       letters: deviceLetters(all, Object.values(papers).flat(), device),
-    }).toReversed();
+    })
+      .filter(({ of }) => !isToldByPaper(of))
+      .toReversed();
   }, [allEntries, entries, papers, device, facts, orderId, order.jobIds]);
   return (
     <>
@@ -82,4 +85,10 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
       <p role="alert">{problem}</p>
     </>
   );
+}
+
+/** A quote stands in it itself; the step that it went out says no more. */
+function isToldByPaper(of: ReturnType<typeof orderTimeline>[number]['of']): boolean {
+  const event = of.table === 'entry' ? orderEventSchema.safeParse(of.entry.body) : null;
+  return event?.success === true && event.data.step.what === 'quoted';
 }

@@ -4,12 +4,14 @@ import { dueWords, shortDay } from './orderDayWords';
 
 /** @returns the day under a stage; empty where nobody noted or promised one. */
 export function stageDayWords(
-  { place, on, by }: TrackStage,
+  { stage, place, on, by }: TrackStage,
   today: string,
   locale: string,
   formatter: Formatter,
 ): string {
   if (place === 'past') return on === null ? '' : shortDay(on, today, locale);
+  // Goods go out against the balance, where no invoice names a day.
+  if (stage === 'paid' && by === null && place === 'ahead') return 'at hand-over';
   if (by === null) return on === null ? '' : `since ${shortDay(on, today, locale)}`;
   const due = `by ${shortDay(by, today, locale)}`;
   return place === 'present' ? `${due}, ${dueWords(by, today, formatter)}` : due;

@@ -29,6 +29,12 @@ afterEach(() => {
   clearScreens();
 });
 
+/** Unfolds a part that is not needed at first. */
+async function openPart(name: string) {
+  await userEvent.click(section(name).getByRole('button', { name: new RegExp(`^${name}`) }));
+  return section(name);
+}
+
 const track = () =>
   within(screen.getByRole('list', { name: 'How far it is' }))
     .getAllByRole('listitem')
@@ -162,7 +168,7 @@ describe('open items', () => {
 
   it('are added with of whom and by when, ticked and removed', async () => {
     await enterOrder();
-    await userEvent.click(items().getByText('Add an open item'));
+    await openPart('Open items');
     await userEvent.type(items().getByLabelText('What is missing'), 'Size list');
     await userEvent.selectOptions(items().getByLabelText('Of whom'), 'The supplier');
     await userEvent.type(items().getByLabelText('Done by'), '2026-11-30');
@@ -181,8 +187,7 @@ describe('open items', () => {
 describe('files of an order', () => {
   it('are kept with it, and one that is too large is told before it is read', async () => {
     await enterOrder();
-    const files = section('What is kept with it');
-    await userEvent.click(files.getByText('Files'));
+    const files = await openPart('Files');
     const large = new File(['x'], 'film.mp4');
     Object.defineProperty(large, 'size', { value: 300_000_000 });
     await userEvent.upload(files.getByLabelText('File to keep'), [new File(['yes'], 'letter.pdf'), large]);
@@ -193,18 +198,13 @@ describe('files of an order', () => {
 
   it('come with a note on what of persons lies here', async () => {
     await enterOrder();
-    expect(
-      section('What is kept with it').getByText('This device keeps 1 address of the order.'),
-    ).toBeVisible();
+    await openPart('Files');
+    expect(section('Files').getByText('This device keeps 1 address of the order.')).toBeVisible();
   });
 });
 
 describe('what happened', () => {
-  const open = async () => {
-    const timeline = section('What happened');
-    await userEvent.click(timeline.getByText('All of it, the latest first'));
-    return timeline;
-  };
+  const open = () => openPart('What happened');
 
   it('is told with its day, the device, and when it was noted later', async () => {
     await enterOrder();

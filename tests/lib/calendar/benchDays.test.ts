@@ -57,4 +57,13 @@ describe('days at the bench', () => {
   it('end somewhere for a day that is wanted in a hundred years', () => {
     expect(benchDays(calendar, null, [], { ...seen, wantedOn: '2126-12-14', most: 30 })).toHaveLength(30);
   });
+
+  it('keep the wanted day and those of the order where few fit, and drop idle ones between', () => {
+    const own = planFrom('2026-11-27');
+    const days = benchDays(calendar, own, [], { ...seen, most: 5 });
+    // Friday to Tuesday the work, no Sunday; then Monday the 14th.
+    expect(days.map(({ day }) => day)).toEqual([
+      ...['2026-11-27', '2026-11-28', '2026-11-30', '2026-12-01', '2026-12-14'],
+    ]);
+  });
 });
