@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { Fold } from '@/app/_controls/Fold';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { DateField } from '@/app/_fields/DateField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
@@ -63,34 +64,8 @@ export function PaymentNote({ on, dueMinor, before = null, onDone, onLeave }: Pa
     ]);
     if (isNoted) onDone();
   };
-  return (
-    <NoteFrame
-      name={before === null ? 'Payment' : 'The payment, noted anew'}
-      {...{ on, missing, problem, onLeave }}
-      {...(before !== null && { day: before.body.day })}
-      onEnter={enter}
-    >
-      <FieldGroup>
-        <AmountField
-          label="How much"
-          currency={currency}
-          minorLimits={numberLimits(paymentSchema, ['amountMinor'])}
-          value={amount}
-          onCommit={setAmount}
-        />
-        <ChoiceField
-          label="What happened"
-          value={kind}
-          choices={choicesOf(paymentKindWords)}
-          onCommit={setKind}
-        />
-        <ChoiceField label="How" value={way} choices={choicesOf(paymentWayWords)} onCommit={setWay} />
-      </FieldGroup>
-      {told !== null && (
-        <p className={told.isCaution ? styles.caution : styles.told} role="status">
-          {told.sentence}
-        </p>
-      )}
+  const more = (
+    <div className={styles.more}>
       <FieldGroup>
         <AmountField
           label="Fee kept back"
@@ -123,6 +98,43 @@ export function PaymentNote({ on, dueMinor, before = null, onDone, onLeave }: Pa
         hint="May stay empty."
         onCommit={setText}
       />
+    </div>
+  );
+  return (
+    <NoteFrame
+      name={before === null ? 'Payment' : 'The payment, noted anew'}
+      {...{ on, missing, problem, onLeave }}
+      {...(before !== null && { day: before.body.day })}
+      onEnter={enter}
+    >
+      <FieldGroup>
+        <AmountField
+          label="How much"
+          currency={currency}
+          minorLimits={numberLimits(paymentSchema, ['amountMinor'])}
+          value={amount}
+          onCommit={setAmount}
+        />
+        <ChoiceField
+          label="What happened"
+          value={kind}
+          choices={choicesOf(paymentKindWords)}
+          onCommit={setKind}
+        />
+        <ChoiceField label="How" value={way} choices={choicesOf(paymentWayWords)} onCommit={setWay} />
+      </FieldGroup>
+      {told !== null && (
+        <p className={told.isCaution ? styles.caution : styles.told} role="status">
+          {told.sentence}
+        </p>
+      )}
+      {before === null ? (
+        <Fold summary="Fee, bank, note" line="may be added later">
+          {more}
+        </Fold>
+      ) : (
+        more
+      )}
     </NoteFrame>
   );
 }

@@ -94,6 +94,7 @@ describe('money of an order', () => {
     await accepted();
     const payment = await openPayment('100');
     await userEvent.selectOptions(payment.getByLabelText('How'), 'Card');
+    await userEvent.click(payment.getByText('Fee, bank, note'));
     await userEvent.type(payment.getByLabelText(/^Fee kept back/), '120');
     expect(payment.getByText(/^The fee is 20\.00 USD more than what came\./)).toBeVisible();
     await userEvent.clear(payment.getByLabelText(/^Fee kept back/));
