@@ -1,12 +1,12 @@
 'use client';
 
-import { FileActions } from '@/app/_orderPapers/issuing/FileActions';
 import { BeforeIssuing, Preview } from '@/app/_orderPapers/issuing/PaperDesk';
-import { nameOfFile } from '@/app/_orderPapers/issuing/useIssuing';
-import { usePaperFile } from '@/app/_orderPapers/issuing/usePaperFile';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
+import { FileActions } from '@/app/_papers/FileActions';
+import { nameOfFile } from '@/app/_papers/nameOfFile';
+import { usePaperFile } from '@/app/_papers/usePaperFile';
 import { careAnswer, goodsProblemWords } from '@/app/_words/orders/followingWords';
 import { careCardsOf, MOST_CARDS } from '@/lib/quotes/goodsPapers';
 

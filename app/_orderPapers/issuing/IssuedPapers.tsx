@@ -5,13 +5,13 @@ import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import { FileActions } from '@/app/_papers/FileActions';
 import { lostFileWords } from '@/app/_words/attachments/attachmentWords';
 import { outWords, paperName } from '@/app/_words/orders/outWords';
 import { onePaperWords, withdrawalWords } from '@/app/_words/orders/paperTabWords';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import type { OrderPaper } from '@/lib/orders/orderFacts';
 import { type WithdrawalReason, withdrawalReasons } from '@/shared/schemas/entries';
-import { FileActions } from './FileActions';
 
 type IssuedPapersProps = Readonly<{ of: OrderOnPaper; kind: OrderPaper['kind'] }>;
 

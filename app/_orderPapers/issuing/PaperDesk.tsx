@@ -8,6 +8,7 @@ import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { PaperSheet } from '@/app/_orderPapers/sheet/PaperSheet';
 import { usePictureAddresses } from '@/app/_orderPapers/sheet/usePictureAddresses';
+import { type PaperFileState, usePaperFile } from '@/app/_papers/usePaperFile';
 import { drawnLettersWords, leftOutWords } from '@/app/_words/docket/coverWords';
 import { PART_GONE } from '@/app/_words/missingAnswerWords';
 import { issueWords, lostPicturesWords } from '@/app/_words/orders/paperIssueWords';
@@ -20,7 +21,6 @@ import type { PaperNumber } from '@/shared/schemas/happened';
 import { IssuedPapers } from './IssuedPapers';
 import { likelyPaperNumber, type OrderPaperKind, type PaperToGo, sourceOf } from './paperToGo';
 import { useIssuing } from './useIssuing';
-import { type PaperFileState, usePaperFile } from './usePaperFile';
 
 type PaperDeskProps = Readonly<{
   of: OrderOnPaper;
@@ -62,7 +62,10 @@ export function PaperDesk({ of, kind, paper, blockedBy, isNext, onIssued }: Pape
       : // What cannot be shown on it is told before it goes out.
         writer.state.kind === 'writing'
         ? 'The file is being made.'
-        : undefined;
+        : // A number that an entry waits for is not yet its own.
+          workspace.kept.state === 'keeping'
+          ? 'What was typed is being kept.'
+          : undefined;
   const told = issueWords(state);
   return (
     <>

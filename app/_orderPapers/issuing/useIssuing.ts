@@ -1,14 +1,12 @@
 'use client';
 
 import { useState } from 'react';
-import { fileName } from '@/app/_files/saveBlob';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { nameOfFile } from '@/app/_papers/nameOfFile';
+import { PaperNotWritten, type PaperWriter } from '@/app/_papers/usePaperFile';
 import type { IssueState } from '@/app/_words/orders/paperIssueWords';
-import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
-import { labelsFor } from '@/lib/papers/words/labelsFor';
-import type { PaperSettings } from '@/shared/schemas/seller';
+import type { PaperSource } from '@/lib/papers/paperOf';
 import { type PaperToGo, paperToMake } from './paperToGo';
-import { PaperNotWritten, type PaperWriter } from './usePaperFile';
 
 interface IssuingFacts {
   readonly workspace: Pick<ReadyWorkspace, 'issueMade' | 'workshop'>;
@@ -55,11 +53,4 @@ export function useIssuing({ workspace, orderId, day, writer, label, onIssued }:
     }
   };
   return { state, issue };
-}
-
-/** @returns the title of a paper as a file may be called. */
-export function nameOfFile(source: PaperSource, words: PaperSettings['words']): string {
-  const { title } = paperOf(source, labelsFor(source.body.language, words));
-  const plain = fileName(title.replaceAll(/[\u2066-\u2069\p{Cc}]/gu, ''));
-  return `${plain.slice(0, 150).trim() || 'Paper'}.pdf`;
 }

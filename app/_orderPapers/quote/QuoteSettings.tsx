@@ -3,6 +3,8 @@
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { LanguageField } from '@/app/_fields/LanguageField';
+import { languageName } from '@/app/_fields/languageChoices';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
@@ -24,7 +26,8 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
   const { workspace, customer, formatter, goods } = of;
   const fields = orderFields(of);
   const { order, set } = fields;
-  const { quoting, channels } = workspace.workshop;
+  const { quoting, channels, papers, locale } = workspace.workshop;
+  const ownLanguage = locale.split('-')[0] ?? 'en';
   const jobChannel = goods.jobs[0]?.input.job.channelId;
   const usualChannel = channels.find(({ id }) => id === jobChannel)?.name;
   return (
@@ -97,6 +100,15 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
           onCommit={(rounds) => set('Rounds of changes', 'revisionsIncluded', rounds)}
         />
       </FieldGroup>
+      <LanguageField
+        id="quote-language"
+        label="Language of its papers"
+        value={order.language}
+        none={`As the customer reads: ${languageName(customer?.language ?? ownLanguage)}`}
+        inUse={papers.words.map(({ language }) => language)}
+        hint="Words of papers in other languages are yours to write, under Workshop, Papers."
+        onCommit={(language) => set('Language of the papers', 'language', language)}
+      />
       <TextField
         id="quote-agreed"
         label="Agreed beside the terms"

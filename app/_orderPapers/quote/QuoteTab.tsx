@@ -11,7 +11,7 @@ import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
-import { quoteAnswer, settingsLine } from '@/app/_words/orders/quoteAnswerWords';
+import { quoteAnswer, settingsLine, waitsWords } from '@/app/_words/orders/quoteAnswerWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { OwnersSide } from './OwnersSide';
 import { QuoteObstacles } from './QuoteObstacles';
@@ -72,11 +72,11 @@ export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
         kind="quote"
         isNext={isNext && !isOut}
         paper={
-          draft === null || isStale
+          draft === null || isStale || standing.number === null
             ? null
             : { kind: 'quote', bodyOf: (number) => bodyOfDraft(draft, number, context) }
         }
-        blockedBy={obstacles.length > 0 ? 'See what stands in the way.' : 'The quote is being worked out.'}
+        blockedBy={waitsWords(obstacles.length > 0, standing.number === null)}
       />
     </RevealContext>
   );

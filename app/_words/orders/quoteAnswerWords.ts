@@ -35,3 +35,11 @@ export function settingsLine(order: Order, { quoting }: Workshop, formatter: For
     ...(alternatives.length === 0 ? [] : [formatter.count(alternatives.length, 'alternative')]),
   ].join(', ');
 }
+
+/** @returns why a quote cannot go out now. */
+export function waitsWords(isStopped: boolean, isUnnumbered: boolean): string {
+  if (isStopped) return 'See what stands in the way.';
+  return isUnnumbered
+    ? 'A quote bears the number of its order, and this order has none yet. Give it one under “What it waits for”.'
+    : 'The quote is being worked out.';
+}

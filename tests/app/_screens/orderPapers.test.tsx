@@ -14,6 +14,7 @@ import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { sha256OfBytes } from '@/lib/stored/sha256';
 import { orderSchema } from '@/shared/schemas/order';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, screenStore } from './screens';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push: () => undefined }) }));
@@ -96,6 +97,12 @@ function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
 }
 
 const open = async () => {
+  await screenStore().open();
+  const number = { year: 2026, count: 1, letter: 'A' };
+  screenStore().actions.note('Enquiry', [
+    { kind: 'orderEvent', body: { orderId: ORDER, day: TEST_DAY, step: { what: 'enquired', number } } },
+  ]);
+  await screenStore().flush();
   await enter(<WithWorkspace>{(workspace) => <Papers workspace={workspace} />}</WithWorkspace>);
 };
 const changeOrder = (change: object) =>

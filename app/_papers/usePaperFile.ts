@@ -1,14 +1,15 @@
 'use client';
 
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { PaperReply } from '@/app/_papers/messages';
-import { writePaper } from '@/app/_papers/writePaper';
 import { sameValue } from '@/lib/merging/sameValue';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
 import { picturesOf } from '@/lib/papers/picturesOf';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { PaperSettings } from '@/shared/schemas/seller';
+import type { PaperReply } from './messages';
+import { pictureForPaper } from './pictureForPaper';
+import { writePaper } from './writePaper';
 
 /** How far the file of a paper is. */
 export type PaperFileState =
@@ -122,8 +123,13 @@ async function picturesFor(
   readFile: PaperTools['readFile'],
 ): Promise<ReadonlyMap<string, Blob>> {
   const ids = picturesOf(paperOf(source, labelsFor(source.body.language, words)));
-  const found = await Promise.all(ids.map(async (id) => [id, await readFile(id)] as const));
-  return new Map(found.flatMap(([id, file]) => (file === null ? [] : [[id, file.content] as const])));
+  const found = new Map<string, Blob>();
+  // One after the other: each drawing takes the page a moment.
+  for (const id of ids) {
+    const file = await readFile(id);
+    if (file !== null) found.set(id, await pictureForPaper(file.content));
+  }
+  return found;
 }
 
 /** @returns the source first given for as long as later ones are equal to it. */

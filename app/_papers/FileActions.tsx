@@ -5,7 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { openBlob } from '@/app/_files/openBlob';
 import { saveBlob } from '@/app/_files/saveBlob';
 import { canShare, shareFile } from '@/app/_files/shareFile';
-import styles from '@/app/_orderPapers/OrderPapers.module.css';
+import styles from './FileActions.module.css';
 
 type FileActionsProps = Readonly<{
   name: string;
@@ -50,7 +50,7 @@ export function FileActions({ name, content, spoken, blockedBy }: FileActionsPro
       <Button kind="quiet" spoken={`Save ${spoken}`} blockedBy={missing} onPress={save}>
         Save
       </Button>
-      <span className={styles.quiet} role="status">
+      <span className={styles.told} role="status">
         {told}
       </span>
     </>
