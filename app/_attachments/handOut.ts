@@ -1,4 +1,3 @@
-import { openBlob } from '@/app/_files/openBlob';
 import { saveBlob } from '@/app/_files/saveBlob';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Attachment } from '@/shared/schemas/keptFile';
@@ -14,8 +13,16 @@ export const canBeShown = ({ mediaType }: Pick<Attachment, 'mediaType'>): boolea
   shownTypes.has(mediaType);
 
 /** Opens a picture in a tab of its own, as the kind it was told to be and as nothing else. */
-export const showFile = ({ content }: Pick<StoredFile, 'content'>, { mediaType }: Attachment): void =>
-  openBlob(new Blob([content], { type: mediaType }));
+export function showFile({ content }: Pick<StoredFile, 'content'>, { mediaType }: Attachment): void {
+  const url = URL.createObjectURL(new Blob([content], { type: mediaType }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.target = '_blank';
+  link.rel = 'noopener';
+  link.click();
+  // The new tab reads it once.
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+}
 
 /** Saves a file under its name, as bytes of no kind. */
 export const saveAttachment = ({ content }: Pick<StoredFile, 'content'>, { fileName }: Attachment): void =>

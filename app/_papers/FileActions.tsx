@@ -2,7 +2,6 @@
 
 import { useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { openBlob } from '@/app/_files/openBlob';
 import { saveBlob } from '@/app/_files/saveBlob';
 import { canShare, shareFile } from '@/app/_files/shareFile';
 import styles from './FileActions.module.css';
@@ -16,7 +15,7 @@ type FileActionsProps = Readonly<{
   blockedBy?: string | undefined;
 }>;
 
-/** What can be done with the file of a paper: sent where this browser can, opened, saved. */
+/** What can be done with the file of a paper: sent where this browser can, saved everywhere. */
 export function FileActions({ name, content, spoken, blockedBy }: FileActionsProps) {
   const [told, setTold] = useState('');
   // Browsers take no request to share that comes long after the tap: the file is there before it.
@@ -39,14 +38,6 @@ export function FileActions({ name, content, spoken, blockedBy }: FileActionsPro
           Send
         </Button>
       )}
-      <Button
-        kind="quiet"
-        spoken={`Open ${spoken}`}
-        blockedBy={missing}
-        onPress={() => file !== null && openBlob(file)}
-      >
-        Open
-      </Button>
       <Button kind="quiet" spoken={`Save ${spoken}`} blockedBy={missing} onPress={save}>
         Save
       </Button>
