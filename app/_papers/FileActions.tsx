@@ -13,10 +13,12 @@ type FileActionsProps = Readonly<{
   /** What is spoken of it where the words on a button do not say which paper. */
   spoken: string;
   blockedBy?: string | undefined;
+  /** What the button that saves it says. */
+  saving?: string;
 }>;
 
 /** What can be done with the file of a paper: sent where this browser can, saved everywhere. */
-export function FileActions({ name, content, spoken, blockedBy }: FileActionsProps) {
+export function FileActions({ name, content, spoken, blockedBy, saving = 'Save' }: FileActionsProps) {
   const [told, setTold] = useState('');
   // Browsers take no request to share that comes long after the tap: the file is there before it.
   const file = useMemo(
@@ -38,8 +40,8 @@ export function FileActions({ name, content, spoken, blockedBy }: FileActionsPro
           Send
         </Button>
       )}
-      <Button kind="quiet" spoken={`Save ${spoken}`} blockedBy={missing} onPress={save}>
-        Save
+      <Button kind="quiet" spoken={`${saving} ${spoken}`} blockedBy={missing} onPress={save}>
+        {saving}
       </Button>
       <span className={styles.told} role="status">
         {told}

@@ -11,6 +11,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { paperNumberText } from '@/app/_words/paperNumberText';
 import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import { focusPaper, PAPER_HEADING } from './focusPaper';
+import { ListFile } from './ListFile';
 import { OwnerFigures } from './OwnerFigures';
 import { PriceListPaper } from './PriceListPaper';
 import styles from './PriceLists.module.css';
@@ -49,6 +50,8 @@ export function PaperPart(props: PaperPartProps) {
     return () => window.removeEventListener('afterprint', back);
   }, []);
   const isChanged = shown !== null && changed.includes(shown);
+  const standing =
+    shown === null ? 'draft' : isChanged ? 'changed' : shown.withdrawn ? 'withdrawn' : 'inForce';
   const print = (what: typeof printed) => {
     // The browser prints what stands on the page at that moment.
     flushSync(() => setPrinted(what));
@@ -93,7 +96,7 @@ export function PaperPart(props: PaperPartProps) {
             onCommit={onSize}
           />
           <Button blockedBy={blockedBy} onPress={() => print('paper')}>
-            Print or save as PDF
+            Print
           </Button>
           <Button kind="quiet" blockedBy={blockedBy} onPress={() => print('owner')}>
             Print your own sheet
@@ -111,6 +114,7 @@ export function PaperPart(props: PaperPartProps) {
             </Button>
           )}
         </div>
+        <ListFile {...{ workspace, version }} page={props.size} standing={standing} />
         <p className={styles.words}>
           {version === null
             ? isBusy
@@ -136,9 +140,7 @@ export function PaperPart(props: PaperPartProps) {
           <div className={classes(styles.sheet, printed === 'owner' && 'screenOnly')} aria-busy={isBusy}>
             <PriceListPaper
               version={version}
-              standing={
-                shown === null ? 'draft' : isChanged ? 'changed' : shown.withdrawn ? 'withdrawn' : 'inForce'
-              }
+              standing={standing}
               size={printed === 'paper' ? size : null}
               context={workspace.workshop}
             />

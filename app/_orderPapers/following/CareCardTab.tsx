@@ -1,11 +1,12 @@
 'use client';
 
-import { BeforeIssuing, Preview } from '@/app/_orderPapers/issuing/PaperDesk';
+import { Preview } from '@/app/_orderPapers/issuing/PaperDesk';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { FileActions } from '@/app/_papers/FileActions';
 import { nameOfFile } from '@/app/_papers/nameOfFile';
+import { PaperFileTold } from '@/app/_papers/PaperFileTold';
 import { usePaperFile } from '@/app/_papers/usePaperFile';
 import { careAnswer, goodsProblemWords } from '@/app/_words/orders/followingWords';
 import { careCardsOf, MOST_CARDS } from '@/lib/quotes/goodsPapers';
@@ -25,7 +26,7 @@ export function CareCardTab({ of }: Readonly<{ of: OrderOnPaper }>) {
   return (
     <>
       <TabHead answer={careAnswer(body.cards.length, body.cards.length === MOST_CARDS)} />
-      <BeforeIssuing state={state} onAgain={writer.tryAgain} />
+      <PaperFileTold state={state} onAgain={writer.tryAgain} />
       <div className={styles.acts}>
         <FileActions
           name={nameOfFile(source, words)}

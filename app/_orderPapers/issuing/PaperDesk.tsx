@@ -2,16 +2,13 @@
 
 import { useMemo } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { PartGone } from '@/app/_network/PartGone';
-import { TryAgain } from '@/app/_network/TryAgain';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { PaperSheet } from '@/app/_orderPapers/sheet/PaperSheet';
 import { usePictureAddresses } from '@/app/_orderPapers/sheet/usePictureAddresses';
-import { type PaperFileState, usePaperFile } from '@/app/_papers/usePaperFile';
-import { drawnLettersWords, leftOutWords } from '@/app/_words/docket/coverWords';
-import { PART_GONE } from '@/app/_words/missingAnswerWords';
-import { issueWords, lostPicturesWords } from '@/app/_words/orders/paperIssueWords';
+import { PaperFileTold } from '@/app/_papers/PaperFileTold';
+import { usePaperFile } from '@/app/_papers/usePaperFile';
+import { issueWords } from '@/app/_words/orders/paperIssueWords';
 import { onePaperWords } from '@/app/_words/orders/paperTabWords';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
 import { picturesOf } from '@/lib/papers/picturesOf';
@@ -69,7 +66,7 @@ export function PaperDesk({ of, kind, paper, blockedBy, isNext, onIssued }: Pape
   const told = issueWords(state);
   return (
     <>
-      {source !== null && <BeforeIssuing state={writer.state} onAgain={writer.tryAgain} />}
+      {source !== null && <PaperFileTold state={writer.state} onAgain={writer.tryAgain} />}
       <div className={styles.acts}>
         <Button
           kind={isNext && paper !== null ? 'strong' : 'plain'}
@@ -94,45 +91,6 @@ const nameOf = (kind: OrderPaperKind, number: PaperNumber, day: string): string 
   kind === 'quote' || kind === 'confirmation'
     ? `${onePaperWords[kind]}, version ${number.count}`
     : `${onePaperWords[kind]} ${seriesNumberText(number, day)}`;
-
-type BeforeIssuingProps = Readonly<{ state: PaperFileState; onAgain: () => void }>;
-
-/** What the maker has to know of a paper before it goes out. */
-export function BeforeIssuing({ state, onAgain }: BeforeIssuingProps) {
-  const missing = state.kind === 'written' ? state.made.missing : [];
-  const drawn = drawnLettersWords(
-    missing.flatMap(({ letter, fate }) => (fate === 'picture' ? [letter] : [])),
-  );
-  const leftOut = leftOutWords(
-    missing.flatMap(({ codePoints, fate }) => (fate === 'leftOut' ? [codePoints] : [])),
-  );
-  const lost = state.kind === 'written' ? lostPicturesWords(state.made.lost.length) : '';
-  return (
-    <>
-      {[drawn, leftOut, lost]
-        .filter((sentence) => sentence !== '')
-        .map((sentence) => (
-          <p key={sentence} className={styles.careful}>
-            {sentence}
-          </p>
-        ))}
-      {state.kind === 'failed' && (
-        <TryAgain failure={state} onAgain={onAgain}>
-          The file could not be written: {state.why}. Nothing went out.
-        </TryAgain>
-      )}
-      {state.kind === 'notStarted' &&
-        (state.isGone ? (
-          <PartGone>The file was not written: {PART_GONE}.</PartGone>
-        ) : (
-          <TryAgain failure={state} onAgain={state.again}>
-            The part of the app that writes papers could not be fetched. The file is written by itself once
-            there is a network.
-          </TryAgain>
-        ))}
-    </>
-  );
-}
 
 type PreviewProps = Readonly<{
   source: PaperSource;
