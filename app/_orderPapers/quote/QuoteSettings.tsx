@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
@@ -100,6 +101,9 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
           onCommit={(rounds) => set('Rounds of changes', 'revisionsIncluded', rounds)}
         />
       </FieldGroup>
+      <p className={styles.quiet}>
+        <Link href="/workshop#papers">Terms and words of papers</Link> are written in the workshop.
+      </p>
       <LanguageField
         id="quote-language"
         label="Language of its papers"
