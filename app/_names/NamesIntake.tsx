@@ -12,7 +12,7 @@ import { IntakePreview } from './IntakePreview';
 import styles from './Names.module.css';
 import type { NamesWorkspace } from './namesWorkspace';
 import type { NamedLine } from './orderNames';
-import { isTooLong, type ReadSource, readFile, readPasted } from './readSource';
+import { type ReadSource, readFile, readPasted } from './readSource';
 
 type NamesIntakeProps = Readonly<{
   workspace: NamesWorkspace;
@@ -52,10 +52,15 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
           <div
             onPaste={(event) => {
               const pasted = event.clipboardData.getData('text/plain');
-              if (!isTooLong(pasted)) return;
-              // In the field it would hold the page for seconds.
+              const field = event.target;
+              // Browsers take seconds to put hundreds of lines into a field one by one; they are read at once instead.
+              if (!/[\r\n]/.test(pasted) || !(field instanceof HTMLTextAreaElement)) return;
               event.preventDefault();
-              show(readPasted(pasted, sizes));
+              const { value, selectionStart, selectionEnd } = field;
+              const whole = value.slice(0, selectionStart) + pasted + value.slice(selectionEnd);
+              const read = readPasted(whole, sizes);
+              if (read.state === 'read') setText(whole);
+              show(read);
             }}
           >
             <TextField

@@ -16,10 +16,6 @@ export function readPasted(text: string, sizes: readonly string[]): ReadSource {
   return { state: 'read', table: readNames(text, sizes) };
 }
 
-/** @returns whether a text is longer than any list of names, so that it is not even shown. */
-export const isTooLong = (text: string): boolean =>
-  text.length > MOST_CSV_BYTES || linesIn(text) > MOST_LINES;
-
 /** Reads a chosen file. Its size is looked at first, so that a large one is never taken into memory. */
 export async function readFile(file: File, sizes: readonly string[]): Promise<ReadSource> {
   const refused = (why: Parameters<typeof csvProblemWords>[1]): ReadSource => ({
@@ -38,6 +34,9 @@ export async function readFile(file: File, sizes: readonly string[]): Promise<Re
 
 /** An order keeps two thirds of them for an item; more would hold the page while they are read. */
 const MOST_LINES = 3000;
+
+/** Whether a text is longer than any list of names, so that it is not even shown. */
+const isTooLong = (text: string): boolean => text.length > MOST_CSV_BYTES || linesIn(text) > MOST_LINES;
 
 function linesIn(text: string): number {
   let lines = 1;

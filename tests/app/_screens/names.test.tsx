@@ -303,6 +303,18 @@ describe('a file of names', () => {
   });
 });
 
+it('several lines that are pasted are looked at at once, with what stood in the field, and can be gone back to', async () => {
+  await open();
+  const area = screen.getByLabelText('Names, as you got them');
+  await userEvent.click(area);
+  await userEvent.keyboard('Ana M{Enter}');
+  await userEvent.paste('Bo L\nCem S');
+  expect(screen.getByText('3 rows read')).toBeVisible();
+  await userEvent.click(screen.getByRole('button', { name: 'Back to the text' }));
+  expect(screen.getByLabelText('Names, as you got them')).toHaveValue('Ana M\nBo L\nCem S');
+  expect(screen.getByLabelText('Names, as you got them')).toHaveFocus();
+});
+
 it('a pasted text as long as no list of names is refused before it comes into the field', async () => {
   await open();
   const area = screen.getByLabelText('Names, as you got them');
