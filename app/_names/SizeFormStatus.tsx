@@ -20,7 +20,7 @@ export function SizeFormStatus({ state }: Readonly<{ state: SizeFormFile }>) {
     );
   return (
     <p role="status" className={styles.more}>
-      {sizeFormStateWords(state.kind, state.kind === 'failed' ? state.why : '')}
+      {sizeFormStateWords(state)}
     </p>
   );
 }

@@ -3,13 +3,16 @@
 import { useEffect, useRef, useState } from 'react';
 import { saveBlob } from '@/app/_files/saveBlob';
 import { writePaper } from '@/app/_papers/writePaper';
+import { foreignLettersWords } from '@/app/_words/names/sizeFormWords';
 import type { SizeFormBody } from '@/lib/papers/bodies/sizeFormPaper';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { PaperSettings } from '@/shared/schemas/seller';
 
 /** How far the form to print is. */
 export type SizeFormFile =
-  | { readonly kind: 'idle' | 'writing' | 'saved' }
+  | { readonly kind: 'idle' | 'writing' }
+  /** Told with it: letters that the type has not. */
+  | { readonly kind: 'saved'; readonly letters: string }
   | { readonly kind: 'failed'; readonly why: string }
   | { readonly kind: 'notStarted'; readonly isGone: boolean; readonly again: () => void };
 
@@ -33,7 +36,7 @@ export function useSizeFormFile({ words, readFile }: FormTools) {
       (news) => {
         if (news.kind !== 'written') return setState(news);
         saveBlob(`${name}.pdf`, news.file);
-        setState({ kind: 'saved' });
+        setState({ kind: 'saved', letters: foreignLettersWords(news.missing) });
       },
     );
   };

@@ -2,7 +2,7 @@ import type { NameRow } from '@/shared/schemas/order';
 import { textCell } from '@/shared/textCell';
 
 /** A form in which a club says who gets which size: plain data, for a table, a message or a printed page. */
-export interface SizeForm {
+interface SizeForm {
   readonly title: string;
   /** The blank's own, in its order. */
   readonly sizes: readonly string[];

@@ -469,9 +469,18 @@ describe('the form to fill', () => {
     expect(question.source.body.rows[0]).toMatchObject({ name: 'Ana', size: 'M', number: '7' });
     act(() => tell?.({ kind: 'failed', why: 'no memory' }));
     expect(screen.getByText(/The form could not be written: no memory/)).toBeVisible();
-    act(() => tell?.({ kind: 'written', file: new Blob(['%PDF']), lost: [], missing: [] }));
+    act(() =>
+      tell?.({
+        kind: 'written',
+        file: new Blob(['%PDF']),
+        lost: [],
+        missing: [{ letter: 'ش', codePoints: 'U+0634', fate: 'picture' }],
+      }),
+    );
     expect(savedBlob.mock.calls[0]?.[0]).toBe('Ramblers Club shirts, Club shirt.pdf');
-    expect(screen.getByText('The form is saved.')).toBeVisible();
+    expect(
+      screen.getByText(/^The form is saved. These letters are drawn as a picture of this device’s type: .*ش/),
+    ).toBeVisible();
   });
 
   it('is a message, too', async () => {
