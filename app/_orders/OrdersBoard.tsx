@@ -56,13 +56,8 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
   });
   // The same for as long as the board stands, so that no row is drawn again for it.
   const [repeat] = useState(() => () => latest.current ?? repeatable);
-  const count = (turn: 'you' | 'customer' | 'nobody') =>
-    open.filter((order) => order.turn.turn === turn).length;
-  const [first, rest] = boardAnswer(
-    { you: count('you'), customer: count('customer'), nobody: count('nobody') },
-    money,
-    workshop,
-  );
+  const count = (turn: 'you' | 'customer') => open.filter((order) => order.turn.turn === turn).length;
+  const [first, rest] = boardAnswer({ you: count('you'), customer: count('customer') }, money, workshop);
   const { found, rows } = finding;
   const more = found.length - rows;
   const begin = (ref: RefObject<HTMLButtonElement | null>) => (

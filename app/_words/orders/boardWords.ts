@@ -8,8 +8,8 @@ import { daysWords } from './nearDayWords';
 
 type Turn = BoardOrder['turn']['turn'];
 
-/** How many open orders wait for whom. */
-type TurnCounts = Readonly<Record<Turn, number>>;
+/** How many open orders wait for whom; what waits for nobody needs no word. */
+type TurnCounts = Readonly<Record<Exclude<Turn, 'nobody'>, number>>;
 
 /** @returns whose turn it is and what is late, in one sentence: its bold beginning, and the rest. */
 export function boardAnswer(
@@ -31,13 +31,10 @@ export function boardAnswer(
           ),
         ],
   );
-  const { you, customer, nobody } = counts;
+  const { you, customer } = counts;
   const yours = you === 0 ? 'Nothing waits for you' : `${withCapital(waiting(you))} for you`;
-  const others = [
-    ...(customer === 0 ? [] : [`${spelledNumber(customer)} for an answer`]),
-    ...(nobody === 0 ? [] : [`${spelledNumber(nobody)} for nobody`]),
-  ];
-  return [yours, [others.map((one) => `, ${one}`).join(''), ...late.map((one) => `; ${one}`)].join('')];
+  const theirs = customer === 0 ? '' : `, ${spelledNumber(customer)} for an answer`;
+  return [yours, [theirs, ...late.map((one) => `; ${one}`)].join('')];
 }
 
 /** @returns the day, and how many orders are open. */
