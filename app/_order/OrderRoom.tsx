@@ -1,5 +1,6 @@
 'use client';
 
+import { useDeferredValue, useMemo } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -28,6 +29,20 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   useGoToHash();
   const bench = useBench(workspace, book);
   const on = orderOnScreen(workspace, found, book.today);
+  // A paper takes a while to draw: what was noted shows first.
+  const [laterWorkspace, laterBook, laterBench] = [
+    useDeferredValue(workspace),
+    useDeferredValue(book),
+    useDeferredValue(bench),
+  ];
+  const papers = useMemo(
+    () => (
+      <OrderPapers
+        {...{ workspace: laterWorkspace, book: laterBook, bench: laterBench, orderId: on.orderId }}
+      />
+    ),
+    [laterWorkspace, laterBook, laterBench, on.orderId],
+  );
   return (
     <>
       <OrderHead on={on} />
@@ -41,7 +56,7 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
             <BenchSection {...{ on, bench }} />
           </Card>
         </div>
-        <OrderPapers {...{ workspace, book, bench }} orderId={on.orderId} />
+        {papers}
         <div className={styles.more}>
           <Card>
             <JobsSection {...{ on, book }} />
