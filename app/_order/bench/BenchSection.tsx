@@ -5,8 +5,10 @@ import { Answer } from '@/app/_docket/common/Answer';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { Bench } from '@/app/_orderBook/useBench';
 import { benchAnswer, benchLines } from '@/app/_words/orders/orderBenchWords';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { benchDays } from '@/lib/calendar/benchDays';
 import { plansOf } from '@/lib/calendar/load';
+import { benchClaim } from '@/lib/orders/bench/orderLoad';
 import { rushFor } from '@/lib/studies/charges/rushFor';
 import styles from './Bench.module.css';
 import { BenchDays } from './BenchDays';
@@ -29,7 +31,18 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
     wantedOn === null || own === null || planned === null
       ? null
       : rushFor(today, wantedOn, planned, workspace.workshop.policy.charges);
-  const seen = { calendar, own, planned, latest, wantedOn, today, rush, isWaiting: bench.isWaiting };
+  const seen = {
+    calendar,
+    own,
+    planned,
+    latest,
+    wantedOn,
+    today,
+    rush,
+    isWaiting: bench.isWaiting,
+    isOnBench: benchClaim(on) !== 'none',
+    jobs: order.jobIds.length,
+  };
   const unknown = (own?.unknown ?? []).flatMap(
     (id) => workspace.jobs.find((job) => job.id === id)?.job.name ?? [],
   );
@@ -42,6 +55,7 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
       id="order-bench"
       answer={<Answer words={benchAnswer(seen, locale)} />}
     >
+      <AnswerMissing what="What it takes at the bench could not be worked out" failure={bench.failure} />
       {calendar !== null && plan !== null && (
         <BenchDays
           days={benchDays(calendar, plan, others, { from: today, wantedOn, most: MOST_DAYS })}

@@ -22,17 +22,24 @@ interface SeenOnBench {
   readonly rush: RushOfDay | null;
   /** Work is being worked out. */
   readonly isWaiting: boolean;
+  /** Whether it takes time of the bench at all, or is over, on hold or delivered. */
+  readonly isOnBench: boolean;
+  /** How many jobs it names. */
+  readonly jobs: number;
 }
 
 /** @returns how long it takes and when it is done, in one line. */
 export function benchAnswer(
-  { calendar, own, planned, isWaiting, today }: SeenOnBench,
+  { calendar, own, planned, isWaiting, isOnBench, jobs, today }: SeenOnBench,
   locale: string,
 ): AnswerWords {
-  if (own === null)
+  if (own === null) {
+    if (!isOnBench) return { key: 'Nothing left to do', after: ' at the bench' };
+    if (jobs === 0) return { key: 'No job yet,', after: ' so nothing can be planned' };
     return isWaiting
       ? { key: 'Being worked out' }
-      : { key: 'No time', after: ' at the bench is known or needed' };
+      : { key: 'Not known:', after: ' no job of it can be reckoned; look for a stop in it' };
+  }
   if (calendar === null)
     return { key: 'No day is known:', after: ' say in the workshop when the bench is free' };
   switch (planned?.kind) {

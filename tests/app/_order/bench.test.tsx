@@ -10,7 +10,7 @@ import type { StudyAsk } from '@/app/_studies/useStudies';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
-import { accepted, approve, change, enterOrder, section } from './inOrder';
+import { accepted, approve, change, enterOrder, section, tell } from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -113,6 +113,22 @@ describe('bench time of an order', () => {
     }));
     setWorkshop({ blocks });
     expect(bench().getByText(/^The press is heated up \d+ times? more than the price counts/)).toBeVisible();
+  });
+});
+
+describe('an order of which no time is known', () => {
+  it('says that it has no job, or that its job stops', async () => {
+    await enterOrder();
+    change({ jobIds: [] });
+    expect(bench().getByText('No job yet,')).toBeVisible();
+    change({ jobIds: ['gone'] });
+    expect(bench().getByText('Not known:')).toBeVisible();
+  });
+
+  it('has nothing left to do once it is lost', async () => {
+    await enterOrder();
+    tell({ what: 'lost', why: 'date', note: '' });
+    expect(bench().getByText('Nothing left to do')).toBeVisible();
   });
 });
 

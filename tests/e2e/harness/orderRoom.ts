@@ -28,7 +28,7 @@ export async function expectRoom(page: Page, { stage, waits, money, last }: Stat
     stage: await track.locator('[aria-current="step"]').allTextContents(),
     waits: await answerOf(page, 'What it waits for'),
     money: await figuresOf(page),
-    last: await answerOf(page, 'What happened'),
+    last: await foldedAnswerOf(page, 'What happened'),
   });
   await expect.poll(said).toEqual({
     stage: stage === null ? [] : [expect.stringContaining(stage)],
@@ -104,6 +104,13 @@ const beginning = (text: string): RegExp =>
 async function answerOf(page: Page, name: string): Promise<string> {
   const line = section(page, name).getByRole('paragraph').first();
   return ((await line.textContent()) ?? '').replaceAll(/\s+/g, ' ').trim();
+}
+
+/** The same of a part that is folded away: it stands on the line that opens it, behind its name. */
+async function foldedAnswerOf(page: Page, name: string): Promise<string> {
+  const line = section(page, name).getByRole('button').first();
+  const text = ((await line.textContent()) ?? '').replaceAll(/\s+/g, ' ').trim();
+  return text.slice(name.length).trim();
 }
 
 async function figuresOf(page: Page): Promise<readonly string[]> {
