@@ -80,7 +80,12 @@ export function PaperDesk({ of, kind, paper, blockedBy, isNext, onIssued }: Pape
         </p>
       </div>
       <IssuedPapers {...{ of, kind }} />
-      {source !== null && <Preview {...{ source, words }} readFile={workspace.readFile} />}
+      {source !== null && (
+        <>
+          <h3 className={styles.sub}>What would go out as {name}</h3>
+          <Preview {...{ source, words }} readFile={workspace.readFile} />
+        </>
+      )}
     </>
   );
 }

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen, waitFor, within } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -341,6 +341,26 @@ describe('the file of a paper', () => {
     expect(
       await screen.findByText(/2 pictures cannot be shown on it/, undefined, { timeout: 3000 }),
     ).toBeVisible();
+  });
+
+  it('is sent in the tap itself where the browser can, and saved where it refuses', async () => {
+    const share = vi.fn<(data: { readonly files: readonly File[] }) => Promise<void>>();
+    vi.stubGlobal('navigator', Object.assign(navigator, { canShare: () => true, share }));
+    await open();
+    await screen.findByText('761.31 USD');
+    await issueVersion(1);
+    const send = await screen.findByRole('button', { name: 'Send Quote, version 1' });
+    share.mockImplementation(() => new Promise(() => undefined));
+    fireEvent.click(send);
+    // In the same turn, while the browser still takes it for an answer to the tap.
+    expect(share).toHaveBeenCalledOnce();
+    expect(share.mock.calls[0]?.[0].files[0]?.type).toBe('application/pdf');
+    share.mockRejectedValue(new DOMException('no', 'NotAllowedError'));
+    fireEvent.click(send);
+    expect(await screen.findByText(/so it was saved/)).toBeVisible();
+    expect(saved).toHaveBeenCalledOnce();
+    Reflect.deleteProperty(navigator, 'canShare');
+    Reflect.deleteProperty(navigator, 'share');
   });
 
   it('is saved as it went out', async () => {
