@@ -3,6 +3,7 @@
 import { useDeferredValue, useMemo } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
@@ -46,6 +47,7 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   return (
     <>
       <OrderHead on={on} />
+      <ClockBehind clockBehind={workspace.clockBehind} />
       <StageTrack on={on} />
       <AskedFold on={on} />
       <div className={styles.columns}>

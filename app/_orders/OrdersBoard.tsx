@@ -5,6 +5,7 @@ import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'rea
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
@@ -72,6 +73,7 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
         line={boardLine(today, open.length, workshop)}
         aside={<span className={board.length > 0 ? styles.inHead : undefined}>{begin(inHead)}</span>}
       />
+      <ClockBehind clockBehind={workspace.clockBehind} />
       <RemovedNote what={goneName} how="put away" onUndo={() => void workspace.undo()} />
       <UnreadableRecords
         workspace={{

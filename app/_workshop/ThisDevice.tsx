@@ -1,33 +1,27 @@
 'use client';
 
 import { useState, useSyncExternalStore } from 'react';
-import { dayOf } from '@/app/_clock/dayOf';
-import { Advice } from '@/app/_controls/Advice';
 import { deviceName, LONGEST_DEVICE_NAME } from '@/app/_copies/deviceName';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
-import { useTextContext } from '@/app/_fields/useTextContext';
-import type { ClockBehind } from '@/app/_store/documentsState';
-import { formatterFor } from '@/app/_words/formatter';
-import { clockBehindWords, letterWords } from '@/app/_words/store/deviceWords';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { letterWords } from '@/app/_words/store/deviceWords';
 import styles from './WorkshopParts.module.css';
 
-type ThisDeviceProps = Readonly<{
-  /** Null before anything was numbered here. */
-  letter: string | null;
-  clockBehind: ClockBehind | null;
-}>;
+type ThisDeviceProps = Pick<ReadyWorkspace, 'clockBehind'> &
+  Readonly<{
+    /** Null before anything was numbered here. */
+    letter: string | null;
+  }>;
 
 /** What tells this device from the maker's others: its name, its letter, its clock. */
 export function ThisDevice({ letter, clockBehind }: ThisDeviceProps) {
-  const formatter = formatterFor(useTextContext());
   const name = useSyncExternalStore(deviceName.subscribe, deviceName.recall, noName);
   const [isRefused, setRefused] = useState(false);
   return (
     <>
-      {clockBehind !== null && (
-        <Advice severity="caution">{clockBehindWords(daysOf(clockBehind), formatter)}</Advice>
-      )}
+      <ClockBehind clockBehind={clockBehind} />
       <FieldGroup>
         <TextField
           label="Name of this device"
@@ -52,8 +46,3 @@ export function ThisDevice({ letter, clockBehind }: ThisDeviceProps) {
 // Helpers
 
 const noName = () => '';
-
-const daysOf = ({ deviceClock, lastEntry }: ClockBehind) => ({
-  clockDay: dayOf(new Date(deviceClock)),
-  notedDay: dayOf(new Date(lastEntry)),
-});
