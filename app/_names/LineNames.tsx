@@ -13,6 +13,7 @@ import styles from './Names.module.css';
 import { NamesIntake } from './NamesIntake';
 import type { NamesWorkspace } from './namesWorkspace';
 import type { NamedLine } from './orderNames';
+import { sizesOf } from './orderNamesAnswer';
 import { PrintedNames } from './PrintedNames';
 import { SizeFormPart } from './SizeFormPart';
 
@@ -29,10 +30,7 @@ type LineNamesProps = Readonly<{
 export function LineNames({ workspace, orderId, order, named, isAlone }: LineNamesProps) {
   const { line, blank, rows } = named;
   const formatter = formatterFor(useTextContext());
-  const sizes = useMemo(
-    () => (blank === null ? line.quantities.map(({ size }) => size) : blank.sizes.map(({ name }) => name)),
-    [blank, line.quantities],
-  );
+  const sizes = useMemo(() => sizesOf({ blank, line }), [blank, line]);
   const compared = useMemo(() => compareCounts(rows, line.quantities, sizes), [rows, line.quantities, sizes]);
   const { key, after } = namesAnswerWords(compared, formatter);
   const place = { workspace, orderId, named, sizes };

@@ -33,10 +33,12 @@ export const sizeForm = (
 });
 
 /** Comma-separated values (RFC 4180) that `readNames` reads back: heads first, then a row for each person. */
-export const sizeFormCsv = (form: SizeForm, words: SizeFormWords): string => table(form, words, ',');
-
-/** The same with tabs, to be pasted into a spreadsheet. */
-export const sizeFormTsv = (form: SizeForm, words: SizeFormWords): string => table(form, words, '\t');
+export function sizeFormCsv({ rows }: SizeForm, words: SizeFormWords): string {
+  const head = [words.name, words.size, ...(words.number === null ? [] : [words.number])];
+  return [head, ...rows.map((row) => cellsOfRow(row, words))]
+    .map((cells) => `${cells.map((cell) => textCell(cell, ',')).join(',')}\r\n`)
+    .join('');
+}
 
 /** The form as a message: how to fill it, the sizes, and a line for each person, in the order it is read back. */
 export function sizeFormMessage({ title, sizes, rows }: SizeForm, words: SizeFormWords): string {
@@ -58,10 +60,3 @@ const cellsOfRow = (
   { name, size, number }: SizeForm['rows'][number],
   words: SizeFormWords,
 ): readonly string[] => [name, size, ...(words.number === null ? [] : [number])];
-
-function table({ rows }: SizeForm, words: SizeFormWords, separator: string): string {
-  const head = [words.name, words.size, ...(words.number === null ? [] : [words.number])];
-  return [head, ...rows.map((row) => cellsOfRow(row, words))]
-    .map((cells) => `${cells.map((cell) => textCell(cell, separator)).join(separator)}\r\n`)
-    .join('');
-}

@@ -1,15 +1,16 @@
 'use client';
 
 import { NamesPart } from '@/app/_names/NamesPart';
+import { orderNamesAnswer } from '@/app/_names/orderNamesAnswer';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { namesAnswer } from '@/app/_words/orders/orderNamesWords';
 import { FoldedPart } from './FoldedPart';
 
 /** Who gets which size. */
 export function NamesSection({ on }: Readonly<{ on: OrderOnScreen }>) {
   const { workspace, orderId, order, formatter } = on;
+  const answer = orderNamesAnswer(order, workspace, formatter);
   return (
-    <FoldedPart id="order-names" heading="Sizes and names" answer={namesAnswer(order.lines, formatter)}>
+    <FoldedPart id="order-names" heading="Sizes and names" answer={answer}>
       <NamesPart {...{ workspace, orderId }} />
     </FoldedPart>
   );
