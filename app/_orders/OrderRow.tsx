@@ -4,8 +4,8 @@ import Link from 'next/link';
 import { memo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
+import { boardWaitWords } from '@/app/_words/orders/boardWaitWords';
 import { orderAmountWords } from '@/app/_words/orders/orderAmountWords';
-import { waitWords } from '@/app/_words/orders/waitWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { orderNumberText } from '@/shared/orderNumberText';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -31,7 +31,7 @@ export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
   const { orderId } = facts;
   const { name, archivedOn } = facts.order;
   const [isMore, setMore] = useState(false);
-  const wait = waitWords(order, today, workshop);
+  const wait = boardWaitWords(order, today, workshop);
   const { amount, owed } = orderAmountWords(standing, workshop);
   const isRepeatable = isMade(order);
   const button = isRepeatable ? 'Repeat' : 'More';

@@ -1,7 +1,7 @@
 import type { TextContext } from '@/app/_words/formatter';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { overWords } from './boardWaitWords';
 import { nearDayWords } from './nearDayWords';
-import { overWords } from './waitWords';
 
 type Stage = BoardOrder['standing']['track'][number]['stage'];
 

@@ -40,7 +40,7 @@ const things: Readonly<Record<WaitsFor, string>> = {
 };
 
 /** @returns what an order waits for first, with its day; how late it is stands in words. */
-export function waitWords(
+export function boardWaitWords(
   { facts, standing, turn }: BoardOrder,
   today: string,
   { locale }: TextContext,
