@@ -26,13 +26,26 @@ type PaperDeskProps = Readonly<{
   paper: PaperToGo | null;
   /** Why not. */
   blockedBy?: string | undefined;
+  /** What it waits for although it is there and shown. */
+  waitsFor?: string | undefined;
+  /** Whether a newer one is being made. */
+  isBusy?: boolean;
   /** Whether issuing is the one thing to do here. */
   isNext: boolean;
   onIssued?: (() => void) | undefined;
 }>;
 
 /** A paper before it goes out: what stands on it, what is to be known before, the button; then what went out. */
-export function PaperDesk({ of, kind, paper, blockedBy, isNext, onIssued }: PaperDeskProps) {
+export function PaperDesk({
+  of,
+  kind,
+  paper,
+  blockedBy,
+  waitsFor,
+  isBusy = false,
+  isNext,
+  onIssued,
+}: PaperDeskProps) {
   const { workspace, orderId, today, order } = of;
   const { words } = workspace.workshop.papers;
   const number = likelyPaperNumber({
@@ -54,29 +67,37 @@ export function PaperDesk({ of, kind, paper, blockedBy, isNext, onIssued }: Pape
   const isIssuing = state.kind === 'issuing';
   const waits = isIssuing
     ? 'It is being issued.'
-    : paper === null
-      ? blockedBy
-      : // What cannot be shown on it is told before it goes out.
-        writer.state.kind === 'writing'
-        ? 'The file is being made.'
-        : // A number that an entry waits for is not yet its own.
-          workspace.kept.state === 'keeping'
-          ? 'What was typed is being kept.'
-          : undefined;
+    : paper === null || waitsFor !== undefined
+      ? (waitsFor ?? blockedBy)
+      : isBusy
+        ? 'A newer one is being made.'
+        : // What cannot be shown on it is told before it goes out.
+          writer.state.kind === 'writing'
+          ? 'The file is being made.'
+          : // A number that an entry waits for is not yet its own.
+            workspace.kept.state === 'keeping'
+            ? 'What was typed is being kept.'
+            : undefined;
   const told = issueWords(state);
+  // Of a quote further versions are as wanted as the first; its own part says where nothing changed.
+  const isOut =
+    kind !== 'quote' &&
+    of.facts.happened.some((one) => 'withdrawn' in one && one.kind === kind && !one.withdrawn);
   return (
     <>
       {source !== null && <PaperFileTold state={writer.state} onAgain={writer.tryAgain} />}
       <div className={styles.acts}>
         <Button
-          kind={isNext && paper !== null ? 'strong' : 'plain'}
+          kind={isNext && paper !== null && !isOut ? 'strong' : 'plain'}
           blockedBy={waits}
           onPress={() => paper !== null && void issue(paper)}
         >
           {isIssuing ? 'Issuing…' : `Issue ${name}`}
         </Button>
         <p className={styles.quiet} role="status">
-          {[told, paper === null && !isIssuing ? blockedBy : null].filter(Boolean).join(' ')}
+          {[told, isIssuing ? null : (waitsFor ?? (paper === null ? blockedBy : null))]
+            .filter(Boolean)
+            .join(' ')}
         </p>
       </div>
       <IssuedPapers {...{ of, kind }} />

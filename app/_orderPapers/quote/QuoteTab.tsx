@@ -72,11 +72,11 @@ export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
         kind="quote"
         isNext={isNext && !isOut}
         paper={
-          draft === null || isStale || standing.number === null
-            ? null
-            : { kind: 'quote', bodyOf: (number) => bodyOfDraft(draft, number, context) }
+          draft === null ? null : { kind: 'quote', bodyOf: (number) => bodyOfDraft(draft, number, context) }
         }
-        blockedBy={waitsWords(obstacles.length > 0, standing.number === null)}
+        blockedBy={waitsWords(obstacles.length > 0, false)}
+        waitsFor={draft !== null && standing.number === null ? waitsWords(false, true) : undefined}
+        isBusy={isStale}
       />
     </RevealContext>
   );

@@ -98,12 +98,15 @@ function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
 
 const open = async () => {
   await screenStore().open();
+  await numbered();
+  await enter(<WithWorkspace>{(workspace) => <Papers workspace={workspace} />}</WithWorkspace>);
+};
+const numbered = async () => {
   const number = { year: 2026, count: 1, letter: 'A' };
   screenStore().actions.note('Enquiry', [
     { kind: 'orderEvent', body: { orderId: ORDER, day: TEST_DAY, step: { what: 'enquired', number } } },
   ]);
   await screenStore().flush();
-  await enter(<WithWorkspace>{(workspace) => <Papers workspace={workspace} />}</WithWorkspace>);
 };
 const changeOrder = (change: object) =>
   act(async () => {
@@ -195,6 +198,18 @@ describe('the quote of an order', () => {
 });
 
 describe('what stands in the way of a quote', () => {
+  it('is told where the order has no number that it could bear', async () => {
+    await screenStore().open();
+    await enter(<WithWorkspace>{(workspace) => <Papers workspace={workspace} />}</WithWorkspace>);
+    expect(await screen.findByText(/A quote bears the number of its order/)).toBeVisible();
+    await press(/^Issue quote/);
+    expect(quotes()).toEqual([]);
+    await act(numbered);
+    await waitFor(() => expect(screen.queryByText(/A quote bears the number/)).toBeNull());
+    await issueVersion(1);
+    expect(quotes()[0]?.body.order?.count).toBe(1);
+  });
+
   it('is told where nobody is named as the customer', async () => {
     await open();
     await changeOrder({ customerId: null });
