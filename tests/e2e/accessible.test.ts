@@ -21,10 +21,18 @@ test.each([
   ['/workshop', 390],
   ['/blanks', 1280],
   ['/blanks', 390],
+  ['/orders', 1280],
+  ['/orders', 390],
+  ['/orders/club-enquiry', 1280],
+  ['/orders/club-enquiry', 390],
+  ['/customers', 1280],
+  ['/customers', 390],
+  ['/customers/ramblers-club', 1280],
+  ['/customers/ramblers-club', 390],
 ])('%s looks right folded and unfolded, at %d px', async (path, width) => {
   const page = await openPage({ path, width });
   await page.getByRole('heading', { level: 1 }).waitFor();
-  const name = path.replaceAll('/', '');
+  const name = path.slice(1).replaceAll('/', '-');
   await looksRight(page, name);
   expect(await unfoldAll(page)).toBeGreaterThan(0);
   await looksRight(page, `${name}-unfolded`);

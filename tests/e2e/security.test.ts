@@ -35,7 +35,7 @@ test('a built script answers with the security headers and the policy that binds
 
 const ASKED_FOR = /\\"c\\":\[[^\]]*\]/;
 
-test.each(['/jobs/ID', '/jobs/ID/sheet', '/price-lists/ID'])(
+test.each(['/jobs/ID', '/jobs/ID/sheet', '/price-lists/ID', '/orders/ID', '/customers/ID'])(
   'every address like %s is answered with the same page, byte for byte but for the nonce and the address itself',
   async (address) => {
     const answers = ['club-order', 'x', 'a%20b%C3%A4', 'one'].map(async (id) => {
