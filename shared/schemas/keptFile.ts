@@ -18,14 +18,7 @@ export const keptFileSchema = z.strictObject({
 });
 
 /** What a kept file shows or proves. */
-export const attachmentPurposes = [
-  'permission',
-  'approval',
-  'sample',
-  'receipt',
-  'exemption',
-  'other',
-] as const;
+const attachmentPurposes = ['permission', 'approval', 'sample', 'receipt', 'exemption', 'other'] as const;
 
 export const attachmentSchema = keptFileSchema.extend({
   purpose: z.enum(attachmentPurposes),

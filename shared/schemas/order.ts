@@ -10,7 +10,7 @@ import { z } from './z';
 const moneySchema = z.number().min(-1e6).max(1e6);
 
 /** Something that is still missing. */
-export const openItemSchema = z.strictObject({
+const openItemSchema = z.strictObject({
   id: idSchema,
   what: z.string().trim().min(1).max(200),
   /** Of whom it is awaited. */
@@ -44,7 +44,7 @@ export const orderLineSchema = z.strictObject({
 });
 
 /** Something charged beside the pieces. */
-export const orderChargeSchema = z.strictObject({
+const orderChargeSchema = z.strictObject({
   id: idSchema,
   kind: z.enum([...listedCharges, 'rush', 'own']),
   what: nameSchema,
@@ -52,13 +52,13 @@ export const orderChargeSchema = z.strictObject({
 });
 
 /** Taken off the subtotal before tax. */
-export const discountSchema = z.discriminatedUnion('kind', [
+const discountSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('share'), share: z.number().min(0).max(1), why: z.string().max(200) }),
   z.strictObject({ kind: z.literal('amount'), amount: z.number().min(0).max(1e6), why: z.string().max(200) }),
 ]);
 
 /** Another choice beside what was asked for. */
-export const alternativeSchema = z.discriminatedUnion('kind', [
+const alternativeSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     id: idSchema,
     kind: z.literal('pieces'),

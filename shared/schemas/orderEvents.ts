@@ -15,13 +15,13 @@ export const orderNumberSchema = z.strictObject({
 const answerWays = ['inPerson', 'phone', 'message', 'signedPaper', 'link'] as const;
 
 /** Steps an order may take before its gate is open, where the maker gives a reason. */
-export const orderGates = ['acceptance', 'deposit', 'approval', 'balance'] as const;
+const orderGates = ['acceptance', 'deposit', 'approval', 'balance'] as const;
 
-export const lossReasons = ['price', 'date', 'noAnswer', 'rights', 'other'] as const;
+const lossReasons = ['price', 'date', 'noAnswer', 'rights', 'other'] as const;
 
 /** Why something was made again. */
-export const reprintCauses = ['ourFault', 'blankFault', 'approvedError', 'carrier', 'other'] as const;
-export const reprintPayers = ['workshop', 'supplier', 'customer', 'carrier'] as const;
+const reprintCauses = ['ourFault', 'blankFault', 'approvedError', 'carrier', 'other'] as const;
+const reprintPayers = ['workshop', 'supplier', 'customer', 'carrier'] as const;
 
 const answered = {
   /** Who said so. */

@@ -78,7 +78,7 @@ export const pricedSizeSchema = z.strictObject({
   total: minorSchema,
 });
 
-export const pricedGoodsSchema = goodsSchema.extend({
+const pricedGoodsSchema = goodsSchema.extend({
   sizes: z.array(pricedSizeSchema).min(1).max(60),
   /** Once for its order, on top of its pieces; 0 where nothing is apart. */
   start: minorSchema,
@@ -187,9 +187,7 @@ export const ownersSideSchema = z.strictObject({
 });
 
 export type GoodsOnPaper = z.infer<typeof goodsSchema>;
-export type PricedGoods = z.infer<typeof pricedGoodsSchema>;
 export type QuoteAlternative = z.infer<typeof alternativeOnPaperSchema>;
-export type OwnersSide = z.infer<typeof ownersSideSchema>;
 export type SaleSums = z.infer<typeof sumsSchema>;
 export type TaxOnPaper = z.infer<typeof taxOnPaperSchema>;
 export type Seller = z.infer<typeof sellerOnPaperSchema>;
