@@ -91,6 +91,17 @@ describe('bench time of an order', () => {
     expect(bench().getByText(/no charge buys them/)).toBeVisible();
   });
 
+  it('names the charge for haste where it is wanted sooner than usual and the hours are free', async () => {
+    await enterOrder();
+    // Nine working days from Wednesday the 25th, of ten that are usual; done on that day.
+    change({ wantedOn: '2026-12-08' });
+    expect(
+      bench().getByText(
+        'Wanted in 9 working days instead of the usual 10: your charge for haste is 20 % of the price. Add it to the quote.',
+      ),
+    ).toBeVisible();
+  });
+
   it('says that approval and deposit came too late, once their last day is past', async () => {
     await enterOrder();
     approve(false);
