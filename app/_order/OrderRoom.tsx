@@ -1,6 +1,6 @@
 'use client';
 
-import { useDeferredValue, useMemo } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
@@ -8,6 +8,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
+import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { AskedFold } from './AskedFold';
 import { BenchSection } from './bench/BenchSection';
@@ -21,6 +22,7 @@ import { OrderHead } from './OrderHead';
 import styles from './OrderRoom.module.css';
 import { orderOnScreen } from './orderOnScreen';
 import { StageTrack } from './StageTrack';
+import { goToPapers } from './waits/goToPapers';
 import { WaitsSection } from './waits/WaitsSection';
 
 type OrderRoomProps = Readonly<{ workspace: ReadyWorkspace; book: OrderBook; found: BoardOrder }>;
@@ -29,6 +31,7 @@ type OrderRoomProps = Readonly<{ workspace: ReadyWorkspace; book: OrderBook; fou
 export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   useGoToHash();
   const bench = useBench(workspace, book);
+  const [tab, setTab] = useState<PaperTab | null>(null);
   const on = orderOnScreen(workspace, found, book.today);
   // A paper takes a while to draw: what was noted shows first.
   const [laterWorkspace, laterBook, laterBench] = [
@@ -39,10 +42,11 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   const papers = useMemo(
     () => (
       <OrderPapers
-        {...{ workspace: laterWorkspace, book: laterBook, bench: laterBench, orderId: on.orderId }}
+        {...{ workspace: laterWorkspace, book: laterBook, bench: laterBench, orderId: on.orderId, tab }}
+        onTab={setTab}
       />
     ),
-    [laterWorkspace, laterBook, laterBench, on.orderId],
+    [laterWorkspace, laterBook, laterBench, on.orderId, tab],
   );
   return (
     <>
@@ -53,7 +57,13 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
       <div className={styles.columns}>
         <div className={styles.now}>
           <Card>
-            <WaitsSection on={on} />
+            <WaitsSection
+              on={on}
+              onPaper={(paper) => {
+                setTab(paper);
+                goToPapers();
+              }}
+            />
             <MoneySection on={on} />
             <BenchSection {...{ on, bench }} />
           </Card>

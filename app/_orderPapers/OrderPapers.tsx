@@ -26,16 +26,18 @@ type OrderPapersProps = Readonly<{
   /** All that was accepted: a quote promises only days that are left beside it. */
   bench: Pick<Bench, 'sure'>;
   orderId: string;
+  /** The one that was chosen; null shows the next that is to be written. */
+  tab: PaperTab | null;
+  onTab: (tab: PaperTab) => void;
 }>;
 
 /** The papers of an order: what can go out now, and what went out. */
-export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProps) {
+export function OrderPapers({ workspace, book, bench, orderId, tab, onTab }: OrderPapersProps) {
   const found = book.of(orderId);
-  const [chosen, setChosen] = useState<PaperTab | null>(null);
   const [choices, setChoices] = useState(firstChoices);
   if (found === null) return null;
   const { first, more, next } = tabsNow(found);
-  const shown = chosen ?? next;
+  const shown = tab ?? next;
   const of = orderOnPaper(workspace, book, found);
   return (
     <section className={styles.papers} aria-labelledby="papers-heading">
@@ -43,7 +45,7 @@ export function OrderPapers({ workspace, book, bench, orderId }: OrderPapersProp
       <h2 className={styles.heading} id="papers-heading" tabIndex={-1}>
         Papers
       </h2>
-      <PaperTabs {...{ first, more, shown }} onShow={setChosen}>
+      <PaperTabs {...{ first, more, shown }} onShow={onTab}>
         <ShownTab
           {...{ of, book, bench, shown, choices }}
           isNext={shown === next}

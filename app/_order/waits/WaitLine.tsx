@@ -6,7 +6,7 @@ import { PaymentNote } from '@/app/_order/money/PaymentNote';
 import { OverrideNote } from '@/app/_order/notes/OverrideNote';
 import { StepNote } from '@/app/_order/notes/StepNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { goToPapers } from './goToPapers';
+import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import styles from './Waits.module.css';
 import { WhoseMark } from './WhoseMark';
 import type { WaitRow } from './waitRows';
@@ -16,19 +16,20 @@ type WaitLineProps = Readonly<{
   row: WaitRow;
   isOpen: boolean;
   onOpen: (isOpen: boolean) => void;
+  onPaper: (tab: PaperTab) => void;
   /** It was noted. */
   onDone: () => void;
 }>;
 
 /** One thing the order waits for, with the one button that notes it. */
-export function WaitLine({ on, row, isOpen, onOpen, onDone }: WaitLineProps) {
+export function WaitLine({ on, row, isOpen, onOpen, onPaper, onDone }: WaitLineProps) {
   const { workspace, orderId, today, who } = on;
   const { act, what, line, whose, locked } = row;
   const isLocked = locked.length > 0;
   const leave = () => onOpen(false);
   const press = () => {
     if (act === null) return;
-    if (act.kind === 'papers') return goToPapers();
+    if (act.kind === 'papers') return onPaper(act.tab);
     if (act.kind !== 'item') return onOpen(!isOpen);
     const outcome = workspace.changeOrder(orderId, what, (order) => ({
       ...order,

@@ -9,6 +9,7 @@ import { RemindedNote } from '@/app/_order/notes/RemindedNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { overWords } from '@/app/_words/orders/boardWaitWords';
 import { waitAnswer } from '@/app/_words/orders/orderWaitWords';
+import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { ElseHappened } from './ElseHappened';
 import { StandingRows } from './StandingRows';
 import { WaitLine } from './WaitLine';
@@ -17,8 +18,14 @@ import { waitRows } from './waitRows';
 
 const ID = 'order-waits';
 
+type WaitsSectionProps = Readonly<{
+  on: OrderOnScreen;
+  /** A paper is to be written. */
+  onPaper: (tab: PaperTab) => void;
+}>;
+
 /** What the order waits for: whose it is, what, by when, and one button for each. */
-export function WaitsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
+export function WaitsSection({ on, onPaper }: WaitsSectionProps) {
   const { turn, standing, who } = on;
   const [open, setOpen] = useState<string | null>(null);
   const close = () => {
@@ -41,7 +48,7 @@ export function WaitsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
         {rows.map((row) => (
           <WaitLine
             key={row.id}
-            {...{ on, row }}
+            {...{ on, row, onPaper }}
             isOpen={open === row.id}
             onOpen={(isOpen) => setOpen(isOpen ? row.id : null)}
             onDone={close}

@@ -5,13 +5,14 @@ import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { opensWords } from '@/app/_words/orders/orderStepWords';
 import { type WaitsFor, waitWords } from '@/app/_words/orders/orderWaitWords';
+import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
 import { gatesOf, type StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
 
 /** What the one button of a row does. */
 type WaitAct =
-  | { readonly kind: 'papers'; readonly label: string }
+  | { readonly kind: 'papers'; readonly label: string; readonly tab: PaperTab }
   | { readonly kind: 'step'; readonly label: string; readonly what: NotedStep }
   | { readonly kind: 'payment'; readonly label: string; readonly dueMinor: number | null }
   | { readonly kind: 'item'; readonly label: string; readonly itemId: string };
@@ -121,12 +122,12 @@ function actOf(why: WaitsFor, { standing }: OrderOnScreen): WaitAct | null {
   switch (why) {
     case 'answer':
     case 'newQuote':
-      return { kind: 'papers', label: 'Quote' };
+      return { kind: 'papers', label: 'Quote', tab: 'quote' };
     case 'proof':
     case 'newProof':
-      return { kind: 'papers', label: 'Proof' };
+      return { kind: 'papers', label: 'Proof', tab: 'proof' };
     case 'askBalance':
-      return { kind: 'papers', label: 'Invoice' };
+      return { kind: 'papers', label: 'Invoice', tab: 'invoice' };
     case 'decision':
       return step('accepted', 'Accepted');
     case 'approval':

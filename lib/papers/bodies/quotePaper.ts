@@ -73,7 +73,7 @@ export function confirmationPaper(body: Confirmation, labels: Labels): Paper {
     blocks: [
       {
         kind: 'text',
-        text: filled(labels.confirms, {
+        text: filled(accepted.choice === '' ? labels.confirmsAsAsked : labels.confirms, {
           by: apart(oneLine(accepted.by)),
           choice: apart(oneLine(accepted.choice)),
           version: quote.version,

@@ -112,6 +112,7 @@ export const englishLabels = {
   signature: 'signature',
   signedOn: 'date',
   confirms: '{by} accepted {choice} of the quote, version {version}, on {day}.',
+  confirmsAsAsked: '{by} accepted the quote, version {version}, as asked on {day}.',
 
   // Terms
   termPayment: 'Payment',

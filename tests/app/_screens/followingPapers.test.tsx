@@ -2,11 +2,13 @@
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
+import { useState } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperQuestion, PaperReply } from '@/app/_papers/messages';
+import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import type { OrderStep, Payment } from '@/shared/schemas/orderEvents';
 import { clubQuote } from '@/tests/fixtures/orderPapers';
@@ -33,14 +35,15 @@ afterEach(() => {
   clearScreens();
 });
 
-/* 761.31 with tax, half of it 380.66 now and 380.65 later (job.md 9b). */
+/* 761.31 with tax, half of it 380.66 now and 380.65 later, by hand. */
 
 function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
   const book = useOrderBook(workspace);
+  const [tab, setTab] = useState<PaperTab | null>(null);
   return (
     <>
       <h1>Order</h1>
-      <OrderPapers {...{ workspace, book }} bench={{ sure: [] }} orderId={ORDER} />
+      <OrderPapers {...{ workspace, book }} bench={{ sure: [] }} orderId={ORDER} tab={tab} onTab={setTab} />
     </>
   );
 }

@@ -2,6 +2,7 @@
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
+import { useState } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -10,6 +11,7 @@ import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperQuestion, PaperReply } from '@/app/_papers/messages';
 import type { StudyRequest } from '@/app/_studies/studies';
+import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { sha256OfBytes } from '@/lib/stored/sha256';
@@ -87,11 +89,12 @@ afterEach(() => {
 
 function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
   const book = useOrderBook(workspace);
+  const [tab, setTab] = useState<PaperTab | null>(null);
   const bench = useBench(workspace, book);
   return (
     <>
       <h1>Order</h1>
-      <OrderPapers {...{ workspace, book, bench }} orderId={ORDER} />
+      <OrderPapers {...{ workspace, book, bench }} orderId={ORDER} tab={tab} onTab={setTab} />
     </>
   );
 }
@@ -133,7 +136,7 @@ const quotes = () => screenStore().getState().papers.quote;
 describe('the quote of an order', () => {
   it('says first what it comes to, with deposit and balance', async () => {
     await open();
-    // job.md 9b of the trade: 711.50 and 7 % tax, half of it now, half a cent up.
+    // By hand: 711.50 and 7 % tax, half of it now, half a cent up.
     expect(await screen.findByText('761.31 USD')).toBeVisible();
     expect(screen.getByText(/, deposit 380\.66, balance 380\.65/)).toBeVisible();
     const sheet = screen.getByRole('article', { name: /^Quote/ });

@@ -147,6 +147,10 @@ describe('the other papers of an order', () => {
     );
     expect(lines).toContain('Total, USD 761.31');
     expect(lines).toContain('deposit, to pay now 380.66');
+    const asked = { ...clubConfirmation, accepted: { ...clubConfirmation.accepted, choice: '' } };
+    expect((await read({ kind: 'confirmation', body: asked })).text).toContain(
+      'Alex Placeholder accepted the quote, version 1, as asked on November 28, 2026.',
+    );
   });
 
   it('a request asks for one amount', async () => {

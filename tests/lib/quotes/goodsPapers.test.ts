@@ -4,7 +4,7 @@ import { deliveryNoteSchema, proofSchema } from '@/shared/schemas/orderPapers';
 import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
 import { asking, clubCustomer } from './quoteTools';
 
-/* The club: 4 S, 9 M, 11 L, 8 XL, 4 2XL and 1 3XL, a back picture of 8 × 9.6 in and a badge (job.md, 9). */
+/* The club: 4 S, 9 M, 11 L, 8 XL, 4 2XL and 1 3XL, a back picture of 8 × 9.6 in and a badge. */
 
 const goods = (asked: Parameters<typeof asking>[0] = {}): GoodsAsked => ({
   ...asking(asked),
