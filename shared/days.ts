@@ -5,38 +5,38 @@
 
 const MS_PER_DAY = 86_400_000;
 
+const SATURDAY = 5;
+
 /** @returns whole days from one day to another, negative where `to` comes first. */
 export const daysBetween = (from: string, to: string): number => dayNumber(to) - dayNumber(from);
 
 /** @returns the day `count` days later, or earlier where negative. */
-export const addDays = (day: string, count: number): string =>
-  new Date((dayNumber(day) + count) * MS_PER_DAY).toISOString().split('T')[0] ?? day;
+export const addDays = (day: string, count: number): string => dayOfNumber(dayNumber(day) + count);
 
 /** @returns noon of a day in UTC, the middle of what is that day somewhere, ms since 1970. */
 export const noonOf = (day: string): number => (dayNumber(day) + 0.5) * MS_PER_DAY;
 
 /** @returns 0 for Monday to 6 for Sunday. */
-export const weekdayOf = (day: string): number =>
-  // Day 0, 1 January 1970, was a Thursday.
-  (((dayNumber(day) + 3) % 7) + 7) % 7;
+export const weekdayOf = (day: string): number => weekdayOfNumber(dayNumber(day));
 
 /** @returns whether suppliers and carriers work: Monday to Friday; holidays are not known here. */
-export const isWorkingDay = (day: string): boolean => weekdayOf(day) < 5;
+export const isWorkingDay = (day: string): boolean => weekdayOf(day) < SATURDAY;
 
 /**
- * Steps over working days.
+ * Steps over working days, by their numbers: a calendar of orders asks thousands of times, and each text written and
+ * read again costs more than the step.
  *
  * @param count how many; negative goes back; 0 stays, also on a weekend
  * @returns the working day reached
  */
 export function addWorkingDays(day: string, count: number): string {
   const step = Math.sign(count);
-  let reached = day;
+  let reached = dayNumber(day);
   for (let left = Math.abs(count); left > 0; ) {
-    reached = addDays(reached, step);
-    if (isWorkingDay(reached)) left -= 1;
+    reached += step;
+    if (weekdayOfNumber(reached) < SATURDAY) left -= 1;
   }
-  return reached;
+  return dayOfNumber(reached);
 }
 
 /**
@@ -56,4 +56,13 @@ export function workingDaysBetween(from: string, to: string): number {
   return count;
 }
 
+// Helpers
+
+/** @returns days since 1 January 1970. */
 const dayNumber = (day: string): number => Date.parse(`${day}T00:00:00Z`) / MS_PER_DAY;
+
+const dayOfNumber = (number: number): string =>
+  new Date(number * MS_PER_DAY).toISOString().replace(/T.*/, '');
+
+// Day 0 was a Thursday.
+const weekdayOfNumber = (number: number): number => (((number + 3) % 7) + 7) % 7;
