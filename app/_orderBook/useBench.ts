@@ -122,7 +122,7 @@ function benchOn({
     ...common,
     load,
     weeks: weeksAhead(calendar, today, load, openLoads),
-    ifAllCome: ifAllCome(calendar, today, sureLoads, openLoads, winChance),
+    ifAllCome: ifAllCome(calendar, today, { orders: sureLoads, load }, openLoads, winChance),
     latestOf(orderId) {
       const own = openLoads.find(({ id }) => id === orderId);
       const all = own === undefined ? sureLoads : [...sureLoads, own];

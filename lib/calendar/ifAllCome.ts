@@ -18,6 +18,12 @@ export interface IfAllCome {
   readonly until: { readonly day: string; readonly needed: number; readonly free: number } | null;
 }
 
+interface Accepted {
+  readonly orders: readonly OrderLoad[];
+  /** The same, planned from the first day on. */
+  readonly load: Load;
+}
+
 /**
  * @param winChance how likely a quote comes, 0 to 1
  * @returns null where no quote is open
@@ -25,12 +31,12 @@ export interface IfAllCome {
 export function ifAllCome(
   calendar: Calendar,
   from: string,
-  accepted: readonly OrderLoad[],
+  { orders: accepted, load }: Accepted,
   quotes: readonly OrderLoad[],
   winChance: number,
 ): IfAllCome | null {
   if (quotes.length === 0) return null;
-  const now = lateOf(loadOf(calendar, accepted, from));
+  const now = lateOf(load);
   const then = lateOf(loadOf(calendar, [...accepted, ...quotes], from));
   const isLateNow = new Set(now.map(({ id }) => id));
   const minutes = minutesOf(quotes);

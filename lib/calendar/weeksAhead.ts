@@ -28,24 +28,28 @@ export function weeksAhead(
   accepted: Load,
   quotes: readonly OrderLoad[],
 ): readonly WeekAhead[] {
-  const plans = plansOf(accepted);
+  const first = addDays(from, -weekdayOf(from));
+  const sure = minutesByWeek(plansOf(accepted), first);
   // Behind what is accepted, which keeps its place.
   const open = accepted.until === null ? [] : plansOf(loadOf(calendar, quotes, from, accepted.until));
-  return Array.from({ length: WEEKS }, (_, index) => {
-    const monday = addDays(from, index * 7 - weekdayOf(from));
-    const sunday = addDays(monday, 6);
+  const perhaps = minutesByWeek(open, first);
+  return Array.from({ length: WEEKS }, (_, week) => {
+    const monday = addDays(first, week * 7);
     return {
       monday,
-      free: minutesBetween(calendar, daysBetween(monday, from) > 0 ? from : monday, sunday),
-      accepted: minutesWithin(plans, monday, sunday),
-      quoted: minutesWithin(open, monday, sunday),
+      free: minutesBetween(calendar, week === 0 ? from : monday, addDays(monday, 6)),
+      accepted: sure.get(week) ?? 0,
+      quoted: perhaps.get(week) ?? 0,
     };
   });
 }
 
 /** Work belongs to the week it begins in. */
-const minutesWithin = (plans: readonly WorkPlan[], monday: string, sunday: string): number =>
-  plans
-    .flatMap(({ sessions, loose }) => [...sessions, ...loose])
-    .filter(({ day }) => daysBetween(monday, day) >= 0 && daysBetween(day, sunday) >= 0)
-    .reduce((sum, { minutes }) => sum + minutes, 0);
+function minutesByWeek(plans: readonly WorkPlan[], first: string): ReadonlyMap<number, number> {
+  const byWeek = new Map<number, number>();
+  for (const { day, minutes } of plans.flatMap(({ sessions, loose }) => [...sessions, ...loose])) {
+    const week = Math.floor(daysBetween(first, day) / 7);
+    byWeek.set(week, (byWeek.get(week) ?? 0) + minutes);
+  }
+  return byWeek;
+}

@@ -1,6 +1,6 @@
 import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
 import type { LooseKind } from './benchWork';
-import { DAY_MINUTES, dayOfEnd, dayOfMinute, minuteOf } from './minutes';
+import { DAY_MINUTES, dayOfMinute, minuteOf } from './minutes';
 import type { SessionPart } from './sessionParts';
 import type { Span } from './span';
 import type { Placed } from './walk';
@@ -55,7 +55,7 @@ export function planOf(
 ): WorkPlan {
   const from = placed.at(0)?.from ?? idle.minute;
   const to = placed.at(-1)?.to ?? idle.minute;
-  const days = [...new Set(placed.flatMap((one) => daysOf(one)))];
+  const days = daysOf(placed);
   const firstDay = days.at(0) ?? idle.day;
   const lastDay = days.at(-1) ?? idle.day;
   return {
@@ -81,8 +81,8 @@ export const lastBenchDayBefore = (wantedOn: string): string =>
   addDays(addWorkingDays(wantedOn, -BUFFER_DAYS), -1);
 
 function datedOf({ from, to }: Span): Dated {
-  const day = dayOfMinute(from);
-  return { day, fromMinute: from - minuteOf(day), minutes: to - from };
+  const midnight = Math.floor(from / DAY_MINUTES) * DAY_MINUTES;
+  return { day: dayOfMinute(midnight), fromMinute: from - midnight, minutes: to - from };
 }
 
 function sessionOf(
@@ -102,10 +102,12 @@ function sessionOf(
   };
 }
 
-function daysOf({ from, to }: Span): readonly string[] {
-  const first = dayOfMinute(from);
-  const count = daysBetween(first, dayOfEnd(to));
-  return Array.from({ length: count + 1 }, (_, index) => addDays(first, index));
+/** Counted before they are written: most of what is done on a day is done beside other work of that day. */
+function daysOf(spans: readonly Span[]): readonly string[] {
+  const midnights = new Set<number>();
+  for (const { from, to } of spans)
+    for (let at = Math.floor(from / DAY_MINUTES) * DAY_MINUTES; at < to; at += DAY_MINUTES) midnights.add(at);
+  return [...midnights].map(dayOfMinute);
 }
 
 /** @returns the minute at which a day is over. */

@@ -5,6 +5,7 @@ import { byDayWords, nearDayWords } from '@/app/_words/orders/nearDayWords';
 import { purseAnswer, purseFigures } from '@/app/_words/orders/purseWords';
 import { calendarOf } from '@/lib/calendar/calendar';
 import { ifAllCome } from '@/lib/calendar/ifAllCome';
+import { loadOf } from '@/lib/calendar/load';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { looseWork } from '@/tests/fixtures/benchWork';
 
@@ -102,7 +103,7 @@ describe('the weeks ahead', () => {
         ifAllCome(
           calendar,
           TODAY,
-          [],
+          { orders: [], load: loadOf(calendar, [], TODAY) },
           [{ id: 'kayak', wantedOn, works: [looseWork(minutes)], blanks: null }],
           0.4,
         ),

@@ -153,17 +153,18 @@ describe('a load of accepted orders', () => {
 
 describe('what open quotes would do', () => {
   const club = order('club', '2026-12-11', clubWork);
+  const accepted = { orders: [club], load: loadOf(usual(), [club], TODAY) };
 
   it('if all came is told in one go: how much, how much of it likely, and who would be late', () => {
     const quote = order('quote', '2026-12-04', clubWork);
-    const told = ifAllCome(usual(), TODAY, [club], [quote], 0.4);
+    const told = ifAllCome(usual(), TODAY, accepted, [quote], 0.4);
     // 52.9 + 25 + 98.7 + a break of 10 + 79.3 + 10 + 44.4 + 12 + 30 = 362.3; 40 % are 144.92. The quote is wanted first
     // and takes the first Saturday; the club presses on the 5th, is done on the 8th and ready on the 10th: in time.
     expect(told?.minutes).toBeCloseTo(362.3, 9);
     expect(told?.expectedMinutes).toBeCloseTo(144.92, 9);
     expect(told?.late).toEqual([]);
     // With another one behind the first: pressed on the 12th.
-    const two = ifAllCome(usual(), TODAY, [club], [quote, { ...quote, id: 'other' }], 0.4);
+    const two = ifAllCome(usual(), TODAY, accepted, [quote, { ...quote, id: 'other' }], 0.4);
     expect(two?.late.map(({ id }) => id)).toEqual(['other', 'club']);
     expect(two?.lateAnyway).toEqual([]);
     // 25 November to 11 December: 2 weeks and Wed, Thu, Fri.
@@ -172,13 +173,11 @@ describe('what open quotes would do', () => {
   });
 
   it('is nothing where none is open', () => {
-    expect(ifAllCome(usual(), TODAY, [club], [], 0.4)).toBeNull();
+    expect(ifAllCome(usual(), TODAY, accepted, [], 0.4)).toBeNull();
   });
 
   it('stands beside what is accepted and free, week by week', () => {
-    const weeks = weeksAhead(usual(), TODAY, loadOf(usual(), [club], TODAY), [
-      order('quote', null, looseWork(500)),
-    ]);
+    const weeks = weeksAhead(usual(), TODAY, accepted.load, [order('quote', null, looseWork(500))]);
     expect(weeks.map(({ monday, free }) => [monday, free])).toEqual([
       // Wednesday to Saturday are left of this week.
       ['2026-11-23', 420],
