@@ -68,7 +68,7 @@ test('blanks cannot be ordered before deposit and approval, but for a reason tha
   await expect.poll(() => waits(page).getByText('Because: Known club, the event is near').count()).toBe(2);
   await note(page, pointer, /^Blanks ordered: /);
   await present(page).filter({ hasText: 'Making' }).waitFor();
-  await section(page, 'What happened').locator('summary').click();
+  await section(page, 'What happened').getByRole('button').first().click();
   const told = section(page, 'What happened').getByRole('listitem');
   await expect.poll(() => told.filter({ hasText: 'Known club, the event is near' }).count()).toBe(2);
   await looksRight(page, 'order-overridden');
@@ -139,8 +139,8 @@ test('a file of 300 MB is refused before anything of it is read, and the next on
   await file.truncate(300_000_000);
   await file.close();
   const page = await openPage({ path: ORDER });
-  const files = section(page, 'What is kept with it');
-  await files.locator('summary', { hasText: 'Files' }).click();
+  const files = section(page, 'Files');
+  await files.getByRole('button', { name: /^Files/ }).click();
   await page.evaluate(() => {
     Reflect.set(window, 'readParts', 0);
     for (const name of ['slice', 'arrayBuffer', 'text', 'stream'] as const) {
@@ -172,7 +172,7 @@ test('of 500 pasted names the three with a fault are told by their lines; what i
   await watchPace(page);
   await page.goto(ORDER);
   const names = section(page, 'Sizes and names');
-  await names.locator('summary').first().click();
+  await names.getByRole('button', { name: /^Sizes and names/ }).click();
   await names.getByRole('button', { name: 'Paste or read names' }).click();
   const sizes = ['S', 'M', 'L', 'XL', '2XL'];
   const rows = Array.from({ length: 500 }, (_, at) => `Walker ${at + 1}\t${sizes[at % sizes.length]}`);
