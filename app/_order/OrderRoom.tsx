@@ -5,9 +5,10 @@ import { Card } from '@/app/_controls/Card';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { useLazy } from '@/app/_network/useLazy';
 import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
-import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { AskedFold } from './AskedFold';
@@ -17,6 +18,7 @@ import { JobsSection } from './jobs/JobsSection';
 import { NamesSection } from './jobs/NamesSection';
 import { OpenItemsSection } from './jobs/OpenItemsSection';
 import { TimelineSection } from './jobs/TimelineSection';
+import { laterParts } from './laterParts';
 import { MoneySection } from './money/MoneySection';
 import { OrderHead } from './OrderHead';
 import styles from './OrderRoom.module.css';
@@ -30,6 +32,8 @@ type OrderRoomProps = Readonly<{ workspace: ReadyWorkspace; book: OrderBook; fou
 /** One order on one screen: the track, then what it waits for, its money, its days; the papers beside. */
 export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   useGoToHash();
+  // Here before it is asked for, so that a press opens it at once, without a network too.
+  useLazy(laterParts.stepNote);
   const bench = useBench(workspace, book);
   const [tab, setTab] = useState<PaperTab | null>(null);
   const on = orderOnScreen(workspace, found, book.today);
@@ -41,9 +45,18 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   ];
   const papers = useMemo(
     () => (
-      <OrderPapers
-        {...{ workspace: laterWorkspace, book: laterBook, bench: laterBench, orderId: on.orderId, tab }}
-        onTab={setTab}
+      <LaterPart
+        part={laterParts.papers}
+        what="The papers"
+        id="order-papers"
+        props={{
+          workspace: laterWorkspace,
+          book: laterBook,
+          bench: laterBench,
+          orderId: on.orderId,
+          tab,
+          onTab: setTab,
+        }}
       />
     ),
     [laterWorkspace, laterBook, laterBench, on.orderId, tab],

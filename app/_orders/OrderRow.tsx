@@ -4,13 +4,15 @@ import Link from 'next/link';
 import { memo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { boardWaitWords } from '@/app/_words/orders/boardWaitWords';
 import { orderAmountWords } from '@/app/_words/orders/orderAmountWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { orderNumberText } from '@/shared/orderNumberText';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { laterParts } from './laterParts';
 import styles from './OrderRow.module.css';
-import { type Repeatable, RepeatPanel } from './RepeatPanel';
+import type { Repeatable } from './RepeatPanel';
 import { TrackStub } from './TrackStub';
 import type { OrderActions } from './useOrderActions';
 
@@ -67,7 +69,9 @@ export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
       </div>
       {isMore && (
         <div className={styles.more}>
-          {isRepeatable && <RepeatPanel order={order} {...repeat()} />}
+          {isRepeatable && (
+            <LaterPart part={laterParts.repeat} what="The repeat" props={{ order, ...repeat() }} />
+          )}
           <Button
             kind={isRepeatable ? 'quiet' : 'plain'}
             spoken={archivedOn === null ? `Put away ${name}` : `Put back ${name}`}

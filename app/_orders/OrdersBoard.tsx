@@ -8,18 +8,19 @@ import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { formatterFor } from '@/app/_words/formatter';
 import { boardAnswer, boardLine } from '@/app/_words/orders/boardWords';
 import { purses } from '@/lib/orders/board/purse';
 import { lastPrintOn, todayList } from '@/lib/orders/board/todayList';
 import { isOpen } from '@/lib/orders/board/turnOf';
-import { BenchWeeks } from './BenchWeeks';
 import styles from './Board.module.css';
 import { BoardFinder } from './BoardFinder';
 import { piecesOfOrder } from './boardEntries';
 import { EnquiryForm } from './EnquiryForm';
 import { HitRates } from './HitRates';
+import { laterParts } from './laterParts';
 import { MoneyCard } from './MoneyCard';
 import { OrderGroups } from './OrderGroups';
 import type { Repeatable } from './RepeatPanel';
@@ -141,7 +142,12 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
                 </div>
               )}
             </section>
-            <BenchWeeks {...{ workspace, book }} />
+            <LaterPart
+              part={laterParts.bench}
+              what="The hours at the bench"
+              props={{ workspace, book }}
+              before={<div className={styles.benchPlace} />}
+            />
             <div className={styles.fold}>
               <HitRates board={board} context={workshop} />
             </div>

@@ -2,10 +2,11 @@
 
 import { CardSection } from '@/app/_controls/CardSection';
 import { Answer } from '@/app/_docket/common/Answer';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { jobsAnswer } from '@/app/_words/orders/orderJobWords';
-import { AddJob } from './AddJob';
 import { JobLine } from './JobLine';
 import styles from './Jobs.module.css';
 
@@ -32,7 +33,7 @@ export function JobsSection({ on, book }: Readonly<{ on: OrderOnScreen; book: Or
           <JobLine key={jobId} {...{ on, jobId }} />
         ))}
       </ul>
-      <AddJob {...{ on, book }} />
+      <LaterPart part={laterParts.addJob} what="What adds a job" props={{ on, book }} />
     </CardSection>
   );
 }

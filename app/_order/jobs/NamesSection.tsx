@@ -1,7 +1,8 @@
 'use client';
 
-import { NamesPart } from '@/app/_names/NamesPart';
 import { orderNamesAnswer } from '@/app/_names/orderNamesAnswer';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { FoldedPart } from './FoldedPart';
 
@@ -11,7 +12,7 @@ export function NamesSection({ on }: Readonly<{ on: OrderOnScreen }>) {
   const answer = orderNamesAnswer(order, workspace, formatter);
   return (
     <FoldedPart id="order-names" heading="Sizes and names" answer={answer}>
-      <NamesPart {...{ workspace, orderId }} />
+      <LaterPart part={laterParts.names} what="The names" props={{ workspace, orderId }} />
     </FoldedPart>
   );
 }

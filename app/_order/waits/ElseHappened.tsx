@@ -4,7 +4,8 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { focusById } from '@/app/_controls/focusById';
-import { StepNote } from '@/app/_order/notes/StepNote';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import type { NotedStep } from '@/app/_order/notes/stepNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
@@ -36,7 +37,12 @@ export function ElseHappened({ on }: Readonly<{ on: OrderOnScreen }>) {
             ))}
           </div>
           {open !== null && steps.includes(open) && (
-            <StepNote key={open} {...{ on }} what={open} onDone={close} onLeave={close} />
+            <LaterPart
+              key={open}
+              part={laterParts.stepNote}
+              what="The form"
+              props={{ on, what: open, onDone: close, onLeave: close }}
+            />
           )}
         </div>
       ))}

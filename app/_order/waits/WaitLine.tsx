@@ -2,9 +2,10 @@
 
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import { PaymentNote } from '@/app/_order/money/PaymentNote';
 import { OverrideNote } from '@/app/_order/notes/OverrideNote';
-import { StepNote } from '@/app/_order/notes/StepNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import styles from './Waits.module.css';
@@ -73,7 +74,13 @@ export function WaitLine({ on, row, isOpen, onOpen, onPaper, onDone }: WaitLineP
           ) : act?.kind === 'payment' ? (
             <PaymentNote {...{ on, onDone }} dueMinor={act.dueMinor} onLeave={leave} />
           ) : (
-            act?.kind === 'step' && <StepNote {...{ on, onDone }} what={act.what} onLeave={leave} />
+            act?.kind === 'step' && (
+              <LaterPart
+                part={laterParts.stepNote}
+                what="The form"
+                props={{ on, onDone, what: act.what, onLeave: leave }}
+              />
+            )
           )}
         </div>
       )}

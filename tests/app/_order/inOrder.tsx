@@ -1,4 +1,6 @@
 import { act, screen, within } from '@testing-library/react';
+import type { Lazy } from '@/app/_network/lazy';
+import { laterParts } from '@/app/_order/laterParts';
 import { OrderScreen } from '@/app/_order/OrderScreen';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { orderPaperSeries } from '@/lib/kinds/orderSeries';
@@ -11,8 +13,11 @@ import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 export { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 
-/** Enters the order of the example. */
-export const enterOrder = (): Promise<void> => enter(<OrderScreen orderId={CLUB_ENQUIRY_ID} />);
+/** Enters the order of the example, with the parts that come later. */
+export async function enterOrder(): Promise<void> {
+  await Promise.all(Object.values(laterParts).map((part: Lazy<unknown>) => part.fetch()));
+  await enter(<OrderScreen orderId={CLUB_ENQUIRY_ID} />);
+}
 
 export const order = (): Order => bodyOf('order', CLUB_ENQUIRY_ID);
 

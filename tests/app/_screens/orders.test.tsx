@@ -2,7 +2,8 @@
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { laterParts } from '@/app/_orders/laterParts';
 import { OrdersScreen } from '@/app/_orders/OrdersScreen';
 import type { StudyRequest } from '@/app/_studies/studies';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
@@ -43,6 +44,10 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
   };
 });
 
+// Parts that come later are here.
+beforeAll(async () => {
+  await Promise.all([laterParts.bench.fetch(), laterParts.repeat.fetch()]);
+});
 beforeEach(() => {
   vi.stubGlobal('Worker', class {});
   went.mockClear();

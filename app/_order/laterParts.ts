@@ -1,0 +1,9 @@
+import { lazy } from '@/app/_network/lazy';
+
+/** Parts of an order that are fetched behind what is seen first. */
+export const laterParts = {
+  papers: lazy(() => import('@/app/_orderPapers/OrderPapers').then(({ OrderPapers }) => OrderPapers)),
+  names: lazy(() => import('@/app/_names/NamesPart').then(({ NamesPart }) => NamesPart)),
+  stepNote: lazy(() => import('./notes/StepNote').then(({ StepNote }) => StepNote)),
+  addJob: lazy(() => import('./jobs/AddJob').then(({ AddJob }) => AddJob)),
+} as const;
