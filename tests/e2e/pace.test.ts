@@ -64,6 +64,8 @@ test('an order is quoted and accepted without holding the page', async () => {
   await watchPace(page);
   await page.goto('/orders/club-enquiry');
   await page.getByRole('tabpanel').getByText('deposit 380.66').first().waitFor();
+  // A quote bears the number of its order.
+  await page.getByRole('button', { name: 'Give it one' }).click();
   await takePace(page);
   await issue(page, pointer, 'Quote', 'quote');
   const issuing = await takePace(page);
