@@ -28,8 +28,9 @@ export const pointer: Hands = {
 /** The keyboard alone; the browser speaks the English of the United States, so days are typed month first. */
 export const keyboard: Hands = {
   press: async (target) => {
-    await canBePressed(target);
     await reach(target);
+    // On the long way to it the sums may have begun anew.
+    await canBePressed(target);
     await target.page().keyboard.press('Enter');
   },
   type: async (field, text) => {

@@ -86,6 +86,7 @@ export async function issue(page: Page, hands: Hands, tab: string, kind: string)
   const panel = page.getByRole('tabpanel', { name: tab });
   const out = panel.getByRole('region', { name: `What went out: ${kind}` });
   const before = await out.getByRole('listitem').count();
+  await expect.poll(() => panel.locator('[aria-busy="true"]').count()).toBe(0);
   await hands.press(panel.getByRole('button', { name: /^Issue / }));
   await expect.poll(() => out.getByRole('listitem').count()).toBe(before + 1);
   await panel.getByText('It is kept with its file.').waitFor();
