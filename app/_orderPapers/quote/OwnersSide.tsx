@@ -42,7 +42,7 @@ export function OwnersSide({ draft, formatter, locale, context }: OwnersSideProp
       {owner.underCostWhy !== '' && <p>Offered under cost: {owner.underCostWhy}</p>}
       {draft.risks.length > 0 && (
         <>
-          <h4 className={styles.sub}>What may go wrong</h4>
+          <h3 className={styles.sub}>What may go wrong</h3>
           <ul>
             {draft.risks.map((risk) => {
               const { sentence, detail } = findingWords(risk, context);

@@ -33,7 +33,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
   const usualChannel = channels.find(({ id }) => id === jobChannel)?.name;
   return (
     <div className={styles.settings}>
-      <h4 className={styles.sub}>Prices</h4>
+      <h3 className={styles.sub}>Prices</h3>
       <ChoiceField
         id="quote-channel"
         label="Way of selling"
@@ -49,7 +49,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
         onCommit={(id) => set('Way of selling', 'channelId', id === '' ? null : id)}
       />
       <LinePrices {...{ of, fields }} />
-      <h4 className={styles.sub}>Beside the pieces</h4>
+      <h3 className={styles.sub}>Beside the pieces</h3>
       <QuoteCharges {...{ of, fields }} />
       <DiscountFields {...{ of, fields }} />
       <CheckField
@@ -63,7 +63,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
         }
         onCommit={(exempt) => set('No tax', 'exempt', exempt)}
       />
-      <h4 className={styles.sub}>Terms</h4>
+      <h3 className={styles.sub}>Terms</h3>
       <FieldGroup pairs>
         <MeasureField
           id="quote-deposit"
@@ -134,7 +134,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
         hint="Only where it does. It is kept on your own side and never printed. A price list never may: it promises its prices to everybody."
         onCommit={(why) => set('Why under cost', 'underCostWhy', why)}
       />
-      <h4 className={styles.sub}>Alternatives beside what was asked</h4>
+      <h3 className={styles.sub}>Alternatives beside what was asked</h3>
       <QuoteAlternatives {...{ of, fields, asked }} />
     </div>
   );
