@@ -22,7 +22,7 @@ export function AskedFold({ on }: Readonly<{ on: OrderOnScreen }>) {
     <div className={styles.asked}>
       <Fold
         summary="What was asked"
-        line={order.asked.slice(0, 80) || 'customer, day, wish, delivery'}
+        line={shortly(order.asked) || 'customer, day, wish, delivery'}
         id="order-asked"
       >
         <div className={styles.fields}>
@@ -75,6 +75,18 @@ export function AskedFold({ on }: Readonly<{ on: OrderOnScreen }>) {
 }
 
 // Helpers
+
+const MOST_LETTERS = 80;
+
+/** The beginning of a long text, up to a whole word. */
+function shortly(text: string): string {
+  const letters = [...text];
+  if (letters.length <= MOST_LETTERS) return text;
+  return `${letters
+    .slice(0, MOST_LETTERS - 1)
+    .join('')
+    .replace(/\s+\S*$/, '')}…`;
+}
 
 const labels = {
   wantedOn: 'Wanted on',

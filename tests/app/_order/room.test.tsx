@@ -54,6 +54,13 @@ describe('the head of an order', () => {
     );
   });
 
+  it('tells the beginning of what was asked, up to a whole word', async () => {
+    await enterOrder();
+    expect(
+      screen.getByText('37 shirts with our path on the back and the crest on the chest, for the day of…'),
+    ).toBeVisible();
+  });
+
   it('is renamed where it stands', async () => {
     await enterOrder();
     await userEvent.click(screen.getByRole('button', { name: 'Ramblers Club shirts' }));
