@@ -1,7 +1,6 @@
 'use client';
 
 import Link from 'next/link';
-import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
 import { usePageName } from '@/app/_controls/usePageName';
 import { JobSheet } from '@/app/_docket/jobSheet/JobSheet';
@@ -13,7 +12,7 @@ import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { JobInput } from '@/shared/schemas/request';
 
-/** The job that the address names on paper, looked at before it is printed. */
+/** The job that the address names on paper, looked at before it is saved. */
 export function JobSheetScreen() {
   const jobId = useIdInAddress('/jobs/');
   return <WithWorkspace>{(workspace) => <SheetOf jobId={jobId} workspace={workspace} />}</WithWorkspace>;
@@ -39,37 +38,23 @@ type SheetOfJobProps = Readonly<{
 function SheetOfJob({ jobId, input, readFile }: SheetOfJobProps) {
   const { answer, failure } = usePricedJob(input);
   const { name } = input.job;
-  // It heads the paper.
-  usePageName(name);
+  usePageName(`${name}, job sheet · Pressminute`);
   return (
     <>
-      <div className="screenOnly">
-        <PageHead
-          title="Job sheet"
-          line={
-            <>
-              One page for the bench, and one with the costs that is yours alone.{' '}
-              <Link href={`/jobs/${jobId}`}>
-                Back to <bdi>{name}</bdi>
-              </Link>
-            </>
-          }
-          aside={
-            <Button
-              kind="strong"
-              blockedBy={answer === null ? 'It is still being made.' : undefined}
-              onPress={() => window.print()}
-            >
-              Print or save as PDF
-            </Button>
-          }
-        />
-        <AnswerMissing what="The job sheet could not be made" failure={failure} />
-      </div>
+      <PageHead
+        title="Job sheet"
+        line={
+          <>
+            A sheet for the bench, and one with the costs that is yours alone.{' '}
+            <Link href={`/jobs/${jobId}`}>
+              Back to <bdi>{name}</bdi>
+            </Link>
+          </>
+        }
+      />
+      <AnswerMissing what="The job sheet could not be made" failure={failure} />
       {answer === null ? (
-        <p className="screenOnly" role="status">
-          The job sheet is being made…
-        </p>
+        <p role="status">The job sheet is being made…</p>
       ) : (
         <JobSheet input={input} answer={answer} readFile={readFile} context={input.workshop} />
       )}

@@ -35,6 +35,18 @@ export type Block =
   | { readonly kind: 'text'; readonly text: string; readonly isStrong: boolean }
   /** The one figure that a paper is about. */
   | { readonly kind: 'amount'; readonly words: string; readonly figure: string; readonly under: string }
+  /** A step of the work, with things to tick off and faults to count. */
+  | {
+      readonly kind: 'step';
+      readonly heading: string;
+      readonly aside: string;
+      readonly lines: readonly string[];
+      readonly ticks: readonly string[];
+      readonly tally: { readonly words: string; readonly labels: readonly string[] };
+      readonly grid: TickGrid | null;
+    }
+  /** What is done at the press. */
+  | { readonly kind: 'presses'; readonly presses: readonly DrawnPress[] }
   /** Answers to tick. */
   | { readonly kind: 'ticks'; readonly answers: readonly { readonly text: string; readonly lines: number }[] }
   /** A line of 100 mm. */
@@ -60,6 +72,35 @@ export interface DrawnGoods {
   readonly heading: string;
   readonly lines: readonly string[];
   readonly prints: readonly Note[];
+}
+
+/** Things to tick off by two names: blanks of several lines by size. */
+export interface TickGrid {
+  readonly heads: readonly string[];
+  readonly last: string;
+  readonly rows: readonly {
+    readonly name: string;
+    /** One a head; nothing to tick where empty. */
+    readonly ticks: readonly string[];
+    readonly last: string;
+  }[];
+}
+
+/** A print at the press: where it sits, how it is pressed, a square for every good piece or several. */
+export interface DrawnPress {
+  readonly heading: string;
+  readonly aside: string;
+  readonly drawings: readonly Drawing[];
+  /** What the press is set to; empty where it is said once for all. */
+  readonly strong: string;
+  readonly lines: readonly string[];
+  readonly heads: Readonly<Record<'size' | 'good' | 'ticks' | 'spares', string>>;
+  readonly sizes: readonly {
+    readonly size: string;
+    readonly good: string;
+    readonly ticks: number;
+    readonly spares: string;
+  }[];
 }
 
 /** One side of a piece with its prints in their places. Lengths in mm. */

@@ -10,6 +10,7 @@ import type {
 import { type CareCards, careCardPaper } from './bodies/careCard';
 import { type JobSheetBody, jobSheetPaper } from './bodies/jobSheetPaper';
 import { creditNotePaper, invoicePaper, receiptPaper, requestPaper } from './bodies/moneyPapers';
+import { type OwnSheetBody, ownSheetPaper } from './bodies/ownSheetPaper';
 import { type PriceListBody, priceListPaper } from './bodies/priceListPaper';
 import { deliveryPaper, proofPaper } from './bodies/proofPaper';
 import { type CustomersQuote, confirmationPaper, quotePaper } from './bodies/quotePaper';
@@ -29,6 +30,7 @@ export type PaperSource =
   | { readonly kind: 'deliveryNote'; readonly body: DeliveryNote }
   | { readonly kind: 'careCard'; readonly body: CareCards }
   | { readonly kind: 'jobSheet'; readonly body: JobSheetBody }
+  | { readonly kind: 'ownSheet'; readonly body: OwnSheetBody }
   | { readonly kind: 'priceList'; readonly body: PriceListBody }
   | { readonly kind: 'sizeForm'; readonly body: SizeFormBody };
 
@@ -55,6 +57,8 @@ export function paperOf(source: PaperSource, labels: Labels): Paper {
       return careCardPaper(source.body, labels);
     case 'jobSheet':
       return jobSheetPaper(source.body, labels);
+    case 'ownSheet':
+      return ownSheetPaper(source.body, labels);
     case 'priceList':
       return priceListPaper(source.body, labels);
     case 'sizeForm':

@@ -1,5 +1,5 @@
 import type { Weight } from '@/lib/lettering/faceTable';
-import type { Block, Paper } from './paper';
+import type { Block, Drawing, DrawnPress, Paper, TickGrid } from './paper';
 
 interface PaperText {
   readonly text: string;
@@ -65,6 +65,20 @@ function textsOf(block: Block): Texts {
       return block.isStrong ? { bold: [block.text], plain: [] } : { bold: [], plain: [block.text] };
     case 'amount':
       return { bold: [block.figure], plain: [block.words, block.under] };
+    case 'step':
+      return {
+        bold: [block.heading],
+        plain: [
+          block.aside,
+          ...block.lines,
+          ...block.ticks,
+          block.tally.words,
+          ...block.tally.labels,
+          ...textsOfGrid(block.grid),
+        ],
+      };
+    case 'presses':
+      return together(block.presses.map(textsOfPress));
     case 'ticks':
       return { bold: [], plain: block.answers.map(({ text }) => text) };
     case 'rule':
@@ -92,16 +106,32 @@ function textsOfGoods({
   const notes = textsOfNotes(prints);
   return {
     bold: [heading, ...notes.bold],
+    plain: [...lines, ...notes.plain, ...drawings.flatMap(textsOfDrawing)],
+  };
+}
+
+function textsOfPress({ heading, aside, drawings, strong, lines, heads, sizes }: DrawnPress): Texts {
+  return {
+    bold: [heading, strong, ...sizes.map(({ size }) => size)],
     plain: [
+      aside,
       ...lines,
-      ...notes.plain,
-      ...drawings.flatMap((drawing) => [
-        drawing.caption,
-        ...drawing.prints.flatMap(({ name, size }) => [name, size]),
-      ]),
+      ...Object.values(heads),
+      ...sizes.flatMap(({ good, spares }) => [good, spares]),
+      ...drawings.flatMap(textsOfDrawing),
     ],
   };
 }
+
+const textsOfGrid = (grid: TickGrid | null): readonly string[] =>
+  grid === null
+    ? []
+    : [...grid.heads, grid.last, ...grid.rows.flatMap(({ name, ticks, last }) => [name, ...ticks, last])];
+
+const textsOfDrawing = ({ caption, prints }: Drawing): readonly string[] => [
+  caption,
+  ...prints.flatMap(({ name, size }) => [name, size]),
+];
 
 const textsOfNotes = (notes: Extract<Block, { kind: 'notes' }>['notes']): Texts => ({
   bold: notes.map(({ lead }) => lead),

@@ -11,6 +11,10 @@ export const picturesOf = ({ blocks }: Paper): readonly string[] => [
           return block.goods.flatMap(({ drawings }) =>
             drawings.flatMap(({ prints }) => prints.flatMap(({ picture }) => picture ?? [])),
           );
+        case 'presses':
+          return block.presses.flatMap(({ drawings }) =>
+            drawings.flatMap(({ prints }) => prints.flatMap(({ picture }) => picture ?? [])),
+          );
         default:
           return [];
       }

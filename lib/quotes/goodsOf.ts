@@ -2,6 +2,7 @@ import { placeInBox } from '@/lib/artwork/placeInBox';
 import type { ResolvedLine, ResolvedPlacement } from '@/lib/job/checkedJob';
 import type { LabelKey, Labels } from '@/lib/papers/words/englishLabels';
 import { formatNumber } from '@/shared/formatNumber';
+import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank, fibres } from '@/shared/schemas/blank';
 import type { Print } from '@/shared/schemas/job';
 import type { GoodsOnPaper } from '@/shared/schemas/paperParts';
@@ -32,7 +33,8 @@ export function goodsOf(
   };
 }
 
-const shapes: Readonly<Record<Blank['kind'], GoodsOnPaper['shape']>> = {
+/** What a blank is drawn as. */
+export const shapes: Readonly<Record<Blank['kind'], GoodsOnPaper['shape']>> = {
   garment: 'garment',
   bag: 'other',
   cushion: 'other',
@@ -87,7 +89,8 @@ function printedSize(
   return { widthMm, heightMm };
 }
 
-const pictureOf = ({ picture }: ResolvedPlacement['artwork']): GoodsOnPaper['prints'][number]['picture'] =>
+/** The picture of an artwork, where papers can show it. */
+export const pictureOf = ({ picture }: Pick<Artwork, 'picture'>): GoodsOnPaper['prints'][number]['picture'] =>
   picture === null || !isHash(picture.fileId) ? null : { fileId: picture.fileId, fileName: picture.fileName };
 
 /** Files of pictures are kept under their hash; an id of an earlier way of keeping them names no file that papers could. */

@@ -7,7 +7,7 @@ import { type ShownPart, shownPart } from '@/lib/artwork/shownPicture';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** Addresses of small pictures, by artwork id. */
-export type ArtworkPreviews = ReadonlyMap<string, string>;
+type ArtworkPreviews = ReadonlyMap<string, string>;
 
 const none: ArtworkPreviews = new Map();
 

@@ -4,7 +4,6 @@ import { type ReactNode, useEffect } from 'react';
 import { usePageName } from '@/app/_controls/usePageName';
 import { Carry } from '@/app/_copies/Carry';
 import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
-import { PrintedJobSheet } from '@/app/_docket/jobSheet/PrintedJobSheet';
 import { useJobInput } from '@/app/_documents/useJobInput';
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
@@ -50,13 +49,11 @@ function DocketOfJob({ jobId, workspace, input, sent }: DocketOfJobProps) {
     <>
       {exampleJobIds.includes(jobId) && <ExampleBand isFirst={isExampleWorkshop(input.workshop)} />}
       <JobProvider {...{ jobId, workspace, input, priced }}>
-        <PrintedJobSheet>
-          <DocketSections sent={head} />
-          <p className={styles.paper}>
-            On paper: <JobSheetLink jobId={jobId} />
-          </p>
-          <Carry store={workspace} what={{ kind: 'job', id: jobId, name: input.job.name }} />
-        </PrintedJobSheet>
+        <DocketSections sent={head} />
+        <p className={styles.paper}>
+          On paper: <JobSheetLink jobId={jobId} />
+        </p>
+        <Carry store={workspace} what={{ kind: 'job', id: jobId, name: input.job.name }} />
       </JobProvider>
     </>
   );

@@ -64,7 +64,11 @@ function printNote(print: Print, { labels, figures }: Told, withVersions: boolea
   };
 }
 
-function drawingsOf({ shape, prints }: GoodsOnPaper, { labels, figures }: Told): readonly Drawing[] {
+/** @returns the sides of a piece with their prints. */
+export function drawingsOf(
+  { shape, prints }: Pick<GoodsOnPaper, 'shape' | 'prints'>,
+  { labels, figures }: Told,
+): readonly Drawing[] {
   // Of a print with several sizes the first is drawn; all are told.
   const shown = prints.filter(
     ({ placementId }, at) => prints.findIndex((other) => other.placementId === placementId) === at,

@@ -1,7 +1,7 @@
-import type { Block, Drawing, Paper } from '@/lib/papers/paper';
+import type { Block, Drawing, DrawnPress, Note, Paper, TickGrid } from '@/lib/papers/paper';
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
-import { textLines } from './heading';
+import { filled } from '@/lib/papers/words/labelsFor';
 
 /** What the bench needs of a job, in words that are made already, in the order of the work. No cost stands on it. */
 export interface JobSheetBody {
@@ -13,26 +13,41 @@ export interface JobSheetBody {
   readonly pieces: number;
   /** Beside the name: when it is wanted, for whom. */
   readonly facts: readonly { readonly name: string; readonly value: string }[];
-  readonly steps: readonly JobStep[];
+  readonly before: readonly JobStep[];
+  /** In the order of the press. */
+  readonly presses: readonly JobPress[];
+  readonly after: readonly JobStep[];
   /** What to mind at the press. */
-  readonly watch: readonly string[];
+  readonly watch: readonly Note[];
 }
 
-interface JobStep {
+export interface JobStep {
   readonly heading: string;
   readonly aside: string;
+  readonly lines: readonly string[];
   readonly ticks: readonly string[];
-  /** How it is pressed, and where it sits. */
+  /** Words with a line beside each, to count on. */
+  readonly tally: { readonly words: string; readonly labels: readonly string[] };
+  /** Blanks of several lines by size. */
+  readonly grid: TickGrid | null;
+}
+
+export interface JobPress {
+  readonly heading: string;
+  readonly aside: string;
+  /** What the press is set to; empty where it is said once for all. */
+  readonly strong: string;
+  /** How else it is pressed, and where it sits. */
   readonly lines: readonly string[];
   readonly drawings: readonly Drawing[];
   readonly sizes: readonly { readonly size: string; readonly good: number; readonly spares: number }[];
+  /** How many good ones a square stands for. */
+  readonly perTick: number;
 }
-
-/** More pieces of a size than this are counted, not ticked. */
-const MOST_TICKS = 40;
 
 export function jobSheetPaper(body: JobSheetBody, labels: Labels): Paper {
   const figures = figuresOf({ ...body, length: 'mm', currency: 'USD' });
+  const told = { labels, count: figures.count };
   return {
     page: body.page,
     language: body.language,
@@ -47,8 +62,13 @@ export function jobSheetPaper(body: JobSheetBody, labels: Labels): Paper {
         party: null,
         facts: [{ name: labels.piecesInAll, value: figures.count(body.pieces) }, ...body.facts],
       },
-      ...body.steps.flatMap((step, at) => stepBlocks(step, at + 1, labels, figures.count)),
-      ...watchBlocks(body.watch, labels),
+      ...body.before.map((step, at) => stepBlock(step, at + 1)),
+      {
+        kind: 'presses',
+        presses: body.presses.map((press, at) => drawnPress(press, body.before.length + at + 1, told)),
+      },
+      ...body.after.map((step, at) => stepBlock(step, body.before.length + body.presses.length + at + 1)),
+      { kind: 'notes', notes: body.watch },
       { kind: 'sign', labels: [labels.goodAndScrapped, labels.minutesTaken, labels.packedBy] },
     ],
   };
@@ -56,52 +76,35 @@ export function jobSheetPaper(body: JobSheetBody, labels: Labels): Paper {
 
 // Helpers
 
-function stepBlocks(
-  { heading, aside, ticks, lines, drawings, sizes }: JobStep,
-  numeral: number,
-  labels: Labels,
-  count: (count: number) => string,
-): readonly Block[] {
-  const title = `${numeral}. ${heading}`;
-  const told = textLines([aside, ...lines].join('\n'));
-  const head: readonly Block[] =
-    drawings.length > 0
-      ? [{ kind: 'goods', goods: [{ drawings, heading: title, lines: told, prints: [] }], isLarge: false }]
-      : [
-          { kind: 'text', text: title, isStrong: true },
-          ...(told.length > 0 ? [{ kind: 'text', text: told.join('\n'), isStrong: false } as const] : []),
-        ];
-  return [
-    ...head,
-    ...(ticks.length > 0
-      ? [{ kind: 'ticks', answers: ticks.map((text) => ({ text, lines: 0 })) } as const]
-      : []),
-    ...(sizes.length > 0
-      ? [
-          {
-            kind: 'table',
-            columns: [
-              { head: labels.size, isFigure: false },
-              { head: labels.good, isFigure: true },
-              { head: labels.tickGood, isFigure: false },
-              { head: labels.spares, isFigure: true },
-            ],
-            rows: sizes.map(({ size, good, spares }) => ({
-              kind: 'row' as const,
-              cells: [size, count(good), good > MOST_TICKS ? '' : { ticks: good }, count(spares)],
-            })),
-            sums: [],
-            note: '',
-          } as const,
-        ]
-      : []),
-  ];
+interface StepTold {
+  readonly labels: Labels;
+  readonly count: (count: number) => string;
 }
 
-const watchBlocks = (watch: readonly string[], labels: Labels): readonly Block[] =>
-  watch.length === 0
-    ? []
-    : [
-        { kind: 'text', text: labels.watch, isStrong: true },
-        { kind: 'notes', notes: watch.map((text) => ({ lead: '', text })) },
-      ];
+const headed = (heading: string, numeral: number): string => `${numeral}. ${heading}`;
+
+const stepBlock = ({ heading, ...step }: JobStep, numeral: number): Block => ({
+  kind: 'step',
+  heading: headed(heading, numeral),
+  ...step,
+});
+
+function drawnPress(press: JobPress, numeral: number, { labels, count }: StepTold): DrawnPress {
+  const { heading, aside, strong, lines, drawings, sizes, perTick } = press;
+  return {
+    heading: headed(heading, numeral),
+    ...{ aside, strong, lines, drawings },
+    heads: {
+      size: labels.size,
+      good: labels.good,
+      ticks: perTick === 1 ? labels.tickGood : filled(labels.tickSeveral, { count: count(perTick) }),
+      spares: labels.spares,
+    },
+    sizes: sizes.map(({ size, good, spares }) => ({
+      size,
+      good: count(good),
+      ticks: Math.ceil(good / perTick),
+      spares: count(spares),
+    })),
+  };
+}

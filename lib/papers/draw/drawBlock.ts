@@ -4,7 +4,9 @@ import { drawChoices } from './drawChoices';
 import { drawGoods } from './drawGoods';
 import { drawHead, drawTitle } from './drawHead';
 import { drawNotes } from './drawNotes';
+import { drawPresses } from './drawPresses';
 import { drawAmount, drawCards, drawList, drawRuleBlock, drawSign, drawText, signHigh } from './drawSmall';
+import { drawStep } from './drawStep';
 import { drawTable } from './drawTable';
 import { drawTicks } from './drawTicks';
 import type { Setting } from './setting';
@@ -45,6 +47,12 @@ export function drawBlock(setting: Setting, block: Block, after: Block | undefin
       break;
     case 'ticks':
       drawTicks(setting, block, keep);
+      break;
+    case 'step':
+      drawStep(setting, block);
+      break;
+    case 'presses':
+      drawPresses(setting, block);
       break;
     case 'rule':
       drawRuleBlock(setting, block);

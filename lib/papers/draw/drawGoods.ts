@@ -80,7 +80,7 @@ function wordsOf(
 }
 
 /** Drawings in rows of two, as lines of a column that are as high as a drawing. */
-function drawingRows(
+export function drawingRows(
   setting: Setting,
   drawings: readonly Drawing[],
   widthPt: number,

@@ -2,6 +2,7 @@ import type { PDFPage } from '@cantoo/pdf-lib';
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Block } from '@/lib/papers/paper';
 import {
+  beside,
   type Column,
   drawColumns,
   highOf,
@@ -16,6 +17,9 @@ import {
 /** Of a square to tick. */
 export const TICK_SIDE = 9;
 const HIGH = 12.8;
+
+/** Before the words of what is ticked. */
+export const BEFORE = 18;
 
 /** From one square to the next. */
 const PITCH = 13;
@@ -37,6 +41,13 @@ export function tickLines({ isRightToLeft }: Setting, widthPt: number, count = 1
   }));
 }
 
+/** A square to tick with its words beside it. */
+export const tickedLines = (setting: Setting, widthPt: number, text: string): readonly SetLine[] =>
+  beside(setting, widthPt, [
+    { at: 0, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
+    { at: BEFORE, widthPt: widthPt - BEFORE, lines: linesOf(setting, text, { widthPt: widthPt - BEFORE }) },
+  ]);
+
 /** A square to tick. @param top its upper edge */
 function tick(page: PDFPage, x: number, top: number): void {
   page.drawRectangle({
@@ -49,8 +60,6 @@ function tick(page: PDFPage, x: number, top: number): void {
   });
 }
 
-/** Before the words of an answer. */
-const BEFORE = 18;
 const SHORT_COLUMNS = 3;
 
 /**

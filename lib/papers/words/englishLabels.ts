@@ -192,9 +192,9 @@ export const englishLabels = {
   // Job sheet
   good: 'good',
   tickGood: 'tick each good one',
+  tickSeveral: 'a square is {count} good ones',
   spares: 'spares',
   piecesInAll: 'pieces',
-  watch: 'Watch for',
   goodAndScrapped: 'good / scrapped, and why',
   minutesTaken: 'minutes on the clock',
   packedBy: 'packed by, date',

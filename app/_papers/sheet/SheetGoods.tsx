@@ -44,7 +44,7 @@ export function SheetGoods({ block, pictures }: SheetGoodsProps) {
 type SheetDrawingProps = Readonly<{ drawing: Drawing; pictures: PictureAddresses }>;
 
 /** Its words stand beside it, so that it is a picture to the eye alone. */
-function SheetDrawing({ drawing, pictures }: SheetDrawingProps) {
+export function SheetDrawing({ drawing, pictures }: SheetDrawingProps) {
   const placed = placeDrawing(drawing);
   const edge = 0.03 * placed.heightMm;
   const lowest = Math.max(placed.heightMm, ...placed.prints.map(({ print, yMm }) => yMm + print.heightMm));

@@ -5,6 +5,7 @@ import type { Block, Paper } from '@/lib/papers/paper';
 import { isRightToLeft } from '@/lib/papers/words/isRightToLeft';
 import styles from './PaperSheet.module.css';
 import { SheetGoods } from './SheetGoods';
+import { SheetPresses, SheetStep } from './SheetSteps';
 import { SheetTable } from './SheetTable';
 import type { PictureAddresses } from './usePictureAddresses';
 
@@ -79,6 +80,10 @@ function SheetBlock({ block, pictures }: Readonly<{ block: Block; pictures: Pict
           <span>{block.under}</span>
         </p>
       );
+    case 'step':
+      return <SheetStep block={block} />;
+    case 'presses':
+      return <SheetPresses {...{ block, pictures }} />;
     case 'ticks':
       return (
         <ul className={classes(styles.block, styles.ticks)}>

@@ -1,0 +1,44 @@
+import { ownEntry } from '@/lib/job/ownEntry';
+import type { SheetPlacement } from '@/lib/jobSheet/jobSheet';
+import { drawingsOf } from '@/lib/papers/bodies/goods';
+import type { Drawing } from '@/lib/papers/paper';
+import { englishLabels } from '@/lib/papers/words/englishLabels';
+import { figuresOf } from '@/lib/papers/words/figures';
+import { pictureOf, shapes } from '@/lib/quotes/goodsOf';
+import type { JobInput } from '@/shared/schemas/request';
+
+/** Where a print sits on its piece: the first of its sizes is drawn, all are told. */
+export function placementDrawings(
+  { job, blanks, artworks, workshop }: JobInput,
+  { lineId, placement, prints }: SheetPlacement,
+): readonly Drawing[] {
+  const [first] = prints;
+  const line = job.lines.find(({ id }) => id === lineId);
+  const blank = ownEntry(blanks, line?.blankId ?? '');
+  const artwork = ownEntry(artworks, placement.artworkId);
+  if (first === undefined) return [];
+  const print = {
+    placementId: placement.id,
+    name: placement.name,
+    position: placement.position,
+    sizes: null,
+    widthMm: first.widthMm,
+    heightMm: first.heightMm,
+    dropFromCollarMm: placement.dropFromCollarMm,
+    artwork: {
+      artworkId: placement.artworkId,
+      name: artwork?.name ?? placement.name,
+      version: artwork?.version ?? 1,
+    },
+    // A file that lies mirrored would show the piece the wrong way round.
+    picture: artwork === undefined || artwork.mirrored ? null : pictureOf(artwork),
+  };
+  const { locale, units, currency } = workshop;
+  return drawingsOf(
+    { shape: shapes[blank?.kind ?? 'small'], prints: [print] },
+    {
+      labels: englishLabels,
+      figures: figuresOf({ language: 'en', locale, length: units.length, currency }),
+    },
+  );
+}

@@ -1,0 +1,156 @@
+import type { Block, DrawnPress, TickGrid } from '@/lib/papers/paper';
+import styles from './PaperSheet.module.css';
+import { SheetDrawing } from './SheetGoods';
+import type { PictureAddresses } from './usePictureAddresses';
+
+type Of<Kind extends Block['kind']> = Extract<Block, { readonly kind: Kind }>;
+
+/** A step of the work with what is ticked off. */
+export function SheetStep({ block }: Readonly<{ block: Of<'step'> }>) {
+  const { heading, aside, lines, ticks, grid, tally } = block;
+  return (
+    <div className={styles.block}>
+      <StepHead {...{ heading, aside }} />
+      {lines.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {ticks.length > 0 && (
+        <ul className={styles.inRow}>
+          {ticks.map((text, at) => (
+            // Two sizes may bear one name.
+            // biome-ignore lint/suspicious/noArrayIndexKey: as said
+            <li key={at}>
+              <Square /> {text}
+            </li>
+          ))}
+        </ul>
+      )}
+      {grid !== null && <Grid grid={grid} />}
+      {tally.labels.length > 0 && (
+        <>
+          <p>{tally.words}</p>
+          <ul className={styles.sign}>
+            {tally.labels.map((label) => (
+              <li key={label}>{label}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+type SheetPressesProps = Readonly<{ block: Of<'presses'>; pictures: PictureAddresses }>;
+
+/** What is done at the press, print by print. */
+export function SheetPresses({ block, pictures }: SheetPressesProps) {
+  return block.presses.map((press) => (
+    <div key={press.heading} className={styles.block}>
+      <StepHead {...press} />
+      <div className={styles.goods}>
+        <div className={styles.drawings}>
+          {press.drawings.map((drawing) => (
+            <SheetDrawing key={drawing.caption} {...{ drawing, pictures }} />
+          ))}
+        </div>
+        <div className={styles.told}>
+          {press.strong !== '' && <p className={styles.seller}>{press.strong}</p>}
+          {press.lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </div>
+        <Sizes press={press} />
+      </div>
+    </div>
+  ));
+}
+
+// Helpers
+
+const Square = () => <span className={styles.tick} aria-hidden="true" />;
+
+const StepHead = ({ heading, aside }: Readonly<{ heading: string; aside: string }>) => (
+  <div className={styles.stepHead}>
+    <p className={styles.strong}>{heading}</p>
+    <p className={styles.foot}>{aside}</p>
+  </div>
+);
+
+function Grid({ grid: { heads, last, rows } }: Readonly<{ grid: TickGrid }>) {
+  return (
+    <div className={styles.tableRoom}>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <td />
+            {[...heads, last].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, place) => (
+            // Two lines may bear one name.
+            // biome-ignore lint/suspicious/noArrayIndexKey: as said
+            <tr key={place}>
+              <th scope="row">
+                <bdi>{row.name}</bdi>
+              </th>
+              {row.ticks.map((text, at) => (
+                <td key={heads[at] ?? at}>
+                  {text !== '' && (
+                    <>
+                      <Square />
+                      {text}
+                    </>
+                  )}
+                </td>
+              ))}
+              <td>{row.last}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Nobody ticks on a screen: of the squares as many are shown as say what they are. */
+const MOST_SQUARES = 12;
+
+function Sizes({ press: { heads, sizes } }: Readonly<{ press: DrawnPress }>) {
+  return (
+    <div className={styles.tableRoom}>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            {[heads.size, heads.good, heads.ticks, heads.spares].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {sizes.map(({ size, good, ticks, spares }) => (
+            <tr key={size}>
+              <th scope="row">
+                <bdi>{size}</bdi>
+              </th>
+              <td>{good}</td>
+              <td>
+                {Array.from({ length: Math.min(MOST_SQUARES, ticks) }, (_, at) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: squares are alike
+                  <Square key={at} />
+                ))}
+              </td>
+              <td>{spares}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
