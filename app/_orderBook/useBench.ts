@@ -1,6 +1,6 @@
 'use client';
 
-import { useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
@@ -36,10 +36,13 @@ export interface Bench {
   /** What an order asks of the bench; null where it takes none any more. */
   readonly benchOf: (orderId: string) => OrderBench | null;
   readonly workOf: (jobId: string) => BenchAnswer | null;
-  /** Jobs of which the work is being worked out. */
+  /** The work of some job is being worked out: all above is as it was before. */
   readonly isWaiting: boolean;
   readonly failure: WorkerFailure | null;
 }
+
+/** What the days of a quote rest on. */
+export type SureBench = Pick<Bench, 'sure' | 'isWaiting' | 'failure'>;
 
 /** Lays the orders that take time of the bench onto its calendar; what their jobs take is asked of the study worker. */
 export function useBench(workspace: ReadyWorkspace, book: OrderBook): Bench {
@@ -76,12 +79,14 @@ export function useBench(workspace: ReadyWorkspace, book: OrderBook): Bench {
   );
   const { blocks, daysOff, quoting } = workshop;
   const calendar = useMemo(() => calendarOf({ blocks, daysOff }), [blocks, daysOff]);
-  const planned = useMemo(
-    () => benchOn({ calendar, board, today, works, winChance: quoting.winChance }),
-    [calendar, board, today, works, quoting.winChance],
-  );
   const isWaiting = asks.some(({ key, input }) => !made.has(input) && results.get(key)?.ask.input !== input);
   const failure = asks.map(({ key }) => results.get(key)?.failure).find((one) => one != null) ?? null;
+  const known = useMemo(
+    (): BenchKnown => ({ calendar, board, today, works, winChance: quoting.winChance }),
+    [calendar, board, today, works, quoting.winChance],
+  );
+  const settled = useSettled(known, isWaiting && failure === null);
+  const planned = useMemo(() => benchOn(settled), [settled]);
   return useMemo(() => ({ ...planned, isWaiting, failure }), [planned, isWaiting, failure]);
 }
 
@@ -90,9 +95,24 @@ export function useBench(workspace: ReadyWorkspace, book: OrderBook): Bench {
 /** What was worked out once is remembered for as long as nothing it was made of changes, on other screens too. */
 const made = new WeakMap<JobInput, BenchAnswer>();
 
-interface BenchAsked extends Pick<Bench, 'calendar'>, Pick<OrderBook, 'board' | 'today'> {
+interface BenchKnown extends Pick<Bench, 'calendar'>, Pick<OrderBook, 'board' | 'today'> {
   readonly works: ReadonlyMap<string, BenchAnswer>;
   readonly winChance: number;
+}
+
+/**
+ * Days made of half of the orders are wrong days, and a plan for each answer holds up the page.
+ *
+ * @returns what was known when nothing was waited for, until nothing is again
+ */
+function useSettled(known: BenchKnown, isWaiting: boolean): BenchKnown {
+  const before = useRef(known);
+  // Other hours are shown at once, for they are said to be missing where there are none.
+  const settled = isWaiting && before.current.calendar === known.calendar ? before.current : known;
+  useEffect(() => {
+    before.current = settled;
+  }, [settled]);
+  return settled;
 }
 
 function benchOn({
@@ -101,7 +121,7 @@ function benchOn({
   today,
   works,
   winChance,
-}: BenchAsked): Omit<Bench, 'isWaiting' | 'failure'> {
+}: BenchKnown): Omit<Bench, 'isWaiting' | 'failure'> {
   const workOf = (jobId: string) => works.get(jobId) ?? null;
   const benches = (claim: 'sure' | 'open') =>
     board

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { Bench } from '@/app/_orderBook/useBench';
+import type { SureBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { CareCardTab } from './following/CareCardTab';
@@ -24,7 +24,7 @@ type OrderPapersProps = Readonly<{
   workspace: ReadyWorkspace;
   book: OrderBook;
   /** All that was accepted: a quote promises only days that are left beside it. */
-  bench: Pick<Bench, 'sure'>;
+  bench: SureBench;
   orderId: string;
   /** The one that was chosen; null shows the next that is to be written. */
   tab: PaperTab | null;
@@ -61,7 +61,7 @@ export function OrderPapers({ workspace, book, bench, orderId, tab, onTab }: Ord
 type ShownTabProps = Readonly<{
   of: OrderOnPaper;
   book: OrderBook;
-  bench: Pick<Bench, 'sure'>;
+  bench: SureBench;
   shown: PaperTab;
   isNext: boolean;
   choices: PaperChoices;

@@ -5,7 +5,7 @@ import { Fold } from '@/app/_controls/Fold';
 import { focusField } from '@/app/_controls/focusField';
 import { RevealContext } from '@/app/_controls/reveal';
 import { useTextContext } from '@/app/_fields/useTextContext';
-import type { Bench } from '@/app/_orderBook/useBench';
+import type { SureBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
@@ -22,7 +22,7 @@ import { bodyOfDraft, saysTheSame, useQuote } from './useQuote';
 type QuoteTabProps = Readonly<{
   of: OrderOnPaper;
   book: OrderBook;
-  bench: Pick<Bench, 'sure'>;
+  bench: SureBench;
   isNext: boolean;
 }>;
 

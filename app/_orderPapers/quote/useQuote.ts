@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import { quoteAsked } from '@/app/_orderBook/quoteAsked';
-import type { Bench } from '@/app/_orderBook/useBench';
+import type { SureBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { useOrderStudy } from '@/app/_studies/useOrderStudy';
@@ -29,14 +29,18 @@ interface AskedQuote {
 export function useQuote(
   { workspace, orderId }: Pick<OrderOnPaper, 'workspace' | 'orderId'>,
   book: OrderBook,
-  bench: Pick<Bench, 'sure'>,
+  bench: SureBench,
 ): AskedQuote {
   const asked = useMemo(() => quoteAsked(workspace, book, bench, orderId), [workspace, book, bench, orderId]);
   const { newest, failure } = useOrderStudy('quote', asked, null);
   return {
     asked,
     made: newest?.answer ?? null,
-    isStale: newest !== null && asked !== null && !sameValue(newest.asked, asked),
+    // Its days rest on what all orders take.
+    isStale:
+      newest !== null &&
+      asked !== null &&
+      ((bench.isWaiting && bench.failure === null) || !sameValue(newest.asked, asked)),
     failure,
   };
 }

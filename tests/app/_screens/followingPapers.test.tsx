@@ -43,7 +43,13 @@ function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
   return (
     <>
       <h1>Order</h1>
-      <OrderPapers {...{ workspace, book }} bench={{ sure: [] }} orderId={ORDER} tab={tab} onTab={setTab} />
+      <OrderPapers
+        {...{ workspace, book }}
+        bench={{ sure: [], isWaiting: false, failure: null }}
+        orderId={ORDER}
+        tab={tab}
+        onTab={setTab}
+      />
     </>
   );
 }
