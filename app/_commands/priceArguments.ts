@@ -1,6 +1,7 @@
 import type { AskedBreaks } from '@/app/_requests/withBreaks';
 import type { CurveQuestion } from '@/lib/studies/curve/batchCurve';
 import { type CurveRangeProblem, checkCurveRange } from '@/lib/studies/curve/checkCurveRange';
+import { givenOptions, unusable } from './givenOptions';
 
 type PriceArguments =
   | {
@@ -22,23 +23,9 @@ const OPTIONS = ['--curve', '--at', '--breaks', '--job'];
 
 /** @returns what the price command was asked for, or what is wrong with it in one sentence. */
 export function priceArguments(words: readonly string[]): PriceArguments {
-  const files: string[] = [];
-  const given = new Map<string, string>();
-  for (let index = 0; index < words.length; index += 1) {
-    const word = words[index] ?? '';
-    if (!word.startsWith('--')) {
-      files.push(word);
-      continue;
-    }
-    if (!OPTIONS.includes(word)) return unusable(`${word} is not known: ${USAGE}`);
-    const value = words[index + 1];
-    if (value === undefined) return unusable(`${word} needs a value: ${USAGE}`);
-    if (given.has(word)) return unusable(`${word} is given twice: ${USAGE}`);
-    given.set(word, value);
-    index += 1;
-  }
-  const [file, ...rest] = files;
-  if (file === undefined || rest.length > 0) return unusable(`Name one file: ${USAGE}`);
+  const read = givenOptions(words, OPTIONS, USAGE);
+  if (read.kind === 'unusable') return read;
+  const { file, given } = read;
   const typed = given.get('--breaks');
   const breaks = typed === undefined ? null : readBreaks(typed);
   if (typed !== undefined && breaks === null)
@@ -102,5 +89,3 @@ function sentence(problem: CurveRangeProblem): string {
       return problem satisfies never;
   }
 }
-
-const unusable = (why: string): PriceArguments => ({ kind: 'unusable', why });

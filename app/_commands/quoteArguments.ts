@@ -1,3 +1,5 @@
+import { givenOptions } from './givenOptions';
+
 type QuoteArguments =
   | {
       readonly kind: 'usable';
@@ -14,24 +16,8 @@ const OPTIONS = ['--order', '--pdf'];
 
 /** @returns what the quote command was asked for, or what is wrong with it in one sentence. */
 export function quoteArguments(words: readonly string[]): QuoteArguments {
-  const files: string[] = [];
-  const given = new Map<string, string>();
-  for (let index = 0; index < words.length; index += 1) {
-    const word = words[index] ?? '';
-    if (!word.startsWith('--')) {
-      files.push(word);
-      continue;
-    }
-    if (!OPTIONS.includes(word)) return unusable(`${word} is not known: ${USAGE}`);
-    const value = words[index + 1];
-    if (value === undefined) return unusable(`${word} needs a value: ${USAGE}`);
-    if (given.has(word)) return unusable(`${word} is given twice: ${USAGE}`);
-    given.set(word, value);
-    index += 1;
-  }
-  const [file, ...rest] = files;
-  if (file === undefined || rest.length > 0) return unusable(`Name one file: ${USAGE}`);
+  const read = givenOptions(words, OPTIONS, USAGE);
+  if (read.kind === 'unusable') return read;
+  const { file, given } = read;
   return { kind: 'usable', file, orderId: given.get('--order') ?? null, pdf: given.get('--pdf') ?? null };
 }
-
-const unusable = (why: string): QuoteArguments => ({ kind: 'unusable', why });
