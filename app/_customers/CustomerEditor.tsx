@@ -9,6 +9,7 @@ import { usePageName } from '@/app/_controls/usePageName';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { TextField } from '@/app/_fields/TextField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import {
   addressesAnswer,
   ordersAnswer,
@@ -41,11 +42,8 @@ export function CustomerEditor({ customerId, customer, workspace, onRemoved }: C
   usePageName(`${customer.name} · Pressminute`);
   const today = useToday();
   const formatter = formatterFor(workspace.workshop);
-  const { orders, entries } = workspace;
-  const own = useMemo(
-    () => ordersByCustomer(orders, entries.orderEvent).get(customerId) ?? [],
-    [orders, entries.orderEvent, customerId],
-  );
+  const { board } = useOrderBook(workspace);
+  const own = useMemo(() => ordersByCustomer(board).get(customerId) ?? [], [board, customerId]);
   const fields: CustomerFields = {
     workspace,
     customerId,

@@ -6,8 +6,10 @@ import { Button } from '@/app/_controls/Button';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { PageHead } from '@/app/_controls/PageHead';
 import { newId } from '@/app/_documents/newId';
+import { Finder } from '@/app/_fields/Finder';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { foundWords } from '@/app/_words/customers/customerWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { customerSchema } from '@/shared/schemas/customer';
@@ -26,10 +28,11 @@ export function CustomersScreen() {
 function Customers({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
   const formatter = formatterFor(workspace.workshop);
-  const { customers, orders, entries } = workspace;
+  const { customers } = workspace;
+  const { board } = useOrderBook(workspace);
   const [search, setSearch] = useState('');
   const [isNew, setNew] = useState(false);
-  const sorted = useMemo(() => ordersByCustomer(orders, entries.orderEvent), [orders, entries.orderEvent]);
+  const sorted = useMemo(() => ordersByCustomer(board), [board]);
   const found = useMemo(() => customersFound(customers, sorted, search), [customers, sorted, search]);
   const here = found.filter(({ customer }) => customer.erasedOn === null);
   const erased = found.filter(({ customer }) => customer.erasedOn !== null);
@@ -61,21 +64,13 @@ function Customers({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       <div className={styles.card}>
         {all > 0 && (
           <div className={styles.finder}>
-            <label className="visuallyHidden" htmlFor="customers-search">
-              Find a name, a number or an order
-            </label>
-            <input
-              className={styles.search}
+            <Finder
               id="customers-search"
-              type="search"
-              autoComplete="off"
-              placeholder="Find a name, a number or an order"
-              value={search}
-              onChange={(event) => setSearch(event.target.value)}
+              label="Find a name, a number or an order"
+              text={search}
+              onText={setSearch}
+              result={search.trim() !== '' && foundWords(here.length, formatter)}
             />
-            <p className={styles.found} role="status">
-              {search.trim() === '' ? '' : foundWords(here.length, formatter)}
-            </p>
           </div>
         )}
         {all === 0 && <p className={styles.none}>Nobody yet. An enquiry adds its customer here by itself.</p>}

@@ -7,6 +7,7 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { PageHead } from '@/app/_controls/PageHead';
 import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { erasedName, ordersAnswer } from '@/app/_words/customers/customerWords';
 import { erasedWords } from '@/app/_words/customers/erasureWords';
 import { paperText } from '@/app/_words/customers/paperText';
@@ -19,14 +20,12 @@ type ErasedCustomerProps = Readonly<{ customerId: string; erasedOn: string; work
 
 /** What stands in the place of a customer who asked to be erased. */
 export function ErasedCustomer({ customerId, erasedOn, workspace }: ErasedCustomerProps) {
-  const { workshop, orders, entries, papers } = workspace;
+  const { workshop, papers } = workspace;
+  const { board } = useOrderBook(workspace);
   const formatter = formatterFor(workshop);
   const name = erasedName(erasedOn, formatter);
   usePageName(`${name} · Pressminute`);
-  const own = useMemo(
-    () => ordersByCustomer(orders, entries.orderEvent).get(customerId) ?? [],
-    [orders, entries.orderEvent, customerId],
-  );
+  const own = useMemo(() => ordersByCustomer(board).get(customerId) ?? [], [board, customerId]);
   const ids = new Set([customerId, ...own.flatMap(({ id, order }) => [id, ...order.jobIds])]);
   const kept = Object.values(papers)
     .flat()

@@ -1,6 +1,5 @@
-import type { OrderRecord } from '@/app/_documents/documentsByKind';
-import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { foldedText, isFound } from '@/lib/drafts/jobSearch';
+import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { orderNumberText } from '@/shared/orderNumberText';
 import type { Customer } from '@/shared/schemas/customer';
 import type { Order } from '@/shared/schemas/order';
@@ -17,22 +16,18 @@ export interface OrderOfCustomer {
 
 type OrdersByCustomer = ReadonlyMap<string, readonly OrderOfCustomer[]>;
 
-type Entered = ReadyWorkspace['entries']['orderEvent'];
-
 /** @returns the orders of each customer, the one asked for last first. */
-export function ordersByCustomer(orders: readonly OrderRecord[], events: Entered): OrdersByCustomer {
-  const enquiries = new Map<string, { readonly number: string; readonly day: string }>();
-  for (const { body } of events) {
-    const { orderId, day, step } = body;
-    if (step.what === 'enquired' && !enquiries.has(orderId))
-      enquiries.set(orderId, { number: orderNumberText(step.number), day });
-  }
+export function ordersByCustomer(board: readonly BoardOrder[]): OrdersByCustomer {
   const sorted = new Map<string, OrderOfCustomer[]>();
-  for (const { id, order } of orders) {
+  for (const { facts, standing } of board) {
+    const { orderId: id, order } = facts;
     if (order.customerId === null) continue;
-    const enquiry = enquiries.get(id);
-    const one = { id, order, called: enquiry?.number ?? order.name, enquiredOn: enquiry?.day ?? null };
-    sorted.set(order.customerId, [...(sorted.get(order.customerId) ?? []), one]);
+    const { number, enquiredOn } = standing;
+    const called = number === null ? order.name : orderNumberText(number);
+    sorted.set(order.customerId, [
+      ...(sorted.get(order.customerId) ?? []),
+      { id, order, called, enquiredOn },
+    ]);
   }
   for (const [id, list] of sorted) sorted.set(id, list.toSorted(latestFirst));
   return sorted;

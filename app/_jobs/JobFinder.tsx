@@ -3,6 +3,7 @@
 import { useId } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { Finder } from '@/app/_fields/Finder';
 import type { Formatter } from '@/app/_words/formatter';
 import { jobStateChoices } from '@/app/_words/jobs/jobListWords';
 import type { JobState } from '@/shared/schemas/job';
@@ -39,82 +40,78 @@ export const stateFilterId = (state: JobState | null): string => `jobs-${state ?
 export function JobFinder({ wanted, found, sort, awayCount, onWanted, onSort, formatter }: JobFinderProps) {
   const id = useId();
   const isSearching = wanted.search.trim() !== '';
+  const isNarrowed = isSearching || wanted.state !== null;
   const tabs = [
     { state: null, label: 'All', count: found.inAnyState },
     ...jobStateChoices.map(({ value, label }) => ({ state: value, label, count: found.byState[value] })),
   ];
   return (
     <div className={styles.finder}>
-      <div className={styles.row}>
-        <label className="visuallyHidden" htmlFor={id}>
-          Find a job, customer, blank or artwork
-        </label>
-        <input
-          className={styles.search}
-          id={id}
-          type="search"
-          autoComplete="off"
-          placeholder="Find a job, customer, blank or artwork"
-          value={wanted.search}
-          onChange={(event) => onWanted({ ...wanted, search: event.target.value })}
-        />
-        {(awayCount > 0 || wanted.away) && (
-          <button
-            className={styles.away}
-            type="button"
-            aria-pressed={wanted.away}
-            onClick={() => onWanted({ ...wanted, away: !wanted.away })}
-          >
-            Put away too, {formatter.number(awayCount)}
-          </button>
-        )}
-      </div>
-      <div className={styles.row}>
-        {/* biome-ignore lint/a11y/useSemanticElements: these are buttons, and a fieldset is for what is typed */}
-        <div className={styles.tabs} role="group" aria-label="State">
-          {tabs.map(({ state, label, count }) => (
-            <button
-              key={label}
-              id={stateFilterId(state)}
-              className={styles.tab}
-              type="button"
-              aria-pressed={wanted.state === state}
-              onClick={() => onWanted({ ...wanted, state })}
-            >
-              {label} <span className={styles.count}>{formatter.number(count)}</span>
-            </button>
-          ))}
-        </div>
-        <div className={styles.sorted}>
-          <ChoiceField
-            label="Sorted by"
-            value={sort.by}
-            choices={sortWords}
-            onCommit={(by) => onSort(firstOrder(by))}
-          />
-        </div>
-      </div>
-      <p className={styles.result} role="status">
-        {isSearching || wanted.state !== null
-          ? `${found.found.length === 0 ? 'No job' : formatter.count(found.found.length, 'job')} found`
-          : ''}
-        {isSearching && found.moreAway > 0 && (
+      <Finder
+        id={id}
+        label="Find a job, customer, blank or artwork"
+        text={wanted.search}
+        onText={(search) => onWanted({ ...wanted, search })}
+        also={
+          awayCount > 0 || wanted.away
+            ? {
+                words: `Put away too, ${formatter.number(awayCount)}`,
+                isShown: wanted.away,
+                onShown: (away) => onWanted({ ...wanted, away }),
+              }
+            : null
+        }
+        below={
+          <div className={styles.row}>
+            {/* biome-ignore lint/a11y/useSemanticElements: these are buttons, and a fieldset is for what is typed */}
+            <div className={styles.tabs} role="group" aria-label="State">
+              {tabs.map(({ state, label, count }) => (
+                <button
+                  key={label}
+                  id={stateFilterId(state)}
+                  className={styles.tab}
+                  type="button"
+                  aria-pressed={wanted.state === state}
+                  onClick={() => onWanted({ ...wanted, state })}
+                >
+                  {label} <span>{formatter.number(count)}</span>
+                </button>
+              ))}
+            </div>
+            <div className={styles.sorted}>
+              <ChoiceField
+                label="Sorted by"
+                value={sort.by}
+                choices={sortWords}
+                onCommit={(by) => onSort(firstOrder(by))}
+              />
+            </div>
+          </div>
+        }
+        result={
           <>
-            , {formatter.number(found.moreAway)}
-            {found.found.length > 0 && ' more'} among those put away
+            {isNarrowed &&
+              `${found.found.length === 0 ? 'No job' : formatter.count(found.found.length, 'job')} found`}
+            {isSearching && found.moreAway > 0 && (
+              <>
+                , {formatter.number(found.moreAway)}
+                {found.found.length > 0 && ' more'} among those put away
+              </>
+            )}
           </>
+        }
+      >
+        {isSearching && found.moreAway > 0 && (
+          <Button kind="quiet" onPress={() => onWanted({ ...wanted, away: true })}>
+            Show {found.moreAway === 1 ? 'it' : 'them'} too
+          </Button>
         )}
-      </p>
-      {isSearching && found.moreAway > 0 && (
-        <Button kind="quiet" onPress={() => onWanted({ ...wanted, away: true })}>
-          Show {found.moreAway === 1 ? 'it' : 'them'} too
-        </Button>
-      )}
-      {found.found.length === 0 && found.moreAway === 0 && (isSearching || wanted.state !== null) && (
-        <Button kind="quiet" onPress={() => onWanted({ ...wanted, search: '', state: null })}>
-          Show all jobs
-        </Button>
-      )}
+        {found.found.length === 0 && found.moreAway === 0 && isNarrowed && (
+          <Button kind="quiet" onPress={() => onWanted({ ...wanted, search: '', state: null })}>
+            Show all jobs
+          </Button>
+        )}
+      </Finder>
     </div>
   );
 }

@@ -2,6 +2,7 @@
 
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { Finder } from '@/app/_fields/Finder';
 import type { Formatter } from '@/app/_words/formatter';
 import { turnChoices } from '@/app/_words/orders/boardWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
@@ -34,58 +35,54 @@ export function BoardFinder(props: BoardFinderProps) {
   const other = isClosed ? 'open' : 'closed';
   return (
     <div className={styles.finder}>
-      <div className={styles.row}>
-        <label className="visuallyHidden" htmlFor={fieldId}>
-          Find a name, number or day
-        </label>
-        <input
-          className={styles.search}
-          id={fieldId}
-          type="search"
-          autoComplete="off"
-          placeholder="Find a name, number or day"
-          value={wanted.text}
-          onChange={(event) => onWanted({ ...wanted, text: event.target.value })}
-        />
-        {!isClosed && (
-          <div className={styles.turn}>
-            <ChoiceField
-              label="Whose turn"
-              labelled
-              width="full"
-              value={wanted.turn}
-              choices={turnChoices}
-              onCommit={(turn) => onWanted({ ...wanted, turn })}
-            />
-          </div>
+      <Finder
+        id={fieldId}
+        label="Find a name, number or day"
+        text={wanted.text}
+        onText={(text) => onWanted({ ...wanted, text })}
+        beside={
+          !isClosed && (
+            <div className={styles.turn}>
+              <ChoiceField
+                label="Whose turn"
+                labelled
+                width="full"
+                value={wanted.turn}
+                choices={turnChoices}
+                onCommit={(turn) => onWanted({ ...wanted, turn })}
+              />
+            </div>
+          )
+        }
+        also={
+          closedCount > 0 || isClosed
+            ? {
+                words: `Closed, ${formatter.number(closedCount)}`,
+                isShown: isClosed,
+                onShown: () => onWanted({ ...wanted, shown: other }),
+              }
+            : null
+        }
+        result={
+          <>
+            {isNarrowed && `${found === 0 ? 'No order' : formatter.count(found, 'order')} found`}
+            {isNarrowed &&
+              elsewhere > 0 &&
+              `, ${formatter.number(elsewhere)} among the ${isClosed ? 'open' : 'closed'} ones`}
+          </>
+        }
+      >
+        {isNarrowed && elsewhere > 0 && (
+          <Button kind="quiet" onPress={() => onWanted({ ...wanted, turn: 'all', shown: other })}>
+            Show {elsewhere === 1 ? 'it' : 'them'}
+          </Button>
         )}
-        {(closedCount > 0 || isClosed) && (
-          <button
-            className={styles.closed}
-            type="button"
-            aria-pressed={isClosed}
-            onClick={() => onWanted({ ...wanted, shown: other })}
-          >
-            Closed, {formatter.number(closedCount)}
-          </button>
+        {isNarrowed && found === 0 && (
+          <Button kind="quiet" onPress={() => onWanted({ ...wanted, text: '', turn: 'all' })}>
+            Show all
+          </Button>
         )}
-      </div>
-      <p className={styles.told} role="status">
-        {isNarrowed && `${found === 0 ? 'No order' : formatter.count(found, 'order')} found`}
-        {isNarrowed &&
-          elsewhere > 0 &&
-          `, ${formatter.number(elsewhere)} among the ${isClosed ? 'open' : 'closed'} ones`}
-      </p>
-      {isNarrowed && elsewhere > 0 && (
-        <Button kind="quiet" onPress={() => onWanted({ ...wanted, turn: 'all', shown: other })}>
-          Show {elsewhere === 1 ? 'it' : 'them'}
-        </Button>
-      )}
-      {isNarrowed && found === 0 && (
-        <Button kind="quiet" onPress={() => onWanted({ ...wanted, text: '', turn: 'all' })}>
-          Show all
-        </Button>
-      )}
+      </Finder>
     </div>
   );
 }

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { Finder } from '@/app/_fields/Finder';
 import { TextField } from '@/app/_fields/TextField';
 import { formatterFor } from '@/app/_words/formatter';
 import { bracesCaution, labelName } from '@/app/_words/workshop/paperWords';
@@ -50,22 +51,21 @@ export function PaperWords({ fields: { workshop, set }, language }: PaperWordsPr
       <p className={styles.words}>
         A box you leave empty says what stands in it in grey. What is in braces is put in by the app.
       </p>
-      <input
-        className={styles.search}
-        type="search"
-        autoComplete="off"
-        aria-label="Find a word of papers"
-        placeholder="Find a word of papers"
-        value={search}
-        onChange={(event) => {
-          setSearch(event.target.value);
-          setShown(AT_ONCE);
-        }}
-      />
-      <p className={styles.found} role="status">
-        {isSearching &&
-          (found.length === 0 ? 'No word found' : `${formatter.count(found.length, 'word')} found`)}
-      </p>
+      <div className={styles.finder}>
+        <Finder
+          id="paper-words-search"
+          label="Find a word of papers"
+          text={search}
+          onText={(text) => {
+            setSearch(text);
+            setShown(AT_ONCE);
+          }}
+          result={
+            isSearching &&
+            (found.length === 0 ? 'No word found' : `${formatter.count(found.length, 'word')} found`)
+          }
+        />
+      </div>
       {!isSearching && found.length === 0 && (
         <p className={styles.words}>None of yours in this language yet.</p>
       )}
