@@ -1,9 +1,7 @@
 'use client';
 
-import Link from 'next/link';
-import { PageHead } from '@/app/_controls/PageHead';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
-import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { OrderRoom } from './OrderRoom';
@@ -26,21 +24,11 @@ function OrderOfId({ workspace, orderId }: OrderOfIdProps) {
   const book = useOrderBook(workspace);
   const found = book.of(orderId);
   if (found !== null) return <OrderRoom {...{ workspace, book, found }} />;
-  const records = workspace.unreadable.filter(({ id }) => id === orderId);
   return (
-    <>
-      <PageHead
-        title={records.length > 0 ? 'This order cannot be read' : 'This order is not here'}
-        line={
-          records.length > 0
-            ? 'Its record stays kept as it is. Save it as a file, so that nothing of it is lost.'
-            : 'It was removed, or is kept on another device. If you have just removed it, undo brings it back.'
-        }
-      />
-      <UnreadableRecords workspace={{ ...workspace, unreadable: records }} level={2} />
-      <p>
-        <Link href="/orders">To the orders</Link>
-      </p>
-    </>
+    <NotHere
+      {...{ workspace, id: orderId }}
+      what="order"
+      back={{ href: '/orders', words: 'To the orders' }}
+    />
   );
 }
