@@ -4,9 +4,9 @@ import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { opensWords } from '@/app/_words/orders/orderStepWords';
-import { type WaitsFor, waitWords } from '@/app/_words/orders/orderWaitWords';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
+import { type WaitsFor, waitRow } from '@/app/_words/orders/waitNames';
 import { gatesOf, type StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
 
@@ -83,15 +83,15 @@ function whatOf(why: WaitsFor, { standing, workspace, facts, locale }: OrderOnSc
   const { money } = standing;
   const amount = (minor: number | null) =>
     minor === null ? '' : ` ${minorMoney(minor, money.currency, locale)}`;
-  if (why === 'deposit') return `${waitWords.deposit}${amount(money.depositOpenMinor)}`;
+  if (why === 'deposit') return `${waitRow('deposit')}${amount(money.depositOpenMinor)}`;
   if (why === 'balance' || why === 'remind' || why === 'askBalance')
-    return `${waitWords[why]}${amount(money.dueMinor)}`;
-  if (why !== 'approval') return waitWords[why];
+    return `${waitRow(why)}${amount(money.dueMinor)}`;
+  if (why !== 'approval') return waitRow(why);
   const names = facts.artworks.flatMap(({ artworkId, version }) => {
     const name = workspace.artworks[artworkId]?.name;
     return name === undefined ? [] : [version > 1 ? `${name}, version ${version}` : name];
   });
-  return names.length === 0 ? waitWords.approval : `Proof of ${new Intl.ListFormat('en').format(names)}`;
+  return names.length === 0 ? waitRow('approval') : `Proof of ${new Intl.ListFormat('en').format(names)}`;
 }
 
 function sinceOf(why: WaitsFor, { standing, facts }: OrderOnScreen): string | null {
@@ -175,7 +175,7 @@ function balanceRow({ turn, standing, locale }: OrderOnScreen): readonly WaitRow
   return [
     {
       ...{ id: 'balance', whose: 'customer', locked: [] },
-      what: `${waitWords.balance} ${minorMoney(dueMinor, currency, locale)}`,
+      what: `${waitRow('balance')} ${minorMoney(dueMinor, currency, locale)}`,
       line: 'owed before it is over',
       act: { kind: 'payment', label: 'It came', dueMinor },
     },
@@ -198,7 +198,7 @@ function lockedStep({ standing, today, locale }: OrderOnScreen): WaitRow | null 
   const by = standing.agreed?.quote.body.dates.orderBlanksBy ?? null;
   const until = next.why === 'orderBlanks' && by !== null ? `, by ${shortDay(by, today, locale)}` : '';
   return {
-    ...{ id: `locked-${next.why}`, whose: 'maker', what: waitWords[next.why], locked },
+    ...{ id: `locked-${next.why}`, whose: 'maker', what: waitRow(next.why), locked },
     line: `${opensWords(locked)}${until}`,
     act: { kind: 'step', what: next.step, label: next.why === 'deliver' ? 'Delivered' : 'Blanks ordered' },
   };

@@ -2,9 +2,9 @@ import type { TextContext } from '@/app/_words/formatter';
 import { withCapital } from '@/app/_words/spelledNumber';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { byDayWords, daysWords, nearDayWords } from './nearDayWords';
+import { waitShort } from './waitNames';
 
 type Waiting = BoardOrder['turn']['waits'][number];
-type WaitsFor = Waiting['why'];
 
 /** What an order waits for, in two short lines. */
 interface WaitWords {
@@ -13,31 +13,6 @@ interface WaitWords {
   /** The first line says how late it is. */
   readonly isLate: boolean;
 }
-
-/** What is to be done or to come, without its day. */
-const things: Readonly<Record<WaitsFor, string>> = {
-  answer: 'answer',
-  openItem: 'something missing',
-  decision: 'their answer',
-  newQuote: 'quote anew',
-  proof: 'send the proof',
-  newProof: 'send a new proof',
-  approval: 'their yes to the proof',
-  deposit: 'their deposit',
-  orderBlanks: 'buy the blanks',
-  blanks: 'blanks on their way',
-  print: 'print',
-  press: 'press',
-  check: 'check',
-  pack: 'pack',
-  askBalance: 'ask for the balance',
-  balance: 'their balance',
-  remind: 'remind of the balance',
-  deliver: 'hand over',
-  close: 'close it',
-  held: 'on hold',
-  over: 'over',
-};
 
 /** @returns what an order waits for first, with its day; how late it is stands in words. */
 export function boardWaitWords(
@@ -100,8 +75,8 @@ function thingOf(
   { why, turn, dueOn }: Waiting,
   openItems: BoardOrder['facts']['order']['openItems'],
 ): string {
-  if (why !== 'openItem') return things[why];
+  if (why !== 'openItem') return waitShort(why);
   const ofWhom = turn === 'you' ? 'maker' : turn === 'customer' ? 'customer' : 'supplier';
   const item = openItems.find((one) => one.doneOn === null && one.ofWhom === ofWhom && one.doneBy === dueOn);
-  return item?.what ?? things.openItem;
+  return item?.what ?? waitShort(why);
 }

@@ -1,51 +1,7 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { OrderTurn } from '@/lib/orders/board/turnOf';
-
-export type WaitsFor = OrderTurn['waits'][number]['why'];
-
-/** What it waits for, as a row names it; `deposit`, `balance`, `approval` and open items say more. */
-export const waitWords: Readonly<Record<WaitsFor, string>> = {
-  answer: 'Answer with a quote',
-  openItem: 'Something still open',
-  decision: 'Yes or no to the quote',
-  newQuote: 'A new quote: the last one is no longer valid',
-  proof: 'Send a proof sheet',
-  newProof: 'Send a new proof sheet',
-  approval: 'Approval of the proof',
-  deposit: 'Deposit',
-  orderBlanks: 'Order the blanks',
-  blanks: 'Blanks are on the way',
-  print: 'Print the sheets',
-  press: 'Press',
-  check: 'Check every piece',
-  pack: 'Pack',
-  askBalance: 'Send the invoice',
-  balance: 'Balance',
-  remind: 'Ask for the balance again',
-  deliver: 'Hand it over',
-  close: 'Note what it took, and close it',
-  held: 'It is on hold',
-  over: 'It is over',
-};
-
-/** The same in the answer line, after “You:”. */
-const yourTurn: Readonly<Partial<Record<WaitsFor, string>>> = {
-  answer: 'answer with a quote',
-  openItem: 'settle what is open',
-  newQuote: 'make a new quote',
-  proof: 'send the proof',
-  newProof: 'send a new proof',
-  orderBlanks: 'order the blanks',
-  print: 'print the sheets',
-  press: 'press',
-  check: 'check every piece',
-  pack: 'pack',
-  askBalance: 'send the invoice',
-  remind: 'ask for the balance again',
-  deliver: 'hand it over',
-  close: 'note what it took',
-};
+import { type WaitsFor, waitRow, waitSaid } from './waitNames';
 
 /** What comes once the customer has done their part. */
 const then: Readonly<Partial<Record<WaitsFor, string>>> = {
@@ -65,7 +21,7 @@ export function waitAnswer(
   const [first] = own;
   if (first === undefined) return { key: 'Nothing' };
   if (turn === 'you') {
-    const acts = [...new Set(own.map(({ why }) => yourTurn[why] ?? waitWords[why]))];
+    const acts = [...new Set(own.map(({ why }) => waitSaid(why)))];
     const key = `You ${new Intl.ListFormat('en').format(acts.slice(0, 3))}`;
     return waits.some((one) => one.turn === 'customer')
       ? { key: `${key},`, after: ` and ${who} has to answer` }
@@ -79,5 +35,5 @@ export function waitAnswer(
   if (first.why === 'over') return { key: over };
   return first.why === 'blanks'
     ? { key: 'The blanks,', after: ' which are on the way' }
-    : { key: waitWords[first.why] };
+    : { key: waitRow(first.why) };
 }

@@ -1,18 +1,32 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { withCapital } from '@/app/_words/spelledNumber';
 import type { OrderPaper } from '@/lib/orders/orderFacts';
 import { seriesNumberText } from '@/shared/orderNumberText';
+import type { PaperNumber } from '@/shared/schemas/happened';
 import { minorMoney } from './minorWords';
 import { onePaperWords } from './paperTabWords';
 
-/** @returns what a paper is called in a list: “Quote, version 2”, “Invoice 26-007A”. */
-export function paperName(paper: OrderPaper): string {
-  const { kind, number, body } = paper;
-  const words = kind === 'paymentRequest' ? `${paper.body.what} request` : onePaperWords[kind];
-  const name = `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
-  return kind === 'quote' || kind === 'confirmation'
-    ? `${name}, version ${number.count}`
-    : `${name} ${seriesNumberText(number, body.issuedOn)}`;
-}
+/** @returns what a paper is called inside a sentence: “quote, version 2”, “invoice 26-007A”. */
+export const paperSaid = (
+  kind: OrderPaper['kind'],
+  number: PaperNumber,
+  issuedOn: string,
+  word = onePaperWords[kind],
+): string =>
+  kind === 'quote' || kind === 'confirmation'
+    ? `${word}, version ${number.count}`
+    : `${word} ${seriesNumberText(number, issuedOn)}`;
+
+/** @returns what a paper that went out is called in a list: “Quote, version 2”, “Deposit request 26-003A”. */
+export const paperName = (paper: OrderPaper): string =>
+  withCapital(
+    paperSaid(
+      paper.kind,
+      paper.number,
+      paper.body.issuedOn,
+      paper.kind === 'paymentRequest' ? `${paper.body.what} request` : undefined,
+    ),
+  );
 
 /** @returns when it went out and what it comes to. */
 export function outWords({ kind, body }: OrderPaper, formatter: Formatter, locale: string): string {

@@ -1,6 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { dueWords, shortDay } from './orderDayWords';
-import type { WaitsFor } from './orderWaitWords';
+import type { WaitsFor } from './waitNames';
 
 interface Waited {
   readonly why: WaitsFor;
