@@ -1,3 +1,4 @@
+import type { Heading } from '@/lib/papers/bodies/heading';
 import { englishLabels, type Labels } from '@/lib/papers/words/englishLabels';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
 import type { Customer } from '@/shared/schemas/customer';
@@ -9,22 +10,8 @@ import type { Workshop } from '@/shared/schemas/workshop';
 import { letterRegions } from '@/shared/tables/regions';
 import type { QuoteAsked } from './quoteAsked';
 
-/** What every paper of an order bears at its head. */
-export type PaperHeading = Pick<
-  Quote,
-  | 'orderId'
-  | 'order'
-  | 'number'
-  | 'issuedOn'
-  | 'title'
-  | 'language'
-  | 'locale'
-  | 'length'
-  | 'page'
-  | 'currency'
-  | 'seller'
-  | 'customer'
->;
+/** What every paper of an order bears at its head, and of which order it is. */
+export type PaperHeading = Heading & Pick<Quote, 'orderId'>;
 
 interface OfPaper {
   readonly orderId: string;

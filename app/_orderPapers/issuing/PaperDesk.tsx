@@ -8,13 +8,11 @@ import { PaperFileTold } from '@/app/_papers/PaperFileTold';
 import { PaperSheet } from '@/app/_papers/sheet/PaperSheet';
 import { usePictureAddresses } from '@/app/_papers/sheet/usePictureAddresses';
 import { usePaperFile } from '@/app/_papers/usePaperFile';
+import { paperSaid } from '@/app/_words/orders/outWords';
 import { issueWords } from '@/app/_words/orders/paperIssueWords';
-import { onePaperWords } from '@/app/_words/orders/paperTabWords';
 import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
 import { picturesOf } from '@/lib/papers/picturesOf';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
-import { seriesNumberText } from '@/shared/orderNumberText';
-import type { PaperNumber } from '@/shared/schemas/happened';
 import { IssuedPapers } from './IssuedPapers';
 import { likelyPaperNumber, type OrderPaperKind, type PaperToGo, sourceOf } from './paperToGo';
 import { useIssuing } from './useIssuing';
@@ -58,7 +56,7 @@ export function PaperDesk({
     readFile: workspace.readFile,
   });
   const { source } = writer;
-  const name = nameOf(kind, number, today);
+  const name = paperSaid(kind, number, today);
   const { state, issue } = useIssuing({
     ...{ workspace, orderId, day: today, writer },
     label: `Issue ${name} of ${order.name}`,
@@ -112,11 +110,6 @@ export function PaperDesk({
 }
 
 // Helpers
-
-const nameOf = (kind: OrderPaperKind, number: PaperNumber, day: string): string =>
-  kind === 'quote' || kind === 'confirmation'
-    ? `${onePaperWords[kind]}, version ${number.count}`
-    : `${onePaperWords[kind]} ${seriesNumberText(number, day)}`;
 
 type PreviewProps = Readonly<{
   source: PaperSource;
