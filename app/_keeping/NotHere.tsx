@@ -15,7 +15,7 @@ type NotHereProps = Readonly<{
   /** True where it is known to be removed, for the screen has just done it. */
   isRemoved?: boolean;
   /** What became of it, where that is not the same as of any. */
-  line?: string;
+  line?: string | undefined;
   /** Where one goes on from here. */
   back: Readonly<{ href: string; words: string }>;
   /** How it comes back. */
