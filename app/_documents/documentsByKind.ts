@@ -28,7 +28,7 @@ export interface PriceListRecord {
   readonly issued: IssuedVersions;
 }
 
-export interface OrderRecord {
+interface OrderRecord {
   readonly id: string;
   readonly order: Order;
   /** When it was last changed, ms since 1970. */
