@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { ListRow } from '@/app/_controls/RowList';
 import { attachmentWords, lostFileWords } from '@/app/_words/attachments/attachmentWords';
 import type { Formatter } from '@/app/_words/formatter';
 import type { StoredFile } from '@/lib/stored/storedFile';
@@ -26,29 +27,30 @@ export function AttachmentRow({ attachment, formatter, readFile, onRemove }: Att
     if (file !== null) how(file, attachment);
   };
   return (
-    <li className={styles.row}>
-      <div className={styles.words}>
-        <bdi className={styles.name}>{fileName}</bdi>
-        <span className={styles.more}>{attachmentWords(attachment, formatter)}</span>
-        {isLost && (
-          <p className={styles.wrong} role="alert">
-            {lostFileWords(fileName)}
-          </p>
-        )}
-      </div>
-      <div className={styles.ways}>
-        {canBeShown(attachment) && (
-          <Button kind="quiet" spoken={`Open ${fileName}`} onPress={() => void handOut(showFile)}>
-            Open
+    <ListRow
+      acts={
+        <>
+          {canBeShown(attachment) && (
+            <Button kind="quiet" spoken={`Open ${fileName}`} onPress={() => void handOut(showFile)}>
+              Open
+            </Button>
+          )}
+          <Button kind="quiet" spoken={`Save ${fileName}`} onPress={() => void handOut(saveAttachment)}>
+            Save
           </Button>
-        )}
-        <Button kind="quiet" spoken={`Save ${fileName}`} onPress={() => void handOut(saveAttachment)}>
-          Save
-        </Button>
-        <Button kind="quiet" spoken={`Remove ${fileName}`} onPress={onRemove}>
-          Remove
-        </Button>
-      </div>
-    </li>
+          <Button kind="quiet" spoken={`Remove ${fileName}`} onPress={onRemove}>
+            Remove
+          </Button>
+        </>
+      }
+    >
+      <bdi className={styles.name}>{fileName}</bdi>
+      <span className={styles.more}>{attachmentWords(attachment, formatter)}</span>
+      {isLost && (
+        <p className={styles.wrong} role="alert">
+          {lostFileWords(fileName)}
+        </p>
+      )}
+    </ListRow>
   );
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { RowList } from '@/app/_controls/RowList';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { FileChooser } from '@/app/_files/FileChooser';
@@ -33,7 +34,7 @@ export function Attachments(props: AttachmentsProps) {
   return (
     <div className={styles.attachments}>
       {attachments.length > 0 && (
-        <ul className={styles.list}>
+        <RowList>
           {attachments.map((attachment) => (
             <AttachmentRow
               key={`${attachment.fileId} ${attachment.purpose}`}
@@ -41,7 +42,7 @@ export function Attachments(props: AttachmentsProps) {
               onRemove={() => onRemove(attachment)}
             />
           ))}
-        </ul>
+        </RowList>
       )}
       {!(isOne && attachments.length > 0) && (
         <div className={styles.add}>

@@ -3,6 +3,7 @@
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
+import { ListRow } from '@/app/_controls/RowList';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { jobLineWords } from '@/app/_words/orders/orderJobWords';
 import styles from './Jobs.module.css';
@@ -21,24 +22,25 @@ export function JobLine({ on, jobId }: Readonly<{ on: OrderOnScreen; jobId: stri
     focusById('order-jobs-heading');
   };
   return (
-    <li className={styles.row}>
-      <div className={styles.words}>
-        {job === undefined ? (
-          <p>{name}</p>
-        ) : (
-          <Link href={`/jobs/${jobId}`}>
-            <bdi>{name}</bdi>
-          </Link>
-        )}
-        <p className={styles.quiet}>
-          {job === undefined
-            ? 'It was removed, or is kept on another device. Bring it back, or take it out: no quote can be made with it.'
-            : jobLineWords(job, formatter)}
-        </p>
-      </div>
-      <Button kind="quiet" spoken={`Take out ${name}`} onPress={takeOut}>
-        Take out
-      </Button>
-    </li>
+    <ListRow
+      acts={
+        <Button kind="quiet" spoken={`Take out ${name}`} onPress={takeOut}>
+          Take out
+        </Button>
+      }
+    >
+      {job === undefined ? (
+        <p>{name}</p>
+      ) : (
+        <Link href={`/jobs/${jobId}`}>
+          <bdi>{name}</bdi>
+        </Link>
+      )}
+      <p className={styles.quiet}>
+        {job === undefined
+          ? 'It was removed, or is kept on another device. Bring it back, or take it out: no quote can be made with it.'
+          : jobLineWords(job, formatter)}
+      </p>
+    </ListRow>
   );
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { CardSection } from '@/app/_controls/CardSection';
+import { RowList } from '@/app/_controls/RowList';
 import { Answer } from '@/app/_docket/common/Answer';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
@@ -8,7 +9,6 @@ import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { jobsAnswer } from '@/app/_words/orders/orderJobWords';
 import { JobLine } from './JobLine';
-import styles from './Jobs.module.css';
 
 /** What is made for the order: each job with its pieces and what they cost. */
 export function JobsSection({ on, book }: Readonly<{ on: OrderOnScreen; book: OrderBook }>) {
@@ -28,11 +28,11 @@ export function JobsSection({ on, book }: Readonly<{ on: OrderOnScreen; book: Or
         />
       }
     >
-      <ul className={styles.list}>
+      <RowList>
         {order.jobIds.map((jobId) => (
           <JobLine key={jobId} {...{ on, jobId }} />
         ))}
-      </ul>
+      </RowList>
       <LaterPart part={laterParts.addJob} what="What adds a job" props={{ on, book }} />
     </CardSection>
   );

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
+import { ListRow, RowList } from '@/app/_controls/RowList';
 import { newId } from '@/app/_documents/newId';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
@@ -27,9 +28,23 @@ export function OpenItemsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
     workspace.changeOrder(orderId, label, (now) => ({ ...now, openItems: [...to(now.openItems)] }));
   return (
     <FoldedPart id={ID} heading="Open items" answer={itemsAnswer(order.openItems)}>
-      <ul className={styles.list}>
+      <RowList>
         {order.openItems.map((item) => (
-          <li key={item.id} className={styles.row}>
+          <ListRow
+            key={item.id}
+            acts={
+              <Button
+                kind="quiet"
+                spoken={`Remove ${item.what}`}
+                onPress={() => {
+                  change(`Remove ${item.what}`, (items) => items.filter(({ id }) => id !== item.id));
+                  focusById(`${ID}-part`);
+                }}
+              >
+                Remove
+              </Button>
+            }
+          >
             <CheckField
               label={item.what}
               checked={item.doneOn !== null}
@@ -40,19 +55,9 @@ export function OpenItemsSection({ on }: Readonly<{ on: OrderOnScreen }>) {
                 )
               }
             />
-            <Button
-              kind="quiet"
-              spoken={`Remove ${item.what}`}
-              onPress={() => {
-                change(`Remove ${item.what}`, (items) => items.filter(({ id }) => id !== item.id));
-                focusById(`${ID}-part`);
-              }}
-            >
-              Remove
-            </Button>
-          </li>
+          </ListRow>
         ))}
-      </ul>
+      </RowList>
       <NewItem
         isFull={order.openItems.length >= mostEntries(orderSchema, ['openItems'])}
         onAdd={(item) => change(item.what, (items) => [...items, item]).state === 'shown'}

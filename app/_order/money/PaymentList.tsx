@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
+import { ListRow, RowList } from '@/app/_controls/RowList';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
@@ -26,7 +27,7 @@ export function PaymentList({ on, payments }: PaymentListProps) {
   };
   return (
     <>
-      <ul className={styles.list} aria-label="Payments">
+      <RowList label="Payments">
         {payments.map((payment) => {
           const { id, body } = payment;
           const { kind, amountMinor, currency, day, way, note: text } = body;
@@ -34,41 +35,43 @@ export function PaymentList({ on, payments }: PaymentListProps) {
           const words = `${sign}${minorMoney(amountMinor, currency, locale)}`;
           const spoken = `${words} of ${shortDay(day, today, locale)}`;
           return (
-            <li key={workspace.firstId(id)} className={styles.row}>
-              <div className={styles.words}>
-                <strong>{words}</strong> {kind !== 'payment' && `${paymentKindWords[kind].toLowerCase()}, `}
-                {shortDay(day, today, locale)}, {paymentWayWords[way].toLowerCase()}
-                <p className={styles.quiet}>
-                  {payoutWords(body, today, locale)}
-                  {text !== '' && <bdi> · {text}</bdi>}
-                </p>
-              </div>
-              <div className={styles.acts}>
-                <Button
-                  kind="quiet"
-                  spoken={`Fee or bank of ${spoken}`}
-                  expanded={open === id}
-                  onPress={() => setOpen(open === id ? null : id)}
-                >
-                  Fee or bank
-                </Button>
-                <Button
-                  kind="quiet"
-                  spoken={`Take back ${spoken}`}
-                  onPress={() => note(`Take back ${spoken}`, [{ kind: 'takeBack', body: { entryId: id } }])}
-                >
-                  Take back
-                </Button>
-              </div>
-              {open === id && (
-                <div className={styles.wide}>
+            <ListRow
+              key={workspace.firstId(id)}
+              acts={
+                <>
+                  <Button
+                    kind="quiet"
+                    spoken={`Fee or bank of ${spoken}`}
+                    expanded={open === id}
+                    onPress={() => setOpen(open === id ? null : id)}
+                  >
+                    Fee or bank
+                  </Button>
+                  <Button
+                    kind="quiet"
+                    spoken={`Take back ${spoken}`}
+                    onPress={() => note(`Take back ${spoken}`, [{ kind: 'takeBack', body: { entryId: id } }])}
+                  >
+                    Take back
+                  </Button>
+                </>
+              }
+              unfolded={
+                open === id && (
                   <PaymentNote on={on} before={payment} dueMinor={null} onDone={close} onLeave={close} />
-                </div>
-              )}
-            </li>
+                )
+              }
+            >
+              <strong>{words}</strong> {kind !== 'payment' && `${paymentKindWords[kind].toLowerCase()}, `}
+              {shortDay(day, today, locale)}, {paymentWayWords[way].toLowerCase()}
+              <p className={styles.quiet}>
+                {payoutWords(body, today, locale)}
+                {text !== '' && <bdi> · {text}</bdi>}
+              </p>
+            </ListRow>
           );
         })}
-      </ul>
+      </RowList>
       <p role="alert">{problem}</p>
     </>
   );

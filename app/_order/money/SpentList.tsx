@@ -1,6 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
+import { ListRow, RowList } from '@/app/_controls/RowList';
 import { KeptFileButton } from '@/app/_order/KeptFileButton';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
@@ -16,36 +17,38 @@ export function SpentList({ on }: Readonly<{ on: OrderOnScreen }>) {
   const { problem, note } = useNoting(on);
   return (
     <>
-      <ul className={styles.list}>
+      <RowList>
         {spent.map(({ entryId, day, what, kind, amountMinor }) => {
           const expense = facts.happened.find(({ id }) => id === entryId);
           const receipt = expense?.kind === 'expense' ? expense.body.receipt : null;
           const name = kind === 'stock' ? `Stock, ${what}` : what;
           return (
-            <li key={workspace.firstId(entryId)} className={styles.row}>
-              <div className={styles.words}>
-                <strong>{minorMoney(amountMinor, currency, locale)}</strong> <bdi>{name}</bdi>
-                <p className={styles.quiet}>
-                  {shortDay(day, today, locale)}
-                  {kind !== 'stock' && `, ${expenseWords[kind].toLowerCase()}`}
-                </p>
-              </div>
-              <div className={styles.acts}>
-                {receipt !== null && <KeptFileButton attachment={receipt} readFile={workspace.readFile} />}
-                {kind !== 'stock' && (
-                  <Button
-                    kind="quiet"
-                    spoken={`Take back ${name}, ${minorMoney(amountMinor, currency, locale)}`}
-                    onPress={() => note(`Take back ${name}`, [{ kind: 'takeBack', body: { entryId } }])}
-                  >
-                    Take back
-                  </Button>
-                )}
-              </div>
-            </li>
+            <ListRow
+              key={workspace.firstId(entryId)}
+              acts={
+                <>
+                  {receipt !== null && <KeptFileButton attachment={receipt} readFile={workspace.readFile} />}
+                  {kind !== 'stock' && (
+                    <Button
+                      kind="quiet"
+                      spoken={`Take back ${name}, ${minorMoney(amountMinor, currency, locale)}`}
+                      onPress={() => note(`Take back ${name}`, [{ kind: 'takeBack', body: { entryId } }])}
+                    >
+                      Take back
+                    </Button>
+                  )}
+                </>
+              }
+            >
+              <strong>{minorMoney(amountMinor, currency, locale)}</strong> <bdi>{name}</bdi>
+              <p className={styles.quiet}>
+                {shortDay(day, today, locale)}
+                {kind !== 'stock' && `, ${expenseWords[kind].toLowerCase()}`}
+              </p>
+            </ListRow>
           );
         })}
-      </ul>
+      </RowList>
       {unpriced.length > 0 && (
         <p className={styles.caution}>
           {formatter.count(unpriced.length, 'move')} of stock for this order without a price: what was spent
