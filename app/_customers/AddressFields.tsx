@@ -1,18 +1,17 @@
 'use client';
 
 import { useEffect, useState } from 'react';
-import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { newId } from '@/app/_documents/newId';
 import { typing } from '@/app/_documents/typing';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
-import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
 import { addressPurposeWords, addressRemovalWords } from '@/app/_words/customers/customerWords';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { addressSchema, type CustomerAddress, customerSchema } from '@/shared/schemas/customer';
+import { AddOne } from './AddOne';
 import { AskedRemove } from './AskedRemove';
 import styles from './Customers.module.css';
 import type { CustomerFields } from './customerFields';
@@ -81,32 +80,23 @@ export function AddressFields({ fields, orders }: AddressFieldsProps) {
         what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
         onUndo={() => void workspace.undo()}
       />
-      {added === null ? (
-        <div>
-          <Button
-            blockedBy={addresses.length >= most ? `${most} is the most there can be.` : undefined}
-            onPress={() => setAdded({ purpose: 'both', text: '' })}
-          >
-            Add an address
-          </Button>
-        </div>
-      ) : (
-        <EntryForm label="A further address" className={styles.row} missing={missing} onEnter={add}>
+      <AddOne
+        words={{ begin: 'Add an address', form: 'A further address', add: 'Add it' }}
+        most={addresses.length >= most ? most : null}
+        isAdding={added !== null}
+        missing={missing}
+        onBegin={() => setAdded({ purpose: 'both', text: '' })}
+        onAdd={add}
+        onLeave={() => setAdded(null)}
+      >
+        {added !== null && (
           <OneAddress
             address={added}
             id={NEW}
             onSet={(_, key, value) => setAdded({ ...added, [key]: value })}
           />
-          <div className={styles.ends}>
-            <Button type="submit" blockedBy={missing}>
-              Add it
-            </Button>
-            <Button kind="quiet" onPress={() => setAdded(null)}>
-              Leave it
-            </Button>
-          </div>
-        </EntryForm>
-      )}
+        )}
+      </AddOne>
     </div>
   );
 }

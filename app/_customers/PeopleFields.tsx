@@ -5,10 +5,10 @@ import { Button } from '@/app/_controls/Button';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { newId } from '@/app/_documents/newId';
 import { typing } from '@/app/_documents/typing';
-import { EntryForm } from '@/app/_fields/EntryForm';
 import { personRemovalWords } from '@/app/_words/customers/customerWords';
 import { mostEntries } from '@/shared/limits';
 import { customerSchema, type Person } from '@/shared/schemas/customer';
+import { AddOne } from './AddOne';
 import { AskedRemove } from './AskedRemove';
 import styles from './Customers.module.css';
 import type { CustomerFields } from './customerFields';
@@ -77,32 +77,23 @@ export function PeopleFields({ fields, orders }: PeopleFieldsProps) {
         what={workspace.undoLabel === `Remove ${removed}` ? removed : null}
         onUndo={() => void workspace.undo()}
       />
-      {added === null ? (
-        <div>
-          <Button
-            blockedBy={people.length >= most ? `${most} is the most there can be.` : undefined}
-            onPress={() => setAdded(nobody)}
-          >
-            Add a person
-          </Button>
-        </div>
-      ) : (
-        <EntryForm label="A further person" className={styles.row} missing={missing} onEnter={add}>
+      <AddOne
+        words={{ begin: 'Add a person', form: 'A further person', add: 'Add them' }}
+        most={people.length >= most ? most : null}
+        isAdding={added !== null}
+        missing={missing}
+        onBegin={() => setAdded(nobody)}
+        onAdd={add}
+        onLeave={() => setAdded(null)}
+      >
+        {added !== null && (
           <PersonFields
             person={added}
             isKept={false}
             onSet={(_, key, value) => setAdded({ ...added, [key]: value })}
           />
-          <div className={styles.ends}>
-            <Button type="submit" blockedBy={missing}>
-              Add them
-            </Button>
-            <Button kind="quiet" onPress={() => setAdded(null)}>
-              Leave it
-            </Button>
-          </div>
-        </EntryForm>
-      )}
+        )}
+      </AddOne>
     </div>
   );
 }
