@@ -43,9 +43,10 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
     shareStudyWorker: () => ({
       worker: {
         ask: (_key: string, request: StudyRequest, listener: (answered: unknown) => void) => {
-          queueMicrotask(() =>
-            act(() => listener({ kind: 'answered', isLast: true, answer: answerTo(request) })),
-          );
+          const answer = () =>
+            act(() => listener({ kind: 'answered', isLast: true, answer: answerTo(request) }));
+          if (request.name === 'bench' && studied.held !== null) studied.held.push(answer);
+          else queueMicrotask(answer);
         },
         leave: () => undefined,
         stop: () => undefined,
@@ -55,7 +56,7 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
   };
 });
 /* Offers cost a second each; only where a test asks for them. */
-const studied = vi.hoisted(() => ({ withOffers: false }));
+const studied = vi.hoisted(() => ({ withOffers: false, held: null as (() => void)[] | null }));
 /* What is asked of the papers' worker, and what it answers. */
 const papers = vi.hoisted(() => ({
   asked: [] as PaperQuestion[],
@@ -79,6 +80,7 @@ beforeEach(() => {
   papers.asked = [];
   papers.answer = null;
   studied.withOffers = false;
+  studied.held = null;
   saved.mockClear();
 });
 afterEach(() => {
@@ -165,6 +167,17 @@ describe('the quote of an order', () => {
         .getState()
         .entries.orderEvent.map(({ body }) => body.step.what),
     ).not.toContain('quoted');
+  });
+
+  it('waits until the work of all orders is known, on which its days rest', async () => {
+    studied.held = [];
+    await open();
+    await screen.findByText('761.31 USD');
+    const button = await screen.findByRole('button', { name: 'Issue quote, version 1' });
+    expect(button).toHaveAccessibleDescription('A newer one is being made.');
+    expect(studied.held.length).toBeGreaterThan(0);
+    for (const answer of studied.held) answer();
+    await waitFor(() => expect(button).not.toHaveAttribute('aria-disabled'), { timeout: 3000 });
   });
 
   it('never sends its owner’s side to be written', async () => {
