@@ -21,7 +21,7 @@ export function FindingRow({ severity, sentence, detail, fix, id, children }: Fi
   return (
     <li className={classes(styles.row, styles[severity])} id={id}>
       <SeverityShape severity={severity} />
-      <div className={styles.words}>
+      <div>
         <p className={styles.sentence}>{sentence}</p>
         <p className={styles.detail}>
           <span className={styles.severity}>{names[severity]}</span>

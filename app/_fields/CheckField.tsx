@@ -20,7 +20,7 @@ export function CheckField(props: CheckFieldProps) {
   const ownId = useId();
   const id = givenId ?? ownId;
   return (
-    <div className={styles.field}>
+    <div>
       <label className={styles.label} htmlFor={id}>
         <input
           className={styles.box}
