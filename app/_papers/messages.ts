@@ -20,6 +20,7 @@ export type PaperReply =
   | {
       readonly kind: 'written';
       readonly file: Blob;
+      readonly pages: number;
       /** Pictures that could not be shown. */
       readonly lost: readonly string[];
       /** Letters that the type has not. */

@@ -34,7 +34,7 @@ export async function paperFile(question: PaperQuestion, tools: PaperTools): Pro
     case 'cover': {
       const { cover } = question;
       const faces = await facesOf(neededFaces(coverTexts(cover)));
-      return { file: inBlob(await writeCover(cover, { faces, foreign })), lost: [], missing: [] };
+      return { file: inBlob(await writeCover(cover, { faces, foreign })), pages: 1, lost: [], missing: [] };
     }
     case 'paper': {
       const { source, words, pictures } = question;
@@ -44,8 +44,8 @@ export async function paperFile(question: PaperQuestion, tools: PaperTools): Pro
         const file = pictures.get(id);
         return file === undefined ? null : embedded(file, tools);
       };
-      const { bytes, lost } = await writePaper(paper, { faces, foreign, pictureOf });
-      return { file: inBlob(bytes), lost, missing: lettersMissing(source, words) };
+      const { bytes, pages, lost } = await writePaper(paper, { faces, foreign, pictureOf });
+      return { file: inBlob(bytes), pages, lost, missing: lettersMissing(source, words) };
     }
     default:
       return question satisfies never;

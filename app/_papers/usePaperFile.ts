@@ -22,6 +22,7 @@ export type PaperFileState =
 interface MadeFile {
   readonly source: PaperSource;
   readonly file: Blob;
+  readonly pages: number;
   /** Pictures that could not be shown. */
   readonly lost: readonly string[];
   /** Letters that the type has not. */
@@ -69,8 +70,8 @@ export function usePaperFile(source: PaperSource | null, { words, readFile }: Pa
       if (isLeft) return;
       end = writePaper({ kind: 'paper', source: steady, words, pictures }, (news) => {
         if (news.kind !== 'written') return setState(news);
-        const { file, lost, missing } = news;
-        latest.current = { source: steady, file, lost, missing };
+        const { file, pages, lost, missing } = news;
+        latest.current = { source: steady, file, pages, lost, missing };
         setState({ kind: 'written', made: latest.current });
       });
     };
@@ -92,8 +93,8 @@ export function usePaperFile(source: PaperSource | null, { words, readFile }: Pa
       return new Promise((resolve, reject) => {
         const end = writePaper({ kind: 'paper', source: wanted, words, pictures }, (news) => {
           if (news.kind === 'written') {
-            const { file, lost, missing } = news;
-            return resolve({ source: wanted, file, lost, missing });
+            const { file, pages, lost, missing } = news;
+            return resolve({ source: wanted, file, pages, lost, missing });
           }
           end();
           reject(new PaperNotWritten(news.kind === 'failed' ? news.why : null));

@@ -1,6 +1,5 @@
 'use client';
 
-import { classes } from '@/app/_controls/classes';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { ItemOffer } from '@/app/_words/priceLists/offerWords';
 import type { NextVersion } from '@/lib/priceLists/nextVersion';
@@ -27,7 +26,7 @@ type DraftPartProps = Readonly<{
 export function DraftPart(props: DraftPartProps) {
   const { id, list, offers, name, workspace } = props;
   return (
-    <section className={classes(styles.part, 'screenOnly')} aria-labelledby="next-heading">
+    <section className={styles.part} aria-labelledby="next-heading">
       <h2 id="next-heading">Version {name}, a draft</h2>
       <p className={styles.words}>
         It follows your jobs and today’s rates until you issue it. From then on its prices stay as they are,

@@ -5,47 +5,45 @@ import { FileActions } from '@/app/_papers/FileActions';
 import { nameOfFile } from '@/app/_papers/nameOfFile';
 import { PaperFileTold } from '@/app/_papers/PaperFileTold';
 import { usePaperFile } from '@/app/_papers/usePaperFile';
-import { usableLocale } from '@/app/_words/usableLocale';
-import type { PriceListBody } from '@/lib/papers/bodies/priceListPaper';
-import type { PriceListVersion } from '@/shared/schemas/priceList';
+import { listFileWords } from '@/app/_words/priceLists/listFileWords';
+import type { PaperSource } from '@/lib/papers/paperOf';
 import styles from './PriceLists.module.css';
 
 type ListFileProps = Readonly<{
   workspace: ReadyWorkspace;
   /** Null where there is nothing to write yet. */
-  version: PriceListVersion | null;
-  standing: PriceListBody['standing'];
-  page: PriceListBody['page'];
+  source: PaperSource | null;
+  /** What is spoken of it with its buttons. */
+  spoken: string;
+  /** What is said of its pages. */
+  pagesWords?: (pages: number) => string;
 }>;
 
-/** The paper of a list as the file that is sent and saved. */
-export function ListFile({ workspace, version, standing, page }: ListFileProps) {
-  const { locale, units, papers } = workspace.workshop;
-  const marks = usableLocale(locale);
-  const { source, state, tryAgain } = usePaperFile(
-    version === null
-      ? null
-      : {
-          kind: 'priceList',
-          body: {
-            ...{ version, standing, page, locale: marks, length: units.length },
-            language: marks.split('-')[0] ?? 'en',
-          },
-        },
-    { words: papers.words, readFile: workspace.readFile },
-  );
+/** A paper of a list as the file that is sent and saved. */
+export function ListFile({ workspace, source: wanted, spoken, pagesWords }: ListFileProps) {
+  const { papers } = workspace.workshop;
+  const { source, state, tryAgain } = usePaperFile(wanted, {
+    words: papers.words,
+    readFile: workspace.readFile,
+  });
+  const { saving, nothing, beingMade, toPrint } = listFileWords;
   return (
     <>
       <div className={styles.acts}>
         <FileActions
           name={source === null ? '' : nameOfFile(source, papers.words)}
           content={state.kind === 'written' ? state.made.file : null}
-          spoken="of the price list"
-          saving="Save as PDF"
-          blockedBy={source === null ? 'There is no paper to save yet.' : 'The file is being made.'}
+          spoken={spoken}
+          saving={saving}
+          blockedBy={source === null ? nothing : beingMade}
         />
       </div>
       <PaperFileTold state={state} onAgain={tryAgain} />
+      {pagesWords !== undefined && state.kind === 'written' && (
+        <p className={styles.words}>
+          {pagesWords(state.made.pages)} {toPrint}
+        </p>
+      )}
     </>
   );
 }

@@ -1,21 +1,19 @@
 'use client';
 
-import { useEffect, useState } from 'react';
-import { flushSync } from 'react-dom';
 import { Button } from '@/app/_controls/Button';
-import { classes } from '@/app/_controls/classes';
 import type { IssuedVersions, VersionPaper } from '@/app/_documents/issuedVersions';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { paperNumberText } from '@/app/_words/paperNumberText';
+import { listFileWords, listPagesWords } from '@/app/_words/priceLists/listFileWords';
 import type { PriceList, PriceListVersion } from '@/shared/schemas/priceList';
 import { focusPaper, PAPER_HEADING } from './focusPaper';
 import { ListFile } from './ListFile';
+import { listSource } from './listSources';
 import { OwnerFigures } from './OwnerFigures';
 import { PriceListPaper } from './PriceListPaper';
 import styles from './PriceLists.module.css';
-import { paperPages } from './paperPages';
 import { WithdrawnVersions } from './WithdrawnVersions';
 import { withdrawVersion } from './withdrawing';
 
@@ -32,34 +30,20 @@ type PaperPartProps = Readonly<{
   /** The version that is looked at; null for the draft. */
   shown: VersionPaper | null;
   onShow: (shown: string, evenWithdrawn?: boolean) => void;
-  /** What is on the paper; null where there is nothing to print yet. */
+  /** What is on the paper; null where there is none yet. */
   version: PriceListVersion | null;
   size: PriceList['paper'];
   onSize: (size: PriceList['paper']) => void;
   isBusy: boolean;
 }>;
 
-/** The one paper that is looked at: chosen, printed, and beneath it what is for the maker alone. */
+/** The one paper that is looked at: chosen, saved or sent, and beneath it what is for the maker alone. */
 export function PaperPart(props: PaperPartProps) {
   const { issued, changed, draftName, workspace, shown, onShow, version, onSize, isBusy } = props;
   const formatter = formatterFor(workspace.workshop);
-  const [printed, setPrinted] = useState<'paper' | 'owner'>('paper');
-  useEffect(() => {
-    const back = () => setPrinted('paper');
-    window.addEventListener('afterprint', back);
-    return () => window.removeEventListener('afterprint', back);
-  }, []);
   const isChanged = shown !== null && changed.includes(shown);
   const standing =
     shown === null ? 'draft' : isChanged ? 'changed' : shown.withdrawn ? 'withdrawn' : 'inForce';
-  const print = (what: typeof printed) => {
-    // The browser prints what stands on the page at that moment.
-    flushSync(() => setPrinted(what));
-    window.print();
-  };
-  const blockedBy = version === null ? 'There is no paper to print yet.' : undefined;
-  const pages = version === null ? 1 : paperPages(version, props.size);
-  const size = props.size === 'a4' ? 'paperA4' : 'paperLetter';
   const choiceOf = (paper: VersionPaper) => ({
     value: paper.id,
     label: [
@@ -70,7 +54,7 @@ export function PaperPart(props: PaperPartProps) {
   });
   return (
     <div className={styles.paperColumn}>
-      <section className={classes(styles.part, 'screenOnly')} aria-labelledby={PAPER_HEADING}>
+      <section className={styles.part} aria-labelledby={PAPER_HEADING}>
         <h2 id={PAPER_HEADING} tabIndex={-1}>
           The paper
         </h2>
@@ -95,12 +79,6 @@ export function PaperPart(props: PaperPartProps) {
             ]}
             onCommit={onSize}
           />
-          <Button blockedBy={blockedBy} onPress={() => print('paper')}>
-            Print
-          </Button>
-          <Button kind="quiet" blockedBy={blockedBy} onPress={() => print('owner')}>
-            Print your own sheet
-          </Button>
           {shown?.withdrawn === false && !isChanged && (
             <Button
               kind="quiet"
@@ -114,16 +92,21 @@ export function PaperPart(props: PaperPartProps) {
             </Button>
           )}
         </div>
-        <ListFile {...{ workspace, version }} page={props.size} standing={standing} />
-        <p className={styles.words}>
-          {version === null
-            ? isBusy
+        <ListFile
+          workspace={workspace}
+          source={
+            version === null ? null : listSource({ version, standing, page: props.size }, workspace.workshop)
+          }
+          spoken={listFileWords.spoken}
+          pagesWords={listPagesWords}
+        />
+        {version === null && (
+          <p className={styles.words}>
+            {isBusy
               ? 'The prices are being made.'
-              : 'There is no paper yet: what stands in the way is told beside the items.'
-            : pages > 1
-              ? `It will likely take ${pages} pages. A list is read best on one: take items off, or make two lists.`
-              : 'It fits on one page.'}
-        </p>
+              : 'There is no paper yet: what stands in the way is told beside the items.'}
+          </p>
+        )}
         {changed.map(({ id, number }) => (
           <p key={id} className={styles.changed}>
             Version {paperNumberText(number)} was changed since it was issued: do not rely on it.
@@ -137,17 +120,10 @@ export function PaperPart(props: PaperPartProps) {
       </section>
       {version !== null && (
         <>
-          <div className={classes(styles.sheet, printed === 'owner' && 'screenOnly')} aria-busy={isBusy}>
-            <PriceListPaper
-              version={version}
-              standing={standing}
-              size={printed === 'paper' ? size : null}
-              context={workspace.workshop}
-            />
+          <div className={styles.sheet} aria-busy={isBusy}>
+            <PriceListPaper version={version} standing={standing} context={workspace.workshop} />
           </div>
-          <div className={printed === 'owner' ? size : 'screenOnly'}>
-            <OwnerFigures version={version} context={workspace.workshop} />
-          </div>
+          <OwnerFigures version={version} page={props.size} workspace={workspace} />
         </>
       )}
     </div>

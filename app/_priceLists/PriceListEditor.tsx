@@ -87,35 +87,33 @@ export function PriceListEditor({ kept: { id, list, issued }, workspace }: Price
   );
   return (
     <>
-      <div className="screenOnly">
-        <PageHead
-          title={
-            <EditableTitle
-              value={list.name}
-              label="Name of the price list"
-              limits={textLimits(priceListSchema, ['name'])}
-              onCommit={(name) =>
-                workspace.setField({ kind: 'priceList', id }, 'Name of the price list', ['name'], name)
-              }
-            />
-          }
-          line={
-            newest === null
-              ? withdrawn.length > 0
-                ? 'Nothing of it is in force.'
-                : 'Not issued yet.'
-              : `Version ${paperNumberText(newest.number)} went out on ${formatter.day(newest.body.issuedOn)} and is valid until ${formatter.day(newest.body.validUntil)}.`
-          }
-          aside={
-            <>
-              {newest !== null && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}{' '}
-              <a className={styles.toPaper} href="#paper-heading">
-                See the paper
-              </a>
-            </>
-          }
-        />
-      </div>
+      <PageHead
+        title={
+          <EditableTitle
+            value={list.name}
+            label="Name of the price list"
+            limits={textLimits(priceListSchema, ['name'])}
+            onCommit={(name) =>
+              workspace.setField({ kind: 'priceList', id }, 'Name of the price list', ['name'], name)
+            }
+          />
+        }
+        line={
+          newest === null
+            ? withdrawn.length > 0
+              ? 'Nothing of it is in force.'
+              : 'Not issued yet.'
+            : `Version ${paperNumberText(newest.number)} went out on ${formatter.day(newest.body.issuedOn)} and is valid until ${formatter.day(newest.body.validUntil)}.`
+        }
+        aside={
+          <>
+            {newest !== null && <a href="#standing-heading">{standingLine(standings, formatter)}</a>}{' '}
+            <a className={styles.toPaper} href="#paper-heading">
+              See the paper
+            </a>
+          </>
+        }
+      />
       <AnswerMissing what="The prices of this list could not be made" failure={failure} />
       <div className={styles.columns}>
         {standing}

@@ -18,15 +18,13 @@ type PaperStanding = 'draft' | 'inForce' | 'withdrawn' | 'changed';
 
 type PriceListPaperProps = Readonly<{
   version: PriceListVersion;
-  /** What is no paper in force says so on its face, also where it is printed. */
+  /** What is no paper in force says so on its face. */
   standing: PaperStanding;
-  /** Names the page it is printed on; null while another part of the screen is printed. */
-  size: 'paperA4' | 'paperLetter' | null;
   context: TextContext;
 }>;
 
 /** What the customer gets: items, prices and terms; no cost, no margin, no note of the maker. */
-export function PriceListPaper({ version, standing, size, context }: PriceListPaperProps) {
+export function PriceListPaper({ version, standing, context }: PriceListPaperProps) {
   const formatter = formatterFor(context);
   const money = moneyOf(version.currency, usableLocale(context.locale));
   const charges = chargesOnPaper(version);
@@ -35,25 +33,22 @@ export function PriceListPaper({ version, standing, size, context }: PriceListPa
   const warning = warningOnPaper[standing];
   return (
     <article
-      className={classes(styles.paper, size)}
+      className={styles.paper}
       aria-label={isDraft ? 'Draft of the price list' : `Price list, version ${number}`}
     >
-      {/* Repeated on every page it is printed on. */}
-      <header className={styles.everyPage}>
-        <div className={styles.head}>
-          <div>
-            <h2 className={styles.title}>{version.title}</h2>
-            <p className={styles.dates}>
-              {isDraft
-                ? 'Draft, not issued yet'
-                : `Version ${number}, issued ${formatter.day(version.issuedOn)}, valid until ${formatter.day(version.validUntil)}`}
-            </p>
-            {warning !== null && <p className={styles.warning}>{warning}</p>}
-          </div>
-          {version.from !== '' && <p className={styles.from}>{version.from}</p>}
+      <header className={styles.head}>
+        <div>
+          <h2 className={styles.title}>{version.title}</h2>
+          <p className={styles.dates}>
+            {isDraft
+              ? 'Draft, not issued yet'
+              : `Version ${number}, issued ${formatter.day(version.issuedOn)}, valid until ${formatter.day(version.validUntil)}`}
+          </p>
+          {warning !== null && <p className={styles.warning}>{warning}</p>}
         </div>
+        {version.from !== '' && <p className={styles.from}>{version.from}</p>}
       </header>
-      <div className={styles.body}>
+      <div>
         {version.notes !== '' && <p className={styles.notes}>{version.notes}</p>}
         {version.items.map((item) => (
           <PaperItem key={item.id} item={item} money={money} formatter={formatter} />

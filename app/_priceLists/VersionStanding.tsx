@@ -1,7 +1,6 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import { classes } from '@/app/_controls/classes';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { formatterFor } from '@/app/_words/formatter';
 import { paperNumberText } from '@/app/_words/paperNumberText';
@@ -39,11 +38,7 @@ export function VersionStanding({
   const aged = agedWords(standings, workshop);
   const isOver = version.validUntil < today;
   return (
-    <section
-      className={classes(styles.part, 'screenOnly')}
-      aria-labelledby="standing-heading"
-      aria-busy={asked}
-    >
+    <section className={styles.part} aria-labelledby="standing-heading" aria-busy={asked}>
       <h2 id="standing-heading" tabIndex={-1}>
         Does version {paperNumberText(version.number)} still hold?
       </h2>

@@ -24,6 +24,7 @@ interface WrittenPaper {
   readonly bytes: Uint8Array;
   /** Pictures that could not be shown: their places are empty, with a name. */
   readonly lost: readonly string[];
+  readonly pages: number;
 }
 
 /** Writes a paper as a file. Without a date of its own the same paper gives the same file. */
@@ -56,7 +57,7 @@ export async function writePaper(paper: Paper, tools: PaperTools): Promise<Writt
     drawBlock(setting, block, paper.blocks[at + 1]);
   });
   drawFeet(setting, paper);
-  return { bytes: await pdf.save(), lost };
+  return { bytes: await pdf.save(), lost, pages: setting.flow.pages.length };
 }
 
 /** The name of the paper and which of its pages it is, at the foot of each. */

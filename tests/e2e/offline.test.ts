@@ -8,8 +8,8 @@ import { appKept, cutNetwork } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { type OwnServer, ownServer } from '@/tests/e2e/harness/ownServer';
-import { printedPages } from '@/tests/e2e/harness/printedPages';
 import { allowTrouble } from '@/tests/e2e/harness/problems';
+import { savedPaper } from '@/tests/e2e/harness/savedPaper';
 
 let server: OwnServer;
 
@@ -85,8 +85,8 @@ test('without a network every sum is made: price, studies, curve, the file of sh
   const data = new Uint8Array(await readFile(await download.path()));
   expect((await getDocument({ data, verbosity: 0 }).promise).numPages).toBe(47);
   await page.goto('/jobs/club-order/sheet');
-  await page.getByRole('article', { name: 'For you alone' }).waitFor();
-  expect((await printedPages(page, 'A4')).pages).toHaveLength(2);
+  for (const name of ['Save as PDF of the job sheet', 'Save as PDF of the costs'])
+    expect((await savedPaper(page, page.getByRole('button', { name }))).pages).toHaveLength(1);
 });
 
 test('a job made without a network opens again by its address, in another tab too', async () => {

@@ -5,7 +5,7 @@ import { expectPriceBar, filled, kept, priced, section, unfold } from '@/tests/e
 import { appKept, cutNetwork } from '@/tests/e2e/harness/keptApp';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { type OwnServer, ownServer } from '@/tests/e2e/harness/ownServer';
-import { printedPages } from '@/tests/e2e/harness/printedPages';
+import { savedPaper } from '@/tests/e2e/harness/savedPaper';
 
 /* What a maker does at a fair where there is no network, after one visit at home. */
 
@@ -54,8 +54,11 @@ test('a price list issued without a network is there and prints after a reload',
   await page.reload();
   await issued.waitFor();
   await expect.poll(() => issued.textContent()).toBe(told);
-  const { pages } = await printedPages(page, 'A4');
-  expect(pages.map(({ text }) => text).join(' ')).toContain('Club shirt');
+  const { text } = await savedPaper(
+    page,
+    page.getByRole('button', { name: 'Save as PDF of the price list' }),
+  );
+  expect(text).toContain('Club shirt');
 });
 
 test('a picture taken in without a network is read, priced, and there after a reload', async () => {

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { kept } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage, type PageOptions } from '@/tests/e2e/harness/openPage';
-import { printedPages } from '@/tests/e2e/harness/printedPages';
+import { savedPaper } from '@/tests/e2e/harness/savedPaper';
 
 /** A new list of these lines as they are suggested, issued once. */
 async function issuedList(lines: readonly string[], options: PageOptions): Promise<Page> {
@@ -30,10 +30,14 @@ const ISSUED = { name: /^Price list, version 1[A-Z]$/ } as const;
 
 const standing = (page: Page) => page.getByRole('region', { name: /^Does version 1[A-Z] still hold\?$/ });
 
+/** The paper that is looked at, as it is saved. */
+const saved = (page: Page) =>
+  savedPaper(page, page.getByRole('button', { name: 'Save as PDF of the price list' }));
+
 const SHIRTS = 'Spring Fair shirts';
 const MUGS = 'Spring Fair mugs';
 
-test('a list of seven items from two jobs is issued and printed on one page, prices and no costs', async () => {
+test('a list of seven items from two jobs is issued and saved as one page, prices and no costs', async () => {
   const page = await issuedList(
     [
       `Fern shirt · ${SHIRTS}`,
@@ -59,7 +63,7 @@ test('a list of seven items from two jobs is issued and printed on one page, pri
     ['A4', '595 × 842'],
   ] as const) {
     await page.getByLabel('Printed on').selectOption({ label });
-    const { pages } = await printedPages(page, 'A4');
+    const { pages } = await saved(page);
     expect(pages.map((one) => one.size)).toEqual([size]);
     const text = pages.map((one) => one.text).join(' ');
     expect(text).toContain('page 1 of 1');
@@ -99,33 +103,30 @@ test('a dearer mug shows on a phone which prices no longer hold, after a reload 
     .waitFor();
 });
 
-test.each([1280, 390])(
-  'the example list is issued and printed as it is suggested, %d wide',
-  async (width) => {
-    const page = await openPage({ path: '/price-lists/club-prices', width });
-    await page.getByText('Nothing stands in the way.').waitFor();
-    await page.getByRole('article', { name: 'Draft of the price list' }).waitFor();
-    await looksRight(page, `price-list-draft-${width}`);
-    await page.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }).click();
-    await page.getByRole('article', ISSUED).waitFor();
-    await kept(page);
-    const { pages } = await printedPages(page, 'Letter');
-    expect(pages.map(({ size }) => size)).toEqual(['612 × 792']);
-    expect(pages[0]?.text).toContain('Club shirt');
-    expect(pages[0]?.text).toContain('page 1 of 1');
-    // The trade's example of a capped list of six breaks: one alone, two or three together, then a price a piece.
-    const text = pages[0]?.text.replaceAll(/\s+/g, ' ');
-    expect(text).toMatch(/ 1 144\.50 .*2 to 3 18\d\.\d0 together .*from 4 4\d\.\d0 each/);
-    expect(pages[0]?.text).not.toMatch(/margin|stands in the way|issue version|undo/i);
-  },
-);
+test.each([1280, 390])('the example list is issued and saved as it is suggested, %d wide', async (width) => {
+  const page = await openPage({ path: '/price-lists/club-prices', width });
+  await page.getByText('Nothing stands in the way.').waitFor();
+  await page.getByRole('article', { name: 'Draft of the price list' }).waitFor();
+  await looksRight(page, `price-list-draft-${width}`);
+  await page.getByRole('button', { name: /^Issue version 1[A-Z]?$/ }).click();
+  await page.getByRole('article', ISSUED).waitFor();
+  await kept(page);
+  const { pages } = await saved(page);
+  expect(pages.map(({ size }) => size)).toEqual(['612 × 792']);
+  expect(pages[0]?.text).toContain('Club shirt');
+  expect(pages[0]?.text).toContain('page 1 of 1');
+  // The trade's example of a capped list of six breaks: one alone, two or three together, then a price a piece.
+  const text = pages[0]?.text.replaceAll(/\s+/g, ' ');
+  expect(text).toMatch(/ 1 144\.50 .*2 to 3 18\d\.\d0 together .*from 4 4\d\.\d0 each/);
+  expect(pages[0]?.text).not.toMatch(/margin|stands in the way|issue version|undo/i);
+});
 
 test('a list of two pages says on each which it is', async () => {
   const page = await openPage({ path: '/price-lists/club-prices' });
   await page.getByRole('article').waitFor();
   await page.getByRole('textbox', { name: 'What is included' }).fill('More.\n'.repeat(60));
-  await page.getByText(/It will likely take 2 pages/).waitFor();
-  const { pages } = await printedPages(page, 'Letter');
+  await page.getByText(/It takes 2 pages/).waitFor();
+  const { pages } = await saved(page);
   expect(pages.map(({ text }) => /page \d of \d/.exec(text)?.[0])).toEqual(['page 1 of 2', 'page 2 of 2']);
   expect(pages.every(({ isInside }) => isInside)).toBe(true);
   for (const { text } of pages) {
@@ -165,7 +166,7 @@ test('a version that undo took out of force stays kept, and the next has another
   await looksRight(page, 'price-list-withdrawn');
 });
 
-test('what went out of a list can be printed after the list was removed', async () => {
+test('what went out of a list can be saved after the list was removed', async () => {
   const page = await issuedList([`Fern mug · ${MUGS}`], { width: 1280 });
   await page.getByRole('link', { name: 'Price lists' }).click();
   await page
@@ -179,6 +180,6 @@ test('what went out of a list can be printed after the list was removed', async 
     .last()
     .click();
   await page.getByRole('article', ISSUED).waitFor();
-  const { pages } = await printedPages(page, 'Letter');
+  const { pages } = await saved(page);
   expect(pages.map(({ text }) => text).join(' ')).toContain('Fern mug');
 });

@@ -24,7 +24,7 @@ vi.mock('@/app/_papers/writePaper', () => ({
   writePaper: (question: PaperQuestion, onNews: (news: PaperReply) => void) => {
     const text = question.kind === 'paper' ? JSON.stringify(question.source) : '';
     queueMicrotask(() =>
-      act(() => onNews({ kind: 'written', file: new Blob([text]), lost: [], missing: [] })),
+      act(() => onNews({ kind: 'written', file: new Blob([text]), pages: 1, lost: [], missing: [] })),
     );
     return () => undefined;
   },

@@ -473,6 +473,7 @@ describe('the form to fill', () => {
       tell?.({
         kind: 'written',
         file: new Blob(['%PDF']),
+        pages: 1,
         lost: [],
         missing: [{ letter: 'ش', codePoints: 'U+0634', fate: 'picture' }],
       }),

@@ -68,7 +68,9 @@ vi.mock('@/app/_papers/writePaper', () => ({
     if (question.kind !== 'paper') throw new Error('no paper of an order');
     const file = new Blob([`%PDF ${JSON.stringify(question.source)}`]);
     const missing = lettersMissing(question.source, question.words);
-    queueMicrotask(() => act(() => onNews(papers.answer ?? { kind: 'written', file, lost: [], missing })));
+    queueMicrotask(() =>
+      act(() => onNews(papers.answer ?? { kind: 'written', file, pages: 1, lost: [], missing })),
+    );
     return () => undefined;
   },
 }));
@@ -366,7 +368,7 @@ describe('the file of a paper', () => {
   });
 
   it('tells pictures that it cannot show', async () => {
-    papers.answer = { kind: 'written', file: new Blob(['%PDF']), lost: ['a', 'b'], missing: [] };
+    papers.answer = { kind: 'written', file: new Blob(['%PDF']), pages: 1, lost: ['a', 'b'], missing: [] };
     await open();
     await screen.findByText('761.31 USD');
     expect(

@@ -20,7 +20,7 @@ vi.mock('@/app/_papers/writePaper', () => ({
     asked.papers.push(question);
     const kind = question.kind === 'paper' ? question.source.kind : '';
     queueMicrotask(() =>
-      act(() => onNews({ kind: 'written', file: new Blob([kind]), lost: [], missing: [] })),
+      act(() => onNews({ kind: 'written', file: new Blob([kind]), pages: 1, lost: [], missing: [] })),
     );
     return () => undefined;
   },
