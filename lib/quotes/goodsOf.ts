@@ -90,7 +90,9 @@ function printedSize(
 }
 
 /** The picture of an artwork, where papers can show it. */
-export const pictureOf = ({ picture }: Pick<Artwork, 'picture'>): GoodsOnPaper['prints'][number]['picture'] =>
+export const pictureOf = ({
+  picture,
+}: Pick<Artwork, 'picture'>): GoodsOnPaper['prints'][number]['picture'] =>
   picture === null || !isHash(picture.fileId) ? null : { fileId: picture.fileId, fileName: picture.fileName };
 
 /** Files of pictures are kept under their hash; an id of an earlier way of keeping them names no file that papers could. */

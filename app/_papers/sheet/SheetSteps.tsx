@@ -1,3 +1,4 @@
+import { classes } from '@/app/_controls/classes';
 import type { Block, DrawnPress, TickGrid } from '@/lib/papers/paper';
 import styles from './PaperSheet.module.css';
 import { SheetDrawing } from './SheetGoods';
@@ -123,7 +124,7 @@ const MOST_SQUARES = 12;
 function Sizes({ press: { heads, sizes } }: Readonly<{ press: DrawnPress }>) {
   return (
     <div className={styles.tableRoom}>
-      <table className={styles.table}>
+      <table className={classes(styles.table, styles.short)}>
         <thead>
           <tr>
             {[heads.size, heads.good, heads.ticks, heads.spares].map((head) => (

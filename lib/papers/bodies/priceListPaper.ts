@@ -54,7 +54,11 @@ export function priceListPaper({ version, standing, ...how }: PriceListBody, lab
   return {
     page: how.page,
     language: how.language,
-    title: isDraft ? version.title : `${version.title} ${number}`,
+    // At the foot of every page, and the name of its file: no page of what is not in force goes without saying so.
+    title: [
+      isDraft ? version.title : `${version.title} ${number}`,
+      ...(warning === null ? [] : [`(${labels[warning].replace(/\.$/, '')})`]),
+    ].join(' '),
     foot: labels.page,
     blocks: blocks.filter((block) => block !== null),
   };
