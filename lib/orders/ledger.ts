@@ -1,6 +1,7 @@
 import { sumsWithChanges } from '@/lib/quotes/saleSums';
 import type { SaleSums } from '@/shared/schemas/paperParts';
 import type { AgreedSale } from './agreedSale';
+import { billsOf, creditedOf } from './bills';
 import type { Happening, OutOf } from './orderFacts';
 
 /** Money in another currency than the order's: told, and never added to it. */
@@ -17,9 +18,8 @@ export interface Ledger {
   /** As written, tax not looked at. */
   readonly changesMinor: readonly number[];
   readonly changesSinceBillMinor: readonly number[];
-  /** Of all invoices in force; null where none went out. */
-  readonly billedMinor: number | null;
-  readonly creditedMinor: number;
+  /** Invoices and credit notes in force. A credit note of another device may stand before its invoice. */
+  readonly papers: readonly (OutOf<'invoice'> | OutOf<'creditNote'>)[];
   /** An invoice in force that is due later than it was written: the goods may go out before. */
   readonly isOnCredit: boolean;
   /** Payments less refunds and reversals. */
@@ -36,8 +36,7 @@ export const emptyLedger = (currency: string): Ledger => ({
   currency,
   changesMinor: [],
   changesSinceBillMinor: [],
-  billedMinor: null,
-  creditedMinor: 0,
+  papers: [],
   isOnCredit: false,
   receivedMinor: 0,
   feesMinor: 0,
@@ -68,8 +67,7 @@ export function entered(ledger: Ledger, one: Happening): Ledger {
       const { currency, sums } = one.body;
       if (one.withdrawn) return ledger;
       if (currency !== ledger.currency) return withOther(ledger, one, sums.total, currency);
-      // Written with a minus or without, it takes from what is owed.
-      return { ...ledger, creditedMinor: ledger.creditedMinor + Math.abs(sums.total) };
+      return { ...ledger, papers: [...ledger.papers, one] };
     }
     default:
       return ledger;
@@ -77,19 +75,28 @@ export function entered(ledger: Ledger, one: Happening): Ledger {
 }
 
 /**
- * What the customer owes in all: what was billed and the changes since, else what was agreed with all changes; less
- * what was credited.
+ * What the customer owes in all: what was billed less what of that was credited, and the changes since; else what was
+ * agreed with all changes.
  *
  * @returns null where nothing was agreed or billed yet
  */
-export function totalMinor(
-  { billedMinor, changesMinor, changesSinceBillMinor, creditedMinor }: Ledger,
-  agreed: AgreedSale | null,
-): number | null {
+export function totalMinor(ledger: Ledger, agreed: AgreedSale | null): number | null {
+  const { billedMinor, creditedMinor } = billing(ledger);
   if (billedMinor !== null)
-    return billedMinor + taxed(agreed, changesSinceBillMinor, nothing) - creditedMinor;
-  if (agreed === null) return null;
-  return agreed.sums.total + taxed(agreed, changesMinor) - creditedMinor;
+    return billedMinor + taxed(agreed, ledger.changesSinceBillMinor, nothing) - creditedMinor;
+  return agreed === null ? null : agreed.sums.total + taxed(agreed, ledger.changesMinor);
+}
+
+/** @returns what was billed by invoices in force, null where none is, and what of it was credited. */
+export function billing({ papers }: Pick<Ledger, 'papers'>): {
+  readonly billedMinor: number | null;
+  readonly creditedMinor: number;
+} {
+  const bills = billsOf(papers);
+  return {
+    billedMinor: bills.length === 0 ? null : bills.reduce((sum, { paper }) => sum + paper.body.sums.total, 0),
+    creditedMinor: bills.reduce((sum, bill) => sum + creditedOf(bill).total, 0),
+  };
 }
 
 /** @returns what changes added to what was agreed, with their tax. */
@@ -138,7 +145,7 @@ function billEntered(ledger: Ledger, one: OutOf<'invoice'>): Ledger {
   if (currency !== ledger.currency) return withOther(ledger, one, sums.total, currency);
   return {
     ...ledger,
-    billedMinor: (ledger.billedMinor ?? 0) + sums.total,
+    papers: [...ledger.papers, one],
     changesSinceBillMinor: [],
     isOnCredit: ledger.isOnCredit || (dueOn !== null && dueOn > issuedOn),
   };

@@ -8,8 +8,8 @@ import { saleSums } from './saleSums';
 interface Crediting {
   readonly paperId: string;
   readonly invoice: Invoice;
-  /** Credit notes of the same invoice that went out before and were not taken back. */
-  readonly earlier: readonly Pick<CreditNote, 'sums'>[];
+  /** What of the invoice no credit note in force gave back. */
+  readonly left: SaleSums;
   readonly why: string;
   /** Whole minor units as prices are written, each above 0. */
   readonly lines: readonly { readonly what: string; readonly amount: number }[];
@@ -24,13 +24,12 @@ export type CreditProblem =
 
 /** Gives back a part of an invoice or all of it, taxed as the invoice was. */
 export function creditNoteOf(
-  { paperId, invoice, earlier, why, lines }: Crediting,
+  { paperId, invoice, left, why, lines }: Crediting,
   issued: Issued,
 ): Result<CreditNote, CreditProblem> {
   if (lines.length === 0) return failed({ kind: 'nothing' });
   const none = lines.find(({ amount }) => amount <= 0);
   if (none !== undefined) return failed({ kind: 'notAboveZero', what: none.what });
-  const left = leftOf(invoice, earlier);
   const asked = lines.reduce((sum, { amount }) => sum + amount, 0);
   if (asked > left.subtotal) return failed({ kind: 'overInvoice', asked, left: left.subtotal });
   return ok({
@@ -44,11 +43,6 @@ export function creditNoteOf(
 }
 
 // Helpers
-
-function leftOf({ sums }: Invoice, earlier: readonly Pick<CreditNote, 'sums'>[]): SaleSums {
-  const less = (of: keyof SaleSums) => earlier.reduce((rest, one) => rest - one.sums[of], sums[of]);
-  return { subtotal: less('subtotal'), tax: less('tax'), total: less('total') };
-}
 
 function creditSums(lines: Crediting['lines'], { tax, currency }: Invoice, left: SaleSums): SaleSums {
   const sums = saleSums({ lines: [], charges: lines }, 0, tax, currency);

@@ -11,6 +11,7 @@ import { TabHead } from '@/app/_orderPapers/TabHead';
 import { creditProblemWords } from '@/app/_words/orders/creditProblemWords';
 import { creditAnswer } from '@/app/_words/orders/followingWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
+import { billsOf, leftOf } from '@/lib/orders/bills';
 import { creditNoteOf } from '@/lib/quotes/creditNoteOf';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
@@ -18,13 +19,12 @@ import { seriesNumberText } from '@/shared/orderNumberText';
 import { orderSchema } from '@/shared/schemas/order';
 import { creditNoteSchema } from '@/shared/schemas/orderPapers';
 import { currencyDigits } from '@/shared/tables/currencies';
-import { invoicesLeft } from './invoicesLeft';
 import type { CreditLine, FollowingTabProps } from './paperChoices';
 
 /** Gives back an invoice, whole or in part. */
 export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabProps) {
   const { locale, today } = of;
-  const invoices = invoicesLeft(of);
+  const invoices = billsOf(of.facts.happened).toReversed();
   const chosen = invoices.find(({ paper }) => paper.id === choices.invoiceId) ?? invoices[0];
   if (chosen === undefined) {
     return (
@@ -36,7 +36,8 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
       />
     );
   }
-  const { paper, earlier, left } = chosen;
+  const { paper } = chosen;
+  const left = leftOf(chosen);
   const { currency } = paper.body;
   const number = seriesNumberText(paper.number, paper.body.issuedOn);
   const why = choices.creditWhy.trim();
@@ -46,7 +47,7 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
   }));
   const isNamed = lines.every(({ what }) => what !== '');
   const made = creditNoteOf(
-    { paperId: paper.id, invoice: paper.body, earlier, why, lines },
+    { paperId: paper.id, invoice: paper.body, left, why, lines },
     { number: { count: 1, letter: null }, day: today },
   );
   const note = made.ok && why !== '' && isNamed ? made.value : null;

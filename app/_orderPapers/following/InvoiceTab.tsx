@@ -5,11 +5,11 @@ import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { invoiceAnswer, invoiceInForceWords, notAgreedWords } from '@/app/_words/orders/followingWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
+import { billsOf, leftOf } from '@/lib/orders/bills';
 import { invoiceOf } from '@/lib/quotes/invoiceOf';
 import { addDays } from '@/shared/days';
 import { seriesNumberText } from '@/shared/orderNumberText';
 import { agreedPaper, changesOf } from './agreedPaper';
-import { invoicesLeft } from './invoicesLeft';
 import type { FollowingTabProps } from './paperChoices';
 
 /** The bill of what was agreed and what was changed since. */
@@ -22,7 +22,7 @@ export function InvoiceTab({ of, isNext, choices, onChoose }: FollowingTabProps)
   const suppliedOn = choices.suppliedOn === undefined ? deliveredOn(of) : choices.suppliedOn;
   const issued = { number: { count: 1, letter: null }, day: today };
   const agreed = agreedPaper(of, issued);
-  const inForce = invoicesLeft(of).find(({ left }) => left.subtotal > 0);
+  const inForce = billsOf(facts.happened).findLast((bill) => leftOf(bill).subtotal > 0);
   const facing = { changes: changesOf(of), paid: money.receivedMinor, suppliedOn, dueOn };
   const invoice = agreed === null || inForce !== undefined ? null : invoiceOf(agreed, facing, issued);
   const words = (minor: number) => minorMoney(minor, money.currency, locale);

@@ -9,6 +9,7 @@ import { FileActions } from '@/app/_papers/FileActions';
 import { lostFileWords } from '@/app/_words/attachments/attachmentWords';
 import { outWords, paperName } from '@/app/_words/orders/outWords';
 import { onePaperWords, withdrawalWords } from '@/app/_words/orders/paperTabWords';
+import { withdrawalTold } from '@/app/_words/orders/withdrawalTold';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import type { OrderPaper } from '@/lib/orders/orderFacts';
 import { type WithdrawalReason, withdrawalReasons } from '@/shared/schemas/entries';
@@ -73,6 +74,7 @@ function IssuedRow({ of, paper }: IssuedRowProps) {
       {isAsking && !paper.withdrawn && (
         <WithdrawForm
           name={name}
+          told={withdrawalTold(paper, of, of.locale)}
           onLeave={() => setAsking(false)}
           onWithdraw={(why) => {
             workspace.withdraw(`Withdraw ${name}`, paper.id, why);
@@ -86,14 +88,17 @@ function IssuedRow({ of, paper }: IssuedRowProps) {
 
 type WithdrawFormProps = Readonly<{
   name: string;
+  /** What else counts no more with it. */
+  told: readonly string[];
   onWithdraw: (why: WithdrawalReason) => void;
   onLeave: () => void;
 }>;
 
-function WithdrawForm({ name, onWithdraw, onLeave }: WithdrawFormProps) {
+function WithdrawForm({ name, told, onWithdraw, onLeave }: WithdrawFormProps) {
   const [why, setWhy] = useState<WithdrawalReason | null>(null);
   return (
     <div className={styles.asking}>
+      {told.length > 0 && <p className={styles.wrong}>{told.join(' ')}</p>}
       <ChoiceField
         label={`Why ${name} is withdrawn`}
         value={why}

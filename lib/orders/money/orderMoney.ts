@@ -1,4 +1,4 @@
-import { changesTotalMinor, type Ledger, totalMinor } from '@/lib/orders/ledger';
+import { billing, changesTotalMinor, type Ledger, totalMinor } from '@/lib/orders/ledger';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { Walked } from '@/lib/orders/walkOrder';
 import { type DueDays, dueDays } from './dueDays';
@@ -57,8 +57,7 @@ export function orderMoney(
     currency,
     totalMinor: owed,
     changesMinor: changesTotalMinor(ledger, agreed),
-    billedMinor: ledger.billedMinor,
-    creditedMinor: ledger.creditedMinor,
+    ...billing(ledger),
     depositMinor,
     depositOpenMinor: depositMinor === null ? null : openOf(depositMinor, ledger),
     receivedMinor,

@@ -247,6 +247,33 @@ describe('a credit note', () => {
   });
 });
 
+describe('withdrawing', () => {
+  it('an invoice says first which credit note and what money goes with it', async () => {
+    await accepted();
+    paid(38066);
+    await open('Invoice');
+    await issue(/^Issue invoice/);
+    await go('Credit note');
+    await userEvent.click(screen.getByRole('button', { name: 'Add a part' }));
+    await userEvent.type(screen.getByLabelText('Why'), 'One came back');
+    await userEvent.type(screen.getByLabelText('What'), 'Shirt');
+    await userEvent.type(screen.getByLabelText('Amount'), '10');
+    await issue(/^Issue credit note/);
+    await go('Invoice');
+    await userEvent.click(screen.getByRole('button', { name: /^Withdraw Invoice/ }));
+    expect(
+      screen.getByText(/^What credit note 26-001. gave back of it counts no more either\. 380\.66 USD/),
+    ).toBeVisible();
+  });
+
+  it('a quote says first that the yes to it goes with it', async () => {
+    await accepted();
+    await open('Quote');
+    await userEvent.click(screen.getByRole('button', { name: 'Withdraw Quote, version 1' }));
+    expect(screen.getByText(/^The customer said yes to this quote\./)).toBeVisible();
+  });
+});
+
 describe('papers about the goods', () => {
   it('show a proof of the pictures as they are, with an approval line', async () => {
     await accepted();

@@ -108,18 +108,42 @@ describe('what a customer owes', () => {
   it('is what was billed once an invoice went out, with the changes since and less what was credited', () => {
     const log = agreedLog();
     tell(log, change(1500));
-    invoiceOut(log, 77736);
+    const invoice = invoiceOut(log, 77736);
     expect(moneyOf(log)).toMatchObject({ billedMinor: 77736, totalMinor: 77736 });
     tell(log, change(1000));
     expect(moneyOf(log).totalMinor).toBe(77736 + 1070);
-    creditOut(log, 2033);
+    creditOut(log, invoice.id, 2033);
     expect(moneyOf(log)).toMatchObject({ creditedMinor: 2033, totalMinor: 76773 });
     // A minus before it means the same.
-    creditOut(log, -1000);
+    creditOut(log, invoice.id, -1000);
     expect(moneyOf(log)).toMatchObject({ creditedMinor: 3033, totalMinor: 75773 });
     const withdrawn = agreedLog();
     invoiceOut(withdrawn, 99999, { withdrawn: true });
     expect(moneyOf(withdrawn)).toMatchObject({ billedMinor: null, totalMinor: 76131 });
+  });
+
+  it('is not less by a credit note whose invoice was withdrawn, so that nothing is paid that nobody paid', () => {
+    const log = agreedLog();
+    const first = invoiceOut(log, 76131, { withdrawn: true });
+    creditOut(log, first.id, 10000);
+    expect(moneyOf(log)).toMatchObject({ billedMinor: null, creditedMinor: 0, totalMinor: 76131 });
+    invoiceOut(log, 76131);
+    expect(moneyOf(log)).toMatchObject({ creditedMinor: 0, dueMinor: 76131 });
+    const whole = agreedLog();
+    const wrong = invoiceOut(whole, 76131, { withdrawn: true });
+    creditOut(whole, wrong.id, 76131);
+    invoiceOut(whole, 76131);
+    expect(moneyOf(whole)).toMatchObject({ totalMinor: 76131, isPaid: false });
+    expect(orderStanding(factsOf(whole)).gates.balance).toBe('shut');
+  });
+
+  it('is less by a credit note that another device, whose clock is late, wrote before the invoice', () => {
+    const log = agreedLog();
+    const invoice = invoiceOut(log, 76131, { at: 9000 });
+    creditOut(log, invoice.id, 10000, { device: 'laptop00', at: 5000 });
+    expect(moneyOf(log)).toMatchObject({ creditedMinor: 10000, totalMinor: 66131 });
+    creditOut(log, invoice.id, 6131, { withdrawn: true });
+    expect(moneyOf(log).totalMinor).toBe(66131);
   });
 
   it('never adds another currency, and tells each amount in it', () => {

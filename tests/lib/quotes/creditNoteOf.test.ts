@@ -23,17 +23,20 @@ const invoice = invoiceOf(
   issued,
 );
 
-const credit = (amounts: readonly number[], earlier: readonly CreditNote[] = [], of: Invoice = invoice) =>
-  creditNoteOf(
+function credit(amounts: readonly number[], earlier: readonly CreditNote[] = [], of: Invoice = invoice) {
+  const less = (key: keyof Invoice['sums']) =>
+    earlier.reduce((rest, { sums }) => rest - sums[key], of.sums[key]);
+  return creditNoteOf(
     {
       paperId: 'invoice-1',
       invoice: of,
-      earlier,
+      left: { subtotal: less('subtotal'), tax: less('tax'), total: less('total') },
       why: 'Faulty pieces',
       lines: amounts.map((amount) => ({ what: 'Club shirt', amount })),
     },
     issued,
   );
+}
 
 function noteOf(given: ReturnType<typeof credit>): CreditNote {
   if (!given.ok) throw new Error(JSON.stringify(given.problem));

@@ -1,0 +1,32 @@
+import { billsOf } from '@/lib/orders/bills';
+import type { BoardOrder } from '@/lib/orders/board/todayList';
+import type { OrderPaper } from '@/lib/orders/orderFacts';
+import { minorMoney } from './minorWords';
+import { paperSaid } from './outWords';
+
+/** @returns what else counts no more once a paper is withdrawn; nothing where only the paper itself goes. */
+export function withdrawalTold(
+  paper: OrderPaper,
+  { facts, standing }: Pick<BoardOrder, 'facts' | 'standing'>,
+  locale: string,
+): readonly string[] {
+  const { receivedMinor, currency } = standing.money;
+  const came =
+    receivedMinor > 0 ? [`${minorMoney(receivedMinor, currency, locale)} that came stays received.`] : [];
+  if (paper.kind === 'quote') {
+    if (standing.acceptance?.paperId !== paper.id) return [];
+    return [
+      'The customer said yes to this quote. The yes counts no more with it, and neither do the total and the deposit.',
+      ...came,
+    ];
+  }
+  const bill = billsOf(facts.happened).find((one) => one.paper.id === paper.id);
+  if (bill === undefined) return [];
+  const credits = bill.credits.map(
+    ({ kind, number, body }) =>
+      `What ${paperSaid(kind, number, body.issuedOn)} gave back of it counts no more either.`,
+  );
+  return credits.length + came.length === 0
+    ? []
+    : [...credits, ...came, 'What is owed is then what was agreed, until another invoice goes out.'];
+}
