@@ -4,6 +4,7 @@ import { type Bodies, entryOf } from '@/lib/stored/registry';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { IssueOutcome, MadeOutcome } from './documentsState';
+import { paperQueue } from './paperQueue';
 import type { PaperToMake } from './paperToMake';
 import type { StoreCore } from './storeCore';
 
@@ -15,9 +16,8 @@ export function issuing<Papers extends Bodies>(
   core: StoreCore,
 ): Pick<DocumentActions<Bodies, Papers>, 'issue' | 'issueMade'> {
   const { kinds, tab, now, connection, queue, tabState, hold } = core;
-  /** What is being issued, by its series. */
-  const underWay = new Map<string, Promise<IssueOutcome>>();
-  const makingUnderWay = new Map<string, Promise<MadeOutcome>>();
+  const inTurn = paperQueue<IssueOutcome>();
+  const madeInTurn = paperQueue<MadeOutcome>();
 
   /** A paper may not stand on edits that are not kept. */
   const whatIsNotKept = async (): Promise<SaveFailure | null> => {
@@ -58,7 +58,7 @@ export function issuing<Papers extends Bodies>(
 
   const makeAndIssue = async (
     label: string,
-    { make, ...paper }: PaperToMake,
+    paper: PaperToMake,
     onOvertaken?: () => void,
   ): Promise<MadeOutcome> => {
     for (let tries = 1; ; tries += 1) {
@@ -69,8 +69,8 @@ export function issuing<Papers extends Bodies>(
         hold({ kept: core.settledKept(next.problem) });
         return { state: 'notKept', why: next.problem };
       }
-      const made = await make(next.value);
-      const asked: NewPaper = { ...paper, body: () => made.body, file: () => made.file };
+      const file = await paper.file(next.value);
+      const asked: NewPaper = { ...paper, file: () => file };
       const outcome = await issueNow(label, asked, next.value);
       if (outcome.state !== 'overtaken' || tries >= MOST_TRIES) return outcome;
       onOvertaken?.();
@@ -79,14 +79,14 @@ export function issuing<Papers extends Bodies>(
 
   return {
     issue: (label, asked: NewPaper) =>
-      once(underWay, asked.series, async () => {
+      inTurn(asked, async () => {
         const outcome = await issueNow(label, asked);
         // Its number is claimed with it, so none can come between.
         if (outcome.state === 'overtaken') throw new OvertakenWithoutWaiting(asked.series);
         return outcome;
       }),
     issueMade: (label, asked: PaperToMake, onOvertaken) =>
-      once(makingUnderWay, asked.series, () => makeAndIssue(label, asked, onOvertaken)),
+      madeInTurn(asked, () => makeAndIssue(label, asked, onOvertaken)),
   };
 }
 
@@ -102,19 +102,6 @@ class OvertakenWithoutWaiting extends Error {
   constructor(series: string) {
     super(`a number of “${series}” was taken inside the transaction that claims it`);
   }
-}
-
-/** A second press while the first is under way means the same paper. */
-function once<Outcome>(
-  underWay: Map<string, Promise<Outcome>>,
-  series: string,
-  issue: () => Promise<Outcome>,
-): Promise<Outcome> {
-  const before = underWay.get(series);
-  if (before !== undefined) return before;
-  const issuing = issue().finally(() => underWay.delete(series));
-  underWay.set(series, issuing);
-  return issuing;
 }
 
 /** The same paper, telling what is wrong with it apart from what is wrong with the store. */

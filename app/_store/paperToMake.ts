@@ -9,7 +9,9 @@ export type PaperToMake<Papers extends Bodies = Bodies> = {
     readonly kind: Kind;
     readonly about: Paper['about'];
     readonly series: string;
-    make(number: PaperNumber): Promise<{ readonly body: Papers[Kind]; readonly file: PaperFile }>;
+    /** Asked more than once: by what it says the paper is told from others. */
+    body(number: PaperNumber): Papers[Kind];
+    file(number: PaperNumber): Promise<PaperFile>;
     /** What happens with it and is noted in the same step. */
     notes?(paperId: string): readonly NewEntry[];
   };

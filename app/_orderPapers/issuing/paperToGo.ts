@@ -54,10 +54,8 @@ export function paperToMake(paper: PaperToGo, { orderId, day, write }: Going): P
   const about = { kind: 'order', id: orderId } as const;
   const of = { about, series: seriesOf(paper.kind, orderId, day) };
   const made = <Body>(bodyOf: (number: PaperNumber) => Body) => ({
-    make: async (number: PaperNumber) => ({
-      body: bodyOf(number),
-      file: await write(sourceOf(paper, number)),
-    }),
+    body: bodyOf,
+    file: (number: PaperNumber) => write(sourceOf(paper, number)),
   });
   switch (paper.kind) {
     case 'quote':

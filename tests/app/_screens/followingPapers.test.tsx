@@ -76,10 +76,8 @@ async function accepted(alternativeId: string | null = null): Promise<void> {
     kind: 'quote',
     about: { kind: 'order', id: ORDER },
     series: `quote ${ORDER}`,
-    make: async (number) => ({
-      body: { ...clubQuote, alternatives: [], orderId: ORDER, number },
-      file: { name: 'quote.pdf', content: new Uint8Array([1]) },
-    }),
+    body: (number) => ({ ...clubQuote, alternatives: [], orderId: ORDER, number }),
+    file: async () => ({ name: 'quote.pdf', content: new Uint8Array([1]) }),
     notes: (paperId) => [
       { kind: 'orderEvent', body: { orderId: ORDER, day: TEST_DAY, step: { what: 'quoted', paperId } } },
     ],

@@ -232,10 +232,8 @@ describe('a paper whose file takes time', () => {
       kind: 'bill',
       about: { kind: 'job', id: 'job-1' },
       series: 'bill 26',
-      make: async (number: Number) => ({
-        body: { number, text: 'A bill' },
-        file: { name: 'bill.pdf', content: await make(number) },
-      }),
+      body: (number: Number) => ({ number, text: 'A bill' }),
+      file: async (number: Number) => ({ name: 'bill.pdf', content: await make(number) }),
     }) as const;
   const bytesOf = ({ count }: Number) => new TextEncoder().encode(`%PDF bill ${count}`);
 

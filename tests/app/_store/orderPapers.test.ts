@@ -5,8 +5,9 @@ import type { DocumentStore } from '@/app/_store/documentStore';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { paperKinds } from '@/lib/kinds/paperKinds';
+import type { PaperNumber } from '@/shared/schemas/happened';
 import { type Order, orderSchema } from '@/shared/schemas/order';
-import { clubQuote } from '@/tests/fixtures/orderPapers';
+import { clubInvoice, clubQuote } from '@/tests/fixtures/orderPapers';
 
 const ORDER = 'order-1';
 
@@ -43,10 +44,10 @@ const issue = (tab: Tab, onOvertaken?: () => void, made: () => Promise<void> = a
       kind: 'quote',
       about: { kind: 'order', id: ORDER },
       series: `quote ${ORDER}`,
-      make: async (number) => {
+      body: (number) => ({ ...clubQuote, alternatives: [], orderId: ORDER, number }),
+      file: async (number) => {
         await made();
-        const body = { ...clubQuote, alternatives: [], orderId: ORDER, number };
-        return { body, file: { name: 'quote.pdf', content: new Uint8Array([number.count]) } };
+        return { name: 'quote.pdf', content: new Uint8Array([number.count]) };
       },
       notes: (paperId) => [
         {
@@ -123,10 +124,8 @@ describe('a quote that goes out', () => {
       kind: 'quote',
       about: { kind: 'order', id: ORDER },
       series: `quote ${ORDER}`,
-      make: async (number) => ({
-        body: { ...clubQuote, alternatives: [], orderId: ORDER, number },
-        file: { name: 'quote.pdf', content: new Uint8Array([1]) },
-      }),
+      body: (number) => ({ ...clubQuote, alternatives: [], orderId: ORDER, number }),
+      file: async () => ({ name: 'quote.pdf', content: new Uint8Array([1]) }),
       notes: () => [{ kind: 'orderEvent', body: { orderId: ORDER } }],
     });
     await expect(outcome).rejects.toThrow('what is noted with a paper');
@@ -141,5 +140,103 @@ describe('a quote that goes out', () => {
     await here.flush();
     const back = here.actions.allEntries().find(({ kind }) => kind === 'takeBack');
     expect(back?.body).toMatchObject({ why: 'otherWish' });
+  });
+});
+
+describe('invoices of one year, numbered together', () => {
+  const invoiceOf = (orderId: string, written: () => Promise<unknown>, paid = 0) =>
+    ({
+      kind: 'invoice',
+      about: { kind: 'order', id: orderId },
+      series: 'invoice 26',
+      body: (number: PaperNumber) => ({ ...clubInvoice, orderId, number, paid }),
+      file: async (number: PaperNumber) => {
+        await written();
+        return { name: 'invoice.pdf', content: new TextEncoder().encode(`${orderId} ${number.count}`) };
+      },
+    }) as const;
+  /** Holds the writing of a file until it is let go. */
+  const held = () => {
+    let letGo = () => {};
+    const until = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    return { written: () => until, letGo: () => letGo() };
+  };
+  const issued = (tab: Tab) =>
+    tab.getState().papers.invoice.map(({ about, number }) => [about.id, number.count]);
+
+  it('of two orders go out each for itself where the second is asked for while the first is written', async () => {
+    const [here] = await twoTabs();
+    const first = held();
+    const outcomes = [
+      here.actions.issueMade('Issue', invoiceOf(ORDER, first.written)),
+      here.actions.issueMade(
+        'Issue',
+        invoiceOf('order-2', async () => undefined),
+      ),
+    ];
+    first.letGo();
+    expect(await Promise.all(outcomes)).toMatchObject([
+      { state: 'issued', paper: { about: { id: ORDER }, number: { count: 1 } } },
+      { state: 'issued', paper: { about: { id: 'order-2' }, number: { count: 2 } } },
+    ]);
+    expect(issued(here)).toEqual([
+      [ORDER, 1],
+      ['order-2', 2],
+    ]);
+  });
+
+  it('of one order that says two things are two, and pressed twice the same is one', async () => {
+    const [here] = await twoTabs();
+    const first = held();
+    const [one, again, other] = [
+      here.actions.issueMade('Issue', invoiceOf(ORDER, first.written)),
+      here.actions.issueMade(
+        'Issue',
+        invoiceOf(ORDER, async () => undefined),
+      ),
+      here.actions.issueMade(
+        'Issue',
+        invoiceOf(ORDER, async () => undefined, 38066),
+      ),
+    ];
+    first.letGo();
+    expect(await again).toEqual(await one);
+    expect(await other).toMatchObject({ paper: { number: { count: 2 }, body: { paid: 38066 } } });
+    expect(issued(here)).toEqual([
+      [ORDER, 1],
+      [ORDER, 2],
+    ]);
+  });
+
+  it('leave no gap where the file of the first cannot be written', async () => {
+    const [here] = await twoTabs();
+    const first = here.actions.issueMade(
+      'Issue',
+      invoiceOf(ORDER, () => Promise.reject(new Error('no font'))),
+    );
+    const second = here.actions.issueMade(
+      'Issue',
+      invoiceOf('order-2', async () => undefined),
+    );
+    await expect(first).rejects.toThrow('no font');
+    expect(await second).toMatchObject({ state: 'issued', paper: { number: { count: 1 } } });
+    expect(issued(here)).toEqual([['order-2', 1]]);
+  });
+
+  it('of two orders at once are two as well where their file needs no writing', async () => {
+    const [here] = await twoTabs();
+    const ready = (orderId: string) => ({
+      ...invoiceOf(orderId, async () => undefined),
+      file: () => ({ name: 'invoice.pdf', content: new Uint8Array([1]) }),
+    });
+    const outcomes = await Promise.all(
+      [ORDER, 'order-2'].map((orderId) => here.actions.issue('Issue', ready(orderId))),
+    );
+    expect(outcomes).toMatchObject([
+      { paper: { number: { count: 1 } } },
+      { paper: { number: { count: 2 } } },
+    ]);
   });
 });
