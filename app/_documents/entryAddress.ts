@@ -1,6 +1,6 @@
 import { approvalSchema, issuingSchema } from '@/shared/schemas/entries';
 import type { Entry } from '@/shared/schemas/happened';
-import { expenseSchema, orderEventSchema, paymentSchema } from '@/shared/schemas/orderEvents';
+import { expenseSchema, orderEventSchema, paymentSchema, payoutSchema } from '@/shared/schemas/orderEvents';
 import { stockCountSchema, stockMoveSchema } from '@/shared/schemas/stock';
 import { documentAddress } from './documentAddress';
 import type { JobRecord } from './documentsByKind';
@@ -40,8 +40,9 @@ export function entryAddress(
         ? documentAddress({ kind: 'order', id: event.data.orderId, path: [] }, jobs)
         : null;
     }
-    case 'payment': {
-      const payment = paymentSchema.safeParse(body);
+    case 'payment':
+    case 'payout': {
+      const payment = (kind === 'payment' ? paymentSchema : payoutSchema).safeParse(body);
       return payment.success
         ? documentAddress({ kind: 'order', id: payment.data.orderId, path: [] }, jobs)
         : null;

@@ -25,7 +25,7 @@ export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
   const today = useToday();
   const { jobs, artworks, kinds, entries, papers, workshop } = workspace;
   const orders = kinds.order.bodies;
-  const { orderEvent, payment, expense, stockMove, approval } = entries;
+  const { orderEvent, payment, payout, expense, stockMove, approval } = entries;
   const { currency, quoting } = workshop;
   const habits = useMemo(
     (): OrderHabits => ({
@@ -37,8 +37,8 @@ export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
     [currency, quoting.revisionsIncluded, quoting.creditDays],
   );
   const noted = useMemo(
-    () => [...orderEvent, ...payment, ...expense, ...stockMove, ...approval],
-    [orderEvent, payment, expense, stockMove, approval],
+    () => [...orderEvent, ...payment, ...payout, ...expense, ...stockMove, ...approval],
+    [orderEvent, payment, payout, expense, stockMove, approval],
   );
   const out = useMemo(
     () => [

@@ -134,7 +134,7 @@ export function createDocumentStore<
     keeping,
     written: (edit, written) =>
       wrote(written, {
-        ...withGivenIds(tabState, edit, written.entries),
+        ...withGivenIds(tabState, edit, written.entries, kinds.entryKinds),
         overwritten: written.overwritten.length > 0 ? written.overwritten : tabState.overwritten,
       }),
     settled: (why) => hold({ kept: settledKept(why) }),

@@ -8,6 +8,7 @@ import type { Entry } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { EditOutcome } from './documentsState';
 import type { StoreCore } from './storeCore';
+import { withRealIds } from './withGivenIds';
 
 type TakingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies> = Pick<
   DocumentActions<Kinds, Papers, Entries>,
@@ -66,11 +67,7 @@ export function takingEdits<Kinds extends Bodies, Papers extends Bodies, Entries
   };
 
   /** A screen may still know an entry by the id it had while it waited. */
-  const withRealId = (entry: NewEntry): NewEntry => {
-    const id = entry.kind === TAKE_BACK && isPlainObject(entry.body) ? entry.body.entryId : undefined;
-    const given = typeof id === 'string' ? tabState().givenIds.get(id) : undefined;
-    return given === undefined ? entry : { kind: entry.kind, body: { entryId: given } };
-  };
+  const withRealId = (entry: NewEntry): NewEntry => withRealIds(entry, tabState().givenIds, kinds.entryKinds);
 
   const isKnown = (id: string): boolean =>
     tabState().entries.has(id) ||

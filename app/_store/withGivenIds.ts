@@ -1,17 +1,19 @@
 import type { EntryToWrite } from '@/lib/stored/newEntries';
 import type { PendingEdit } from '@/lib/stored/pendingEdits';
-import { takenBy } from '@/lib/stored/takeBack';
+import { type EntryRegistry, entryOf } from '@/lib/stored/registry';
 import type { Entry } from '@/shared/schemas/happened';
+import { setIn } from '@/shared/setIn';
 import type { TabState } from './tabState';
 
 /**
- * What still waits once an edit is written, or may wait again by redo. Its entries have ids of their own now: what takes
- * one of them back names it by that.
+ * What still waits once an edit is written, or may wait again by redo. Its entries have ids of their own now: what names
+ * one of them names it by that.
  */
 export function withGivenIds(
   { pending, takenBack, givenIds }: Pick<TabState, 'pending' | 'takenBack' | 'givenIds'>,
   edit: PendingEdit,
   written: readonly Entry[],
+  entryKinds: EntryRegistry,
 ): Pick<TabState, 'pending' | 'takenBack' | 'givenIds'> {
   const waiting = pending.filter((other) => other !== edit);
   const given = (edit.entries ?? []).flatMap(({ id }, index) => {
@@ -21,8 +23,8 @@ export function withGivenIds(
   if (given.length === 0) return { pending: waiting, takenBack, givenIds };
   const ids = new Map([...givenIds, ...given]);
   return {
-    pending: waiting.map((other) => renamed(other, ids)),
-    takenBack: takenBack.map((other) => renamed(other, ids)),
+    pending: waiting.map((other) => renamed(other, ids, entryKinds)),
+    takenBack: takenBack.map((other) => renamed(other, ids, entryKinds)),
     givenIds: ids,
   };
 }
@@ -43,11 +45,27 @@ export function entriesToWrite(
   };
 }
 
-function renamed(edit: PendingEdit, ids: ReadonlyMap<string, string>): PendingEdit {
+/** What names an entry that waited names it by the id it has now. */
+export function withRealIds<Of extends Pick<Entry, 'kind' | 'body'>>(
+  entry: Of,
+  ids: ReadonlyMap<string, string>,
+  entryKinds: EntryRegistry,
+): Of {
+  const links = entryOf(entryKinds, entry.kind)?.linksOf(entry.body) ?? [];
+  let { body } = entry;
+  for (const { to, id, path } of links) {
+    const real = to === 'entry' ? ids.get(id) : undefined;
+    if (real !== undefined) body = setIn(body, path, real);
+  }
+  return body === entry.body ? entry : { ...entry, body };
+}
+
+function renamed(
+  edit: PendingEdit,
+  ids: ReadonlyMap<string, string>,
+  entryKinds: EntryRegistry,
+): PendingEdit {
   if (edit.entries === undefined) return edit;
-  const entries = edit.entries.map((entry) => {
-    const real = ids.get(takenBy(entry) ?? '');
-    return real === undefined ? entry : { ...entry, body: { entryId: real } };
-  });
+  const entries = edit.entries.map((entry) => withRealIds(entry, ids, entryKinds));
   return entries.every((entry, index) => entry === edit.entries?.[index]) ? edit : { ...edit, entries };
 }

@@ -13,7 +13,13 @@ const always: Readonly<Record<string, unknown>> = {
   proof: null,
 };
 
-const kindsOfPeople: ReadonlySet<string> = new Set(['orderEvent', 'payment', 'expense', 'inkPrints']);
+const kindsOfPeople: ReadonlySet<string> = new Set([
+  'orderEvent',
+  'payment',
+  'payout',
+  'expense',
+  'inkPrints',
+]);
 
 /**
  * An entry of an order whose customer was erased: what happened, when and for how much stays, who it was goes. Entries

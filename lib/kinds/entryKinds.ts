@@ -17,7 +17,9 @@ import {
   type OrderEvent,
   orderEventSchema,
   type Payment,
+  type Payout,
   paymentSchema,
+  payoutSchema,
 } from '@/shared/schemas/orderEvents';
 import {
   type StockCount,
@@ -100,6 +102,15 @@ const payment: KindDescriptor<Payment, 'entry'> = {
   schema: paymentSchema,
   linksOf: ({ orderId }) => [{ to: 'order', id: orderId, path: ['orderId'] }],
 };
+const payout: KindDescriptor<Payout, 'entry'> = {
+  ...first,
+  word: 'payout',
+  schema: payoutSchema,
+  linksOf: ({ orderId, paymentId }) => [
+    { to: 'order', id: orderId, path: ['orderId'] },
+    { to: 'entry', id: paymentId, path: ['paymentId'] },
+  ],
+};
 const expense: KindDescriptor<Expense, 'entry'> = {
   ...first,
   word: 'expense',
@@ -129,6 +140,7 @@ export const entryKinds = {
   approval,
   orderEvent,
   payment,
+  payout,
   expense,
   issuing,
   takeBack,

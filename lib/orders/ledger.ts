@@ -2,7 +2,8 @@ import { sumsWithChanges } from '@/lib/quotes/saleSums';
 import type { SaleSums } from '@/shared/schemas/paperParts';
 import type { AgreedSale } from './agreedSale';
 import { billsOf, creditedOf } from './bills';
-import type { Happening, OutOf } from './orderFacts';
+import { cameMinor } from './money/payments';
+import type { Happening, NotedOf, OutOf } from './orderFacts';
 
 /** Money in another currency than the order's: told, and never added to it. */
 interface OtherMoney {
@@ -24,11 +25,6 @@ export interface Ledger {
   readonly isOnCredit: boolean;
   /** Payments less refunds and reversals. */
   readonly receivedMinor: number;
-  readonly feesMinor: number;
-  /** Net of fees, by where it is. */
-  readonly inBankMinor: number;
-  readonly inCashMinor: number;
-  readonly toReachBankMinor: number;
   readonly other: readonly OtherMoney[];
 }
 
@@ -39,10 +35,6 @@ export const emptyLedger = (currency: string): Ledger => ({
   papers: [],
   isOnCredit: false,
   receivedMinor: 0,
-  feesMinor: 0,
-  inBankMinor: 0,
-  inCashMinor: 0,
-  toReachBankMinor: 0,
   other: [],
 });
 
@@ -124,19 +116,10 @@ function taxed(
   return sumsWithChanges({ sums: onto, tax, currency }, charges).total - onto.total;
 }
 
-function paymentEntered(ledger: Ledger, one: Extract<Happening, { readonly kind: 'payment' }>): Ledger {
-  const { kind, amountMinor, currency, feeMinor, payout, way } = one.body;
+function paymentEntered(ledger: Ledger, one: NotedOf<'payment'>): Ledger {
+  const { amountMinor, currency } = one.body;
   if (currency !== ledger.currency) return withOther(ledger, one, amountMinor, currency);
-  const received = kind === 'payment' ? amountMinor : -amountMinor;
-  // A fee is kept back of what comes, and paid on top of what goes back.
-  const net = received - feeMinor;
-  const place = payout !== null ? 'inBankMinor' : way === 'cash' ? 'inCashMinor' : 'toReachBankMinor';
-  return {
-    ...ledger,
-    receivedMinor: ledger.receivedMinor + received,
-    feesMinor: ledger.feesMinor + feeMinor,
-    [place]: ledger[place] + net,
-  };
+  return { ...ledger, receivedMinor: ledger.receivedMinor + cameMinor(one.body) };
 }
 
 function billEntered(ledger: Ledger, one: OutOf<'invoice'>): Ledger {

@@ -3,13 +3,14 @@ import { inOrder } from '@/lib/stored/entriesInForce';
 import type { Approval } from '@/shared/schemas/entries';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Order } from '@/shared/schemas/order';
-import type { Expense, OrderEvent, Payment } from '@/shared/schemas/orderEvents';
+import type { Expense, OrderEvent, Payment, Payout } from '@/shared/schemas/orderEvents';
 import type { StockMove } from '@/shared/schemas/stock';
 
 type OfKind<Bodies, Kind extends keyof Bodies & string> = Entry<Kind, Bodies[Kind]>;
 interface NotedBodies {
   readonly orderEvent: OrderEvent;
   readonly payment: Payment;
+  readonly payout: Payout;
   readonly expense: Expense;
   readonly stockMove: StockMove;
   readonly approval: Approval;

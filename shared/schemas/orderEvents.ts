@@ -128,14 +128,19 @@ export const paymentSchema = z.strictObject({
   amountMinor: z.int().min(1).max(1e12),
   currency: z.string().regex(/^[A-Z]{3}$/),
   way: z.enum(paymentWays),
-  /** Kept back by whoever passed it on. */
+  /** Kept back by whoever passed it on, as far as that is known. */
   feeMinor: z.int().min(0).max(1e12).default(0),
-  /** When and under which reference it reached the bank; null while it has not. */
-  payout: z
-    .strictObject({ day: daySchema, reference: z.string().max(120).default('') })
-    .nullable()
-    .default(null),
   note: z.string().max(500).default(''),
+});
+
+/** A payment reached the bank: noted later than the payment, which stays as it is. */
+export const payoutSchema = z.strictObject({
+  orderId: idSchema,
+  paymentId: idSchema,
+  day: daySchema,
+  reference: z.string().max(120).default(''),
+  /** Kept back in all, in the currency of the payment: it takes the place of what the payment said. */
+  feeMinor: z.int().min(0).max(1e12),
 });
 
 /** Money spent, for an order or for the workshop. */
@@ -156,5 +161,6 @@ export type OrderStep = z.infer<typeof orderStepSchema>;
 export type OrderGate = (typeof orderGates)[number];
 export type LossReason = (typeof lossReasons)[number];
 export type Payment = z.infer<typeof paymentSchema>;
+export type Payout = z.infer<typeof payoutSchema>;
 export type PaymentWay = (typeof paymentWays)[number];
 export type Expense = z.infer<typeof expenseSchema>;

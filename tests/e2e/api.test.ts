@@ -88,6 +88,7 @@ test('the schema describes the request and every document, and refuses unknown k
     'orderEvent',
     'payment',
     'paymentRequest',
+    'payout',
     'proof',
     'quote',
     'receipt',

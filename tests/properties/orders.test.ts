@@ -11,6 +11,7 @@ import {
   factsOf,
   type OrderLog,
   pay,
+  payOut,
   quoteOut,
   steps,
   tell,
@@ -204,7 +205,7 @@ const payments = fc.array(
     amountMinor: anAmount,
     feeMinor: fc.integer({ min: 0, max: 5_000 }),
     way: fc.constantFrom('card', 'cash', 'transfer'),
-    payout: fc.constantFrom(null, { day: '2026-12-01', reference: 'P-1' }),
+    payout: fc.boolean(),
     currency: fc.constantFrom('USD', 'USD', 'EUR'),
     day: fc.constantFrom('2026-11-25', '2026-11-26', '2026-12-01'),
   }),
@@ -218,7 +219,10 @@ describe('payments', () => {
         const log = anOrderLog();
         const quote = quoteOut(log);
         tell(log, steps.accepted(quote.id));
-        for (const more of paid) pay(log, more.amountMinor, { more });
+        for (const { payout, ...more } of paid) {
+          const { id } = pay(log, more.amountMinor, { more });
+          if (payout) payOut(log, id, { feeMinor: more.feeMinor });
+        }
         const { money } = orderStanding(factsOf(log, { artworks: clubArtworks }));
         const own = paid.filter(({ currency }) => currency === 'USD');
         const sum = (of: (one: (typeof paid)[number]) => number, some = own) =>
@@ -235,7 +239,7 @@ describe('payments', () => {
         expect(BigInt(money.inBankMinor)).toBe(
           sum(
             net,
-            own.filter(({ payout }) => payout !== null),
+            own.filter(({ payout }) => payout),
           ),
         );
         expect(money.other).toHaveLength(paid.length - own.length);

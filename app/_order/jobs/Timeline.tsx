@@ -5,11 +5,12 @@ import { dayOf } from '@/app/_clock/dayOf';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { KeptFileButton } from '@/app/_order/KeptFileButton';
-import { useNoting } from '@/app/_order/notes/useNoting';
+import { takingBack, useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { timelineWords } from '@/app/_words/orders/orderTimelineWords';
 import { deviceLetters } from '@/lib/orders/deviceLetters';
+import { paymentsOf, withPayouts } from '@/lib/orders/money/payments';
 import { orderTimeline } from '@/lib/orders/orderTimeline';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import styles from './Jobs.module.css';
@@ -32,6 +33,10 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
       .filter(({ of }) => !isToldByPaper(of))
       .toReversed();
   }, [allEntries, entries, papers, device, facts, orderId, order.jobIds]);
+  const goingWith = (id: string) => {
+    const payment = paymentsOf(facts.happened).find(({ entry }) => entry.id === id);
+    return payment === undefined ? [id] : withPayouts(payment);
+  };
   return (
     <>
       <ol className={styles.list}>
@@ -70,9 +75,7 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
                   <Button
                     kind="quiet"
                     spoken={`Take back ${words.what} of ${shortDay(day, today, locale)}`}
-                    onPress={() =>
-                      note(`Take back ${words.what}`, [{ kind: 'takeBack', body: { entryId: row.id } }])
-                    }
+                    onPress={() => note(`Take back ${words.what}`, takingBack(goingWith(row.id)))}
                   >
                     Take back
                   </Button>

@@ -8,6 +8,7 @@ import { focusById } from '@/app/_controls/focusById';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { depositCover, lowestWords, moneyAnswer } from '@/app/_words/orders/orderMoneyWords';
+import { paymentsOf } from '@/lib/orders/money/payments';
 import { ExpenseNote } from './ExpenseNote';
 import { ExposureDrawing } from './ExposureDrawing';
 import styles from './Money.module.css';
@@ -29,7 +30,7 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
     focusById(`${ID}-heading`);
   };
   const cover = depositCover(money, locale);
-  const payments = on.facts.happened.flatMap((one) => (one.kind === 'payment' ? [one] : []));
+  const payments = paymentsOf(on.facts.happened);
   return (
     <CardSection
       numeral={null}

@@ -4,19 +4,19 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { ListRow, RowList } from '@/app/_controls/RowList';
-import { useNoting } from '@/app/_order/notes/useNoting';
+import { takingBack, useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { payoutWords } from '@/app/_words/orders/orderMoneyWords';
 import { paymentKindWords, paymentWayWords } from '@/app/_words/orders/orderStepWords';
-import type { NotedOf } from '@/lib/orders/orderFacts';
+import { type OrderPayment, withPayouts } from '@/lib/orders/money/payments';
 import styles from './Money.module.css';
-import { PaymentNote } from './PaymentNote';
+import { PayoutNote } from './PayoutNote';
 
-type PaymentListProps = Readonly<{ on: OrderOnScreen; payments: readonly NotedOf<'payment'>[] }>;
+type PaymentListProps = Readonly<{ on: OrderOnScreen; payments: readonly OrderPayment[] }>;
 
-/** Payments as they were noted. None is ever changed: one that is noted anew takes the place of the one before. */
+/** Payments as they were noted. None is ever changed: that it reached the bank is noted beside it. */
 export function PaymentList({ on, payments }: PaymentListProps) {
   const { workspace, today, locale } = on;
   const [open, setOpen] = useState<string | null>(null);
@@ -29,7 +29,7 @@ export function PaymentList({ on, payments }: PaymentListProps) {
     <>
       <RowList label="Payments">
         {payments.map((payment) => {
-          const { id, body } = payment;
+          const { id, body } = payment.entry;
           const { kind, amountMinor, currency, day, way, note: text } = body;
           const sign = kind === 'payment' ? '' : '−';
           const words = `${sign}${minorMoney(amountMinor, currency, locale)}`;
@@ -41,31 +41,29 @@ export function PaymentList({ on, payments }: PaymentListProps) {
                 <>
                   <Button
                     kind="quiet"
-                    spoken={`Fee or bank of ${spoken}`}
+                    spoken={`At the bank: ${spoken}`}
                     expanded={open === id}
                     onPress={() => setOpen(open === id ? null : id)}
                   >
-                    Fee or bank
+                    At the bank
                   </Button>
                   <Button
                     kind="quiet"
                     spoken={`Take back ${spoken}`}
-                    onPress={() => note(`Take back ${spoken}`, [{ kind: 'takeBack', body: { entryId: id } }])}
+                    onPress={() => note(`Take back ${spoken}`, takingBack(withPayouts(payment)))}
                   >
                     Take back
                   </Button>
                 </>
               }
               unfolded={
-                open === id && (
-                  <PaymentNote on={on} before={payment} dueMinor={null} onDone={close} onLeave={close} />
-                )
+                open === id && <PayoutNote on={on} payment={payment} onDone={close} onLeave={close} />
               }
             >
               <strong>{words}</strong> {kind !== 'payment' && `${paymentKindWords[kind].toLowerCase()}, `}
               {shortDay(day, today, locale)}, {paymentWayWords[way].toLowerCase()}
               <p className={styles.quiet}>
-                {payoutWords(body, today, locale)}
+                {payoutWords(payment, today, locale)}
                 {text !== '' && <bdi> · {text}</bdi>}
               </p>
             </ListRow>

@@ -12,6 +12,9 @@ import type { OrderStep } from '@/shared/schemas/orderEvents';
 
 type Entries = readonly NewEntry<EntryBodies>[];
 
+export const takingBack = (ids: readonly string[]): Entries =>
+  ids.map((entryId) => ({ kind: 'takeBack', body: { entryId } }));
+
 /** Notes what happened to an order; what was not taken is told, and the form stays as it was typed. */
 export function useNoting({ workspace, orderId }: Pick<OrderOnScreen, 'workspace' | 'orderId'>) {
   const [problem, setProblem] = useState<string | null>(null);

@@ -4,6 +4,7 @@ import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { notAgreedWords, receiptAnswer } from '@/app/_words/orders/followingWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
+import { cameMinor } from '@/lib/orders/money/payments';
 import type { NotedOf } from '@/lib/orders/orderFacts';
 import { receiptOf } from '@/lib/quotes/followingPapers';
 import { owedPaper } from './agreedPaper';
@@ -76,7 +77,7 @@ function paymentsOf({ facts, standing }: Pick<OrderOnPaper, 'facts' | 'standing'
   let paid = 0;
   for (const entry of facts.happened) {
     if (entry.kind !== 'payment' || entry.body.currency !== standing.money.currency) continue;
-    paid += entry.body.kind === 'payment' ? entry.body.amountMinor : -entry.body.amountMinor;
+    paid += cameMinor(entry.body);
     if (entry.body.kind === 'payment') found.push({ entry, paid });
   }
   return found;

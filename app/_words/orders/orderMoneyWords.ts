@@ -2,6 +2,7 @@ import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import { withCapital } from '@/app/_words/spelledNumber';
 import type { Exposure } from '@/lib/orders/money/exposure';
 import type { OrderMoney } from '@/lib/orders/money/orderMoney';
+import type { OrderPayment } from '@/lib/orders/money/payments';
 import type { Expense, Payment } from '@/shared/schemas/orderEvents';
 import { minorMoney } from './minorWords';
 import { shortDay } from './orderDayWords';
@@ -99,9 +100,10 @@ export function paymentTold(
 }
 
 /** @returns where a payment is: at the bank, in the cash box, on its way. */
-export function payoutWords({ payout, way, kind }: Payment, today: string, locale: string): string {
-  if (payout !== null)
-    return `at the bank since ${shortDay(payout.day, today, locale)}${payout.reference === '' ? '' : `, reference ${payout.reference}`}`;
-  if (way === 'cash') return kind === 'payment' ? 'in the cash box' : 'from the cash box';
+export function payoutWords({ entry, payouts, place }: OrderPayment, today: string, locale: string): string {
+  const { day, reference = '' } = payouts.at(-1)?.body ?? {};
+  if (day !== undefined)
+    return `at the bank since ${shortDay(day, today, locale)}${reference === '' ? '' : `, reference ${reference}`}`;
+  if (place === 'cash') return entry.body.kind === 'payment' ? 'in the cash box' : 'from the cash box';
   return 'not noted at the bank yet';
 }

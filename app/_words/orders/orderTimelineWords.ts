@@ -7,7 +7,13 @@ import type { orderTimeline } from '@/lib/orders/orderTimeline';
 import { seriesNumberText } from '@/shared/orderNumberText';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Attachment } from '@/shared/schemas/keptFile';
-import { expenseSchema, type OrderStep, orderEventSchema, paymentSchema } from '@/shared/schemas/orderEvents';
+import {
+  expenseSchema,
+  type OrderStep,
+  orderEventSchema,
+  paymentSchema,
+  payoutSchema,
+} from '@/shared/schemas/orderEvents';
 import { minorMoney } from './minorWords';
 import { shortDay } from './orderDayWords';
 import {
@@ -91,6 +97,12 @@ function entryWords({ kind, body }: Pick<Entry, 'kind' | 'body'>, locale: string
         way === 'payment' ? 'Money came' : paymentKindWords[way],
         told(`${minorMoney(amountMinor, currency, locale)}, ${paymentWayWords[how].toLowerCase()}`, note),
       );
+    }
+    case 'payout': {
+      const payout = payoutSchema.safeParse(body);
+      return payout.success
+        ? plain('A payment reached the bank', payout.data.reference)
+        : plain('A payout that cannot be read');
     }
     case 'expense': {
       const expense = expenseSchema.safeParse(body);

@@ -71,9 +71,10 @@ const families: readonly Family[] = [
   {
     kinds: [
       { of: ['payment'], one: 'payment', many: 'payments' },
+      { of: ['payout'], one: 'payout', many: 'payouts' },
       { of: ['expense'], one: 'expense', many: 'expenses' },
     ],
-    together: 'payments and expenses',
+    together: 'payments, payouts and expenses',
   },
   {
     kinds: [{ of: ['approval'], one: 'approval of a picture', many: 'approvals of pictures' }],

@@ -5,7 +5,7 @@ import { blankSchema } from '@/shared/schemas/blank';
 import { customerSchema } from '@/shared/schemas/customer';
 import { jobSchema } from '@/shared/schemas/job';
 import { orderSchema } from '@/shared/schemas/order';
-import { expenseSchema, orderEventSchema, paymentSchema } from '@/shared/schemas/orderEvents';
+import { expenseSchema, orderEventSchema, paymentSchema, payoutSchema } from '@/shared/schemas/orderEvents';
 import {
   confirmationSchema,
   creditNoteSchema,
@@ -31,6 +31,7 @@ export function GET(): Response {
     order: orderSchema,
     orderEvent: orderEventSchema,
     payment: paymentSchema,
+    payout: payoutSchema,
     expense: expenseSchema,
     quote: quoteSchema,
     confirmation: confirmationSchema,

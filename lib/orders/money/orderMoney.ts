@@ -3,6 +3,7 @@ import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { Walked } from '@/lib/orders/walkOrder';
 import { type DueDays, dueDays } from './dueDays';
 import { type Exposure, exposure } from './exposure';
+import { type PaymentPlace, paymentsOf } from './payments';
 import { type Spent, spending } from './spending';
 
 /** Money of one order in its one currency, whole minor units. Null where nothing was agreed yet. */
@@ -44,15 +45,14 @@ export function orderMoney(
   { ledger, agreed }: Pick<Walked, 'ledger' | 'agreed'>,
 ): OrderMoney {
   const { happened, habits } = facts;
-  const { currency, receivedMinor, feesMinor, inBankMinor, inCashMinor, toReachBankMinor } = ledger;
+  const { currency, receivedMinor } = ledger;
   const owed = totalMinor(ledger, agreed);
   const depositMinor = agreed?.depositMinor ?? null;
   const { spent, blanksMinor, coveredMinor, unpriced, other } = spending(happened, currency, habits);
-  const received = happened.flatMap((one) => {
-    if (one.kind !== 'payment' || one.body.currency !== currency) return [];
-    const { kind, day, amountMinor, feeMinor } = one.body;
-    return [{ day, netMinor: (kind === 'payment' ? amountMinor : -amountMinor) - feeMinor }];
-  });
+  const received = paymentsOf(happened).filter(({ entry }) => entry.body.currency === currency);
+  const feesMinor = received.reduce((sum, one) => sum + one.feeMinor, 0);
+  const netAt = (place: PaymentPlace) =>
+    received.reduce((sum, one) => (one.place === place ? sum + one.netMinor : sum), 0);
   return {
     currency,
     totalMinor: owed,
@@ -66,16 +66,19 @@ export function orderMoney(
     isPaid: owed !== null && receivedMinor >= owed,
     feesMinor,
     netMinor: receivedMinor - feesMinor,
-    inBankMinor,
-    inCashMinor,
-    toReachBankMinor,
+    inBankMinor: netAt('bank'),
+    inCashMinor: netAt('cash'),
+    toReachBankMinor: netAt('onItsWay'),
     spent,
     spentMinor: spent.reduce((sum, { amountMinor }) => sum + amountMinor, 0),
     blanksMinor,
     depositOverBlanksMinor: depositMinor === null ? null : depositMinor - blanksMinor,
     coveredMinor,
     unpriced,
-    exposure: exposure(spent, received),
+    exposure: exposure(
+      spent,
+      received.map(({ entry, netMinor }) => ({ day: entry.body.day, netMinor })),
+    ),
     due: dueDays(facts, agreed),
     other: [...ledger.other, ...other],
   };

@@ -34,6 +34,7 @@ const none: Facts = {
     approval: [],
     orderEvent: [],
     payment: [],
+    payout: [],
     expense: [],
     issuing: [],
     takeBack: [],

@@ -103,7 +103,7 @@ export const pay = (amountMinor: number): void => {
         kind: 'payment',
         body: {
           ...{ orderId: CLUB_ENQUIRY_ID, day: TEST_DAY, kind: 'payment', amountMinor, currency: 'USD' },
-          ...{ way: 'transfer', feeMinor: 0, payout: null, note: '' },
+          ...{ way: 'transfer', feeMinor: 0, note: '' },
         },
       },
     ]);

@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen, within } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { clearScreens, disk, screenStore, undo } from '@/tests/app/_screens/screens';
 import { accepted, approve, enterOrder, form, pay, payments, section } from './inOrder';
 
@@ -22,6 +23,11 @@ const expenses = () =>
   screenStore()
     .getState()
     .entries.expense.map(({ body }) => body);
+
+const payouts = () =>
+  screenStore()
+    .getState()
+    .entries.payout.map(({ body }) => body);
 
 /** A figure of the section by what stands under it. */
 const figure = (label: RegExp) =>
@@ -94,33 +100,74 @@ describe('money of an order', () => {
     await accepted();
     const payment = await openPayment('100');
     await userEvent.selectOptions(payment.getByLabelText('How'), 'Card');
-    await userEvent.click(payment.getByText('Fee, bank, note'));
+    await userEvent.click(payment.getByText('Fee, note'));
     await userEvent.type(payment.getByLabelText(/^Fee kept back/), '120');
     expect(payment.getByText(/^The fee is 20\.00 USD more than what came\./)).toBeVisible();
     await userEvent.clear(payment.getByLabelText(/^Fee kept back/));
     await userEvent.type(payment.getByLabelText(/^Fee kept back/), '3.20');
     await userEvent.click(payment.getByRole('button', { name: 'Note it' }));
-    expect(payments()).toMatchObject([{ way: 'card', feeMinor: 320, payout: null }]);
+    expect(payments()).toMatchObject([{ way: 'card', feeMinor: 320 }]);
     expect(section('Money').getByText('Fees kept back of what came: 3.20 USD.')).toBeVisible();
     expect(section('Money').getByText('Not noted at the bank yet: 96.80 USD.')).toBeVisible();
   });
 
-  it('adds the day at the bank later by an entry that takes the place of the first', async () => {
+  it('adds the day at the bank later by an entry of its own, and the payment stays', async () => {
     await enterOrder();
     await accepted();
     pay(38066);
     await userEvent.click(section('Money').getByText('Payments'));
-    await userEvent.click(section('Money').getByRole('button', { name: /^Fee or bank of 380\.66 USD/ }));
-    const anew = form('The payment, noted anew');
-    await userEvent.type(anew.getByLabelText('Reached the bank on'), '2026-11-24');
-    await userEvent.type(anew.getByLabelText('Reference there'), 'R-77');
-    await userEvent.click(anew.getByRole('button', { name: 'Note it' }));
-    expect(payments()).toMatchObject([
-      { amountMinor: 38066, day: '2026-11-25', payout: { day: '2026-11-24', reference: 'R-77' } },
+    await userEvent.click(section('Money').getByRole('button', { name: /^At the bank: 380\.66 USD/ }));
+    const bank = form('At the bank');
+    fireEvent.change(bank.getByLabelText('Day'), { target: { value: '2026-11-24' } });
+    await userEvent.type(bank.getByLabelText(/^Fee kept back/), '3.20');
+    await userEvent.type(bank.getByLabelText('Reference there'), 'R-77');
+    await userEvent.click(bank.getByRole('button', { name: 'Note it' }));
+    const [kept] = screenStore().getState().entries.payment;
+    expect(kept?.body).toMatchObject({ amountMinor: 38066, day: '2026-11-25', feeMinor: 0 });
+    expect(payouts()).toEqual([
+      {
+        ...{ orderId: kept?.body.orderId, paymentId: kept?.id, day: '2026-11-24' },
+        reference: 'R-77',
+        feeMinor: 320,
+      },
     ]);
     expect(section('Money').getByText(/at the bank since Tue Nov 24, reference R-77/)).toBeVisible();
     await undo();
-    expect(payments()).toMatchObject([{ payout: null }]);
+    expect(payouts()).toEqual([]);
+    expect(payments()).toHaveLength(1);
+  });
+
+  it('names a payment by the id it is kept under, though it was noted at the bank while it waited to be written', async () => {
+    await enterOrder();
+    await accepted();
+    act(() => {
+      const { actions } = screenStore();
+      const orderId = CLUB_ENQUIRY_ID;
+      const money = { amountMinor: 100, currency: 'USD', way: 'card', feeMinor: 0, note: '' } as const;
+      const body = { ...money, orderId, day: '2026-11-25', kind: 'payment' } as const;
+      actions.note('Paid', [{ kind: 'payment', body }]);
+      const paymentId = screenStore().getState().entries.payment[0]?.id ?? '';
+      actions.note('At the bank', [
+        { kind: 'payout', body: { orderId, paymentId, day: '2026-11-25', reference: '', feeMinor: 0 } },
+      ]);
+    });
+    await act(() => screenStore().flush());
+    const { payment } = screenStore().getState().entries;
+    expect(payment[0]?.id).not.toMatch(/^waiting/);
+    expect(payouts()).toMatchObject([{ paymentId: payment[0]?.id }]);
+  });
+
+  it('goes back with what was noted of it at the bank', async () => {
+    await enterOrder();
+    await accepted();
+    pay(38066);
+    await userEvent.click(section('Money').getByText('Payments'));
+    await userEvent.click(section('Money').getByRole('button', { name: /^At the bank: 380\.66 USD/ }));
+    await userEvent.click(form('At the bank').getByRole('button', { name: 'Note it' }));
+    expect(payouts()).toHaveLength(1);
+    await userEvent.click(section('Money').getByRole('button', { name: /^Take back 380\.66 USD/ }));
+    expect(payouts()).toEqual([]);
+    expect(payments()).toEqual([]);
   });
 
   it('gives money back, and tells where more would go back than came', async () => {

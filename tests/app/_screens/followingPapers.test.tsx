@@ -63,7 +63,7 @@ const paid = (amountMinor: number, more: Partial<Payment> = {}) =>
       kind: 'payment',
       body: {
         ...{ orderId: ORDER, day: TEST_DAY, kind: 'payment', amountMinor, currency: 'USD', way: 'transfer' },
-        ...{ feeMinor: 0, payout: null, note: '' },
+        ...{ feeMinor: 0, note: '' },
         ...more,
       },
     },
@@ -213,6 +213,25 @@ describe('a receipt', () => {
     );
     await issue(/^Issue receipt/);
     expect(out().receipt[0]?.body).toMatchObject({ paid: 38066, total: 76131, left: 38065 });
+  });
+});
+
+describe('a receipt', () => {
+  it('stays that of its payment once this is noted at the bank', async () => {
+    await accepted();
+    paid(38066);
+    await screenStore().flush();
+    await open('Receipt');
+    await issue(/^Issue receipt/);
+    const paymentId = screenStore().getState().entries.payment[0]?.id ?? '';
+    await act(async () => {
+      const payout = { orderId: ORDER, paymentId, day: TEST_DAY, reference: '', feeMinor: 0 };
+      actions().note('At the bank', [{ kind: 'payout', body: payout }]);
+      paid(100);
+      await screenStore().flush();
+    });
+    expect(screen.getByRole('option', { name: /380\.66 USD · has a receipt/ })).toBeInTheDocument();
+    expect(out().receipt[0]?.body.payment.entryId).toBe(paymentId);
   });
 });
 

@@ -45,7 +45,6 @@ export const shelf = {
             currency: 'USD',
             way: 'transfer',
             feeMinor: 0,
-            payout: null,
             note: '',
             ...more,
           },

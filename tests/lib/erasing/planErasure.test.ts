@@ -58,11 +58,16 @@ describe('planErasure', () => {
 
   it('keeps of entries what happened, when and for how much', () => {
     const entries = plan?.entries ?? [];
-    expect(entries.map(({ count }) => count)).toEqual([24, 25, 26, 27, 28, 29, 30]);
+    expect(entries.map(({ count }) => count)).toEqual([24, 25, 26, 27, 28, 29, 30, 33]);
     expect(entry(entries, 24)?.body).toMatchObject({
       step: { what: 'accepted', paperId: 'devicea1-2', by: 'Erased', how: 'signedPaper', proof: null },
     });
-    expect(entry(entries, 28)?.body).toMatchObject({ amountMinor: 38066, payout: { day: TEST_DAY } });
+    expect(entry(entries, 28)?.body).toMatchObject({ amountMinor: 38066, note: '' });
+    expect(entry(entries, 33)?.body).toMatchObject({
+      paymentId: 'devicea1-28',
+      day: TEST_DAY,
+      reference: '',
+    });
     expect(entry(entries, 29)?.body).toMatchObject({ what: 'Blanks for Erased', amountMinor: 17000 });
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lateDays } from '@/lib/orders/money/dueDays';
 import { exposureOfAll } from '@/lib/orders/money/exposure';
+import { paymentsOf } from '@/lib/orders/money/payments';
 import { orderStanding } from '@/lib/orders/orderStanding';
 import type { Expense } from '@/shared/schemas/orderEvents';
 import type { StockMove } from '@/shared/schemas/stock';
@@ -13,6 +14,7 @@ import {
   note,
   type OrderLog,
   pay,
+  payOut,
   quoteOut,
   requestOut,
   steps,
@@ -176,7 +178,7 @@ describe('what a customer owes', () => {
 describe('money that came', () => {
   it('is told net of fees by where it is: bank, cash, on the way', () => {
     const log = agreedLog();
-    pay(log, 38066, { more: { payout: { day: '2026-11-28', reference: 'T-7' } } });
+    payOut(log, pay(log, 38066).id, { reference: 'T-7' });
     // 380.65 by card at 2.9 % and 0.30: the fee is 11.34 (11.33885 rounded).
     pay(log, 38065, { more: { way: 'card', feeMinor: 1134 } });
     pay(log, 500, { more: { way: 'cash' } });
@@ -189,6 +191,44 @@ describe('money that came', () => {
       inCashMinor: 500,
       overpaidMinor: 500,
     });
+  });
+});
+
+describe('a payment that reached the bank', () => {
+  const paidOf = (log: OrderLog) =>
+    paymentsOf(factsOf(log).happened).map(({ entry, place, netMinor }) => [entry.id, place, netMinor]);
+
+  it('stays where it was in the order of things, with the last fee that was said', () => {
+    const log = agreedLog();
+    const first = pay(log, 38066, { more: { feeMinor: 500 } });
+    const second = pay(log, 100);
+    payOut(log, first.id, { feeMinor: 1134 });
+    payOut(log, first.id, { feeMinor: 1134 });
+    expect(paidOf(log)).toEqual([
+      [first.id, 'bank', 36932],
+      [second.id, 'onItsWay', 100],
+    ]);
+    expect(moneyOf(log)).toMatchObject({ feesMinor: 1134, receivedMinor: 38166, inBankMinor: 36932 });
+  });
+
+  it('throws no order back that was paid and delivered, though money went back meanwhile', () => {
+    const log = agreedLog();
+    tell(log, steps.approved());
+    const whole = pay(log, 76131);
+    tell(log, steps.plain('delivered'));
+    pay(log, 1000, { more: { kind: 'refund' } });
+    const before = orderStanding(factsOf(log));
+    expect(before.state).toBe('delivered');
+    payOut(log, whole.id);
+    const { state, steps: walked } = orderStanding(factsOf(log));
+    expect(state).toBe('delivered');
+    expect(walked).toEqual(before.steps);
+  });
+
+  it('of no payment that is here counts for nothing', () => {
+    const log = agreedLog();
+    payOut(log, 'gone', { feeMinor: 9 });
+    expect(moneyOf(log)).toMatchObject({ inBankMinor: 0, feesMinor: 0, receivedMinor: 0 });
   });
 });
 
