@@ -7,7 +7,13 @@ import type { JobRecord } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { boardOrders } from '@/lib/orders/board/orderBoard';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
-import { type ArtworkVersion, type OrderFacts, type OrderHabits, orderFacts } from '@/lib/orders/orderFacts';
+import {
+  type ArtworkVersion,
+  isOfOrders,
+  type OrderFacts,
+  type OrderHabits,
+  orderFacts,
+} from '@/lib/orders/orderFacts';
 
 /** Every order with what happened to it. */
 export interface OrderBook {
@@ -23,9 +29,8 @@ export interface OrderBook {
 /** Folds what happened to every order; an order of which nothing changed stays the same object. */
 export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
   const today = useToday();
-  const { jobs, artworks, kinds, entries, papers, workshop } = workspace;
+  const { jobs, artworks, kinds, happened, workshop } = workspace;
   const orders = kinds.order.bodies;
-  const { orderEvent, payment, payout, expense, stockMove, approval } = entries;
   const { currency, quoting } = workshop;
   const habits = useMemo(
     (): OrderHabits => ({
@@ -36,23 +41,6 @@ export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
     }),
     [currency, quoting.revisionsIncluded, quoting.creditDays],
   );
-  const noted = useMemo(
-    () => [...orderEvent, ...payment, ...payout, ...expense, ...stockMove, ...approval],
-    [orderEvent, payment, payout, expense, stockMove, approval],
-  );
-  const out = useMemo(
-    () => [
-      ...papers.quote,
-      ...papers.confirmation,
-      ...papers.paymentRequest,
-      ...papers.invoice,
-      ...papers.receipt,
-      ...papers.creditNote,
-      ...papers.proof,
-      ...papers.deliveryNote,
-    ],
-    [papers],
-  );
   const jobsById = useMemo(() => new Map(jobs.map((kept) => [kept.id, kept])), [jobs]);
   const facts = useMemo(() => {
     const artworksOfJob = (jobId: string): readonly ArtworkVersion[] =>
@@ -60,9 +48,10 @@ export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
         const artwork = artworks[artworkId];
         return artwork === undefined ? [] : [{ artworkId, version: artwork.version }];
       });
-    lastFacts = orderFacts({ orders, artworksOfJob, noted, papers: out, habits }, lastFacts);
+    const ofOrders = happened.filter(isOfOrders);
+    lastFacts = orderFacts({ orders, artworksOfJob, happened: ofOrders, habits }, lastFacts);
     return lastFacts;
-  }, [orders, jobsById, artworks, noted, out, habits]);
+  }, [orders, jobsById, artworks, happened, habits]);
   return useMemo(() => {
     lastBoard = boardOrders(facts.values(), today, lastBoard);
     const byId = new Map(lastBoard.map((order) => [order.facts.orderId, order]));

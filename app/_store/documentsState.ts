@@ -11,7 +11,7 @@ import type { EditFinding } from '@/lib/stored/prepareEdit';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Stored } from '@/shared/schemas/stored';
-import type { EntriesByKind, PapersByKind } from './happenedState';
+import type { EntriesByKind, Happened, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { LostStore } from './lostStore';
 
@@ -55,6 +55,8 @@ export type DocumentsState<
   readonly entries: EntriesByKind<Entries>;
   /** What went out, by kind and in order, with those that were withdrawn. */
   readonly papers: PapersByKind<Papers>;
+  /** All of these together, in the one order: nothing moves in it because something else is taken back. */
+  readonly happened: Happened<Papers, Entries>;
   /** Who numbers here; null until the first entry or paper. */
   readonly device: Device | null;
   /** When the copy was made that everything here last was in; null where none was ever noted. */

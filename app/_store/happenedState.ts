@@ -11,6 +11,12 @@ export type ShownPaper<Kind extends string = string, Body = unknown> = Paper<Kin
   readonly withdrawn: boolean;
 };
 
+/** What counts and what went out, of every kind, in the one order: reckoned with what was taken back as well. */
+export type Happened<Papers extends Bodies, Entries extends Bodies> = readonly (
+  | { readonly [Kind in keyof Entries & string]: Entry<Kind, Entries[Kind]> }[keyof Entries & string]
+  | { readonly [Kind in keyof Papers & string]: ShownPaper<Kind, Papers[Kind]> }[keyof Papers & string]
+)[];
+
 /** The papers by kind and in the order they were issued in. */
 export type PapersByKind<Papers extends Bodies> = {
   readonly [Kind in keyof Papers & string]: readonly ShownPaper<Kind, Papers[Kind]>[];

@@ -1,9 +1,9 @@
 import { isPlainObject } from '@/lib/merging/sameValue';
-import { inForceAmong, inOrder } from '@/lib/stored/entriesInForce';
+import { inForceAmong } from '@/lib/stored/entriesInForce';
 import { type EntryOrder, emptyOrder, withEntries } from '@/lib/stored/entryOrder';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { EntriesByKind, PapersByKind, ShownPaper } from './happenedState';
+import type { EntriesByKind, Happened, PapersByKind, ShownPaper } from './happenedState';
 import { sameItems } from './sameItems';
 import type { TabState } from './tabState';
 
@@ -11,6 +11,7 @@ import type { TabState } from './tabState';
 export interface HappenedView<Papers extends Bodies, Entries extends Bodies> {
   readonly entries: EntriesByKind<Entries>;
   readonly papers: PapersByKind<Papers>;
+  readonly happened: Happened<Papers, Entries>;
   /** What the clock said at the latest entry of this device; null where it wrote none. */
   readonly lastOwnAt: number | null;
 }
@@ -24,7 +25,8 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
   let waiting: readonly Entry[] = [];
   let entries: Readonly<Record<string, readonly Entry[]>> = {};
   let papers: Readonly<Record<string, readonly ShownPaper[]>> = {};
-  let order: EntryOrder<Entry> = emptyOrder;
+  let happened: readonly (Entry | ShownPaper)[] = [];
+  let order: EntryOrder<Entry | Paper> = emptyOrder;
   let view: HappenedView<Papers, Entries> | null = null;
   return (tabState) => {
     const pending = sameItems(
@@ -38,33 +40,54 @@ export function happenedViewer<Papers extends Bodies, Entries extends Bodies>({
       seen.papers === tabState.papers &&
       seen.device === tabState.device;
     if (isSame && view !== null) return view;
-    if (seen?.entries !== tabState.entries) order = orderOf(order, tabState.entries, seen?.entries);
+    if (seen?.entries !== tabState.entries || seen.papers !== tabState.papers)
+      order = orderOf(order, tabState, seen);
     const all = withEntries(order, pending).entries;
-    const inForce = inForceAmong(all);
+    const noted = all.filter((one) => !isPaper(one));
+    const inForce = inForceAmong(noted);
     entries = byKind(Object.keys(entryKinds), inForce, entries);
-    papers = byKind(Object.keys(paperKinds), shownPapers(tabState.papers, inForce, papers), papers);
+    const shown = shownPapers(all.filter(isPaper), inForce, papers);
+    papers = byKind(Object.keys(paperKinds), shown, papers);
+    happened = sameItems(happened, together(all, inForce, shown));
     [seen, waiting] = [tabState, pending];
     // One list for each kind, which the type of entries cannot say.
-    view = { entries, papers, lastOwnAt: latestOf(all, tabState.device?.id) } as unknown as HappenedView<
-      Papers,
-      Entries
-    >;
+    view = {
+      entries,
+      papers,
+      happened,
+      lastOwnAt: latestOf(noted, tabState.device?.id),
+    } as unknown as HappenedView<Papers, Entries>;
     return view;
   };
 }
 
 // Helpers
 
+type Kept = Pick<TabState, 'entries' | 'papers'>;
+
 /** Nearly always a few entries came to thousands that are in order already. */
 function orderOf(
-  before: EntryOrder<Entry>,
-  entries: TabState['entries'],
-  seen: TabState['entries'] = new Map(),
-): EntryOrder<Entry> {
-  const fresh = [...entries.values()].filter((entry) => seen.get(entry.id) !== entry);
-  return fresh.length + seen.size === entries.size
-    ? withEntries(before, fresh)
-    : withEntries(emptyOrder, [...entries.values()]);
+  before: EntryOrder<Entry | Paper>,
+  { entries, papers }: Kept,
+  seen: Kept | null,
+): EntryOrder<Entry | Paper> {
+  const all = [...entries.values(), ...papers.values()];
+  const fresh = all.filter((one) => seen?.entries.get(one.id) !== one && seen?.papers.get(one.id) !== one);
+  const known = (seen?.entries.size ?? 0) + (seen?.papers.size ?? 0);
+  return fresh.length + known === all.length ? withEntries(before, fresh) : withEntries(emptyOrder, all);
+}
+
+const isPaper = (one: Entry | Paper): one is Paper => 'series' in one;
+
+/** @returns all without what does not count, papers as they are shown. */
+function together(
+  all: readonly (Entry | Paper)[],
+  inForce: readonly Entry[],
+  shown: readonly ShownPaper[],
+): readonly (Entry | ShownPaper)[] {
+  const counting = new Map<string, Entry | ShownPaper>();
+  for (const one of [...inForce, ...shown]) counting.set(one.id, one);
+  return all.flatMap(({ id }) => counting.get(id) ?? []);
 }
 
 function byKind<Item extends { readonly kind: string }>(
@@ -81,7 +104,7 @@ function byKind<Item extends { readonly kind: string }>(
 }
 
 function shownPapers(
-  kept: ReadonlyMap<string, Paper>,
+  kept: readonly Paper[],
   inForce: readonly Entry[],
   before: Readonly<Record<string, readonly ShownPaper[]>>,
 ): readonly ShownPaper[] {
@@ -93,7 +116,7 @@ function shownPapers(
       .flat()
       .map((paper) => [paper.id, paper]),
   );
-  return inOrder([...kept.values()]).map((paper) => {
+  return kept.map((paper) => {
     const withdrawn = !issued.has(paper.id);
     const same = known.get(paper.id);
     return same?.withdrawn === withdrawn ? same : { ...paper, withdrawn };

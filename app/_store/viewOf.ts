@@ -17,7 +17,7 @@ interface ViewOptions<Kinds extends Bodies> {
 export function viewOf<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies>(
   tabState: TabState,
   shown: ReadonlyMap<string, Stored>,
-  { entries, papers, lastOwnAt }: HappenedView<Papers, Entries>,
+  { entries, papers, happened, lastOwnAt }: HappenedView<Papers, Entries>,
   { registry, tab, now }: ViewOptions<Kinds>,
   before: DocumentsState<Kinds, Papers, Entries> | null,
 ): DocumentsState<Kinds, Papers, Entries> {
@@ -41,6 +41,7 @@ export function viewOf<Kinds extends Bodies, Papers extends Bodies, Entries exte
     removed: sameItems(before?.removed, removed as unknown as readonly AnyDocument<Kinds>[]),
     entries,
     papers,
+    happened,
     device: tabState.device,
     lastCopyAt: tabState.lastCopy?.at ?? null,
     copiedUpTo: tabState.lastCopy?.upTo ?? null,

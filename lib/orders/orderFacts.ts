@@ -1,5 +1,4 @@
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
-import { inOrder } from '@/lib/stored/entriesInForce';
 import type { Approval } from '@/shared/schemas/entries';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Order } from '@/shared/schemas/order';
@@ -59,20 +58,19 @@ interface EverythingNoted {
   readonly orders: Readonly<Record<string, Order>>;
   /** The artworks that each job prints. */
   readonly artworksOfJob: (jobId: string) => readonly ArtworkVersion[];
-  /** Entries in force. */
-  readonly noted: readonly Noted[];
-  readonly papers: readonly OrderPaper[];
+  /** Entries in force and papers in the one order of everything noted, which only the store knows. */
+  readonly happened: readonly Happening[];
   readonly habits: OrderHabits;
 }
 
 /**
- * Sorts what happened by order, once for all of them. The order of things is that of everything noted: what a device
- * wrote for another order tells how late its clock already was.
+ * Sorts what happened by order, once for all of them. Nothing is put in another order here: what was taken back, or is
+ * of another kind, tells how late the clock of a device already was.
  *
  * @param before as they were sorted last: an order of which nothing changed stays the same object
  */
 export function orderFacts(
-  { orders, artworksOfJob, noted, papers, habits }: EverythingNoted,
+  { orders, artworksOfJob, happened: all, habits }: EverythingNoted,
   before: ReadonlyMap<string, OrderFacts> = new Map(),
 ): ReadonlyMap<string, OrderFacts> {
   const orderOfJob = new Map(
@@ -97,7 +95,7 @@ export function orderFacts(
     return reference?.kind === 'job' ? [orderOfJob.get(reference.id) ?? null] : [];
   };
   const happened = new Map<string, Happening[]>();
-  for (const one of inOrder<Happening>([...noted, ...papers])) {
+  for (const one of all) {
     for (const id of ofOrder(one)) {
       if (id === null) continue;
       const list = happened.get(id);
@@ -123,7 +121,17 @@ export function orderFacts(
   );
 }
 
+/** Whether an order is told by it. */
+export const isOfOrders = (one: { readonly kind: string }): one is Happening =>
+  Object.hasOwn(kindsOfOrders, one.kind);
+
 // Helpers
+
+const kindsOfOrders: Readonly<Record<Happening['kind'], true>> = {
+  ...{ orderEvent: true, payment: true, payout: true, expense: true, stockMove: true, approval: true },
+  ...{ quote: true, confirmation: true, proof: true, paymentRequest: true, invoice: true, receipt: true },
+  ...{ creditNote: true, deliveryNote: true },
+};
 
 const isSameList = <Of>(
   list: readonly Of[],

@@ -25,6 +25,7 @@ interface TimelineSource {
   readonly artworkIds: readonly string[];
   /** All entries of the device, those that were taken back and those that took back among them. */
   readonly entries: readonly Entry[];
+  /** All papers: those of other orders tell how late a clock was. */
   readonly papers: readonly (Paper & { readonly withdrawn: boolean })[];
   readonly letters: ReadonlyMap<string, string>;
 }
@@ -33,9 +34,12 @@ interface TimelineSource {
 export function orderTimeline(source: TimelineSource): readonly TimelineRow[] {
   const { orderId, entries, papers, letters } = source;
   const out = takenBackAmong(entries);
-  const own = entries.filter((entry) => takenBy(entry) === null && isOfOrder(entry, source));
-  const ownPapers = papers.filter(({ about }) => about.kind === 'order' && about.id === orderId);
-  return inOrder<Entry | (Paper & { readonly withdrawn: boolean })>([...own, ...ownPapers]).map((one) => ({
+  const isOwn = (one: Entry | Paper): boolean =>
+    'series' in one
+      ? one.about.kind === 'order' && one.about.id === orderId
+      : takenBy(one) === null && isOfOrder(one, source);
+  const all = inOrder<Entry | (Paper & { readonly withdrawn: boolean })>([...entries, ...papers]);
+  return all.filter(isOwn).map((one) => ({
     id: one.id,
     of: 'series' in one ? { table: 'paper', paper: one } : { table: 'entry', entry: one },
     at: one.at,

@@ -8,13 +8,18 @@ import {
   anOrderLog,
   approve,
   clubArtworks,
+  creditOut,
   factsOf,
+  happenedIn,
+  invoiceOut,
   type OrderLog,
   pay,
   payOut,
   quoteOut,
   steps,
+  takeBack,
   tell,
+  withdraw,
 } from '@/tests/fixtures/orderLog';
 import { cases } from '@/tests/tools/cases';
 
@@ -41,6 +46,12 @@ const act = fc.oneof(
     do: fc.constant('override'),
     gate: fc.constantFrom('acceptance', 'deposit', 'approval', 'balance'),
   }),
+  fc.record({ do: fc.constant('takeBack'), back: fc.nat(30) }),
+  fc.record({ do: fc.constant('noteAnew'), anew: fc.nat(30) }),
+  fc.record({ do: fc.constant('payOut'), reached: fc.nat(30) }),
+  fc.record({ do: fc.constant('bill'), totalMinor: fc.constantFrom(1, 76131, 80143) }),
+  fc.record({ do: fc.constant('credit'), creditMinor: fc.constantFrom(1, 38065, 76131) }),
+  fc.record({ do: fc.constant('withdraw'), gone: fc.nat(8) }),
 );
 /** On which of two devices, each with a clock that is set back and forth by as much as a year. */
 const where: fc.Arbitrary<{ readonly device: string; readonly at: number }> = fc.record({
@@ -60,7 +71,25 @@ function logOf(walk: Acts): OrderLog {
     else if ('choice' in next) tell(log, steps.accepted(quote.id, next.choice), told);
     else if ('artwork' in next) approve(log, next.artwork, next.version, told);
     else if ('kind' in next) pay(log, next.amountMinor, { ...told, more: { kind: next.kind } });
-    else if ('gate' in next) tell(log, steps.override(next.gate), told);
+    else if ('back' in next) {
+      const some = log.noted.filter(({ kind }) => kind !== 'payout');
+      takeBack(log, some[next.back % some.length]?.id ?? '', told);
+    } else if ('anew' in next) {
+      const paid = nthPayment(log, next.anew);
+      if (paid === undefined) continue;
+      takeBack(log, paid.id, told);
+      pay(log, paid.body.amountMinor, { ...told, more: paid.body });
+    } else if ('reached' in next) {
+      const paid = nthPayment(log, next.reached);
+      if (paid !== undefined) payOut(log, paid.id, { feeMinor: 7 }, told);
+    } else if ('totalMinor' in next) invoiceOut(log, next.totalMinor, told);
+    else if ('creditMinor' in next) {
+      const invoice = log.papers.findLast(({ kind }) => kind === 'invoice');
+      if (invoice !== undefined) creditOut(log, invoice.id, next.creditMinor, told);
+    } else if ('gone' in next) {
+      const paper = log.papers[next.gone % log.papers.length];
+      if (paper?.withdrawn === false) withdraw(log, paper.id, told);
+    } else if ('gate' in next) tell(log, steps.override(next.gate), told);
     else if ('badge' in next) {
       tell(log, { ...steps.plain('pressed'), versions: [{ artworkId: 'badge', version: next.badge }] }, told);
     } else tell(log, steps.approved(), told);
@@ -68,15 +97,24 @@ function logOf(walk: Acts): OrderLog {
   return log;
 }
 
+function nthPayment({ noted }: OrderLog, nth: number) {
+  const paid = noted.flatMap((one) => (one.kind === 'payment' ? [one] : []));
+  return paid[nth % Math.max(1, paid.length)];
+}
+
 /** Whether a gate is open after the first things that happened, reckoned anew from nothing each time. */
 function isOpenAfter(
   gate: OrderGate,
   before: readonly Happening[],
   wanted: readonly ArtworkVersion[],
+  isQuoteInForce: boolean,
 ): boolean {
   const events = before.flatMap((one) => (one.kind === 'orderEvent' ? [one.body.step] : []));
   if (events.some((step) => step.what === 'override' && step.gate === gate)) return true;
-  const accepted = events.findLast((step) => step.what === 'accepted' && step.alternativeId !== 'gone');
+  const accepted = events.findLast(
+    (step) => isQuoteInForce && step.what === 'accepted' && step.alternativeId !== 'gone',
+  );
+  const isOffered = before.some((one) => one.kind === 'quote' && !one.withdrawn);
   const isMore = accepted?.what === 'accepted' && accepted.alternativeId === 'three-more';
   const received = before.reduce(
     (sum, one) =>
@@ -96,14 +134,32 @@ function isOpenAfter(
     case 'acceptance':
       return accepted !== undefined;
     case 'deposit':
-      return received >= (isMore ? 40072 : 38066);
-    case 'balance':
-      return accepted !== undefined && received >= (isMore ? 80143 : 76131);
+      return (accepted !== undefined || isOffered) && received >= (isMore ? 40072 : 38066);
+    case 'balance': {
+      const owed = billed(before) ?? (accepted === undefined ? null : isMore ? 80143 : 76131);
+      return owed !== null && received >= owed;
+    }
     case 'approval':
       return wanted.every(({ artworkId, version }) => yes(artworkId) === version);
     default:
       return gate satisfies never;
   }
+}
+
+/** What invoices in force ask for, less what credit notes in force took from just these. */
+function billed(before: readonly Happening[]): number | null {
+  const totals = new Map(
+    before.flatMap((one) =>
+      one.kind === 'invoice' && !one.withdrawn ? [[one.id, one.body.sums.total] as const] : [],
+    ),
+  );
+  if (totals.size === 0) return null;
+  let owed = [...totals.values()].reduce((sum, total) => sum + total, 0);
+  for (const one of before) {
+    if (one.kind !== 'creditNote' || one.withdrawn || !totals.has(one.body.invoice.paperId)) continue;
+    owed -= one.body.sums.total;
+  }
+  return owed;
 }
 
 function shouldCount({ happened }: OrderFacts, at: number): boolean {
@@ -113,11 +169,13 @@ function shouldCount({ happened }: OrderFacts, at: number): boolean {
   const rest = happened.slice(at + 1);
   const isReopened = rest.some((next) => next.kind === 'orderEvent' && next.body.step.what === 'reopened');
   if (step.what === 'closed' && isReopened) return false;
-  if (step.what === 'accepted') return step.alternativeId !== 'gone';
+  const isQuoteInForce = happened.some((other) => other.kind === 'quote' && !other.withdrawn);
+  if (step.what === 'quoted') return isQuoteInForce;
+  if (step.what === 'accepted') return isQuoteInForce && step.alternativeId !== 'gone';
   const wanted = ('versions' in step ? step.versions : undefined) ?? clubArtworks;
   const gates = placeOf(step.what) < placeOf('blanksOrdered') ? [] : gatesNamed(step.what);
   for (let end = at + 1; end <= happened.length; end += 1) {
-    if (gates.every((gate) => isOpenAfter(gate, happened.slice(0, end), wanted))) return true;
+    if (gates.every((gate) => isOpenAfter(gate, happened.slice(0, end), wanted, isQuoteInForce))) return true;
   }
   return false;
 }
@@ -192,6 +250,40 @@ describe('walks over the steps of an order', () => {
         const steady = walk.map(({ act: next }) => ({ act: next, where: { device: 'phone000', at: 5 } }));
         const [set, kept] = [walk, steady].map((one) => orderStanding(factsOf(logOf(one))));
         expect(set).toEqual(kept);
+      }),
+      cases(300),
+    );
+  });
+});
+
+describe('what is noted afterwards', () => {
+  it('moves nothing that happened because something was taken back', () => {
+    fc.assert(
+      fc.property(acts, fc.nat(40), where, (walk, nth, told) => {
+        const log = logOf(walk);
+        const before = happenedIn(log).map(({ id }) => id);
+        const id = before[nth % before.length] ?? '';
+        takeBack(log, id, told);
+        const after = happenedIn(log).map((one) => one.id);
+        expect(after.filter((one) => before.includes(one))).toEqual(
+          before.filter((one) => after.includes(one)),
+        );
+      }),
+      cases(300),
+    );
+  });
+
+  it('changes no step by saying that a payment reached the bank', () => {
+    const ofOneDevice = fc.array(fc.record({ act, where: fc.constant({ device: 'phone000', at: 5 }) }), {
+      maxLength: 25,
+    });
+    fc.assert(
+      fc.property(ofOneDevice, (walk) => {
+        const without = walk.filter(({ act: next }) => !('reached' in next));
+        const [one, other] = [walk, without].map((some) => orderStanding(factsOf(logOf(some))));
+        const told = (of: typeof one) => of?.steps.map(({ entryId, ...rest }) => rest);
+        expect(told(one)).toEqual(told(other));
+        expect([one?.state, one?.money.receivedMinor]).toEqual([other?.state, other?.money.receivedMinor]);
       }),
       cases(300),
     );

@@ -23,12 +23,12 @@ export function Timeline({ on }: Readonly<{ on: OrderOnScreen }>) {
   // What counts changes with every entry; all of them are asked for only then.
   // biome-ignore lint/correctness/useExhaustiveDependencies: as said
   const rows = useMemo(() => {
-    const all = allEntries();
+    const [all, out] = [allEntries(), Object.values(papers).flat()];
     return orderTimeline({
       ...{ orderId, jobIds: order.jobIds, entries: all },
       artworkIds: facts.artworks.map(({ artworkId }) => artworkId),
-      papers: facts.happened.flatMap((one) => ('series' in one ? [one] : [])),
-      letters: deviceLetters(all, Object.values(papers).flat(), device),
+      papers: out,
+      letters: deviceLetters(all, out, device),
     })
       .filter(({ of }) => !isToldByPaper(of))
       .toReversed();

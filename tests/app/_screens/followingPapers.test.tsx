@@ -216,7 +216,7 @@ describe('a receipt', () => {
   });
 });
 
-describe('a receipt', () => {
+describe('a receipt of money that is at the bank', () => {
   it('stays that of its payment once this is noted at the bank', async () => {
     await accepted();
     paid(38066);

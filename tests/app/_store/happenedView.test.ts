@@ -27,3 +27,17 @@ it('what is seen follows the entries that are held, also where others take their
   expect(counts(stateOf(2))).toEqual([2]);
   expect(counts(stateOf())).toEqual([]);
 });
+
+it('what counts stays in its place when something else that told how late the clock was is taken back', () => {
+  const view = happenedViewer<Record<never, never>, EntryBodies>({ entryKinds, paperKinds });
+  const far = { ...refill(1), at: 9000 };
+  const late = { ...refill(2), at: 10 };
+  const other = { ...refill(1), id: 'laptop00-1', device: 'laptop00', at: 50 };
+  const back = { ...refill(3), kind: 'takeBack', at: 11, body: { entryId: far.id } };
+  const shown = (...entries: readonly Entry[]) =>
+    view({ ...emptyTabState, entries: new Map(entries.map((entry) => [entry.id, entry])) }).happened.map(
+      ({ id }) => id,
+    );
+  expect(shown(far, late, other)).toEqual(['laptop00-1', 'phone000-1', 'phone000-2']);
+  expect(shown(far, late, other, back)).toEqual(['laptop00-1', 'phone000-2']);
+});

@@ -10,6 +10,7 @@ import {
   anOrderLog,
   approve,
   clubArtworks,
+  happenedIn,
   invoiceOut,
   type OrderLog,
   pay,
@@ -34,8 +35,7 @@ const boardOf = (
   const facts = orderFacts({
     orders: bodies,
     artworksOfJob: () => clubArtworks,
-    noted: log.noted,
-    papers: log.papers,
+    happened: happenedIn(log),
     habits: { currency: 'USD', revisionsIncluded: 2, creditDays: null, dayOf: () => today },
   });
   return boardOrders(facts.values(), today);

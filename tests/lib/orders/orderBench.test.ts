@@ -9,6 +9,7 @@ import {
   anOrderLog,
   approve,
   clubArtworks,
+  happenedIn,
   type OrderLog,
   pay,
   quoteOut,
@@ -23,8 +24,7 @@ function only(log: OrderLog, change: Partial<Order> = {}) {
   const facts = orderFacts({
     orders: { 'order-1': anOrder({ jobIds: ['shirts', 'mugs'], wantedOn: '2026-12-14', ...change }) },
     artworksOfJob: () => clubArtworks,
-    noted: log.noted,
-    papers: log.papers,
+    happened: happenedIn(log),
     habits: { currency: 'USD', revisionsIncluded: 2, creditDays: null, dayOf: () => TODAY },
   });
   const [one] = boardOrders(facts.values(), TODAY);

@@ -6,23 +6,24 @@ import {
   anOrderLog,
   approve,
   clubArtworks,
+  happenedIn,
   note,
   type OrderLog,
   pay,
   steps,
+  takeBack,
   tell,
 } from '@/tests/fixtures/orderLog';
 
 const habits = { currency: 'USD', revisionsIncluded: 2, creditDays: null, dayOf: () => '2026-11-27' };
 const orders = { club: anOrder({ jobIds: ['shirts'] }), choir: anOrder({ jobIds: ['mugs', 'bags'] }) };
-const sorted = ({ noted, papers }: OrderLog, before?: ReturnType<typeof orderFacts>) =>
+const sorted = (log: OrderLog, before?: ReturnType<typeof orderFacts>) =>
   orderFacts(
     {
       orders,
       artworksOfJob: (jobId) =>
         jobId === 'shirts' ? clubArtworks : jobId === 'mugs' ? clubArtworks.slice(0, 1) : [],
-      noted,
-      papers,
+      happened: happenedIn(log),
       habits,
     },
     before,
@@ -62,6 +63,16 @@ describe('what happened, sorted by order', () => {
     tell(log, steps.enquired, { orderId: 'choir', at: 100 });
     pay(log, 1, { orderId: 'club', at: 10 });
     tell(log, steps.plain('held'), { orderId: 'club', device: 'laptop00', at: 50 });
+    expect(idsOf(sorted(log), 'club')).toEqual(['laptop00-1', 'phone000-2']);
+  });
+
+  it('moves nothing because something else is taken back: that told how late a clock was all the same', () => {
+    const log = anOrderLog();
+    const far = tell(log, { what: 'reminded', of: 'answer' }, { orderId: 'choir', at: 9000 });
+    tell(log, steps.plain('held'), { orderId: 'club', at: 10 });
+    tell(log, steps.plain('resumed'), { orderId: 'club', device: 'laptop00', at: 50 });
+    expect(idsOf(sorted(log), 'club')).toEqual(['laptop00-1', 'phone000-2']);
+    takeBack(log, far.id);
     expect(idsOf(sorted(log), 'club')).toEqual(['laptop00-1', 'phone000-2']);
   });
 
