@@ -98,7 +98,8 @@ const isForBlanks = (kind: Expense['kind']): boolean => kind === 'blanks' || kin
 function beyondBought(moves: readonly NotedOf<'stockMove'>[]): readonly Counting[] {
   const bought = new Map<string, number>();
   for (const { body } of moves) {
-    if (body.cause !== 'bought') continue;
+    // What went back to the supplier is here for nobody's use.
+    if (body.cause !== 'bought' && body.cause !== 'returned') continue;
     const key = keyOf(body);
     bought.set(key, (bought.get(key) ?? 0) + body.quantity);
   }

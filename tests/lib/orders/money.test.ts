@@ -276,8 +276,18 @@ describe('money of one’s own in an order', () => {
     // 41 used: forty of them were bought for it, one lay here.
     shirts(log, -41, 'used', 490, { reference: { kind: 'job', id: 'job-1' } });
     expect(moneyOf(log)).toMatchObject({ spentMinor: 40 * 490 + 490, blanksMinor: 20090, unpriced: [] });
+    // Two of the forty went back, so three of those used lay here: 41 shirts all the same.
     shirts(log, -2, 'returned', 490);
-    expect(moneyOf(log).spentMinor).toBe(20090 - 980);
+    expect(moneyOf(log).spentMinor).toBe(20090);
+  });
+
+  it('counts what was used beyond what stayed of the bought, once some went back', () => {
+    const log = agreedLog();
+    shirts(log, 45, 'bought', 500);
+    shirts(log, -5, 'returned', 500);
+    shirts(log, -42, 'used', 500, { reference: { kind: 'job', id: 'job-1' } });
+    // 42 shirts at 5.00.
+    expect(moneyOf(log)).toMatchObject({ spentMinor: 21000, blanksMinor: 21000 });
   });
 
   it('counts stock by its receipts alone where there are any, and says what those cover', () => {
