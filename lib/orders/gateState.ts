@@ -17,6 +17,8 @@ export interface KnownSoFar {
   readonly approved: ApprovedVersions;
   readonly ledger: Ledger;
   readonly overrides: ReadonlySet<OrderGate>;
+  /** Versions of pictures that were gone on with unapproved. */
+  readonly passed: readonly ArtworkVersion[];
   readonly creditDays: number | null;
 }
 
@@ -25,12 +27,26 @@ export const gateState = (
   known: KnownSoFar,
   gate: OrderGate,
   versions: readonly ArtworkVersion[],
-): GateState => (isOpen(known, gate, versions) ? 'open' : known.overrides.has(gate) ? 'overridden' : 'shut');
+): GateState =>
+  isOpen(known, gate, versions) ? 'open' : isOverridden(known, gate, versions) ? 'overridden' : 'shut';
 
 /** @returns whether all that is owed so far has come; not where nobody knows how much that is. */
 export function isPaid({ ledger, agreed }: Pick<KnownSoFar, 'ledger' | 'agreed'>): boolean {
   const owed = totalMinor(ledger, agreed);
   return owed !== null && ledger.receivedMinor >= owed;
+}
+
+/** Without approval only what was looked at is gone on with, never a later version of a picture. */
+function isOverridden(known: KnownSoFar, gate: OrderGate, versions: readonly ArtworkVersion[]): boolean {
+  if (!known.overrides.has(gate)) return false;
+  return (
+    gate !== 'approval' ||
+    versions.every(
+      ({ artworkId, version }) =>
+        known.approved.get(artworkId) === version ||
+        known.passed.some((one) => one.artworkId === artworkId && one.version === version),
+    )
+  );
 }
 
 function isOpen(known: KnownSoFar, gate: OrderGate, versions: readonly ArtworkVersion[]): boolean {

@@ -44,7 +44,14 @@ export function walkOrder(facts: OrderFacts): Walked {
   const papers: PapersById = { quotes: byId(happened, 'quote'), proofs: byId(happened, 'proof') };
   const steps: StepStanding[] = [];
   let known: KnownSoFar = {
-    ...{ agreed: null, isAccepted: false, offered: null, approved: new Map(), overrides: new Set() },
+    ...{
+      agreed: null,
+      isAccepted: false,
+      offered: null,
+      approved: new Map(),
+      overrides: new Set(),
+      passed: [],
+    },
     ledger: emptyLedger(orderCurrency(facts)),
     creditDays: habits.creditDays,
   };
@@ -88,7 +95,10 @@ function knownAfter(before: KnownSoFar, one: Happening, { quotes, proofs }: Pape
   if (one.kind === 'quote' && !one.withdrawn) return { ...known, offered: one };
   if (one.kind !== 'orderEvent') return known;
   const { step } = one.body;
-  if (step.what === 'override') return { ...known, overrides: new Set([...known.overrides, step.gate]) };
+  if (step.what === 'override') {
+    const overrides = new Set([...known.overrides, step.gate]);
+    return { ...known, overrides, passed: [...known.passed, ...(step.versions ?? [])] };
+  }
   if (step.what !== 'accepted' || faultOf(step, quotes) !== null) return known;
   const quote = quotes.get(step.paperId);
   const agreed = quote === undefined ? null : agreedSale(quote, step.alternativeId);

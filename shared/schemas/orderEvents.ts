@@ -89,6 +89,8 @@ const orderStepSchema = z.discriminatedUnion('what', [
     what: z.literal('override'),
     gate: z.enum(orderGates),
     reason: z.string().trim().min(3).max(500),
+    /** The pictures that are gone on with unapproved: another version of one waits for its own yes. */
+    versions: z.array(artworkVersionSchema).max(48).exactOptional(),
   }),
   /** Something else is wanted after the approval. */
   z.strictObject({

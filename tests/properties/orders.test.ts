@@ -110,7 +110,8 @@ function isOpenAfter(
   isQuoteInForce: boolean,
 ): boolean {
   const events = before.flatMap((one) => (one.kind === 'orderEvent' ? [one.body.step] : []));
-  if (events.some((step) => step.what === 'override' && step.gate === gate)) return true;
+  const isPassed = events.some((step) => step.what === 'override' && step.gate === gate);
+  if (isPassed && gate !== 'approval') return true;
   const accepted = events.findLast(
     (step) => isQuoteInForce && step.what === 'accepted' && step.alternativeId !== 'gone',
   );
@@ -140,7 +141,10 @@ function isOpenAfter(
       return owed !== null && received >= owed;
     }
     case 'approval':
-      return wanted.every(({ artworkId, version }) => yes(artworkId) === version);
+      return wanted.every(
+        // An approval is gone without for the first versions alone.
+        ({ artworkId, version }) => yes(artworkId) === version || (isPassed && version === 1),
+      );
     default:
       return gate satisfies never;
   }

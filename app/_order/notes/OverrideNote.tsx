@@ -17,6 +17,7 @@ export function OverrideNote({
   onDone,
   onLeave,
 }: StepNoteProps & Readonly<{ gates: readonly OrderGate[] }>) {
+  const { artworks } = on.facts;
   const [reason, setReason] = useState('');
   const { problem, noteSteps } = useNoting(on);
   const limits = textLimits(orderEventSchema, ['step', 'reason']);
@@ -27,7 +28,13 @@ export function OverrideNote({
       name={`Go on without ${gatesInWords(gates)}`}
       {...{ on, missing, problem, onLeave }}
       onEnter={(day) => {
-        const steps = gates.map((gate) => ({ what: 'override', gate, reason: reason.trim() }) as const);
+        const steps = gates.map(
+          (gate) =>
+            ({
+              ...({ what: 'override', gate, reason: reason.trim() } as const),
+              ...(gate === 'approval' && artworks.length > 0 && { versions: [...artworks] }),
+            }) as const,
+        );
         if (noteSteps(day, steps)) onDone();
       }}
     >

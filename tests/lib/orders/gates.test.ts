@@ -279,6 +279,28 @@ describe('a gate', () => {
   });
 });
 
+describe('the gate of approval, gone through without a yes', () => {
+  it('is open for the versions it was opened for, and shut for the next version of a picture', () => {
+    const { log } = acceptedLog();
+    pay(log, 38066);
+    tell(log, steps.override('approval'));
+    expect(standing(log).gates.approval).toBe('overridden');
+    tell(log, steps.plain('printed'));
+    expect(standing(log).state).toBe('printed');
+    const later = [
+      { artworkId: 'badge', version: 9 },
+      { artworkId: 'back', version: 1 },
+    ];
+    expect(standing(log, { artworks: later }).gates.approval).toBe('shut');
+    tell(log, { ...steps.plain('pressed'), versions: later });
+    expect(gatesShut(log)).toEqual([['pressed', 'approval']]);
+    // Only what was never gone on with waits for a yes.
+    approve(log, 'badge', 9);
+    expect(standing(log, { artworks: later }).gates.approval).toBe('overridden');
+    expect(standing(log).state).toBe('pressed');
+  });
+});
+
 describe('what else happens to an order', () => {
   it('holds and resumes it, cancels it, loses it with why, and opens it again', () => {
     const { log } = readyLog();
