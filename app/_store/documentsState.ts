@@ -4,13 +4,13 @@ import type { Arrived } from '@/app/_transactions/arrive';
 import type { Overwritten } from '@/app/_transactions/commitEdit';
 import type { Device } from '@/app/_transactions/deviceIdentity';
 import type { MovedDocument } from '@/app/_transactions/moveInHistory';
+import type { StillNamed } from '@/lib/erasing/planErasure';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
 import type { AnyDocument, Bodies } from '@/lib/stored/registry';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { Stored } from '@/shared/schemas/stored';
 import type { EntriesByKind, Happened, PapersByKind } from './happenedState';
 import type { ByKind } from './kindsOf';
 import type { LostStore } from './lostStore';
@@ -126,8 +126,8 @@ export type EraseOutcome =
       readonly state: 'erased';
       /** Papers that went out stay as they went. */
       readonly papersKept: readonly Paper[];
-      /** Other drafts in which the name stands. */
-      readonly stillNamed: readonly Stored[];
+      /** Where the name may stand still, its own orders and jobs included. */
+      readonly stillNamed: readonly StillNamed[];
     }
   | { readonly state: 'noSuchCustomer' }
   | { readonly state: 'notKept'; readonly why: SaveFailure };

@@ -7,6 +7,8 @@ interface PersonalTexts {
   readonly ofCustomer: readonly string[];
   /** With the names of pieces, which are looked for in the customer's own orders and jobs alone. */
   readonly all: readonly string[];
+  /** First names and surnames: alone they may mean somebody else, so they are told and not taken out. */
+  readonly words: readonly string[];
 }
 
 export function personalTexts(customer: Customer, orders: readonly Order[]): PersonalTexts {
@@ -19,7 +21,9 @@ export function personalTexts(customer: Customer, orders: readonly Order[]): Per
     ...customer.addresses.flatMap(({ text }) => text.split('\n').filter((line) => /\d/.test(line))),
   ]);
   const named = orders.flatMap(({ lines }) => lines.flatMap(({ names }) => names.map(({ name }) => name)));
-  return { ofCustomer, all: telling([...ofCustomer, ...named]) };
+  const names = [customer.name, ...customer.people.map(({ name }) => name), ...named];
+  const words = names.flatMap((name) => name.match(/\p{L}[\p{L}\p{M}’'-]*/gu) ?? []);
+  return { ofCustomer, all: telling([...ofCustomer, ...named]), words: telling(words) };
 }
 
 /** Two letters stand in too many words to tell anything. */

@@ -8,13 +8,25 @@ import { eraseCustomer } from './eraseCustomer';
 import { erasedEntry } from './erasedEntry';
 import { erasedJob, erasedOrder } from './erasedOrder';
 import { personalTexts } from './personalTexts';
-import { isTouched, type Rewrite, rewritten, takingOut } from './withoutTexts';
+import { type Rewrite, rewritten, takingOut, touchedTexts } from './withoutTexts';
 
 /** What there is, tombstones included: what was removed still holds names. */
 interface ErasureFrom {
   readonly drafts: readonly Stored[];
   readonly papers: readonly Paper[];
   readonly entries: readonly Entry[];
+}
+
+/** A text in which the customer may be named. */
+export interface StillNamed {
+  /** In a draft or an entry of the customer's own, or in a draft of others. */
+  readonly where: 'ownDraft' | 'ownEntry' | 'elsewhere';
+  /** Of the draft or entry in which it stands. */
+  readonly kind: string;
+  readonly id: string;
+  /** Where in it, as in `openItems.what`. */
+  readonly path: string;
+  readonly text: string;
 }
 
 /** What an erasure changes, and what it leaves. */
@@ -24,8 +36,11 @@ export interface Erasure {
   readonly entries: readonly Entry[];
   /** Papers that went out to the customer: they stay as they went, names and all. */
   readonly papersKept: readonly Paper[];
-  /** Other drafts in which the customer's name or contact stands: only the maker can tell what is meant there. */
-  readonly stillNamed: readonly Stored[];
+  /**
+   * Where the customer may still be named, as it stands after the erasure: the name or contact in drafts of others, and
+   * first names or surnames alone in what is its own. Only the maker can tell who is meant there.
+   */
+  readonly stillNamed: readonly StillNamed[];
   /** Takes the customer's names out of any other text that is kept, such as what undo says. */
   readonly rewrite: Rewrite;
 }
@@ -46,23 +61,32 @@ export function planErasure(customerId: string, from: ErasureFrom, day: string):
     known.data,
     orders.map(({ order }) => order),
   );
+  const looksFor = takingOut(texts.ofCustomer);
   const rewrite = takingOut(texts.all);
-  const drafts = from.drafts.flatMap((draft) => {
-    const body = draft.id === customerId ? eraseCustomer(day) : erasedBody(draft, ids, rewrite);
-    return sameValue(body, draft.body) ? [] : [{ ...draft, body }];
-  });
+  const after = (draft: Stored): unknown => {
+    if (draft.id === customerId) return eraseCustomer(day);
+    // A blank may be called like the name on a piece; by the customer it is called on purpose.
+    return ids.has(draft.id) ? erasedBody(draft, draft.kind === 'blank' ? looksFor : rewrite) : draft.body;
+  };
+  const all = from.drafts.map((draft) => ({ ...draft, body: after(draft) }));
+  const drafts = all.filter(({ body }, index) => !sameValue(body, from.drafts[index]?.body));
   const papersKept = from.papers.filter(({ about }) => ids.has(about.id));
   const things = new Set([...ids, ...papersKept.map(({ id }) => id)]);
-  const entries = from.entries
+  const own = from.entries
     .filter(({ body }) => namesAny(body, things))
-    .flatMap((entry) => {
-      const erased = erasedEntry(entry, rewrite);
-      return sameValue(erased, entry) ? [] : [erased];
-    });
-  const looksFor = takingOut(texts.ofCustomer);
-  const stillNamed = from.drafts.filter(
-    ({ id, deletedAt, body }) => deletedAt === undefined && !ids.has(id) && isTouched(body, looksFor),
-  );
+    .map((entry) => ({ entry, erased: erasedEntry(entry, rewrite) }));
+  const entries = own.flatMap(({ entry, erased }) => (sameValue(erased, entry) ? [] : [erased]));
+  const looksForWords = takingOut([...texts.all, ...texts.words]);
+  const stillNamed = [
+    ...all
+      .filter(({ id, deletedAt }) => deletedAt === undefined && id !== customerId)
+      .flatMap((draft) =>
+        ids.has(draft.id)
+          ? touchedIn('ownDraft', draft, looksForWords)
+          : touchedIn('elsewhere', draft, looksFor),
+      ),
+    ...own.flatMap(({ erased }) => touchedIn('ownEntry', erased, looksForWords)),
+  ];
   return { drafts, entries, papersKept, stillNamed, rewrite };
 }
 
@@ -108,13 +132,18 @@ function ownIds(
 const partsOf = ({ lines }: Job): readonly string[] =>
   lines.flatMap(({ blankId, placements }) => [blankId, ...placements.map(({ artworkId }) => artworkId)]);
 
-function erasedBody({ id, kind, body }: Stored, ids: ReadonlySet<string>, rewrite: Rewrite): unknown {
-  if (!ids.has(id)) return body;
+function erasedBody({ kind, body }: Stored, rewrite: Rewrite): unknown {
   const order = kind === 'order' ? orderSchema.safeParse(body) : null;
-  if (order?.success) return rewritten(erasedOrder(order.data), rewrite);
+  if (order?.success) return rewritten(kind, erasedOrder(order.data), rewrite);
   const job = kind === 'job' ? jobSchema.safeParse(body) : null;
-  return rewritten(job?.success ? erasedJob(job.data) : body, rewrite);
+  return rewritten(kind, job?.success ? erasedJob(job.data) : body, rewrite);
 }
+
+const touchedIn = (
+  where: StillNamed['where'],
+  { kind, id, body }: Pick<Stored, 'kind' | 'id' | 'body'>,
+  rewrite: Rewrite,
+): readonly StillNamed[] => touchedTexts(kind, body, rewrite).map((place) => ({ where, kind, id, ...place }));
 
 /** @returns those of some ids that stand anywhere in a JSON value */
 function idsNamed(value: unknown, ids: ReadonlySet<string>): ReadonlySet<string> {

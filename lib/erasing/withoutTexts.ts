@@ -1,8 +1,16 @@
-import { isPlainObject } from '@/lib/merging/sameValue';
 import { ERASED } from './erasedWord';
+import { changedAt, textsAt } from './placesIn';
+import { typedTexts } from './typedTexts';
 
 /** Makes another text of one. */
 export type Rewrite = (text: string) => string;
+
+/** A text that somebody typed, and where it stands. */
+interface TypedText {
+  /** As in `openItems.what`. */
+  readonly path: string;
+  readonly text: string;
+}
 
 /** @returns a rewriting that takes texts out wherever they stand as words of their own, in capitals or not */
 export function takingOut(texts: readonly string[]): Rewrite {
@@ -15,29 +23,18 @@ export function takingOut(texts: readonly string[]): Rewrite {
   return (text) => text.replace(pattern, ERASED);
 }
 
-/** @returns the same JSON value with everything that somebody typed into it rewritten; ids and choices stay. */
-export function rewritten(value: unknown, rewrite: Rewrite): unknown {
-  if (Array.isArray(value)) return value.map((item) => rewritten(item, rewrite));
-  if (!isPlainObject(value)) return value;
-  return Object.fromEntries(
-    Object.entries(value).map(([key, part]) => [
-      key,
-      typeof part === 'string' && TYPED.has(key) ? rewrite(part) : rewritten(part, rewrite),
-    ]),
+/** @returns the body of a kind with what somebody typed freely into it rewritten; all else stays. */
+export const rewritten = (kind: string, body: unknown, rewrite: Rewrite): unknown =>
+  placesOf(kind).reduce<unknown>(
+    (value, path) => changedAt(value, path, (part) => (typeof part === 'string' ? rewrite(part) : part)),
+    body,
   );
-}
 
-/** @returns whether a rewriting would change anything typed in a JSON value. */
-export function isTouched(value: unknown, rewrite: Rewrite): boolean {
-  if (Array.isArray(value)) return value.some((item) => isTouched(item, rewrite));
-  if (!isPlainObject(value)) return false;
-  return Object.entries(value).some(([key, part]) =>
-    typeof part === 'string' && TYPED.has(key) ? rewrite(part) !== part : isTouched(part, rewrite),
+/** @returns the typed texts of a body that a rewriting would change */
+export const touchedTexts = (kind: string, body: unknown, rewrite: Rewrite): readonly TypedText[] =>
+  placesOf(kind).flatMap((path) =>
+    textsAt(body, path).flatMap((text) => (rewrite(text) === text ? [] : [{ path, text }])),
   );
-}
 
-/** Keys of free text in drafts and entries. */
-const TYPED: ReadonlySet<string> = new Set([
-  ...['name', 'customer', 'note', 'label', 'reason', 'what', 'why', 'underCostWhy', 'fileName', 'text'],
-  ...['lot', 'provenLot', 'supplier', 'heading', 'tagline', 'asked', 'agreed', 'heardFrom', 'nameList'],
-]);
+const placesOf = (kind: string): readonly string[] =>
+  Object.hasOwn(typedTexts, kind) ? (typedTexts[kind] ?? []) : [];

@@ -6,21 +6,33 @@ interface ErasureTold {
   readonly name: string;
   /** Papers that went out to the customer, as in “quote 26-014A, version 2”. */
   readonly papers: readonly string[];
-  /** Other things in which the name stands, as the maker calls them. */
-  readonly stillNamed: readonly string[];
+  /** Texts in its own orders and jobs in which a part of a name stands alone, as in “charge “Drive to Alex””. */
+  readonly ownDrafts: readonly string[];
+  /** The same in what was noted as happened, which nobody can change. */
+  readonly ownEntries: readonly string[];
+  /** Texts of others in which the name stands. */
+  readonly elsewhere: readonly string[];
 }
 
 /** @returns what erasing a customer does, and what it cannot do, before it is done: a sentence or two each */
-export function erasureWords({ name, papers, stillNamed }: ErasureTold): readonly string[] {
+export function erasureWords(told: ErasureTold): readonly string[] {
+  const { name, papers, ownDrafts, ownEntries, elsewhere } = told;
   return [
-    `“${name}” goes for good: people, addresses, notes, files, and the names in its orders and jobs. Undo does not bring it back.`,
+    `“${name}” goes for good: people, addresses, tax number, files; of its orders what was asked, agreed and noted, who answered, and the names on the pieces. Undo does not bring it back.`,
+    'What else was typed in its orders and jobs, such as their names, charges and open items, loses the full names and contact.',
     'Sizes, quantities, prices and payments stay, without names.',
-    ...(papers.length === 0 ? [] : [papersWords(papers)]),
-    ...(stillNamed.length === 0
+    ...(ownDrafts.length === 0
       ? []
       : [
-          `The name stands in ${listed(stillNamed.map((one) => `“${one}”`))} too. It may mean something else there, so look yourself.`,
+          `Left for you to look at: ${listed(ownDrafts)}. Part of a name stands there; change it if it means them.`,
         ]),
+    ...(ownEntries.length === 0
+      ? []
+      : [`Part of a name stays in what was noted, which cannot be changed: ${listed(ownEntries)}.`]),
+    ...(papers.length === 0 ? [] : [papersWords(papers)]),
+    ...(elsewhere.length === 0
+      ? []
+      : [`The name stands in ${listed(elsewhere)} too. It may mean something else there, so look yourself.`]),
     'Copies made before, other devices and files you carried still hold it. Delete those copies and files, and erase it on each device.',
   ];
 }

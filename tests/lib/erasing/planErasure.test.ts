@@ -3,7 +3,9 @@ import { isErasedForm } from '@/lib/erasing/erasedEntry';
 import { planErasure } from '@/lib/erasing/planErasure';
 import { entryKinds } from '@/lib/kinds/entryKinds';
 import { kinds } from '@/lib/kinds/kinds';
+import { blankSchema } from '@/shared/schemas/blank';
 import type { Entry } from '@/shared/schemas/happened';
+import { jobSchema } from '@/shared/schemas/job';
 import { clubDrafts, clubEntries, clubPapers, NAME, PERSONAL } from '@/tests/fixtures/clubDocuments';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
@@ -12,6 +14,8 @@ const from = { drafts: clubDrafts(), papers: clubPapers, entries: clubEntries };
 const plan = planErasure('club', from, DAY);
 const after = plan?.drafts ?? [];
 const bodyOf = (id: string) => after.find((draft) => draft.id === id)?.body;
+const blankOf = (jobId: string) =>
+  jobSchema.parse(from.drafts.find(({ id }) => id === jobId)?.body).lines[0]?.blankId;
 const entry = (list: readonly Entry[], count: number) => list.find((one) => one.count === count);
 
 describe('planErasure', () => {
@@ -82,7 +86,9 @@ describe('planErasure', () => {
         : draft,
     );
     const other = planErasure('club', { ...from, drafts }, DAY);
-    expect(other?.stillNamed.map(({ id }) => id)).toEqual(['last-year']);
+    expect(other?.stillNamed).toEqual([
+      { where: 'elsewhere', kind: 'order', id: 'last-year', path: 'note', text: `as ${NAME} had it` },
+    ]);
     expect(other?.drafts.map(({ id }) => id)).not.toContain('last-year');
   });
 
@@ -91,6 +97,90 @@ describe('planErasure', () => {
     expect(planErasure('club', { ...from, drafts }, DAY)?.drafts).toHaveLength(3);
     expect(planErasure('nobody', from, DAY)).toBeNull();
     expect(planErasure('order-1', from, DAY)).toBeNull();
+  });
+});
+
+describe('pieces named like sizes, choices and blanks', () => {
+  const rows = ['Held', 'SMALL', 'Blocks'].map((name, at) => ({ id: `n${at}`, name, size: 'Small' }));
+  const shirt = from.drafts.find(({ kind, id }) => kind === 'blank' && id === blankOf('club-order'));
+  const [size] = blankSchema.parse(shirt?.body).sizes;
+  const drafts = [
+    ...from.drafts.map((draft) => {
+      const body = Object(draft.body);
+      if (draft.id === 'order-1')
+        return { ...draft, body: { ...body, lines: [{ ...body.lines[0], names: rows }] } };
+      if (draft.id !== 'club-order') return draft;
+      const lines = jobSchema
+        .parse(body)
+        .lines.map((line) => ({ ...line, blankId: 'own', quantities: [{ size: 'Small', quantity: 3 }] }));
+      return { ...draft, body: { ...body, lines } };
+    }),
+    {
+      ...{ kind: 'blank', id: 'own', version: shirt?.version ?? 1, revision: 1, updatedAt: 1 },
+      body: {
+        ...Object(shirt?.body),
+        ...{ name: `Small shirt of ${NAME}`, sizes: [{ ...size, name: 'Small' }] },
+      },
+    },
+  ];
+  const other = planErasure('club', { ...from, drafts }, DAY);
+  const bodyIn = (id: string) => other?.drafts.find((draft) => draft.id === id)?.body;
+
+  it('leave what was chosen in entries as it was, so that each can still be read', () => {
+    expect(entry(other?.entries ?? [], 27)?.body).toMatchObject({ step: { what: 'held', note: '' } });
+    for (const { kind, body } of other?.entries ?? [])
+      expect(entryKinds[kind as keyof typeof entryKinds].schema.safeParse(body).success, kind).toBe(true);
+  });
+
+  it('leave sizes and blanks their names; of the customer alone a blank loses the name', () => {
+    expect(bodyIn('own')).toMatchObject({ name: 'Small shirt of Erased', sizes: [{ name: 'Small' }] });
+    expect(bodyIn('club-order')).toMatchObject({ lines: [{ quantities: [{ size: 'Small' }] }] });
+    expect(bodyIn('order-1')).toMatchObject({ lines: [{ names: [{ size: 'Small' }, {}, {}] }] });
+  });
+});
+
+describe('a first name or surname alone', () => {
+  const drafts = from.drafts.map((draft) =>
+    draft.id === 'order-1'
+      ? {
+          ...draft,
+          body: {
+            ...Object(draft.body),
+            name: 'Shirts for Wilhelmina',
+            openItems: [{ id: 'o1', what: 'Letter of wilhelmina', ofWhom: 'customer' }],
+            charges: [{ id: 'c1', kind: 'own', what: 'Drive to Testperson', amount: 20 }],
+          },
+        }
+      : draft,
+  );
+  const entries = clubEntries.map((one) =>
+    one.count === 29 ? { ...one, body: { ...Object(one.body), what: 'Cap for Zebulon' } } : one,
+  );
+  const other = planErasure('club', { ...from, drafts, entries }, DAY);
+
+  it('stays in what is the customer’s own, and is told with its place', () => {
+    expect(other?.stillNamed).toEqual([
+      { where: 'ownDraft', kind: 'order', id: 'order-1', path: 'name', text: 'Shirts for Wilhelmina' },
+      {
+        where: 'ownDraft',
+        kind: 'order',
+        id: 'order-1',
+        path: 'openItems.what',
+        text: 'Letter of wilhelmina',
+      },
+      { where: 'ownDraft', kind: 'order', id: 'order-1', path: 'charges.what', text: 'Drive to Testperson' },
+      { where: 'ownEntry', kind: 'expense', id: 'devicea1-29', path: 'what', text: 'Cap for Zebulon' },
+    ]);
+    expect(other?.drafts.find(({ id }) => id === 'order-1')?.body).toMatchObject({
+      name: 'Shirts for Wilhelmina',
+    });
+  });
+
+  it('is looked for in nothing of others, where it is anybody’s', () => {
+    const elsewhere = from.drafts.map((draft) =>
+      draft.id === 'last-year' ? { ...draft, body: { ...Object(draft.body), note: 'Wilhelmina' } } : draft,
+    );
+    expect(planErasure('club', { ...from, drafts: elsewhere }, DAY)?.stillNamed).toEqual([]);
   });
 });
 
@@ -110,5 +200,40 @@ describe('isErasedForm', () => {
     expect(isErasedForm(other, erased)).toBe(false);
     const twin = { ...before, body: JSON.parse(JSON.stringify(before.body).replace('signedPaper', 'phone')) };
     expect(isErasedForm(before, twin)).toBe(false);
+  });
+
+  const stepOf = (step: object): Entry => ({ ...before, body: { orderId: 'order-1', day: DAY, step } });
+  const expenseOf = (what: string): Entry => ({
+    ...before,
+    kind: 'expense',
+    body: { ...Object(entry(clubEntries, 29)?.body), what },
+  });
+
+  it('does not hold between two steps of different sorts, though neither names anybody', () => {
+    const printed = stepOf({ what: 'printed', note: '' });
+    expect(isErasedForm(printed, stepOf({ what: 'cancelled', note: '' }))).toBe(false);
+    expect(isErasedForm(printed, stepOf({ what: 'printed', note: '', versions: [] }))).toBe(false);
+    expect(isErasedForm(printed, stepOf({ what: 'printed', note: 'by Ana' }))).toBe(true);
+  });
+
+  it('does not hold where a reason that was chosen differs', () => {
+    const lost = (why: string, note = '') => stepOf({ what: 'lost', why, note });
+    expect(isErasedForm(lost('price'), lost('date'))).toBe(false);
+    expect(isErasedForm(lost('price'), lost('price', 'too dear for Ana'))).toBe(true);
+  });
+
+  it('does not hold where both still say something typed', () => {
+    expect(isErasedForm(stepOf({ what: 'held', note: 'one' }), stepOf({ what: 'held', note: 'other' }))).toBe(
+      false,
+    );
+  });
+
+  it('holds between what was bought and the same without the names, and no other thing', () => {
+    expect(isErasedForm(expenseOf('Blanks for Erased'), expenseOf('Blanks for Ana Silva'))).toBe(true);
+    expect(isErasedForm(expenseOf('Ink for Ana'), expenseOf('Ink for Erased'))).toBe(true);
+    expect(isErasedForm(expenseOf('Blanks'), expenseOf('Ink'))).toBe(false);
+    expect(isErasedForm(expenseOf('Blanks for Erased'), expenseOf('Ink for Ana'))).toBe(false);
+    expect(isErasedForm(expenseOf('Erased and Erased, mugs'), expenseOf('Ana and Bo, mugs'))).toBe(true);
+    expect(isErasedForm(expenseOf('Erased and Erased, mugs'), expenseOf('Ana, mugs'))).toBe(false);
   });
 });
