@@ -30,7 +30,7 @@ export function CalendarFileButton({ on, latest, plan, wantedOn }: CalendarFileB
       title: calendarEntryTitle(what, order.name, standing.number),
     }));
     // Where this device forgot what it handed out, what happened since has raised the number.
-    const [first, ...rest] = raiseSequences(now, handedOut.of(orderId), facts.happened.length);
+    const [first, ...rest] = raiseSequences(now, handedOut.of(orderId, now), facts.happened.length);
     if (first === undefined) return;
     const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
     const text = calendarFile([first, ...rest], Date.now(), zone);
