@@ -266,7 +266,9 @@ describe('erasing on request', () => {
     await choirScreen();
     await press('Erase on request');
     const told = within(screen.getByRole('region', { name: 'Erase on request' }));
-    expect(told.getByText(/“Harbour Choir” goes for good: people, addresses, tax number, files/)).toBeVisible();
+    expect(
+      told.getByText(/“Harbour Choir” goes for good: people, addresses, tax number, files/),
+    ).toBeVisible();
     expect(
       told.getByText(/Copies made before, other devices and files you carried still hold it/),
     ).toBeVisible();
