@@ -3,9 +3,11 @@
 import { useState } from 'react';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { agreedJobWords } from '@/app/_words/orders/agreedJobWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { acceptedLateWords } from '@/app/_words/orders/orderNoteWords';
 import { type AnswerDraft, AnswerFields } from './AnswerFields';
+import { agreedEdits, agreedJobs } from './agreedEdits';
 import { NoteFrame } from './NoteFrame';
 import styles from './Notes.module.css';
 import type { StepNoteProps } from './stepNote';
@@ -39,6 +41,8 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
             label: `${label}, ${minorMoney(sums.total, quote.body.currency, locale)}`,
           })),
         ];
+  const alternativeId = choice === AS_ASKED ? null : choice;
+  const becoming = quote === undefined ? [] : agreedJobs(on, quote.body, alternativeId);
   const missing =
     quote === undefined
       ? 'A quote has to go out before it can be accepted.'
@@ -51,7 +55,6 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
       {...{ on, missing, problem, onLeave }}
       onEnter={(day) => {
         const { by, how, proof } = answer;
-        const alternativeId = choice === AS_ASKED ? null : choice;
         const step = {
           what: 'accepted',
           paperId: quoteId,
@@ -60,7 +63,8 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
           how,
           proof: proof?.attachment ?? null,
         } as const;
-        if (noteSteps(day, [step], proof === null ? [] : [proof.file])) onDone();
+        const files = proof === null ? [] : [proof.file];
+        if (noteSteps(day, [step], files, agreedEdits(on, becoming, alternativeId))) onDone();
       }}
     >
       <FieldGroup>
@@ -85,6 +89,11 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
       {quote !== undefined && quote.body.validUntil < today && (
         <p className={styles.caution}>{acceptedLateWords(quote.body.validUntil, formatter)}</p>
       )}
+      {becoming.map((job) => (
+        <p key={job.jobId} className={styles.told}>
+          {agreedJobWords(job, formatter)}
+        </p>
+      ))}
       <AnswerFields draft={answer} onChange={setAnswer} />
     </NoteFrame>
   );

@@ -6,7 +6,9 @@ import type { EditOutcome } from '@/app/_store/documentsState';
 import { notNotedWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
+import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { NewEntry } from '@/lib/stored/newEntries';
+import type { Edit } from '@/lib/stored/prepareEdit';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { OrderStep } from '@/shared/schemas/orderEvents';
 
@@ -23,13 +25,18 @@ export function useNoting({ workspace, orderId }: Pick<OrderOnScreen, 'workspace
     setProblem(isShown ? null : notNotedWords(outcome.state));
     return isShown;
   };
-  const note = (label: string, entries: Entries, files: readonly StoredFile[] = []): boolean =>
-    settled(workspace.note(label, entries, [], files));
+  const note = (
+    label: string,
+    entries: Entries,
+    files: readonly StoredFile[] = [],
+    edits: readonly Edit<DocumentBodies>[] = [],
+  ): boolean => settled(workspace.note(label, entries, edits, files));
   /** @returns whether it was taken */
   const noteSteps = (
     day: string,
     steps: readonly OrderStep[],
     files: readonly StoredFile[] = [],
+    edits: readonly Edit<DocumentBodies>[] = [],
   ): boolean => {
     const [first] = steps;
     if (first === undefined) return false;
@@ -37,6 +44,7 @@ export function useNoting({ workspace, orderId }: Pick<OrderOnScreen, 'workspace
       stepWords[first.what],
       steps.map((step) => ({ kind: 'orderEvent', body: { orderId, day, step } })),
       files,
+      edits,
     );
   };
   return { problem, note, noteSteps };

@@ -2,8 +2,10 @@
 
 import { Button } from '@/app/_controls/Button';
 import { FindingRow } from '@/app/_controls/FindingRow';
+import { agreedEdits, agreedJobs } from '@/app/_order/notes/agreedEdits';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import { otherThanAgreedWords, TAKE_AGREED } from '@/app/_words/orders/agreedJobWords';
 import { wantedDayProblem } from '@/app/_words/orders/orderHeadWords';
 import { stepWords, tooEarlyWords } from '@/app/_words/orders/orderStepWords';
 import { standingNotes } from '@/app/_words/orders/standingWords';
@@ -18,7 +20,10 @@ export function StandingRows({ on }: Readonly<{ on: OrderOnScreen }>) {
   const wanted = wantedDayProblem(order.wantedOn, isMade, today, formatter);
   const notes = standingNotes(standing, formatter);
   const isNumbered = standing.number !== null;
-  if (isNumbered && wanted === null && notes.length === 0 && standing.tooEarly.length === 0) return null;
+  const { agreed } = standing;
+  const others = agreed === null || isMade ? [] : agreedJobs(on, agreed.quote.body, agreed.alternativeId);
+  const isQuiet = wanted === null && notes.length === 0 && others.length === 0;
+  if (isNumbered && isQuiet && standing.tooEarly.length === 0) return null;
   const giveNumber = () => {
     const events = on.workspace.entries.orderEvent;
     const letter = on.workspace.device?.letter ?? null;
@@ -52,6 +57,17 @@ export function StandingRows({ on }: Readonly<{ on: OrderOnScreen }>) {
             </FindingRow>
           );
         })}
+        {others.map((job) => (
+          <FindingRow
+            key={job.jobId}
+            severity={standing.changes.length > 0 ? 'note' : 'caution'}
+            {...otherThanAgreedWords(job, standing.changes.length > 0, formatter)}
+            fix={{
+              label: TAKE_AGREED,
+              onFix: () => note(TAKE_AGREED, [], [], agreedEdits(on, [job], agreed?.alternativeId ?? null)),
+            }}
+          />
+        ))}
         {notes.map(({ sentence, detail }) => (
           <FindingRow key={sentence} severity="note" sentence={sentence} detail={detail} />
         ))}

@@ -1,9 +1,12 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen } from '@testing-library/react';
+import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { clearScreens, screenStore, undo } from '@/tests/app/_screens/screens';
+import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
+import type { Job } from '@/shared/schemas/job';
+import { bodyOf, clearScreens, screenStore, undo } from '@/tests/app/_screens/screens';
+import { clubQuote } from '@/tests/fixtures/orderPapers';
 import {
   accepted,
   approve,
@@ -55,6 +58,68 @@ describe('what an order waits for', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Give it one' }));
     expect(steps()).toMatchObject([{ what: 'enquired', number: { year: 2026, count: 1 } }]);
     expect(screen.getByText(/^order 26-001[A-Z], 37 shirts, wanted /)).toBeVisible();
+  });
+
+  it('brings the job to the choice that was accepted, in one step, and all that is made of it', async () => {
+    const jobId = FIRST_JOB_ID;
+    const goods = clubQuote.goods.map((one) => ({ ...one, jobId }));
+    const [more] = clubQuote.alternatives;
+    if (more === undefined) throw new Error('the quote offers nothing beside');
+    // Three more in L at 12.50 each.
+    const lines = goods.map(({ lineId, sizes, start }) => ({
+      ...{ jobId, lineId, start, without: [] },
+      sizes: [...sizes, { size: 'L', quantity: 3, each: 1250, total: 3750 }],
+    }));
+    const line = () => bodyOf('job', jobId).lines[0];
+    const pieces = () => line()?.quantities.reduce((sum, { quantity }) => sum + quantity, 0);
+    await enterOrder();
+    await quote({
+      goods,
+      alternatives: [
+        { ...more, id: 'three-more', priced: { lines, charges: clubQuote.charges, discount: null } },
+      ],
+    });
+    await userEvent.click(screen.getByRole('button', { name: 'Accepted: Yes or no to the quote' }));
+    const yes = form('Accepted');
+    expect(yes.queryByText(/^The job becomes/)).toBeNull();
+    await userEvent.selectOptions(yes.getByLabelText('What they chose'), 'Three more L, 801.43 USD');
+    expect(yes.getByText(/^The job becomes 40 × Club shirt\./)).toBeVisible();
+    await userEvent.click(yes.getByRole('button', { name: 'Note it' }));
+    expect([pieces(), order().alternatives.map(({ id }) => id)]).toEqual([40, ['back-only']]);
+    await userEvent.click(screen.getByRole('button', { name: 'More papers' }));
+    await userEvent.click(screen.getByRole('tab', { name: 'Delivery note' }));
+    const panel = within(screen.getByRole('tabpanel'));
+    expect(await panel.findByText('40 pieces', {}, { timeout: 20_000 })).toBeVisible();
+    await undo();
+    expect([pieces(), order().alternatives.length]).toEqual([37, 2]);
+    expect(steps().some(({ what }) => what === 'accepted')).toBe(false);
+  });
+
+  it('tells that a job is not what was accepted, and takes it over', async () => {
+    const jobId = FIRST_JOB_ID;
+    await enterOrder();
+    const paperId = await quote({
+      goods: clubQuote.goods.map((one) => ({ ...one, jobId })),
+      alternatives: [],
+    });
+    tell({ what: 'accepted', paperId, alternativeId: null, by: 'Alex', how: 'message', proof: null });
+    expect(screen.queryByText(/is not as it was accepted/)).toBeNull();
+    act(() => {
+      screenStore().actions.edit('Fewer', [
+        {
+          ...{ do: 'change', kind: 'job', id: jobId },
+          to: (job: Job) => ({
+            ...job,
+            lines: job.lines.map((line) => ({ ...line, quantities: [{ size: 'L', quantity: 11 }] })),
+          }),
+        },
+      ]);
+    });
+    expect(screen.getByText('Ramblers Club shirts is not as it was accepted.')).toBeVisible();
+    expect(screen.getByText(/Accepted: 37 × Club shirt\. The bench/)).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Make it what was accepted' }));
+    expect(bodyOf('job', jobId).lines[0]?.quantities).toHaveLength(6);
+    expect(screen.queryByText(/is not as it was accepted/)).toBeNull();
   });
 
   it('notes a yes with who said it, how, and which of the choices', async () => {
