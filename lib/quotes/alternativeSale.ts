@@ -65,7 +65,7 @@ export function alternativeSale(
       : null;
   if (cost === null) return failed({ kind: 'stopped', why });
   const loss = -cost.profit;
-  return loss > 1e-9 && order.underCostWhy === '' ? failed({ kind: 'underCost', loss }) : other;
+  return loss > 1e-9 && order.underCostWhy.trim() === '' ? failed({ kind: 'underCost', loss }) : other;
 }
 
 // Helpers

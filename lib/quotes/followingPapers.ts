@@ -3,6 +3,7 @@ import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Payment } from '@/shared/schemas/orderEvents';
 import type { Confirmation, PaymentRequest, Quote, Receipt } from '@/shared/schemas/orderPapers';
 import { headingLike, type PaperHeading } from './paperHeading';
+import { moneyOfTerms, termsWith } from './termsOfQuote';
 
 /** What a paper is given when it goes out. */
 export interface Issued {
@@ -31,12 +32,14 @@ export function confirmationOf(
 ): Result<Confirmation, { readonly kind: 'noSuchAlternative' }> {
   const chosen = quote.alternatives.find(({ id }) => id === alternativeId);
   if (alternativeId !== null && chosen === undefined) return failed({ kind: 'noSuchAlternative' });
-  const { tax, dates, terms } = quote;
+  const { tax, dates } = quote;
+  const { terms } = quote.owner;
   const total = chosen?.sums.total ?? quote.sums.total;
   const deposit = chosen?.deposit ?? quote.deposit;
   return ok({
     ...headingLike(quote, issued),
-    ...{ tax, dates, terms },
+    ...{ tax, dates },
+    terms: termsWith(terms, moneyOfTerms(quote, terms, { total, deposit })),
     goods: chosen === undefined ? quote.goods : goodsOfChoice(quote, chosen.priced.lines),
     charges: chosen?.priced.charges ?? quote.charges,
     discount: chosen === undefined ? quote.discount : chosen.priced.discount,

@@ -14,7 +14,7 @@ import { datesOfOrder } from './quoteDates';
 import { quotedRates } from './quotedRates';
 import type { AlternativeProblem, QuoteObstacle } from './quoteObstacle';
 import { shareOf } from './saleSums';
-import { termsOfQuote } from './termsOfQuote';
+import { termsOfQuote, termsWith } from './termsOfQuote';
 
 /** All of a quote but what it is given when it goes out: its number, and its maker's risks in words. */
 export interface QuoteDraft {
@@ -56,6 +56,10 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
   const validUntil = addDays(day, order.validDays ?? workshop.quoting.validDays);
   const dates = datesOfOrder({ ...asked, validUntil }, jobs, workshop);
   const revisionsIncluded = order.revisionsIncluded ?? workshop.quoting.revisionsIncluded;
+  const quoted = termsOfQuote({
+    ...{ heading, workshop, order, jobs, labels: terms.labels, sums: sale.sums },
+    ...{ deposit, balance, dates, revisionsIncluded },
+  });
   return {
     kind: 'ready',
     draft: {
@@ -80,10 +84,7 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
         balance,
         dates,
         revisionsIncluded,
-        terms: termsOfQuote({
-          ...{ heading, workshop, order, jobs, labels: terms.labels, sums: sale.sums },
-          ...{ deposit, balance, dates, revisionsIncluded },
-        }),
+        terms: termsWith(quoted),
         alternatives: offered.flatMap(({ alternative, other }) =>
           other.ok
             ? [alternativeOnPaper({ alternative, asked: judged, other: other.value, depositShare })]
@@ -95,7 +96,8 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
           profit: toMinor(cost.profit, currency),
           margin: cost.margin,
           payPerHour: cost.payPerHour === null ? null : toMinor(cost.payPerHour, currency),
-          underCostWhy: order.underCostWhy,
+          underCostWhy: order.underCostWhy.trim(),
+          terms: quoted,
           rates: quotedRates(jobs).map(({ isTypical: _, ...rate }) => rate),
         },
       },

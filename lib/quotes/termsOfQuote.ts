@@ -1,6 +1,8 @@
-import { termsFor } from '@/lib/papers/terms/termsFor';
+import type { TermFigure } from '@/lib/papers/terms/starterTerms';
+import { filledTerms, type TermFacts, termTexts } from '@/lib/papers/terms/termTexts';
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
+import { daysBetween } from '@/shared/days';
 import type { Order } from '@/shared/schemas/order';
 import type { Quote } from '@/shared/schemas/orderPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -21,7 +23,7 @@ interface OfTerms {
 }
 
 /**
- * The terms of a quote with its own figures, in the words of the workshop, and what was agreed besides. A balance that
+ * The terms of a quote in the words of the workshop with its figures beside, and what was agreed besides. A balance that
  * is paid after the invoice is none before the goods go out, and a figure of nothing is none.
  */
 export function termsOfQuote({
@@ -35,15 +37,18 @@ export function termsOfQuote({
   balance,
   dates,
   revisionsIncluded,
-}: OfTerms): Quote['terms'] {
+}: OfTerms): QuotedTerms {
   const figures = figuresOf(heading);
-  const money = (minor: number) => (minor <= 0 ? null : `${figures.money(minor)} ${heading.currency}`);
+  const money = moneyIn(heading);
   const day = (on: string | null) => (on === null ? null : figures.day(on));
   const count = (many: number | null) => (many === null ? null : figures.count(many));
   const { creditDays, remakeDays, claimDays } = quoting;
   const isOnCredit = creditDays !== null && creditDays > 0;
   const spares = sparesToBring(jobs);
-  const terms = termsFor(papers, labels, heading.language, {
+  const ownGarments = jobs.some(({ costed }) =>
+    costed.laidOut.job.lines.some(({ blank, sizes }) => blank.suppliedBy !== 'maker' && sizes.length > 0),
+  );
+  const known = {
     deposit: money(deposit),
     balance: isOnCredit ? null : money(balance),
     total: money(sums.total),
@@ -55,15 +60,81 @@ export function termsOfQuote({
     remakeDays: count(remakeDays),
     claimDays: count(claimDays),
     spares: spares === 0 ? null : count(spares),
-    ownGarments: jobs.some(({ costed }) =>
-      costed.laidOut.job.lines.some(({ blank, sizes }) => blank.suppliedBy !== 'maker' && sizes.length > 0),
-    ),
-  });
+  } satisfies Record<TermFigure, string | null>;
   const agreed = order.agreed.trim();
-  return [...terms, ...(agreed === '' ? [] : [{ heading: labels.termAgreed, text: agreed }])].map(
-    ({ heading: about, text }) => ({ heading: shortened(about, 80), text: shortened(text, 2000) }),
-  );
+  return {
+    texts: termTexts(papers, labels, heading.language, ownGarments).map(cut),
+    figures: toldFigures(known),
+    besides: agreed === '' ? [] : [cut({ heading: labels.termAgreed, text: agreed })],
+  };
 }
+
+/** @returns the terms of a quote with figures of a paper of it; what is not given is as the quote has it. */
+export function termsWith({ texts, figures, besides }: QuotedTerms, own: TermFacts = {}): Quote['terms'] {
+  return [...filledTerms(texts, { ...figures, ...own }).map(cut), ...besides];
+}
+
+/** @returns what is to pay, for a paper that comes to another sum than its quote. */
+export function moneyOfTerms(
+  heading: OfTerms['heading'],
+  { figures }: QuotedTerms,
+  { total, deposit }: { readonly total: number; readonly deposit: number },
+): TermFacts {
+  const money = moneyIn(heading);
+  const { creditDays } = figures;
+  return {
+    total: money(total),
+    deposit: money(deposit),
+    // On credit nothing is to pay before the goods go out.
+    balance: creditDays === undefined ? money(total - deposit) : null,
+  };
+}
+
+/** @returns what is still to pay by an invoice: nothing of a deposit that came, and no credit beside its own day. */
+export function duesOfTerms(
+  heading: OfTerms['heading'],
+  { issuedOn, total, depositLeft, due, dueOn, suppliedOn }: Dues,
+): TermFacts {
+  const [money, { count }] = [moneyIn(heading), figuresOf(heading)];
+  const first = Math.max(0, Math.min(due, depositLeft));
+  const days = dueOn === null ? 0 : daysBetween(issuedOn, dueOn);
+  return {
+    total: money(total),
+    deposit: dueOn === null ? money(first) : null,
+    balance: dueOn === null && suppliedOn === null ? money(due - first) : null,
+    creditDays: due > 0 && days > 0 ? count(days) : null,
+    ...(suppliedOn === null ? {} : { ready: null, approveBy: null, leadDays: null }),
+  };
+}
+
+// Helpers
+
+type QuotedTerms = Quote['owner']['terms'];
+
+interface Dues {
+  readonly issuedOn: string;
+  readonly total: number;
+  readonly depositLeft: number;
+  readonly due: number;
+  readonly dueOn: string | null;
+  readonly suppliedOn: string | null;
+}
+
+const cut = ({ heading, text }: Quote['terms'][number]): Quote['terms'][number] => ({
+  heading: shortened(heading, 80),
+  text: shortened(text, 2000),
+});
+
+/** A figure of nothing is none. */
+function moneyIn(heading: OfTerms['heading']): (minor: number) => string | null {
+  const figures = figuresOf(heading);
+  return (minor) => (minor <= 0 ? null : `${figures.money(minor)} ${heading.currency}`);
+}
+
+const toldFigures = (known: TermFacts): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(known).flatMap(([name, value]) => (value == null ? [] : [[name, value]])),
+  );
 
 /** How many more than they need customers are to bring, as the checks of the jobs say. */
 const sparesToBring = (jobs: readonly PricedJob[]): number =>

@@ -173,6 +173,14 @@ export const ownersSideSchema = z.strictObject({
   /** Findings that stood, and reasons given. */
   risks: z.array(z.string().max(600)).max(200),
   underCostWhy: z.string().max(500),
+  /** The terms before figures were put in, so that papers that follow say the same with their own. */
+  terms: z.strictObject({
+    texts: z.array(termSchema).max(30),
+    /** By name, as the quote wrote them; those that nobody knew are left out. */
+    figures: z.record(z.string().max(40), z.string().max(80)),
+    /** What was agreed besides, word for word. */
+    besides: z.array(termSchema).max(1),
+  }),
   rates: z
     .array(
       z.strictObject({

@@ -24,7 +24,11 @@ export function InvoiceTab({ of, isNext, choices, onChoose }: FollowingTabProps)
   const agreed = agreedPaper(of, issued);
   const inForce = billsOf(facts.happened).findLast((bill) => leftOf(bill).subtotal > 0);
   const facing = { changes: changesOf(of), paid: money.receivedMinor, suppliedOn, dueOn };
-  const invoice = agreed === null || inForce !== undefined ? null : invoiceOf(agreed, facing, issued);
+  const terms = standing.agreed?.quote.body.owner.terms;
+  const invoice =
+    agreed === null || terms === undefined || inForce !== undefined
+      ? null
+      : invoiceOf(agreed, { ...facing, terms }, issued);
   const words = (minor: number) => minorMoney(minor, money.currency, locale);
   return (
     <>

@@ -4,36 +4,39 @@ import type { Invoice } from '@/shared/schemas/orderPapers';
 import { type PaperSettings, type TermKey, termKeys } from '@/shared/schemas/seller';
 import { starterTerms, type TermFigure, termFigures } from './starterTerms';
 
-/** What a paper knows, as it writes it; null where it does not, so that what names it is left off. */
-export type TermFacts = Readonly<Record<TermFigure, string | null>> & {
-  /** Whether the customer brings the pieces. */
-  readonly ownGarments: boolean;
-};
+/** What a paper knows, as it writes it; what it does not know is left out, and with it what names it. */
+export type TermFacts = Partial<Record<TermFigure, string | null>>;
 
 /**
- * The terms of a paper: the workshop's own words where it wrote some, else ours, with the figures of this order. A
- * sentence with a figure that is not known is left out, and a term of which nothing is left.
+ * The terms before anything is put into them: the workshop's own words where it wrote some, else ours.
+ *
+ * @param ownGarments whether the customer brings the pieces
  */
-export function termsFor(
+export function termTexts(
   { terms, ownTerms }: Pick<PaperSettings, 'terms' | 'ownTerms'>,
   labels: Labels,
   language: string,
-  facts: TermFacts,
+  ownGarments: boolean,
 ): Invoice['terms'] {
   const own = new Map<TermKey, string>();
   for (const { key, text } of ofLanguage(language, terms)) own.set(key, text);
-  const known: Record<string, string> = {};
-  for (const figure of termFigures) {
-    const value = facts[figure];
-    if (value !== null) known[figure] = value;
-  }
   const texts = termKeys
-    .filter((key) => key !== 'ownGarments' || facts.ownGarments)
+    .filter((key) => key !== 'ownGarments' || ownGarments)
     .map((key) => ({
       heading: labels[starterTerms[key].heading],
       text: own.get(key) ?? starterTerms[key].text,
     }));
-  return [...texts, ...ownTerms.map(({ heading, text }) => ({ heading, text }))]
+  return [...texts, ...ownTerms.map(({ heading, text }) => ({ heading, text }))];
+}
+
+/** @returns terms with figures; a sentence with one that is not known is left out, and a term of which nothing is left. */
+export function filledTerms(texts: Invoice['terms'], facts: TermFacts): Invoice['terms'] {
+  const known: Record<string, string> = {};
+  for (const figure of termFigures) {
+    const value = facts[figure];
+    if (value != null) known[figure] = value;
+  }
+  return texts
     .map(({ heading, text }) => ({ heading, text: told(text, known) }))
     .filter(({ text }) => text !== '');
 }

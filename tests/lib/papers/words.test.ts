@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { starterTerms } from '@/lib/papers/terms/starterTerms';
-import { type TermFacts, termsFor } from '@/lib/papers/terms/termsFor';
+import { filledTerms, type TermFacts, termTexts } from '@/lib/papers/terms/termTexts';
 import { englishLabels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
@@ -77,6 +77,13 @@ describe('numbers of papers', () => {
 });
 
 describe('terms', () => {
+  const termsFor = (
+    papers: Parameters<typeof termTexts>[0],
+    labels: Parameters<typeof termTexts>[1],
+    language: string,
+    known: TermFacts,
+    ownGarments = false,
+  ) => filledTerms(termTexts(papers, labels, language, ownGarments), known);
   const facts: TermFacts = {
     deposit: '380.66 USD',
     balance: '380.65 USD',
@@ -89,7 +96,6 @@ describe('terms', () => {
     remakeDays: '7',
     claimDays: '14',
     spares: '2',
-    ownGarments: false,
   };
 
   it('begin with our own words and the figures of the order', () => {
@@ -99,9 +105,7 @@ describe('terms', () => {
     );
     // All but that of garments the customer brings.
     expect(terms).toHaveLength(termKeys.length - 1);
-    expect(termsFor(untoldPapers, englishLabels, 'en', { ...facts, ownGarments: true })).toHaveLength(
-      termKeys.length,
-    );
+    expect(termsFor(untoldPapers, englishLabels, 'en', facts, true)).toHaveLength(termKeys.length);
   });
 
   it('leave out a sentence whose figure is not known, and a term of which nothing is left', () => {

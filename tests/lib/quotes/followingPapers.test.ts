@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { confirmationOf, paymentRequestOf, receiptOf } from '@/lib/quotes/followingPapers';
 import { invoiceOf } from '@/lib/quotes/invoiceOf';
 import { quoteBody } from '@/lib/quotes/quoteBody';
-import { sumsWithChanges } from '@/lib/quotes/saleSums';
+import { type Changes, sumsWithChanges } from '@/lib/quotes/saleSums';
 import { paymentSchema } from '@/shared/schemas/orderEvents';
 import {
   confirmationSchema,
   invoiceSchema,
   paymentRequestSchema,
+  type Quote,
   receiptSchema,
 } from '@/shared/schemas/orderPapers';
 import { clubAlternatives, ready } from './quoteTools';
@@ -25,6 +26,8 @@ const confirmed = (alternativeId: string | null = null) => {
   if (!paper.ok) throw new Error(paper.problem.kind);
   return paper.value;
 };
+
+const payment = (terms: Quote['terms']) => terms.find(({ heading }) => heading === 'Payment')?.text;
 
 describe('a confirmation', () => {
   it('says what was quoted, and bears nothing of its maker’s side', () => {
@@ -48,6 +51,7 @@ describe('a confirmation', () => {
       { size: 'L', quantity: 3, each: 1250, total: 3750 },
     ]);
     expect(paper.accepted.choice).toBe('40 × Club shirt');
+    expect(payment(paper.terms)).toMatch(/^To pay now: 400\.72 USD\. Before the goods go out: 400\.71 USD\./);
     expect(confirmed('backOnly').goods[0]?.prints.map(({ placementId }) => placementId)).toEqual(['back']);
   });
 
@@ -85,7 +89,10 @@ describe('a payment request', () => {
 });
 
 describe('an invoice', () => {
-  const terms = { paid: 38_066, suppliedOn: '2026-12-10', dueOn: null };
+  const terms = { paid: 38_066, suppliedOn: '2026-12-10', dueOn: null, terms: quote.owner.terms };
+  const saysToPay = (more: Partial<typeof terms> | { readonly dueOn: string }, changes: Changes = []) =>
+    payment(invoiceOf(confirmed(), { ...terms, suppliedOn: null, ...more, changes }, issued).terms);
+  const BOOKED = 'We book the work once we have your approval and any deposit.';
 
   it('is of what was confirmed, less what came', () => {
     const paper = invoiceOf(confirmed(), { ...terms, changes: [] }, issued);
@@ -103,6 +110,22 @@ describe('an invoice', () => {
     expect(paper.sums).toEqual({ subtotal: 72_650, tax: 5086, total: 77_736 });
     expect(paper.due).toBe(39_670);
     expect(sumsWithChanges(confirmed(), [{ what: 'Other colour', amount: 1500 }])).toEqual(paper.sums);
+  });
+
+  it('asks in its terms for what is still to pay, and no more', () => {
+    // Before anything came: 380.66 first, and the rest before the goods go out.
+    expect(saysToPay({ paid: 0 })).toBe(
+      `To pay now: 380.66 USD. Before the goods go out: 380.65 USD. ${BOOKED}`,
+    );
+    // The deposit came; 16.05 with tax was changed since (777.36 less 380.66).
+    const change = [{ what: 'Other colour', amount: 1500 }];
+    expect(saysToPay({}, change)).toBe(`Before the goods go out: 396.70 USD. ${BOOKED}`);
+    expect(saysToPay({ paid: 76_131 })).toBe(BOOKED);
+    // A day of its own is the one that counts.
+    expect(saysToPay({ dueOn: '2026-12-11' })).toBe(`To pay within 14 days of the invoice. ${BOOKED}`);
+    // Goods that went out have no day to be ready.
+    const { terms: said } = invoiceOf(confirmed(), { ...terms, changes: [] }, issued);
+    expect(said.some(({ heading }) => heading === 'Delivery')).toBe(false);
   });
 
   it('takes tax of each change where it is rounded on each line, and no discount of it', () => {
