@@ -8,7 +8,8 @@ import { useSteadyAsks } from '@/app/_studies/useSteadyAsks';
 import { type StudyAsk, useStudies } from '@/app/_studies/useStudies';
 import { type Calendar, calendarOf } from '@/lib/calendar/calendar';
 import { type IfAllCome, ifAllCome } from '@/lib/calendar/ifAllCome';
-import { behindLoad, type Load, latestOfAll, loadOf } from '@/lib/calendar/load';
+import { keptBeside } from '@/lib/calendar/keptBeside';
+import { type Load, latestOfAll, loadOf } from '@/lib/calendar/load';
 import type { Latest } from '@/lib/calendar/orderDates';
 import type { Planned } from '@/lib/calendar/planWork';
 import { type WeekAhead, weeksAhead } from '@/lib/calendar/weeksAhead';
@@ -150,7 +151,7 @@ function benchOn({
     },
     plannedOf(orderId) {
       const own = openLoads.find(({ id }) => id === orderId);
-      if (own !== undefined) return behindLoad(calendar, load, own);
+      if (own !== undefined) return keptBeside(calendar, sureLoads, own, today).planned;
       return load.orders.find(({ id }) => id === orderId)?.planned ?? null;
     },
   };

@@ -14,6 +14,8 @@ import {
   type OrderHabits,
   orderFacts,
 } from '@/lib/orders/orderFacts';
+import { wantedOnOf } from '@/lib/quotes/wantedOnOf';
+import type { Order } from '@/shared/schemas/order';
 
 /** Every order with what happened to it. */
 export interface OrderBook {
@@ -49,7 +51,10 @@ export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
         return artwork === undefined ? [] : [{ artworkId, version: artwork.version }];
       });
     const ofOrders = happened.filter(isOfOrders);
-    lastFacts = orderFacts({ orders, artworksOfJob, happened: ofOrders, habits }, lastFacts);
+    const withDays = Object.fromEntries(
+      Object.entries(orders).map(([id, order]) => [id, withWantedDay(order, jobsById)]),
+    );
+    lastFacts = orderFacts({ orders: withDays, artworksOfJob, happened: ofOrders, habits }, lastFacts);
     return lastFacts;
   }, [orders, jobsById, artworks, happened, habits]);
   return useMemo(() => {
@@ -69,6 +74,24 @@ export function useOrderBook(workspace: ReadyWorkspace): OrderBook {
 /** As they were sorted and folded last, on whichever screen. */
 let lastFacts: ReadonlyMap<string, OrderFacts> = new Map();
 let lastBoard: readonly BoardOrder[] = [];
+
+/** The same object as long as order and day are. */
+const dated = new WeakMap<Order, Order>();
+
+/** An order without a day of its own is wanted when its jobs are: so all screens go by one day. */
+function withWantedDay(order: Order, jobs: ReadonlyMap<string, JobRecord>): Order {
+  if (order.wantedOn !== null) return order;
+  const wantedOn = wantedOnOf(
+    order,
+    order.jobIds.flatMap((id) => jobs.get(id)?.job ?? []),
+  );
+  if (wantedOn === null) return order;
+  const before = dated.get(order);
+  if (before?.wantedOn === wantedOn) return before;
+  const after = { ...order, wantedOn };
+  dated.set(order, after);
+  return after;
+}
 
 function printedBy(kept: JobRecord | undefined): readonly string[] {
   const placements = kept?.job.lines.flatMap((line) => line.placements) ?? [];

@@ -14,7 +14,7 @@ const always: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     'step.note': '',
     'step.proof': null,
   },
-  payment: { note: '', 'payout.reference': '' },
+  payment: { note: '' },
   payout: { reference: '' },
   expense: {},
   inkPrints: {},

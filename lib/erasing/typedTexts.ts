@@ -25,7 +25,7 @@ export const typedTexts: Readonly<Record<string, readonly string[]>> = {
     ...['charges.what', 'discount.why', 'agreed', 'underCostWhy', 'attachments.fileName', 'note'],
   ],
   orderEvent: ['step.by', 'step.proof.fileName', 'step.wish', 'step.note', 'step.reason'],
-  payment: ['payout.reference', 'note'],
+  payment: ['note'],
   payout: ['reference'],
   expense: ['what', 'receipt.fileName'],
   inkPrints: ['name'],

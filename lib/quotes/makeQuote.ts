@@ -15,6 +15,7 @@ import { quotedRates } from './quotedRates';
 import type { AlternativeProblem, QuoteObstacle } from './quoteObstacle';
 import { shareOf } from './saleSums';
 import { termsOfQuote, termsWith } from './termsOfQuote';
+import { wantedOnOf } from './wantedOnOf';
 
 /** All of a quote but what it is given when it goes out: its number, and its maker's risks in words. */
 export interface QuoteDraft {
@@ -78,7 +79,10 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
         tax: terms.tax.paper,
         sums: sale.sums,
         validUntil,
-        wantedOn: order.wantedOn,
+        wantedOn: wantedOnOf(
+          order,
+          asked.jobs.map(({ input }) => input.job),
+        ),
         depositShare,
         deposit,
         balance,

@@ -1,5 +1,6 @@
 import type { BenchWork } from '@/lib/calendar/benchWork';
 import { type Calendar, calendarOf } from '@/lib/calendar/calendar';
+import { keptBeside } from '@/lib/calendar/keptBeside';
 import { type DatedOrder, latestOfAll, loadOf } from '@/lib/calendar/load';
 import { minuteOf } from '@/lib/calendar/minutes';
 import { earliestPlan } from '@/lib/calendar/orderDates';
@@ -10,6 +11,7 @@ import type { Quote } from '@/shared/schemas/orderPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { PricedJob } from './pricedJob';
 import type { QuoteAsked } from './quoteAsked';
+import { wantedOnOf } from './wantedOnOf';
 
 interface DatesAsked {
   readonly orderId: string;
@@ -32,8 +34,8 @@ interface DatesAsked {
 
 /**
  * The days that a quote may promise beside all that is accepted: for the day it is wanted the last on which blanks can
- * be ordered and the customer can approve. Where no day is agreed, whoever approves on the last day it is valid has it
- * on the day that is told, and the lead time holds on that day and today.
+ * be ordered and the customer can approve. Where no day is agreed, or it cannot be kept, whoever approves on the last
+ * day it is valid has it on the day that is told, and the lead time holds on that day and today.
  *
  * @returns no day where none is known, or where none can be kept
  */
@@ -43,11 +45,10 @@ export function quoteDates(asked: DatesAsked): Quote['dates'] {
   if (calendar === null) return none;
   // What was accepted in its own name makes way for itself.
   const load = asked.load.filter(({ id }) => id !== orderId);
-  return (
-    (wantedOn === null
-      ? earliest({ ...asked, load }, calendar)
-      : latest({ ...asked, load }, calendar, wantedOn)) ?? none
-  );
+  const beside = { ...asked, load };
+  // A day that cannot be kept is not promised: the quote says the earliest that can.
+  const wanted = wantedOn === null ? null : latest(beside, calendar, wantedOn);
+  return wanted ?? earliest(beside, calendar) ?? none;
 }
 
 /** @returns the days of an order of priced jobs, beside all that is accepted. */
@@ -57,7 +58,10 @@ export function datesOfOrder(
   workshop: Pick<Workshop, 'blocks' | 'daysOff'>,
 ): Quote['dates'] {
   const leads = jobs.flatMap(({ costed }) => leadOf(costed.laidOut.job) ?? []);
-  const [wantedOn = null] = jobs.flatMap(({ input }) => input.job.wantedOn ?? []).toSorted();
+  const wantedOn = wantedOnOf(
+    order,
+    jobs.map(({ input }) => input.job),
+  );
   return quoteDates({
     ...{ orderId, load, wantedOn, today: day, validUntil },
     leadDays: order.leadDays,
@@ -82,6 +86,9 @@ function latest(
   if (found?.kind !== 'latest') return null;
   const { orderBlanksBy, approveBy } = found.dates;
   if (daysBetween(today, approveBy) < 0) return null;
+  const blanks = lead === null ? null : { ordered: workingDayFrom(today), lead };
+  const own = { id: orderId, wantedOn, works, blanks };
+  if (!keptBeside(calendar, load, own, today).isKept) return null;
   return {
     orderBlanksBy,
     approveBy,
@@ -106,7 +113,8 @@ function earliest(
   };
   const [atOnce, atLast] = [takes(today), takes(validUntil)];
   if (atOnce === null || atLast === null) return null;
-  const days = leadDays ?? Math.max(atOnce, atLast);
+  // Fewer days than the bench needs would be a day that cannot be kept, whoever typed them.
+  const days = Math.max(leadDays ?? 0, atOnce, atLast);
   return {
     orderBlanksBy: lead === null ? null : workingDayFrom(validUntil),
     approveBy: validUntil,

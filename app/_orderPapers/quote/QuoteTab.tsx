@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { FindingRow } from '@/app/_controls/FindingRow';
 import { Fold } from '@/app/_controls/Fold';
 import { focusField } from '@/app/_controls/focusField';
 import { RevealContext } from '@/app/_controls/reveal';
@@ -12,6 +13,7 @@ import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { quoteAnswer, settingsLine, waitsWords } from '@/app/_words/orders/quoteAnswerWords';
+import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { OwnersSide } from './OwnersSide';
 import { QuoteObstacles } from './QuoteObstacles';
@@ -34,6 +36,11 @@ export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
   const [reveal, setReveal] = useState({ id: null as string | null, turn: 0 });
   const draft = made?.kind === 'ready' ? made.draft : null;
   const obstacles = made?.kind === 'refused' ? made.obstacles : [];
+  // Without hours at the bench no day is known, which is told there.
+  const cautions =
+    draft === null || workspace.workshop.blocks === null
+      ? []
+      : quoteDayCautions(order, draft.body, formatter);
   const { lastQuote } = standing;
   const isOut = lastQuote !== null && draft !== null && saysTheSame(lastQuote.body, draft);
   const go = (id: string) => {
@@ -55,6 +62,13 @@ export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
             </p>
           )}
         </TabHead>
+        {cautions.length > 0 && (
+          <ul className={styles.findings}>
+            {cautions.map((words) => (
+              <FindingRow key={words.sentence} severity="caution" {...words} />
+            ))}
+          </ul>
+        )}
         {obstacles.length > 0 && <QuoteObstacles {...{ of, obstacles, context }} onGo={go} />}
         <Fold
           summary="What the quote says"

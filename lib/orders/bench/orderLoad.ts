@@ -46,7 +46,7 @@ export function benchClaim({
  * @param today on which blanks that are still to be ordered could be, YYYY-MM-DD
  */
 export function orderBench(
-  { facts: { orderId, order }, standing: { steps } }: Pick<BoardOrder, 'facts' | 'standing'>,
+  { facts: { orderId, order }, standing: { steps, agreed } }: Pick<BoardOrder, 'facts' | 'standing'>,
   workOf: (jobId: string) => JobWork | null,
   today: string,
 ): OrderBench {
@@ -67,7 +67,8 @@ export function orderBench(
   return {
     load: {
       id: orderId,
-      wantedOn: order.wantedOn,
+      // Where no day is wanted, the one that was promised is to be kept.
+      wantedOn: order.wantedOn ?? agreed?.quote.body.dates.ready ?? null,
       works: known.flatMap(({ found }) => (found === null ? [] : [workLeft(found.work, done)])),
       blanks: lead === null ? null : { ordered, lead },
       lead: orderedOn === null ? lead : null,

@@ -94,3 +94,15 @@ it('plans once all answers are here, and keeps that plan until all are here agai
   expect(bench?.isWaiting).toBe(false);
   expect(held.plans).toBe(before + 2);
 });
+
+it('goes by the day of its jobs where an order has none of its own', async () => {
+  await screenStore().open();
+  const order = bodyOf('order', CLUB_ENQUIRY_ID);
+  const [clubJob = ''] = order.jobIds;
+  const job = bodyOf('job', clubJob);
+  edit({ do: 'change', kind: 'order', id: CLUB_ENQUIRY_ID, to: () => ({ ...order, wantedOn: null }) });
+  edit({ do: 'change', kind: 'job', id: clubJob, to: () => ({ ...job, wantedOn: '2026-12-18' }) });
+  await enter(<WithWorkspace>{(workspace) => <Probe workspace={workspace} />}</WithWorkspace>);
+  while (held.questions.length > 0) answer();
+  expect(bench?.benchOf(CLUB_ENQUIRY_ID)?.load.wantedOn).toBe('2026-12-18');
+});

@@ -69,6 +69,18 @@ describe('what an order takes of the bench', () => {
     expect(unknown).toEqual(['mugs']);
   });
 
+  it('is to be ready on the day its quote promised where no day is wanted', () => {
+    const log = anOrderLog();
+    tell(log, steps.enquired);
+    // Its dates say the 9th.
+    const quote = quoteOut(log);
+    tell(log, steps.quoted(quote.id));
+    const wantedOn = () => orderBench(only(log, { wantedOn: null }), shirtsOnly, TODAY).load.wantedOn;
+    expect(wantedOn()).toBeNull();
+    tell(log, steps.accepted(quote.id));
+    expect(wantedOn()).toBe('2026-12-09');
+  });
+
   it('waits for blanks from the day on which they were ordered, and for none once they are here', () => {
     const log = ready();
     tell(log, { what: 'blanksOrdered', note: '' }, { day: '2026-11-25' });

@@ -3,7 +3,7 @@ import { calendarOf } from '@/lib/calendar/calendar';
 import type { DatedOrder } from '@/lib/calendar/load';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { quoteDates } from '@/lib/quotes/quoteDates';
-import { clubWork } from '@/tests/fixtures/benchWork';
+import { clubWork, looseWork } from '@/tests/fixtures/benchWork';
 import { clubWith } from '@/tests/fixtures/clubJob';
 import { ready } from './quoteTools';
 
@@ -48,10 +48,35 @@ describe('the days of a quote', () => {
     });
   });
 
-  it('are none where the day cannot be kept beside what was accepted', () => {
-    // Four working days before 27 November are past.
-    expect(dates('2026-12-11', { load: [accepted('other', '2026-12-14')] })).toEqual(none);
-    expect(dates('2026-12-01')).toEqual(none);
+  it('are the earliest that can be kept where the wanted day cannot', () => {
+    // Four working days before 27 November are past; 1 December is before any Saturday with blanks.
+    const load = [accepted('other', '2026-12-14')];
+    expect(dates('2026-12-11', { load })).toEqual(dates(null, { load }));
+    expect(dates('2026-12-01')).toEqual(dates(null));
+  });
+
+  it('promise no day for which an accepted order would be late', () => {
+    // An hour each weekday evening: eight hours for the first take until Friday 4 December, six for ours until Monday
+    // the 14th, so that with a day to spare it is ready on the 16th; planned back, the first would have begun on the
+    // 24th of November. The lead time is from today to then, fifteen working days, and so is the day after the 9th.
+    const evenings = calendarOf({
+      blocks: ([0, 1, 2, 3, 4] as const).map((weekday) => ({
+        ...{ id: `evening${weekday}`, weekday, fromMinute: 1080, minutes: 60 },
+      })),
+      daysOff: [],
+    });
+    const first = (wantedOn: string): DatedOrder => ({
+      ...{ id: 'first', wantedOn, works: [looseWork(480)], blanks: null, lead: null },
+    });
+    const ours = (wantedOn: string, firstOn: string) =>
+      quoteDates({
+        ...{ ...asked, works: [looseWork(360)], calendar: evenings, lead: null, leadDays: null },
+        ...{ wantedOn, load: [first(firstOn)] },
+      });
+    expect(ours('2026-12-14', '2026-12-11')).toMatchObject({ ready: '2026-12-30', leadDays: 15 });
+    // Ours before the first could be kept, and would make that one late.
+    expect(ours('2026-12-09', '2026-12-11').ready).toBe('2026-12-30');
+    expect(ours('2026-12-17', '2026-12-11').ready).toBe('2026-12-17');
   });
 
   it('do not wait for the order itself', () => {
@@ -76,6 +101,8 @@ describe('the days of a quote', () => {
   it('without a wanted day go by the maker’s own working days', () => {
     // Two of that week, five in each of the next three, Monday to Wednesday.
     expect(dates(null, { leadDays: 20 })).toMatchObject({ ready: '2027-01-06', leadDays: 20 });
+    // Eleven are needed, whatever is typed.
+    expect(dates(null, { leadDays: 1 })).toEqual(dates(null));
   });
 
   it('are none where no block holds a session, or nobody said when the bench is free', () => {
