@@ -8,7 +8,9 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { freeName } from '@/lib/drafts/freeName';
+import { jobFacts } from '@/lib/drafts/jobFacts';
 import { newJob } from '@/lib/drafts/newJob';
+import { scaledJob } from '@/lib/drafts/scaledJob';
 import { mostEntries } from '@/shared/limits';
 import { orderSchema } from '@/shared/schemas/order';
 import styles from './Jobs.module.css';
@@ -37,11 +39,18 @@ export function AddJob({ on, book }: Readonly<{ on: OrderOnScreen; book: OrderBo
       ...{ day: today, workshop, artworkId },
       blank: blank === undefined ? null : { id: blank[0], body: blank[1] },
     });
+    // As many as were asked for and no other job of the order makes.
+    const made = on.jobs.reduce((sum, one) => sum + jobFacts(one.job).pieces, 0);
+    const left = (order.askedPieces ?? 0) - made;
     workspace.edit(job.name, [
       { do: 'add', kind: 'artwork', id: artworkId, body: artwork },
       {
         ...{ do: 'add', kind: 'job', id: jobId },
-        body: { ...job, customer: customer?.name ?? '', wantedOn: order.wantedOn },
+        body: {
+          ...(left > 0 ? scaledJob(job, left) : job),
+          customer: customer?.name ?? '',
+          wantedOn: order.wantedOn,
+        },
       },
       { do: 'change', kind: 'order', id: orderId, to: withJob(jobId) },
     ]);

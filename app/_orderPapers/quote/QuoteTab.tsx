@@ -12,6 +12,7 @@ import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
+import { askedPiecesWords } from '@/app/_words/orders/askedPiecesWords';
 import { quoteAnswer, settingsLine, waitsWords } from '@/app/_words/orders/quoteAnswerWords';
 import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
@@ -43,6 +44,22 @@ export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
       : quoteDayCautions(order, draft.body, formatter);
   const { lastQuote } = standing;
   const isOut = lastQuote !== null && draft !== null && saysTheSame(lastQuote.body, draft);
+  // Beside what it comes to: fewer may rightly be quoted than somebody first thought of.
+  const otherwise = askedPiecesWords(
+    { order, standing, jobs: of.goods.jobs.map(({ input }) => input.job) },
+    formatter,
+  );
+  const told = [
+    ...(draft === null || otherwise === null
+      ? []
+      : [
+          {
+            sentence: otherwise,
+            detail: 'The quote is for what is in the jobs. Look whether that is right before it goes out.',
+          },
+        ]),
+    ...cautions,
+  ];
   const go = (id: string) => {
     setReveal(({ turn }) => ({ id, turn: turn + 1 }));
     // The fold is open then.
@@ -62,9 +79,9 @@ export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
             </p>
           )}
         </TabHead>
-        {cautions.length > 0 && (
+        {told.length > 0 && (
           <ul className={styles.findings}>
-            {cautions.map((words) => (
+            {told.map((words) => (
               <FindingRow key={words.sentence} severity="caution" {...words} />
             ))}
           </ul>

@@ -15,7 +15,7 @@ import {
   screenStore,
   undo,
 } from '@/tests/app/_screens/screens';
-import { accepted, approve, change, enterOrder, ORDER, order, pay, section, tell } from './inOrder';
+import { accepted, approve, change, enterOrder, ORDER, order, pay, quote, section, tell } from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -145,6 +145,43 @@ describe('jobs of an order', () => {
     await undo();
     expect(order().jobIds).toEqual(['club-order']);
     expect(idsOf('job')).not.toContain(added);
+  });
+
+  const piecesOf = (jobId: string) =>
+    bodyOf('job', jobId)
+      .lines.flatMap(({ quantities }) => quantities)
+      .reduce((sum, { quantity }) => sum + quantity, 0);
+
+  it('begin with the pieces asked for, or with what other jobs leave of them', async () => {
+    await enterOrder();
+    change({ jobIds: [] });
+    await userEvent.click(jobs().getByRole('button', { name: 'Add a new job' }));
+    expect(piecesOf(order().jobIds[0] ?? '')).toBe(37);
+    expect(jobs().queryByText(/asked for/)).toBeNull();
+    change({ askedPieces: 57 });
+    await userEvent.click(jobs().getByRole('button', { name: 'Add a new job' }));
+    expect(piecesOf(order().jobIds[1] ?? '')).toBe(20);
+  });
+
+  it('that hold other than was asked for say so, and one job is made so by a button', async () => {
+    await enterOrder();
+    change({ askedPieces: 50 });
+    expect(jobs().getByText('50 were asked for, 37 are in the job.')).toBeVisible();
+    await userEvent.click(jobs().getByRole('button', { name: 'Make it 50 pieces' }));
+    expect(piecesOf('club-order')).toBe(50);
+    expect(jobs().queryByText(/asked for/)).toBeNull();
+    await undo();
+    expect(piecesOf('club-order')).toBe(37);
+    change({ askedPieces: 60, jobIds: ['club-order', 'fair-mugs'] });
+    expect(jobs().getByText(/^60 were asked for, \d+ are in the jobs\.$/)).toBeVisible();
+    expect(jobs().queryByRole('button', { name: /^Make it/ })).toBeNull();
+  });
+
+  it('are not held against what was asked once a quote is out', async () => {
+    await enterOrder();
+    change({ askedPieces: 50 });
+    await quote();
+    expect(jobs().queryByText(/asked for/)).toBeNull();
   });
 
   it('may be one that is there and belongs to no order, and may be taken out again', async () => {

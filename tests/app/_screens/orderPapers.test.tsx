@@ -148,6 +148,16 @@ describe('the quote of an order', () => {
     expect(within(sheet).getByText('49.81')).toBeVisible();
   });
 
+  it('cautions where the jobs hold other than was asked for, and may go out all the same', async () => {
+    await open();
+    await screen.findByText('761.31 USD');
+    expect(screen.queryByText(/asked for/)).toBeNull();
+    await changeOrder({ askedPieces: 50 });
+    expect(await screen.findByText('50 were asked for, 37 are in the job.')).toBeVisible();
+    await issueVersion(1);
+    expect(quotes()).toHaveLength(1);
+  });
+
   it('is issued with its file, and the order is quoted by the same step', async () => {
     await open();
     await screen.findByText('761.31 USD');
