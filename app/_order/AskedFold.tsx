@@ -24,11 +24,13 @@ export function AskedFold({ on }: Readonly<{ on: OrderOnScreen }>) {
         summary="What was asked"
         line={shortly(order.asked) || 'customer, day, wish, delivery'}
         id="order-asked"
+        holds={['order-customer', 'order-wanted']}
       >
         <div className={styles.fields}>
           <CustomerFields on={on} />
           <FieldGroup>
             <DateField
+              id="order-wanted"
               label={labels.wantedOn}
               width="narrow"
               value={order.wantedOn}

@@ -56,6 +56,7 @@ export function CustomerFields({ on }: Readonly<{ on: OrderOnScreen }>) {
     <>
       <FieldGroup>
         <ChoiceField
+          id="order-customer"
           label="Customer"
           value={isNew ? NEW : order.customerId}
           choices={[...known, { value: NEW, label: 'A new customer' }]}

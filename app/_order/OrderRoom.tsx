@@ -1,7 +1,9 @@
 'use client';
 
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
+import { focusField } from '@/app/_controls/focusField';
+import { RevealContext } from '@/app/_controls/reveal';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -9,6 +11,7 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { useLazy } from '@/app/_network/useLazy';
 import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { AskedFold } from './AskedFold';
@@ -36,6 +39,12 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   useLazy(laterParts.stepNote);
   const bench = useBench(workspace, book);
   const [tab, setTab] = useState<PaperTab | null>(null);
+  const [reveal, setReveal] = useState({ id: null as string | null, turn: 0 });
+  const goTo = useCallback((id: OrderPlace) => {
+    setReveal(({ turn }) => ({ id, turn: turn + 1 }));
+    // The fold is open then.
+    requestAnimationFrame(() => focusField(id));
+  }, []);
   const on = orderOnScreen(workspace, found, book.today);
   // A paper takes a while to draw: what was noted shows first.
   const [laterWorkspace, laterBook, laterBench] = [
@@ -56,22 +65,26 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
           orderId: on.orderId,
           tab,
           onTab: setTab,
+          onRoom: goTo,
         }}
       />
     ),
-    [laterWorkspace, laterBook, laterBench, on.orderId, tab],
+    [laterWorkspace, laterBook, laterBench, on.orderId, tab, goTo],
   );
   return (
     <>
       <OrderHead on={on} />
       <ClockBehind clockBehind={workspace.clockBehind} />
       <StageTrack on={on} />
-      <AskedFold on={on} />
+      <RevealContext value={reveal}>
+        <AskedFold on={on} />
+      </RevealContext>
       <div className={styles.columns}>
         <div className={styles.now}>
           <Card>
             <WaitsSection
               on={on}
+              onRoom={goTo}
               onPaper={(paper) => {
                 setTab(paper);
                 goToPapers();

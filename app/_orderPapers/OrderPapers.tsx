@@ -4,6 +4,7 @@ import { useState } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { SureBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { CareCardTab } from './following/CareCardTab';
 import { ConfirmationTab } from './following/ConfirmationTab';
@@ -29,10 +30,12 @@ type OrderPapersProps = Readonly<{
   /** The one that was chosen; null shows the next that is to be written. */
   tab: PaperTab | null;
   onTab: (tab: PaperTab) => void;
+  /** Leads to a place of the order beside its papers. */
+  onRoom: (place: OrderPlace) => void;
 }>;
 
 /** The papers of an order: what can go out now, and what went out. */
-export function OrderPapers({ workspace, book, bench, orderId, tab, onTab }: OrderPapersProps) {
+export function OrderPapers({ workspace, book, bench, orderId, tab, onTab, onRoom }: OrderPapersProps) {
   const found = book.of(orderId);
   const [choices, setChoices] = useState(firstChoices);
   if (found === null) return null;
@@ -47,7 +50,7 @@ export function OrderPapers({ workspace, book, bench, orderId, tab, onTab }: Ord
       </h2>
       <PaperTabs {...{ first, more, shown }} onShow={onTab}>
         <ShownTab
-          {...{ of, book, bench, shown, choices }}
+          {...{ of, book, bench, shown, choices, onRoom }}
           isNext={shown === next}
           onChoose={(change) => setChoices((now) => ({ ...now, ...change }))}
         />
@@ -66,13 +69,14 @@ type ShownTabProps = Readonly<{
   isNext: boolean;
   choices: PaperChoices;
   onChoose: (change: Partial<PaperChoices>) => void;
+  onRoom: (place: OrderPlace) => void;
 }>;
 
-function ShownTab({ of, book, bench, shown, isNext, choices, onChoose }: ShownTabProps) {
+function ShownTab({ of, book, bench, shown, isNext, choices, onChoose, onRoom }: ShownTabProps) {
   const tab = { of, isNext, choices, onChoose };
   switch (shown) {
     case 'quote':
-      return <QuoteTab {...{ of, book, bench, isNext }} />;
+      return <QuoteTab {...{ of, book, bench, isNext, onRoom }} />;
     case 'confirmation':
       return <ConfirmationTab {...tab} />;
     case 'proof':

@@ -7,10 +7,11 @@ import { laterParts } from '@/app/_order/laterParts';
 import { PaymentNote } from '@/app/_order/money/PaymentNote';
 import { OverrideNote } from '@/app/_order/notes/OverrideNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import styles from './Waits.module.css';
 import { WhoseMark } from './WhoseMark';
-import type { WaitRow } from './waitRows';
+import type { WaitAct, WaitRow } from './waitRows';
 
 type WaitLineProps = Readonly<{
   on: OrderOnScreen;
@@ -18,12 +19,13 @@ type WaitLineProps = Readonly<{
   isOpen: boolean;
   onOpen: (isOpen: boolean) => void;
   onPaper: (tab: PaperTab) => void;
+  onRoom: (place: OrderPlace) => void;
   /** It was noted. */
   onDone: () => void;
 }>;
 
 /** One thing the order waits for, with the one button that notes it. */
-export function WaitLine({ on, row, isOpen, onOpen, onPaper, onDone }: WaitLineProps) {
+export function WaitLine({ on, row, isOpen, onOpen, onPaper, onRoom, onDone }: WaitLineProps) {
   const { workspace, orderId, today, who } = on;
   const { act, what, line, whose, locked } = row;
   const isLocked = locked.length > 0;
@@ -31,6 +33,7 @@ export function WaitLine({ on, row, isOpen, onOpen, onPaper, onDone }: WaitLineP
   const press = () => {
     if (act === null) return;
     if (act.kind === 'papers') return onPaper(act.tab);
+    if (act.kind === 'room') return onRoom(act.place);
     if (act.kind !== 'item') return onOpen(!isOpen);
     const outcome = workspace.changeOrder(orderId, what, (order) => ({
       ...order,
@@ -61,7 +64,7 @@ export function WaitLine({ on, row, isOpen, onOpen, onPaper, onDone }: WaitLineP
         <Button
           spoken={`${act.label}: ${what}`}
           blockedBy={isLocked ? line : undefined}
-          expanded={isLocked || act.kind === 'papers' || act.kind === 'item' ? undefined : isOpen}
+          expanded={isLocked || !opens.includes(act.kind) ? undefined : isOpen}
           onPress={press}
         >
           {act.label}
@@ -87,3 +90,8 @@ export function WaitLine({ on, row, isOpen, onOpen, onPaper, onDone }: WaitLineP
     </li>
   );
 }
+
+// Helpers
+
+/** What opens a form beneath the row. */
+const opens: readonly WaitAct['kind'][] = ['step', 'payment'];

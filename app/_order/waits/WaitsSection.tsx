@@ -8,6 +8,7 @@ import { Answer } from '@/app/_docket/common/Answer';
 import { RemindedNote } from '@/app/_order/notes/RemindedNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { overWords } from '@/app/_words/orders/boardWaitWords';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { waitAnswer } from '@/app/_words/orders/orderWaitWords';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { ElseHappened } from './ElseHappened';
@@ -22,10 +23,12 @@ type WaitsSectionProps = Readonly<{
   on: OrderOnScreen;
   /** A paper is to be written. */
   onPaper: (tab: PaperTab) => void;
+  /** Leads to a place of the order where something is missing. */
+  onRoom: (place: OrderPlace) => void;
 }>;
 
 /** What the order waits for: whose it is, what, by when, and one button for each. */
-export function WaitsSection({ on, onPaper }: WaitsSectionProps) {
+export function WaitsSection({ on, onPaper, onRoom }: WaitsSectionProps) {
   const { turn, standing, who } = on;
   const [open, setOpen] = useState<string | null>(null);
   const close = () => {
@@ -48,7 +51,7 @@ export function WaitsSection({ on, onPaper }: WaitsSectionProps) {
         {rows.map((row) => (
           <WaitLine
             key={row.id}
-            {...{ on, row, onPaper }}
+            {...{ on, row, onPaper, onRoom }}
             isOpen={open === row.id}
             onOpen={(isOpen) => setOpen(isOpen ? row.id : null)}
             onDone={close}

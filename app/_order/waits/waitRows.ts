@@ -3,16 +3,20 @@ import type { NotedStep } from '@/app/_order/notes/stepNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { opensWords } from '@/app/_words/orders/orderStepWords';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
 import { type WaitsFor, waitRow } from '@/app/_words/orders/waitNames';
+import { jobFacts } from '@/lib/drafts/jobFacts';
 import { gatesOf, type StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
 
 /** What the one button of a row does. */
-type WaitAct =
+export type WaitAct =
   | { readonly kind: 'papers'; readonly label: string; readonly tab: PaperTab }
+  /** What has to be there first is set at a place of the order. */
+  | { readonly kind: 'room'; readonly label: string; readonly place: OrderPlace }
   | { readonly kind: 'step'; readonly label: string; readonly what: NotedStep }
   | { readonly kind: 'payment'; readonly label: string; readonly dueMinor: number | null }
   | { readonly kind: 'item'; readonly label: string; readonly itemId: string };
@@ -117,12 +121,23 @@ function remindedOf(why: WaitsFor, { standing }: OrderOnScreen): string | null {
   return standing.reminders.findLast((one) => one.of === of)?.day ?? null;
 }
 
-function actOf(why: WaitsFor, { standing }: OrderOnScreen): WaitAct | null {
+/** A quote says whom it is for and what it is of: where either is missing, the button leads there. */
+function quoteAct({ customer, order, jobs }: OrderOnScreen): WaitAct {
+  if (customer === null || customer.erasedOn !== null)
+    return { kind: 'room', label: 'Choose the customer', place: 'order-customer' };
+  if (order.jobIds.length === 0) return { kind: 'room', label: 'Add a job', place: 'order-jobs' };
+  return jobs.every(({ job }) => jobFacts(job).pieces === 0)
+    ? { kind: 'room', label: 'Go to the jobs', place: 'order-jobs' }
+    : { kind: 'papers', label: 'Quote', tab: 'quote' };
+}
+
+function actOf(why: WaitsFor, on: OrderOnScreen): WaitAct | null {
+  const { standing } = on;
   const step = (what: NotedStep, label: string): WaitAct => ({ kind: 'step', what, label });
   switch (why) {
     case 'answer':
     case 'newQuote':
-      return { kind: 'papers', label: 'Quote', tab: 'quote' };
+      return quoteAct(on);
     case 'proof':
     case 'newProof':
       return { kind: 'papers', label: 'Proof', tab: 'proof' };

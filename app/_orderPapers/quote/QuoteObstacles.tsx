@@ -4,6 +4,7 @@ import { FindingRow } from '@/app/_controls/FindingRow';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import type { TextContext } from '@/app/_words/formatter';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
 import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
 import { obstaclePlace } from './obstaclePlace';
@@ -14,10 +15,12 @@ type QuoteObstaclesProps = Readonly<{
   context: TextContext;
   /** Shows a field of the quote's own settings. */
   onGo: (fieldId: string) => void;
+  /** Leads to a place of the order beside its papers. */
+  onRoom: (place: OrderPlace) => void;
 }>;
 
 /** All that stands in the way of the quote, each with the way to where it is mended. */
-export function QuoteObstacles({ of, obstacles, context, onGo }: QuoteObstaclesProps) {
+export function QuoteObstacles({ of, obstacles, context, onGo, onRoom }: QuoteObstaclesProps) {
   return (
     <>
       <h3 className={styles.sub}>
@@ -31,6 +34,11 @@ export function QuoteObstacles({ of, obstacles, context, onGo }: QuoteObstaclesP
           return (
             <FindingRow key={sentence} severity="stop" sentence={sentence}>
               {place.kind === 'page' && <Link href={place.href}>{place.words}</Link>}
+              {place.kind === 'room' && (
+                <Button kind="quiet" onPress={() => onRoom(place.id)}>
+                  {place.words}
+                </Button>
+              )}
               {place.kind === 'field' && (
                 <Button kind="quiet" onPress={() => onGo(place.id)}>
                   {place.words}

@@ -13,6 +13,7 @@ import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { askedPiecesWords } from '@/app/_words/orders/askedPiecesWords';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { quoteAnswer, settingsLine, waitsWords } from '@/app/_words/orders/quoteAnswerWords';
 import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
@@ -27,10 +28,11 @@ type QuoteTabProps = Readonly<{
   book: OrderBook;
   bench: SureBench;
   isNext: boolean;
+  onRoom: (place: OrderPlace) => void;
 }>;
 
 /** What the order is asked for: what it comes to, what stands in the way, what it says, and the paper itself. */
-export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
+export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
   const { standing, order, formatter, workspace, locale } = of;
   const context = useTextContext();
   const { asked, made, isStale, failure } = useQuote(of, book, bench);
@@ -86,7 +88,7 @@ export function QuoteTab({ of, book, bench, isNext }: QuoteTabProps) {
             ))}
           </ul>
         )}
-        {obstacles.length > 0 && <QuoteObstacles {...{ of, obstacles, context }} onGo={go} />}
+        {obstacles.length > 0 && <QuoteObstacles {...{ of, obstacles, context, onRoom }} onGo={go} />}
         <Fold
           summary="What the quote says"
           line={settingsLine(order, workspace.workshop, formatter)}

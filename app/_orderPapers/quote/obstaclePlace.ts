@@ -1,4 +1,5 @@
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
 
 /** Where an obstacle is mended. */
@@ -6,11 +7,14 @@ type Place =
   | { readonly kind: 'page'; readonly href: string; readonly words: string }
   /** A field of the quote's own settings. */
   | { readonly kind: 'field'; readonly id: string; readonly words: string }
+  /** A field or part of the order beside its papers. */
+  | { readonly kind: 'room'; readonly id: OrderPlace; readonly words: string }
   /** On this very page. */
   | { readonly kind: 'here' };
 
 export function obstaclePlace(obstacle: QuoteObstacle, { order }: Pick<OrderOnPaper, 'order'>): Place {
   const field = (id: string, words: string): Place => ({ kind: 'field', id, words });
+  const room = (id: OrderPlace, words: string): Place => ({ kind: 'room', id, words });
   const job = (jobId: string): Place => ({ kind: 'page', href: `/jobs/${jobId}`, words: 'Go to the job' });
   switch (obstacle.kind) {
     case 'stopped':
@@ -41,10 +45,14 @@ export function obstaclePlace(obstacle: QuoteObstacle, { order }: Pick<OrderOnPa
     case 'alternative':
       return field(`quote-alternative-${obstacle.alternativeId}`, 'Go to the alternative');
     case 'noCustomer':
+      return room('order-customer', 'Choose the customer');
     case 'nothingOrdered':
+      return room('order-jobs', order.jobIds.length === 0 ? 'Add a job' : 'Go to the jobs');
     case 'jobGone':
-    case 'wantedInPast':
     case 'tooManyLines':
+      return room('order-jobs', 'Go to the jobs');
+    case 'wantedInPast':
+      return room('order-wanted', 'Set the day');
     case 'tooLarge':
       return { kind: 'here' };
     default:

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen, within } from '@testing-library/react';
+import { act, cleanup, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
@@ -40,6 +40,24 @@ describe('what an order waits for', () => {
     await enterOrder();
     expect(screen.getByText('One answer from Alex')).toBeVisible();
     expect(section('What it waits for').getByText('Letter that the crest may be printed')).toBeVisible();
+  });
+
+  it('leads from the answer to what it lacks: the customer, then a job, then the quote', async () => {
+    await enterOrder();
+    await userEvent.click(
+      section('What it waits for').getByRole('button', { name: /^It came: Letter that the crest/ }),
+    );
+    const waits = section('What it waits for');
+    const name = (act: string) => `${act}: Answer with a quote`;
+    expect(waits.getByRole('button', { name: name('Quote') })).toBeVisible();
+    change({ customerId: null, jobIds: [] });
+    await userEvent.click(waits.getByRole('button', { name: name('Choose the customer') }));
+    await waitFor(() => expect(screen.getByLabelText('Customer')).toHaveFocus());
+    await userEvent.selectOptions(screen.getByLabelText('Customer'), 'Exampleton Ramblers Club');
+    await userEvent.click(waits.getByRole('button', { name: name('Add a job') }));
+    await waitFor(() => expect(screen.getByRole('button', { name: 'Add a new job' })).toHaveFocus());
+    change({ jobIds: ['club-order'] });
+    expect(waits.getByRole('button', { name: name('Quote') })).toBeVisible();
   });
 
   it('ticks an open item as come, and takes it back with undo', async () => {

@@ -37,6 +37,7 @@ afterEach(() => {
 
 /* 761.31 with tax, half of it 380.66 now and 380.65 later, by hand. */
 
+const went = vi.fn<(place: string) => void>();
 function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
   const book = useOrderBook(workspace);
   const [tab, setTab] = useState<PaperTab | null>(null);
@@ -49,6 +50,7 @@ function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
         orderId={ORDER}
         tab={tab}
         onTab={setTab}
+        onRoom={went}
       />
     </>
   );

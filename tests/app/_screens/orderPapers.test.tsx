@@ -91,6 +91,7 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+const went = vi.fn<(place: string) => void>();
 function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
   const book = useOrderBook(workspace);
   const [tab, setTab] = useState<PaperTab | null>(null);
@@ -98,7 +99,7 @@ function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
   return (
     <>
       <h1>Order</h1>
-      <OrderPapers {...{ workspace, book, bench }} orderId={ORDER} tab={tab} onTab={setTab} />
+      <OrderPapers {...{ workspace, book, bench }} orderId={ORDER} tab={tab} onTab={setTab} onRoom={went} />
     </>
   );
 }
@@ -242,6 +243,8 @@ describe('what stands in the way of a quote', () => {
     await open();
     await changeOrder({ customerId: null });
     expect(await screen.findByText(/Nobody is named as the customer/)).toBeVisible();
+    await press('Choose the customer');
+    expect(went).toHaveBeenLastCalledWith('order-customer');
     await press(/^Issue quote/);
     expect(quotes()).toEqual([]);
   });
@@ -276,6 +279,11 @@ describe('what stands in the way of a quote', () => {
     });
     const found = await screen.findAllByRole('listitem');
     expect(found.map((item) => item.textContent).join(' ')).toMatch(/Nothing is ordered/);
+    await press('Go to the jobs');
+    expect(went).toHaveBeenLastCalledWith('order-jobs');
+    await changeOrder({ jobIds: [] });
+    await userEvent.click(await screen.findByRole('button', { name: 'Add a job' }));
+    expect(went).toHaveBeenLastCalledWith('order-jobs');
   });
 
   it('leads to the job that has a stop', async () => {
