@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
 import { doesNotCountWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
@@ -11,27 +11,40 @@ import { NoteFrame } from './NoteFrame';
 import styles from './Notes.module.css';
 import { isOfVersions, type PlainStep } from './plainStep';
 import type { StepNoteProps } from './stepNote';
-import { useNoting } from './useNoting';
+import { type Noted, useNoting } from './useNoting';
+
+type PlainNoteProps = StepNoteProps &
+  Readonly<{
+    what: PlainStep;
+    /** What is noted with it in the same step. */
+    also?: (day: string) => Noted;
+    children?: ReactNode;
+  }>;
 
 /** A step with nothing to tell but its day and a note; what is made names the versions of its pictures. */
-export function PlainNote({ on, what, onDone, onLeave }: StepNoteProps & Readonly<{ what: PlainStep }>) {
+export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNoteProps) {
   const { facts, standing } = on;
   const [text, setText] = useState('');
-  const { problem, noteSteps } = useNoting(on);
-  const note = text.trim();
+  const { problem, note } = useNoting(on);
   const step = isOfVersions(what)
-    ? ({ what, note, ...(facts.artworks.length > 0 && { versions: [...facts.artworks] }) } as const)
-    : ({ what, note } as const);
+    ? ({
+        what,
+        note: text.trim(),
+        ...(facts.artworks.length > 0 && { versions: [...facts.artworks] }),
+      } as const)
+    : ({ what, note: text.trim() } as const);
   const shut = isMoving(step) ? gatesOf(step.what).filter((gate) => standing.gates[gate] === 'shut') : [];
   return (
     <NoteFrame
       name={stepWords[what]}
       {...{ on, problem, onLeave }}
       onEnter={(day) => {
-        if (noteSteps(day, [step])) onDone();
+        const event = { kind: 'orderEvent', body: { orderId: facts.orderId, day, step } } as const;
+        if (note(stepWords[what], [event, ...(also?.(day) ?? [])])) onDone();
       }}
     >
       {shut.length > 0 && <p className={styles.caution}>{doesNotCountWords(shut)}</p>}
+      {children}
       <TextField
         label="Note"
         width="full"

@@ -2,6 +2,7 @@
 
 import { AcceptedNote } from './AcceptedNote';
 import { ApprovedNote } from './ApprovedNote';
+import { BlanksOrderedNote } from './BlanksOrderedNote';
 import { ChangeNote } from './ChangeNote';
 import { LostNote } from './LostNote';
 import { PlainNote } from './PlainNote';
@@ -15,6 +16,8 @@ export function StepNote({ what, ...rest }: StepNoteProps & Readonly<{ what: Not
   switch (what) {
     case 'accepted':
       return <AcceptedNote {...rest} />;
+    case 'blanksOrdered':
+      return <BlanksOrderedNote {...rest} />;
     case 'approved':
       return <ApprovedNote {...rest} />;
     case 'revised':

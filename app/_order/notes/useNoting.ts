@@ -7,14 +7,14 @@ import { notNotedWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { DocumentBodies } from '@/lib/kinds/kinds';
-import type { NewEntry } from '@/lib/stored/newEntries';
+import type { NewEntry } from '@/lib/stored/newNoted';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { OrderStep } from '@/shared/schemas/orderEvents';
 
-type Entries = readonly NewEntry<EntryBodies>[];
+export type Noted = readonly NewEntry<EntryBodies>[];
 
-export const takingBack = (ids: readonly string[]): Entries =>
+export const takingBack = (ids: readonly string[]): Noted =>
   ids.map((entryId) => ({ kind: 'takeBack', body: { entryId } }));
 
 /** Notes what happened to an order; what was not taken is told, and the form stays as it was typed. */
@@ -27,7 +27,7 @@ export function useNoting({ workspace, orderId }: Pick<OrderOnScreen, 'workspace
   };
   const note = (
     label: string,
-    entries: Entries,
+    entries: Noted,
     files: readonly StoredFile[] = [],
     edits: readonly Edit<DocumentBodies>[] = [],
   ): boolean => settled(workspace.note(label, entries, edits, files));

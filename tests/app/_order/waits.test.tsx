@@ -7,6 +7,7 @@ import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import type { Job } from '@/shared/schemas/job';
 import { bodyOf, clearScreens, screenStore, undo } from '@/tests/app/_screens/screens';
 import { clubQuote } from '@/tests/fixtures/orderPapers';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import {
   accepted,
   approve,
@@ -245,6 +246,34 @@ describe('what an order waits for', () => {
       'aria-disabled',
       'true',
     );
+  });
+
+  it('tells how many blanks of each size are needed, and notes what they cost in the same step', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    pay(38066);
+    await userEvent.click(screen.getByRole('button', { name: 'Blanks ordered: Order the blanks' }));
+    const blanks = form('Blanks ordered');
+    // The example's job: 4 + 9 + 11 + 8 + 4 + 1.
+    expect(blanks.getByText(/: 37 \(S 4, M 9, L 11, XL 8, 2XL 4, 3XL 1\)$/)).toBeVisible();
+    expect(blanks.getByText(/^Spares for what is spoiled are extra/)).toBeVisible();
+    await userEvent.type(blanks.getByLabelText(/^What they cost/), '400');
+    await userEvent.click(blanks.getByRole('button', { name: 'Note it' }));
+    const expenses = () =>
+      screenStore()
+        .getState()
+        .entries.expense.map(({ body }) => body);
+    expect(expenses()).toMatchObject([
+      { kind: 'blanks', amountMinor: 40000, currency: 'USD', day: TEST_DAY },
+    ]);
+    // 400 less the deposit of 380.66.
+    expect(
+      section('Money').getByText('Blanks and freight cost 19.34 USD more than the deposit.'),
+    ).toBeVisible();
+    await undo();
+    expect(expenses()).toEqual([]);
+    expect(steps().some(({ what }) => what === 'blanksOrdered')).toBe(false);
   });
 
   it('tells a step that was noted too early, and takes it back', async () => {
