@@ -8,6 +8,7 @@ import { TextField } from '@/app/_fields/TextField';
 import { choicesOf } from '@/app/_order/notes/choicesOf';
 import { NoteFrame } from '@/app/_order/notes/NoteFrame';
 import styles from '@/app/_order/notes/Notes.module.css';
+import { quoteOut } from '@/app/_order/notes/quoteOut';
 import type { StepNoteProps } from '@/app/_order/notes/stepNote';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import { paymentTold } from '@/app/_words/orders/orderMoneyWords';
@@ -46,7 +47,7 @@ export function PaymentNote({ on, dueMinor, onDone, onLeave }: PaymentNoteProps)
     if (note(paymentKindWords[kind], [{ kind: 'payment', body }])) onDone();
   };
   return (
-    <NoteFrame name="Payment" {...{ on, missing, problem, onLeave }} onEnter={enter}>
+    <NoteFrame name="Payment" {...{ on, missing, problem, onLeave }} out={quoteOut(on)} onEnter={enter}>
       <FieldGroup>
         <AmountField
           label="How much"

@@ -52,6 +52,7 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
   return (
     <NoteFrame
       name="Accepted"
+      out={quote === undefined ? null : { what: 'quote', on: quote.body.issuedOn }}
       {...{ on, missing, problem, onLeave }}
       onEnter={(day) => {
         const { by, how, proof } = answer;

@@ -10,6 +10,7 @@ import { type AnswerDraft, AnswerFields } from './AnswerFields';
 import { NoteFrame } from './NoteFrame';
 import styles from './Notes.module.css';
 import { proofsOf, versionsShown } from './proofVersions';
+import { quoteOut } from './quoteOut';
 import type { StepNoteProps } from './stepNote';
 import { useNoting } from './useNoting';
 
@@ -41,6 +42,7 @@ export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
   return (
     <NoteFrame
       name="Approved"
+      out={proof === undefined ? quoteOut(on) : { what: 'proof', on: proof.body.issuedOn }}
       {...{ on, missing, problem, onLeave }}
       onEnter={(day) => {
         const { by, how, proof: file } = answer;

@@ -6,7 +6,7 @@ import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { dayQuestion } from '@/app/_words/orders/orderDayWords';
+import { dayQuestion, type WentOut } from '@/app/_words/orders/orderDayWords';
 import styles from './Notes.module.css';
 
 type NoteFrameProps = Readonly<{
@@ -19,6 +19,8 @@ type NoteFrameProps = Readonly<{
   problem: string | null;
   /** The day it is said to have happened, to begin with; today where left out. */
   day?: string;
+  /** What this answers: it cannot well have been answered before it went out. */
+  out?: WentOut | null;
   onEnter: (day: string) => void;
   onLeave: () => void;
   children?: ReactNode;
@@ -32,7 +34,7 @@ export function NoteFrame(props: NoteFrameProps) {
   const frame = useRef<HTMLDivElement>(null);
   // Opened to be typed in.
   useEffect(() => frame.current?.querySelector<HTMLElement>('input, select, textarea')?.focus(), []);
-  const question = dayQuestion(day, today, formatter);
+  const question = dayQuestion(day, today, formatter, props.out);
   return (
     <div ref={frame}>
       <EntryForm className={styles.form} label={name} missing={missing} onEnter={() => onEnter(day)}>

@@ -7,7 +7,7 @@ import { notNotedWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { DocumentBodies } from '@/lib/kinds/kinds';
-import type { NewEntry } from '@/lib/stored/newNoted';
+import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { OrderStep } from '@/shared/schemas/orderEvents';

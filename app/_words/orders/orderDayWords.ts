@@ -23,10 +23,26 @@ export function dueWords(day: string, today: string, formatter: Formatter): stri
 /** More days than this ago a day is asked about: by then it is more often a slip of the year. */
 const LONG_AGO_DAYS = 330;
 
-/** @returns what is asked about a day that something happened on; null for one that needs no question. */
-export function dayQuestion(day: string, today: string, formatter: Formatter): string | null {
+/** What went out before anybody could answer it. */
+export interface WentOut {
+  readonly what: 'quote' | 'proof';
+  readonly on: string;
+}
+
+/**
+ * @param out what is answered on that day; null where nothing is
+ * @returns what is asked about a day that something happened on; null for one that needs no question
+ */
+export function dayQuestion(
+  day: string,
+  today: string,
+  formatter: Formatter,
+  out: WentOut | null = null,
+): string | null {
   const days = daysBetween(day, today);
   if (days < 0)
     return `That is ${dueWords(day, today, formatter)}. What is noted here has happened already: is the day right?`;
+  if (out !== null && day < out.on)
+    return `That is before the ${out.what} went out, on ${formatter.day(out.on)}. Is the day right?`;
   return days > LONG_AGO_DAYS ? `That is ${formatter.count(days, 'day')} ago. Is the year right?` : null;
 }

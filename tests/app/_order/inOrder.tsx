@@ -67,7 +67,11 @@ export async function quote(more: Partial<Quote> = {}): Promise<string> {
       kind: 'quote',
       about: { kind: 'order', id: CLUB_ENQUIRY_ID },
       series: orderPaperSeries('quote', CLUB_ENQUIRY_ID, 2026),
-      body: (number) => ({ ...clubQuote, alternatives, orderId: CLUB_ENQUIRY_ID, number, ...more }),
+      body: (number) => ({
+        ...{ ...clubQuote, alternatives, orderId: CLUB_ENQUIRY_ID, number },
+        // Answered on the same day.
+        ...{ issuedOn: TEST_DAY, ...more },
+      }),
       file: () => ({ name: 'quote.pdf', content: new TextEncoder().encode('%PDF-1.7') }),
     }),
   );

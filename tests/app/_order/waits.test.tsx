@@ -17,6 +17,7 @@ import {
   form,
   order,
   pay,
+  payments,
   quote,
   rows,
   section,
@@ -335,6 +336,34 @@ describe('the day a step is noted for', () => {
     expect(blanks.getByText(question)).toBeVisible();
     await userEvent.click(blanks.getByRole('button', { name: 'Note it all the same' }));
     expect(events().at(-1)?.day).toBe(day);
+  });
+});
+
+describe('a day before the quote went out', () => {
+  const setBefore = async (name: string) => {
+    const day = form(name).getByLabelText('Day');
+    await userEvent.clear(day);
+    await userEvent.type(day, '2026-11-23');
+    expect(form(name).getByText(question)).toBeVisible();
+    expect(form(name).queryByRole('button', { name: 'Note it' })).toBeNull();
+    await userEvent.click(form(name).getByRole('button', { name: 'Note it all the same' }));
+  };
+  const question = 'That is before the quote went out, on Nov 24, 2026. Is the day right?';
+
+  it('is asked about where it is accepted, approved or paid, and taken when it stands', async () => {
+    await enterOrder();
+    await quote({ issuedOn: '2026-11-24' });
+    await userEvent.click(screen.getByRole('button', { name: 'Accepted: Yes or no to the quote' }));
+    await setBefore('Accepted');
+    expect(events().at(-1)).toMatchObject({ day: '2026-11-23', step: { what: 'accepted' } });
+    approve(false);
+    await userEvent.click(screen.getByText('Something else happened'));
+    await userEvent.click(screen.getByRole('button', { name: 'Approved' }));
+    await setBefore('Approved');
+    expect(events().at(-1)).toMatchObject({ day: '2026-11-23', step: { what: 'approved' } });
+    await userEvent.click(screen.getByRole('button', { name: /^It came: Deposit/ }));
+    await setBefore('Payment');
+    expect(payments()).toMatchObject([{ day: '2026-11-23', amountMinor: 38066 }]);
   });
 });
 
