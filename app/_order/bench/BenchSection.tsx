@@ -27,6 +27,7 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
   const plan = planned?.kind === 'planned' ? planned.plan : null;
   const latest = own === null ? null : bench.latestOf(orderId);
   const { wantedOn } = order;
+  const { approval, deposit } = on.standing.gates;
   const rush =
     wantedOn === null || own === null || planned === null
       ? null
@@ -42,6 +43,7 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
     isWaiting: bench.isWaiting,
     isOnBench: benchClaim(on) !== 'none',
     jobs: order.jobIds.length,
+    isReleased: approval !== 'shut' && deposit !== 'shut',
   };
   const unknown = (own?.unknown ?? []).flatMap(
     (id) => workspace.jobs.find((job) => job.id === id)?.job.name ?? [],

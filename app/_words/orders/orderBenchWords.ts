@@ -26,6 +26,8 @@ interface SeenOnBench {
   readonly isOnBench: boolean;
   /** How many jobs it names. */
   readonly jobs: number;
+  /** Approval and deposit are there, or were passed: nothing waits for them any more. */
+  readonly isReleased: boolean;
 }
 
 /** @returns how long it takes and when it is done, in one line. */
@@ -70,7 +72,7 @@ interface BenchLine {
 
 /** @returns what follows from it: the last days, heatings-up, a day that cannot be kept, haste. */
 export function benchLines(
-  { planned, latest, wantedOn, today, rush, own }: SeenOnBench,
+  { planned, latest, wantedOn, today, rush, own, isReleased }: SeenOnBench,
   unknown: readonly string[],
   locale: string,
   formatter: Formatter,
@@ -107,7 +109,7 @@ export function benchLines(
     const { orderBlanksBy, approveBy, printBy } = latest.dates;
     const last = [
       ...(orderBlanksBy === null ? [] : [{ what: 'Order the blanks by', day: orderBlanksBy }]),
-      { what: 'Approval and deposit by', day: approveBy },
+      ...(isReleased ? [] : [{ what: 'Approval and deposit by', day: approveBy }]),
       ...(printBy === null ? [] : [{ what: 'Print by', day: printBy }]),
     ];
     lines.push(...last.map(({ what, day }) => ({ words: `${what} ${by(day)}.`, isCaution: day < today })));

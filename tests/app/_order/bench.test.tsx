@@ -10,7 +10,7 @@ import type { StudyAsk } from '@/app/_studies/useStudies';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
-import { accepted, approve, change, enterOrder, section, tell } from './inOrder';
+import { accepted, approve, change, enterOrder, pay, section, tell } from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -77,6 +77,21 @@ describe('bench time of an order', () => {
     expect(bench().getByText(/^Order the blanks by /)).toBeVisible();
     expect(bench().getByText(/^Approval and deposit by /)).toBeVisible();
     expect(bench().getByText(/^Print by /)).toBeVisible();
+  });
+
+  it('drops each last day once it was kept: approval and deposit, blanks, prints', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    expect(bench().getByText(/^Approval and deposit by /)).toBeVisible();
+    pay(38066);
+    expect(bench().queryByText(/^Approval and deposit/)).toBeNull();
+    expect(bench().getByText(/^Order the blanks by /)).toBeVisible();
+    tell({ what: 'blanksOrdered', note: '' });
+    expect(bench().queryByText(/^Order the blanks by /)).toBeNull();
+    expect(bench().getByText(/^Print by /)).toBeVisible();
+    tell({ what: 'printed', note: '' });
+    expect(bench().queryByText(/^Print by /)).toBeNull();
   });
 
   it('tells the first honest day where the wanted one cannot be kept, and that no charge buys it', async () => {
