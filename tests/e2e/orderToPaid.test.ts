@@ -132,7 +132,7 @@ async function walk({ page, hands, name, who, sums, looksAtBoard, reloads }: Wal
   const paid = { money: [total, total, '0.00'], boardMoney: 'paid' } as const;
   await at({ ...paid, stage: 'Delivered', turn: 'You', waits: 'You hand it over', last: 'Money came' });
   await note(page, hands, /^Delivered: /);
-  await at({ ...paid, stage: null, turn: 'You', waits: 'You note what it took', last: 'Delivered' });
+  await at({ ...paid, stage: null, turn: 'You', waits: 'You close the order', last: 'Delivered' });
   expect(await issue(page, hands, 'Receipt', 'receipt')).toContain(balance);
   await note(page, hands, /^Closed: /);
   await at({ ...paid, stage: null, turn: null, waits: 'Closed', last: 'Closed' });

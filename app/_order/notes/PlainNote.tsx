@@ -2,7 +2,7 @@
 
 import { type ReactNode, useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
-import { doesNotCountWords } from '@/app/_words/orders/orderNoteWords';
+import { closesWords, doesNotCountWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
 import { gatesOf, isMoving } from '@/lib/orders/stepOrder';
 import { textLimits } from '@/shared/limits';
@@ -44,6 +44,7 @@ export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNo
       }}
     >
       {shut.length > 0 && <p className={styles.caution}>{doesNotCountWords(shut)}</p>}
+      {what === 'closed' && <p className={styles.told}>{closesWords}</p>}
       {children}
       <TextField
         label="Note"

@@ -21,6 +21,10 @@ export function notNotedWords(state: Exclude<EditOutcome['state'], 'shown'>): st
 export const doesNotCountWords = (gates: readonly OrderGate[]): string =>
   `It can be noted, but does not count until ${gatesInWords(gates)} ${gates.length === 1 ? 'is' : 'are'} here.`;
 
+/** Said before an order is closed. */
+export const closesWords =
+  'Nothing is left to do then. What the order took is entered under Money, as money spent; that can still be done later.';
+
 /** @returns what a further round of proofs comes to. */
 export function revisionWords(used: number, included: number, formatter: Formatter): string {
   const rounds = `${formatter.count(included, 'round')} of proofs ${included === 1 ? 'is' : 'are'} included`;

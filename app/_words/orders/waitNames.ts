@@ -32,7 +32,7 @@ const names: Readonly<Record<WaitsFor, WaitName>> = {
   balance: { said: 'balance', short: 'their balance' },
   remind: { said: 'ask for the balance again' },
   deliver: { said: 'hand it over' },
-  close: { said: 'note what it took', short: 'close it', row: 'Note what it took, and close it' },
+  close: { said: 'close the order', short: 'close it' },
   held: { said: 'it is on hold', short: 'on hold' },
   over: { said: 'it is over', short: 'over' },
 };

@@ -339,6 +339,21 @@ describe('the day a step is noted for', () => {
   });
 });
 
+it('is closed as its row says, which asks nothing of what it took', async () => {
+  await enterOrder();
+  approve(true);
+  await accepted();
+  pay(76131);
+  tell({ what: 'delivered', note: '' });
+  expect(section('What it waits for').getByText('You close the order,')).toBeVisible();
+  await userEvent.click(screen.getByRole('button', { name: 'Closed: Close the order' }));
+  expect(
+    form('Closed').getByText(/^Nothing is left to do then\. What the order took is entered/),
+  ).toBeVisible();
+  await userEvent.click(form('Closed').getByRole('button', { name: 'Note it' }));
+  expect(steps().at(-1)).toMatchObject({ what: 'closed' });
+});
+
 describe('a day before the quote went out', () => {
   const setBefore = async (name: string) => {
     const day = form(name).getByLabelText('Day');
