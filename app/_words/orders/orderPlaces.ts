@@ -1,2 +1,2 @@
-/** Places of an order’s screen that others lead to: a field of what was asked, its jobs, its names. */
-export type OrderPlace = 'order-customer' | 'order-wanted' | 'order-jobs' | 'order-names';
+/** Places of an order’s screen that others lead to: a field of what was asked, or its jobs. */
+export type OrderPlace = 'order-customer' | 'order-wanted' | 'order-jobs';

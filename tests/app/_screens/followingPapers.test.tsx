@@ -10,6 +10,7 @@ import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperQuestion, PaperReply } from '@/app/_papers/messages';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
+import { orderSchema } from '@/shared/schemas/order';
 import type { OrderStep, Payment } from '@/shared/schemas/orderEvents';
 import { clubQuote } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
@@ -309,6 +310,37 @@ describe('papers about the goods', () => {
     await accepted();
     await open('Delivery note');
     expect(screen.getByText('37 pieces')).toBeVisible();
+    expect(screen.queryByRole('link', { name: 'Go to the names' })).toBeNull();
+    await issue(/^Issue delivery note/);
+    expect(out().deliveryNote).toHaveLength(1);
+  });
+
+  it('caution that names and sizes of a delivery note do not agree, with the way to the names', async () => {
+    await accepted();
+    const sizes = ['S', 'M'];
+    actions().edit('Names', [
+      {
+        do: 'change',
+        kind: 'order',
+        id: ORDER,
+        to: (order) =>
+          orderSchema.parse({
+            ...order,
+            lines: [
+              {
+                ...{ jobId: 'club-order', lineId: 'shirts' },
+                names: sizes.map((size, at) => ({ id: `n${at}`, name: `Member ${at}`, number: '', size })),
+              },
+            ],
+          }),
+      },
+    ]);
+    await open('Delivery note');
+    // 4 S and 9 M among the 37; one name of each.
+    expect(
+      screen.getByText(/37 pieces ordered, 2 names: 4 S ordered, 1 named; 9 M ordered, 1 named;/),
+    ).toBeVisible();
+    expect(screen.getByRole('link', { name: 'Go to the names' })).toHaveAttribute('href', '#order-names');
     await issue(/^Issue delivery note/);
     expect(out().deliveryNote).toHaveLength(1);
   });
