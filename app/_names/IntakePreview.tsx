@@ -21,22 +21,22 @@ import { compareCounts } from '@/lib/names/compareCounts';
 import { type NamesTable, peopleRows } from '@/lib/names/namesTable';
 import { previewNames } from '@/lib/names/previewNames';
 import { takeNames } from '@/lib/names/takeNames';
-import { wantedPieces } from '@/shared/wantedPieces';
 import { FaultList } from './FaultList';
 import { IntakeTable } from './IntakeTable';
+import type { IntakeLook } from './intakeMemory';
 import styles from './Names.module.css';
 import type { NamesWorkspace } from './namesWorkspace';
-import { type NamedLine, namesEdits, printedNames } from './orderNames';
+import { type NamedLine, namesEdits } from './orderNames';
 
 type IntakePreviewProps = Readonly<{
   workspace: NamesWorkspace;
   orderId: string;
   named: NamedLine;
   sizes: readonly string[];
-  table: NamesTable;
+  look: IntakeLook;
   /** Of the line that says what was read. */
   id: string;
-  onTable: (table: NamesTable) => void;
+  onLook: (change: Partial<IntakeLook>) => void;
   /** Told what was taken in, and the rows that could not be. */
   onTaken: (words: string, left: NamesTable | null) => void;
   onBack: () => void;
@@ -44,13 +44,12 @@ type IntakePreviewProps = Readonly<{
 
 /** What would come in: what is wrong first, then how the columns are read, then what is to be done with it. */
 export function IntakePreview(props: IntakePreviewProps) {
-  const { id, workspace, orderId, named, sizes, table, onTable, onTaken, onBack } = props;
+  const { id, workspace, orderId, named, sizes, look, onLook, onTaken, onBack } = props;
+  const { table, isAdded, withCounts, isPrinted } = look;
   const { line, rows } = named;
   const formatter = formatterFor(useTextContext());
-  const [isAdded, setAdded] = useState(true);
-  const [leftOut, setLeftOut] = useState<ReadonlySet<number>>(new Set());
-  const [withCounts, setWithCounts] = useState(wantedPieces([line]) === 0);
-  const [isPrinted, setPrinted] = useState(printedNames(named) !== 'none');
+  const leftOut = useMemo(() => new Set(look.leftOut), [look.leftOut]);
+  const onTable = (to: NamesTable) => onLook({ table: to });
   const [isRefused, setRefused] = useState(false);
   const already = isAdded ? rows : none;
   const preview = useMemo(() => previewNames(table, sizes, already), [table, sizes, already]);
@@ -81,7 +80,10 @@ export function IntakePreview(props: IntakePreviewProps) {
       </p>
       {preview.isMany && <Advice severity="note">{manyWords(preview.pieces, formatter)}</Advice>}
       {table.openQuotes.length > 0 && <Advice severity="caution">{openQuoteWords(table.openQuotes)}</Advice>}
-      <FaultList {...{ table, preview, sizes, leftOut, onTable }} onLeftOut={setLeftOut} />
+      <FaultList
+        {...{ table, preview, sizes, leftOut, onTable }}
+        onLeftOut={(lines) => onLook({ leftOut: [...lines] })}
+      />
       <IntakeTable {...{ table, preview, leftOut, onTable }} />
       {preview.notTaken.length > 0 && (
         <p className={styles.more}>{notTakenWords(preview.notTaken.map(({ shows }) => shows))}</p>
@@ -94,18 +96,18 @@ export function IntakePreview(props: IntakePreviewProps) {
             { value: 'add', label: `Add to the ${formatter.number(rows.length, 0)} here` },
             { value: 'replace', label: `In place of the ${formatter.number(rows.length, 0)} here` },
           ]}
-          onCommit={(value) => setAdded(value === 'add')}
+          onCommit={(value) => onLook({ isAdded: value === 'add' })}
         />
       )}
       <CheckField
         label="Order as many of each size as the names say"
         checked={withCounts}
-        onCommit={setWithCounts}
+        onCommit={(checked) => onLook({ withCounts: checked })}
       />
       <CheckField
         label="Print the names and numbers on the pieces"
         checked={isPrinted}
-        onCommit={setPrinted}
+        onCommit={(checked) => onLook({ isPrinted: checked })}
       />
       <div className={styles.ways}>
         <Button

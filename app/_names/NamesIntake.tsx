@@ -6,13 +6,14 @@ import { focusById } from '@/app/_controls/focusById';
 import { TextField } from '@/app/_fields/TextField';
 import { FileChooser } from '@/app/_files/FileChooser';
 import type { Wording } from '@/app/_words/findings/wording';
-import { PERSONAL } from '@/app/_words/names/intakeWords';
-import type { NamesTable } from '@/lib/names/namesTable';
+import { NOT_REMEMBERED, PERSONAL } from '@/app/_words/names/intakeWords';
+import { wantedPieces } from '@/shared/wantedPieces';
 import { IntakePreview } from './IntakePreview';
 import styles from './Names.module.css';
 import type { NamesWorkspace } from './namesWorkspace';
-import type { NamedLine } from './orderNames';
+import { type NamedLine, printedNames } from './orderNames';
 import { type ReadSource, readFile, readPasted } from './readSource';
+import { useIntake } from './useIntake';
 
 type NamesIntakeProps = Readonly<{
   workspace: NamesWorkspace;
@@ -24,8 +25,7 @@ type NamesIntakeProps = Readonly<{
 /** Where names are pasted or read from a file, looked at and taken into the order. */
 export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakeProps) {
   const area = useId();
-  const [text, setText] = useState('');
-  const [table, setTable] = useState<NamesTable | null>(null);
+  const { text, setText, look, setLook, isKept } = useIntake(`${orderId} ${named.jobId} ${named.line.id}`);
   const [refused, setRefused] = useState<Wording | null>(null);
   const [taken, setTaken] = useState<string | null>(null);
   /** What takes the focus once it is there: the button that was pressed goes. */
@@ -34,10 +34,22 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
   useEffect(() => {
     if (next.current !== null) focusById(next.current);
     next.current = null;
-  }, [table, taken]);
+  }, [look?.table, taken]);
   const show = (read: ReadSource) => {
     // Judging thousands of rows waits for its own turn, after the reading of them.
-    startTransition(() => setTable(read.state === 'read' ? read.table : null));
+    startTransition(() =>
+      setLook(
+        read.state === 'refused'
+          ? null
+          : {
+              table: read.table,
+              leftOut: [],
+              isAdded: true,
+              withCounts: wantedPieces([named.line]) === 0,
+              isPrinted: printedNames(named) !== 'none',
+            },
+      ),
+    );
     if (read.state === 'read') next.current = `${area}-read`;
     setRefused(read.state === 'refused' ? read.why : null);
     setTaken(null);
@@ -47,7 +59,7 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
       <p role="status" className={styles.taken} id={`${area}-taken`} tabIndex={-1}>
         {taken}
       </p>
-      {table === null ? (
+      {look === null ? (
         <>
           <div
             onPaste={(event) => {
@@ -82,6 +94,17 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
             >
               Look at them
             </Button>
+            {text !== '' && (
+              <Button
+                kind="quiet"
+                onPress={() => {
+                  setText('');
+                  focusById(area);
+                }}
+              >
+                Empty the field
+              </Button>
+            )}
           </div>
           <FileChooser
             button="Read a file"
@@ -95,22 +118,23 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
         </>
       ) : (
         <IntakePreview
-          {...{ workspace, orderId, named, sizes, table }}
+          {...{ workspace, orderId, named, sizes, look }}
           id={`${area}-read`}
-          onTable={setTable}
+          onLook={(change) => setLook((now) => (now === null ? null : { ...now, ...change }))}
           onTaken={(words, left) => {
             setTaken(words);
             next.current = `${area}-taken`;
-            setTable(left);
+            setLook(left === null ? null : { ...look, table: left });
             if (left === null) setText('');
           }}
           onBack={() => {
-            setTable(null);
+            setLook(null);
             next.current = area;
           }}
         />
       )}
       <div aria-live="polite">
+        {!isKept && <p className={styles.wrong}>{NOT_REMEMBERED}</p>}
         {refused !== null && (
           <p className={styles.wrong}>
             {refused.sentence} {refused.detail}

@@ -15,6 +15,10 @@ export const sizeNotMadeWords = (size: string): string => `The blank has no size
 export const PERSONAL =
   'Names are kept on this device. Keep them only as long as they are needed, those of children least of all.';
 
+/** Where the browser does not keep for the tab what is being taken in. */
+export const NOT_REMEMBERED =
+  'The browser keeps no more for this tab: a reload would lose what stands here. Take the names in before.';
+
 /** @returns how much was read, and how much of it is to be looked at */
 export function readWords(
   { rows, pieces }: Pick<NamesPreview, 'rows' | 'pieces'>,

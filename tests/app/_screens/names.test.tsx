@@ -8,7 +8,7 @@ import { NamesPart } from '@/app/_names/NamesPart';
 import type { writePaper } from '@/app/_papers/writePaper';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import type { NameRow } from '@/shared/schemas/order';
-import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
+import { bodyOf, clearScreens, enter, leaveScreens, screenStore, undo } from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, bytes: Uint8Array) => void>());
 vi.mock('@/app/_files/saveBytes', () => ({ saveBytes: saved }));
@@ -322,6 +322,58 @@ it('a pasted text as long as no list of names is refused before it comes into th
   await userEvent.paste('Ana,M\n'.repeat(3001));
   expect(screen.getByText(/The pasted text is too large for a list of names/)).toBeVisible();
   expect(area).toHaveValue('');
+});
+
+describe('what is being taken in', () => {
+  /** The page loaded anew: the fold stands open as it was left. */
+  async function reload(): Promise<void> {
+    cleanup();
+    leaveScreens();
+    await enter(<Room />);
+  }
+
+  it('is there after a reload with what was mended and chosen, and forgotten once it is in', async () => {
+    await open();
+    await look('Name\tSize\nAna\t6XL\nBo\tM\nCem\tL');
+    const ana = within(faults().getByRole('listitem', { name: 'Line 2' }));
+    fireEvent.change(ana.getByLabelText('Name'), { target: { value: 'Anna' } });
+    await userEvent.click(ana.getByRole('button', { name: 'Leave it out, line 2' }));
+    await userEvent.click(screen.getByLabelText('Print the names and numbers on the pieces'));
+    await reload();
+    expect(await screen.findByText('3 rows read')).toBeVisible();
+    expect(screen.getByRole('cell', { name: 'Anna' })).toBeVisible();
+    expect(screen.getByRole('cell', { name: 'left out' })).toBeVisible();
+    expect(screen.getByLabelText('Print the names and numbers on the pieces')).toBeChecked();
+    await takeIn('2 names');
+    expect(people()).toEqual(['Bo|M|', 'Cem|L|']);
+    await reload();
+    expect(await screen.findByLabelText('Names, as you got them')).toHaveValue('');
+    expect(JSON.stringify({ ...sessionStorage })).not.toContain('Cem');
+  });
+
+  it('is there after a reload while it is text only, until the field is emptied', async () => {
+    await open();
+    fireEvent.change(screen.getByLabelText('Names, as you got them'), { target: { value: 'Ana M' } });
+    await reload();
+    expect(await screen.findByLabelText('Names, as you got them')).toHaveValue('Ana M');
+    await userEvent.click(screen.getByRole('button', { name: 'Empty the field' }));
+    expect(screen.getByLabelText('Names, as you got them')).toHaveFocus();
+    await reload();
+    expect(await screen.findByLabelText('Names, as you got them')).toHaveValue('');
+  });
+
+  it('is told not to be kept where the tab’s memory is full, and can be taken in all the same', async () => {
+    await open();
+    const full = vi.spyOn(Storage.prototype, 'setItem').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    await look('Ana\tM');
+    expect(screen.getByText(/a reload would lose what stands here/)).toBeVisible();
+    await takeIn('1 name');
+    expect(people()).toEqual(['Ana|M|']);
+    expect(screen.queryByText(/a reload would lose what stands here/)).toBeNull();
+    full.mockRestore();
+  });
 });
 
 describe('the rows one by one', () => {

@@ -1,0 +1,71 @@
+import type { NamesTable } from '@/lib/names/namesTable';
+import { z } from '@/shared/schemas/z';
+
+/** Names that were read and are looked at, with what was mended and chosen. */
+export interface IntakeLook {
+  readonly table: NamesTable;
+  /** Lines the maker leaves out. */
+  readonly leftOut: readonly number[];
+  /** Whether they join the names here, not take their place. */
+  readonly isAdded: boolean;
+  readonly withCounts: boolean;
+  readonly isPrinted: boolean;
+}
+
+/** What is being taken in for one line of an order. */
+interface Intake {
+  /** As it was typed or pasted. */
+  readonly text: string;
+  readonly look: IntakeLook | null;
+}
+
+const untouched: Intake = { text: '', look: null };
+
+/** What is being taken in, kept in this tab until it is in the order or given up: a reload loses no mended row. */
+export const intakeMemory = {
+  /** @param place the order, the job and its line */
+  recall(place: string): Intake {
+    try {
+      const kept: unknown = JSON.parse(sessionStorage.getItem(KEY + place) ?? 'null');
+      return intakeSchema.safeParse(kept).data ?? untouched;
+    } catch {
+      // Forbidden by the browser, or not ours; then there is nothing to go on with.
+      return untouched;
+    }
+  },
+  /** @returns whether a reload would find it again; what was kept before stays where not */
+  remember(place: string, intake: Intake): boolean {
+    const isUntouched = intake.text === '' && intake.look === null;
+    try {
+      if (isUntouched) sessionStorage.removeItem(KEY + place);
+      else sessionStorage.setItem(KEY + place, JSON.stringify(intake));
+      return true;
+    } catch {
+      // Full, or forbidden by the browser: the maker is told.
+      return isUntouched;
+    }
+  },
+};
+
+// Helpers
+
+const KEY = 'pressminute-names ';
+
+const intakeSchema = z.strictObject({
+  text: z.string(),
+  look: z
+    .strictObject({
+      table: z.strictObject({
+        rows: z.array(z.strictObject({ line: z.int(), cells: z.array(z.string()) })),
+        columns: z.array(z.enum(['name', 'size', 'number', 'pieces', 'nothing'])),
+        hasHead: z.boolean(),
+        openQuotes: z.array(z.int()),
+        isMessage: z.boolean(),
+      }),
+      leftOut: z.array(z.int()),
+      isAdded: z.boolean(),
+      withCounts: z.boolean(),
+      isPrinted: z.boolean(),
+    })
+    .nullable(),
+});
