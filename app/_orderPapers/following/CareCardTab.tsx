@@ -1,6 +1,6 @@
 'use client';
 
-import { Preview } from '@/app/_orderPapers/issuing/PaperDesk';
+import { PaperPreview } from '@/app/_orderPapers/issuing/PaperPreview';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
@@ -35,7 +35,7 @@ export function CareCardTab({ of }: Readonly<{ of: OrderOnPaper }>) {
           blockedBy={state.kind === 'written' ? undefined : 'The file is being written.'}
         />
       </div>
-      <Preview {...{ source, words }} readFile={workspace.readFile} />
+      <PaperPreview {...{ source, words }} readFile={workspace.readFile} />
     </>
   );
 }

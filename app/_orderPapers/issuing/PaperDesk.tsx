@@ -1,19 +1,14 @@
 'use client';
 
-import { useMemo } from 'react';
 import { Button } from '@/app/_controls/Button';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { PaperFileTold } from '@/app/_papers/PaperFileTold';
-import { PaperSheet } from '@/app/_papers/sheet/PaperSheet';
-import { usePictureAddresses } from '@/app/_papers/sheet/usePictureAddresses';
 import { usePaperFile } from '@/app/_papers/usePaperFile';
 import { paperSaid } from '@/app/_words/orders/outWords';
 import { issueWords } from '@/app/_words/orders/paperIssueWords';
-import { type PaperSource, paperOf } from '@/lib/papers/paperOf';
-import { picturesOf } from '@/lib/papers/picturesOf';
-import { labelsFor } from '@/lib/papers/words/labelsFor';
 import { IssuedPapers } from './IssuedPapers';
+import { PaperPreview } from './PaperPreview';
 import { likelyPaperNumber, type OrderPaperKind, type PaperToGo, sourceOf } from './paperToGo';
 import { useIssuing } from './useIssuing';
 
@@ -102,24 +97,9 @@ export function PaperDesk({
       {source !== null && (
         <>
           <h3 className={styles.sub}>What would go out as {name}</h3>
-          <Preview {...{ source, words }} readFile={workspace.readFile} />
+          <PaperPreview {...{ source, words }} readFile={workspace.readFile} />
         </>
       )}
     </>
   );
-}
-
-// Helpers
-
-type PreviewProps = Readonly<{
-  source: PaperSource;
-  words: OrderOnPaper['workspace']['workshop']['papers']['words'];
-  readFile: OrderOnPaper['workspace']['readFile'];
-}>;
-
-/** What will stand on it. */
-export function Preview({ source, words, readFile }: PreviewProps) {
-  const paper = useMemo(() => paperOf(source, labelsFor(source.body.language, words)), [source, words]);
-  const pictures = usePictureAddresses(picturesOf(paper), readFile);
-  return <PaperSheet {...{ paper, pictures }} />;
 }

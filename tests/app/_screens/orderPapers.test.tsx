@@ -139,6 +139,17 @@ const issueVersion = async (version: number) => {
 const quotes = () => screenStore().getState().papers.quote;
 
 describe('the quote of an order', () => {
+  it('is wholly there where it was asked for; a phone shows its upper part before', async () => {
+    await open();
+    const whole = await screen.findByRole('button', { name: 'Show the whole paper' });
+    const room = () => screen.getByRole('article', { name: /^Quote/ }).parentElement;
+    expect(whole).toHaveAttribute('aria-expanded', 'false');
+    expect(room()?.className).toMatch(/upper/);
+    await userEvent.click(whole);
+    expect(whole).toHaveAttribute('aria-expanded', 'true');
+    expect(room()?.className).not.toMatch(/upper/);
+  });
+
   it('says first what it comes to, with deposit and balance', async () => {
     await open();
     // By hand: 711.50 and 7 % tax, half of it now, half a cent up.
