@@ -33,6 +33,15 @@ export const intakeMemory = {
       return untouched;
     }
   },
+  /** Whether something is being taken in for an order, so that its part stands open. */
+  holdsFor(orderId: string): boolean {
+    try {
+      return Object.keys(sessionStorage).some((key) => key.startsWith(`${KEY}${orderId} `));
+    } catch {
+      // Forbidden: nothing was kept either.
+      return false;
+    }
+  },
   /** @returns whether a reload would find it again; what was kept before stays where not */
   remember(place: string, intake: Intake): boolean {
     const isUntouched = intake.text === '' && intake.look === null;

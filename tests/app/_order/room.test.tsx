@@ -300,3 +300,14 @@ describe('an order that is not here', () => {
     expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
   });
 });
+
+it('names that were being taken in stand open after a reload', async () => {
+  await enterOrder();
+  const part = await openPart('Sizes and names');
+  await userEvent.click(part.getByRole('button', { name: 'Paste or read names' }));
+  await userEvent.type(part.getByLabelText('Names, as you got them'), 'Ana M');
+  cleanup();
+  leaveScreens();
+  await enterOrder();
+  expect(section('Sizes and names').getByLabelText('Names, as you got them')).toHaveValue('Ana M');
+});
