@@ -19,11 +19,17 @@ const SIDE = 42;
 const HEAD = 40;
 const FOOT = 48;
 
-/** Begins a file of pages. */
-export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES): Flow {
+/**
+ * Begins a file of pages.
+ *
+ * @param closer how much nearer to the upper and the lower edge than usual
+ */
+export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES, closer = 0): Flow {
+  const head = HEAD - closer;
+  const foot = FOOT - closer;
   const [width, height] = SIZES[paper];
   const pages = [pdf.addPage([width, height])];
-  let y = height - HEAD;
+  let y = height - head;
   return {
     pages,
     get page() {
@@ -32,9 +38,9 @@ export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES): Flow {
     left: SIDE,
     right: width - SIDE,
     get room() {
-      return y - FOOT;
+      return y - foot;
     },
-    wholeRoom: height - HEAD - FOOT,
+    wholeRoom: height - head - foot,
     get y() {
       return y;
     },
@@ -43,7 +49,7 @@ export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES): Flow {
     },
     newPage: () => {
       pages.push(pdf.addPage([width, height]));
-      y = height - HEAD;
+      y = height - head;
     },
   };
 }

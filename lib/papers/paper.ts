@@ -12,6 +12,8 @@ export interface Paper {
   /** Words at the foot: `page {page} of {pages}`. */
   readonly foot: string;
   readonly blocks: readonly Block[];
+  /** Whether it is set closer where it then stands on one page, so that nothing is signed away from what it says. */
+  readonly mayTighten?: boolean;
 }
 
 /** A picture by the SHA-256 of its file; null where none is kept. */

@@ -5,7 +5,7 @@ import type { ForeignType } from '@/lib/lettering/foreignType';
 import { openLettering } from '@/lib/lettering/openLettering';
 import { drawBlock } from './draw/drawBlock';
 import { type DrawPicture, placePicture } from './draw/placePicture';
-import type { Setting } from './draw/setting';
+import { closenesses, type Setting } from './draw/setting';
 import { flowPages } from './flowPages';
 import type { Paper } from './paper';
 import { picturesOf } from './picturesOf';
@@ -29,6 +29,23 @@ interface WrittenPaper {
 
 /** Writes a paper as a file. Without a date of its own the same paper gives the same file. */
 export async function writePaper(paper: Paper, tools: PaperTools): Promise<WrittenPaper> {
+  const { pdf, lost, pages } = await drawnPaper(paper, tools);
+  return { bytes: await pdf.save(), lost, pages };
+}
+
+interface Drawn extends Omit<WrittenPaper, 'bytes'> {
+  readonly pdf: PDFDocument;
+}
+
+/** What takes a little more than a page is set closer; what takes two pages even so is not, for it is easier read. */
+async function drawnPaper(paper: Paper, tools: PaperTools): Promise<Drawn> {
+  const normal = await drawnAs(paper, tools, closenesses.normal);
+  if (normal.pages !== 2 || paper.mayTighten !== true) return normal;
+  const tight = await drawnAs(paper, tools, closenesses.tight);
+  return tight.pages === 1 ? tight : normal;
+}
+
+async function drawnAs(paper: Paper, tools: PaperTools, closeness: Setting['closeness']): Promise<Drawn> {
   const pdf = await PDFDocument.create({ updateMetadata: false });
   pdf.setTitle(paper.title, { showInWindowTitleBar: true });
   pdf.setLanguage(paper.language);
@@ -48,7 +65,8 @@ export async function writePaper(paper: Paper, tools: PaperTools): Promise<Writt
     else pictures.set(id, placed);
   }
   const setting: Setting = {
-    flow: flowPages(pdf, paper.page),
+    flow: flowPages(pdf, paper.page, closeness.nearer),
+    closeness,
     lettering,
     isRightToLeft: fromRight,
     pictureOf: (id) => (id === null ? null : (pictures.get(id) ?? null)),
@@ -57,9 +75,8 @@ export async function writePaper(paper: Paper, tools: PaperTools): Promise<Writt
     drawBlock(setting, block, paper.blocks[at + 1]);
   });
   drawFeet(setting, paper);
-  return { bytes: await pdf.save(), lost, pages: setting.flow.pages.length };
+  return { pdf, lost, pages: setting.flow.pages.length };
 }
-
 /** The name of the paper and which of its pages it is, at the foot of each. */
 function drawFeet({ flow, lettering, isRightToLeft: fromRight }: Setting, { title, foot }: Paper): void {
   const { left, right, pages } = flow;

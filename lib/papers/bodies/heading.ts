@@ -37,6 +37,7 @@ interface Named {
   readonly number: string;
   readonly facts?: readonly (Fact | null)[];
   readonly blocks: readonly (Block | null)[];
+  readonly mayTighten?: boolean;
 }
 
 /** @returns a paper with its head, whom it is for and what it is called. */
@@ -54,6 +55,7 @@ export function headedPaper(body: Heading, { labels, figures }: Told, named: Nam
     language: body.language,
     title: `${named.title} ${named.number}`,
     foot: labels.page,
+    mayTighten: named.mayTighten ?? false,
     blocks: [
       headOf(body.seller, labels),
       {

@@ -12,6 +12,7 @@ export function proofPaper(body: Proof, labels: Labels): Paper {
   return headedPaper(body, told, {
     title: labels.proof,
     number: ownNumber(body),
+    mayTighten: true,
     facts: [dayFact(labels.answerBy, body.answerBy, told)],
     blocks: [
       { kind: 'goods', goods: body.goods.map((one) => drawnGoods(one, told, true)), isLarge: true },

@@ -15,6 +15,7 @@ export function quotePaper(body: CustomersQuote, labels: Labels): Paper {
   return headedPaper(body, told, {
     title: labels.quote,
     number: versionNumber(body, labels),
+    mayTighten: true,
     facts: [
       dayFact(labels.validUntil, body.validUntil, told),
       dayFact(labels.wantedOn, body.wantedOn, told),
@@ -66,6 +67,7 @@ export function confirmationPaper(body: Confirmation, labels: Labels): Paper {
   return headedPaper(body, told, {
     title: labels.confirmation,
     number: versionNumber(body, labels),
+    mayTighten: true,
     facts: [
       dayFact(labels.approveBy, body.dates.approveBy, told),
       dayFact(labels.ready, body.dates.ready, told),

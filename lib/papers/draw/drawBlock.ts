@@ -9,7 +9,7 @@ import { drawAmount, drawCards, drawList, drawRuleBlock, drawSign, drawText, sig
 import { drawStep } from './drawStep';
 import { drawTable } from './drawTable';
 import { drawTicks } from './drawTicks';
-import type { Setting } from './setting';
+import { gapHigh, type Setting } from './setting';
 
 /**
  * Draws a part of a paper below the last.
@@ -71,8 +71,9 @@ export function drawBlock(setting: Setting, block: Block, after: Block | undefin
   }
 }
 
-function tear({ flow }: Setting): void {
+function tear(setting: Setting): void {
+  const { flow } = setting;
   if (flow.room < 12) return;
   tearLine(flow);
-  flow.goTo(flow.y - 7);
+  flow.goTo(flow.y - gapHigh(setting, 7));
 }

@@ -1,7 +1,7 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Block } from '@/lib/papers/paper';
 import { TICK_SIDE, tickLines } from './drawTicks';
-import { beside, drawColumns, highOf, INK, linesOf, type Setting, SMALL, space, widthOf } from './setting';
+import { beside, drawColumns, gap, highOf, INK, linesOf, type Setting, SMALL, widthOf } from './setting';
 
 const PAD = 9;
 
@@ -12,14 +12,14 @@ export function drawChoices(setting: Setting, { heading, boxes }: Extract<Block,
   const widthPt = wide - 2 * PAD;
   const labelWide = widthPt - TICK_SIDE - PAD;
   const set = boxes.map(({ label, figure, lines }) => [
-    space(PAD - 2),
+    gap(setting, PAD - 2),
     ...beside(setting, widthPt, [
       { at: 0, widthPt: labelWide, lines: linesOf(setting, label, { widthPt: labelWide, weight: 700 }) },
       { at: widthPt - TICK_SIDE, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
     ]),
     ...linesOf(setting, figure, { widthPt, size: 14, weight: 700, leading: 1.25 }),
     ...lines.flatMap((text) => linesOf(setting, text, { widthPt, size: SMALL })),
-    space(PAD - 2),
+    gap(setting, PAD - 2),
   ]);
   const high = Math.max(...set.map(highOf));
   const row: SetLine = {
@@ -50,5 +50,5 @@ export function drawChoices(setting: Setting, { heading, boxes }: Extract<Block,
     },
   };
   const head = linesOf(setting, heading, { widthPt: whole, size: 11.5, weight: 700 });
-  drawColumns(setting, [{ at: 0, widthPt: whole, lines: [...head, space(4), row, space(10)] }]);
+  drawColumns(setting, [{ at: 0, widthPt: whole, lines: [...head, gap(setting, 4), row, gap(setting, 10)] }]);
 }

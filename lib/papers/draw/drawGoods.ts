@@ -8,12 +8,13 @@ import {
   type Column,
   drawColumns,
   GREY,
+  gap,
+  gapHigh,
   INK,
   linesOf,
   PALE,
   type Setting,
   SMALL,
-  space,
   widthOf,
 } from './setting';
 
@@ -39,10 +40,11 @@ const rooms: Readonly<Record<'small' | 'large', DrawingRoom>> = {
 /** What is made, drawn with its prints, and told beside it; on a sheet to approve the drawings are large. */
 export function drawGoods(setting: Setting, { goods, isLarge }: Extract<Block, { kind: 'goods' }>): void {
   for (const one of goods) {
-    if (isLarge && one.drawings.length > 1) drawLarge(setting, one);
-    else drawBeside(setting, one, isLarge ? rooms.large : rooms.small);
+    const room = roomIn(setting, isLarge ? 'large' : 'small');
+    if (isLarge && one.drawings.length > 1) drawLarge(setting, one, room);
+    else drawBeside(setting, one, room);
   }
-  setting.flow.goTo(setting.flow.y - 4);
+  setting.flow.goTo(setting.flow.y - gapHigh(setting, 4));
 }
 
 function drawBeside(setting: Setting, goods: DrawnGoods, room: DrawingRoom): void {
@@ -54,15 +56,24 @@ function drawBeside(setting: Setting, goods: DrawnGoods, room: DrawingRoom): voi
   const drawn = drawingRows(setting, goods.drawings, at, room);
   drawColumns(setting, [
     { at: 0, widthPt: at, lines: drawn },
-    { at, widthPt, lines: [space(8), ...wordsOf(setting, goods, widthPt), space(8)] },
+    { at, widthPt, lines: [gap(setting, 8), ...wordsOf(setting, goods, widthPt), gap(setting, 8)] },
   ]);
 }
 
-function drawLarge(setting: Setting, goods: DrawnGoods): void {
+function roomIn({ closeness }: Setting, size: keyof typeof rooms): DrawingRoom {
+  const { wide, high } = rooms[size];
+  return { wide: wide * closeness.drawings, high: high * closeness.drawings };
+}
+
+function drawLarge(setting: Setting, goods: DrawnGoods, room: DrawingRoom): void {
   const widthPt = widthOf(setting);
-  const drawn = drawingRows(setting, goods.drawings, widthPt, rooms.large);
+  const drawn = drawingRows(setting, goods.drawings, widthPt, room);
   drawColumns(setting, [
-    { at: 0, widthPt, lines: [...drawn, space(6), ...wordsOf(setting, goods, widthPt), space(10)] },
+    {
+      at: 0,
+      widthPt,
+      lines: [...drawn, gap(setting, 6), ...wordsOf(setting, goods, widthPt), gap(setting, 10)],
+    },
   ]);
 }
 
@@ -74,8 +85,8 @@ function wordsOf(
   return [
     ...linesOf(setting, heading, { widthPt, size: 10.5, weight: 700 }),
     ...lines.flatMap((text) => linesOf(setting, text, { widthPt, size: 9 })),
-    space(4),
-    ...prints.flatMap((note) => [...noteLines(setting, note, widthPt, '\n'), space(3)]),
+    gap(setting, 4),
+    ...prints.flatMap((note) => [...noteLines(setting, note, widthPt, '\n'), gap(setting, 3)]),
   ];
 }
 

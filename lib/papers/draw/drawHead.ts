@@ -1,6 +1,16 @@
 import { heavyLine } from '@/lib/papers/flowPages';
 import type { Block } from '@/lib/papers/paper';
-import { beside, type Column, drawColumns, GREY, linesOf, type Setting, space, widthOf } from './setting';
+import {
+  beside,
+  type Column,
+  drawColumns,
+  GREY,
+  gap,
+  gapHigh,
+  linesOf,
+  type Setting,
+  widthOf,
+} from './setting';
 
 const LOGO_WIDE = 130;
 const LOGO_HIGH = 46;
@@ -50,9 +60,9 @@ export function drawHead(
     },
   ];
   drawColumns(setting, columns);
-  flow.goTo(flow.y - 7);
+  flow.goTo(flow.y - gapHigh(setting, 7));
   heavyLine(flow);
-  flow.goTo(flow.y - 14);
+  flow.goTo(flow.y - gapHigh(setting, 14));
 }
 
 /** What the paper is, whom it is for, and its number and days. */
@@ -85,7 +95,7 @@ export function drawTitle(
       lines: [
         ...linesOf(setting, title, { widthPt, size: 24, weight: 700, leading: 1.15 }),
         ...linesOf(setting, subject, { widthPt, size: 11 }),
-        space(3),
+        gap(setting, 3),
         ...(party === null
           ? []
           : [
@@ -113,7 +123,7 @@ export function drawTitle(
       at: whole - factsWide,
       widthPt: factsWide,
       lines: [
-        space(6),
+        gap(setting, 6),
         ...facts.flatMap(({ name, value }) => [
           ...beside(setting, factsWide, [
             {
@@ -127,10 +137,10 @@ export function drawTitle(
               lines: linesOf(setting, value, { widthPt: valueWide, size: 9, weight: 700 }),
             },
           ]),
-          space(1),
+          gap(setting, 1),
         ]),
       ],
     },
   ]);
-  flow.goTo(flow.y - 12);
+  flow.goTo(flow.y - gapHigh(setting, 12));
 }

@@ -1,15 +1,6 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Note } from '@/lib/papers/paper';
-import {
-  type Column,
-  drawColumns,
-  highOf,
-  inOneLine,
-  linesOf,
-  type Setting,
-  space,
-  widthOf,
-} from './setting';
+import { type Column, drawColumns, gap, highOf, inOneLine, linesOf, type Setting, widthOf } from './setting';
 
 const GAP = 22;
 
@@ -36,7 +27,7 @@ export function drawNotes(setting: Setting, notes: readonly Note[], keep: number
   const whole = widthOf(setting);
   const widthPt = notes.length === 1 ? whole : (whole - GAP) / 2;
   const places = [0, widthPt + GAP];
-  let rest = notes.map((note) => [...noteLines(setting, note, widthPt), space(4)]);
+  let rest = notes.map((note) => [...noteLines(setting, note, widthPt), gap(setting, 4)]);
   const columnsOf = (texts: typeof rest): readonly Column[] =>
     evenly(texts).map((lines, at) => ({ at: places[at] ?? 0, widthPt, lines }));
   const high = (count: number) =>

@@ -6,6 +6,8 @@ import {
   type Column,
   drawColumns,
   GREY,
+  gap,
+  gapHigh,
   highOf,
   INK,
   leftOf,
@@ -13,7 +15,6 @@ import {
   PALE,
   type Setting,
   SMALL,
-  space,
   TEXT,
   widthOf,
 } from './setting';
@@ -31,7 +32,7 @@ export function drawText(setting: Setting, { text, isStrong }: Of<'text'>): void
   );
   // A heading does not stand at the foot of a page, away from what it names.
   if (isStrong && setting.flow.room < highOf(lines) + UNDER_HEADING) setting.flow.newPage();
-  drawColumns(setting, [{ at: 0, widthPt, lines: [...lines, space(isStrong ? 4 : 8)] }]);
+  drawColumns(setting, [{ at: 0, widthPt, lines: [...lines, gap(setting, isStrong ? 4 : 8)] }]);
 }
 
 /** The figure a paper is about, large. */
@@ -45,7 +46,7 @@ export function drawAmount(setting: Setting, { words, figure, under }: Of<'amoun
         ...linesOf(setting, words, { widthPt, size: 10.5 }),
         ...linesOf(setting, figure, { widthPt, size: 26, weight: 700, leading: 1.25 }),
         ...linesOf(setting, under, { widthPt, size: 10.5 }),
-        space(14),
+        gap(setting, 14),
       ],
     },
   ]);
@@ -55,7 +56,7 @@ export function drawAmount(setting: Setting, { words, figure, under }: Of<'amoun
 export function drawRuleBlock(setting: Setting, { words }: Of<'rule'>): void {
   const { flow, lettering } = setting;
   const widthPt = widthOf(setting);
-  const said = [...linesOf(setting, words, { widthPt, size: SMALL, colour: GREY }), space(10)];
+  const said = [...linesOf(setting, words, { widthPt, size: SMALL, colour: GREY }), gap(setting, 10)];
   if (flow.room < 34 + highOf(said)) flow.newPage();
   drawRule(flow, leftOf(setting, 20, 100 * POINTS_PER_MM), lettering);
   drawColumns(setting, [{ at: 0, widthPt, lines: said }]);
@@ -107,13 +108,13 @@ export function drawCards(setting: Setting, { cards }: Of<'cards'>): void {
     const pair = cards
       .slice(from, from + 2)
       .map(({ heading, lines, foot }) => [
-        space(CARD_PAD),
+        gap(setting, CARD_PAD),
         ...linesOf(setting, heading, { widthPt, size: 12, weight: 700 }),
-        space(3),
-        ...lines.flatMap((text) => [...linesOf(setting, text, { widthPt, size: 9 }), space(2)]),
-        space(4),
+        gap(setting, 3),
+        ...lines.flatMap((text) => [...linesOf(setting, text, { widthPt, size: 9 }), gap(setting, 2)]),
+        gap(setting, 4),
         ...linesOf(setting, foot, { widthPt, size: SMALL, colour: GREY }),
-        space(CARD_PAD),
+        gap(setting, CARD_PAD),
       ]);
     const high = Math.max(...pair.map(highOf));
     const row: SetLine = {
@@ -146,7 +147,7 @@ export function drawCards(setting: Setting, { cards }: Of<'cards'>): void {
 export function drawList(setting: Setting, { heading, items }: Of<'list'>): void {
   const whole = widthOf(setting);
   const widthPt = (whole - 2 * 16) / 3;
-  const head = [...linesOf(setting, heading, { widthPt: whole, weight: 700 }), space(3)];
+  const head = [...linesOf(setting, heading, { widthPt: whole, weight: 700 }), gap(setting, 3)];
   if (setting.flow.room < highOf(head) + 3 * TEXT) setting.flow.newPage();
   drawColumns(setting, [{ at: 0, widthPt: whole, lines: head }]);
   for (let from = 0; from < items.length; from += 3) {
@@ -159,5 +160,5 @@ export function drawList(setting: Setting, { heading, items }: Of<'list'>): void
       })),
     );
   }
-  setting.flow.goTo(setting.flow.y - 10);
+  setting.flow.goTo(setting.flow.y - gapHigh(setting, 10));
 }

@@ -6,6 +6,8 @@ import {
   type Column,
   drawColumns,
   GREY,
+  gap,
+  gapHigh,
   highOf,
   INK,
   linesOf,
@@ -64,7 +66,7 @@ export function drawTable(setting: Setting, { columns, rows, sums, note, shares 
   const drawHead = () => {
     drawColumns(setting, head);
     line(setting, 1.1, INK);
-    flow.goTo(flow.y - 3);
+    flow.goTo(flow.y - gapHigh(setting, 3));
   };
   const isTooMuch = (high: number) => high > flow.room && high <= flow.wholeRoom - headHigh;
   if (isTooMuch(headHigh + needs(0))) flow.newPage();
@@ -81,7 +83,7 @@ export function drawTable(setting: Setting, { columns, rows, sums, note, shares 
     if (isTotal) line(setting, 1.1, INK);
     drawColumns(setting, cells);
   }
-  flow.goTo(flow.y - 8);
+  flow.goTo(flow.y - gapHigh(setting, 8));
 }
 
 // Helpers
@@ -168,13 +170,13 @@ function headOf(
         colour: GREY,
         align: place.isFigure ? 'end' : 'start',
       }),
-      space(3),
+      gap(setting, 3),
     ],
   }));
 }
 
 function setRow(setting: Setting, row: Row, places: readonly Place[]): readonly Column[] {
-  const padded = (lines: readonly SetLine[]) => [space(PAD), ...lines, space(PAD)];
+  const padded = (lines: readonly SetLine[]) => [gap(setting, PAD), ...lines, gap(setting, PAD)];
   const noteOf = (widthPt: number) =>
     linesOf(setting, row.note ?? '', { widthPt, size: SMALL, colour: GREY, isTyped: true });
   if (row.kind === 'group') {
@@ -184,10 +186,10 @@ function setRow(setting: Setting, row: Row, places: readonly Place[]): readonly 
         at: 0,
         widthPt,
         lines: [
-          space(PAD + 2),
+          gap(setting, PAD + 2),
           ...linesOf(setting, row.text, { widthPt, weight: 700 }),
           ...noteOf(widthPt),
-          space(1),
+          gap(setting, 1),
         ],
       },
     ];
@@ -220,7 +222,11 @@ function sumRows(
     const isTotal = look === 'total';
     const style = { align: 'end', ...looks[look] } as const;
     const around = isTotal ? 5 : 1.8;
-    const padded = (lines: readonly SetLine[]) => [space(at === 0 ? 4 : around), ...lines, space(around)];
+    const padded = (lines: readonly SetLine[]) => [
+      gap(setting, at === 0 ? 4 : around),
+      ...lines,
+      gap(setting, around),
+    ];
     const nameAt = at === 0 && noted.length > 0 ? noteWide + GAP : 0;
     const widthPt = last.at - GAP - nameAt;
     return {

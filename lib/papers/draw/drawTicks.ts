@@ -5,12 +5,12 @@ import {
   beside,
   type Column,
   drawColumns,
+  gap,
   highOf,
   INK,
   linesOf,
   PALE,
   type Setting,
-  space,
   widthOf,
 } from './setting';
 
@@ -79,7 +79,7 @@ export function drawTicks(
   const set = answers.map(({ text, lines }) => [
     ...linesOf(setting, text, { widthPt }),
     ...Array.from({ length: lines }, () => writingLine(widthPt)),
-    space(5),
+    gap(setting, 5),
   ]);
   const all = set.reduce((sum, lines) => sum + highOf(lines), keep);
   if (inRow === 1 && all > flow.room && all <= flow.wholeRoom) flow.newPage();

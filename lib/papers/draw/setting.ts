@@ -9,9 +9,31 @@ export interface Setting {
   readonly flow: Flow;
   readonly lettering: Lettering;
   readonly isRightToLeft: boolean;
+  readonly closeness: Closeness;
   /** Null where no picture can be shown. */
   readonly pictureOf: (id: string | null) => DrawPicture | null;
 }
+
+/** How close everything on a page stands. */
+interface Closeness {
+  /** Of the size that a text has by itself. */
+  readonly type: number;
+  readonly leading: number;
+  /** Of gaps, and of the room of small drawings. */
+  readonly gaps: number;
+  readonly drawings: number;
+  /** How much nearer to the edges of the page than usual, in points. */
+  readonly nearer: number;
+}
+
+/** Fixed, so that one body always gives one file. */
+export const closenesses = {
+  normal: { type: 1, leading: 1.35, gaps: 1, drawings: 1, nearer: 0 },
+  tight: { type: 0.89, leading: 1.25, gaps: 0.6, drawings: 0.72, nearer: 8 },
+} as const satisfies Record<string, Closeness>;
+
+/** No text of a paper is set smaller than this, however close it stands. */
+const LEAST_TYPE = 7.5;
 
 export const INK = rgb(0, 0, 0);
 export const PALE = rgb(0.62, 0.62, 0.62);
@@ -38,20 +60,30 @@ interface TextStyle {
  * that somebody typed in several lines is set in one, for it could take a whole page.
  */
 export function linesOf(
-  { lettering, isRightToLeft }: Setting,
+  { lettering, isRightToLeft, closeness }: Setting,
   text: string,
   { align = 'start', size = TEXT, isTyped = false, ...style }: TextStyle,
 ): readonly SetLine[] {
   const set = isTyped ? text : inOneLine(text);
   if (set === '') return [];
   const side = align === 'centre' ? align : (align === 'start') === isRightToLeft ? 'right' : 'left';
-  return lettering.setParagraph(set, { ...style, size, align: side });
+  return lettering.setParagraph(set, {
+    leading: closeness.leading,
+    ...style,
+    size: Math.max(LEAST_TYPE, size * closeness.type),
+    align: side,
+  });
 }
 
 export const inOneLine = (text: string): string => text.trim().replaceAll(/[\r\n\u0085\u2028\u2029]+/g, ' ');
 
-/** Room between lines. */
+/** Room between lines, as high as it says. */
 export const space = (high: number): SetLine => ({ high, draw: () => undefined });
+
+/** Room between parts, less where everything stands closer. */
+export const gap = (setting: Setting, high: number): SetLine => space(gapHigh(setting, high));
+
+export const gapHigh = ({ closeness }: Setting, high: number): number => high * closeness.gaps;
 
 export const highOf = (lines: readonly SetLine[]): number => lines.reduce((sum, { high }) => sum + high, 0);
 

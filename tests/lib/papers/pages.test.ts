@@ -92,6 +92,45 @@ describe('a table', () => {
   });
 });
 
+describe('what is to be signed', () => {
+  const long = (count: number) => ({
+    ...clubQuote,
+    terms: Array.from({ length: count }, (_, at) => ({
+      heading: `Term ${at + 1}`,
+      text: 'What both sides hold to, said in a sentence or two, so that each of them knows what comes next.',
+    })),
+  });
+
+  it.each(['a4', 'letter'] as const)(
+    'stands on one page where it is a little too long for it (%s)',
+    async (page) => {
+      // As many terms as the starter's, in a quote with a choice of three: some 150 points too many.
+      const { bytes, pages: count } = await writtenPaper({ kind: 'quote', body: { ...long(12), page } });
+      const { pages, text } = await readPages(bytes);
+      expect([pages.length, count]).toEqual([1, 1]);
+      expect(text).toContain('accepted, name signature date');
+      expect(text).toContain('Term 12');
+      for (const { size, text: letters } of pages[0]?.texts ?? [])
+        expect(size, letters).toBeGreaterThanOrEqual(7.5 - 0.001);
+    },
+  );
+
+  it('is set as large as ever where it takes two pages even so', async () => {
+    const { pages } = await readPages((await writtenPaper({ kind: 'quote', body: long(30) })).bytes);
+    expect(pages).toHaveLength(2);
+    // The title's usual size, and that of terms.
+    const sizes = pages.flatMap(({ texts }) => texts.map(({ size }) => size));
+    expect(sizes).toContain(24);
+    expect(sizes).toContain(9);
+  });
+
+  it('leaves a quote that fits as it is', async () => {
+    const { pages } = await readPages((await writtenPaper({ kind: 'quote', body: long(3) })).bytes);
+    expect(pages).toHaveLength(1);
+    expect(pages[0]?.texts.map(({ size }) => size)).toContain(24);
+  });
+});
+
 describe('every page', () => {
   it('says which of all it is, and of which paper', async () => {
     const { pages } = await quoteOf(200);
