@@ -163,7 +163,7 @@ export function exampleWorkshop(day: string): Workshop {
       tagline: 'shirts, mugs and panels, printed by hand',
       address: '12 Sample Lane\nExampleton',
       contact: '555 0100, post@placeholder.example',
-      howToPay: 'By transfer to Example Bank, account 0000 0000, with the number above.',
+      howToPay: 'By transfer to Example Bank, account 0000 0000, with the order’s number.',
     },
     papers: untoldPapers,
     quoting: usualQuoting,
