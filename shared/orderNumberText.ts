@@ -13,5 +13,14 @@ export const orderNumberText = ({ year, count, letter }: OrderNumber): string =>
 export const seriesNumberText = ({ count, letter }: PaperNumber, issuedOn: string): string =>
   countedText(Number(issuedOn.slice(0, 4)), count, letter ?? '');
 
+/**
+ * The version of a quote or a confirmation: counted by each device, so the letter stands with it where the order was
+ * numbered by another.
+ *
+ * @example versionText({ count: 2, letter: 'B' }, { year: 2026, count: 14, letter: 'A' }) // => '2B'
+ */
+export const versionText = ({ count, letter }: PaperNumber, order: OrderNumber | null): string =>
+  `${count}${order !== null && letter !== order.letter ? (letter ?? '') : ''}`;
+
 const countedText = (year: number, count: number, letter: string): string =>
   `${String(year % 100).padStart(2, '0')}-${String(count).padStart(3, '0')}${letter}`;

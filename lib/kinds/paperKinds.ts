@@ -37,9 +37,9 @@ const asFile = { ...first, needsFile: true } as const;
 /** Tax offices want invoices numbered without a gap, which two devices that cannot ask each other only do apart. */
 const numbered = { ...asFile, numbering: 'device' } as const;
 
-const quote: KindDescriptor<Quote, 'issued'> = { ...asFile, word: 'quote', schema: quoteSchema };
+const quote: KindDescriptor<Quote, 'issued'> = { ...numbered, word: 'quote', schema: quoteSchema };
 const confirmation: KindDescriptor<Confirmation, 'issued'> = {
-  ...asFile,
+  ...numbered,
   word: 'order confirmation',
   schema: confirmationSchema,
 };

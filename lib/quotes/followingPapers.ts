@@ -47,7 +47,7 @@ export function confirmationOf(
     deposit,
     balance: total - deposit,
     accepted: { by, on, choice: chosen?.label ?? '' },
-    quote: { paperId, version: quote.number.count },
+    quote: { paperId, number: quote.number },
   });
 }
 

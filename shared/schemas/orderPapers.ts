@@ -41,7 +41,7 @@ export const confirmationSchema = z.strictObject({
   terms: z.array(termSchema).max(30),
   accepted: z.strictObject({ by: z.string().max(120), on: daySchema, choice: z.string().max(120) }),
   /** The version of the quote it confirms. */
-  quote: z.strictObject({ paperId: idSchema, version: z.int().min(1) }),
+  quote: z.strictObject({ paperId: idSchema, number: paperNumberSchema }),
 });
 
 /** Asks for the deposit or the balance. */

@@ -6,6 +6,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { agreedJobWords } from '@/app/_words/orders/agreedJobWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { acceptedLateWords } from '@/app/_words/orders/orderNoteWords';
+import { versionText } from '@/shared/orderNumberText';
 import { type AnswerDraft, AnswerFields } from './AnswerFields';
 import { agreedEdits, agreedJobs } from './agreedEdits';
 import { NoteFrame } from './NoteFrame';
@@ -75,7 +76,7 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
             value={quoteId}
             choices={quotes.map(({ id, number }) => ({
               value: id,
-              label: `Version ${formatter.number(number.count)}`,
+              label: `Version ${versionText(number, on.standing.number)}`,
             }))}
             onCommit={(id) => {
               setQuoteId(id);

@@ -51,11 +51,11 @@ export function PaperDesk({
     readFile: workspace.readFile,
   });
   const { source } = writer;
-  const name = paperSaid(kind, number, today);
+  const name = paperSaid(kind, number, { issuedOn: today, order: of.standing.number });
   const { state, issue } = useIssuing({
     ...{ workspace, orderId, day: today, writer },
     label: `Issue ${name} of ${order.name}`,
-    onIssued,
+    ...{ onIssued, paper },
   });
   const isIssuing = state.kind === 'issuing';
   const waits = isIssuing

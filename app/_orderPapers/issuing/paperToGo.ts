@@ -47,15 +47,31 @@ interface Going {
   /** YYYY-MM-DD. */
   readonly day: string;
   readonly write: (source: PaperSource) => Promise<PaperFile>;
+  /** Whether by what is known now it may go out still. */
+  readonly mayGo: () => boolean;
+}
+
+/** Another tab was first, so that what this one would issue may not be wanted any more. */
+export class AnotherWasFirst extends Error {
+  override readonly name = 'AnotherWasFirst';
 }
 
 /** @returns the paper as the store issues it: made for the number it gets. */
-export function paperToMake(paper: PaperToGo, { orderId, day, write }: Going): PaperToMake<PaperBodies> {
+export function paperToMake(
+  paper: PaperToGo,
+  { orderId, day, write, mayGo }: Going,
+): PaperToMake<PaperBodies> {
+  let tries = 0;
   const about = { kind: 'order', id: orderId } as const;
   const of = { about, series: seriesOf(paper.kind, orderId, day) };
   const made = <Body>(bodyOf: (number: PaperNumber) => Body) => ({
     body: bodyOf,
-    file: (number: PaperNumber) => write(sourceOf(paper, number)),
+    async file(number: PaperNumber) {
+      tries += 1;
+      // A second invoice asks for the money twice; whether the other tab's was of this order is not known here yet.
+      if (!mayGo() || (paper.kind === 'invoice' && tries > 1)) throw new AnotherWasFirst();
+      return write(sourceOf(paper, number));
+    },
   });
   switch (paper.kind) {
     case 'quote':
@@ -97,9 +113,8 @@ interface NumberFacts {
 /** @returns the number a paper will likely get; another tab may be given it before. */
 export function likelyPaperNumber({ kind, orderId, day, papers, letter }: NumberFacts): PaperNumber {
   const series = seriesOf(kind, orderId, day);
-  const isByVersion = kind === 'quote' || kind === 'confirmation';
   const counts = papers
-    .filter((one) => one.series === series && (isByVersion || one.number.letter === letter))
+    .filter((one) => one.series === series && one.number.letter === letter)
     .map(({ number }) => number.count);
   return { count: Math.max(0, ...counts) + 1, letter: letter ?? 'A' };
 }

@@ -1,12 +1,12 @@
 'use client';
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { nameOfFile } from '@/app/_papers/nameOfFile';
 import { PaperNotWritten, type PaperWriter } from '@/app/_papers/usePaperFile';
 import type { IssueState } from '@/app/_words/orders/paperIssueWords';
 import type { PaperSource } from '@/lib/papers/paperOf';
-import { type PaperToGo, paperToMake } from './paperToGo';
+import { AnotherWasFirst, type PaperToGo, paperToMake } from './paperToGo';
 
 interface IssuingFacts {
   readonly workspace: Pick<ReadyWorkspace, 'issueMade' | 'workshop'>;
@@ -16,6 +16,8 @@ interface IssuingFacts {
   /** What undo says. */
   readonly label: string;
   readonly onIssued: (() => void) | undefined;
+  /** What could go out by what is known now; null where it cannot. */
+  readonly paper: PaperToGo | null;
 }
 
 interface Issuing {
@@ -24,8 +26,20 @@ interface Issuing {
 }
 
 /** Issues a paper: body, file and number are kept together or not at all. */
-export function useIssuing({ workspace, orderId, day, writer, label, onIssued }: IssuingFacts): Issuing {
+export function useIssuing({
+  workspace,
+  orderId,
+  day,
+  writer,
+  label,
+  onIssued,
+  paper: newest,
+}: IssuingFacts): Issuing {
   const [state, setState] = useState<IssueState>({ kind: 'none' });
+  const known = useRef(newest);
+  useEffect(() => {
+    known.current = newest;
+  }, [newest]);
   const { words } = workspace.workshop.papers;
   const issue = async (paper: PaperToGo) => {
     setState({ kind: 'issuing', isOvertaken: false });
@@ -37,8 +51,10 @@ export function useIssuing({ workspace, orderId, day, writer, label, onIssued }:
       return { name: nameOfFile(source, words), content };
     };
     try {
-      const outcome = await workspace.issueMade(label, paperToMake(paper, { orderId, day, write }), () =>
-        setState({ kind: 'issuing', isOvertaken: true }),
+      const outcome = await workspace.issueMade(
+        label,
+        paperToMake(paper, { orderId, day, write, mayGo: () => known.current !== null }),
+        () => setState({ kind: 'issuing', isOvertaken: true }),
       );
       if (outcome.state === 'issued') {
         setState({ kind: 'issued', lost: lost.length });
@@ -48,6 +64,10 @@ export function useIssuing({ workspace, orderId, day, writer, label, onIssued }:
           outcome.state === 'overtaken' ? { kind: 'overtaken' } : { kind: 'notKept', why: outcome.why },
         );
     } catch (error) {
+      if (error instanceof AnotherWasFirst) {
+        setState({ kind: 'anotherWasFirst' });
+        return;
+      }
       const why = error instanceof Error ? error.message : String(error);
       setState({ kind: 'notWritten', why: error instanceof PaperNotWritten ? error.why : why });
     }

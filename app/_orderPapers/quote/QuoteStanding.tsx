@@ -7,6 +7,7 @@ import type { TextContext } from '@/app/_words/formatter';
 import { quoteStandingWords } from '@/app/_words/orders/quoteStandingWords';
 import type { OutOf } from '@/lib/orders/orderFacts';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
+import { versionText } from '@/shared/orderNumberText';
 
 type QuoteStandingProps = Readonly<{
   lastQuote: OutOf<'quote'>;
@@ -17,8 +18,11 @@ type QuoteStandingProps = Readonly<{
 /** Whether the version that went out last still holds at today’s rates, and what has moved since. */
 export function QuoteStanding({ lastQuote, asked, context }: QuoteStandingProps) {
   const { newest, failure } = useOrderStudy('stillHolds', asked, lastQuote.body);
-  const version = lastQuote.number.count;
-  const standing = newest?.question.number.count === version ? newest.answer : null;
+  const version = versionText(lastQuote.number, lastQuote.body.order);
+  const standing =
+    newest !== null && versionText(newest.question.number, newest.question.order) === version
+      ? newest.answer
+      : null;
   return (
     <section aria-labelledby="quote-standing" aria-busy={standing === null && failure === null}>
       <h3 className={styles.sub} id="quote-standing">

@@ -17,6 +17,7 @@ import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { quoteAnswer, settingsLine, waitsWords } from '@/app/_words/orders/quoteAnswerWords';
 import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { versionText } from '@/shared/orderNumberText';
 import { OwnersSide } from './OwnersSide';
 import { QuoteObstacles } from './QuoteObstacles';
 import { QuoteSettings } from './QuoteSettings';
@@ -77,7 +78,8 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
           <AnswerMissing what="The quote could not be worked out" failure={failure} />
           {isOut && (
             <p className={styles.quiet}>
-              Version {lastQuote.number.count} says just this. Nothing has changed since it went out.
+              Version {versionText(lastQuote.number, standing.number)} says just this. Nothing has changed
+              since it went out.
             </p>
           )}
         </TabHead>

@@ -1,7 +1,7 @@
 import { paperNumberText } from '@/app/_words/paperNumberText';
 import { paperKinds } from '@/lib/kinds/paperKinds';
 import { isPlainObject } from '@/lib/merging/sameValue';
-import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
+import { orderNumberText, seriesNumberText, versionText } from '@/shared/orderNumberText';
 import type { Paper } from '@/shared/schemas/happened';
 import { orderNumberSchema } from '@/shared/schemas/orderEvents';
 import { daySchema } from '@/shared/schemas/rate';
@@ -17,7 +17,7 @@ export function paperText({ kind, number, body }: Pick<Paper, 'kind' | 'number' 
   const order = orderNumberSchema.safeParse(said.order);
   const issuedOn = daySchema.safeParse(said.issuedOn);
   if ((kind === 'quote' || kind === 'confirmation') && order.success)
-    return `${word} ${orderNumberText(order.data)}, version ${number.count}`;
+    return `${word} ${orderNumberText(order.data)}, version ${versionText(number, order.data)}`;
   return issuedOn.success && kind !== 'priceListVersion'
     ? `${word} ${seriesNumberText(number, issuedOn.data)}`
     : `${word} ${paperNumberText(number)}`;

@@ -2,15 +2,18 @@ import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { withCapital } from '@/app/_words/spelledNumber';
 import { paperKinds } from '@/lib/kinds/paperKinds';
+import { isPlainObject } from '@/lib/merging/sameValue';
 import type { Happening } from '@/lib/orders/orderFacts';
 import type { orderTimeline } from '@/lib/orders/orderTimeline';
-import { seriesNumberText } from '@/shared/orderNumberText';
+import { seriesNumberText, versionText } from '@/shared/orderNumberText';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Attachment } from '@/shared/schemas/keptFile';
 import {
   expenseSchema,
+  type OrderNumber,
   type OrderStep,
   orderEventSchema,
+  orderNumberSchema,
   paymentSchema,
   payoutSchema,
 } from '@/shared/schemas/orderEvents';
@@ -75,11 +78,16 @@ function paperWords({ kind, number, body }: Paper): TimelineWords {
     typeof body === 'object' && body !== null && 'issuedOn' in body ? String(body.issuedOn) : '';
   const name =
     kind === 'quote'
-      ? `version ${number.count}`
+      ? `version ${versionText(number, orderIn(body))}`
       : kind === 'confirmation' || issuedOn === ''
         ? ''
         : seriesNumberText(number, issuedOn);
   return { ...plain(withCapital(known), `${name} went out`.trim()), canGoBack: false };
+}
+
+function orderIn(body: unknown): OrderNumber | null {
+  const said = isPlainObject(body) ? orderNumberSchema.safeParse(body.order) : null;
+  return said?.success === true ? said.data : null;
 }
 
 /** Nothing of a body is taken for granted: what a later build wrote is told by its kind. */

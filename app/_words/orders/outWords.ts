@@ -1,7 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { withCapital } from '@/app/_words/spelledNumber';
 import type { OrderPaper } from '@/lib/orders/orderFacts';
-import { seriesNumberText } from '@/shared/orderNumberText';
+import { seriesNumberText, versionText } from '@/shared/orderNumberText';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import { minorMoney } from './minorWords';
 import { onePaperWords } from './paperTabWords';
@@ -10,11 +10,11 @@ import { onePaperWords } from './paperTabWords';
 export const paperSaid = (
   kind: OrderPaper['kind'],
   number: PaperNumber,
-  issuedOn: string,
+  { issuedOn, order }: Pick<OrderPaper['body'], 'issuedOn' | 'order'>,
   word = onePaperWords[kind],
 ): string =>
   kind === 'quote' || kind === 'confirmation'
-    ? `${word}, version ${number.count}`
+    ? `${word}, version ${versionText(number, order)}`
     : `${word} ${seriesNumberText(number, issuedOn)}`;
 
 /** @returns what a paper that went out is called in a list: “Quote, version 2”, “Deposit request 26-003A”. */
@@ -23,7 +23,7 @@ export const paperName = (paper: OrderPaper): string =>
     paperSaid(
       paper.kind,
       paper.number,
-      paper.body.issuedOn,
+      paper.body,
       paper.kind === 'paymentRequest' ? `${paper.body.what} request` : undefined,
     ),
   );

@@ -10,6 +10,8 @@ export type IssueState =
   /** Asked for while something stood in the way. */
   | { readonly kind: 'refused' }
   | { readonly kind: 'overtaken' }
+  /** Another tab issued one of its kind while this one was made. */
+  | { readonly kind: 'anotherWasFirst' }
   | { readonly kind: 'notKept'; readonly why: SaveFailure }
   /** `why` is null where the part of the app that writes papers could not be fetched. */
   | { readonly kind: 'notWritten'; readonly why: string | null };
@@ -31,6 +33,8 @@ export function issueWords(state: IssueState): string | null {
       return 'It is not issued: see what stands in the way.';
     case 'overtaken':
       return 'It is not issued: other tabs were given its number each time. Close them, and try again.';
+    case 'anotherWasFirst':
+      return 'It is not issued, and no number is used: another tab was first. See below what went out, and issue it again if it is still wanted.';
     case 'notKept':
       // Paper, file and number are kept together or not at all, so that no number is lost.
       return `It is not issued, and no number is used. ${saveFailureWords[state.why]}`;

@@ -2,7 +2,7 @@ import type { Block, Paper } from '@/lib/papers/paper';
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { type Figures, figuresOf } from '@/lib/papers/words/figures';
 import { filled } from '@/lib/papers/words/labelsFor';
-import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
+import { orderNumberText, seriesNumberText, versionText } from '@/shared/orderNumberText';
 import type { Invoice } from '@/shared/schemas/orderPapers';
 import type { Seller } from '@/shared/schemas/paperParts';
 
@@ -98,7 +98,7 @@ export function versionNumber(
   labels: Labels,
 ): string {
   if (order === null) return seriesNumberText(number, issuedOn);
-  return filled(labels.version, { number: orderNumberText(order), version: number.count });
+  return filled(labels.version, { number: orderNumberText(order), version: versionText(number, order) });
 }
 
 export const ownNumber = ({ number, issuedOn }: Pick<Heading, 'number' | 'issuedOn'>): string =>

@@ -1,6 +1,7 @@
 import type { Block, Note, Paper, Sum } from '@/lib/papers/paper';
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { apart, filled } from '@/lib/papers/words/labelsFor';
+import { versionText } from '@/shared/orderNumberText';
 import type { Confirmation, Quote } from '@/shared/schemas/orderPapers';
 import { drawnGoods } from './goods';
 import { dayFact, headedPaper, howToPay, oneLine, type Told, toldIn, versionNumber } from './heading';
@@ -78,7 +79,7 @@ export function confirmationPaper(body: Confirmation, labels: Labels): Paper {
         text: filled(accepted.choice === '' ? labels.confirmsAsAsked : labels.confirms, {
           by: apart(oneLine(accepted.by)),
           choice: apart(oneLine(accepted.choice)),
-          version: quote.version,
+          version: versionText(quote.number, body.order),
           day: told.figures.day(accepted.on),
         }),
         isStrong: false,

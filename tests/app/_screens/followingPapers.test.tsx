@@ -139,7 +139,7 @@ describe('a confirmation', () => {
     await issue(/^Issue confirmation, version 1/);
     expect(out().confirmation[0]?.body).toMatchObject({
       ...{ deposit: 38066, balance: 38065, accepted: { by: 'Alex Placeholder', on: TEST_DAY, choice: '' } },
-      ...{ sums: { total: 76131 }, quote: { version: 1 } },
+      ...{ sums: { total: 76131 }, quote: { number: { count: 1 } } },
     });
   });
 

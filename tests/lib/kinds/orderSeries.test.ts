@@ -15,16 +15,18 @@ describe('what papers of orders are numbered in', () => {
     expect(orderSeries(2008)).toBe('order 08');
   });
 
-  it('versions count over all devices, all else on each, and no paper of an order is without its file', () => {
+  it('versions of price lists count over all devices, papers of orders on each, and no paper of an order is without its file', () => {
     const byDevice = Object.entries(paperKinds).flatMap(([name, kind]) =>
       'numbering' in kind && kind.numbering === 'device' ? [name] : [],
     );
     expect(byDevice.toSorted()).toEqual([
+      'confirmation',
       'creditNote',
       'deliveryNote',
       'invoice',
       'paymentRequest',
       'proof',
+      'quote',
       'receipt',
     ]);
     const withoutFile = Object.entries(paperKinds).flatMap(([name, kind]) =>

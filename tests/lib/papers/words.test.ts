@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { versionNumber } from '@/lib/papers/bodies/heading';
 import { starterTerms } from '@/lib/papers/terms/starterTerms';
 import { filledTerms, type TermFacts, termTexts } from '@/lib/papers/terms/termTexts';
 import { englishLabels } from '@/lib/papers/words/englishLabels';
@@ -73,6 +74,16 @@ describe('numbers of papers', () => {
     expect(orderNumberText({ year: 2026, count: 14, letter: 'A' })).toBe('26-014A');
     expect(seriesNumberText({ count: 7, letter: 'B' }, '2027-01-02')).toBe('27-007B');
     expect(seriesNumberText({ count: 1234, letter: null }, '2027-01-02')).toBe('27-1234');
+  });
+});
+
+describe('versions of papers', () => {
+  it('bear the letter of their device where it is not that of the order', () => {
+    const order = { year: 2026, count: 14, letter: 'A' };
+    const issuedOn = '2026-11-27';
+    const said = (letter: string, count: number) =>
+      versionNumber({ order, number: { count, letter }, issuedOn }, englishLabels);
+    expect([said('A', 2), said('B', 2)]).toEqual(['26-014A, version 2', '26-014A, version 2B']);
   });
 });
 

@@ -37,7 +37,7 @@ describe('a confirmation', () => {
     expect([paper.number, paper.issuedOn, paper.quote]).toEqual([
       issued.number,
       issued.day,
-      { paperId: 'paper-1', version: 1 },
+      { paperId: 'paper-1', number: { count: 1, letter: 'A' } },
     ]);
     expect(JSON.stringify(paper)).not.toContain('fullCost');
   });

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import {
+  AnotherWasFirst,
+  likelyPaperNumber,
+  type PaperToGo,
+  paperToMake,
+} from '@/app/_orderPapers/issuing/paperToGo';
+import { clubInvoice, clubQuote } from '@/tests/fixtures/orderPapers';
+
+const invoice: PaperToGo = { kind: 'invoice', bodyOf: (number) => ({ ...clubInvoice, number }) };
+const quote: PaperToGo = { kind: 'quote', bodyOf: (number) => ({ ...clubQuote, number }) };
+const file = { name: 'paper.pdf', content: new Uint8Array([1]) };
+
+const making = (paper: PaperToGo, mayGo: () => boolean = () => true) =>
+  paperToMake(paper, { orderId: 'order-1', day: '2026-12-12', write: async () => file, mayGo });
+
+describe('a paper that is made for its number', () => {
+  it('is not made again as an invoice where another tab was given the number, for it may be of the same order', async () => {
+    const making1 = making(invoice);
+    expect((await making1.make({ count: 1, letter: 'A' })).body.number.count).toBe(1);
+    await expect(making1.make({ count: 2, letter: 'A' })).rejects.toBeInstanceOf(AnotherWasFirst);
+  });
+
+  it('is made again as the next version of a quote', async () => {
+    const versions = making(quote);
+    await versions.make({ count: 1, letter: 'A' });
+    expect((await versions.make({ count: 2, letter: 'A' })).body.number.count).toBe(2);
+  });
+
+  it('is not made where it may not go out any more', async () => {
+    await expect(making(invoice, () => false).make({ count: 1, letter: 'A' })).rejects.toBeInstanceOf(
+      AnotherWasFirst,
+    );
+  });
+});
+
+it('versions of a quote are counted by each device, without a gap', () => {
+  const papers = [
+    { series: 'quote order-1', number: { count: 1, letter: 'A' } },
+    { series: 'quote order-1', number: { count: 2, letter: 'A' } },
+    { series: 'quote order-1', number: { count: 1, letter: 'B' } },
+  ];
+  const of = { kind: 'quote', orderId: 'order-1', day: '2026-12-12', papers } as const;
+  expect(likelyPaperNumber({ ...of, letter: 'A' })).toEqual({ count: 3, letter: 'A' });
+  expect(likelyPaperNumber({ ...of, letter: 'B' })).toEqual({ count: 2, letter: 'B' });
+});
