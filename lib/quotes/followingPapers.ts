@@ -51,6 +51,19 @@ export function confirmationOf(
   });
 }
 
+/** @returns a quote as if what was chosen of it had been asked: to be held against the job that became that. */
+export function quoteAsChosen(quote: Quote, alternativeId: string | null): Quote {
+  const chosen = quote.alternatives.find(({ id }) => id === alternativeId);
+  if (chosen === undefined) return quote;
+  const { priced, sums, deposit } = chosen;
+  const { charges, discount } = priced;
+  return {
+    ...quote,
+    ...{ goods: goodsOfChoice(quote, priced.lines), charges, discount, sums, deposit },
+    ...{ balance: sums.total - deposit, alternatives: [] },
+  };
+}
+
 /** What was agreed and what of it is paid, whole minor units. */
 interface Agreed extends PaperHeading {
   readonly sums: Quote['sums'];

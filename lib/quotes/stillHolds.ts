@@ -10,7 +10,7 @@ import { untaxedJob } from './orderTax';
 import type { QuoteAsked } from './quoteAsked';
 import { quotedRates } from './quotedRates';
 import type { QuoteObstacle } from './quoteObstacle';
-import type { SoldLine } from './soldLine';
+import { type SoldLine, soldPieces } from './soldLine';
 
 export type QuoteStanding =
   | {
@@ -64,7 +64,7 @@ export function stillHolds(quote: Quote, today: QuoteAsked, grid: Grid): QuoteSt
 /** A comparison is to show a loss, not to stop at it. */
 const withReason = (asked: QuoteAsked): QuoteAsked => ({
   ...asked,
-  order: { ...asked.order, underCostWhy: asked.order.underCostWhy || 'compared' },
+  order: { ...asked.order, underCostWhy: asked.order.underCostWhy.trim() || 'compared' },
 });
 
 const quotedLine = ({ jobId, lineId, name, sizes, start }: Quote['goods'][number]): SoldLine => ({
@@ -81,10 +81,14 @@ const quotedLine = ({ jobId, lineId, name, sizes, start }: Quote['goods'][number
 const isSameGoods = (quoted: readonly SoldLine[], { sale }: AskedJudged): boolean =>
   quantitiesOf(quoted) === quantitiesOf(sale.lines);
 
+/** A size may stand twice on a paper, at two prices. */
 const quantitiesOf = (lines: readonly SoldLine[]): string =>
   lines
     .flatMap(({ jobId, lineId, sizes }) =>
-      sizes.map(({ size, quantity }) => JSON.stringify([jobId, lineId, size, quantity])),
+      [...new Set(sizes.map(({ size }) => size))].map((size) => {
+        const rows = sizes.filter((one) => one.size === size);
+        return JSON.stringify([jobId, lineId, size, soldPieces({ sizes: rows })]);
+      }),
     )
     .toSorted()
     .join();

@@ -1,23 +1,28 @@
 'use client';
 
+import { useMemo } from 'react';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import { useOrderStudy } from '@/app/_studies/useOrderStudy';
 import type { TextContext } from '@/app/_words/formatter';
 import { quoteStandingWords } from '@/app/_words/orders/quoteStandingWords';
 import type { OutOf } from '@/lib/orders/orderFacts';
+import { quoteAsChosen } from '@/lib/quotes/followingPapers';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { versionText } from '@/shared/orderNumberText';
 
 type QuoteStandingProps = Readonly<{
   lastQuote: OutOf<'quote'>;
+  /** The alternative that was accepted of it. */
+  chosenId: string | null;
   asked: QuoteAsked;
   context: TextContext;
 }>;
 
 /** Whether the version that went out last still holds at today’s rates, and what has moved since. */
-export function QuoteStanding({ lastQuote, asked, context }: QuoteStandingProps) {
-  const { newest, failure } = useOrderStudy('stillHolds', asked, lastQuote.body);
+export function QuoteStanding({ lastQuote, chosenId, asked, context }: QuoteStandingProps) {
+  const quote = useMemo(() => quoteAsChosen(lastQuote.body, chosenId), [lastQuote.body, chosenId]);
+  const { newest, failure } = useOrderStudy('stillHolds', asked, quote);
   const version = versionText(lastQuote.number, lastQuote.body.order);
   const standing =
     newest !== null && versionText(newest.question.number, newest.question.order) === version
@@ -36,11 +41,9 @@ export function QuoteStanding({ lastQuote, asked, context }: QuoteStandingProps)
         </p>
       ) : (
         <ul className={styles.findings}>
-          {quoteStandingWords(standing, lastQuote.body, context).map(
-            ({ key, severity, sentence, detail }) => (
-              <FindingRow key={key} {...{ severity, sentence, detail }} />
-            ),
-          )}
+          {quoteStandingWords(standing, quote, context).map(({ key, severity, sentence, detail }) => (
+            <FindingRow key={key} {...{ severity, sentence, detail }} />
+          ))}
         </ul>
       )}
     </section>

@@ -45,7 +45,7 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
     draft === null || workspace.workshop.blocks === null
       ? []
       : quoteDayCautions(order, draft.body, formatter);
-  const { lastQuote } = standing;
+  const { lastQuote, agreed } = standing;
   const isOut = lastQuote !== null && draft !== null && saysTheSame(lastQuote.body, draft);
   // Beside what it comes to: fewer may rightly be quoted than somebody first thought of.
   const otherwise = askedPiecesWords(
@@ -100,7 +100,12 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
           <QuoteSettings {...{ of, asked }} />
         </Fold>
         {draft !== null && <OwnersSide {...{ draft, formatter, locale, context }} />}
-        {lastQuote !== null && asked !== null && <QuoteStanding {...{ lastQuote, asked, context }} />}
+        {lastQuote !== null && asked !== null && (
+          <QuoteStanding
+            {...{ lastQuote, asked, context }}
+            chosenId={agreed?.quote.id === lastQuote.id ? agreed.alternativeId : null}
+          />
+        )}
       </div>
       <PaperDesk
         {...{ of }}

@@ -156,6 +156,8 @@ describe('one print less', () => {
   it('is not offered under what it costs without a reason, nor where nothing would be printed', () => {
     expect(problemOf({ order: without('badge', 2) })).toEqual(['underCost']);
     expect(problemOf({ order: without('no-such-print') })).toEqual(['gone']);
+    // Blanks alone say nothing.
+    expect(problemOf({ order: { ...without('badge', 2), underCostWhy: '  ' } })).toEqual(['underCost']);
     const why = { underCostWhy: 'They bring a second order in spring.' };
     expect(ready({ order: { ...without('badge', 2), ...why } }).body.alternatives).toHaveLength(1);
     const plain = {

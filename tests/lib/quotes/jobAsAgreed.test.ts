@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { quoteAsChosen } from '@/lib/quotes/followingPapers';
 import { jobsAsAgreed } from '@/lib/quotes/jobAsAgreed';
 import { quoteBody } from '@/lib/quotes/quoteBody';
+import { stillHolds } from '@/lib/quotes/stillHolds';
 import type { Job } from '@/shared/schemas/job';
+import type { Quote } from '@/shared/schemas/orderPapers';
 import { club } from '@/tests/fixtures/clubJob';
+import { grid } from '@/tests/fixtures/costed';
 import { DAY } from '@/tests/fixtures/numbers';
 import { plainInput } from './plainQuote';
-import { anOrder, clubAlternatives, clubCustomer, ready } from './quoteTools';
+import { anOrder, asking, clubAlternatives, clubCustomer, ready } from './quoteTools';
 
 type Asked = NonNullable<Parameters<typeof ready>[0]>;
 
@@ -109,5 +113,16 @@ describe('a job of which an alternative was accepted', () => {
     const [found] = agreed(choices, null, fewer);
     expect(found?.changes).toMatchObject([{ pieces: { before: 11, after: 37 }, isPriceOther: false }]);
     expect(found?.job).toEqual(club().job);
+  });
+
+  it('still holds as what was accepted', () => {
+    const [found] = agreed(choices, 'forty');
+    const input = { ...club(), job: found?.job ?? club().job };
+    const standing = (quote: Quote) => stillHolds(quote, asking({ input }), grid);
+    const quote = quoteOf(choices);
+    expect(standing(quote).kind).toBe('otherGoods');
+    expect(standing(quoteAsChosen(quote, 'forty'))).toMatchObject({
+      ...{ kind: 'compared', holds: true, quoted: { total: 80_143 }, now: { total: 80_143 } },
+    });
   });
 });
