@@ -2,7 +2,7 @@ import type { SaleSums } from '@/shared/schemas/paperParts';
 import type { Happening, OutOf } from './orderFacts';
 
 /** An invoice in force, and what of it was given back. */
-export interface Bill {
+interface Bill {
   readonly paper: OutOf<'invoice'>;
   /** Credit notes in force that correct it: one whose invoice does not count takes from nothing. */
   readonly credits: readonly OutOf<'creditNote'>[];
@@ -17,10 +17,10 @@ export function billsOf(happened: readonly Happening[]): readonly Bill[] {
 }
 
 /** @returns what was given back. Written with a minus or without, a credit note takes from what is owed. */
-export const creditedOf = ({ credits }: Bill): SaleSums => {
+export function creditedOf({ credits }: Bill): SaleSums {
   const sum = (of: keyof SaleSums) => credits.reduce((all, { body }) => all + Math.abs(body.sums[of]), 0);
   return { subtotal: sum('subtotal'), tax: sum('tax'), total: sum('total') };
-};
+}
 
 /** @returns what of it was not given back. */
 export function leftOf(bill: Bill): SaleSums {
