@@ -3,7 +3,7 @@ import type { BenchWork } from './benchWork';
 type Stage = 'printer' | 'press' | 'hands';
 
 /** How long a piece keeps each of them busy, min. */
-interface Pace {
+export interface Pace {
   readonly each: Readonly<Record<Stage, number>>;
   /** The one that takes longest decides how fast the work goes. */
   readonly bottleneck: Stage;
@@ -17,13 +17,15 @@ export interface StageMinutes {
   readonly hands: number;
 }
 
-/** @returns null where no piece is made. */
-export function paceOf({ pieces, ...minutes }: StageMinutes): Pace | null {
+/** @returns of jobs that are made together; null where no piece is made. */
+export function paceOf(jobs: readonly StageMinutes[]): Pace | null {
+  const sum = (of: keyof StageMinutes) => jobs.reduce((all, job) => all + job[of], 0);
+  const pieces = sum('pieces');
   if (pieces <= 0) return null;
   const each = {
-    printer: minutes.printer / pieces,
-    press: minutes.press / pieces,
-    hands: minutes.hands / pieces,
+    printer: sum('printer') / pieces,
+    press: sum('press') / pieces,
+    hands: sum('hands') / pieces,
   };
   // Where two are alike it is the hands that are free for nothing else, then the press.
   const order: readonly Stage[] = ['hands', 'press', 'printer'];

@@ -8,6 +8,7 @@ import { benchAnswer, benchLines } from '@/app/_words/orders/orderBenchWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { benchDays } from '@/lib/calendar/benchDays';
 import { plansOf } from '@/lib/calendar/load';
+import { paceOf } from '@/lib/calendar/pace';
 import { benchClaim } from '@/lib/orders/bench/orderLoad';
 import { rushFor } from '@/lib/studies/charges/rushFor';
 import styles from './Bench.module.css';
@@ -32,7 +33,9 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
     wantedOn === null || own === null || planned === null
       ? null
       : rushFor(today, wantedOn, planned, workspace.workshop.policy.charges);
+  const stages = order.jobIds.flatMap((jobId) => bench.workOf(jobId)?.stages ?? []);
   const seen = {
+    pace: own === null ? null : paceOf(stages),
     calendar,
     own,
     planned,

@@ -5,6 +5,7 @@ import { minutesWords } from '@/app/_words/minutesWords';
 import { planMinutes } from '@/lib/calendar/benchDays';
 import type { Calendar } from '@/lib/calendar/calendar';
 import type { Latest } from '@/lib/calendar/orderDates';
+import type { Pace } from '@/lib/calendar/pace';
 import type { Planned } from '@/lib/calendar/planWork';
 import type { OrderBench } from '@/lib/orders/bench/orderLoad';
 import type { RushOfDay } from '@/lib/studies/charges/rushFor';
@@ -17,6 +18,8 @@ interface SeenOnBench {
   readonly own: OrderBench | null;
   readonly planned: Planned | null;
   readonly latest: Latest | null;
+  /** Of all its work, done or not; null where none is known. */
+  readonly pace: Pace | null;
   readonly wantedOn: string | null;
   readonly today: string;
   readonly rush: RushOfDay | null;
@@ -65,6 +68,12 @@ export function benchAnswer(
   }
 }
 
+const slowestWords: Readonly<Record<Pace['bottleneck'], string>> = {
+  printer: 'The printer sets',
+  press: 'The press sets',
+  hands: 'Your hands set',
+};
+
 interface BenchLine {
   readonly words: string;
   readonly isCaution: boolean;
@@ -72,7 +81,7 @@ interface BenchLine {
 
 /** @returns what follows from it: the last days, heatings-up, a day that cannot be kept, haste. */
 export function benchLines(
-  { planned, latest, wantedOn, today, rush, own, isReleased }: SeenOnBench,
+  { planned, latest, wantedOn, today, rush, own, isReleased, pace }: SeenOnBench,
   unknown: readonly string[],
   locale: string,
   formatter: Formatter,
@@ -114,6 +123,12 @@ export function benchLines(
     ];
     lines.push(...last.map(({ what, day }) => ({ words: `${what} ${by(day)}.`, isCaution: day < today })));
   }
+  if (pace !== null && unknown.length === 0)
+    lines.push(
+      line(
+        `${slowestWords[pace.bottleneck]} the pace: ${minutesWords(pace.each[pace.bottleneck], locale)} a piece.`,
+      ),
+    );
   if (rush !== null) lines.push(...rushLines(rush, formatter).map(line));
   if (unknown.length > 0)
     lines.push(

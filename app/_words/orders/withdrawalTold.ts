@@ -24,7 +24,7 @@ export function withdrawalTold(
   if (bill === undefined) return [];
   const credits = bill.credits.map(
     ({ kind, number, body }) =>
-      `What ${paperSaid(kind, number, body.issuedOn)} gave back of it counts no more either.`,
+      `What ${paperSaid(kind, number, body)} gave back of it counts no more either.`,
   );
   return credits.length + came.length === 0
     ? []

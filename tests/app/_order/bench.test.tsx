@@ -61,6 +61,8 @@ describe('bench time of an order', () => {
   it('says how long it takes and when it is done', async () => {
     await enterOrder();
     expect(bench().getByText('6 h 2 min,')).toBeVisible();
+    // 352.3 min of the hands for 37 shirts.
+    expect(bench().getByText('Your hands set the pace: 9.5 min a piece.')).toBeVisible();
     expect(bench().getByText(/done by Tuesday, December 8/)).toBeVisible();
   });
 

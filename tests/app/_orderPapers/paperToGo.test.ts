@@ -17,18 +17,19 @@ const making = (paper: PaperToGo, mayGo: () => boolean = () => true) =>
 describe('a paper that is made for its number', () => {
   it('is not made again as an invoice where another tab was given the number, for it may be of the same order', async () => {
     const making1 = making(invoice);
-    expect((await making1.make({ count: 1, letter: 'A' })).body.number.count).toBe(1);
-    await expect(making1.make({ count: 2, letter: 'A' })).rejects.toBeInstanceOf(AnotherWasFirst);
+    expect(await making1.file({ count: 1, letter: 'A' })).toBe(file);
+    await expect(making1.file({ count: 2, letter: 'A' })).rejects.toBeInstanceOf(AnotherWasFirst);
   });
 
   it('is made again as the next version of a quote', async () => {
     const versions = making(quote);
-    await versions.make({ count: 1, letter: 'A' });
-    expect((await versions.make({ count: 2, letter: 'A' })).body.number.count).toBe(2);
+    await versions.file({ count: 1, letter: 'A' });
+    expect(await versions.file({ count: 2, letter: 'A' })).toBe(file);
+    expect(versions.body({ count: 2, letter: 'A' }).number.count).toBe(2);
   });
 
   it('is not made where it may not go out any more', async () => {
-    await expect(making(invoice, () => false).make({ count: 1, letter: 'A' })).rejects.toBeInstanceOf(
+    await expect(making(invoice, () => false).file({ count: 1, letter: 'A' })).rejects.toBeInstanceOf(
       AnotherWasFirst,
     );
   });

@@ -196,11 +196,18 @@ describe('what open quotes would do', () => {
 describe('the pace of the work', () => {
   it('is that of whoever takes longest a piece', () => {
     // 52.9 sheets at 2.5 min = 132.25, 178 min at the press, 352.3 of the hands, for 37 shirts.
-    const pace = paceOf({ pieces: 37, printer: 132.25, press: 178, hands: 352.3 });
+    const pace = paceOf([{ pieces: 37, printer: 132.25, press: 178, hands: 352.3 }]);
     expect(pace?.bottleneck).toBe('hands');
     expect(pace?.each.press).toBeCloseTo(4.81, 2);
-    expect(paceOf({ pieces: 10, printer: 60, press: 80, hands: 50 })?.bottleneck).toBe('press');
-    expect(paceOf({ pieces: 0, printer: 0, press: 0, hands: 0 })).toBeNull();
+    expect(paceOf([{ pieces: 10, printer: 60, press: 80, hands: 50 }])?.bottleneck).toBe('press');
+    expect(paceOf([{ pieces: 0, printer: 0, press: 0, hands: 0 }])).toBeNull();
+    expect(paceOf([])).toBeNull();
+    // Of two jobs together: 30 + 90 min at the press for 20 pieces, 80 of the hands.
+    const both = paceOf([
+      { pieces: 10, printer: 10, press: 30, hands: 50 },
+      { pieces: 10, printer: 10, press: 90, hands: 30 },
+    ]);
+    expect(both).toMatchObject({ bottleneck: 'press', each: { press: 6 } });
   });
 
   it('counts only what is left: a step noted holds for all before it', () => {
