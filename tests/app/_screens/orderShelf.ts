@@ -74,7 +74,10 @@ export const shelf = {
   /** Without a picture nothing can be approved, and without the balance nothing goes out: both are passed. */
   async delivered(orderId: string, change: Partial<Quote> = {}): Promise<void> {
     await shelf.accepted(orderId, change);
-    shelf.step(orderId, { what: 'override', gate: 'approval', reason: 'Shown by hand' });
+    const versions = Object.entries(screenStore().getState().kinds.artwork.bodies).map(
+      ([artworkId, { version }]) => ({ artworkId, version }),
+    );
+    shelf.step(orderId, { what: 'override', gate: 'approval', reason: 'Shown by hand', versions });
     shelf.pay(orderId, 76131);
     for (const what of ['blanksOrdered', 'packed', 'delivered'] as const)
       shelf.step(orderId, { what, note: '' });
