@@ -201,6 +201,21 @@ describe('what an order waits for', () => {
     expect(screen.queryByRole('form', { name: 'Blanks ordered' })).toBeNull();
   });
 
+  it('goes on without the approval for the versions of today alone', async () => {
+    await enterOrder();
+    await accepted();
+    await userEvent.click(screen.getByRole('button', { name: 'Do it even so: Order the blanks' }));
+    const why = form('Go on without the deposit and the approved proof');
+    await userEvent.type(why.getByLabelText(/^Why you go on/), 'shown by hand');
+    await userEvent.click(why.getByRole('button', { name: 'Note it' }));
+    const [deposit, approval] = steps().slice(-2);
+    expect(deposit).toEqual({ what: 'override', gate: 'deposit', reason: 'shown by hand' });
+    const artworks = screenStore().getState().kinds.artwork.bodies;
+    const named = approval?.what === 'override' ? (approval.versions ?? []) : [];
+    expect(named.length).toBeGreaterThan(0);
+    for (const { artworkId, version } of named) expect(artworks[artworkId]?.version).toBe(version);
+  });
+
   it('goes on in spite of it only for a reason, which stays told', async () => {
     await enterOrder();
     approve(true);
