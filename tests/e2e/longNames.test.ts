@@ -115,7 +115,7 @@ test.each([
   'what would go out shows its upper part on a phone until the whole is asked for, %d wide',
   async (width, isCut) => {
     const page = await openPage({ path: ORDER, width });
-    const paper = page.getByRole('article', { name: 'Quote' });
+    const paper = page.getByRole('article', { name: /^Quote/ });
     await paper.waitFor();
     const whole = page.getByRole('button', { name: 'Show the whole paper' });
     expect(await whole.count()).toBe(isCut ? 1 : 0);
