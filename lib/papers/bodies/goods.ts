@@ -18,7 +18,7 @@ export function drawnGoods(
   withVersions: boolean,
 ): DrawnGoods {
   const { labels, figures } = told;
-  const sizes = goods.sizes.filter(({ quantity }) => quantity > 0);
+  const sizes = eachOnce(goods.sizes);
   const count = sizes.reduce((sum, { quantity }) => sum + quantity, 0);
   return {
     drawings: drawingsOf(goods, told),
@@ -31,6 +31,14 @@ export function drawnGoods(
     ].filter((line) => line !== ''),
     prints: goods.prints.map((print) => printNote(print, told, withVersions)),
   };
+}
+
+/** @returns sizes that have pieces, each once with all of them, where several prices give it several rows. */
+function eachOnce(sizes: readonly Size[]): readonly Size[] {
+  const counts = new Map<string, number>();
+  for (const { size, quantity } of sizes)
+    if (quantity > 0) counts.set(size, (counts.get(size) ?? 0) + quantity);
+  return [...counts].map(([size, quantity]) => ({ size, quantity }));
 }
 
 const sides: Readonly<Record<Print['position'], LabelKey>> = {

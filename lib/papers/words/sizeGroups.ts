@@ -28,7 +28,7 @@ export function sizeGroups(sizes: readonly PricedSize[]): readonly SizeGroup[] {
     }
     const last = groups.at(-1);
     if (last !== undefined && last.each === each) {
-      last.names.push(size);
+      if (!last.names.includes(size)) last.names.push(size);
       last.quantity += quantity;
       last.total += total;
       last.hasGap ||= skipped;
