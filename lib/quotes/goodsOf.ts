@@ -79,9 +79,9 @@ const printsOf = ({ placement, artwork }: ResolvedPlacement): GoodsOnPaper['prin
   }));
 
 /** A picture of another shape than its place comes out smaller than the place. */
-function printedSize(
-  { fit }: ResolvedPlacement['placement'],
-  { pixels, picture }: ResolvedPlacement['artwork'],
+export function printedSize(
+  { fit }: Pick<ResolvedPlacement['placement'], 'fit'>,
+  { pixels, picture }: Pick<ResolvedPlacement['artwork'], 'pixels' | 'picture'>,
   print: Pick<Print, 'widthMm' | 'heightMm'>,
 ): Pick<Print, 'widthMm' | 'heightMm'> {
   const drawn = pixels ?? picture;

@@ -4,7 +4,7 @@ import { drawingsOf } from '@/lib/papers/bodies/goods';
 import type { Drawing } from '@/lib/papers/paper';
 import { englishLabels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
-import { pictureOf, shapes } from '@/lib/quotes/goodsOf';
+import { pictureOf, printedSize, shapes } from '@/lib/quotes/goodsOf';
 import type { JobInput } from '@/shared/schemas/request';
 
 /** Where a print sits on its piece: the first of its sizes is drawn, all are told. */
@@ -22,8 +22,9 @@ export function placementDrawings(
     name: placement.name,
     position: placement.position,
     sizes: null,
-    widthMm: first.widthMm,
-    heightMm: first.heightMm,
+    ...(artwork === undefined
+      ? { widthMm: first.widthMm, heightMm: first.heightMm }
+      : printedSize(placement, artwork, first)),
     dropFromCollarMm: placement.dropFromCollarMm,
     artwork: {
       artworkId: placement.artworkId,

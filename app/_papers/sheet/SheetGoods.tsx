@@ -73,7 +73,7 @@ export function SheetDrawing({ drawing, pictures }: SheetDrawingProps) {
             <rect key={at} {...place} className={styles.place} />
           ) : (
             // biome-ignore lint/suspicious/noArrayIndexKey: prints of one side in their order
-            <image key={at} {...place} href={address} preserveAspectRatio="none" />
+            <image key={at} {...place} href={address} preserveAspectRatio="xMidYMid slice" />
           );
         })}
       </svg>

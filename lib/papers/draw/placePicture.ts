@@ -1,6 +1,8 @@
 import {
+  clip,
   concatTransformationMatrix,
   drawObject,
+  endPath,
   PDFDict,
   type PDFDocument,
   PDFObjectParser,
@@ -9,6 +11,7 @@ import {
   PDFRef,
   popGraphicsState,
   pushGraphicsState,
+  rectangle,
 } from '@cantoo/pdf-lib';
 import { DamagedPicture, type EmbeddedPicture } from '@/lib/embedding/embeddedPicture';
 import type { PdfObjects } from '@/lib/embedding/pdfFile';
@@ -28,7 +31,7 @@ interface Box {
 export interface DrawPicture {
   readonly width: number;
   readonly height: number;
-  /** As large as a box lets it be, in its middle. */
+  /** Over the whole of a box, in its middle: what of another shape reaches beyond is cut, as it is in the print. */
   readonly draw: (page: PDFPage, box: Box) => void;
 }
 
@@ -52,10 +55,13 @@ export async function placePicture(pdf: PDFDocument, picture: EmbeddedPicture): 
     width,
     height,
     draw(page, box) {
-      const scale = Math.min(box.width / width, box.height / height);
+      const scale = Math.max(box.width / width, box.height / height);
       const [wide, high] = [width * scale, height * scale];
       page.pushOperators(
         pushGraphicsState(),
+        rectangle(box.x, box.y, box.width, box.height),
+        clip(),
+        endPath(),
         concatTransformationMatrix(
           wide,
           0,
