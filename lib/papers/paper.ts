@@ -114,6 +114,8 @@ export interface Drawing {
 
 export interface DrawnPrint {
   readonly name: string;
+  /** Stands in its place where neither its picture nor its name can, and before what is told of it. */
+  readonly mark?: string;
   /** Its printed size, told beside it. */
   readonly size: string;
   readonly position: 'middle' | 'leftChest' | 'rightChest' | 'leftSleeve' | 'rightSleeve';

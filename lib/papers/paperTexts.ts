@@ -105,7 +105,11 @@ function textsOfGoods({
 }: Extract<Block, { kind: 'goods' }>['goods'][number]): Texts {
   const notes = textsOfNotes(prints);
   return {
-    bold: [heading, ...notes.bold],
+    bold: [
+      heading,
+      ...notes.bold,
+      ...drawings.flatMap(({ prints: drawn }) => drawn.map(({ mark }) => mark ?? '')),
+    ],
     plain: [...lines, ...notes.plain, ...drawings.flatMap(textsOfDrawing)],
   };
 }
@@ -130,7 +134,7 @@ const textsOfGrid = (grid: TickGrid | null): readonly string[] =>
 
 const textsOfDrawing = ({ caption, prints }: Drawing): readonly string[] => [
   caption,
-  ...prints.flatMap(({ name, size }) => [name, size]),
+  ...prints.flatMap(({ name, size, mark }) => [name, size, mark ?? '']),
 ];
 
 const textsOfNotes = (notes: Extract<Block, { kind: 'notes' }>['notes']): Texts => ({

@@ -83,6 +83,8 @@ export function drawingsOf(
   );
   const drawn = (print: Print): DrawnPrint => ({
     name: print.artwork.name,
+    // One alone cannot be taken for another.
+    ...(prints.length > 1 ? { mark: String(prints.indexOf(print) + 1) } : {}),
     size: figures.size(print.widthMm, print.heightMm),
     position: placeOf(print.position),
     widthMm: print.widthMm,

@@ -1,7 +1,7 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import { tearLine } from '@/lib/papers/flowPages';
 import type { Block, DrawnPress } from '@/lib/papers/paper';
-import { drawingRows } from './drawGoods';
+import { drawingRows } from './drawDrawings';
 import { tickLines } from './drawTicks';
 import {
   beside,

@@ -46,11 +46,13 @@ export interface PlacedPrint {
   readonly yMm: number;
 }
 
-interface PlacedDrawing {
+export interface PlacedDrawing {
   readonly paths: readonly string[];
   /** How many times as large as they are written the paths are drawn. */
   readonly grown: number;
   readonly halfWidthMm: number;
+  /** Between the sides of a shirt, without its sleeves; of anything else, all of it. */
+  readonly bodyMm: number;
   readonly heightMm: number;
   readonly prints: readonly PlacedPrint[];
 }
@@ -79,6 +81,7 @@ export function placeDrawing({ shape, prints }: Drawing): PlacedDrawing {
         paths: [moved(mug, middle / grown), moved(handle, middle / grown)],
         grown,
         halfWidthMm: all / 2,
+        bodyMm: all,
         heightMm: 95 * grown,
         prints: prints.map((print) => ({
           print,
@@ -94,6 +97,7 @@ export function placeDrawing({ shape, prints }: Drawing): PlacedDrawing {
         paths: [`M${-half} 0L${half} 0L${half} ${high}L${-half} ${high}Z`],
         grown: 1,
         halfWidthMm: half,
+        bodyMm: 2 * half,
         heightMm: high,
         prints: prints.map((print) => ({ print, xMm: 0, yMm: edge })),
       };
@@ -103,6 +107,7 @@ export function placeDrawing({ shape, prints }: Drawing): PlacedDrawing {
         paths: [],
         grown: 1,
         halfWidthMm: widest / 2,
+        bodyMm: widest,
         heightMm: tallest,
         prints: prints.map((print) => ({ print, xMm: 0, yMm: 0 })),
       };
@@ -133,6 +138,7 @@ function onShirt(
     paths,
     grown,
     halfWidthMm: halfWidthMm * grown,
+    bodyMm: bodyMm * grown,
     heightMm: heightMm * grown,
     prints: placed.map(({ print, xMm, dropMm }) => ({
       print,

@@ -29,7 +29,7 @@ interface Closeness {
 /** Fixed, so that one body always gives one file. */
 export const closenesses = {
   normal: { type: 1, leading: 1.35, gaps: 1, drawings: 1, nearer: 0 },
-  tight: { type: 0.89, leading: 1.25, gaps: 0.6, drawings: 0.72, nearer: 8 },
+  tight: { type: 0.89, leading: 1.25, gaps: 0.6, drawings: 0.85, nearer: 8 },
 } as const satisfies Record<string, Closeness>;
 
 /** No text of a paper is set smaller than this, however close it stands. */

@@ -72,6 +72,22 @@ describe('the quote of the club', () => {
     );
   });
 
+  it('tells a size once, with all of its pieces, where several prices give it several rows', async () => {
+    // Three more L at 12.50: 11 and 3 are 14 of one size.
+    const more = { size: 'L', quantity: 3, each: 1250, total: 3750 };
+    const { text, lines } = await quote({ goods: [{ ...clubGoods, sizes: [...clubGoods.sizes, more] }] });
+    expect(text).toContain('Sizes: S 4, M 9, L 14, XL 8, 2XL 4, 3XL 1');
+    expect(lines).toContain('L 3 12.50 37.50');
+  });
+
+  it('numbers a print whose name finds no room in its place, there and in the words', async () => {
+    const { lines, text } = await quote();
+    expect(text).toContain('2 Left chest: Club crest');
+    expect(lines.some((line) => /(^| )2( |$)/.test(line) && !line.includes('Left chest'))).toBe(true);
+    // The back's name stands in its place.
+    expect(text).not.toContain('1 Back: Hill path picture');
+  });
+
   it('shows the alternatives beside what was asked, each with its own sum', async () => {
     const { lines } = await quote();
     expect(lines).toContain('As asked Three more L Back only');

@@ -1,0 +1,185 @@
+import { type PDFPage, rgb } from '@cantoo/pdf-lib';
+import type { SetLine } from '@/lib/lettering/openLettering';
+import type { Drawing, DrawnPrint } from '@/lib/papers/paper';
+import { type PlacedDrawing, type PlacedPrint, placeDrawing } from './outlines';
+import { LABEL, MEASURE, type Measure, placeMeasures } from './placeMeasures';
+import { beside, type Column, GREY, highOf, INK, linesOf, PALE, type Setting, SMALL } from './setting';
+
+const WHITE = rgb(1, 1, 1);
+/** Between drawings. */
+export const APART = 14;
+/** More than two digits take. */
+const MARK_WIDE = 20;
+/** Drawings side by side. */
+export const ACROSS = 2;
+
+/** Of one drawing, in points. */
+export interface DrawingRoom {
+  readonly wide: number;
+  readonly high: number;
+}
+
+/** Drawings in rows of two, as lines of a column that are as high as a drawing. */
+export function drawingRows(
+  setting: Setting,
+  drawings: readonly Drawing[],
+  widthPt: number,
+  room: DrawingRoom,
+): readonly SetLine[] {
+  const rows: SetLine[] = [];
+  for (let from = 0; from < drawings.length; from += ACROSS) {
+    const row = drawings.slice(from, from + ACROSS).map(
+      (drawing, at): Column => ({
+        at: at * (room.wide + APART),
+        widthPt: room.wide,
+        lines: [drawingLine(setting, drawing, room)],
+      }),
+    );
+    rows.push(...beside(setting, widthPt, row));
+  }
+  return rows;
+}
+
+function drawingLine(setting: Setting, drawing: Drawing, room: DrawingRoom): SetLine {
+  const placed = placeDrawing(drawing);
+  const scale = scaleOf(drawing, placed, room);
+  const measures = placeMeasures(
+    (text) => setting.lettering.measure(text, { size: LABEL }),
+    drawing,
+    placed,
+    { scale, wide: room.wide },
+  );
+  // A measure may lie below the hem.
+  const measured = measures.map(({ y }) => y - 5 + MEASURE);
+  const drawnHigh = Math.max(placed.heightMm * scale, ...measured);
+  const caption = linesOf(setting, drawing.caption, {
+    widthPt: room.wide,
+    size: SMALL,
+    align: 'centre',
+    colour: GREY,
+  });
+  return {
+    high: drawnHigh + 12 + caption.reduce((sum, { high }) => sum + high, 0),
+    draw(page, { x, top }) {
+      const middle = x + room.wide / 2;
+      const at = { middle, top: top - 4, scale };
+      placed.paths.forEach((path, place) => {
+        page.drawSvgPath(path, {
+          x: middle,
+          y: at.top,
+          scale: scale * placed.grown,
+          borderColor: INK,
+          // The path is scaled with its line.
+          borderWidth: (place === 0 ? 1.4 : 0.6) / (scale * placed.grown),
+        });
+      });
+      for (const print of placed.prints) drawPrint(setting, page, print, at);
+      for (const measure of measures) drawMeasure(setting, page, measure, at);
+      let low = at.top - drawnHigh - 3;
+      for (const line of caption) {
+        line.draw(page, { x, top: low });
+        low -= line.high;
+      }
+    },
+  };
+}
+
+/** Points to a millimetre. */
+function scaleOf({ shape }: Drawing, placed: PlacedDrawing, room: DrawingRoom): number {
+  // Beneath what is no shirt the measure stands below the outline.
+  const under = shape === 'front' || shape === 'back' ? 0 : MEASURE;
+  return Math.min(room.wide / (2 * placed.halfWidthMm), (room.high - under) / placed.heightMm);
+}
+
+/** @returns the marks of prints whose place holds neither picture nor name. */
+export function marksIn(setting: Setting, drawing: Drawing, room: DrawingRoom): readonly string[] {
+  const scale = scaleOf(drawing, placeDrawing(drawing), room);
+  return drawing.prints.flatMap((print) => {
+    const { mark, picture, name } = print;
+    if (mark === undefined || setting.pictureOf(picture) !== null) return [];
+    return nameLines(setting, name, sizeAt(print, scale)) === null ? [mark] : [];
+  });
+}
+
+const sizeAt = ({ widthMm, heightMm }: DrawnPrint, scale: number) => ({
+  width: widthMm * scale,
+  height: heightMm * scale,
+});
+
+interface DrawingPlace {
+  readonly middle: number;
+  readonly top: number;
+  /** Points to a millimetre. */
+  readonly scale: number;
+}
+
+/** A print where it will be, to scale, its picture in it. */
+function drawPrint(
+  setting: Setting,
+  page: PDFPage,
+  { print, xMm, yMm }: PlacedPrint,
+  at: DrawingPlace,
+): void {
+  const width = print.widthMm * at.scale;
+  const height = print.heightMm * at.scale;
+  const x = at.middle + xMm * at.scale - width / 2;
+  const top = at.top - yMm * at.scale;
+  const picture = setting.pictureOf(print.picture);
+  if (picture !== null) picture.draw(page, { x, y: top - height, width, height });
+  else drawEmpty(setting, page, print, { x, top, width, height });
+}
+
+/** The printed size of a print. */
+function drawMeasure({ lettering }: Setting, page: PDFPage, measure: Measure, at: DrawingPlace): void {
+  const y = at.top - measure.y;
+  const [left, right] = [at.middle + measure.left, at.middle + measure.right];
+  const boxLeft = at.middle + measure.box.left;
+  page.drawLine({ start: { x: left, y }, end: { x: right, y }, thickness: 0.7, color: INK });
+  for (const end of [left, right])
+    page.drawLine({ start: { x: end, y: y - 2.5 }, end: { x: end, y: y + 2.5 }, thickness: 0.7, color: INK });
+  const width = measure.box.right - measure.box.left;
+  page.drawRectangle({ x: boxLeft, y: y - 12, width, height: 9.5, color: WHITE });
+  lettering.drawLine(page, measure.text, { x: boxLeft + 1, y: y - 10.5, size: LABEL });
+}
+
+/** Where no picture can be shown its place stays, with its name where that finds room, else with its mark. */
+function drawEmpty(
+  setting: Setting,
+  page: PDFPage,
+  { name, mark = '' }: DrawnPrint,
+  { x, top, width, height }: { x: number; top: number; width: number; height: number },
+): void {
+  page.drawRectangle({
+    x,
+    y: top - height,
+    width,
+    height,
+    borderColor: PALE,
+    borderWidth: 0.8,
+    borderDashArray: [2, 2],
+  });
+  const named = nameLines(setting, name, { width, height });
+  // A mark is short: it is read even where it reaches beyond its place.
+  const widthPt = named === null ? MARK_WIDE : width - 4;
+  const lines =
+    named ?? linesOf(setting, mark, { widthPt, size: LABEL, weight: 700, align: 'centre', leading: 1.1 });
+  let low = top - (height - highOf(lines)) / 2;
+  for (const line of lines) {
+    line.draw(page, { x: x + (width - widthPt) / 2, top: low });
+    low -= line.high;
+  }
+}
+
+/** @returns a name in the place of its print; null where it finds no room there. */
+function nameLines(
+  setting: Setting,
+  name: string,
+  { width, height }: { readonly width: number; readonly height: number },
+): readonly SetLine[] | null {
+  const lines = linesOf(setting, name, { widthPt: Math.max(1, width - 4), size: LABEL, align: 'centre' });
+  const longest = Math.max(
+    0,
+    ...name.split(/\s+/).map((word) => setting.lettering.measure(word, { size: LABEL })),
+  );
+  return highOf(lines) > height - 4 || longest > width - 4 ? null : lines;
+}
