@@ -50,7 +50,12 @@ export type Block =
   /** What is done at the press. */
   | { readonly kind: 'presses'; readonly presses: readonly DrawnPress[] }
   /** Answers to tick. */
-  | { readonly kind: 'ticks'; readonly answers: readonly { readonly text: string; readonly lines: number }[] }
+  | {
+      readonly kind: 'ticks';
+      readonly answers: readonly { readonly text: string; readonly lines: number }[];
+      /** What they are about, said again where they stand on a later page than it. */
+      readonly about?: readonly { readonly heading: string; readonly lines: readonly string[] }[];
+    }
   /** A line of 100 mm. */
   | { readonly kind: 'rule'; readonly words: string }
   | { readonly kind: 'sign'; readonly labels: readonly string[] }

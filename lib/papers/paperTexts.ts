@@ -80,7 +80,13 @@ function textsOf(block: Block): Texts {
     case 'presses':
       return together(block.presses.map(textsOfPress));
     case 'ticks':
-      return { bold: [], plain: block.answers.map(({ text }) => text) };
+      return {
+        bold: (block.about ?? []).map(({ heading }) => heading),
+        plain: [
+          ...block.answers.map(({ text }) => text),
+          ...(block.about ?? []).flatMap(({ lines }) => lines),
+        ],
+      };
     case 'rule':
       return { bold: [], plain: [block.words] };
     case 'sign':

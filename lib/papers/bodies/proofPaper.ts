@@ -9,13 +9,14 @@ import { dayFact, headedPaper, oneLine, ownNumber, type Told, toldIn } from './h
 export function proofPaper(body: Proof, labels: Labels): Paper {
   const told = toldIn(body, labels);
   const { figures } = told;
+  const goods = body.goods.map((one) => drawnGoods(one, told, true));
   return headedPaper(body, told, {
     title: labels.proof,
     number: ownNumber(body),
     mayTighten: true,
     facts: [dayFact(labels.answerBy, body.answerBy, told)],
     blocks: [
-      { kind: 'goods', goods: body.goods.map((one) => drawnGoods(one, told, true)), isLarge: true },
+      { kind: 'goods', goods, isLarge: true },
       { kind: 'rule', words: labels.rule },
       body.names.length === 0
         ? null
@@ -35,6 +36,7 @@ export function proofPaper(body: Proof, labels: Labels): Paper {
           { text: labels.approvedWith, lines: 1 },
           { text: labels.newProof, lines: 1 },
         ],
+        about: goods.map(({ heading, prints }) => ({ heading, lines: prints.map(({ lead }) => lead) })),
       },
       { kind: 'sign', labels: [labels.approvedName, labels.signature, labels.signedOn] },
     ],

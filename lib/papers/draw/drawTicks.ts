@@ -69,7 +69,7 @@ const SHORT_COLUMNS = 3;
  */
 export function drawTicks(
   setting: Setting,
-  { answers }: Extract<Block, { kind: 'ticks' }>,
+  { answers, about = [] }: Extract<Block, { kind: 'ticks' }>,
   keep: number,
 ): void {
   const { flow } = setting;
@@ -82,7 +82,11 @@ export function drawTicks(
     gap(setting, 5),
   ]);
   const all = set.reduce((sum, lines) => sum + highOf(lines), keep);
-  if (inRow === 1 && all > flow.room && all <= flow.wholeRoom) flow.newPage();
+  const again = aboutLines(setting, about);
+  const isApart = flow.pages.length > 1 || all > flow.room;
+  const whole = all + (isApart ? highOf(again) : 0);
+  if (inRow === 1 && whole > flow.room && all <= flow.wholeRoom) flow.newPage();
+  if (isApart) drawColumns(setting, [{ at: 0, widthPt: widthOf(setting), lines: again }]);
   for (let from = 0; from < set.length; from += inRow) {
     const row = set.slice(from, from + inRow).flatMap((lines, at): readonly Column[] => [
       { at: at * wide, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
@@ -90,6 +94,19 @@ export function drawTicks(
     ]);
     drawColumns(setting, row);
   }
+}
+
+/** @returns what answers are about, a part below the other. */
+function aboutLines(
+  setting: Setting,
+  about: NonNullable<Extract<Block, { kind: 'ticks' }>['about']>,
+): readonly SetLine[] {
+  const widthPt = widthOf(setting);
+  return about.flatMap(({ heading, lines }) => [
+    ...linesOf(setting, heading, { widthPt, weight: 700 }),
+    ...lines.flatMap((text) => linesOf(setting, text, { widthPt })),
+    gap(setting, 5),
+  ]);
 }
 
 const writingLine = (widthPt: number): SetLine => ({

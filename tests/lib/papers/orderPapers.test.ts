@@ -241,6 +241,24 @@ describe('a proof', () => {
     for (const name of names) expect(text.split(name)).toHaveLength(2);
   });
 
+  it('says again what is approved where that stands on an earlier page', async () => {
+    const kinds = (count: number) =>
+      Array.from({ length: count }, (_, at) => ({
+        ...clubProof.goods[0],
+        name: `Kind ${at + 1}`,
+      })) as typeof clubProof.goods;
+    const { pages } = await proof({ goods: kinds(3) });
+    expect(pages.length).toBeGreaterThan(1);
+    const last = pages.at(-1)?.lines.join('\n') ?? '';
+    expect(last).toContain('signature');
+    for (const kind of [1, 2, 3]) expect(last).toContain(`37 × Kind ${kind}`);
+    expect(last.split('Left chest: Club crest, version 2').length).toBeGreaterThan(3);
+    // One kind of goods stands on one page with the answers.
+    const one = await proof();
+    expect(one.pages).toHaveLength(1);
+    expect(one.text.split('Club crest, version 2')).toHaveLength(2);
+  });
+
   it('says where a picture cannot be shown, and names its place', async () => {
     const picture = { fileId: 'f'.repeat(64), fileName: 'hill.png' };
     const goods = [

@@ -110,6 +110,8 @@ describe('what is to be signed', () => {
       expect([pages.length, count]).toEqual([1, 1]);
       expect(text).toContain('accepted, name signature date');
       expect(text).toContain('Term 12');
+      // Closer than usual: a title has 24 points else.
+      expect(pages[0]?.texts.map(({ size }) => size)).not.toContain(24);
       for (const { size, text: letters } of pages[0]?.texts ?? [])
         expect(size, letters).toBeGreaterThanOrEqual(7.5 - 0.001);
     },
