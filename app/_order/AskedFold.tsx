@@ -33,7 +33,8 @@ export function AskedFold({ on }: Readonly<{ on: OrderOnScreen }>) {
               id="order-wanted"
               label={labels.wantedOn}
               width="narrow"
-              value={order.wantedOn}
+              // Its own: elsewhere the day of its jobs stands where it has none.
+              value={workspace.kinds.order.bodies[orderId]?.wantedOn ?? null}
               caution={isPast ? 'This day is past: nothing can be promised for it.' : undefined}
               onCommit={(value) => set('wantedOn', value)}
             />
