@@ -33,7 +33,7 @@ export const closenesses = {
 } as const satisfies Record<string, Closeness>;
 
 /** No text of a paper is set smaller than this, however close it stands. */
-const LEAST_TYPE = 7.5;
+const LEAST_TYPE = 8;
 
 export const INK = rgb(0, 0, 0);
 export const PALE = rgb(0.62, 0.62, 0.62);

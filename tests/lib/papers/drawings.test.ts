@@ -25,7 +25,7 @@ const measured = (print: DrawnPrint, wide: number) => {
 };
 
 it('keeps the figure of a badge within the sides of its shirt', () => {
-  const [only] = measured(badge, 40);
+  const [only] = measured(badge, 36);
   expect(only?.box.right).toBeLessThan(24.5);
   expect(only?.box.left).toBeGreaterThan(-24.5);
   expect(only?.box.low).toBeLessThan(70);

@@ -113,7 +113,7 @@ describe('what is to be signed', () => {
       // Closer than usual: a title has 24 points else.
       expect(pages[0]?.texts.map(({ size }) => size)).not.toContain(24);
       for (const { size, text: letters } of pages[0]?.texts ?? [])
-        expect(size, letters).toBeGreaterThanOrEqual(7.5 - 0.001);
+        expect(size, letters).toBeGreaterThanOrEqual(8 - 0.001);
     },
   );
 
