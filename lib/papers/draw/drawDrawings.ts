@@ -62,7 +62,7 @@ function drawingLine(setting: Setting, drawing: Drawing, room: DrawingRoom): Set
     high: drawnHigh + 12 + caption.reduce((sum, { high }) => sum + high, 0),
     draw(page, { x, top }) {
       const middle = x + room.wide / 2;
-      const at = { middle, top: top - 4, scale };
+      const at = { middle, top: top - 4, scale, wide: room.wide };
       placed.paths.forEach((path, place) => {
         page.drawSvgPath(path, {
           x: middle,
@@ -111,6 +111,8 @@ interface DrawingPlace {
   readonly top: number;
   /** Points to a millimetre. */
   readonly scale: number;
+  /** Room of the drawing, which nothing leaves. */
+  readonly wide: number;
 }
 
 /** A print where it will be, to scale, its picture in it. */
@@ -126,7 +128,7 @@ function drawPrint(
   const top = at.top - yMm * at.scale;
   const picture = setting.pictureOf(print.picture);
   if (picture !== null) picture.draw(page, { x, y: top - height, width, height });
-  else drawEmpty(setting, page, print, { x, top, width, height });
+  else drawEmpty(setting, page, print, { x, top, width, height }, at);
 }
 
 /** The printed size of a print. */
@@ -148,6 +150,7 @@ function drawEmpty(
   page: PDFPage,
   { name, mark = '' }: DrawnPrint,
   { x, top, width, height }: { x: number; top: number; width: number; height: number },
+  { middle, wide }: DrawingPlace,
 ): void {
   page.drawRectangle({
     x,
@@ -163,9 +166,11 @@ function drawEmpty(
   const widthPt = named === null ? MARK_WIDE : width - 4;
   const lines =
     named ?? linesOf(setting, mark, { widthPt, size: LABEL, weight: 700, align: 'centre', leading: 1.1 });
+  const centred = x + (width - widthPt) / 2;
+  const left = Math.min(Math.max(centred, middle - wide / 2), middle + wide / 2 - widthPt);
   let low = top - (height - highOf(lines)) / 2;
   for (const line of lines) {
-    line.draw(page, { x: x + (width - widthPt) / 2, top: low });
+    line.draw(page, { x: left, top: low });
     low -= line.high;
   }
 }

@@ -289,7 +289,7 @@ describe('withdrawing', () => {
   it('a quote says first that the yes to it goes with it', async () => {
     await accepted();
     await open('Quote');
-    await userEvent.click(screen.getByRole('button', { name: 'Withdraw Quote, version 1' }));
+    await userEvent.click(screen.getByRole('button', { name: /^Withdraw Quote, version 1/ }));
     expect(screen.getByText(/^The customer said yes to this quote\./)).toBeVisible();
   });
 });
