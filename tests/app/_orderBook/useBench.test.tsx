@@ -8,9 +8,11 @@ import type { StudyRequest } from '@/app/_studies/studies';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { benchAnswer } from '@/lib/studies/bench/benchAnswer';
+import { addDays } from '@/shared/days';
 import { shelf } from '@/tests/app/_screens/orderShelf';
 import { bodyOf, clearScreens, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push: () => undefined }) }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -101,8 +103,9 @@ it('goes by the day of its jobs where an order has none of its own', async () =>
   const [clubJob = ''] = order.jobIds;
   const job = bodyOf('job', clubJob);
   edit({ do: 'change', kind: 'order', id: CLUB_ENQUIRY_ID, to: () => ({ ...order, wantedOn: null }) });
-  edit({ do: 'change', kind: 'job', id: clubJob, to: () => ({ ...job, wantedOn: '2026-12-18' }) });
+  const wantedOn = addDays(TEST_DAY, 23);
+  edit({ do: 'change', kind: 'job', id: clubJob, to: () => ({ ...job, wantedOn }) });
   await enter(<WithWorkspace>{(workspace) => <Probe workspace={workspace} />}</WithWorkspace>);
   while (held.questions.length > 0) answer();
-  expect(bench?.benchOf(CLUB_ENQUIRY_ID)?.load.wantedOn).toBe('2026-12-18');
+  expect(bench?.benchOf(CLUB_ENQUIRY_ID)?.load.wantedOn).toBe(wantedOn);
 });

@@ -5,7 +5,8 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { OrdersScreen } from '@/app/_orders/OrdersScreen';
 import { addDays } from '@/shared/days';
-import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { dayInFull } from '@/tests/tools/clock/dayWords';
+import { TEST_DAY, TEST_YEAR } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, disk, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const went = vi.hoisted(() => vi.fn<(address: string) => void>());
@@ -39,6 +40,7 @@ const made = () => {
   if (id === undefined) throw new Error('no order was opened');
   return { id, order: bodyOf('order', id) };
 };
+const YESTERDAY = addDays(TEST_DAY, -1);
 const retype = (field: HTMLElement, text: string) => fireEvent.change(field, { target: { value: text } });
 
 describe('an enquiry', () => {
@@ -63,7 +65,7 @@ describe('an enquiry', () => {
     });
     expect(bodyOf('customer', order.customerId ?? '').name).toBe('Fernhill Bakery');
     expect(events().map(({ body }) => body)).toMatchObject([
-      { orderId: id, day: TEST_DAY, step: { what: 'enquired', number: { year: 2026, count: 1 } } },
+      { orderId: id, day: TEST_DAY, step: { what: 'enquired', number: { year: TEST_YEAR, count: 1 } } },
     ]);
     await undo();
     expect([idsOf('order'), idsOf('customer')]).toEqual([['club-enquiry'], ['ramblers-club']]);
@@ -132,7 +134,12 @@ describe('an enquiry', () => {
     ['no pieces', pieces, '0', '0 is too small: the least here is 1.'],
     ['half a piece', pieces, '2.5', 'Only whole numbers go here.'],
     ['no number', pieces, 'a few', '“a” is no part of a number.'],
-    ['a past day', wanted, addDays(TEST_DAY, -1), /Nov 24, 2026 is past\. Choose a day from today on/],
+    [
+      'a past day',
+      wanted,
+      YESTERDAY,
+      `${dayInFull(YESTERDAY)} is past. Choose a day from today on, or leave it out.`,
+    ],
     ['a long name', who, 'n'.repeat(121), '1 letter too long: 120 fit here.'],
     ['a long wish', what, 'w'.repeat(2003), '3 letters too long: 2000 fit here.'],
   ])('says of %s what is wrong, notes nothing and keeps it', async (_, field, text, told) => {

@@ -5,7 +5,7 @@ import { type Order, orderSchema } from '@/shared/schemas/order';
 import type { OrderStep, Payment } from '@/shared/schemas/orderEvents';
 import type { Quote } from '@/shared/schemas/orderPapers';
 import { clubQuote } from '@/tests/fixtures/orderPapers';
-import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { TEST_DAY, TEST_YEAR } from '@/tests/tools/clock/testDay';
 import { screenStore } from './screens';
 
 /** The number that the write gave an order. */
@@ -31,7 +31,7 @@ export const shelf = {
   step: (orderId: string, step: OrderStep, day = TEST_DAY) =>
     act(() => screenStore().actions.note('Step', [{ kind: 'orderEvent', body: { orderId, day, step } }])),
   enquired: (orderId: string, count = 1, day = TEST_DAY) =>
-    shelf.step(orderId, { what: 'enquired', number: { year: 2026, count, letter: 'A' } }, day),
+    shelf.step(orderId, { what: 'enquired', number: { year: TEST_YEAR, count, letter: 'A' } }, day),
   pay: (orderId: string, amountMinor: number, more: Partial<Payment> = {}) =>
     act(() =>
       screenStore().actions.note('Payment', [

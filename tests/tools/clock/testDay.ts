@@ -27,3 +27,6 @@ export function wallTime(setting = process.env.TEST_CLOCK): WallTime {
 
 /** What a maker who sits at the tests' clock calls today. */
 export const TEST_DAY = wallTime().day;
+
+/** The year that stands in numbers given on that day. */
+export const TEST_YEAR = Number(TEST_DAY.slice(0, 4));
