@@ -16,7 +16,7 @@ import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { sha256OfBytes } from '@/lib/stored/sha256';
 import { orderSchema } from '@/shared/schemas/order';
-import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { TEST_DAY, TEST_YEAR } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, screenStore } from './screens';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push: () => undefined }) }));
@@ -110,7 +110,7 @@ const open = async () => {
   await enter(<WithWorkspace>{(workspace) => <Papers workspace={workspace} />}</WithWorkspace>);
 };
 const numbered = async () => {
-  const number = { year: 2026, count: 1, letter: 'A' };
+  const number = { year: TEST_YEAR, count: 1, letter: 'A' };
   screenStore().actions.note('Enquiry', [
     { kind: 'orderEvent', body: { orderId: ORDER, day: TEST_DAY, step: { what: 'enquired', number } } },
   ]);
