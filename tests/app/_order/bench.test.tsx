@@ -7,10 +7,14 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { saveBytes } from '@/app/_files/saveBytes';
 import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
+import { wantedDayWords } from '@/app/_words/docket/jobWords';
+import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
+import { addDays, addWorkingDays, isWorkingDay, weekdayOf } from '@/shared/days';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
-import { accepted, approve, change, enterOrder, pay, section, tell } from './inOrder';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { accepted, approve, change, dayIn, enterOrder, order, pay, said, section, tell } from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -54,16 +58,22 @@ const savedFile = () => new TextDecoder().decode(vi.mocked(saveBytes).mock.lastC
 
 /*
  * By hand: 52.9 min of printing, 223 at the press, 44.4 of folding, 12 of packing, 30 on the way: 362.3, which is 6 h 2.
- * Blanks ordered on Wednesday the 25th are here on Tuesday the 1st; the first Saturday after is the 5th. It holds the
- * press and 17 min of folding; the rest of it and packing go into Monday's hour, the way into Tuesday's.
+ * Blanks are here on the fourth working day after the one on which they are ordered, the next one on a weekend: by
+ * Wednesday the 25th on Tuesday the 1st. The first Saturday after, the 5th, holds the press and 17 min of folding; the
+ * rest of it and packing go into Monday's hour, the way into Tuesday's.
  */
+const here = addWorkingDays(isWorkingDay(TEST_DAY) ? TEST_DAY : addWorkingDays(TEST_DAY, 1), 4);
+const saturday = addDays(here, 5 - weekdayOf(here));
+const done = addDays(saturday, 3);
+const saidAtLength = (day: string) => wantedDayWords(day, TEST_DAY, exampleWorkshop(TEST_DAY).locale);
+
 describe('bench time of an order', () => {
   it('says how long it takes and when it is done', async () => {
     await enterOrder();
     expect(bench().getByText('6 h 2 min,')).toBeVisible();
     // 352.3 min of the hands for 37 shirts.
     expect(bench().getByText('Your hands set the pace: 9.5 min a piece.')).toBeVisible();
-    expect(bench().getByText(/done by Tuesday, December 8/)).toBeVisible();
+    expect(bench().getByText(new RegExp(`done by ${saidAtLength(done)}`))).toBeVisible();
   });
 
   it('draws the days with what is free and what this order takes', async () => {
@@ -71,7 +81,7 @@ describe('bench time of an order', () => {
     const days = bench()
       .getAllByRole('listitem')
       .map(({ textContent }) => textContent ?? '');
-    expect(days.some((day) => day.includes('Sat Dec 5: 4 h free, 4 h for this order'))).toBe(true);
+    expect(days.some((day) => day.includes(`${said(saturday)}: 4 h free, 4 h for this order`))).toBe(true);
   });
 
   it('tells the last days on which it can still be kept', async () => {
@@ -98,11 +108,11 @@ describe('bench time of an order', () => {
 
   it('tells the first honest day where the wanted one cannot be kept, and that no charge buys it', async () => {
     await enterOrder();
-    change({ wantedOn: '2026-11-30' });
-    // Done on Tuesday the 8th, a working day to spare: Thursday the 10th.
+    change({ wantedOn: dayIn(5) });
+    // Done on a Tuesday, a working day to spare: the Thursday.
     expect(
       bench().getByText(
-        'Mon Nov 30 cannot be kept, with a working day to spare. The first day you can promise is Thursday, December 10.',
+        `${said(dayIn(5))} cannot be kept, with a working day to spare. The first day you can promise is ${saidAtLength(addDays(done, 2))}.`,
       ),
     ).toBeVisible();
     expect(bench().getByText(/no charge buys them/)).toBeVisible();
@@ -110,8 +120,12 @@ describe('bench time of an order', () => {
 
   it('names the charge for haste where it is wanted sooner than usual and the hours are free', async () => {
     await enterOrder();
-    // Nine working days from Wednesday the 25th, of ten that are usual; done on that day.
-    change({ wantedOn: '2026-12-08' });
+    // Nine working days from now, of ten that are usual. The bench is free on its weekday alone, and on no such day
+    // between the coming of the blanks and it: done on that day.
+    const wantedOn = addWorkingDays(TEST_DAY, 9);
+    setWorkshop({ blocks: [{ id: 'only', weekday: weekdayOf(wantedOn), fromMinute: 540, minutes: 480 }] });
+    change({ wantedOn });
+    expect(bench().getByText(new RegExp(`done by ${saidAtLength(wantedOn)}`))).toBeVisible();
     expect(
       bench().getByText(
         'Wanted in 9 working days instead of the usual 10: your charge for haste is 20 % of the price. Add it to the quote.',
@@ -123,7 +137,7 @@ describe('bench time of an order', () => {
     await enterOrder();
     approve(false);
     await accepted();
-    change({ wantedOn: '2026-11-30' });
+    change({ wantedOn: dayIn(5) });
     expect(bench().getByText(/^Approval and deposit had to be there by/)).toBeVisible();
   });
 
@@ -182,7 +196,7 @@ describe('the calendar file', () => {
     const [wanted, press] = [numberOf('wanted'), numberOf('press-1')];
     await save();
     expect([numberOf('wanted'), numberOf('press-1')]).toEqual([wanted, press]);
-    change({ wantedOn: '2026-12-18' });
+    change({ wantedOn: addDays(order().wantedOn ?? '', 1) });
     await save();
     // The press goes on as it was planned: as early as it can.
     expect([numberOf('wanted'), numberOf('press-1')]).toEqual([wanted + 1, press]);

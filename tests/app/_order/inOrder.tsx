@@ -2,16 +2,34 @@ import { act, screen, within } from '@testing-library/react';
 import type { Lazy } from '@/app/_network/lazy';
 import { laterParts } from '@/app/_order/laterParts';
 import { OrderScreen } from '@/app/_order/OrderScreen';
+import { formatterFor } from '@/app/_words/formatter';
+import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
+import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import { orderPaperSeries } from '@/lib/kinds/orderSeries';
+import { addDays } from '@/shared/days';
 import type { Order } from '@/shared/schemas/order';
 import type { OrderEvent, OrderStep, Payment } from '@/shared/schemas/orderEvents';
 import type { Quote } from '@/shared/schemas/orderPapers';
 import { bodyOf, enter, screenStore } from '@/tests/app/_screens/screens';
-import { clubQuote } from '@/tests/fixtures/orderPapers';
+import { dates as clubDates, clubQuote } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 export { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
+
+/** The day so many days from the tests' own. */
+export const dayIn = (days: number): string => addDays(TEST_DAY, days);
+
+const workshop = exampleWorkshop(TEST_DAY);
+
+/** A day as a screen says it today: “Wed Nov 25”. */
+export const said = (day: string): string => shortDay(day, TEST_DAY, workshop.locale);
+
+/** A day as a sentence says it in full: “Nov 25, 2026”. */
+export const saidInFull = (day: string): string => formatterFor(workshop).day(day);
+
+/** The year in which the tests count numbers of orders. */
+export const TEST_YEAR = Number(TEST_DAY.slice(0, 4));
 
 /** Enters the order of the example, with the parts that come later. */
 export async function enterOrder(): Promise<void> {
@@ -60,17 +78,24 @@ const alternatives: Quote['alternatives'] = clubQuote.alternatives.map((one) => 
   },
 }));
 
+const quotedDates: Quote['dates'] = {
+  ...clubDates,
+  approveBy: dayIn(5),
+  orderBlanksBy: dayIn(6),
+  ready: dayIn(19),
+};
+
 /** Sends the quote of the club out: 761.31 with tax, 380.66 of it first. */
 export async function quote(more: Partial<Quote> = {}): Promise<string> {
   const outcome = await act(() =>
     screenStore().actions.issue('Quote', {
       kind: 'quote',
       about: { kind: 'order', id: CLUB_ENQUIRY_ID },
-      series: orderPaperSeries('quote', CLUB_ENQUIRY_ID, 2026),
+      series: orderPaperSeries('quote', CLUB_ENQUIRY_ID, TEST_YEAR),
       body: (number) => ({
         ...{ ...clubQuote, alternatives, orderId: CLUB_ENQUIRY_ID, number },
-        // Answered on the same day.
-        ...{ issuedOn: TEST_DAY, ...more },
+        // Answered on the same day; its days lie ahead by whatever clock.
+        ...{ issuedOn: TEST_DAY, validUntil: dayIn(15), dates: quotedDates, ...more },
       }),
       file: () => ({ name: 'quote.pdf', content: new TextEncoder().encode('%PDF-1.7') }),
     }),

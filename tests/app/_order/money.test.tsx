@@ -5,7 +5,8 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { clearScreens, disk, screenStore, undo } from '@/tests/app/_screens/screens';
-import { accepted, approve, enterOrder, form, pay, payments, section } from './inOrder';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { accepted, approve, dayIn, enterOrder, form, pay, payments, said, section } from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -118,20 +119,22 @@ describe('money of an order', () => {
     await userEvent.click(section('Money').getByText('Payments'));
     await userEvent.click(section('Money').getByRole('button', { name: /^At the bank: 380\.66 USD/ }));
     const bank = form('At the bank');
-    fireEvent.change(bank.getByLabelText('Day'), { target: { value: '2026-11-24' } });
+    fireEvent.change(bank.getByLabelText('Day'), { target: { value: dayIn(-1) } });
     await userEvent.type(bank.getByLabelText(/^Fee kept back/), '3.20');
     await userEvent.type(bank.getByLabelText('Reference there'), 'R-77');
     await userEvent.click(bank.getByRole('button', { name: 'Note it' }));
     const [kept] = screenStore().getState().entries.payment;
-    expect(kept?.body).toMatchObject({ amountMinor: 38066, day: '2026-11-25', feeMinor: 0 });
+    expect(kept?.body).toMatchObject({ amountMinor: 38066, day: TEST_DAY, feeMinor: 0 });
     expect(payouts()).toEqual([
       {
-        ...{ orderId: kept?.body.orderId, paymentId: kept?.id, day: '2026-11-24' },
+        ...{ orderId: kept?.body.orderId, paymentId: kept?.id, day: dayIn(-1) },
         reference: 'R-77',
         feeMinor: 320,
       },
     ]);
-    expect(section('Money').getByText(/at the bank since Tue Nov 24, reference R-77/)).toBeVisible();
+    expect(
+      section('Money').getByText(new RegExp(`at the bank since ${said(dayIn(-1))}, reference R-77`)),
+    ).toBeVisible();
     await undo();
     expect(payouts()).toEqual([]);
     expect(payments()).toHaveLength(1);
@@ -144,11 +147,11 @@ describe('money of an order', () => {
       const { actions } = screenStore();
       const orderId = CLUB_ENQUIRY_ID;
       const money = { amountMinor: 100, currency: 'USD', way: 'card', feeMinor: 0, note: '' } as const;
-      const body = { ...money, orderId, day: '2026-11-25', kind: 'payment' } as const;
+      const body = { ...money, orderId, day: TEST_DAY, kind: 'payment' } as const;
       actions.note('Paid', [{ kind: 'payment', body }]);
       const paymentId = screenStore().getState().entries.payment[0]?.id ?? '';
       actions.note('At the bank', [
-        { kind: 'payout', body: { orderId, paymentId, day: '2026-11-25', reference: '', feeMinor: 0 } },
+        { kind: 'payout', body: { orderId, paymentId, day: TEST_DAY, reference: '', feeMinor: 0 } },
       ]);
     });
     await act(() => screenStore().flush());
@@ -198,7 +201,7 @@ describe('money of an order', () => {
       section('Money').getByText('Blanks and freight cost 19.34 USD more than the deposit.'),
     ).toBeVisible();
     expect(
-      section('Money').getByText('At most 400.00 USD of your own money was in it, on Wed Nov 25.'),
+      section('Money').getByText(`At most 400.00 USD of your own money was in it, on ${said(TEST_DAY)}.`),
     ).toBeVisible();
   });
 

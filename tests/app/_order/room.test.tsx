@@ -15,7 +15,21 @@ import {
   screenStore,
   undo,
 } from '@/tests/app/_screens/screens';
-import { accepted, approve, change, enterOrder, ORDER, order, pay, quote, section, tell } from './inOrder';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import {
+  accepted,
+  approve,
+  change,
+  dayIn,
+  enterOrder,
+  ORDER,
+  order,
+  pay,
+  quote,
+  said,
+  section,
+  tell,
+} from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -75,8 +89,8 @@ describe('the head of an order', () => {
     approve(false);
     await accepted();
     expect(track()[2]?.isPresent).toBe(true);
-    // The quote asks for both by Monday the 30th; today is Wednesday the 25th.
-    expect(track()[2]?.name).toContain('by Mon Nov 30, in 5 days');
+    // The quote asks for both five days from now.
+    expect(track()[2]?.name).toContain(`by ${said(dayIn(5))}, in 5 days`);
   });
 });
 
@@ -90,8 +104,8 @@ describe('what was asked', () => {
     await open();
     const day = screen.getByLabelText('Wanted on');
     await userEvent.clear(day);
-    await userEvent.type(day, '2026-11-01');
-    expect(order().wantedOn).toBe('2026-11-01');
+    await userEvent.type(day, dayIn(-24));
+    expect(order().wantedOn).toBe(dayIn(-24));
     expect(screen.getByText('This day is past: nothing can be promised for it.')).toBeVisible();
   });
 
@@ -215,14 +229,14 @@ describe('open items', () => {
     await openPart('Open items');
     await userEvent.type(items().getByLabelText('What is missing'), 'Size list');
     await userEvent.selectOptions(items().getByLabelText('Of whom'), 'The supplier');
-    await userEvent.type(items().getByLabelText('Done by'), '2026-11-30');
+    await userEvent.type(items().getByLabelText('Done by'), dayIn(5));
     await userEvent.click(items().getByRole('button', { name: 'Add it' }));
     expect(order().openItems.at(-1)).toMatchObject({
-      ...{ what: 'Size list', ofWhom: 'supplier', doneBy: '2026-11-30', doneOn: null },
+      ...{ what: 'Size list', ofWhom: 'supplier', doneBy: dayIn(5), doneOn: null },
     });
-    expect(items().getByText('of the supplier, by Mon Nov 30, in 5 days')).toBeVisible();
+    expect(items().getByText(`of the supplier, by ${said(dayIn(5))}, in 5 days`)).toBeVisible();
     await userEvent.click(items().getByLabelText('Size list'));
-    expect(order().openItems.at(-1)?.doneOn).toBe('2026-11-25');
+    expect(order().openItems.at(-1)?.doneOn).toBe(TEST_DAY);
     await userEvent.click(items().getByRole('button', { name: 'Remove Size list' }));
     expect(order().openItems).toHaveLength(1);
   });
@@ -254,11 +268,13 @@ describe('what happened', () => {
     await enterOrder();
     await accepted();
     pay(38066);
-    tell({ what: 'held', note: 'printer away' }, '2026-11-23');
+    tell({ what: 'held', note: 'printer away' }, dayIn(-2));
     const timeline = await open();
     const told = timeline.getAllByRole('listitem').map(({ textContent }) => textContent ?? '');
-    expect(told[0]).toMatch(/^Mon Nov 23Put on hold printer awaynoted Wed Nov 25, on device [A-Z]/);
-    expect(told[1]).toMatch(/^Wed Nov 25Money came 380\.66 USD, transfer/);
+    expect(told[0]).toMatch(
+      new RegExp(`^${said(dayIn(-2))}Put on hold printer awaynoted ${said(TEST_DAY)}, on device [A-Z]`),
+    );
+    expect(told[1]).toMatch(new RegExp(`^${said(TEST_DAY)}Money came 380\\.66 USD, transfer`));
     expect(told.some((one) => /Quote version 1[A-Z]? went out/.test(one))).toBe(true);
   });
 

@@ -12,6 +12,7 @@ import {
   accepted,
   approve,
   change,
+  dayIn,
   enterOrder,
   events,
   form,
@@ -20,8 +21,10 @@ import {
   payments,
   quote,
   rows,
+  saidInFull,
   section,
   steps,
+  TEST_YEAR,
   tell,
 } from './inOrder';
 
@@ -67,7 +70,7 @@ describe('what an order waits for', () => {
     await userEvent.click(
       section('What it waits for').getByRole('button', { name: /^It came: Letter that the crest/ }),
     );
-    expect(order().openItems[0]?.doneOn).toBe('2026-11-25');
+    expect(order().openItems[0]?.doneOn).toBe(TEST_DAY);
     expect(section('What it waits for').getByText('You answer with a quote')).toBeVisible();
     await undo();
     expect(order().openItems[0]?.doneOn).toBeNull();
@@ -76,8 +79,10 @@ describe('what an order waits for', () => {
   it('gives an order without a number the next one', async () => {
     await enterOrder();
     await userEvent.click(screen.getByRole('button', { name: 'Give it one' }));
-    expect(steps()).toMatchObject([{ what: 'enquired', number: { year: 2026, count: 1 } }]);
-    expect(screen.getByText(/^order 26-001[A-Z], 37 shirts, wanted /)).toBeVisible();
+    expect(steps()).toMatchObject([{ what: 'enquired', number: { year: TEST_YEAR, count: 1 } }]);
+    expect(
+      screen.getByText(new RegExp(`^order ${TEST_DAY.slice(2, 4)}-001[A-Z], 37 shirts, wanted `)),
+    ).toBeVisible();
   });
 
   it('brings the job to the choice that was accepted, in one step, and all that is made of it', async () => {
@@ -179,11 +184,13 @@ describe('what an order waits for', () => {
 
   it('says that a quote had ended, and takes the yes all the same', async () => {
     await enterOrder();
-    await quote({ validUntil: '2026-11-20' });
+    await quote({ validUntil: dayIn(-5) });
     expect(rows().some((row) => row.includes('A new quote: the last one is no longer valid'))).toBe(true);
     await userEvent.click(screen.getByText('Something else happened'));
     await userEvent.click(screen.getByRole('button', { name: 'Accepted' }));
-    expect(form('Accepted').getByText(/^This quote was valid until Nov 20, 2026\./)).toBeVisible();
+    expect(
+      form('Accepted').getByText(new RegExp(`^This quote was valid until ${saidInFull(dayIn(-5))}\\.`)),
+    ).toBeVisible();
     await userEvent.click(form('Accepted').getByRole('button', { name: 'Note it' }));
     expect(screen.getByText('It was accepted after the quote had ended.')).toBeVisible();
   });
@@ -228,7 +235,7 @@ describe('what an order waits for', () => {
     await userEvent.type(why.getByLabelText(/^Why you go on/), ', known club');
     await userEvent.click(why.getByRole('button', { name: 'Note it' }));
     expect(steps().at(-1)).toEqual({ what: 'override', gate: 'deposit', reason: 'ok, known club' });
-    expect(screen.getByText('Gone on without the deposit on Nov 25, 2026.')).toBeVisible();
+    expect(screen.getByText(`Gone on without the deposit on ${saidInFull(TEST_DAY)}.`)).toBeVisible();
     expect(screen.getByText(/Because: ok, known club/)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Blanks ordered: Order the blanks' })).not.toHaveAttribute(
       'aria-disabled',
@@ -299,7 +306,9 @@ describe('what an order waits for', () => {
     tell({ what: 'blanksOrdered', note: '' });
     expect(
       screen.getByText(
-        /^“Blanks ordered”, noted for Nov 25, 2026, does not count yet: the deposit is not here/,
+        new RegExp(
+          `^“Blanks ordered”, noted for ${saidInFull(TEST_DAY)}, does not count yet: the deposit is not here`,
+        ),
       ),
     ).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Take back: Blanks ordered' }));
@@ -337,15 +346,15 @@ describe('the day a step is noted for', () => {
   };
 
   it('is set back where it happened earlier', async () => {
-    const blanks = await setDay('2026-11-23');
+    const blanks = await setDay(dayIn(-2));
     expect(blanks.getByText('Noted later.')).toBeVisible();
     await userEvent.click(blanks.getByRole('button', { name: 'Note it' }));
-    expect(events().at(-1)).toMatchObject({ day: '2026-11-23', step: { what: 'blanksOrdered' } });
+    expect(events().at(-1)).toMatchObject({ day: dayIn(-2), step: { what: 'blanksOrdered' } });
   });
 
   it.each([
-    ['2026-11-27', /^That is in 2 days\./],
-    ['2025-11-23', /^That is 367 days ago\. Is the year right\?/],
+    [dayIn(2), /^That is in 2 days\./],
+    [dayIn(-367), /^That is 367 days ago\. Is the year right\?/],
   ])('is asked about on %s, and taken when it stands', async (day, question) => {
     const blanks = await setDay(day);
     expect(blanks.getByText(question)).toBeVisible();
@@ -373,27 +382,27 @@ describe('a day before the quote went out', () => {
   const setBefore = async (name: string) => {
     const day = form(name).getByLabelText('Day');
     await userEvent.clear(day);
-    await userEvent.type(day, '2026-11-23');
+    await userEvent.type(day, dayIn(-2));
     expect(form(name).getByText(question)).toBeVisible();
     expect(form(name).queryByRole('button', { name: 'Note it' })).toBeNull();
     await userEvent.click(form(name).getByRole('button', { name: 'Note it all the same' }));
   };
-  const question = 'That is before the quote went out, on Nov 24, 2026. Is the day right?';
+  const question = `That is before the quote went out, on ${saidInFull(dayIn(-1))}. Is the day right?`;
 
   it('is asked about where it is accepted, approved or paid, and taken when it stands', async () => {
     await enterOrder();
-    await quote({ issuedOn: '2026-11-24' });
+    await quote({ issuedOn: dayIn(-1) });
     await userEvent.click(screen.getByRole('button', { name: 'Accepted: Yes or no to the quote' }));
     await setBefore('Accepted');
-    expect(events().at(-1)).toMatchObject({ day: '2026-11-23', step: { what: 'accepted' } });
+    expect(events().at(-1)).toMatchObject({ day: dayIn(-2), step: { what: 'accepted' } });
     approve(false);
     await userEvent.click(screen.getByText('Something else happened'));
     await userEvent.click(screen.getByRole('button', { name: 'Approved' }));
     await setBefore('Approved');
-    expect(events().at(-1)).toMatchObject({ day: '2026-11-23', step: { what: 'approved' } });
+    expect(events().at(-1)).toMatchObject({ day: dayIn(-2), step: { what: 'approved' } });
     await userEvent.click(screen.getByRole('button', { name: /^It came: Deposit/ }));
     await setBefore('Payment');
-    expect(payments()).toMatchObject([{ day: '2026-11-23', amountMinor: 38066 }]);
+    expect(payments()).toMatchObject([{ day: dayIn(-2), amountMinor: 38066 }]);
   });
 });
 
@@ -483,7 +492,7 @@ describe('whatever else happens', () => {
 
 it('a wanted day that is past is a stop that says what it causes', async () => {
   await enterOrder();
-  change({ wantedOn: '2026-11-20' });
-  expect(screen.getByText('It was wanted on Nov 20, 2026, 5 days ago.')).toBeVisible();
+  change({ wantedOn: dayIn(-5) });
+  expect(screen.getByText(`It was wanted on ${saidInFull(dayIn(-5))}, 5 days ago.`)).toBeVisible();
   expect(screen.getByText(/Agree on another one\./)).toBeVisible();
 });
