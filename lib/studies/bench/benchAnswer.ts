@@ -16,7 +16,8 @@ export interface BenchAnswer {
 
 /** @returns null where a stop stands. */
 export function benchAnswer(input: JobInput, grid: Grid): BenchAnswer | null {
-  const { priced } = judgeJob(input, grid);
+  // A day that cannot be kept stops a price, but the work is still to be done.
+  const { priced } = judgeJob({ ...input, job: { ...input.job, wantedOn: null } }, grid);
   if (priced === null) return null;
   const { costed } = priced;
   return { work: benchWorkOf(costed), stages: stagesOf(costed), lead: leadOf(costed.laidOut.job) };
