@@ -16,11 +16,6 @@ import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { AskedFold } from './AskedFold';
 import { BenchSection } from './bench/BenchSection';
-import { FilesSection } from './jobs/FilesSection';
-import { JobsSection } from './jobs/JobsSection';
-import { NamesSection } from './jobs/NamesSection';
-import { OpenItemsSection } from './jobs/OpenItemsSection';
-import { TimelineSection } from './jobs/TimelineSection';
 import { laterParts } from './laterParts';
 import { MoneySection } from './money/MoneySection';
 import { OrderHead } from './OrderHead';
@@ -96,13 +91,7 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
         </div>
         {papers}
         <div className={styles.more}>
-          <Card>
-            <JobsSection {...{ on, book }} />
-            <NamesSection on={on} />
-            <OpenItemsSection on={on} />
-            <FilesSection {...{ on, bench }} />
-            <TimelineSection on={on} />
-          </Card>
+          <LaterPart part={laterParts.rest} what="Jobs, names and files" props={{ on, book, bench }} />
         </div>
       </div>
     </>
