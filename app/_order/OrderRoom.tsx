@@ -17,6 +17,7 @@ import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { AskedFold } from './AskedFold';
 import { BenchSection } from './bench/BenchSection';
 import { laterParts } from './laterParts';
+import { laterRest } from './laterRest';
 import { MoneySection } from './money/MoneySection';
 import { OrderHead } from './OrderHead';
 import styles from './OrderRoom.module.css';
@@ -91,7 +92,7 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
         </div>
         {papers}
         <div className={styles.more}>
-          <LaterPart part={laterParts.rest} what="Jobs, names and files" props={{ on, book, bench }} />
+          <LaterPart part={laterRest} what="Jobs, names and files" props={{ on, book, bench }} />
         </div>
       </div>
     </>

@@ -5,6 +5,5 @@ export const laterParts = {
   papers: lazy(() => import('@/app/_orderPapers/OrderPapers').then(({ OrderPapers }) => OrderPapers)),
   names: lazy(() => import('@/app/_names/NamesPart').then(({ NamesPart }) => NamesPart)),
   stepNote: lazy(() => import('./notes/StepNote').then(({ StepNote }) => StepNote)),
-  rest: lazy(() => import('./RestOfOrder').then(({ RestOfOrder }) => RestOfOrder)),
   addJob: lazy(() => import('./jobs/AddJob').then(({ AddJob }) => AddJob)),
 } as const;

@@ -1,6 +1,7 @@
 import { act, screen, within } from '@testing-library/react';
 import type { Lazy } from '@/app/_network/lazy';
 import { laterParts } from '@/app/_order/laterParts';
+import { laterRest } from '@/app/_order/laterRest';
 import { OrderScreen } from '@/app/_order/OrderScreen';
 import { formatterFor } from '@/app/_words/formatter';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
@@ -33,7 +34,7 @@ export const TEST_YEAR = Number(TEST_DAY.slice(0, 4));
 
 /** Enters the order of the example, with the parts that come later. */
 export async function enterOrder(): Promise<void> {
-  await Promise.all(Object.values(laterParts).map((part: Lazy<unknown>) => part.fetch()));
+  await Promise.all([laterRest, ...Object.values(laterParts)].map((part: Lazy<unknown>) => part.fetch()));
   await enter(<OrderScreen orderId={CLUB_ENQUIRY_ID} />);
 }
 
