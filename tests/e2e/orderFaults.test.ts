@@ -163,7 +163,8 @@ test('a file of 300 MB is refused before anything of it is read, and the next on
     buffer: Buffer.from('The crest may be printed.'),
   };
   await files.getByLabel('File to keep').setInputFiles(letter);
-  await files.getByText('letter.txt').waitFor();
+  // For a moment its row stands beside the word that it is being kept.
+  await files.getByRole('listitem').filter({ hasText: 'letter.txt' }).waitFor();
   expect(await filesRead()).toContain('letter.txt');
   await kept(page);
   await page.reload();
