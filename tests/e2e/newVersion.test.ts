@@ -9,6 +9,7 @@ import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { type OwnServer, ownServer } from '@/tests/e2e/harness/ownServer';
 import { allowTrouble } from '@/tests/e2e/harness/problems';
+import { served } from '@/tests/e2e/harness/served';
 
 let server: OwnServer;
 
@@ -193,7 +194,7 @@ test('a part that is gone from the server is told of, the page offered anew once
   const gone = new Set<string>();
   await page.context().route(/static\/chunks\/.*\.js/, async (route) => {
     const { pathname } = new URL(route.request().url());
-    const response = await route.fetch();
+    const response = await served(route);
     // What draws a chart, which is fetched when there is one to draw.
     if ((await response.text()).includes('data-chart')) gone.add(pathname);
     return gone.has(pathname) ? route.fulfill({ status: 404, body: '' }) : route.fulfill({ response });
@@ -216,7 +217,7 @@ test('of the first screen, too, a part that is gone is told of and the page offe
   const gone = new Set<string>();
   await page.context().route(/static\/chunks\/.*\.js/, async (route) => {
     const { pathname } = new URL(route.request().url());
-    const response = await route.fetch();
+    const response = await served(route);
     const text = await response.text();
     if (parts.some((part) => text.includes(part))) gone.add(pathname);
     return gone.has(pathname) ? route.fulfill({ status: 404, body: '' }) : route.fulfill({ response });

@@ -3,6 +3,7 @@ import { strangerScript } from '@/app/_firstScreen/strangerScript';
 import { axe } from '@/tests/e2e/harness/axe';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { expectProblem } from '@/tests/e2e/harness/problems';
+import { served } from '@/tests/e2e/harness/served';
 import { shot } from '@/tests/e2e/harness/shot';
 
 const plain = [
@@ -103,7 +104,7 @@ test('a script that slips into the page does not run', async () => {
   const page = await openPage();
   const smuggled = `<script>window.slipped = 1</script><img alt="" src="data:," onerror="window.slipped = 2">`;
   await page.route('/', async (route) => {
-    const response = await route.fetch();
+    const response = await served(route);
     const body = (await response.text()).replace('</body>', `${smuggled}</body>`);
     expect(body).toContain(smuggled);
     await route.fulfill({ response, body });
@@ -136,7 +137,7 @@ test('a worker starts, and can neither evaluate text nor reach another host', as
   const script = await page.evaluate(() => document.querySelector('script[src]')?.getAttribute('src') ?? '');
   // The headers of a built file with a body that tells what it may do.
   await page.route(script, async (route) => {
-    const response = await route.fetch();
+    const response = await served(route);
     const body = `onmessage = async () => postMessage(await (${confess})())`;
     await route.fulfill({ response, body });
   });
