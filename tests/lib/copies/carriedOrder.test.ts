@@ -37,9 +37,9 @@ describe('an order that is carried', () => {
     expect(carried.papers.map(({ id }) => id)).toEqual(['devicea1-1', 'devicea1-2']);
   });
 
-  it('takes along what happened to it, its money, its issuings, and what was taken back', () => {
+  it('takes along what happened to it, its money, its payouts, its issuings, and what was taken back', () => {
     expect(carried.entries.map(({ count }) => count)).toEqual([
-      20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 32,
+      20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 32, 33,
     ]);
   });
 
