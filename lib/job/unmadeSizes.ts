@@ -102,12 +102,16 @@ function withoutPrice(input: JobInput): readonly Finding[] {
   });
 }
 
-/** Larger sizes cost more, so the price of the next smaller one comes nearer than the typical. */
+/**
+ * Larger sizes cost more, so the price of the next smaller one comes nearer than the typical. Of two sizes with one name
+ * each that has no price gets one.
+ */
 function priceFix(input: JobInput, blankId: string, blank: Blank, sizes: readonly string[]): Fix | null {
-  const priced = sizes.map((size) => {
-    const index = blank.sizes.findIndex(({ name }) => name === size);
-    return { path: ['sizes', index, 'price'], near: neighbourPrice(blank, index) };
-  });
+  const priced = blank.sizes.flatMap(({ name, price }, index) =>
+    price === null && sizes.includes(name)
+      ? [{ path: ['sizes', index, 'price'], near: neighbourPrice(blank, index) }]
+      : [],
+  );
   const changes = priced.flatMap(({ path, near }): readonly Change[] => {
     if (near === null) return [];
     const { value, unit } = near.price;

@@ -58,6 +58,17 @@ describe('QTY-04 stops sizes that cannot be made', () => {
     expect(verdict(after, 'RATE-01')).toBe('pass');
   });
 
+  it('a size that the blank names twice, and the button prices whichever has no price', () => {
+    const twice = { 'blank:white-shirt.sizes.1.name': 'S' };
+    for (const open of [[0], [1], [0, 1]]) {
+      const unpriced = open.map((index) => [`blank:white-shirt.sizes.${index}.price`, null]);
+      const input = clubWith({ ...twice, ...Object.fromEntries(unpriced) });
+      expect(verdict(input, 'QTY-04')).toContain('noPrice');
+      const [finding] = told(input, 'QTY-04').filter(({ variant }) => variant === 'noPrice');
+      expect(verdict(mended(input, finding), 'QTY-04')).not.toContain('noPrice');
+    }
+  });
+
   it('a size that no print serves', () => {
     const input = clubWith({
       'job.lines.0.placements.0.prints.0.sizes': ['S', 'M', 'L', 'XL', '2XL'],
