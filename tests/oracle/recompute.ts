@@ -4,6 +4,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import { exact, ONE, sum, ZERO } from './exact';
 import { costsOf, type Figures, pricesOf, quantitiesOf } from './figuresOf';
 import { ownCostsOfJob, ownCostsOfPiece, ownRowsOf } from './ownCostsOf';
+import { lineAlone } from './lineAlone';
 import {
   type LinePlan,
   type OtherBatch,
@@ -96,18 +97,7 @@ export function recomputeAlone(
   perSheet: PrintsPerSheet,
   other: OtherBatch,
 ): ReadonlyMap<string, Figures> {
-  // Prepared for an earlier order is prepared, whichever print of the job says so.
-  const said = input.job.lines.flatMap(({ placements }) => placements);
-  const ready = new Set(said.filter(({ artReady }) => artReady).map(({ artworkId }) => artworkId));
-  const lines = input.job.lines
-    .filter(({ id }) => id === other.lineId)
-    .map((line) => ({
-      ...line,
-      placements: line.placements.map((placement) =>
-        ready.has(placement.artworkId) ? { ...placement, artReady: true as const } : placement,
-      ),
-    }));
-  return recomputeBatch({ ...input, job: { ...input.job, lines } }, perSheet, other);
+  return recomputeBatch(lineAlone(input, other.lineId), perSheet, other);
 }
 
 const slotsOf = (plan: Plan): number => Math.max(...plan.lines.map(({ placements }) => placements.length));

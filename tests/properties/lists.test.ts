@@ -10,6 +10,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import { costed, grid } from '@/tests/fixtures/costed';
 import { PATIENCE } from '@/tests/fixtures/drawnJobs';
 import { type JobShape, randomJob } from '@/tests/fixtures/randomJob';
+import { lineAlone } from '@/tests/oracle/lineAlone';
 import { perSheetOf } from '@/tests/oracle/perSheetOf';
 import { recomputeAlone } from '@/tests/oracle/recompute';
 import { bestByTrying, largestOvercharge, paidFor, pricesOf } from '@/tests/oracle/suggestedList';
@@ -177,8 +178,7 @@ describe(`suggested lists of random jobs, PROPERTY_SEED=${seed}`, () => {
     const shared = lists.filter(({ input }) => input.job.lines.length > 1);
     expect(shared.length).toBeGreaterThan(0);
     for (const { input, list, table, label } of shared) {
-      const lines = input.job.lines.filter(({ id }) => id === list.lineId);
-      const alone = priceLines(costed({ ...input, job: { ...input.job, lines } }), grid);
+      const alone = priceLines(costed(lineAlone(input, list.lineId)), grid);
       const [same] = alone.lists;
       const { leastMargin, largestOvercharge, ...printed } = list;
       expect(same, label).toMatchObject(printed);
