@@ -65,7 +65,7 @@ test('the example is sent in the money of the place, and the docket says the sam
   await notePrices(page);
   await page.goto('/');
   await live(page).waitFor();
-  expect(await pricesSeen(page)).toEqual(['23,00']);
+  await expect.poll(() => pricesSeen(page)).toEqual(['23,00']);
 });
 
 test.each([
@@ -117,5 +117,5 @@ test('a price of one’s own is the only one that is seen on the next visit', as
   await notePrices(page);
   await page.reload();
   await live(page).waitFor();
-  expect((await pricesSeen(page)).filter((price) => /\d/.test(price))).toEqual([own]);
+  await expect.poll(async () => (await pricesSeen(page)).filter((price) => /\d/.test(price))).toEqual([own]);
 });

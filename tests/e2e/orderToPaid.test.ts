@@ -6,6 +6,7 @@ import { appKept, cutNetwork } from './harness/keptApp';
 import { openPage } from './harness/openPage';
 import { expectOnBoard, expectRoom, issue, note, type Station } from './harness/orderRoom';
 import { type OwnServer, ownServer } from './harness/ownServer';
+import { TEST_MS } from './harness/patience.mjs';
 
 /*
  * From what somebody asks to the last coin. 37 shirts at 19.00, 1.50 more for each of 4 in 2XL and 2.50 for 1 in 3XL
@@ -139,6 +140,9 @@ async function walk({ page, hands, name, who, sums, looksAtBoard, reloads }: Wal
   await kept(page);
 }
 
+/** Each is some forty steps long, with a paper at every fourth. */
+const LONG = { timeout: 2 * TEST_MS };
+
 const ENQUIRY = 'Fernhill Bakery, club shirts';
 
 /** Somebody new asks; the worked job goes from the example's order into theirs. */
@@ -174,16 +178,20 @@ async function enquire(page: Page, hands: Hands): Promise<void> {
   await jobs.getByRole('link', { name: 'Ramblers Club shirts' }).waitFor();
 }
 
-test('an enquiry becomes an order that is paid; room, board, papers and money say the same all along', async () => {
-  const page = await openPage({ path: '/orders' });
-  await enquire(page, pointer);
-  await walk({
-    ...{ page, hands: pointer, name: ENQUIRY, who: 'Fernhill Bakery', sums: asked },
-    ...{ looksAtBoard: true, reloads: true },
-  });
-});
+test(
+  'an enquiry becomes an order that is paid; room, board, papers and money say the same all along',
+  LONG,
+  async () => {
+    const page = await openPage({ path: '/orders' });
+    await enquire(page, pointer);
+    await walk({
+      ...{ page, hands: pointer, name: ENQUIRY, who: 'Fernhill Bakery', sums: asked },
+      ...{ looksAtBoard: true, reloads: true },
+    });
+  },
+);
 
-test('on a phone the order of the example is accepted otherwise than asked, and paid', async () => {
+test('on a phone the order of the example is accepted otherwise than asked, and paid', LONG, async () => {
   const page = await openPage({ path: '/orders/club-enquiry', width: 390 });
   await page.getByRole('button', { name: 'Give it one' }).click();
   await page.getByRole('button', { name: /^It came: Letter that the crest/ }).click();
@@ -193,7 +201,7 @@ test('on a phone the order of the example is accepted otherwise than asked, and 
   });
 });
 
-test('the keyboard alone takes an order from the enquiry to the last payment', async () => {
+test('the keyboard alone takes an order from the enquiry to the last payment', LONG, async () => {
   const page = await openPage({ path: '/orders' });
   await page.getByRole('heading', { level: 1, name: 'Orders' }).waitFor();
   await enquire(page, keyboard);
@@ -203,17 +211,21 @@ test('the keyboard alone takes an order from the enquiry to the last payment', a
   });
 });
 
-test('without a network an order goes from the enquiry to the last payment, and a reload has all of it', async () => {
-  server = await ownServer(process.cwd());
-  await server.start();
-  const page = await openPage({ path: '/orders', keptFrom: server.baseUrl, width: 390 });
-  await page.getByRole('heading', { level: 1, name: 'Orders' }).waitFor();
-  await appKept(page);
-  await cutNetwork(page);
-  await server.end();
-  await enquire(page, pointer);
-  await walk({
-    ...{ page, hands: pointer, name: ENQUIRY, who: 'Fernhill Bakery', sums: asked },
-    ...{ looksAtBoard: false, reloads: true },
-  });
-});
+test(
+  'without a network an order goes from the enquiry to the last payment, and a reload has all of it',
+  LONG,
+  async () => {
+    server = await ownServer(process.cwd());
+    await server.start();
+    const page = await openPage({ path: '/orders', keptFrom: server.baseUrl, width: 390 });
+    await page.getByRole('heading', { level: 1, name: 'Orders' }).waitFor();
+    await appKept(page);
+    await cutNetwork(page);
+    await server.end();
+    await enquire(page, pointer);
+    await walk({
+      ...{ page, hands: pointer, name: ENQUIRY, who: 'Fernhill Bakery', sums: asked },
+      ...{ looksAtBoard: false, reloads: true },
+    });
+  },
+);

@@ -3,8 +3,8 @@ import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { JobInput } from '@/shared/schemas/request';
 import { exact, ONE, sum, ZERO } from './exact';
 import { costsOf, type Figures, pricesOf, quantitiesOf } from './figuresOf';
-import { ownCostsOfJob, ownCostsOfPiece, ownRowsOf } from './ownCostsOf';
 import { lineAlone } from './lineAlone';
+import { ownCostsOfJob, ownCostsOfPiece, ownRowsOf } from './ownCostsOf';
 import {
   type LinePlan,
   type OtherBatch,

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { eventually } from '@/tests/tools/eventually';
 
 const store = vi.hoisted(() => ({ flush: vi.fn(), state: { status: 'ready', kept: { state: 'kept' } } }));
 vi.mock('@/app/_store/appDocuments', () => ({
@@ -80,7 +81,7 @@ it('tells nothing of the first version, neither when it is fetched nor when it t
   registration.install();
   workers.dispatchEvent(new Event('controllerchange'));
   tookOver('first');
-  await vi.waitFor(() => expect(newerVersion()).toBe('none'));
+  await eventually(() => expect(newerVersion()).toBe('none'));
   expect(reload).not.toHaveBeenCalled();
 });
 
@@ -104,7 +105,7 @@ it('lets the newer version take over once all is written, and opens the page ane
   expect(fresh.postMessage).toHaveBeenCalledWith({ type: 'SKIP_WAITING' });
   expect(reload).not.toHaveBeenCalled();
   workers.dispatchEvent(new Event('controllerchange'));
-  await vi.waitFor(() => expect(reload).toHaveBeenCalledOnce());
+  await eventually(() => expect(reload).toHaveBeenCalledOnce());
 });
 
 describe('a newer version that is taken', () => {
@@ -169,9 +170,9 @@ it('takes nothing while something typed cannot be kept', async () => {
 it('follows what another tab took, once for each build', async () => {
   const { newerVersion } = await openedPage({ wasKept: true });
   tookOver('second');
-  await vi.waitFor(() => expect(reload).toHaveBeenCalledOnce());
+  await eventually(() => expect(reload).toHaveBeenCalledOnce());
   tookOver('second');
-  await vi.waitFor(() => expect(newerVersion()).toBe('elsewhere'));
+  await eventually(() => expect(newerVersion()).toBe('elsewhere'));
   expect(reload).toHaveBeenCalledOnce();
 });
 
@@ -179,7 +180,7 @@ it('stays where somebody types or something is not kept, says so, and opens the 
   const { newerVersion, takeNewerVersion } = await openedPage({ wasKept: true });
   isTyping = true;
   tookOver('second');
-  await vi.waitFor(() => expect(newerVersion()).toBe('elsewhere'));
+  await eventually(() => expect(newerVersion()).toBe('elsewhere'));
   expect(reload).not.toHaveBeenCalled();
   await takeNewerVersion();
   expect(reload).toHaveBeenCalledOnce();

@@ -6,6 +6,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { clearScreens, disk, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
 import { accepted, approve, dayIn, enterOrder, form, pay, payments, said, section } from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
@@ -225,7 +226,7 @@ describe('money of an order', () => {
     await accepted();
     disk.isFull = true;
     await userEvent.click((await openPayment('100')).getByRole('button', { name: 'Note it' }));
-    await vi.waitFor(() => expect(screenStore().getState().kept.state).toBe('notKept'));
+    await eventually(() => expect(screenStore().getState().kept.state).toBe('notKept'));
     expect(figure(/^came in/)).toBe('100.00');
   });
 

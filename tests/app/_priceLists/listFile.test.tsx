@@ -57,7 +57,7 @@ afterEach(() => {
 it('saves a price list as the file that papers are written as, a draft as a draft', async () => {
   await enter(<PriceListScreen listId="club-prices" />);
   const save = await screen.findByRole('button', { name: 'Save as PDF of the price list' });
-  await waitFor(() => expect(save).not.toHaveAttribute('aria-disabled'), { timeout: 3000 });
+  await waitFor(() => expect(save).not.toHaveAttribute('aria-disabled'));
   const sources = asked.papers.flatMap((question) => (question.kind === 'paper' ? [question.source] : []));
   expect(sources.find(({ kind }) => kind === 'priceList')).toMatchObject({
     body: { standing: 'draft', language: 'en' },
@@ -69,7 +69,7 @@ it('saves a price list as the file that papers are written as, a draft as a draf
 it('saves what each price leaves as a file of its own, for the maker alone', async () => {
   await enter(<PriceListScreen listId="club-prices" />);
   const save = await screen.findByRole('button', { name: 'Save as PDF of your own sheet' });
-  await waitFor(() => expect(save).not.toHaveAttribute('aria-disabled'), { timeout: 3000 });
+  await waitFor(() => expect(save).not.toHaveAttribute('aria-disabled'));
   await userEvent.click(save);
   const [name, content] = saved.mock.calls[0] ?? [];
   expect(name).toMatch(/^For you alone.*\.pdf$/);
@@ -88,6 +88,6 @@ it.each([
 ])('tells of %i pages in the words of its file, and how it is printed', async (pages, words) => {
   asked.pages = pages;
   await enter(<PriceListScreen listId="club-prices" />);
-  const told = await screen.findByText((text) => text.startsWith(words), undefined, { timeout: 3000 });
+  const told = await screen.findByText((text) => text.startsWith(words));
   expect(told).toHaveTextContent('To print it, open the saved file and print it from there.');
 });

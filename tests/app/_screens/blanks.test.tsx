@@ -5,6 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { BlanksScreen } from '@/app/_blanks/BlanksScreen';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, enter, idsOf, undo } from './screens';
 
 const address = vi.hoisted(() => ({ search: '' }));
@@ -120,6 +121,6 @@ describe('BlanksScreen', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Remove it all the same' }));
     expect(idsOf('blank')).toEqual(['white-mug']);
     await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
-    await vi.waitFor(() => expect(idsOf('blank')).toContain('white-shirt'));
+    await eventually(() => expect(idsOf('blank')).toContain('white-shirt'));
   });
 });

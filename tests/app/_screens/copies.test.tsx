@@ -9,6 +9,7 @@ import { useCopyStanding } from '@/app/_copies/useCopyStanding';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
 import {
   bodyOf,
   clearScreens,
@@ -88,7 +89,7 @@ describe('a copy', () => {
     expect(await screen.findByText('One job is back.')).toBeVisible();
     expect(idsOf('job')).toContain('fair-mugs');
     await press('Undo');
-    await vi.waitFor(() => expect(idsOf('job')).not.toContain('fair-mugs'));
+    await eventually(() => expect(idsOf('job')).not.toContain('fair-mugs'));
   });
 
   it('takes the place of everything only after its loss was named and a copy of today was saved', async () => {
@@ -187,7 +188,7 @@ describe('a store that the browser cleared', () => {
     await press(/^Bring .* in$/);
     const told = await screen.findByText(/^18 things came in, eight approvals of pictures came in\.$/);
     expect(screen.getByRole('heading', { name: 'Copies' })).toBeVisible();
-    await vi.waitFor(() => expect(told.closest('[role="status"]')).toHaveFocus());
+    await eventually(() => expect(told.closest('[role="status"]')).toHaveFocus());
     // What is here is what the copy holds.
     expect(screen.getByText(/The last one was made today, and nothing was changed since\./)).toBeVisible();
     removeMugs();
@@ -201,13 +202,13 @@ describe('a store that the browser cleared', () => {
     await press(/^Bring .* in$/);
     await press('Undo');
     const heading = await screen.findByRole('heading', { name: 'Nothing is kept here' });
-    await vi.waitFor(() => expect(heading).toHaveFocus());
+    await eventually(() => expect(heading).toHaveFocus());
     expect(screen.queryByText(/stay kept|Make a copy first/)).toBeNull();
     expect(await findLater('Begin with a fresh workshop')).toBeVisible();
     expect(screen.queryByText(/stay as they are/)).toBeNull();
     await bring(content, 'mine.zip');
     await press(/^Bring the .* (in|back)$|^Take the .* over$/);
-    await vi.waitFor(() => expect(idsOf('job')).toHaveLength(3));
+    await eventually(() => expect(idsOf('job')).toHaveLength(3));
   });
 
   it('says after undo in the header no more what came in, and nothing asks for a copy of nothing', async () => {

@@ -10,6 +10,7 @@ import { customerSchema } from '@/shared/schemas/customer';
 import { orderSchema } from '@/shared/schemas/order';
 import { dayInFull } from '@/tests/tools/clock/dayWords';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, damage, disk, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
@@ -39,7 +40,7 @@ async function filled(open: () => Promise<void>): Promise<void> {
     actions.note('Enquiries', [enquired('mugs', '2026-11-02', 12), enquired('bags', '2026-11-20', 14)]);
   });
   // The write gives them their numbers.
-  await vi.waitFor(() => expect(letter()).not.toBe(''));
+  await eventually(() => expect(letter()).not.toBe(''));
   await act(async () => undefined);
   cleanup();
   await open();

@@ -7,6 +7,7 @@ import { OrdersScreen } from '@/app/_orders/OrdersScreen';
 import { addDays } from '@/shared/days';
 import { dayInFull } from '@/tests/tools/clock/dayWords';
 import { TEST_DAY, TEST_YEAR } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, disk, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const went = vi.hoisted(() => vi.fn<(address: string) => void>());
@@ -188,6 +189,6 @@ describe('an enquiry', () => {
     await userEvent.type(who(), 'Fernhill');
     await noteIt();
     expect(made().order.name).toBe('Fernhill');
-    await vi.waitFor(() => expect(screenStore().getState().kept).toMatchObject({ state: 'notKept' }));
+    await eventually(() => expect(screenStore().getState().kept).toMatchObject({ state: 'notKept' }));
   });
 });

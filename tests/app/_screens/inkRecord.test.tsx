@@ -10,6 +10,7 @@ import { workshopSections } from '@/app/_workshop/workshopSections';
 import { inkRecordOf } from '@/lib/ink/record/inkRecordOf';
 import type { InkPrints, InkRefill } from '@/shared/schemas/entries';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, enter, leaveScreens, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -215,7 +216,7 @@ describe('the ink record', () => {
     );
     expect(record().refills).toHaveLength(3);
     await userEvent.click(screen.getByRole('button', { name: 'Count it again' }));
-    await vi.waitFor(() => expect(record().refills).toHaveLength(4));
+    await eventually(() => expect(record().refills).toHaveLength(4));
   });
 
   it('has an entry corrected in one step: what was noted wrongly counts no more, and undo brings it back', async () => {

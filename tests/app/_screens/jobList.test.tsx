@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { JobsScreen } from '@/app/_jobs/JobsScreen';
 import type { StudyRequest } from '@/app/_studies/studies';
 import type { Job } from '@/shared/schemas/job';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 type JobStudyRequest = Extract<StudyRequest, { readonly of: 'job' }>;
@@ -245,7 +246,7 @@ describe('a job of the list', () => {
     const note = screen.getByText('“Spring Fair mugs” is put away.').closest('div');
     expect(note).toHaveFocus();
     await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
-    await vi.waitFor(() => expect(names()).toContain('Spring Fair mugs'));
+    await eventually(() => expect(names()).toContain('Spring Fair mugs'));
     expect(note).toHaveFocus();
   });
 

@@ -8,6 +8,7 @@ import { NamesPart } from '@/app/_names/NamesPart';
 import type { writePaper } from '@/app/_papers/writePaper';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import type { NameRow } from '@/shared/schemas/order';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, enter, leaveScreens, screenStore, undo } from './screens';
 
 const saved = vi.hoisted(() => vi.fn<(name: string, bytes: Uint8Array) => void>());
@@ -506,7 +507,7 @@ describe('the form to fill', () => {
     await takeIn('1 name');
     await userEvent.click(screen.getByRole('button', { name: 'Form to fill' }));
     await userEvent.click(screen.getByRole('button', { name: 'Form to print' }));
-    await vi.waitFor(() => expect(papers).toHaveBeenCalledOnce());
+    await eventually(() => expect(papers).toHaveBeenCalledOnce());
     const [question, tell] = papers.mock.calls[0] ?? [];
     if (question?.kind !== 'paper' || question.source.kind !== 'sizeForm') throw new Error('no size form');
     expect(question.source.body).toMatchObject({

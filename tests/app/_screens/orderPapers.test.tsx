@@ -132,7 +132,7 @@ const press = (name: string | RegExp) => userEvent.click(screen.getByRole('butto
 /** The file is made by then. */
 const issueVersion = async (version: number) => {
   const button = await screen.findByRole('button', { name: `Issue quote, version ${version}` });
-  await waitFor(() => expect(button).not.toHaveAttribute('aria-disabled'), { timeout: 3000 });
+  await waitFor(() => expect(button).not.toHaveAttribute('aria-disabled'));
   await userEvent.click(button);
   await screen.findByText(/It is kept with its file/);
 };
@@ -201,7 +201,7 @@ describe('the quote of an order', () => {
     expect(button).toHaveAccessibleDescription('A newer one is being made.');
     expect(studied.held.length).toBeGreaterThan(0);
     for (const answer of studied.held) answer();
-    await waitFor(() => expect(button).not.toHaveAttribute('aria-disabled'), { timeout: 3000 });
+    await waitFor(() => expect(button).not.toHaveAttribute('aria-disabled'));
   });
 
   it('never sends its owner’s side to be written', async () => {
@@ -363,7 +363,7 @@ describe('the file of a paper', () => {
   it('is made before it is asked for, and issued as it was made', async () => {
     await open();
     await screen.findByText('761.31 USD');
-    await waitFor(() => expect(papers.asked).toHaveLength(1), { timeout: 3000 });
+    await waitFor(() => expect(papers.asked).toHaveLength(1));
     await issueVersion(1);
     expect(papers.asked).toHaveLength(1);
   });
@@ -372,9 +372,7 @@ describe('the file of a paper', () => {
     await changeNothingYet();
     await changeOrder({ name: 'Shirts for صقر' });
     expect(
-      await screen.findByText(/These letters are drawn as a picture of this device’s type/, undefined, {
-        timeout: 3000,
-      }),
+      await screen.findByText(/These letters are drawn as a picture of this device’s type/, undefined),
     ).toBeVisible();
   });
 
@@ -382,17 +380,13 @@ describe('the file of a paper', () => {
     papers.answer = { kind: 'failed', why: 'no memory' };
     await open();
     await screen.findByText('761.31 USD');
-    expect(
-      await screen.findByText(/could not be written: no memory/, undefined, { timeout: 3000 }),
-    ).toBeVisible();
+    expect(await screen.findByText(/could not be written: no memory/)).toBeVisible();
     await press('Issue quote, version 1');
     expect(await screen.findByText(/It is not issued, and no number is used/)).toBeVisible();
     expect(quotes()).toEqual([]);
     papers.answer = null;
     await press('Try again');
-    await waitFor(() => expect(screen.queryByText(/could not be written: no memory/)).toBeNull(), {
-      timeout: 3000,
-    });
+    await waitFor(() => expect(screen.queryByText(/could not be written: no memory/)).toBeNull());
     await issueVersion(1);
   });
 
@@ -400,9 +394,7 @@ describe('the file of a paper', () => {
     papers.answer = { kind: 'written', file: new Blob(['%PDF']), pages: 1, lost: ['a', 'b'], missing: [] };
     await open();
     await screen.findByText('761.31 USD');
-    expect(
-      await screen.findByText(/2 pictures cannot be shown on it/, undefined, { timeout: 3000 }),
-    ).toBeVisible();
+    expect(await screen.findByText(/2 pictures cannot be shown on it/)).toBeVisible();
   });
 
   it('is sent in the tap itself where the browser can, and saved where it refuses', async () => {

@@ -14,6 +14,7 @@ import type { Job } from '@/shared/schemas/job';
 import type { PriceList } from '@/shared/schemas/priceList';
 import { bringBack } from '@/tests/app/_store/tabs';
 import { grid } from '@/tests/fixtures/costed';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, damage, disk, enter, idsOf, leaveScreens, screenStore, undo } from './screens';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
@@ -56,7 +57,7 @@ async function issued(): Promise<void> {
 async function issue(): Promise<void> {
   const before = papers().length;
   await userEvent.click(screen.getByRole('button', { name: /^Issue version/ }));
-  await vi.waitFor(() => expect(papers()).toHaveLength(before + 1));
+  await eventually(() => expect(papers()).toHaveLength(before + 1));
   await screen.findByRole('article', { name: /^Price list, version/ });
 }
 
@@ -299,7 +300,7 @@ describe('a list that went out', () => {
     expect(inForce()).toEqual([]);
     // The button is gone; the focus must not be.
     const heading = screen.getByRole('heading', { name: 'The paper' });
-    await vi.waitFor(() => expect(heading).toHaveFocus());
+    await eventually(() => expect(heading).toHaveFocus());
     expect(screenStore().getState().undoLabel).toBe(`Withdraw version ${name}`);
     await userEvent.click(screen.getByText('Withdrawn'));
     await userEvent.click(screen.getByRole('button', { name: `Show version ${name}` }));
@@ -308,7 +309,7 @@ describe('a list that went out', () => {
     await userEvent.click(screen.getByRole('button', { name: `Put in force again version ${name}` }));
     expect(inForce()).toHaveLength(1);
     expect(paper).not.toHaveTextContent('Withdrawn');
-    await vi.waitFor(() => expect(heading).toHaveFocus());
+    await eventually(() => expect(heading).toHaveFocus());
   });
 
   it('is not called unissued in the overview once all its versions are withdrawn', async () => {

@@ -6,6 +6,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { BlanksScreen } from '@/app/_blanks/BlanksScreen';
 import { foldStock } from '@/lib/stock/foldStock';
 import { onHand } from '@/lib/stock/onHand';
+import { eventually } from '@/tests/tools/eventually';
 import { clearScreens, enter, screenStore, undo } from './screens';
 
 vi.mock('next/navigation', () => ({ useSearchParams: () => new URLSearchParams('id=white-mug') }));
@@ -176,7 +177,7 @@ it('a size that is taken out while something lies there is told, so that it can 
   await enter(<BlanksScreen />);
   const item = { kind: 'blank', blankId: 'white-mug', size: '15 oz', lot: null } as const;
   const { note: noteIn } = screenStore().actions;
-  await vi.waitFor(() =>
+  await eventually(() =>
     expect(
       noteIn('Count', [
         { kind: 'stockCount', body: { item, place: { kind: 'home' }, grade: 'first', quantity: 4 } },

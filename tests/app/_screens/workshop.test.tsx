@@ -9,6 +9,7 @@ import { workshopFields } from '@/app/_workshop/workshopFields';
 import { workshopSections } from '@/app/_workshop/workshopSections';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -97,7 +98,7 @@ describe('machines', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Remove it all the same' }));
     expect(workshop().presses.map(({ id }) => id)).toEqual(['mug-press']);
     await userEvent.click(screen.getByRole('button', { name: 'Bring it back' }));
-    await vi.waitFor(() => expect(workshop().presses).toHaveLength(2));
+    await eventually(() => expect(workshop().presses).toHaveLength(2));
   });
 
   it('are added from a set with typical figures, under a name of their own', async () => {
@@ -208,6 +209,6 @@ describe('the rest of the workshop', () => {
     window.location.hash = '#workshop-presses-1-warmUpMinutes';
     HTMLElement.prototype.scrollIntoView = () => undefined;
     await enter(<WorkshopScreen />);
-    await vi.waitFor(() => expect(screen.getByRole('textbox', { name: 'Minutes to warm up' })).toHaveFocus());
+    await eventually(() => expect(screen.getByRole('textbox', { name: 'Minutes to warm up' })).toHaveFocus());
   });
 });

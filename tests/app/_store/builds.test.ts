@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { backendTables } from '@/app/_backend/backend';
 import type { StoreLayout } from '@/app/_backend/deviceBackend';
+import { eventually } from '@/tests/tools/eventually';
 import { aDevice, changeJob, jobIn, nativeOpen, openTab, openTabWithJob, rowsOf } from './tabs';
 
 /** What a later build brings: one table more. */
@@ -29,11 +30,11 @@ describe('a later build', () => {
     const deafTab = await nativeOpen(device.factory);
     const next = device.tab('new', { layout: later });
     void next.open();
-    await vi.waitFor(() =>
+    await eventually(() =>
       expect(next.getState()).toMatchObject({ status: 'opening', waitingFor: 'otherTab' }),
     );
     deafTab.close();
-    await vi.waitFor(() => expect(next.getState().status).toBe('ready'));
+    await eventually(() => expect(next.getState().status).toBe('ready'));
     expect(jobIn(next)?.name).toBe('Club order');
   });
 

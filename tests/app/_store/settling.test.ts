@@ -1,10 +1,11 @@
 import { type IDBFactory, IDBObjectStore } from 'fake-indexeddb';
-import { describe, expect, it, onTestFinished, vi } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { approvedVersions } from '@/lib/artwork/approvedVersions';
 import { kinds } from '@/lib/kinds/kinds';
 import { foldStock } from '@/lib/stock/foldStock';
 import { onHand } from '@/lib/stock/onHand';
 import backup from '@/tests/fixtures/stored/backupBeforeEntries.json' with { type: 'json' };
+import { eventually } from '@/tests/tools/eventually';
 import { formerDevice, formerTables, tabOn } from './formerStore';
 import { fillTheDisk } from './fullDisk';
 import { bringBack, rowsOf } from './tabs';
@@ -139,7 +140,7 @@ describe('a store of the build before', () => {
     onTestFinished(store.close);
     const opening = store.open();
     // On the screen already, while pictures still lie under their former names.
-    await vi.waitFor(() => expect(store.getState().status).toBe('ready'), { interval: 1 });
+    await eventually(() => expect(store.getState().status).toBe('ready'), { interval: 1 });
     const { file: copy } = await store.actions.makeCopy('everything');
     await opening;
     const look = await store.actions.lookAtCopy(copy);

@@ -1,5 +1,6 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { aJobBody, smallJobSchema, smallRegistry } from '@/tests/lib/stored/smallRegistry';
+import { eventually } from '@/tests/tools/eventually';
 import { fillTheDisk } from './fullDisk';
 import { aDevice, changeJob, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
 
@@ -18,7 +19,7 @@ describe('two tabs', () => {
     const here = await openTabWithJob(device);
     const there = await openTab(device, 'there');
     changeJob(here, { name: 'Team' });
-    await vi.waitFor(() => expect(jobIn(there)?.name).toBe('Team'));
+    await eventually(() => expect(jobIn(there)?.name).toBe('Team'));
     expect(there.getState().undoLabel).toBe('Change job');
   });
 
@@ -158,7 +159,7 @@ describe('two tabs', () => {
     changeJob(here, { name: 'Team' });
     await here.flush();
     show();
-    await vi.waitFor(() => expect(jobIn(there)?.name).toBe('Team'));
+    await eventually(() => expect(jobIn(there)?.name).toBe('Team'));
   });
 });
 

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { PageEvents } from '@/app/_tab/watchPage';
+import { eventually } from '@/tests/tools/eventually';
 import { aDevice, changeJob, type Device, jobIn, openTab, openTabWithJob, rowsOf } from './tabs';
 
 const KEY = 'job-1 name';
@@ -34,7 +35,7 @@ describe('what is typed into one field', () => {
     const store = await openTabWithJob(device);
     store.actions.edit('New', [{ do: 'add', kind: 'blank', id: 'shirt', body: { name: 'Shirt' } }]);
     changeJob(store, { name: 'T' }, KEY);
-    await vi.waitFor(async () => expect(await keptNames(device)).toEqual(['Club order', 'Shirt']));
+    await eventually(async () => expect(await keptNames(device)).toEqual(['Club order', 'Shirt']));
     changeJob(store, { name: 'Te' }, KEY);
     expect(await keptNames(device)).toEqual(['Club order', 'Shirt']);
     expect(store.getState().kept).toEqual({ state: 'keeping' });
@@ -45,7 +46,7 @@ describe('what is typed into one field', () => {
     const store = await openTabWithJob(device);
     await typed(store, device, 'Team');
     vi.advanceTimersByTime(400);
-    await vi.waitFor(() => expect(store.getState().kept).toMatchObject({ state: 'kept' }));
+    await eventually(() => expect(store.getState().kept).toMatchObject({ state: 'kept' }));
     expect(await keptNames(device)).toEqual(['Team']);
   });
 
@@ -61,7 +62,7 @@ describe('what is typed into one field', () => {
     changeJob(store, { name: 'Team' }, KEY);
     page[event]?.();
     changeJob(store, { name: 'Team B' }, 'job-1 other');
-    await vi.waitFor(async () => expect(await keptNames(device)).toEqual(['Team']));
+    await eventually(async () => expect(await keptNames(device)).toEqual(['Team']));
   });
 
   it('is kept before an edit that follows it, in their order', async () => {

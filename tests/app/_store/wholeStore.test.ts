@@ -2,6 +2,7 @@ import { IDBDatabase } from 'fake-indexeddb';
 import { describe, expect, it, vi } from 'vitest';
 import type { NewDocument } from '@/app/_store/newDocuments';
 import { aJobBody, type SmallBodies } from '@/tests/lib/stored/smallRegistry';
+import { eventually } from '@/tests/tools/eventually';
 import { fillTheDisk } from './fullDisk';
 import {
   aDevice,
@@ -146,7 +147,7 @@ describe('starting an own workshop', () => {
     const here = await openTab(device, 'here', { examples });
     const there = await openTab(device, 'there');
     await here.actions.putBeside('Start', own);
-    await vi.waitFor(() => expect(namesIn(there).toSorted()).toEqual(['Example', 'First', 'Mine']));
+    await eventually(() => expect(namesIn(there).toSorted()).toEqual(['Example', 'First', 'Mine']));
   });
 });
 

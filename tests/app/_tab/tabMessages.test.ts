@@ -1,5 +1,6 @@
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { openTabMessages } from '@/app/_tab/tabMessages';
+import { eventually } from '@/tests/tools/eventually';
 
 describe('openTabMessages', () => {
   it('hears what other tabs wrote, and not what this one did', async () => {
@@ -10,7 +11,7 @@ describe('openTabMessages', () => {
     onTestFinished(here.close);
     onTestFinished(there.close);
     here.tell(['job-1']);
-    await vi.waitFor(() => expect(heardThere).toHaveBeenCalledWith(['job-1']));
+    await eventually(() => expect(heardThere).toHaveBeenCalledWith(['job-1']));
     expect(heard).not.toHaveBeenCalled();
   });
 
@@ -22,7 +23,7 @@ describe('openTabMessages', () => {
     onTestFinished(() => other.close());
     other.postMessage({ wrote: 'everything' });
     other.postMessage({ wrote: ['job-2'] });
-    await vi.waitFor(() => expect(heard).toHaveBeenCalledWith(['job-2']));
+    await eventually(() => expect(heard).toHaveBeenCalledWith(['job-2']));
     expect(heard).toHaveBeenCalledTimes(1);
   });
 

@@ -46,6 +46,8 @@ export const keyboard: Hands = {
   choose: async (list, label) => {
     await reach(list);
     await list.page().keyboard.type(label);
+    // A browser forgets letters that come slowly.
+    await expect.poll(() => chosenOf(list)).toBe(label);
   },
   turnTo: async (tab) => {
     const tabs = tab.locator('xpath=ancestor::*[@role="tablist"]');
@@ -61,6 +63,11 @@ export const keyboard: Hands = {
 
 const MOST_STOPS = 250;
 const MOST_TABS = 20;
+
+const chosenOf = (list: Locator): Promise<string | undefined> =>
+  list.evaluate((field) =>
+    field instanceof HTMLSelectElement ? field.selectedOptions[0]?.textContent?.trim() : undefined,
+  );
 
 const canBePressed = async (target: Locator): Promise<void> => {
   await expect.poll(() => target.getAttribute('aria-disabled')).toBe(null);

@@ -1,5 +1,6 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { today } from '@/app/_clock/useToday';
+import { eventually } from '@/tests/tools/eventually';
 import { FIXED_DAY, TEST_DAY, wallTime } from './testDay';
 
 test('the product reads the clock of the tests, wherever and whenever they run', () => {
@@ -8,7 +9,7 @@ test('the product reads the clock of the tests, wherever and whenever they run',
 
 test('the clock runs on', async () => {
   const before = Date.now();
-  await vi.waitFor(() => expect(Date.now()).toBeGreaterThan(before));
+  await eventually(() => expect(Date.now()).toBeGreaterThan(before));
 });
 
 test('moments and days that are written out stay what they are', () => {

@@ -75,7 +75,7 @@ it('each of the two is saved as a file of its own, made before it is asked for',
     ['Save as PDF of the costs', 'For you alone', 'ownSheet'],
   ] as const) {
     const save = screen.getByRole('button', { name });
-    await waitFor(() => expect(save).not.toHaveAttribute('aria-disabled'), { timeout: 3000 });
+    await waitFor(() => expect(save).not.toHaveAttribute('aria-disabled'));
     await userEvent.click(save);
     const [as, content] = saved.mock.calls.at(-1) ?? [];
     expect(as).toContain(file);
