@@ -93,7 +93,7 @@ function latest(
     orderBlanksBy,
     approveBy,
     ready: wantedOn,
-    leadDays: leadDays ?? workingDaysBetween(approveBy, wantedOn),
+    leadDays: Math.max(leadDays ?? 0, workingDaysBetween(approveBy, wantedOn)),
   };
 }
 

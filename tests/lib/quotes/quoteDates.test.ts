@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { wording } from '@/app/_words/findings/wording';
+import { formatterFor } from '@/app/_words/formatter';
+import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
 import { calendarOf } from '@/lib/calendar/calendar';
 import type { DatedOrder } from '@/lib/calendar/load';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { quoteDates } from '@/lib/quotes/quoteDates';
 import { clubWork, looseWork } from '@/tests/fixtures/benchWork';
-import { clubWith } from '@/tests/fixtures/clubJob';
+import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { ready } from './quoteTools';
 
 /** Wednesday 25 November 2026. */
@@ -37,6 +40,13 @@ describe('the days of a quote', () => {
     expect(dates('2026-12-11')).toEqual({
       ...{ orderBlanksBy: '2026-11-30', approveBy: '2026-11-30', ready: '2026-12-11', leadDays: 9 },
     });
+  });
+
+  it('wanted on a day have no lead time that the bench cannot keep, however short a one is typed', () => {
+    // Approved on Monday the 30th it is ready on the 11th: nine working days, as above. Twelve are the maker's own.
+    expect(dates('2026-12-11', { leadDays: 1 })).toEqual(dates('2026-12-11'));
+    expect(dates('2026-12-11', { leadDays: 1 }).leadDays).toBe(9);
+    expect(dates('2026-12-11', { leadDays: 12 }).leadDays).toBe(12);
   });
 
   it('are a week earlier where another order needs that Saturday to be ready on the Monday after', () => {
@@ -127,6 +137,18 @@ describe('the quote of the worked order', () => {
 
   it('goes by the maker’s own working days where the order says how many', () => {
     expect(ready({ order: { leadDays: 12 } }).body.dates.leadDays).toBe(12);
+  });
+
+  it('tells the maker of a lead time that was typed and is too short, and prints the longer one', () => {
+    const order = { leadDays: 1 };
+    const { body } = ready({ order });
+    expect(body.dates.leadDays).toBe(9);
+    expect(quoteDayCautions(order, body, formatterFor(club().workshop))).toEqual([
+      wording(
+        'A lead time of 1 working day is shorter than the bench can keep.',
+        'It takes 9 working days. The quote says Dec 11, 2026.',
+      ),
+    ]);
   });
 
   it('has no days where nobody said when the bench is free', () => {
