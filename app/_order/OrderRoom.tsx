@@ -87,7 +87,7 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
               }}
             />
             <MoneySection on={on} />
-            <BenchSection {...{ on, bench }} />
+            <BenchSection {...{ on, book, bench }} />
           </Card>
         </div>
         {papers}

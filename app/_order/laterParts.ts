@@ -5,5 +5,9 @@ export const laterParts = {
   papers: lazy(() => import('@/app/_orderPapers/OrderPapers').then(({ OrderPapers }) => OrderPapers)),
   names: lazy(() => import('@/app/_names/NamesPart').then(({ NamesPart }) => NamesPart)),
   stepNote: lazy(() => import('./notes/StepNote').then(({ StepNote }) => StepNote)),
+  rush: lazy(() => import('./bench/RushLine').then(({ RushLine }) => RushLine)),
+  calendar: lazy(() =>
+    import('./bench/CalendarFileButton').then(({ CalendarFileButton }) => CalendarFileButton),
+  ),
   addJob: lazy(() => import('./jobs/AddJob').then(({ AddJob }) => AddJob)),
 } as const;

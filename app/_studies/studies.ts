@@ -5,6 +5,7 @@ import { freezeItem } from '@/lib/priceLists/freezeItem';
 import { alternativeOffers } from '@/lib/quotes/alternativeOffers';
 import { makeQuote } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
+import { rushCharge } from '@/lib/quotes/rushCharge';
 import { stillHolds } from '@/lib/quotes/stillHolds';
 import { benchAnswer } from '@/lib/studies/bench/benchAnswer';
 import { type BreaksQuestion, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
@@ -45,6 +46,7 @@ type Studies = typeof studies;
 export const orderStudies = {
   quote: (asked: QuoteAsked, grid: Grid) => makeQuote(asked, grid),
   offers: (asked: QuoteAsked, grid: Grid) => alternativeOffers(asked, grid),
+  rush: (asked: QuoteAsked, grid: Grid, share: number) => rushCharge(asked, grid, share),
   stillHolds: (asked: QuoteAsked, grid: Grid, quote: Quote) => stillHolds(quote, asked, grid),
 };
 

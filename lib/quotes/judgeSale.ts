@@ -1,15 +1,13 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { daysBetween } from '@/shared/days';
 import type { AskedSale } from './alternativeSale';
-import { askedLine } from './askedLine';
+import { askedLines } from './askedLines';
 import { costSale, type SaleCost } from './costSale';
 import { orderSale } from './orderSale';
-import { orderTax, soldInput, untaxedJob } from './orderTax';
+import { orderTax, untaxedJob } from './orderTax';
 import { labelsOfOrder } from './paperHeading';
-import { type PricedJob, pricedJob } from './pricedJob';
 import type { QuoteAsked } from './quoteAsked';
 import type { QuoteObstacle } from './quoteObstacle';
-import type { SoldLine } from './soldLine';
 
 /** A sale that may go out, with what it leaves. */
 export interface AskedJudged extends AskedSale {
@@ -28,21 +26,8 @@ export function judgeSale(asked: QuoteAsked, grid: Grid): AskedJudged | readonly
     tax: tax.value,
     labels: labelsOfOrder(asked),
   };
-  const jobs: PricedJob[] = [];
-  for (const quoted of asked.jobs) {
-    const { jobId, input } = quoted;
-    const priced = pricedJob(jobId, soldInput(quoted, asked, tax.value.channelId), grid);
-    if (priced.ok) jobs.push(priced.value);
-    else obstacles.push({ kind: 'stopped', jobId, name: input.job.name, why: priced.problem });
-  }
-  const lines: SoldLine[] = [];
-  for (const { jobId, costed } of jobs) {
-    for (const line of costed.laidOut.job.lines) {
-      const sold = askedLine(line, { ...terms, jobId });
-      if (sold.ok) lines.push(sold.value);
-      else obstacles.push(sold.problem);
-    }
-  }
+  const { jobs, lines, inTheWay } = askedLines(asked, terms, grid);
+  obstacles.push(...inTheWay);
   if (lines.length > MOST_LINES)
     obstacles.push({ kind: 'tooManyLines', lines: lines.length, most: MOST_LINES });
   if (obstacles.length > 0 || lines.length === 0) return obstacles;

@@ -2,25 +2,28 @@
 
 import { CardSection } from '@/app/_controls/CardSection';
 import { Answer } from '@/app/_docket/common/Answer';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { Bench } from '@/app/_orderBook/useBench';
+import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { benchAnswer, benchLines } from '@/app/_words/orders/orderBenchWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { benchDays } from '@/lib/calendar/benchDays';
 import { plansOf } from '@/lib/calendar/load';
 import { paceOf } from '@/lib/calendar/pace';
 import { benchClaim } from '@/lib/orders/bench/orderLoad';
-import { rushFor } from '@/lib/studies/charges/rushFor';
 import styles from './Bench.module.css';
 import { BenchDays } from './BenchDays';
-import { CalendarFileButton } from './CalendarFileButton';
 import { OrderFindings } from './OrderFindings';
 
 /** More days than this do not fit side by side. */
 const MOST_DAYS = 16;
 
+type BenchSectionProps = Readonly<{ on: OrderOnScreen; book: OrderBook; bench: Bench }>;
+
 /** When the bench can make it: how long it takes, when it is done, and the last days on which it can still be kept. */
-export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench: Bench }>) {
+export function BenchSection({ on, book, bench }: BenchSectionProps) {
   const { orderId, order, today, workspace, locale, formatter } = on;
   const { calendar, load } = bench;
   const own = bench.benchOf(orderId);
@@ -28,11 +31,16 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
   const plan = planned?.kind === 'planned' ? planned.plan : null;
   const latest = own === null ? null : bench.latestOf(orderId);
   const { wantedOn } = order;
+  const keptOn = own?.load.wantedOn ?? null;
+  const days =
+    latest?.kind === 'latest' && keptOn !== null
+      ? { latest: latest.dates, plan: plan ?? latest.dates.plan, wantedOn: keptOn }
+      : null;
   const { approval, deposit } = on.standing.gates;
-  const rush =
-    wantedOn === null || own === null || planned === null
-      ? null
-      : rushFor(today, wantedOn, planned, workspace.workshop.policy.charges);
+  // What was agreed bears no charge for haste any more, however near its day comes.
+  const claim = benchClaim(on);
+  // Where its days are only not known, those in a calendar stay.
+  const isDayless = claim === 'none' || (own !== null && keptOn === null);
   const stages = order.jobIds.flatMap((jobId) => bench.workOf(jobId)?.stages ?? []);
   const seen = {
     pace: own === null ? null : paceOf(stages),
@@ -42,9 +50,8 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
     latest,
     wantedOn,
     today,
-    rush,
     isWaiting: bench.isWaiting,
-    isOnBench: benchClaim(on) !== 'none',
+    isOnBench: claim !== 'none',
     jobs: order.jobIds.length,
     isReleased: approval !== 'shut' && deposit !== 'shut',
   };
@@ -74,13 +81,20 @@ export function BenchSection({ on, bench }: Readonly<{ on: OrderOnScreen; bench:
           </li>
         ))}
       </ul>
+      {claim === 'open' && wantedOn !== null && planned !== null && (
+        <LaterPart
+          part={laterParts.rush}
+          what="The charge for haste"
+          props={{ on, book, bench, planned, wantedOn }}
+        />
+      )}
       <OrderFindings on={on} bench={bench} id="TIM-03" />
-      {latest?.kind === 'latest' && wantedOn !== null && (
-        <CalendarFileButton
-          on={on}
-          latest={latest.dates}
-          plan={plan ?? latest.dates.plan}
-          wantedOn={wantedOn}
+      {(days !== null || isDayless) && (
+        <LaterPart
+          key={days === null ? 'off' : 'days'}
+          part={laterParts.calendar}
+          what="The calendar file"
+          props={{ on, days }}
         />
       )}
     </CardSection>

@@ -4,31 +4,36 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { saveBytes } from '@/app/_files/saveBytes';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { calendarEntryTitle } from '@/app/_words/orders/calendarWords';
+import { calendarEntryTitle, calendarFileWords } from '@/app/_words/orders/calendarWords';
 import type { LatestDates } from '@/lib/calendar/orderDates';
 import { orderEntries } from '@/lib/calendar/orderEntries';
 import type { WorkPlan } from '@/lib/calendar/workPlan';
-import { calendarFile } from '@/lib/exports/calendarFile';
+import { type CalendarEntry, calendarFile } from '@/lib/exports/calendarFile';
 import { raiseSequences } from '@/lib/exports/raiseSequences';
 import styles from './Bench.module.css';
 import { handedOut } from './handedOut';
 
 type CalendarFileButtonProps = Readonly<{
   on: OrderOnScreen;
-  latest: LatestDates;
-  plan: WorkPlan;
-  wantedOn: string;
+  /** Null where none is left: over, on hold, or wanted on no day any more. */
+  days: Readonly<{ latest: LatestDates; plan: WorkPlan; wantedOn: string }> | null;
 }>;
 
-/** The days of the order as a file for a calendar; a later one replaces what the calendar has. */
-export function CalendarFileButton({ on, latest, plan, wantedOn }: CalendarFileButtonProps) {
-  const { orderId, order, standing, facts } = on;
+/**
+ * The days of the order as a file for a calendar; a later one replaces what the calendar has. Where none is left it
+ * calls off those that were handed out and are still ahead.
+ */
+export function CalendarFileButton({ on, days }: CalendarFileButtonProps) {
+  const { orderId, order, standing, facts, today } = on;
   const [isSaved, setSaved] = useState(false);
+  const now =
+    days === null
+      ? []
+      : orderEntries(orderId, days.wantedOn, days.latest, days.plan).map(({ id, what, when }) => ({
+          ...{ id, when, details: '' },
+          title: calendarEntryTitle(what, order.name, standing.number),
+        }));
   const save = () => {
-    const now = orderEntries(orderId, wantedOn, latest, plan).map(({ id, what, when }) => ({
-      ...{ id, when, details: '' },
-      title: calendarEntryTitle(what, order.name, standing.number),
-    }));
     // Where this device forgot what it handed out, what happened since has raised the number.
     const [first, ...rest] = raiseSequences(now, handedOut.of(orderId, now), facts.happened.length);
     if (first === undefined) return;
@@ -38,12 +43,22 @@ export function CalendarFileButton({ on, latest, plan, wantedOn }: CalendarFileB
     handedOut.remember(orderId, [first, ...rest]);
     setSaved(true);
   };
+  // What was saved stays to be saved again.
+  if (days === null && !isSaved && !handedOut.of(orderId, now).some((entry) => isAhead(entry, today)))
+    return null;
+  const words = calendarFileWords[days === null ? 'off' : 'days'];
   return (
-    <div className={styles.acts}>
-      <Button onPress={save}>Calendar file</Button>
-      <span role="status">
-        {isSaved && 'Saved. Open it with your calendar; save it again when something has changed.'}
-      </span>
-    </div>
+    <>
+      {words.line !== null && <p className={styles.said}>{words.line}</p>}
+      <div className={styles.acts}>
+        <Button onPress={save}>{words.button}</Button>
+        <span role="status">{isSaved && words.saved}</span>
+      </div>
+    </>
   );
 }
+
+// Helpers
+
+const isAhead = ({ when, isCancelled }: CalendarEntry, today: string): boolean =>
+  !isCancelled && (when.kind === 'days' ? when.to : when.day) >= today;

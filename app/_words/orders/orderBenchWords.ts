@@ -8,7 +8,6 @@ import type { Latest } from '@/lib/calendar/orderDates';
 import type { Pace } from '@/lib/calendar/pace';
 import type { Planned } from '@/lib/calendar/planWork';
 import type { OrderBench } from '@/lib/orders/bench/orderLoad';
-import type { RushOfDay } from '@/lib/studies/charges/rushFor';
 import { dueWords, shortDay } from './orderDayWords';
 
 interface SeenOnBench {
@@ -22,7 +21,6 @@ interface SeenOnBench {
   readonly pace: Pace | null;
   readonly wantedOn: string | null;
   readonly today: string;
-  readonly rush: RushOfDay | null;
   /** Work is being worked out. */
   readonly isWaiting: boolean;
   /** Whether it takes time of the bench at all, or is over, on hold or delivered. */
@@ -79,9 +77,9 @@ interface BenchLine {
   readonly isCaution: boolean;
 }
 
-/** @returns what follows from it: the last days, heatings-up, a day that cannot be kept, haste. */
+/** @returns what follows from it: the last days, heatings-up, a day that cannot be kept. */
 export function benchLines(
-  { planned, latest, wantedOn, today, rush, own, isReleased, pace }: SeenOnBench,
+  { planned, latest, wantedOn, today, own, isReleased, pace }: SeenOnBench,
   unknown: readonly string[],
   locale: string,
   formatter: Formatter,
@@ -129,7 +127,6 @@ export function benchLines(
         `${slowestWords[pace.bottleneck]} the pace: ${minutesWords(pace.each[pace.bottleneck], locale)} a piece.`,
       ),
     );
-  if (rush !== null) lines.push(...rushLines(rush, formatter).map(line));
   if (unknown.length > 0)
     lines.push(
       caution(
@@ -137,25 +134,6 @@ export function benchLines(
       ),
     );
   return lines;
-}
-
-/** @returns what is usual to charge for a day sooner than an order takes; nothing where it is not sooner. */
-function rushLines({ outcome, wantedDays, normalDays }: RushOfDay, formatter: Formatter): readonly string[] {
-  const sooner = `${formatter.count(wantedDays, 'working day')} instead of the usual ${formatter.number(normalDays)}`;
-  switch (outcome.kind) {
-    case 'none':
-      return [];
-    case 'rush':
-      return [
-        `Wanted in ${sooner}: your charge for haste is ${formatter.share(outcome.share)} of the price. Add it to the quote.`,
-      ];
-    case 'noCapacity':
-      return [
-        `Wanted in ${sooner}, and the hours for it are not free: no charge buys them. Agree on a later day.`,
-      ];
-    default:
-      return outcome satisfies never;
-  }
 }
 
 /** What a bar of a day says to whoever cannot see it. */

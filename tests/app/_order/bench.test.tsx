@@ -5,16 +5,31 @@ import userEvent from '@testing-library/user-event';
 import { useMemo } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { saveBytes } from '@/app/_files/saveBytes';
-import { studies } from '@/app/_studies/studies';
+import { handedOut } from '@/app/_order/bench/handedOut';
+import { orderStudies, studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import { wantedDayWords } from '@/app/_words/docket/jobWords';
 import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
+import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { addDays, addWorkingDays, isWorkingDay, weekdayOf } from '@/shared/days';
+import type { Job } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { accepted, approve, change, dayIn, enterOrder, order, pay, said, section, tell } from './inOrder';
+import {
+  accepted,
+  approve,
+  change,
+  dayIn,
+  enterOrder,
+  ORDER,
+  order,
+  pay,
+  said,
+  section,
+  tell,
+} from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -33,6 +48,21 @@ vi.mock('@/app/_studies/useStudies', () => ({
             : [],
         ),
       [name, asks],
+    ),
+}));
+
+/* So is what is charged for haste. */
+vi.mock('@/app/_studies/useOrderStudy', () => ({
+  useOrderStudy: (name: string, asked: QuoteAsked | null, question: number) =>
+    useMemo(
+      () => ({
+        newest:
+          name === 'rush' && asked !== null
+            ? { asked, question, answer: orderStudies.rush(asked, grid, question) }
+            : null,
+        failure: null,
+      }),
+      [name, asked, question],
     ),
 }));
 
@@ -118,19 +148,43 @@ describe('bench time of an order', () => {
     expect(bench().getByText(/no charge buys them/)).toBeVisible();
   });
 
+  // Nine working days from now, of ten that are usual. The bench is free on its weekday alone, and on no such day
+  // between the coming of the blanks and it: done on that day.
+  const wantedSoon = addWorkingDays(TEST_DAY, 9);
+  const wantIt = () => {
+    setWorkshop({ blocks: [{ id: 'only', weekday: weekdayOf(wantedSoon), fromMinute: 540, minutes: 480 }] });
+    change({ wantedOn: wantedSoon });
+  };
+  const haste =
+    'Wanted in 9 working days instead of the usual 10: your charge for haste is 20 % of the price.';
+
   it('names the charge for haste where it is wanted sooner than usual and the hours are free', async () => {
     await enterOrder();
-    // Nine working days from now, of ten that are usual. The bench is free on its weekday alone, and on no such day
-    // between the coming of the blanks and it: done on that day.
-    const wantedOn = addWorkingDays(TEST_DAY, 9);
-    setWorkshop({ blocks: [{ id: 'only', weekday: weekdayOf(wantedOn), fromMinute: 540, minutes: 480 }] });
-    change({ wantedOn });
-    expect(bench().getByText(new RegExp(`done by ${saidAtLength(wantedOn)}`))).toBeVisible();
-    expect(
-      bench().getByText(
-        'Wanted in 9 working days instead of the usual 10: your charge for haste is 20 % of the price. Add it to the quote.',
-      ),
-    ).toBeVisible();
+    wantIt();
+    expect(bench().getByText(new RegExp(`done by ${saidAtLength(wantedSoon)}`))).toBeVisible();
+    expect(bench().getByText(`${haste} Add it to the quote.`)).toBeVisible();
+  });
+
+  it('adds that charge to the quote with one press, and once', async () => {
+    await enterOrder();
+    wantIt();
+    // A fifth of 711.50.
+    await userEvent.click(bench().getByRole('button', { name: 'Charge 142.30 USD for haste' }));
+    expect(order().charges).toEqual([{ id: expect.any(String), kind: 'rush', what: 'Rush', amount: 142.3 }]);
+    expect(bench().getByText(`${haste} The quote has a charge for it.`)).toHaveFocus();
+    expect(bench().queryByRole('button', { name: /for haste$/ })).toBeNull();
+    change({ charges: [] });
+    expect(bench().getByRole('button', { name: 'Charge 142.30 USD for haste' })).toBeVisible();
+  });
+
+  it('asks no charge for haste of what was accepted, though its day is near', async () => {
+    await enterOrder();
+    wantIt();
+    await accepted();
+    expect(bench().getByText(new RegExp(`done by ${saidAtLength(wantedSoon)}`))).toBeVisible();
+    expect(bench().queryByText(/haste/)).toBeNull();
+    change({ wantedOn: dayIn(5) });
+    expect(bench().queryByText(/no charge buys them/)).toBeNull();
   });
 
   it('says that approval and deposit came too late, once their last day is past', async () => {
@@ -176,6 +230,8 @@ describe('an order of which no time is known', () => {
 
 describe('the calendar file', () => {
   const save = () => userEvent.click(bench().getByRole('button', { name: 'Calendar file' }));
+  const off = () => bench().getByRole('button', { name: 'Calendar file that calls them off' });
+  const idsIn = (file: string) => file.match(/^UID:.+/gm) ?? [];
 
   it('holds the last days as days and the press as hours', async () => {
     await enterOrder();
@@ -200,5 +256,73 @@ describe('the calendar file', () => {
     await save();
     // The press goes on as it was planned: as early as it can.
     expect([numberOf('wanted'), numberOf('press-1')]).toEqual([wanted + 1, press]);
+  });
+
+  it('calls off what went out of an order that is cancelled', async () => {
+    await enterOrder();
+    await save();
+    const ids = idsIn(savedFile());
+    tell({ what: 'cancelled', note: '' });
+    expect(bench().getByText(/^Your calendar may still hold days of this order/)).toBeVisible();
+    await userEvent.click(off());
+    expect(idsIn(savedFile())).toEqual(ids);
+    expect(savedFile().match(/^STATUS:CANCELLED/gm)).toHaveLength(ids.length);
+    expect(savedFile()).not.toContain('STATUS:CONFIRMED');
+    expect(bench().getByText('Saved. Open it with your calendar, and they go from it.')).toBeVisible();
+  });
+
+  it('calls them off while the order is on hold, and brings them again when it goes on', async () => {
+    await enterOrder();
+    await save();
+    const sequences = () => [...savedFile().matchAll(/^SEQUENCE:(\d+)/gm)].map(([, found]) => Number(found));
+    const first = sequences();
+    tell({ what: 'held', note: '' });
+    await userEvent.click(off());
+    tell({ what: 'resumed', note: '' });
+    await save();
+    expect(savedFile()).not.toContain('STATUS:CANCELLED');
+    // Once called off, once back.
+    expect(sequences()).toEqual(first.map((one) => one + 2));
+  });
+
+  it('calls them off where the order is wanted on no day any more', async () => {
+    await enterOrder();
+    await save();
+    change({ wantedOn: null });
+    // Its job has a day as well, which is the order's then.
+    expect(bench().getByRole('button', { name: 'Calendar file' })).toBeVisible();
+    const [jobId = ''] = order().jobIds;
+    act(() => {
+      screenStore().actions.edit('Job', [
+        { do: 'change', kind: 'job', id: jobId, to: (now: Job): Job => ({ ...now, wantedOn: null }) },
+      ]);
+    });
+    await userEvent.click(off());
+    expect(savedFile()).toMatch(/UID:club-enquiry-wanted\r\n(?:.+\r\n)*?STATUS:CANCELLED/);
+  });
+
+  it('is not there of an order that is over where none went out, or where all of it is past', async () => {
+    await enterOrder();
+    tell({ what: 'cancelled', note: '' });
+    expect(bench().queryByRole('button')).toBeNull();
+    act(() =>
+      handedOut.remember(ORDER, [
+        {
+          ...{ id: `${ORDER}-wanted`, sequence: 0, title: 'Wanted', details: '', isCancelled: false },
+          when: { kind: 'days', from: dayIn(-1), to: dayIn(-1) },
+        },
+      ]),
+    );
+    change({ note: 'Looked at again.' });
+    expect(bench().queryByRole('button')).toBeNull();
+  });
+
+  it('leaves them in the calendar while its days are only not known', async () => {
+    await enterOrder();
+    await save();
+    setWorkshop({ blocks: null });
+    expect(bench().queryByRole('button')).toBeNull();
+    change({ jobIds: ['gone'] });
+    expect(bench().queryByRole('button')).toBeNull();
   });
 });
