@@ -26,6 +26,8 @@ export interface Bench {
   readonly sure: readonly OrderBench[];
   /** Orders that are asked or quoted. */
   readonly open: readonly OrderBench[];
+  /** Accepted ones of which some work is not known: the bench looks freer than it is. Empty while it is worked out. */
+  readonly leftOut: readonly string[];
   /** The accepted ones planned; null as above. */
   readonly load: Load | null;
   readonly weeks: readonly WeekAhead[];
@@ -43,7 +45,7 @@ export interface Bench {
 }
 
 /** What the days of a quote rest on. */
-export type SureBench = Pick<Bench, 'sure' | 'isWaiting' | 'failure'>;
+export type SureBench = Pick<Bench, 'sure' | 'leftOut' | 'isWaiting' | 'failure'>;
 
 /** Lays the orders that take time of the bench onto its calendar; what their jobs take is asked of the study worker. */
 export function useBench(workspace: ReadyWorkspace, book: OrderBook): Bench {
@@ -83,8 +85,8 @@ export function useBench(workspace: ReadyWorkspace, book: OrderBook): Bench {
   const isWaiting = asks.some(({ key, input }) => !made.has(input) && results.get(key)?.ask.input !== input);
   const failure = asks.map(({ key }) => results.get(key)?.failure).find((one) => one != null) ?? null;
   const known = useMemo(
-    (): BenchKnown => ({ calendar, board, today, works, winChance: quoting.winChance }),
-    [calendar, board, today, works, quoting.winChance],
+    (): BenchKnown => ({ calendar, board, today, works, isWaiting, winChance: quoting.winChance }),
+    [calendar, board, today, works, isWaiting, quoting.winChance],
   );
   const settled = useSettled(known, isWaiting && failure === null);
   const planned = useMemo(() => benchOn(settled), [settled]);
@@ -96,7 +98,7 @@ export function useBench(workspace: ReadyWorkspace, book: OrderBook): Bench {
 /** What was worked out once is remembered for as long as nothing it was made of changes, on other screens too. */
 const made = new WeakMap<JobInput, BenchAnswer>();
 
-interface BenchKnown extends Pick<Bench, 'calendar'>, Pick<OrderBook, 'board' | 'today'> {
+interface BenchKnown extends Pick<Bench, 'calendar' | 'isWaiting'>, Pick<OrderBook, 'board' | 'today'> {
   readonly works: ReadonlyMap<string, BenchAnswer>;
   readonly winChance: number;
 }
@@ -121,18 +123,24 @@ function benchOn({
   board,
   today,
   works,
+  isWaiting,
   winChance,
 }: BenchKnown): Omit<Bench, 'isWaiting' | 'failure'> {
   const workOf = (jobId: string) => works.get(jobId) ?? null;
   const benches = (claim: 'sure' | 'open') =>
-    board
+    // What is not answered yet is not unknown.
+    (isWaiting ? [] : board)
       .filter((order) => benchClaim(order) === claim)
-      .map((order) => orderBench(order, workOf, today))
-      // Of what nothing is known, nothing can be planned.
-      .filter(({ load }) => load.works.length > 0);
-  const [sure, open] = [benches('sure'), benches('open')];
+      .map((order) => orderBench(order, workOf, today));
+  // Of what nothing is known, nothing can be planned.
+  const isKnown = ({ load }: OrderBench) => load.works.length > 0;
+  const accepted = benches('sure');
+  const [sure, open] = [accepted.filter(isKnown), benches('open').filter(isKnown)];
+  const leftOut = accepted
+    .filter((one) => one.unknown.length > 0 || !isKnown(one))
+    .map(({ load }) => load.id);
   const benchOf = (orderId: string) => [...sure, ...open].find(({ load }) => load.id === orderId) ?? null;
-  const common = { calendar, sure, open, workOf, benchOf };
+  const common = { calendar, sure, open, leftOut, workOf, benchOf };
   if (calendar === null) {
     const none = () => null;
     return { ...common, load: null, weeks: [], ifAllCome: null, latestOf: none, plannedOf: none };

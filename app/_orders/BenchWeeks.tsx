@@ -2,12 +2,14 @@
 
 import Link from 'next/link';
 import { classes } from '@/app/_controls/classes';
+import { FindingRow } from '@/app/_controls/FindingRow';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import type { TextContext } from '@/app/_words/formatter';
 import { ifAllComeWords, weekWords } from '@/app/_words/orders/benchWeekWords';
+import { leftOutWords } from '@/app/_words/orders/leftOutWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { WeekAhead } from '@/lib/calendar/weeksAhead';
 import styles from './BenchWeeks.module.css';
@@ -20,11 +22,12 @@ type BenchWeeksProps = Readonly<{
 /** Hours at the bench by week: what is accepted, what is asked, what is free; and what would be if all of it came. */
 export function BenchWeeks({ workspace, book }: BenchWeeksProps) {
   // Asked here, so that each answer draws this part alone.
-  const { calendar, weeks, ifAllCome, isWaiting, failure } = useBench(workspace, book);
+  const { calendar, weeks, leftOut, ifAllCome, isWaiting, failure } = useBench(workspace, book);
   const context: TextContext = workspace.workshop;
   const { today } = book;
   const nameOf = (orderId: string) => book.of(orderId)?.facts.order.name ?? '';
   const [start, end] = ifAllComeWords(ifAllCome, weeks, nameOf, today, context);
+  const untold = leftOutWords(leftOut.map(nameOf));
   const most = Math.max(1, ...weeks.map(({ free, accepted, quoted }) => Math.max(free, accepted + quoted)));
   return (
     <section className={styles.section} aria-labelledby="bench-heading">
@@ -47,6 +50,11 @@ export function BenchWeeks({ workspace, book }: BenchWeeksProps) {
               </>
             )}
           </p>
+          {untold !== null && (
+            <ul className={styles.untold}>
+              <FindingRow severity="caution" {...untold} />
+            </ul>
+          )}
           <table className={styles.weeks}>
             <caption className="visuallyHidden">Hours at the bench by week</caption>
             <thead className="visuallyHidden">

@@ -12,6 +12,7 @@ import { paperHeading } from './paperHeading';
 import type { QuoteAsked } from './quoteAsked';
 import { datesOfOrder } from './quoteDates';
 import { quotedRates } from './quotedRates';
+import { quotedWork } from './quotedWork';
 import type { AlternativeProblem, QuoteObstacle } from './quoteObstacle';
 import { shareOf } from './saleSums';
 import { termsOfQuote, termsWith } from './termsOfQuote';
@@ -102,6 +103,13 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
           payPerHour: cost.payPerHour === null ? null : toMinor(cost.payPerHour, currency),
           underCostWhy: order.underCostWhy.trim(),
           terms: quoted,
+          work: quotedWork(
+            jobs,
+            offered.flatMap(({ alternative, other }) =>
+              other.ok ? [{ alternative, sale: other.value }] : [],
+            ),
+            grid,
+          ),
           rates: quotedRates(jobs).map(({ isTypical: _, ...rate }) => rate),
         },
       },

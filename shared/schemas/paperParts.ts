@@ -1,4 +1,5 @@
 import { idSchema, lengthMmSchema, nameSchema } from './basics';
+import { benchWorkSchema } from './benchWork';
 import { positions, sizeNameSchema } from './blank';
 import { languageSchema } from './customer';
 import { paperNumberSchema, sha256Schema } from './happened';
@@ -181,6 +182,19 @@ export const ownersSideSchema = z.strictObject({
     /** What was agreed besides, word for word. */
     besides: z.array(termSchema).max(1),
   }),
+  /** What each job takes at the bench, so that a stop that comes up later takes no accepted order out of the plan. */
+  work: z
+    .array(
+      z.strictObject({
+        jobId: idSchema,
+        /** The alternative by which it takes so much; null for what was asked, and for jobs that no alternative changes. */
+        alternativeId: idSchema.nullable(),
+        work: benchWorkSchema,
+        /** Working days until the slowest of its blanks arrives; null where none was to be ordered, or none is known. */
+        lead: z.number().min(0).max(1000).nullable(),
+      }),
+    )
+    .max(36),
   rates: z
     .array(
       z.strictObject({

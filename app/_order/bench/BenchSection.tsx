@@ -55,9 +55,8 @@ export function BenchSection({ on, book, bench }: BenchSectionProps) {
     jobs: order.jobIds.length,
     isReleased: approval !== 'shut' && deposit !== 'shut',
   };
-  const unknown = (own?.unknown ?? []).flatMap(
-    (id) => workspace.jobs.find((job) => job.id === id)?.job.name ?? [],
-  );
+  const named = (ids: readonly string[] = []) =>
+    ids.flatMap((id) => workspace.jobs.find((job) => job.id === id)?.job.name ?? 'a job that is not here');
   const others =
     load === null ? [] : plansOf({ ...load, orders: load.orders.filter(({ id }) => id !== orderId) });
   return (
@@ -75,7 +74,12 @@ export function BenchSection({ on, book, bench }: BenchSectionProps) {
         />
       )}
       <ul className={styles.lines}>
-        {benchLines(seen, unknown, locale, formatter).map(({ words, isCaution }) => (
+        {benchLines(
+          seen,
+          { unknown: named(own?.unknown), quoted: named(own?.quoted) },
+          locale,
+          formatter,
+        ).map(({ words, isCaution }) => (
           <li key={words} className={isCaution ? styles.caution : undefined}>
             {words}
           </li>

@@ -13,6 +13,7 @@ import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { askedPiecesWords } from '@/app/_words/orders/askedPiecesWords';
+import { leftOutWords } from '@/app/_words/orders/leftOutWords';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { quoteAnswer, settingsLine, waitsWords } from '@/app/_words/orders/quoteAnswerWords';
 import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
@@ -41,10 +42,13 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
   const draft = made?.kind === 'ready' ? made.draft : null;
   const obstacles = made?.kind === 'refused' ? made.obstacles : [];
   // Without hours at the bench no day is known, which is told there.
+  const untold = leftOutWords(
+    bench.leftOut.flatMap((id) => (id === of.orderId ? [] : (book.of(id)?.facts.order.name ?? []))),
+  );
   const cautions =
     draft === null || workspace.workshop.blocks === null
       ? []
-      : quoteDayCautions(order, draft.body, formatter);
+      : [...quoteDayCautions(order, draft.body, formatter), ...(untold === null ? [] : [untold])];
   const { lastQuote, agreed } = standing;
   const isOut = lastQuote !== null && draft !== null && saysTheSame(lastQuote.body, draft);
   // Beside what it comes to: fewer may rightly be quoted than somebody first thought of.

@@ -77,10 +77,14 @@ interface BenchLine {
   readonly isCaution: boolean;
 }
 
-/** @returns what follows from it: the last days, heatings-up, a day that cannot be kept. */
+/**
+ * @param unknown names of jobs that are left out
+ * @param quoted names of jobs that take what their quote reckoned with
+ * @returns what follows from it: the last days, heatings-up, a day that cannot be kept
+ */
 export function benchLines(
   { planned, latest, wantedOn, today, own, isReleased, pace }: SeenOnBench,
-  unknown: readonly string[],
+  { unknown, quoted }: Readonly<Record<'unknown' | 'quoted', readonly string[]>>,
   locale: string,
   formatter: Formatter,
 ): readonly BenchLine[] {
@@ -121,16 +125,23 @@ export function benchLines(
     ];
     lines.push(...last.map(({ what, day }) => ({ words: `${what} ${by(day)}.`, isCaution: day < today })));
   }
-  if (pace !== null && unknown.length === 0)
+  if (pace !== null && unknown.length + quoted.length === 0)
     lines.push(
       line(
         `${slowestWords[pace.bottleneck]} the pace: ${minutesWords(pace.each[pace.bottleneck], locale)} a piece.`,
       ),
     );
+  const list = (names: readonly string[]) => new Intl.ListFormat('en').format(names);
+  if (quoted.length > 0)
+    lines.push(
+      caution(
+        `Counted as it was quoted, for it cannot be reckoned now: ${list(quoted)}. Open the job; a stop may stand in it.`,
+      ),
+    );
   if (unknown.length > 0)
     lines.push(
       caution(
-        `Left out, for what it takes is not known: ${new Intl.ListFormat('en').format(unknown)}. Open the job; a stop may stand in it.`,
+        `Left out, for what it takes is not known: ${list(unknown)}. Open the job; a stop may stand in it.`,
       ),
     );
   return lines;

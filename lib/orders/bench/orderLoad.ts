@@ -1,6 +1,7 @@
 import type { BenchWork } from '@/lib/calendar/benchWork';
 import type { DatedOrder } from '@/lib/calendar/load';
 import { workLeft } from '@/lib/calendar/pace';
+import type { AgreedSale } from '@/lib/orders/agreedSale';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { isOpen } from '@/lib/orders/board/turnOf';
 import { placeOf, type StepName } from '@/lib/orders/stepOrder';
@@ -18,6 +19,8 @@ export interface OrderBench {
   readonly load: DatedOrder;
   /** Jobs of which the work is not known: they are left out. */
   readonly unknown: readonly string[];
+  /** Jobs of which it is not known any more: they take what the accepted quote reckoned with. */
+  readonly quoted: readonly string[];
 }
 
 /** Whether an order takes time of the bench: for sure, perhaps, or not any more. */
@@ -58,7 +61,10 @@ export function orderBench(
     packed: isPast('packed'),
     delivered: isPast('delivered'),
   };
-  const known = order.jobIds.map((jobId) => ({ jobId, found: workOf(jobId) }));
+  const known = order.jobIds.map((jobId) => {
+    const now = workOf(jobId);
+    return { jobId, isNow: now !== null, found: now ?? agreedWork(agreed, jobId) };
+  });
   const leads = known.flatMap(({ found }) => found?.lead ?? []);
   const lead = leads.length === 0 || isPast('goodsIn') ? null : Math.max(...leads);
   const orderedOn = held.find(({ step }) => step.what === 'blanksOrdered')?.day ?? null;
@@ -74,5 +80,18 @@ export function orderBench(
       lead: orderedOn === null ? lead : null,
     },
     unknown: known.flatMap(({ jobId, found }) => (found === null ? [jobId] : [])),
+    quoted: known.flatMap(({ jobId, isNow, found }) => (isNow || found === null ? [] : [jobId])),
   };
+}
+
+// Helpers
+
+/** @returns what a job was to take when the customer said yes; null where the quote knows nothing of it. */
+function agreedWork(agreed: AgreedSale | null, jobId: string): JobWork | null {
+  const ofJob = agreed?.quote.body.owner.work.filter((one) => one.jobId === jobId) ?? [];
+  return (
+    ofJob.find(({ alternativeId }) => alternativeId === agreed?.alternativeId) ??
+    ofJob.find(({ alternativeId }) => alternativeId === null) ??
+    null
+  );
 }

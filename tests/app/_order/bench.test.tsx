@@ -16,6 +16,7 @@ import type { Job } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { clearScreens, screenStore } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
+import { clubQuote } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import {
   accepted,
@@ -26,6 +27,7 @@ import {
   ORDER,
   order,
   pay,
+  quote,
   said,
   section,
   tell,
@@ -219,6 +221,38 @@ describe('an order of which no time is known', () => {
     expect(bench().getByText('No job yet,')).toBeVisible();
     change({ jobIds: ['gone'] });
     expect(bench().getByText('Not known:')).toBeVisible();
+  });
+
+  it('takes what its quote reckoned with once it is accepted and its job stops', async () => {
+    await enterOrder();
+    const [jobId = ''] = order().jobIds;
+    const work = { before: [{ what: 'print' as const, minutes: 90 }], press: null, after: [] };
+    const paperId = await quote({
+      owner: { ...clubQuote.owner, work: [{ jobId, alternativeId: null, work, lead: null }] },
+    });
+    tell({ what: 'accepted', paperId, alternativeId: null, by: 'Alex', how: 'message', proof: null });
+    expect(bench().getByText('6 h 2 min,')).toBeVisible();
+    act(() => {
+      screenStore().actions.edit('Job', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: jobId,
+          to: (now: Job): Job => ({
+            ...now,
+            lines: now.lines.map((line) => ({ ...line, blankId: 'gone' })),
+          }),
+        },
+      ]);
+    });
+    expect(bench().getByText('1 h 30 min,')).toBeVisible();
+    expect(
+      bench().getByText(
+        'Counted as it was quoted, for it cannot be reckoned now: Ramblers Club shirts. Open the job; a stop may stand in it.',
+      ),
+    ).toBeVisible();
+    // Of its job as it is nobody knows the pace.
+    expect(bench().queryByText(/the pace/)).toBeNull();
   });
 
   it('has nothing left to do once it is lost', async () => {

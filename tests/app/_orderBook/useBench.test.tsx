@@ -1,9 +1,11 @@
 // @vitest-environment jsdom
-import { act, cleanup } from '@testing-library/react';
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen } from '@testing-library/react';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type Bench, useBench } from '@/app/_orderBook/useBench';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
+import { BenchWeeks } from '@/app/_orders/BenchWeeks';
 import type { StudyRequest } from '@/app/_studies/studies';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
@@ -12,6 +14,7 @@ import { addDays } from '@/shared/days';
 import { shelf } from '@/tests/app/_screens/orderShelf';
 import { bodyOf, clearScreens, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
+import { clubQuote } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push: () => undefined }) }));
@@ -51,6 +54,10 @@ function Probe({ workspace }: { readonly workspace: ReadyWorkspace }) {
   bench = useBench(workspace, useOrderBook(workspace));
   return <h1>Bench</h1>;
 }
+
+const Weeks = ({ workspace }: { readonly workspace: ReadyWorkspace }) => (
+  <BenchWeeks {...{ workspace }} book={useOrderBook(workspace)} />
+);
 
 type Edit = Parameters<ReturnType<typeof screenStore>['actions']['edit']>[1][number];
 const edit = (change: Edit) => act(() => screenStore().actions.edit('Edit', [change]));
@@ -108,4 +115,47 @@ it('goes by the day of its jobs where an order has none of its own', async () =>
   await enter(<WithWorkspace>{(workspace) => <Probe workspace={workspace} />}</WithWorkspace>);
   while (held.questions.length > 0) answer();
   expect(bench?.benchOf(CLUB_ENQUIRY_ID)?.load.wantedOn).toBe(wantedOn);
+});
+
+const shirtsOf = (minutes: number) => ({
+  ...{ jobId: 'shirts', alternativeId: null, lead: null },
+  work: { before: [{ what: 'print' as const, minutes }], press: null, after: [] },
+});
+const says = 'Accepted, but not all of its work is counted: Kayak Club bags.';
+
+it('keeps an accepted order whose job cannot be reckoned as it was quoted, and names those of which nothing is known', async () => {
+  await screenStore().open();
+  edit({
+    do: 'change',
+    kind: 'workshop',
+    id: 'workshop',
+    to: (body) => ({ ...body, blocks: [...usualBlocks] }),
+  });
+  const { owner } = clubQuote;
+  shelf.add('stopped', { name: 'Choir shirts', jobIds: ['shirts'] });
+  shelf.enquired('stopped', 2);
+  await shelf.accepted('stopped', { owner: { ...owner, work: [shirtsOf(600)] } });
+  shelf.add('kayak', { name: 'Kayak Club bags', jobIds: ['gone'] });
+  shelf.enquired('kayak', 3);
+  await shelf.accepted('kayak');
+  await enter(
+    <WithWorkspace>
+      {(workspace) => (
+        <>
+          <Probe workspace={workspace} />
+          <Weeks workspace={workspace} />
+        </>
+      )}
+    </WithWorkspace>,
+  );
+  // While something is worked out nobody is called unknown.
+  expect([bench?.isWaiting, bench?.sure, bench?.leftOut]).toEqual([true, [], []]);
+  expect(screen.queryByText(says)).toBeNull();
+  while (held.questions.length > 0) answer();
+  expect(bench?.sure.map(({ load }) => load.id)).toEqual(['stopped']);
+  expect(bench?.benchOf('stopped')?.quoted).toEqual(['shirts']);
+  // Ten hours in all of the weeks.
+  expect(bench?.weeks.reduce((sum, { accepted }) => sum + accepted, 0)).toBeCloseTo(600, 6);
+  expect(bench?.leftOut).toEqual(['kayak']);
+  expect(screen.getByText(says)).toBeVisible();
 });

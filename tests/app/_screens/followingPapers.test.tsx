@@ -47,7 +47,7 @@ function Papers({ workspace }: { readonly workspace: ReadyWorkspace }) {
       <h1>Order</h1>
       <OrderPapers
         {...{ workspace, book }}
-        bench={{ sure: [], isWaiting: false, failure: null }}
+        bench={{ sure: [], leftOut: [], isWaiting: false, failure: null }}
         orderId={ORDER}
         tab={tab}
         onTab={setTab}

@@ -17,6 +17,7 @@ import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { sha256OfBytes } from '@/lib/stored/sha256';
 import { orderSchema } from '@/shared/schemas/order';
 import { TEST_DAY, TEST_YEAR } from '@/tests/tools/clock/testDay';
+import { shelf } from './orderShelf';
 import { bodyOf, clearScreens, enter, screenStore } from './screens';
 
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push: () => undefined }) }));
@@ -168,6 +169,17 @@ describe('the quote of an order', () => {
     expect(await screen.findByText('50 were asked for, 37 are in the job.')).toBeVisible();
     await issueVersion(1);
     expect(quotes()).toHaveLength(1);
+  });
+
+  it('cautions where an accepted order is not on the bench, for a day told now may need its hours', async () => {
+    await screenStore().open();
+    shelf.add('kayak', { name: 'Kayak Club bags', jobIds: ['gone'] });
+    shelf.enquired('kayak', 7);
+    await shelf.accepted('kayak');
+    await open();
+    expect(
+      await screen.findByText('Accepted, but not all of its work is counted: Kayak Club bags.'),
+    ).toBeVisible();
   });
 
   it('is issued with its file, and the order is quoted by the same step', async () => {

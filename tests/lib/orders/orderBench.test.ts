@@ -3,12 +3,13 @@ import { benchClaim, orderBench } from '@/lib/orders/bench/orderLoad';
 import { boardOrders } from '@/lib/orders/board/orderBoard';
 import { orderFacts } from '@/lib/orders/orderFacts';
 import type { Order } from '@/shared/schemas/order';
-import { clubWork } from '@/tests/fixtures/benchWork';
+import { clubWork, looseWork } from '@/tests/fixtures/benchWork';
 import {
   anOrder,
   anOrderLog,
   approve,
   clubArtworks,
+  clubQuote,
   happenedIn,
   type OrderLog,
   pay,
@@ -67,6 +68,33 @@ describe('what an order takes of the bench', () => {
       lead: 4,
     });
     expect(unknown).toEqual(['mugs']);
+  });
+
+  it('is as its quote reckoned for a job that cannot be reckoned any more', () => {
+    const printing = (jobId: string, alternativeId: string | null, minutes: number, lead: number | null) => ({
+      ...{ jobId, alternativeId, lead },
+      work: { before: [{ what: 'print' as const, minutes }], press: null, after: [] },
+    });
+    const answered = (alternativeId: string | null) => {
+      const log = anOrderLog();
+      tell(log, steps.enquired);
+      const { owner } = clubQuote();
+      const work = [
+        printing('mugs', null, 90, 7),
+        printing('mugs', 'three-more', 100, 8),
+        printing('shirts', null, 60, null),
+      ];
+      const quote = quoteOut(log, { owner: { ...owner, work } });
+      tell(log, steps.quoted(quote.id));
+      tell(log, { ...steps.accepted(quote.id), alternativeId });
+      return orderBench(only(log), shirtsOnly, TODAY);
+    };
+    const asked = answered(null);
+    // The shirts are known as they are now.
+    expect(asked.load.works).toEqual([clubWork, looseWork(90)]);
+    expect([asked.load.lead, asked.unknown, asked.quoted]).toEqual([7, [], ['mugs']]);
+    const more = answered('three-more');
+    expect([more.load.works[1], more.load.lead]).toEqual([looseWork(100), 8]);
   });
 
   it('is to be ready on the day its quote promised where no day is wanted', () => {
