@@ -7,6 +7,7 @@ import { RemovedNote } from '@/app/_controls/RemovedNote';
 import { workshopFieldId } from '@/app/_documents/fieldAddress';
 import { newId } from '@/app/_documents/newId';
 import { typing } from '@/app/_documents/typing';
+import { LanguageField } from '@/app/_fields/LanguageField';
 import { TextField } from '@/app/_fields/TextField';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { workshopSchema } from '@/shared/schemas/workshop';
@@ -16,8 +17,14 @@ import type { WorkshopFields } from './workshopFields';
 const most = mostEntries(workshopSchema, ['papers', 'ownTerms']);
 const path = ['papers', 'ownTerms'] as const;
 
+type OwnTermsProps = Readonly<{
+  fields: WorkshopFields;
+  /** Languages that papers are written in. */
+  inUse: readonly string[];
+}>;
+
 /** Terms of the workshop alone, after the others. */
-export function OwnTerms({ fields }: Readonly<{ fields: WorkshopFields }>) {
+export function OwnTerms({ fields, inUse }: OwnTermsProps) {
   const { workshop, workspace, set } = fields;
   const { ownTerms } = workshop.papers;
   const [removed, setRemoved] = useState<string | null>(null);
@@ -27,7 +34,9 @@ export function OwnTerms({ fields }: Readonly<{ fields: WorkshopFields }>) {
   }, [added]);
   const add = () => {
     typing.ends();
-    set('Add a term', [...path, ownTerms.length], { id: newId(), heading: '', text: '' });
+    set('Add a term', [...path, ownTerms.length], {
+      ...{ id: newId(), language: null, heading: '', text: '' },
+    });
     setAdded(ownTerms.length);
   };
   const remove = (id: string, name: string) => {
@@ -42,7 +51,7 @@ export function OwnTerms({ fields }: Readonly<{ fields: WorkshopFields }>) {
   };
   return (
     <div className={styles.stack}>
-      {ownTerms.map(({ id, heading, text }, index) => {
+      {ownTerms.map(({ id, language, heading, text }, index) => {
         const name = heading.trim() || 'the term without a heading';
         return (
           <div key={id} className={styles.stack}>
@@ -61,6 +70,18 @@ export function OwnTerms({ fields }: Readonly<{ fields: WorkshopFields }>) {
               {...textLimits(workshopSchema, ['papers', 'ownTerms', 0, 'text'])}
               caution={text.trim() === '' ? 'Left off papers while it is empty.' : undefined}
               onCommit={(to) => set('Text of a term', [...path, index, 'text'], to)}
+            />
+            <LanguageField
+              label="On papers in"
+              value={language}
+              none="Every language"
+              inUse={inUse}
+              hint={
+                language === null
+                  ? 'It is printed as it is written here, whatever the language of the paper.'
+                  : 'Papers in other languages go without it. Add it in theirs as well.'
+              }
+              onCommit={(to) => set('Language of a term', [...path, index, 'language'], to)}
             />
             <div>
               <Button kind="quiet" spoken={`Remove ${name}`} onPress={() => remove(id, name)}>

@@ -8,6 +8,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { LanguageField } from '@/app/_fields/LanguageField';
 import { languageName } from '@/app/_fields/languageChoices';
 import { formatterFor } from '@/app/_words/formatter';
+import { ownTermsIn } from '@/lib/papers/terms/termTexts';
 import { OwnTerms } from './OwnTerms';
 import { PaperWords } from './PaperWords';
 import { TermFields } from './TermFields';
@@ -28,7 +29,7 @@ export function PaperFields({ fields }: Readonly<{ fields: WorkshopFields }>) {
   const formatter = formatterFor(workshop);
   const name = languageName(language);
   const inUse = [
-    ...[...papers.words, ...papers.terms].map((one) => one.language),
+    ...[...papers.words, ...papers.terms, ...papers.ownTerms].flatMap((one) => one.language ?? []),
     ...Object.values(workspace.customers).flatMap((customer) => customer.language ?? []),
   ];
   const yours = (texts: readonly { readonly language: string }[]) =>
@@ -69,9 +70,9 @@ export function PaperFields({ fields }: Readonly<{ fields: WorkshopFields }>) {
         <Disclosure
           id={workshopFieldId(['papers', 'ownTerms'])}
           heading="Further terms of your own"
-          line={`${formatter.count(papers.ownTerms.length, 'term')}, in every language the same`}
+          line={`${formatter.count(papers.ownTerms.length, 'term')}, ${formatter.number(ownTermsIn(language, papers.ownTerms).length)} on papers in ${name}`}
         >
-          <OwnTerms fields={fields} />
+          <OwnTerms {...{ fields, inUse }} />
         </Disclosure>
       </div>
     </>

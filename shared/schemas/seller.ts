@@ -55,7 +55,15 @@ export const papersSchema = z.strictObject({
     .default([]),
   /** Terms of the workshop alone. */
   ownTerms: z
-    .array(z.strictObject({ id: idSchema, heading: z.string().max(80), text: z.string().max(1000) }))
+    .array(
+      z.strictObject({
+        id: idSchema,
+        /** Of the papers that it stands on; null for all of them. */
+        language: languageSchema.nullable().default(null),
+        heading: z.string().max(80),
+        text: z.string().max(1000),
+      }),
+    )
     .max(10)
     .default([]),
 });

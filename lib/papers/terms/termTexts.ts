@@ -26,7 +26,16 @@ export function termTexts(
       heading: labels[starterTerms[key].heading],
       text: own.get(key) ?? starterTerms[key].text,
     }));
-  return [...texts, ...ownTerms.map(({ heading, text }) => ({ heading, text }))];
+  return [...texts, ...ownTermsIn(language, ownTerms).map(({ heading, text }) => ({ heading, text }))];
+}
+
+/** @returns the terms of the workshop alone that stand on papers in a language: those written in it, and those of no one. */
+export function ownTermsIn(language: string, ownTerms: PaperSettings['ownTerms']): PaperSettings['ownTerms'] {
+  const written = ofLanguage(
+    language,
+    ownTerms.flatMap((term) => (term.language === null ? [] : [{ id: term.id, language: term.language }])),
+  );
+  return ownTerms.filter((term) => term.language === null || written.some(({ id }) => id === term.id));
 }
 
 /** @returns terms with figures; a sentence with one that is not known is left out, and a term of which nothing is left. */

@@ -234,6 +234,22 @@ describe('the terms under papers', () => {
     await press('Bring it back');
     expect(workshop().papers.ownTerms).toHaveLength(1);
   });
+
+  it('of the maker alone stand on papers of every language, or of the one that is chosen', async () => {
+    await open(PaperFields);
+    await press(/^Further terms of your own/);
+    await press('Add a term');
+    type('Text', 'Im Hof.');
+    expect(workshop().papers.ownTerms).toMatchObject([{ language: null, text: 'Im Hof.' }]);
+    expect(screen.getByText('1 term, 1 on papers in English')).toBeVisible();
+    const on = screen.getByLabelText('On papers in');
+    expect(on).toHaveAccessibleDescription(/whatever the language of the paper/);
+    await userEvent.selectOptions(on, 'German');
+    expect(workshop().papers.ownTerms).toMatchObject([{ language: 'de', text: 'Im Hof.' }]);
+    expect(screen.getByText('1 term, 0 on papers in English')).toBeVisible();
+    await userEvent.selectOptions(on, 'Every language');
+    expect(workshop().papers.ownTerms).toMatchObject([{ language: null }]);
+  });
 });
 
 it('papers have the page that is chosen, or that of the place', async () => {

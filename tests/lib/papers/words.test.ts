@@ -7,7 +7,7 @@ import { figuresOf } from '@/lib/papers/words/figures';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
 import { sizeGroups, sizeRow } from '@/lib/papers/words/sizeGroups';
 import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
-import { termKeys, untoldPapers } from '@/shared/schemas/seller';
+import { papersSchema, termKeys, untoldPapers } from '@/shared/schemas/seller';
 
 describe('labels of papers', () => {
   it('are the workshop’s own where it wrote some, the language with its country before the language', () => {
@@ -138,7 +138,7 @@ describe('terms', () => {
           { language: 'en', key: 'colour', text: 'As near as we can.' },
           { language: 'en', key: 'late', text: '' },
         ],
-        ownTerms: [{ id: 'own', heading: 'Parking', text: 'In the yard.' }],
+        ownTerms: [{ id: 'own', language: null, heading: 'Parking', text: 'In the yard.' }],
       },
       englishLabels,
       'en-GB',
@@ -147,6 +147,29 @@ describe('terms', () => {
     expect(made.find(({ heading }) => heading === 'Colour')?.text).toBe('As near as we can.');
     expect(made.some(({ heading }) => heading === 'Paid or fetched late')).toBe(false);
     expect(made.at(-1)).toEqual({ heading: 'Parking', text: 'In the yard.' });
+  });
+
+  it('of the workshop alone stand on papers of their language, and on all where they name none', () => {
+    const ownTerms = [
+      { id: 'yard', language: 'en', heading: 'Parking', text: 'In the yard.' },
+      { id: 'hof', language: 'de', heading: 'Parken', text: 'Im Hof.' },
+      { id: 'vat', language: null, heading: 'Tax', text: 'A-1.' },
+      { id: 'schweiz', language: 'de-CH', heading: 'Feiertage', text: 'Am 1. August geschlossen.' },
+    ];
+    const own = (language: string) =>
+      termsFor({ terms: [], ownTerms }, englishLabels, language, facts)
+        .slice(termKeys.length - 1)
+        .map(({ heading }) => heading);
+    expect(own('en-GB')).toEqual(['Parking', 'Tax']);
+    expect(own('DE-ch')).toEqual(['Parken', 'Tax', 'Feiertage']);
+    expect(own('fr')).toEqual(['Tax']);
+  });
+
+  it('of the workshop alone that were kept before they had a language stand on all papers', () => {
+    const kept = { ownTerms: [{ id: 'own', heading: 'Parking', text: 'In the yard.' }] };
+    expect(papersSchema.parse(kept).ownTerms).toEqual([
+      { id: 'own', language: null, heading: 'Parking', text: 'In the yard.' },
+    ]);
   });
 
   it('say nothing of the local authority to the customer', () => {
