@@ -1,7 +1,6 @@
-import { sumsWithChanges } from '@/lib/quotes/saleSums';
-import type { SaleSums } from '@/shared/schemas/paperParts';
+import { noSums, sumsWithChanges } from '@/lib/quotes/saleSums';
 import type { AgreedSale } from './agreedSale';
-import { billsOf, creditedOf } from './bills';
+import { billedChanges, billsOf, creditedOf, isOfGoods } from './bills';
 import { cameMinor } from './money/payments';
 import type { Happening, NotedOf, OutOf } from './orderFacts';
 
@@ -13,13 +12,20 @@ interface OtherMoney {
   readonly currency: string;
 }
 
+/** What was charged for a change, as written, tax not looked at. */
+interface Change {
+  readonly id: string;
+  readonly amountMinor: number;
+}
+
 /** What was agreed, billed and paid of one order so far, in whole minor units of its one currency. */
 export interface Ledger {
   readonly currency: string;
-  /** As written, tax not looked at. */
-  readonly changesMinor: readonly number[];
-  readonly changesSinceBillMinor: readonly number[];
-  /** Invoices and credit notes in force. A credit note of another device may stand before its invoice. */
+  readonly changes: readonly Change[];
+  /**
+   * Invoices and credit notes in force. Those of another device may stand before what they are about: a credit note
+   * before its invoice, an invoice before a change that it bills.
+   */
   readonly papers: readonly (OutOf<'invoice'> | OutOf<'creditNote'>)[];
   /** An invoice in force that is due later than it was written: the goods may go out before. */
   readonly isOnCredit: boolean;
@@ -30,8 +36,7 @@ export interface Ledger {
 
 export const emptyLedger = (currency: string): Ledger => ({
   currency,
-  changesMinor: [],
-  changesSinceBillMinor: [],
+  changes: [],
   papers: [],
   isOnCredit: false,
   receivedMinor: 0,
@@ -49,8 +54,7 @@ export function entered(ledger: Ledger, one: Happening): Ledger {
       if (step.currency !== ledger.currency) return withOther(ledger, one, step.amountMinor, step.currency);
       return {
         ...ledger,
-        changesMinor: [...ledger.changesMinor, step.amountMinor],
-        changesSinceBillMinor: [...ledger.changesSinceBillMinor, step.amountMinor],
+        changes: [...ledger.changes, { id: one.id, amountMinor: step.amountMinor }],
       };
     }
     case 'invoice':
@@ -67,16 +71,19 @@ export function entered(ledger: Ledger, one: Happening): Ledger {
 }
 
 /**
- * What the customer owes in all: what was billed less what of that was credited, and the changes since; else what was
- * agreed with all changes.
+ * What the customer owes in all: what was billed less what of that was credited, and the changes that no bill names;
+ * what was agreed, too, while no bill is of the goods.
  *
- * @returns null where nothing was agreed or billed yet
+ * @returns null where the goods were neither agreed nor billed yet
  */
 export function totalMinor(ledger: Ledger, agreed: AgreedSale | null): number | null {
+  const bills = billsOf(ledger.papers);
   const { billedMinor, creditedMinor } = billing(ledger);
-  if (billedMinor !== null)
-    return billedMinor + taxed(agreed, ledger.changesSinceBillMinor, nothing) - creditedMinor;
-  return agreed === null ? null : agreed.sums.total + taxed(agreed, ledger.changesMinor);
+  const askedMinor = (billedMinor ?? 0) - creditedMinor;
+  const billed = billedChanges(bills);
+  const unbilled = ledger.changes.filter(({ id }) => !billed.has(id));
+  if (bills.some(isOfGoods)) return askedMinor + taxed(agreed, unbilled, noSums);
+  return agreed === null ? null : askedMinor + agreed.sums.total + taxed(agreed, unbilled);
 }
 
 /** @returns what was billed by invoices in force, null where none is, and what of it was credited. */
@@ -92,12 +99,10 @@ export function billing({ papers }: Pick<Ledger, 'papers'>): {
 }
 
 /** @returns what changes added to what was agreed, with their tax. */
-export const changesTotalMinor = ({ changesMinor }: Ledger, agreed: AgreedSale | null): number =>
-  taxed(agreed, changesMinor);
+export const changesTotalMinor = ({ changes }: Ledger, agreed: AgreedSale | null): number =>
+  taxed(agreed, changes);
 
 // Helpers
-
-const nothing: SaleSums = { subtotal: 0, tax: 0, total: 0 };
 
 /**
  * Nobody knows the tax of changes to what was never agreed: they count as written.
@@ -105,14 +110,10 @@ const nothing: SaleSums = { subtotal: 0, tax: 0, total: 0 };
  * @param onto what stands on the paper before them; nothing for changes that come on a paper of their own
  * @returns what changes add
  */
-function taxed(
-  agreed: AgreedSale | null,
-  changes: readonly number[],
-  onto = agreed?.sums ?? nothing,
-): number {
-  if (agreed === null) return changes.reduce((sum, amount) => sum + amount, 0);
+function taxed(agreed: AgreedSale | null, changes: readonly Change[], onto = agreed?.sums ?? noSums): number {
+  if (agreed === null) return changes.reduce((sum, { amountMinor }) => sum + amountMinor, 0);
   const { tax, currency } = agreed.quote.body;
-  const charges = changes.map((amount) => ({ what: '', amount }));
+  const charges = changes.map(({ amountMinor }) => ({ what: '', amount: amountMinor }));
   return sumsWithChanges({ sums: onto, tax, currency }, charges).total - onto.total;
 }
 
@@ -129,7 +130,6 @@ function billEntered(ledger: Ledger, one: OutOf<'invoice'>): Ledger {
   return {
     ...ledger,
     papers: [...ledger.papers, one],
-    changesSinceBillMinor: [],
     isOnCredit: ledger.isOnCredit || (dueOn !== null && dueOn > issuedOn),
   };
 }

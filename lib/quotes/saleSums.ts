@@ -54,6 +54,9 @@ export function saleSums(sold: Summed, discount: number, tax: TaxOnPaper, curren
   return { subtotal, tax: total.tax, total: total.with };
 }
 
+/** What nothing comes to. */
+export const noSums: SaleSums = { subtotal: 0, tax: 0, total: 0 };
+
 /** What was charged for since something was agreed, whole minor units as prices are written. */
 export type Changes = readonly { readonly what: string; readonly amount: number }[];
 

@@ -5,6 +5,7 @@ import {
   alternativeOnPaperSchema,
   datesSchema,
   goodsSchema,
+  goodsSoldSchema,
   heading,
   minorSchema,
   ownersSideSchema,
@@ -57,6 +58,10 @@ export const paymentRequestSchema = z.strictObject({
 export const invoiceSchema = z.strictObject({
   ...heading,
   ...sale,
+  /** None where it bills changes alone, beside an invoice of the goods. */
+  goods: goodsSoldSchema,
+  /** The entries of the changes that it bills: a device that has not heard of one bills without it. */
+  changeIds: z.array(idSchema).max(100),
   suppliedOn: daySchema.nullable(),
   paid: minorSchema,
   due: minorSchema,

@@ -107,9 +107,11 @@ const discountOnPaperSchema = z
   .strictObject({ amount: z.int().min(0).max(1e12), why: z.string().max(200) })
   .nullable();
 
+export const goodsSoldSchema = z.array(pricedGoodsSchema).max(48);
+
 /** What is sold, and what it comes to. */
 export const sale = {
-  goods: z.array(pricedGoodsSchema).min(1).max(48),
+  goods: goodsSoldSchema.min(1),
   charges: chargesOnPaperSchema,
   discount: discountOnPaperSchema,
   tax: taxOnPaperSchema,

@@ -50,6 +50,9 @@ export function ChangeNote({ on, onDone, onLeave }: StepNoteProps) {
         onCommit={setAmount}
       />
       <p className={styles.told}>The jobs do not change by it: set pieces and pictures there.</p>
+      <p className={styles.told}>
+        Where it costs them less, the paper for it is a new quote, and once that is billed a credit note.
+      </p>
     </NoteFrame>
   );
 }

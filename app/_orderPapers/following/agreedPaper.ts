@@ -32,8 +32,10 @@ export function owedPaper(of: Pick<OrderOnPaper, 'standing'>, issued: Issued): C
   return { ...agreed, sums: { ...sums, total: of.standing.money.totalMinor ?? sums.total } };
 }
 
-/** @returns changes in the money of the order, as an invoice names them. */
-export const changesOf = ({ standing }: Pick<OrderOnPaper, 'standing'>) =>
+// Helpers
+
+/** @returns changes in the money of the order, as a paper names them. */
+const changesOf = ({ standing }: Pick<OrderOnPaper, 'standing'>) =>
   standing.changes
     .filter(({ currency, amountMinor }) => currency === standing.money.currency && amountMinor > 0)
     .map(({ wish, amountMinor }) => ({ what: asName(wish), amount: amountMinor }));

@@ -72,9 +72,11 @@ export function PaperDesk({
             ? 'What was typed is being kept.'
             : undefined;
   const told = issueWords(state);
-  // Of a quote further versions are as wanted as the first; its own part says where nothing changed.
+  // Of a quote further versions are as wanted as the first; its own part says where nothing changed. An invoice that
+  // can go out asks for what no other does.
   const isOut =
     kind !== 'quote' &&
+    kind !== 'invoice' &&
     of.facts.happened.some((one) => 'withdrawn' in one && one.kind === kind && !one.withdrawn);
   return (
     <>

@@ -42,6 +42,16 @@ export function sourceOf(paper: PaperToGo, number: PaperNumber): PaperSource {
   }
 }
 
+/**
+ * @param newest what could go out by what is known now; null where nothing can
+ * @returns whether a paper may still go out: an invoice only while it bills what is to be billed
+ */
+export function isStillWanted(paper: PaperToGo, newest: PaperToGo | null): boolean {
+  if (paper.kind !== 'invoice' || newest?.kind !== 'invoice') return newest !== null;
+  const [asked, now] = [billed(paper), billed(newest)];
+  return asked.isOfGoods === now.isOfGoods && asked.changeIds.join() === now.changeIds.join();
+}
+
 interface Going {
   readonly orderId: string;
   /** YYYY-MM-DD. */
@@ -117,6 +127,11 @@ export function likelyPaperNumber({ kind, orderId, day, papers, letter }: Number
     .filter((one) => one.series === series && one.number.letter === letter)
     .map(({ number }) => number.count);
   return { count: Math.max(0, ...counts) + 1, letter: letter ?? 'A' };
+}
+
+function billed({ bodyOf }: Extract<PaperToGo, { readonly kind: 'invoice' }>) {
+  const { goods, changeIds } = bodyOf({ count: 1, letter: null });
+  return { isOfGoods: goods.length > 0, changeIds };
 }
 
 const seriesOf = (kind: OrderPaperKind, orderId: string, day: string): string =>

@@ -6,7 +6,7 @@ import { nameOfFile } from '@/app/_papers/nameOfFile';
 import { PaperNotWritten, type PaperWriter } from '@/app/_papers/usePaperFile';
 import type { IssueState } from '@/app/_words/orders/paperIssueWords';
 import type { PaperSource } from '@/lib/papers/paperOf';
-import { AnotherWasFirst, type PaperToGo, paperToMake } from './paperToGo';
+import { AnotherWasFirst, isStillWanted, type PaperToGo, paperToMake } from './paperToGo';
 
 interface IssuingFacts {
   readonly workspace: Pick<ReadyWorkspace, 'issueMade' | 'workshop'>;
@@ -53,7 +53,7 @@ export function useIssuing({
     try {
       const outcome = await workspace.issueMade(
         label,
-        paperToMake(paper, { orderId, day, write, mayGo: () => known.current !== null }),
+        paperToMake(paper, { orderId, day, write, mayGo: () => isStillWanted(paper, known.current) }),
         () => setState({ kind: 'issuing', isOvertaken: true }),
       );
       if (outcome.state === 'issued') {

@@ -42,10 +42,16 @@ export const requestAnswer = (
   rest: ` to ask for as ${what}${paid === null ? '' : `; ${paid} came`}`,
 });
 
-export const invoiceAnswer = (total: string, due: string): AnswerLine => ({
+export const invoiceAnswer = (total: string, due: string, isOfGoods: boolean): AnswerLine => ({
   strong: total,
-  rest: `, ${due} still to pay`,
+  rest: `${isOfGoods ? '' : ' for changes that no invoice asks for'}, ${due} still to pay`,
 });
+
+/** What is said where changes that go on an invoice were given back with an earlier one. */
+export const givenBackWords = (wishes: readonly string[]): string =>
+  `${wishes.length === 1 ? 'A change' : `${wishes.length} changes`} on it ${
+    wishes.length === 1 ? 'was' : 'were'
+  } given back with an earlier invoice: ${wishes.map((wish) => `“${wish}”`).join(', ')}. Issued, it asks for the money again. Where nobody is to pay, take the change back in what happened.`;
 
 export const receiptAnswer = (amount: string, left: string): AnswerLine => ({
   strong: `${amount} came`,
@@ -72,9 +78,13 @@ export const careAnswer = (cards: number, isCut: boolean): AnswerLine => ({
   rest: isCut ? ' to cut out; print the file again for more pieces' : ' to cut out, one for each piece',
 });
 
-/** What is said where an invoice is in force already. */
-export const invoiceInForceWords = (number: string): string =>
-  `Invoice ${number} is in force, and a second one would ask for the money twice. Give it back by a credit note, or withdraw it, before you bill anew.`;
+/** What is said where invoices in force ask for all of it already. */
+export const invoiceInForceWords = (numbers: readonly string[]): string =>
+  `${
+    numbers.length === 1
+      ? `Invoice ${numbers[0]} is in force, and a second one would ask for the money twice. Give it back by a credit note, or withdraw it,`
+      : `Invoices ${numbers.join(', ')} are in force, and one more would ask for the money again. Give them back by credit notes, or withdraw them,`
+  } before you bill anew. Changes that are noted from now on go on an invoice of their own.`;
 
 export const creditAnswer = (left: string, number: string): AnswerLine => ({
   strong: left,

@@ -1,4 +1,4 @@
-import { billsOf } from '@/lib/orders/bills';
+import { type Bill, billsOf, isOfGoods } from '@/lib/orders/bills';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import type { OrderPaper } from '@/lib/orders/orderFacts';
 import { minorMoney } from './minorWords';
@@ -20,13 +20,21 @@ export function withdrawalTold(
       ...came,
     ];
   }
-  const bill = billsOf(facts.happened).find((one) => one.paper.id === paper.id);
+  const bills = billsOf(facts.happened);
+  const bill = bills.find((one) => one.paper.id === paper.id);
   if (bill === undefined) return [];
   const credits = bill.credits.map(
     ({ kind, number, body }) =>
       `What ${paperSaid(kind, number, body)} gave back of it counts no more either.`,
   );
-  return credits.length + came.length === 0
-    ? []
-    : [...credits, ...came, 'What is owed is then what was agreed, until another invoice goes out.'];
+  return credits.length + came.length === 0 ? [] : [...credits, ...came, owedThen(bill, bills)];
+}
+
+// Helpers
+
+function owedThen(bill: Bill, bills: readonly Bill[]): string {
+  if (!isOfGoods(bill)) return 'Its changes are owed all the same, until another invoice asks for them.';
+  return bills.some((other) => other !== bill && isOfGoods(other))
+    ? 'What is owed is then what the other invoice asks for, and what was changed beside it.'
+    : 'What is owed is then what was agreed, until another invoice goes out.';
 }

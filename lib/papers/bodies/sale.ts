@@ -14,7 +14,7 @@ interface SaleTable {
   readonly withSays: boolean;
 }
 
-/** @returns what is sold, a row for sizes of one price, and what it comes to. */
+/** @returns what is sold, a row for sizes of one price, and what it comes to; changes alone have neither pieces nor a price each. */
 export function saleTable(sale: Sale, told: Told, { due, withSays }: SaleTable): Block {
   const { labels, figures } = told;
   const { goods, charges, currency } = sale;
@@ -36,12 +36,21 @@ export function saleTable(sale: Sale, told: Told, { due, withSays }: SaleTable):
     ),
     ...(start === 0 ? [] : [{ kind: 'row', cells: [labels.start, '', '', figures.money(start)] } as const]),
   ]);
+  const [between, empty] =
+    goods.length === 0
+      ? [[], []]
+      : [
+          [
+            { head: labels.pieces, isFigure: true },
+            { head: labels.each, isFigure: true },
+          ],
+          ['', ''],
+        ];
   return {
     kind: 'table',
     columns: [
-      { head: only?.name ?? labels.what, isFigure: false },
-      { head: labels.pieces, isFigure: true },
-      { head: labels.each, isFigure: true },
+      { head: goods.length === 0 ? labels.changesAlone : (only?.name ?? labels.what), isFigure: false },
+      ...between,
       { head: currency, isFigure: true },
     ],
     rows: [
@@ -49,7 +58,7 @@ export function saleTable(sale: Sale, told: Told, { due, withSays }: SaleTable):
       ...charges.map(
         ({ what, amount }): Row => ({
           kind: 'row',
-          cells: [what, '', '', amount === 0 ? labels.included : figures.money(amount)],
+          cells: [what, ...empty, amount === 0 ? labels.included : figures.money(amount)],
         }),
       ),
     ],

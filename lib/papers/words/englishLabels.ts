@@ -70,6 +70,7 @@ export const englishLabels = {
   what: 'what',
   each: 'each',
   start: 'Setting up',
+  changesAlone: 'Changes of the order',
   included: 'included',
   together: 'together',
   discount: 'discount',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   AnotherWasFirst,
+  isStillWanted,
   likelyPaperNumber,
   type PaperToGo,
   paperToMake,
@@ -33,6 +34,19 @@ describe('a paper that is made for its number', () => {
       AnotherWasFirst,
     );
   });
+});
+
+it('an invoice goes out only while it bills what is to be billed, for another tab may have billed a part', () => {
+  const billing = (change: Partial<typeof clubInvoice>): PaperToGo => ({
+    kind: 'invoice',
+    bodyOf: (number) => ({ ...clubInvoice, ...change, number }),
+  });
+  const ofChange = billing({ goods: [], changeIds: ['phone-4'] });
+  expect(isStillWanted(invoice, null)).toBe(false);
+  expect(isStillWanted(invoice, billing({ due: 0 }))).toBe(true);
+  expect(isStillWanted(invoice, billing({ goods: [] }))).toBe(false);
+  expect(isStillWanted(ofChange, billing({ goods: [], changeIds: ['phone-5'] }))).toBe(false);
+  expect(isStillWanted(quote, quote)).toBe(true);
 });
 
 it('versions of a quote are counted by each device, without a gap', () => {

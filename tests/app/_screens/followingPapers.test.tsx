@@ -201,6 +201,63 @@ describe('an invoice', () => {
     await userEvent.click(screen.getByRole('button', { name: /^Issue invoice/ }));
     expect(out().invoice).toHaveLength(1);
   });
+
+  it('of changes alone goes out beside one that is in force, and each change on one', async () => {
+    await accepted();
+    paid(77_000);
+    await screenStore().flush();
+    await open('Invoice');
+    await issue(/^Issue invoice/);
+    expect(out().invoice[0]?.body).toMatchObject({ sums: { total: 76131 }, changeIds: [] });
+    await act(async () => {
+      noted({ what: 'change', wish: 'Names on the sleeve', amountMinor: 5000, currency: 'USD' });
+      await screenStore().flush();
+    });
+    // 50.00 and 7 %; of the 770.00 that came 8.69 are beyond the first.
+    expect(screen.getByText(/for changes that no invoice asks for, 44\.81 USD still to pay/)).toBeVisible();
+    const sheet = screen.getByRole('article');
+    expect(within(sheet).getByText('Changes of the order')).toBeVisible();
+    expect(within(sheet).queryByText('pieces')).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: /^Issue invoice/ }));
+    await waitFor(() => expect(out().invoice).toHaveLength(2));
+    const [, own] = out().invoice;
+    const [change] = screenStore()
+      .getState()
+      .entries.orderEvent.filter(({ body }) => body.step.what === 'change');
+    expect(own?.body).toMatchObject({
+      ...{ goods: [], charges: [{ what: 'Names on the sleeve', amount: 5000 }] },
+      ...{ sums: { subtotal: 5000, tax: 350, total: 5350 }, paid: 869, due: 4481 },
+      changeIds: [change?.id],
+    });
+    const [one, two] = ['001', '002'].map((count) => `${TEST_YEAR % 100}-${count}.`);
+    expect(
+      await screen.findByText(
+        new RegExp(`Invoices ${one}, ${two} are in force.* go on an invoice of their own`),
+      ),
+    ).toBeVisible();
+  });
+
+  it('of changes says which of them were given back before', async () => {
+    await accepted();
+    await open('Invoice');
+    await issue(/^Issue invoice/);
+    await act(async () => {
+      noted({ what: 'change', wish: 'Names on the sleeve', amountMinor: 5000, currency: 'USD' });
+      await screenStore().flush();
+    });
+    expect(screen.queryByText(/given back with an earlier invoice/)).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: /^Issue invoice/ }));
+    await waitFor(() => expect(out().invoice).toHaveLength(2));
+    await go('Credit note');
+    await userEvent.click(screen.getByRole('button', { name: 'All that is left of it' }));
+    await userEvent.type(screen.getByLabelText('Why'), 'Not made');
+    await issue(/^Issue credit note/);
+    expect(out().creditNote[0]?.body.sums).toEqual({ subtotal: 5000, tax: 350, total: 5350 });
+    await userEvent.click(screen.getByRole('tab', { name: 'Invoice' }));
+    expect(
+      screen.getByText(/^A change on it was given back with an earlier invoice: “Names on the sleeve”\./),
+    ).toBeVisible();
+  });
 });
 
 describe('a receipt', () => {
@@ -284,6 +341,25 @@ describe('withdrawing', () => {
     const number = `${TEST_YEAR % 100}-001.`;
     const told = `^What credit note ${number} gave back of it counts no more either\\. 380\\.66 USD`;
     expect(screen.getByText(new RegExp(told))).toBeVisible();
+  });
+
+  it('an invoice of changes says first that they are owed all the same', async () => {
+    await accepted();
+    paid(38066);
+    await open('Invoice');
+    await issue(/^Issue invoice/);
+    await act(async () => {
+      noted({ what: 'change', wish: 'Names on the sleeve', amountMinor: 5000, currency: 'USD' });
+      await screenStore().flush();
+    });
+    await userEvent.click(screen.getByRole('button', { name: /^Issue invoice/ }));
+    await waitFor(() => expect(out().invoice).toHaveLength(2));
+    await userEvent.click(
+      screen.getByRole('button', { name: new RegExp(`^Withdraw Invoice ${TEST_YEAR % 100}-002`) }),
+    );
+    expect(
+      screen.getByText(/Its changes are owed all the same, until another invoice asks for them\./),
+    ).toBeVisible();
   });
 
   it('a quote says first that the yes to it goes with it', async () => {

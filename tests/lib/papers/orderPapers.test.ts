@@ -188,6 +188,20 @@ describe('the other papers of an order', () => {
     expect(text).toContain('100 % polyester, white');
   });
 
+  it('an invoice of changes alone has a row for each, without pieces', async () => {
+    const body = {
+      ...clubInvoice,
+      ...{ goods: [], changeIds: ['phone-4'], charges: [{ what: 'Names on the sleeve', amount: 5000 }] },
+      ...{ sums: { subtotal: 5000, tax: 350, total: 5350 }, paid: 0, due: 5350 },
+    };
+    const { text, lines } = await read({ kind: 'invoice', body });
+    expect(lines).toContain('Changes of the order USD');
+    expect(lines).toContain('Names on the sleeve 50.00');
+    expect(lines).toContain('tax 7% 3.50');
+    expect(lines).toContain('Total, USD 53.50');
+    expect(text).not.toContain('pieces');
+  });
+
   it('a receipt says how it was paid and what is left', async () => {
     const { text, lines } = await read({ kind: 'receipt', body: clubReceipt });
     expect(text).toContain('on November 29, 2026, by bank transfer, for order 26-014A');

@@ -19,7 +19,7 @@ const confirmed = confirmationOf(
 if (!confirmed.ok) throw new Error(confirmed.problem.kind);
 const invoice = invoiceOf(
   confirmed.value,
-  { changes: [], paid: 76_131, suppliedOn: null, dueOn: null, terms: quote.owner.terms },
+  { changes: [], paid: 76_131, earlier: 0, suppliedOn: null, dueOn: null, terms: quote.owner.terms },
   issued,
 );
 

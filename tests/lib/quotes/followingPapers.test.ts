@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { confirmationOf, paymentRequestOf, receiptOf } from '@/lib/quotes/followingPapers';
-import { invoiceOf } from '@/lib/quotes/invoiceOf';
+import { changesInvoiceOf, invoiceOf } from '@/lib/quotes/invoiceOf';
 import { quoteBody } from '@/lib/quotes/quoteBody';
-import { type Changes, sumsWithChanges } from '@/lib/quotes/saleSums';
+import { sumsWithChanges } from '@/lib/quotes/saleSums';
 import { paymentSchema } from '@/shared/schemas/orderEvents';
 import {
   confirmationSchema,
@@ -88,9 +88,14 @@ describe('a payment request', () => {
   });
 });
 
+type Charged = Parameters<typeof invoiceOf>[1]['changes'];
+
 describe('an invoice', () => {
-  const terms = { paid: 38_066, suppliedOn: '2026-12-10', dueOn: null, terms: quote.owner.terms };
-  const saysToPay = (more: Partial<typeof terms> | { readonly dueOn: string }, changes: Changes = []) =>
+  const terms = {
+    ...{ paid: 38_066, earlier: 0, suppliedOn: '2026-12-10', dueOn: null },
+    terms: quote.owner.terms,
+  };
+  const saysToPay = (more: Partial<typeof terms> | { readonly dueOn: string }, changes: Charged = []) =>
     payment(invoiceOf(confirmed(), { ...terms, suppliedOn: null, ...more, changes }, issued).terms);
   const BOOKED = 'We book the work once we have your approval and any deposit.';
 
@@ -104,11 +109,11 @@ describe('an invoice', () => {
     // 711.50 and 15.00 are 726.50; × 0.07 is 50.855.
     const paper = invoiceOf(
       confirmed(),
-      { ...terms, changes: [{ what: 'Other colour of the badge', amount: 1500 }] },
+      { ...terms, changes: [{ entryId: 'phone-4', what: 'Other colour of the badge', amount: 1500 }] },
       issued,
     );
     expect(paper.sums).toEqual({ subtotal: 72_650, tax: 5086, total: 77_736 });
-    expect(paper.due).toBe(39_670);
+    expect([paper.due, paper.changeIds]).toEqual([39_670, ['phone-4']]);
     expect(sumsWithChanges(confirmed(), [{ what: 'Other colour', amount: 1500 }])).toEqual(paper.sums);
   });
 
@@ -118,7 +123,7 @@ describe('an invoice', () => {
       `To pay now: 380.66 USD. Before the goods go out: 380.65 USD. ${BOOKED}`,
     );
     // The deposit came; 16.05 with tax was changed since (777.36 less 380.66).
-    const change = [{ what: 'Other colour', amount: 1500 }];
+    const change = [{ entryId: 'phone-4', what: 'Other colour', amount: 1500 }];
     expect(saysToPay({}, change)).toBe(`Before the goods go out: 396.70 USD. ${BOOKED}`);
     expect(saysToPay({ paid: 76_131 })).toBe(BOOKED);
     // A day of its own is the one that counts.
@@ -141,6 +146,52 @@ describe('an invoice', () => {
 
   it('says what is to go back where too much came', () => {
     expect(invoiceOf(confirmed(), { ...terms, paid: 80_000, changes: [] }, issued).due).toBe(-3869);
+  });
+});
+
+describe('an invoice of changes alone', () => {
+  const change = { entryId: 'phone-4', what: 'Other colour of the badge', amount: 1050 };
+  const other = { entryId: 'tablet-1', what: 'Names', amount: 350 };
+  const bill = (paid: number, byLine = false, dueOn: string | null = null) =>
+    changesInvoiceOf(
+      byLine ? { ...confirmed(), tax: { ...quote.tax, rounding: 'line' } } : confirmed(),
+      // 761.31 is billed before it, and nothing of that was given back.
+      {
+        ...{ paid, dueOn, earlier: 76_131, suppliedOn: null, terms: quote.owner.terms },
+        changes: [change, other],
+      },
+      issued,
+    );
+
+  it('names no goods, and each change with the tax of the quote', () => {
+    const paper = bill(76_131);
+    expect(invoiceSchema.parse(paper)).toEqual(paper);
+    expect([paper.goods, paper.discount, paper.changeIds]).toEqual([[], null, ['phone-4', 'tablet-1']]);
+    expect(paper.charges).toEqual([
+      { what: 'Other colour of the badge', amount: 1050 },
+      { what: 'Names', amount: 350 },
+    ]);
+    // 10.50 and 3.50 are 14.00; × 0.07 is 0.98.
+    expect(paper.sums).toEqual({ subtotal: 1400, tax: 98, total: 1498 });
+    // Each for itself: 0.735 is 0.74, and 0.245 is 0.25.
+    expect(bill(76_131, true).sums).toEqual({ subtotal: 1400, tax: 99, total: 1499 });
+  });
+
+  it('is paid by what came beyond the invoices before it, from nothing to all of it', () => {
+    const paid = (came: number) => [bill(came).paid, bill(came).due];
+    expect(paid(0)).toEqual([0, 1498]);
+    expect(paid(76_130)).toEqual([0, 1498]);
+    expect(paid(76_631)).toEqual([500, 998]);
+    expect(paid(77_629)).toEqual([1498, 0]);
+    expect(paid(90_000)).toEqual([1498, 0]);
+  });
+
+  it('asks in its terms for its own money and no deposit', () => {
+    const BOOKED = 'We book the work once we have your approval and any deposit.';
+    expect(payment(bill(0).terms)).toBe(`Before the goods go out: 14.98 USD. ${BOOKED}`);
+    expect(payment(bill(0, false, '2026-12-11').terms)).toBe(
+      `To pay within 14 days of the invoice. ${BOOKED}`,
+    );
   });
 });
 
