@@ -9,5 +9,6 @@ export const laterParts = {
   calendar: lazy(() =>
     import('./bench/CalendarFileButton').then(({ CalendarFileButton }) => CalendarFileButton),
   ),
+  billTroubles: lazy(() => import('./waits/BillTroubles').then(({ BillTroubles }) => BillTroubles)),
   addJob: lazy(() => import('./jobs/AddJob').then(({ AddJob }) => AddJob)),
 } as const;

@@ -5,12 +5,15 @@ import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { focusById } from '@/app/_controls/focusById';
 import { Answer } from '@/app/_docket/common/Answer';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import { RemindedNote } from '@/app/_order/notes/RemindedNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { overWords } from '@/app/_words/orders/boardWaitWords';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { waitAnswer } from '@/app/_words/orders/orderWaitWords';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import { billsOf } from '@/lib/orders/bills';
 import { ElseHappened } from './ElseHappened';
 import { StandingRows } from './StandingRows';
 import { WaitLine } from './WaitLine';
@@ -46,6 +49,9 @@ export function WaitsSection({ on, onPaper, onRoom }: WaitsSectionProps) {
       id={ID}
       answer={<Answer words={waitAnswer(turn, who, overWords(standing))} />}
     >
+      {billsOf(on.facts.happened).length > 0 && (
+        <LaterPart part={laterParts.billTroubles} what="What is told of invoices" props={{ on, onPaper }} />
+      )}
       <StandingRows on={on} />
       <ul className={styles.rows}>
         {rows.map((row) => (

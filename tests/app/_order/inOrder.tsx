@@ -11,9 +11,9 @@ import { orderPaperSeries } from '@/lib/kinds/orderSeries';
 import { addDays } from '@/shared/days';
 import type { Order } from '@/shared/schemas/order';
 import type { OrderEvent, OrderStep, Payment } from '@/shared/schemas/orderEvents';
-import type { Quote } from '@/shared/schemas/orderPapers';
+import type { Invoice, Quote } from '@/shared/schemas/orderPapers';
 import { bodyOf, enter, screenStore } from '@/tests/app/_screens/screens';
-import { dates as clubDates, clubQuote } from '@/tests/fixtures/orderPapers';
+import { clubCredit, dates as clubDates, clubInvoice, clubQuote } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 export { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
@@ -104,6 +104,43 @@ export async function quote(more: Partial<Quote> = {}): Promise<string> {
   if (outcome.state !== 'issued') throw new Error(`the quote was not issued: ${outcome.state}`);
   tell({ what: 'quoted', paperId: outcome.paper.id });
   return outcome.paper.id;
+}
+
+/** Sends an invoice of the club out, as another device wrote it that had not heard of any. */
+export async function invoice(more: Partial<Invoice> = {}): Promise<void> {
+  const outcome = await act(() =>
+    screenStore().actions.issue('Invoice', {
+      kind: 'invoice',
+      about: { kind: 'order', id: CLUB_ENQUIRY_ID },
+      series: orderPaperSeries('invoice', CLUB_ENQUIRY_ID, TEST_YEAR),
+      body: (number) => ({
+        ...{ ...clubInvoice, orderId: CLUB_ENQUIRY_ID, number, issuedOn: TEST_DAY },
+        ...{ suppliedOn: null, dueOn: null, ...more },
+      }),
+      file: () => ({ name: 'invoice.pdf', content: new TextEncoder().encode('%PDF-1.7') }),
+    }),
+  );
+  if (outcome.state !== 'issued') throw new Error(`the invoice was not issued: ${outcome.state}`);
+}
+
+/** Gives back the last invoice, whole. */
+export async function creditWhole(): Promise<void> {
+  const last = screenStore().getState().papers.invoice.at(-1);
+  if (last === undefined) throw new Error('no invoice went out');
+  const { number, issuedOn, sums } = last.body;
+  const outcome = await act(() =>
+    screenStore().actions.issue('Credit note', {
+      kind: 'creditNote',
+      about: { kind: 'order', id: CLUB_ENQUIRY_ID },
+      series: orderPaperSeries('creditNote', CLUB_ENQUIRY_ID, TEST_YEAR),
+      body: (own) => ({
+        ...{ ...clubCredit, orderId: CLUB_ENQUIRY_ID, number: own, issuedOn: TEST_DAY },
+        ...{ invoice: { paperId: last.id, number, issuedOn }, sums },
+      }),
+      file: () => ({ name: 'credit.pdf', content: new TextEncoder().encode('%PDF-1.7') }),
+    }),
+  );
+  if (outcome.state !== 'issued') throw new Error(`the credit note was not issued: ${outcome.state}`);
 }
 
 /** The quote is out and accepted as asked. */

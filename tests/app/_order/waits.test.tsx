@@ -12,10 +12,12 @@ import {
   accepted,
   approve,
   change,
+  creditWhole,
   dayIn,
   enterOrder,
   events,
   form,
+  invoice,
   order,
   pay,
   payments,
@@ -361,6 +363,24 @@ describe('the day a step is noted for', () => {
     await userEvent.click(blanks.getByRole('button', { name: 'Note it all the same' }));
     expect(events().at(-1)?.day).toBe(day);
   });
+});
+
+it('tells invoices that ask for the same, and leads to the credit note by which one is given back', async () => {
+  await enterOrder();
+  approve(true);
+  await accepted();
+  await invoice();
+  expect(screen.queryByText(/ask for the same/)).toBeNull();
+  await invoice();
+  const [one, two] = ['001', '002'].map((count) => `${TEST_YEAR % 100}-${count}.`);
+  const told = `Invoices ${one} \\(761\\.31 USD\\) and ${two} \\(761\\.31 USD\\) ask for the same`;
+  expect(await screen.findByText(new RegExp(told))).toBeVisible();
+  // What draws nothing scrolls nowhere.
+  Element.prototype.scrollIntoView = () => undefined;
+  await userEvent.click(screen.getByRole('button', { name: 'Credit notes' }));
+  expect(await screen.findByRole('tab', { name: 'Credit note', selected: true })).toBeVisible();
+  await creditWhole();
+  await waitFor(() => expect(screen.queryByText(/ask for the same/)).toBeNull());
 });
 
 it('is closed as its row says, which asks nothing of what it took', async () => {
