@@ -1,3 +1,4 @@
+import { type PricedSize, sizeGroups } from '@/lib/papers/words/sizeGroups';
 import { documentTax } from '@/lib/price/tax/documentTax';
 import { DOUBLE_DIGITS, roundDecimal } from '@/shared/decimal';
 import { type MinorUnits, splitMinor } from '@/shared/money';
@@ -6,17 +7,20 @@ import type { SaleSums, TaxOnPaper } from '@/shared/schemas/paperParts';
 /** What is sold, as far as it makes a sum; whole minor units as prices are written. */
 interface Summed {
   readonly lines: readonly {
-    readonly sizes: readonly { readonly total: number }[];
+    readonly sizes: readonly PricedSize[];
     readonly start: number;
   }[];
   readonly charges: readonly { readonly amount: number }[];
 }
 
-/** @returns each amount that stands on the paper, in its order: sizes of a line, what it pays once, charges. */
+/**
+ * @returns each amount as it stands on the paper, in its order: sizes of a line, those of one price in one row; what it
+ *   pays once; charges
+ */
 const amountsOf = ({ lines, charges }: Summed): readonly MinorUnits[] =>
   [
     ...lines.flatMap(({ sizes, start }) => [
-      ...sizes.map(({ total }) => total),
+      ...sizeGroups(sizes).map(({ total }) => total),
       ...(start === 0 ? [] : [start]),
     ]),
     ...charges.map(({ amount }) => amount),
@@ -31,8 +35,8 @@ export const shareOf = (amount: number, share: number): MinorUnits =>
   roundDecimal(amount * share, 0, 'halfUp', DOUBLE_DIGITS) as MinorUnits;
 
 /**
- * The sums at the foot of a paper. The discount is spread over the amounts by largest remainder, so that tax on each
- * line is of what is paid for it; of amounts that give money back none is taken.
+ * The sums at the foot of a paper. The discount is spread over the rows by largest remainder, so that tax on each
+ * line is of what is paid for it, as the paper shows it; of amounts that give money back none is taken.
  *
  * @param discount whole minor units, 0 or more and no more than it all comes to
  */

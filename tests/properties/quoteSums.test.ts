@@ -8,6 +8,8 @@ import { cases, patience } from '@/tests/tools/cases';
 const amounts = fc.array(
   fc.oneof(
     { weight: 8, arbitrary: fc.integer({ min: 0, max: 5_000_000 }) },
+    // Of one price, so that they stand in one row.
+    { weight: 2, arbitrary: fc.constantFrom(1935, 2050) },
     { weight: 1, arbitrary: fc.integer({ min: -20_000, max: -1 }) },
     { weight: 1, arbitrary: fc.integer({ min: 0, max: 9 }) },
   ),
@@ -28,6 +30,17 @@ const drawn = fc.record({
   deposit: fc.oneof(fc.integer({ min: 0, max: 10_000 }), fc.constant(5000)),
 });
 
+const asSize = (each: number) => ({ size: `at ${each}`, quantity: 1, each, total: each });
+
+/** What stands in the rows of a paper: neighbouring sizes of one price are one. */
+const rowsOf = (sizes: readonly { readonly each: number; readonly quantity: number }[]): readonly bigint[] =>
+  sizes.flatMap(({ each }, at) => {
+    if (sizes[at - 1]?.each === each) return [];
+    const other = sizes.findIndex((next, place) => place > at && next.each !== each);
+    const alike = sizes.slice(at, other === -1 ? sizes.length : other);
+    return [alike.reduce((sum, { quantity }) => sum + BigInt(each * quantity), 0n)];
+  });
+
 /** What is drawn, through the product and through the oracle. */
 function both({
   amounts: sizes,
@@ -40,7 +53,7 @@ function both({
   deposit,
 }: typeof drawn extends fc.Arbitrary<infer One> ? One : never) {
   const sold = {
-    lines: [{ sizes: sizes.map((total) => ({ total })), start: 0 }],
+    lines: [{ sizes: sizes.map(asSize), start: 0 }],
     charges: charges.map((amount) => ({ amount })),
   };
   const before = beforeDiscount(sold);
@@ -51,7 +64,7 @@ function both({
   const sums = saleSums(sold, amount, tax, currency);
   const taken = shareOf(sums.total, deposit / 10_000);
   const expected = oracleSums({
-    amounts: [...sizes, ...charges].map(BigInt),
+    amounts: [...rowsOf(sizes.map(asSize)), ...charges.map(BigInt)],
     discount:
       off === null ? null : 'share' in off ? { share: BigInt(off.share) } : { amount: BigInt(amount) },
     tax: { mode, share: BigInt(share), by },
@@ -63,7 +76,10 @@ function both({
 /** Prices and amounts in cents, shares in ten-thousandths. */
 const order = fc.record({
   sizes: fc.array(
-    fc.record({ quantity: fc.integer({ min: 1, max: 60 }), cents: fc.integer({ min: 300, max: 9000 }) }),
+    fc.record({
+      quantity: fc.integer({ min: 1, max: 60 }),
+      cents: fc.oneof(fc.integer({ min: 300, max: 9000 }), fc.constantFrom(1935, 2050)),
+    }),
     { minLength: 1, maxLength: 5 },
   ),
   charges: fc.array(fc.integer({ min: -200, max: 9000 }), { maxLength: 3 }),
@@ -94,7 +110,10 @@ describe('a whole quote', () => {
           },
         });
         const expected = oracleSums({
-          amounts: [...sizes.map(({ quantity, cents }) => BigInt(quantity * cents)), ...charges.map(BigInt)],
+          amounts: [
+            ...rowsOf(sizes.map(({ quantity, cents }) => ({ quantity, each: cents }))),
+            ...charges.map(BigInt),
+          ],
           discount: off === null ? null : { share: BigInt(off) },
           tax: { mode, share: BigInt(share), by },
           depositShare: BigInt(deposit),

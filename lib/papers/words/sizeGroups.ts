@@ -1,7 +1,8 @@
 import type { LabelKey, Labels } from './englishLabels';
 import { apart, filled } from './labelsFor';
 
-interface PricedSize {
+/** So many pieces of a size at one price, whole minor units. */
+export interface PricedSize {
   readonly size: string;
   readonly quantity: number;
   readonly each: number;
@@ -17,7 +18,7 @@ interface SizeGroup {
   readonly hasGap: boolean;
 }
 
-/** @returns neighbouring sizes of one price together; sizes of no piece are left out. */
+/** @returns neighbouring sizes of one price together, as they stand in a row; sizes of no piece are left out. */
 export function sizeGroups(sizes: readonly PricedSize[]): readonly SizeGroup[] {
   const groups: { names: string[]; quantity: number; each: number; total: number; hasGap: boolean }[] = [];
   let skipped = false;

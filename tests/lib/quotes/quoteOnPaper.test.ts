@@ -91,6 +91,22 @@ describe('a quote read back by another reader', () => {
     });
   });
 
+  it('has the tax of its rows, each rounded, where it says so', async () => {
+    // Three sizes at 19.35 stand in one row: 58.05 × 0.07 is 4.0635. Beside them 12.50 × 0.07 is 0.875.
+    const one = { quantity: 1, blank: 1 };
+    const quote = issued(
+      plainQuote({
+        sizes: [one, one, one, { ...one, asked: 12.5 }],
+        asked: 19.35,
+        tax: { mode: 'added', share: 0.07, rounding: 'line' },
+      }),
+    );
+    const table = await tableOf(quote);
+    expect(table.rows).toEqual([5805, 1250]);
+    expect([table.tax, table.total]).toEqual([406 + 88, 7055 + 494]);
+    expect((await readPages(await written(quote))).text).toContain('Tax is rounded for each line.');
+  });
+
   it('has both alternatives with their sums, in order', async () => {
     const quote = issued(ready({ order: { alternatives: clubAlternatives } }).body);
     const { lines } = await readPages(await written(quote));

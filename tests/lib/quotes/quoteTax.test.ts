@@ -6,15 +6,34 @@ const one = { quantity: 1, blank: 1 };
 
 describe('the tax of a quote', () => {
   it('rounded once and rounded on each line may differ by a cent, and each is right by its rule', () => {
-    // Three at 10.50 with 7 %: 31.50 × 0.07 is 2.205; 10.50 × 0.07 is 0.735, three times 0.74.
-    const sizes = [one, one, one];
+    // 10.50, 12.50 and 10.50 with 7 %: 33.50 × 0.07 is 2.345; 0.735, 0.875 and 0.735 are 0.74, 0.88 and 0.74.
+    const sizes = [10.5, 12.5, 10.5].map((asked) => ({ ...one, asked }));
     const tax = { mode: 'added' as const, share: 0.07 };
-    expect(plainQuote({ sizes, asked: 10.5, tax }).sums).toEqual({ subtotal: 3150, tax: 221, total: 3371 });
+    expect(plainQuote({ sizes, asked: 10.5, tax }).sums).toEqual({ subtotal: 3350, tax: 235, total: 3585 });
     expect(plainQuote({ sizes, asked: 10.5, tax: { ...tax, rounding: 'line' } }).sums).toEqual({
-      subtotal: 3150,
-      tax: 222,
-      total: 3372,
+      subtotal: 3350,
+      tax: 236,
+      total: 3586,
     });
+  });
+
+  it('rounded on each line takes sizes of one price as the one line they are on the paper', () => {
+    // 3 × 19.35 is 58.05, of which 7 % are 4.0635; 19.35 × 0.07 is 1.3545, three times 1.35.
+    const { sums } = plainQuote({
+      sizes: [one, one, one],
+      asked: 19.35,
+      tax: { mode: 'added', share: 0.07, rounding: 'line' },
+    });
+    expect(sums).toEqual({ subtotal: 5805, tax: 406, total: 6211 });
+  });
+
+  it('rounded on each line is of what each row pays, where a discount is spread over rows', () => {
+    // Rows of 200 (two sizes) and 100, of which 10 are taken: 6.67 and 3.33, so 7 and 3. Half of 193 and of 97 is 96.5
+    // and 48.5.
+    const size = (each: number) => ({ size: `at ${each}`, quantity: 1, each, total: each });
+    const sold = { lines: [{ sizes: [size(100), size(100)], start: 100 }], charges: [] };
+    const tax = { mode: 'added', share: 0.5, rounding: 'line', exemption: null } as const;
+    expect(saleSums(sold, 10, tax, 'USD')).toEqual({ subtotal: 290, tax: 97 + 49, total: 436 });
   });
 
   it('is in whole yen', () => {
@@ -59,10 +78,8 @@ describe('the tax of a quote', () => {
 
   it('is of what is left after the discount, which is spread by largest remainder', () => {
     // A third of 10 each is 4, 3 and 3: 96, 97 and 97 are left. Half of each: 48, 48.5 and 48.5; of all 145.
-    const sold = {
-      lines: [{ sizes: [{ total: 100 }, { total: 100 }, { total: 100 }], start: 0 }],
-      charges: [],
-    };
+    const line = { sizes: [{ size: 'M', quantity: 1, each: 100, total: 100 }], start: 0 };
+    const sold = { lines: [line, line, line], charges: [] };
     const tax = { mode: 'added', share: 0.5, exemption: null } as const;
     expect(saleSums(sold, 10, { ...tax, rounding: 'document' }, 'USD')).toEqual({
       subtotal: 290,
