@@ -27,8 +27,6 @@ export interface Ledger {
    * before its invoice, an invoice before a change that it bills.
    */
   readonly papers: readonly (OutOf<'invoice'> | OutOf<'creditNote'>)[];
-  /** An invoice in force that is due later than it was written: the goods may go out before. */
-  readonly isOnCredit: boolean;
   /** Payments less refunds and reversals. */
   readonly receivedMinor: number;
   readonly other: readonly OtherMoney[];
@@ -38,7 +36,6 @@ export const emptyLedger = (currency: string): Ledger => ({
   currency,
   changes: [],
   papers: [],
-  isOnCredit: false,
   receivedMinor: 0,
   other: [],
 });
@@ -124,13 +121,12 @@ function paymentEntered(ledger: Ledger, one: NotedOf<'payment'>): Ledger {
 }
 
 function billEntered(ledger: Ledger, one: OutOf<'invoice'>): Ledger {
-  const { currency, sums, dueOn, issuedOn } = one.body;
+  const { currency, sums } = one.body;
   if (one.withdrawn) return ledger;
   if (currency !== ledger.currency) return withOther(ledger, one, sums.total, currency);
   return {
     ...ledger,
     papers: [...ledger.papers, one],
-    isOnCredit: ledger.isOnCredit || (dueOn !== null && dueOn > issuedOn),
   };
 }
 

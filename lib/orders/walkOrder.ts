@@ -1,7 +1,7 @@
 import type { OrderGate } from '@/shared/schemas/orderEvents';
 import { agreedSale } from './agreedSale';
 import { approvalsAfter } from './approvals';
-import { type GateState, gateState, isPaid, type KnownSoFar } from './gateState';
+import { type GateState, gateState, isPaid, type KnownSoFar, overrideOf } from './gateState';
 import { emptyLedger, entered } from './ledger';
 import type { Happening, NotedOf, OrderFacts, OutOf } from './orderFacts';
 import { gatesOf, isMoving, type MovingStep } from './stepOrder';
@@ -49,7 +49,7 @@ export function walkOrder(facts: OrderFacts): Walked {
       isAccepted: false,
       offered: null,
       approved: new Map(),
-      overrides: new Set(),
+      overrides: [],
       passed: [],
     },
     ledger: emptyLedger(orderCurrency(facts)),
@@ -96,7 +96,7 @@ function knownAfter(before: KnownSoFar, one: Happening, { quotes, proofs }: Pape
   if (one.kind !== 'orderEvent') return known;
   const { step } = one.body;
   if (step.what === 'override') {
-    const overrides = new Set([...known.overrides, step.gate]);
+    const overrides = [...known.overrides, overrideOf(step.gate, known)];
     return { ...known, overrides, passed: [...known.passed, ...(step.versions ?? [])] };
   }
   if (step.what !== 'accepted' || faultOf(step, quotes) !== null) return known;

@@ -26,10 +26,25 @@ import { cases } from '@/tests/tools/cases';
 const moving = ['blanksOrdered', 'goodsIn', 'printed', 'pressed', 'packed', 'delivered', 'closed'] as const;
 const aside = ['held', 'resumed', 'cancelled', 'reopened'] as const;
 
+const accept = fc.record({
+  do: fc.constant('accept'),
+  choice: fc.constantFrom(null, 'three-more', 'gone'),
+});
+const step = fc.record({ do: fc.constant('step'), what: fc.constantFrom(...moving, ...aside) });
+const override = fc.record({
+  do: fc.constant('override'),
+  gate: fc.constantFrom('acceptance', 'deposit', 'approval', 'balance'),
+});
+const bill = fc.record({
+  do: fc.constant('bill'),
+  totalMinor: fc.constantFrom(1, 76131, 80143),
+  dueOn: fc.constantFrom(null, '2026-12-09', '2027-01-08'),
+});
+const credit = fc.record({ do: fc.constant('credit'), creditMinor: fc.constantFrom(1, 38065, 76131) });
 /** What somebody may note next, whether it makes sense or not. */
 const act = fc.oneof(
-  fc.record({ do: fc.constant('step'), what: fc.constantFrom(...moving, ...aside) }),
-  fc.record({ do: fc.constant('accept'), choice: fc.constantFrom(null, 'three-more', 'gone') }),
+  step,
+  accept,
   fc.record({
     do: fc.constant('approve'),
     artwork: fc.constantFrom('badge', 'back'),
@@ -42,15 +57,12 @@ const act = fc.oneof(
     kind: fc.constantFrom('payment', 'payment', 'refund', 'reversal'),
     amountMinor: fc.constantFrom(1, 38065, 38066, 40072, 76131, 80143),
   }),
-  fc.record({
-    do: fc.constant('override'),
-    gate: fc.constantFrom('acceptance', 'deposit', 'approval', 'balance'),
-  }),
+  override,
   fc.record({ do: fc.constant('takeBack'), back: fc.nat(30) }),
   fc.record({ do: fc.constant('noteAnew'), anew: fc.nat(30) }),
   fc.record({ do: fc.constant('payOut'), reached: fc.nat(30) }),
-  fc.record({ do: fc.constant('bill'), totalMinor: fc.constantFrom(1, 76131, 80143) }),
-  fc.record({ do: fc.constant('credit'), creditMinor: fc.constantFrom(1, 38065, 76131) }),
+  bill,
+  credit,
   fc.record({ do: fc.constant('withdraw'), gone: fc.nat(8) }),
 );
 /** On which of two devices, each with a clock that is set back and forth by as much as a year. */
@@ -58,7 +70,22 @@ const where: fc.Arbitrary<{ readonly device: string; readonly at: number }> = fc
   device: fc.constantFrom('phone000', 'laptop00'),
   at: fc.constantFrom(0, 1, 2, 3, 31_536_000_000),
 });
-const acts = fc.array(fc.record({ act, where }), { maxLength: 25 });
+const anyActs = fc.array(fc.record({ act, where }), { maxLength: 25 });
+/** Everything is agreed and approved, so that money alone decides. */
+const moneyActs = fc
+  .array(
+    fc.record({
+      act: fc.oneof(step, accept, override, bill, credit),
+      where: fc.constant({ device: 'phone000', at: 0 }),
+    }),
+    { maxLength: 8 },
+  )
+  .map((rest) => [
+    { act: { do: 'accept', choice: null }, where: { device: 'phone000', at: 0 } } as const,
+    { act: { do: 'approveAll' }, where: { device: 'phone000', at: 0 } } as const,
+    ...rest,
+  ]);
+const acts = fc.oneof({ weight: 2, arbitrary: anyActs }, { weight: 1, arbitrary: moneyActs });
 
 type Acts = typeof acts extends fc.Arbitrary<infer Of> ? Of : never;
 
@@ -82,7 +109,7 @@ function logOf(walk: Acts): OrderLog {
     } else if ('reached' in next) {
       const paid = nthPayment(log, next.reached);
       if (paid !== undefined) payOut(log, paid.id, { feeMinor: 7 }, told);
-    } else if ('totalMinor' in next) invoiceOut(log, next.totalMinor, told);
+    } else if ('totalMinor' in next) invoiceOut(log, next.totalMinor, { ...told, dueOn: next.dueOn });
     else if ('creditMinor' in next) {
       const invoice = log.papers.findLast(({ kind }) => kind === 'invoice');
       if (invoice !== undefined) creditOut(log, invoice.id, next.creditMinor, told);
@@ -111,7 +138,8 @@ function isOpenAfter(
 ): boolean {
   const events = before.flatMap((one) => (one.kind === 'orderEvent' ? [one.body.step] : []));
   const isPassed = events.some((step) => step.what === 'override' && step.gate === gate);
-  if (isPassed && gate !== 'approval') return true;
+  if (isPassed && gate === 'acceptance') return true;
+  if (isPassed && gate !== 'approval' && isGoneWithout(gate, before, isQuoteInForce)) return true;
   const accepted = events.findLast(
     (step) => isQuoteInForce && step.what === 'accepted' && step.alternativeId !== 'gone',
   );
@@ -138,7 +166,9 @@ function isOpenAfter(
       return (accepted !== undefined || isOffered) && received >= (isMore ? 40072 : 38066);
     case 'balance': {
       const owed = billed(before) ?? (accepted === undefined ? null : isMore ? 80143 : 76131);
-      return owed !== null && received >= owed;
+      const later = billed(before, ({ dueOn }) => dueOn === '2027-01-08') ?? 0;
+      const atOnce = billed(before, ({ dueOn }) => dueOn !== '2027-01-08') ?? 0;
+      return (owed !== null && received >= owed) || (later > 0 && received >= atOnce);
     }
     case 'approval':
       return wanted.every(
@@ -150,11 +180,31 @@ function isOpenAfter(
   }
 }
 
+/** Whether the money of what was chosen last was gone on without: for just that, or for the quote before it was chosen. */
+function isGoneWithout(gate: OrderGate, before: readonly Happening[], isQuoteInForce: boolean): boolean {
+  let about: string | null = 'nothing';
+  const passed = new Set<string | null>();
+  for (const one of before) {
+    if (one.kind === 'quote' && !one.withdrawn && about === 'nothing') about = 'any choice';
+    if (one.kind !== 'orderEvent') continue;
+    const { step } = one.body;
+    if (step.what === 'override' && step.gate === gate) passed.add(about);
+    if (step.what === 'accepted' && isQuoteInForce && step.alternativeId !== 'gone')
+      about = step.alternativeId;
+  }
+  return passed.has(about) || (about !== 'nothing' && passed.has('any choice'));
+}
+
 /** What invoices in force ask for, less what credit notes in force took from just these. */
-function billed(before: readonly Happening[]): number | null {
+function billed(
+  before: readonly Happening[],
+  isOne: (invoice: { readonly dueOn: string | null }) => boolean = () => true,
+): number | null {
   const totals = new Map(
     before.flatMap((one) =>
-      one.kind === 'invoice' && !one.withdrawn ? [[one.id, one.body.sums.total] as const] : [],
+      one.kind === 'invoice' && !one.withdrawn && isOne(one.body)
+        ? [[one.id, one.body.sums.total] as const]
+        : [],
     ),
   );
   if (totals.size === 0) return null;

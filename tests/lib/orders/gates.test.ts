@@ -3,6 +3,7 @@ import { orderStanding } from '@/lib/orders/orderStanding';
 import {
   anOrderLog,
   approve,
+  creditOut,
   type FactsChange,
   factsOf,
   invoiceOut,
@@ -247,9 +248,10 @@ describe('a gate', () => {
     tell(log, steps.plain('delivered'));
     expect(standing(log).gates.balance).toBe('shut');
     expect(standing(log, { creditDays: 14 }).state).toBe('delivered');
-    invoiceOut(log, 76131, { day: '2026-12-14', dueOn: '2026-12-14' });
+    const atOnce = invoiceOut(log, 76131, { day: '2026-12-14', dueOn: '2026-12-14' });
     expect(standing(log).gates.balance).toBe('shut');
-    invoiceOut(log, 0, { day: '2026-12-14', dueOn: '2026-12-28' });
+    creditOut(log, atOnce.id, 76131);
+    invoiceOut(log, 76131, { day: '2026-12-14', dueOn: '2026-12-28' });
     expect(standing(log)).toMatchObject({ state: 'delivered', money: { dueMinor: 38065 } });
   });
 
