@@ -10,5 +10,6 @@ export const laterParts = {
     import('./bench/CalendarFileButton').then(({ CalendarFileButton }) => CalendarFileButton),
   ),
   billTroubles: lazy(() => import('./waits/BillTroubles').then(({ BillTroubles }) => BillTroubles)),
+  exposure: lazy(() => import('./money/ExposureDrawing').then(({ ExposureDrawing }) => ExposureDrawing)),
   addJob: lazy(() => import('./jobs/AddJob').then(({ AddJob }) => AddJob)),
 } as const;

@@ -6,11 +6,13 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
 import { focusById } from '@/app/_controls/focusById';
 import { Answer } from '@/app/_docket/common/Answer';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { depositCover, lowestWords, moneyAnswer } from '@/app/_words/orders/orderMoneyWords';
 import { paymentsOf } from '@/lib/orders/money/payments';
+import { settlement } from '@/lib/orders/money/settlement';
 import { ExpenseNote } from './ExpenseNote';
-import { ExposureDrawing } from './ExposureDrawing';
 import styles from './Money.module.css';
 import { MoneyFigures } from './MoneyFigures';
 import { OtherMoney } from './OtherMoney';
@@ -30,15 +32,19 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
     focusById(`${ID}-heading`);
   };
   const cover = depositCover(money, locale);
+  const left = settlement(standing);
+  const isHeld = left !== null && left.heldMinor > 0;
+  const dueMinor =
+    left === null ? money.depositOpenMinor || money.dueMinor : left.heldMinor || left.openMinor;
   const payments = paymentsOf(on.facts.happened);
   return (
     <CardSection
       numeral={null}
       heading="Money"
       id={ID}
-      answer={<Answer words={moneyAnswer(money, locale)} />}
+      answer={<Answer words={moneyAnswer(money, left, locale)} />}
     >
-      <MoneyFigures money={money} locale={locale} />
+      <MoneyFigures {...{ money, left, locale }} />
       {cover !== null && <p className={cover.isShort ? styles.caution : styles.quiet}>{cover.sentence}</p>}
       <div className={styles.acts}>
         <Button expanded={open === 'payment'} onPress={() => setOpen(open === 'payment' ? null : 'payment')}>
@@ -50,8 +56,8 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
       </div>
       {open === 'payment' && (
         <PaymentNote
-          on={on}
-          dueMinor={money.depositOpenMinor || money.dueMinor}
+          {...{ on, dueMinor }}
+          kind={isHeld ? 'refund' : 'payment'}
           onDone={close}
           onLeave={close}
         />
@@ -73,7 +79,11 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
           summary="Your own money in it"
           line={lowestWords(money.exposure, money.currency, today, locale)}
         >
-          <ExposureDrawing exposure={money.exposure} currency={money.currency} {...{ today, locale }} />
+          <LaterPart
+            part={laterParts.exposure}
+            what="The drawing of your own money"
+            props={{ exposure: money.exposure, currency: money.currency, today, locale }}
+          />
         </Fold>
       )}
     </CardSection>

@@ -13,6 +13,7 @@ import type { StepNoteProps } from '@/app/_order/notes/stepNote';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import { paymentTold } from '@/app/_words/orders/orderMoneyWords';
 import { paymentKindWords, paymentWayWords } from '@/app/_words/orders/orderStepWords';
+import { settlement } from '@/lib/orders/money/settlement';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { type Payment, paymentSchema } from '@/shared/schemas/orderEvents';
@@ -22,14 +23,18 @@ type PaymentNoteProps = StepNoteProps &
   Readonly<{
     /** What is due, whole minor units; null where nothing is, or nobody knows. */
     dueMinor: number | null;
+    /** What most likely happened; money that came unless told. */
+    kind?: Payment['kind'];
   }>;
 
 /** Money that came or went back: how much and how. */
-export function PaymentNote({ on, dueMinor, onDone, onLeave }: PaymentNoteProps) {
+export function PaymentNote({ on, dueMinor, kind: likely = 'payment', onDone, onLeave }: PaymentNoteProps) {
   const { standing, orderId, locale } = on;
-  const { currency } = standing.money;
+  const { currency, receivedMinor } = standing.money;
+  const left = settlement(standing);
+  const totalMinor = left === null ? standing.money.totalMinor : left.owedMinor;
   const units = (minor: number) => fromMinor(minor as MinorUnits, currency);
-  const [kind, setKind] = useState<Payment['kind']>('payment');
+  const [kind, setKind] = useState<Payment['kind']>(likely);
   const [amount, setAmount] = useState<number | null>(
     dueMinor === null || dueMinor === 0 ? null : units(dueMinor),
   );
@@ -39,7 +44,7 @@ export function PaymentNote({ on, dueMinor, onDone, onLeave }: PaymentNoteProps)
   const { problem, note } = useNoting(on);
   const amountMinor = amount === null ? null : toMinor(amount, currency);
   const feeMinor = fee === null ? 0 : toMinor(fee, currency);
-  const told = paymentTold({ kind, amountMinor, feeMinor }, standing.money, currency, locale);
+  const told = paymentTold({ kind, amountMinor, feeMinor }, { totalMinor, receivedMinor }, currency, locale);
   const missing = amountMinor === null ? 'How much comes first.' : undefined;
   const enter = (day: string) => {
     if (amountMinor === null) return;

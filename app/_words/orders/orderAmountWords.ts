@@ -1,4 +1,5 @@
 import type { TextContext } from '@/app/_words/formatter';
+import { type Settlement, settlement } from '@/lib/orders/money/settlement';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
 import { minorInRow } from './minorWords';
 
@@ -10,6 +11,33 @@ interface OrderAmount {
 }
 
 export function orderAmountWords(
+  standing: Pick<OrderStanding, 'money' | 'lastQuote' | 'side' | 'steps'>,
+  context: TextContext,
+): OrderAmount {
+  const words = goingOnWords(standing, context);
+  const left = settlement(standing);
+  if (left === null) return words;
+  const { currency, receivedMinor } = standing.money;
+  return {
+    ...words,
+    owed: settledWords(left, receivedMinor, (minor) => minorInRow(minor, currency, context)),
+  };
+}
+
+// Helpers
+
+/** Of an order that was called off what is held or billed counts, never what was agreed. */
+function settledWords(
+  { heldMinor, openMinor }: Settlement,
+  receivedMinor: number,
+  said: (minor: number) => string,
+): string {
+  if (heldMinor > 0) return `${said(heldMinor)} held`;
+  if (openMinor > 0) return `${said(openMinor)} billed`;
+  return receivedMinor > 0 ? `${said(receivedMinor)} kept` : '';
+}
+
+function goingOnWords(
   { money, lastQuote }: Pick<OrderStanding, 'money' | 'lastQuote'>,
   context: TextContext,
 ): OrderAmount {

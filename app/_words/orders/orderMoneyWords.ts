@@ -3,6 +3,7 @@ import { withCapital } from '@/app/_words/spelledNumber';
 import type { Exposure } from '@/lib/orders/money/exposure';
 import type { OrderMoney } from '@/lib/orders/money/orderMoney';
 import type { OrderPayment } from '@/lib/orders/money/payments';
+import type { Settlement } from '@/lib/orders/money/settlement';
 import type { Expense, Payment } from '@/shared/schemas/orderEvents';
 import { minorMoney } from './minorWords';
 import { shortDay } from './orderDayWords';
@@ -17,10 +18,15 @@ export const expenseWords: Readonly<Record<Expense['kind'], string>> = {
   other: 'Something else',
 };
 
-/** @returns what was spent and what came, in one line. */
-export function moneyAnswer(money: OrderMoney, locale: string): AnswerWords {
+/**
+ * @param left what is to be settled of an order that was called off; null where it goes on
+ * @returns what was spent and what came, in one line
+ */
+export function moneyAnswer(money: OrderMoney, left: Settlement | null, locale: string): AnswerWords {
   const { spentMinor, receivedMinor, dueMinor, overpaidMinor, isPaid, currency } = money;
   const amount = (minor: number) => minorMoney(minor, currency, locale);
+  const spent = spentMinor === 0 ? 'nothing spent' : `${amount(spentMinor)} spent`;
+  if (left !== null) return settledAnswer(left, receivedMinor, withCapital(spent), amount);
   if (overpaidMinor > 0)
     return { key: `${amount(overpaidMinor)} too much came,`, after: ' give it back or note what it is for' };
   if (isPaid)
@@ -28,7 +34,6 @@ export function moneyAnswer(money: OrderMoney, locale: string): AnswerWords {
       key: 'All paid,',
       after: spentMinor === 0 ? ' nothing spent is noted' : ` ${amount(spentMinor)} spent`,
     };
-  const spent = spentMinor === 0 ? 'nothing spent' : `${amount(spentMinor)} spent`;
   if (receivedMinor === 0) return { key: `${withCapital(spent)},`, after: ' nothing received yet' };
   const due = dueMinor === null ? '' : `, ${amount(dueMinor)} to come`;
   return { key: `${amount(receivedMinor)} came,`, after: ` ${spent}${due}` };
@@ -106,4 +111,26 @@ export function payoutWords({ entry, payouts, place }: OrderPayment, today: stri
     return `at the bank since ${shortDay(day, today, locale)}${reference === '' ? '' : `, reference ${reference}`}`;
   if (place === 'cash') return entry.body.kind === 'payment' ? 'in the cash box' : 'from the cash box';
   return 'not noted at the bank yet';
+}
+
+// Helpers
+
+/** Nothing is to come of what was agreed; what came and was never billed is another’s money. */
+function settledAnswer(
+  { heldMinor, openMinor }: Settlement,
+  receivedMinor: number,
+  spent: string,
+  amount: (minor: number) => string,
+): AnswerWords {
+  if (heldMinor > 0)
+    return {
+      key: `${amount(heldMinor)} ${heldMinor === receivedMinor ? '' : `of ${amount(receivedMinor)} that `}came and is held:`,
+      after: ' give it back, or bill it and credit what you do not keep',
+    };
+  if (openMinor > 0)
+    return { key: `${amount(openMinor)} billed and not paid:`, after: ' ask for it, or credit it' };
+  return {
+    key: `${spent},`,
+    after: receivedMinor > 0 ? ` ${amount(receivedMinor)} kept as billed` : ' nothing held',
+  };
 }

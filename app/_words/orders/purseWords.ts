@@ -5,7 +5,7 @@ import { daysWords, nearDayWords } from './nearDayWords';
 
 /** A figure of the money card with what it is. */
 interface PurseFigure {
-  readonly key: 'late' | 'asked' | 'bank' | 'worst';
+  readonly key: 'late' | 'asked' | 'held' | 'bank' | 'worst';
   readonly figure: string;
   readonly line: string;
 }
@@ -28,7 +28,7 @@ export function purseAnswer(
  * @param nameOf what an order is called
  */
 export function purseFigures(
-  { currency, late, asked, toReachBankMinor, exposure: { lowest } }: Purse,
+  { currency, late, asked, held, toReachBankMinor, exposure: { lowest } }: Purse,
   nameOf: (orderId: string) => string,
   today: string,
   context: TextContext,
@@ -55,6 +55,15 @@ export function purseFigures(
     ...(asked.length === 0
       ? []
       : [{ key: 'asked' as const, figure: said(sum(asked)), line: `asked for, ${who(asked)}` }]),
+    ...(held.length === 0
+      ? []
+      : [
+          {
+            key: 'held' as const,
+            figure: said(held.reduce((total, { heldMinor }) => total + heldMinor, 0)),
+            line: `held of ${who(held)}, called off: give it back or bill it`,
+          },
+        ]),
     ...(toReachBankMinor === 0
       ? []
       : [{ key: 'bank' as const, figure: said(toReachBankMinor), line: 'paid, not at the bank yet' }]),

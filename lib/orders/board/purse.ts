@@ -1,10 +1,10 @@
 import { lateDays } from '@/lib/orders/money/dueDays';
 import { type Exposure, exposureOfAll } from '@/lib/orders/money/exposure';
-import { placeOf } from '@/lib/orders/stepOrder';
+import { isDelivered, settlement } from '@/lib/orders/money/settlement';
 import type { BoardOrder } from './todayList';
 import { isOpen } from './turnOf';
 
-/** Money of all open orders in one currency, whole minor units. */
+/** Money of all open orders in one currency, and what is held of those that were called off; whole minor units. */
 export interface Purse {
   readonly currency: string;
   /** What is still owed of everything accepted. */
@@ -14,6 +14,8 @@ export interface Purse {
   readonly asked: readonly { readonly orderId: string; readonly dueMinor: number }[];
   /** Deposits and more that came for what is not delivered yet. */
   readonly inHandMinor: number;
+  /** What came of orders that were cancelled or lost, and is neither given back nor billed. */
+  readonly held: readonly { readonly orderId: string; readonly heldMinor: number }[];
   /** Passed on by nobody yet. */
   readonly toReachBankMinor: number;
   readonly exposure: Exposure;
@@ -22,9 +24,10 @@ export interface Purse {
 /** @returns one for each currency, in their alphabetical order. */
 export function purses(orders: readonly BoardOrder[], today: string): readonly Purse[] {
   const open = orders.filter(({ facts, standing }) => isOpen(facts, standing));
-  const currencies = [...new Set(open.map(({ standing }) => standing.money.currency))].toSorted();
-  return currencies.map((currency) => {
-    const own = open.filter(({ standing }) => standing.money.currency === currency);
+  const held = orders.flatMap(heldOf);
+  const currencies = [...new Set([...open.map(currencyOf), ...held.map(({ currency }) => currency)])];
+  return currencies.toSorted().map((currency) => {
+    const own = open.filter((order) => currencyOf(order) === currency);
     const sum = (of: (order: BoardOrder) => number) => own.reduce((total, order) => total + of(order), 0);
     return {
       currency,
@@ -32,6 +35,7 @@ export function purses(orders: readonly BoardOrder[], today: string): readonly P
       late: own.flatMap((order) => lateOf(order, today)),
       asked: own.flatMap((order) => (lateOf(order, today).length > 0 ? [] : askedOf(order))),
       inHandMinor: sum(({ standing }) => (isDelivered(standing) ? 0 : standing.money.receivedMinor)),
+      held: held.flatMap(({ currency: of, ...one }) => (of === currency ? [one] : [])),
       toReachBankMinor: sum(({ standing }) => standing.money.toReachBankMinor),
       exposure: exposureOfAll(own.map(({ standing }) => standing.money.exposure)),
     };
@@ -60,5 +64,9 @@ function askedOf({ facts, standing }: BoardOrder): Purse['asked'] {
   return asked === null || asked === 0 ? [] : [{ orderId: facts.orderId, dueMinor: asked }];
 }
 
-const isDelivered = ({ steps }: BoardOrder['standing']): boolean =>
-  steps.some(({ step, holdsSince }) => holdsSince !== null && placeOf(step.what) >= placeOf('delivered'));
+const currencyOf = ({ standing }: BoardOrder): string => standing.money.currency;
+
+function heldOf(order: BoardOrder): readonly (Purse['held'][number] & { readonly currency: string })[] {
+  const heldMinor = settlement(order.standing)?.heldMinor ?? 0;
+  return heldMinor === 0 ? [] : [{ orderId: order.facts.orderId, heldMinor, currency: currencyOf(order) }];
+}

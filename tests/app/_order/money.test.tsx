@@ -7,7 +7,7 @@ import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { clearScreens, disk, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
-import { accepted, approve, dayIn, enterOrder, form, pay, payments, said, section } from './inOrder';
+import { accepted, approve, dayIn, enterOrder, form, pay, payments, said, section, tell } from './inOrder';
 
 vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -228,6 +228,34 @@ describe('money of an order', () => {
     await userEvent.click((await openPayment('100')).getByRole('button', { name: 'Note it' }));
     await eventually(() => expect(screenStore().getState().kept.state).toBe('notKept'));
     expect(figure(/^came in/)).toBe('100.00');
+  });
+
+  it('is held where the order is cancelled, and goes back from there', async () => {
+    await enterOrder();
+    await accepted();
+    pay(38066);
+    tell({ what: 'cancelled', note: '' });
+    expect(section('Money').getByText('380.66 USD came and is held:')).toBeVisible();
+    expect(figure(/^held/)).toBe('380.66');
+    expect(section('Money').queryByText('owed')).toBeNull();
+    const back = await openPayment();
+    expect(back.getByLabelText('What happened')).toHaveDisplayValue('Given back');
+    expect(back.getByLabelText(/^How much/)).toHaveValue('380.66');
+    expect(back.getByText('0.00 USD stays received.')).toBeVisible();
+    await userEvent.click(back.getByRole('button', { name: 'Note it' }));
+    expect(payments().at(-1)).toMatchObject({ kind: 'refund', amountMinor: 38066 });
+    expect(section('Money').getByText('Nothing spent,')).toBeVisible();
+    expect(figure(/^owed/)).toBe('0.00');
+  });
+
+  it('draws how far own money was in it once that is opened', async () => {
+    await enterOrder();
+    await accepted();
+    pay(38066);
+    await userEvent.click(section('Money').getByText('Your own money in it'));
+    expect(
+      await section('Money').findByRole('table', { name: 'What came less what was spent' }),
+    ).toBeVisible();
   });
 
   it('takes a payment back, and it does not count any more', async () => {

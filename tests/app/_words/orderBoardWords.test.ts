@@ -23,6 +23,7 @@ const purse = {
   inHandMinor: 19902,
   late: [{ orderId: 'choir', dueMinor: 24396, days: 6 }],
   asked: [{ orderId: 'kayak', dueMinor: 38066 }],
+  held: [],
   toReachBankMinor: 0,
   exposure: { points: [], lowest: { day: '2026-12-02', balanceMinor: -2800 } },
 };
@@ -72,6 +73,19 @@ describe('the money of the board', () => {
       '380.66 asked for, Kayak Club bags',
       '28.00 of your own in it at worst, Wed 2 Dec',
     ]);
+  });
+  it('tells what is held of orders that were called off', () => {
+    const kayak = { orderId: 'kayak', heldMinor: 38066 };
+    const told = (held: readonly (typeof kayak)[]) =>
+      purseFigures({ ...purse, late: [], asked: [], held }, nameOf, TODAY, context)[0];
+    expect(told([kayak])).toEqual({
+      ...{ key: 'held', figure: '380.66' },
+      line: 'held of Kayak Club bags, called off: give it back or bill it',
+    });
+    // 380.66 and 19.34.
+    expect(told([kayak, { orderId: 'choir', heldMinor: 1934 }])).toMatchObject({
+      ...{ figure: '400.00', line: 'held of 2 orders, called off: give it back or bill it' },
+    });
   });
   it('leaves out what is nothing', () => {
     const none = { ...purse, toComeMinor: 0, inHandMinor: 0, late: [], asked: [] };
