@@ -5,10 +5,11 @@ import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { CheckField } from '@/app/_fields/CheckField';
+import { intakeMemory } from '@/app/_names/intakeMemory';
 import { eraseFailedWords, erasureWords } from '@/app/_words/customers/erasureWords';
 import styles from './Customers.module.css';
 import type { CustomerFields } from './customerFields';
-import { type ErasureLeaves, erasureLeaves } from './erasureLeaves';
+import { type ErasureLeaves, erasureLeaves, ordersOf } from './erasureLeaves';
 
 type Step =
   | { readonly at: 'offered' }
@@ -39,7 +40,9 @@ export function EraseOnRequest({
   };
   const erase = async () => {
     setStep({ at: 'erasing' });
+    const orderIds = ordersOf(customerId, workspace);
     const outcome = await workspace.erase(customerId, today);
+    if (outcome.state === 'erased') intakeMemory.forgetOrders(orderIds);
     // Where it went well this part of the page is gone by now.
     if (outcome.state === 'notKept') setStep({ at: 'failed', why: eraseFailedWords(outcome.why) });
     if (outcome.state === 'noSuchCustomer') setStep({ at: 'failed', why: eraseFailedWords(null) });

@@ -42,3 +42,12 @@ export function erasureLeaves(
     elsewhere: told('elsewhere'),
   };
 }
+
+/** @returns the orders of a customer, removed ones among them */
+export const ordersOf = (
+  customerId: string,
+  { documents, removed }: Pick<ReadyWorkspace, 'documents' | 'removed'>,
+): readonly string[] =>
+  [...documents, ...removed].flatMap((one) =>
+    one.kind === 'order' && one.body.customerId === customerId ? [one.id] : [],
+  );

@@ -6,7 +6,7 @@ import { focusById } from '@/app/_controls/focusById';
 import { TextField } from '@/app/_fields/TextField';
 import { FileChooser } from '@/app/_files/FileChooser';
 import type { Wording } from '@/app/_words/findings/wording';
-import { NOT_REMEMBERED, PERSONAL } from '@/app/_words/names/intakeWords';
+import { NOT_REMEMBERED, NOT_REMEMBERED_ERASED, PERSONAL } from '@/app/_words/names/intakeWords';
 import { wantedPieces } from '@/shared/wantedPieces';
 import { IntakePreview } from './IntakePreview';
 import styles from './Names.module.css';
@@ -25,7 +25,12 @@ type NamesIntakeProps = Readonly<{
 /** Where names are pasted or read from a file, looked at and taken into the order. */
 export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakeProps) {
   const area = useId();
-  const { text, setText, look, setLook, isKept } = useIntake(`${orderId} ${named.jobId} ${named.line.id}`);
+  const customerId = workspace.orders.find(({ id }) => id === orderId)?.order.customerId ?? '';
+  const isErased = (workspace.customers[customerId]?.erasedOn ?? null) !== null;
+  const { text, setText, look, setLook, isKept } = useIntake(
+    `${orderId} ${named.jobId} ${named.line.id}`,
+    isErased,
+  );
   const [refused, setRefused] = useState<Wording | null>(null);
   const [taken, setTaken] = useState<string | null>(null);
   /** What takes the focus once it is there: the button that was pressed goes. */
@@ -134,7 +139,7 @@ export function NamesIntake({ workspace, orderId, named, sizes }: NamesIntakePro
         />
       )}
       <div aria-live="polite">
-        {!isKept && <p className={styles.wrong}>{NOT_REMEMBERED}</p>}
+        {!isKept && <p className={styles.wrong}>{isErased ? NOT_REMEMBERED_ERASED : NOT_REMEMBERED}</p>}
         {refused !== null && (
           <p className={styles.wrong}>
             {refused.sentence} {refused.detail}

@@ -19,7 +19,7 @@ interface Intake {
   readonly look: IntakeLook | null;
 }
 
-const untouched: Intake = { text: '', look: null };
+export const untouched: Intake = { text: '', look: null };
 
 /** What is being taken in, kept in this tab until it is in the order or given up: a reload loses no mended row. */
 export const intakeMemory = {
@@ -34,13 +34,10 @@ export const intakeMemory = {
     }
   },
   /** Whether something is being taken in for an order, so that its part stands open. */
-  holdsFor(orderId: string): boolean {
-    try {
-      return Object.keys(sessionStorage).some((key) => key.startsWith(`${KEY}${orderId} `));
-    } catch {
-      // Forbidden: nothing was kept either.
-      return false;
-    }
+  holdsFor: (orderId: string): boolean => keysOf(orderId).length > 0,
+  /** Forgets what is being taken in for orders, whatever line of theirs it is for. */
+  forgetOrders(orderIds: readonly string[]): void {
+    for (const key of orderIds.flatMap(keysOf)) sessionStorage.removeItem(key);
   },
   /** @returns whether a reload would find it again; what was kept before stays where not */
   remember(place: string, intake: Intake): boolean {
@@ -59,6 +56,15 @@ export const intakeMemory = {
 // Helpers
 
 const KEY = 'pressminute-names ';
+
+function keysOf(orderId: string): readonly string[] {
+  try {
+    return Object.keys(sessionStorage).filter((key) => key.startsWith(`${KEY}${orderId} `));
+  } catch {
+    // Forbidden: nothing was kept either.
+    return [];
+  }
+}
 
 const intakeSchema = z.strictObject({
   text: z.string(),

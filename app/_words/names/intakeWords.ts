@@ -19,6 +19,10 @@ export const PERSONAL =
 export const NOT_REMEMBERED =
   'The browser keeps no more for this tab: a reload would lose what stands here. Take the names in before.';
 
+/** Of an order whose customer was erased nothing is kept beside the records. */
+export const NOT_REMEMBERED_ERASED =
+  'The customer was erased: a reload would lose what stands here. Take the names in before.';
+
 /** @returns how much was read, and how much of it is to be looked at */
 export function readWords(
   { rows, pieces }: Pick<NamesPreview, 'rows' | 'pieces'>,

@@ -5,6 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { CustomerScreen } from '@/app/_customers/CustomerScreen';
 import { CustomersScreen } from '@/app/_customers/CustomersScreen';
+import { intakeMemory } from '@/app/_names/intakeMemory';
 import { CLUB_CUSTOMER_ID, CLUB_ENQUIRY_ID, clubCustomer, clubEnquiry } from '@/lib/examples/clubEnquiry';
 import { customerSchema } from '@/shared/schemas/customer';
 import { orderSchema } from '@/shared/schemas/order';
@@ -299,14 +300,31 @@ describe('erasing on request', () => {
     expect(screen.getByRole('link', { name: `Erased on ${dayInFull(TEST_DAY)}` })).toBeVisible();
   });
 
+  it('forgets names that are being taken in for their orders, removed ones too, and no others', async () => {
+    const kept = (orderId: string) => `${orderId} job line`;
+    const beginning = { text: 'Kim Novak\tM', look: null };
+    await choirScreen();
+    await act(async () => screenStore().actions.edit('Bags', [{ do: 'delete', kind: 'order', id: 'bags' }]));
+    for (const orderId of ['mugs', 'bags', 'of others']) intakeMemory.remember(kept(orderId), beginning);
+    await press('Erase on request');
+    await userEvent.click(screen.getByRole('checkbox'));
+    await press('Erase for good');
+    await screen.findByRole('heading', { level: 1, name: `Erased on ${dayInFull(TEST_DAY)}` });
+    await vi.waitFor(() => expect(intakeMemory.holdsFor('mugs')).toBe(false));
+    expect(intakeMemory.holdsFor('bags')).toBe(false);
+    expect(intakeMemory.recall(kept('of others'))).toEqual(beginning);
+  });
+
   it('that cannot be kept erases nothing, and says why', async () => {
     await choirScreen();
     await press('Erase on request');
     await userEvent.click(screen.getByRole('checkbox'));
+    intakeMemory.remember('mugs job line', { text: 'Kim Novak\tM', look: null });
     disk.isFull = true;
     await press('Erase for good');
     expect(await screen.findByText(/^Nothing was erased\. The device has no room left/)).toBeVisible();
     expect(kept().name).toBe('Harbour Choir');
+    expect(intakeMemory.holdsFor('mugs')).toBe(true);
   });
 });
 

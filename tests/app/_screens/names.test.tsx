@@ -6,8 +6,9 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { NamesPart } from '@/app/_names/NamesPart';
 import type { writePaper } from '@/app/_papers/writePaper';
-import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
+import { CLUB_CUSTOMER_ID, CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import type { NameRow } from '@/shared/schemas/order';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, clearScreens, enter, leaveScreens, screenStore, undo } from './screens';
 
@@ -350,6 +351,34 @@ describe('what is being taken in', () => {
     await reload();
     expect(await screen.findByLabelText('Names, as you got them')).toHaveValue('');
     expect(JSON.stringify({ ...sessionStorage })).not.toContain('Cem');
+  });
+
+  it('goes where the customer is erased meanwhile, and what comes after is not kept in the tab', async () => {
+    await open();
+    await look('Name\tSize\nAna\t6XL\nBo\tM');
+    expect(screen.getByText('2 rows read')).toBeVisible();
+    const erased = await act(() => screenStore().actions.erase(CLUB_CUSTOMER_ID, TEST_DAY));
+    expect(erased.state).toBe('erased');
+    const field = await screen.findByLabelText('Names, as you got them');
+    expect(field).toHaveValue('');
+    expect(JSON.stringify({ ...sessionStorage })).not.toContain('Ana');
+    fireEvent.change(field, { target: { value: 'Cem L' } });
+    expect(
+      screen.getByText(/^The customer was erased: a reload would lose what stands here\./),
+    ).toBeVisible();
+    expect(JSON.stringify({ ...sessionStorage })).not.toContain('Cem');
+  });
+
+  it('from before the customer was erased is forgotten when the order is opened', async () => {
+    await open();
+    fireEvent.change(screen.getByLabelText('Names, as you got them'), { target: { value: 'Ana M' } });
+    cleanup();
+    // As another tab does it.
+    await act(() => screenStore().actions.erase(CLUB_CUSTOMER_ID, TEST_DAY));
+    expect(JSON.stringify({ ...sessionStorage })).toContain('Ana');
+    await reload();
+    expect(await screen.findByLabelText('Names, as you got them')).toHaveValue('');
+    expect(JSON.stringify({ ...sessionStorage })).not.toContain('Ana');
   });
 
   it('is there after a reload while it is text only, until the field is emptied', async () => {
