@@ -1,7 +1,7 @@
 import type { Block, Paper, Row } from '@/lib/papers/paper';
 import type { LabelKey, Labels } from '@/lib/papers/words/englishLabels';
 import { apart, filled } from '@/lib/papers/words/labelsFor';
-import { sizeRow } from '@/lib/papers/words/sizeGroups';
+import { sizeRow } from '@/lib/papers/words/sizeRow';
 import { orderRows } from '@/lib/price/list/orderRows';
 import type { FrozenItem, ListedCharge, PriceListVersion } from '@/shared/schemas/priceList';
 import { dayFact, oneLine, type Told, textLines, toldIn } from './heading';

@@ -1,6 +1,7 @@
 import type { Block, Note, Row, Sum } from '@/lib/papers/paper';
 import { filled } from '@/lib/papers/words/labelsFor';
-import { sizeGroups, sizeRow } from '@/lib/papers/words/sizeGroups';
+import { sizeGroups } from '@/lib/papers/words/sizeGroups';
+import { sizeRow } from '@/lib/papers/words/sizeRow';
 import type { Invoice } from '@/shared/schemas/orderPapers';
 import type { TaxOnPaper } from '@/shared/schemas/paperParts';
 import { oneLine, type Told } from './heading';

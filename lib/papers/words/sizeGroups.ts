@@ -1,6 +1,3 @@
-import type { LabelKey, Labels } from './englishLabels';
-import { apart, filled } from './labelsFor';
-
 /** So many pieces of a size at one price, whole minor units. */
 export interface PricedSize {
   readonly size: string;
@@ -9,7 +6,7 @@ export interface PricedSize {
   readonly total: number;
 }
 
-interface SizeGroup {
+export interface SizeGroup {
   readonly names: readonly string[];
   readonly quantity: number;
   readonly each: number;
@@ -37,13 +34,4 @@ export function sizeGroups(sizes: readonly PricedSize[]): readonly SizeGroup[] {
     skipped = false;
   }
   return groups;
-}
-
-/** @returns sizes in a row: “S to XL” of three and more, else each. */
-export function sizeRow(
-  { names, hasGap }: Pick<SizeGroup, 'names' | 'hasGap'>,
-  labels: Pick<Labels, Extract<LabelKey, 'sizeRange'>>,
-): string {
-  if (names.length < 3 || hasGap) return names.join(', ');
-  return filled(labels.sizeRange, { first: apart(names[0] ?? ''), last: apart(names.at(-1) ?? '') });
 }

@@ -5,7 +5,8 @@ import { filledTerms, type TermFacts, termTexts } from '@/lib/papers/terms/termT
 import { englishLabels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
 import { labelsFor } from '@/lib/papers/words/labelsFor';
-import { sizeGroups, sizeRow } from '@/lib/papers/words/sizeGroups';
+import { sizeGroups } from '@/lib/papers/words/sizeGroups';
+import { sizeRow } from '@/lib/papers/words/sizeRow';
 import { orderNumberText, seriesNumberText } from '@/shared/orderNumberText';
 import { papersSchema, termKeys, untoldPapers } from '@/shared/schemas/seller';
 
