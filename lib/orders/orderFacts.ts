@@ -81,14 +81,16 @@ export function orderFacts(
       ([id, { jobIds }]) => [id, newestOfEach(jobIds.flatMap(artworksOfJob))] as const,
     ),
   );
-  const ordersOfArtwork = new Map<string, string[]>();
-  for (const [id, printed] of artworks) {
+  const ordersOfArtwork = new Map<string, Set<string>>();
+  for (const [id, printed] of [...artworks, ...all.map(versionsNamed)]) {
     for (const { artworkId } of printed) {
-      ordersOfArtwork.set(artworkId, [...(ordersOfArtwork.get(artworkId) ?? []), id]);
+      const known = ordersOfArtwork.get(artworkId);
+      if (known === undefined) ordersOfArtwork.set(artworkId, new Set([id]));
+      else known.add(id);
     }
   }
   const ofOrder = (one: Happening): readonly (string | null)[] => {
-    if (one.kind === 'approval') return ordersOfArtwork.get(one.body.artworkId) ?? [];
+    if (one.kind === 'approval') return [...(ordersOfArtwork.get(one.body.artworkId) ?? [])];
     if (one.kind !== 'stockMove') return [one.body.orderId];
     const { reference } = one.body;
     if (reference?.kind === 'order') return [reference.id];
@@ -132,6 +134,13 @@ const kindsOfOrders: Readonly<Record<Happening['kind'], true>> = {
   ...{ quote: true, confirmation: true, proof: true, paymentRequest: true, invoice: true, receipt: true },
   ...{ creditNote: true, deliveryNote: true },
 };
+
+/** A step keeps the yes to the pictures it names, whatever its job prints later. */
+function versionsNamed(one: Happening): readonly [string, readonly ArtworkVersion[]] {
+  if (one.kind !== 'orderEvent') return ['', []];
+  const { orderId, step } = one.body;
+  return [orderId, ('versions' in step ? step.versions : undefined) ?? []];
+}
 
 const isSameList = <Of>(
   list: readonly Of[],

@@ -35,6 +35,10 @@ const places: readonly string[] = stepOrder;
 /** @returns how far a step brings an order; −1 where it does not move it. */
 export const placeOf = (what: OrderStep['what']): number => places.indexOf(what);
 
+/** @returns whether a step makes something for the order, so that its pictures must be approved. */
+export const isMaking = (what: StepName): boolean =>
+  what === 'blanksOrdered' || what === 'printed' || what === 'pressed';
+
 const makingGates: readonly OrderGate[] = ['acceptance', 'deposit', 'approval'];
 
 /** What must hold before a step counts: whoever leaves a step out skips none of its gates. */

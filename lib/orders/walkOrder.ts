@@ -3,6 +3,7 @@ import { agreedSale } from './agreedSale';
 import { approvalsAfter } from './approvals';
 import { type GateState, gateState, isPaid, type KnownSoFar, overrideOf } from './gateState';
 import { emptyLedger, entered } from './ledger';
+import { madeBefore } from './madeBefore';
 import type { Happening, NotedOf, OrderFacts, OutOf } from './orderFacts';
 import { gatesOf, isMoving, type MovingStep } from './stepOrder';
 
@@ -61,7 +62,9 @@ export function walkOrder(facts: OrderFacts): Walked {
     known = knownAfter(known, one, papers);
     if (one.kind === 'orderEvent') noteStep(steps, one, papers);
     for (const [at, step] of steps.entries()) {
-      if (step.holdsSince === null && step.fault === null) steps[at] = judged(step, known, artworks, day);
+      if (step.holdsSince !== null || step.fault !== null) continue;
+      const made = madeBefore(step.step.what, steps.slice(0, at));
+      steps[at] = judged(step, known, { made, artworks }, day);
     }
     const isReady = readyGates.every((gate) => gateState(known, gate, artworks) !== 'shut');
     readySince = isReady ? (readySince ?? day) : null;
@@ -124,21 +127,34 @@ function faultOf(step: MovingStep, quotes: PapersById['quotes']): StepFault | nu
   return step.what === 'accepted' && agreedSale(quote, step.alternativeId) === null ? 'noSuchChoice' : null;
 }
 
+interface Judged extends Pick<OrderFacts, 'artworks'> {
+  /** What the step goes on with (`madeBefore`). */
+  readonly made: StepStanding | undefined;
+}
+
 /** @param artworks as they are now, for a step that names no versions */
 function judged(
   step: StepStanding,
   known: KnownSoFar,
-  artworks: OrderFacts['artworks'],
+  { made, artworks }: Judged,
   day: string,
 ): StepStanding {
   const versions = ('versions' in step.step ? step.step.versions : undefined) ?? artworks;
-  const states = gatesOf(step.step.what).map((gate) => ({ gate, state: gateState(known, gate, versions) }));
+  const states = gatesOf(step.step.what).map((gate) => ({
+    gate,
+    state:
+      gate === 'approval' && made !== undefined ? passedBy(made, gate) : gateState(known, gate, versions),
+  }));
   const named = (wanted: GateState) => states.flatMap(({ gate, state }) => (state === wanted ? [gate] : []));
   const waitsFor = named('shut');
   return waitsFor.length > 0
     ? { ...step, waitsFor }
     : { ...step, waitsFor, overridden: named('overridden'), holdsSince: later(step.day, day) };
 }
+
+/** What was made went through the gate: it asks for no second yes, whatever its pictures have become. */
+const passedBy = ({ overridden }: StepStanding, gate: OrderGate): GateState =>
+  overridden.includes(gate) ? 'overridden' : 'open';
 
 const byId = <Kind extends 'quote' | 'proof'>(
   happened: readonly Happening[],

@@ -40,7 +40,7 @@ const ofVersions = <const What extends string>(what: What) =>
   z.strictObject({
     what: z.literal(what),
     note: z.string().max(500).default(''),
-    /** What was made, so that a later version of a picture changes nothing about it; left out where nobody said. */
+    /** The pictures of that day, so that a later version of one changes nothing about it; left out where there are none. */
     versions: z.array(artworkVersionSchema).max(48).exactOptional(),
   });
 
@@ -67,15 +67,15 @@ const orderStepSchema = z.discriminatedUnion('what', [
   /** The customer wanted the proof changed: one round of those included. */
   z.strictObject({ what: z.literal('revised'), wish: z.string().trim().min(1).max(500) }),
   ofVersions('blanksOrdered'),
-  plain('goodsIn'),
-  plain('scheduled'),
+  ofVersions('goodsIn'),
+  ofVersions('scheduled'),
   ofVersions('printed'),
   ofVersions('pressed'),
-  plain('checked'),
-  plain('packed'),
-  plain('delivered'),
+  ofVersions('checked'),
+  ofVersions('packed'),
+  ofVersions('delivered'),
   /** What it took is entered. */
-  plain('closed'),
+  ofVersions('closed'),
   plain('held'),
   plain('resumed'),
   plain('cancelled'),

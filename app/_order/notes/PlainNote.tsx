@@ -4,7 +4,8 @@ import { type ReactNode, useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
 import { closesWords, doesNotCountWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
-import { gatesOf, isMoving } from '@/lib/orders/stepOrder';
+import { shutGates } from '@/lib/orders/shutGates';
+import { isMoving } from '@/lib/orders/stepOrder';
 import { textLimits } from '@/shared/limits';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import { NoteFrame } from './NoteFrame';
@@ -21,7 +22,7 @@ type PlainNoteProps = StepNoteProps &
     children?: ReactNode;
   }>;
 
-/** A step with nothing to tell but its day and a note; what is made names the versions of its pictures. */
+/** A step with nothing to tell but its day and a note; what brings the order on names the versions of its pictures. */
 export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNoteProps) {
   const { facts, standing } = on;
   const [text, setText] = useState('');
@@ -33,7 +34,7 @@ export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNo
         ...(facts.artworks.length > 0 && { versions: [...facts.artworks] }),
       } as const)
     : ({ what, note: text.trim() } as const);
-  const shut = isMoving(step) ? gatesOf(step.what).filter((gate) => standing.gates[gate] === 'shut') : [];
+  const shut = isMoving(step) ? shutGates(standing, step.what) : [];
   return (
     <NoteFrame
       name={stepWords[what]}

@@ -1,3 +1,4 @@
+import { placeOf, type StepName } from '@/lib/orders/stepOrder';
 import type { NotedStep } from './stepNote';
 
 export type PlainStep = Exclude<
@@ -5,6 +6,5 @@ export type PlainStep = Exclude<
   'accepted' | 'approved' | 'revised' | 'lost' | 'change' | 'reprint' | 'reminded'
 >;
 
-/** @returns whether a step makes something of pictures, and so says which version of each. */
-export const isOfVersions = (what: PlainStep): what is 'blanksOrdered' | 'printed' | 'pressed' =>
-  what === 'blanksOrdered' || what === 'printed' || what === 'pressed';
+/** @returns whether a step brings the order on, and so says which version of each picture there was. */
+export const isOfVersions = (what: PlainStep): what is PlainStep & StepName => placeOf(what) !== -1;

@@ -9,7 +9,8 @@ import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
 import { type WaitsFor, waitRow } from '@/app/_words/orders/waitNames';
 import { jobFacts } from '@/lib/drafts/jobFacts';
-import { gatesOf, type StepName } from '@/lib/orders/stepOrder';
+import { shutGates } from '@/lib/orders/shutGates';
+import type { StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
 
 /** What the one button of a row does. */
@@ -199,7 +200,7 @@ function balanceRow({ turn, standing, locale }: OrderOnScreen): readonly WaitRow
 
 /** The next step that brings the order on and waits for a gate; null where none does. */
 function lockedStep({ standing, today, locale }: OrderOnScreen): WaitRow | null {
-  const { state, gates, side } = standing;
+  const { state, side } = standing;
   if (side.side !== 'open') return null;
   const next: { readonly step: StepName & NotedStep; readonly why: WaitsFor } | null =
     state === 'quoted' || state === 'accepted'
@@ -208,7 +209,7 @@ function lockedStep({ standing, today, locale }: OrderOnScreen): WaitRow | null 
         ? { step: 'delivered', why: 'deliver' }
         : null;
   if (next === null) return null;
-  const locked = gatesOf(next.step).filter((gate) => gates[gate] === 'shut');
+  const locked = shutGates(standing, next.step);
   if (locked.length === 0) return null;
   const by = standing.agreed?.quote.body.dates.orderBlanksBy ?? null;
   const until = next.why === 'orderBlanks' && by !== null ? `, by ${shortDay(by, today, locale)}` : '';

@@ -1,6 +1,7 @@
 import { copiedJob } from '@/lib/drafts/copiedJob';
 import { freeName } from '@/lib/drafts/freeName';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
+import { isMaking } from '@/lib/orders/stepOrder';
 import type { Job, Placement } from '@/shared/schemas/job';
 
 /** What of a print need not be done again. */
@@ -29,7 +30,9 @@ export function freeOnRepeat({
 }: Pick<OrderStanding, 'artworks' | 'agreed' | 'lastQuote' | 'steps'>): FreeArtworks {
   const quote = agreed?.quote ?? lastQuote;
   const quoted = (quote?.body.goods ?? []).flatMap(({ prints }) => prints.map(({ artwork }) => artwork));
-  const made = steps.flatMap(({ step }) => ('versions' in step ? (step.versions ?? []) : []));
+  const made = steps.flatMap(({ step }) =>
+    isMaking(step.what) && 'versions' in step ? (step.versions ?? []) : [],
+  );
   const versions = new Map([...quoted, ...made].map(({ artworkId, version }) => [artworkId, version]));
   return {
     made: new Set(

@@ -9,6 +9,7 @@ import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import { orderPaperSeries } from '@/lib/kinds/orderSeries';
 import { addDays } from '@/shared/days';
+import type { Artwork } from '@/shared/schemas/artwork';
 import type { Order } from '@/shared/schemas/order';
 import type { OrderEvent, OrderStep, Payment } from '@/shared/schemas/orderEvents';
 import type { Invoice, Quote } from '@/shared/schemas/orderPapers';
@@ -158,6 +159,20 @@ export const approve = (isApproved: boolean): void => {
       Object.entries(bodies).map(([artworkId, { version }]) => ({
         kind: 'approval',
         body: { artworkId, version: isApproved ? version : null },
+      })),
+    );
+  });
+};
+
+/** Every picture becomes another, which nobody has said yes to. */
+export const newPictures = (): void => {
+  const { bodies } = screenStore().getState().kinds.artwork;
+  act(() => {
+    screenStore().actions.edit(
+      'New pictures',
+      Object.keys(bodies).map((id) => ({
+        ...{ do: 'change', kind: 'artwork', id },
+        to: (now: Artwork): Artwork => ({ ...now, version: now.version + 1 }),
       })),
     );
   });

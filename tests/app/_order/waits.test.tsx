@@ -18,6 +18,7 @@ import {
   events,
   form,
   invoice,
+  newPictures,
   order,
   pay,
   payments,
@@ -244,7 +245,7 @@ describe('what an order waits for', () => {
     );
   });
 
-  it('notes blanks and presses with the version of each picture, one step after the other', async () => {
+  it('notes each step at the bench with the version of each picture, one after the other', async () => {
     await enterOrder();
     approve(true);
     await accepted();
@@ -265,12 +266,37 @@ describe('what an order waits for', () => {
       ...['blanksOrdered', 'goodsIn', 'printed', 'pressed', 'checked', 'packed'],
     ]);
     const versions = noted.map((step) => ('versions' in step ? step.versions?.length : 0));
-    expect(versions).toEqual([2, 0, 2, 2, 0, 0]);
+    expect(versions).toEqual([2, 2, 2, 2, 2, 2]);
     // The balance is not here: the shirts stay until it is, or is passed.
     expect(screen.getByRole('button', { name: 'Delivered: Hand it over' })).toHaveAttribute(
       'aria-disabled',
       'true',
     );
+  });
+
+  it('asks for no second yes to what was pressed, when a picture is made anew for the next order', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    pay(76131);
+    await userEvent.click(screen.getByText('Something else happened'));
+    await userEvent.click(screen.getByRole('button', { name: 'Pressed' }));
+    await userEvent.click(form('Pressed').getByRole('button', { name: 'Note it' }));
+    newPictures();
+    await userEvent.click(screen.getByRole('button', { name: 'Printed' }));
+    expect(form('Printed').getByText(/does not count until the approved proof/)).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Checked: Check every piece' }));
+    expect(form('Checked').queryByText(/does not count/)).toBeNull();
+    await userEvent.click(form('Checked').getByRole('button', { name: 'Note it' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Packed: Pack' }));
+    await userEvent.click(form('Packed').getByRole('button', { name: 'Note it' }));
+    const deliver = screen.getByRole('button', { name: 'Delivered: Hand it over' });
+    expect(deliver).not.toHaveAttribute('aria-disabled');
+    await userEvent.click(deliver);
+    await userEvent.click(form('Delivered').getByRole('button', { name: 'Note it' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Closed: Close the order' }));
+    await userEvent.click(form('Closed').getByRole('button', { name: 'Note it' }));
+    expect(screen.getByRole('button', { name: 'Open it again: It is over' })).toBeVisible();
   });
 
   it('tells how many blanks of each size are needed, and notes what they cost in the same step', async () => {

@@ -3,6 +3,7 @@ import { orderStanding } from '@/lib/orders/orderStanding';
 import {
   anOrderLog,
   approve,
+  clubArtworks,
   creditOut,
   type FactsChange,
   factsOf,
@@ -219,6 +220,80 @@ describe('a gate', () => {
       state: 'pressed',
       gates: { approval: 'shut' },
     });
+  });
+
+  /** The badge as it is made for the next order, or no picture at all. */
+  const laterArtworks = [
+    [
+      { artworkId: 'badge', version: 2 },
+      { artworkId: 'back', version: 1 },
+    ],
+    [],
+  ];
+
+  it.each(laterArtworks.map((artworks) => [artworks.length, artworks]))(
+    'does not shut behind an order that is over: of %i pictures changed afterwards it stays closed',
+    (_, artworks) => {
+      const { log } = readyLog();
+      const versions = [...clubArtworks];
+      for (const what of ['blanksOrdered', 'printed', 'pressed'] as const)
+        tell(log, { ...steps.plain(what), versions }, { day: '2026-12-01' });
+      // The next order's badge is approved, which takes the place of the yes to this one's.
+      approve(log, 'badge', 2);
+      for (const what of ['goodsIn', 'scheduled', 'checked', 'packed'] as const)
+        tell(log, steps.plain(what), { day: '2026-12-05' });
+      expect(standing(log, { artworks })).toMatchObject({ state: 'packed', tooEarly: [] });
+      pay(log, 38065, { day: '2026-12-06' });
+      tell(log, steps.plain('delivered'), { day: '2026-12-07' });
+      expect(standing(log, { artworks })).toMatchObject({ state: 'paid', tooEarly: [] });
+      tell(log, steps.plain('closed'), { day: '2026-12-08' });
+      expect(standing(log, { artworks })).toMatchObject({ state: 'closed', tooEarly: [] });
+    },
+  );
+
+  it.each(laterArtworks.map((artworks) => [artworks.length, artworks]))(
+    'does not shut behind an order of which only the delivery was noted, with the pictures of that day: %i now',
+    (_, artworks) => {
+      const { log } = readyLog();
+      pay(log, 38065);
+      const versions = [...clubArtworks];
+      tell(log, { ...steps.plain('delivered'), versions });
+      expect(standing(log, { artworks })).toMatchObject({ state: 'paid', tooEarly: [] });
+      // Closed when the badge was the next order's already.
+      tell(log, { ...steps.plain('closed'), versions: [{ artworkId: 'badge', version: 2 }] });
+      expect(standing(log, { artworks })).toMatchObject({ state: 'closed', tooEarly: [] });
+    },
+  );
+
+  it('stays told at what follows where the pictures were made without a yes', () => {
+    const { log } = acceptedLog();
+    pay(log, 76131);
+    tell(log, steps.override('approval'));
+    tell(log, { ...steps.plain('pressed'), versions: [...clubArtworks] });
+    tell(log, steps.plain('packed'));
+    const later = standing(log, { artworks: [{ artworkId: 'badge', version: 2 }] });
+    expect(later).toMatchObject({ state: 'packed', tooEarly: [] });
+    expect(later.steps.at(-1)?.overridden).toEqual(['approval']);
+  });
+
+  it('is passed for what follows by what was printed or pressed, not by blanks, which bear no picture', () => {
+    const { log } = readyLog();
+    const changed = [{ artworkId: 'badge', version: 2 }];
+    const later = { artworks: changed };
+    tell(log, { ...steps.plain('blanksOrdered'), versions: [...clubArtworks] });
+    tell(log, { ...steps.plain('goodsIn'), versions: changed });
+    tell(log, { ...steps.plain('packed'), versions: changed });
+    expect(standing(log, later).state).toBe('goodsIn');
+    expect(gatesShut(log, later)).toEqual([['packed', 'approval']]);
+    // What is pressed anew needs its own yes, whatever was pressed before.
+    tell(log, { ...steps.plain('pressed'), versions: [{ artworkId: 'badge', version: 1 }] });
+    tell(log, { ...steps.plain('pressed'), versions: changed });
+    tell(log, { ...steps.plain('packed'), versions: changed });
+    expect(gatesShut(log, later)).toEqual([
+      ['packed', 'approval'],
+      ['pressed', 'approval'],
+    ]);
+    expect(standing(log, later).state).toBe('packed');
   });
 
   it('of the deposit that goes back later is told as shut, and the blanks stay ordered', () => {

@@ -58,6 +58,18 @@ describe('what happened, sorted by order', () => {
     expect(idsOf(facts, 'choir')).toEqual(['phone000-2', 'phone000-3', 'phone000-5']);
   });
 
+  it('keeps the yes to a picture for an order whose steps name it, though its job prints another by now', () => {
+    const log = anOrderLog();
+    approve(log, 'badge', 1);
+    approve(log, 'former', 1);
+    approve(log, 'nobodys', 1);
+    const versions = [{ artworkId: 'former', version: 1 }];
+    tell(log, { ...steps.plain('pressed'), versions }, { orderId: 'choir' });
+    const facts = sorted(log);
+    expect(idsOf(facts, 'choir')).toEqual(['phone000-1', 'phone000-2', 'phone000-4']);
+    expect(idsOf(facts, 'club')).toEqual(['phone000-1']);
+  });
+
   it('stands in the order of everything noted, so that a clock set back counts on from what it showed for another order', () => {
     const log = anOrderLog();
     tell(log, steps.enquired, { orderId: 'choir', at: 100 });
