@@ -47,7 +47,7 @@ export function WaitsSection({ on, onPaper, onRoom }: WaitsSectionProps) {
       isFirst
       heading="What it waits for"
       id={ID}
-      answer={<Answer words={waitAnswer(turn, who, overWords(standing))} />}
+      answer={<Answer words={waitAnswer(turn, who, overWords(standing), standing.state !== 'accepted')} />}
     >
       {billsOf(on.facts.happened).length > 0 && (
         <LaterPart part={laterParts.billTroubles} what="What is told of invoices" props={{ on, onPaper }} />

@@ -4,13 +4,13 @@ import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
-import { opensWords } from '@/app/_words/orders/orderStepWords';
+import { opensWords, stepWords } from '@/app/_words/orders/orderStepWords';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
 import { type WaitsFor, waitRow } from '@/app/_words/orders/waitNames';
 import { jobFacts } from '@/lib/drafts/jobFacts';
 import { shutGates } from '@/lib/orders/shutGates';
-import type { StepName } from '@/lib/orders/stepOrder';
+import type { OrderState, StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
 
 /** What the one button of a row does. */
@@ -200,15 +200,9 @@ function balanceRow({ turn, standing, locale }: OrderOnScreen): readonly WaitRow
 
 /** The next step that brings the order on and waits for a gate; null where none does. */
 function lockedStep({ standing, today, locale }: OrderOnScreen): WaitRow | null {
-  const { state, side } = standing;
-  if (side.side !== 'open') return null;
-  const next: { readonly step: StepName & NotedStep; readonly why: WaitsFor } | null =
-    state === 'quoted' || state === 'accepted'
-      ? { step: 'blanksOrdered', why: 'orderBlanks' }
-      : state === 'packed'
-        ? { step: 'delivered', why: 'deliver' }
-        : null;
-  if (next === null) return null;
+  if (standing.side.side !== 'open') return null;
+  const next = lockable[standing.state];
+  if (next === undefined) return null;
   const locked = shutGates(standing, next.step);
   if (locked.length === 0) return null;
   const by = standing.agreed?.quote.body.dates.orderBlanksBy ?? null;
@@ -216,6 +210,22 @@ function lockedStep({ standing, today, locale }: OrderOnScreen): WaitRow | null 
   return {
     ...{ id: `locked-${next.why}`, whose: 'maker', what: waitRow(next.why), locked },
     line: `${opensWords(locked)}${until}`,
-    act: { kind: 'step', what: next.step, label: next.why === 'deliver' ? 'Delivered' : 'Blanks ordered' },
+    act: { kind: 'step', what: next.step, label: stepWords[next.step] },
   };
 }
+
+interface Lockable {
+  readonly step: StepName & NotedStep;
+  readonly why: WaitsFor;
+}
+
+const [buy, print]: readonly [Lockable, Lockable] = [
+  { step: 'blanksOrdered', why: 'orderBlanks' },
+  { step: 'printed', why: 'print' },
+];
+/** What comes next where a gate may keep it locked. */
+const lockable: Readonly<Partial<Record<OrderState, Lockable>>> = {
+  ...{ quoted: buy, accepted: buy, goodsIn: print, scheduled: print },
+  printed: { step: 'pressed', why: 'press' },
+  packed: { step: 'delivered', why: 'deliver' },
+};

@@ -4,18 +4,23 @@ import type { OrderTurn } from '@/lib/orders/board/turnOf';
 import { type WaitsFor, waitRow, waitSaid } from './waitNames';
 
 /** What comes once the customer has done their part. */
-const then: Readonly<Partial<Record<WaitsFor, string>>> = {
-  decision: ', then proof and deposit',
-  approval: ', then you buy',
-  deposit: ', then you buy',
-  balance: ', then it is done',
-};
+function thenWords(why: WaitsFor, isBought: boolean): string | undefined {
+  if (why === 'decision') return ', then proof and deposit';
+  if (why === 'balance') return ', then it is done';
+  if (why === 'approval' || why === 'deposit') return isBought ? ', then you go on' : ', then you buy';
+  return undefined;
+}
 
-/** @param who the customer's person, as rows name them */
+/**
+ * @param who the customer's person, as rows name them
+ * @param over why it is over
+ * @param isBought blanks are ordered
+ */
 export function waitAnswer(
   { turn, waits }: Pick<OrderTurn, 'turn' | 'waits'>,
   who: string,
   over: string,
+  isBought: boolean,
 ): AnswerWords {
   const own = waits.filter((one) => one.turn === turn);
   const [first] = own;
@@ -29,7 +34,7 @@ export function waitAnswer(
   }
   if (turn === 'customer') {
     const key = `${withCapital(spelledNumber(own.length))} ${own.length === 1 ? 'answer' : 'answers'} from ${who}`;
-    const next = own.map(({ why }) => then[why]).find((one) => one !== undefined);
+    const next = own.map(({ why }) => thenWords(why, isBought)).find((one) => one !== undefined);
     return next === undefined ? { key } : { key: `${key},`, after: next.slice(1) };
   }
   if (first.why === 'over') return { key: over };

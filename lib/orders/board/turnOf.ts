@@ -81,6 +81,9 @@ function waitsOf(facts: OrderFacts, standing: OrderStanding, today: string): rea
           ),
         ],
   );
+  const opening = [...proofWaits(facts, standing, wait), ...depositWaits(standing, wait)];
+  // What is made next waits for what opens its gates, as the first of it did.
+  const make = (why: WaitsFor) => (opening.length > 0 ? opening : [wait('you', why, dates?.ready ?? null)]);
   const made = (): readonly Waiting[] => {
     switch (state) {
       case 'enquiry':
@@ -93,16 +96,16 @@ function waitsOf(facts: OrderFacts, standing: OrderStanding, today: string): rea
           : [wait('customer', 'decision', until)];
       }
       case 'accepted':
-        return [...proofWaits(facts, standing, wait), ...depositWaits(standing, wait)];
+        return opening;
       case 'ready':
         return [wait('you', 'orderBlanks', dates?.orderBlanksBy ?? null)];
       case 'blanksOrdered':
-        return [wait('nobody', 'blanks')];
+        return [...opening, wait('nobody', 'blanks')];
       case 'goodsIn':
       case 'scheduled':
-        return [wait('you', 'print', dates?.ready ?? null)];
+        return make('print');
       case 'printed':
-        return [wait('you', 'press', dates?.ready ?? null)];
+        return make('press');
       case 'pressed':
         return [wait('you', 'check', dates?.ready ?? null)];
       case 'checked':

@@ -274,6 +274,32 @@ describe('what an order waits for', () => {
     );
   });
 
+  it('locks printing and pressing while a picture that was made anew waits for its yes', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    pay(38066);
+    const versions = Object.entries(screenStore().getState().kinds.artwork.bodies).map(
+      ([artworkId, { version }]) => ({ artworkId, version }),
+    );
+    tell({ what: 'blanksOrdered', note: '', versions });
+    newPictures();
+    expect(screen.getByText(/^You send the proof/)).toBeVisible();
+    expect(screen.getByRole('button', { name: 'They came in: Blanks are on the way' })).toBeVisible();
+    tell({ what: 'goodsIn', note: '', versions });
+    const locked = (name: string) => screen.getByRole('button', { name });
+    expect(locked('Printed: Print the sheets')).toHaveAttribute('aria-disabled', 'true');
+    expect(rows().some((row) => row.includes('opens once the approved proof is here'))).toBe(true);
+    tell({ what: 'printed', note: '', versions });
+    expect(locked('Pressed: Press')).toHaveAttribute('aria-disabled', 'true');
+    await userEvent.click(screen.getByRole('button', { name: 'Do it even so: Press' }));
+    const why = form('Go on without the approved proof');
+    await userEvent.type(why.getByLabelText(/^Why you go on/), 'said on the phone');
+    await userEvent.click(why.getByRole('button', { name: 'Note it' }));
+    expect(locked('Pressed: Press')).not.toHaveAttribute('aria-disabled');
+    expect(screen.getByText(/^You press/)).toBeVisible();
+  });
+
   it('asks for no second yes to what was pressed, when a picture is made anew for the next order', async () => {
     await enterOrder();
     approve(true);

@@ -28,20 +28,26 @@ const boardOf = (
   log: OrderLog,
   orders: Readonly<Record<string, Partial<Order>>> = { 'order-1': {} },
   today = TODAY,
+  artworks = clubArtworks,
 ) => {
   const bodies = Object.fromEntries(
     Object.entries(orders).map(([id, change]) => [id, anOrder({ jobIds: [`job of ${id}`], ...change })]),
   );
   const facts = orderFacts({
     orders: bodies,
-    artworksOfJob: () => clubArtworks,
+    artworksOfJob: () => artworks,
     happened: happenedIn(log),
     habits: { currency: 'USD', revisionsIncluded: 2, creditDays: null, dayOf: () => today },
   });
   return boardOrders(facts.values(), today);
 };
-const only = (log: OrderLog, order: Partial<Order> = {}, today = TODAY): BoardOrder => {
-  const [one] = boardOf(log, { 'order-1': order }, today);
+const only = (
+  log: OrderLog,
+  order: Partial<Order> = {},
+  today = TODAY,
+  artworks = clubArtworks,
+): BoardOrder => {
+  const [one] = boardOf(log, { 'order-1': order }, today, artworks);
   if (one === undefined) throw new Error('no order');
   return one;
 };
@@ -130,6 +136,38 @@ describe('whose turn it is', () => {
     expect(turn(log)).toEqual(['you', 'close']);
     tell(log, steps.plain('closed'));
     expect(turn(log)).toEqual(['nobody', 'over']);
+  });
+
+  it('goes back to the proof where a picture is made anew before it is pressed, and to the deposit that went back', () => {
+    const badgeAnew = [
+      { artworkId: 'badge', version: 2 },
+      { artworkId: 'back', version: 1 },
+    ];
+    const log = ready();
+    const anew = () => {
+      const { turn: of } = only(log, {}, TODAY, badgeAnew);
+      return [of.turn, ...of.waits.map(({ why }) => why)];
+    };
+    const versions = [...clubArtworks];
+    tell(log, { ...steps.plain('blanksOrdered'), versions });
+    expect(anew()).toEqual(['you', 'proof', 'blanks']);
+    tell(log, { ...steps.plain('goodsIn'), versions });
+    expect(anew()).toEqual(['you', 'proof']);
+    tell(log, { ...steps.plain('scheduled'), versions });
+    expect(anew()).toEqual(['you', 'proof']);
+    tell(log, { ...steps.plain('printed'), versions });
+    expect(anew()).toEqual(['you', 'proof']);
+    proofOut(log, badgeAnew);
+    expect(anew()).toEqual(['customer', 'approval']);
+    pay(log, 38066, { more: { kind: 'reversal' } });
+    expect(anew()).toEqual(['customer', 'approval', 'deposit']);
+    expect(turn(log)).toEqual(['customer', 'deposit']);
+    pay(log, 38066);
+    approve(log, 'badge', 2);
+    expect(anew()).toEqual(['you', 'press']);
+    // What is pressed asks for no second yes.
+    tell(log, { ...steps.plain('pressed'), versions: badgeAnew });
+    expect(turn(log)).toEqual(['you', 'check']);
   });
 
   it.each(['held', 'cancelled'] as const)('nobody’s while it is %s', (what) => {
