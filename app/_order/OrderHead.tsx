@@ -5,6 +5,7 @@ import { PageHead } from '@/app/_controls/PageHead';
 import { usePageName } from '@/app/_controls/usePageName';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { orderLineWords } from '@/app/_words/orders/orderHeadWords';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { textLimits } from '@/shared/limits';
 import { orderSchema } from '@/shared/schemas/order';
 import type { OrderOnScreen } from './orderOnScreen';
@@ -20,6 +21,7 @@ export function OrderHead({ on }: Readonly<{ on: OrderOnScreen }>) {
       blanks: workspace.blanks,
       askedPieces: order.askedPieces,
       wantedOn: order.wantedOn,
+      dueOn: dayToKeep(order, standing.agreed),
     },
     today,
     locale,

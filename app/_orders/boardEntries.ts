@@ -4,6 +4,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { piecesOfJob } from '@/app/_words/jobs/jobListWords';
 import { orderSearchText } from '@/lib/orders/board/orderBoard';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 
 /** @returns how many pieces of what; as they said it while no job says it, empty where nobody said. */
 export function piecesOfOrder(
@@ -29,8 +30,9 @@ export function orderSearch(
     if (known !== undefined) return known;
     const { customerId, wantedOn } = order.facts.order;
     const customer = customerId === null ? undefined : customers[customerId];
-    const { enquiredOn, lastQuote } = order.standing;
-    const days = [wantedOn, enquiredOn, lastQuote?.body.issuedOn ?? null].flatMap((day) =>
+    const { enquiredOn, lastQuote, agreed } = order.standing;
+    const dueOn = dayToKeep(order.facts.order, agreed);
+    const days = [wantedOn, dueOn, enquiredOn, lastQuote?.body.issuedOn ?? null].flatMap((day) =>
       day === null ? [] : [formatter.day(day)],
     );
     const names = customer === undefined ? [] : [customer.name, ...customer.people.map(({ name }) => name)];

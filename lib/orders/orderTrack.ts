@@ -1,3 +1,4 @@
+import { dayToKeep } from './dayToKeep';
 import type { OrderFacts } from './orderFacts';
 import { type OrderState, placeOf, type StepName } from './stepOrder';
 import type { Walked } from './walkOrder';
@@ -38,7 +39,7 @@ export function orderTrack(facts: OrderFacts, walked: Walked, state: OrderState)
     },
     { stage: 'agreed', on: walked.readySince ?? reached('blanksOrdered'), by: promised?.approveBy ?? null },
     { stage: 'making', on: reached('packed'), by: promised?.ready ?? null },
-    { stage: 'delivered', on: reached('delivered'), by: order.wantedOn },
+    { stage: 'delivered', on: reached('delivered'), by: dayToKeep(order, walked.agreed) },
     { stage: 'paid', on: walked.paidSince, by: invoice?.kind === 'invoice' ? invoice.body.dueOn : null },
   ];
   const present = trackStages.indexOf(presentOf(state));

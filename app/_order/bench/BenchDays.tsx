@@ -10,7 +10,7 @@ const HIGH = 100;
 /** More do not fit side by side there. */
 const MOST_ON_PHONE = 9;
 
-/** Days at the bench: free time dashed, other orders grey, this order filled, the wanted day marked. */
+/** Days at the bench: free time dashed, other orders grey, this order filled, the day to keep marked. */
 export function BenchDays({ days, today, locale }: BenchDaysProps) {
   const most = Math.max(1, ...days.map(({ free, own, others }) => Math.max(free, own + others)));
   const high = (minutes: number) => (minutes / most) * (HIGH - 2);
@@ -26,7 +26,7 @@ export function BenchDays({ days, today, locale }: BenchDaysProps) {
             <li key={day} className={classes(styles.day, !onPhone.has(one) && styles.wideOnly)}>
               <span className="visuallyHidden">{benchDayWords(one, today, locale)}</span>
               <span className={styles.wanted} aria-hidden="true">
-                {isWanted ? 'wanted' : ''}
+                {isWanted ? 'due' : ''}
               </span>
               <svg viewBox={`0 0 40 ${HIGH}`} preserveAspectRatio="none" aria-hidden="true" focusable="false">
                 <rect

@@ -13,6 +13,7 @@ import { benchDays } from '@/lib/calendar/benchDays';
 import { plansOf } from '@/lib/calendar/load';
 import { paceOf } from '@/lib/calendar/pace';
 import { benchClaim } from '@/lib/orders/bench/orderLoad';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 import styles from './Bench.module.css';
 import { BenchDays } from './BenchDays';
 import { OrderFindings } from './OrderFindings';
@@ -30,7 +31,7 @@ export function BenchSection({ on, book, bench }: BenchSectionProps) {
   const planned = own === null ? null : bench.plannedOf(orderId);
   const plan = planned?.kind === 'planned' ? planned.plan : null;
   const latest = own === null ? null : bench.latestOf(orderId);
-  const { wantedOn } = order;
+  const wantedOn = dayToKeep(order, on.standing.agreed);
   const keptOn = own?.load.wantedOn ?? null;
   const days =
     latest?.kind === 'latest' && keptOn !== null

@@ -2,6 +2,7 @@ import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { Bench } from '@/app/_orderBook/useBench';
 import { childRows } from '@/lib/check/order/childRows';
 import type { OrderScene } from '@/lib/check/order/orderScene';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 
 /** @returns what the checks of an order look at. */
 export function orderScene(
@@ -15,7 +16,7 @@ export function orderScene(
     orderId,
     asOf: today,
     stage: stageOf(standing),
-    wantedOn: order.wantedOn,
+    wantedOn: dayToKeep(order, standing.agreed),
     approveBy: latest?.kind === 'latest' ? latest.dates.approveBy : null,
     ready: planned?.kind === 'planned' ? planned.plan.ready : null,
     isApproved: approval !== 'shut',

@@ -6,9 +6,10 @@ import { agreedEdits, agreedJobs } from '@/app/_order/notes/agreedEdits';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { otherThanAgreedWords, TAKE_AGREED } from '@/app/_words/orders/agreedJobWords';
-import { wantedDayProblem } from '@/app/_words/orders/orderHeadWords';
+import { dueDayProblem } from '@/app/_words/orders/orderHeadWords';
 import { stepWords, tooEarlyWords } from '@/app/_words/orders/orderStepWords';
 import { standingNotes } from '@/app/_words/orders/standingWords';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { likelyNumber } from '@/lib/orders/likelyNumber';
 import styles from './Waits.module.css';
 
@@ -17,12 +18,13 @@ export function StandingRows({ on }: Readonly<{ on: OrderOnScreen }>) {
   const { standing, order, today, formatter } = on;
   const { problem, note, noteSteps } = useNoting(on);
   const isMade = ['delivered', 'paid', 'closed'].includes(standing.state) || standing.side.side !== 'open';
-  const wanted = wantedDayProblem(order.wantedOn, isMade, today, formatter);
+  const days = { dueOn: dayToKeep(order, standing.agreed), wantedOn: order.wantedOn };
+  const due = dueDayProblem(days, isMade, today, formatter);
   const notes = standingNotes(standing, formatter);
   const isNumbered = standing.number !== null;
   const { agreed } = standing;
   const others = agreed === null || isMade ? [] : agreedJobs(on, agreed.quote.body, agreed.alternativeId);
-  const isQuiet = wanted === null && notes.length === 0 && others.length === 0;
+  const isQuiet = due === null && notes.length === 0 && others.length === 0;
   if (isNumbered && isQuiet && standing.tooEarly.length === 0) return null;
   const giveNumber = () => {
     const events = on.workspace.entries.orderEvent;
@@ -42,7 +44,7 @@ export function StandingRows({ on }: Readonly<{ on: OrderOnScreen }>) {
             fix={{ label: 'Give it one', onFix: giveNumber }}
           />
         )}
-        {wanted !== null && <FindingRow severity="stop" {...wanted} />}
+        {due !== null && <FindingRow severity="stop" {...due} />}
         {standing.tooEarly.map(({ entryId, step, day, waitsFor }) => {
           const label = `Take back: ${stepWords[step.what]}`;
           return (

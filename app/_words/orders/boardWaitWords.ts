@@ -1,7 +1,9 @@
 import type { TextContext } from '@/app/_words/formatter';
 import { withCapital } from '@/app/_words/spelledNumber';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { byDayWords, daysWords, nearDayWords } from './nearDayWords';
+import { dueName } from './orderDayWords';
 import { waitShort } from './waitNames';
 
 type Waiting = BoardOrder['turn']['waits'][number];
@@ -22,14 +24,15 @@ export function boardWaitWords(
 ): WaitWords {
   const [wait] = turn.waits;
   const { wantedOn } = facts.order;
-  const wanted = wantedOn === null ? '' : `wanted ${nearDayWords(wantedOn, today, locale)}`;
-  if (wait === undefined) return { first: '', second: wanted, isLate: false };
+  const dueDay = dayToKeep(facts.order, standing.agreed);
+  const due = dueDay === null ? '' : `${dueName(dueDay, wantedOn)} ${nearDayWords(dueDay, today, locale)}`;
+  if (wait === undefined) return { first: '', second: due, isLate: false };
   const { why, dueOn, lateDays } = wait;
   const thing = thingOf(wait, facts.order.openItems);
   // An enquiry bears the day it came: it has waited since, and nobody promised a day.
-  if (why === 'answer') return { first: `${withCapital(thing)} today`, second: wanted, isLate: false };
+  if (why === 'answer') return { first: `${withCapital(thing)} today`, second: due, isLate: false };
   if (why === 'over') return { first: overWords(standing), second: '', isLate: false };
-  if (dueOn === null) return { first: withCapital(thing), second: wanted, isLate: false };
+  if (dueOn === null) return { first: withCapital(thing), second: due, isLate: false };
   if (why === 'newQuote') {
     return {
       first: withCapital(thing),
@@ -46,7 +49,7 @@ export function boardWaitWords(
   }
   return {
     first: `${withCapital(thing)} ${byDayWords(dueOn, today, locale)}`,
-    second: wanted,
+    second: due,
     isLate: false,
   };
 }

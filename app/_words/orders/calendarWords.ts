@@ -9,7 +9,7 @@ const words: Readonly<Record<What, string>> = {
   orderBlanks: 'Order the blanks, last day',
   print: 'Print, last day',
   press: 'Press',
-  wanted: 'Wanted',
+  wanted: 'Due',
 };
 
 /** @example 'Press: Club shirts, 26-014A' */

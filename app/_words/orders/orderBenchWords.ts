@@ -169,7 +169,7 @@ export function benchDayWords(
     `${minutesWords(free, locale)} free`,
     ...(own > 0 ? [`${minutesWords(own, locale)} for this order`] : []),
     ...(others > 0 ? [`${minutesWords(others, locale)} for others`] : []),
-    ...(isWanted ? ['wanted'] : []),
+    ...(isWanted ? ['due'] : []),
   ];
   return `${shortDay(day, today, locale)}: ${parts.join(', ')}`;
 }

@@ -46,3 +46,7 @@ export function dayQuestion(
     return `That is before the ${out.what} went out, on ${formatter.day(out.on)}. Is the day right?`;
   return days > LONG_AGO_DAYS ? `That is ${formatter.count(days, 'day')} ago. Is the year right?` : null;
 }
+
+/** @returns how the day to keep is called: it was wanted, or the accepted quote promised another. */
+export const dueName = (dueOn: string, wantedOn: string | null): string =>
+  dueOn === wantedOn ? 'wanted' : 'promised for';

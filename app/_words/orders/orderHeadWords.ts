@@ -7,6 +7,7 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { OrderNumber } from '@/shared/schemas/orderEvents';
 import { wantedPieces } from '@/shared/wantedPieces';
+import { dueName } from './orderDayWords';
 
 interface OrderHead {
   /** Null until the enquiry has one. */
@@ -16,11 +17,13 @@ interface OrderHead {
   /** As they said it, where no job says how many. */
   readonly askedPieces: number | null;
   readonly wantedOn: string | null;
+  /** The day to keep (`dayToKeep`). */
+  readonly dueOn: string | null;
 }
 
 /** @example 'order 26-014A, 37 shirts, wanted Monday, 14 December' */
 export function orderLineWords(
-  { number, jobs, blanks, askedPieces, wantedOn }: OrderHead,
+  { number, jobs, blanks, askedPieces, wantedOn, dueOn }: OrderHead,
   today: string,
   locale: string,
   formatter: Formatter,
@@ -37,24 +40,31 @@ export function orderLineWords(
   return [
     number === null ? 'order without a number' : `order ${orderNumberText(number)}`,
     ...(many === null ? [] : [many]),
-    wantedOn === null ? 'no day agreed' : `wanted ${wantedDayWords(wantedOn, today, locale)}`,
+    dueOn === null ? 'no day agreed' : `${dueName(dueOn, wantedOn)} ${wantedDayWords(dueOn, today, locale)}`,
   ].join(', ');
 }
 
-/** @returns what is wrong with a wanted day, and what to do; null where it can still be kept. */
-export function wantedDayProblem(
-  wantedOn: string | null,
+/** @returns what is wrong with the day to keep, and what to do; null where it can still be kept. */
+export function dueDayProblem(
+  { dueOn, wantedOn }: Pick<OrderHead, 'dueOn' | 'wantedOn'>,
   isMade: boolean,
   today: string,
   formatter: Formatter,
 ): { readonly sentence: string; readonly detail: string } | null {
-  if (wantedOn === null || isMade) return null;
-  const days = daysBetween(wantedOn, today);
+  if (dueOn === null || isMade) return null;
+  const days = daysBetween(dueOn, today);
   if (days <= 0) return null;
-  return {
-    sentence: `It was wanted on ${formatter.day(wantedOn)}, ${formatter.count(days, 'day')} ago.`,
-    detail: 'No quote can promise that day and nothing can be planned for it. Agree on another one.',
-  };
+  const past = `${formatter.day(dueOn)}, ${formatter.count(days, 'day')} ago.`;
+  return dueOn === wantedOn
+    ? {
+        sentence: `It was wanted on ${past}`,
+        detail: 'No quote can promise that day and nothing can be planned for it. Agree on another one.',
+      }
+    : {
+        sentence: `It was promised for ${past}`,
+        detail:
+          'Nothing can be planned for that day. Agree on another one, and set it as the day it is wanted.',
+      };
 }
 
 function oneWord(words: readonly PieceWord[]): PieceWord {

@@ -4,6 +4,7 @@ import { workLeft } from '@/lib/calendar/pace';
 import type { AgreedSale } from '@/lib/orders/agreedSale';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { isOpen } from '@/lib/orders/board/turnOf';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { placeOf, type StepName } from '@/lib/orders/stepOrder';
 import { addDays, addWorkingDays } from '@/shared/days';
 
@@ -73,8 +74,7 @@ export function orderBench(
   return {
     load: {
       id: orderId,
-      // Where no day is wanted, the one that was promised is to be kept.
-      wantedOn: order.wantedOn ?? agreed?.quote.body.dates.ready ?? null,
+      wantedOn: dayToKeep(order, agreed),
       works: known.flatMap(({ found }) => (found === null ? [] : [workLeft(found.work, done)])),
       blanks: lead === null ? null : { ordered, lead },
       lead: orderedOn === null ? lead : null,

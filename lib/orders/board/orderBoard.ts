@@ -1,4 +1,5 @@
 import { foldedText, isFound } from '@/lib/drafts/jobSearch';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import { type OrderStanding, orderStanding } from '@/lib/orders/orderStanding';
 import { orderNumberText } from '@/shared/orderNumberText';
@@ -67,7 +68,7 @@ export function orderSearchText(
   customer: readonly string[],
   days: readonly string[],
 ): string {
-  const { number, enquiredOn, lastQuote } = standing;
+  const { number, enquiredOn, lastQuote, agreed } = standing;
   const { order } = facts;
   return foldedText(
     [
@@ -76,6 +77,7 @@ export function orderSearchText(
       number === null ? '' : orderNumberText(number),
       enquiredOn ?? '',
       order.wantedOn ?? '',
+      dayToKeep(order, agreed) ?? '',
       lastQuote?.body.issuedOn ?? '',
       ...days,
       order.asked,

@@ -1,3 +1,4 @@
+import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { lateDays } from '@/lib/orders/money/dueDays';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
@@ -113,7 +114,7 @@ function waitsOf(facts: OrderFacts, standing: OrderStanding, today: string): rea
       case 'packed':
         return standing.gates.balance === 'shut'
           ? balanceWaits(standing, today, wait)
-          : [wait('you', 'deliver', order.wantedOn ?? dates?.ready ?? null)];
+          : [wait('you', 'deliver', dayToKeep(order, agreed))];
       case 'delivered':
         return balanceWaits(standing, today, wait);
       case 'paid':

@@ -197,6 +197,24 @@ describe('bench time of an order', () => {
     expect(bench().getByText(/^Approval and deposit had to be there by/)).toBeVisible();
   });
 
+  it('goes by the day its quote promised once that is accepted, however soon it had been wanted', async () => {
+    await enterOrder();
+    approve(false);
+    const [wantedOn, ready] = [dayIn(5), addDays(done, 30)];
+    change({ wantedOn });
+    expect(bench().getByText(/cannot be kept, with a working day to spare/)).toBeVisible();
+    const dates = { orderBlanksBy: null, approveBy: null, ready, leadDays: null };
+    const paperId = await quote({ wantedOn, dates });
+    tell({ what: 'accepted', paperId, alternativeId: null, by: 'Alex', how: 'message', proof: null });
+    expect(bench().queryByText(/cannot be kept/)).toBeNull();
+    expect(bench().queryByText(/had to be there by/)).toBeNull();
+    await userEvent.click(bench().getByRole('button', { name: 'Calendar file' }));
+    const day = ready.replaceAll('-', '');
+    expect(savedFile()).toMatch(
+      new RegExp(`UID:club-enquiry-wanted\\r\\n(?:.+\\r\\n)*?DTSTART;VALUE=DATE:${day}\\r\\n`),
+    );
+  });
+
   it('says that no day is known where nobody said when the bench is free', async () => {
     await enterOrder();
     setWorkshop({ blocks: null });

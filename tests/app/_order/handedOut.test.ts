@@ -15,7 +15,7 @@ const press: EntryNow = {
 const wanted: EntryNow = {
   id: 'order-1-wanted',
   when: { kind: 'days', from: '2026-12-11', to: '2026-12-11' },
-  title: 'Wanted: Shirts for Alex Placeholder, 26-014A',
+  title: 'Due: Shirts for Alex Placeholder, 26-014A',
   details: '',
 };
 const sent = [press, wanted].map((entry) => ({ ...entry, sequence: 3, isCancelled: false }));

@@ -3,7 +3,9 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { wantedDayWords } from '@/app/_words/docket/jobWords';
 import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
+import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import type { Job } from '@/shared/schemas/job';
 import { bodyOf, clearScreens, screenStore, undo } from '@/tests/app/_screens/screens';
 import { clubQuote } from '@/tests/fixtures/orderPapers';
@@ -367,6 +369,33 @@ describe('what an order waits for', () => {
     ).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Take back: Blanks ordered' }));
     expect(steps().some(({ what }) => what === 'blanksOrdered')).toBe(false);
+  });
+
+  it('goes by the day the accepted quote promised, until another day is wanted', async () => {
+    await enterOrder();
+    const [wantedOn, ready, other] = [dayIn(2), dayIn(28), dayIn(20)];
+    change({ wantedOn });
+    const atLength = (day: string) => wantedDayWords(day, TEST_DAY, exampleWorkshop(TEST_DAY).locale);
+    const head = (words: string) => screen.getByText(new RegExp(`37 shirts, ${words}$`));
+    const dates = { orderBlanksBy: null, approveBy: null, ready, leadDays: null };
+    const paperId = await quote({ wantedOn, dates });
+    expect(head(`wanted ${atLength(wantedOn)}`)).toBeVisible();
+    tell({ what: 'accepted', paperId, alternativeId: null, by: 'Alex', how: 'message', proof: null });
+    expect(head(`promised for ${atLength(ready)}`)).toBeVisible();
+    change({ wantedOn: other });
+    expect(head(`wanted ${atLength(other)}`)).toBeVisible();
+  });
+
+  it('says that the promised day is past, not the day it was wanted', async () => {
+    await enterOrder();
+    change({ wantedOn: dayIn(-9) });
+    const past = { orderBlanksBy: null, approveBy: null, ready: dayIn(-2), leadDays: null };
+    const paperId = await quote({ wantedOn: dayIn(-9), dates: past });
+    expect(screen.getByText(`It was wanted on ${saidInFull(dayIn(-9))}, 9 days ago.`)).toBeVisible();
+    tell({ what: 'accepted', paperId, alternativeId: null, by: 'Alex', how: 'message', proof: null });
+    expect(screen.queryByText(/^It was wanted on/)).toBeNull();
+    expect(screen.getByText(`It was promised for ${saidInFull(dayIn(-2))}, 2 days ago.`)).toBeVisible();
+    expect(screen.getByText(/set it as the day it is wanted\.$/)).toBeVisible();
   });
 
   it('takes a step back by undo', async () => {

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { calendarOf } from '@/lib/calendar/calendar';
+import { loadOf } from '@/lib/calendar/load';
+import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { benchClaim, orderBench } from '@/lib/orders/bench/orderLoad';
 import { boardOrders } from '@/lib/orders/board/orderBoard';
 import { orderFacts } from '@/lib/orders/orderFacts';
@@ -62,7 +65,8 @@ describe('what an order takes of the bench', () => {
     const { load, unknown } = orderBench(only(ready()), shirtsOnly, TODAY);
     expect(load).toEqual({
       id: 'order-1',
-      wantedOn: '2026-12-14',
+      // Its quote says the 9th.
+      wantedOn: '2026-12-09',
       works: [clubWork],
       blanks: { ordered: TODAY, lead: 4 },
       lead: 4,
@@ -107,6 +111,68 @@ describe('what an order takes of the bench', () => {
     expect(wantedOn()).toBeNull();
     tell(log, steps.accepted(quote.id));
     expect(wantedOn()).toBe('2026-12-09');
+  });
+
+  it('is to be ready on the day its quote promised where that is later than was wanted, until another is wanted', () => {
+    const log = anOrderLog();
+    tell(log, steps.enquired);
+    const dates = { orderBlanksBy: null, approveBy: null, ready: '2026-12-24', leadDays: 18 };
+    const quote = quoteOut(log, { wantedOn: '2026-12-04', dates });
+    tell(log, steps.quoted(quote.id));
+    const keeps = (wantedOn: string) => orderBench(only(log, { wantedOn }), shirtsOnly, TODAY).load.wantedOn;
+    expect(keeps('2026-12-04')).toBe('2026-12-04');
+    tell(log, steps.accepted(quote.id));
+    expect(keeps('2026-12-04')).toBe('2026-12-24');
+    // Agreed on after the quote was made.
+    expect([keeps('2026-12-16'), keeps('2026-12-30')]).toEqual(['2026-12-16', '2026-12-30']);
+    const { standing, turn } = only(log, { wantedOn: '2026-12-04' });
+    expect(standing.track.find(({ stage }) => stage === 'delivered')?.by).toBe('2026-12-24');
+    expect(turn.dueOn).toBeNull();
+    for (const { artworkId, version } of clubArtworks) approve(log, artworkId, version);
+    pay(log, 76131);
+    tell(log, steps.plain('packed'));
+    expect(only(log, { wantedOn: '2026-12-04' }).turn).toMatchObject({
+      dueOn: '2026-12-24',
+      waits: [{ why: 'deliver' }],
+    });
+  });
+
+  it('does not go ahead of an order that was promised sooner because it had been wanted sooner', () => {
+    const log = anOrderLog();
+    const ready = (day: string) => ({ orderBlanksBy: null, approveBy: null, ready: day, leadDays: null });
+    const accept = (orderId: string, wantedOn: string, promised: string) => {
+      const quote = quoteOut(log, { wantedOn, dates: ready(promised) }, { orderId });
+      tell(log, steps.accepted(quote.id), { orderId });
+    };
+    accept('sooner', '2026-12-07', '2026-12-07');
+    accept('later', '2026-12-04', '2026-12-24');
+    const facts = orderFacts({
+      orders: {
+        later: anOrder({ jobIds: ['mugs'], wantedOn: '2026-12-04' }),
+        sooner: anOrder({ jobIds: ['shirts'], wantedOn: '2026-12-07' }),
+      },
+      artworksOfJob: () => clubArtworks,
+      happened: happenedIn(log),
+      habits: { currency: 'USD', revisionsIncluded: 2, creditDays: null, dayOf: () => TODAY },
+    });
+    const loads = boardOrders(facts.values(), TODAY).map(
+      (order) => orderBench(order, () => ({ work: looseWork(480), lead: null }), TODAY).load,
+    );
+    const calendar = calendarOf({ blocks: [...usualBlocks], daysOff: [] });
+    if (calendar === null) throw new Error('no hours');
+    /*
+     * An hour an evening, four on Saturday. The first: 1 + 1 + 4 h by Saturday the 28th, 1 + 1 h by Tuesday; with a
+     * working day to spare it is ready on Thursday. The second: 3 h by Friday, 4 h on Saturday the 5th, 1 h on Monday;
+     * ready on Wednesday the 9th.
+     */
+    expect(
+      loadOf(calendar, loads, TODAY).orders.map(({ id, planned, daysLate }) => [
+        ...[id, planned.kind === 'planned' && planned.plan.ready, daysLate],
+      ]),
+    ).toEqual([
+      ['sooner', '2026-12-03', 0],
+      ['later', '2026-12-09', 0],
+    ]);
   });
 
   it('waits for blanks from the day on which they were ordered, and for none once they are here', () => {
