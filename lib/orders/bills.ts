@@ -42,13 +42,14 @@ export function doubledBills(bills: readonly Bill[]): readonly Bill[] {
 }
 
 /**
- * Whether the goods may go out before the rest is paid: of an invoice that is due later than it was written something is
- * left, and what is left of all others has come.
+ * Whether the goods may go out before the rest is paid: they are billed, of an invoice that is due later than it was
+ * written something is left, and what is left of all others has come.
  */
 export function isOnCredit(happened: readonly Happening[], receivedMinor: number): boolean {
   const bills = billsOf(happened);
   const dueLater = bills.filter(({ paper: { body } }) => body.dueOn !== null && body.dueOn > body.issuedOn);
   const left = (some: readonly Bill[]) => some.reduce((sum, bill) => sum + leftOf(bill).total, 0);
+  if (!bills.some((bill) => isOfGoods(bill) && isAsking(bill))) return false;
   return left(dueLater) > 0 && receivedMinor >= left(bills.filter((bill) => !dueLater.includes(bill)));
 }
 

@@ -65,12 +65,23 @@ describe('the gate of the balance, with an invoice on credit', () => {
     const log = madeLog();
     invoiceOut(log, 76_131, { dueOn: null });
     // A change of 53.50 may be paid later; what was billed for the goods may not.
-    invoiceOut(log, 5350, { dueOn: LATER });
+    invoiceOut(log, 5350, { dueOn: LATER, isOfGoods: false });
     expect(gates(log).balance).toBe('shut');
     pay(log, 38_064);
     expect(gates(log).balance).toBe('shut');
     pay(log, 1);
     expect(standing(log)).toMatchObject({ gates: { balance: 'open' }, money: { dueMinor: 5350 } });
+  });
+
+  it('is not opened by an invoice of changes alone while nobody billed the goods', () => {
+    const log = madeLog();
+    invoiceOut(log, 50_000, { dueOn: LATER, isOfGoods: false });
+    expect(gates(log).balance).toBe('shut');
+    const goods = invoiceOut(log, 76_131, { dueOn: LATER });
+    expect(gates(log).balance).toBe('open');
+    creditOut(log, goods.id, 76_131);
+    // 500.00 are owed, and 380.66 came.
+    expect(gates(log).balance).toBe('shut');
   });
 
   it('is not opened by an invoice of nothing', () => {
