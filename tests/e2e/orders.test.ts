@@ -9,7 +9,8 @@ test.each([1280, 390])(
     const page = await openPage({ path: '/orders', width });
     const board = page.getByRole('region', { name: 'All orders' });
     await board.getByRole('link', { name: 'Ramblers Club shirts' }).waitFor();
-    await page.getByText('Nothing waits for you').waitFor();
+    await page.getByText('One waits for you').waitFor();
+    await page.getByText('Answer Ramblers Club shirts').waitFor();
     // What the worked job takes of the week.
     await page.getByText(/^If the open one comes,/).waitFor();
     await looksRight(page, `orders-${width}`);
@@ -29,7 +30,7 @@ test.each([1280, 390])(
     await kept(page);
 
     await page.goto('/orders');
-    await page.getByText('One waits for you').waitFor();
+    await page.getByText('Two wait for you').waitFor();
     await page.getByRole('searchbox').fill('bakery');
     await page.getByText('1 order found').waitFor();
     const row = board.getByRole('listitem').filter({ hasText: 'Fernhill Bakery, aprons' });

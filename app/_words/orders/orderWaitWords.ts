@@ -28,7 +28,7 @@ export function waitAnswer(
   if (turn === 'you') {
     const acts = [...new Set(own.map(({ why }) => waitSaid(why)))];
     const key = `You ${new Intl.ListFormat('en').format(acts.slice(0, 3))}`;
-    return waits.some((one) => one.turn === 'customer')
+    return waits.some((one) => one.turn === 'customer' && one.why !== 'openItem')
       ? { key: `${key},`, after: ` and ${who} has to answer` }
       : { key };
   }

@@ -88,8 +88,7 @@ function waitsOf(facts: OrderFacts, standing: OrderStanding, today: string): rea
   const made = (): readonly Waiting[] => {
     switch (state) {
       case 'enquiry':
-        // Whoever waits for what the customer was asked is not late with an answer.
-        return open.some(({ turn }) => turn === 'customer') ? [] : [wait('you', 'answer', enquiredOn)];
+        return [wait('you', 'answer', enquiredOn)];
       case 'quoted': {
         const until = lastQuote?.body.validUntil ?? null;
         return until !== null && until < today

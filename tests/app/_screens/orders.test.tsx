@@ -75,18 +75,21 @@ const search = (text: string) => userEvent.type(screen.getByRole('searchbox'), t
 const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
 
 describe('the orders board', () => {
-  it('finds the example’s order, which waits for the customer', async () => {
+  it('finds the example’s order, which waits for its quote, and says so today', async () => {
     await enter(<OrdersScreen />);
-    expect(screen.getByText('Nothing waits for you')).toBeVisible();
-    expect(screen.getByText(/^, one for an answer$/)).toBeVisible();
+    expect(screen.getByText('One waits for you')).toBeVisible();
     const club = row('Ramblers Club shirts');
     expect(within(club).getByRole('link')).toHaveAttribute('href', '/orders/club-enquiry');
     expect(club).toHaveTextContent('no number yet, 37 shirts');
-    expect(club).toHaveTextContent('Letter that the crest may be printed');
+    expect(club).toHaveTextContent('Answer today');
     expect(club).toHaveTextContent('no price yet');
     expect(club).toHaveTextContent('Enquiry, 1 of 6');
-    expect(screen.getByRole('heading', { name: /^Customers one/ })).toBeVisible();
-    expect(screen.queryByRole('heading', { name: /^You/ })).toBeNull();
+    expect(screen.getByRole('heading', { name: /^You one/ })).toBeVisible();
+    expect(screen.queryByRole('heading', { name: /^Customers/ })).toBeNull();
+    const today = screen.getByRole('region', { name: 'Today' });
+    expect(today).toHaveTextContent('One thing to do');
+    expect(today).toHaveTextContent('Answer Ramblers Club shirts');
+    expect(today).toHaveTextContent('no answer yet');
   });
 
   it('groups by whose turn it is, and says late money in words', async () => {
@@ -109,8 +112,8 @@ describe('the orders board', () => {
     );
     await enter(<OrdersScreen />);
     // 761.31 less 517.35 is 243.96.
-    expect(screen.getByText('Two wait for you')).toBeVisible();
-    expect(screen.getByText(', one for an answer; 243.96 is six days late')).toBeVisible();
+    expect(screen.getByText('Three wait for you')).toBeVisible();
+    expect(screen.getByText('; 243.96 is six days late')).toBeVisible();
     const kayak = row('Kayak Club bags');
     expect(kayak).toHaveTextContent(`${numberOf('kayak')}, 24 pieces asked`);
     expect(kayak).toHaveTextContent('Answer today');
@@ -133,6 +136,7 @@ describe('the orders board', () => {
       wantedOn: '2026-12-04',
     });
     shelf.enquired('kayak');
+    await shelf.quote('club-enquiry', { validUntil: addDays(TEST_DAY, 14) });
     await enter(<OrdersScreen />);
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Whose turn' }), 'Your turn');
     expect(rows()).toEqual(['Kayak Club bags']);
@@ -186,7 +190,7 @@ describe('the orders board', () => {
     );
     await enter(<OrdersScreen />);
     expect(rows()).toHaveLength(40);
-    expect(screen.getByRole('heading', { name: /^Customers 301/ })).toBeVisible();
+    expect(screen.getByRole('heading', { name: /^You 301/ })).toBeVisible();
     await press('Show 40 more orders');
     expect(rows()).toHaveLength(80);
     await search('order 299');
@@ -210,7 +214,7 @@ describe('today', () => {
     shelf.enquired('kayak', 1, addDays(TEST_DAY, -1));
     await enter(<OrdersScreen />);
     const card = screen.getByRole('region', { name: 'Today' });
-    expect(card).toHaveTextContent('One thing to do');
+    expect(card).toHaveTextContent('Two things to do');
     expect(card).toHaveTextContent('asked yesterday');
     expect(within(card).getByRole('link', { name: 'Price: Answer Kayak Club bags' })).toHaveAttribute(
       'href',
@@ -230,14 +234,15 @@ describe('today', () => {
     });
     await enter(<OrdersScreen />);
     const card = screen.getByRole('region', { name: 'Today' });
-    expect(card).toHaveTextContent('Two things to do');
+    // The two, and a quote for each of the two orders.
+    expect(card).toHaveTextContent('Four things to do');
     expect(card).toHaveTextContent('two days late');
     await press('It is here: Sizes: Kayak Club bags');
     expect(bodyOf('order', 'kayak').openItems.map(({ doneOn }) => doneOn)).toEqual([null, TEST_DAY]);
-    expect(card).toHaveTextContent('One thing to do');
+    expect(card).toHaveTextContent('Three things to do');
     expect(screen.getByRole('heading', { name: 'Today' })).toHaveFocus();
     await undo();
-    expect(card).toHaveTextContent('Two things to do');
+    expect(card).toHaveTextContent('Four things to do');
   });
 
   it('tells of a printer that stood still as long as the workshop says', async () => {

@@ -77,16 +77,26 @@ const ready = () => {
 };
 
 describe('whose turn it is', () => {
-  it('an enquiry is yours, unless the customer still has to bring something', () => {
+  it('an enquiry is yours until its quote is out, whatever the customer still has to bring', () => {
     const log = anOrderLog();
     tell(log, steps.enquired, { day: '2026-11-25' });
     expect(turn(log)).toEqual(['you', 'answer']);
     const item = { id: 'letter', what: 'Letter of the club', doneBy: null, doneOn: null } as const;
-    expect(turn(log, { openItems: [{ ...item, ofWhom: 'customer' }] })).toEqual(['customer', 'openItem']);
+    expect(turn(log, { openItems: [{ ...item, ofWhom: 'customer' }] })).toEqual([
+      'you',
+      'answer',
+      'openItem',
+    ]);
     expect(turn(log, { openItems: [{ ...item, ofWhom: 'maker' }] })).toEqual(['you', 'answer', 'openItem']);
     expect(turn(log, { openItems: [{ ...item, ofWhom: 'customer', doneOn: TODAY }] })).toEqual([
       'you',
       'answer',
+    ]);
+    tell(log, steps.quoted(quoteOut(log).id));
+    expect(turn(log, { openItems: [{ ...item, ofWhom: 'customer' }] })).toEqual([
+      'customer',
+      'decision',
+      'openItem',
     ]);
   });
 
@@ -251,6 +261,7 @@ describe('today', () => {
     } as const;
     const log = anOrderLog();
     tell(log, steps.enquired);
+    tell(log, steps.quoted(quoteOut(log).id));
     expect(today(log, { openItems: [item] }, '2026-12-01')).toEqual([]);
     expect(today(log, { openItems: [item] }, '2026-12-03')).toEqual([['openItem', 1]]);
   });
