@@ -1,3 +1,4 @@
+import type { OrderGate } from '@/shared/schemas/orderEvents';
 import { isMaking, type MovingStep, placeOf } from './stepOrder';
 
 /**
@@ -12,6 +13,9 @@ export const madeBefore = <One extends { readonly step: MovingStep; readonly hol
   isMaking(what)
     ? undefined
     : before.findLast(({ step, holdsSince }) => holdsSince !== null && placeOf(step.what) >= madeFrom(what));
+
+/** Gates that what was made went through for all that goes on with it, whatever became of the picture or the deposit. */
+export const isPassedByMaking = (gate: OrderGate): boolean => gate === 'approval' || gate === 'deposit';
 
 // Helpers
 

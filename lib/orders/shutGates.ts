@@ -1,5 +1,5 @@
 import type { OrderGate } from '@/shared/schemas/orderEvents';
-import { madeBefore } from './madeBefore';
+import { isPassedByMaking, madeBefore } from './madeBefore';
 import type { OrderStanding } from './orderStanding';
 import { gatesOf, type StepName } from './stepOrder';
 
@@ -9,5 +9,5 @@ export const shutGates = (
   what: StepName,
 ): readonly OrderGate[] =>
   gatesOf(what).filter(
-    (gate) => gates[gate] === 'shut' && (gate !== 'approval' || madeBefore(what, steps) === undefined),
+    (gate) => gates[gate] === 'shut' && !(isPassedByMaking(gate) && madeBefore(what, steps) !== undefined),
   );

@@ -3,7 +3,7 @@ import { agreedSale } from './agreedSale';
 import { approvalsAfter } from './approvals';
 import { type GateState, gateState, isPaid, type KnownSoFar, overrideOf } from './gateState';
 import { emptyLedger, entered } from './ledger';
-import { madeBefore } from './madeBefore';
+import { isPassedByMaking, madeBefore } from './madeBefore';
 import type { Happening, NotedOf, OrderFacts, OutOf } from './orderFacts';
 import { gatesOf, isMoving, type MovingStep } from './stepOrder';
 
@@ -143,7 +143,7 @@ function judged(
   const states = gatesOf(step.step.what).map((gate) => ({
     gate,
     state:
-      gate === 'approval' && made !== undefined ? passedBy(made, gate) : gateState(known, gate, versions),
+      isPassedByMaking(gate) && made !== undefined ? passedBy(made, gate) : gateState(known, gate, versions),
   }));
   const named = (wanted: GateState) => states.flatMap(({ gate, state }) => (state === wanted ? [gate] : []));
   const waitsFor = named('shut');
@@ -152,7 +152,7 @@ function judged(
     : { ...step, waitsFor, overridden: named('overridden'), holdsSince: later(step.day, day) };
 }
 
-/** What was made went through the gate: it asks for no second yes, whatever its pictures have become. */
+/** What was made went through the gate: what goes on with it asks for it no second time. */
 const passedBy = ({ overridden }: StepStanding, gate: OrderGate): GateState =>
   overridden.includes(gate) ? 'overridden' : 'open';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { orderStanding } from '@/lib/orders/orderStanding';
+import { shutGates } from '@/lib/orders/shutGates';
 import {
   anOrderLog,
   creditOut,
@@ -149,6 +150,41 @@ describe('a gate of money gone through without it', () => {
     expect(gates(other).deposit).toBe('shut');
     tell(other, steps.accepted(next.id));
     expect(gates(other).deposit).toBe('shut');
+  });
+
+  it('asks nothing of blanks that were bought while it was here, and all of what is printed next', () => {
+    const { log } = acceptedLog();
+    pay(log, 40_000);
+    tell(log, steps.approved());
+    tell(log, steps.plain('blanksOrdered'));
+    pay(log, 2000, { more: { kind: 'refund' } });
+    tell(log, steps.plain('goodsIn'));
+    // 380.66 less 380.00.
+    expect(standing(log)).toMatchObject({
+      ...{ state: 'goodsIn', tooEarly: [], gates: { deposit: 'shut' } },
+      money: { depositOpenMinor: 66 },
+    });
+    expect(shutGates(standing(log), 'scheduled')).toEqual([]);
+    expect(shutGates(standing(log), 'printed')).toEqual(['deposit']);
+    tell(log, steps.plain('printed'));
+    expect(standing(log)).toMatchObject({ state: 'goodsIn', tooEarly: [{ waitsFor: ['deposit'] }] });
+    pay(log, 66);
+    tell(log, steps.plain('pressed'));
+    pay(log, 1, { more: { kind: 'reversal' } });
+    tell(log, steps.plain('packed'));
+    expect(standing(log)).toMatchObject({ state: 'packed', tooEarly: [], gates: { deposit: 'shut' } });
+    expect(shutGates(standing(log), 'delivered')).toEqual(['balance']);
+  });
+
+  it('stays told at what follows of what was bought without it', () => {
+    const { log } = acceptedLog();
+    tell(log, steps.approved());
+    tell(log, steps.override('deposit'));
+    tell(log, steps.plain('blanksOrdered'));
+    tell(log, steps.accepted(quoteOut(log, larger).id));
+    tell(log, steps.plain('goodsIn'));
+    expect(standing(log).state).toBe('goodsIn');
+    expect(standing(log).steps.at(-1)?.overridden).toEqual(['deposit']);
   });
 
   it('keeps what was begun under it', () => {
