@@ -1,6 +1,7 @@
 import type { JobRecord } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
+import { contactOf } from '@/app/_words/orders/contactOf';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import type { Customer, Person } from '@/shared/schemas/customer';
@@ -28,16 +29,11 @@ export function orderOnScreen(
   today: string,
 ): OrderOnScreen {
   const { orderId, order } = facts;
-  const customer = workspace.customers[order.customerId ?? ''] ?? null;
-  const people = customer?.people ?? [];
-  const person = people.find(({ id }) => id === order.personId) ?? people[0] ?? null;
   const jobs = order.jobIds.flatMap((id) => workspace.jobs.find((job) => job.id === id) ?? []);
   return {
-    ...{ facts, standing, turn, workspace, orderId, order, today, customer, person, jobs },
-    who: firstName(person?.name) ?? customer?.name ?? 'the customer',
+    ...{ facts, standing, turn, workspace, orderId, order, today, jobs },
+    ...contactOf(order, workspace.customers),
     formatter: formatterFor(workspace.workshop),
     locale: usableLocale(workspace.workshop.locale),
   };
 }
-
-const firstName = (name: string | undefined): string | undefined => name?.trim().split(/\s+/)[0];

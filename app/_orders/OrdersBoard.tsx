@@ -109,10 +109,9 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
       ) : (
         <div className={styles.board}>
           <TodayCard
-            {...{ items, book, actions }}
+            {...{ items, book, actions, workspace }}
             rows={todayShown}
             onMore={() => setTodayShown(items.length)}
-            context={workshop}
           />
           <div className={styles.card}>
             <section aria-label="All orders">

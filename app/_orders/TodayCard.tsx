@@ -2,8 +2,8 @@
 
 import { Button } from '@/app/_controls/Button';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
-import type { TextContext } from '@/app/_words/formatter';
 import { todayAnswer, todayWords } from '@/app/_words/orders/todayWords';
 import type { todayList } from '@/lib/orders/board/todayList';
 import styles from './TodayCard.module.css';
@@ -17,11 +17,11 @@ type TodayCardProps = Readonly<{
   rows: number;
   onMore: () => void;
   actions: OrderActions;
-  context: TextContext;
+  workspace: Pick<ReadyWorkspace, 'customers' | 'workshop'>;
 }>;
 
 /** What today asks for, the most urgent first; each with the one way to it. */
-export function TodayCard({ items, book, rows, onMore, actions, context }: TodayCardProps) {
+export function TodayCard({ items, book, rows, onMore, actions, workspace }: TodayCardProps) {
   const [first, rest] = todayAnswer(items.length);
   const more = items.length - rows;
   return (
@@ -34,9 +34,10 @@ export function TodayCard({ items, book, rows, onMore, actions, context }: Today
       </p>
       {items.length > 0 && (
         <ul className={styles.rows}>
-          {todayRows(items.slice(0, rows), book.of).map((row) => {
+          {todayRows(items.slice(0, rows), book, workspace).map((row) => {
             const { order, openItem } = row;
-            const words = todayWords(row.item, order, openItem?.what ?? null, book.today, context);
+            const about = { ...row, missing: openItem?.what ?? null };
+            const words = todayWords(row.item, about, book.today, workspace.workshop);
             const spoken = `${words.button}: ${words.what}`;
             return (
               <li className={styles.row} key={row.key}>

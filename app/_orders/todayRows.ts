@@ -1,3 +1,6 @@
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import { contactOf } from '@/app/_words/orders/contactOf';
 import type { BoardOrder, todayList } from '@/lib/orders/board/todayList';
 import type { OpenItem } from '@/shared/schemas/order';
 
@@ -10,12 +13,14 @@ interface TodayRow {
   /** Null where it is of no single order. */
   readonly order: BoardOrder | null;
   readonly openItem: OpenItem | null;
+  /** Whom to write to; empty where it is of no single order. */
+  readonly who: string;
 }
 
-/** @param of null where there is no such order */
 export function todayRows(
   items: readonly TodayItem[],
-  of: (orderId: string) => BoardOrder | null,
+  { of }: Pick<OrderBook, 'of'>,
+  { customers }: Pick<ReadyWorkspace, 'customers'>,
 ): readonly TodayRow[] {
   const taken = new Set<string>();
   return items.map((item) => {
@@ -29,7 +34,8 @@ export function todayRows(
               doneOn === null && doneBy === item.on && !taken.has(`${item.orderId} ${id}`),
           ) ?? null);
     if (openItem !== null) taken.add(`${item.orderId} ${openItem.id}`);
-    return { key: [item.what, item.orderId, openItem?.id].join(' '), item, order, openItem };
+    const who = order === null ? '' : contactOf(order.facts.order, customers).who;
+    return { key: [item.what, item.orderId, openItem?.id].join(' '), item, order, openItem, who };
   });
 }
 
@@ -46,6 +52,8 @@ export function todayAddress({ item: { what }, order }: TodayRow): string {
     case 'sendProof':
     case 'proofUnanswered':
       return `${place}#order-papers`;
+    case 'giveBack':
+      return `${place}#order-money`;
     case 'orderBlanks':
     case 'pack':
     case 'deliver':

@@ -11,7 +11,7 @@ import { laterParts } from '@/app/_order/laterParts';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { depositCover, lowestWords, moneyAnswer } from '@/app/_words/orders/orderMoneyWords';
 import { paymentsOf } from '@/lib/orders/money/payments';
-import { settlement } from '@/lib/orders/money/settlement';
+import { settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
 import { ExpenseNote } from './ExpenseNote';
 import styles from './Money.module.css';
 import { MoneyFigures } from './MoneyFigures';
@@ -33,9 +33,8 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
   };
   const cover = depositCover(money, locale);
   const left = settlement(standing);
-  const isHeld = left !== null && left.heldMinor > 0;
-  const dueMinor =
-    left === null ? money.depositOpenMinor || money.dueMinor : left.heldMinor || left.openMinor;
+  const backMinor = toGiveBackMinor(standing);
+  const dueMinor = backMinor || (left === null ? money.depositOpenMinor || money.dueMinor : left.openMinor);
   const payments = paymentsOf(on.facts.happened);
   return (
     <CardSection
@@ -57,7 +56,7 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
       {open === 'payment' && (
         <PaymentNote
           {...{ on, dueMinor }}
-          kind={isHeld ? 'refund' : 'payment'}
+          kind={backMinor > 0 ? 'refund' : 'payment'}
           onDone={close}
           onLeave={close}
         />

@@ -2,8 +2,10 @@
 
 import { type ReactNode, useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
-import { closesWords, doesNotCountWords } from '@/app/_words/orders/orderNoteWords';
+import { minorMoney } from '@/app/_words/orders/minorWords';
+import { closesHeldWords, closesWords, doesNotCountWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
+import { toGiveBackMinor } from '@/lib/orders/money/settlement';
 import { shutGates } from '@/lib/orders/shutGates';
 import { isMoving } from '@/lib/orders/stepOrder';
 import { textLimits } from '@/shared/limits';
@@ -24,7 +26,7 @@ type PlainNoteProps = StepNoteProps &
 
 /** A step with nothing to tell but its day and a note; what brings the order on names the versions of its pictures. */
 export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNoteProps) {
-  const { facts, standing } = on;
+  const { facts, standing, locale, who } = on;
   const [text, setText] = useState('');
   const { problem, note } = useNoting(on);
   const step = isOfVersions(what)
@@ -34,6 +36,7 @@ export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNo
         ...(facts.artworks.length > 0 && { versions: [...facts.artworks] }),
       } as const)
     : ({ what, note: text.trim() } as const);
+  const backMinor = toGiveBackMinor(standing);
   const shut = isMoving(step) ? shutGates(standing, step.what) : [];
   return (
     <NoteFrame
@@ -45,6 +48,11 @@ export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNo
       }}
     >
       {shut.length > 0 && <p className={styles.caution}>{doesNotCountWords(shut)}</p>}
+      {what === 'closed' && backMinor > 0 && (
+        <p className={styles.caution}>
+          {closesHeldWords(minorMoney(backMinor, standing.money.currency, locale), who)}
+        </p>
+      )}
       {what === 'closed' && <p className={styles.told}>{closesWords}</p>}
       {children}
       <TextField

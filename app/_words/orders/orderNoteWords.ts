@@ -25,6 +25,10 @@ export const doesNotCountWords = (gates: readonly OrderGate[]): string =>
 export const closesWords =
   'Nothing is left to do then. What the order took is entered under Money, as money spent; that can still be done later.';
 
+/** Said before an order is closed of which money is to go back. */
+export const closesHeldWords = (amount: string, who: string): string =>
+  `${amount} more came than is owed. Give it back to ${who} and note that under Money, as given back; until then it stands under Today.`;
+
 /** @returns what a further round of proofs comes to. */
 export function revisionWords(used: number, included: number, formatter: Formatter): string {
   const rounds = `${formatter.count(included, 'round')} of proofs ${included === 1 ? 'is' : 'are'} included`;

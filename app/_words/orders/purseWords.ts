@@ -5,7 +5,7 @@ import { daysWords, nearDayWords } from './nearDayWords';
 
 /** A figure of the money card with what it is. */
 interface PurseFigure {
-  readonly key: 'late' | 'asked' | 'held' | 'bank' | 'worst';
+  readonly key: 'late' | 'asked' | 'held' | 'tooMuch' | 'bank' | 'worst';
   readonly figure: string;
   readonly line: string;
 }
@@ -28,7 +28,7 @@ export function purseAnswer(
  * @param nameOf what an order is called
  */
 export function purseFigures(
-  { currency, late, asked, held, toReachBankMinor, exposure: { lowest } }: Purse,
+  { currency, late, asked, held, tooMuch, toReachBankMinor, exposure: { lowest } }: Purse,
   nameOf: (orderId: string) => string,
   today: string,
   context: TextContext,
@@ -62,6 +62,15 @@ export function purseFigures(
             key: 'held' as const,
             figure: said(held.reduce((total, { heldMinor }) => total + heldMinor, 0)),
             line: `held of ${who(held)}, called off: give it back or bill it`,
+          },
+        ]),
+    ...(tooMuch.length === 0
+      ? []
+      : [
+          {
+            key: 'tooMuch' as const,
+            figure: said(tooMuch.reduce((total, { tooMuchMinor }) => total + tooMuchMinor, 0)),
+            line: `too much came of ${who(tooMuch)}: give it back`,
           },
         ]),
     ...(toReachBankMinor === 0

@@ -2,6 +2,7 @@ import type { TextContext } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { BoardOrder, todayList } from '@/lib/orders/board/todayList';
+import { settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
 import { minorMoney } from './minorWords';
 import { daysWords, nearDayWords } from './nearDayWords';
 
@@ -22,14 +23,19 @@ interface TodayWords {
   readonly button: string;
 }
 
-/**
- * @param order null where it is of no single order
- * @param missing what is open, where that is the thing to do
- */
+/** What a thing to do is about. */
+interface TodayAbout {
+  /** Null where it is of no single order. */
+  readonly order: BoardOrder | null;
+  /** What is open, where that is the thing to do. */
+  readonly missing: string | null;
+  /** Whom to write to. */
+  readonly who: string;
+}
+
 export function todayWords(
   { what, on, days }: TodayItem,
-  order: BoardOrder | null,
-  missing: string | null,
+  { order, missing, who }: TodayAbout,
   today: string,
   context: TextContext,
 ): TodayWords {
@@ -52,6 +58,12 @@ export function todayWords(
         what: `Ask for ${owed(order, 'depositOpenMinor', context)} before ${name}`,
         why: due,
         button: 'Ask',
+      };
+    case 'giveBack':
+      return {
+        what: `Give ${toGiveBack(order, context)} back to ${who}`,
+        why: whyBack(order),
+        button: 'Give back',
       };
     case 'quoteEnds':
       return {
@@ -95,4 +107,18 @@ function owed(order: BoardOrder | null, of: 'dueMinor' | 'depositOpenMinor', con
       ? 'the balance'
       : 'the deposit'
     : minorMoney(minor, money.currency, usableLocale(context.locale));
+}
+
+function toGiveBack(order: BoardOrder | null, { locale }: TextContext): string {
+  if (order === null) return 'what came too much';
+  const { standing } = order;
+  return minorMoney(toGiveBackMinor(standing), standing.money.currency, usableLocale(locale));
+}
+
+function whyBack(order: BoardOrder | null): string {
+  if (order === null) return '';
+  const { name } = order.facts.order;
+  return settlement(order.standing) === null
+    ? `too much came for ${name}`
+    : `${name} was called off, and it is not billed`;
 }

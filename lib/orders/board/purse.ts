@@ -1,10 +1,10 @@
 import { lateDays } from '@/lib/orders/money/dueDays';
 import { type Exposure, exposureOfAll } from '@/lib/orders/money/exposure';
-import { isDelivered, settlement } from '@/lib/orders/money/settlement';
+import { isDelivered, settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
 import type { BoardOrder } from './todayList';
 import { isOpen } from './turnOf';
 
-/** Money of all open orders in one currency, and what is held of those that were called off; whole minor units. */
+/** Money of all open orders in one currency, and of all others what is to go back; whole minor units. */
 export interface Purse {
   readonly currency: string;
   /** What is still owed of everything accepted. */
@@ -16,6 +16,8 @@ export interface Purse {
   readonly inHandMinor: number;
   /** What came of orders that were cancelled or lost, and is neither given back nor billed. */
   readonly held: readonly { readonly orderId: string; readonly heldMinor: number }[];
+  /** What came of all others beyond what is owed, be they over or not. */
+  readonly tooMuch: readonly { readonly orderId: string; readonly tooMuchMinor: number }[];
   /** Passed on by nobody yet. */
   readonly toReachBankMinor: number;
   readonly exposure: Exposure;
@@ -24,10 +26,11 @@ export interface Purse {
 /** @returns one for each currency, in their alphabetical order. */
 export function purses(orders: readonly BoardOrder[], today: string): readonly Purse[] {
   const open = orders.filter(({ facts, standing }) => isOpen(facts, standing));
-  const held = orders.flatMap(heldOf);
-  const currencies = [...new Set([...open.map(currencyOf), ...held.map(({ currency }) => currency)])];
+  const toGiveBack = orders.filter(({ standing }) => toGiveBackMinor(standing) > 0);
+  const currencies = [...new Set([...open, ...toGiveBack].map(currencyOf))];
   return currencies.toSorted().map((currency) => {
     const own = open.filter((order) => currencyOf(order) === currency);
+    const owed = toGiveBack.filter((order) => currencyOf(order) === currency);
     const sum = (of: (order: BoardOrder) => number) => own.reduce((total, order) => total + of(order), 0);
     return {
       currency,
@@ -35,7 +38,12 @@ export function purses(orders: readonly BoardOrder[], today: string): readonly P
       late: own.flatMap((order) => lateOf(order, today)),
       asked: own.flatMap((order) => (lateOf(order, today).length > 0 ? [] : askedOf(order))),
       inHandMinor: sum(({ standing }) => (isDelivered(standing) ? 0 : standing.money.receivedMinor)),
-      held: held.flatMap(({ currency: of, ...one }) => (of === currency ? [one] : [])),
+      held: owed.filter(isCalledOff).map(({ facts: { orderId }, standing }) => ({
+        ...{ orderId, heldMinor: toGiveBackMinor(standing) },
+      })),
+      tooMuch: owed
+        .filter((order) => !isCalledOff(order))
+        .map(({ facts: { orderId }, standing }) => ({ orderId, tooMuchMinor: toGiveBackMinor(standing) })),
       toReachBankMinor: sum(({ standing }) => standing.money.toReachBankMinor),
       exposure: exposureOfAll(own.map(({ standing }) => standing.money.exposure)),
     };
@@ -66,7 +74,4 @@ function askedOf({ facts, standing }: BoardOrder): Purse['asked'] {
 
 const currencyOf = ({ standing }: BoardOrder): string => standing.money.currency;
 
-function heldOf(order: BoardOrder): readonly (Purse['held'][number] & { readonly currency: string })[] {
-  const heldMinor = settlement(order.standing)?.heldMinor ?? 0;
-  return heldMinor === 0 ? [] : [{ orderId: order.facts.orderId, heldMinor, currency: currencyOf(order) }];
-}
+const isCalledOff = ({ standing }: BoardOrder): boolean => settlement(standing) !== null;

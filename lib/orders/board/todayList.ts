@@ -1,4 +1,5 @@
 import { lateDays } from '@/lib/orders/money/dueDays';
+import { isDelivered, settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
 import { daysBetween } from '@/shared/days';
@@ -18,6 +19,7 @@ interface TodayItem {
     | 'orderBlanks'
     | 'balance'
     | 'deposit'
+    | 'giveBack'
     | 'deliver'
     | 'pack'
     | 'answer'
@@ -90,6 +92,7 @@ const ranks: readonly TodayItem['what'][] = [
   'answer',
   'balance',
   'deposit',
+  'giveBack',
   'sendProof',
   'quoteEnds',
   'openItem',
@@ -98,15 +101,43 @@ const ranks: readonly TodayItem['what'][] = [
 ];
 
 /** Of the rest the day says how long it has waited, not that it is late. */
-const isDated = (what: TodayItem['what']): boolean => what !== 'proofUnanswered' && what !== 'printerIdle';
+const isDated = (what: TodayItem['what']): boolean =>
+  what !== 'proofUnanswered' && what !== 'printerIdle' && what !== 'giveBack';
 
-function itemsOf({ facts, standing, turn }: BoardOrder, today: string): readonly TodayItem[] {
-  if (!isOpen(facts, standing) || standing.side.side === 'held') return [];
-  const { orderId } = facts;
+function itemsOf(order: BoardOrder, today: string): readonly TodayItem[] {
+  const { orderId } = order.facts;
   const due = (what: TodayItem['what'], on: string): TodayItem => ({
     ...{ what, orderId, on },
     days: daysBetween(on, today),
   });
+  return [
+    ...(isToGiveBack(order) ? [due('giveBack', lastMoneyOn(order) ?? today)] : []),
+    ...waitItems(order, due, today),
+  ];
+}
+
+/** Until the goods are out, what came too much may be for what is wanted besides. */
+const isToGiveBack = ({ standing }: BoardOrder): boolean =>
+  toGiveBackMinor(standing) > 0 && (isDelivered(standing) || settlement(standing) !== null);
+
+/** @returns the day on which money came or was credited last; null where none did. */
+function lastMoneyOn({ facts }: BoardOrder): string | null {
+  const days = facts.happened.flatMap((one) =>
+    one.kind === 'payment'
+      ? [one.body.day]
+      : one.kind === 'creditNote' && !one.withdrawn
+        ? [one.body.issuedOn]
+        : [],
+  );
+  return days.toSorted().at(-1) ?? null;
+}
+
+function waitItems(
+  { facts, standing, turn }: BoardOrder,
+  due: (what: TodayItem['what'], on: string) => TodayItem,
+  today: string,
+): readonly TodayItem[] {
+  if (!isOpen(facts, standing) || standing.side.side === 'held') return [];
   return turn.waits.flatMap(({ why, dueOn }): readonly TodayItem[] => {
     switch (why) {
       case 'answer':

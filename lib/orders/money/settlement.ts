@@ -28,6 +28,10 @@ export function settlement(standing: Pick<OrderStanding, 'side' | 'steps' | 'mon
   };
 }
 
+/** @returns what came beyond all that is owed, called off or not, in whole minor units, 0 or more. */
+export const toGiveBackMinor = (standing: Pick<OrderStanding, 'side' | 'steps' | 'money'>): number =>
+  settlement(standing)?.heldMinor ?? standing.money.overpaidMinor;
+
 /** Whether the goods went out. */
 export const isDelivered = ({ steps }: Pick<OrderStanding, 'steps'>): boolean =>
   steps.some(({ step, holdsSince }) => holdsSince !== null && placeOf(step.what) >= placeOf('delivered'));

@@ -476,8 +476,24 @@ it('is closed as its row says, which asks nothing of what it took', async () => 
   expect(
     form('Closed').getByText(/^Nothing is left to do then\. What the order took is entered/),
   ).toBeVisible();
+  expect(form('Closed').queryByText(/more came than is owed/)).toBeNull();
   await userEvent.click(form('Closed').getByRole('button', { name: 'Note it' }));
   expect(steps().at(-1)).toMatchObject({ what: 'closed' });
+});
+
+it('names what is to go back before it is closed, and begins a payment with it', async () => {
+  await enterOrder();
+  approve(true);
+  await accepted();
+  // 49.29 beyond 761.31.
+  pay(81060);
+  tell({ what: 'delivered', note: '' });
+  await userEvent.click(screen.getByRole('button', { name: 'Closed: Close the order' }));
+  expect(form('Closed').getByText(/^49\.29 USD more came than is owed\. Give it back to Alex/)).toBeVisible();
+  await userEvent.click(form('Closed').getByRole('button', { name: 'Note it' }));
+  await userEvent.click(section('Money').getByRole('button', { name: 'A payment' }));
+  expect(form('Payment').getByLabelText('What happened')).toHaveDisplayValue('Given back');
+  expect(form('Payment').getByLabelText(/^How much/)).toHaveValue('49.29');
 });
 
 describe('a day before the quote went out', () => {

@@ -222,6 +222,25 @@ describe('today', () => {
     );
   });
 
+  it('tells what came too much for an order that is closed, and leads to its money', async () => {
+    await open();
+    shelf.add('choir', { name: 'Harbour Choir mugs', customerId: 'ramblers-club' });
+    shelf.enquired('choir');
+    await shelf.delivered('choir');
+    // 761.31 came.
+    shelf.pay('choir', 4929);
+    shelf.step('choir', { what: 'closed', note: '' });
+    await enter(<OrdersScreen />);
+    const card = screen.getByRole('region', { name: 'Today' });
+    expect(card).toHaveTextContent('Give 49.29 USD back to Alextoo much came for Harbour Choir mugs');
+    expect(within(card).getByRole('link', { name: /^Give back: Give 49\.29/ })).toHaveAttribute(
+      'href',
+      '/orders/choir#order-money',
+    );
+    const money = screen.getByRole('region', { name: 'Money' });
+    expect(money).toHaveTextContent('too much came of Harbour Choir mugs: give it back49.29');
+  });
+
   it('notes in place that something missing is here, one of two that are due the same day', async () => {
     await open();
     const item = { ofWhom: 'customer', doneBy: addDays(TEST_DAY, -2), doneOn: null } as const;

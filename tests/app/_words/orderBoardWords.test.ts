@@ -24,6 +24,7 @@ const purse = {
   late: [{ orderId: 'choir', dueMinor: 24396, days: 6 }],
   asked: [{ orderId: 'kayak', dueMinor: 38066 }],
   held: [],
+  tooMuch: [],
   toReachBankMinor: 0,
   exposure: { points: [], lowest: { day: '2026-12-02', balanceMinor: -2800 } },
 };
@@ -85,6 +86,13 @@ describe('the money of the board', () => {
     // 380.66 and 19.34.
     expect(told([kayak, { orderId: 'choir', heldMinor: 1934 }])).toMatchObject({
       ...{ figure: '400.00', line: 'held of 2 orders, called off: give it back or bill it' },
+    });
+  });
+  it('tells what came beyond all that is owed', () => {
+    const tooMuch = [{ orderId: 'choir', tooMuchMinor: 7604 }];
+    expect(purseFigures({ ...purse, late: [], asked: [], tooMuch }, nameOf, TODAY, context)[0]).toEqual({
+      ...{ key: 'tooMuch', figure: '76.04' },
+      line: 'too much came of Harbour Choir mugs: give it back',
     });
   });
   it('leaves out what is nothing', () => {

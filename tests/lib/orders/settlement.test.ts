@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { boardOrders } from '@/lib/orders/board/orderBoard';
 import { purses } from '@/lib/orders/board/purse';
-import { settlement } from '@/lib/orders/money/settlement';
+import { todayList } from '@/lib/orders/board/todayList';
+import { settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
 import { orderStanding } from '@/lib/orders/orderStanding';
 import {
   anOrderLog,
@@ -75,6 +76,57 @@ describe('what is to be settled of an order that is called off', () => {
     tell(delivered, steps.plain('delivered'));
     tell(delivered, steps.plain('cancelled'));
     expect(left(delivered)).toBeNull();
+  });
+});
+
+/** Paid 49.29 beyond the 761.31 of its invoice, of which 26.75 were credited; made, and gone out. */
+function overpaidLog(): OrderLog {
+  const log = depositLog();
+  tell(log, steps.approved());
+  const invoice = invoiceOut(log, 76_131);
+  pay(log, 42_994, { day: '2026-11-20' });
+  creditOut(log, invoice.id, 2675, { day: '2026-11-26' });
+  return log;
+}
+
+const back = (log: OrderLog) => toGiveBackMinor(orderStanding(factsOf(log)));
+const today = (log: OrderLog) =>
+  todayList(boardOrders([factsOf(log)], '2026-11-27'), {
+    ...{ today: '2026-11-27', idleDays: 5, lastPrintOn: null },
+  }).map(({ what, on, days }) => [what, on, days]);
+
+describe('what is to be given back', () => {
+  it('is what came beyond all that is owed, until it went back', () => {
+    const log = overpaidLog();
+    // 810.60 less 734.56.
+    expect(back(log)).toBe(7604);
+    pay(log, 7604, { more: { kind: 'refund' } });
+    expect(back(log)).toBe(0);
+    expect(back(depositLog())).toBe(0);
+    expect(back(anOrderLog())).toBe(0);
+    expect(back(cancelledLog())).toBe(38_066);
+  });
+
+  it('is told by today once the goods are out, and by the purse, closed or not', () => {
+    const log = overpaidLog();
+    // More may be wanted until it is out.
+    expect(today(log).map(([what]) => what)).not.toContain('giveBack');
+    tell(log, steps.plain('delivered'));
+    const [told, held] = [['giveBack', '2026-11-26', 1], [{ orderId: 'order-1', tooMuchMinor: 7604 }]];
+    expect(today(log)).toContainEqual(told);
+    tell(log, steps.plain('closed'));
+    expect(today(log)).toEqual([told]);
+    expect(purse(log)).toMatchObject([
+      { currency: 'USD', toComeMinor: 0, inHandMinor: 0, tooMuch: held, held: [] },
+    ]);
+    pay(log, 7604, { more: { kind: 'refund' } });
+    expect(today(log)).toEqual([]);
+    expect(purse(log)).toEqual([]);
+  });
+
+  it('is told by today of an order that is called off', () => {
+    expect(today(cancelledLog())).toEqual([['giveBack', '2026-11-25', 2]]);
+    expect(purse(cancelledLog())).toMatchObject([{ tooMuch: [] }]);
   });
 });
 
