@@ -79,7 +79,7 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
         <div className={styles.now}>
           <Card>
             <WaitsSection
-              on={on}
+              {...{ on, bench }}
               onRoom={goTo}
               onPaper={(paper) => {
                 setTab(paper);

@@ -9,6 +9,7 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
 import { RemindedNote } from '@/app/_order/notes/RemindedNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import type { Bench } from '@/app/_orderBook/useBench';
 import { overWords } from '@/app/_words/orders/boardWaitWords';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { waitAnswer } from '@/app/_words/orders/orderWaitWords';
@@ -24,6 +25,7 @@ const ID = 'order-waits';
 
 type WaitsSectionProps = Readonly<{
   on: OrderOnScreen;
+  bench: Bench;
   /** A paper is to be written. */
   onPaper: (tab: PaperTab) => void;
   /** Leads to a place of the order where something is missing. */
@@ -31,7 +33,7 @@ type WaitsSectionProps = Readonly<{
 }>;
 
 /** What the order waits for: whose it is, what, by when, and one button for each. */
-export function WaitsSection({ on, onPaper, onRoom }: WaitsSectionProps) {
+export function WaitsSection({ on, bench, onPaper, onRoom }: WaitsSectionProps) {
   const { turn, standing, who } = on;
   const [open, setOpen] = useState<string | null>(null);
   const close = () => {
@@ -39,7 +41,7 @@ export function WaitsSection({ on, onPaper, onRoom }: WaitsSectionProps) {
     // The row goes with what was noted; its heading stays.
     focusById(`${ID}-heading`);
   };
-  const rows = waitRows(on);
+  const rows = waitRows(on, bench);
   const waitsOnThem = turn.waits.some((one) => one.turn === 'customer' && one.why !== 'openItem');
   return (
     <CardSection

@@ -1,6 +1,7 @@
 import { proofsOf } from '@/app/_order/notes/proofVersions';
 import type { NotedStep } from '@/app/_order/notes/stepNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
+import type { Bench } from '@/app/_orderBook/useBench';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
@@ -9,6 +10,7 @@ import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
 import { type WaitsFor, waitRow } from '@/app/_words/orders/waitNames';
 import { jobFacts } from '@/lib/drafts/jobFacts';
+import { isBenchStep, lastDayOf } from '@/lib/orders/bench/stepDays';
 import { shutGates } from '@/lib/orders/shutGates';
 import type { OrderState, StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
@@ -35,8 +37,11 @@ export interface WaitRow {
   readonly locked: readonly OrderGate[];
 }
 
-/** @returns what the order waits for, a row each, and the next step that is still locked. */
-export function waitRows(on: OrderOnScreen): readonly WaitRow[] {
+/**
+ * @param bench asked for the last days of work that the order waits for
+ * @returns what the order waits for, a row each, and the next step that is still locked
+ */
+export function waitRows(on: OrderOnScreen, bench: Pick<Bench, 'latestOf'>): readonly WaitRow[] {
   const { turn, order, today, formatter, locale } = on;
   const rows = turn.waits
     .filter(({ why }) => why !== 'openItem')
@@ -47,7 +52,10 @@ export function waitRows(on: OrderOnScreen): readonly WaitRow[] {
         whose: why === 'blanks' ? 'supplier' : wait.turn === 'customer' ? 'customer' : 'maker',
         what: whatOf(why, on),
         line: rowLine(
-          { why, dueOn, since: sinceOf(why, on), reminded: remindedOf(why, on) },
+          {
+            ...{ why, dueOn, since: sinceOf(why, on), reminded: remindedOf(why, on) },
+            lastOn: isBenchStep(why) ? lastDayOf(why, bench.latestOf(on.orderId)) : null,
+          },
           today,
           locale,
           formatter,
@@ -65,7 +73,7 @@ export function waitRows(on: OrderOnScreen): readonly WaitRow[] {
             whose: ofWhom,
             what,
             line: rowLine(
-              { why: 'openItem', dueOn: doneBy, since: null, reminded: null },
+              { why: 'openItem', dueOn: doneBy, lastOn: null, since: null, reminded: null },
               today,
               locale,
               formatter,

@@ -1,5 +1,6 @@
 import type { TextContext } from '@/app/_words/formatter';
 import { withCapital } from '@/app/_words/spelledNumber';
+import { isBenchStep } from '@/lib/orders/bench/stepDays';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { byDayWords, daysWords, nearDayWords } from './nearDayWords';
@@ -47,6 +48,8 @@ export function boardWaitWords(
       isLate: true,
     };
   }
+  // The day it is to be ready is none by which it is to be printed.
+  if (isBenchStep(why)) return { first: withCapital(thing), second: due, isLate: false };
   return {
     first: `${withCapital(thing)} ${byDayWords(dueOn, today, locale)}`,
     second: due,

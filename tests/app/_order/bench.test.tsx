@@ -138,6 +138,24 @@ describe('bench time of an order', () => {
     expect(bench().queryByText(/^Print by /)).toBeNull();
   });
 
+  it('tells the same last day to print in the row that waits for it', async () => {
+    await enterOrder();
+    approve(true);
+    await accepted();
+    pay(38066);
+    tell({ what: 'goodsIn', note: '' });
+    const by =
+      bench()
+        .getByText(/^Print by /)
+        .textContent?.match(/^Print by (.+)\.$/)?.[1] ?? 'no day';
+    expect(section('What it waits for').getByText(`by ${by}`)).toBeVisible();
+    // Nobody has said when the bench is free: only the day of the quote is known.
+    setWorkshop({ blocks: null });
+    expect(
+      section('What it waits for').getByText(new RegExp(`^to be ready by ${said(dayIn(19))}, `)),
+    ).toBeVisible();
+  });
+
   it('tells the first honest day where the wanted one cannot be kept, and that no charge buys it', async () => {
     await enterOrder();
     change({ wantedOn: dayIn(5) });

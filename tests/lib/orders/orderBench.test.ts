@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { calendarOf } from '@/lib/calendar/calendar';
 import { loadOf } from '@/lib/calendar/load';
+import { latestDates } from '@/lib/calendar/orderDates';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { benchClaim, orderBench } from '@/lib/orders/bench/orderLoad';
+import { isBenchStep, lastDayOf } from '@/lib/orders/bench/stepDays';
 import { boardOrders } from '@/lib/orders/board/orderBoard';
 import { orderFacts } from '@/lib/orders/orderFacts';
 import type { Order } from '@/shared/schemas/order';
@@ -197,5 +199,37 @@ describe('what an order takes of the bench', () => {
     tell(log, { what: 'pressed', note: '' });
     const pressed = orderBench(only(log), shirtsOnly, TODAY).load.works;
     expect(pressed.map(({ press, after }) => [press, after.length])).toEqual([[null, 3]]);
+  });
+});
+
+describe('the last days of work at the bench', () => {
+  /*
+   * An hour on weekdays, four on Saturday. For Monday the 14th all is done on Thursday the 10th: the way, packing and
+   * 18 of 44.4 min of folding; the rest of it on Wednesday the 9th. 223 min at the press go into Saturday the 5th only,
+   * with 17 of 52.9 of printing before; the rest of it on Friday the 4th.
+   */
+  const calendar = calendarOf({ blocks: [...usualBlocks], daysOff: [] });
+  if (calendar === null) throw new Error('no calendar');
+  const latest = latestDates(calendar, [clubWork], '2026-12-14', 4);
+  const days = (of: typeof latest | null) =>
+    (['print', 'press', 'check', 'pack'] as const).map((why) => lastDayOf(why, of));
+
+  it('are those on which the calendar, reckoned back from the wanted day, begins with it', () => {
+    expect(days(latest)).toEqual(['2026-12-04', '2026-12-05', '2026-12-09', '2026-12-10']);
+  });
+
+  it('are not known where nothing is planned, and of what nothing is left', () => {
+    expect(days(null)).toEqual([null, null, null, null]);
+    const pressed = { ...clubWork, before: [], press: null };
+    expect(days(latestDates(calendar, [pressed], '2026-12-14', null))).toEqual([
+      ...[null, null, '2026-12-09', '2026-12-10'],
+    ]);
+    expect(days({ kind: 'never' })).toEqual([null, null, null, null]);
+  });
+
+  it('are of those waits alone that need the bench', () => {
+    expect((['print', 'pack', 'orderBlanks', 'deliver'] as const).map(isBenchStep)).toEqual([
+      ...[true, true, false, false],
+    ]);
   });
 });

@@ -24,3 +24,20 @@ it('names the day an order was promised for once its quote is accepted, and else
   expect(second('2026-12-04')).toEqual(['promised for Thu 24 Dec']);
   expect(second('2026-12-16')).toEqual(['wanted Wed 16 Dec']);
 });
+
+it('names no day of the bench, of which the board knows only when all is to be ready', () => {
+  const log = anOrderLog();
+  const quote = quoteOut(log, { wantedOn: '2026-12-18' });
+  tell(log, steps.accepted(quote.id));
+  for (const gate of ['deposit', 'approval'] as const) tell(log, steps.override(gate));
+  tell(log, steps.plain('goodsIn'));
+  const words = (today: string) =>
+    boardOrders([factsOf(log, { order: { wantedOn: '2026-12-18' } })], today).map((order) =>
+      boardWaitWords(order, today, context),
+    );
+  // Promised for the 9th.
+  expect(words(TODAY)).toEqual([{ first: 'Print', second: 'promised for Wed 9 Dec', isLate: false }]);
+  expect(words('2026-12-11')).toEqual([
+    { first: 'Two days late', second: 'print, due Wed 9 Dec', isLate: true },
+  ]);
+});
