@@ -2,7 +2,8 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { contactOf } from '@/app/_words/orders/contactOf';
 import type { BoardOrder, todayList } from '@/lib/orders/board/todayList';
-import type { OpenItem } from '@/shared/schemas/order';
+import { quoteLacks } from '@/lib/orders/quoteLacks';
+import type { OpenItem, Order } from '@/shared/schemas/order';
 
 type TodayItem = ReturnType<typeof todayList>[number];
 
@@ -15,14 +16,21 @@ interface TodayRow {
   readonly openItem: OpenItem | null;
   /** Whom to write to; empty where it is of no single order. */
   readonly who: string;
+  /** What has to be there before it can be quoted; null where all is. */
+  readonly lacks: ReturnType<typeof quoteLacks>;
 }
 
 export function todayRows(
   items: readonly TodayItem[],
-  { of }: Pick<OrderBook, 'of'>,
+  { of, jobOf }: Pick<OrderBook, 'of' | 'jobOf'>,
   { customers }: Pick<ReadyWorkspace, 'customers'>,
 ): readonly TodayRow[] {
   const taken = new Set<string>();
+  const besides = (order: Order) => {
+    const { customer, who } = contactOf(order, customers);
+    const jobs = order.jobIds.flatMap((id) => jobOf(id)?.job ?? []);
+    return { who, lacks: quoteLacks(order, customer, jobs) };
+  };
   return items.map((item) => {
     const order = item.orderId === null ? null : of(item.orderId);
     // Two things may be missing by the same day: each has a row of its own.
@@ -34,18 +42,21 @@ export function todayRows(
               doneOn === null && doneBy === item.on && !taken.has(`${item.orderId} ${id}`),
           ) ?? null);
     if (openItem !== null) taken.add(`${item.orderId} ${openItem.id}`);
-    const who = order === null ? '' : contactOf(order.facts.order, customers).who;
-    return { key: [item.what, item.orderId, openItem?.id].join(' '), item, order, openItem, who };
+    return {
+      ...{ key: [item.what, item.orderId, openItem?.id].join(' '), item, order, openItem },
+      ...(order === null ? { who: '', lacks: null } : besides(order.facts.order)),
+    };
   });
 }
 
 /** @returns the place where a thing is done. */
-export function todayAddress({ item: { what }, order }: TodayRow): string {
+export function todayAddress({ item: { what }, order, lacks }: TodayRow): string {
   if (order === null) return '/workshop#ink-run';
   const place = `/orders/${order.facts.orderId}`;
   switch (what) {
     case 'answer':
-      return `${place}#order-jobs`;
+      if (lacks === null) return `${place}#order-papers`;
+      return lacks === 'customer' ? `${place}#order-waits` : `${place}#order-jobs`;
     case 'balance':
     case 'deposit':
     case 'quoteEnds':

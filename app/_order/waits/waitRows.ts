@@ -9,8 +9,8 @@ import { opensWords, stepWords } from '@/app/_words/orders/orderStepWords';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
 import { type WaitsFor, waitRow } from '@/app/_words/orders/waitNames';
-import { jobFacts } from '@/lib/drafts/jobFacts';
 import { isBenchStep, lastDayOf } from '@/lib/orders/bench/stepDays';
+import { quoteLacks } from '@/lib/orders/quoteLacks';
 import { shutGates } from '@/lib/orders/shutGates';
 import type { OrderState, StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
@@ -130,14 +130,24 @@ function remindedOf(why: WaitsFor, { standing }: OrderOnScreen): string | null {
   return standing.reminders.findLast((one) => one.of === of)?.day ?? null;
 }
 
-/** A quote says whom it is for and what it is of: where either is missing, the button leads there. */
+/** Where the quote lacks something, the button leads there. */
 function quoteAct({ customer, order, jobs }: OrderOnScreen): WaitAct {
-  if (customer === null || customer.erasedOn !== null)
-    return { kind: 'room', label: 'Choose the customer', place: 'order-customer' };
-  if (order.jobIds.length === 0) return { kind: 'room', label: 'Add a job', place: 'order-jobs' };
-  return jobs.every(({ job }) => jobFacts(job).pieces === 0)
-    ? { kind: 'room', label: 'Go to the jobs', place: 'order-jobs' }
-    : { kind: 'papers', label: 'Quote', tab: 'quote' };
+  switch (
+    quoteLacks(
+      order,
+      customer,
+      jobs.map(({ job }) => job),
+    )
+  ) {
+    case 'customer':
+      return { kind: 'room', label: 'Choose the customer', place: 'order-customer' };
+    case 'job':
+      return { kind: 'room', label: 'Add a job', place: 'order-jobs' };
+    case 'pieces':
+      return { kind: 'room', label: 'Go to the jobs', place: 'order-jobs' };
+    default:
+      return { kind: 'papers', label: 'Quote', tab: 'quote' };
+  }
 }
 
 function actOf(why: WaitsFor, on: OrderOnScreen): WaitAct | null {

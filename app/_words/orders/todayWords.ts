@@ -31,11 +31,13 @@ interface TodayAbout {
   readonly missing: string | null;
   /** Whom to write to. */
   readonly who: string;
+  /** What has to be there before it can be quoted; null where all is. */
+  readonly lacks: string | null;
 }
 
 export function todayWords(
   { what, on, days }: TodayItem,
-  { order, missing, who }: TodayAbout,
+  { order, missing, who, lacks }: TodayAbout,
   today: string,
   context: TextContext,
 ): TodayWords {
@@ -49,7 +51,7 @@ export function todayWords(
       return {
         what: `Answer ${name}`,
         why: order?.standing.enquiredOn == null ? 'no answer yet' : `asked ${day}`,
-        button: 'Price',
+        button: lacks === null ? 'Quote' : 'Price',
       };
     case 'balance':
       return { what: `Ask for ${owed(order, 'dueMinor', context)} of ${name}`, why: due, button: 'Ask' };

@@ -210,7 +210,7 @@ describe('the orders board', () => {
 describe('today', () => {
   it('leads to where each thing is done', async () => {
     await open();
-    shelf.add('kayak', { name: 'Kayak Club bags' });
+    shelf.add('kayak', { name: 'Kayak Club bags', customerId: 'ramblers-club' });
     shelf.enquired('kayak', 1, addDays(TEST_DAY, -1));
     await enter(<OrdersScreen />);
     const card = screen.getByRole('region', { name: 'Today' });
@@ -219,6 +219,23 @@ describe('today', () => {
     expect(within(card).getByRole('link', { name: 'Price: Answer Kayak Club bags' })).toHaveAttribute(
       'href',
       '/orders/kayak#order-jobs',
+    );
+    // Its customer, its job and all pieces are there.
+    expect(within(card).getByRole('link', { name: 'Quote: Answer Ramblers Club shirts' })).toHaveAttribute(
+      'href',
+      '/orders/club-enquiry#order-papers',
+    );
+    act(() =>
+      screenStore().actions.edit('Nobody', [
+        {
+          ...{ do: 'change', kind: 'order', id: 'club-enquiry' },
+          to: (body) => ({ ...body, customerId: null }),
+        },
+      ]),
+    );
+    expect(within(card).getByRole('link', { name: 'Price: Answer Ramblers Club shirts' })).toHaveAttribute(
+      'href',
+      '/orders/club-enquiry#order-waits',
     );
   });
 
