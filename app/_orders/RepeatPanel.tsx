@@ -7,7 +7,13 @@ import { newId } from '@/app/_documents/newId';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { formatterFor } from '@/app/_words/formatter';
-import { changedWords, freeWords, leftOutOfRepeat, NOT_TAKEN_REPEAT } from '@/app/_words/orders/repeatWords';
+import {
+  changedWords,
+  freeWords,
+  leftOutOfRepeat,
+  NOT_TAKEN_REPEAT,
+  priceWords,
+} from '@/app/_words/orders/repeatWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { repeatOrder } from '@/lib/orders/repeat/repeatOrder';
 import { changedSinceQuote } from './changedSinceQuote';
@@ -38,6 +44,7 @@ export function RepeatPanel({ order, workspace, book, onRepeated }: RepeatPanelP
           return kept === null ? [] : [[jobId, kept.job]];
         }),
       ),
+      workshop: workspace.workshop,
       today: today(),
       makeId: newId,
       orderNames: workspace.orders.map((kept) => kept.order.name),
@@ -67,7 +74,7 @@ export function RepeatPanel({ order, workspace, book, onRepeated }: RepeatPanelP
                 (id) => workspace.artworks[id]?.name ?? 'A picture',
                 formatter,
               )),
-          'Prices follow the rates of today.',
+          ...priceWords(repeated, formatter),
         ].map((line) => (
           <li key={line}>{line}</li>
         ))}

@@ -1,5 +1,6 @@
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import type { Line } from '@/shared/schemas/job';
+import type { Writing } from './writingOf';
 
 /** A line as it was sold, whole minor units as its paper writes prices. */
 export interface SoldFor {
@@ -12,11 +13,6 @@ export interface SoldFor {
   readonly start: number;
   /** What stands in a line of its own beside its pieces and is of it. */
   readonly beside: number;
-}
-
-interface Writing {
-  readonly written: (amount: MinorUnits) => MinorUnits;
-  readonly currency: string;
 }
 
 type Priced = Pick<Line, 'askedPrice' | 'askedStart' | 'upCharges'>;
@@ -32,7 +28,8 @@ export function soldAt(line: Line, sold: SoldFor, { written, currency }: Writing
     const rows = sold.sizes.filter((one) => one.size === size && one.quantity > 0);
     const quantity = rows.reduce((sum, one) => sum + one.quantity, 0);
     const total = rows.reduce((sum, one) => sum + written(one.each as MinorUnits) * one.quantity, 0);
-    return { size, quantity, total, each: quantity === 0 ? 0 : Math.floor(total / quantity) };
+    const isOnePrice = new Set(rows.map(({ each }) => each)).size === 1;
+    return { size, quantity, total, isOnePrice, each: quantity === 0 ? 0 : Math.floor(total / quantity) };
   });
   const wanted = sizes.filter(({ quantity }) => quantity > 0);
   const pieces = wanted.reduce((sum, { quantity }) => sum + quantity, 0);
@@ -72,23 +69,22 @@ interface UpCharge {
 
 /**
  * What sizes add: the line's own charges where sizes were sold by them, else what they were sold above the cheapest.
- * A size at two prices says nothing of what it adds.
+ * A size at two prices says nothing of what it adds; where all were, the line's own charges are the best that is known.
  */
 function upChargesOf(
   line: Line,
   wanted: readonly {
     readonly size: string;
-    readonly quantity: number;
-    readonly total: number;
+    readonly isOnePrice: boolean;
     readonly each: number;
   }[],
   currency: string,
 ): readonly UpCharge[] {
   const own = wanted.map(({ size }) => ({ size, amount: chargeOf(line, size, currency) }));
-  const bare = wanted.flatMap(({ total, quantity, each }, index) =>
-    total === each * quantity ? [each - (own[index]?.amount ?? 0)] : [],
+  const bare = wanted.flatMap(({ isOnePrice, each }, index) =>
+    isOnePrice ? [each - (own[index]?.amount ?? 0)] : [],
   );
-  if (new Set(bare).size <= 1 && bare.length > 0) return own;
+  if (new Set(bare).size <= 1) return own;
   const least = Math.min(...wanted.map(({ each }) => each));
   return wanted.map(({ size, each }) => ({ size, amount: each - least }));
 }

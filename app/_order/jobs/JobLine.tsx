@@ -6,6 +6,7 @@ import { focusById } from '@/app/_controls/focusById';
 import { ListRow } from '@/app/_controls/RowList';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { jobLineWords } from '@/app/_words/orders/orderJobWords';
+import { soldIn } from '@/lib/quotes/soldIn';
 import styles from './Jobs.module.css';
 
 /** One job of the order, which leads to its screen. */
@@ -39,8 +40,20 @@ export function JobLine({ on, jobId }: Readonly<{ on: OrderOnScreen; jobId: stri
       <p className={styles.quiet}>
         {job === undefined
           ? 'It was removed, or is kept on another device. Bring it back, or take it out: no quote can be made with it.'
-          : jobLineWords(job, formatter)}
+          : jobLineWords(job, agreedPrices(on, jobId), formatter)}
       </p>
     </ListRow>
   );
+}
+
+// Helpers
+
+/** The price of a job may be made of two, so that what was agreed on is told as its papers say it. */
+function agreedPrices({ standing: { agreed }, locale }: OrderOnScreen, jobId: string) {
+  if (agreed === null) return null;
+  const { body } = agreed.quote;
+  const each = soldIn(body, agreed.alternativeId).flatMap((sold) =>
+    sold.jobId === jobId ? sold.sizes.flatMap((one) => (one.quantity > 0 ? [one.each] : [])) : [],
+  );
+  return each.length === 0 ? null : { each, currency: body.currency, locale };
 }

@@ -53,7 +53,36 @@ export function leftOutOfRepeat({ missingJobs, leftOut }: Repeated, formatter: F
   ];
 }
 
+/** @returns what a repeat asks: the prices of its jobs as they stand, and what is suggested where there is none. */
+export function priceWords({ jobs }: Repeated, formatter: Formatter): readonly string[] {
+  const asked = jobs.flatMap(({ job }) =>
+    job.lines.flatMap(({ name, askedPrice, askedStart }) =>
+      askedPrice === null
+        ? []
+        : [
+            `${name} ${formatter.money(askedPrice)}${askedStart === null || askedStart === 0 ? '' : ` and ${formatter.money(askedStart)} to start`}`,
+          ],
+    ),
+  );
+  const anew = jobs.flatMap(({ pricedAnew }) => pricedAnew);
+  const lines = jobs.reduce((sum, { job }) => sum + job.lines.length, 0);
+  return [
+    ...(asked.length === 0
+      ? []
+      : [
+          `Prices that the jobs ask stay as they are: ${asked.join(', ')}. Each job tells what the rates of today suggest.`,
+        ]),
+    ...anew.map(
+      (name) =>
+        `${name} was not sold at one price for each size, and a job asks no other way: the rates of today suggest its price anew.`,
+    ),
+    ...(lines > asked.length + anew.length ? [FOLLOWS] : []),
+  ];
+}
+
 export const NOT_TAKEN_REPEAT = 'It could not be made, and nothing was changed. Press again.';
+
+const FOLLOWS = 'What no job has a price for follows the rates of today.';
 
 /** As many rates are named; the quote of the new order tells of all. */
 const MOST_RATES = 4;

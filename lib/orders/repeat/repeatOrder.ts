@@ -1,8 +1,10 @@
 import { freeName } from '@/lib/drafts/freeName';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
+import { mixedPrices } from '@/lib/quotes/mixedPrices';
 import type { Job } from '@/shared/schemas/job';
 import type { Order, OrderCharge } from '@/shared/schemas/order';
+import type { Workshop } from '@/shared/schemas/workshop';
 import { freeOnRepeat, type RepeatedJob, repeatedJob } from './repeatedJob';
 
 interface RepeatSource {
@@ -10,6 +12,7 @@ interface RepeatSource {
   readonly standing: Pick<OrderStanding, 'artworks' | 'agreed' | 'lastQuote' | 'steps'>;
   /** The jobs of the order that are there, by id. */
   readonly jobs: Readonly<Record<string, Job>>;
+  readonly workshop: Pick<Workshop, 'channels' | 'currency'>;
   readonly today: string;
   /** Gives a new id each time. */
   readonly makeId: () => string;
@@ -44,11 +47,12 @@ export function repeatOrder(source: RepeatSource): RepeatedOrder {
   const { facts, standing, jobs, today, makeId, orderNames, jobNames } = source;
   const { order, orderId } = facts;
   const free = freeOnRepeat(standing);
+  const mixed = mixedIn(source);
   const taken = [...jobNames];
   const copies = order.jobIds.flatMap((repeats) => {
     const job = Object.hasOwn(jobs, repeats) ? jobs[repeats] : undefined;
     if (job === undefined) return [];
-    const repeated = repeatedJob(job, { free, today, taken });
+    const repeated = repeatedJob(job, { free, today, taken, mixed: mixed(repeats) });
     taken.push(repeated.job.name);
     return [{ ...repeated, id: makeId(), repeats }];
   });
@@ -95,4 +99,23 @@ export function repeatOrder(source: RepeatSource): RepeatedOrder {
       otherCharges: isOf(onceKinds),
     },
   };
+}
+
+// Helpers
+
+/** @returns the lines of a job that were sold at prices which no job can ask. */
+function mixedIn({
+  facts: { order },
+  standing: { agreed },
+  jobs,
+  workshop,
+}: RepeatSource): (jobId: string) => readonly string[] {
+  const mixed =
+    agreed === null
+      ? []
+      : mixedPrices({
+          ...{ quote: agreed.quote.body, alternativeId: agreed.alternativeId, order, workshop },
+          jobs: Object.entries(jobs).map(([jobId, job]) => ({ jobId, job })),
+        });
+  return (jobId) => mixed.flatMap((one) => (one.jobId === jobId ? [one.lineId] : []));
 }

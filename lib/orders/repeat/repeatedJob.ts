@@ -19,6 +19,8 @@ export interface RepeatedJob {
   readonly isProofFree: boolean;
   /** How many stops were passed with a reason, which was given for one order. */
   readonly waivers: number;
+  /** Lines that are priced anew: what their job asked was made of several prices and told to nobody. */
+  readonly pricedAnew: readonly string[];
 }
 
 /** @returns which artworks are as they were: what the order made, else what its quote showed, is the version of today. */
@@ -42,15 +44,17 @@ export function freeOnRepeat({
   };
 }
 
-/** @param taken names of all jobs */
-export function repeatedJob(
-  before: Job,
-  {
-    free,
-    today,
-    taken,
-  }: { readonly free: FreeArtworks; readonly today: string; readonly taken: readonly string[] },
-): RepeatedJob {
+interface Repeating {
+  readonly free: FreeArtworks;
+  readonly today: string;
+  /** Names of all jobs. */
+  readonly taken: readonly string[];
+  /** Lines by id whose price is of the order before alone. */
+  readonly mixed: readonly string[];
+}
+
+/** @returns a job as an order after another makes it. */
+export function repeatedJob(before: Job, { free, today, taken, mixed }: Repeating): RepeatedJob {
   const { job, leftOut } = copiedJob(before, taken);
   const placements = job.lines.flatMap((line) => line.placements);
   const ready = placements.filter(({ artworkId }) => free.made.has(artworkId));
@@ -65,12 +69,14 @@ export function repeatedJob(
         : rates,
       lines: job.lines.map((line) => ({
         ...line,
+        ...(mixed.includes(line.id) && { askedPrice: null, askedStart: null }),
         placements: line.placements.map((placement) => repeatedPlacement(placement, free)),
       })),
     },
     readyPlacements: ready.map(({ id }) => id),
     isProofFree,
     waivers: leftOut.waivers,
+    pricedAnew: job.lines.flatMap(({ id, name }) => (mixed.includes(id) ? [name] : [])),
   };
 }
 

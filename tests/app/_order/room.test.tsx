@@ -15,6 +15,7 @@ import {
   screenStore,
   undo,
 } from '@/tests/app/_screens/screens';
+import { clubQuote } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import {
   accepted,
@@ -146,6 +147,21 @@ describe('jobs of an order', () => {
     await enterOrder();
     expect(jobs().getByRole('link')).toHaveAttribute('href', '/jobs/club-order');
     expect(jobs().getByText(/^37 pieces, 19\.00 USD to 21\.50 USD each$/)).toBeVisible();
+  });
+
+  it('are told at the prices that were agreed on, where their own are made of two', async () => {
+    await enterOrder();
+    const [more] = clubQuote.alternatives;
+    if (more === undefined) throw new Error('the quote offers nothing beside');
+    const goods = clubQuote.goods.map((one) => ({ ...one, jobId: 'club-order' }));
+    const lines = goods.map(({ jobId, lineId, sizes, start }) => ({
+      ...{ jobId, lineId, start, without: [] },
+      sizes: [...sizes, { size: 'L', quantity: 3, each: 1250, total: 3750 }],
+    }));
+    const priced = { lines, charges: clubQuote.charges, discount: null };
+    const paperId = await quote({ goods, alternatives: [{ ...more, id: 'more', priced }] });
+    tell({ what: 'accepted', paperId, alternativeId: 'more', by: 'Alex', how: 'message', proof: null });
+    expect(jobs().getByText('37 pieces, agreed at 12.50 USD to 21.50 USD each')).toBeVisible();
   });
 
   it('begin anew with the customer and the day of the order, as one step', async () => {

@@ -384,7 +384,11 @@ describe('a repeat', () => {
     ).toBeVisible();
     expect(screen.getByText('Tax is 7 %; it was 5 %.')).toBeVisible();
     expect(screen.getByText('Left out, as it was of that order alone: the discount.')).toBeVisible();
-    expect(screen.getByText('Prices follow the rates of today.')).toBeVisible();
+    expect(
+      screen.getByText(
+        'Prices that the jobs ask stay as they are: Club shirt 19.00 USD. Each job tells what the rates of today suggest.',
+      ),
+    ).toBeVisible();
     await press('Make “Ramblers Club shirts 2”');
     expect(idsOf('order')).toHaveLength(orders + 1);
     expect(idsOf('job')).toHaveLength(jobs + 1);

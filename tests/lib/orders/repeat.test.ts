@@ -4,6 +4,7 @@ import type { ArtworkVersion } from '@/lib/orders/orderFacts';
 import { orderStanding } from '@/lib/orders/orderStanding';
 import { changedSince } from '@/lib/orders/repeat/changedSince';
 import { repeatOrder } from '@/lib/orders/repeat/repeatOrder';
+import { jobsAsAgreed } from '@/lib/quotes/jobAsAgreed';
 import { type Order, orderSchema } from '@/shared/schemas/order';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { club, TODAY } from '@/tests/fixtures/clubJob';
@@ -18,6 +19,7 @@ import {
   steps,
   tell,
 } from '@/tests/fixtures/orderLog';
+import { clubAlternatives, ready } from '@/tests/lib/quotes/quoteTools';
 
 const first: readonly ArtworkVersion[] = [
   { artworkId: 'club-crest', version: 1 },
@@ -61,6 +63,7 @@ const repeated = (artworks = first, log = clubLog(), job = club().job) => {
     facts,
     standing: orderStanding(facts),
     jobs: { 'job-1': job },
+    workshop: club().workshop,
     today: TODAY,
     makeId: () => {
       made += 1;
@@ -70,6 +73,30 @@ const repeated = (artworks = first, log = clubLog(), job = club().job) => {
     jobNames: [job.name],
   });
 };
+/** The club took “three more in L”: 37 at 19.00 to 21.50 and three at 12.50, and its job became that. */
+function takenForty() {
+  const log = anOrderLog();
+  const { goods, alternatives } = ready({ order: { alternatives: clubAlternatives } }).body;
+  const ofJob = <One extends { readonly jobId: string }>(one: One) => ({ ...one, jobId: 'job-1' });
+  const quote = issue(
+    log,
+    'quote',
+    clubQuote({
+      goods: goods.map(ofJob),
+      alternatives: alternatives.map((one) => ({
+        ...one,
+        priced: { ...one.priced, lines: one.priced.lines.map(ofJob) },
+      })),
+    }),
+  );
+  tell(log, steps.accepted(quote.id, 'forty'));
+  const [become] = jobsAsAgreed({
+    ...{ quote: quote.body, alternativeId: 'forty', order: was, workshop: club().workshop },
+    jobs: [{ jobId: 'job-1', job: club().job }],
+  });
+  if (become === undefined) throw new Error('the job stays as it is');
+  return { log, job: become.job };
+}
 const costOf = (job: JobInput['job']) => costed(jobInputSchema.parse({ ...club(), job })).sheet;
 
 describe('an order that is repeated', () => {
@@ -127,6 +154,27 @@ describe('an order that is repeated', () => {
       log,
     ).jobs;
     expect(copy?.readyPlacements).toEqual(['back', 'badge']);
+  });
+
+  it('prices anew what was sold at two prices, for the price of its job was told to nobody', () => {
+    const taken = takenForty();
+    const [copy] = repeated(first, taken.log, taken.job).jobs;
+    expect(copy?.pricedAnew).toEqual(['Club shirt']);
+    expect(copy?.job.lines[0]).toMatchObject({ askedPrice: null, askedStart: null });
+    const job = copy?.job ?? club().job;
+    const { body } = ready({ input: jobInputSchema.parse({ ...club(), job }) });
+    // No set-up line of a coin, and 37 and three are forty at one price a size.
+    const [goods] = body.goods;
+    expect(goods?.start).toBe(0);
+    expect(goods?.sizes.reduce((sum, { quantity }) => sum + quantity, 0)).toBe(40);
+    expect(goods?.sizes.map(({ size }) => size)).toEqual(['S', 'M', 'L', 'XL', '2XL', '3XL']);
+    expect(goods?.sizes.map(({ each }) => each)).not.toContain(1851);
+  });
+
+  it('keeps the price that it was sold at, as its job asks it', () => {
+    const [copy] = repeated().jobs;
+    expect(copy?.pricedAnew).toEqual([]);
+    expect(copy?.job.lines[0]?.askedPrice).toBe(19);
   });
 
   it('of a repeat has nothing free any more once its picture changed', () => {
