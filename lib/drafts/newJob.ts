@@ -7,6 +7,9 @@ import { NONE, startingPlacement } from './startingPlacement';
 import { FIRST_PIECES, typicalMix } from './typicalMix';
 import { typicalsOf } from './typicalsOf';
 
+/** What a picture is called until there is one. */
+const FIRST_PICTURE = 'First picture';
+
 interface NewJob {
   readonly name: string;
   /** YYYY-MM-DD, the day its typical figures are set. */
@@ -36,7 +39,7 @@ export function newJob({ name, day, workshop, blank, artworkId, machines }: NewJ
   const sizes = blank?.body.sizes.map((size) => size.name) ?? [];
   return {
     artwork: {
-      name: 'First picture',
+      name: FIRST_PICTURE,
       pixels: null,
       coverage: null,
       picture: null,

@@ -7,6 +7,7 @@ import type { Quote } from '@/shared/schemas/orderPapers';
 import { alternativeOnPaper } from './alternativeOnPaper';
 import { alternativeSale } from './alternativeSale';
 import { goodsOf } from './goodsOf';
+import { jobsAsBegun } from './jobsAsBegun';
 import { customerless, judgeSale } from './judgeSale';
 import { paperHeading } from './paperHeading';
 import type { QuoteAsked } from './quoteAsked';
@@ -35,7 +36,8 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
   const { order, customer, day } = asked;
   const judged = judgeSale(asked, grid);
   const [first] = asked.jobs;
-  if (!('sale' in judged)) return { kind: 'refused', obstacles: judged };
+  const begun = jobsAsBegun(asked);
+  if (!('sale' in judged)) return { kind: 'refused', obstacles: [...begun, ...judged] };
   if (customer === null || first === undefined) return { kind: 'refused', obstacles: customerless(asked) };
   const { workshop } = first.input;
   const { sale, jobs, terms, cost } = judged;
@@ -44,6 +46,7 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
     other: alternativeSale(judged, alternative, grid),
   }));
   const obstacles = [
+    ...begun,
     ...customerless(asked),
     ...offered.flatMap(({ alternative, other }) =>
       other.ok ? [] : [cannotOffer(alternative, other.problem)],

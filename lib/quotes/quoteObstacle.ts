@@ -32,6 +32,14 @@ export type QuoteObstacle =
   | { readonly kind: 'noCustomer' }
   | { readonly kind: 'nothingOrdered' }
   | { readonly kind: 'jobGone'; readonly jobId: string }
+  /** Nobody has chosen anything of the job yet, so that goods nobody asked for would be quoted. */
+  | ({
+      readonly kind: 'asBegun';
+      readonly job: string;
+      readonly pieces: number;
+      /** What the picture is called that it would be printed with. */
+      readonly picture: string;
+    } & OfLine)
   /** What the job itself stops for. */
   | { readonly kind: 'stopped'; readonly jobId: string; readonly name: string; readonly why: Finding | null }
   | ({ readonly kind: 'noPrice' } & OfLine)

@@ -41,6 +41,8 @@ export const orderLineSchema = z.strictObject({
     ])
     .default({ from: 'job' }),
   names: z.array(nameRowSchema).max(2000).default([]),
+  /** Somebody looked at a job that is as it began, and found it right; left out where nobody did. */
+  rightAsBegun: z.literal(true).exactOptional(),
 });
 
 /** Something charged beside the pieces. */

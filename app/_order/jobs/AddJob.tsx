@@ -1,5 +1,6 @@
 'use client';
 
+import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
@@ -19,6 +20,7 @@ import styles from './Jobs.module.css';
 export function AddJob({ on, book }: Readonly<{ on: OrderOnScreen; book: OrderBook }>) {
   const { workspace, orderId, order, customer, today } = on;
   const { workshop, blanks, jobs } = workspace;
+  const router = useRouter();
   const [chosen, setChosen] = useState<string | null>(null);
   const most = mostEntries(orderSchema, ['jobIds']);
   const full = order.jobIds.length >= most ? `An order holds ${most} jobs. Make a second order.` : undefined;
@@ -42,7 +44,7 @@ export function AddJob({ on, book }: Readonly<{ on: OrderOnScreen; book: OrderBo
     // As many as were asked for and no other job of the order makes.
     const made = on.jobs.reduce((sum, one) => sum + jobFacts(one.job).pieces, 0);
     const left = (order.askedPieces ?? 0) - made;
-    workspace.edit(job.name, [
+    const added = workspace.edit(job.name, [
       { do: 'add', kind: 'artwork', id: artworkId, body: artwork },
       {
         ...{ do: 'add', kind: 'job', id: jobId },
@@ -54,6 +56,8 @@ export function AddJob({ on, book }: Readonly<{ on: OrderOnScreen; book: OrderBo
       },
       { do: 'change', kind: 'order', id: orderId, to: withJob(jobId) },
     ]);
+    // Blank, sizes and print are still those that any job begins with.
+    if (added.state === 'shown') router.push(`/jobs/${jobId}`);
   };
   return (
     <>

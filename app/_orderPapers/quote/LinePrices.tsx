@@ -3,6 +3,7 @@ import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { paperNumberText } from '@/app/_words/paperNumberText';
 import type { OrderLine } from '@/shared/schemas/order';
 import type { OrderFields } from './orderFields';
+import { withLine } from './withLine';
 
 type LinePricesProps = Readonly<{ of: OrderOnPaper; fields: OrderFields }>;
 
@@ -42,7 +43,7 @@ export function LinePrices({ of, fields }: LinePricesProps) {
           onCommit={(value) =>
             fields.change(`Price of ${line.name}`, (now) => ({
               ...now,
-              lines: withPrice(now.lines, { jobId, lineId: line.id, names: [], price: priceOf(value) }),
+              lines: withLine(now.lines, { jobId, lineId: line.id }, { price: priceOf(value) }),
             }))
           }
         />
@@ -58,11 +59,4 @@ function priceOf(value: string): OrderLine['price'] {
   const parsed: unknown = JSON.parse(value);
   const [paperId, itemId] = Array.isArray(parsed) ? parsed.map(String) : [];
   return paperId === undefined || itemId === undefined ? { from: 'job' } : { from: 'list', paperId, itemId };
-}
-
-function withPrice(lines: readonly OrderLine[], line: OrderLine): OrderLine[] {
-  const isIt = (one: OrderLine) => one.jobId === line.jobId && one.lineId === line.lineId;
-  return lines.some(isIt)
-    ? lines.map((one) => (isIt(one) ? { ...one, price: line.price } : one))
-    : [...lines, line];
 }

@@ -5,9 +5,11 @@ import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import type { TextContext } from '@/app/_words/formatter';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
-import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
+import { quoteObstacleWords, RIGHT_AS_BEGUN } from '@/app/_words/orders/quoteObstacleWords';
 import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
 import { obstaclePlace } from './obstaclePlace';
+import { orderFields } from './orderFields';
+import { withLine } from './withLine';
 
 type QuoteObstaclesProps = Readonly<{
   of: OrderOnPaper;
@@ -21,6 +23,7 @@ type QuoteObstaclesProps = Readonly<{
 
 /** All that stands in the way of the quote, each with the way to where it is mended. */
 export function QuoteObstacles({ of, obstacles, context, onGo, onRoom }: QuoteObstaclesProps) {
+  const { change } = orderFields(of);
   return (
     <>
       <h3 className={styles.sub}>
@@ -34,6 +37,19 @@ export function QuoteObstacles({ of, obstacles, context, onGo, onRoom }: QuoteOb
           return (
             <FindingRow key={sentence} severity="stop" sentence={sentence}>
               {place.kind === 'page' && <Link href={place.href}>{place.words}</Link>}
+              {obstacle.kind === 'asBegun' && (
+                <Button
+                  kind="quiet"
+                  onPress={() =>
+                    change(`${obstacle.job} as it began`, (now) => ({
+                      ...now,
+                      lines: withLine(now.lines, obstacle, { rightAsBegun: true }),
+                    }))
+                  }
+                >
+                  {RIGHT_AS_BEGUN}
+                </Button>
+              )}
               {place.kind === 'room' && (
                 <Button kind="quiet" onPress={() => onRoom(place.id)}>
                   {place.words}

@@ -17,6 +17,7 @@ export function obstaclePlace(obstacle: QuoteObstacle, { order }: Pick<OrderOnPa
   const room = (id: OrderPlace, words: string): Place => ({ kind: 'room', id, words });
   const job = (jobId: string): Place => ({ kind: 'page', href: `/jobs/${jobId}`, words: 'Go to the job' });
   switch (obstacle.kind) {
+    case 'asBegun':
     case 'stopped':
     case 'noPrice':
       return job(obstacle.jobId);

@@ -14,6 +14,8 @@ export function quoteObstacleWords(obstacle: QuoteObstacle, context: TextContext
       return 'Nothing is ordered: no job of this order has pieces in it. Add a job, and how many of each size.';
     case 'jobGone':
       return `A job of this order is not there (${obstacle.jobId}). Take it out of the order, or bring the job back.`;
+    case 'asBegun':
+      return `The job “${obstacle.job}” is as it began: ${formatter.number(obstacle.pieces, 0)} × ${obstacle.name}, printed with “${obstacle.picture}”. Nobody has chosen that yet, so the quote would be for goods nobody asked for. Choose the blank, the sizes and the print in the job, or say that it is right so.`;
     case 'stopped':
       return `The job “${obstacle.name}” has a stop, so it has no price. ${stopWords(obstacle.why, context)}`;
     case 'noPrice':
@@ -58,6 +60,8 @@ export function quoteObstacleWords(obstacle: QuoteObstacle, context: TextContext
       return obstacle satisfies never;
   }
 }
+
+export const RIGHT_AS_BEGUN = 'It is right so';
 
 // Helpers
 

@@ -70,9 +70,9 @@ export function repeatOrder(source: RepeatSource): RepeatedOrder {
       openItems: [],
       jobIds: copies.map(({ id }) => id),
       // Names are of those who wore the last ones, and a version of a list may be of old prices.
-      lines: order.lines.flatMap(({ jobId, lineId }) => {
-        const id = idOf.get(jobId);
-        return id === undefined ? [] : [{ jobId: id, lineId, price: { from: 'job' as const }, names: [] }];
+      lines: order.lines.flatMap((line) => {
+        const id = idOf.get(line.jobId);
+        return id === undefined ? [] : [{ ...line, jobId: id, price: { from: 'job' as const }, names: [] }];
       }),
       charges: order.charges.filter(({ kind }) => !freeKinds.includes(kind) && !onceKinds.includes(kind)),
       discount: null,

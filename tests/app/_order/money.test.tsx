@@ -9,7 +9,10 @@ import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 import { accepted, approve, dayIn, enterOrder, form, pay, payments, said, section, tell } from './inOrder';
 
-vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/orders/club-enquiry',
+  useRouter: () => ({ push: () => undefined }),
+}));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
   return { appDocuments };

@@ -32,7 +32,11 @@ import {
   tell,
 } from './inOrder';
 
-vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+const went = vi.hoisted(() => vi.fn<(address: string) => void>());
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/orders/club-enquiry',
+  useRouter: () => ({ push: went }),
+}));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
   return { appDocuments };
@@ -168,6 +172,8 @@ describe('jobs of an order', () => {
     await enterOrder();
     await userEvent.click(jobs().getByRole('button', { name: 'Add a new job' }));
     const added = order().jobIds.at(-1) ?? '';
+    // Nobody has chosen its blank, sizes or print yet, so it opens.
+    expect(went).toHaveBeenLastCalledWith(`/jobs/${added}`);
     expect(bodyOf('job', added)).toMatchObject({
       customer: 'Exampleton Ramblers Club',
       wantedOn: order().wantedOn,

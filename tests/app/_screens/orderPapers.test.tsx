@@ -12,6 +12,7 @@ import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperQuestion, PaperReply } from '@/app/_papers/messages';
 import type { StudyRequest } from '@/app/_studies/studies';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import { newJob } from '@/lib/drafts/newJob';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import { lettersMissing } from '@/lib/papers/lettersMissing';
 import { sha256OfBytes } from '@/lib/stored/sha256';
@@ -285,6 +286,39 @@ describe('what stands in the way of a quote', () => {
     await waitFor(() => expect(price).toHaveFocus());
     await userEvent.selectOptions(price, 'job');
     expect(await screen.findByText('761.31 USD')).toBeVisible();
+  });
+
+  it('is a job of which nobody has chosen anything, until somebody says that it is right so', async () => {
+    await open();
+    const { workshop } = screenStore().getState().kinds;
+    const blank = { id: 'white-shirt', body: bodyOf('blank', 'white-shirt') };
+    const { job, artwork } = newJob({
+      ...{ name: 'Caps', day: TEST_DAY, artworkId: 'first', blank },
+      workshop: Object.values(workshop.bodies)[0] ?? bodyOf('workshop', 'workshop'),
+    });
+    await act(async () => {
+      screenStore().actions.edit('Begin', [
+        { do: 'add', kind: 'artwork', id: 'first', body: artwork },
+        {
+          do: 'add',
+          kind: 'job',
+          id: 'caps',
+          body: { ...job, freightIn: bodyOf('job', 'club-order').freightIn },
+        },
+      ]);
+    });
+    await changeOrder({ jobIds: ['club-order', 'caps'] });
+    expect(
+      await screen.findByText(/^The job “Caps” is as it began: 12 × .*, printed with “First picture”\./),
+    ).toBeVisible();
+    await press(/^Issue quote/);
+    expect(quotes()).toEqual([]);
+    expect(screen.getByRole('link', { name: 'Go to the job' })).toHaveAttribute('href', '/jobs/caps');
+    await press('It is right so');
+    expect(bodyOf('order', ORDER).lines).toContainEqual({
+      ...{ jobId: 'caps', lineId: 'line-1', price: { from: 'job' }, names: [], rightAsBegun: true },
+    });
+    await waitFor(() => expect(screen.queryByText(/is as it began/)).toBeNull());
   });
 
   it('is told where no piece is ordered', async () => {

@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
+import { newJob } from '@/lib/drafts/newJob';
+import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
 import { DAY } from '@/tests/fixtures/numbers';
 import { anItem, aVersion } from '@/tests/lib/priceLists/aVersion';
 import { plainInput } from './plainQuote';
-import { clubCustomer, refused } from './quoteTools';
+import { clubCustomer, made, refused } from './quoteTools';
 
 const kindsOf = (...asked: Parameters<typeof refused>) => refused(...asked).map(({ kind }) => kind);
+const kindsOrNone = (asked: Parameters<typeof made>[0]) => {
+  const outcome = made(asked);
+  return outcome.kind === 'refused' ? outcome.obstacles.map(({ kind }) => kind) : [];
+};
 const context = {
   locale: 'en-US',
   currency: 'USD',
@@ -24,6 +30,29 @@ describe('a quote is not made', () => {
   it('of nothing', () => {
     expect(kindsOf({ jobs: [], order: { jobIds: [] } })).toEqual(['nothingOrdered']);
     expect(kindsOf({ order: { jobIds: ['club-order', 'gone'] } })).toEqual(['jobGone']);
+  });
+
+  it('of a job of which nobody has chosen anything, unless somebody says that it is right so', () => {
+    const { workshop, blanks, asOf } = club();
+    const [id = '', body] = Object.entries(blanks)[0] ?? [];
+    if (body === undefined) throw new Error('the example has no blank');
+    const begunNow = newJob({ name: 'Caps', day: asOf, workshop, blank: { id, body }, artworkId: 'first' });
+    const input: JobInput = {
+      ...{ asOf, workshop, blanks, artworks: { first: begunNow.artwork }, onHand: {}, approvedVersions: {} },
+      job: begunNow.job,
+    };
+    expect(refused({ input })).toContainEqual({
+      ...{ kind: 'asBegun', jobId: 'club-order', lineId: 'line-1', name: body.name, job: 'Caps' },
+      ...{ pieces: 12, picture: 'First picture' },
+    });
+    const lines = [{ jobId: 'club-order', lineId: 'line-1', rightAsBegun: true }];
+    const order = { lines };
+    expect(kindsOrNone({ order, input })).not.toContain('asBegun');
+    // In every word that it is told by.
+    const [begun] = refused({ input });
+    expect(begun === undefined ? '' : quoteObstacleWords(begun, context)).toBe(
+      `The job “Caps” is as it began: 12 × ${body.name}, printed with “First picture”. Nobody has chosen that yet, so the quote would be for goods nobody asked for. Choose the blank, the sizes and the print in the job, or say that it is right so.`,
+    );
   });
 
   it('while a job has a stop, and says which', () => {
