@@ -2,7 +2,7 @@ import type { Confirmation, Invoice, Quote } from '@/shared/schemas/orderPapers'
 import type { Issued } from './followingPapers';
 import { headingLike } from './paperHeading';
 import { type Changes, noSums, sumsWithChanges } from './saleSums';
-import { duesOfTerms, termsWith } from './termsOfQuote';
+import { duesOfTerms, termsOfBill } from './termsOfQuote';
 
 type Confirmed = Omit<Confirmation, 'accepted' | 'quote' | 'terms'>;
 
@@ -38,7 +38,7 @@ export function invoiceOf(
     ...headingLike(confirmed, issued),
     ...{ goods, charges, discount, tax, sums, suppliedOn, dueOn, paid, due },
     changeIds: changes.map(({ entryId }) => entryId),
-    terms: termsWith(terms, duesOfTerms(confirmed, { ...dues, issuedOn: issued.day })),
+    terms: termsOfBill(terms, duesOfTerms(confirmed, { ...dues, issuedOn: issued.day })),
   };
 }
 

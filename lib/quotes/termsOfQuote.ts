@@ -4,7 +4,8 @@ import type { Labels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
 import { daysBetween } from '@/shared/days';
 import type { Order } from '@/shared/schemas/order';
-import type { Quote } from '@/shared/schemas/orderPapers';
+import type { Invoice, Quote } from '@/shared/schemas/orderPapers';
+import type { TermKey } from '@/shared/schemas/seller';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { shortened } from './asName';
 import type { PricedJob } from './pricedJob';
@@ -63,7 +64,10 @@ export function termsOfQuote({
   } satisfies Record<TermFigure, string | null>;
   const agreed = order.agreed.trim();
   return {
-    texts: termTexts(papers, labels, heading.language, ownGarments).map(cut),
+    texts: termTexts(papers, labels, heading.language, ownGarments).map((term) => ({
+      key: term.key,
+      ...cut(term),
+    })),
     figures: toldFigures(known),
     besides: agreed === '' ? [] : [cut({ heading: labels.termAgreed, text: agreed })],
   };
@@ -73,6 +77,13 @@ export function termsOfQuote({
 export function termsWith({ texts, figures, besides }: QuotedTerms, own: TermFacts = {}): Quote['terms'] {
   return [...filledTerms(texts, { ...figures, ...own }).map(cut), ...besides];
 }
+
+/** @returns what a bill says of the terms of its quote: whatever is to be done before it is written is told no more. */
+export const termsOfBill = ({ texts, figures }: QuotedTerms, own: TermFacts): Invoice['terms'] =>
+  filledTerms(
+    texts.filter(({ key }) => key !== null && billed.includes(key)),
+    { ...figures, ...own },
+  ).map(cut);
 
 /** @returns what is to pay, for a paper that comes to another sum than its quote. */
 export function moneyOfTerms(
@@ -110,6 +121,8 @@ export function duesOfTerms(
 // Helpers
 
 type QuotedTerms = Quote['owner']['terms'];
+
+const billed: readonly TermKey[] = ['payment', 'claims', 'late'];
 
 interface Dues {
   readonly issuedOn: string;

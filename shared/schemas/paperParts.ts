@@ -5,6 +5,7 @@ import { languageSchema } from './customer';
 import { paperNumberSchema, sha256Schema } from './happened';
 import { orderNumberSchema } from './orderEvents';
 import { daySchema } from './rate';
+import { termKeys } from './seller';
 import { z } from './z';
 
 /** Money of a paper: whole minor units, which nothing rounds again. */
@@ -128,6 +129,9 @@ export const datesSchema = z.strictObject({
 
 export const termSchema = z.strictObject({ heading: z.string().max(80), text: textSchema });
 
+/** A term before figures are put in; null where it is the workshop's alone. */
+const termToFillSchema = termSchema.extend({ key: z.enum(termKeys).nullable() });
+
 export const alternativeOnPaperSchema = z.strictObject({
   id: idSchema,
   label: nameSchema,
@@ -178,7 +182,7 @@ export const ownersSideSchema = z.strictObject({
   underCostWhy: z.string().max(500),
   /** The terms before figures were put in, so that papers that follow say the same with their own. */
   terms: z.strictObject({
-    texts: z.array(termSchema).max(30),
+    texts: z.array(termToFillSchema).max(30),
     /** By name, as the quote wrote them; those that nobody knew are left out. */
     figures: z.record(z.string().max(40), z.string().max(80)),
     /** What was agreed besides, word for word. */
@@ -213,5 +217,6 @@ export const ownersSideSchema = z.strictObject({
 export type GoodsOnPaper = z.infer<typeof goodsSchema>;
 export type QuoteAlternative = z.infer<typeof alternativeOnPaperSchema>;
 export type SaleSums = z.infer<typeof sumsSchema>;
+export type TermToFill = z.infer<typeof termToFillSchema>;
 export type TaxOnPaper = z.infer<typeof taxOnPaperSchema>;
 export type Seller = z.infer<typeof sellerOnPaperSchema>;

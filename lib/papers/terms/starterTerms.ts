@@ -34,7 +34,7 @@ interface StarterTerm {
 export const starterTerms: Readonly<Record<TermKey, StarterTerm>> = {
   payment: {
     heading: 'termPayment',
-    text: 'To pay now: {deposit}. Before the goods go out: {balance}. To pay within {creditDays} days of the invoice. We book the work once we have your approval and any deposit.',
+    text: 'To pay now: {deposit}. Before the goods go out: {balance}. To pay within {creditDays} days of the invoice.',
     askLocally: false,
   },
   delivery: {
@@ -44,7 +44,7 @@ export const starterTerms: Readonly<Record<TermKey, StarterTerm>> = {
   },
   proof: {
     heading: 'termProof',
-    text: 'We print what you approve. Please check spelling, size, place and the list of sizes.',
+    text: 'We print what you approve. Please check spelling, size, place and the list of sizes. We book the work once we have your approval and any deposit.',
     askLocally: false,
   },
   revisions: {
@@ -84,7 +84,7 @@ export const starterTerms: Readonly<Record<TermKey, StarterTerm>> = {
   },
   late: {
     heading: 'termLate',
-    text: 'Goods leave us once they are paid. If you cannot fetch or pay in time, tell us and we find a way.',
+    text: 'If you cannot fetch or pay in time, tell us and we find a way.',
     askLocally: true,
   },
 };

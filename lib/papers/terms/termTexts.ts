@@ -1,6 +1,7 @@
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { filled, ofLanguage } from '@/lib/papers/words/labelsFor';
 import type { Invoice } from '@/shared/schemas/orderPapers';
+import type { TermToFill } from '@/shared/schemas/paperParts';
 import { type PaperSettings, type TermKey, termKeys } from '@/shared/schemas/seller';
 import { starterTerms, type TermFigure, termFigures } from './starterTerms';
 
@@ -17,16 +18,20 @@ export function termTexts(
   labels: Labels,
   language: string,
   ownGarments: boolean,
-): Invoice['terms'] {
+): readonly TermToFill[] {
   const own = new Map<TermKey, string>();
   for (const { key, text } of ofLanguage(language, terms)) own.set(key, text);
   const texts = termKeys
     .filter((key) => key !== 'ownGarments' || ownGarments)
     .map((key) => ({
+      key,
       heading: labels[starterTerms[key].heading],
       text: own.get(key) ?? starterTerms[key].text,
     }));
-  return [...texts, ...ownTermsIn(language, ownTerms).map(({ heading, text }) => ({ heading, text }))];
+  return [
+    ...texts,
+    ...ownTermsIn(language, ownTerms).map(({ heading, text }) => ({ key: null, heading, text })),
+  ];
 }
 
 /** @returns the terms of the workshop alone that stand on papers in a language: those written in it, and those of no one. */
@@ -39,7 +44,7 @@ export function ownTermsIn(language: string, ownTerms: PaperSettings['ownTerms']
 }
 
 /** @returns terms with figures; a sentence with one that is not known is left out, and a term of which nothing is left. */
-export function filledTerms(texts: Invoice['terms'], facts: TermFacts): Invoice['terms'] {
+export function filledTerms(texts: readonly TermToFill[], facts: TermFacts): Invoice['terms'] {
   const known: Record<string, string> = {};
   for (const figure of termFigures) {
     const value = facts[figure];

@@ -113,7 +113,7 @@ describe('terms', () => {
   it('begin with our own words and the figures of the order', () => {
     const terms = termsFor(untoldPapers, englishLabels, 'en', facts);
     expect(terms.find(({ heading }) => heading === 'Payment')?.text).toBe(
-      'To pay now: 380.66 USD. Before the goods go out: 380.65 USD. We book the work once we have your approval and any deposit.',
+      'To pay now: 380.66 USD. Before the goods go out: 380.65 USD.',
     );
     // All but that of garments the customer brings.
     expect(terms).toHaveLength(termKeys.length - 1);

@@ -11,6 +11,7 @@ import {
   type Quote,
   receiptSchema,
 } from '@/shared/schemas/orderPapers';
+import { clubWith } from '@/tests/fixtures/clubJob';
 import { clubAlternatives, ready } from './quoteTools';
 
 const quote = quoteBody(
@@ -27,6 +28,7 @@ const confirmed = (alternativeId: string | null = null) => {
   return paper.value;
 };
 
+const headings = (terms: Quote['terms']) => terms.map(({ heading }) => heading);
 const payment = (terms: Quote['terms']) => terms.find(({ heading }) => heading === 'Payment')?.text;
 
 describe('a confirmation', () => {
@@ -97,7 +99,6 @@ describe('an invoice', () => {
   };
   const saysToPay = (more: Partial<typeof terms> | { readonly dueOn: string }, changes: Charged = []) =>
     payment(invoiceOf(confirmed(), { ...terms, suppliedOn: null, ...more, changes }, issued).terms);
-  const BOOKED = 'We book the work once we have your approval and any deposit.';
 
   it('is of what was confirmed, less what came', () => {
     const paper = invoiceOf(confirmed(), { ...terms, changes: [] }, issued);
@@ -119,18 +120,31 @@ describe('an invoice', () => {
 
   it('asks in its terms for what is still to pay, and no more', () => {
     // Before anything came: 380.66 first, and the rest before the goods go out.
-    expect(saysToPay({ paid: 0 })).toBe(
-      `To pay now: 380.66 USD. Before the goods go out: 380.65 USD. ${BOOKED}`,
-    );
+    expect(saysToPay({ paid: 0 })).toBe('To pay now: 380.66 USD. Before the goods go out: 380.65 USD.');
     // The deposit came; 16.05 with tax was changed since (777.36 less 380.66).
     const change = [{ entryId: 'phone-4', what: 'Other colour', amount: 1500 }];
-    expect(saysToPay({}, change)).toBe(`Before the goods go out: 396.70 USD. ${BOOKED}`);
-    expect(saysToPay({ paid: 76_131 })).toBe(BOOKED);
+    expect(saysToPay({}, change)).toBe('Before the goods go out: 396.70 USD.');
+    expect(saysToPay({ paid: 76_131 })).toBeUndefined();
     // A day of its own is the one that counts.
-    expect(saysToPay({ dueOn: '2026-12-11' })).toBe(`To pay within 14 days of the invoice. ${BOOKED}`);
-    // Goods that went out have no day to be ready.
-    const { terms: said } = invoiceOf(confirmed(), { ...terms, changes: [] }, issued);
-    expect(said.some(({ heading }) => heading === 'Delivery')).toBe(false);
+    expect(saysToPay({ dueOn: '2026-12-11' })).toBe('To pay within 14 days of the invoice.');
+  });
+
+  it('says of the terms how to pay, how to complain and what comes of paying late, and no more', () => {
+    const own = [{ id: 'yard', language: null, heading: 'Parking', text: 'In the yard.' }];
+    const papers = { page: null, words: [], terms: [], ownTerms: own };
+    const asked = { order: { agreed: 'Ready on a Friday.' }, input: clubWith({ 'workshop.papers': papers }) };
+    const { terms: quoted, owner } = ready(asked).body;
+    expect(headings(quoted)).toEqual(expect.arrayContaining(['Delivery', 'Proof', 'Changes', 'Rights']));
+    expect(headings(quoted).slice(-2)).toEqual(['Parking', 'Agreed besides']);
+    const bill = invoiceOf(confirmed(), { ...terms, terms: owner.terms, changes: [], paid: 0 }, issued);
+    expect(headings(bill.terms)).toEqual(['Payment', 'Something wrong?', 'Paid or fetched late']);
+    // Its due day says the rest.
+    const onCredit = invoiceOf(confirmed(), { ...terms, changes: [], dueOn: '2026-12-11' }, issued);
+    expect(onCredit.terms.map(({ text }) => text)).toEqual([
+      'To pay within 14 days of the invoice.',
+      'Please tell us within 14 days, and keep the goods until we have seen them.',
+      'If you cannot fetch or pay in time, tell us and we find a way.',
+    ]);
   });
 
   it('takes tax of each change where it is rounded on each line, and no discount of it', () => {
@@ -187,11 +201,8 @@ describe('an invoice of changes alone', () => {
   });
 
   it('asks in its terms for its own money and no deposit', () => {
-    const BOOKED = 'We book the work once we have your approval and any deposit.';
-    expect(payment(bill(0).terms)).toBe(`Before the goods go out: 14.98 USD. ${BOOKED}`);
-    expect(payment(bill(0, false, '2026-12-11').terms)).toBe(
-      `To pay within 14 days of the invoice. ${BOOKED}`,
-    );
+    expect(payment(bill(0).terms)).toBe('Before the goods go out: 14.98 USD.');
+    expect(payment(bill(0, false, '2026-12-11').terms)).toBe('To pay within 14 days of the invoice.');
   });
 });
 

@@ -14,9 +14,8 @@ const withPapers = (papers: Partial<PaperSettings>) =>
 describe('the terms of the worked quote', () => {
   it('bear its sums, its days and the habits of the workshop', () => {
     const terms = termsOf();
-    expect(terms.get('Payment')).toBe(
-      'To pay now: 380.66 USD. Before the goods go out: 380.65 USD. We book the work once we have your approval and any deposit.',
-    );
+    expect(terms.get('Payment')).toBe('To pay now: 380.66 USD. Before the goods go out: 380.65 USD.');
+    expect(terms.get('Proof')).toMatch(/ We book the work once we have your approval and any deposit\.$/);
     expect(terms.get('Delivery')).toBe(
       'Ready on December 11, 2026, if we have your approval and any deposit by November 30, 2026; later ones move the day.',
     );
@@ -28,10 +27,10 @@ describe('the terms of the worked quote', () => {
 
   it('name no deposit where none is asked, and nothing before the goods go out where there is credit', () => {
     expect(termsOf({ order: { depositShare: 0 } }).get('Payment')).toBe(
-      'Before the goods go out: 761.31 USD. We book the work once we have your approval and any deposit.',
+      'Before the goods go out: 761.31 USD.',
     );
     expect(termsOf({ input: clubWith({ 'workshop.quoting.creditDays': 30 }) }).get('Payment')).toBe(
-      'To pay now: 380.66 USD. To pay within 30 days of the invoice. We book the work once we have your approval and any deposit.',
+      'To pay now: 380.66 USD. To pay within 30 days of the invoice.',
     );
   });
 
