@@ -39,7 +39,10 @@ export function InvoiceTab({ of, isNext, choices, onChoose }: FollowingTabProps)
         answer={
           invoice === null
             ? null
-            : invoiceAnswer(words(invoice.sums.total), words(invoice.due), invoice.goods.length > 0)
+            : invoiceAnswer(
+                { total: invoice.sums.total, due: invoice.due, isOfGoods: invoice.goods.length > 0 },
+                words,
+              )
         }
       >
         {invoice?.goods.length === 0 && again.length > 0 && (

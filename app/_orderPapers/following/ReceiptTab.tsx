@@ -32,9 +32,7 @@ export function ReceiptTab({ of, isNext, choices, onChoose }: FollowingTabProps)
   const words = (minor: number) => minorMoney(minor, standing.money.currency, locale);
   return (
     <>
-      <TabHead
-        answer={receipt === null ? null : receiptAnswer(words(receipt.payment.amount), words(receipt.left))}
-      >
+      <TabHead answer={receipt === null ? null : receiptAnswer(receipt.payment.amount, receipt.left, words)}>
         {payments.length > 1 && (
           <ChoiceField
             label="Which payment"

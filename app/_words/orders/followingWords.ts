@@ -42,9 +42,17 @@ export const requestAnswer = (
   rest: ` to ask for as ${what}${paid === null ? '' : `; ${paid} came`}`,
 });
 
-export const invoiceAnswer = (total: string, due: string, isOfGoods: boolean): AnswerLine => ({
-  strong: total,
-  rest: `${isOfGoods ? '' : ' for changes that no invoice asks for'}, ${due} still to pay`,
+/** Whole minor units with their currency, in words. */
+type MoneyWords = (minor: number) => string;
+
+export const invoiceAnswer = (
+  { total, due, isOfGoods }: { readonly total: number; readonly due: number; readonly isOfGoods: boolean },
+  words: MoneyWords,
+): AnswerLine => ({
+  strong: words(total),
+  rest: `${isOfGoods ? '' : ' for changes that no invoice asks for'}, ${
+    due < 0 ? `and ${words(-due)} came beyond it` : `${words(due)} still to pay`
+  }`,
 });
 
 /** What is said where changes that go on an invoice were given back with an earlier one. */
@@ -53,9 +61,10 @@ export const givenBackWords = (wishes: readonly string[]): string =>
     wishes.length === 1 ? 'was' : 'were'
   } given back with an earlier invoice: ${wishes.map((wish) => `“${wish}”`).join(', ')}. Issued, it asks for the money again. Where nobody is to pay, take the change back in what happened.`;
 
-export const receiptAnswer = (amount: string, left: string): AnswerLine => ({
-  strong: `${amount} came`,
-  rest: `, ${left} left`,
+/** @param left below 0 where more came than was asked */
+export const receiptAnswer = (amount: number, left: number, words: MoneyWords): AnswerLine => ({
+  strong: `${words(amount)} came`,
+  rest: left < 0 ? `, ${words(-left)} beyond the total` : `, ${words(left)} left`,
 });
 
 export const proofAnswer = (prints: number, names: number, revisions: string): AnswerLine => ({

@@ -46,7 +46,11 @@ export function invoicePaper(body: Invoice, labels: Labels): Paper {
       ? []
       : [
           { name: labels.paid, value: figures.money(body.paid) },
-          { name: labels.toPay, value: figures.money(body.due), look: 'strong' as const },
+          {
+            name: body.due < 0 ? labels.beyond : labels.toPay,
+            value: figures.money(Math.abs(body.due)),
+            look: 'strong' as const,
+          },
         ];
   const notes = [howToPay(body, labels), ...termNotes(body.terms)].filter((note) => note !== null);
   return headedPaper(body, told, {
@@ -74,7 +78,7 @@ export function receiptPaper(body: Receipt, labels: Labels): Paper {
       sumsTable(body, told, [
         [labels.orderTotal, body.total],
         [labels.paid, body.paid],
-        [labels.left, body.left],
+        [body.left < 0 ? labels.beyond : labels.left, Math.abs(body.left)],
       ]),
     ],
   });

@@ -140,6 +140,7 @@ export const englishLabels = {
   received: 'Received with thanks',
   receivedBy: 'on {day}, by {way}',
   left: 'left to pay',
+  beyond: 'paid beyond the total',
   wayTransfer: 'bank transfer',
   wayCard: 'card',
   wayCash: 'cash',

@@ -208,6 +208,19 @@ describe('the other papers of an order', () => {
     expect(lines).toContain('left to pay 380.65');
   });
 
+  it('a receipt and an invoice of more than was asked name what is beyond, and no minus', async () => {
+    // 810.60 came of 761.31: 49.29 too much.
+    const receipt = await read({ kind: 'receipt', body: { ...clubReceipt, paid: 81060, left: -4929 } });
+    expect(receipt.lines).toContain('paid beyond the total 49.29');
+    expect(receipt.text).not.toMatch(/left to pay|−/);
+    const invoice = await read({ kind: 'invoice', body: { ...clubInvoice, paid: 81060, due: -4929 } });
+    expect(invoice.lines).toContain('paid beyond the total 49.29');
+    expect(invoice.lines.filter((line) => /^to pay|−/.test(line))).toEqual([]);
+    // Nothing is left of what was paid to the coin.
+    const even = await read({ kind: 'receipt', body: { ...clubReceipt, paid: 76131, left: 0 } });
+    expect(even.lines).toContain('left to pay 0.00');
+  });
+
   it('a credit note names the invoice and the reason', async () => {
     const { text, lines } = await read({ kind: 'creditNote', body: clubCredit });
     expect(text).toContain('It corrects invoice 26-007A of December 14, 2026.');
