@@ -38,7 +38,9 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
   }
   const { paper } = chosen;
   const left = leftOf(chosen);
-  const { currency } = paper.body;
+  const { currency, tax } = paper.body;
+  const { mode } = tax;
+  const words = (minor: number) => minorMoney(minor, currency, locale);
   const number = seriesNumberText(paper.number, paper.body.issuedOn);
   const why = choices.creditWhy.trim();
   const lines = choices.creditLines.map(({ what, amount }) => ({
@@ -60,7 +62,7 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
   const whole = fromMinor(left.subtotal as MinorUnits, currency);
   return (
     <>
-      <TabHead answer={creditAnswer(minorMoney(left.subtotal, currency, locale), number)}>
+      <TabHead answer={creditAnswer({ left, mode, number }, words)}>
         {invoices.length > 1 && (
           <ChoiceField
             label="Of which invoice"
@@ -94,7 +96,7 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
               value={amount}
               {...numberLimits(orderSchema, ['discount', 'amount'])}
               minDecimals={currencyDigits(currency) ?? 0}
-              hint={paper.body.tax.mode === 'added' ? 'Without tax, as on the invoice.' : undefined}
+              hint={mode === 'added' ? 'Without tax, as on the invoice.' : undefined}
               onCommit={(to) => setLine(id, { amount: to })}
             />
             <Button
@@ -128,7 +130,7 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
             ? why === ''
               ? 'Write down why it is given back.'
               : 'Say what each part is for.'
-            : creditProblemWords(made.problem, currency, locale)
+            : creditProblemWords(made.problem, { currency, locale, mode })
         }
       />
     </>

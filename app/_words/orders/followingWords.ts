@@ -1,4 +1,5 @@
 import type { GoodsProblem } from '@/lib/quotes/goodsPapers';
+import type { SaleSums, TaxOnPaper } from '@/shared/schemas/paperParts';
 
 /** An answer line: the bold part first. */
 export interface AnswerLine {
@@ -95,7 +96,17 @@ export const invoiceInForceWords = (numbers: readonly string[]): string =>
       : `Invoices ${numbers.join(', ')} are in force, and one more would ask for the money again. Give them back by credit notes, or withdraw them,`
   } before you bill anew. Changes that are noted from now on go on an invoice of their own.`;
 
-export const creditAnswer = (left: string, number: string): AnswerLine => ({
-  strong: left,
-  rest: ` can be given back of invoice ${number}`,
+/** @param left what no credit note gave back; with tax on top of it both are told, for its parts are typed without tax */
+export const creditAnswer = (
+  {
+    left,
+    mode,
+    number,
+  }: { readonly left: SaleSums; readonly mode: TaxOnPaper['mode']; readonly number: string },
+  words: MoneyWords,
+): AnswerLine => ({
+  strong: words(left.total),
+  rest: ` can be given back of invoice ${number}${
+    mode === 'added' ? `: ${words(left.subtotal)} and ${words(left.tax)} of tax` : ''
+  }`,
 });

@@ -317,10 +317,16 @@ describe('a credit note', () => {
     await open('Invoice');
     await issue(/^Issue invoice/);
     await go('Credit note');
+    expect(screen.getByText('761.31 USD')).toBeVisible();
+    expect(
+      screen.getByText(/can be given back of invoice .*: 711\.50 USD and 49\.81 USD of tax$/),
+    ).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Add a part' }));
     await userEvent.type(screen.getByLabelText('What'), 'Too much');
     await userEvent.type(screen.getByLabelText('Amount'), '800');
-    expect(screen.getByText(/800\.00 USD is more than the 711\.50 USD that is left/)).toBeVisible();
+    expect(
+      screen.getByText(/800\.00 USD is more than the 711\.50 USD without tax that is left/),
+    ).toBeVisible();
   });
 });
 
