@@ -1,3 +1,4 @@
+import type { Figures } from '@/lib/papers/words/figures';
 import { filled } from '@/lib/papers/words/labelsFor';
 import type { Alternative } from '@/shared/schemas/order';
 import type { QuoteAlternative } from '@/shared/schemas/paperParts';
@@ -12,13 +13,20 @@ interface OnPaper {
   readonly asked: AskedSale;
   readonly other: Sale;
   readonly depositShare: number;
+  readonly figures: Pick<Figures, 'money'>;
 }
 
 /** @returns an alternative as the customer reads it, with all that it needs to be confirmed. */
-export function alternativeOnPaper({ alternative, asked, other, depositShare }: OnPaper): QuoteAlternative {
+export function alternativeOnPaper({
+  alternative,
+  asked,
+  other,
+  depositShare,
+  figures,
+}: OnPaper): QuoteAlternative {
   return {
     id: alternative.id,
-    ...said(alternative, asked, other),
+    ...said(alternative, asked, other, figures),
     sizes: other.lines.flatMap(({ jobId, lineId, sizes }) =>
       [...new Set(sizes.map(({ size }) => size))].map((size) => ({
         jobId,
@@ -47,6 +55,7 @@ function said(
   alternative: Alternative,
   { sale, jobs, terms }: AskedSale,
   { lines }: Sale,
+  { money }: OnPaper['figures'],
 ): { readonly label: string; readonly says: string } {
   const { labels } = terms;
   const isIt = (line: SoldLine) => line.jobId === alternative.jobId && line.lineId === alternative.lineId;
@@ -69,5 +78,22 @@ function said(
     return { label: asName(label), says: shortened(filled(labels.fewerPieces, { count }), 300) };
   const { size } = alternative;
   const more = size === null ? labels.morePiecesMixed : labels.morePieces;
-  return { label: asName(label), says: shortened(filled(more, { count, size: size ?? '' }), 300) };
+  const text = filled(more, { count, size: size ?? '' });
+  const each = eachOfFurther(before, after);
+  const says = each === null ? text : filled(labels.moreEach, { text, amount: money(each) });
+  return { label: asName(label), says: shortened(says, 300) };
+}
+
+/** @returns what each piece beyond the asked ones costs; null where they differ, or where the asked ones cost otherwise then. */
+function eachOfFurther(before: SoldLine, after: SoldLine): number | null {
+  const isAsked = (row: SoldLine['sizes'][number]) =>
+    before.sizes.some(
+      ({ size, quantity, each }) => row.size === size && row.quantity === quantity && row.each === each,
+    );
+  const further = after.sizes.filter((row) => !isAsked(row));
+  const [first] = further;
+  const isBeside = after.sizes.length === before.sizes.length + further.length;
+  return first !== undefined && isBeside && further.every(({ each }) => each === first.each)
+    ? first.each
+    : null;
 }

@@ -8,6 +8,7 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Customer } from '@/shared/schemas/customer';
 import type { DeliveryNote, Proof } from '@/shared/schemas/orderPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { addressOfGoods } from './addressOfGoods';
 import type { Issued } from './followingPapers';
 import { goodsOf } from './goodsOf';
 import { labelsOfOrder, paperHeading, paperStyle } from './paperHeading';
@@ -83,7 +84,7 @@ export function deliveryNoteOf(
   return ok({
     ...heading,
     number,
-    customer: { ...heading.customer, address: goodsAddress(asked, customer) ?? heading.customer.address },
+    customer: { ...heading.customer, address: addressOfGoods(order, customer) ?? '' },
     way: order.delivery.way,
     goods: lines.map(({ jobId, line }) => {
       const { name, says } = goodsOf(jobId, line, { without: [], labels, locale: heading.locale });
@@ -151,9 +152,3 @@ const sizesOf = ({ sizes }: ResolvedLine) => sizes.map(({ size, quantity }) => (
 
 const piecesOf = (sizes: ResolvedLine['sizes']): number =>
   sizes.reduce((sum, { quantity }) => sum + quantity, 0);
-
-function goodsAddress({ order }: Pick<GoodsAsked, 'order'>, customer: Customer): string | undefined {
-  const { addressId } = order.delivery;
-  const chosen = customer.addresses.find(({ id }) => id === addressId);
-  return (chosen ?? customer.addresses.find(({ purpose }) => purpose !== 'bills'))?.text;
-}

@@ -1,4 +1,5 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { figuresOf } from '@/lib/papers/words/figures';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import { toMinor } from '@/shared/money';
@@ -57,12 +58,13 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
   const depositShare = order.depositShare ?? workshop.quoting.depositShare;
   const deposit = shareOf(sale.sums.total, depositShare);
   const { currency } = heading;
+  const figures = figuresOf(heading);
   const balance = sale.sums.total - deposit;
   const validUntil = addDays(day, order.validDays ?? workshop.quoting.validDays);
   const dates = datesOfOrder({ ...asked, validUntil }, jobs, workshop);
   const revisionsIncluded = order.revisionsIncluded ?? workshop.quoting.revisionsIncluded;
   const quoted = termsOfQuote({
-    ...{ heading, workshop, order, jobs, labels: terms.labels, sums: sale.sums },
+    ...{ heading, workshop, order, customer, jobs, labels: terms.labels, sums: sale.sums },
     ...{ deposit, balance, dates, revisionsIncluded },
   });
   return {
@@ -95,7 +97,7 @@ export function makeQuote(asked: QuoteAsked, grid: Grid): MadeQuote {
         terms: termsWith(quoted),
         alternatives: offered.flatMap(({ alternative, other }) =>
           other.ok
-            ? [alternativeOnPaper({ alternative, asked: judged, other: other.value, depositShare })]
+            ? [alternativeOnPaper({ alternative, asked: judged, other: other.value, depositShare, figures })]
             : [],
         ),
         owner: {

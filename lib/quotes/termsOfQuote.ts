@@ -1,19 +1,24 @@
+import { textLines } from '@/lib/papers/bodies/heading';
 import type { TermFigure } from '@/lib/papers/terms/starterTerms';
 import { filledTerms, type TermFacts, termTexts } from '@/lib/papers/terms/termTexts';
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
+import { apart, filled } from '@/lib/papers/words/labelsFor';
 import { daysBetween } from '@/shared/days';
+import type { Customer } from '@/shared/schemas/customer';
 import type { Order } from '@/shared/schemas/order';
 import type { Invoice, Quote } from '@/shared/schemas/orderPapers';
 import type { TermKey } from '@/shared/schemas/seller';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { addressOfGoods } from './addressOfGoods';
 import { shortened } from './asName';
 import type { PricedJob } from './pricedJob';
 
 interface OfTerms {
   readonly heading: Pick<Quote, 'language' | 'locale' | 'length' | 'currency'>;
   readonly workshop: Pick<Workshop, 'papers' | 'quoting'>;
-  readonly order: Pick<Order, 'agreed'>;
+  readonly order: Pick<Order, 'agreed' | 'delivery'>;
+  readonly customer: Customer;
   readonly jobs: readonly PricedJob[];
   readonly labels: Labels;
   readonly sums: Quote['sums'];
@@ -31,6 +36,7 @@ export function termsOfQuote({
   heading,
   workshop: { papers, quoting },
   order,
+  customer,
   jobs,
   labels,
   sums,
@@ -54,6 +60,7 @@ export function termsOfQuote({
     balance: isOnCredit ? null : money(balance),
     total: money(sums.total),
     creditDays: isOnCredit ? count(creditDays) : null,
+    delivery: deliveryOf(order, customer, labels),
     ready: day(dates.ready),
     approveBy: day(dates.approveBy),
     leadDays: count(dates.leadDays),
@@ -142,6 +149,25 @@ const cut = ({ heading, text }: Quote['terms'][number]): Quote['terms'][number] 
 function moneyIn(heading: OfTerms['heading']): (minor: number) => string | null {
   const figures = figuresOf(heading);
   return (minor) => (minor <= 0 ? null : `${figures.money(minor)} ${heading.currency}`);
+}
+
+/** @returns how the goods reach the customer, and where; null where that is not decided. */
+function deliveryOf(order: Pick<Order, 'delivery'>, customer: Customer, labels: Labels): string | null {
+  const place = textLines(addressOfGoods(order, customer) ?? '').join(', ');
+  const to = { place: apart(place) };
+  const { way } = order.delivery;
+  switch (way) {
+    case null:
+      return null;
+    case 'fetched':
+      return labels.wayFetched;
+    case 'brought':
+      return place === '' ? labels.wayBrought : filled(labels.broughtTo, to);
+    case 'sent':
+      return place === '' ? labels.waySent : filled(labels.sentTo, to);
+    default:
+      return way satisfies never;
+  }
 }
 
 const toldFigures = (known: TermFacts): Record<string, string> =>

@@ -184,7 +184,7 @@ export const ownersSideSchema = z.strictObject({
   terms: z.strictObject({
     texts: z.array(termToFillSchema).max(30),
     /** By name, as the quote wrote them; those that nobody knew are left out. */
-    figures: z.record(z.string().max(40), z.string().max(80)),
+    figures: z.record(z.string().max(40), textSchema),
     /** What was agreed besides, word for word. */
     besides: z.array(termSchema).max(1),
   }),

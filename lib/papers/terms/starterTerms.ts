@@ -10,6 +10,7 @@ export const termFigures = [
   'balance',
   'total',
   'creditDays',
+  'delivery',
   'ready',
   'approveBy',
   'leadDays',
@@ -39,7 +40,7 @@ export const starterTerms: Readonly<Record<TermKey, StarterTerm>> = {
   },
   delivery: {
     heading: 'termDelivery',
-    text: 'Ready on {ready}, if we have your approval and any deposit by {approveBy}; later ones move the day.',
+    text: '{delivery}. Ready on {ready}, if we have your approval and any deposit by {approveBy}; later ones move the day.',
     askLocally: false,
   },
   proof: {

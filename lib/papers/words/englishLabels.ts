@@ -101,6 +101,7 @@ export const englishLabels = {
   choiceDeposit: 'deposit {amount}',
 
   morePieces: '{count} more in {size}',
+  moreEach: '{text}, {amount} each',
   morePiecesMixed: '{count} more, in sizes as ordered',
   fewerPieces: '{count} fewer',
   withoutPrint: 'Without {print}',
@@ -128,6 +129,10 @@ export const englishLabels = {
   termRights: 'Rights',
   termLate: 'Paid or fetched late',
   termAgreed: 'Agreed besides',
+
+  // Delivery term
+  broughtTo: 'Brought to {place}',
+  sentTo: 'Sent to {place}',
 
   // Payment
   pleasePay: 'Please pay',

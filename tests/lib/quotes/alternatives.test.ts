@@ -33,6 +33,15 @@ describe('more pieces', () => {
     expect(twice?.sizes.map(({ quantity }) => quantity)).toEqual([8, 18, 22, 16, 8, 2]);
   });
 
+  it('name what each of them costs where it is one price', () => {
+    const says = (...of: Parameters<typeof pieces>) =>
+      ready({ order: pieces(...of), input: clubWith({ 'job.wantedOn': null }) }).body.alternatives[0]?.says;
+    expect(says(38, '2XL')).toBe('1 more in 2XL, 15.00 each');
+    expect(says(38)).toBe('1 more, in sizes as ordered, 12.50 each');
+    // As many again cost 12.50, 15.00 and 16.50.
+    expect(says(74)).toBe('37 more, in sizes as ordered');
+  });
+
   it('are not offered where there is no time for them', () => {
     expect(problemOf({ order: pieces(400) })).toEqual(['stopped']);
   });

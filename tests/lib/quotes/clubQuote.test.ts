@@ -34,7 +34,7 @@ describe('the quote of the worked order', () => {
 
   it('offers three more in L for 37.50', () => {
     const [forty] = body.alternatives;
-    expect(forty).toMatchObject({ label: '40 × Club shirt', says: '3 more in L' });
+    expect(forty).toMatchObject({ label: '40 × Club shirt', says: '3 more in L, 12.50 each' });
     // 711.50 + 3 × 12.50; 749.00 × 1.07 = 801.43.
     expect(forty?.sums).toEqual({ subtotal: 74_900, tax: 5243, total: 80_143 });
     expect(forty?.sizes.find(({ size }) => size === 'L')?.quantity).toBe(14);

@@ -3,10 +3,10 @@ import type { QuoteDraft } from '@/lib/quotes/makeQuote';
 import { quoteBody } from '@/lib/quotes/quoteBody';
 import { type Quote, quoteSchema } from '@/shared/schemas/orderPapers';
 import { clubWith } from '@/tests/fixtures/clubJob';
-import { writtenPaper } from '@/tests/fixtures/orderPapers';
+import { seller, writtenPaper } from '@/tests/fixtures/orderPapers';
 import { readPages } from '@/tests/fixtures/readPages';
 import { plainQuote } from './plainQuote';
-import { clubAlternatives, ready } from './quoteTools';
+import { clubAlternatives, clubCustomer, ready } from './quoteTools';
 
 const issued = (body: QuoteDraft['body']): Quote =>
   quoteBody({ body, risks: [] }, { count: 1, letter: 'A' }, ({ id }) => id);
@@ -112,6 +112,26 @@ describe('a quote read back by another reader', () => {
     const { lines } = await readPages(await written(quote));
     // 749.00 × 1.07 and 619.00 × 1.07 beside 711.50 × 1.07.
     expect(lines).toContain('761.31 801.43 662.33');
+  });
+});
+
+describe('the worked quote, whatever is said on it', () => {
+  const customer = clubCustomer({
+    addresses: [{ id: 'hut', purpose: 'goods', text: 'Club hut\n3 Sample Lane\nExampleton' }],
+  });
+  const order = {
+    alternatives: clubAlternatives,
+    delivery: { way: 'brought', addressId: 'hut', byPerson: false },
+  };
+
+  it.each(['a4', 'letter'] as const)('stands on one page of %s with the lines to sign on', async (page) => {
+    const papers = { page, words: [], terms: [], ownTerms: [] };
+    const input = clubWith({ 'workshop.papers': papers, 'workshop.seller': { ...seller, logo: null } });
+    const { pages, text } = await readPages(await written(issued(ready({ input, customer, order }).body)));
+    expect(pages).toHaveLength(1);
+    expect(text).toContain('Brought to Club hut, 3 Sample Lane, Exampleton.');
+    expect(text).toContain('3 more in L, 12.50 each');
+    expect(text).toContain('accepted, name signature date');
   });
 });
 

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { confirmationOf } from '@/lib/quotes/followingPapers';
+import { quoteBody } from '@/lib/quotes/quoteBody';
+import { quoteSchema } from '@/shared/schemas/orderPapers';
 import type { PaperSettings } from '@/shared/schemas/seller';
-import { clubWith } from '@/tests/fixtures/clubJob';
-import { clubAlternatives, ready } from './quoteTools';
+import { clubWith, TODAY } from '@/tests/fixtures/clubJob';
+import { clubAlternatives, clubCustomer, ready } from './quoteTools';
 
 type Asked = Parameters<typeof ready>[0];
 
@@ -34,6 +37,51 @@ describe('the terms of the worked quote', () => {
     );
   });
 
+  it('say how the goods reach the customer, and where', () => {
+    const customer = clubCustomer({
+      addresses: [
+        { id: 'bills', purpose: 'bills', text: '1 Bill Street' },
+        { id: 'hut', purpose: 'goods', text: 'Club hut\n3 Sample Lane' },
+      ],
+    });
+    const delivery = (way: string | null, addressId: string | null = null) =>
+      termsOf({ customer, order: { delivery: { way, addressId, byPerson: false } } }).get('Delivery');
+    const ready = 'Ready on December 11, 2026, if we have';
+    // Where goods go, if nobody chose another place.
+    expect(delivery('brought')).toContain(`Brought to \u2068Club hut, 3 Sample Lane\u2069. ${ready}`);
+    expect(delivery('sent', 'bills')).toContain(`Sent to \u20681 Bill Street\u2069. ${ready}`);
+    expect(delivery('fetched')).toContain(`Fetched by you. ${ready}`);
+    expect(delivery(null)).toMatch(/^Ready on December 11, 2026/);
+    // A customer without any address.
+    expect(termsOf({ order: { delivery: { way: 'sent' } } }).get('Delivery')).toContain(
+      `Sent to you. ${ready}`,
+    );
+  });
+
+  it('say it where no day can be told, and on the confirmation', () => {
+    const order = { delivery: { way: 'brought', addressId: null, byPerson: false } };
+    const { body } = ready({ order, input: clubWith({ 'workshop.blocks': null }) });
+    const said = { heading: 'Delivery', text: 'Brought to you.' };
+    expect(body.terms).toContainEqual(said);
+    const quote = quoteBody({ body, risks: [] }, { count: 1, letter: 'A' }, ({ id }) => id);
+    const confirmed = confirmationOf(
+      { paperId: 'paper-1', quote },
+      { alternativeId: null, by: 'Alex', on: TODAY },
+      { number: { count: 1, letter: 'A' }, day: TODAY },
+    );
+    expect(confirmed.ok && confirmed.value.terms).toContainEqual(said);
+  });
+
+  it('bear an address as long as any', () => {
+    const text = `${'A'.repeat(498)}\n1`;
+    const customer = clubCustomer({ addresses: [{ id: 'far', purpose: 'both', text }] });
+    const { body, risks } = ready({ customer, order: { delivery: { way: 'sent' } } });
+    const quote = quoteBody({ body, risks }, { count: 1, letter: 'A' }, ({ id }) => id);
+    expect(quoteSchema.parse(quote).terms.find(({ heading }) => heading === 'Delivery')?.text).toContain(
+      'A'.repeat(498),
+    );
+  });
+
   it('say nothing of a day where none can be told', () => {
     expect(termsOf({ input: clubWith({ 'workshop.blocks': null }) }).has('Delivery')).toBe(false);
   });
@@ -56,6 +104,7 @@ describe('a quote in the words of its workshop', () => {
   const words = [
     { language: 'de', key: 'heading', text: '{count} Stück {name}' },
     { language: 'de', key: 'morePieces', text: '{count} mehr in {size}' },
+    { language: 'de', key: 'moreEach', text: '{text}, je {amount}' },
     { language: 'de', key: 'withoutPrint', text: 'Ohne {print}' },
     { language: 'de', key: 'fibrePolyester', text: 'Reinpolyester' },
     { language: 'de', key: 'termPayment', text: 'Zahlung' },
@@ -66,7 +115,7 @@ describe('a quote in the words of its workshop', () => {
 
   it('names alternatives, fibres and terms by them, in the language of the paper', () => {
     expect(german.alternatives.map(({ label, says }) => [label, says])).toEqual([
-      ['40 Stück Club shirt', '3 mehr in L'],
+      ['40 Stück Club shirt', '3 mehr in L, je 12,50'],
       ['Ohne Chest badge', '37 Stück Club shirt'],
     ]);
     expect(german.goods[0]?.says).toContain('100 % Reinpolyester');
@@ -76,7 +125,10 @@ describe('a quote in the words of its workshop', () => {
 
   it('has our own words in any other language', () => {
     const english = ready({ input, order: { alternatives: clubAlternatives } }).body;
-    expect(english.alternatives[0]).toMatchObject({ label: '40 × Club shirt', says: '3 more in L' });
+    expect(english.alternatives[0]).toMatchObject({
+      label: '40 × Club shirt',
+      says: '3 more in L, 12.50 each',
+    });
     expect(english.terms[0]?.heading).toBe('Payment');
   });
 
