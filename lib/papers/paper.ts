@@ -78,7 +78,8 @@ export interface DrawnGoods {
   readonly drawings: readonly Drawing[];
   readonly heading: string;
   readonly lines: readonly string[];
-  readonly prints: readonly Note[];
+  /** What is told of each, with the mark of its place where there are several. */
+  readonly prints: readonly (Note & Pick<DrawnPrint, 'mark'>)[];
 }
 
 /** Things to tick off by two names: blanks of several lines by size. */
@@ -119,7 +120,7 @@ export interface Drawing {
 
 export interface DrawnPrint {
   readonly name: string;
-  /** Stands in its place where neither its picture nor its name can, and before what is told of it. */
+  /** Stands in its place, and before what is told of it, where one of the goods can show neither picture nor name. */
   readonly mark?: string;
   /** Its printed size, told beside it. */
   readonly size: string;

@@ -29,7 +29,10 @@ export function drawnGoods(
         sizes: sizes.map(({ size, quantity }) => `${apart(size)} ${figures.count(quantity)}`).join(', '),
       }),
     ].filter((line) => line !== ''),
-    prints: goods.prints.map((print) => printNote(print, told, withVersions)),
+    prints: goods.prints.map((print) => ({
+      ...printNote(print, told, withVersions),
+      ...markOf(print, goods.prints),
+    })),
   };
 }
 
@@ -68,8 +71,15 @@ function printNote(print: Print, { labels, figures }: Told, withVersions: boolea
       : filled(labels.onSizes, { text: placed, sizes: print.sizes.map(apart).join(', ') });
   return {
     lead: filled(labels.print, { side: labels[sides[print.position]], picture }),
-    text: print.picture === null ? `${onSizes}; ${labels.noPicture}` : onSizes,
+    // Who approves it has to know; a price says nothing of how it looks.
+    text: withVersions && print.picture === null ? `${onSizes}; ${labels.noPicture}` : onSizes,
   };
+}
+
+/** @returns the number of a print's place; one place alone cannot be taken for another. */
+function markOf({ placementId }: Print, prints: readonly Print[]): Pick<DrawnPrint, 'mark'> {
+  const places = [...new Set(prints.map((print) => print.placementId))];
+  return places.length > 1 ? { mark: String(places.indexOf(placementId) + 1) } : {};
 }
 
 /** @returns the sides of a piece with their prints. */
@@ -83,8 +93,7 @@ export function drawingsOf(
   );
   const drawn = (print: Print): DrawnPrint => ({
     name: print.artwork.name,
-    // One alone cannot be taken for another.
-    ...(prints.length > 1 ? { mark: String(prints.indexOf(print) + 1) } : {}),
+    ...markOf(print, prints),
     size: figures.size(print.widthMm, print.heightMm),
     position: placeOf(print.position),
     widthMm: print.widthMm,

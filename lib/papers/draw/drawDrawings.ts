@@ -19,20 +19,30 @@ export interface DrawingRoom {
   readonly high: number;
 }
 
+interface InRows {
+  readonly room: DrawingRoom;
+  /** Whether each stands in the middle of its half, and not next to the other. */
+  readonly isSpread?: boolean;
+  /** Whether prints bear their numbers. */
+  readonly isNumbered?: boolean;
+}
+
 /** Drawings in rows of two, as lines of a column that are as high as a drawing. */
 export function drawingRows(
   setting: Setting,
   drawings: readonly Drawing[],
   widthPt: number,
-  room: DrawingRoom,
+  { room, isSpread = false, isNumbered = false }: InRows,
 ): readonly SetLine[] {
+  const half = (widthPt - APART) / ACROSS;
+  const [step, first] = isSpread ? [half + APART, (half - room.wide) / 2] : [room.wide + APART, 0];
   const rows: SetLine[] = [];
   for (let from = 0; from < drawings.length; from += ACROSS) {
     const row = drawings.slice(from, from + ACROSS).map(
       (drawing, at): Column => ({
-        at: at * (room.wide + APART),
+        at: first + at * step,
         widthPt: room.wide,
-        lines: [drawingLine(setting, drawing, room)],
+        lines: [drawingLine(setting, drawing, room, isNumbered)],
       }),
     );
     rows.push(...beside(setting, widthPt, row));
@@ -40,7 +50,7 @@ export function drawingRows(
   return rows;
 }
 
-function drawingLine(setting: Setting, drawing: Drawing, room: DrawingRoom): SetLine {
+function drawingLine(setting: Setting, drawing: Drawing, room: DrawingRoom, isNumbered: boolean): SetLine {
   const placed = placeDrawing(drawing);
   const scale = scaleOf(drawing, placed, room);
   const measures = placeMeasures(
@@ -62,7 +72,7 @@ function drawingLine(setting: Setting, drawing: Drawing, room: DrawingRoom): Set
     high: drawnHigh + 12 + caption.reduce((sum, { high }) => sum + high, 0),
     draw(page, { x, top }) {
       const middle = x + room.wide / 2;
-      const at = { middle, top: top - 4, scale, wide: room.wide };
+      const at = { middle, top: top - 4, scale, wide: room.wide, isNumbered };
       placed.paths.forEach((path, place) => {
         page.drawSvgPath(path, {
           x: middle,
@@ -91,14 +101,15 @@ function scaleOf({ shape }: Drawing, placed: PlacedDrawing, room: DrawingRoom): 
   return Math.min(room.wide / (2 * placed.halfWidthMm), (room.high - under) / placed.heightMm);
 }
 
-/** @returns the marks of prints whose place holds neither picture nor name. */
-export function marksIn(setting: Setting, drawing: Drawing, room: DrawingRoom): readonly string[] {
+/** Whether a print that could be taken for another shows neither its picture nor its name in its place. */
+export function isMarkNeeded(setting: Setting, drawing: Drawing, room: DrawingRoom): boolean {
   const scale = scaleOf(drawing, placeDrawing(drawing), room);
-  return drawing.prints.flatMap((print) => {
-    const { mark, picture, name } = print;
-    if (mark === undefined || setting.pictureOf(picture) !== null) return [];
-    return nameLines(setting, name, sizeAt(print, scale)) === null ? [mark] : [];
-  });
+  return drawing.prints.some(
+    (print) =>
+      print.mark !== undefined &&
+      setting.pictureOf(print.picture) === null &&
+      nameLines(setting, print.name, sizeAt(print, scale)) === null,
+  );
 }
 
 const sizeAt = ({ widthMm, heightMm }: DrawnPrint, scale: number) => ({
@@ -113,6 +124,7 @@ interface DrawingPlace {
   readonly scale: number;
   /** Room of the drawing, which nothing leaves. */
   readonly wide: number;
+  readonly isNumbered: boolean;
 }
 
 /** A print where it will be, to scale, its picture in it. */
@@ -127,8 +139,26 @@ function drawPrint(
   const x = at.middle + xMm * at.scale - width / 2;
   const top = at.top - yMm * at.scale;
   const picture = setting.pictureOf(print.picture);
-  if (picture !== null) picture.draw(page, { x, y: top - height, width, height });
-  else drawEmpty(setting, page, print, { x, top, width, height }, at);
+  if (picture === null) drawEmpty(setting, page, print, { x, top, width, height }, at);
+  else {
+    picture.draw(page, { x, y: top - height, width, height });
+    if (at.isNumbered) drawMark(setting, page, print, { x, top }, at);
+  }
+}
+
+/** The number of a print whose picture fills its place: at its upper corner, over the picture where nothing is free. */
+function drawMark(
+  { lettering }: Setting,
+  page: PDFPage,
+  { mark = '' }: DrawnPrint,
+  { x, top }: { readonly x: number; readonly top: number },
+  { middle, wide }: DrawingPlace,
+): void {
+  const style = { size: LABEL, weight: 700 } as const;
+  const width = lettering.measure(mark, style) + 2;
+  const left = Math.max(x - width - 1, middle - wide / 2);
+  page.drawRectangle({ x: left, y: top - 10, width, height: 10, color: WHITE });
+  lettering.drawLine(page, mark, { ...style, x: left + 1, y: top - 8 });
 }
 
 /** The printed size of a print. */
@@ -144,13 +174,13 @@ function drawMeasure({ lettering }: Setting, page: PDFPage, measure: Measure, at
   lettering.drawLine(page, measure.text, { x: boxLeft + 1, y: y - 10.5, size: LABEL });
 }
 
-/** Where no picture can be shown its place stays, with its name where that finds room, else with its mark. */
+/** Where no picture can be shown its place stays, with its number where prints bear some, else with its name where that finds room. */
 function drawEmpty(
   setting: Setting,
   page: PDFPage,
   { name, mark = '' }: DrawnPrint,
   { x, top, width, height }: { x: number; top: number; width: number; height: number },
-  { middle, wide }: DrawingPlace,
+  { middle, wide, isNumbered }: DrawingPlace,
 ): void {
   page.drawRectangle({
     x,
@@ -161,7 +191,7 @@ function drawEmpty(
     borderWidth: 0.8,
     borderDashArray: [2, 2],
   });
-  const named = nameLines(setting, name, { width, height });
+  const named = isNumbered ? null : nameLines(setting, name, { width, height });
   // A mark is short: it is read even where it reaches beyond its place.
   const widthPt = named === null ? MARK_WIDE : width - 4;
   const lines =

@@ -1,6 +1,6 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Block, DrawnGoods, Note } from '@/lib/papers/paper';
-import { ACROSS, APART, type DrawingRoom, drawingRows, marksIn } from './drawDrawings';
+import { ACROSS, APART, type DrawingRoom, drawingRows, isMarkNeeded } from './drawDrawings';
 import { noteLines } from './drawNotes';
 import { drawColumns, gap, gapHigh, linesOf, type Setting, widthOf } from './setting';
 
@@ -25,10 +25,15 @@ function drawBeside(setting: Setting, goods: DrawnGoods, room: DrawingRoom): voi
   const across = Math.min(ACROSS, goods.drawings.length);
   const at = across === 0 ? 0 : across * (wide + APART) + 16;
   const widthPt = whole - at;
-  const drawn = drawingRows(setting, goods.drawings, at, room);
+  const isNumbered = goods.drawings.some((drawing) => isMarkNeeded(setting, drawing, room));
+  const drawn = drawingRows(setting, goods.drawings, at, { room, isNumbered });
   drawColumns(setting, [
     { at: 0, widthPt: at, lines: drawn },
-    { at, widthPt, lines: [gap(setting, 8), ...wordsOf(setting, goods, widthPt, room), gap(setting, 8)] },
+    {
+      at,
+      widthPt,
+      lines: [gap(setting, 8), ...wordsOf(setting, goods, widthPt, isNumbered), gap(setting, 8)],
+    },
   ]);
 }
 
@@ -39,25 +44,25 @@ function roomIn({ closeness }: Setting, size: keyof typeof rooms): DrawingRoom {
 
 function drawLarge(setting: Setting, goods: DrawnGoods, room: DrawingRoom): void {
   const widthPt = widthOf(setting);
-  const drawn = drawingRows(setting, goods.drawings, widthPt, room);
+  const isNumbered = goods.drawings.some((drawing) => isMarkNeeded(setting, drawing, room));
+  const drawn = drawingRows(setting, goods.drawings, widthPt, { room, isNumbered, isSpread: true });
   drawColumns(setting, [
     {
       at: 0,
       widthPt,
-      lines: [...drawn, gap(setting, 6), ...wordsOf(setting, goods, widthPt, room), gap(setting, 10)],
+      lines: [...drawn, gap(setting, 6), ...wordsOf(setting, goods, widthPt, isNumbered), gap(setting, 10)],
     },
   ]);
 }
 
 function wordsOf(
   setting: Setting,
-  { drawings, heading, lines, prints }: DrawnGoods,
+  { heading, lines, prints }: DrawnGoods,
   widthPt: number,
-  room: DrawingRoom,
+  isNumbered: boolean,
 ): readonly SetLine[] {
-  const marks = new Set(drawings.flatMap((drawing) => marksIn(setting, drawing, room)));
-  const marked = ({ lead, text }: Note, at: number): Note => ({
-    lead: marks.has(String(at + 1)) ? `${at + 1} ${lead}` : lead,
+  const marked = ({ lead, text, mark }: DrawnGoods['prints'][number]): Note => ({
+    lead: isNumbered && mark !== undefined ? `${mark} ${lead}` : lead,
     text,
   });
   return [

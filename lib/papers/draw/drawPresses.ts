@@ -65,7 +65,11 @@ function wideLines(setting: Setting, press: DrawnPress, widthPt: number): readon
   return [
     ...headingLines(setting, press, widthPt),
     ...asOne(setting, widthPt, [
-      { at: 0, widthPt: wide, lines: drawingRows(setting, press.drawings.slice(0, 1), wide, rooms.few) },
+      {
+        at: 0,
+        widthPt: wide,
+        lines: drawingRows(setting, press.drawings.slice(0, 1), wide, { room: rooms.few }),
+      },
       { at: wide + GAP, widthPt: told, lines: wordLines(setting, press, told) },
       { at: wide + told + 2 * GAP, widthPt: sizes, lines: sizeLines(setting, press, sizes) },
     ]),
@@ -80,7 +84,11 @@ function narrowLines(setting: Setting, press: DrawnPress, widthPt: number): read
   return [
     ...headingLines(setting, press, widthPt),
     ...asOne(setting, widthPt, [
-      { at: 0, widthPt: wide, lines: drawingRows(setting, press.drawings.slice(0, 1), wide, rooms.many) },
+      {
+        at: 0,
+        widthPt: wide,
+        lines: drawingRows(setting, press.drawings.slice(0, 1), wide, { room: rooms.many }),
+      },
       {
         at: wide + NEAR,
         widthPt: rest,

@@ -1,3 +1,4 @@
+import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import type { PaperSource } from '@/lib/papers/paperOf';
 import {
@@ -17,6 +18,12 @@ import { readPages } from '@/tests/fixtures/readPages';
 const read = async (source: PaperSource) => readPages((await writtenPaper(source)).bytes);
 const quote = (changes: Partial<typeof clubQuote> = {}) =>
   read({ kind: 'quote', body: { ...clubQuote, ...changes } });
+
+/** Numbers within drawings, which have the least size, from the left. */
+const marksOf = (pages: Awaited<ReturnType<typeof readPages>>['pages']) =>
+  pages
+    .flatMap(({ texts }) => texts.filter(({ text, size }) => /^\d$/.test(text) && Math.abs(size - 8) < 0.01))
+    .toSorted((one, other) => one.x - other.x);
 
 /** The club's order: 32 × 19.00 + 4 × 20.50 + 1 × 21.50 = 711.50; with 7 % 761.305, to the cent 761.31. */
 describe('the quote of the club', () => {
@@ -80,12 +87,48 @@ describe('the quote of the club', () => {
     expect(lines).toContain('L 3 12.50 37.50');
   });
 
-  it('numbers a print whose name finds no room in its place, there and in the words', async () => {
-    const { lines, text } = await quote();
+  it('numbers all prints where the name of one finds no room in its place, there and in the words', async () => {
+    const { pages, text } = await quote();
+    expect(marksOf(pages).map(({ text: mark }) => mark)).toEqual(['1', '2']);
+    expect(text).toContain('1 Back: Hill path picture');
     expect(text).toContain('2 Left chest: Club crest');
-    expect(lines.some((line) => /(^| )2( |$)/.test(line) && !line.includes('Left chest'))).toBe(true);
-    // The back's name stands in its place.
-    expect(text).not.toContain('1 Back: Hill path picture');
+    // Its place is large enough for the name, but bears its number as the other does.
+    expect(text.split('Hill path')).toHaveLength(2);
+  });
+
+  it('numbers a picture that is shown as well, where another print bears a number', async () => {
+    const fileId = 'a'.repeat(64);
+    const red = { width: 4, height: 5, channels: 3, background: '#d01010' } as const;
+    const pictures = new Map([[fileId, new Uint8Array(await sharp({ create: red }).png().toBuffer())]]);
+    const picture = { fileId, fileName: 'hill.png' };
+    const withPicture = (placed: readonly string[]) => ({
+      ...clubQuote,
+      goods: [
+        {
+          ...clubGoods,
+          prints: clubGoods.prints.map((print) =>
+            placed.includes(print.placementId) ? { ...print, picture } : print,
+          ),
+        },
+      ],
+    });
+    const readWith = async (placed: readonly string[]) =>
+      readPages((await writtenPaper({ kind: 'quote', body: withPicture(placed) }, { pictures })).bytes);
+    const { pages, text } = await readWith(['back']);
+    const [one, two, ...more] = marksOf(pages);
+    expect([one?.text, two?.text, more]).toEqual(['1', '2', []]);
+    expect(text).toContain('1 Back: Hill path picture');
+    expect(text).toContain('2 Left chest: Club crest');
+    // The back is drawn to the left of the front, and its number stands beside its picture.
+    expect(one?.x).toBeLessThan(two?.x ?? 0);
+    // With both pictures there is nothing to tell apart.
+    const both = await readWith(['back', 'chest']);
+    expect(marksOf(both.pages)).toEqual([]);
+    expect(both.text).not.toMatch(/[12] (Back|Left chest):/);
+  });
+
+  it('says nothing of a picture that is not shown: the proof asks for it', async () => {
+    expect((await quote()).text).not.toContain('picture not shown');
   });
 
   it('shows the alternatives beside what was asked, each with its own sum', async () => {
@@ -258,6 +301,17 @@ describe('a proof', () => {
     // 100 mm are 283.46 points.
     expect(pages[0]?.across.some((width) => Math.abs(width - 283.46) < 0.01)).toBe(true);
     expect(preferences).toMatchObject({ PrintScaling: 'None' });
+  });
+
+  it.each(['a4', 'letter'] as const)('has its drawings over the whole width of %s', async (page) => {
+    // Names to print make it long, so that it is set closer.
+    for (const names of [[], Array.from({ length: 24 }, (_, at) => `Player ${at}`)]) {
+      const { pages } = await proof({ page, names });
+      const at = (caption: string) => pages[0]?.texts.find(({ text }) => text === caption);
+      const middle = (caption: string) => (at(caption)?.x ?? 0) + (at(caption)?.width ?? 0) / 2;
+      // As far from the left edge as the other from the right.
+      expect(middle('back')).toBeCloseTo((pages[0]?.width ?? 0) - middle('front'), 1);
+    }
   });
 
   it('names the version of each picture and every name to print, once', async () => {
