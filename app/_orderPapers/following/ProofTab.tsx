@@ -3,6 +3,7 @@ import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { goodsProblemWords, proofAnswer, revisionsWords } from '@/app/_words/orders/followingWords';
 import { proofOf } from '@/lib/quotes/goodsPapers';
+import { MissingPictures } from './MissingPictures';
 import type { FollowingTabProps } from './paperChoices';
 
 /** What will be printed, to be approved. */
@@ -34,6 +35,7 @@ export function ProofTab({ of, isNext, choices, onChoose }: FollowingTabProps) {
           onCommit={(day) => onChoose({ answerBy: day })}
         />
       </TabHead>
+      {proof !== null && <MissingPictures goods={proof.goods} />}
       <PaperDesk
         {...{ of, isNext }}
         kind="proof"

@@ -1,3 +1,4 @@
+import { listed } from '@/app/_words/listed';
 import type { GoodsProblem } from '@/lib/quotes/goodsPapers';
 import type { SaleSums, TaxOnPaper } from '@/shared/schemas/paperParts';
 
@@ -72,6 +73,19 @@ export const proofAnswer = (prints: number, names: number, revisions: string): A
   strong: prints === 1 ? '1 print to approve' : `${prints} prints to approve`,
   rest: `${names === 0 ? '' : `, ${names} names`}; ${revisions}`,
 });
+
+/** @returns what is said of a proof that lacks pictures, and what mends it. */
+export const missingPicturesWords = (
+  names: readonly string[],
+): { readonly sentence: string; readonly detail: string } => {
+  const one = names.length === 1;
+  return {
+    sentence: `No picture of ${listed(names.map((name) => `“${name}”`))} is here: ${
+      one ? 'its place stays' : 'their places stay'
+    } empty, so the customer says yes to a print that the proof does not show.`,
+    detail: `Add the ${one ? 'picture' : 'pictures'} in the job before the proof goes out.`,
+  };
+};
 
 export const revisionsWords = (used: number, included: number): string =>
   used === 0

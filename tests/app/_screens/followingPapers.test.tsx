@@ -12,6 +12,7 @@ import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import { orderSchema } from '@/shared/schemas/order';
 import type { OrderStep, Payment } from '@/shared/schemas/orderEvents';
+import { aPicture } from '@/tests/fixtures/aPicture';
 import { clubQuote } from '@/tests/fixtures/orderPapers';
 import { TEST_DAY, TEST_YEAR } from '@/tests/tools/clock/testDay';
 import { clearScreens, enter, screenStore } from './screens';
@@ -386,6 +387,33 @@ describe('papers about the goods', () => {
     expect(within(sheet).getAllByText(/3\.5 in below the collar/).length).toBeGreaterThan(0);
     await issue(/^Issue proof/);
     expect(out().proof[0]?.body.goods[0]?.prints).toHaveLength(2);
+  });
+
+  it('caution that a proof lacks pictures, with the way to the job, until they are there', async () => {
+    await accepted();
+    await open('Proof');
+    const caution = screen.getByText(
+      'No picture of “Hill path picture” and “Club crest” is here: their places stay empty, so the customer says yes to a print that the proof does not show.',
+    );
+    const row = within(caution.closest('li') ?? document.body);
+    expect(row.getByText(/Add the pictures in the job before the proof goes out\./)).toBeVisible();
+    expect(row.getByRole('link', { name: 'Go to the job' })).toHaveAttribute('href', '/jobs/club-order');
+    const give = (id: string, letter: string) =>
+      act(async () => {
+        actions().edit('Picture', [
+          {
+            do: 'change',
+            kind: 'artwork',
+            id,
+            to: (body) => ({ ...body, picture: aPicture({ fileId: letter.repeat(64) }) }),
+          },
+        ]);
+        await screenStore().flush();
+      });
+    await give('hill-path', 'a');
+    expect(screen.getByText(/^No picture of “Club crest” is here: its place stays empty/)).toBeVisible();
+    await give('club-crest', 'b');
+    expect(screen.queryByText(/^No picture of/)).toBeNull();
   });
 
   it('count the pieces of a delivery note', async () => {
