@@ -35,12 +35,16 @@ export function sizeFormPaper(body: SizeFormBody, labels: Labels): Paper {
           head,
           isFigure: false,
         })),
-        rows: rows.map(
-          ({ name, size, number }): Row => ({
+        rows: rows.map(({ name, size, number }): Row => {
+          const told = size.trim();
+          // As the names are counted: by the very word.
+          const isUnknown = told !== '' && sizes.length > 0 && !sizes.includes(told);
+          return {
             kind: 'row',
-            cells: [name, size.trim() === '' ? inRow : size, ...(hasNumbers ? [number] : [])],
-          }),
-        ),
+            cells: [name, told === '' || isUnknown ? inRow : told, ...(hasNumbers ? [number] : [])],
+            ...(isUnknown ? { note: filled(labels.sizeUnknown, { size: apart(told) }) } : {}),
+          };
+        }),
         sums: [],
         note: '',
         shares: hasNumbers ? [0.48, 0.36, 0.16] : [0.58, 0.42],

@@ -180,6 +180,7 @@ export const englishLabels = {
   sizeForm: 'Who gets which size',
   sizeFormPlain: 'One line for each person.',
   sizeFormRing: 'One line for each person. Ring the size.',
+  sizeUnknown: '“{size}” is none of the sizes.',
   sizeFormWrite: 'One line for each person. Write one of these sizes: {sizes}.',
 
   // Care

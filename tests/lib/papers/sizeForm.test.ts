@@ -30,6 +30,31 @@ describe('a size form', () => {
     expect(text.match(/S · M · L · XL · 2XL · 3XL/g)).toHaveLength(39);
   });
 
+  it('asks again, in its row, for a size that is none of the goods', async () => {
+    const rows = [
+      { name: 'Cy', size: 'Q', number: '8' },
+      { name: 'Dee', size: '2 XL', number: '9' },
+    ];
+    const { text } = await read({ rows });
+    expect(text).toContain('Cy S · M · L · XL · 2XL · 3XL 8');
+    expect(text).toContain('“Q” is none of the sizes.');
+    expect(text).toContain('Dee S · M · L · XL · 2XL · 3XL 9');
+    expect(text).toContain('“2 XL” is none of the sizes.');
+    // Where sizes are written and not ringed the place is free.
+    const sizes = ['3–4 years', '5–6 years', '7–8 years', '9–11 years', '12–13 years'];
+    const written = await read({ sizes, rows });
+    expect(written.text).toContain('“Q” is none of the sizes.');
+    expect(written.lines).toContain('Cy 8');
+  });
+
+  it('leaves a size as it was told where it is one of the goods, or none of them is known', async () => {
+    const rows = [{ name: 'Cy', size: 'Q', number: '8' }];
+    expect((await read({ rows: [{ name: 'Cy', size: ' XL', number: '8' }] })).text).toContain('Cy XL 8');
+    const { text } = await read({ sizes: [], rows });
+    expect(text).toContain('Cy Q 8');
+    expect(text).not.toContain('none of the sizes');
+  });
+
   it('goes on over pages under the same head, with room to write in each row', async () => {
     const { pages } = await read();
     expect(pages.length).toBeGreaterThan(1);
