@@ -1,8 +1,9 @@
 'use client';
 
-import { useId, useState } from 'react';
+import { useContext, useId, useState } from 'react';
 import { typing } from '@/app/_documents/typing';
 import { describedBy } from './describedBy';
+import { EnteredTogether } from './enteredTogether';
 import { FieldFrame } from './FieldFrame';
 
 type DateFieldProps = Readonly<{
@@ -26,7 +27,11 @@ export function DateField(props: DateFieldProps) {
   const ownId = useId();
   const id = props.id ?? ownId;
   const [isEmptied, setEmptied] = useState(false);
-  const issue = isEmptied ? 'A day has to stand here. The one before stays in force.' : props.issue;
+  const isKept = !useContext(EnteredTogether);
+  const missing = isKept
+    ? 'A day has to stand here. The one before stays in force.'
+    : 'A day has to stand here.';
+  const issue = isEmptied ? missing : props.issue;
   return (
     <FieldFrame {...{ id, label, hint, caution, issue, width }}>
       <input

@@ -1,6 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
+import { EnteredTogether } from './enteredTogether';
 
 type EntryFormProps = Readonly<{
   label: string;
@@ -30,7 +31,7 @@ export function EntryForm({ label, className, missing, onEnter, children }: Entr
         else if (missing === undefined) onEnter();
       }}
     >
-      {children}
+      <EnteredTogether value>{children}</EnteredTogether>
     </form>
   );
 }

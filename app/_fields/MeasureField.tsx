@@ -19,6 +19,8 @@ type MeasureFieldProps = Readonly<{
   above?: number | undefined;
   needed?: boolean | undefined;
   hint?: string | undefined;
+  /** What holds while it is empty, as a sentence. */
+  whenEmpty?: string | undefined;
   caution?: string | undefined;
   issue?: string | undefined;
   width?: 'narrow' | 'normal' | 'full' | undefined;

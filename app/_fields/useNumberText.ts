@@ -1,12 +1,13 @@
 'use client';
 
-import { type KeyboardEvent, useState } from 'react';
+import { type KeyboardEvent, useContext, useState } from 'react';
 import { typing } from '@/app/_documents/typing';
 import { judgeNumber, type NumberRules } from '@/app/_numbers/judgeNumber';
 import { useNumberLocale } from '@/app/_numbers/numberLocale';
 import { numberProblemWords } from '@/app/_words/fields/numberProblemWords';
 import { oneOf } from '@/app/_words/unitWords';
 import { formatNumber } from '@/shared/formatNumber';
+import { EnteredTogether } from './enteredTogether';
 
 export type NumberText = NumberRules &
   Readonly<{
@@ -18,12 +19,15 @@ export type NumberText = NumberRules &
     /** Decimals always shown while nobody types. */
     minDecimals?: number | undefined;
     unit?: string | undefined;
+    /** What holds while it is empty, as a sentence; else nothing does. */
+    whenEmpty?: string | undefined;
   }>;
 
 /** The text of a number field: kept exactly as typed until it is a number that may be committed. */
 export function useNumberText(props: NumberText) {
   const { value, onCommit, onRest } = props;
   const locale = useNumberLocale();
+  const isKept = !useContext(EnteredTogether);
   const [draft, setDraft] = useState<string | null>(null);
   const [focused, setFocused] = useState(false);
   const [seen, setSeen] = useState(value);
@@ -59,7 +63,9 @@ export function useNumberText(props: NumberText) {
     waiting,
     problem:
       problem &&
-      `${numberProblemWords(problem, draft ?? '', locale)} ${inForce(shown(props, locale), props.unit)}`,
+      [numberProblemWords(problem, draft ?? '', locale), ...(isKept ? [inForce(props, locale)] : [])].join(
+        ' ',
+      ),
     input: {
       type: 'text',
       inputMode: negativeAllowed(props) ? 'text' : props.decimals === 0 ? 'numeric' : 'decimal',
@@ -88,7 +94,8 @@ function shown({ value, minDecimals }: NumberText, locale: string): string {
   return value === null ? '' : formatNumber(value, locale, { minDecimals: minDecimals ?? 0 });
 }
 
-function inForce(last: string, unit: string | undefined): string {
-  if (last === '') return 'Nothing is in force until then.';
+function inForce(props: NumberText, locale: string): string {
+  const [last, { unit, whenEmpty }] = [shown(props, locale), props];
+  if (last === '') return whenEmpty ?? 'Nothing is in force until then.';
   return `${last}${unit ? ` ${last === '1' ? oneOf(unit) : unit}` : ''} stays in force.`;
 }

@@ -42,6 +42,7 @@ export function PolicySection({ fields }: Readonly<{ fields: WorkshopFields }>) 
           value={policy.upChargeStep}
           {...numberLimits(workshopSchema, ['policy', 'upChargeStep'])}
           hint="For larger sizes. Empty: as prices end."
+          whenEmpty="Until then they are as prices end."
           onCommit={(step) => set('Step of up-charges', ['policy', 'upChargeStep'], step)}
         />
         <MeasureField

@@ -34,7 +34,7 @@ export function SellerFields({ fields }: Readonly<{ fields: WorkshopFields }>) {
       <TextField
         {...of('How to pay you', 'howToPay')}
         rows={3}
-        hint="Account and reference, or whatever a customer needs. It stands on requests and invoices."
+        hint="Account and reference, or whatever a customer needs. It stands on quotes, confirmations, requests and invoices."
       />
       <LogoField fields={fields} logo={seller.logo} />
     </div>

@@ -65,6 +65,7 @@ export function QuoteAlternatives({ of, fields, asked }: QuoteAlternativesProps)
                 value={one.each}
                 {...numberLimits(orderSchema, ['alternatives', 0, 'each'])}
                 hint="Empty: as the sums suggest."
+                whenEmpty="Until then it is as the sums suggest."
                 onCommit={(each) =>
                   setOne(one.id, (now) => (now.kind === 'without' ? { ...now, each } : now))
                 }

@@ -11,6 +11,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import { ofWorkshopWords } from '@/app/_words/orders/quoteAnswerWords';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { orderSchema } from '@/shared/schemas/order';
@@ -72,6 +73,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
           value={order.depositShare}
           {...numberLimits(orderSchema, ['depositShare'])}
           hint={`Empty: ${formatter.share(quoting.depositShare)}, as in the workshop.`}
+          whenEmpty={ofWorkshopWords(formatter.share(quoting.depositShare))}
           onCommit={(share) => set('Deposit', 'depositShare', share)}
         />
         <NumberField
@@ -81,6 +83,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
           value={order.validDays}
           {...numberLimits(orderSchema, ['validDays'])}
           hint={`Empty: ${quoting.validDays}, as in the workshop.`}
+          whenEmpty={ofWorkshopWords(formatter.count(quoting.validDays, 'day'))}
           onCommit={(days) => set('Valid for', 'validDays', days)}
         />
         <NumberField
@@ -90,6 +93,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
           value={order.leadDays}
           {...numberLimits(orderSchema, ['leadDays'])}
           hint="From the later of approval and deposit. Empty: as the bench is free."
+          whenEmpty="Until then it is as the bench is free."
           onCommit={(days) => set('Lead time', 'leadDays', days)}
         />
         <NumberField
@@ -98,6 +102,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
           value={order.revisionsIncluded}
           {...numberLimits(orderSchema, ['revisionsIncluded'])}
           hint={`Empty: ${quoting.revisionsIncluded}, as in the workshop.`}
+          whenEmpty={ofWorkshopWords(formatter.count(quoting.revisionsIncluded, 'round'))}
           onCommit={(rounds) => set('Rounds of changes', 'revisionsIncluded', rounds)}
         />
       </FieldGroup>

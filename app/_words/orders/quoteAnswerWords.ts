@@ -36,6 +36,9 @@ export function settingsLine(order: Order, { quoting }: Workshop, formatter: For
   ].join(', ');
 }
 
+/** What holds while an order says nothing of its own. */
+export const ofWorkshopWords = (what: string): string => `Until then the workshop’s holds: ${what}.`;
+
 /** @returns why a quote cannot go out now. */
 export function waitsWords(isStopped: boolean, isUnnumbered: boolean): string {
   if (isStopped) return 'See what stands in the way.';

@@ -4,6 +4,7 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { type ComponentProps, useState } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { EntryForm } from '@/app/_fields/EntryForm';
 import { NumberField } from '@/app/_fields/NumberField';
 import { NumberLocale } from '@/app/_numbers/numberLocale';
 
@@ -57,6 +58,33 @@ describe('the figure that stays in force', () => {
     const given = setUp({ value, unit, needed: true });
     await type(given, 'x');
     expect(document.body).toHaveTextContent(told);
+  });
+});
+
+describe('a figure that is no number', () => {
+  it('of a form that is entered whole leaves nothing in force, for nothing of it is kept yet', async () => {
+    render(
+      <NumberLocale value="en">
+        <EntryForm label="Payment" missing={undefined} onEnter={() => undefined}>
+          <Owner given={{}} first={2000} onCommit={() => undefined} />
+        </EntryForm>
+      </NumberLocale>,
+    );
+    const field = screen.getByRole('textbox', { name: 'Width' });
+    await userEvent.clear(field);
+    await userEvent.type(field, '200,50');
+    expect(field).toHaveAccessibleDescription(
+      'in 200,50 could be misread: decimals follow a point here. Type 200.50.',
+    );
+  });
+
+  it('in an empty field names what holds instead, where something does', async () => {
+    const whenEmpty = 'Until then the workshop’s holds: 50 %.';
+    const given = setUp({ value: null, whenEmpty });
+    await type(given, 'x');
+    expect(given.field).toHaveAccessibleDescription(
+      'in “x” is no part of a number. Until then the workshop’s holds: 50 %.',
+    );
   });
 });
 

@@ -100,6 +100,13 @@ describe('money of an order', () => {
     expect(payment.getByLabelText(/^How much/)).toHaveValue(typed);
   });
 
+  it('says of a figure that could be misread nothing of one in force, for no payment is noted yet', async () => {
+    await enterOrder();
+    await accepted();
+    const amount = (await openPayment('200,50')).getByLabelText(/^How much/);
+    expect(amount).toHaveAccessibleDescription(/Type 200\.50\.$/);
+  });
+
   it('keeps a fee and cash apart, and a fee larger than what came is told', async () => {
     await enterOrder();
     await accepted();

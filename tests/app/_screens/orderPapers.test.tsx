@@ -382,6 +382,17 @@ describe('the settings of a quote', () => {
     expect(await screen.findByText(/deposit 761\.31, balance 0\.00/)).toBeVisible();
   });
 
+  it.each([
+    ['Deposit', '150', 'Until then the workshop’s holds: 50 %.'],
+    ['Valid for', 'soon', 'Until then the workshop’s holds: 14 days.'],
+    ['Rounds of changes included', 'many', 'Until then the workshop’s holds: 2 rounds.'],
+    ['Lead time', 'soon', 'Until then it is as the bench is free.'],
+  ])('say what holds in place of %s while it is no number', async (label, typed, holds) => {
+    await openSettings();
+    fireEvent.change(screen.getByLabelText(label), { target: { value: typed } });
+    expect(screen.getByLabelText(label)).toHaveAccessibleDescription(new RegExp(`${holds}$`));
+  });
+
   it('offer what the sums find worth offering, two of them at most', async () => {
     studied.withOffers = true;
     await openSettings();

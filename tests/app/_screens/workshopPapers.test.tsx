@@ -87,6 +87,13 @@ describe('who stands at the head of papers', () => {
     expect(workshop().seller.howToPay).toMatch(/^By transfer to Example Bank/);
   });
 
+  it('names every paper that says how to pay', async () => {
+    await open(SellerFields);
+    expect(screen.getByLabelText('How to pay you')).toHaveAccessibleDescription(
+      /It stands on quotes, confirmations, requests and invoices\.$/,
+    );
+  });
+
   it('takes no longer text than papers do, and keeps what was typed in sight', async () => {
     await open(SellerFields);
     type('Your address', 'a'.repeat(502));
