@@ -1,6 +1,8 @@
 'use client';
 
+import Link from 'next/link';
 import { useRouter } from 'next/navigation';
+import { flushSync } from 'react-dom';
 import { type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
@@ -72,7 +74,12 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
       <PageHead
         title="Orders"
         line={boardLine(today, open.length, workshop)}
-        aside={<span className={board.length > 0 ? styles.inHead : undefined}>{begin(inHead)}</span>}
+        aside={
+          <span className={styles.headActs}>
+            <Link href="/customers">Customers</Link>
+            <span className={board.length > 0 ? styles.inHead : undefined}>{begin(inHead)}</span>
+          </span>
+        }
       />
       <ClockBehind clockBehind={workspace.clockBehind} />
       <RemovedNote what={goneName} how="put away" onUndo={() => void workspace.undo()} />
@@ -94,7 +101,8 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
             router.push(`/orders/${id}`);
           }}
           onClose={() => {
-            enquiry.close();
+            // The buttons that open it are all there again then.
+            flushSync(enquiry.close);
             inHead.current?.focus();
             // On a phone the one in the head is not there.
             if (document.activeElement !== inHead.current) atThumb.current?.focus();
@@ -154,7 +162,7 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
           {money.length > 0 && <MoneyCard all={money} book={book} context={workshop} />}
         </div>
       )}
-      {board.length > 0 && (
+      {board.length > 0 && !enquiry.isOpen && (
         <div className={styles.thumb}>
           {begin(atThumb)}
           <Button onPress={() => document.getElementById(findId)?.focus()}>Find</Button>

@@ -44,6 +44,11 @@ const made = () => {
 const YESTERDAY = addDays(TEST_DAY, -1);
 const retype = (field: HTMLElement, text: string) => fireEvent.change(field, { target: { value: text } });
 
+it('stands on a board that leads to the customers', async () => {
+  await enter(<OrdersScreen />);
+  expect(screen.getByRole('link', { name: 'Customers' })).toHaveAttribute('href', '/customers');
+});
+
 describe('an enquiry', () => {
   it('becomes a numbered order of a new customer in one step, and its room is opened', async () => {
     await begin();
@@ -116,6 +121,15 @@ describe('an enquiry', () => {
     cleanup();
     await enter(<OrdersScreen />);
     expect(screen.queryByRole('combobox', { name: 'Who asks' })).toBeNull();
+  });
+
+  it('has the bar at the thumb out of its way while it is open', async () => {
+    await begin();
+    expect(screen.getAllByRole('button', { name: 'New enquiry' })).toHaveLength(1);
+    expect(screen.queryByRole('button', { name: 'Find' })).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: 'Not now' }));
+    expect(screen.getAllByRole('button', { name: 'New enquiry' })).toHaveLength(2);
+    expect(screen.getByRole('button', { name: 'Find' })).toBeVisible();
   });
 
   it('stays typed when it is put off, and goes when it is emptied', async () => {
