@@ -16,13 +16,18 @@ const ID = 'order-else';
 /** Everything else that may happen to an order, in its turn or out of it. */
 export function ElseHappened({ on }: Readonly<{ on: OrderOnScreen }>) {
   const [open, setOpen] = useState<NotedStep | null>(null);
+  const groups = groupsOf(on);
   const close = () => {
     setOpen(null);
     focusById(ID);
   };
   return (
-    <Fold summary="Something else happened" line="a change, a wish, on hold, lost" id={ID}>
-      {groupsOf(on).map(({ name, steps }) => (
+    <Fold
+      summary="Something else happened"
+      line={groups.length === 1 ? 'what is over may go on' : 'a change, a wish, on hold, lost'}
+      id={ID}
+    >
+      {groups.map(({ name, steps }) => (
         <div key={name} className={styles.group}>
           <h3 className={styles.groupName}>{name}</h3>
           <div className={styles.acts}>
@@ -57,8 +62,10 @@ interface Group {
   readonly steps: readonly NotedStep[];
 }
 
+/** What is over can be opened again, and only then may more happen to it. */
 function groupsOf({ standing, facts }: OrderOnScreen): readonly Group[] {
-  const { side, state, lastQuote } = standing;
+  const { side, state, lastQuote, agreed, isQuotedAnew } = standing;
+  const isOver = state === 'closed' || side.side === 'cancelled' || side.side === 'lost';
   const aside: readonly NotedStep[] =
     side.side === 'open'
       ? state === 'closed'
@@ -67,11 +74,15 @@ function groupsOf({ standing, facts }: OrderOnScreen): readonly Group[] {
       : side.side === 'held'
         ? ['resumed', 'cancelled', 'lost']
         : ['reopened'];
+  const whole: Group = { name: 'The order as a whole', steps: aside };
+  if (isOver) return [whole];
+  // The accepted quote is not accepted again.
+  const isAcceptable = lastQuote !== null && (agreed === null || isQuotedAnew);
   return [
     {
       name: 'What they want',
       steps: [
-        ...(lastQuote === null ? [] : (['accepted'] as const)),
+        ...(isAcceptable ? (['accepted'] as const) : []),
         ...(facts.artworks.length === 0 ? [] : (['approved', 'revised'] as const)),
         ...(['change', 'reminded'] as const),
       ],
@@ -90,6 +101,6 @@ function groupsOf({ standing, facts }: OrderOnScreen): readonly Group[] {
         'reprint',
       ],
     },
-    { name: 'The order as a whole', steps: aside },
+    whole,
   ];
 }

@@ -10,6 +10,7 @@ type WhoseMarkProps = Readonly<{
 
 /** Whose it is: a filled mark is the maker’s, a ring with the first letter is somebody else’s. */
 export function WhoseMark({ whose, who }: WhoseMarkProps) {
+  if (whose === null) return <span className={styles.whose} />;
   const name = whose === 'maker' ? 'You' : whose === 'supplier' ? 'Supplier' : who;
   const letter = whose === 'maker' ? 'I' : ([...name][0] ?? '').toUpperCase();
   return (

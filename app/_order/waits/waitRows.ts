@@ -27,8 +27,8 @@ export type WaitAct =
 /** One thing an order waits for. */
 export interface WaitRow {
   readonly id: string;
-  /** Whose it is. */
-  readonly whose: 'maker' | 'customer' | 'supplier';
+  /** Whose it is; null where it waits for nobody. */
+  readonly whose: 'maker' | 'customer' | 'supplier' | null;
   readonly what: string;
   /** Since when, by when, or what opens it. */
   readonly line: string;
@@ -49,7 +49,7 @@ export function waitRows(on: OrderOnScreen, bench: Pick<Bench, 'latestOf'>): rea
       const { why, dueOn } = wait;
       return {
         id: why,
-        whose: why === 'blanks' ? 'supplier' : wait.turn === 'customer' ? 'customer' : 'maker',
+        whose: whoseOf(wait),
         what: whatOf(why, on),
         line: rowLine(
           {
@@ -92,6 +92,11 @@ export function waitRows(on: OrderOnScreen, bench: Pick<Bench, 'latestOf'>): rea
 const isPutAside = ({ turn }: OrderOnScreen): boolean =>
   turn.waits.some(({ why }) => why === 'over' || why === 'held');
 
+function whoseOf({ why, turn }: OrderOnScreen['turn']['waits'][number]): WaitRow['whose'] {
+  if (why === 'blanks') return 'supplier';
+  return turn === 'nobody' ? null : turn === 'customer' ? 'customer' : 'maker';
+}
+
 function whatOf(why: WaitsFor, { standing, workspace, facts, locale }: OrderOnScreen): string {
   const { money } = standing;
   const amount = (minor: number | null) =>
@@ -119,7 +124,9 @@ function sinceOf(why: WaitsFor, { standing, facts }: OrderOnScreen): string | nu
       return standing.steps.findLast(({ step }) => step.what === 'blanksOrdered')?.day ?? null;
     case 'held':
     case 'over':
-      return standing.side.side === 'open' ? null : standing.side.since;
+      return standing.side.side === 'open'
+        ? (standing.steps.findLast(({ step }) => step.what === 'closed')?.day ?? facts.order.archivedOn)
+        : standing.side.since;
     default:
       return null;
   }

@@ -14,7 +14,9 @@ type OwnersSideProps = Readonly<{
 
 /** What the quote leaves its maker. It is kept with the paper and stands on no file. */
 export function OwnersSide({ draft, formatter, locale, context }: OwnersSideProps) {
-  const { owner, currency } = draft.body;
+  const { owner, currency, alternatives } = draft.body;
+  // What an alternative leaves is not kept with the paper.
+  const isMaybeUnder = owner.profit < 0 || alternatives.length > 0;
   const money = (minor: number) => minorMoney(minor, currency, locale);
   const facts = [
     { name: 'Full cost', value: money(owner.fullCost) },
@@ -39,7 +41,7 @@ export function OwnersSide({ draft, formatter, locale, context }: OwnersSideProp
           </div>
         ))}
       </dl>
-      {owner.underCostWhy !== '' && <p>Offered under cost: {owner.underCostWhy}</p>}
+      {owner.underCostWhy !== '' && isMaybeUnder && <p>Offered under cost: {owner.underCostWhy}</p>}
       {draft.risks.length > 0 && (
         <>
           <h3 className={styles.sub}>What may go wrong</h3>

@@ -20,11 +20,17 @@ import { LinePrices } from './LinePrices';
 import { orderFields } from './orderFields';
 import { QuoteAlternatives } from './QuoteAlternatives';
 import { QuoteCharges } from './QuoteCharges';
+import { UnderCostField } from './UnderCostField';
 
-type QuoteSettingsProps = Readonly<{ of: OrderOnPaper; asked: QuoteAsked | null }>;
+type QuoteSettingsProps = Readonly<{
+  of: OrderOnPaper;
+  asked: QuoteAsked | null;
+  /** Something of it goes out under cost as it is. */
+  isUnderCost: boolean;
+}>;
 
 /** Everything that belongs to the order alone; quantities, prints and asked prices are typed in its jobs. */
-export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
+export function QuoteSettings({ of, asked, isUnderCost }: QuoteSettingsProps) {
   const { workspace, customer, formatter, goods } = of;
   const fields = orderFields(of);
   const { order, set } = fields;
@@ -128,17 +134,7 @@ export function QuoteSettings({ of, asked }: QuoteSettingsProps) {
         isTrimmed={false}
         onCommit={(agreed) => set('Agreed', 'agreed', agreed)}
       />
-      <TextField
-        id="quote-under-cost"
-        label="Why it goes out under cost"
-        rows={2}
-        width="full"
-        value={order.underCostWhy}
-        longest={textLimits(orderSchema, ['underCostWhy']).longest}
-        isTrimmed={false}
-        hint="Only where it does. It is kept on your own side and never printed. A price list never may: it promises its prices to everybody."
-        onCommit={(why) => set('Why under cost', 'underCostWhy', why)}
-      />
+      <UnderCostField {...{ fields }} isAsked={isUnderCost} />
       <h3 className={styles.sub}>Alternatives beside what was asked</h3>
       <QuoteAlternatives {...{ of, fields, asked }} />
     </div>

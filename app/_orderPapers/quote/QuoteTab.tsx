@@ -18,6 +18,7 @@ import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { quoteAnswer, settingsLine, waitsWords } from '@/app/_words/orders/quoteAnswerWords';
 import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
 import { versionText } from '@/shared/orderNumberText';
 import { OwnersSide } from './OwnersSide';
 import { QuoteObstacles } from './QuoteObstacles';
@@ -101,7 +102,7 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
           holds={['quote']}
           id="quote-settings"
         >
-          <QuoteSettings {...{ of, asked }} />
+          <QuoteSettings {...{ of, asked }} isUnderCost={obstacles.some(isUnderCost)} />
         </Fold>
         {draft !== null && <OwnersSide {...{ draft, formatter, locale, context }} />}
         {lastQuote !== null && asked !== null && (
@@ -125,3 +126,8 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
     </RevealContext>
   );
 }
+
+// Helpers
+
+const isUnderCost = (obstacle: QuoteObstacle): boolean =>
+  obstacle.kind === 'alternative' ? obstacle.problem.kind === 'underCost' : obstacle.kind === 'underCost';

@@ -393,6 +393,24 @@ describe('the settings of a quote', () => {
     expect(screen.getByLabelText(label)).toHaveAccessibleDescription(new RegExp(`${holds}$`));
   });
 
+  it('ask why it goes out under cost only where it does, and keep the answer in sight', async () => {
+    const why = () => screen.queryByLabelText('Why it goes out under cost');
+    await openSettings();
+    expect(why()).toBeNull();
+    // 711.50 asked and 411.79 the full cost, without tax.
+    await changeOrder({ discount: { kind: 'amount', amount: 400, why: '' }, alternatives: [] });
+    await press('Write down why');
+    await waitFor(() => expect(why()).toHaveFocus());
+    await userEvent.type(why() ?? document.body, 'A');
+    await userEvent.click(await screen.findByText('For you alone, never printed'));
+    expect(await screen.findByText('Offered under cost: A')).toBeInTheDocument();
+    await changeOrder({ discount: null });
+    await waitFor(() => expect(screen.queryByText('Offered under cost: A')).toBeNull());
+    expect(why()).toHaveValue('A');
+    await userEvent.clear(why() ?? document.body);
+    expect(why()).toHaveFocus();
+  });
+
   it('offer what the sums find worth offering, two of them at most', async () => {
     studied.withOffers = true;
     await openSettings();
