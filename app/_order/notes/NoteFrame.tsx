@@ -15,6 +15,8 @@ type NoteFrameProps = Readonly<{
   on: OrderOnScreen;
   /** Why nothing can be noted yet. */
   missing?: string | undefined;
+  /** Whether a field asks something, which keeps nobody from noting it. */
+  isAsked?: boolean;
   /** Why the last try was not taken. */
   problem: string | null;
   /** The day it is said to have happened, to begin with; today where left out. */
@@ -28,7 +30,7 @@ type NoteFrameProps = Readonly<{
 
 /** What happened, and on which day: that of today, unless another is set. */
 export function NoteFrame(props: NoteFrameProps) {
-  const { name, on, missing, problem, onEnter, onLeave, children } = props;
+  const { name, on, missing, isAsked = false, problem, onEnter, onLeave, children } = props;
   const { today, formatter } = on;
   const [day, setDay] = useState(props.day ?? today);
   const frame = useRef<HTMLDivElement>(null);
@@ -55,7 +57,7 @@ export function NoteFrame(props: NoteFrameProps) {
         </p>
         <div className={styles.acts}>
           <Button type="submit" kind="strong" blockedBy={missing}>
-            {question === null ? 'Note it' : 'Note it all the same'}
+            {question === null && !isAsked ? 'Note it' : 'Note it all the same'}
           </Button>
           <Button kind="quiet" onPress={onLeave}>
             Leave it

@@ -39,6 +39,24 @@ export function revisionWords(used: number, included: number, formatter: Formatt
   return `${rounds}, and ${formatter.count(used, 'round')} ${used === 1 ? 'was' : 'were'} used: this one is not included. Note a change of the order with what it costs.`;
 }
 
+/**
+ * @param pieces that are to be made again
+ * @param ordered all pieces of the order's jobs; 0 where none are known
+ * @returns what is odd about that; null where nothing is
+ */
+export function madeAgainQuestion(
+  pieces: number,
+  ordered: number,
+  isPressed: boolean,
+  formatter: Formatter,
+): string | null {
+  if (ordered > 0 && pieces > ordered)
+    return `The order has ${formatter.count(ordered, 'piece')} in all. Are ${formatter.number(pieces)} made again? More pieces for the customer are a change of the order.`;
+  return isPressed
+    ? null
+    : 'Nothing of this order is noted as pressed yet. Is something made again? What is made for the first time is in the jobs.';
+}
+
 export const acceptedLateWords = (validUntil: string, formatter: Formatter): string =>
   `This quote was valid until ${formatter.day(validUntil)}. It can be accepted all the same, if you stand by its prices and days.`;
 
