@@ -39,6 +39,8 @@ export interface Bench {
   /** What an order asks of the bench; null where it takes none any more. */
   readonly benchOf: (orderId: string) => OrderBench | null;
   readonly workOf: (jobId: string) => BenchAnswer | null;
+  /** All above rests on the work of all jobs; before it was known once, the bench looks free. */
+  readonly isKnown: boolean;
   /** The work of some job is being worked out: all above is as it was before. */
   readonly isWaiting: boolean;
   readonly failure: WorkerFailure | null;
@@ -140,7 +142,7 @@ function benchOn({
     .filter((one) => one.unknown.length > 0 || !isKnown(one))
     .map(({ load }) => load.id);
   const benchOf = (orderId: string) => [...sure, ...open].find(({ load }) => load.id === orderId) ?? null;
-  const common = { calendar, sure, open, leftOut, workOf, benchOf };
+  const common = { isKnown: !isWaiting, calendar, sure, open, leftOut, workOf, benchOf };
   if (calendar === null) {
     const none = () => null;
     return { ...common, load: null, weeks: [], ifAllCome: null, latestOf: none, plannedOf: none };

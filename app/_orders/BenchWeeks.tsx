@@ -12,6 +12,7 @@ import { ifAllComeWords, weekWords } from '@/app/_words/orders/benchWeekWords';
 import { leftOutWords } from '@/app/_words/orders/leftOutWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { WeekAhead } from '@/lib/calendar/weeksAhead';
+import { benchClaim } from '@/lib/orders/bench/orderLoad';
 import styles from './BenchWeeks.module.css';
 
 type BenchWeeksProps = Readonly<{
@@ -22,11 +23,12 @@ type BenchWeeksProps = Readonly<{
 /** Hours at the bench by week: what is accepted, what is asked, what is free; and what would be if all of it came. */
 export function BenchWeeks({ workspace, book }: BenchWeeksProps) {
   // Asked here, so that each answer draws this part alone.
-  const { calendar, weeks, leftOut, ifAllCome, isWaiting, failure } = useBench(workspace, book);
+  const { calendar, weeks, leftOut, ifAllCome, isKnown, isWaiting, failure } = useBench(workspace, book);
   const context: TextContext = workspace.workshop;
-  const { today } = book;
+  const { board, today } = book;
   const nameOf = (orderId: string) => book.of(orderId)?.facts.order.name ?? '';
-  const [start, end] = ifAllComeWords(ifAllCome, weeks, nameOf, today, context);
+  const open = board.filter((order) => benchClaim(order) === 'open').length;
+  const [start, end] = ifAllComeWords(ifAllCome, { weeks, open }, nameOf, today, context);
   const untold = leftOutWords(leftOut.map(nameOf));
   const most = Math.max(1, ...weeks.map(({ free, accepted, quoted }) => Math.max(free, accepted + quoted)));
   return (
@@ -73,10 +75,10 @@ export function BenchWeeks({ workspace, book }: BenchWeeksProps) {
                       {name}
                     </th>
                     <td className={styles.bar}>
-                      <WeekBar week={week} most={most} />
-                      <span className="visuallyHidden">{parts}</span>
+                      {isKnown && <WeekBar week={week} most={most} />}
+                      <span className="visuallyHidden">{isKnown && parts}</span>
                     </td>
-                    <td className={classes(styles.taken, isOver && styles.over)}>{taken}</td>
+                    <td className={classes(styles.taken, isOver && styles.over)}>{isKnown && taken}</td>
                   </tr>
                 );
               })}

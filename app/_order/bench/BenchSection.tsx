@@ -53,6 +53,7 @@ export function BenchSection({ on, book, bench }: BenchSectionProps) {
     today,
     isWaiting: bench.isWaiting,
     isOnBench: claim !== 'none',
+    isHeld: on.standing.side.side === 'held',
     jobs: order.jobIds.length,
     isReleased: approval !== 'shut' && deposit !== 'shut',
   };

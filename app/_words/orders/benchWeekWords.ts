@@ -53,7 +53,7 @@ export function weekWords(
  */
 export function ifAllComeWords(
   found: IfAllCome | null,
-  weeks: readonly WeekAhead[],
+  { weeks, open }: WeeksAsked,
   nameOf: (orderId: string) => string,
   today: string,
   { locale }: TextContext,
@@ -62,10 +62,12 @@ export function ifAllComeWords(
   const time = (minutes: number) => minutesWords(minutes, place);
   if (found === null) {
     const free = weeks.reduce((sum, week) => sum + Math.max(0, week.free - week.accepted), 0);
-    return ['Nothing is asked or quoted;', `${time(free)} are free in four weeks`];
+    const start =
+      open === 0 ? 'Nothing is asked or quoted;' : 'Of what is asked or quoted no job can be planned yet;';
+    return [start, `${time(free)} are free in four weeks`];
   }
   const { quotes, late, lateAnyway, until } = found;
-  const start = quotes === 1 ? 'If the open one comes,' : `If all ${spelledNumber(quotes)} open ones come,`;
+  const start = ifTheyComeWords(quotes);
   const already =
     lateAnyway.length === 0
       ? ''
@@ -89,6 +91,17 @@ export function ifAllComeWords(
 }
 
 // Helpers
+
+interface WeeksAsked {
+  readonly weeks: readonly WeekAhead[];
+  /** How many orders are asked or quoted, planned or not. */
+  readonly open: number;
+}
+
+function ifTheyComeWords(quotes: number): string {
+  if (quotes === 1) return 'If the open one comes,';
+  return `If ${quotes === 2 ? 'both' : `all ${spelledNumber(quotes)}`} open ones come,`;
+}
 
 const isThisWeek = (monday: string, today: string): boolean => addDays(today, -weekdayOf(today)) === monday;
 

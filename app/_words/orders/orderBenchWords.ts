@@ -25,6 +25,7 @@ interface SeenOnBench {
   readonly isWaiting: boolean;
   /** Whether it takes time of the bench at all, or is over, on hold or delivered. */
   readonly isOnBench: boolean;
+  readonly isHeld: boolean;
   /** How many jobs it names. */
   readonly jobs: number;
   /** Approval and deposit are there, or were passed: nothing waits for them any more. */
@@ -33,10 +34,11 @@ interface SeenOnBench {
 
 /** @returns how long it takes and when it is done, in one line. */
 export function benchAnswer(
-  { calendar, own, planned, isWaiting, isOnBench, jobs, today }: SeenOnBench,
+  { calendar, own, planned, isWaiting, isOnBench, isHeld, jobs, today }: SeenOnBench,
   locale: string,
 ): AnswerWords {
   if (own === null) {
+    if (isHeld) return { key: 'On hold,', after: ' so nothing of it is planned' };
     if (!isOnBench) return { key: 'Nothing left to do', after: ' at the bench' };
     if (jobs === 0) return { key: 'No job yet,', after: ' so nothing can be planned' };
     return isWaiting

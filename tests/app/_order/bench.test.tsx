@@ -141,6 +141,15 @@ describe('bench time of an order', () => {
     expect(bench().queryByText(/^Print by /)).toBeNull();
   });
 
+  it('says of an order on hold that it waits, not that all of it is done', async () => {
+    await enterOrder();
+    tell({ what: 'held', note: '' });
+    expect(bench().getByText('On hold,')).toBeVisible();
+    expect(bench().queryByText('Nothing left to do')).toBeNull();
+    tell({ what: 'resumed', note: '' });
+    expect(bench().getByText('6 h 2 min,')).toBeVisible();
+  });
+
   it('tells the same last day to print in the row that waits for it', async () => {
     await enterOrder();
     approve(true);

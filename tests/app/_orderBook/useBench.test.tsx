@@ -96,7 +96,7 @@ it('plans once all answers are here, and keeps that plan until all are here agai
   expect(held.plans).toBe(before + 1);
   const weeks = bench?.weeks;
   edit({ do: 'change', kind: 'job', id: other, to: (body) => ({ ...body, name: 'Other bags' }) });
-  expect(bench?.isWaiting).toBe(true);
+  expect([bench?.isWaiting, bench?.isKnown]).toEqual([true, true]);
   expect(bench?.weeks).toBe(weeks);
   expect(planned()).toEqual([CLUB_ENQUIRY_ID, 'kayak']);
   answer();
@@ -149,7 +149,7 @@ it('keeps an accepted order whose job cannot be reckoned as it was quoted, and n
     </WithWorkspace>,
   );
   // While something is worked out nobody is called unknown.
-  expect([bench?.isWaiting, bench?.sure, bench?.leftOut]).toEqual([true, [], []]);
+  expect([bench?.isWaiting, bench?.isKnown, bench?.sure, bench?.leftOut]).toEqual([true, false, [], []]);
   expect(screen.queryByText(says)).toBeNull();
   while (held.questions.length > 0) answer();
   expect(bench?.sure.map(({ load }) => load.id)).toEqual(['stopped']);

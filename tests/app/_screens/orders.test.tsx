@@ -16,6 +16,7 @@ import { aFile, numberOf, shelf } from './orderShelf';
 import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from './screens';
 
 const went = vi.hoisted(() => vi.fn<(address: string) => void>());
+const worker = vi.hoisted(() => ({ isSilent: false }));
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push: went }) }));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('./screens');
@@ -31,7 +32,7 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
     shareStudyWorker: () => ({
       worker: {
         ask: (_: string, request: StudyRequest, listener: (answered: unknown) => void) => {
-          if (request.of !== 'job') return;
+          if (request.of !== 'job' || worker.isSilent) return;
           const { input } = request;
           queueMicrotask(() =>
             inAct(() => listener({ kind: 'answered', isLast: true, answer: benchAnswer(input, grid) })),
@@ -51,6 +52,7 @@ beforeAll(async () => {
 });
 beforeEach(() => {
   vi.stubGlobal('Worker', class {});
+  worker.isSilent = false;
   went.mockClear();
 });
 afterEach(() => {
@@ -228,7 +230,9 @@ describe('today', () => {
     act(() =>
       screenStore().actions.edit('Nobody', [
         {
-          ...{ do: 'change', kind: 'order', id: 'club-enquiry' },
+          do: 'change',
+          kind: 'order',
+          id: 'club-enquiry',
           to: (body) => ({ ...body, customerId: null }),
         },
       ]),
@@ -338,6 +342,49 @@ describe('the weeks ahead', () => {
     expect(within(weeks).getByRole('row', { name: /^this week / })).toHaveAccessibleName(thisWeek);
     expect(within(weeks).getAllByRole('row')).toHaveLength(5);
     expect(screen.getByText(/^If the open one comes,/)).toBeVisible();
+  });
+
+  it('are not drawn as free while nobody knows yet what the orders take', async () => {
+    worker.isSilent = true;
+    await open();
+    act(() =>
+      screenStore().actions.edit('Hours', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: 'workshop',
+          to: (body) => ({ ...body, blocks: [...usualBlocks] }),
+        },
+      ]),
+    );
+    await enter(<OrdersScreen />);
+    expect(screen.getByText('Working out what the orders take…')).toBeVisible();
+    const weeks = screen.getByRole('table', { name: 'Hours at the bench by week' });
+    expect(within(weeks).getByRole('row', { name: 'this week' })).toBeVisible();
+    expect(weeks.querySelector('svg')).toBeNull();
+    expect(weeks).not.toHaveTextContent(/free/);
+  });
+
+  it('say that nothing can be planned of an enquiry without a job', async () => {
+    await open();
+    act(() =>
+      screenStore().actions.edit('Hours', [
+        {
+          do: 'change',
+          kind: 'workshop',
+          id: 'workshop',
+          to: (body) => ({ ...body, blocks: [...usualBlocks] }),
+        },
+        {
+          do: 'change',
+          kind: 'order',
+          id: 'club-enquiry',
+          to: (body) => ({ ...body, jobIds: [] }),
+        },
+      ]),
+    );
+    await enter(<OrdersScreen />);
+    expect(await screen.findByText(/^Of what is asked or quoted no job can be planned yet;/)).toBeVisible();
   });
 });
 

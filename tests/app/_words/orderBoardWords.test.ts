@@ -120,16 +120,16 @@ describe('the weeks ahead', () => {
   it('say in one sentence what would be if all that is open came', () => {
     const calendar = calendarOf({ blocks: [...usualBlocks], daysOff: [] });
     if (calendar === null) throw new Error('no calendar');
-    const said = (minutes: number, wantedOn: string) =>
+    const said = (minutes: number, wantedOn: string, ids: readonly string[] = ['kayak']) =>
       ifAllComeWords(
         ifAllCome(
           calendar,
           TODAY,
           { orders: [], load: loadOf(calendar, [], TODAY) },
-          [{ id: 'kayak', wantedOn, works: [looseWork(minutes)], blanks: null }],
+          ids.map((id) => ({ id, wantedOn, works: [looseWork(minutes)], blanks: null })),
           0.4,
         ),
-        [week],
+        { weeks: [week], open: ids.length },
         nameOf,
         TODAY,
         context,
@@ -138,8 +138,17 @@ describe('the weeks ahead', () => {
     // Monday makes it Wednesday.
     expect(said(360, '2026-12-01')).toBe('If the open one comes, all of it fits: 6 h of work');
     expect(said(420, '2026-12-01')).toBe('If the open one comes, Kayak Club bags would be one day late');
-    expect(ifAllComeWords(null, [week], nameOf, TODAY, context)).toEqual([
-      'Nothing is asked or quoted;',
+    // 240 min of 360.
+    expect(said(120, '2026-12-01', ['kayak', 'choir'])).toBe(
+      'If both open ones come, all of it fits: 4 h of work',
+    );
+    expect(said(60, '2026-12-01', ['kayak', 'choir', 'bakery'])).toBe(
+      'If all three open ones come, all of it fits: 3 h of work',
+    );
+    const none = (open: number) => ifAllComeWords(null, { weeks: [week], open }, nameOf, TODAY, context);
+    expect(none(0)).toEqual(['Nothing is asked or quoted;', '7 h are free in four weeks']);
+    expect(none(1)).toEqual([
+      'Of what is asked or quoted no job can be planned yet;',
       '7 h are free in four weeks',
     ]);
   });
