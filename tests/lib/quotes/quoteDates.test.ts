@@ -148,6 +148,11 @@ describe('the quote of the worked order', () => {
         'A lead time of 1 working day is shorter than the bench can keep.',
         'It takes 9 working days. The quote says Dec 11, 2026.',
       ),
+      // Fourteen days from the 25th; nine working days before the 11th is the 30th.
+      wording(
+        'It is valid until Dec 9, 2026, and its answer may come after Nov 30, 2026, the last day to approve.',
+        'Dec 11, 2026 cannot be kept then. Let it be valid for fewer days, or agree on a later day.',
+      ),
     ]);
   });
 
