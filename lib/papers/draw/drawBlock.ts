@@ -1,11 +1,12 @@
 import { tearLine } from '@/lib/papers/flowPages';
 import type { Block } from '@/lib/papers/paper';
+import { drawCards } from './drawCards';
 import { drawChoices } from './drawChoices';
 import { drawGoods } from './drawGoods';
 import { drawHead, drawTitle } from './drawHead';
 import { drawNotes } from './drawNotes';
 import { drawPresses } from './drawPresses';
-import { drawAmount, drawCards, drawList, drawRuleBlock, drawSign, drawText, signHigh } from './drawSmall';
+import { drawAmount, drawList, drawRuleBlock, drawSign, drawText, signHigh } from './drawSmall';
 import { drawStep } from './drawStep';
 import { drawTable } from './drawTable';
 import { drawTicks } from './drawTicks';

@@ -12,7 +12,6 @@ import {
   INK,
   leftOf,
   linesOf,
-  PALE,
   type Setting,
   SMALL,
   TEXT,
@@ -95,52 +94,6 @@ function signColumns(setting: Setting, { labels }: Of<'sign'>): readonly Column[
     at += widthPt + SIGN_GAP;
     return column;
   });
-}
-
-const CARD_PAD = 14;
-
-/** Cards in two columns, to be cut along the dashes. */
-export function drawCards(setting: Setting, { cards }: Of<'cards'>): void {
-  const whole = widthOf(setting);
-  const wide = whole / 2;
-  const widthPt = wide - 2 * CARD_PAD;
-  for (let from = 0; from < cards.length; from += 2) {
-    const pair = cards
-      .slice(from, from + 2)
-      .map(({ heading, lines, foot }) => [
-        gap(setting, CARD_PAD),
-        ...linesOf(setting, heading, { widthPt, size: 12, weight: 700 }),
-        gap(setting, 3),
-        ...lines.flatMap((text) => [...linesOf(setting, text, { widthPt, size: 9 }), gap(setting, 2)]),
-        gap(setting, 4),
-        ...linesOf(setting, foot, { widthPt, size: SMALL, colour: GREY }),
-        gap(setting, CARD_PAD),
-      ]);
-    const high = Math.max(...pair.map(highOf));
-    const row: SetLine = {
-      high,
-      draw(page, { x, top }) {
-        pair.forEach((lines, at) => {
-          const left = x + (setting.isRightToLeft ? 1 - at : at) * wide;
-          page.drawRectangle({
-            x: left,
-            y: top - high,
-            width: wide,
-            height: high,
-            borderColor: PALE,
-            borderWidth: 0.6,
-            borderDashArray: [3, 3],
-          });
-          let low = top;
-          for (const line of lines) {
-            line.draw(page, { x: left + CARD_PAD, top: low });
-            low -= line.high;
-          }
-        });
-      },
-    };
-    drawColumns(setting, [{ at: 0, widthPt: whole, lines: [row] }]);
-  }
 }
 
 /** Short texts in three columns, row by row, so that a page is read before the next. */
