@@ -75,9 +75,10 @@ export const proofAnswer = (prints: number, names: number, revisions: string): A
 });
 
 /** @returns what is said of a proof that lacks pictures, and what mends it. */
-export const missingPicturesWords = (
-  names: readonly string[],
-): { readonly sentence: string; readonly detail: string } => {
+export function missingPicturesWords(names: readonly string[]): {
+  readonly sentence: string;
+  readonly detail: string;
+} {
   const one = names.length === 1;
   return {
     sentence: `No picture of ${listed(names.map((name) => `“${name}”`))} is here: ${
@@ -85,7 +86,7 @@ export const missingPicturesWords = (
     } empty, so the customer says yes to a print that the proof does not show.`,
     detail: `Add the ${one ? 'picture' : 'pictures'} in the job before the proof goes out.`,
   };
-};
+}
 
 export const revisionsWords = (used: number, included: number): string =>
   used === 0
