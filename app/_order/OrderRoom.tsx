@@ -41,7 +41,7 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
     // The fold is open then.
     requestAnimationFrame(() => focusField(id));
   }, []);
-  const on = orderOnScreen(workspace, found, book.today);
+  const on = orderOnScreen(workspace, found, book.today, bench.workOf);
   // A paper takes a while to draw: what was noted shows first.
   const [laterWorkspace, laterBook, laterBench] = [
     useDeferredValue(workspace),

@@ -11,5 +11,7 @@ export const laterParts = {
   ),
   billTroubles: lazy(() => import('./waits/BillTroubles').then(({ BillTroubles }) => BillTroubles)),
   exposure: lazy(() => import('./money/ExposureDrawing').then(({ ExposureDrawing }) => ExposureDrawing)),
+  blanksToBuy: lazy(() => import('./waits/BlanksToBuy').then(({ BlanksToBuy }) => BlanksToBuy)),
+  blanksAhead: lazy(() => import('./money/BlanksAhead').then(({ BlanksAhead }) => BlanksAhead)),
   addJob: lazy(() => import('./jobs/AddJob').then(({ AddJob }) => AddJob)),
 } as const;

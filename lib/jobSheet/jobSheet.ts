@@ -1,12 +1,11 @@
-import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
+import { blanksTaken } from '@/lib/grid/blanksTaken';
+import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
 import { expectedSheets } from '@/lib/grid/expectedSheets';
 import { rollUsed } from '@/lib/grid/rollUsed';
-import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
 import { printOfSize } from '@/lib/job/printOfSize';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import type { Placement } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
-import { thresholds } from '@/shared/tables/thresholds';
 
 /** A size of a line as it goes to the press. */
 interface SheetSize {
@@ -61,9 +60,9 @@ export function jobSheetFacts(
   { job, blanks, workshop }: JobInput,
   { layout, costSheet: sheet }: { readonly layout: readonly LaidOutPrint[]; readonly costSheet: CostSheet },
 ): JobSheetFacts {
-  const { take, covered } = blanksTaken(sheet, ({ lineId }) => {
+  const { take, covered } = blanksTaken(sheet, (lineId) => {
     const line = job.lines.find(({ id }) => id === lineId);
-    return line !== undefined && blanks[line.blankId]?.suppliedBy === 'customer' ? lineId : null;
+    return line !== undefined && blanks[line.blankId]?.suppliedBy === 'customer';
   });
   const lines = job.lines.flatMap(({ id, name, blankId }): readonly SheetLine[] => {
     const sizes = sheet.cases.flatMap((one, index) =>
@@ -108,39 +107,6 @@ export function jobSheetFacts(
 }
 
 // Helpers
-
-/**
- * Blanks to lay out by case. A customer's own cannot be bought again, so each of their lines has the spares that the
- * customer is asked for; all others share the usual confidence.
- *
- * @param broughtTo id of a line whose blanks the customer brings, else null
- */
-function blanksTaken(
-  sheet: CostSheet,
-  broughtTo: (one: CostSheet['cases'][number]) => string | null,
-): { readonly take: readonly number[]; readonly covered: number } {
-  const cases = sheet.cases.map((one, index) => ({
-    index,
-    group: broughtTo(one),
-    pieces: Math.ceil(one.quantity),
-    chance: 1 / caseValue(sheet, 'blanksDrawn', index),
-    price: caseValue(sheet, 'blanks', index),
-  }));
-  const { usual, sure } = thresholds.spares;
-  const groups = [...new Set(cases.map(({ group }) => group))].map((group) => {
-    const members = cases.filter((one) => one.group === group);
-    const found = blanksForConfidence(members, (group === null ? usual : sure).value);
-    return {
-      covered: found.covered,
-      took: members.map(({ index }, at) => [index, found.blanks[at]] as const),
-    };
-  });
-  const taken = new Map(groups.flatMap(({ took }) => took));
-  return {
-    take: cases.map(({ index, pieces }) => taken.get(index) ?? pieces),
-    covered: groups.reduce((all, group) => all * group.covered, 1),
-  };
-}
 
 const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
 

@@ -45,6 +45,7 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
     >
       <MoneyFigures {...{ money, left, locale }} />
       {cover !== null && <p className={cover.isShort ? styles.caution : styles.quiet}>{cover.sentence}</p>}
+      {isAhead(on) && <LaterPart part={laterParts.blanksAhead} what="What blanks will cost" props={{ on }} />}
       <div className={styles.acts}>
         <Button expanded={open === 'payment'} onPress={() => setOpen(open === 'payment' ? null : 'payment')}>
           A payment
@@ -88,3 +89,9 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
     </CardSection>
   );
 }
+
+// Helpers
+
+/** A quote is out, and its blanks are still to be ordered. */
+const isAhead = ({ standing: { state, side, money } }: OrderOnScreen): boolean =>
+  side.side === 'open' && money.blanksMinor === 0 && ['quoted', 'accepted', 'ready'].includes(state);

@@ -2,11 +2,11 @@
 
 import { useState } from 'react';
 import { AmountField } from '@/app/_order/money/AmountField';
-import { blanksNeededWords } from '@/app/_words/orders/blanksNeededWords';
+import { blanksOnScreen } from '@/app/_order/waits/blanksOnScreen';
+import { blanksNeededWords, reckonedHint, SPARES_UNKNOWN } from '@/app/_words/orders/blanksNeededWords';
 import { expenseWords } from '@/app/_words/orders/orderMoneyWords';
-import { blanksNeeded } from '@/lib/orders/bench/blanksNeeded';
 import { numberLimits } from '@/shared/limits';
-import { toMinor } from '@/shared/money';
+import { fromMinor, toMinor } from '@/shared/money';
 import { type Expense, expenseSchema } from '@/shared/schemas/orderEvents';
 import styles from './Notes.module.css';
 import { PlainNote } from './PlainNote';
@@ -14,13 +14,19 @@ import type { StepNoteProps } from './stepNote';
 
 /** Blanks were ordered: how many of each size the jobs need, and what they cost, noted with it. */
 export function BlanksOrderedNote(props: StepNoteProps) {
-  const { orderId, jobs, workspace, standing, formatter } = props.on;
+  const { orderId, workspace, standing, formatter } = props.on;
   const { currency } = standing.money;
-  const [amount, setAmount] = useState<number | null>(null);
-  const needed = blanksNeeded(
-    jobs.map(({ job }) => job),
-    workspace.blanks,
-  );
+  const blanks = blanksOnScreen(props.on);
+  // Typed, else as the jobs reckon it: the same currency is asked, for jobs know no other.
+  const [typed, setTyped] = useState<number | null | undefined>(undefined);
+  // What was noted for them already would be noted twice.
+  const isFirst =
+    standing.money.blanksMinor === 0 && !standing.steps.some(({ step }) => step.what === 'blanksOrdered');
+  const reckoned =
+    blanks.cost === null || !isFirst || workspace.workshop.currency !== currency
+      ? null
+      : fromMinor(toMinor(blanks.cost.amount, currency), currency);
+  const amount = typed === undefined ? reckoned : typed;
   const cost = (day: string): Expense | null =>
     amount === null
       ? null
@@ -37,17 +43,15 @@ export function BlanksOrderedNote(props: StepNoteProps) {
         return body === null ? [] : [{ kind: 'expense', body }];
       }}
     >
-      {needed.length > 0 && (
+      {blanks.needed.length > 0 && (
         <div>
-          <p>The jobs need, in good pieces:</p>
+          <p>The jobs need:</p>
           <ul className={styles.needed}>
-            {needed.map((one) => (
+            {blanks.needed.map((one) => (
               <li key={one.blankId}>{blanksNeededWords(one, formatter)}</li>
             ))}
           </ul>
-          <p className={styles.told}>
-            Spares for what is spoiled are extra: each job counts them with its making.
-          </p>
+          {blanks.needed.some(({ get }) => get === null) && <p className={styles.told}>{SPARES_UNKNOWN}</p>}
         </div>
       )}
       <AmountField
@@ -55,8 +59,12 @@ export function BlanksOrderedNote(props: StepNoteProps) {
         currency={currency}
         minorLimits={numberLimits(expenseSchema, ['amountMinor'])}
         value={amount}
-        hint="May stay empty. What stands here is noted as money spent, too."
-        onCommit={setAmount}
+        hint={
+          typed === undefined && reckoned !== null
+            ? reckonedHint(blanks.cost?.withFreight === true)
+            : 'May stay empty. What stands here is noted as money spent, too.'
+        }
+        onCommit={setTyped}
       />
     </PlainNote>
   );

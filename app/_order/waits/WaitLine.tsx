@@ -49,6 +49,9 @@ export function WaitLine({ on, row, isOpen, onOpen, onPaper, onRoom, onDone }: W
           <bdi>{what}</bdi>
         </p>
         <p className={styles.line}>{line}</p>
+        {act?.kind === 'step' && act.what === 'blanksOrdered' && (
+          <LaterPart part={laterParts.blanksToBuy} what="How many to buy" props={{ on }} />
+        )}
         {isLocked && (
           <Button
             kind="quiet"

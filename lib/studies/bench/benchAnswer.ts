@@ -4,7 +4,9 @@ import { leadOf } from '@/lib/check/time/blanksToOrder';
 import { benchWorkOf, stagesOf } from '@/lib/costing/benchWorkOf';
 import { judgeJob } from '@/lib/costing/priceJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { JobBlanks } from '@/shared/jobBlanks';
 import type { JobInput } from '@/shared/schemas/request';
+import { blanksOfJob } from './blanksOfJob';
 
 /** What a job asks of the bench and of the supplier. */
 export interface BenchAnswer {
@@ -12,6 +14,7 @@ export interface BenchAnswer {
   readonly stages: StageMinutes;
   /** Working days until the slowest of its blanks arrives; null where none is to be ordered, or none is known. */
   readonly lead: number | null;
+  readonly blanks: JobBlanks;
 }
 
 /** @returns null where a stop stands. */
@@ -20,5 +23,8 @@ export function benchAnswer(input: JobInput, grid: Grid): BenchAnswer | null {
   const { priced } = judgeJob({ ...input, job: { ...input.job, wantedOn: null } }, grid);
   if (priced === null) return null;
   const { costed } = priced;
-  return { work: benchWorkOf(costed), stages: stagesOf(costed), lead: leadOf(costed.laidOut.job) };
+  return {
+    ...{ work: benchWorkOf(costed), stages: stagesOf(costed), lead: leadOf(costed.laidOut.job) },
+    blanks: blanksOfJob(costed),
+  };
 }

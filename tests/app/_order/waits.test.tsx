@@ -340,7 +340,7 @@ describe('what an order waits for', () => {
     const blanks = form('Blanks ordered');
     // The example's job: 4 + 9 + 11 + 8 + 4 + 1.
     expect(blanks.getByText(/: 37 \(S 4, M 9, L 11, XL 8, 2XL 4, 3XL 1\)$/)).toBeVisible();
-    expect(blanks.getByText(/^Spares for what is spoiled are extra/)).toBeVisible();
+    expect(blanks.getByText(/^Good pieces only: how many spares they take is not known/)).toBeVisible();
     await userEvent.type(blanks.getByLabelText(/^What they cost/), '400');
     await userEvent.click(blanks.getByRole('button', { name: 'Note it' }));
     const expenses = () =>
