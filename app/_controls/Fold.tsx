@@ -13,13 +13,15 @@ type FoldProps = Readonly<{
   /** Ids, or beginnings of ids, of the fields inside. */
   holds?: readonly string[];
   id?: string | undefined;
+  /** Whether it stands open to begin with. */
+  isOpenAtFirst?: boolean;
   children: ReactNode;
 }>;
 
 /** Something folded away under one line; opens by itself when a field inside is to be shown. */
-export function Fold({ summary, line, aside, holds = [], id, children }: FoldProps) {
+export function Fold({ summary, line, aside, holds = [], id, isOpenAtFirst = false, children }: FoldProps) {
   const reveal = useContext(RevealContext);
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(isOpenAtFirst);
   const [opened, setOpened] = useState(false);
   const [turn, setTurn] = useState(0);
   if (reveal.turn !== turn) {

@@ -5,6 +5,7 @@ import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { CheckField } from '@/app/_fields/CheckField';
+import { formMemory } from '@/app/_fields/formMemory';
 import { intakeMemory } from '@/app/_names/intakeMemory';
 import { eraseFailedWords, erasureWords } from '@/app/_words/customers/erasureWords';
 import styles from './Customers.module.css';
@@ -42,7 +43,10 @@ export function EraseOnRequest({
     setStep({ at: 'erasing' });
     const orderIds = ordersOf(customerId, workspace);
     const outcome = await workspace.erase(customerId, today);
-    if (outcome.state === 'erased') intakeMemory.forgetOrders(orderIds);
+    if (outcome.state === 'erased') {
+      intakeMemory.forgetOrders(orderIds);
+      formMemory.forgetOrders(orderIds);
+    }
     // Where it went well this part of the page is gone by now.
     if (outcome.state === 'notKept') setStep({ at: 'failed', why: eraseFailedWords(outcome.why) });
     if (outcome.state === 'noSuchCustomer') setStep({ at: 'failed', why: eraseFailedWords(null) });

@@ -3,6 +3,7 @@
 import { useId } from 'react';
 import { describedBy } from './describedBy';
 import { FieldFrame } from './FieldFrame';
+import type { HalfTyped } from './formMemory';
 import { useTextDraft } from './useTextDraft';
 
 type TextFieldProps = Readonly<{
@@ -31,6 +32,8 @@ type TextFieldProps = Readonly<{
   /** Offered while one line is typed; anything else may be typed as well. */
   suggestions?: readonly string[] | undefined;
   id?: string | undefined;
+  /** Keeps a text that is too long where a reload finds it again. */
+  half?: HalfTyped | undefined;
 }>;
 
 /** Words: a name, a reason, a note. */

@@ -8,6 +8,7 @@ import { numberProblemWords } from '@/app/_words/fields/numberProblemWords';
 import { oneOf } from '@/app/_words/unitWords';
 import { formatNumber } from '@/shared/formatNumber';
 import { EnteredTogether } from './enteredTogether';
+import type { HalfTyped } from './formMemory';
 
 export type NumberText = NumberRules &
   Readonly<{
@@ -21,14 +22,16 @@ export type NumberText = NumberRules &
     unit?: string | undefined;
     /** What holds while it is empty, as a sentence; else nothing does. */
     whenEmpty?: string | undefined;
+    /** Keeps a text that is no value yet where a reload finds it again. */
+    half?: HalfTyped | undefined;
   }>;
 
 /** The text of a number field: kept exactly as typed until it is a number that may be committed. */
 export function useNumberText(props: NumberText) {
-  const { value, onCommit, onRest } = props;
+  const { value, onCommit, onRest, half } = props;
   const locale = useNumberLocale();
   const isKept = !useContext(EnteredTogether);
-  const [draft, setDraft] = useState<string | null>(null);
+  const [draft, setDraft] = useState<string | null>(() => half?.recall() ?? null);
   const [focused, setFocused] = useState(false);
   const [seen, setSeen] = useState(value);
   const judged = draft === null ? null : judgeNumber(draft, locale, props);
@@ -42,6 +45,7 @@ export function useNumberText(props: NumberText) {
     typing.goes(draft ?? shown(props, locale), text);
     setDraft(text);
     const next = judgeNumber(text, locale, props);
+    half?.remember(next.kind === 'good' ? null : text);
     if (next.kind === 'good' && next.value !== value) onCommit(next.value);
   };
   const rest = () => {
@@ -55,6 +59,7 @@ export function useNumberText(props: NumberText) {
     // The first Escape mends the text; only the next may close what the field stands in.
     event.stopPropagation();
     setDraft(null);
+    half?.remember(null);
   };
 
   const problem = judged?.kind === 'problem' ? judged.problem : null;

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { typing } from '@/app/_documents/typing';
+import type { HalfTyped } from './formMemory';
 
 interface TextDraft {
   readonly value: string;
@@ -12,6 +13,8 @@ interface TextDraft {
   readonly longest?: number | undefined;
   /** False where the document keeps spaces at the ends, so that they count too. */
   readonly isTrimmed?: boolean | undefined;
+  /** Keeps a text that the document cannot take where a reload finds it again. */
+  readonly half?: HalfTyped | undefined;
 }
 
 /**
@@ -19,8 +22,8 @@ interface TextDraft {
  * names, so a space typed at the end would be gone before the next letter came.
  */
 export function useTextDraft(props: TextDraft) {
-  const { value, onCommit, onRest, needed = false, longest, isTrimmed = true } = props;
-  const [draft, setDraft] = useState<string | null>(null);
+  const { value, onCommit, onRest, needed = false, longest, isTrimmed = true, half } = props;
+  const [draft, setDraft] = useState<string | null>(() => half?.recall() ?? null);
   const [seen, setSeen] = useState(value);
   if (value !== seen) {
     setSeen(value);
@@ -42,7 +45,9 @@ export function useTextDraft(props: TextDraft) {
     change: (typed: string) => {
       typing.goes(text, typed);
       setDraft(typed);
-      if (overBy(typed) <= 0 && !(needed && typed.trim() === '') && typed !== value) onCommit(typed);
+      const isTaken = overBy(typed) <= 0 && !(needed && typed.trim() === '');
+      half?.remember(isTaken ? null : typed);
+      if (isTaken && typed !== value) onCommit(typed);
     },
     rest: () => {
       if (!missing && over <= 0) setDraft(null);

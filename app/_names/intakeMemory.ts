@@ -1,3 +1,4 @@
+import { tabMemory } from '@/app/_tab/tabMemory';
 import type { NamesTable } from '@/lib/names/namesTable';
 import { z } from '@/shared/schemas/z';
 
@@ -24,47 +25,23 @@ export const untouched: Intake = { text: '', look: null };
 /** What is being taken in, kept in this tab until it is in the order or given up: a reload loses no mended row. */
 export const intakeMemory = {
   /** @param place the order, the job and its line */
-  recall(place: string): Intake {
-    try {
-      const kept: unknown = JSON.parse(sessionStorage.getItem(KEY + place) ?? 'null');
-      return intakeSchema.safeParse(kept).data ?? untouched;
-    } catch {
-      // Forbidden by the browser, or not ours; then there is nothing to go on with.
-      return untouched;
-    }
-  },
+  recall: (place: string): Intake => intakeSchema.safeParse(tabMemory.recall(KEY + place)).data ?? untouched,
   /** Whether something is being taken in for an order, so that its part stands open. */
   holdsFor: (orderId: string): boolean => keysOf(orderId).length > 0,
   /** Forgets what is being taken in for orders, whatever line of theirs it is for. */
   forgetOrders(orderIds: readonly string[]): void {
-    for (const key of orderIds.flatMap(keysOf)) sessionStorage.removeItem(key);
+    for (const key of orderIds.flatMap(keysOf)) tabMemory.remember(key, null);
   },
-  /** @returns whether a reload would find it again; what was kept before stays where not */
-  remember(place: string, intake: Intake): boolean {
-    const isUntouched = intake.text === '' && intake.look === null;
-    try {
-      if (isUntouched) sessionStorage.removeItem(KEY + place);
-      else sessionStorage.setItem(KEY + place, JSON.stringify(intake));
-      return true;
-    } catch {
-      // Full, or forbidden by the browser: the maker is told.
-      return isUntouched;
-    }
-  },
+  /** @returns whether a reload would find it again; what was kept before stays where not, and the maker is told */
+  remember: (place: string, intake: Intake): boolean =>
+    tabMemory.remember(KEY + place, intake.text === '' && intake.look === null ? null : intake),
 };
 
 // Helpers
 
 const KEY = 'pressminute-names ';
 
-function keysOf(orderId: string): readonly string[] {
-  try {
-    return Object.keys(sessionStorage).filter((key) => key.startsWith(`${KEY}${orderId} `));
-  } catch {
-    // Forbidden: nothing was kept either.
-    return [];
-  }
-}
+const keysOf = (orderId: string): readonly string[] => tabMemory.keysOf(`${KEY}${orderId} `);
 
 const intakeSchema = z.strictObject({
   text: z.string(),

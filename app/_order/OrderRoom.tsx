@@ -31,8 +31,7 @@ type OrderRoomProps = Readonly<{ workspace: ReadyWorkspace; book: OrderBook; fou
 /** One order on one screen: the track, then what it waits for, its money, its days; the papers beside. */
 export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
   useGoToHash();
-  // Here before it is asked for, so that a press opens it at once, without a network too.
-  useLazy(laterParts.stepNote);
+  useForms();
   const bench = useBench(workspace, book);
   const [tab, setTab] = useState<PaperTab | null>(null);
   const [reveal, setReveal] = useState({ id: null as string | null, turn: 0 });
@@ -97,4 +96,15 @@ export function OrderRoom({ workspace, book, found }: OrderRoomProps) {
       </div>
     </>
   );
+}
+
+// Helpers
+
+/** Forms are here before they are asked for, so that a press opens one at once, without a network too. */
+function useForms(): void {
+  useLazy(laterParts.stepNote);
+  useLazy(laterParts.override);
+  useLazy(laterParts.payment);
+  useLazy(laterParts.payout);
+  useLazy(laterParts.expense);
 }

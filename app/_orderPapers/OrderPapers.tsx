@@ -1,6 +1,5 @@
 'use client';
 
-import { useState } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { SureBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
@@ -12,9 +11,10 @@ import { CreditNoteTab } from './following/CreditNoteTab';
 import { DeliveryNoteTab } from './following/DeliveryNoteTab';
 import { InvoiceTab } from './following/InvoiceTab';
 import { ProofTab } from './following/ProofTab';
-import { firstChoices, type PaperChoices } from './following/paperChoices';
+import type { PaperChoices } from './following/paperChoices';
 import { ReceiptTab } from './following/ReceiptTab';
 import { RequestTab } from './following/RequestTab';
+import { usePaperChoices } from './following/usePaperChoices';
 import styles from './OrderPapers.module.css';
 import { type OrderOnPaper, orderOnPaper } from './orderOnPaper';
 import { PaperTabs } from './PaperTabs';
@@ -37,7 +37,8 @@ type OrderPapersProps = Readonly<{
 /** The papers of an order: what can go out now, and what went out. */
 export function OrderPapers({ workspace, book, bench, orderId, tab, onTab, onRoom }: OrderPapersProps) {
   const found = book.of(orderId);
-  const [choices, setChoices] = useState(firstChoices);
+  const customer = workspace.customers[found?.facts.order.customerId ?? ''];
+  const [choices, choose] = usePaperChoices(orderId, (customer?.erasedOn ?? null) !== null);
   if (found === null) return null;
   const { first, more, next } = tabsNow(found);
   const shown = tab ?? next;
@@ -52,7 +53,7 @@ export function OrderPapers({ workspace, book, bench, orderId, tab, onTab, onRoo
         <ShownTab
           {...{ of, book, bench, shown, choices, onRoom }}
           isNext={shown === next}
-          onChoose={(change) => setChoices((now) => ({ ...now, ...change }))}
+          onChoose={choose}
         />
       </PaperTabs>
     </section>

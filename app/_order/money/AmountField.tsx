@@ -1,5 +1,6 @@
 'use client';
 
+import type { HalfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
 import type { NumberLimits } from '@/shared/limits';
 import { fromMinor, LARGEST_AMOUNT, type MinorUnits } from '@/shared/money';
@@ -15,6 +16,7 @@ type AmountFieldProps = Readonly<{
   minorLimits: NumberLimits;
   hint?: string | undefined;
   caution?: string | undefined;
+  half?: HalfTyped | undefined;
 }>;
 
 /** An amount in whole coins of its currency; finer ones are told and not rounded. */

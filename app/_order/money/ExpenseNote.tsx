@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
+import { useTypedChoice, useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
 import { choicesOf } from '@/app/_order/notes/choicesOf';
 import { NoteFrame } from '@/app/_order/notes/NoteFrame';
 import { type FileDraft, OneFile } from '@/app/_order/notes/OneFile';
@@ -16,24 +17,24 @@ import { type Expense, expenseSchema } from '@/shared/schemas/orderEvents';
 import { AmountField } from './AmountField';
 
 /** Money spent for the order: on what, how much, and the receipt. */
-export function ExpenseNote({ on, onDone, onLeave }: StepNoteProps) {
+export function ExpenseNote({ on, form, onDone, onLeave }: StepNoteProps) {
   const { currency } = on.standing.money;
-  const [what, setWhat] = useState('');
-  const [kind, setKind] = useState<Expense['kind']>('blanks');
-  const [amount, setAmount] = useState<number | null>(null);
+  const what = useTypedText(form, 'what');
+  const [kind, setKind] = useTypedChoice(form, 'kind', expenseWords, 'blanks');
+  const amount = useTypedNumber(form, 'amount');
   const [receipt, setReceipt] = useState<FileDraft | null>(null);
-  const { problem, note } = useNoting(on);
-  const missing = amount === null ? 'How much comes first.' : undefined;
+  const { problem, note } = useNoting(on, form);
+  const missing = amount.value === null ? 'How much comes first.' : undefined;
   return (
     <NoteFrame
       name="Money spent"
-      {...{ on, missing, problem, onLeave }}
+      {...{ on, form, missing, problem, onLeave }}
       onEnter={(day) => {
-        if (amount === null) return;
+        if (amount.value === null) return;
         const body: Expense = {
-          ...{ orderId: on.orderId, day, kind, currency, amountMinor: toMinor(amount, currency) },
+          ...{ orderId: on.orderId, day, kind, currency, amountMinor: toMinor(amount.value, currency) },
           // What nobody names is called as its kind is.
-          ...{ what: what.trim() || expenseWords[kind], receipt: receipt?.attachment ?? null },
+          ...{ what: what.value.trim() || expenseWords[kind], receipt: receipt?.attachment ?? null },
         };
         const isNoted = note(
           'Money spent',
@@ -48,16 +49,14 @@ export function ExpenseNote({ on, onDone, onLeave }: StepNoteProps) {
           label="How much"
           currency={currency}
           minorLimits={numberLimits(expenseSchema, ['amountMinor'])}
-          value={amount}
-          onCommit={setAmount}
+          {...amount}
         />
         <ChoiceField label="On what" value={kind} choices={choicesOf(expenseWords)} onCommit={setKind} />
         <TextField
           label="Which"
-          value={what}
+          {...what}
           {...textLimits(expenseSchema, ['what'])}
           hint="Such as 45 white shirts. May stay empty."
-          onCommit={setWhat}
         />
       </FieldGroup>
       <OneFile label="Receipt; may be added now" purpose="receipt" value={receipt} onChange={setReceipt} />

@@ -1,6 +1,5 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
@@ -8,16 +7,15 @@ import { focusById } from '@/app/_controls/focusById';
 import { Answer } from '@/app/_docket/common/Answer';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
+import { useOpenForm } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { depositCover, lowestWords, moneyAnswer } from '@/app/_words/orders/orderMoneyWords';
 import { paymentsOf } from '@/lib/orders/money/payments';
 import { settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
-import { ExpenseNote } from './ExpenseNote';
 import styles from './Money.module.css';
 import { MoneyFigures } from './MoneyFigures';
 import { OtherMoney } from './OtherMoney';
 import { PaymentList } from './PaymentList';
-import { PaymentNote } from './PaymentNote';
 import { SpentList } from './SpentList';
 
 const ID = 'order-money';
@@ -26,16 +24,17 @@ const ID = 'order-money';
 export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
   const { standing, today, locale, formatter } = on;
   const { money } = standing;
-  const [open, setOpen] = useState<'payment' | 'expense' | null>(null);
+  const payments = paymentsOf(on.facts.happened);
+  const { open, show, formOf } = useOpenForm(on, 'money');
+  const payouts = useOpenForm(on, 'payout', (id) => payments.some(({ entry }) => entry.id === id));
   const close = () => {
-    setOpen(null);
+    show(null);
     focusById(`${ID}-heading`);
   };
   const cover = depositCover(money, locale);
   const left = settlement(standing);
   const backMinor = toGiveBackMinor(standing);
   const dueMinor = backMinor || (left === null ? money.depositOpenMinor || money.dueMinor : left.openMinor);
-  const payments = paymentsOf(on.facts.happened);
   return (
     <CardSection
       numeral={null}
@@ -47,26 +46,38 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
       {cover !== null && <p className={cover.isShort ? styles.caution : styles.quiet}>{cover.sentence}</p>}
       {isAhead(on) && <LaterPart part={laterParts.blanksAhead} what="What blanks will cost" props={{ on }} />}
       <div className={styles.acts}>
-        <Button expanded={open === 'payment'} onPress={() => setOpen(open === 'payment' ? null : 'payment')}>
+        <Button expanded={open === 'payment'} onPress={() => show(open === 'payment' ? null : 'payment')}>
           A payment
         </Button>
-        <Button expanded={open === 'expense'} onPress={() => setOpen(open === 'expense' ? null : 'expense')}>
+        <Button expanded={open === 'expense'} onPress={() => show(open === 'expense' ? null : 'expense')}>
           Money spent
         </Button>
       </div>
       {open === 'payment' && (
-        <PaymentNote
-          {...{ on, dueMinor }}
-          kind={backMinor > 0 ? 'refund' : 'payment'}
-          onDone={close}
-          onLeave={close}
+        <LaterPart
+          part={laterParts.payment}
+          what="The form"
+          props={{
+            ...{ on, dueMinor, form: formOf('payment'), onDone: close, onLeave: close },
+            kind: backMinor > 0 ? ('refund' as const) : ('payment' as const),
+          }}
         />
       )}
-      {open === 'expense' && <ExpenseNote on={on} onDone={close} onLeave={close} />}
+      {open === 'expense' && (
+        <LaterPart
+          part={laterParts.expense}
+          what="The form"
+          props={{ on, form: formOf('expense'), onDone: close, onLeave: close }}
+        />
+      )}
       <OtherMoney money={money} locale={locale} />
       {payments.length > 0 && (
-        <Fold summary="Payments" line={formatter.count(payments.length, 'entry', 'entries')}>
-          <PaymentList on={on} payments={payments} />
+        <Fold
+          summary="Payments"
+          line={formatter.count(payments.length, 'entry', 'entries')}
+          isOpenAtFirst={payouts.open !== null}
+        >
+          <PaymentList {...{ on, payments }} forms={payouts} />
         </Fold>
       )}
       {money.spent.length + money.unpriced.length > 0 && (

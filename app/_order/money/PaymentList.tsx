@@ -1,10 +1,12 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import { ListRow, RowList } from '@/app/_controls/RowList';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { laterParts } from '@/app/_order/laterParts';
 import { takingBack, useNoting } from '@/app/_order/notes/useNoting';
+import type { FormsOfPart } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
@@ -12,17 +14,21 @@ import { payoutWords } from '@/app/_words/orders/orderMoneyWords';
 import { paymentKindWords, paymentWayWords } from '@/app/_words/orders/orderStepWords';
 import { type OrderPayment, withPayouts } from '@/lib/orders/money/payments';
 import styles from './Money.module.css';
-import { PayoutNote } from './PayoutNote';
 
-type PaymentListProps = Readonly<{ on: OrderOnScreen; payments: readonly OrderPayment[] }>;
+type PaymentListProps = Readonly<{
+  on: OrderOnScreen;
+  payments: readonly OrderPayment[];
+  /** That of each payment, by its entry. */
+  forms: FormsOfPart;
+}>;
 
 /** Payments as they were noted. None is ever changed: that it reached the bank is noted beside it. */
-export function PaymentList({ on, payments }: PaymentListProps) {
+export function PaymentList({ on, payments, forms }: PaymentListProps) {
   const { workspace, today, locale } = on;
-  const [open, setOpen] = useState<string | null>(null);
+  const { open, show, formOf } = forms;
   const { problem, note } = useNoting(on);
   const close = () => {
-    setOpen(null);
+    show(null);
     focusById('order-money-heading');
   };
   return (
@@ -43,7 +49,7 @@ export function PaymentList({ on, payments }: PaymentListProps) {
                     kind="quiet"
                     spoken={`At the bank: ${spoken}`}
                     expanded={open === id}
-                    onPress={() => setOpen(open === id ? null : id)}
+                    onPress={() => show(open === id ? null : id)}
                   >
                     At the bank
                   </Button>
@@ -57,7 +63,13 @@ export function PaymentList({ on, payments }: PaymentListProps) {
                 </>
               }
               unfolded={
-                open === id && <PayoutNote on={on} payment={payment} onDone={close} onLeave={close} />
+                open === id && (
+                  <LaterPart
+                    part={laterParts.payout}
+                    what="The form"
+                    props={{ on, payment, form: formOf(id), onDone: close, onLeave: close }}
+                  />
+                )
               }
             >
               <strong>{words}</strong> {kind !== 'payment' && `${paymentKindWords[kind].toLowerCase()}, `}

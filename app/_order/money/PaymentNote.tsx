@@ -1,10 +1,10 @@
 'use client';
 
-import { useState } from 'react';
 import { Fold } from '@/app/_controls/Fold';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
+import { useTypedChoice, useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
 import { choicesOf } from '@/app/_order/notes/choicesOf';
 import { NoteFrame } from '@/app/_order/notes/NoteFrame';
 import styles from '@/app/_order/notes/Notes.module.css';
@@ -28,38 +28,42 @@ type PaymentNoteProps = StepNoteProps &
   }>;
 
 /** Money that came or went back: how much and how. */
-export function PaymentNote({ on, dueMinor, kind: likely = 'payment', onDone, onLeave }: PaymentNoteProps) {
+export function PaymentNote({
+  on,
+  form,
+  dueMinor,
+  kind: likely = 'payment',
+  onDone,
+  onLeave,
+}: PaymentNoteProps) {
   const { standing, orderId, locale } = on;
   const { currency, receivedMinor } = standing.money;
   const left = settlement(standing);
   const totalMinor = left === null ? standing.money.totalMinor : left.owedMinor;
   const units = (minor: number) => fromMinor(minor as MinorUnits, currency);
-  const [kind, setKind] = useState<Payment['kind']>(likely);
-  const [amount, setAmount] = useState<number | null>(
-    dueMinor === null || dueMinor === 0 ? null : units(dueMinor),
-  );
-  const [way, setWay] = useState<Payment['way']>('transfer');
-  const [fee, setFee] = useState<number | null>(null);
-  const [text, setText] = useState('');
-  const { problem, note } = useNoting(on);
-  const amountMinor = amount === null ? null : toMinor(amount, currency);
-  const feeMinor = fee === null ? 0 : toMinor(fee, currency);
+  const [kind, setKind] = useTypedChoice(form, 'kind', paymentKindWords, likely);
+  const typed = useTypedNumber(form, 'amount', dueMinor === null || dueMinor === 0 ? null : units(dueMinor));
+  const [way, setWay] = useTypedChoice(form, 'way', paymentWayWords, 'transfer');
+  const fee = useTypedNumber(form, 'fee');
+  const text = useTypedText(form, 'note');
+  const { problem, note } = useNoting(on, form);
+  const amountMinor = typed.value === null ? null : toMinor(typed.value, currency);
+  const feeMinor = fee.value === null ? 0 : toMinor(fee.value, currency);
   const told = paymentTold({ kind, amountMinor, feeMinor }, { totalMinor, receivedMinor }, currency, locale);
   const missing = amountMinor === null ? 'How much comes first.' : undefined;
   const enter = (day: string) => {
     if (amountMinor === null) return;
-    const body = { orderId, day, kind, amountMinor, currency, way, feeMinor, note: text.trim() };
+    const body = { orderId, day, kind, amountMinor, currency, way, feeMinor, note: text.value.trim() };
     if (note(paymentKindWords[kind], [{ kind: 'payment', body }])) onDone();
   };
   return (
-    <NoteFrame name="Payment" {...{ on, missing, problem, onLeave }} out={quoteOut(on)} onEnter={enter}>
+    <NoteFrame name="Payment" {...{ on, form, missing, problem, onLeave }} out={quoteOut(on)} onEnter={enter}>
       <FieldGroup>
         <AmountField
           label="How much"
           currency={currency}
           minorLimits={numberLimits(paymentSchema, ['amountMinor'])}
-          value={amount}
-          onCommit={setAmount}
+          {...typed}
         />
         <ChoiceField
           label="What happened"
@@ -81,18 +85,16 @@ export function PaymentNote({ on, dueMinor, kind: likely = 'payment', onDone, on
               label="Fee kept back"
               currency={currency}
               minorLimits={numberLimits(paymentSchema, ['feeMinor'])}
-              value={fee}
+              {...fee}
               hint="Empty where there was none."
-              onCommit={setFee}
             />
           </FieldGroup>
           <TextField
             label="Note"
             width="full"
-            value={text}
+            {...text}
             {...textLimits(paymentSchema, ['note'])}
             hint="May stay empty."
-            onCommit={setText}
           />
         </div>
       </Fold>

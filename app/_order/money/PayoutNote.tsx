@@ -1,8 +1,8 @@
 'use client';
 
-import { useState } from 'react';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
+import { useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
 import { NoteFrame } from '@/app/_order/notes/NoteFrame';
 import type { StepNoteProps } from '@/app/_order/notes/stepNote';
 import { takingBack, useNoting } from '@/app/_order/notes/useNoting';
@@ -15,6 +15,7 @@ import { AmountField } from './AmountField';
 /** A payment reached the bank: on which day, under which reference, and what was kept back of it. */
 export function PayoutNote({
   on,
+  form,
   payment,
   onDone,
   onLeave,
@@ -22,15 +23,17 @@ export function PayoutNote({
   const { entry, payouts, feeMinor } = payment;
   const { currency } = entry.body;
   const last = payouts.at(-1)?.body;
-  const [fee, setFee] = useState<number | null>(
+  const fee = useTypedNumber(
+    form,
+    'fee',
     feeMinor === 0 ? null : fromMinor(feeMinor as MinorUnits, currency),
   );
-  const [reference, setReference] = useState(last?.reference ?? '');
-  const { problem, note } = useNoting(on);
+  const reference = useTypedText(form, 'reference', last?.reference);
+  const { problem, note } = useNoting(on, form);
   const enter = (day: string) => {
     const body = {
-      ...{ orderId: on.orderId, paymentId: entry.id, day, reference: reference.trim() },
-      feeMinor: fee === null ? 0 : toMinor(fee, currency),
+      ...{ orderId: on.orderId, paymentId: entry.id, day, reference: reference.value.trim() },
+      feeMinor: fee.value === null ? 0 : toMinor(fee.value, currency),
     };
     const isNoted = note('At the bank', [
       ...takingBack(payouts.map(({ id }) => id)),
@@ -41,7 +44,7 @@ export function PayoutNote({
   return (
     <NoteFrame
       name="At the bank"
-      {...{ on, problem, onLeave }}
+      {...{ on, form, problem, onLeave }}
       {...(last !== undefined && { day: last.day })}
       onEnter={enter}
     >
@@ -50,17 +53,15 @@ export function PayoutNote({
           label="Fee kept back"
           currency={currency}
           minorLimits={numberLimits(payoutSchema, ['feeMinor'])}
-          value={fee}
+          {...fee}
           hint="In all; empty where there was none."
-          onCommit={setFee}
         />
         <TextField
           label="Reference there"
           width="narrow"
-          value={reference}
+          {...reference}
           {...textLimits(payoutSchema, ['reference'])}
           hint="May stay empty."
-          onCommit={setReference}
         />
       </FieldGroup>
     </NoteFrame>

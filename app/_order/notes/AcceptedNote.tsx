@@ -1,34 +1,34 @@
 'use client';
 
-import { useState } from 'react';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { useTyped } from '@/app/_fields/useTyped';
 import { agreedJobWords } from '@/app/_words/orders/agreedJobWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { acceptedLateWords } from '@/app/_words/orders/orderNoteWords';
 import { versionText } from '@/shared/orderNumberText';
-import { type AnswerDraft, AnswerFields } from './AnswerFields';
+import { z } from '@/shared/schemas/z';
+import { AnswerFields } from './AnswerFields';
 import { agreedEdits, agreedJobs } from './agreedEdits';
 import { NoteFrame } from './NoteFrame';
 import styles from './Notes.module.css';
 import type { StepNoteProps } from './stepNote';
+import { useAnswer } from './useAnswer';
 import { useNoting } from './useNoting';
 
 const AS_ASKED = 'asked';
 
 /** The customer said yes: to which version, to which of its choices, by whom and how. */
-export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
-  const { facts, person, today, formatter, locale } = on;
+export function AcceptedNote({ on, form, onDone, onLeave }: StepNoteProps) {
+  const { facts, today, formatter, locale } = on;
   const quotes = facts.happened
     .flatMap((one) => (one.kind === 'quote' && !one.withdrawn ? [one] : []))
     .toReversed();
-  const [quoteId, setQuoteId] = useState(quotes[0]?.id ?? '');
-  const [choice, setChoice] = useState(AS_ASKED);
-  const [answer, setAnswer] = useState<AnswerDraft>({
-    ...{ by: person?.name ?? on.customer?.name ?? '', how: 'message', proof: null },
-  });
-  const { problem, noteSteps } = useNoting(on);
-  const quote = quotes.find(({ id }) => id === quoteId);
+  const [chosenId, setQuoteId] = useTyped(form, 'quote', z.string(), '');
+  const [chosen, setChoice] = useTyped(form, 'choice', z.string(), AS_ASKED);
+  const answer = useAnswer(on, form);
+  const { problem, noteSteps } = useNoting(on, form);
+  const quote = quotes.find(({ id }) => id === chosenId) ?? quotes[0];
   const choices =
     quote === undefined
       ? []
@@ -42,26 +42,28 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
             label: `${label}, ${minorMoney(sums.total, quote.body.currency, locale)}`,
           })),
         ];
+  const choice = choices.some(({ value }) => value === chosen) ? chosen : AS_ASKED;
   const alternativeId = choice === AS_ASKED ? null : choice;
   const becoming = quote === undefined ? [] : agreedJobs(on, quote.body, alternativeId);
   const missing =
     quote === undefined
       ? 'A quote has to go out before it can be accepted.'
-      : answer.by.trim() === ''
+      : answer.by.value.trim() === ''
         ? 'Who said so comes first.'
         : undefined;
   return (
     <NoteFrame
       name="Accepted"
       out={quote === undefined ? null : { what: 'quote', on: quote.body.issuedOn }}
-      {...{ on, missing, problem, onLeave }}
+      {...{ on, form, missing, problem, onLeave }}
       onEnter={(day) => {
+        if (quote === undefined) return;
         const { by, how, proof } = answer;
         const step = {
           what: 'accepted',
-          paperId: quoteId,
+          paperId: quote.id,
           alternativeId,
-          by,
+          by: by.value,
           how,
           proof: proof?.attachment ?? null,
         } as const;
@@ -73,7 +75,7 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
         {quotes.length > 1 && (
           <ChoiceField
             label="Which quote"
-            value={quoteId}
+            value={quote?.id ?? ''}
             choices={quotes.map(({ id, number }) => ({
               value: id,
               label: `Version ${versionText(number, on.standing.number)}`,
@@ -96,7 +98,7 @@ export function AcceptedNote({ on, onDone, onLeave }: StepNoteProps) {
           {agreedJobWords(job, formatter)}
         </p>
       ))}
-      <AnswerFields draft={answer} onChange={setAnswer} />
+      <AnswerFields answer={answer} />
     </NoteFrame>
   );
 }

@@ -7,41 +7,23 @@ import { answerWayWords } from '@/app/_words/orders/orderStepWords';
 import { textLimits } from '@/shared/limits';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import { choicesOf } from './choicesOf';
-import { type FileDraft, OneFile } from './OneFile';
-
-/** Who said yes, and how. */
-export interface AnswerDraft {
-  readonly by: string;
-  readonly how: keyof typeof answerWayWords;
-  readonly proof: FileDraft | null;
-}
-
-type AnswerFieldsProps = Readonly<{ draft: AnswerDraft; onChange: (draft: AnswerDraft) => void }>;
+import { OneFile } from './OneFile';
+import type { AnswerTyped } from './useAnswer';
 
 /** Who said yes, how it was said, and what shows it. */
-export function AnswerFields({ draft, onChange }: AnswerFieldsProps) {
-  const { by, how, proof } = draft;
+export function AnswerFields({ answer }: Readonly<{ answer: AnswerTyped }>) {
+  const { by, how, setHow, proof, setProof } = answer;
   return (
     <>
       <FieldGroup>
-        <TextField
-          label="Who said so"
-          value={by}
-          {...textLimits(orderEventSchema, ['step', 'by'])}
-          onCommit={(value) => onChange({ ...draft, by: value })}
-        />
-        <ChoiceField
-          label="How"
-          value={how}
-          choices={choicesOf(answerWayWords)}
-          onCommit={(value) => onChange({ ...draft, how: value })}
-        />
+        <TextField label="Who said so" {...by} {...textLimits(orderEventSchema, ['step', 'by'])} />
+        <ChoiceField label="How" value={how} choices={choicesOf(answerWayWords)} onCommit={setHow} />
       </FieldGroup>
       <OneFile
         label="What shows it, such as the signed paper; may stay empty"
         purpose="approval"
         value={proof}
-        onChange={(value) => onChange({ ...draft, proof: value })}
+        onChange={setProof}
       />
     </>
   );

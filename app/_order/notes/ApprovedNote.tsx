@@ -1,32 +1,32 @@
 'use client';
 
-import { useState } from 'react';
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { useTyped } from '@/app/_fields/useTyped';
 import { changedSinceProofWords } from '@/app/_words/orders/orderNoteWords';
 import { seriesNumberText } from '@/shared/orderNumberText';
 import type { OrderStep } from '@/shared/schemas/orderEvents';
-import { type AnswerDraft, AnswerFields } from './AnswerFields';
+import { z } from '@/shared/schemas/z';
+import { AnswerFields } from './AnswerFields';
 import { NoteFrame } from './NoteFrame';
 import styles from './Notes.module.css';
 import { proofsOf, versionsShown } from './proofVersions';
 import { quoteOut } from './quoteOut';
 import type { StepNoteProps } from './stepNote';
+import { useAnswer } from './useAnswer';
 import { useNoting } from './useNoting';
 
 const OTHERWISE = 'otherwise';
 
 /** The customer said yes to what will be printed: to which version of each picture, by whom and how. */
-export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
-  const { facts, person, workspace, formatter } = on;
+export function ApprovedNote({ on, form, onDone, onLeave }: StepNoteProps) {
+  const { facts, workspace, formatter } = on;
   const proofs = proofsOf(facts);
-  const [proofId, setProofId] = useState(proofs[0]?.id ?? OTHERWISE);
-  const [left, setLeft] = useState<readonly string[]>([]);
-  const [answer, setAnswer] = useState<AnswerDraft>({
-    ...{ by: person?.name ?? on.customer?.name ?? '', how: 'message', proof: null },
-  });
-  const { problem, noteSteps } = useNoting(on);
-  const proof = proofs.find(({ id }) => id === proofId);
+  const [chosenId, setProofId] = useTyped(form, 'proof', z.string(), '');
+  const [left, setLeft] = useTyped<readonly string[]>(form, 'left', z.array(z.string()), []);
+  const answer = useAnswer(on, form);
+  const { problem, noteSteps } = useNoting(on, form);
+  const proof = chosenId === OTHERWISE ? undefined : (proofs.find(({ id }) => id === chosenId) ?? proofs[0]);
   const shown = proof === undefined ? facts.artworks : versionsShown(proof);
   const versions = shown.filter(({ artworkId }) => !left.includes(artworkId));
   const nameOf = (id: string) => workspace.artworks[id]?.name ?? 'a picture that is not here';
@@ -36,14 +36,14 @@ export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
   const missing =
     versions.length === 0
       ? 'At least one picture has to be approved.'
-      : answer.by.trim() === ''
+      : answer.by.value.trim() === ''
         ? 'Who said so comes first.'
         : undefined;
   return (
     <NoteFrame
       name="Approved"
       out={proof === undefined ? quoteOut(on) : { what: 'proof', on: proof.body.issuedOn }}
-      {...{ on, missing, problem, onLeave }}
+      {...{ on, form, missing, problem, onLeave }}
       onEnter={(day) => {
         const { by, how, proof: file } = answer;
         const paperId = proof?.id ?? null;
@@ -51,7 +51,7 @@ export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
           what: 'approved',
           paperId,
           versions: [...versions],
-          by,
+          by: by.value,
           how,
           proof: file?.attachment ?? null,
         };
@@ -61,7 +61,7 @@ export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
       {proofs.length > 0 && (
         <ChoiceField
           label="What they were shown"
-          value={proofId}
+          value={proof?.id ?? OTHERWISE}
           choices={[
             ...proofs.map(({ id, number, body }) => ({
               value: id,
@@ -90,7 +90,7 @@ export function ApprovedNote({ on, onDone, onLeave }: StepNoteProps) {
           {changedSinceProofWords(changed.map(({ artworkId }) => nameOf(artworkId)))}
         </p>
       )}
-      <AnswerFields draft={answer} onChange={setAnswer} />
+      <AnswerFields answer={answer} />
     </NoteFrame>
   );
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useTypedNumber } from '@/app/_fields/useTyped';
 import { AmountField } from '@/app/_order/money/AmountField';
 import { blanksOnScreen } from '@/app/_order/waits/blanksOnScreen';
 import { blanksNeededWords, reckonedHint, SPARES_UNKNOWN } from '@/app/_words/orders/blanksNeededWords';
@@ -17,21 +17,20 @@ export function BlanksOrderedNote(props: StepNoteProps) {
   const { orderId, workspace, standing, formatter } = props.on;
   const { currency } = standing.money;
   const blanks = blanksOnScreen(props.on);
-  // Typed, else as the jobs reckon it: the same currency is asked, for jobs know no other.
-  const [typed, setTyped] = useState<number | null | undefined>(undefined);
   // What was noted for them already would be noted twice.
   const isFirst =
     standing.money.blanksMinor === 0 && !standing.steps.some(({ step }) => step.what === 'blanksOrdered');
+  // As the jobs reckon it, until something is typed: the same currency is asked, for jobs know no other.
   const reckoned =
     blanks.cost === null || !isFirst || workspace.workshop.currency !== currency
       ? null
       : fromMinor(toMinor(blanks.cost.amount, currency), currency);
-  const amount = typed === undefined ? reckoned : typed;
+  const amount = useTypedNumber(props.form, 'amount', reckoned);
   const cost = (day: string): Expense | null =>
-    amount === null
+    amount.value === null
       ? null
       : {
-          ...{ orderId, day, kind: 'blanks', currency, amountMinor: toMinor(amount, currency) },
+          ...{ orderId, day, kind: 'blanks', currency, amountMinor: toMinor(amount.value, currency) },
           ...{ what: expenseWords.blanks, receipt: null },
         };
   return (
@@ -58,13 +57,12 @@ export function BlanksOrderedNote(props: StepNoteProps) {
         label="What they cost"
         currency={currency}
         minorLimits={numberLimits(expenseSchema, ['amountMinor'])}
-        value={amount}
+        {...amount}
         hint={
-          typed === undefined && reckoned !== null
+          reckoned !== null && amount.value === reckoned
             ? reckonedHint(blanks.cost?.withFreight === true)
             : 'May stay empty. What stands here is noted as money spent, too.'
         }
-        onCommit={setTyped}
       />
     </PlainNote>
   );

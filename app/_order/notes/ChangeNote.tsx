@@ -1,7 +1,7 @@
 'use client';
 
-import { useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
+import { useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
 import { AmountField } from '@/app/_order/money/AmountField';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
@@ -12,42 +12,40 @@ import type { StepNoteProps } from './stepNote';
 import { useNoting } from './useNoting';
 
 /** Something else is wanted after the yes: what, and what it costs. */
-export function ChangeNote({ on, onDone, onLeave }: StepNoteProps) {
+export function ChangeNote({ on, form, onDone, onLeave }: StepNoteProps) {
   const { currency } = on.standing.money;
-  const [wish, setWish] = useState('');
-  const [amount, setAmount] = useState<number | null>(null);
-  const { problem, noteSteps } = useNoting(on);
+  const wish = useTypedText(form, 'wish');
+  const amount = useTypedNumber(form, 'amount');
+  const { problem, noteSteps } = useNoting(on, form);
   const missing =
-    wish.trim() === ''
+    wish.value.trim() === ''
       ? 'What they want comes first.'
-      : amount === null
+      : amount.value === null
         ? 'What it costs comes first; 0 where you ask nothing for it.'
         : undefined;
   return (
     <NoteFrame
       name="Change of the order"
-      {...{ on, missing, problem, onLeave }}
+      {...{ on, form, missing, problem, onLeave }}
       onEnter={(day) => {
-        if (amount === null) return;
-        const amountMinor = toMinor(amount, currency);
-        if (noteSteps(day, [{ what: 'change', wish: wish.trim(), amountMinor, currency }])) onDone();
+        if (amount.value === null) return;
+        const amountMinor = toMinor(amount.value, currency);
+        if (noteSteps(day, [{ what: 'change', wish: wish.value.trim(), amountMinor, currency }])) onDone();
       }}
     >
       <TextField
         label="What they want"
-        value={wish}
+        {...wish}
         rows={2}
         width="full"
         {...textLimits(orderEventSchema, ['step', 'wish'])}
-        onCommit={setWish}
       />
       <AmountField
         label="What it costs"
         {...{ currency }}
         minorLimits={numberLimits(orderEventSchema, ['step', 'amountMinor'])}
-        value={amount}
+        {...amount}
         hint="As the prices of the quote are written; its tax is added where theirs is."
-        onCommit={setAmount}
       />
       <p className={styles.told}>The jobs do not change by it: set pieces and pictures there.</p>
       <p className={styles.told}>

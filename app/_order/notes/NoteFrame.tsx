@@ -1,18 +1,23 @@
 'use client';
 
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { formMemory } from '@/app/_fields/formMemory';
+import { useTyped } from '@/app/_fields/useTyped';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { dayQuestion, type WentOut } from '@/app/_words/orders/orderDayWords';
+import { daySchema } from '@/shared/schemas/rate';
 import styles from './Notes.module.css';
+import type { OpenForm } from './useOpenForm';
 
 type NoteFrameProps = Readonly<{
   /** What is noted. */
   name: string;
   on: OrderOnScreen;
+  form: OpenForm;
   /** Why nothing can be noted yet. */
   missing?: string | undefined;
   /** Whether a field asks something, which keeps nobody from noting it. */
@@ -30,12 +35,19 @@ type NoteFrameProps = Readonly<{
 
 /** What happened, and on which day: that of today, unless another is set. */
 export function NoteFrame(props: NoteFrameProps) {
-  const { name, on, missing, isAsked = false, problem, onEnter, onLeave, children } = props;
+  const { name, on, form, missing, isAsked = false, problem, onEnter, onLeave, children } = props;
   const { today, formatter } = on;
-  const [day, setDay] = useState(props.day ?? today);
+  const [day, setDay] = useTyped(form, 'day', daySchema, props.day ?? today);
   const frame = useRef<HTMLDivElement>(null);
-  // Opened to be typed in.
-  useEffect(() => frame.current?.querySelector<HTMLElement>('input, select, textarea')?.focus(), []);
+  const { isFound } = form;
+  useEffect(() => {
+    // Opened to be typed in, unless it opened by itself.
+    if (!isFound) frame.current?.querySelector<HTMLElement>('input, select, textarea')?.focus();
+  }, [isFound]);
+  const leave = () => {
+    formMemory.forget(form);
+    onLeave();
+  };
   const question = dayQuestion(day, today, formatter, props.out);
   return (
     <div ref={frame}>
@@ -59,7 +71,7 @@ export function NoteFrame(props: NoteFrameProps) {
           <Button type="submit" kind="strong" blockedBy={missing}>
             {question === null && !isAsked ? 'Note it' : 'Note it all the same'}
           </Button>
-          <Button kind="quiet" onPress={onLeave}>
+          <Button kind="quiet" onPress={leave}>
             Leave it
           </Button>
         </div>

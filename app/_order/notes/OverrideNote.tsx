@@ -1,7 +1,7 @@
 'use client';
 
-import { useState } from 'react';
 import { TextField } from '@/app/_fields/TextField';
+import { useTypedText } from '@/app/_fields/useTyped';
 import { gatesInWords } from '@/app/_words/orders/orderStepWords';
 import { textLimits } from '@/shared/limits';
 import { type OrderGate, orderEventSchema } from '@/shared/schemas/orderEvents';
@@ -13,25 +13,28 @@ import { useNoting } from './useNoting';
 /** Goes on before a gate is open, for a reason that stays with the order. */
 export function OverrideNote({
   on,
+  form,
   gates,
   onDone,
   onLeave,
 }: StepNoteProps & Readonly<{ gates: readonly OrderGate[] }>) {
   const { artworks } = on.facts;
-  const [reason, setReason] = useState('');
-  const { problem, noteSteps } = useNoting(on);
+  const reason = useTypedText(form, 'reason');
+  const { problem, noteSteps } = useNoting(on, form);
   const limits = textLimits(orderEventSchema, ['step', 'reason']);
   const missing =
-    reason.trim().length < limits.shortest ? `A reason has ${limits.shortest} letters at least.` : undefined;
+    reason.value.trim().length < limits.shortest
+      ? `A reason has ${limits.shortest} letters at least.`
+      : undefined;
   return (
     <NoteFrame
       name={`Go on without ${gatesInWords(gates)}`}
-      {...{ on, missing, problem, onLeave }}
+      {...{ on, form, missing, problem, onLeave }}
       onEnter={(day) => {
         const steps = gates.map(
           (gate) =>
             ({
-              ...({ what: 'override', gate, reason: reason.trim() } as const),
+              ...({ what: 'override', gate, reason: reason.value.trim() } as const),
               ...(gate === 'approval' && artworks.length > 0 && { versions: [...artworks] }),
             }) as const,
         );
@@ -40,11 +43,10 @@ export function OverrideNote({
     >
       <TextField
         label={`Why you go on without ${gatesInWords(gates)}`}
-        value={reason}
+        {...reason}
         rows={2}
         width="full"
         {...limits}
-        onCommit={setReason}
       />
       <p className={styles.told}>It stays with the order and is shown, whatever becomes of it.</p>
     </NoteFrame>

@@ -1,7 +1,8 @@
 'use client';
 
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import { TextField } from '@/app/_fields/TextField';
+import { useTypedText } from '@/app/_fields/useTyped';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { closesHeldWords, closesWords, doesNotCountWords } from '@/app/_words/orders/orderNoteWords';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
@@ -25,23 +26,23 @@ type PlainNoteProps = StepNoteProps &
   }>;
 
 /** A step with nothing to tell but its day and a note; what brings the order on names the versions of its pictures. */
-export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNoteProps) {
+export function PlainNote({ on, form, what, also, children, onDone, onLeave }: PlainNoteProps) {
   const { facts, standing, locale, who } = on;
-  const [text, setText] = useState('');
-  const { problem, note } = useNoting(on);
+  const text = useTypedText(form, 'note');
+  const { problem, note } = useNoting(on, form);
   const step = isOfVersions(what)
     ? ({
         what,
-        note: text.trim(),
+        note: text.value.trim(),
         ...(facts.artworks.length > 0 && { versions: [...facts.artworks] }),
       } as const)
-    : ({ what, note: text.trim() } as const);
+    : ({ what, note: text.value.trim() } as const);
   const backMinor = toGiveBackMinor(standing);
   const shut = isMoving(step) ? shutGates(standing, step.what) : [];
   return (
     <NoteFrame
       name={stepWords[what]}
-      {...{ on, problem, onLeave }}
+      {...{ on, form, problem, onLeave }}
       onEnter={(day) => {
         const event = { kind: 'orderEvent', body: { orderId: facts.orderId, day, step } } as const;
         if (note(stepWords[what], [event, ...(also?.(day) ?? [])])) onDone();
@@ -58,10 +59,9 @@ export function PlainNote({ on, what, also, children, onDone, onLeave }: PlainNo
       <TextField
         label="Note"
         width="full"
-        value={text}
+        {...text}
         {...textLimits(orderEventSchema, ['step', 'note'])}
         hint="May stay empty."
-        onCommit={setText}
       />
     </NoteFrame>
   );

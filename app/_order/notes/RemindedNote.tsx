@@ -1,7 +1,7 @@
 'use client';
 
-import { useState } from 'react';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { useTypedChoice } from '@/app/_fields/useTyped';
 import { reminderWords } from '@/app/_words/orders/orderStepWords';
 import { choicesOf } from './choicesOf';
 import { NoteFrame } from './NoteFrame';
@@ -9,14 +9,14 @@ import type { StepNoteProps } from './stepNote';
 import { useNoting } from './useNoting';
 
 /** The customer was asked again: for what. */
-export function RemindedNote({ on, onDone, onLeave }: StepNoteProps) {
+export function RemindedNote({ on, form, onDone, onLeave }: StepNoteProps) {
   const waits = on.turn.waits.flatMap(({ why }) => reminders[why] ?? []);
-  const [of, setOf] = useState<keyof typeof reminderWords>(waits[0] ?? 'answer');
-  const { problem, noteSteps } = useNoting(on);
+  const [of, setOf] = useTypedChoice(form, 'of', reminderWords, waits[0] ?? 'answer');
+  const { problem, noteSteps } = useNoting(on, form);
   return (
     <NoteFrame
       name="Reminded"
-      {...{ on, problem, onLeave }}
+      {...{ on, form, problem, onLeave }}
       onEnter={(day) => {
         if (noteSteps(day, [{ what: 'reminded', of }])) onDone();
       }}

@@ -1,10 +1,10 @@
 'use client';
 
-import { useState } from 'react';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
+import { useTypedChoice, useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
 import { madeAgainQuestion } from '@/app/_words/orders/orderNoteWords';
 import { causeWords, payerWords, usualPayer } from '@/app/_words/orders/orderStepWords';
 import { jobFacts } from '@/lib/drafts/jobFacts';
@@ -17,12 +17,13 @@ import type { StepNoteProps } from './stepNote';
 import { useNoting } from './useNoting';
 
 /** Something is made again: how many, why, and who pays. */
-export function ReprintNote({ on, onDone, onLeave }: StepNoteProps) {
-  const [cause, setCause] = useState<keyof typeof causeWords>('ourFault');
-  const [chosenPayer, setPayer] = useState<keyof typeof payerWords | null>(null);
-  const [pieces, setPieces] = useState<number | null>(null);
-  const [note, setNote] = useState('');
-  const { problem, noteSteps } = useNoting(on);
+export function ReprintNote({ on, form, onDone, onLeave }: StepNoteProps) {
+  const [cause, setCause] = useTypedChoice(form, 'cause', causeWords, 'ourFault');
+  const [chosenPayer, setPayer] = useTypedChoice(form, 'payer', payerWords, null);
+  const typed = useTypedNumber(form, 'pieces');
+  const pieces = typed.value;
+  const text = useTypedText(form, 'note');
+  const { problem, noteSteps } = useNoting(on, form);
   const ordered = on.jobs.reduce((sum, { job }) => sum + jobFacts(job).pieces, 0);
   const isPressed = on.standing.steps.some(
     ({ step, holdsSince }) => holdsSince !== null && placeOf(step.what) >= placeOf('pressed'),
@@ -34,20 +35,19 @@ export function ReprintNote({ on, onDone, onLeave }: StepNoteProps) {
       name="Made again"
       missing={pieces === null ? 'How many pieces comes first.' : undefined}
       isAsked={question !== null}
-      {...{ on, problem, onLeave }}
+      {...{ on, form, problem, onLeave }}
       onEnter={(day) => {
         if (pieces === null) return;
-        if (noteSteps(day, [{ what: 'reprint', cause, payer, pieces, note: note.trim() }])) onDone();
+        if (noteSteps(day, [{ what: 'reprint', cause, payer, pieces, note: text.value.trim() }])) onDone();
       }}
     >
       <FieldGroup>
         <NumberField
           label="Pieces"
           width="narrow"
-          value={pieces}
+          {...typed}
           {...numberLimits(orderEventSchema, ['step', 'pieces'])}
           caution={question ?? undefined}
-          onCommit={setPieces}
         />
         <ChoiceField label="Why" value={cause} choices={choicesOf(causeWords)} onCommit={setCause} />
         <ChoiceField
@@ -61,10 +61,9 @@ export function ReprintNote({ on, onDone, onLeave }: StepNoteProps) {
       <TextField
         label="Note"
         width="full"
-        value={note}
+        {...text}
         {...textLimits(orderEventSchema, ['step', 'note'])}
         hint="May stay empty."
-        onCommit={setNote}
       />
     </NoteFrame>
   );

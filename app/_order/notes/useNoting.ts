@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { formMemory, type OrderForm } from '@/app/_fields/formMemory';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { EditOutcome } from '@/app/_store/documentsState';
 import { notNotedWords } from '@/app/_words/orders/orderNoteWords';
@@ -17,11 +18,19 @@ export type Noted = readonly NewEntry<EntryBodies>[];
 export const takingBack = (ids: readonly string[]): Noted =>
   ids.map((entryId) => ({ kind: 'takeBack', body: { entryId } }));
 
-/** Notes what happened to an order; what was not taken is told, and the form stays as it was typed. */
-export function useNoting({ workspace, orderId }: Pick<OrderOnScreen, 'workspace' | 'orderId'>) {
+/**
+ * Notes what happened to an order; what was not taken is told, and the form stays as it was typed.
+ *
+ * @param form what is typed in it is forgotten once it is noted
+ */
+export function useNoting(
+  { workspace, orderId }: Pick<OrderOnScreen, 'workspace' | 'orderId'>,
+  form?: OrderForm,
+) {
   const [problem, setProblem] = useState<string | null>(null);
   const settled = (outcome: EditOutcome): boolean => {
     const isShown = outcome.state === 'shown';
+    if (isShown && form !== undefined) formMemory.forget(form);
     setProblem(isShown ? null : notNotedWords(outcome.state));
     return isShown;
   };

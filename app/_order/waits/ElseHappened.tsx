@@ -1,12 +1,12 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { focusById } from '@/app/_controls/focusById';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
 import type { NotedStep } from '@/app/_order/notes/stepNote';
+import { useOpenForm } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { stepWords } from '@/app/_words/orders/orderStepWords';
 import styles from './Waits.module.css';
@@ -15,10 +15,12 @@ const ID = 'order-else';
 
 /** Everything else that may happen to an order, in its turn or out of it. */
 export function ElseHappened({ on }: Readonly<{ on: OrderOnScreen }>) {
-  const [open, setOpen] = useState<NotedStep | null>(null);
   const groups = groupsOf(on);
+  const offered = groups.flatMap(({ steps }) => steps);
+  const forms = useOpenForm(on, 'else', (name) => offered.some((step) => step === name));
+  const open = offered.find((step) => step === forms.open) ?? null;
   const close = () => {
-    setOpen(null);
+    forms.show(null);
     focusById(ID);
   };
   return (
@@ -26,6 +28,7 @@ export function ElseHappened({ on }: Readonly<{ on: OrderOnScreen }>) {
       summary="Something else happened"
       line={groups.length === 1 ? 'what is over may go on' : 'a change, a wish, on hold, lost'}
       id={ID}
+      isOpenAtFirst={open !== null}
     >
       {groups.map(({ name, steps }) => (
         <div key={name} className={styles.group}>
@@ -35,7 +38,7 @@ export function ElseHappened({ on }: Readonly<{ on: OrderOnScreen }>) {
               <Button
                 key={what}
                 expanded={open === what}
-                onPress={() => setOpen(open === what ? null : what)}
+                onPress={() => forms.show(open === what ? null : what)}
               >
                 {stepWords[what]}
               </Button>
@@ -46,7 +49,7 @@ export function ElseHappened({ on }: Readonly<{ on: OrderOnScreen }>) {
               key={open}
               part={laterParts.stepNote}
               what="The form"
-              props={{ on, what: open, onDone: close, onLeave: close }}
+              props={{ on, what: open, form: forms.formOf(open), onDone: close, onLeave: close }}
             />
           )}
         </div>

@@ -4,19 +4,20 @@ import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
-import { PaymentNote } from '@/app/_order/money/PaymentNote';
-import { OverrideNote } from '@/app/_order/notes/OverrideNote';
+import type { OpenForm } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import styles from './Waits.module.css';
 import { WhoseMark } from './WhoseMark';
-import type { WaitAct, WaitRow } from './waitRows';
+import type { WaitAct } from './waitAct';
+import type { WaitRow } from './waitRows';
 
 type WaitLineProps = Readonly<{
   on: OrderOnScreen;
   row: WaitRow;
   isOpen: boolean;
+  form: OpenForm;
   onOpen: (isOpen: boolean) => void;
   onPaper: (tab: PaperTab) => void;
   onRoom: (place: OrderPlace) => void;
@@ -25,7 +26,7 @@ type WaitLineProps = Readonly<{
 }>;
 
 /** One thing the order waits for, with the one button that notes it. */
-export function WaitLine({ on, row, isOpen, onOpen, onPaper, onRoom, onDone }: WaitLineProps) {
+export function WaitLine({ on, row, isOpen, form, onOpen, onPaper, onRoom, onDone }: WaitLineProps) {
   const { workspace, orderId, today, who } = on;
   const { act, what, line, whose, locked } = row;
   const isLocked = locked.length > 0;
@@ -76,15 +77,23 @@ export function WaitLine({ on, row, isOpen, onOpen, onPaper, onRoom, onDone }: W
       {isOpen && (
         <div className={styles.wide}>
           {isLocked ? (
-            <OverrideNote {...{ on, onDone }} gates={locked} onLeave={leave} />
+            <LaterPart
+              part={laterParts.override}
+              what="The form"
+              props={{ on, form, onDone, gates: locked, onLeave: leave }}
+            />
           ) : act?.kind === 'payment' ? (
-            <PaymentNote {...{ on, onDone }} dueMinor={act.dueMinor} onLeave={leave} />
+            <LaterPart
+              part={laterParts.payment}
+              what="The form"
+              props={{ on, form, onDone, dueMinor: act.dueMinor, onLeave: leave }}
+            />
           ) : (
             act?.kind === 'step' && (
               <LaterPart
                 part={laterParts.stepNote}
                 what="The form"
-                props={{ on, onDone, what: act.what, onLeave: leave }}
+                props={{ on, form, onDone, what: act.what, onLeave: leave }}
               />
             )
           )}

@@ -1,13 +1,12 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { focusById } from '@/app/_controls/focusById';
 import { Answer } from '@/app/_docket/common/Answer';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
-import { RemindedNote } from '@/app/_order/notes/RemindedNote';
+import { useOpenForm } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { Bench } from '@/app/_orderBook/useBench';
 import { overWords } from '@/app/_words/orders/boardWaitWords';
@@ -35,13 +34,17 @@ type WaitsSectionProps = Readonly<{
 /** What the order waits for: whose it is, what, by when, and one button for each. */
 export function WaitsSection({ on, bench, onPaper, onRoom }: WaitsSectionProps) {
   const { turn, standing, who } = on;
-  const [open, setOpen] = useState<string | null>(null);
+  const rows = waitRows(on, bench);
+  const { open, show, formOf } = useOpenForm(
+    on,
+    'wait',
+    (name) => name === 'reminded' || rows.some(({ id }) => id === name),
+  );
   const close = () => {
-    setOpen(null);
+    show(null);
     // The row goes with what was noted; its heading stays.
     focusById(`${ID}-heading`);
   };
-  const rows = waitRows(on, bench);
   const waitsOnThem = turn.waits.some((one) => one.turn === 'customer' && one.why !== 'openItem');
   return (
     <CardSection
@@ -61,7 +64,8 @@ export function WaitsSection({ on, bench, onPaper, onRoom }: WaitsSectionProps) 
             key={row.id}
             {...{ on, row, onPaper, onRoom }}
             isOpen={open === row.id}
-            onOpen={(isOpen) => setOpen(isOpen ? row.id : null)}
+            form={formOf(row.id)}
+            onOpen={(isOpen) => show(isOpen ? row.id : null)}
             onDone={close}
           />
         ))}
@@ -71,13 +75,19 @@ export function WaitsSection({ on, bench, onPaper, onRoom }: WaitsSectionProps) 
           <Button
             kind="quiet"
             expanded={open === 'reminded'}
-            onPress={() => setOpen(open === 'reminded' ? null : 'reminded')}
+            onPress={() => show(open === 'reminded' ? null : 'reminded')}
           >
             I reminded {who}
           </Button>
         </div>
       )}
-      {open === 'reminded' && <RemindedNote on={on} onDone={close} onLeave={close} />}
+      {open === 'reminded' && (
+        <LaterPart
+          part={laterParts.stepNote}
+          what="The form"
+          props={{ on, what: 'reminded', form: formOf('reminded'), onDone: close, onLeave: close }}
+        />
+      )}
       <ElseHappened on={on} />
     </CardSection>
   );

@@ -4,25 +4,14 @@ import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { Bench } from '@/app/_orderBook/useBench';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
-import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
 import { opensWords, stepWords } from '@/app/_words/orders/orderStepWords';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
 import { rowLine } from '@/app/_words/orders/waitLineWords';
 import { type WaitsFor, waitRow } from '@/app/_words/orders/waitNames';
 import { isBenchStep, lastDayOf } from '@/lib/orders/bench/stepDays';
-import { quoteLacks } from '@/lib/orders/quoteLacks';
 import { shutGates } from '@/lib/orders/shutGates';
 import type { OrderState, StepName } from '@/lib/orders/stepOrder';
 import type { OrderGate } from '@/shared/schemas/orderEvents';
-
-/** What the one button of a row does. */
-export type WaitAct =
-  | { readonly kind: 'papers'; readonly label: string; readonly tab: PaperTab }
-  /** What has to be there first is set at a place of the order. */
-  | { readonly kind: 'room'; readonly label: string; readonly place: OrderPlace }
-  | { readonly kind: 'step'; readonly label: string; readonly what: NotedStep }
-  | { readonly kind: 'payment'; readonly label: string; readonly dueMinor: number | null }
-  | { readonly kind: 'item'; readonly label: string; readonly itemId: string };
+import { actOf, type WaitAct } from './waitAct';
 
 /** One thing an order waits for. */
 export interface WaitRow {
@@ -135,77 +124,6 @@ function sinceOf(why: WaitsFor, { standing, facts }: OrderOnScreen): string | nu
 function remindedOf(why: WaitsFor, { standing }: OrderOnScreen): string | null {
   const of = why === 'decision' ? 'answer' : why === 'remind' ? 'balance' : why;
   return standing.reminders.findLast((one) => one.of === of)?.day ?? null;
-}
-
-/** Where the quote lacks something, the button leads there. */
-function quoteAct({ customer, order, jobs }: OrderOnScreen): WaitAct {
-  switch (
-    quoteLacks(
-      order,
-      customer,
-      jobs.map(({ job }) => job),
-    )
-  ) {
-    case 'customer':
-      return { kind: 'room', label: 'Choose the customer', place: 'order-customer' };
-    case 'job':
-      return { kind: 'room', label: 'Add a job', place: 'order-jobs' };
-    case 'pieces':
-      return { kind: 'room', label: 'Go to the jobs', place: 'order-jobs' };
-    default:
-      return { kind: 'papers', label: 'Quote', tab: 'quote' };
-  }
-}
-
-function actOf(why: WaitsFor, on: OrderOnScreen): WaitAct | null {
-  const { standing } = on;
-  const step = (what: NotedStep, label: string): WaitAct => ({ kind: 'step', what, label });
-  switch (why) {
-    case 'answer':
-    case 'newQuote':
-      return quoteAct(on);
-    case 'proof':
-    case 'newProof':
-      return { kind: 'papers', label: 'Proof', tab: 'proof' };
-    case 'askBalance':
-      return { kind: 'papers', label: 'Invoice', tab: 'invoice' };
-    case 'decision':
-      return step('accepted', 'Accepted');
-    case 'approval':
-      return step('approved', 'Approved');
-    case 'deposit':
-      return { kind: 'payment', label: 'It came', dueMinor: standing.money.depositOpenMinor };
-    case 'balance':
-      return { kind: 'payment', label: 'It came', dueMinor: standing.money.dueMinor };
-    case 'remind':
-      return step('reminded', 'Reminded');
-    case 'orderBlanks':
-      return step('blanksOrdered', 'Blanks ordered');
-    case 'blanks':
-      return step('goodsIn', 'They came in');
-    case 'print':
-      return step('printed', 'Printed');
-    case 'press':
-      return step('pressed', 'Pressed');
-    case 'check':
-      return step('checked', 'Checked');
-    case 'pack':
-      return step('packed', 'Packed');
-    case 'deliver':
-      return step('delivered', 'Delivered');
-    case 'close':
-      return step('closed', 'Closed');
-    case 'held':
-      return step('resumed', 'Go on with it');
-    case 'over':
-      return standing.side.side === 'open' && standing.state !== 'closed'
-        ? null
-        : step('reopened', 'Open it again');
-    case 'openItem':
-      return null;
-    default:
-      return why satisfies never;
-  }
 }
 
 /** Money may come at any time, whosever turn it is to ask for it. */

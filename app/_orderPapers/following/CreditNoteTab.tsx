@@ -3,6 +3,8 @@
 import { Button } from '@/app/_controls/Button';
 import { newId } from '@/app/_documents/newId';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { EnteredTogether } from '@/app/_fields/enteredTogether';
+import { formMemory, halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
@@ -20,10 +22,12 @@ import { orderSchema } from '@/shared/schemas/order';
 import { creditNoteSchema } from '@/shared/schemas/orderPapers';
 import { currencyDigits } from '@/shared/tables/currencies';
 import type { CreditLine, FollowingTabProps } from './paperChoices';
+import { creditForm } from './usePaperChoices';
 
 /** Gives back an invoice, whole or in part. */
 export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabProps) {
   const { locale, today } = of;
+  const form = creditForm(of.orderId, (of.customer?.erasedOn ?? null) !== null);
   const invoices = billsOf(of.facts.happened).toReversed();
   const chosen = invoices.find(({ paper }) => paper.id === choices.invoiceId) ?? invoices[0];
   if (chosen === undefined) {
@@ -79,35 +83,42 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
           value={choices.creditWhy}
           longest={textLimits(creditNoteSchema, ['why']).longest}
           width="full"
+          half={halfTyped(form, 'why')}
           hint="It stands on the paper."
           onCommit={(creditWhy) => onChoose({ creditWhy })}
         />
-        {choices.creditLines.map(({ id, what, amount }) => (
-          <div key={id} className={styles.line}>
-            <TextField
-              label="What"
-              value={what}
-              longest={textLimits(creditNoteSchema, ['lines', 0, 'what']).longest}
-              onCommit={(to) => setLine(id, { what: to })}
-            />
-            <NumberField
-              label="Amount"
-              unit={currency}
-              value={amount}
-              {...numberLimits(orderSchema, ['discount', 'amount'])}
-              minDecimals={currencyDigits(currency) ?? 0}
-              hint={mode === 'added' ? 'Without tax, as on the invoice.' : undefined}
-              onCommit={(to) => setLine(id, { amount: to })}
-            />
-            <Button
-              kind="quiet"
-              spoken={`Take off ${what}`}
-              onPress={() => onChoose({ creditLines: choices.creditLines.filter((line) => line.id !== id) })}
-            >
-              Take off
-            </Button>
-          </div>
-        ))}
+        <EnteredTogether value>
+          {choices.creditLines.map(({ id, what, amount }) => (
+            <div key={id} className={styles.line}>
+              <TextField
+                label="What"
+                value={what}
+                half={halfTyped(form, `what ${id}`)}
+                longest={textLimits(creditNoteSchema, ['lines', 0, 'what']).longest}
+                onCommit={(to) => setLine(id, { what: to })}
+              />
+              <NumberField
+                label="Amount"
+                unit={currency}
+                value={amount}
+                half={halfTyped(form, `amount ${id}`)}
+                {...numberLimits(orderSchema, ['discount', 'amount'])}
+                minDecimals={currencyDigits(currency) ?? 0}
+                hint={mode === 'added' ? 'Without tax, as on the invoice.' : undefined}
+                onCommit={(to) => setLine(id, { amount: to })}
+              />
+              <Button
+                kind="quiet"
+                spoken={`Take off ${what}`}
+                onPress={() =>
+                  onChoose({ creditLines: choices.creditLines.filter((line) => line.id !== id) })
+                }
+              >
+                Take off
+              </Button>
+            </div>
+          ))}
+        </EnteredTogether>
         <div className={styles.acts}>
           <Button onPress={() => add({ what: '', amount: null })}>Add a part</Button>
           <Button
@@ -123,7 +134,10 @@ export function CreditNoteTab({ of, isNext, choices, onChoose }: FollowingTabPro
       <PaperDesk
         {...{ of, isNext }}
         kind="creditNote"
-        onIssued={() => onChoose({ creditWhy: '', creditLines: [] })}
+        onIssued={() => {
+          formMemory.forget(form);
+          onChoose({ creditWhy: '', creditLines: [] });
+        }}
         paper={note === null ? null : { kind: 'creditNote', bodyOf: (to) => ({ ...note, number: to }) }}
         blockedBy={
           made.ok

@@ -1,6 +1,7 @@
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
+import { z } from '@/shared/schemas/z';
 
-/** What is chosen for papers that follow; kept while tabs change, and asked anew when the page is opened. */
+/** What is chosen for papers that follow; kept while tabs change. What is typed of a credit note outlives the page. */
 export interface PaperChoices {
   readonly requestOf: 'deposit' | 'balance' | null;
   /** Undefined where nobody has set a day or taken it away. */
@@ -14,12 +15,17 @@ export interface PaperChoices {
   readonly creditLines: readonly CreditLine[];
 }
 
+const creditLineSchema = z.strictObject({ id: z.string(), what: z.string(), amount: z.number().nullable() });
+
 /** A part of an invoice that is given back; currency units. */
-export interface CreditLine {
-  readonly id: string;
-  readonly what: string;
-  readonly amount: number | null;
-}
+export type CreditLine = Readonly<z.infer<typeof creditLineSchema>>;
+
+/** What is typed of a credit note. */
+export const creditSchema = z.strictObject({
+  invoiceId: z.string().nullable(),
+  creditWhy: z.string(),
+  creditLines: z.array(creditLineSchema),
+});
 
 export const firstChoices: PaperChoices = {
   requestOf: null,

@@ -5,6 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { CustomerScreen } from '@/app/_customers/CustomerScreen';
 import { CustomersScreen } from '@/app/_customers/CustomersScreen';
+import { formMemory } from '@/app/_fields/formMemory';
 import { intakeMemory } from '@/app/_names/intakeMemory';
 import { CLUB_CUSTOMER_ID, CLUB_ENQUIRY_ID, clubCustomer, clubEnquiry } from '@/lib/examples/clubEnquiry';
 import { customerSchema } from '@/shared/schemas/customer';
@@ -300,12 +301,16 @@ describe('erasing on request', () => {
     expect(screen.getByRole('link', { name: `Erased on ${dayInFull(TEST_DAY)}` })).toBeVisible();
   });
 
-  it('forgets names that are being taken in for their orders, removed ones too, and no others', async () => {
+  it('forgets names and forms that are being filled in for their orders, removed ones too, and no others', async () => {
     const kept = (orderId: string) => `${orderId} job line`;
     const beginning = { text: 'Kim Novak\tM', look: null };
     await choirScreen();
     await act(async () => screenStore().actions.edit('Bags', [{ do: 'delete', kind: 'order', id: 'bags' }]));
-    for (const orderId of ['mugs', 'bags', 'of others']) intakeMemory.remember(kept(orderId), beginning);
+    const payment = (orderId: string) => ({ orderId, name: 'money payment', isErased: false });
+    for (const orderId of ['mugs', 'bags', 'of others']) {
+      intakeMemory.remember(kept(orderId), beginning);
+      formMemory.remember(payment(orderId), 'note', 'from Kim Novak');
+    }
     await press('Erase on request');
     await userEvent.click(screen.getByRole('checkbox'));
     await press('Erase for good');
@@ -313,6 +318,9 @@ describe('erasing on request', () => {
     await vi.waitFor(() => expect(intakeMemory.holdsFor('mugs')).toBe(false));
     expect(intakeMemory.holdsFor('bags')).toBe(false);
     expect(intakeMemory.recall(kept('of others'))).toEqual(beginning);
+    expect(['mugs', 'bags', 'of others'].map((id) => formMemory.recall(payment(id), 'note'))).toEqual([
+      ...[undefined, undefined, 'from Kim Novak'],
+    ]);
   });
 
   it('that cannot be kept erases nothing, and says why', async () => {
