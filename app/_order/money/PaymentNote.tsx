@@ -50,6 +50,9 @@ export function PaymentNote({
   const amountMinor = typed.value === null ? null : toMinor(typed.value, currency);
   const feeMinor = fee.value === null ? 0 : toMinor(fee.value, currency);
   const told = paymentTold({ kind, amountMinor, feeMinor }, { totalMinor, receivedMinor }, currency, locale);
+  // Found again after a reload: nothing that was typed is folded away.
+  const isMoreTyped =
+    fee.value !== null || fee.half.recall() !== null || text.value !== '' || text.half.recall() !== null;
   const missing = amountMinor === null ? 'How much comes first.' : undefined;
   const enter = (day: string) => {
     if (amountMinor === null) return;
@@ -78,7 +81,7 @@ export function PaymentNote({
           {told.sentence}
         </p>
       )}
-      <Fold summary="Fee, note" line="may be left out">
+      <Fold summary="Fee, note" line="may be left out" isOpenAtFirst={isMoreTyped}>
         <div className={styles.more}>
           <FieldGroup>
             <AmountField

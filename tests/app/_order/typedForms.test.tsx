@@ -84,7 +84,11 @@ describe('what is typed in a form of an order', () => {
     await userEvent.clear(amount());
     await userEvent.type(amount(), '200,50');
     await userEvent.selectOptions(form('Payment').getByLabelText('How'), 'Cash');
+    await userEvent.click(form('Payment').getByText('Fee, note'));
+    await userEvent.type(form('Payment').getByLabelText(/^Fee kept back/), '3,20');
     await reload();
+    expect(form('Payment').getByLabelText(/^Fee kept back/)).toHaveValue('3,20');
+    await userEvent.clear(form('Payment').getByLabelText(/^Fee kept back/));
     expect(amount()).toHaveValue('200,50');
     expect(form('Payment').getByLabelText('How')).toHaveDisplayValue('Cash');
     await userEvent.click(form('Payment').getByRole('button', { name: 'Note it' }));
