@@ -45,7 +45,8 @@ export function PlainNote({ on, form, what, also, children, onDone, onLeave }: P
       {...{ on, form, problem, onLeave }}
       onEnter={(day) => {
         const event = { kind: 'orderEvent', body: { orderId: facts.orderId, day, step } } as const;
-        if (note(stepWords[what], [event, ...(also?.(day) ?? [])])) onDone();
+        // The step is what happened last.
+        if (note(stepWords[what], [...(also?.(day) ?? []), event])) onDone();
       }}
     >
       {shut.length > 0 && <p className={styles.caution}>{doesNotCountWords(shut)}</p>}

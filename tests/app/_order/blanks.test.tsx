@@ -81,6 +81,7 @@ describe('blanks that are to be ordered', () => {
     expect(expenses()).toMatchObject([
       { kind: 'blanks', amountMinor: 22650, currency: 'USD', day: TEST_DAY },
     ]);
+    expect(section('What happened').getByText(/^Blanks ordered/)).toBeVisible();
     // The step is noted, so that nothing is ahead any more.
     expect(screen.queryByText(COST)).toBeNull();
   });
