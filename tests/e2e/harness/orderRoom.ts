@@ -54,6 +54,8 @@ export async function expectOnBoard(
   if (turn === null) await expect.poll(() => row.count()).toBe(0);
   else {
     await expect.poll(() => row.textContent()).toContain(boardMoney);
+    // A button of one word is not broken.
+    expect(await row.getByRole('button').evaluate(linesOf)).toBe(1);
     await hands.press(row.getByRole('link', { name, exact: true }));
     await page.getByRole('heading', { level: 1, name }).waitFor();
   }
@@ -126,4 +128,11 @@ async function figuresOf(page: Page): Promise<readonly string[]> {
   const of = (label: string) =>
     figures.find(([name]) => name.startsWith(label))?.[1].replace('not agreed yet', '') ?? 'not there';
   return [of('total'), of('came in'), of('owed')];
+}
+
+/** @returns on how many lines the words of an element stand. */
+function linesOf(element: Element): number {
+  const words = document.createRange();
+  words.selectNodeContents(element);
+  return new Set(Array.from(words.getClientRects(), ({ top }) => Math.round(top))).size;
 }
