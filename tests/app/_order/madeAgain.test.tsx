@@ -6,7 +6,10 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { clearScreens } from '@/tests/app/_screens/screens';
 import { accepted, approve, enterOrder, form, pay, steps, tell } from './inOrder';
 
-vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/orders/club-enquiry',
+  useRouter: () => ({ push: () => undefined }),
+}));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
   return { appDocuments };

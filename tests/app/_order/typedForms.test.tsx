@@ -20,7 +20,10 @@ import {
   tell,
 } from './inOrder';
 
-vi.mock('next/navigation', () => ({ usePathname: () => '/orders/club-enquiry' }));
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/orders/club-enquiry',
+  useRouter: () => ({ push: () => undefined }),
+}));
 vi.mock('@/app/_store/appDocuments', async () => {
   const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
   return { appDocuments };
