@@ -12,7 +12,7 @@ import { useLazy } from '@/app/_network/useLazy';
 import { useBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { AskedFold } from './AskedFold';
 import { BenchSection } from './bench/BenchSection';

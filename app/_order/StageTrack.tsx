@@ -1,6 +1,6 @@
 import { classes } from '@/app/_controls/classes';
-import { stageDayWords } from '@/app/_words/orders/orderTrackWords';
-import { stageWords } from '@/app/_words/orders/trackWords';
+import { stageDayWords } from '@/app/_words/orders/waits/orderTrackWords';
+import { stageWords } from '@/app/_words/orders/waits/trackWords';
 import type { OrderOnScreen } from './orderOnScreen';
 import styles from './StageTrack.module.css';
 

@@ -4,7 +4,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { SureBench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
 import { CareCardTab } from './following/CareCardTab';
 import { ConfirmationTab } from './following/ConfirmationTab';
 import { CreditNoteTab } from './following/CreditNoteTab';

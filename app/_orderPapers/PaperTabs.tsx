@@ -3,7 +3,7 @@
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
-import { type PaperTab, paperTabWords } from '@/app/_words/orders/paperTabWords';
+import { type PaperTab, paperTabWords } from '@/app/_words/orders/papers/paperTabWords';
 import styles from './OrderPapers.module.css';
 
 type PaperTabsProps = Readonly<{

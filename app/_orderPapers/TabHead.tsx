@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { AnswerLine } from '@/app/_words/orders/followingWords';
+import type { AnswerLine } from '@/app/_words/orders/papers/followingWords';
 import styles from './OrderPapers.module.css';
 
 type TabHeadProps = Readonly<{ answer: AnswerLine | null; children?: ReactNode }>;

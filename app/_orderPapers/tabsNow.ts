@@ -1,4 +1,4 @@
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 
 interface Tabs {

@@ -4,7 +4,7 @@ import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { Finder } from '@/app/_fields/Finder';
 import type { Formatter } from '@/app/_words/formatter';
-import { turnChoices } from '@/app/_words/orders/boardWords';
+import { turnChoices } from '@/app/_words/orders/board/boardWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import styles from './BoardFinder.module.css';
 

@@ -9,7 +9,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
-import { NOT_TAKEN, whoWords } from '@/app/_words/orders/enquiryWords';
+import { NOT_TAKEN, whoWords } from '@/app/_words/orders/board/enquiryWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { foldedText, isFound } from '@/lib/drafts/jobSearch';
 import styles from './EnquiryForm.module.css';

@@ -1,6 +1,6 @@
 import { Fold } from '@/app/_controls/Fold';
 import type { TextContext } from '@/app/_words/formatter';
-import { answerBandWords, hitRateWords, priceBandWords } from '@/app/_words/orders/hitRateWords';
+import { answerBandWords, hitRateWords, priceBandWords } from '@/app/_words/orders/board/hitRateWords';
 import { hitRates } from '@/lib/orders/board/hitRates';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import styles from './Board.module.css';

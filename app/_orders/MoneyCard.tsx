@@ -1,7 +1,7 @@
 import { classes } from '@/app/_controls/classes';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import type { TextContext } from '@/app/_words/formatter';
-import { purseAnswer, purseFigures } from '@/app/_words/orders/purseWords';
+import { purseAnswer, purseFigures } from '@/app/_words/orders/board/purseWords';
 import type { Purse } from '@/lib/orders/board/purse';
 import styles from './MoneyCard.module.css';
 

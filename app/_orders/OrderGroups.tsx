@@ -1,6 +1,6 @@
 'use client';
 
-import { groupLine, turnHeadings } from '@/app/_words/orders/boardWords';
+import { groupLine, turnHeadings } from '@/app/_words/orders/board/boardWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import type { Workshop } from '@/shared/schemas/workshop';
 import styles from './Board.module.css';

@@ -13,7 +13,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { formatterFor } from '@/app/_words/formatter';
-import { boardAnswer, boardLine } from '@/app/_words/orders/boardWords';
+import { boardAnswer, boardLine } from '@/app/_words/orders/board/boardWords';
 import { purses } from '@/lib/orders/board/purse';
 import { lastPrintOn, todayList } from '@/lib/orders/board/todayList';
 import { isOpen } from '@/lib/orders/board/turnOf';

@@ -13,7 +13,7 @@ import {
   leftOutOfRepeat,
   NOT_TAKEN_REPEAT,
   priceWords,
-} from '@/app/_words/orders/repeatWords';
+} from '@/app/_words/orders/board/repeatWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { repeatOrder } from '@/lib/orders/repeat/repeatOrder';
 import { changedSinceQuote } from './changedSinceQuote';

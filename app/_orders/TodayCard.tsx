@@ -4,7 +4,7 @@ import { Button } from '@/app/_controls/Button';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
-import { todayAnswer, todayWords } from '@/app/_words/orders/todayWords';
+import { todayAnswer, todayWords } from '@/app/_words/orders/board/todayWords';
 import type { todayList } from '@/lib/orders/board/todayList';
 import styles from './TodayCard.module.css';
 import { todayAddress, todayRows } from './todayRows';

@@ -1,6 +1,6 @@
 import { classes } from '@/app/_controls/classes';
 import type { TextContext } from '@/app/_words/formatter';
-import { stageWords, trackWords } from '@/app/_words/orders/trackWords';
+import { stageWords, trackWords } from '@/app/_words/orders/waits/trackWords';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
 import styles from './TrackStub.module.css';
 

@@ -1,7 +1,7 @@
 import { judgeNumber } from '@/app/_numbers/judgeNumber';
 import { numberProblemWords } from '@/app/_words/fields/numberProblemWords';
 import type { Formatter } from '@/app/_words/formatter';
-import { pastDayWords, tooLongWords } from '@/app/_words/orders/enquiryWords';
+import { pastDayWords, tooLongWords } from '@/app/_words/orders/board/enquiryWords';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { nameSchema } from '@/shared/schemas/basics';
 import { orderSchema } from '@/shared/schemas/order';

@@ -4,7 +4,7 @@ import { PartGone } from '@/app/_network/PartGone';
 import { TryAgain } from '@/app/_network/TryAgain';
 import { drawnLettersWords, leftOutWords } from '@/app/_words/docket/coverWords';
 import { PART_GONE } from '@/app/_words/missingAnswerWords';
-import { lostPicturesWords } from '@/app/_words/orders/paperIssueWords';
+import { lostPicturesWords } from '@/app/_words/orders/papers/paperIssueWords';
 import styles from './FileActions.module.css';
 import type { PaperFileState } from './usePaperFile';
 

@@ -1,6 +1,6 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
-import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
+import { quoteObstacleWords } from '@/app/_words/orders/quote/quoteObstacleWords';
 import { thoroughInput } from '@/lib/costing/layoutQuestions';
 import { makeQuote } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';

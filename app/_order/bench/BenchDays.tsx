@@ -1,6 +1,6 @@
 import { classes } from '@/app/_controls/classes';
 import { dayFormat } from '@/app/_words/dayFormat';
-import { benchDayWords } from '@/app/_words/orders/orderBenchWords';
+import { benchDayWords } from '@/app/_words/orders/bench/orderBenchWords';
 import { type BenchDay, fewerDays } from '@/lib/calendar/benchDays';
 import styles from './Bench.module.css';
 

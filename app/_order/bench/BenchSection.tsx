@@ -7,7 +7,7 @@ import { laterParts } from '@/app/_order/laterParts';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { Bench } from '@/app/_orderBook/useBench';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
-import { benchAnswer, benchLines } from '@/app/_words/orders/orderBenchWords';
+import { benchAnswer, benchLines } from '@/app/_words/orders/bench/orderBenchWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { benchDays } from '@/lib/calendar/benchDays';
 import { plansOf } from '@/lib/calendar/load';

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { saveBytes } from '@/app/_files/saveBytes';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { calendarEntryTitle, calendarFileWords } from '@/app/_words/orders/calendarWords';
+import { calendarEntryTitle, calendarFileWords } from '@/app/_words/orders/bench/calendarWords';
 import type { LatestDates } from '@/lib/calendar/orderDates';
 import { orderEntries } from '@/lib/calendar/orderEntries';
 import type { WorkPlan } from '@/lib/calendar/workPlan';

@@ -1,7 +1,7 @@
 'use client';
 
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { timelineAnswer } from '@/app/_words/orders/orderTimelineWords';
+import { timelineAnswer } from '@/app/_words/orders/notes/orderTimelineWords';
 import { FoldedPart } from './FoldedPart';
 import { Timeline } from './Timeline';
 

@@ -1,6 +1,6 @@
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { blanksOnScreen } from '@/app/_order/waits/blanksOnScreen';
-import { blanksAheadWords } from '@/app/_words/orders/blanksNeededWords';
+import { blanksAheadWords } from '@/app/_words/orders/waits/blanksNeededWords';
 import styles from './Money.module.css';
 
 /** What will be laid out for blanks that are still to be ordered, beside the deposit; nothing while it is not known. */

@@ -10,7 +10,7 @@ import { NoteFrame } from '@/app/_order/notes/NoteFrame';
 import { type FileDraft, OneFile } from '@/app/_order/notes/OneFile';
 import type { StepNoteProps } from '@/app/_order/notes/stepNote';
 import { useNoting } from '@/app/_order/notes/useNoting';
-import { expenseWords } from '@/app/_words/orders/orderMoneyWords';
+import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { type Expense, expenseSchema } from '@/shared/schemas/orderEvents';

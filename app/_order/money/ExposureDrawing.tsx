@@ -1,6 +1,6 @@
 import { minorMoney } from '@/app/_words/orders/minorWords';
+import { lowestWords } from '@/app/_words/orders/money/orderMoneyWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
-import { lowestWords } from '@/app/_words/orders/orderMoneyWords';
 import type { Exposure } from '@/lib/orders/money/exposure';
 import { daysBetween } from '@/shared/days';
 import styles from './Money.module.css';

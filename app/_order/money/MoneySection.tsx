@@ -9,7 +9,7 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
 import { useOpenForm } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { depositCover, lowestWords, moneyAnswer } from '@/app/_words/orders/orderMoneyWords';
+import { depositCover, lowestWords, moneyAnswer } from '@/app/_words/orders/money/orderMoneyWords';
 import { paymentsOf } from '@/lib/orders/money/payments';
 import { settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
 import styles from './Money.module.css';

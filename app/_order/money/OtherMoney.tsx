@@ -1,4 +1,4 @@
-import { otherMoneyWords } from '@/app/_words/orders/otherMoneyWords';
+import { otherMoneyWords } from '@/app/_words/orders/money/otherMoneyWords';
 import type { OrderMoney } from '@/lib/orders/money/orderMoney';
 import styles from './Money.module.css';
 

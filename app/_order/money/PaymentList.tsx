@@ -9,9 +9,9 @@ import { takingBack, useNoting } from '@/app/_order/notes/useNoting';
 import type { FormsOfPart } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
+import { payoutWords } from '@/app/_words/orders/money/orderMoneyWords';
+import { paymentKindWords, paymentWayWords } from '@/app/_words/orders/notes/orderStepWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
-import { payoutWords } from '@/app/_words/orders/orderMoneyWords';
-import { paymentKindWords, paymentWayWords } from '@/app/_words/orders/orderStepWords';
 import { type OrderPayment, withPayouts } from '@/lib/orders/money/payments';
 import styles from './Money.module.css';
 

@@ -6,8 +6,8 @@ import { KeptFileButton } from '@/app/_order/KeptFileButton';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';
+import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
-import { expenseWords } from '@/app/_words/orders/orderMoneyWords';
 import styles from './Money.module.css';
 
 /** What was spent for the order; stock that moved for it is seen where it lies. */

@@ -3,9 +3,9 @@
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { useTyped } from '@/app/_fields/useTyped';
-import { agreedJobWords } from '@/app/_words/orders/agreedJobWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
-import { acceptedLateWords } from '@/app/_words/orders/orderNoteWords';
+import { agreedJobWords } from '@/app/_words/orders/notes/agreedJobWords';
+import { acceptedLateWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { versionText } from '@/shared/orderNumberText';
 import { z } from '@/shared/schemas/z';
 import { AnswerFields } from './AnswerFields';

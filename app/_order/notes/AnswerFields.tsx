@@ -3,7 +3,7 @@
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
-import { answerWayWords } from '@/app/_words/orders/orderStepWords';
+import { answerWayWords } from '@/app/_words/orders/notes/orderStepWords';
 import { textLimits } from '@/shared/limits';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import { choicesOf } from './choicesOf';

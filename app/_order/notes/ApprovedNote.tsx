@@ -3,7 +3,7 @@
 import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { useTyped } from '@/app/_fields/useTyped';
-import { changedSinceProofWords } from '@/app/_words/orders/orderNoteWords';
+import { changedSinceProofWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { seriesNumberText } from '@/shared/orderNumberText';
 import type { OrderStep } from '@/shared/schemas/orderEvents';
 import { z } from '@/shared/schemas/z';

@@ -3,8 +3,8 @@
 import { useTypedNumber } from '@/app/_fields/useTyped';
 import { AmountField } from '@/app/_order/money/AmountField';
 import { blanksOnScreen } from '@/app/_order/waits/blanksOnScreen';
-import { blanksNeededWords, reckonedHint, SPARES_UNKNOWN } from '@/app/_words/orders/blanksNeededWords';
-import { expenseWords } from '@/app/_words/orders/orderMoneyWords';
+import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
+import { blanksNeededWords, reckonedHint, SPARES_UNKNOWN } from '@/app/_words/orders/waits/blanksNeededWords';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, toMinor } from '@/shared/money';
 import { type Expense, expenseSchema } from '@/shared/schemas/orderEvents';

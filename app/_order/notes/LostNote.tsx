@@ -3,7 +3,7 @@
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTypedChoice, useTypedText } from '@/app/_fields/useTyped';
-import { lossWords } from '@/app/_words/orders/orderStepWords';
+import { lossWords } from '@/app/_words/orders/notes/orderStepWords';
 import { textLimits } from '@/shared/limits';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import { choicesOf } from './choicesOf';

@@ -2,7 +2,7 @@
 
 import { TextField } from '@/app/_fields/TextField';
 import { useTypedText } from '@/app/_fields/useTyped';
-import { gatesInWords } from '@/app/_words/orders/orderStepWords';
+import { gatesInWords } from '@/app/_words/orders/notes/orderStepWords';
 import { textLimits } from '@/shared/limits';
 import { type OrderGate, orderEventSchema } from '@/shared/schemas/orderEvents';
 import { NoteFrame } from './NoteFrame';

@@ -2,7 +2,7 @@
 
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { useTypedChoice } from '@/app/_fields/useTyped';
-import { reminderWords } from '@/app/_words/orders/orderStepWords';
+import { reminderWords } from '@/app/_words/orders/notes/orderStepWords';
 import { choicesOf } from './choicesOf';
 import { NoteFrame } from './NoteFrame';
 import type { StepNoteProps } from './stepNote';

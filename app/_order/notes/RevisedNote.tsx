@@ -2,7 +2,7 @@
 
 import { TextField } from '@/app/_fields/TextField';
 import { useTypedText } from '@/app/_fields/useTyped';
-import { revisionWords } from '@/app/_words/orders/orderNoteWords';
+import { revisionWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { textLimits } from '@/shared/limits';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import { NoteFrame } from './NoteFrame';

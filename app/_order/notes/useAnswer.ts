@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { type TypedField, useTypedChoice, useTypedText } from '@/app/_fields/useTyped';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { answerWayWords } from '@/app/_words/orders/orderStepWords';
+import { answerWayWords } from '@/app/_words/orders/notes/orderStepWords';
 import type { FileDraft } from './OneFile';
 import type { OpenForm } from './useOpenForm';
 

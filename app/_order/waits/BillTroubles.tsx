@@ -1,7 +1,7 @@
 import { FindingRow } from '@/app/_controls/FindingRow';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { doubledWords, NOTHING_OWED, overGivenWords } from '@/app/_words/orders/billTroubleWords';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
+import { doubledWords, NOTHING_OWED, overGivenWords } from '@/app/_words/orders/waits/billTroubleWords';
 import { billTroubles } from '@/lib/orders/billTroubles';
 import styles from './Waits.module.css';
 

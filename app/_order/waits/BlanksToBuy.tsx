@@ -1,5 +1,5 @@
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { blanksCostWords, blanksNeededWords } from '@/app/_words/orders/blanksNeededWords';
+import { blanksCostWords, blanksNeededWords } from '@/app/_words/orders/waits/blanksNeededWords';
 import { blanksOnScreen } from './blanksOnScreen';
 import styles from './Waits.module.css';
 

@@ -8,7 +8,7 @@ import { laterParts } from '@/app/_order/laterParts';
 import type { NotedStep } from '@/app/_order/notes/stepNote';
 import { useOpenForm } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
-import { stepWords } from '@/app/_words/orders/orderStepWords';
+import { stepWords } from '@/app/_words/orders/notes/orderStepWords';
 import styles from './Waits.module.css';
 
 const ID = 'order-else';

@@ -7,7 +7,7 @@ import { laterParts } from '@/app/_order/laterParts';
 import type { OpenForm } from '@/app/_order/notes/useOpenForm';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
 import styles from './Waits.module.css';
 import { WhoseMark } from './WhoseMark';
 import type { WaitAct } from './waitAct';

@@ -1,8 +1,8 @@
 import type { NotedStep } from '@/app/_order/notes/stepNote';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
-import type { WaitsFor } from '@/app/_words/orders/waitNames';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
+import type { WaitsFor } from '@/app/_words/orders/waits/waitNames';
 import { quoteLacks } from '@/lib/orders/quoteLacks';
 
 /** What the one button of a row does. */

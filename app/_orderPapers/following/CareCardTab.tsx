@@ -8,7 +8,7 @@ import { FileActions } from '@/app/_papers/FileActions';
 import { nameOfFile } from '@/app/_papers/nameOfFile';
 import { PaperFileTold } from '@/app/_papers/PaperFileTold';
 import { usePaperFile } from '@/app/_papers/usePaperFile';
-import { careAnswer, goodsProblemWords } from '@/app/_words/orders/followingWords';
+import { careAnswer, goodsProblemWords } from '@/app/_words/orders/papers/followingWords';
 import { careCardsOf, MOST_CARDS } from '@/lib/quotes/goodsPapers';
 
 /** Cards to go with the pieces: they bear no name and no number, so they are saved and not issued. */

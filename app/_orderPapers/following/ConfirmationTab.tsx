@@ -1,7 +1,7 @@
 import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import { TabHead } from '@/app/_orderPapers/TabHead';
-import { confirmationAnswer, notAgreedWords } from '@/app/_words/orders/followingWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
+import { confirmationAnswer, notAgreedWords } from '@/app/_words/orders/papers/followingWords';
 import { agreedPaper } from './agreedPaper';
 import type { FollowingTabProps } from './paperChoices';
 

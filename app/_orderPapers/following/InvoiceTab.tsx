@@ -4,13 +4,13 @@ import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { TabHead } from '@/app/_orderPapers/TabHead';
+import { minorMoney } from '@/app/_words/orders/minorWords';
 import {
   givenBackWords,
   invoiceAnswer,
   invoiceInForceWords,
   notAgreedWords,
-} from '@/app/_words/orders/followingWords';
-import { minorMoney } from '@/app/_words/orders/minorWords';
+} from '@/app/_words/orders/papers/followingWords';
 import { billsOf, isAsking } from '@/lib/orders/bills';
 import { toBill } from '@/lib/orders/toBill';
 import { asName } from '@/lib/quotes/asName';

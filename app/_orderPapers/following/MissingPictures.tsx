@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
-import { missingPicturesWords } from '@/app/_words/orders/followingWords';
+import { missingPicturesWords } from '@/app/_words/orders/papers/followingWords';
 import type { Proof } from '@/shared/schemas/orderPapers';
 
 /** Cautions of a proof that shows no picture where one will be printed, each with the way to the job that lacks it. */

@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { nameOfFile } from '@/app/_papers/nameOfFile';
 import { PaperNotWritten, type PaperWriter } from '@/app/_papers/usePaperFile';
-import type { IssueState } from '@/app/_words/orders/paperIssueWords';
+import type { IssueState } from '@/app/_words/orders/papers/paperIssueWords';
 import type { PaperSource } from '@/lib/papers/paperOf';
 import { AnotherWasFirst, isStillWanted, type PaperToGo, paperToMake } from './paperToGo';
 

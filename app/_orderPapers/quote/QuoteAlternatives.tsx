@@ -6,7 +6,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { useOrderStudy } from '@/app/_studies/useOrderStudy';
-import { alternativeName, offerWords } from '@/app/_words/orders/alternativeWords';
+import { alternativeName, offerWords } from '@/app/_words/orders/quote/alternativeWords';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { mostEntries, numberLimits } from '@/shared/limits';
 import { type Alternative, orderSchema } from '@/shared/schemas/order';

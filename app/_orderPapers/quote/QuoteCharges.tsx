@@ -7,7 +7,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
-import { orderChargeWords } from '@/app/_words/orders/orderChargeWords';
+import { orderChargeWords } from '@/app/_words/orders/quote/orderChargeWords';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { type OrderCharge, orderSchema } from '@/shared/schemas/order';
 import { currencyDigits } from '@/shared/tables/currencies';

@@ -5,7 +5,7 @@ import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import type { TextContext } from '@/app/_words/formatter';
 import type { OrderPlace } from '@/app/_words/orders/orderPlaces';
-import { quoteObstacleWords, RIGHT_AS_BEGUN } from '@/app/_words/orders/quoteObstacleWords';
+import { quoteObstacleWords, RIGHT_AS_BEGUN } from '@/app/_words/orders/quote/quoteObstacleWords';
 import type { QuoteObstacle } from '@/lib/quotes/quoteObstacle';
 import { obstaclePlace } from './obstaclePlace';
 import { orderFields } from './orderFields';

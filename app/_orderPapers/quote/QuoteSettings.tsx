@@ -11,7 +11,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
-import { ofWorkshopWords } from '@/app/_words/orders/quoteAnswerWords';
+import { ofWorkshopWords } from '@/app/_words/orders/quote/quoteAnswerWords';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { orderSchema } from '@/shared/schemas/order';

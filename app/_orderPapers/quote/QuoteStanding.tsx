@@ -5,7 +5,7 @@ import { FindingRow } from '@/app/_controls/FindingRow';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import { useOrderStudy } from '@/app/_studies/useOrderStudy';
 import type { TextContext } from '@/app/_words/formatter';
-import { quoteStandingWords } from '@/app/_words/orders/quoteStandingWords';
+import { quoteStandingWords } from '@/app/_words/orders/quote/quoteStandingWords';
 import type { OutOf } from '@/lib/orders/orderFacts';
 import { quoteAsChosen } from '@/lib/quotes/followingPapers';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';

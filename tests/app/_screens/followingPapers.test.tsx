@@ -8,7 +8,7 @@ import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperQuestion, PaperReply } from '@/app/_papers/messages';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import { orderSchema } from '@/shared/schemas/order';
 import type { OrderStep, Payment } from '@/shared/schemas/orderEvents';

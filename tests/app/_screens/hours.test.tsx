@@ -4,7 +4,7 @@ import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
-import { HoursSection } from '@/app/_workshop/HoursSection';
+import { HoursSection } from '@/app/_workshop/hours/HoursSection';
 import { workshopFields } from '@/app/_workshop/workshopFields';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';

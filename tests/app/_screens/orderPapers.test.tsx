@@ -11,7 +11,7 @@ import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { OrderPapers } from '@/app/_orderPapers/OrderPapers';
 import type { PaperQuestion, PaperReply } from '@/app/_papers/messages';
 import type { StudyRequest } from '@/app/_studies/studies';
-import type { PaperTab } from '@/app/_words/orders/paperTabWords';
+import type { PaperTab } from '@/app/_words/orders/papers/paperTabWords';
 import { newJob } from '@/lib/drafts/newJob';
 import { CLUB_ENQUIRY_ID as ORDER } from '@/lib/examples/clubEnquiry';
 import { lettersMissing } from '@/lib/papers/lettersMissing';

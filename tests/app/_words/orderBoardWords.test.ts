@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { ifAllComeWords, weekWords } from '@/app/_words/orders/benchWeekWords';
-import { boardAnswer } from '@/app/_words/orders/boardWords';
+import { ifAllComeWords, weekWords } from '@/app/_words/orders/board/benchWeekWords';
+import { boardAnswer } from '@/app/_words/orders/board/boardWords';
+import { purseAnswer, purseFigures } from '@/app/_words/orders/board/purseWords';
 import { byDayWords, nearDayWords } from '@/app/_words/orders/nearDayWords';
-import { purseAnswer, purseFigures } from '@/app/_words/orders/purseWords';
 import { calendarOf } from '@/lib/calendar/calendar';
 import { ifAllCome } from '@/lib/calendar/ifAllCome';
 import { loadOf } from '@/lib/calendar/load';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { wording } from '@/app/_words/findings/wording';
 import { formatterFor } from '@/app/_words/formatter';
-import { quoteDayCautions } from '@/app/_words/orders/quoteDayWords';
+import { quoteDayCautions } from '@/app/_words/orders/quote/quoteDayWords';
 import { calendarOf } from '@/lib/calendar/calendar';
 import type { DatedOrder } from '@/lib/calendar/load';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { quoteObstacleWords } from '@/app/_words/orders/quoteObstacleWords';
+import { quoteObstacleWords } from '@/app/_words/orders/quote/quoteObstacleWords';
 import { newJob } from '@/lib/drafts/newJob';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';

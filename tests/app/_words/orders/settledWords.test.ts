@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { orderAmountWords } from '@/app/_words/orders/orderAmountWords';
-import { moneyAnswer } from '@/app/_words/orders/orderMoneyWords';
+import { orderAmountWords } from '@/app/_words/orders/board/orderAmountWords';
+import { moneyAnswer } from '@/app/_words/orders/money/orderMoneyWords';
 import { settlement } from '@/lib/orders/money/settlement';
 import { orderStanding } from '@/lib/orders/orderStanding';
 import {
