@@ -149,17 +149,21 @@ export function OrdersBoard({ workspace }: Readonly<{ workspace: ReadyWorkspace 
                 </div>
               )}
             </section>
-            <LaterPart
-              part={laterParts.bench}
-              what="The hours at the bench"
-              props={{ workspace, book }}
-              before={<div className={styles.benchPlace} />}
-            />
-            <div className={styles.fold}>
-              <HitRates board={board} context={workshop} />
-            </div>
+            {finding.isDrawn && (
+              <>
+                <LaterPart
+                  part={laterParts.bench}
+                  what="The hours at the bench"
+                  props={{ workspace, book }}
+                  before={<div className={styles.benchPlace} />}
+                />
+                <div className={styles.fold}>
+                  <HitRates board={board} context={workshop} />
+                </div>
+              </>
+            )}
           </div>
-          {money.length > 0 && <MoneyCard all={money} book={book} context={workshop} />}
+          {finding.isDrawn && money.length > 0 && <MoneyCard all={money} book={book} context={workshop} />}
         </div>
       )}
       {board.length > 0 && !enquiry.isOpen && (

@@ -20,6 +20,8 @@ interface FoundOrders {
   readonly elsewhere: number;
   /** What was found is of those that are over. */
   readonly isClosed: boolean;
+  /** Rows are there, or there are none: what stands below them stays where it is from now on. */
+  readonly isDrawn: boolean;
   readonly rows: number;
   readonly step: number;
   readonly showMore: () => void;
@@ -51,7 +53,7 @@ export function useFoundOrders(
     return shownOrders(board, { text: looked.text, turn: 'all', shown }, searched).length;
   }, [board, looked, searched]);
   return {
-    ...{ wanted, found, elsewhere, rows },
+    ...{ wanted, found, elsewhere, isDrawn, rows },
     isClosed: looked.shown === 'closed',
     step: ROWS,
     look: (to) => {

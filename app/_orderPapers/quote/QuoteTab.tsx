@@ -39,6 +39,7 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
   const { standing, order, formatter, workspace, locale } = of;
   const context = useTextContext();
   const { asked, made, isStale, failure } = useQuote(of, book, bench);
+  const isAwaited = made === null && failure === null;
   const [reveal, setReveal] = useState({ id: null as string | null, turn: 0 });
   const draft = made?.kind === 'ready' ? made.draft : null;
   const obstacles = made?.kind === 'refused' ? made.obstacles : [];
@@ -75,11 +76,9 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
   };
   return (
     <RevealContext value={reveal}>
-      <div className={styles.part} aria-busy={isStale || (made === null && failure === null)}>
+      <div className={styles.part} aria-busy={isStale || isAwaited}>
         <TabHead answer={draft === null ? null : quoteAnswer(draft.body, formatter, locale)}>
-          {made === null && failure === null && (
-            <p className={styles.quiet}>The quote is being worked out.</p>
-          )}
+          {isAwaited && <p className={styles.quiet}>The quote is being worked out.</p>}
           <AnswerMissing what="The quote could not be worked out" failure={failure} />
           {isOut && (
             <p className={styles.quiet}>
@@ -112,17 +111,20 @@ export function QuoteTab({ of, book, bench, isNext, onRoom }: QuoteTabProps) {
           />
         )}
       </div>
-      <PaperDesk
-        {...{ of }}
-        kind="quote"
-        isNext={isNext && !isOut}
-        paper={
-          draft === null ? null : { kind: 'quote', bodyOf: (number) => bodyOfDraft(draft, number, context) }
-        }
-        blockedBy={waitsWords(obstacles.length > 0, false)}
-        waitsFor={draft !== null && standing.number === null ? waitsWords(false, true) : undefined}
-        isBusy={isStale}
-      />
+      {/* What is pressed stands where it stays: what it comes to and its cautions push it down. */}
+      {(!isAwaited || lastQuote !== null) && (
+        <PaperDesk
+          {...{ of }}
+          kind="quote"
+          isNext={isNext && !isOut}
+          paper={
+            draft === null ? null : { kind: 'quote', bodyOf: (number) => bodyOfDraft(draft, number, context) }
+          }
+          blockedBy={waitsWords(obstacles.length > 0, false)}
+          waitsFor={draft !== null && standing.number === null ? waitsWords(false, true) : undefined}
+          isBusy={isStale}
+        />
+      )}
     </RevealContext>
   );
 }

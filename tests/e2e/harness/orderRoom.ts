@@ -87,8 +87,8 @@ export async function issue(page: Page, hands: Hands, tab: string, kind: string)
   await hands.turnTo(page.getByRole('tab', { name: tab, exact: true }));
   const panel = page.getByRole('tabpanel', { name: tab });
   const out = panel.getByRole('region', { name: `What went out: ${kind}` });
-  const before = await out.getByRole('listitem').count();
   await expect.poll(() => panel.locator('[aria-busy="true"]').count()).toBe(0);
+  const before = await out.getByRole('listitem').count();
   await hands.press(panel.getByRole('button', { name: /^Issue / }));
   await expect.poll(() => out.getByRole('listitem').count()).toBe(before + 1);
   await panel.getByText('It is kept with its file.').waitFor();
