@@ -64,6 +64,11 @@ afterEach(() => {
 const open = async () => {
   await screenStore().open();
 };
+/** The board with its rows, which are drawn once all above them stands. */
+const enterBoard = async () => {
+  await enter(<OrdersScreen />);
+  await screen.findByRole('heading', { name: 'Bench hours by week' });
+};
 const row = (name: string) => {
   const found = screen.getByRole('link', { name }).closest('li');
   if (found === null) throw new Error(`no row of ${name}`);
@@ -78,7 +83,7 @@ const press = (name: string | RegExp) => userEvent.click(screen.getByRole('butto
 
 describe('the orders board', () => {
   it('finds the example’s order, which waits for its quote, and says so today', async () => {
-    await enter(<OrdersScreen />);
+    await enterBoard();
     expect(screen.getByText('One waits for you')).toBeVisible();
     const club = row('Ramblers Club shirts');
     expect(within(club).getByRole('link')).toHaveAttribute('href', '/orders/club-enquiry');
@@ -112,7 +117,7 @@ describe('the orders board', () => {
         file: aFile,
       }),
     );
-    await enter(<OrdersScreen />);
+    await enterBoard();
     // 761.31 less 517.35 is 243.96.
     expect(screen.getByText('Three wait for you')).toBeVisible();
     expect(screen.getByText('; 243.96 is six days late')).toBeVisible();
@@ -139,7 +144,7 @@ describe('the orders board', () => {
     });
     shelf.enquired('kayak');
     await shelf.quote('club-enquiry', { validUntil: addDays(TEST_DAY, 14) });
-    await enter(<OrdersScreen />);
+    await enterBoard();
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Whose turn' }), 'Your turn');
     expect(rows()).toEqual(['Kayak Club bags']);
     expect(screen.getByText('1 order found')).toBeVisible();
@@ -160,7 +165,7 @@ describe('the orders board', () => {
   });
 
   it('puts an order away and back, and finds it among the closed ones', async () => {
-    await enter(<OrdersScreen />);
+    await enterBoard();
     await press('More for Ramblers Club shirts');
     await press('Put away Ramblers Club shirts');
     expect(screen.getByText('“Ramblers Club shirts” is put away.')).toBeVisible();
@@ -190,7 +195,7 @@ describe('the orders board', () => {
         })),
       ),
     );
-    await enter(<OrdersScreen />);
+    await enterBoard();
     expect(rows()).toHaveLength(40);
     expect(screen.getByRole('heading', { name: /^You 301/ })).toBeVisible();
     await press('Show 40 more orders');
@@ -214,7 +219,7 @@ describe('today', () => {
     await open();
     shelf.add('kayak', { name: 'Kayak Club bags', customerId: 'ramblers-club' });
     shelf.enquired('kayak', 1, addDays(TEST_DAY, -1));
-    await enter(<OrdersScreen />);
+    await enterBoard();
     const card = screen.getByRole('region', { name: 'Today' });
     expect(card).toHaveTextContent('Two things to do');
     expect(card).toHaveTextContent('asked yesterday');
@@ -251,7 +256,7 @@ describe('today', () => {
     // 761.31 came.
     shelf.pay('choir', 4929);
     shelf.step('choir', { what: 'closed', note: '' });
-    await enter(<OrdersScreen />);
+    await enterBoard();
     const card = screen.getByRole('region', { name: 'Today' });
     expect(card).toHaveTextContent('Give 49.29 USD back to Alextoo much came for Harbour Choir mugs');
     expect(within(card).getByRole('link', { name: /^Give back: Give 49\.29/ })).toHaveAttribute(
@@ -272,7 +277,7 @@ describe('today', () => {
         { id: 'sizes', what: 'Sizes', ...item },
       ],
     });
-    await enter(<OrdersScreen />);
+    await enterBoard();
     const card = screen.getByRole('region', { name: 'Today' });
     // The two, and a quote for each of the two orders.
     expect(card).toHaveTextContent('Four things to do');
@@ -292,7 +297,7 @@ describe('today', () => {
     act(() =>
       screenStore().actions.note('Run', [{ kind: 'inkPrints', body: { day, name: 'Run', ...prints } }]),
     );
-    await enter(<OrdersScreen />);
+    await enterBoard();
     const card = screen.getByRole('region', { name: 'Today' });
     expect(card).toHaveTextContent('no print noted for six days');
     expect(within(card).getByRole('link', { name: /^Note a print/ })).toHaveAttribute(
@@ -310,7 +315,7 @@ describe('the weeks ahead', () => {
         { do: 'change', kind: 'workshop', id: 'workshop', to: (body) => ({ ...body, blocks: null }) },
       ]),
     );
-    await enter(<OrdersScreen />);
+    await enterBoard();
     expect(screen.getByRole('link', { name: 'Say your free hours' })).toHaveAttribute(
       'href',
       '/workshop#workshop-blocks',
@@ -329,7 +334,7 @@ describe('the weeks ahead', () => {
         },
       ]),
     );
-    await enter(<OrdersScreen />);
+    await enterBoard();
     const weeks = screen.getByRole('table', { name: 'Hours at the bench by week' });
     // An hour on five evenings and four on Saturday, without the days gone by.
     const left = usualBlocks.filter(({ weekday }) => weekday >= weekdayOf(TEST_DAY));
@@ -357,7 +362,7 @@ describe('the weeks ahead', () => {
         },
       ]),
     );
-    await enter(<OrdersScreen />);
+    await enterBoard();
     expect(screen.getByText('Working out what the orders take…')).toBeVisible();
     const weeks = screen.getByRole('table', { name: 'Hours at the bench by week' });
     expect(within(weeks).getByRole('row', { name: 'this week' })).toBeVisible();
@@ -383,7 +388,7 @@ describe('the weeks ahead', () => {
         },
       ]),
     );
-    await enter(<OrdersScreen />);
+    await enterBoard();
     expect(await screen.findByText(/^Of what is asked or quoted no job can be planned yet;/)).toBeVisible();
   });
 });
@@ -394,7 +399,7 @@ describe('how quotes were answered', () => {
     shelf.add('kayak', { name: 'Kayak Club bags' });
     shelf.enquired('kayak');
     await shelf.accepted('kayak', { issuedOn: TEST_DAY });
-    await enter(<OrdersScreen />);
+    await enterBoard();
     await userEvent.click(screen.getByText('Which quotes are taken'));
     expect(await screen.findByText('Of all answered: 1 of 1, too few to tell.')).toBeVisible();
     const answered = screen.getByRole('table', { name: 'By days from enquiry to quote' });
@@ -420,7 +425,7 @@ describe('a repeat', () => {
       tax: { ...clubQuote.tax, share: 0.05 },
       owner: { ...clubQuote.owner, rates: [pay] },
     });
-    await enter(<OrdersScreen />);
+    await enterBoard();
     const [orders, jobs] = [idsOf('order').length, idsOf('job').length];
     await press('Repeat Ramblers Club shirts');
     // The workshop asks 18.00 an hour and 7 % of tax.
