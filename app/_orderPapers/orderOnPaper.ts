@@ -3,7 +3,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import type { BoardOrder } from '@/lib/orders/board/todayList';
-import type { GoodsAsked } from '@/lib/quotes/goodsPapers';
+import type { GoodsAsked } from '@/lib/quotes/following/goodsPapers';
 import type { Customer } from '@/shared/schemas/customer';
 import type { Order } from '@/shared/schemas/order';
 

@@ -2,7 +2,7 @@ import { jobFigures } from '@/lib/costing/jobFigures';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
 import { freezeItem } from '@/lib/priceLists/freezeItem';
-import { alternativeOffers } from '@/lib/quotes/alternativeOffers';
+import { alternativeOffers } from '@/lib/quotes/alternatives/alternativeOffers';
 import { makeQuote } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { rushCharge } from '@/lib/quotes/rushCharge';

@@ -1,6 +1,6 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { daysBetween } from '@/shared/days';
-import type { AskedSale } from './alternativeSale';
+import type { AskedSale } from './alternatives/alternativeSale';
 import { askedLines } from './askedLines';
 import { costSale, type SaleCost } from './costSale';
 import { orderSale } from './orderSale';

@@ -6,7 +6,7 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { Alternative } from '@/shared/schemas/order';
 import type { Quote } from '@/shared/schemas/orderPapers';
-import { jobAsSold } from './jobAsSold';
+import { jobAsSold } from './agreed/jobAsSold';
 import type { Sale } from './orderSale';
 import type { PricedJob } from './pricedJob';
 

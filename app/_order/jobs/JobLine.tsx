@@ -6,7 +6,7 @@ import { focusById } from '@/app/_controls/focusById';
 import { ListRow } from '@/app/_controls/RowList';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { jobLineWords } from '@/app/_words/orders/orderJobWords';
-import { soldIn } from '@/lib/quotes/soldIn';
+import { soldIn } from '@/lib/quotes/agreed/soldIn';
 import styles from './Jobs.module.css';
 
 /** One job of the order, which leads to its screen. */

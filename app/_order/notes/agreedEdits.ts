@@ -1,6 +1,6 @@
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import type { DocumentBodies } from '@/lib/kinds/kinds';
-import { type AgreedJob, jobsAsAgreed } from '@/lib/quotes/jobAsAgreed';
+import { type AgreedJob, jobsAsAgreed } from '@/lib/quotes/agreed/jobAsAgreed';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Quote } from '@/shared/schemas/orderPapers';
 

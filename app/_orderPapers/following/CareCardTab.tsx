@@ -9,7 +9,7 @@ import { nameOfFile } from '@/app/_papers/nameOfFile';
 import { PaperFileTold } from '@/app/_papers/PaperFileTold';
 import { usePaperFile } from '@/app/_papers/usePaperFile';
 import { careAnswer, goodsProblemWords } from '@/app/_words/orders/papers/followingWords';
-import { careCardsOf, MOST_CARDS } from '@/lib/quotes/goodsPapers';
+import { careCardsOf, MOST_CARDS } from '@/lib/quotes/following/goodsPapers';
 
 /** Cards to go with the pieces: they bear no name and no number, so they are saved and not issued. */
 export function CareCardTab({ of }: Readonly<{ of: OrderOnPaper }>) {

@@ -14,7 +14,7 @@ import { minorMoney } from '@/app/_words/orders/minorWords';
 import { creditProblemWords } from '@/app/_words/orders/papers/creditProblemWords';
 import { creditAnswer } from '@/app/_words/orders/papers/followingWords';
 import { billsOf, leftOf } from '@/lib/orders/bills';
-import { creditNoteOf } from '@/lib/quotes/creditNoteOf';
+import { creditNoteOf } from '@/lib/quotes/following/creditNoteOf';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { seriesNumberText } from '@/shared/orderNumberText';

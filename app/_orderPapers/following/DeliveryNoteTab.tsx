@@ -3,7 +3,7 @@ import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { deliveryAnswer, goodsProblemWords } from '@/app/_words/orders/papers/followingWords';
-import { deliveryNoteOf } from '@/lib/quotes/goodsPapers';
+import { deliveryNoteOf } from '@/lib/quotes/following/goodsPapers';
 import { namesOtherwise } from './namesOtherwise';
 import type { FollowingTabProps } from './paperChoices';
 

@@ -14,7 +14,7 @@ import {
 import { billsOf, isAsking } from '@/lib/orders/bills';
 import { toBill } from '@/lib/orders/toBill';
 import { asName } from '@/lib/quotes/asName';
-import { changesInvoiceOf, invoiceOf } from '@/lib/quotes/invoiceOf';
+import { changesInvoiceOf, invoiceOf } from '@/lib/quotes/following/invoiceOf';
 import { addDays } from '@/shared/days';
 import { seriesNumberText } from '@/shared/orderNumberText';
 import type { Invoice } from '@/shared/schemas/orderPapers';

@@ -2,7 +2,7 @@ import { DateField } from '@/app/_fields/DateField';
 import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { goodsProblemWords, proofAnswer, revisionsWords } from '@/app/_words/orders/papers/followingWords';
-import { proofOf } from '@/lib/quotes/goodsPapers';
+import { proofOf } from '@/lib/quotes/following/goodsPapers';
 import { MissingPictures } from './MissingPictures';
 import type { FollowingTabProps } from './paperChoices';
 

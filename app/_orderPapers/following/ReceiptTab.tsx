@@ -6,7 +6,7 @@ import { minorMoney } from '@/app/_words/orders/minorWords';
 import { notAgreedWords, receiptAnswer } from '@/app/_words/orders/papers/followingWords';
 import { cameMinor } from '@/lib/orders/money/payments';
 import type { NotedOf } from '@/lib/orders/orderFacts';
-import { receiptOf } from '@/lib/quotes/followingPapers';
+import { receiptOf } from '@/lib/quotes/following/followingPapers';
 import { owedPaper } from './agreedPaper';
 import type { FollowingTabProps } from './paperChoices';
 

@@ -5,7 +5,7 @@ import { PaperDesk } from '@/app/_orderPapers/issuing/PaperDesk';
 import { TabHead } from '@/app/_orderPapers/TabHead';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { notAgreedWords, requestAnswer } from '@/app/_words/orders/papers/followingWords';
-import { paymentRequestOf } from '@/lib/quotes/followingPapers';
+import { paymentRequestOf } from '@/lib/quotes/following/followingPapers';
 import { owedPaper } from './agreedPaper';
 import type { FollowingTabProps } from './paperChoices';
 

@@ -1,6 +1,6 @@
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { asName } from '@/lib/quotes/asName';
-import { confirmationOf, type Issued } from '@/lib/quotes/followingPapers';
+import { confirmationOf, type Issued } from '@/lib/quotes/following/followingPapers';
 import { sumsWithChanges } from '@/lib/quotes/saleSums';
 import type { Confirmation } from '@/shared/schemas/orderPapers';
 

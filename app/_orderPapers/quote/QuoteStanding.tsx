@@ -7,7 +7,7 @@ import { useOrderStudy } from '@/app/_studies/useOrderStudy';
 import type { TextContext } from '@/app/_words/formatter';
 import { quoteStandingWords } from '@/app/_words/orders/quote/quoteStandingWords';
 import type { OutOf } from '@/lib/orders/orderFacts';
-import { quoteAsChosen } from '@/lib/quotes/followingPapers';
+import { quoteAsChosen } from '@/lib/quotes/following/followingPapers';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { versionText } from '@/shared/orderNumberText';
 

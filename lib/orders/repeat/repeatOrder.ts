@@ -1,7 +1,7 @@
 import { freeName } from '@/lib/drafts/freeName';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
-import { mixedPrices } from '@/lib/quotes/mixedPrices';
+import { mixedPrices } from '@/lib/quotes/agreed/mixedPrices';
 import type { Job } from '@/shared/schemas/job';
 import type { Order, OrderCharge } from '@/shared/schemas/order';
 import type { Workshop } from '@/shared/schemas/workshop';

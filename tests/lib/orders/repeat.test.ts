@@ -4,7 +4,7 @@ import type { ArtworkVersion } from '@/lib/orders/orderFacts';
 import { orderStanding } from '@/lib/orders/orderStanding';
 import { changedSince } from '@/lib/orders/repeat/changedSince';
 import { repeatOrder } from '@/lib/orders/repeat/repeatOrder';
-import { jobsAsAgreed } from '@/lib/quotes/jobAsAgreed';
+import { jobsAsAgreed } from '@/lib/quotes/agreed/jobAsAgreed';
 import { type Order, orderSchema } from '@/shared/schemas/order';
 import { type JobInput, jobInputSchema } from '@/shared/schemas/request';
 import { club, TODAY } from '@/tests/fixtures/clubJob';

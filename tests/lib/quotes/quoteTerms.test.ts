@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { confirmationOf } from '@/lib/quotes/followingPapers';
+import { confirmationOf } from '@/lib/quotes/following/followingPapers';
 import { quoteBody } from '@/lib/quotes/quoteBody';
 import { quoteSchema } from '@/shared/schemas/orderPapers';
 import type { PaperSettings } from '@/shared/schemas/seller';

@@ -1,6 +1,6 @@
 import { type Wording, wording } from '@/app/_words/findings/wording';
 import type { Formatter } from '@/app/_words/formatter';
-import type { AgreedChange, AgreedJob } from '@/lib/quotes/jobAsAgreed';
+import type { AgreedChange, AgreedJob } from '@/lib/quotes/agreed/jobAsAgreed';
 
 /** @returns what a job becomes with a yes: “The job becomes 40 × Club shirt, without Chest badge.” */
 export const agreedJobWords = (job: AgreedJob, formatter: Formatter): string =>

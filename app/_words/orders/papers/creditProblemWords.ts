@@ -1,5 +1,5 @@
 import { minorMoney } from '@/app/_words/orders/minorWords';
-import type { CreditProblem } from '@/lib/quotes/creditNoteOf';
+import type { CreditProblem } from '@/lib/quotes/following/creditNoteOf';
 import type { TaxOnPaper } from '@/shared/schemas/paperParts';
 
 /** @returns why a credit note cannot be made, and what mends it. */

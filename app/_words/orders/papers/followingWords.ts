@@ -1,5 +1,5 @@
 import { listed } from '@/app/_words/listed';
-import type { GoodsProblem } from '@/lib/quotes/goodsPapers';
+import type { GoodsProblem } from '@/lib/quotes/following/goodsPapers';
 import type { SaleSums, TaxOnPaper } from '@/shared/schemas/paperParts';
 
 /** An answer line: the bold part first. */

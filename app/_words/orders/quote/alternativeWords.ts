@@ -1,6 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
-import type { AlternativeOffer } from '@/lib/quotes/alternativeOffers';
+import type { AlternativeOffer } from '@/lib/quotes/alternatives/alternativeOffers';
 import type { Job } from '@/shared/schemas/job';
 import type { Alternative } from '@/shared/schemas/order';
 

@@ -1,21 +1,21 @@
 import { judgeJob } from '@/lib/costing/priceJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { jobAsSold } from '@/lib/quotes/agreed/jobAsSold';
+import { type LineTerms, listItem, onPaper } from '@/lib/quotes/askedLine';
+import { costSale } from '@/lib/quotes/costSale';
+import { listedLine } from '@/lib/quotes/listedLine';
+import { orderSale, type Sale } from '@/lib/quotes/orderSale';
+import { untaxedJob } from '@/lib/quotes/orderTax';
+import { type PricedJob, UNDER_FLOOR } from '@/lib/quotes/pricedJob';
+import type { QuotedJob } from '@/lib/quotes/quoteAsked';
+import type { AlternativeProblem } from '@/lib/quotes/quoteObstacle';
+import { lineTotal, type SoldLine, soldPieces } from '@/lib/quotes/soldLine';
 import { type Finding, isStanding } from '@/shared/finding';
 import { failed, ok, type Result } from '@/shared/result';
 import type { Alternative } from '@/shared/schemas/order';
-import { type LineTerms, listItem, onPaper } from './askedLine';
-import { costSale } from './costSale';
 import { fewerOf, heldTo, withFewerPieces } from './fewerPieces';
-import { jobAsSold } from './jobAsSold';
-import { listedLine } from './listedLine';
 import { withMorePieces } from './morePieces';
 import { withOnePrintLess } from './onePrintLess';
-import { orderSale, type Sale } from './orderSale';
-import { untaxedJob } from './orderTax';
-import { type PricedJob, UNDER_FLOOR } from './pricedJob';
-import type { QuotedJob } from './quoteAsked';
-import type { AlternativeProblem } from './quoteObstacle';
-import { lineTotal, type SoldLine, soldPieces } from './soldLine';
 
 /** What an order is offered beside. */
 export interface AskedSale {

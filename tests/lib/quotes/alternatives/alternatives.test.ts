@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { alternativeOffers } from '@/lib/quotes/alternativeOffers';
-import { fewerOf } from '@/lib/quotes/fewerPieces';
+import { alternativeOffers } from '@/lib/quotes/alternatives/alternativeOffers';
+import { fewerOf } from '@/lib/quotes/alternatives/fewerPieces';
 import { club, clubWith } from '@/tests/fixtures/clubJob';
 import { costed, grid } from '@/tests/fixtures/costed';
 import { DAY } from '@/tests/fixtures/numbers';
+import { plainInput, plainQuote } from '@/tests/lib/quotes/plainQuote';
+import { asking, clubAlternatives, ready, refused } from '@/tests/lib/quotes/quoteTools';
 import { cases, patience } from '@/tests/tools/cases';
-import { plainInput, plainQuote } from './plainQuote';
-import { asking, clubAlternatives, ready, refused } from './quoteTools';
 
 const clubLine = { jobId: 'club-order', lineId: 'shirts' };
 const pieces = (quantity: number, size: string | null = null) => ({

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { creditNoteOf } from '@/lib/quotes/creditNoteOf';
-import { confirmationOf } from '@/lib/quotes/followingPapers';
-import { invoiceOf } from '@/lib/quotes/invoiceOf';
+import { creditNoteOf } from '@/lib/quotes/following/creditNoteOf';
+import { confirmationOf } from '@/lib/quotes/following/followingPapers';
+import { invoiceOf } from '@/lib/quotes/following/invoiceOf';
 import { quoteBody } from '@/lib/quotes/quoteBody';
 import { saleSums } from '@/lib/quotes/saleSums';
 import { type CreditNote, creditNoteSchema, type Invoice } from '@/shared/schemas/orderPapers';
+import { ready } from '@/tests/lib/quotes/quoteTools';
 import { cases } from '@/tests/tools/cases';
-import { ready } from './quoteTools';
 
 const issued = { number: { count: 1, letter: 'A' as const }, day: '2026-12-12' };
 const quote = quoteBody(ready(), issued.number, ({ id }) => id);

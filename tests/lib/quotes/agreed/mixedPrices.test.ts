@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { jobsAsAgreed } from '@/lib/quotes/jobAsAgreed';
-import { mixedPrices } from '@/lib/quotes/mixedPrices';
+import { jobsAsAgreed } from '@/lib/quotes/agreed/jobAsAgreed';
+import { mixedPrices } from '@/lib/quotes/agreed/mixedPrices';
+import type { OfAgreed } from '@/lib/quotes/agreed/writingOf';
 import { quoteBody } from '@/lib/quotes/quoteBody';
-import type { OfAgreed } from '@/lib/quotes/writingOf';
 import type { Job, Line } from '@/shared/schemas/job';
 import { club } from '@/tests/fixtures/clubJob';
 import { DAY } from '@/tests/fixtures/numbers';
-import { plainInput } from './plainQuote';
-import { anOrder, clubAlternatives, ready } from './quoteTools';
+import { plainInput } from '@/tests/lib/quotes/plainQuote';
+import { anOrder, clubAlternatives, ready } from '@/tests/lib/quotes/quoteTools';
 
 type Asked = NonNullable<Parameters<typeof ready>[0]>;
 

@@ -1,12 +1,12 @@
 import type { Figures } from '@/lib/papers/words/figures';
 import { filled } from '@/lib/papers/words/labelsFor';
+import { asName, shortened } from '@/lib/quotes/asName';
+import type { Sale } from '@/lib/quotes/orderSale';
+import { shareOf } from '@/lib/quotes/saleSums';
+import { type SoldLine, soldPieces } from '@/lib/quotes/soldLine';
 import type { Alternative } from '@/shared/schemas/order';
 import type { QuoteAlternative } from '@/shared/schemas/paperParts';
 import type { AskedSale } from './alternativeSale';
-import { asName, shortened } from './asName';
-import type { Sale } from './orderSale';
-import { shareOf } from './saleSums';
-import { type SoldLine, soldPieces } from './soldLine';
 
 interface OnPaper {
   readonly alternative: Alternative;

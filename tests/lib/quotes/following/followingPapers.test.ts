@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { confirmationOf, paymentRequestOf, receiptOf } from '@/lib/quotes/followingPapers';
-import { changesInvoiceOf, invoiceOf } from '@/lib/quotes/invoiceOf';
+import { confirmationOf, paymentRequestOf, receiptOf } from '@/lib/quotes/following/followingPapers';
+import { changesInvoiceOf, invoiceOf } from '@/lib/quotes/following/invoiceOf';
 import { quoteBody } from '@/lib/quotes/quoteBody';
 import { sumsWithChanges } from '@/lib/quotes/saleSums';
 import { paymentSchema } from '@/shared/schemas/orderEvents';
@@ -12,7 +12,7 @@ import {
   receiptSchema,
 } from '@/shared/schemas/orderPapers';
 import { clubWith } from '@/tests/fixtures/clubJob';
-import { clubAlternatives, ready } from './quoteTools';
+import { clubAlternatives, ready } from '@/tests/lib/quotes/quoteTools';
 
 const quote = quoteBody(
   ready({ order: { alternatives: clubAlternatives } }),

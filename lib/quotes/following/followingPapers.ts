@@ -1,9 +1,9 @@
+import { headingLike, type PaperHeading } from '@/lib/quotes/paperHeading';
+import { moneyOfTerms, termsWith } from '@/lib/quotes/termsOfQuote';
 import { failed, ok, type Result } from '@/shared/result';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Payment } from '@/shared/schemas/orderEvents';
 import type { Confirmation, PaymentRequest, Quote, Receipt } from '@/shared/schemas/orderPapers';
-import { headingLike, type PaperHeading } from './paperHeading';
-import { moneyOfTerms, termsWith } from './termsOfQuote';
 
 /** What a paper is given when it goes out. */
 export interface Issued {

@@ -1,9 +1,9 @@
+import { headingLike } from '@/lib/quotes/paperHeading';
+import { saleSums } from '@/lib/quotes/saleSums';
 import { failed, ok, type Result } from '@/shared/result';
 import type { CreditNote, Invoice } from '@/shared/schemas/orderPapers';
 import type { SaleSums } from '@/shared/schemas/paperParts';
 import type { Issued } from './followingPapers';
-import { headingLike } from './paperHeading';
-import { saleSums } from './saleSums';
 
 interface Crediting {
   readonly paperId: string;

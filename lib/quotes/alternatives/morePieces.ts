@@ -2,10 +2,10 @@ import { costInput } from '@/lib/costing/costInput';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { LineList } from '@/lib/price/list/lineList';
 import { priceLine } from '@/lib/price/priceTable';
+import { type SoldLine, type SoldSize, soldPieces, soldSize } from '@/lib/quotes/soldLine';
 import type { MinorUnits } from '@/shared/money';
 import type { JobInput } from '@/shared/schemas/request';
 import { splitWhole } from '@/shared/splitWhole';
-import { type SoldLine, type SoldSize, soldPieces, soldSize } from './soldLine';
 
 /** @returns the list that a line would have with its set-up apart, as the sums suggest it; null where none can be made. */
 function setUpApartList(input: JobInput, lineId: string, grid: Grid): LineList | null {

@@ -3,16 +3,16 @@ import { resolveJob } from '@/lib/job/resolveJob';
 import { namesOfList } from '@/lib/names/nameListText';
 import { packingOrder } from '@/lib/names/packingOrder';
 import type { CareCards } from '@/lib/papers/bodies/careCard';
+import { addressOfGoods } from '@/lib/quotes/addressOfGoods';
+import { goodsOf } from '@/lib/quotes/goodsOf';
+import { labelsOfOrder, paperHeading, paperStyle } from '@/lib/quotes/paperHeading';
+import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { failed, ok, type Result } from '@/shared/result';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Customer } from '@/shared/schemas/customer';
 import type { DeliveryNote, Proof } from '@/shared/schemas/orderPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { addressOfGoods } from './addressOfGoods';
 import type { Issued } from './followingPapers';
-import { goodsOf } from './goodsOf';
-import { labelsOfOrder, paperHeading, paperStyle } from './paperHeading';
-import type { QuoteAsked } from './quoteAsked';
 
 /** What papers about the goods themselves are made of. */
 export type GoodsAsked = Pick<QuoteAsked, 'orderId' | 'order' | 'orderNumber' | 'customer' | 'jobs'> & {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { jobAsSold } from '@/lib/quotes/jobAsSold';
+import { jobAsSold } from '@/lib/quotes/agreed/jobAsSold';
 import { club } from '@/tests/fixtures/clubJob';
 
 it('a job of an accepted alternative has its quantities and prints, and no longer what was said of the others', () => {

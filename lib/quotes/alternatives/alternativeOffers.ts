@@ -1,13 +1,13 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { type AskedJudged, judgeSale } from '@/lib/quotes/judgeSale';
+import type { PricedJob } from '@/lib/quotes/pricedJob';
+import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
+import { type SoldLine, soldPieces } from '@/lib/quotes/soldLine';
 import { quantitySpots } from '@/lib/studies/curve/quantitySpots';
 import type { SpotReason } from '@/lib/studies/curve/usedUpAt';
 import type { Alternative } from '@/shared/schemas/order';
 import type { SaleSums } from '@/shared/schemas/paperParts';
 import { alternativeSale } from './alternativeSale';
-import { type AskedJudged, judgeSale } from './judgeSale';
-import type { PricedJob } from './pricedJob';
-import type { QuoteAsked } from './quoteAsked';
-import { type SoldLine, soldPieces } from './soldLine';
 
 /** Why an alternative is worth offering. */
 type OfferReason =

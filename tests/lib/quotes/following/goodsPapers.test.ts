@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { careCardsOf, deliveryNoteOf, type GoodsAsked, proofOf } from '@/lib/quotes/goodsPapers';
+import { careCardsOf, deliveryNoteOf, type GoodsAsked, proofOf } from '@/lib/quotes/following/goodsPapers';
 import { deliveryNoteSchema, proofSchema } from '@/shared/schemas/orderPapers';
 import { club, clubWith, mugs, TODAY } from '@/tests/fixtures/clubJob';
-import { asking, clubCustomer } from './quoteTools';
+import { asking, clubCustomer } from '@/tests/lib/quotes/quoteTools';
 
 /* The club: 4 S, 9 M, 11 L, 8 XL, 4 2XL and 1 3XL, a back picture of 8 × 9.6 in and a badge. */
 

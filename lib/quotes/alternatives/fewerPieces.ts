@@ -3,11 +3,11 @@ import type { Labels } from '@/lib/papers/words/englishLabels';
 import { filled } from '@/lib/papers/words/labelsFor';
 import { priceLine } from '@/lib/price/priceTable';
 import { suggestedPrice } from '@/lib/price/suggestedPrice';
+import { asName } from '@/lib/quotes/asName';
+import type { PricedJob } from '@/lib/quotes/pricedJob';
+import { lineTotal, type SoldLine, soldSize } from '@/lib/quotes/soldLine';
 import type { MinorUnits } from '@/shared/money';
 import { splitWhole } from '@/shared/splitWhole';
-import { asName } from './asName';
-import type { PricedJob } from './pricedJob';
-import { lineTotal, type SoldLine, soldSize } from './soldLine';
 
 /** @returns how many of each size are left, split by largest remainder; sizes of which none are left are gone. */
 export function fewerOf(

@@ -1,10 +1,10 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { PricedJob } from '@/lib/quotes/pricedJob';
+import type { AlternativeProblem } from '@/lib/quotes/quoteObstacle';
+import { type SoldLine, soldSize } from '@/lib/quotes/soldLine';
 import { placementCharge } from '@/lib/studies/charges/placementCharge';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import { failed, ok, type Result } from '@/shared/result';
-import type { PricedJob } from './pricedJob';
-import type { AlternativeProblem } from './quoteObstacle';
-import { type SoldLine, soldSize } from './soldLine';
 
 /**
  * A line without one of its prints: at the maker's own price of a piece, to which sizes add what they added, or at the

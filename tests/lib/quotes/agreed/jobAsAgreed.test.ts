@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { quoteAsChosen } from '@/lib/quotes/followingPapers';
-import { jobsAsAgreed } from '@/lib/quotes/jobAsAgreed';
+import { jobsAsAgreed } from '@/lib/quotes/agreed/jobAsAgreed';
+import { quoteAsChosen } from '@/lib/quotes/following/followingPapers';
 import { quoteBody } from '@/lib/quotes/quoteBody';
 import { stillHolds } from '@/lib/quotes/stillHolds';
 import type { Job } from '@/shared/schemas/job';
@@ -8,8 +8,8 @@ import type { Quote } from '@/shared/schemas/orderPapers';
 import { club } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 import { DAY } from '@/tests/fixtures/numbers';
-import { plainInput } from './plainQuote';
-import { anOrder, asking, clubAlternatives, clubCustomer, ready } from './quoteTools';
+import { plainInput } from '@/tests/lib/quotes/plainQuote';
+import { anOrder, asking, clubAlternatives, clubCustomer, ready } from '@/tests/lib/quotes/quoteTools';
 
 type Asked = NonNullable<Parameters<typeof ready>[0]>;
 

@@ -1,8 +1,8 @@
+import { headingLike } from '@/lib/quotes/paperHeading';
+import { type Changes, noSums, sumsWithChanges } from '@/lib/quotes/saleSums';
+import { duesOfTerms, termsOfBill } from '@/lib/quotes/termsOfQuote';
 import type { Confirmation, Invoice, Quote } from '@/shared/schemas/orderPapers';
 import type { Issued } from './followingPapers';
-import { headingLike } from './paperHeading';
-import { type Changes, noSums, sumsWithChanges } from './saleSums';
-import { duesOfTerms, termsOfBill } from './termsOfQuote';
 
 type Confirmed = Omit<Confirmation, 'accepted' | 'quote' | 'terms'>;
 
