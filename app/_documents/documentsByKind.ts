@@ -6,6 +6,8 @@ import type { Customer } from '@/shared/schemas/customer';
 import type { Job } from '@/shared/schemas/job';
 import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
+import type { Shop } from '@/shared/schemas/shop';
+import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Stored } from '@/shared/schemas/stored';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type IssuedVersions, issuedByList, noneIssued, type VersionPaper } from './issuedVersions';
@@ -48,12 +50,24 @@ export interface DocumentsByKind {
   readonly orders: readonly OrderRecord[];
   /** Last changed first. */
   readonly lists: readonly PriceListRecord[];
+  readonly stallDays: Readonly<Record<string, StallDay>>;
+  readonly shops: Readonly<Record<string, Shop>>;
   /** What went out of price lists, by the id of the list; removed ones among them. */
   readonly issued: ReadonlyMap<string, IssuedVersions>;
 }
 
 export function documentsByKind(
-  { workshop, blank, artwork, job, priceList, customer, order }: DocumentsState<DocumentBodies>['kinds'],
+  {
+    workshop,
+    blank,
+    artwork,
+    job,
+    priceList,
+    customer,
+    order,
+    stallDay,
+    shop,
+  }: DocumentsState<DocumentBodies>['kinds'],
   versions: readonly VersionPaper[],
 ): DocumentsByKind {
   const issued = issuedOf(versions);
@@ -64,6 +78,8 @@ export function documentsByKind(
     jobs: keptJobs(job.documents),
     customers: customer.bodies,
     orders: keptOrders(order.documents),
+    stallDays: stallDay.bodies,
+    shops: shop.bodies,
     lists: keptLists(priceList.documents)(issued),
     issued,
   };

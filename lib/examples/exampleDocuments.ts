@@ -5,6 +5,8 @@ import type { Job } from '@/shared/schemas/job';
 import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
+import type { Shop } from '@/shared/schemas/shop';
+import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { CLUB_CUSTOMER_ID, CLUB_ENQUIRY_ID, clubCustomer, clubEnquiry } from './clubEnquiry';
 import { clubEventDay } from './clubEventDay';
@@ -13,6 +15,8 @@ import { exampleAt } from './exampleAt';
 import { examplePriceList } from './examplePriceList';
 import { fairMugs, fairShirts } from './fairJobs';
 import type { Region } from './regionOf';
+import { moneySize } from './scaleMoney';
+import { SPRING_FAIR_ID, springFair, springFairDay } from './springFair';
 
 /** Id of the finished job that a first visit shows. */
 export const FIRST_JOB_ID = 'club-order';
@@ -24,11 +28,13 @@ export type ExampleDocument =
   | { readonly kind: 'job'; readonly id: string; readonly body: Job }
   | { readonly kind: 'priceList'; readonly id: string; readonly body: PriceList }
   | { readonly kind: 'customer'; readonly id: string; readonly body: Customer }
-  | { readonly kind: 'order'; readonly id: string; readonly body: Order };
+  | { readonly kind: 'order'; readonly id: string; readonly body: Order }
+  | { readonly kind: 'stallDay'; readonly id: string; readonly body: StallDay }
+  | { readonly kind: 'shop'; readonly id: string; readonly body: Shop };
 
 /**
- * Everything a first visit finds: the workshop, its blanks and artworks, three jobs, a price list, and the order of one
- * of the jobs with its customer.
+ * Everything a first visit finds: the workshop, its blanks and artworks, three jobs, a price list, the order of one of
+ * the jobs with its customer, and the fair that the two others are made for.
  *
  * @param day the day of the visit, YYYY-MM-DD: the rates of the example are of that day, so that it does not age
  * @param region whose money, paper and units it is in; dollars, letter and inches unless told
@@ -54,5 +60,16 @@ export function exampleDocuments(day: string, region?: Region): readonly Example
     },
     { kind: 'customer', id: CLUB_CUSTOMER_ID, body: clubCustomer },
     { kind: 'order', id: CLUB_ENQUIRY_ID, body: clubEnquiry(FIRST_JOB_ID, wantedOn) },
+    {
+      kind: 'stallDay',
+      id: SPRING_FAIR_ID,
+      body: springFair({
+        day,
+        fairDay: springFairDay(day),
+        jobs: { 'fair-shirts': shirts.job, 'fair-mugs': mugs.job },
+        times: moneySize(region?.currency ?? 'USD') ?? 1,
+        isMetric: region?.units.length === 'mm',
+      }),
+    },
   ];
 }

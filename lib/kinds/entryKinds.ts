@@ -22,6 +22,14 @@ import {
   payoutSchema,
 } from '@/shared/schemas/orderEvents';
 import {
+  type ShopPayment,
+  type ShopStatement,
+  type StallTap,
+  shopPaymentSchema,
+  shopStatementSchema,
+  stallTapSchema,
+} from '@/shared/schemas/stallEvents';
+import {
   type StockCount,
   type StockMove,
   type StockTransfer,
@@ -117,6 +125,33 @@ const expense: KindDescriptor<Expense, 'entry'> = {
   schema: expenseSchema,
   linksOf: ({ orderId }) => (orderId === null ? [] : [{ to: 'order', id: orderId, path: ['orderId'] }]),
 };
+const stallTap: KindDescriptor<StallTap, 'entry'> = {
+  ...first,
+  word: 'tap of a sales count',
+  schema: stallTapSchema,
+  linksOf: ({ stallDayId, planId }) => [
+    { to: 'stallDay', id: stallDayId, path: ['stallDayId'] },
+    { to: 'paper', id: planId, path: ['planId'] },
+  ],
+};
+const shopStatement: KindDescriptor<ShopStatement, 'entry'> = {
+  ...first,
+  word: 'statement of a shop',
+  schema: shopStatementSchema,
+  linksOf: ({ shopId, rows }) => [
+    { to: 'shop', id: shopId, path: ['shopId'] },
+    ...rows.map(({ goods }, at) => ({ to: 'job', id: goods.jobId, path: ['rows', at, 'goods', 'jobId'] })),
+  ],
+};
+const shopPayment: KindDescriptor<ShopPayment, 'entry'> = {
+  ...first,
+  word: 'payment of a shop',
+  schema: shopPaymentSchema,
+  linksOf: ({ shopId, statementId }) => [
+    { to: 'shop', id: shopId, path: ['shopId'] },
+    { to: 'entry', id: statementId, path: ['statementId'] },
+  ],
+};
 const issuing: KindDescriptor<Issuing, 'entry'> = {
   ...first,
   word: 'issuing',
@@ -142,6 +177,9 @@ export const entryKinds = {
   payment,
   payout,
   expense,
+  stallTap,
+  shopStatement,
+  shopPayment,
   issuing,
   takeBack,
 } as const;

@@ -4,10 +4,12 @@ import { customer } from '@/lib/kinds/customer/descriptor';
 import { job } from '@/lib/kinds/job/descriptor';
 import { order } from '@/lib/kinds/order/descriptor';
 import { priceList } from '@/lib/kinds/priceList/descriptor';
+import { shop } from '@/lib/kinds/shop/descriptor';
+import { stallDay } from '@/lib/kinds/stallDay/descriptor';
 import { workshop } from '@/lib/kinds/workshop/descriptor';
 
 /** Every kind of document that is kept, under the name its records bear. A new kind is a folder and a line here. */
-export const kinds = { workshop, blank, artwork, job, priceList, customer, order } as const;
+export const kinds = { workshop, blank, artwork, job, priceList, customer, order, stallDay, shop } as const;
 
 export type DocumentKind = keyof typeof kinds;
 

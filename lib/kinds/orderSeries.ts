@@ -1,4 +1,4 @@
-import type { PaperBodies } from './paperKinds';
+import type { OrderPaperKind } from './paperKinds';
 
 /** What the orders of a year are numbered in. */
 export const orderSeries = (year: number): string => `order ${shortYear(year)}`;
@@ -9,11 +9,7 @@ export const orderSeries = (year: number): string => `order ${shortYear(year)}`;
  *
  * @param year of the day it is issued on
  */
-export const orderPaperSeries = (
-  kind: Exclude<keyof PaperBodies, 'priceListVersion'>,
-  orderId: string,
-  year: number,
-): string =>
+export const orderPaperSeries = (kind: OrderPaperKind, orderId: string, year: number): string =>
   kind === 'quote' || kind === 'confirmation' ? `${kind} ${orderId}` : `${kind} ${shortYear(year)}`;
 
 /** As numbers show it: 26 of 2026. */

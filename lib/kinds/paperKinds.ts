@@ -18,6 +18,7 @@ import {
   receiptSchema,
 } from '@/shared/schemas/orderPapers';
 import { type PriceListVersion, priceListVersionSchema } from '@/shared/schemas/priceList';
+import { type DayClose, dayCloseSchema, type StallPlan, stallPlanSchema } from '@/shared/schemas/stallPapers';
 
 const first = {
   nature: 'issued',
@@ -62,9 +63,15 @@ const deliveryNote: KindDescriptor<DeliveryNote, 'issued'> = {
   schema: deliveryNoteSchema,
 };
 
-/** Every kind of paper that goes out, under the name its records bear. */
-export const paperKinds = {
-  priceListVersion,
+const stallPlan: KindDescriptor<StallPlan, 'issued'> = {
+  ...first,
+  word: 'stall plan',
+  schema: stallPlanSchema,
+};
+const dayClose: KindDescriptor<DayClose, 'issued'> = { ...first, word: 'day close', schema: dayCloseSchema };
+
+/** The papers of an order. */
+const orderPaperKinds = {
   quote,
   confirmation,
   paymentRequest,
@@ -75,7 +82,12 @@ export const paperKinds = {
   deliveryNote,
 } as const;
 
+/** Every kind of paper that goes out, under the name its records bear. */
+export const paperKinds = { priceListVersion, ...orderPaperKinds, stallPlan, dayClose } as const;
+
 type PaperKind = keyof typeof paperKinds;
+
+export type OrderPaperKind = keyof typeof orderPaperKinds;
 
 /** What a paper of each kind says. */
 export type PaperBodies = {

@@ -1,4 +1,4 @@
-import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import type { OrderPaperKind, PaperBodies } from '@/lib/kinds/paperKinds';
 import type { Approval } from '@/shared/schemas/entries';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Order } from '@/shared/schemas/order';
@@ -18,7 +18,6 @@ export type NotedOf<Kind extends keyof NotedBodies> = OfKind<NotedBodies, Kind>;
 /** What counts, of any kind an order is told by. */
 export type Noted = { [Kind in keyof NotedBodies]: NotedOf<Kind> }[keyof NotedBodies];
 
-type OrderPaperKind = Exclude<keyof PaperBodies, 'priceListVersion'>;
 export type OutOf<Kind extends OrderPaperKind> = Paper<Kind, PaperBodies[Kind]> & {
   readonly withdrawn: boolean;
 };

@@ -1,12 +1,9 @@
 import type { PaperToMake } from '@/app/_store/paperToMake';
 import type { PaperFile } from '@/app/_transactions/issuePaper';
 import { orderPaperSeries } from '@/lib/kinds/orderSeries';
-import type { PaperBodies } from '@/lib/kinds/paperKinds';
+import type { OrderPaperKind, PaperBodies } from '@/lib/kinds/paperKinds';
 import type { PaperSource } from '@/lib/papers/paperOf';
 import type { PaperNumber } from '@/shared/schemas/happened';
-
-/** The papers of an order that bear a number. */
-export type OrderPaperKind = Exclude<keyof PaperBodies, 'priceListVersion'>;
 
 /** A paper that could go out: all of it but its number. */
 export type PaperToGo = {

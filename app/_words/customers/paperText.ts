@@ -18,11 +18,14 @@ export function paperText({ kind, number, body }: Pick<Paper, 'kind' | 'number' 
   const issuedOn = daySchema.safeParse(said.issuedOn);
   if ((kind === 'quote' || kind === 'confirmation') && order.success)
     return `${word} ${orderNumberText(order.data)}, version ${versionText(number, order.data)}`;
-  return issuedOn.success && kind !== 'priceListVersion'
+  return issuedOn.success && !countedAlone.has(kind)
     ? `${word} ${seriesNumberText(number, issuedOn.data)}`
     : `${word} ${paperNumberText(number)}`;
 }
 
 // Helpers
+
+/** Numbered by the draft they are of, not by the year. */
+const countedAlone: ReadonlySet<string> = new Set(['priceListVersion', 'stallPlan', 'dayClose']);
 
 const isPaperKind = (kind: string): kind is keyof typeof paperKinds => Object.hasOwn(paperKinds, kind);

@@ -21,6 +21,8 @@ const noPapers: Facts['papers'] = {
   creditNote: [],
   proof: [],
   deliveryNote: [],
+  stallPlan: [],
+  dayClose: [],
 };
 const none: Facts = {
   documents: [],
@@ -36,6 +38,9 @@ const none: Facts = {
     payment: [],
     payout: [],
     expense: [],
+    stallTap: [],
+    shopStatement: [],
+    shopPayment: [],
     issuing: [],
     takeBack: [],
   },

@@ -36,6 +36,8 @@ const workspace = {
     creditNote: [],
     proof: [],
     deliveryNote: [],
+    stallPlan: [],
+    dayClose: [],
   },
 };
 const blankId = Object.keys(workspace.blanks)[0] ?? '';

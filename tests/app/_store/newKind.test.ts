@@ -129,7 +129,7 @@ describe('a new kind of document', () => {
 });
 
 describe('the table of kinds', () => {
-  it('names the seven kinds of today under the names their records bear', () => {
+  it('names the nine kinds of today under the names their records bear', () => {
     expect(Object.keys(kinds).toSorted()).toEqual([
       'artwork',
       'blank',
@@ -137,6 +137,8 @@ describe('the table of kinds', () => {
       'job',
       'order',
       'priceList',
+      'shop',
+      'stallDay',
       'workshop',
     ]);
   });

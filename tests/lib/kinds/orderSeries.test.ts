@@ -15,7 +15,7 @@ describe('what papers of orders are numbered in', () => {
     expect(orderSeries(2008)).toBe('order 08');
   });
 
-  it('versions of price lists count over all devices, papers of orders on each, and no paper of an order is without its file', () => {
+  it('papers of orders count on each device, all others over all, and no paper of an order is without its file', () => {
     const byDevice = Object.entries(paperKinds).flatMap(([name, kind]) =>
       'numbering' in kind && kind.numbering === 'device' ? [name] : [],
     );
@@ -32,7 +32,7 @@ describe('what papers of orders are numbered in', () => {
     const withoutFile = Object.entries(paperKinds).flatMap(([name, kind]) =>
       'needsFile' in kind && kind.needsFile === true ? [] : [name],
     );
-    expect(withoutFile).toEqual(['priceListVersion']);
+    expect(withoutFile).toEqual(['priceListVersion', 'stallPlan', 'dayClose']);
   });
 
   it('of the steps of an order only the enquiry bears a number', () => {

@@ -1,0 +1,24 @@
+import type { StallGoods } from '@/shared/schemas/stallDay';
+
+/** What a closed stall day teaches the next. */
+export interface PastDay {
+  readonly stallDayId: string;
+  readonly name: string;
+  readonly day: string;
+  readonly sellingHours: number;
+  readonly payPerHour: number | null;
+  /** Currency units. */
+  readonly takings: number;
+  readonly stallFee: number;
+  readonly currency: string;
+  /** The weather it was, by the name of that plan, and what of a dry day it left by the plan; null where nobody said. */
+  readonly weather: { readonly name: string; readonly factor: number } | null;
+  /** Pieces asked for: sold, and lost after the last was gone; by goods. */
+  readonly wanted: readonly (StallGoods & {
+    readonly rangeName: string;
+    readonly pieces: number;
+    readonly sold: number;
+  })[];
+  /** What the plan of that day expected in that weather; null where it expected nothing. */
+  readonly expected: number | null;
+}

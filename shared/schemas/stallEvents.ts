@@ -1,0 +1,114 @@
+import { idSchema } from './basics';
+import { daySchema } from './rate';
+import { stallGoodsSchema } from './stallDay';
+import { z } from './z';
+
+const minorSchema = z.int().min(0).max(1e12);
+const signedMinorSchema = z.int().min(-1e12).max(1e12);
+const currencySchema = z.string().regex(/^[A-Z]{3}$/);
+const wordsSchema = z.string().trim().max(500);
+
+export const stallPayWays = ['cash', 'card'] as const;
+
+/** Why money goes into the tin or out of it beside sales. */
+const tinCauses = ['skimmed', 'added', 'spent'] as const;
+
+/** One tap of the sales count. A tap is taken back by the entry that takes entries back, never changed. */
+const tapSchema = z.discriminatedUnion('what', [
+  z.strictObject({
+    what: z.literal('sale'),
+    goods: stallGoodsSchema,
+    /** As paid, tax inside where the way of selling writes it so. */
+    minor: minorSchema,
+    /** Where it is not the price of the hour. */
+    isOwnPrice: z.literal(true).exactOptional(),
+    pay: z.enum(stallPayWays),
+  }),
+  /** Taken off what the open ticket comes to, for a set of the plan. */
+  z.strictObject({ what: z.literal('set'), setId: idSchema, minor: minorSchema, pay: z.enum(stallPayWays) }),
+  /** The customer goes: what this device sells next is on another ticket. */
+  z.strictObject({ what: z.literal('next') }),
+  /** A piece came back and another went; money the customer pays on top, or less than 0 gets back. */
+  z.strictObject({
+    what: z.literal('exchange'),
+    back: stallGoodsSchema,
+    out: stallGoodsSchema,
+    minor: signedMinorSchema,
+    pay: z.enum(stallPayWays),
+  }),
+  /** A piece that came back for its money. */
+  z.strictObject({
+    what: z.literal('refund'),
+    goods: stallGoodsSchema,
+    minor: minorSchema,
+    pay: z.enum(stallPayWays),
+  }),
+  z.strictObject({ what: z.literal('given'), goods: stallGoodsSchema }),
+  z.strictObject({ what: z.literal('damaged'), goods: stallGoodsSchema, isSecond: z.boolean() }),
+  /** More pieces were put out, such as those pressed overnight; they stand beside those of the plan. */
+  z.strictObject({ what: z.literal('refill'), goods: stallGoodsSchema, pieces: z.int().min(1).max(10_000) }),
+  /** Asked for, not here: goods of the plan that are gone, or in words what there is none of. */
+  z.strictObject({ what: z.literal('asked'), goods: stallGoodsSchema.nullable(), words: wordsSchema }),
+  /** Picked up and put back because of the price. */
+  z.strictObject({ what: z.literal('putBack'), goods: stallGoodsSchema.nullable() }),
+  z.strictObject({ what: z.literal('visitors'), count: z.int().min(1).max(100_000) }),
+  z.strictObject({ what: z.literal('weather'), weatherId: idSchema }),
+  z.strictObject({ what: z.literal('note'), words: wordsSchema }),
+  /** Somebody wants something made. */
+  z.strictObject({ what: z.literal('lead'), words: wordsSchema }),
+  z.strictObject({
+    what: z.literal('tin'),
+    cause: z.enum(tinCauses),
+    minor: minorSchema,
+    words: wordsSchema,
+  }),
+]);
+
+/** What was tapped at a stall, stamped by the clock of the device; its order within a device is that of its count. */
+export const stallTapSchema = z.strictObject({
+  stallDayId: idSchema,
+  /** The plan it was counted by. */
+  planId: idSchema,
+  currency: currencySchema,
+  tap: tapSchema,
+});
+
+/** What a shop says it sold. */
+export const shopStatementSchema = z.strictObject({
+  shopId: idSchema,
+  day: daySchema,
+  currency: currencySchema,
+  rows: z
+    .array(
+      z.strictObject({
+        goods: stallGoodsSchema,
+        sold: z.int().min(0).max(100_000),
+        /** Gone without having been sold. */
+        missing: z.int().min(0).max(100_000).default(0),
+        /** The shop's price of a piece, as written. */
+        eachMinor: minorSchema,
+      }),
+    )
+    .min(1)
+    .max(500),
+  /** What it keeps, share of its price, on that day. */
+  commissionShare: z.number().min(0).max(0.95),
+  commissionBase: z.enum(['withTax', 'withoutTax']),
+  /** What it owes for this, tax inside where the prices have it. */
+  dueMinor: minorSchema,
+});
+
+/** A shop paid. */
+export const shopPaymentSchema = z.strictObject({
+  shopId: idSchema,
+  statementId: idSchema,
+  day: daySchema,
+  amountMinor: z.int().min(1).max(1e12),
+  currency: currencySchema,
+});
+
+export type StallTap = z.infer<typeof stallTapSchema>;
+export type Tap = z.infer<typeof tapSchema>;
+export type StallPay = (typeof stallPayWays)[number];
+export type ShopStatement = z.infer<typeof shopStatementSchema>;
+export type ShopPayment = z.infer<typeof shopPaymentSchema>;

@@ -1,0 +1,203 @@
+import { currencyCodes } from '@/shared/tables/currencies';
+import { idSchema, nameSchema } from './basics';
+import { sizeNameSchema } from './blank';
+import { paperNumberSchema } from './happened';
+import { daySchema } from './rate';
+import { coinsSchema, stallGoodsSchema } from './stallDay';
+import { z } from './z';
+
+/** Money of a paper: whole minor units, which nothing rounds again. */
+const minorSchema = z.int().min(-1e12).max(1e12);
+/** Currency units, unrounded. */
+const amountSchema = z.number().min(-1e9).max(1e9);
+const piecesSchema = z.int().min(0).max(100_000);
+const minuteSchema = z.int().min(0).max(1439);
+const shareSchema = z.number().min(0).max(1);
+const currencySchema = z.string().refine((code) => currencyCodes.includes(code), {
+  error: 'is not a currency code of ISO 4217 with a minor unit',
+});
+
+/** What a piece sold of some goods brings and costs, as reckoned when the plan was fixed. */
+const plannedGoodsSchema = stallGoodsSchema.extend({
+  rangeId: idSchema,
+  /** As told to a customer; the size of goods of one size is not shown. */
+  design: nameSchema,
+  bring: piecesSchema,
+  /** Of these, finished before and not made for the day. */
+  fromHome: piecesSchema,
+  price: minorSchema,
+  /** From the last hour on; null where it stays. */
+  lastHourPrice: minorSchema.nullable(),
+  /** One more piece made: material, minutes, wear, power; without packaging and overhead. Null where it is not known. */
+  cost: amountSchema.nullable(),
+  packaging: amountSchema,
+  leftoverShare: shareSchema,
+  /** Pieces asked for over all days if all are dry; null where nothing was forecast. */
+  expected: z.number().min(0).max(1e6).nullable(),
+});
+
+const outcomeSchema = z.strictObject({
+  weather: z.string().max(200),
+  chance: shareSchema,
+  sold: z.number(),
+  netRevenue: amountSchema,
+  profit: amountSchema,
+  payPerHour: amountSchema.nullable(),
+});
+
+/** What goes along to a stall day: it is fixed here, and counted against. */
+export const stallPlanSchema = z.strictObject({
+  number: paperNumberSchema,
+  issuedOn: daySchema,
+  stallDayId: idSchema,
+  title: nameSchema,
+  place: z.string().max(200),
+  days: z
+    .array(
+      z.strictObject({
+        day: daySchema,
+        fromMinute: minuteSchema,
+        toMinute: minuteSchema,
+        weight: z.number(),
+      }),
+    )
+    .min(1)
+    .max(7),
+  currency: currencySchema,
+  /** How prices stand to tax, and its share. */
+  taxMode: z.enum(['added', 'inside', 'none']),
+  tax: shareSchema,
+  taxRounding: z.enum(['document', 'line']),
+  cardFee: shareSchema,
+  /** On each ticket that is paid by card, currency units. */
+  cardFixedFee: amountSchema,
+  cardShare: shareSchema,
+  commission: shareSchema,
+  commissionBase: z.enum(['withTax', 'withoutTax']),
+  piecesPerTicket: z.number().min(1).max(1000),
+  ranges: z.array(z.strictObject({ id: idSchema, name: nameSchema, hasSizes: z.boolean() })).max(20),
+  goods: z.array(plannedGoodsSchema).min(1).max(1500),
+  sets: z
+    .array(
+      z.strictObject({
+        id: idSchema,
+        name: nameSchema,
+        pieces: z.int().min(2).max(20),
+        price: minorSchema,
+        rangeIds: z.array(idSchema).max(20),
+        sizes: z.array(sizeNameSchema).max(30).nullable(),
+      }),
+    )
+    .max(10),
+  lastHourFrom: minuteSchema.nullable(),
+  float: coinsSchema,
+  weathers: z
+    .array(z.strictObject({ id: idSchema, name: nameSchema, chance: shareSchema, factor: z.number() }))
+    .max(6),
+  costs: z.strictObject({
+    /** Spent for the day, and what of it staying at home would save; without own pay. Currency units. */
+    cash: amountSchema,
+    avoidable: amountSchema,
+    stallFee: amountSchema,
+    hours: z.number().min(0).max(1000),
+    wage: amountSchema,
+    overheadPerHour: amountSchema,
+    /** Of making everything once: sessions, files, heating up and the overhead of the bench. */
+    batch: amountSchema,
+    benchHours: z.number().min(0).max(10_000),
+  }),
+  /** Pieces at which each sum is earned; null where no piece earns anything. */
+  breakEven: z
+    .strictObject({
+      cash: z.number(),
+      withPay: z.number(),
+      everything: z.number(),
+      withWriteDown: z.number().nullable(),
+    })
+    .nullable(),
+  outcomes: z.array(outcomeSchema).max(64),
+  weightedProfit: amountSchema.nullable(),
+});
+
+/** How a difference was explained. */
+const cashReasons = ['wrongChange', 'boughtWithIt', 'notKnown', 'other'] as const;
+const stockReasons = ['damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const;
+
+/** A stall day as it ended. A later close of the same day takes the place of the one before. */
+export const dayCloseSchema = z.strictObject({
+  number: paperNumberSchema,
+  issuedOn: daySchema,
+  stallDayId: idSchema,
+  title: nameSchema,
+  /** The plan it was counted by; null where there was none. */
+  planId: idSchema.nullable(),
+  days: z.array(daySchema).min(1).max(7),
+  currency: currencySchema,
+  goods: z
+    .array(
+      stallGoodsSchema.extend({
+        design: nameSchema,
+        brought: piecesSchema,
+        sold: piecesSchema,
+        given: piecesSchema,
+        damaged: piecesSchema,
+        /** Of the damaged, kept as seconds. */
+        seconds: piecesSchema,
+        /** Counted in the evening; null where nobody counted. */
+        counted: piecesSchema.nullable(),
+        reason: z.enum(stockReasons).nullable(),
+        /** Asked for after the last was gone, as told and as reckoned. */
+        asked: piecesSchema,
+        lost: z.number().min(0).max(1e6),
+        revenue: minorSchema,
+        /** Currency units; null where the cost is not known. */
+        cost: amountSchema.nullable(),
+      }),
+    )
+    .max(1500),
+  reductions: minorSchema,
+  money: z.strictObject({
+    gross: minorSchema,
+    net: minorSchema,
+    tax: minorSchema,
+    cash: minorSchema,
+    card: minorSchema,
+    /** Tickets paid by card, and whether they were counted or told in the evening. */
+    cardTickets: piecesSchema,
+    ticketsAre: z.enum(['counted', 'typed', 'estimated']),
+    fees: minorSchema,
+    payoutDue: minorSchema,
+    float: minorSchema,
+    /** Into the tin and out of it beside sales. */
+    tinMoves: minorSchema,
+    expectedCash: minorSchema,
+    countedCash: minorSchema.nullable(),
+    difference: minorSchema.nullable(),
+    reason: z.enum(cashReasons).nullable(),
+    coins: coinsSchema.nullable(),
+  }),
+  /** What the day was like, for its weather; null where nobody said. */
+  weatherId: idSchema.nullable(),
+  result: z.strictObject({
+    /** Currency units, unrounded. */
+    contribution: amountSchema.nullable(),
+    fixed: amountSchema,
+    leftoverCost: amountSchema.nullable(),
+    profit: amountSchema.nullable(),
+    hours: z.number().min(0).max(10_000),
+    payPerHour: amountSchema.nullable(),
+  }),
+  sellingHours: z.number().min(0).max(200),
+  /** Pieces sold by hour of the clock, each with the day it is of. */
+  hours: z
+    .array(z.strictObject({ day: daySchema, hour: z.int().min(0).max(47), pieces: piecesSchema }))
+    .max(200),
+  askedFor: z.array(z.strictObject({ words: z.string().max(500), count: piecesSchema })).max(200),
+  putBack: piecesSchema,
+  decision: z.enum(['again', 'notAgain', 'later']).nullable(),
+  note: z.string().max(2000),
+});
+
+export type StallPlan = z.infer<typeof stallPlanSchema>;
+export type PlannedGoods = z.infer<typeof plannedGoodsSchema>;
+export type DayClose = z.infer<typeof dayCloseSchema>;
