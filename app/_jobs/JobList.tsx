@@ -12,6 +12,9 @@ import { DropToBringIn } from '@/app/_copies/DropToBringIn';
 import { useCarrying } from '@/app/_copies/useCarrying';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { PartMissing } from '@/app/_network/PartMissing';
+import { useLazy } from '@/app/_network/useLazy';
+import { lazyFindingWords } from '@/app/_words/findings/lazyFindingWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
@@ -62,6 +65,7 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
     return [...known, ...others].map(({ kept }) => kept);
   }, [entries, found, sort, workshop.locale]);
   const { figuresOf, failure } = useJobFigures(workspace, inTurn);
+  const stopWords = useLazy(lazyFindingWords);
   const sorted = useMemo(
     () => sortJobs(found.found, sort, ({ kept }) => figuresOf(kept), usableLocale(workshop.locale)),
     [found, sort, figuresOf, workshop.locale],
@@ -111,8 +115,17 @@ export function JobList({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) 
               formatter={formatter}
             />
             <AnswerMissing what="Margins and pay could not be worked out" failure={failure} />
+            {stopWords.kind === 'missing' &&
+              shown.some(({ kept }) => figuresOf(kept)?.kind === 'stopped') && (
+                <PartMissing what="Why jobs have no price" missing={stopWords} />
+              )}
             {shown.length > 0 && (
-              <JobTable {...{ sort, actions, workshop, figuresOf }} entries={shown} onSort={turn} />
+              <JobTable
+                {...{ sort, actions, workshop, figuresOf }}
+                entries={shown}
+                sayStop={stopWords.kind === 'here' ? stopWords.value : null}
+                onSort={turn}
+              />
             )}
             {more > 0 && (
               <div className={styles.more}>

@@ -5,6 +5,7 @@ import { memo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import type { findingWords } from '@/app/_words/findings/findingWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { jobStateChoices, stoppedWords } from '@/app/_words/jobs/jobListWords';
 import { usableLocale } from '@/app/_words/usableLocale';
@@ -20,12 +21,14 @@ type JobRowProps = Readonly<{
   entry: JobEntry;
   /** Null until they are made. */
   figures: JobFigures | null;
+  /** Null until the words of findings are here. */
+  sayStop: typeof findingWords | null;
   actions: JobActions;
   workshop: Workshop;
 }>;
 
 /** One job of the list. Drawn again only when something of it changes, so that a long list stays quick. */
-export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }: JobRowProps) {
+export const JobRow = memo(function JobRow({ entry, figures, sayStop, actions, workshop }: JobRowProps) {
   const { kept, piecesInWords, askedInWords } = entry;
   const { id, job } = kept;
   const formatter = formatterFor(workshop);
@@ -52,7 +55,7 @@ export const JobRow = memo(function JobRow({ entry, figures, actions, workshop }
           </span>
           {isAway && <span className={styles.under}>put away on {formatter.day(job.archivedOn ?? '')}</span>}
           {figures?.kind === 'stopped' && (
-            <span className={styles.stop}>Stop: {stoppedWords(figures, workshop)}</span>
+            <span className={styles.stop}>Stop: {stoppedWords(figures, sayStop, workshop)}</span>
           )}
         </th>
         <td className={styles.customer}>

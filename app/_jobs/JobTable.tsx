@@ -1,6 +1,7 @@
 'use client';
 
 import type { JobRecord } from '@/app/_documents/documentsByKind';
+import type { findingWords } from '@/app/_words/findings/findingWords';
 import type { JobFigures } from '@/lib/costing/jobFigures';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { JobRow } from './JobRow';
@@ -13,6 +14,8 @@ type JobTableProps = Readonly<{
   sort: JobSort;
   onSort: (sort: JobSort) => void;
   figuresOf: (kept: JobRecord) => JobFigures | null;
+  /** Null until the words of findings are here. */
+  sayStop: typeof findingWords | null;
   actions: JobActions;
   workshop: Workshop;
 }>;
@@ -29,7 +32,7 @@ const headings: readonly { readonly by: JobSortBy; readonly label: string; reado
 ];
 
 /** The jobs in rows, on a phone in cards; a heading sorts by its column, and turns the order round when it does so already. */
-export function JobTable({ entries, sort, onSort, figuresOf, actions, workshop }: JobTableProps) {
+export function JobTable({ entries, sort, onSort, figuresOf, sayStop, actions, workshop }: JobTableProps) {
   return (
     <table className={styles.table}>
       <thead>
@@ -64,8 +67,7 @@ export function JobTable({ entries, sort, onSort, figuresOf, actions, workshop }
             key={entry.kept.id}
             entry={entry}
             figures={figuresOf(entry.kept)}
-            actions={actions}
-            workshop={workshop}
+            {...{ sayStop, actions, workshop }}
           />
         ))}
       </tbody>

@@ -4,11 +4,11 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { HeatFigure } from '@/app/_controls/HeatFigure';
-import { SeverityShape } from '@/app/_controls/SeverityShape';
 import { useTextContext } from '@/app/_fields/useTextContext';
+import { useLazy } from '@/app/_network/useLazy';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
 import { pieceWords } from '@/app/_words/docket/pieceWords';
-import { findingWords } from '@/app/_words/findings/findingWords';
+import { lazyFindingWords } from '@/app/_words/findings/lazyFindingWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { startPriceWords } from '@/app/_words/start/startPriceWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
@@ -16,6 +16,7 @@ import { isStanding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import styles from './StartPrice.module.css';
 import { StartRuler } from './StartRuler';
+import { StartStops } from './StartStops';
 import type { Start } from './useStart';
 
 /** The price of what is chosen so far, beside the slip or, on a phone, at the thumb; and the way into the job. */
@@ -68,6 +69,8 @@ function Priced({ input }: Readonly<{ input: JobInput }>) {
   const piece = pieceWords(input.blanks[input.job.lines[0]?.blankId ?? '']).one;
   const prices = answer?.prices ?? (answer === null ? lastPriced?.answer.prices : null) ?? null;
   const words = prices && startPriceWords(prices, input, piece, formatter, context.locale);
+  // Fetched beside the first sums, so that a stop is told as soon as it is found.
+  const stopWords = useLazy(lazyFindingWords);
   const stops = answer?.findings.filter((finding) => isStanding(finding)) ?? [];
   if (failure !== null) {
     return (
@@ -85,21 +88,7 @@ function Priced({ input }: Readonly<{ input: JobInput }>) {
           </span>{' '}
           {stops.length === 0 && <span className={styles.per}>a {piece}</span>}
         </p>
-        {stops.length > 0 && (
-          <ul className={styles.stops}>
-            {stops.slice(0, 3).map((stop) => {
-              const { sentence, detail } = findingWords(stop, context);
-              return (
-                <li key={`${stop.id} ${stop.where.path.join(' ')}`} className={styles.stop}>
-                  <SeverityShape severity="stop" />
-                  <p>
-                    <strong>{sentence}</strong> <span className={styles.detail}>{detail}</span>
-                  </p>
-                </li>
-              );
-            })}
-          </ul>
-        )}
+        {stops.length > 0 && <StartStops stops={stops} words={stopWords} />}
       </div>
     );
   }

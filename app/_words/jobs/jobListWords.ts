@@ -1,5 +1,5 @@
 import { pieceWords } from '@/app/_words/docket/pieceWords';
-import { findingWords } from '@/app/_words/findings/findingWords';
+import type { findingWords } from '@/app/_words/findings/findingWords';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import { usableLocale } from '@/app/_words/usableLocale';
@@ -41,11 +41,15 @@ export function askedWords(job: Pick<Job, 'lines'>, { currency, locale }: TextCo
   return asked.from === asked.to ? money(asked.from) : `${money(asked.from)} to ${money(asked.to)}`;
 }
 
-/** @returns why a job has no price. */
+/**
+ * @param say null while the words of findings are being fetched
+ * @returns why a job has no price
+ */
 export const stoppedWords = (
   { why }: Extract<JobFigures, { kind: 'stopped' }>,
+  say: typeof findingWords | null,
   context: TextContext,
-): string => (why === null ? 'Its sums give no number.' : findingWords(why, context).sentence);
+): string => (why === null ? 'Its sums give no number.' : (say?.(why, context).sentence ?? '…'));
 
 /** How many jobs there are of each kind, once every one is costed. */
 interface JobCounts {

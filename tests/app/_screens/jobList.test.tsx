@@ -102,7 +102,7 @@ describe('the list of jobs', () => {
     await enter(<JobsScreen />);
     const mugs = row('Spring Fair mugs');
     expect(await within(mugs).findByText('no price')).toBeVisible();
-    expect(mugs).toHaveTextContent('Stop: The job names a printer that was removed');
+    expect(await within(mugs).findByText(/^Stop: The job names a printer that was removed/)).toBeVisible();
   });
 
   it('says first how many jobs pay what the maker wants an hour', async () => {
