@@ -180,7 +180,7 @@ describe('JobsScreen', () => {
     leaveScreens();
     await enter(<JobsScreen />);
     expect(screen.getByRole('heading', { name: 'Kept, but not readable' })).toBeVisible();
-    expect(screen.getByText(/^A record cannot be read\. It stays kept as it is\./)).toBeVisible();
+    expect(await screen.findByText(/^A record cannot be read\. It stays kept as it is\./)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
   });
 
