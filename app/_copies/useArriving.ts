@@ -5,14 +5,24 @@ import type { SaveFailure } from '@/app/_backend/saveFailure';
 import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
 import type { ReplaceOutcome } from '@/app/_store/documentsState';
 import { arrivalLabel } from '@/app/_words/store/arrivalLabels';
-import { partedWords, takenWords } from '@/app/_words/store/arrivalWords';
-import { arrivingIn } from '@/app/_words/store/fateWords';
-import type { Choice } from '@/lib/copies/arrival';
-import { arrivalGroups, type Choices } from '@/lib/copies/arrivalGroups';
+import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';
+import type { Choices } from '@/lib/copies/arrivalGroups';
 import type { NotACopy } from '@/lib/copies/copy';
 import type { CopySaved } from './useMakingCopy';
 
 type Looked = Extract<CopyLook, { readonly state: 'copy' }>;
+
+/** What was taken in. */
+interface Told {
+  readonly kind: 'told';
+  readonly mode: 'beside' | 'replace';
+  readonly plan: ArrivalPlan;
+  readonly chosen: Choices;
+  /** Of this device from now on; null where it keeps its own. */
+  readonly newLetter: string | null;
+  /** Of the step that undo would take back. */
+  readonly label: string;
+}
 
 type ArrivingState =
   | { readonly kind: 'idle' }
@@ -30,7 +40,7 @@ type ArrivingState =
       readonly unsaved: Exclude<CopySaved, 'whole'> | null;
     }
   | { readonly kind: 'taking'; readonly name: string; readonly look: Looked; readonly chosen: Choices }
-  | { readonly kind: 'told'; readonly sentence: string; readonly label: string };
+  | Told;
 
 /** What bringing a file in needs of the documents. */
 export interface ArrivalStore extends Pick<CopyActions, 'lookAtCopy' | 'takeCopy'> {
@@ -94,12 +104,7 @@ export function useArriving(store: ArrivalStore): Arriving {
     if (outcome.state === 'notKept') {
       return setState({ kind: 'looked', name, look: looked, chosen, problem: outcome.why, unsaved });
     }
-    const { copy, counts } = looked.plan;
-    const groups = arrivalGroups(looked.plan, chosen);
-    const taken = takenWords(mode, groups, counts, arrivingIn(copy.of));
-    const { newLetter } = outcome;
-    const sentence = newLetter === undefined ? taken : `${taken} ${partedWords(newLetter)}`;
-    setState({ kind: 'told', sentence, label });
+    setState({ kind: 'told', mode, plan: looked.plan, chosen, newLetter: outcome.newLetter ?? null, label });
   };
   const label = state.kind === 'told' ? state.label : null;
   return {

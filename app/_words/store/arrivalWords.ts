@@ -1,9 +1,24 @@
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
-import { type ArrivalFate, type ArrivalGroup, losing } from '@/lib/copies/arrivalGroups';
+import type { ArrivalPlan } from '@/lib/copies/arrival';
+import {
+  type ArrivalFate,
+  type ArrivalGroup,
+  arrivalGroups,
+  type Choices,
+  losing,
+} from '@/lib/copies/arrivalGroups';
 import { allCounted, type EntryCounts } from '@/lib/copies/entryCounts';
 import { namesWords, thingsWords } from './draftNames';
 import { entryWords } from './entryWords';
-import { type Arriving, type Forms, fateWords, onlyHereForms, pick, wouldWords } from './fateWords';
+import {
+  type Arriving,
+  arrivingIn,
+  type Forms,
+  fateWords,
+  onlyHereForms,
+  pick,
+  wouldWords,
+} from './fateWords';
 import { lostFiles, type Recounted, recountedDoneWords, unreadRecords } from './recountedWords';
 
 /**
@@ -129,8 +144,24 @@ export function carriedHeadline(
   return { bold, rest: [rest[fate] ?? 'stays as it is here', beside.join(', ')].filter(Boolean).join('; ') };
 }
 
+interface Taken {
+  readonly mode: 'beside' | 'replace';
+  readonly plan: ArrivalPlan;
+  readonly chosen: Choices;
+  /** Of this device from now on; null where it keeps its own. */
+  readonly newLetter: string | null;
+}
+
 /** @returns what was brought in, once it is here. */
-export function takenWords(
+export function toldWords({ mode, plan, chosen, newLetter }: Taken): string {
+  const { copy, counts } = plan;
+  const taken = takenWords(mode, arrivalGroups(plan, chosen), counts, arrivingIn(copy.of));
+  return newLetter === null ? taken : `${taken} ${partedWords(newLetter)}`;
+}
+
+// Helpers
+
+function takenWords(
   mode: 'beside' | 'replace',
   groups: readonly ArrivalGroup[],
   counts: Omit<Headlined, 'groups'>,
@@ -157,10 +188,8 @@ export function takenWords(
 }
 
 /** @returns what is told where this browser profile and the one the file came from turn out to be copies of each other. */
-export const partedWords = (letter: string): string =>
+const partedWords = (letter: string): string =>
   `This browser and the one that made the file are copies of each other and were giving the same numbers: papers numbered here bear the letter ${letter} from now on.`;
-
-// Helpers
 
 const draftsComing = (groups: readonly ArrivalGroup[], it: Arriving): readonly string[] =>
   groups
