@@ -335,7 +335,7 @@ describe('an order that is not here', () => {
     cleanup();
     await enter(<OrderScreen orderId="broken" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This order cannot be read');
-    expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
+    expect(await screen.findByRole('button', { name: 'Save it as a file' })).toBeVisible();
   });
 });
 

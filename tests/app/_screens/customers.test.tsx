@@ -261,7 +261,7 @@ describe('one customer', () => {
     await damage({ id: 'choir', kind: 'customer', version: 1, revision: 9, updatedAt: 1, body: { name: 7 } });
     await enter(<CustomerScreen customerId="choir" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This customer cannot be read');
-    expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeVisible();
+    expect(await screen.findByRole('button', { name: 'Save it as a file' })).toBeVisible();
   });
 });
 

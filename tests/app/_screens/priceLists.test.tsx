@@ -116,7 +116,7 @@ describe('the room of price lists', () => {
     await damage({ id: 'broken', kind: 'priceList', version, revision: 1, updatedAt: 1, body });
     leaveScreens();
     await enter(<PriceListsScreen />);
-    expect(screen.getByText(/A price list “Old list” cannot be read\. It stays kept/)).toBeVisible();
+    expect(await screen.findByText(/A price list “Old list” cannot be read\. It stays kept/)).toBeVisible();
     cleanup();
     await enter(<PriceListScreen listId="broken" />);
     expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('This price list cannot be read');
