@@ -186,7 +186,7 @@ describe('a store that the browser cleared', () => {
   it('says after a copy was brought back what came in, with the focus and the way back', async () => {
     await bring(await wiped(), 'mine.zip');
     await press(/^Bring .* in$/);
-    const told = await screen.findByText(/^18 things came in, eight approvals of pictures came in\.$/);
+    const told = await screen.findByText(/^19 things came in, eight approvals of pictures came in\.$/);
     expect(screen.getByRole('heading', { name: 'Copies' })).toBeVisible();
     await eventually(() => expect(told.closest('[role="status"]')).toHaveFocus());
     // What is here is what the copy holds.
@@ -214,7 +214,7 @@ describe('a store that the browser cleared', () => {
   it('says after undo in the header no more what came in, and nothing asks for a copy of nothing', async () => {
     await bring(await wiped(), 'mine.zip');
     await press(/^Bring .* in$/);
-    await screen.findByText(/^18 things came in/);
+    await screen.findByText(/^19 things came in/);
     await undo();
     expect(await screen.findByRole('heading', { name: 'Nothing is kept here' })).toBeVisible();
     expect(screen.queryByText(/came in/)).toBeNull();
