@@ -1,0 +1,48 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { Arrived } from '@/app/_copies/Arrived';
+import type { Arriving } from '@/app/_copies/useArriving';
+
+const network = vi.hoisted(() => ({ isUp: false }));
+vi.mock('@/app/_network/lazy', async (original) => {
+  const { lazy } = await original<typeof import('@/app/_network/lazy')>();
+  return {
+    lazy: <Value,>(load: () => Promise<Value>) =>
+      lazy(() => (network.isUp ? load() : Promise.reject(new Error('Failed to load chunk')))),
+  };
+});
+
+beforeEach(() => {
+  network.isUp = false;
+  vi.stubGlobal('fetch', () => Promise.reject(new TypeError('No network')));
+});
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+const nothing = () => undefined;
+const arriving = (state: Arriving['state']): Arriving => ({
+  state,
+  chooser: { current: null },
+  look: nothing,
+  choose: nothing,
+  take: nothing,
+  leave: nothing,
+  undo: null,
+});
+const settled = () => act(async () => undefined);
+
+it('what becomes of a file is missed only once one was chosen, and comes by “Try again”', async () => {
+  const { rerender } = render(<Arrived arriving={arriving({ kind: 'idle' })} level={2} />);
+  await settled();
+  expect(screen.queryByRole('alert')).toBeNull();
+  rerender(<Arrived arriving={arriving({ kind: 'several', count: 2 })} level={2} />);
+  expect(screen.getByRole('alert')).toHaveTextContent('What becomes of the file could not be fetched.');
+  network.isUp = true;
+  fireEvent.click(screen.getByRole('button', { name: 'Try again' }));
+  expect(await screen.findByText('Those were 2 files. Bring them in one at a time.')).toBeVisible();
+  expect(screen.queryByRole('alert')).toBeNull();
+});
