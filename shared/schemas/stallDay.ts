@@ -68,6 +68,7 @@ const weatherSchema = z.strictObject({
 
 /** Crowds whose usual mix of sizes is known. */
 export const stallAudiences = ['adults', 'women', 'youth', 'trades', 'runners'] as const;
+export type StallAudience = (typeof stallAudiences)[number];
 
 const sizeMixSchema = z.discriminatedUnion('from', [
   z.strictObject({ from: z.literal('audience'), audience: z.enum(stallAudiences) }),

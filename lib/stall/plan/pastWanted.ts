@@ -1,0 +1,34 @@
+import type { StallGoods, StallRange } from '@/shared/schemas/stallDay';
+import type { PastDay } from '../evening/pastDay';
+
+type Wanted = PastDay['wanted'][number];
+
+/** @returns what was asked for of a range on a day before: by its name, or by a design it has now. */
+export const wantedOf = (range: StallRange, { wanted }: PastDay): readonly Wanted[] =>
+  wanted.filter(
+    (one) => sameName(one.rangeName, range.name) || range.designs.some((design) => isOf(design, one)),
+  );
+
+/** @returns pieces by what a key says of them. */
+export function piecesBy(
+  wanted: readonly Wanted[],
+  keyOf: (one: Wanted) => string,
+): ReadonlyMap<string, number> {
+  const pieces = new Map<string, number>();
+  for (const one of wanted) pieces.set(keyOf(one), (pieces.get(keyOf(one)) ?? 0) + one.pieces);
+  return pieces;
+}
+
+/** @returns one text for a design, by which it is looked up. */
+export const designKey = ({ jobId, lineId }: Pick<StallGoods, 'jobId' | 'lineId'>): string =>
+  JSON.stringify([jobId, lineId]);
+
+// Helpers
+
+const sameName = (one: string, other: string): boolean =>
+  one.trim().toLowerCase() === other.trim().toLowerCase();
+
+const isOf = (
+  design: Pick<StallGoods, 'jobId' | 'lineId'>,
+  goods: Pick<StallGoods, 'jobId' | 'lineId'>,
+): boolean => design.jobId === goods.jobId && design.lineId === goods.lineId;

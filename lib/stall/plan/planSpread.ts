@@ -1,0 +1,90 @@
+import { outcomeOf, type PlanSeen } from './planOutcomes';
+import { drawsFrom, seedOf } from './seededDraws';
+import type { StallSpread } from './stallPlanned';
+
+const DAYS = 20_000;
+const FEWEST_DAYS = 2000;
+/** Draws of single goods in all; beyond it fewer days are drawn, so that a large plan does not make anybody wait. */
+const MOST_DRAWS = 1_200_000;
+
+/** What selling so many of some goods adds to the profit, by a table of chances. */
+interface Table {
+  /** Chance that no more than this many are sold. */
+  readonly upTo: Float64Array;
+  readonly each: number;
+}
+
+/**
+ * How far days of one plan lie apart: days are drawn, first the weather, then what is asked for of each goods by itself;
+ * shares of cards and pieces on a ticket stay at their means. The seed comes from the figures.
+ */
+export function planSpread(seen: PlanSeen): StallSpread {
+  const { goods, bring, scenarios } = seen;
+  const seed = seedOf([
+    ...scenarios.flatMap(({ chance, factor }) => [chance, factor]),
+    ...goods.flatMap(({ expected, contribution }, at) => [bring[at] ?? 0, expected, contribution]),
+  ]);
+  const draw = drawsFrom(seed);
+  const unsold = outcomeOf(
+    seen,
+    goods.map(() => 0),
+  ).profit;
+  const tables = scenarios.map((_, at) => tablesOf(seen, at));
+  const days = Math.max(FEWEST_DAYS, Math.min(DAYS, Math.floor(MOST_DRAWS / Math.max(1, goods.length))));
+  const profits = new Float64Array(days);
+  for (let day = 0; day < days; day += 1) {
+    let profit = unsold;
+    for (const { upTo, each } of tables[weatherOf(seen, draw())] ?? []) profit += each * drawn(upTo, draw());
+    profits[day] = profit;
+  }
+  return { ...measured(profits), days, seed };
+}
+
+// Helpers
+
+function weatherOf({ scenarios }: PlanSeen, at: number): number {
+  let reached = 0;
+  for (const [index, { chance }] of scenarios.entries()) {
+    reached += chance;
+    if (at < reached) return index;
+  }
+  return scenarios.length - 1;
+}
+
+function tablesOf({ goods, bring }: PlanSeen, scenario: number): readonly Table[] {
+  return goods.flatMap(({ demands, contribution, leftoverShare, cost }, at) => {
+    const brought = bring[at] ?? 0;
+    const demand = demands[scenario];
+    if (brought === 0 || demand === undefined) return [];
+    const upTo = Float64Array.from({ length: Math.min(brought, demand.most) }, (_, sold) =>
+      demand.chanceUpTo(sold),
+    );
+    return [{ upTo, each: contribution + (1 - leftoverShare) * cost }];
+  });
+}
+
+/** @returns the first count whose chance reaches the draw. */
+function drawn(upTo: Float64Array, at: number): number {
+  let [low, high] = [0, upTo.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((upTo[middle] ?? 1) > at) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+function measured(profits: Float64Array): Pick<StallSpread, 'sd' | 'lossChance' | 'p10' | 'p50' | 'p90'> {
+  const count = profits.length;
+  const mean = profits.reduce((sum, profit) => sum + profit, 0) / count;
+  const squares = profits.reduce((sum, profit) => sum + (profit - mean) ** 2, 0);
+  const sorted = profits.slice().sort();
+  const at = (share: number) => sorted[Math.min(count - 1, Math.floor(share * count))] ?? 0;
+  return {
+    sd: Math.sqrt(squares / (count - 1)),
+    lossChance: profits.reduce((sum, profit) => sum + (profit < 0 ? 1 : 0), 0) / count,
+    p10: at(0.1),
+    p50: at(0.5),
+    p90: at(0.9),
+  };
+}

@@ -1,0 +1,175 @@
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { Channel } from '@/shared/schemas/workshop';
+import { channelTypicals } from '@/shared/tables/typicalRates';
+import { adviseBring } from './adviseBring';
+import { type DayCosts, dayCosts } from './dayCosts';
+import { dayPrice } from './dayPrice';
+import { type GoodsAsked, goodsAsked } from './goodsAsked';
+import { goodsKey } from './goodsKey';
+import { type GoodsReckoned, reckonGoods } from './goodsReckoned';
+import { jobForStall } from './jobForStall';
+import { type BatchCosts, type MakingCosts, makingCosts } from './makingCosts';
+import { type PlanSeen, weightedOutcome } from './planOutcomes';
+import { planTroubles } from './planTroubles';
+import { restsOn } from './restsOn';
+import { type Scenario, scenariosOf } from './scenarios';
+import { seePlan } from './seePlan';
+import type { StallAsked } from './stallAsked';
+import type { GoodsPlanned, StallAnswer, StallTrouble } from './stallPlanned';
+
+/** What everything of a plan is reckoned with. */
+interface Ground {
+  readonly asked: StallAsked;
+  readonly channel: Channel;
+  readonly day: DayCosts;
+  readonly scenarios: readonly Scenario[];
+  readonly leftoverShare: number;
+}
+
+/**
+ * How many of each goods to bring to a stall day, and what comes of it: of the maker's own numbers and of the advice.
+ *
+ * @param grid the thread's formula grid
+ * @returns all that stands in the way at once, where anything does
+ */
+export function planStall(asked: StallAsked, grid: Grid): StallAnswer {
+  const troubles = planTroubles(asked);
+  const ground = groundOf(asked);
+  if (ground === null || troubles.length > 0) return { kind: 'refused', troubles };
+  const { goods, troubles: unasked } = goodsAsked(
+    asked,
+    ground.channel.piecesPerTicket?.value ?? channelTypicals.stall.piecesPerTicket.typical ?? 1,
+    ground.leftoverShare,
+  );
+  const made = makingOf(ground, goods, grid);
+  const unpriced = goods.flatMap((one): readonly StallTrouble[] => {
+    const { jobId, lineId, size, line } = one;
+    return dayPrice(asked.stallDay, one, line) === null
+      ? [{ kind: 'noPrice', goods: { jobId, lineId, size }, design: line.name }]
+      : [];
+  });
+  const all = [...unasked, ...made.troubles, ...unpriced];
+  if (all.length > 0) return { kind: 'refused', troubles: all };
+  return planned(ground, reckoned(ground, goods, made.jobs), made.jobs);
+}
+
+// Helpers
+
+function groundOf(asked: StallAsked): Ground | null {
+  const { stallDay, workshop } = asked;
+  const channel = workshop.channels.find(({ id }) => id === stallDay.channelId);
+  const day = dayCosts(stallDay, workshop);
+  const { leftoverShare } = stallDay;
+  if (channel === undefined || day === null || leftoverShare === null) return null;
+  return { asked, channel, day, scenarios: scenariosOf(stallDay), leftoverShare: leftoverShare.value };
+}
+
+type Jobs = ReadonlyMap<string, MakingCosts>;
+
+function makingOf({ asked, channel }: Ground, goods: readonly GoodsAsked[], grid: Grid) {
+  const jobs = new Map<string, MakingCosts>();
+  const troubles: StallTrouble[] = [];
+  for (const { jobId, input } of asked.jobs) {
+    const own = goods.filter((one) => one.jobId === jobId);
+    if (own.length === 0) continue;
+    const { day, workshop } = asked;
+    const costs = makingCosts(jobId, jobForStall(input, { day, workshop, channel, goods: own }), grid);
+    if (costs === null) troubles.push({ kind: 'jobStopped', jobId, jobName: input.job.name });
+    else jobs.set(jobId, costs);
+  }
+  return { jobs, troubles };
+}
+
+function reckoned(
+  { asked, channel, scenarios }: Ground,
+  goods: readonly GoodsAsked[],
+  jobs: Jobs,
+): readonly GoodsReckoned[] {
+  return goods.flatMap((one) => {
+    const costs = jobs.get(one.jobId)?.pieces.get(goodsKey(one));
+    const price = dayPrice(asked.stallDay, one, one.line);
+    return costs === undefined || price === null ? [] : [reckonGoods(one, costs, price, channel, scenarios)];
+  });
+}
+
+function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): StallAnswer {
+  const { asked, day, scenarios, channel } = ground;
+  const { stallDay, workshop } = asked;
+  const taxed = channel.taxMode === 'none' ? 0 : (channel.tax?.value ?? 0);
+  const seen = (bring: readonly number[]): PlanSeen => ({
+    ...{ goods, bring, scenarios, day, withTax: 1 + taxed },
+    batch: batchOf(goods, bring, jobs),
+  });
+  const advised = adviseBring(goods, limitsOf(ground, goods, jobs));
+  const mine = goods.map(({ held }, at) => held ?? advised.bring[at] ?? 0);
+  const taking = [...new Set(goods.map(({ rangeId }) => rangeId))].map((rangeId) => {
+    const bring = goods.map((one, at) => (one.rangeId === rangeId ? advised.bring[at] : mine[at]) ?? 0);
+    return {
+      rangeId,
+      weightedProfit: weightedOutcome(seen(bring)).profit,
+      pieces: bring.reduce((sum, count) => sum + count, 0),
+    };
+  });
+  return {
+    kind: 'planned',
+    currency: workshop.currency,
+    goods: goods.map((one, at) =>
+      shown(one, mine[at] ?? 0, advised.bring[at] ?? 0, advised.why[at] ?? 'rule'),
+    ),
+    mine: seePlan(seen(mine), stallDay.limits),
+    advice: seePlan(seen(advised.bring), stallDay.limits),
+    taking,
+    troubles: besideTroubles(channel),
+    restsOn: restsOn(asked, channel, goods),
+  };
+}
+
+/** What the limits leave for pieces: the day and its batch are paid first, by the plan without limits. */
+function limitsOf({ asked, day }: Ground, goods: readonly GoodsReckoned[], jobs: Jobs) {
+  const { tablePieces, cash } = asked.stallDay.limits;
+  if (cash === null) return { tablePieces, cash };
+  const { bring } = adviseBring(goods, { tablePieces: null, cash: null });
+  const ofPieces = goods.reduce(
+    (sum, each, at) => sum + Math.max(0, (bring[at] ?? 0) - each.atHome) * each.cash,
+    0,
+  );
+  const once = batchOf(goods, bring, jobs).cash - ofPieces;
+  return { tablePieces, cash: cash - day.sunk - day.avoidable - once };
+}
+
+function batchOf(goods: readonly GoodsReckoned[], bring: readonly number[], jobs: Jobs): BatchCosts {
+  const pressed = new Map(
+    goods.map((one, at) => [goodsKey(one), Math.max(0, (bring[at] ?? 0) - one.atHome)]),
+  );
+  return [...jobs.values()]
+    .map(({ batch }) => batch((one) => pressed.get(goodsKey(one)) ?? 0))
+    .reduce((sum, next) => ({
+      once: sum.once + next.once,
+      benchHours: sum.benchHours + next.benchHours,
+      benchPay: sum.benchPay + next.benchPay,
+      cash: sum.cash + next.cash,
+    }));
+}
+
+function shown(
+  one: GoodsReckoned,
+  mine: number,
+  advised: number,
+  advisedBy: GoodsPlanned['advisedBy'],
+): GoodsPlanned {
+  const { jobId, lineId, size, rangeId, line, price, netPrice, fees, packaging } = one;
+  const { cost, costWithOverhead, leftoverShare, expected, criticalRatio, atHome, held } = one;
+  return {
+    ...{ jobId, lineId, size, rangeId, design: line.name, price, netPrice, fees, packaging, cost },
+    ...{ costWithOverhead, leftoverShare, expected, criticalRatio, atHome, mine, isHeld: held !== null },
+    ...{ advised, advisedBy },
+  };
+}
+
+/** Terms of the way of selling that nobody has told stand at what is usual. */
+const besideTroubles = (channel: Channel): readonly StallTrouble[] =>
+  (['cardShare', 'cardFee', 'cardFixedFee', 'piecesPerTicket', 'commission'] as const).flatMap((what) => {
+    const isByCard = what !== 'commission' && what !== 'cardShare';
+    if (isByCard && channel.cardShare?.value === 0) return [];
+    return channel[what] === null ? [{ kind: 'channelLacks', what }] : [];
+  });

@@ -1,0 +1,96 @@
+import type { StallDay, StallRange } from '@/shared/schemas/stallDay';
+import type { PastDay } from '../evening/pastDay';
+import { openHours } from './openHours';
+import { wantedOf } from './pastWanted';
+
+/** What a forecast rests on. */
+export interface ForecastBasis {
+  readonly stallDay: StallDay;
+  readonly past: readonly PastDay[];
+  /** Of the way of selling. */
+  readonly piecesPerTicket: number;
+}
+
+/**
+ * Pieces asked for over all days if all are dry, range by range.
+ *
+ * @returns by the id of the range; null where it cannot be told
+ */
+export function rangePieces(basis: ForecastBasis): ReadonlyMap<string, number | null> {
+  const { forecast, ranges } = basis.stallDay;
+  const typed = new Map(ranges.map(({ id, pieces }) => [id, pieces]));
+  switch (forecast.from) {
+    case 'typed':
+      return typed;
+    case 'visitors': {
+      const { visitors, stopShare, buyShare } = forecast;
+      if (visitors === null || stopShare === null || buyShare === null) return noneOf(ranges);
+      return inProportion(ranges, visitors * stopShare.value * buyShare.value * basis.piecesPerTicket);
+    }
+    case 'pastDays':
+      return fromPastDays(basis, forecast.stallDayIds, forecast.footfallRatio);
+    default:
+      return forecast satisfies never;
+  }
+}
+
+/**
+ * Closed days that a forecast rests on. A day of which nobody said the weather is taken as it was: nothing is added for
+ * a rain that nobody noted.
+ */
+export const daysRestedOn = (past: readonly PastDay[], ids: readonly string[]): readonly PastDay[] =>
+  past.filter(
+    ({ stallDayId, sellingHours, weather }) =>
+      ids.includes(stallDayId) && sellingHours > 0 && (weather === null || weather.factor > 0),
+  );
+
+// Helpers
+
+const noneOf = (ranges: readonly StallRange[]) => new Map(ranges.map(({ id }) => [id, null]));
+
+/** A single range takes all, whatever its proportion. */
+function inProportion(ranges: readonly StallRange[], pieces: number): ReadonlyMap<string, number | null> {
+  const [only] = ranges;
+  if (ranges.length === 1 && only !== undefined) return new Map([[only.id, pieces]]);
+  const all = ranges.reduce((sum, range) => sum + (range.pieces ?? 0), 0);
+  return new Map(
+    ranges.map((range) => [
+      range.id,
+      range.pieces === null || !(all > 0) ? null : (pieces * range.pieces) / all,
+    ]),
+  );
+}
+
+/** Pieces an hour of each day, as on a dry one, and their mean; a range no day knew follows its proportion. */
+function fromPastDays(
+  { stallDay, past }: ForecastBasis,
+  ids: readonly string[],
+  footfallRatio: number,
+): ReadonlyMap<string, number | null> {
+  const { ranges } = stallDay;
+  const days = daysRestedOn(past, ids);
+  if (days.length === 0) return noneOf(ranges);
+  const hours = openHours(stallDay) * footfallRatio;
+  const seen = ranges.map((range) => {
+    const hourly = days.map((day) => {
+      const wanted = wantedOf(range, day);
+      const pieces = wanted.reduce((sum, one) => sum + one.pieces, 0);
+      return { isKnown: wanted.length > 0, rate: pieces / day.sellingHours / (day.weather?.factor ?? 1) };
+    });
+    const known = hourly.filter(({ isKnown }) => isKnown);
+    return known.length === 0
+      ? null
+      : (known.reduce((sum, { rate }) => sum + rate, 0) / known.length) * hours;
+  });
+  const typedOfSeen = ranges.reduce(
+    (sum, { pieces }, at) => sum + (seen[at] === null ? 0 : (pieces ?? 0)),
+    0,
+  );
+  const allSeen = seen.reduce<number>((sum, pieces) => sum + (pieces ?? 0), 0);
+  return new Map(
+    ranges.map(({ id, pieces }, at) => [
+      id,
+      seen[at] ?? (pieces === null || !(typedOfSeen > 0) ? null : (allSeen * pieces) / typedOfSeen),
+    ]),
+  );
+}
