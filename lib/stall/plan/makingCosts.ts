@@ -80,20 +80,32 @@ export function makingCosts(jobId: string, input: JobInput, grid: Grid): MakingC
       pieceCosts(sheet, ownRows, at),
     ]),
   );
-  return {
-    currency: sheet.currency,
-    pieces,
-    batch: (pressed) => {
-      const laidOut = withPieces(costed.laidOut, (lineId, size) => pressed({ jobId, lineId, size }));
-      if (laidOut.job.lines.length === 0) return nothing;
-      const made = costJob(laidOut, grid);
-      if (made.kind === 'faulty') throw new UnsummedBatch(jobId);
-      return batchCosts(made.job.sheet, pieces, jobId);
-    },
+  const batch = (pressed: (goods: StallGoods) => number): BatchCosts => {
+    const laidOut = withPieces(costed.laidOut, (lineId, size) => pressed({ jobId, lineId, size }));
+    if (laidOut.job.lines.length === 0) return nothing;
+    const made = costJob(laidOut, grid);
+    if (made.kind === 'faulty') throw new UnsummedBatch(jobId);
+    return batchCosts(made.job.sheet, pieces, jobId);
   };
+  return { currency: sheet.currency, pieces, batch: onceEach(batch, sheet.cases, jobId) };
 }
 
 // Helpers
+
+/** Plans differ in some goods only: a job whose pieces are the same is not put through the grid again. */
+function onceEach(
+  batch: MakingCosts['batch'],
+  cases: CostSheet['cases'],
+  jobId: string,
+): MakingCosts['batch'] {
+  const known = new Map<string, BatchCosts>();
+  return (pressed) => {
+    const key = cases.map(({ lineId, size }) => pressed({ jobId, lineId, size })).join();
+    const found = known.get(key) ?? batch(pressed);
+    known.set(key, found);
+    return found;
+  };
+}
 
 /**
  * The job with other numbers of pieces, its sheets taken in shares.

@@ -15,8 +15,8 @@ interface Table {
 }
 
 /**
- * How far days of one plan lie apart: days are drawn, first the weather, then what is asked for of each goods by itself;
- * shares of cards and pieces on a ticket stay at their means. The seed comes from the figures.
+ * How far days of one plan lie apart. Days are drawn, each weather as often as its chance says, and what is asked for of
+ * each goods by itself; shares of cards and pieces on a ticket stay at their means. The seed comes from the figures.
  */
 export function planSpread(seen: PlanSeen): StallSpread {
   const { goods, bring, scenarios } = seen;
@@ -34,7 +34,8 @@ export function planSpread(seen: PlanSeen): StallSpread {
   const profits = new Float64Array(days);
   for (let day = 0; day < days; day += 1) {
     let profit = unsold;
-    for (const { upTo, each } of tables[weatherOf(seen, draw())] ?? []) profit += each * drawn(upTo, draw());
+    const weather = weatherOf(scenarios, (day + 0.5) / days);
+    for (const { upTo, each } of tables[weather] ?? []) profit += each * drawn(upTo, draw());
     profits[day] = profit;
   }
   return { ...measured(profits), days, seed };
@@ -42,7 +43,8 @@ export function planSpread(seen: PlanSeen): StallSpread {
 
 // Helpers
 
-function weatherOf({ scenarios }: PlanSeen, at: number): number {
+/** @returns the scenario in which a share of all days is reached. */
+function weatherOf(scenarios: PlanSeen['scenarios'], at: number): number {
   let reached = 0;
   for (const [index, { chance }] of scenarios.entries()) {
     reached += chance;

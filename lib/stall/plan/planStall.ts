@@ -48,7 +48,10 @@ export function planStall(asked: StallAsked, grid: Grid): StallAnswer {
       ? [{ kind: 'noPrice', goods: { jobId, lineId, size }, design: line.name }]
       : [];
   });
-  const all = [...unasked, ...made.troubles, ...unpriced];
+  // Where nobody is expected to ask for anything there is nothing to plan.
+  const noGoods: StallTrouble = { kind: 'noForecast', rangeId: null, range: null };
+  const found = [...unasked, ...made.troubles, ...unpriced];
+  const all = found.length === 0 && goods.length === 0 ? [noGoods] : found;
   if (all.length > 0) return { kind: 'refused', troubles: all };
   return planned(ground, reckoned(ground, goods, made.jobs), made.jobs);
 }
@@ -119,6 +122,7 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
     mine: seePlan(seen(mine), stallDay.limits),
     advice: seePlan(seen(advised.bring), stallDay.limits),
     taking,
+    limitGap: advised.gap,
     troubles: besideTroubles(channel),
     restsOn: restsOn(asked, channel, goods),
   };

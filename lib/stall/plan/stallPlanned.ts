@@ -153,6 +153,8 @@ export type StallAnswer =
         readonly weightedProfit: number;
         readonly pieces: number;
       }[];
+      /** At most what a better choice within the limits could earn more than the advice; 0 where there is none. */
+      readonly limitGap: number;
       /** Said beside the plan; none of it stops it. */
       readonly troubles: readonly StallTrouble[];
       /** Figures it rests on and how many of them are typical. */
