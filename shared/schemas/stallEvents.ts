@@ -26,6 +26,8 @@ const tapSchema = z.discriminatedUnion('what', [
   }),
   /** Taken off what the open ticket comes to, for a set of the plan. */
   z.strictObject({ what: z.literal('set'), setId: idSchema, minor: minorSchema, pay: z.enum(stallPayWays) }),
+  /** How the open ticket is paid, what is on it already too, and what this device sells until it is told otherwise. */
+  z.strictObject({ what: z.literal('pay'), pay: z.enum(stallPayWays) }),
   /** The customer goes: what this device sells next is on another ticket. */
   z.strictObject({ what: z.literal('next') }),
   /** A piece came back and another went; money the customer pays on top, or less than 0 gets back. */

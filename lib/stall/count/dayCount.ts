@@ -31,6 +31,15 @@ export interface TicketCount {
   readonly cashMinor: number;
   readonly cardMinor: number;
   readonly at: number;
+  /** Nobody tapped *next customer* since. */
+  readonly isOpen: boolean;
+}
+
+/** What was tapped in a currency that is not the plan's: its pieces are counted, its money is added to nothing. */
+export interface ForeignCount {
+  readonly currency: string;
+  readonly pieces: number;
+  readonly minor: number;
 }
 
 export interface DayCount {
@@ -49,14 +58,16 @@ export interface DayCount {
   readonly reductionsMinor: number;
   /** Into the tin less out of it, beside sales. */
   readonly tinMinor: number;
-  /** Pieces by the hour of the device's clock, in order. */
+  readonly foreign: readonly ForeignCount[];
+  /** Pieces sold by the hour of the device's clock, in order; after midnight 24 and more. What came back is not taken off. */
   readonly hours: readonly { readonly day: string; readonly hour: number; readonly pieces: number }[];
+  /** Asked for and not among the goods, in the words of whoever asked first; an empty text where nobody noted what. */
   readonly askedFor: readonly { readonly words: string; readonly count: number }[];
   readonly putBack: number;
   readonly visitors: number;
   readonly weatherId: string | null;
   readonly notes: readonly { readonly id: string; readonly at: number; readonly words: string }[];
   readonly leads: readonly { readonly id: string; readonly at: number; readonly words: string }[];
-  /** The way of paying that stays set, by the last sale; card where none was. */
+  /** The way of paying that was told last on any device; card where none was. */
   readonly pay: StallPay;
 }

@@ -1,0 +1,96 @@
+import type { StallPlan } from '@/shared/schemas/stallPapers';
+import type { DayCount, ForeignCount } from './dayCount';
+import { goodsCounts } from './goodsCounts';
+import { sellingTime, type WallClock } from './sellingTime';
+import { type TappedEntry, tapsOfDay } from './tappedEntry';
+import { type Ticket, ticketsOf } from './ticketLines';
+import { ticketMoney } from './ticketMoney';
+
+/**
+ * What all taps of a stall day come to: in whatever order they are given, and however often one comes.
+ *
+ * @param plan what was brought and at which prices; taps by an earlier plan of the same day count as well
+ * @param taps those in force; others than of this day are left out
+ * @param wallAt reads the moment of a tap as the wall of the stall shows it
+ */
+export function foldTaps(plan: StallPlan, taps: readonly TappedEntry[], wallAt: WallClock): DayCount {
+  const all = tapsOfDay(taps, plan.stallDayId);
+  const tickets = ticketsOf(all);
+  const goods = goodsCounts(plan, all);
+  return {
+    goods,
+    pieces: goods.reduce((sum, { sold }) => sum + sold, 0),
+    ...ticketMoney(tickets, plan.currency),
+    hasTickets: all.some(({ body }) => body.tap.what === 'next'),
+    ...countsBeside(all, plan),
+    foreign: foreignOf(tickets, plan.currency),
+    hours: hoursOf(all, plan, wallAt),
+    askedFor: askedFor(all),
+  };
+}
+
+// Helpers
+
+type Beside = Pick<
+  DayCount,
+  'reductionsMinor' | 'tinMinor' | 'putBack' | 'visitors' | 'weatherId' | 'notes' | 'leads' | 'pay'
+>;
+
+/** What is counted beside goods and tickets. */
+function countsBeside(taps: readonly TappedEntry[], plan: StallPlan): Beside {
+  const notes: DayCount['notes'][number][] = [];
+  const leads: DayCount['leads'][number][] = [];
+  let [reductionsMinor, tinMinor, putBack, visitors] = [0, 0, 0, 0];
+  let [weatherId, pay]: [string | null, DayCount['pay']] = [null, 'card'];
+  for (const { id, at, body } of taps) {
+    const { tap } = body;
+    const isOwn = body.currency === plan.currency;
+    if (tap.what === 'set' && isOwn) reductionsMinor += tap.minor;
+    if (tap.what === 'tin' && isOwn) tinMinor += tap.cause === 'added' ? tap.minor : -tap.minor;
+    if (tap.what === 'putBack') putBack += 1;
+    if (tap.what === 'visitors') visitors += tap.count;
+    if (tap.what === 'weather') weatherId = tap.weatherId;
+    if (tap.what === 'note') notes.push({ id, at, words: tap.words });
+    if (tap.what === 'lead') leads.push({ id, at, words: tap.words });
+    if (tap.what === 'sale' || tap.what === 'pay') pay = tap.pay;
+  }
+  return { reductionsMinor, tinMinor, putBack, visitors, weatherId, notes, leads, pay };
+}
+
+function foreignOf(tickets: readonly Ticket[], currency: string): readonly ForeignCount[] {
+  const sums = new Map<string, ForeignCount>();
+  for (const { lines } of tickets) {
+    for (const line of lines) {
+      if (line.currency === currency) continue;
+      const { pieces, minor } = sums.get(line.currency) ?? { pieces: 0, minor: 0 };
+      const more = { pieces: pieces + line.pieces, minor: minor + line.minor };
+      sums.set(line.currency, { currency: line.currency, ...more });
+    }
+  }
+  return [...sums.values()].toSorted((one, other) => (one.currency < other.currency ? -1 : 1));
+}
+
+function hoursOf(taps: readonly TappedEntry[], plan: StallPlan, wallAt: WallClock): DayCount['hours'] {
+  const hours = new Map<string, DayCount['hours'][number]>();
+  for (const { at, body } of taps) {
+    if (body.tap.what !== 'sale') continue;
+    const { day, minute } = sellingTime(plan, wallAt(at));
+    const hour = Math.floor(minute / 60);
+    const key = `${day} ${String(hour).padStart(2, '0')}`;
+    hours.set(key, { day, hour, pieces: (hours.get(key)?.pieces ?? 0) + 1 });
+  }
+  return [...hours].toSorted(([one], [other]) => (one < other ? -1 : 1)).map(([, hour]) => hour);
+}
+
+/** The same words in other letters are the same thing. */
+function askedFor(taps: readonly TappedEntry[]): DayCount['askedFor'] {
+  const asked = new Map<string, DayCount['askedFor'][number]>();
+  for (const { body } of taps) {
+    const { tap } = body;
+    if (tap.what !== 'asked' || tap.goods !== null) continue;
+    const key = tap.words.toLowerCase();
+    const before = asked.get(key);
+    asked.set(key, { words: before?.words ?? tap.words, count: (before?.count ?? 0) + 1 });
+  }
+  return [...asked.values()];
+}

@@ -1,0 +1,104 @@
+import type { StallGoods } from '@/shared/schemas/stallDay';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
+import type { GoodsCount } from './dayCount';
+import { goodsKey } from './goodsKey';
+import type { TappedEntry } from './tappedEntry';
+
+/**
+ * What became of each of the goods.
+ *
+ * @param taps in order
+ * @returns the goods of the plan in its order, then what was tapped and is not in it
+ */
+export function goodsCounts(plan: StallPlan, taps: readonly TappedEntry[]): readonly GoodsCount[] {
+  const counts = new Map<string, Counting>();
+  const of = (goods: StallGoods): Counting => {
+    const key = goodsKey(goods);
+    const count = counts.get(key) ?? begun(goods, 0);
+    counts.set(key, count);
+    return count;
+  };
+  for (const goods of plan.goods) counts.set(goodsKey(goods), begun(goods, goods.bring));
+  const prices = new Map(plan.goods.map((goods) => [goodsKey(goods), goods.price]));
+  for (const tapped of taps) {
+    const isForeign = tapped.body.currency !== plan.currency;
+    countTap(tapped, of, (goods, minor) => {
+      if (!isForeign) of(goods).revenueMinor += minor;
+    });
+  }
+  return [...counts.values()].map((count) => ({
+    ...count,
+    left: count.brought - count.sold - count.given - count.damaged,
+  }));
+
+  /** @param earn adds to the revenue of some goods */
+  function countTap(
+    { at, body: { tap } }: TappedEntry,
+    count: (goods: StallGoods) => Counting,
+    earn: (goods: StallGoods, minor: number) => void,
+  ): void {
+    switch (tap.what) {
+      case 'sale':
+        sell(count(tap.goods), at);
+        earn(tap.goods, tap.minor);
+        return;
+      case 'refund':
+        count(tap.goods).sold -= 1;
+        earn(tap.goods, -tap.minor);
+        return;
+      case 'exchange': {
+        // The price of what came back goes with the customer again, in the other piece.
+        const moved = prices.get(goodsKey(tap.back)) ?? 0;
+        count(tap.back).sold -= 1;
+        earn(tap.back, -moved);
+        sell(count(tap.out), at);
+        earn(tap.out, moved + tap.minor);
+        return;
+      }
+      case 'given':
+        count(tap.goods).given += 1;
+        return;
+      case 'damaged':
+        count(tap.goods).damaged += 1;
+        if (tap.isSecond) count(tap.goods).seconds += 1;
+        return;
+      case 'refill':
+        count(tap.goods).brought += tap.pieces;
+        return;
+      case 'asked':
+        if (tap.goods !== null) count(tap.goods).asked += 1;
+        return;
+      case 'putBack':
+        if (tap.goods !== null) count(tap.goods).putBack += 1;
+        return;
+      default:
+        return;
+    }
+  }
+}
+
+// Helpers
+
+/** While it is being counted. */
+type Counting = { -readonly [Key in keyof Omit<GoodsCount, 'left'>]: GoodsCount[Key] };
+
+const begun = ({ jobId, lineId, size }: StallGoods, brought: number): Counting => ({
+  jobId,
+  lineId,
+  size,
+  brought,
+  sold: 0,
+  given: 0,
+  damaged: 0,
+  seconds: 0,
+  asked: 0,
+  putBack: 0,
+  revenueMinor: 0,
+  lastSoldAt: null,
+});
+
+/** The latest by the clock, for two devices may come together in any order. */
+function sell(count: Counting, at: number): void {
+  count.sold += 1;
+  count.lastSoldAt = Math.max(at, count.lastSoldAt ?? at);
+}

@@ -1,0 +1,72 @@
+import type { StallGoods } from '@/shared/schemas/stallDay';
+import type { StallPay } from '@/shared/schemas/stallEvents';
+import type { TappedEntry } from './tappedEntry';
+
+/** One line of what a customer pays; what is given back is below 0. */
+export interface TicketLine {
+  readonly id: string;
+  /** Null for what is taken off for a set. */
+  readonly goods: StallGoods | null;
+  readonly setId: string | null;
+  /** Pieces that go with the customer, less those that came back. */
+  readonly pieces: number;
+  readonly minor: number;
+  readonly currency: string;
+  readonly pay: StallPay;
+  readonly at: number;
+}
+
+/** What one customer bought on one device. */
+export interface Ticket {
+  readonly device: string;
+  readonly lines: readonly TicketLine[];
+  readonly isOpen: boolean;
+}
+
+/**
+ * Tickets as the devices closed them. Where nobody tapped *next customer* all is one ticket of the device.
+ *
+ * @param taps in order
+ * @returns those on which something is, each device's in order
+ */
+export function ticketsOf(taps: readonly TappedEntry[]): readonly Ticket[] {
+  const tickets: Ticket[] = [];
+  const open = new Map<string, TicketLine[]>();
+  for (const tapped of taps) {
+    const { device } = tapped;
+    const { tap } = tapped.body;
+    const lines = open.get(device) ?? [];
+    open.set(device, lines);
+    if (tap.what === 'next') {
+      tickets.push({ device, lines, isOpen: false });
+      open.delete(device);
+    } else if (tap.what === 'pay') {
+      for (const [at, line] of lines.entries()) lines[at] = { ...line, pay: tap.pay };
+    } else {
+      const line = lineOf(tapped);
+      if (line !== null) lines.push(line);
+    }
+  }
+  for (const [device, lines] of open) tickets.push({ device, lines, isOpen: true });
+  return tickets.filter(({ lines }) => lines.length > 0);
+}
+
+// Helpers
+
+/** @returns the line that a tap puts on the ticket; null for what no customer pays. */
+function lineOf({ id, at, body }: TappedEntry): TicketLine | null {
+  const { tap, currency } = body;
+  const told = { id, at, currency };
+  switch (tap.what) {
+    case 'sale':
+      return { ...told, goods: tap.goods, setId: null, pieces: 1, minor: tap.minor, pay: tap.pay };
+    case 'set':
+      return { ...told, goods: null, setId: tap.setId, pieces: 0, minor: -tap.minor, pay: tap.pay };
+    case 'exchange':
+      return { ...told, goods: tap.out, setId: null, pieces: 0, minor: tap.minor, pay: tap.pay };
+    case 'refund':
+      return { ...told, goods: tap.goods, setId: null, pieces: -1, minor: -tap.minor, pay: tap.pay };
+    default:
+      return null;
+  }
+}
