@@ -120,8 +120,8 @@ export const stallPlanSchema = z.strictObject({
 });
 
 /** How a difference was explained. */
-const cashReasons = ['wrongChange', 'boughtWithIt', 'notKnown', 'other'] as const;
-const stockReasons = ['damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const;
+export const cashReasons = ['wrongChange', 'boughtWithIt', 'notKnown', 'other'] as const;
+export const stockReasons = ['damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const;
 
 /** A stall day as it ended. A later close of the same day takes the place of the one before. */
 export const dayCloseSchema = z.strictObject({
@@ -131,6 +131,8 @@ export const dayCloseSchema = z.strictObject({
   title: nameSchema,
   /** The plan it was counted by; null where there was none. */
   planId: idSchema.nullable(),
+  /** Whether each sale was tapped, or what was sold is what did not come home. */
+  soldFrom: z.enum(['taps', 'count']),
   days: z.array(daySchema).min(1).max(7),
   currency: currencySchema,
   goods: z
@@ -146,7 +148,7 @@ export const dayCloseSchema = z.strictObject({
         /** Counted in the evening; null where nobody counted. */
         counted: piecesSchema.nullable(),
         reason: z.enum(stockReasons).nullable(),
-        /** Asked for after the last was gone, as told and as reckoned. */
+        /** Wanted after the last was gone: as told, and what more as reckoned from how fast they went. */
         asked: piecesSchema,
         lost: z.number().min(0).max(1e6),
         revenue: minorSchema,
@@ -165,8 +167,15 @@ export const dayCloseSchema = z.strictObject({
     /** Tickets paid by card, and whether they were counted or told in the evening. */
     cardTickets: piecesSchema,
     ticketsAre: z.enum(['counted', 'typed', 'estimated']),
+    /** Of cards. */
     fees: minorSchema,
     payoutDue: minorSchema,
+    /** What reached the bank, once it did. */
+    payout: z.strictObject({ minor: minorSchema, day: daySchema }).nullable(),
+    /** What the place keeps of the takings. */
+    commission: minorSchema,
+    /** What paying in coins added to the takings; below 0 it took. */
+    cashRounding: minorSchema,
     float: minorSchema,
     /** Into the tin and out of it beside sales. */
     tinMoves: minorSchema,
@@ -184,7 +193,11 @@ export const dayCloseSchema = z.strictObject({
     fixed: amountSchema,
     leftoverCost: amountSchema.nullable(),
     profit: amountSchema.nullable(),
+    /** Of the day as it was. */
     hours: z.number().min(0).max(10_000),
+    /** At the bench, as planned. */
+    benchHours: z.number().min(0).max(10_000),
+    /** For all of these hours. */
     payPerHour: amountSchema.nullable(),
   }),
   sellingHours: z.number().min(0).max(200),

@@ -1,0 +1,114 @@
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
+import type { DayMoney } from './dayMoney';
+import { type DayResult, fixedOf } from './dayResult';
+import type { StockRow } from './stockRows';
+
+/** What may stand between the plan and the day. */
+export type BridgeStep = 'pieces' | 'sets' | 'prices' | 'fees' | 'gone' | 'hours' | 'tin' | 'cashRounding';
+
+/** The way from the profit of the plan to that of the day, currency units; the steps add up to the difference. */
+export interface Bridge {
+  /** The weather of the plan it starts from; null where it starts from the mean of all. */
+  readonly weather: string | null;
+  readonly from: number;
+  readonly steps: readonly { readonly what: BridgeStep; readonly by: number }[];
+  readonly to: number;
+}
+
+/**
+ * Each step is worked out for itself: pieces and their mix as the plan would have paid for them, then what came
+ * otherwise than planned.
+ *
+ * @param weatherId the weather it was; null where nobody said
+ * @returns null where the plan has no sum to start from, or some cost is not known
+ */
+export function bridgeOf(
+  plan: StallPlan,
+  rows: readonly StockRow[],
+  money: DayMoney,
+  result: DayResult,
+  weatherId: string | null,
+): Bridge | null {
+  const start = startOf(plan, weatherId);
+  const asPlanned = profitAsPlanned(plan, rows);
+  const kept = keptOtherwise(rows);
+  if (start === null || asPlanned === null || kept === null || result.profit === null) return null;
+  const units = (minor: number) => fromMinor(minor as MinorUnits, plan.currency);
+  const without = withoutTax(plan);
+  const list = units(rows.reduce((sum, { sold, goods }) => sum + sold * goods.price, 0)) * without;
+  const reductions = units(money.reductions) * without;
+  const feesPlanned = rows.reduce((sum, { sold, goods }) => sum + sold * plannedFee(plan, goods), 0);
+  return {
+    weather: start.weather,
+    from: start.profit,
+    steps: [
+      { what: 'pieces', by: asPlanned - start.profit },
+      { what: 'sets', by: 0 - reductions },
+      { what: 'prices', by: units(money.net) - list + reductions },
+      { what: 'fees', by: feesPlanned - units(money.fees + money.commission) },
+      { what: 'gone', by: kept },
+      { what: 'hours', by: fixedOf(plan, plan.costs.hours) - result.fixed },
+      { what: 'tin', by: units(money.difference ?? 0) },
+      { what: 'cashRounding', by: units(money.cashRounding) },
+    ],
+    to: result.profit,
+  };
+}
+
+/** @returns the outcome of the plan in a weather; of several days the one in which all had it. */
+export function outcomeOf(plan: StallPlan, weatherId: string | null): StallPlan['outcomes'][number] | null {
+  const weather = plan.weathers.find(({ id }) => id === weatherId);
+  if (weather === undefined) return plan.outcomes.length === 1 ? (plan.outcomes[0] ?? null) : null;
+  return (
+    plan.outcomes.find(({ weather: name }) => name === weather.name) ??
+    plan.outcomes.find(({ weather: names }) => names.split(', ').every((name) => name === weather.name)) ??
+    null
+  );
+}
+
+// Helpers
+
+function startOf(plan: StallPlan, weatherId: string | null) {
+  const outcome = outcomeOf(plan, weatherId);
+  if (outcome !== null) return { weather: outcome.weather, profit: outcome.profit };
+  return plan.weightedProfit === null ? null : { weather: null, profit: plan.weightedProfit };
+}
+
+const withoutTax = ({ taxMode, tax }: StallPlan): number => (taxMode === 'inside' ? 1 / (1 + tax) : 1);
+
+/** Card fees and commission of a piece, at the mean share of cards and pieces a ticket. */
+function plannedFee(plan: StallPlan, { price }: PlannedGoods): number {
+  const written = fromMinor(price as MinorUnits, plan.currency);
+  const paid = plan.taxMode === 'added' ? written * (1 + plan.tax) : written;
+  const base = plan.commissionBase === 'withTax' ? paid : written * withoutTax(plan);
+  const card = plan.cardFee * paid + plan.cardFixedFee / plan.piecesPerTicket;
+  return plan.cardShare * card + plan.commission * base;
+}
+
+/** What the plan would have left of the pieces that were sold, all others being left over. */
+function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | null {
+  let sum = 0 - fixedOf(plan, plan.costs.hours);
+  for (const { goods, sold, brought } of rows) {
+    if (goods.cost === null) {
+      if (brought === 0 && sold === 0) continue;
+      return null;
+    }
+    const net = fromMinor(goods.price as MinorUnits, plan.currency) * withoutTax(plan);
+    sum += sold * (net - plannedFee(plan, goods) - goods.packaging);
+    sum += (brought - sold) * goods.leftoverShare * goods.cost - brought * goods.cost;
+  }
+  return sum;
+}
+
+/** What is worth less than a leftover because it was given, spoiled or is missing. */
+function keptOtherwise(rows: readonly StockRow[]): number | null {
+  let sum = 0;
+  for (const { goods, brought, sold, left, seconds } of rows) {
+    const more = (left ?? 0) + seconds - (brought - sold);
+    if (more === 0) continue;
+    if (goods.cost === null) return null;
+    sum += more * goods.leftoverShare * goods.cost;
+  }
+  return sum;
+}

@@ -1,0 +1,89 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import type { WallClock } from '@/lib/stall/count/sellingTime';
+import type { PaperNumber } from '@/shared/schemas/happened';
+import type { DayClose } from '@/shared/schemas/stallPapers';
+import { type EveningAnswers, noAnswers } from './eveningAnswers';
+import { lostSales } from './lostSales';
+import type { Evening } from './reconcile';
+import type { StockRow } from './stockRows';
+
+interface CloseMade {
+  readonly number: PaperNumber;
+  /** YYYY-MM-DD. */
+  readonly issuedOn: string;
+  readonly planId: string;
+  readonly answers: Pick<EveningAnswers, 'decision' | 'note'>;
+  readonly clock: WallClock;
+}
+
+/** What is numbered together: the closes of one stall day, each in the place of the one before. */
+export const closeSeries = (stallDayId: string): string => `dayClose ${stallDayId}`;
+
+/** @returns the paper that closes a day. */
+export function closeBody(evening: Evening, made: CloseMade): DayClose {
+  const { plan, count, money, result } = evening;
+  const { written: _w, isReckoned: _r, reductions, ...kept } = money;
+  return {
+    ...{ number: made.number, issuedOn: made.issuedOn, planId: made.planId, soldFrom: evening.soldFrom },
+    ...{ stallDayId: plan.stallDayId, title: plan.title, currency: plan.currency },
+    days: plan.days.map(({ day }) => day),
+    goods: evening.rows.map((row) => goodsClosed(evening, row, made.clock)),
+    reductions,
+    money: kept,
+    weatherId: evening.weatherId,
+    result: {
+      contribution: result.contribution,
+      fixed: result.fixed,
+      leftoverCost: result.leftoverCost,
+      profit: result.profit,
+      hours: result.hours,
+      benchHours: plan.costs.benchHours,
+      payPerHour: result.payPerHour,
+    },
+    sellingHours: evening.sellingHours,
+    hours: [...count.hours],
+    askedFor: [...count.askedFor],
+    putBack: count.putBack,
+    decision: made.answers.decision,
+    note: made.answers.note,
+  };
+}
+
+/** What was said in the evening that a close came of, so that a correction begins with it. */
+export function answersOfClose({ money, goods, result, ...close }: DayClose): EveningAnswers {
+  return {
+    ...noAnswers,
+    cash: { counted: money.countedCash, coins: money.coins, reason: money.reason },
+    card: {
+      total: money.card,
+      tickets: money.ticketsAre === 'typed' ? money.cardTickets : null,
+      payout: money.payout,
+    },
+    stock: {
+      counted: Object.fromEntries(
+        goods.flatMap((one) =>
+          one.counted === null ? [] : [[goodsKey(one), { pieces: one.counted, reason: one.reason }]],
+        ),
+      ),
+      isRestAsReckoned: false,
+      isRestUnknown: goods.some(({ counted }) => counted === null),
+    },
+    hours: result.hours,
+    weatherId: close.weatherId,
+    decision: close.decision,
+    note: close.note,
+  };
+}
+
+// Helpers
+
+function goodsClosed({ plan }: Evening, row: StockRow, clock: WallClock): DayClose['goods'][number] {
+  const { jobId, lineId, size, design, cost } = row.goods;
+  return {
+    ...{ jobId, lineId, size, design, cost },
+    ...{ brought: row.brought, sold: row.sold, given: row.given, damaged: row.damaged },
+    ...{ seconds: row.seconds, counted: row.counted, reason: row.reason, asked: row.asked },
+    lost: lostSales(plan, row, clock),
+    revenue: row.revenueMinor,
+  };
+}

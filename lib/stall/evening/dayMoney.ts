@@ -1,0 +1,170 @@
+import { documentTax } from '@/lib/price/tax/documentTax';
+import type { DayCount } from '@/lib/stall/count/dayCount';
+import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import type { Coins } from '@/shared/schemas/stallDay';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
+import type { CashReason, EveningAnswers } from './eveningAnswers';
+import { type StockRow, soldFromOf } from './stockRows';
+
+/** The money of a day, whole minor units. */
+export interface DayMoney {
+  /** What came in for goods, with tax, before coins are rounded. */
+  readonly gross: number;
+  readonly net: number;
+  readonly tax: number;
+  /** Takings as prices write them, without tax where it is added. */
+  readonly written: number;
+  /** What the goods come to at their prices less `written`: sets, and where nobody tapped all that came in less. */
+  readonly reductions: number;
+  readonly cash: number;
+  readonly cashRounding: number;
+  readonly card: number;
+  readonly cardTickets: number;
+  readonly ticketsAre: 'counted' | 'typed' | 'estimated';
+  readonly fees: number;
+  readonly payoutDue: number;
+  readonly payout: EveningAnswers['card']['payout'];
+  readonly commission: number;
+  readonly float: number;
+  readonly tinMoves: number;
+  readonly expectedCash: number;
+  readonly countedCash: number | null;
+  readonly coins: Coins | null;
+  /** Counted less expected; null where nobody counted, and where nothing but the tin says what came in. */
+  readonly difference: number | null;
+  readonly reason: CashReason | null;
+  /** What came in is reckoned from goods and prices, for tin or reader are not known. */
+  readonly isReckoned: boolean;
+}
+
+/** Works out cash, cards and tax of a day. */
+export function dayMoney(
+  plan: StallPlan,
+  count: DayCount,
+  rows: readonly StockRow[],
+  answers: Pick<EveningAnswers, 'cash' | 'card'>,
+): DayMoney {
+  const { currency } = plan;
+  const counted = countedCash(answers.cash, currency);
+  const float = coinsMinor(plan.float, currency);
+  const takings =
+    soldFromOf(count) === 'taps'
+      ? tappedTakings(plan, count, rows, answers)
+      : countedTakings(plan, rows, answers, counted === null ? null : counted - float - count.tinMinor);
+  const taxed = taxOf(plan, count, takings.written);
+  const cards = cardTickets(plan, count, rows, answers, takings);
+  const units = fromMinor(takings.card as MinorUnits, currency);
+  const fees = toMinor(units * plan.cardFee + cards.cardTickets * plan.cardFixedFee, currency);
+  const base = plan.commissionBase === 'withTax' ? taxed.gross : taxed.net;
+  const expectedCash = float + takings.cash + count.tinMinor;
+  const difference = counted === null || takings.isFromTin ? null : counted - expectedCash;
+  const { isFromTin: _, ...came } = takings;
+  return {
+    ...came,
+    ...taxed,
+    ...cards,
+    ...{ fees, float, expectedCash, difference, countedCash: counted },
+    payoutDue: takings.card - fees,
+    payout: answers.card.payout,
+    commission: toMinor(fromMinor(base as MinorUnits, currency) * plan.commission, currency),
+    tinMoves: count.tinMinor,
+    coins: answers.cash.coins,
+    reason: difference === 0 ? null : answers.cash.reason,
+  };
+}
+
+/** @returns what notes and coins come to, whole minor units. */
+export const coinsMinor = (coins: Coins, currency: string): number =>
+  coins.reduce((sum, { value, count }) => sum + toMinor(value, currency) * count, 0);
+
+// Helpers
+
+type Takings = Pick<DayMoney, 'written' | 'reductions' | 'cash' | 'cashRounding' | 'card' | 'isReckoned'> & {
+  /** Cash is what was found in the tin, so nothing can differ from it. */
+  readonly isFromTin: boolean;
+};
+
+function tappedTakings(
+  plan: StallPlan,
+  count: DayCount,
+  rows: readonly StockRow[],
+  { card }: Pick<EveningAnswers, 'card'>,
+): Takings {
+  const untapped = rows.reduce((sum, row) => sum + row.untapped * row.goods.price, 0);
+  const tappedCard = asPaid(plan, count.cardMinor);
+  const total = card.total ?? tappedCard;
+  return {
+    written: count.grossMinor + untapped,
+    reductions: count.reductionsMinor,
+    // What the reader took otherwise than was tapped went into the tin or came out of it.
+    cash: asPaid(plan, count.cashMinor + untapped) + tappedCard - total,
+    cashRounding: count.cashRoundingMinor,
+    card: total,
+    ...{ isReckoned: false, isFromTin: false },
+  };
+}
+
+/** Nobody tapped: tin and reader say what came in, and where they do not, goods and prices. */
+function countedTakings(
+  plan: StallPlan,
+  rows: readonly StockRow[],
+  { card }: Pick<EveningAnswers, 'card'>,
+  inTin: number | null,
+): Takings {
+  const asked = rows.reduce((sum, row) => sum + row.revenueMinor, 0);
+  const total = card.total ?? 0;
+  const isReckoned = inTin === null || card.total === null;
+  const cash = isReckoned ? asPaid(plan, asked) - total : inTin;
+  const written = isReckoned ? asked : beforeTax(plan, cash + total);
+  return {
+    ...{ written, cash, isReckoned },
+    reductions: asked - written,
+    cashRounding: 0,
+    card: total,
+    isFromTin: !isReckoned,
+  };
+}
+
+/** Where tax is added to prices, customers pay it beside what was tapped. */
+const asPaid = ({ taxMode, tax, currency }: StallPlan, minor: number): number =>
+  taxMode === 'added' ? toMinor(fromMinor(minor as MinorUnits, currency) * (1 + tax), currency) : minor;
+
+const beforeTax = ({ taxMode, tax, currency }: StallPlan, minor: number): number =>
+  taxMode === 'added' ? toMinor(fromMinor(minor as MinorUnits, currency) / (1 + tax), currency) : minor;
+
+/** Once on the day’s total, or on each ticket as the workshop’s rule says. */
+function taxOf(
+  { taxMode, tax, taxRounding, currency }: StallPlan,
+  { tickets }: DayCount,
+  written: number,
+): Pick<DayMoney, 'gross' | 'net' | 'tax'> {
+  if (taxMode === 'none') return { gross: written, net: written, tax: 0 };
+  const each = taxRounding === 'line' ? tickets.map((one) => one.cashMinor + one.cardMinor) : [];
+  // What no ticket bears: rounded coins, and what was found sold in the evening.
+  const rest = written - each.reduce((sum, minor) => sum + minor, 0);
+  const lines = rest === 0 && each.length > 0 ? each : [...each, rest];
+  const { total } = documentTax(
+    lines.map((minor) => ({ amount: minor as MinorUnits, tax })),
+    { currency, mode: taxMode, rounding: taxRounding },
+  );
+  return { gross: total.with, net: total.without, tax: total.tax };
+}
+
+function cardTickets(
+  { piecesPerTicket }: StallPlan,
+  count: DayCount,
+  rows: readonly StockRow[],
+  { card }: Pick<EveningAnswers, 'card'>,
+  takings: Takings,
+): Pick<DayMoney, 'cardTickets' | 'ticketsAre'> {
+  if (card.tickets !== null) return { cardTickets: card.tickets, ticketsAre: 'typed' };
+  const tapped = count.tickets.filter(({ cardMinor }) => cardMinor > 0).length;
+  if (count.hasTickets) return { cardTickets: tapped, ticketsAre: 'counted' };
+  const pieces = rows.reduce((sum, { sold }) => sum + sold, 0);
+  const all = takings.card + takings.cash;
+  const byCard = all > 0 ? takings.card / all : 0;
+  return { cardTickets: Math.round((pieces * byCard) / piecesPerTicket), ticketsAre: 'estimated' };
+}
+
+const countedCash = ({ counted, coins }: EveningAnswers['cash'], currency: string): number | null =>
+  coins === null ? counted : coinsMinor(coins, currency);

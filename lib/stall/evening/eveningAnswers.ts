@@ -1,0 +1,58 @@
+import { daySchema } from '@/shared/schemas/rate';
+import { coinsSchema } from '@/shared/schemas/stallDay';
+import { cashReasons, stockReasons } from '@/shared/schemas/stallPapers';
+import { z } from '@/shared/schemas/z';
+
+const minorSchema = z.int().min(0).max(1e12);
+
+/** What the maker says in the evening, as far as it is said. Whole minor units. */
+export const eveningAnswersSchema = z.strictObject({
+  cash: z.strictObject({
+    /** All that is in the tin, the float too; null until it is counted. */
+    counted: minorSchema.nullable(),
+    /** Where it was counted by notes and coins; they are what counts then. */
+    coins: coinsSchema.nullable(),
+    reason: z.enum(cashReasons).nullable(),
+  }),
+  card: z.strictObject({
+    /** What the reader says it took; null where its taps stand. */
+    total: minorSchema.nullable(),
+    /** Where nobody tapped *next customer*. */
+    tickets: z.int().min(0).max(100_000).nullable(),
+    payout: z.strictObject({ minor: minorSchema, day: daySchema }).nullable(),
+  }),
+  stock: z.strictObject({
+    /** By `goodsKey`. */
+    counted: z.record(
+      z.string(),
+      z.strictObject({
+        pieces: z.int().min(0).max(100_000).nullable(),
+        reason: z.enum(stockReasons).nullable(),
+      }),
+    ),
+    /** Whoever looked found all others as they should be. */
+    isRestAsReckoned: z.boolean(),
+    /** Nobody will count the others. */
+    isRestUnknown: z.boolean(),
+  }),
+  /** Of the day; null as planned. */
+  hours: z.number().min(0).max(1000).nullable(),
+  /** Null as tapped. */
+  weatherId: z.string().nullable(),
+  decision: z.enum(['again', 'notAgain', 'later']).nullable(),
+  note: z.string().max(2000),
+});
+
+export type EveningAnswers = Readonly<z.infer<typeof eveningAnswersSchema>>;
+export type CashReason = (typeof cashReasons)[number];
+export type StockReason = (typeof stockReasons)[number];
+
+export const noAnswers: EveningAnswers = {
+  cash: { counted: null, coins: null, reason: null },
+  card: { total: null, tickets: null, payout: null },
+  stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: false },
+  hours: null,
+  weatherId: null,
+  decision: null,
+  note: '',
+};

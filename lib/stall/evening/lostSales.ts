@@ -1,0 +1,47 @@
+import { sellingTime, type WallClock } from '@/lib/stall/count/sellingTime';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
+import type { StockRow } from './stockRows';
+
+/** @returns minutes that a day is open; beyond midnight where it ends there. */
+const openMinutes = ({ fromMinute, toMinute }: StallPlan['days'][number]): number =>
+  toMinute > fromMinute ? toMinute - fromMinute : toMinute + 1440 - fromMinute;
+
+/** @returns minutes of selling of all days together. */
+export const sellingMinutes = ({ days }: Pick<StallPlan, 'days'>): number =>
+  days.reduce((sum, day) => sum + openMinutes(day), 0);
+
+/**
+ * @returns minutes of selling until a moment, all days joined; null where the clock names no day of the plan
+ */
+export function sellingMinutesUntil(
+  plan: Pick<StallPlan, 'days'>,
+  at: number,
+  clock: WallClock,
+): number | null {
+  const { day, minute, isOfPlan } = sellingTime(plan, clock(at));
+  if (!isOfPlan) return null;
+  const days = plan.days.toSorted((one, other) => (one.day < other.day ? -1 : 1));
+  let until = 0;
+  for (const one of days) {
+    if (one.day < day) until += openMinutes(one);
+    else if (one.day === day) until += Math.min(Math.max(0, minute - one.fromMinute), openMinutes(one));
+  }
+  return until;
+}
+
+/**
+ * Pieces that would have sold after the last was gone, by how fast they went: the first q − 1 of q took until the
+ * last, and the same pace goes on. One alone says nothing of a pace.
+ *
+ * @returns 0 while some are left, and where nobody can tell when the last went
+ */
+export function lostSales(
+  plan: Pick<StallPlan, 'days'>,
+  { left, sold, lastSoldAt }: Pick<StockRow, 'left' | 'sold' | 'lastSoldAt'>,
+  clock: WallClock,
+): number {
+  if (left !== 0 || sold < 2 || lastSoldAt === null) return 0;
+  const until = sellingMinutesUntil(plan, lastSoldAt, clock);
+  if (until === null || until === 0) return 0;
+  return ((sold - 1) / until) * (sellingMinutes(plan) - until);
+}

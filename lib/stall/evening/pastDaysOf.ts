@@ -1,0 +1,61 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { Paper } from '@/shared/schemas/happened';
+import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
+import type { PastDay } from './pastDay';
+
+/** A paper of a stall day as screens and copies have it. */
+export type DayPaper<Kind extends 'stallPlan' | 'dayClose', Body> = Pick<Paper<Kind, Body>, 'id' | 'body'> & {
+  readonly withdrawn: boolean;
+};
+
+/** @returns the close of a day that counts: the last that went out and was not withdrawn; null where it is open. */
+export const closeInForce = <Close extends DayPaper<'dayClose', DayClose>>(
+  closes: readonly Close[],
+  stallDayId: string,
+): Close | null =>
+  closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === stallDayId) ?? null;
+
+/**
+ * What all closed days teach.
+ *
+ * @param closes papers in the one order; the last of a day counts
+ * @returns days with the latest first
+ */
+export function pastDaysOf(
+  plans: readonly DayPaper<'stallPlan', StallPlan>[],
+  closes: readonly DayPaper<'dayClose', DayClose>[],
+): readonly PastDay[] {
+  const byId = new Map(plans.map(({ id, body }) => [id, body]));
+  return [...new Set(closes.map(({ body }) => body.stallDayId))]
+    .flatMap((id) => closeInForce(closes, id)?.body ?? [])
+    .map((close) => pastDay(close, close.planId === null ? null : (byId.get(close.planId) ?? null)))
+    .toSorted((one, other) => (one.day < other.day ? 1 : -1));
+}
+
+// Helpers
+
+function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
+  const { stallDayId, title, days, sellingHours, result, money, currency } = close;
+  const weather = plan?.weathers.find(({ id }) => id === close.weatherId);
+  const planned = new Map((plan?.goods ?? []).map((goods) => [goodsKey(goods), goods]));
+  const rangeName = (rangeId: string | undefined) =>
+    plan?.ranges.find(({ id }) => id === rangeId)?.name ?? '';
+  const expected = (plan?.goods ?? []).flatMap((goods) => goods.expected ?? []);
+  return {
+    ...{ stallDayId, name: title, day: days[0] ?? close.issuedOn, sellingHours, currency },
+    payPerHour: result.payPerHour,
+    takings: fromMinor(money.gross as MinorUnits, currency),
+    stallFee: plan?.costs.stallFee ?? 0,
+    weather: weather === undefined ? null : { name: weather.name, factor: weather.factor },
+    wanted: close.goods.map((goods) => ({
+      ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: goods.sold },
+      rangeName: rangeName(planned.get(goodsKey(goods))?.rangeId),
+      pieces: goods.sold + goods.lost + goods.asked,
+    })),
+    expected:
+      weather === undefined || expected.length === 0
+        ? null
+        : expected.reduce((sum, pieces) => sum + pieces, 0) * weather.factor,
+  };
+}

@@ -1,0 +1,124 @@
+import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
+import type { EveningAnswers, StockReason } from './eveningAnswers';
+
+/** What became of some goods, pieces. Brought is sold, given, spoiled, left and missing together. */
+export interface StockRow {
+  readonly key: string;
+  readonly goods: PlannedGoods;
+  readonly brought: number;
+  readonly sold: number;
+  readonly given: number;
+  readonly damaged: number;
+  /** Of the damaged, kept to sell for less. */
+  readonly seconds: number;
+  /** What should be left by all that was noted; below 0 where more was noted than was brought. Null where only a count can tell. */
+  readonly reckoned: number | null;
+  readonly counted: number | null;
+  /** Lies there now: as counted, else as reckoned and never below 0. Null where nobody knows. */
+  readonly left: number | null;
+  /** Counted less reckoned; null where one of them is not known. */
+  readonly difference: number | null;
+  readonly reason: StockReason | null;
+  /** What nothing accounts for; below 0 more is there than there should be. */
+  readonly missing: number;
+  /** Sold by what the count told and not by taps; below 0 tapped once too often. */
+  readonly untapped: number;
+  readonly asked: number;
+  readonly revenueMinor: number;
+  readonly lastSoldAt: number | null;
+}
+
+/** Whether sales were tapped, or what was sold is what did not come home. */
+export const soldFromOf = ({ tickets }: Pick<DayCount, 'tickets'>): 'taps' | 'count' =>
+  tickets.length > 0 ? 'taps' : 'count';
+
+/** What became of all goods of a plan, with what the maker counted and said of it. */
+export function stockRows(
+  plan: StallPlan,
+  count: DayCount,
+  { stock }: Pick<EveningAnswers, 'stock'>,
+): readonly StockRow[] {
+  const counts = new Map(count.goods.map((goods) => [goodsKey(goods), goods]));
+  const isTapped = soldFromOf(count) === 'taps';
+  return plan.goods.map((goods) => {
+    const key = goodsKey(goods);
+    const tapped = counts.get(key) ?? untouched(goods);
+    return isTapped ? tappedRow(key, goods, tapped, stock) : countedRow(key, goods, tapped, stock);
+  });
+}
+
+/** Why a count that finds more or fewer may differ from what was noted. */
+export function reasonsFor({
+  difference,
+  sold,
+}: Pick<StockRow, 'difference' | 'sold'>): readonly StockReason[] {
+  if (difference === null || difference === 0) return [];
+  if (difference < 0) return ['damaged', 'given', 'soldNotTapped', 'notKnown'];
+  return sold > 0 ? ['tappedTwice', 'notKnown'] : ['notKnown'];
+}
+
+// Helpers
+
+type Stock = EveningAnswers['stock'];
+
+function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
+  const { brought, sold, given, damaged, seconds } = tapped;
+  const reckoned = brought - sold - given - damaged;
+  const { counted, reason } = countedOf(key, stock, reckoned);
+  const difference = counted === null ? null : counted - reckoned;
+  const by = explained(difference ?? 0, reason, sold);
+  const left = counted ?? Math.max(0, reckoned);
+  return {
+    ...{ key, goods, brought, seconds, reckoned, counted, difference, left },
+    reason: difference === 0 ? null : reason,
+    sold: sold + by.untapped,
+    given: given + by.given,
+    damaged: damaged + by.damaged,
+    missing: reckoned - by.untapped - by.given - by.damaged - left,
+    untapped: by.untapped,
+    asked: tapped.asked,
+    revenueMinor: tapped.revenueMinor + by.untapped * goods.price,
+    lastSoldAt: tapped.lastSoldAt,
+  };
+}
+
+/** What did not come home and was neither given nor spoiled was sold, at the price of the plan. */
+function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
+  const { brought, given, damaged, seconds, asked } = tapped;
+  const counted = stock.counted[key]?.pieces ?? null;
+  const sold = counted === null ? 0 : Math.max(0, brought - given - damaged - counted);
+  return {
+    ...{ key, goods, brought, given, damaged, seconds, asked, sold, counted },
+    ...{ reckoned: null, difference: null, reason: null },
+    left: counted,
+    // Below 0 where more came home than went out.
+    missing: counted === null ? 0 : brought - given - damaged - counted - sold,
+    untapped: sold,
+    revenueMinor: sold * goods.price,
+    lastSoldAt: null,
+  };
+}
+
+function countedOf(key: string, { counted, isRestAsReckoned }: Stock, reckoned: number) {
+  const own = counted[key];
+  const pieces = own?.pieces ?? (isRestAsReckoned ? Math.max(0, reckoned) : null);
+  return { counted: pieces, reason: own?.reason ?? null };
+}
+
+/** What a reason makes of a difference. */
+function explained(difference: number, reason: StockReason | null, sold: number) {
+  const short = Math.max(0, -difference);
+  const over = Math.min(Math.max(0, difference), sold);
+  return {
+    untapped: reason === 'soldNotTapped' ? short : reason === 'tappedTwice' ? -over : 0,
+    given: reason === 'given' ? short : 0,
+    damaged: reason === 'damaged' ? short : 0,
+  };
+}
+
+const untouched = ({ jobId, lineId, size, bring }: PlannedGoods): GoodsCount => ({
+  ...{ jobId, lineId, size, brought: bring, left: bring },
+  ...{ sold: 0, given: 0, damaged: 0, seconds: 0, asked: 0, putBack: 0, revenueMinor: 0, lastSoldAt: null },
+});

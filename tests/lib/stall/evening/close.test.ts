@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { answersOfClose, closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
+import { dayFigures } from '@/lib/stall/evening/dayFigures';
+import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
+import { closeInForce, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
+import { addDays } from '@/shared/days';
+import { type DayClose, dayCloseSchema } from '@/shared/schemas/stallPapers';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { fairAnswers, fairClock, fairCount, fairEvening } from './fairEvening';
+
+const closeOf = (answers: EveningAnswers = fairAnswers): DayClose =>
+  closeBody(fairEvening(answers), {
+    ...{ number: { count: 1, letter: 'A' }, issuedOn: TEST_DAY, planId: 'plan-1' },
+    ...{ answers, clock: fairClock },
+  });
+
+const paper = (id: string, body: DayClose, withdrawn = false) => ({ id, body, withdrawn });
+const plans = [{ id: 'plan-1', body: fairPlan, withdrawn: false }];
+
+describe('the close of a day', () => {
+  it('is what its schema takes, and says all that the evening found', () => {
+    const close = closeOf({ ...fairAnswers, decision: 'again', note: 'Nearer the gate next time.' });
+    expect(dayCloseSchema.parse(close)).toEqual(close);
+    expect(close).toMatchObject({
+      ...{ stallDayId: 'spring-fair', planId: 'plan-1', soldFrom: 'taps', weatherId: 'dry' },
+      ...{ days: [TEST_DAY], sellingHours: 7, decision: 'again', putBack: 0, reductions: 1200 },
+      money: { gross: 172_300, tax: 11_272, difference: -200, reason: 'wrongChange', payoutDue: 127_301 },
+      askedFor: [
+        { words: 'youth sizes', count: 6 },
+        { words: 'black shirt', count: 4 },
+      ],
+    });
+    const otterL = close.goods.find(({ lineId, size }) => lineId === 'otter' && size === 'L');
+    expect(otterL).toMatchObject({ brought: 7, sold: 7, counted: 0, asked: 3, revenue: 7 * 2800 });
+    expect(otterL?.lost).toBeCloseTo(4.08, 8);
+    expect(close.hours.reduce((sum, { pieces }) => sum + pieces, 0)).toBe(70);
+  });
+
+  it.each<[string, EveningAnswers]>([
+    ['counted as it should be', { ...fairAnswers, hours: 12.25, decision: 'later' }],
+    [
+      'counted by notes and coins, with a piece given away, the payout here',
+      {
+        ...fairAnswers,
+        cash: { counted: null, coins: [{ value: 50, count: 10 }], reason: 'other' },
+        card: { total: 131_100, tickets: 40, payout: { minor: 127_301, day: addDays(TEST_DAY, 2) } },
+        stock: {
+          ...fairAnswers.stock,
+          counted: { 'fair-shirts/fern/M': { pieces: 2, reason: 'given' } },
+        },
+      },
+    ],
+    [
+      'not counted at all',
+      {
+        ...fairAnswers,
+        cash: { counted: null, coins: null, reason: 'notKnown' },
+        stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: true },
+      },
+    ],
+  ])('begins a correction with what was said: %s', (_, answers) => {
+    const close = closeOf(answers);
+    const again = closeOf(answersOfClose(close));
+    expect(again).toEqual(close);
+  });
+
+  it('is numbered with the other closes of its day', () => {
+    expect(closeSeries('spring-fair')).toBe('dayClose spring-fair');
+  });
+
+  it('tells the command what was in the tin', () => {
+    expect(dayFigures(fairPlan, fairCount(), closeOf())).toEqual({
+      ...{ gross: 1723, net: 1610.28, tax: 112.72, fees: 37.99, expectedCash: 532, difference: -2 },
+    });
+  });
+});
+
+describe('what closed days teach', () => {
+  it('is what was wanted: sold, lost and asked for', () => {
+    const [day, ...others] = pastDaysOf(plans, [paper('close-1', closeOf())]);
+    expect(others).toEqual([]);
+    expect(day).toMatchObject({
+      ...{ stallDayId: 'spring-fair', name: 'Exampleton Spring Fair', day: TEST_DAY, sellingHours: 7 },
+      ...{ takings: 1723, stallFee: 85, currency: 'USD', weather: { name: 'dry', factor: 1 } },
+    });
+    expect(day?.payPerHour).toBeCloseTo(38.02, 2);
+    // 54 shirts and 22 mugs on a dry day.
+    expect(day?.expected).toBeCloseTo(76, 8);
+    const otterL = day?.wanted.find(({ lineId, size }) => lineId === 'otter' && size === 'L');
+    expect(otterL).toMatchObject({ rangeName: 'Shirts', sold: 7 });
+    // 7 + 4.08 + 3.
+    expect(otterL?.pieces).toBeCloseTo(14.08, 8);
+  });
+
+  it('is expected less in the rain', () => {
+    const [day] = pastDaysOf(plans, [paper('close-1', closeOf({ ...fairAnswers, weatherId: 'wet' }))]);
+    // 76 × 0.30.
+    expect(day?.expected).toBeCloseTo(22.8, 8);
+  });
+
+  it('comes of the last close of a day that was not withdrawn', () => {
+    const second = closeOf({ ...fairAnswers, hours: 20 });
+    const closes = [paper('close-1', closeOf()), paper('close-2', second), paper('close-3', closeOf(), true)];
+    expect(closeInForce(closes, 'spring-fair')?.id).toBe('close-2');
+    expect(closeInForce(closes, 'harbour-market')).toBeNull();
+    expect(pastDaysOf(plans, closes).map(({ payPerHour }) => payPerHour)).toEqual([second.result.payPerHour]);
+  });
+
+  it('puts the latest day first', () => {
+    const earlier = { ...closeOf(), stallDayId: 'winter-hall', days: [addDays(TEST_DAY, -90)] };
+    const days = pastDaysOf(plans, [paper('close-0', earlier), paper('close-1', closeOf())]);
+    expect(days.map(({ stallDayId }) => stallDayId)).toEqual(['spring-fair', 'winter-hall']);
+  });
+});

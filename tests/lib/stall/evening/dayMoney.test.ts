@@ -1,0 +1,165 @@
+import { describe, expect, it } from 'vitest';
+import { dayFigures } from '@/lib/stall/evening/dayFigures';
+import { noAnswers } from '@/lib/stall/evening/eveningAnswers';
+import type { StallTap, Tap } from '@/shared/schemas/stallEvents';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { fairAnswers, fairCount, fairEvening, fairTaps } from './fairEvening';
+
+const OTTER_L = { jobId: 'fair-shirts', lineId: 'otter', size: 'L' } as const;
+
+/** A day of these taps alone, by its plan. */
+function eveningOf(taps: readonly Tap[], { answers = noAnswers, plan = fairPlan } = {}) {
+  const body = (tap: Tap): StallTap => ({
+    stallDayId: 'spring-fair',
+    planId: 'p',
+    currency: plan.currency,
+    tap,
+  });
+  const entries = taps.map((tap, at) => ({
+    ...{ id: `t-${at + 1}`, device: 'phonephone', count: at + 1, at: 700 * 60_000, body: body(tap) },
+  }));
+  return fairEvening(answers, plan, entries);
+}
+
+describe('the money of the worked fair', () => {
+  it('is 1,723.00 with tax, 112.72 of it tax, taken once on the day', () => {
+    // 5 × 31 + 4 × 25 + 41 × 28 + 20 × 16; 1,723 × 7 ÷ 107 = 112.7196.
+    expect(fairEvening().money).toMatchObject({ gross: 172_300, net: 161_028, tax: 11_272 });
+  });
+
+  it('holds 532.00 in the tin by its taps, and is 2.00 short of that', () => {
+    // 120 + 412.
+    expect(fairEvening().money).toMatchObject({
+      ...{ float: 12_000, cash: 41_200, tinMoves: 0, expectedCash: 53_200 },
+      ...{ countedCash: 53_000, difference: -200 },
+    });
+  });
+
+  it('pays 37.99 for 39 tickets by card, so that 1,273.01 should reach the bank', () => {
+    // 1,311 × 0.026 + 39 × 0.10 = 34.086 + 3.90.
+    expect(fairEvening().money).toMatchObject({
+      ...{ card: 131_100, cardTickets: 39, ticketsAre: 'counted', fees: 3799, payoutDue: 127_301 },
+    });
+  });
+
+  it('is told by the command in currency units', () => {
+    expect(dayFigures(fairPlan, fairCount(), null)).toEqual({
+      ...{ gross: 1723, net: 1610.28, tax: 112.72, fees: 37.99, expectedCash: 532 },
+      // Nobody counted.
+      difference: null,
+    });
+  });
+});
+
+describe('cards', () => {
+  const untold = fairTaps.filter(({ body }) => body.tap.what !== 'next');
+
+  it('whose tickets nobody closed are estimated by pieces a ticket', () => {
+    // 70 pieces, 1,311 of 1,723 by card, 1.35 pieces a ticket: 39.45.
+    const { money } = fairEvening(fairAnswers, fairPlan, untold);
+    expect(money).toMatchObject({ cardTickets: 39, ticketsAre: 'estimated' });
+  });
+
+  it('take the number that is typed at night', () => {
+    const answers = { ...fairAnswers, card: { ...fairAnswers.card, tickets: 41 } };
+    // 34.086 + 4.10.
+    expect(fairEvening(answers, fairPlan, untold).money).toMatchObject({ ticketsAre: 'typed', fees: 3819 });
+  });
+
+  it('stand as the reader says, and what it took more is missing from the tin', () => {
+    const answers = { ...fairAnswers, card: { ...fairAnswers.card, total: 133_900 } };
+    // 28.00 that was tapped as cash: 532 − 28.
+    expect(fairEvening(answers).money).toMatchObject({ card: 133_900, gross: 172_300, expectedCash: 50_400 });
+  });
+});
+
+describe('tax', () => {
+  it('is taken on each ticket where the rule says so', () => {
+    const plan = { ...fairPlan, taxRounding: 'line' } as const;
+    // Two tickets of 28.00: 28 × 7 ÷ 107 = 1.8318 on each, 3.66 together; once it would be 3.6636, also 3.66.
+    // Three of 31.00 are 2.0280 each, 6.09; once 6.0841, 6.08.
+    const big = { jobId: 'fair-shirts', lineId: 'otter', size: '2XL' };
+    const sale: Tap = { what: 'sale', goods: big, minor: 3100, pay: 'card' };
+    const taps: readonly Tap[] = [sale, { what: 'next' }, sale, { what: 'next' }, sale, { what: 'next' }];
+    expect(eveningOf(taps, { plan }).money.tax).toBe(609);
+    expect(eveningOf(taps).money.tax).toBe(608);
+  });
+
+  it('comes on top of what was tapped where prices are without it', () => {
+    const plan = { ...fairPlan, taxMode: 'added', tax: 0.1 } as const;
+    const { money } = eveningOf([{ what: 'sale', goods: OTTER_L, minor: 2800, pay: 'cash' }], { plan });
+    expect(money).toMatchObject({ gross: 3080, net: 2800, tax: 280, cash: 3080, expectedCash: 15_080 });
+  });
+
+  it('is none where none is charged', () => {
+    const plan = { ...fairPlan, taxMode: 'none' } as const;
+    expect(
+      eveningOf([{ what: 'sale', goods: OTTER_L, minor: 2800, pay: 'cash' }], { plan }).money,
+    ).toMatchObject({ gross: 2800, net: 2800, tax: 0 });
+  });
+});
+
+/*
+ * Steps of cash from Unicode CLDR (CAD, CHF 0.05; DKK 0.50; HUF 5) and, for SEK, whole kronor since 2010; the Canadian
+ * rule (1, 2 down; 3, 4 up; 6, 7 down; 8, 9 up, on the total after tax, cash only) from its Budget 2012 page.
+ */
+describe('cash that is rounded to the coin', () => {
+  it.each<[string, number, number]>([
+    // 4.92 is paid as 4.90, the page’s own example.
+    ['CAD', 492, 490],
+    ['CHF', 1298, 1300],
+    // 223.20 as 223.
+    ['SEK', 22_320, 22_300],
+    // 12.75 lies halfway between 12.50 and 13.00: up.
+    ['DKK', 1275, 1300],
+    // Minor units of the forint are hundredths by ISO 4217: 1,872.00 as 1,870.
+    ['HUF', 187_200, 187_000],
+  ])('%s: %i is paid as %i, and the tin is expected to hold that', (currency, minor, paid) => {
+    const plan = { ...fairPlan, currency, float: [] };
+    const taps: readonly Tap[] = [{ what: 'sale', goods: OTTER_L, minor, pay: 'cash' }, { what: 'next' }];
+    expect(eveningOf(taps, { plan }).money).toMatchObject({
+      ...{ gross: minor, cash: paid, cashRounding: paid - minor, expectedCash: paid },
+    });
+  });
+
+  it('is rounded ticket by ticket', () => {
+    const plan = { ...fairPlan, currency: 'CAD', float: [] };
+    const sale: Tap = { what: 'sale', goods: OTTER_L, minor: 492, pay: 'cash' };
+    // Twice 4.90, where 9.84 at once would be 9.85.
+    const taps: readonly Tap[] = [sale, { what: 'next' }, sale, { what: 'next' }];
+    expect(eveningOf(taps, { plan }).money.expectedCash).toBe(980);
+  });
+});
+
+describe('the tin', () => {
+  it('counts what went in and out beside sales', () => {
+    const tin = (cause: 'skimmed' | 'added' | 'spent', minor: number): Tap => ({
+      ...{ what: 'tin', cause, minor, words: '' },
+    });
+    // 120 − 100 + 20 − 6.50.
+    const { money } = eveningOf([tin('skimmed', 10_000), tin('added', 2000), tin('spent', 650)]);
+    expect(money).toMatchObject({ tinMoves: -8650, float: 12_000 });
+  });
+
+  it('is what its notes and coins come to where they are counted', () => {
+    const coins = [
+      { value: 20, count: 20 },
+      { value: 5, count: 25 },
+      { value: 0.25, count: 20 },
+    ];
+    const answers = { ...fairAnswers, cash: { counted: null, coins, reason: null } };
+    // 400 + 125 + 5.
+    expect(fairEvening(answers).money).toMatchObject({ countedCash: 53_000, difference: -200 });
+  });
+});
+
+describe('a place that keeps a share', () => {
+  it.each([
+    // 10 % of 1,723.00, and of 1,610.28 without tax.
+    ['withTax', 17_230],
+    ['withoutTax', 16_103],
+  ] as const)('of takings %s', (commissionBase, commission) => {
+    const plan = { ...fairPlan, commission: 0.1, commissionBase };
+    expect(fairEvening(fairAnswers, plan).money.commission).toBe(commission);
+  });
+});

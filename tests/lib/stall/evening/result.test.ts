@@ -1,0 +1,187 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { lostSales, sellingMinutes, sellingMinutesUntil } from '@/lib/stall/evening/lostSales';
+import type { Evening } from '@/lib/stall/evening/reconcile';
+import { addDays } from '@/shared/days';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { cases } from '@/tests/tools/cases';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
+
+const stepsOf = ({ bridge }: Evening) =>
+  Object.fromEntries((bridge?.steps ?? []).map(({ what, by }) => [what, by]));
+
+describe('the result of the worked fair', () => {
+  const { result } = fairEvening();
+
+  it('leaves 483.95 and pays 38.02 an hour', () => {
+    // Pieces sold cost 414.91 to make and 21.50 to pack: 1,610.28 − 37.99 − 21.50 − 414.91.
+    expect(result.contribution).toBeCloseTo(1135.88, 2);
+    // 145.60 + 11.5 × (18 + 4.20) + 98.17.
+    expect(result.fixed).toBeCloseTo(499.07, 8);
+    // All 132 cost 792.05; what is left loses 40 % of 377.13.
+    expect(result.leftoverCost).toBeCloseTo(377.13, 2);
+    expect(result.writtenDown).toBeCloseTo(150.85, 2);
+    // 1,135.88 − 499.07 − 150.85 − 2.00 of the tin.
+    expect(result.profit).toBeCloseTo(483.95, 2);
+    // (483.95 + 24.17 × 18) ÷ 24.17.
+    expect(result.hours).toBe(11.5);
+    expect(result.payPerHour).toBeCloseTo(38.02, 2);
+  });
+
+  it('takes the hours really spent', () => {
+    const { result: longer } = fairEvening({ ...fairAnswers, hours: 13.5 });
+    // Two hours at 18 + 4.20.
+    expect((result.profit ?? 0) - (longer.profit ?? 0)).toBeCloseTo(44.4, 8);
+    expect(longer.hours).toBe(13.5);
+  });
+
+  it('is not known where the cost of something sold is not', () => {
+    const goods = fairPlan.goods.map((one) => (one.lineId === 'otter' ? { ...one, cost: null } : one));
+    const evening = fairEvening(fairAnswers, { ...fairPlan, goods });
+    expect(evening.result).toMatchObject({ contribution: null, profit: null, payPerHour: null });
+    expect(evening.bridge).toBeNull();
+  });
+
+  it('bears what was given or spoiled at its whole cost, and seconds as leftovers', () => {
+    const spoiled = fairTaps.slice(0, 1).map((tap) => ({
+      ...{ ...tap, id: 'phone-900', count: 900 },
+      body: {
+        ...tap.body,
+        tap: {
+          ...({ what: 'damaged', isSecond: false } as const),
+          goods: { jobId: 'fair-shirts', lineId: 'fern', size: 'M' },
+        },
+      },
+    }));
+    const before = result.profit ?? 0;
+    const after = fairEvening(fairAnswers, fairPlan, [...fairTaps, ...spoiled]).result;
+    expect(after.gone).toBeCloseTo(6.543, 8);
+    // It was worth 60 % of 6.543.
+    expect(before - (after.profit ?? 0)).toBeCloseTo(3.9258, 8);
+  });
+});
+
+describe('the bridge from plan to day', () => {
+  it('starts from the weather it was, and tells pairs and tin', () => {
+    const evening = fairEvening();
+    const steps = stepsOf(evening);
+    expect(evening.bridge).toMatchObject({ weather: 'dry', from: 543.25 });
+    expect(evening.bridge?.to).toBeCloseTo(483.95, 2);
+    // Two pairs at 50 for 56: 12.00 with tax, ÷ 1.07.
+    expect(steps.sets).toBeCloseTo(-11.21, 2);
+    expect(steps.tin).toBe(-2);
+    // Planned 0.75 × (2.6 % of 1,735 + 0.10 × 70 ÷ 1.35) = 37.72; they were 37.99.
+    expect(steps.fees).toBeCloseTo(-0.27, 2);
+    expect(steps.pieces).toBeCloseTo(-45.81, 1);
+    expect(
+      [steps.prices, steps.gone, steps.hours, steps.cashRounding].map((by) => Math.abs(by ?? 1) < 0.01),
+    ).toEqual([true, true, true, true]);
+  });
+
+  it('starts from the mean of all weathers where nobody says which it was', () => {
+    const taps = fairTaps.filter(({ body }) => body.tap.what !== 'weather');
+    expect(fairEvening(fairAnswers, fairPlan, taps).bridge).toMatchObject({ weather: null, from: 337.25 });
+  });
+
+  it('adds up, whatever was tapped and counted', () => {
+    const answered = fc.record({
+      cash: fc.record({
+        counted: fc.option(fc.integer({ min: 0, max: 200_000 })),
+        coins: fc.constant(null),
+        reason: fc.constantFrom(null, 'notKnown' as const),
+      }),
+      hours: fc.option(fc.double({ min: 0, max: 40, noNaN: true })),
+      weatherId: fc.constantFrom(null, 'dry', 'wet', 'hail'),
+      stock: fc.record({
+        counted: fc.dictionary(
+          fc.constantFrom(...fairEvening().rows.map(({ key }) => key)),
+          fc.record({
+            pieces: fc.option(fc.integer({ min: 0, max: 20 })),
+            reason: fc.constantFrom(
+              ...([null, 'damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const),
+            ),
+          }),
+        ),
+        isRestAsReckoned: fc.boolean(),
+        isRestUnknown: fc.constant(true),
+      }),
+    });
+    const planned = fc.record({
+      taxMode: fc.constantFrom('inside', 'added', 'none'),
+      taxRounding: fc.constantFrom('document', 'line'),
+      commission: fc.double({ min: 0, max: 0.5, noNaN: true }),
+      commissionBase: fc.constantFrom('withTax', 'withoutTax'),
+      currency: fc.constantFrom('USD', 'CAD', 'DKK'),
+    } as const);
+    fc.assert(
+      fc.property(answered, planned, fc.subarray([...fairTaps]), (answers, terms, some) => {
+        const plan = { ...fairPlan, ...terms };
+        const taps = some.map((tap) => ({ ...tap, body: { ...tap.body, currency: plan.currency } }));
+        const { bridge, result } = fairEvening({ ...fairAnswers, ...answers }, plan, taps);
+        fc.pre(bridge !== null);
+        const sum = (bridge?.steps ?? []).reduce((running, { by }) => running + by, bridge?.from ?? 0);
+        expect(sum).toBeCloseTo(result.profit ?? Number.NaN, 6);
+      }),
+      cases(60),
+    );
+  });
+});
+
+describe('sales lost after the last piece', () => {
+  const plan = { days: [{ day: TEST_DAY, fromMinute: 600, toMinute: 1020, weight: 1 }] };
+  const at = (minute: number) => minute * 60_000;
+
+  it.each([
+    // Seven until 14:10: 6 ÷ 250 a minute for the 170 that were left.
+    [7, 850, 4.08],
+    // One says nothing of a pace.
+    [1, 660, 0],
+    [2, 1020, 0],
+    // Before the opening there is no pace either.
+    [3, 590, 0],
+  ])('%i sold, the last at minute %i: %f', (sold, minute, lost) => {
+    expect(lostSales(plan, { left: 0, sold, lastSoldAt: at(minute) }, fairClock)).toBeCloseTo(lost, 8);
+  });
+
+  it('are none while some are left', () => {
+    expect(lostSales(plan, { left: 1, sold: 7, lastSoldAt: at(850) }, fairClock)).toBe(0);
+  });
+
+  it('go on over the second day: hours that are open are joined', () => {
+    const two = {
+      days: [...plan.days, { day: addDays(TEST_DAY, 1), fromMinute: 540, toMinute: 780, weight: 1 }],
+    };
+    const clock = (ms: number) => ({
+      day: addDays(TEST_DAY, Math.floor(ms / 86_400_000)),
+      minute: (ms / 60_000) % 1440,
+    });
+    expect(sellingMinutes(two)).toBe(420 + 240);
+    // An hour into the second day: 420 + 60.
+    expect(sellingMinutesUntil(two, at(1440 + 600), clock)).toBe(480);
+    // The fifth of five then: 4 ÷ 480 × 180.
+    expect(lostSales(two, { left: 0, sold: 5, lastSoldAt: at(1440 + 600) }, clock)).toBeCloseTo(1.5, 8);
+  });
+
+  it('are not reckoned where the clock stood on another day', () => {
+    const clock = () => ({ day: addDays(TEST_DAY, -40), minute: 700 });
+    expect(lostSales(plan, { left: 0, sold: 7, lastSoldAt: at(850) }, clock)).toBe(0);
+  });
+});
+
+describe('what the fair teaches', () => {
+  it('is nine Otter L for seven, and what was asked for in words', () => {
+    const { lessons } = fairEvening();
+    // Expected 54 × 0.25 × 0.30 = 4.05; wanted 7 + 4.08 + 3 asked for; halfway lies 9.07.
+    expect(lessons[0]).toMatchObject({
+      kind: 'more',
+      row: { key: 'fair-shirts/otter/L' },
+      next: 9,
+      goneAtMinute: 850,
+    });
+    expect(lessons.filter(({ kind }) => kind === 'asked')).toEqual([
+      { kind: 'asked', words: 'youth sizes', count: 6 },
+      { kind: 'asked', words: 'black shirt', count: 4 },
+    ]);
+  });
+});

@@ -1,0 +1,231 @@
+import { describe, expect, it } from 'vitest';
+import { closeMoves, movesOfCloses } from '@/lib/stall/evening/closeMoves';
+import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
+import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
+import { foldStock, type Pile } from '@/lib/stock/foldStock';
+import type { StockMove } from '@/shared/schemas/stock';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { fairAnswers, fairEvening, fairTaps } from './fairEvening';
+
+const FERN_M = 'fair-shirts/fern/M';
+
+const fernM = (answers: EveningAnswers, taps = fairTaps): StockRow => {
+  const row = fairEvening(answers, fairPlan, taps).rows.find(({ key }) => key === FERN_M);
+  if (row === undefined) throw new Error('no Fern M');
+  return row;
+};
+
+const counted = (pieces: number, reason: StockReason | null = null): EveningAnswers => ({
+  ...fairAnswers,
+  stock: { ...fairAnswers.stock, counted: { [FERN_M]: { pieces, reason } } },
+});
+
+describe('the stock of the evening', () => {
+  it('should have 62 of 132 left, 13 Fern shirts of 30 and 16 mugs of 36 among them', () => {
+    const { rows, pieces } = fairEvening();
+    const left = (jobId: string, lineId: string) =>
+      rows
+        .filter(({ goods }) => goods.jobId === jobId && (lineId === '' || goods.lineId === lineId))
+        .reduce((sum, row) => sum + (row.left ?? 0), 0);
+    expect(pieces).toBe(70);
+    expect([left('fair-shirts', ''), left('fair-mugs', '')]).toEqual([46, 16]);
+    // 30 − 17, 26 − 13, 24 − 14, 16 − 6.
+    expect(['fern', 'lighthouse', 'otter', 'star-map'].map((id) => left('fair-shirts', id))).toEqual([
+      13, 13, 10, 10,
+    ]);
+  });
+
+  it('asks why one is missing where the count finds fewer', () => {
+    const evening = fairEvening(counted(2));
+    // 8 brought, 5 sold.
+    expect(fernM(counted(2))).toMatchObject({ reckoned: 3, counted: 2, difference: -1, missing: 1 });
+    expect(evening.unsettled).toMatchObject([{ slip: 'stock', why: 'differs', row: { key: FERN_M } }]);
+    expect(reasonsFor(fernM(counted(2)))).toEqual(['damaged', 'given', 'soldNotTapped', 'notKnown']);
+  });
+
+  it.each<[StockReason, Partial<StockRow>, number]>([
+    ['damaged', { damaged: 1, sold: 5, missing: 0 }, 53_200],
+    ['given', { given: 1, sold: 5, missing: 0 }, 53_200],
+    // Its 28.00 should be in the tin as well.
+    ['soldNotTapped', { sold: 6, untapped: 1, missing: 0, revenueMinor: 6 * 2800 }, 56_000],
+    ['notKnown', { sold: 5, missing: 1 }, 53_200],
+  ])('a piece that is %s leaves nothing to settle', (reason, expected, expectedCash) => {
+    const evening = fairEvening(counted(2, reason));
+    expect(fernM(counted(2, reason))).toMatchObject(expected);
+    expect(evening.money.expectedCash).toBe(expectedCash);
+    expect(evening.unsettled).toEqual([]);
+  });
+
+  it('takes one sale off where a sale was tapped twice', () => {
+    const answers = counted(4, 'tappedTwice');
+    expect(fernM(answers)).toMatchObject({ difference: 1, sold: 4, untapped: -1, missing: 0 });
+    expect(fairEvening(answers).money).toMatchObject({ gross: 169_500, expectedCash: 50_400 });
+    expect(reasonsFor(fernM(answers))).toEqual(['tappedTwice', 'notKnown']);
+  });
+
+  it('tells what more was sold than was brought, and keeps the sale', () => {
+    const plan = {
+      ...fairPlan,
+      goods: fairPlan.goods.map((one) =>
+        one.lineId === 'otter' && one.size === 'L' ? { ...one, bring: 5 } : one,
+      ),
+    };
+    const evening = fairEvening(fairAnswers, plan);
+    expect(evening.overdrawn).toMatchObject([
+      { key: 'fair-shirts/otter/L', brought: 5, sold: 7, reckoned: -2 },
+    ]);
+    expect(evening.unsettled).toMatchObject([{ slip: 'stock', why: 'differs' }]);
+    expect(evening.money.gross).toBe(172_300);
+  });
+
+  it('asks for a count, which may be said to be left out', () => {
+    const open = { ...fairAnswers, stock: noAnswers.stock };
+    expect(fairEvening(open).unsettled).toEqual([{ slip: 'stock', why: 'notCounted', sizes: 27 }]);
+    expect(fairEvening({ ...open, stock: { ...open.stock, isRestUnknown: true } }).unsettled).toEqual([]);
+  });
+});
+
+describe('a fair at which nobody tapped', () => {
+  const none = fairTaps.slice(0, 0);
+  const all = Object.fromEntries(
+    fairEvening().rows.map((row) => [row.key, { pieces: row.left, reason: null }]),
+  );
+  const answers: EveningAnswers = {
+    ...fairAnswers,
+    cash: { counted: 53_000, coins: null, reason: null },
+    card: { total: 131_100, tickets: 39, payout: null },
+    stock: { counted: all, isRestAsReckoned: false, isRestUnknown: false },
+  };
+
+  it('sold what did not come home, and took what tin and reader hold', () => {
+    const { soldFrom, pieces, money, unsettled } = fairEvening(answers, fairPlan, none);
+    expect({ soldFrom, pieces, unsettled }).toEqual({ soldFrom: 'count', pieces: 70, unsettled: [] });
+    // 530 − 120 in cash and 1,311 by card; at the plan’s prices 45 × 28 + 5 × 31 + 20 × 16 = 1,735.
+    expect(money).toMatchObject({
+      ...{ gross: 172_100, cash: 41_000, card: 131_100, reductions: 1400 },
+      ...{ expectedCash: 53_000, difference: null, isReckoned: false },
+    });
+  });
+
+  it('reckons takings by prices where nobody knows what is in the tin, and says so', () => {
+    const unknown = { ...answers, cash: { counted: null, coins: null, reason: 'notKnown' } } as const;
+    expect(fairEvening(unknown, fairPlan, none).money).toMatchObject({ gross: 173_500, isReckoned: true });
+  });
+
+  it('is not closed before every size is counted and the reader is read', () => {
+    const open = { ...noAnswers, stock: { ...noAnswers.stock, isRestUnknown: true } };
+    const evening = fairEvening(open, fairPlan, none);
+    expect(evening.unsettled).toEqual([
+      { slip: 'cash', why: 'notCounted' },
+      { slip: 'card', why: 'noTotal' },
+      { slip: 'stock', why: 'notCounted', sizes: 27 },
+    ]);
+    // Missing is not 0.
+    expect(evening.result).toMatchObject({ profit: null, contribution: null });
+  });
+});
+
+describe('what a close does to the stock', () => {
+  const item = { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'M' } as const;
+  const pileOf = (place: 'home' | 'van', quantity: number): Pile => ({
+    ...{ item, place: { kind: place }, grade: 'first', quantity, counted: null },
+    lots: [{ lot: null, quantity }],
+  });
+  const rowOf = (answers: EveningAnswers) => [fernM(answers)];
+
+  /** What lies where once the moves are noted. */
+  const lyingAfter = (moves: readonly StockMove[], piles: readonly Pile[]) => {
+    const start = piles.map(({ item: of, place, grade, quantity }) => ({
+      ...{ item: of, place, grade, quantity, cause: 'made' as const, reference: null, unitCost: null },
+    }));
+    const entries = [...start, ...moves].map((body, at) => ({
+      ...{
+        id: `e-${at}`,
+        kind: 'stockMove' as const,
+        version: 1,
+        device: 'devicedevice',
+        count: at + 1,
+        at,
+        body,
+      },
+    }));
+    return Object.fromEntries(
+      foldStock(entries).map(({ place, grade, quantity }) => [`${place.kind} ${grade}`, quantity]),
+    );
+  };
+
+  it('empties the car and brings home what is left', () => {
+    const piles = [pileOf('van', 8), pileOf('home', 2)];
+    const moves = closeMoves(rowOf(counted(2, 'given')), piles, 'close-1');
+    expect(lyingAfter(moves, piles)).toEqual({ 'van first': 0, 'home first': 4 });
+    expect(moves.map(({ cause, quantity }) => [cause, quantity])).toEqual([
+      ['sold', -5],
+      ['given', -1],
+      ['returned', -2],
+      ['returned', 2],
+    ]);
+  });
+
+  it('brings home only what was counted where nobody ever noted anything', () => {
+    expect(lyingAfter(closeMoves(rowOf(counted(2, 'notKnown')), [], 'close-1'), [])).toEqual({
+      'home first': 2,
+    });
+  });
+
+  it('leaves in the car what nobody counted', () => {
+    const open = { ...fairAnswers, stock: { ...noAnswers.stock, isRestUnknown: true } };
+    const piles = [pileOf('van', 8), pileOf('home', 0)];
+    expect(lyingAfter(closeMoves(rowOf(open), piles, 'close-1'), piles)).toEqual({
+      'van first': 3,
+      'home first': 0,
+    });
+    expect(closeMoves(rowOf(open), [], 'close-1')).toEqual([]);
+  });
+
+  it('books what was pressed and never noted as made, for whatever was brought was there', () => {
+    // Five were at home, eight went along.
+    const piles = [pileOf('van', 8), pileOf('home', -3)];
+    expect(lyingAfter(closeMoves(rowOf(counted(3)), piles, 'close-1'), piles)).toEqual({
+      'van first': 0,
+      'home first': 3,
+    });
+  });
+
+  it('keeps seconds in their own grade', () => {
+    const damaged = fairTaps.slice(0, 1).map((tap) => ({
+      ...tap,
+      ...{ id: 'phone-900', count: 900 },
+      body: {
+        ...tap.body,
+        tap: {
+          what: 'damaged',
+          goods: { jobId: 'fair-shirts', lineId: 'fern', size: 'M' },
+          isSecond: true,
+        } as const,
+      },
+    }));
+    const piles = [pileOf('van', 8)];
+    const row = fernM(fairAnswers, [...fairTaps, ...damaged]);
+    expect(lyingAfter(closeMoves([row], piles, 'close-1'), piles)).toEqual({
+      ...{ 'van first': 0, 'home first': 2, 'home second': 1 },
+    });
+  });
+
+  it('is found again by the paper, so that a correction takes it back', () => {
+    const piles = [pileOf('van', 8), pileOf('home', 0)];
+    const bodies = closeMoves(rowOf(counted(3)), piles, 'close-1');
+    const entries = bodies.map((body, at) => ({
+      ...{
+        id: `e-${at}`,
+        kind: 'stockMove' as const,
+        version: 1,
+        device: 'devicedevice',
+        count: at + 1,
+        at,
+        body,
+      },
+    }));
+    expect(movesOfCloses(entries, ['close-1'])).toEqual(entries);
+    expect(movesOfCloses(entries, ['close-2'])).toEqual([]);
+  });
+});
