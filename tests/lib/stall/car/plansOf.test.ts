@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { planDifferences } from '@/lib/stall/car/planDifferences';
+import { type FixedPlan, plansOf } from '@/lib/stall/car/plansOf';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+
+const plan = (id: string, at: number, more: Partial<FixedPlan> = {}): FixedPlan => ({
+  ...{ id, at, device: 'devicea1', number: { count: 1, letter: 'A' }, body: fairPlan, withdrawn: false },
+  ...more,
+});
+const names = (plans: readonly FixedPlan[]) => plans.map(({ id }) => id);
+
+describe('the plans of a stall day', () => {
+  const first = plan('one', 10);
+  const second = plan('two', 20, { device: 'deviceb2' });
+  const other = plan('other', 99, { body: { ...fairPlan, stallDayId: 'autumn-fair' } });
+
+  it('are counted by the newest, in whatever order they came', () => {
+    for (const papers of [
+      [first, second, other],
+      [other, second, first],
+    ]) {
+      const found = plansOf(papers, 'spring-fair');
+      expect(found.counts?.id).toBe('two');
+      expect(names(found.earlier)).toEqual(['one']);
+      expect(found.isOfSeveral).toBe(true);
+    }
+  });
+
+  it('are counted by the one before where the newest was taken back', () => {
+    const found = plansOf([first, { ...second, withdrawn: true }], 'spring-fair');
+    expect([found.counts?.id, found.earlier.length, names(found.withdrawn)]).toEqual(['one', 0, ['two']]);
+    expect(found.isOfSeveral).toBe(false);
+  });
+
+  it('are counted by the same on every device where two are of one moment', () => {
+    const [a, b] = [plan('a', 10), plan('b', 10)];
+    expect(plansOf([a, b], 'spring-fair').counts?.id).toBe('b');
+    expect(plansOf([b, a], 'spring-fair').counts?.id).toBe('b');
+  });
+
+  it('are none where none was fixed', () => {
+    expect(plansOf([other], 'spring-fair').counts).toBeNull();
+  });
+});
+
+describe('a second plan', () => {
+  const [fern, ...rest] = fairPlan.goods;
+  if (fern === undefined) throw new Error('no goods');
+
+  it('that says the same differs in nothing, whatever weather it expects', () => {
+    expect(planDifferences(fairPlan, { ...fairPlan, weightedProfit: 12, outcomes: [] })).toBeNull();
+  });
+
+  it('tells which goods it brings more or fewer of, those that came or went among them', () => {
+    const { goods: _, ...plain } = fairPlan;
+    // 4 Fern in S become 3; the last mug, 12 Star Map, stays at home.
+    const goods = [{ ...fern, bring: 3 }, ...rest.slice(0, -1)];
+    expect(planDifferences(fairPlan, { ...plain, goods })).toMatchObject({
+      bring: [
+        { lineId: 'fern', size: 'S', before: 4, now: 3 },
+        { lineId: 'star-map', size: '11 oz', before: 12, now: 0 },
+      ],
+      prices: [],
+      pieces: { before: 132, now: 119 },
+    });
+  });
+
+  it('tells prices that changed, and that something else did', () => {
+    const goods = [{ ...fern, price: 3000 }, ...rest];
+    expect(planDifferences(fairPlan, { ...fairPlan, goods })).toMatchObject({
+      bring: [],
+      prices: [{ lineId: 'fern', size: 'S', before: 2800, now: 3000 }],
+      isOtherwise: false,
+    });
+    expect(planDifferences(fairPlan, { ...fairPlan, lastHourFrom: 960 })?.isOtherwise).toBe(true);
+  });
+});
