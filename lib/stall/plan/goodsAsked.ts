@@ -1,8 +1,8 @@
 import type { Blank } from '@/shared/schemas/blank';
 import type { Line } from '@/shared/schemas/job';
 import type { RangeDesign, StallGoods, StallRange } from '@/shared/schemas/stallDay';
+import { goodsKey } from '../count/goodsKey';
 import { designShares } from './designShares';
-import { goodsKey } from './goodsKey';
 import { piecesBy, wantedOf } from './pastWanted';
 import { daysRestedOn, rangePieces } from './rangePieces';
 import { sizeShares } from './sizeShares';

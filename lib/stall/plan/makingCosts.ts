@@ -5,7 +5,7 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { JobInput } from '@/shared/schemas/request';
 import type { StallGoods } from '@/shared/schemas/stallDay';
-import { goodsKey } from './goodsKey';
+import { goodsKey } from '../count/goodsKey';
 
 type LaidOut = CostedJob['laidOut'];
 

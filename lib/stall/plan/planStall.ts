@@ -1,15 +1,15 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
+import { goodsKey } from '../count/goodsKey';
 import { adviseBring } from './adviseBring';
 import { type DayCosts, dayCosts } from './dayCosts';
 import { dayPrice } from './dayPrice';
 import { type GoodsAsked, goodsAsked } from './goodsAsked';
-import { goodsKey } from './goodsKey';
 import { type GoodsReckoned, reckonGoods } from './goodsReckoned';
 import { jobForStall } from './jobForStall';
 import { type BatchCosts, type MakingCosts, makingCosts } from './makingCosts';
-import { type PlanSeen, weightedOutcome } from './planOutcomes';
+import { type PlanSeen, planOutcomes, weightedOutcome } from './planOutcomes';
 import { planTroubles } from './planTroubles';
 import { restsOn } from './restsOn';
 import { type Scenario, scenariosOf } from './scenarios';
@@ -107,10 +107,12 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
   const mine = goods.map(({ held }, at) => held ?? advised.bring[at] ?? 0);
   const taking = [...new Set(goods.map(({ rangeId }) => rangeId))].map((rangeId) => {
     const bring = goods.map((one, at) => (one.rangeId === rangeId ? advised.bring[at] : mine[at]) ?? 0);
+    const taken = seen(bring);
     return {
       rangeId,
-      weightedProfit: weightedOutcome(seen(bring)).profit,
+      weightedProfit: weightedOutcome(taken).profit,
       pieces: bring.reduce((sum, count) => sum + count, 0),
+      outcomes: planOutcomes(taken),
     };
   });
   return {

@@ -152,6 +152,7 @@ export type StallAnswer =
         readonly rangeId: string;
         readonly weightedProfit: number;
         readonly pieces: number;
+        readonly outcomes: readonly StallOutcome[];
       }[];
       /** At most what a better choice within the limits could earn more than the advice; 0 where there is none. */
       readonly limitGap: number;
