@@ -1,0 +1,181 @@
+import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
+import { type MinorUnits, toMinor } from '@/shared/money';
+import type { PaperNumber } from '@/shared/schemas/happened';
+import type { Coins, StallDay } from '@/shared/schemas/stallDay';
+import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
+import type { Channel, Workshop } from '@/shared/schemas/workshop';
+import { rateCatalogue } from '@/shared/tables/rateCatalogue';
+import type { GoodsPlanned, StallAnswer, StallTrouble } from './stallPlanned';
+
+/** What a plan is fixed from. */
+export interface PlanToFix {
+  readonly stallDayId: string;
+  /** The day on which it is fixed, YYYY-MM-DD. */
+  readonly day: string;
+  readonly stallDay: StallDay;
+  readonly workshop: Workshop;
+  readonly answer: StallAnswer;
+  /** What goes into the tin. */
+  readonly float: Coins;
+}
+
+/** Why a plan cannot be fixed. */
+export type PlanObstacle =
+  | { readonly kind: 'trouble'; readonly trouble: StallTrouble }
+  | { readonly kind: 'nothingBrought' }
+  /** A set that nobody priced could not be sold. */
+  | { readonly kind: 'setWithoutPrice'; readonly setId: string; readonly name: string };
+
+export type PlanToIssue =
+  /** What goes out under the number that the paper is given. */
+  | { readonly kind: 'ready'; readonly body: (number: PaperNumber) => StallPlan }
+  | { readonly kind: 'refused'; readonly obstacles: readonly PlanObstacle[] };
+
+/** @returns the plan as it goes to the phone, or all that stands in its way at once. */
+export function planBody(asked: PlanToFix): PlanToIssue {
+  const { answer, stallDay, workshop } = asked;
+  if (answer.kind === 'refused')
+    return { kind: 'refused', obstacles: answer.troubles.map((trouble) => ({ kind: 'trouble', trouble })) };
+  const channel = workshop.channels.find(({ id }) => id === stallDay.channelId);
+  const terms = channel === undefined ? null : termsOf(channel);
+  const obstacles = [
+    ...(terms === null ? [{ kind: 'trouble', trouble: { kind: 'noChannel' } } as const] : []),
+    ...(stallDay.days.length === 0 ? [{ kind: 'trouble', trouble: { kind: 'noDays' } } as const] : []),
+    ...obstaclesOf(asked, answer),
+  ];
+  if (terms === null || obstacles.length > 0) return { kind: 'refused', obstacles };
+  const body = bodyOf(asked, answer, terms);
+  return { kind: 'ready', body: (number) => ({ ...body, number }) };
+}
+
+// Helpers
+
+type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
+type Terms = Pick<
+  StallPlan,
+  | 'taxMode'
+  | 'tax'
+  | 'cardFee'
+  | 'cardFixedFee'
+  | 'cardShare'
+  | 'commission'
+  | 'commissionBase'
+  | 'piecesPerTicket'
+>;
+
+/** @returns null where nobody said how tax stands; other figures that are missing have refused the answer before. */
+function termsOf(channel: Channel): Terms | null {
+  const { taxMode, tax, cardFee, cardFixedFee, cardShare, commission, commissionBase, piecesPerTicket } =
+    channel;
+  if (taxMode === null) return null;
+  if (cardFee === null || cardFixedFee === null || cardShare === null || piecesPerTicket === null)
+    return null;
+  if (tax === null && taxMode !== 'none') return null;
+  if (commission === null) return null;
+  return {
+    taxMode,
+    tax: taxMode === 'none' ? 0 : (tax?.value ?? 0),
+    cardFee: cardFee.value,
+    cardFixedFee: cardFixedFee.value,
+    cardShare: cardShare.value,
+    commission: commission.value,
+    commissionBase,
+    piecesPerTicket: piecesPerTicket.value,
+  };
+}
+
+function obstaclesOf({ stallDay }: PlanToFix, { mine }: Planned): readonly PlanObstacle[] {
+  const unpriced = stallDay.prices.sets.filter(({ price }) => price === null);
+  return [
+    ...(mine.pieces === 0 ? [{ kind: 'nothingBrought' } as const] : []),
+    ...unpriced.map(({ id, name }) => ({ kind: 'setWithoutPrice', setId: id, name }) as const),
+  ];
+}
+
+function bodyOf(asked: PlanToFix, answer: Planned, terms: Terms): Omit<StallPlan, 'number'> {
+  const { stallDay, workshop, float } = asked;
+  const { mine, currency } = answer;
+  const { name, place, days, ranges, prices, weathers } = stallDay;
+  const minor = (amount: number): MinorUnits => toMinor(amount, currency);
+  return {
+    issuedOn: asked.day,
+    stallDayId: asked.stallDayId,
+    title: name,
+    place,
+    days: days.map(({ day, fromMinute, toMinute, weight }) => ({ day, fromMinute, toMinute, weight })),
+    currency,
+    ...terms,
+    taxRounding: workshop.policy.taxRounding,
+    ranges: ranges.map((range) => ({ id: range.id, name: range.name, hasSizes: range.sizes !== null })),
+    goods: answer.goods.map((goods) => plannedGoods(goods, stallDay, minor)),
+    sets: prices.sets.flatMap(({ price, ...set }) =>
+      price === null ? [] : [{ ...set, price: minor(price) }],
+    ),
+    lastHourFrom: prices.lastHour?.fromMinute ?? null,
+    float,
+    weathers: weathers.map((weather) => ({
+      id: weather.id,
+      name: weather.name,
+      chance: weather.chance?.value ?? 0,
+      factor: weather.factor?.value ?? 0,
+    })),
+    costs: costsOf(asked, answer),
+    breakEven:
+      mine.breakEven === null
+        ? null
+        : {
+            cash: mine.breakEven.cash,
+            withPay: mine.breakEven.withPay,
+            everything: mine.breakEven.everything,
+            withWriteDown: mine.breakEven.withWriteDown,
+          },
+    outcomes: mine.outcomes.map(({ weather, chance, sold, netRevenue, profit, payPerHour }) => ({
+      ...{ weather, chance, sold, netRevenue, profit, payPerHour },
+    })),
+    weightedProfit: mine.weighted.profit,
+  };
+}
+
+function plannedGoods(
+  goods: GoodsPlanned,
+  { prices }: StallDay,
+  minor: (amount: number) => MinorUnits,
+): PlannedGoods {
+  const { jobId, lineId, size, rangeId, design, mine, atHome, cost, packaging, leftoverShare, expected } =
+    goods;
+  const price = minor(goods.price);
+  const late = dayPriceOf(prices.lastHour?.prices ?? [], goods);
+  return {
+    ...{ jobId, lineId, size, rangeId, design },
+    bring: mine,
+    fromHome: Math.min(mine, Math.max(0, Math.floor(atHome))),
+    price,
+    lastHourPrice: late === null || minor(late) === price ? null : minor(late),
+    ...{ cost, packaging, leftoverShare, expected },
+  };
+}
+
+function costsOf({ stallDay, workshop }: PlanToFix, { mine }: Planned): StallPlan['costs'] {
+  const wage = rateOf(workshop, 'wage');
+  // Own hours are avoidable, and no money that is spent.
+  const pay = mine.dayHours * wage;
+  const avoidable = mine.goOrStay.avoidable - pay;
+  return {
+    cash: mine.goOrStay.sunk + avoidable,
+    avoidable,
+    stallFee: stallDay.costs.reduce(
+      (sum, { isStallFee, amount }) =>
+        isStallFee && amount.of === 'typed' ? sum + (amount.money ?? 0) : sum,
+      0,
+    ),
+    hours: mine.dayHours,
+    wage,
+    overheadPerHour: rateOf(workshop, 'overheadPerYear') / rateOf(workshop, 'overheadHours'),
+    batch: mine.batch,
+    benchHours: mine.benchHours,
+  };
+}
+
+/** The workshop's figure, else the typical one that the plan was reckoned with as well. */
+const rateOf = ({ rates }: Workshop, name: 'wage' | 'overheadPerYear' | 'overheadHours'): number =>
+  rates[name]?.value ?? rateCatalogue[name].typical;
