@@ -1,9 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { answerQuote } from '@/app/_requests/answerQuote';
-import { isCopy } from '@/app/_requests/copyOfFile';
 import { orderOfCopy } from '@/app/_requests/orderOfCopy';
-import { parseJson } from '@/app/_requests/readBody';
-import { daySchema } from '@/shared/schemas/rate';
+import { dayOfFile } from './dayOfFile';
 import { quoteArguments } from './quoteArguments';
 import { quoteFile } from './quoteFile';
 
@@ -25,7 +23,7 @@ async function run(): Promise<number> {
   } catch (error) {
     return unusable(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
   }
-  const day = dayIn(bytes, file);
+  const day = dayOfFile(bytes, file, 'Nothing was quoted.');
   if (day.kind === 'unusable') return unusable(day.why);
   const read = await orderOfCopy(bytes, { file, orderId, day: day.day });
   if (read.kind === 'unusable') return unusable(read.why);
@@ -41,33 +39,6 @@ async function run(): Promise<number> {
   if (pdf === null) return 0;
   const words = read.asked.jobs[0]?.input.workshop.papers.words ?? [];
   return writePaper({ quote: quoted.quote, words, fileOf: read.fileOf }, pdf);
-}
-
-type Day =
-  | { readonly kind: 'day'; readonly day: string }
-  | { readonly kind: 'unusable'; readonly why: string };
-
-/** A text may say on which day it is asked, so that what it answers does not age. */
-function dayIn(bytes: Uint8Array, file: string): Day {
-  const today: Day = { kind: 'day', day: new Date().toISOString().slice(0, 10) };
-  if (isArchive(bytes)) return today;
-  const text = parseJson(new TextDecoder().decode(bytes));
-  if (text.kind === 'notJson') {
-    return isCopy(bytes)
-      ? today
-      : { kind: 'unusable', why: `${file} is not JSON: ${text.why}. Nothing was quoted.` };
-  }
-  const { value } = text;
-  const given: unknown = typeof value === 'object' && value !== null ? Reflect.get(value, 'asOf') : undefined;
-  if (given === undefined) return today;
-  const day = daySchema.safeParse(given);
-  return day.success
-    ? { kind: 'day', day: day.data }
-    : { kind: 'unusable', why: `asOf of ${file} is not a day like 2026-11-25. Nothing was quoted.` };
-}
-
-function isArchive(bytes: Uint8Array): boolean {
-  return bytes[0] === 0x50 && bytes[1] === 0x4b;
 }
 
 async function writePaper(asked: Parameters<typeof quoteFile>[0], path: string): Promise<number> {

@@ -35,12 +35,11 @@ type CopyOfFile =
 export const isCopy = (bytes: Uint8Array): boolean =>
   /^PK|"pressminute-(copy|backup)"/.test(new TextDecoder('latin1').decode(bytes.subarray(0, 4096)));
 
+/** What did not come of a file that cannot be used. */
+type Nothing = 'Nothing was priced.' | 'Nothing was quoted.' | 'Nothing was planned.';
+
 /** Reads a copy or a carried file for a command. */
-export async function copyOfFile(
-  bytes: Uint8Array,
-  file: string,
-  nothing: 'Nothing was priced.' | 'Nothing was quoted.',
-): Promise<CopyOfFile> {
+export async function copyOfFile(bytes: Uint8Array, file: string, nothing: Nothing): Promise<CopyOfFile> {
   const reading = await readCopy(sourceOf(bytes), {
     kinds: { registry: kinds, paperKinds, entryKinds },
     pause: async () => undefined,
@@ -113,14 +112,24 @@ export function chosenDraft(
 }
 
 /** @returns why none was chosen, with the names to choose from. */
-export function whichDraft(kind: 'job' | 'order', drafts: readonly Stored[], named: string | null): string {
-  const nothing = `Nothing was ${kind === 'job' ? 'priced' : 'quoted'}.`;
-  if (drafts.length === 0) return `holds no ${kind}. ${nothing}`;
-  const names = drafts.map((draft) => `--${kind} ${draft.id} (${claimedName(draft) ?? 'no name'})`);
-  const why = named === null ? `holds ${drafts.length} ${kind}s` : `holds no ${kind} ${named}`;
+export function whichDraft(
+  kind: keyof typeof chosenBy,
+  drafts: readonly Stored[],
+  named: string | null,
+): string {
+  const { what, option, nothing } = chosenBy[kind];
+  if (drafts.length === 0) return `holds no ${what}. ${nothing}`;
+  const names = drafts.map((draft) => `${option} ${draft.id} (${claimedName(draft) ?? 'no name'})`);
+  const why = named === null ? `holds ${drafts.length} ${what}s` : `holds no ${what} ${named}`;
   return `${why}: name one of them.\n${names.join('\n')}`;
 }
 
 // Helpers
+
+const chosenBy = {
+  job: { what: 'job', option: '--job', nothing: 'Nothing was priced.' },
+  order: { what: 'order', option: '--order', nothing: 'Nothing was quoted.' },
+  stallDay: { what: 'stall day', option: '--day', nothing: 'Nothing was planned.' },
+} as const satisfies Record<string, { what: string; option: string; nothing: Nothing }>;
 
 const unusable = (why: string): CopyOfFile => ({ kind: 'unusable', why });

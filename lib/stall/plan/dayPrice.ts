@@ -1,3 +1,4 @@
+import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import type { Line } from '@/shared/schemas/job';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
 
@@ -9,14 +10,12 @@ import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
  */
 export function dayPrice(
   { prices }: Pick<StallDay, 'prices'>,
-  { jobId, lineId, size }: StallGoods,
+  goods: StallGoods,
   line: Pick<Line, 'askedPrice' | 'upCharges'>,
 ): number | null {
-  const own = prices.own.filter((one) => one.jobId === jobId && one.lineId === lineId);
-  const ofDay = own.find((one) => one.size === size) ?? own.find((one) => one.size === null);
-  if (ofDay !== undefined) return ofDay.price;
-  if (line.askedPrice === null) return null;
+  const ofDay = dayPriceOf(prices.own, goods);
+  if (ofDay !== null || line.askedPrice === null) return ofDay;
   return line.upCharges
-    .filter((charge) => charge.size === size)
+    .filter((charge) => charge.size === goods.size)
     .reduce((price, { amount }) => price + amount, line.askedPrice);
 }
