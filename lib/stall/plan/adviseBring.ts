@@ -3,7 +3,7 @@ import type { GoodsPlanned } from './stallPlanned';
 import { stockFor } from './stockFor';
 import { type BringLimits, type Limited, withinLimits } from './withinLimits';
 
-export type Advice = Limited & { readonly why: readonly GoodsPlanned['advisedBy'][] };
+type Advice = Limited & { readonly why: readonly GoodsPlanned['advisedBy'][] };
 
 /** Where a piece that stays costs nothing, as many as serve all who ask on all but one day in a thousand. */
 const MOST_RATIO = 0.999;

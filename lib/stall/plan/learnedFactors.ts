@@ -2,7 +2,7 @@ import type { StallWeather } from '@/shared/schemas/stallDay';
 import type { PastDay } from '../evening/pastDay';
 
 /** What days that were closed say of a weather; an offer, which nothing takes by itself. */
-export interface LearnedFactor {
+interface LearnedFactor {
   readonly weatherId: string;
   readonly name: string;
   /** What it leaves of a dry day, as planned, and as it has shown. */

@@ -45,7 +45,7 @@ export interface MakingCosts {
 }
 
 /** A formula of the maker's own that gives a number for a piece and none for a batch. */
-export class UnsummedBatch extends RangeError {
+class UnsummedBatch extends RangeError {
   override readonly name = 'UnsummedBatch';
   constructor(jobId: string) {
     super(`the sums of job ${jobId} give no number for what is pressed`);

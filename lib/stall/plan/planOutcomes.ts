@@ -71,10 +71,3 @@ export function weightedOutcome(seen: PlanSeen): Figures {
   );
   return outcomeOf(seen, sold);
 }
-
-/** @returns the outcome of the best weather, on which break-evens rest. */
-export const bestOutcome = (outcomes: readonly StallOutcome[]): StallOutcome | null =>
-  outcomes.reduce<StallOutcome | null>(
-    (best, next) => (best === null || next.factor > best.factor ? next : best),
-    null,
-  );

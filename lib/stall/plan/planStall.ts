@@ -125,7 +125,7 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
     advice: seePlan(seen(advised.bring), stallDay.limits),
     taking,
     limitGap: advised.gap,
-    troubles: besideTroubles(channel),
+    troubles: [...besideTroubles(channel), ...belowZero(asked, goods)],
     restsOn: restsOn(asked, channel, goods),
   };
 }
@@ -171,6 +171,13 @@ function shown(
     ...{ advised, advisedBy },
   };
 }
+
+const belowZero = ({ atHome }: StallAsked, goods: readonly GoodsReckoned[]): readonly StallTrouble[] =>
+  atHome.flatMap(({ pieces, ...home }): readonly StallTrouble[] => {
+    const one = goods.find((each) => goodsKey(each) === goodsKey(home));
+    if (one === undefined || pieces >= 0) return [];
+    return [{ kind: 'stockBelowZero', goods: home, design: one.line.name, pieces }];
+  });
 
 /** Terms of the way of selling that nobody has told stand at what is usual. */
 const besideTroubles = (channel: Channel): readonly StallTrouble[] =>

@@ -4,7 +4,7 @@ import { openHours } from './openHours';
 import { wantedOf } from './pastWanted';
 
 /** What a forecast rests on. */
-export interface ForecastBasis {
+interface ForecastBasis {
   readonly stallDay: StallDay;
   readonly past: readonly PastDay[];
   /** Of the way of selling. */

@@ -16,11 +16,12 @@ const SAME_FACTOR = 1e-9;
  * Weathers of all days together, each day by itself; those that come to the same are one, named by the first. With
  * more than 64 combinations one weather holds for all days.
  *
- * @param day with chances and factors that are known
+ * @param day with chances and factors that are known; chances that a rounding keeps from 1 are taken as parts of it
  */
 export function scenariosOf({ weathers, days }: Pick<StallDay, 'weathers' | 'days'>): readonly Scenario[] {
+  const sum = weathers.reduce((running, { chance }) => running + (chance?.value ?? 0), 0);
   const known = weathers.flatMap(({ name, chance, factor }) =>
-    chance === null || factor === null ? [] : [{ name, chance: chance.value, factor: factor.value }],
+    chance === null || factor === null ? [] : [{ name, chance: chance.value / sum, factor: factor.value }],
   );
   if (days.length <= 1 || known.length ** days.length > MOST) return known;
   const all = days.reduce((sum, { weight }) => sum + weight, 0);

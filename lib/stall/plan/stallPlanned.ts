@@ -135,6 +135,13 @@ export type StallTrouble =
   | { readonly kind: 'costUnknown'; readonly costId: string; readonly what: string }
   | { readonly kind: 'wageUnknown' }
   | { readonly kind: 'travelRateUnknown'; readonly costId: string }
+  /** Less than nothing lies at home by what was noted; the plan goes on as if nothing did. */
+  | {
+      readonly kind: 'stockBelowZero';
+      readonly goods: StallGoods;
+      readonly design: string;
+      readonly pieces: number;
+    }
   | { readonly kind: 'otherCurrency'; readonly jobId: string; readonly jobName: string };
 
 export type StallAnswer =

@@ -1,0 +1,193 @@
+import { describe, expect, it } from 'vitest';
+import type { PastDay } from '@/lib/stall/evening/pastDay';
+import { designShares } from '@/lib/stall/plan/designShares';
+import { learnedFactors } from '@/lib/stall/plan/learnedFactors';
+import { openHours } from '@/lib/stall/plan/openHours';
+import { rangePieces } from '@/lib/stall/plan/rangePieces';
+import { scenariosOf } from '@/lib/stall/plan/scenarios';
+import { sizeShares } from '@/lib/stall/plan/sizeShares';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import { stallSizeCurves } from '@/shared/tables/sizeCurves';
+import { fairAsked, fairWith, plannedFair } from '@/tests/fixtures/fairAsked';
+import { fixedRate } from '@/tests/fixtures/numbers';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+
+const { stallDay } = fairAsked;
+const [fairDay] = stallDay.days;
+if (fairDay === undefined) throw new Error('the fair has no day');
+
+const share = (value: number) => fixedRate(value, 'share');
+const shirt = (lineId: string, size: string, pieces: number) => ({
+  ...{ jobId: 'fair-shirts', lineId, size, pieces, sold: pieces, rangeName: 'Shirts' },
+});
+
+/** Six hours of a dry day on which 30 shirts were asked for. */
+const dryDay: PastDay = {
+  ...{ stallDayId: 'autumn', name: 'Autumn fair', day: TEST_DAY, sellingHours: 6, payPerHour: 20 },
+  ...{ takings: 900, stallFee: 60, currency: 'USD', weather: { name: 'dry', factor: 1 }, expected: 40 },
+  wanted: [shirt('fern', 'M', 12), shirt('fern', 'L', 6), shirt('otter', 'L', 12)],
+};
+/** Four hours in the rain, of which the plan left 0.3: 6 shirts. */
+const wetDay: PastDay = {
+  ...dryDay,
+  ...{ stallDayId: 'market', sellingHours: 4, weather: { name: 'Wet', factor: 0.3 }, expected: 12 },
+  wanted: [shirt('fern', 'M', 6)],
+};
+
+const pieces = (day: Partial<StallDay>, past: readonly PastDay[] = []) =>
+  Object.fromEntries(rangePieces({ stallDay: { ...stallDay, ...day }, past, piecesPerTicket: 1.5 }));
+
+describe('pieces asked for', () => {
+  it('are those that were typed', () => {
+    expect(pieces({})).toEqual({ shirts: 54, mugs: 22 });
+  });
+
+  it('of visitors are those who stop and buy, by the pieces on a ticket, over the ranges in proportion', () => {
+    // 1,000 × 10 % × 20 % × 1.5 = 30, of which 54 of 76 are shirts.
+    const found = pieces({
+      forecast: { from: 'visitors', visitors: 1000, stopShare: share(0.1), buyShare: share(0.2) },
+    });
+    expect(found.shirts).toBeCloseTo((30 * 54) / 76, 12);
+    expect(found.mugs).toBeCloseTo((30 * 22) / 76, 12);
+  });
+
+  it('of visitors cannot be told where one of the shares is not known', () => {
+    expect(
+      pieces({ forecast: { from: 'visitors', visitors: 1000, stopShare: null, buyShare: share(0.2) } }),
+    ).toEqual({ shirts: null, mugs: null });
+  });
+
+  it('of days before are their mean of an hour on a dry day, over the hours of this one', () => {
+    // 30 ÷ 6 = 5 an hour; 6 ÷ 4 ÷ 0.3 = 5 an hour. Seven hours with half as many visitors again: 52.5.
+    const found = pieces(
+      { forecast: { from: 'pastDays', stallDayIds: ['autumn', 'market'], footfallRatio: 1.5 } },
+      [dryDay, wetDay],
+    );
+    expect(found.shirts).toBeCloseTo(52.5, 12);
+    // No day knew mugs: they follow their proportion to the shirts.
+    expect(found.mugs).toBeCloseTo((52.5 * 22) / 54, 12);
+  });
+
+  it('of days before that are not there cannot be told', () => {
+    const forecast = { from: 'pastDays', stallDayIds: ['gone'], footfallRatio: 1 } as const;
+    expect(pieces({ forecast }, [dryDay])).toEqual({ shirts: null, mugs: null });
+  });
+});
+
+describe('designs', () => {
+  const [shirts] = stallDay.ranges;
+  if (shirts === undefined) throw new Error('the fair has no shirts');
+
+  it('share what is asked for as they did, and new ones as typed', () => {
+    // Fern and Otter had 18 and 12 of 30, and 0.32 + 0.25 of the typed parts.
+    const [fern, lighthouse, otter, star] = designShares(shirts, [dryDay]);
+    expect(fern).toBeCloseTo(0.6 * 0.57, 12);
+    expect(otter).toBeCloseTo(0.4 * 0.57, 12);
+    expect([lighthouse, star]).toEqual([0.27, 0.16]);
+  });
+
+  it('keep their part where one of them is left at home', () => {
+    const left = shirts.designs.map((design, at) => ({ ...design, isLeftOut: at === 0 }));
+    const { goods } = plannedFair(fairWith({ ranges: [{ ...shirts, designs: left }], held: [] }));
+    expect(goods.reduce((sum, { expected }) => sum + expected, 0)).toBeCloseTo(54 * 0.68, 9);
+    expect(goods.some(({ lineId }) => lineId === 'fern')).toBe(false);
+  });
+});
+
+describe('sizes', () => {
+  it('are the usual mix, blended with own sales as if it were 50 pieces', () => {
+    const typed = {
+      from: 'typed',
+      shares: [
+        { size: 'M', share: 0.4 },
+        { size: 'L', share: 0.6 },
+      ],
+    } as const;
+    const shares = sizeShares({ ...typed, shares: [...typed.shares] }, new Map([['M', 30]]), ['M', 'L']);
+    // (50 × 0.4 + 30) ÷ 80 and 50 × 0.6 ÷ 80.
+    expect([shares.get('M'), shares.get('L')]).toEqual([0.625, 0.375]);
+  });
+
+  it('that a blank does not come in leave their part to the others', () => {
+    const shares = sizeShares({ from: 'audience', audience: 'youth' }, new Map(), ['S', 'M']);
+    // 0.24 and 0.31 of 0.55.
+    expect(shares.get('S')).toBeCloseTo(0.24 / 0.55, 12);
+    expect(shares.get('M')).toBeCloseTo(0.31 / 0.55, 12);
+  });
+
+  it('of each crowd add to a whole', () => {
+    for (const curve of Object.values(stallSizeCurves))
+      expect(Object.values(curve).reduce((sum, part) => sum + part, 0)).toBeCloseTo(1, 12);
+  });
+});
+
+describe('weathers of several days', () => {
+  const [dry, , wet] = stallDay.weathers;
+  if (dry === undefined || wet === undefined) throw new Error('the fair has no weathers');
+  const two = [
+    { ...dry, chance: share(0.8) },
+    { ...wet, chance: share(0.2), factor: share(0.3) },
+  ];
+  const days = (...weights: readonly number[]) =>
+    weights.map((weight, at) => ({ ...fairDay, id: `day-${at}`, weight }));
+
+  it('of the same weight that come to the same are one, named by the first', () => {
+    const found = scenariosOf({ weathers: two, days: days(1, 1) });
+    expect(found.map(({ name }) => name)).toEqual(['dry, dry', 'dry, wet', 'wet, wet']);
+    for (const [at, chance, factor] of [
+      [0, 0.64, 1],
+      [1, 0.32, 0.65],
+      [2, 0.04, 0.3],
+    ] as const) {
+      expect(found[at]?.chance).toBeCloseTo(chance, 12);
+      expect(found[at]?.factor).toBeCloseTo(factor, 12);
+    }
+  });
+
+  it('count each day by its weight', () => {
+    const found = scenariosOf({ weathers: two, days: days(3, 1) });
+    expect(found.map(({ name, factor }) => [name, Number(factor.toFixed(9))])).toEqual([
+      ['dry, dry', 1],
+      ['dry, wet', 0.825],
+      ['wet, dry', 0.475],
+      ['wet, wet', 0.3],
+    ]);
+  });
+
+  it('are one weather for all days where there would be more than 64 orders of them', () => {
+    expect(scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1, 1) })).toHaveLength(3);
+    // Of three weathers over three days there are 27 orders; their factors lie 0.35 apart, so they have seven sums.
+    expect(scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1) })).toHaveLength(7);
+  });
+
+  it('whose chances a rounding keeps from a whole are parts of it', () => {
+    const thirds = stallDay.weathers.map((one) => ({ ...one, chance: share(0.333) }));
+    const found = scenariosOf({ weathers: thirds, days: days(1) });
+    expect(found.map(({ chance }) => chance.toFixed(12))).toEqual(Array(3).fill((1 / 3).toFixed(12)));
+  });
+});
+
+describe('open hours', () => {
+  it('add up over days, and go on after midnight', () => {
+    const night = { ...fairDay, fromMinute: 20 * 60, toMinute: 90 };
+    expect(openHours({ days: [fairDay, night] })).toBe(7 + 5.5);
+  });
+});
+
+describe('what days before say of a weather', () => {
+  it('is the mean of theirs and of the planned factor, which counts like two', () => {
+    // The wet day left 6 of the 40 that 12 ÷ 0.3 says of a dry one: 0.15. (2 × 0.3 + 0.15) ÷ 3 = 0.25.
+    expect(learnedFactors(stallDay.weathers, [dryDay, wetDay])).toEqual([
+      { weatherId: 'wet', name: 'wet', typed: 0.3, learned: expect.closeTo(0.25, 12), days: 1 },
+    ]);
+  });
+
+  it('is nothing where no day had it, or nothing was expected of one', () => {
+    expect(learnedFactors(stallDay.weathers, [{ ...wetDay, expected: null }, dryDay])).toEqual([]);
+  });
+
+  it('changes no plan by itself', () => {
+    const wets = plannedFair(fairWith({}, { past: [wetDay] })).mine.outcomes.map(({ factor }) => factor);
+    expect(wets).toEqual([1, 0.65, 0.3]);
+  });
+});

@@ -1,0 +1,273 @@
+import { describe, expect, it } from 'vitest';
+import { planStall } from '@/lib/stall/plan/planStall';
+import type { StallAsked } from '@/lib/stall/plan/stallAsked';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import type { Channel, Workshop } from '@/shared/schemas/workshop';
+import { grid } from '@/tests/fixtures/costed';
+import { fairAsked, fairWith, plannedFair } from '@/tests/fixtures/fairAsked';
+import { fixedRate } from '@/tests/fixtures/numbers';
+
+const { stallDay, workshop } = fairAsked;
+const fernL = { jobId: 'fair-shirts', lineId: 'fern', size: 'L' };
+const plan = plannedFair();
+
+const isFernL = ({ lineId, size }: { readonly lineId: string; readonly size: string }) =>
+  lineId === 'fern' && size === 'L';
+
+const soldBy = (changes: Partial<Channel>): Workshop => ({
+  ...workshop,
+  channels: workshop.channels.map((one) => (one.id === 'stall' ? { ...one, ...changes } : one)),
+});
+
+const share = (value: number) => fixedRate(value, 'share');
+
+describe('what a piece brings', () => {
+  it('is its price without the tax inside, less the card’s part of price and ticket', () => {
+    const fern = plan.goods.find(isFernL);
+    // 28 ÷ 1.07; 75 % × (2.6 % of 28 + 0.10 ÷ 1.35).
+    expect(fern?.netPrice).toBeCloseTo(26.168_224, 6);
+    expect(fern?.fees).toBeCloseTo(0.75 * (0.728 + 0.1 / 1.35), 9);
+  });
+
+  it('with tax added pays commission and card on what the customer pays', () => {
+    const terms = soldBy({
+      taxMode: 'added',
+      ...{ tax: share(0.1), commission: share(0.2), commissionBase: 'withTax', cardShare: share(0.5) },
+      ...{ cardFee: share(0.02), cardFixedFee: fixedRate(0.2, 'money/ticket') },
+      piecesPerTicket: fixedRate(2, 'pieces'),
+    });
+    const { goods, mine } = plannedFair(fairWith({}, { workshop: terms }));
+    const fern = goods.find(isFernL);
+    expect(fern?.netPrice).toBe(28);
+    // 20 % of 30.80; half of 2 % of 30.80 and of 0.20 ÷ 2.
+    expect(fern?.fees).toBeCloseTo(6.16 + 0.5 * (0.616 + 0.1), 9);
+    const [dry] = mine.outcomes;
+    expect(dry?.takings).toBeCloseTo((dry?.netRevenue ?? 0) * 1.1, 9);
+  });
+
+  it('is the price of the day where one is typed, of its size before that of all sizes', () => {
+    const own: StallDay['prices']['own'] = [
+      { ...fernL, price: 26 },
+      { ...fernL, size: null, price: 25 },
+    ];
+    const { goods } = plannedFair(fairWith({ prices: { ...stallDay.prices, own } }));
+    expect(goods.filter(({ lineId, jobId }) => lineId === 'fern' && jobId === 'fair-shirts')).toMatchObject(
+      [25, 25, 26, 25, 25, 25].map((price) => ({ price })),
+    );
+  });
+
+  it('bears no selling day of its way of selling a second time', () => {
+    const terms = soldBy({
+      ...{ dayCost: fixedRate(145.6, 'money'), dayPieces: fixedRate(60, 'pieces') },
+      sellingMinutesPerPiece: fixedRate(10, 'min'),
+    });
+    expect(plannedFair(fairWith({}, { workshop: terms })).mine.weighted.profit).toBeCloseTo(
+      plan.mine.weighted.profit,
+      9,
+    );
+  });
+});
+
+describe('what is finished at home', () => {
+  const lying = (pieces: number): StallAsked => fairWith({ held: [] }, { atHome: [{ ...fernL, pieces }] });
+
+  it('comes first: only the rest is pressed, and batch, hours and money before the day fall', () => {
+    const { goods, mine } = plannedFair(lying(3));
+    const fresh = plannedFair(fairWith({ held: [] })).mine;
+    expect(goods.find(isFernL)).toMatchObject({ atHome: 3, mine: 7, advised: 7, advisedBy: 'rule' });
+    expect([mine.pieces, mine.made]).toEqual([109, 106]);
+    expect(fresh.makingCost - mine.makingCost).toBeCloseTo(3 * 6.543, 2);
+    expect(mine.benchHours).toBeLessThan(fresh.benchHours);
+    expect(mine.cashBefore).toBeLessThan(fresh.cashBefore - 3 * 5);
+  });
+
+  it('comes along even where the rule asks for fewer', () => {
+    expect(plannedFair(lying(12)).goods.find(isFernL)).toMatchObject({ advised: 12, advisedBy: 'atHome' });
+  });
+
+  it('that by what was noted is less than nothing is told, and counts as nothing', () => {
+    const { goods, troubles } = plannedFair(lying(-2));
+    expect(goods.find(isFernL)?.atHome).toBe(0);
+    expect(troubles).toEqual([{ kind: 'stockBelowZero', goods: fernL, design: 'Fern shirt', pieces: -2 }]);
+  });
+});
+
+describe('limits', () => {
+  const limited = (limits: Partial<StallDay['limits']>) =>
+    plannedFair(fairWith({ limits: { ...stallDay.limits, ...limits } }));
+
+  it('trim the advice to the table, never the maker’s numbers, and tell of those', () => {
+    const { advice, mine, goods } = limited({ tablePieces: 80 });
+    expect(advice.pieces).toBe(80);
+    expect(advice.over).toEqual([]);
+    expect(mine.pieces).toBe(132);
+    expect(mine.over).toEqual([{ limit: 'tablePieces', is: 132, most: 80 }]);
+    expect(new Set(goods.map(({ advisedBy }) => advisedBy))).toEqual(new Set(['rule', 'tablePieces']));
+  });
+
+  it('keep M, L and XL of every design that comes along, or leave it at home whole', () => {
+    const { goods, advice } = limited({ tablePieces: 12 });
+    expect(advice.pieces).toBeLessThanOrEqual(12);
+    for (const design of new Set(goods.map(({ lineId, jobId }) => `${jobId} ${lineId}`))) {
+      const sizes = goods.filter(({ lineId, jobId }) => `${jobId} ${lineId}` === design);
+      const middle = sizes.filter(({ size }) => ['M', 'L', 'XL'].includes(size));
+      if (sizes.some(({ advised }) => advised > 0))
+        expect(
+          middle.every(({ advised }) => advised > 0),
+          design,
+        ).toBe(true);
+    }
+  });
+
+  it('keep the money that is laid out before the first sale, bags and boxes among it', () => {
+    const { advice, mine } = limited({ cash: 600 });
+    expect(advice.cashBeforeWithPackaging).toBeLessThanOrEqual(600);
+    expect(advice.cashBeforeWithPackaging).toBeGreaterThan(590);
+    expect(mine.over).toEqual([{ limit: 'cash', is: expect.closeTo(787.35, 1), most: 600 }]);
+  });
+
+  it('of hours warn, and trim nothing', () => {
+    const { advice } = limited({ benchHours: 10 });
+    expect(advice.pieces).toBe(109);
+    expect(advice.over).toEqual([{ limit: 'benchHours', is: expect.closeTo(10.87, 2), most: 10 }]);
+  });
+});
+
+describe('several days', () => {
+  it('share what is brought: two of one weight mix their weathers', () => {
+    const [day] = stallDay.days;
+    if (day === undefined) throw new Error('the fair has no day');
+    const { mine } = plannedFair(fairWith({ days: [day, { ...day, id: 'sunday' }] }));
+    expect(mine.outcomes.map(({ weather }) => weather)).toEqual([
+      ...['dry, dry', 'dry, showers', 'dry, wet', 'showers, wet', 'wet, wet'],
+    ]);
+    expect(mine.outcomes.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 12);
+  });
+});
+
+describe('going or staying', () => {
+  it('is staying where even the best weather does not earn what staying saves', () => {
+    const hours = [{ id: 'far', what: 'Far away', hours: 200 }];
+    const { goOrStay } = plannedFair(fairWith({ hours })).mine;
+    expect(goOrStay).toMatchObject({ verdict: 'stay', stayHomeBelow: null });
+  });
+
+  it('hangs on the weather between', () => {
+    const hours = [{ id: 'long', what: 'A long day', hours: 40 }];
+    const { goOrStay } = plannedFair(fairWith({ hours })).mine;
+    // 720.00 of own pay and 45.60 are saved, and a wet day earns 424.86.
+    expect(goOrStay.avoidable).toBeCloseTo(765.6, 9);
+    expect(goOrStay.verdict).toBe('goUnless');
+    expect(goOrStay.stayHomeBelow).toBeGreaterThan(0.3);
+  });
+});
+
+describe('what stands in the way of a plan', () => {
+  const troublesOf = (asked: StallAsked) => {
+    const answer = planStall(asked, grid);
+    return answer.kind === 'refused' ? answer.troubles : [];
+  };
+  const [shirts, mugs] = stallDay.ranges;
+  const [fern] = shirts?.designs ?? [];
+  const [shirtJob, mugJob] = fairAsked.jobs;
+  if (!shirts || !mugs || !fern || !shirtJob || !mugJob) throw new Error('the fair lacks its goods');
+
+  it.each<[string, Partial<StallDay>, object]>([
+    ['no goods', { ranges: [] }, { kind: 'noJobs' }],
+    ['no days', { days: [] }, { kind: 'noDays' }],
+    ['no weather', { weathers: [] }, { kind: 'noWeather' }],
+    [
+      'a weather without its chance',
+      { weathers: stallDay.weathers.map((one) => ({ ...one, chance: null })) },
+      { kind: 'noWeather' },
+    ],
+    ['no leftover value', { leftoverShare: null }, { kind: 'noLeftoverShare' }],
+    ['no way of selling', { channelId: null }, { kind: 'noChannel' }],
+    [
+      'a range nobody forecast',
+      { ranges: [shirts, { ...mugs, pieces: null }] },
+      { kind: 'noForecast', rangeId: 'mugs', range: 'Mugs' },
+    ],
+    [
+      'nothing asked for at all',
+      { ranges: [{ ...mugs, pieces: 0 }], held: [] },
+      { kind: 'noForecast', rangeId: null, range: null },
+    ],
+    [
+      'designs without parts',
+      { ranges: [{ ...mugs, designs: mugs.designs.map((one) => ({ ...one, share: 0 })) }] },
+      { kind: 'noShares', rangeId: 'mugs', range: 'Mugs' },
+    ],
+    [
+      'shirts without a mix of sizes',
+      { ranges: [{ ...shirts, sizes: null }] },
+      { kind: 'noShares', rangeId: 'shirts', range: 'Shirts' },
+    ],
+    [
+      'a job that is gone',
+      { ranges: [{ ...shirts, designs: [{ ...fern, jobId: 'gone' }] }] },
+      { kind: 'jobMissing', jobId: 'gone' },
+    ],
+    [
+      'a design that is gone',
+      { ranges: [{ ...shirts, designs: [{ ...fern, lineId: 'gone' }] }] },
+      { kind: 'lineMissing', jobId: 'fair-shirts', lineId: 'gone', jobName: 'Spring Fair shirts' },
+    ],
+  ])('%s is told', (_, day, trouble) => {
+    expect(troublesOf(fairWith(day))).toEqual([trouble]);
+  });
+
+  it('chances that do not add to one are told with their sum', () => {
+    const weathers = stallDay.weathers.map((one) => ({ ...one, chance: share(0.3) }));
+    expect(troublesOf(fairWith({ weathers }))).toEqual([{ kind: 'chances', sum: expect.closeTo(0.9, 12) }]);
+  });
+
+  it('costs without an amount, a drive without its rate and pay that is not told are told together', () => {
+    const costs = stallDay.costs.map((cost) =>
+      cost.id === 'parking' ? { ...cost, amount: { of: 'typed', money: null } as const } : cost,
+    );
+    const rates = { ...workshop.rates, travelRate: null, wage: null };
+    expect(troublesOf(fairWith({ costs }, { workshop: { ...workshop, rates } }))).toEqual([
+      { kind: 'wageUnknown' },
+      { kind: 'travelRateUnknown', costId: 'drive' },
+      { kind: 'costUnknown', costId: 'parking', what: 'Parking' },
+    ]);
+  });
+
+  it('a way of selling that does not say its tax is told', () => {
+    expect(troublesOf(fairWith({}, { workshop: soldBy({ taxMode: null }) }))).toEqual([
+      { kind: 'channelLacks', what: 'tax' },
+    ]);
+  });
+
+  it('a design without a price is told for each of its sizes', () => {
+    const { job } = mugJob.input;
+    const lines = job.lines.map((line, at) => (at === 0 ? { ...line, askedPrice: null } : line));
+    const jobs = [shirtJob, { ...mugJob, input: { ...mugJob.input, job: { ...job, lines } } }];
+    expect(troublesOf(fairWith({}, { jobs }))).toEqual([
+      {
+        kind: 'noPrice',
+        goods: { jobId: 'fair-mugs', lineId: 'fern', size: '11 oz' },
+        design: 'Fern mug',
+      },
+    ]);
+  });
+
+  it('a job that has a stop is told by its name', () => {
+    const { job } = mugJob.input;
+    const jobs = [shirtJob, { ...mugJob, input: { ...mugJob.input, job: { ...job, printerId: 'gone' } } }];
+    expect(troublesOf(fairWith({}, { jobs }))).toEqual([
+      { kind: 'jobStopped', jobId: 'fair-mugs', jobName: 'Spring Fair mugs' },
+    ]);
+  });
+
+  it('terms that nobody told stand at what is usual, and are told beside the plan', () => {
+    const { troubles } = plannedFair(
+      fairWith({}, { workshop: soldBy({ piecesPerTicket: null, cardFee: null }) }),
+    );
+    expect(troubles).toEqual([
+      { kind: 'channelLacks', what: 'cardFee' },
+      { kind: 'channelLacks', what: 'piecesPerTicket' },
+    ]);
+  });
+});
