@@ -16,6 +16,7 @@ export const shells = [
   { page: '/orders/one', address: '/orders/:id' },
   { page: '/customers', address: '/customers' },
   { page: '/customers/one', address: '/customers/:id' },
+  { page: '/stall/one/evening', address: '/stall/:id/evening' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

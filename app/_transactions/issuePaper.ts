@@ -4,6 +4,7 @@ import { type NewEntry, prepareEntries, type UncountedEntry } from '@/lib/stored
 import type { EditFinding } from '@/lib/stored/prepareEdit';
 import { type Bodies, entryOf, type KindDescriptor, type StoreKinds } from '@/lib/stored/registry';
 import { sha256OfBytes, sha256OfValue } from '@/lib/stored/sha256';
+import { takenBy } from '@/lib/stored/takeBack';
 import type { Paper, PaperNumber } from '@/shared/schemas/happened';
 import type { Refused } from './applyToStored';
 import { commitEdit, type Written } from './commitEdit';
@@ -80,7 +81,7 @@ export async function issuePaper(
       file === undefined || sha256 === null ? null : { sha256, name: file.name, bytes: file.content.length },
     body,
   };
-  const notes = notesOf(kinds, asked, paper.id);
+  const notes = await notesOf(tx, kinds, asked.notes?.(paper.id) ?? []);
   await tx.put('papers', [paper]);
   if (kind.numbering === 'device') await noteGiven(tx, device, asked.series, number.count);
   const written = await commitEdit(tx, kinds, {
@@ -120,12 +121,16 @@ function kindOf(
   return kind;
 }
 
-function notesOf(
+/** What it takes back must be kept already: nothing that only waits could be named for good. */
+async function notesOf(
+  tx: BackendTx,
   { entryKinds }: Pick<StoreKinds, 'entryKinds'>,
-  { notes }: NewPaper,
-  paperId: string,
-): readonly UncountedEntry[] {
-  const prepared = prepareEntries(notes?.(paperId) ?? [], entryKinds, () => false);
+  notes: readonly NewEntry[],
+): Promise<readonly UncountedEntry[]> {
+  const named = notes.flatMap((note) => takenBy(note) ?? []);
+  const rows = named.length === 0 ? [] : await tx.get('entries', named);
+  const known = new Set(named.filter((_, at) => rows[at] !== undefined));
+  const prepared = prepareEntries(notes, entryKinds, (id) => known.has(id));
   if (!prepared.ok) throw new UnreadNotes(prepared.problem);
   return prepared.value;
 }

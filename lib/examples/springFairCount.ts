@@ -146,7 +146,7 @@ function goodsOf(thing: string): StallGoods {
     : { jobId: 'fair-shirts', lineId, size };
 }
 
-const priceOf = ({ jobId, size }: StallGoods): number => {
+function priceOf({ jobId, size }: StallGoods): number {
   if (jobId === 'fair-mugs') return 1600;
   return size === '2XL' || size === '3XL' ? 3100 : 2800;
-};
+}

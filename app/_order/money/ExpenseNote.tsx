@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { AmountField } from '@/app/_fields/AmountField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
@@ -14,7 +15,6 @@ import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { type Expense, expenseSchema } from '@/shared/schemas/orderEvents';
-import { AmountField } from './AmountField';
 
 /** Money spent for the order: on what, how much, and the receipt. */
 export function ExpenseNote({ on, form, onDone, onLeave }: StepNoteProps) {

@@ -1,6 +1,7 @@
 'use client';
 
 import { Fold } from '@/app/_controls/Fold';
+import { AmountField } from '@/app/_fields/AmountField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
@@ -17,7 +18,6 @@ import { settlement } from '@/lib/orders/money/settlement';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { type Payment, paymentSchema } from '@/shared/schemas/orderEvents';
-import { AmountField } from './AmountField';
 
 type PaymentNoteProps = StepNoteProps &
   Readonly<{

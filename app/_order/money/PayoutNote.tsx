@@ -1,5 +1,6 @@
 'use client';
 
+import { AmountField } from '@/app/_fields/AmountField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
 import { useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
@@ -10,7 +11,6 @@ import type { OrderPayment } from '@/lib/orders/money/payments';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { payoutSchema } from '@/shared/schemas/orderEvents';
-import { AmountField } from './AmountField';
 
 /** A payment reached the bank: on which day, under which reference, and what was kept back of it. */
 export function PayoutNote({

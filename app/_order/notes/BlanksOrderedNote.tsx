@@ -1,7 +1,7 @@
 'use client';
 
+import { AmountField } from '@/app/_fields/AmountField';
 import { useTypedNumber } from '@/app/_fields/useTyped';
-import { AmountField } from '@/app/_order/money/AmountField';
 import { blanksOnScreen } from '@/app/_order/waits/blanksOnScreen';
 import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
 import { blanksNeededWords, reckonedHint, SPARES_UNKNOWN } from '@/app/_words/orders/waits/blanksNeededWords';

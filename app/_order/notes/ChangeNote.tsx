@@ -1,8 +1,8 @@
 'use client';
 
+import { AmountField } from '@/app/_fields/AmountField';
 import { TextField } from '@/app/_fields/TextField';
 import { useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
-import { AmountField } from '@/app/_order/money/AmountField';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';

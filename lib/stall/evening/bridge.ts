@@ -56,8 +56,16 @@ export function bridgeOf(
   };
 }
 
+// Helpers
+
+function startOf(plan: StallPlan, weatherId: string | null) {
+  const outcome = outcomeOf(plan, weatherId);
+  if (outcome !== null) return { weather: outcome.weather, profit: outcome.profit };
+  return plan.weightedProfit === null ? null : { weather: null, profit: plan.weightedProfit };
+}
+
 /** @returns the outcome of the plan in a weather; of several days the one in which all had it. */
-export function outcomeOf(plan: StallPlan, weatherId: string | null): StallPlan['outcomes'][number] | null {
+function outcomeOf(plan: StallPlan, weatherId: string | null): StallPlan['outcomes'][number] | null {
   const weather = plan.weathers.find(({ id }) => id === weatherId);
   if (weather === undefined) return plan.outcomes.length === 1 ? (plan.outcomes[0] ?? null) : null;
   return (
@@ -65,14 +73,6 @@ export function outcomeOf(plan: StallPlan, weatherId: string | null): StallPlan[
     plan.outcomes.find(({ weather: names }) => names.split(', ').every((name) => name === weather.name)) ??
     null
   );
-}
-
-// Helpers
-
-function startOf(plan: StallPlan, weatherId: string | null) {
-  const outcome = outcomeOf(plan, weatherId);
-  if (outcome !== null) return { weather: outcome.weather, profit: outcome.profit };
-  return plan.weightedProfit === null ? null : { weather: null, profit: plan.weightedProfit };
 }
 
 const withoutTax = ({ taxMode, tax }: StallPlan): number => (taxMode === 'inside' ? 1 / (1 + tax) : 1);

@@ -132,6 +132,27 @@ describe('a quote that goes out', () => {
     expect(here.getState().papers.quote).toEqual([]);
   });
 
+  it('takes back in the same step what the one before noted, and nothing that nobody wrote', async () => {
+    const [here] = await twoTabs();
+    await issue(here);
+    const [first] = here.getState().entries.orderEvent;
+    const correct = (entryId: string) =>
+      here.actions.issue('Correct', {
+        kind: 'quote',
+        about: { kind: 'order', id: ORDER },
+        series: `quote ${ORDER}`,
+        body: (number) => ({ ...clubQuote, alternatives: [], orderId: ORDER, number }),
+        file: () => ({ name: 'quote.pdf', content: new Uint8Array([2]) }),
+        notes: () => [{ kind: 'takeBack', body: { entryId } }],
+      });
+    await expect(correct('nobody-9')).rejects.toThrow('what is noted with a paper');
+    expect(steps(here)).toHaveLength(1);
+    await correct(first?.id ?? '');
+    expect(steps(here)).toEqual([]);
+    await here.actions.undo();
+    expect(steps(here)).toEqual([first?.body.step]);
+  });
+
   it('says why it was withdrawn, in the entry that takes it back', async () => {
     const [here] = await twoTabs();
     const outcome = await issue(here);

@@ -1,10 +1,10 @@
 'use client';
 
-import type { HalfTyped } from '@/app/_fields/formMemory';
-import { NumberField } from '@/app/_fields/NumberField';
 import type { NumberLimits } from '@/shared/limits';
 import { fromMinor, LARGEST_AMOUNT, type MinorUnits } from '@/shared/money';
 import { currencyDigits } from '@/shared/tables/currencies';
+import type { HalfTyped } from './formMemory';
+import { NumberField } from './NumberField';
 
 type AmountFieldProps = Readonly<{
   label: string;

@@ -1,0 +1,43 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { closingBlocked } from '@/app/_words/stall/evening/eveningWords';
+import { correctionWords, notClosedWords } from '@/app/_words/stall/evening/resultWords';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { closeDay } from './closeDay';
+import styles from './Evening.module.css';
+import type { EveningOnScreen } from './eveningOnScreen';
+
+type Closing =
+  | { readonly kind: 'none' | 'closing' }
+  | { readonly kind: 'notKept'; readonly why: keyof typeof saveFailureWords };
+
+/** Closes the day once nothing is left to settle; closed again it is a correction. */
+export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
+  const [state, setState] = useState<Closing>({ kind: 'none' });
+  const { evening, close } = on;
+  const blocked = evening.unsettled.length > 0 ? closingBlocked(evening) : undefined;
+  const closeNow = async () => {
+    setState({ kind: 'closing' });
+    const outcome = await closeDay(on);
+    setState(outcome.state === 'issued' ? { kind: 'none' } : { kind: 'notKept', why: outcome.why });
+  };
+  return (
+    <div className={styles.close}>
+      <Button
+        kind="strong"
+        blockedBy={state.kind === 'closing' ? 'It is being closed.' : blocked}
+        describedBy="evening-close-told"
+        onPress={() => void closeNow()}
+      >
+        {close === null ? 'Close the day' : 'Close it again'}
+      </Button>
+      <p id="evening-close-told" role="status">
+        {state.kind === 'notKept'
+          ? notClosedWords(saveFailureWords[state.why])
+          : (blocked ?? (close === null ? null : correctionWords))}
+      </p>
+    </div>
+  );
+}

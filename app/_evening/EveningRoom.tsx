@@ -1,0 +1,79 @@
+'use client';
+
+import { useMemo } from 'react';
+import { useToday } from '@/app/_clock/useToday';
+import { wallAt } from '@/app/_clock/wallAt';
+import { Card } from '@/app/_controls/Card';
+import { useTyped } from '@/app/_fields/useTyped';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import { usableLocale } from '@/app/_words/usableLocale';
+import type { FixedPlan } from '@/lib/stall/car/plansOf';
+import { foldTaps } from '@/lib/stall/count/foldTaps';
+import { answersOfClose } from '@/lib/stall/evening/closeBody';
+import { eveningAnswersSchema, noAnswers } from '@/lib/stall/evening/eveningAnswers';
+import { type DayPaper, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
+import { reconcile } from '@/lib/stall/evening/reconcile';
+import type { DayClose } from '@/shared/schemas/stallPapers';
+import { CloseBar } from './CloseBar';
+import { EveningHead } from './EveningHead';
+import type { EveningOnScreen } from './eveningOnScreen';
+import { CardSlip } from './slips/CardSlip';
+import { CashSlip } from './slips/CashSlip';
+import { DecideSlip } from './slips/DecideSlip';
+import { ResultSlip } from './slips/ResultSlip';
+import { StockSlip } from './slips/StockSlip';
+import { TaxSlip } from './slips/TaxSlip';
+
+type EveningRoomProps = Readonly<{
+  workspace: ReadyWorkspace;
+  fixed: FixedPlan;
+  close: DayPaper<'dayClose', DayClose> | null;
+}>;
+
+/** Six slips, each with its answer; only what differs asks. */
+export function EveningRoom(props: EveningRoomProps) {
+  const on = useEvening(props);
+  return (
+    <>
+      <EveningHead on={on} />
+      <Card>
+        <CashSlip on={on} />
+        <CardSlip on={on} />
+        <StockSlip on={on} />
+        <TaxSlip on={on} />
+        <ResultSlip on={on} />
+        <DecideSlip on={on} />
+      </Card>
+      <CloseBar on={on} />
+    </>
+  );
+}
+
+// Helpers
+
+function useEvening({ workspace, fixed, close }: EveningRoomProps): EveningOnScreen {
+  const today = useToday();
+  const plan = fixed.body;
+  const { stallTap } = workspace.entries;
+  const { stallPlan, dayClose } = workspace.papers;
+  // What was typed before a close stays under it, so that undoing the close finds it again.
+  const form = { orderId: plan.stallDayId, name: `evening ${close?.id ?? 'open'}`, isErased: false };
+  const first = close === null ? noAnswers : answersOfClose(close.body);
+  const [answers, setAnswers] = useTyped(form, 'answers', eveningAnswersSchema, first);
+  const count = useMemo(() => foldTaps(plan, stallTap, wallAt), [plan, stallTap]);
+  const evening = useMemo(() => reconcile(plan, count, answers, wallAt), [plan, count, answers]);
+  const past = useMemo(
+    () =>
+      pastDaysOf(stallPlan, dayClose).filter(
+        (day) => day.stallDayId !== plan.stallDayId && day.currency === plan.currency,
+      ),
+    [stallPlan, dayClose, plan],
+  );
+  return {
+    ...{ workspace, fixed, close, evening, answers, form, past, today },
+    say: (more) => setAnswers({ ...answers, ...more }),
+    locale: usableLocale(workspace.workshop.locale),
+    formatter: formatterFor({ ...workspace.workshop, currency: plan.currency }),
+  };
+}

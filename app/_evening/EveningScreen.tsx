@@ -1,0 +1,55 @@
+'use client';
+
+import Link from 'next/link';
+import { PageHead } from '@/app/_controls/PageHead';
+import { useIdInAddress } from '@/app/_documents/useIdInAddress';
+import { NotHere } from '@/app/_keeping/NotHere';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { noPlanWords } from '@/app/_words/stall/evening/eveningWords';
+import { plansOf } from '@/lib/stall/car/plansOf';
+import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { EveningRoom } from './EveningRoom';
+
+/** The evening of the stall day that the address names. */
+export const EveningOfAddress = () => <EveningScreen stallDayId={useIdInAddress('/stall/')} />;
+
+/** The evening after a stall day: money and goods held against what was noted, and what it taught. */
+export function EveningScreen({ stallDayId }: Readonly<{ stallDayId: string }>) {
+  return (
+    <WithWorkspace>
+      {(workspace) => <EveningOfDay key={stallDayId} {...{ workspace, stallDayId }} />}
+    </WithWorkspace>
+  );
+}
+
+// Helpers
+
+function EveningOfDay({
+  workspace,
+  stallDayId,
+}: Readonly<{ workspace: ReadyWorkspace; stallDayId: string }>) {
+  const { counts } = plansOf(workspace.papers.stallPlan, stallDayId);
+  const close = closeInForce(workspace.papers.dayClose, stallDayId);
+  if (counts !== null) {
+    // A close is where the next correction begins.
+    return <EveningRoom key={close?.id ?? 'open'} {...{ workspace, fixed: counts, close }} />;
+  }
+  const stallDay = workspace.stallDays[stallDayId];
+  if (stallDay === undefined) {
+    return (
+      <NotHere
+        {...{ workspace, id: stallDayId }}
+        what="stall day"
+        back={{ href: '/', words: 'To the start' }}
+      />
+    );
+  }
+  return (
+    <>
+      <PageHead title={noPlanWords.title} line={`${stallDay.name}. ${noPlanWords.line}`} />
+      <p>
+        <Link href={`/stall/${encodeURIComponent(stallDayId)}`}>{noPlanWords.link}</Link>
+      </p>
+    </>
+  );
+}

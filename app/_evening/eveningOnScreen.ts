@@ -1,0 +1,27 @@
+import type { OrderForm } from '@/app/_fields/formMemory';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { Formatter } from '@/app/_words/formatter';
+import type { FixedPlan } from '@/lib/stall/car/plansOf';
+import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
+import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { DayPaper } from '@/lib/stall/evening/pastDaysOf';
+import type { Evening } from '@/lib/stall/evening/reconcile';
+import type { DayClose } from '@/shared/schemas/stallPapers';
+
+/** What every slip of the evening is drawn from. */
+export interface EveningOnScreen {
+  readonly workspace: ReadyWorkspace;
+  readonly fixed: FixedPlan;
+  /** The close that is in force; null while the day is open. */
+  readonly close: DayPaper<'dayClose', DayClose> | null;
+  readonly evening: Evening;
+  readonly answers: EveningAnswers;
+  readonly say: (answers: Partial<EveningAnswers>) => void;
+  /** Under which half-typed figures are kept in the tab. */
+  readonly form: OrderForm;
+  /** Other days that were closed, in the same currency, the latest first. */
+  readonly past: readonly PastDay[];
+  readonly today: string;
+  readonly locale: string;
+  readonly formatter: Formatter;
+}

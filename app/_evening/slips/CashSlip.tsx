@@ -1,0 +1,112 @@
+'use client';
+
+import { Button } from '@/app/_controls/Button';
+import { CardSection } from '@/app/_controls/CardSection';
+import { Fold } from '@/app/_controls/Fold';
+import { Answer } from '@/app/_docket/common/Answer';
+import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
+import { AmountField } from '@/app/_fields/AmountField';
+import { halfTyped } from '@/app/_fields/formMemory';
+import { PickRow } from '@/app/_fields/PickRow';
+import { minorWords } from '@/app/_words/orders/minorWords';
+import { cashAnswer, cashReasonWords } from '@/app/_words/stall/evening/moneyWords';
+import { slipNames } from '@/app/_words/stall/evening/slipNames';
+import { coinsMinor } from '@/lib/stall/evening/dayMoney';
+import type { CashReason, EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
+import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { CoinFields } from './CoinFields';
+import styles from './Slips.module.css';
+import { Sums } from './Sums';
+
+/** What is in the tin against what should be, and where the difference went. */
+export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
+  const { evening, answers, say, locale } = on;
+  const { money, plan } = evening;
+  const { currency } = plan;
+  const { cash } = answers;
+  const setCash = (more: Partial<EveningAnswers['cash']>) => say({ cash: { ...cash, ...more } });
+  const minor = (amount: number) => minorWords(amount, currency, locale);
+  const differs = money.difference !== null && money.difference !== 0;
+  const isLeftOut = money.countedCash === null && money.reason === 'notKnown';
+  return (
+    <CardSection
+      numeral={1}
+      id="evening-cash"
+      heading={slipNames.cash.heading}
+      answer={<Answer words={cashAnswer(evening, locale)} />}
+    >
+      <Sums
+        rows={[
+          { name: 'float in the morning', figure: minor(money.float) },
+          { name: 'cash sales', figure: minor(money.cash) },
+          ...(money.tinMoves === 0
+            ? []
+            : [{ name: money.tinMoves < 0 ? 'taken out' : 'put in', figure: minor(money.tinMoves) }]),
+          { name: 'should be', figure: minor(money.expectedCash), isSum: true },
+          ...(money.countedCash === null ? [] : [{ name: 'counted', figure: minor(money.countedCash) }]),
+          ...(differs
+            ? [
+                {
+                  name: money.difference < 0 ? 'short' : 'over',
+                  figure: minor(money.difference),
+                  isSum: true,
+                  isLoss: money.difference < 0,
+                },
+              ]
+            : []),
+        ]}
+      />
+      {cash.coins === null && (
+        <div className={styles.ask}>
+          <AmountField
+            label="All that is in the tin"
+            currency={currency}
+            value={cash.counted === null ? null : fromMinor(cash.counted as MinorUnits, currency)}
+            minorLimits={{ min: 0 }}
+            half={halfTyped(on.form, 'cash')}
+            onCommit={(value) =>
+              setCash({ counted: value === null ? null : toMinor(value, currency), reason: null })
+            }
+          />
+          {cash.counted === null && (
+            <Button
+              kind={isLeftOut ? 'quiet' : 'plain'}
+              onPress={() => setCash({ reason: isLeftOut ? null : 'notKnown' })}
+            >
+              {isLeftOut ? 'Count it after all' : 'It is not counted'}
+            </Button>
+          )}
+        </div>
+      )}
+      {differs && (
+        <div className={styles.reasons}>
+          <p aria-hidden="true">{money.difference < 0 ? 'Where did it go?' : 'Where does it come from?'}</p>
+          <PickRow<CashReason | ''>
+            label={money.difference < 0 ? 'Where did it go?' : 'Where does it come from?'}
+            value={money.reason ?? ''}
+            choices={reasonsOf(money.difference)}
+            onPick={(reason) => setCash({ reason: reason === '' ? null : reason })}
+          />
+        </div>
+      )}
+      <Fold
+        summary="Notes and coins"
+        line={
+          cash.coins === null ? 'count them one by one' : `${minor(coinsMinor(cash.coins, currency))} in all`
+        }
+        holds={['coin-']}
+        isOpenAtFirst={cash.coins !== null}
+      >
+        <CoinFields on={on} coins={cash.coins} onCount={(coins) => setCash({ coins, reason: null })} />
+      </Fold>
+    </CardSection>
+  );
+}
+
+// Helpers
+
+const reasonsOf = (difference: number) =>
+  (difference < 0
+    ? (['wrongChange', 'boughtWithIt', 'other', 'notKnown'] as const)
+    : (['wrongChange', 'other', 'notKnown'] as const)
+  ).map((value) => ({ value, label: cashReasonWords[value] }));

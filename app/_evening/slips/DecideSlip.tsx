@@ -1,0 +1,88 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { CardSection } from '@/app/_controls/CardSection';
+import { Answer } from '@/app/_docket/common/Answer';
+import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
+import { halfTyped } from '@/app/_fields/formMemory';
+import { PickRow } from '@/app/_fields/PickRow';
+import { TextField } from '@/app/_fields/TextField';
+import { decideAnswer, decisionWords, lessonWords } from '@/app/_words/stall/evening/resultWords';
+import { slipNames } from '@/app/_words/stall/evening/slipNames';
+import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
+import { textLimits } from '@/shared/limits';
+import { FairsCompared } from './FairsCompared';
+import { LeadRows } from './LeadRows';
+import styles from './Slips.module.css';
+
+type Decision = keyof typeof decisionWords;
+
+/** What the day teaches, who wants something made, and whether to go again. */
+export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
+  const { evening, answers, say, past, formatter } = on;
+  const [left, setLeft] = useState<readonly string[]>([]);
+  const lessons = evening.lessons
+    .map((lesson) => lessonWords(lesson, evening, formatter))
+    .filter(({ key, what }) => !left.includes(key) && !answers.note.includes(what));
+  const limits = textLimits(eveningAnswersSchema, ['note']);
+  const noted = (what: string) =>
+    `${answers.note.trimEnd()}${answers.note.trim() === '' ? '' : '\n'}${what}.`;
+  return (
+    <CardSection
+      numeral={6}
+      id="evening-decide"
+      heading={slipNames.decide.heading}
+      answer={<Answer words={decideAnswer(evening, past, answers.decision)} />}
+    >
+      <FairsCompared on={on} />
+      {lessons.length > 0 && (
+        <ul className={styles.lessons}>
+          {lessons.map(({ key, what, why }) => (
+            <li key={key}>
+              <p>
+                {what}
+                <span className={styles.why}>{why}</span>
+              </p>
+              <Button
+                spoken={`Note it: ${what}`}
+                blockedBy={noted(what).length > limits.longest ? 'The note is full.' : undefined}
+                onPress={() => say({ note: noted(what) })}
+              >
+                Note it
+              </Button>
+              <Button
+                kind="quiet"
+                spoken={`Leave it: ${what}`}
+                onPress={() => setLeft((now) => [...now, key])}
+              >
+                Leave it
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <LeadRows on={on} />
+      <TextField
+        label="Note for next time"
+        rows={3}
+        width="full"
+        value={answers.note}
+        {...limits}
+        half={halfTyped(on.form, 'note')}
+        onCommit={(note) => say({ note })}
+      />
+      <div className={styles.reasons}>
+        <PickRow<Decision | ''>
+          label="Go again?"
+          value={answers.decision ?? ''}
+          choices={(['again', 'notAgain', 'later'] as const).map((value) => ({
+            value,
+            label: decisionWords[value],
+          }))}
+          onPick={(decision) => say({ decision: decision === '' ? null : decision })}
+        />
+      </div>
+    </CardSection>
+  );
+}

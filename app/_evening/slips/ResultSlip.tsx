@@ -1,0 +1,99 @@
+'use client';
+
+import { CardSection } from '@/app/_controls/CardSection';
+import { Fold } from '@/app/_controls/Fold';
+import { Answer } from '@/app/_docket/common/Answer';
+import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { halfTyped } from '@/app/_fields/formMemory';
+import { NumberField } from '@/app/_fields/NumberField';
+import { resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
+import { slipNames } from '@/app/_words/stall/evening/slipNames';
+import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
+import { numberLimits } from '@/shared/limits';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import { BridgeRows } from './BridgeRows';
+import { Sums } from './Sums';
+
+/** What the day leaves, and how it came to be otherwise than planned. */
+export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
+  const { evening, answers, say, formatter, locale } = on;
+  const { bridge, plan, result, count, weatherId } = evening;
+  return (
+    <CardSection
+      numeral={5}
+      id="evening-result"
+      heading={slipNames.result.heading}
+      answer={<Answer words={resultAnswer(evening, formatter)} />}
+    >
+      {bridge !== null && <BridgeRows {...{ bridge, locale }} currency={plan.currency} />}
+      <FieldGroup>
+        {plan.weathers.length > 1 && (
+          <ChoiceField
+            label="The weather was"
+            width="narrow"
+            value={weatherId}
+            choices={plan.weathers.map(({ id, name }) => ({ value: id, label: name }))}
+            onCommit={(id) => say({ weatherId: id })}
+          />
+        )}
+        <NumberField
+          label="Hours the day took"
+          unit="h"
+          width="narrow"
+          value={answers.hours ?? plan.costs.hours}
+          {...numberLimits(eveningAnswersSchema, ['hours'])}
+          whenEmpty={`${formatter.hours(plan.costs.hours)} as planned holds.`}
+          half={halfTyped(on.form, 'hours')}
+          onCommit={(hours) => say({ hours })}
+        />
+      </FieldGroup>
+      {result.profit !== null && (
+        <Fold summary="Takings to profit" line="fees, packaging, making, leftovers">
+          <Sums rows={profitRows(on)} />
+        </Fold>
+      )}
+      {count.hours.length > 0 && (
+        <Fold summary="Sales by the hour" line={formatter.count(count.hours.length, 'hour')}>
+          <Sums
+            rows={count.hours.map(({ day, hour, pieces }) => ({
+              name: `${plan.days.length > 1 ? `${formatter.day(day)}, ` : ''}${timeWords(hour * 60)}`,
+              figure: formatter.count(pieces, 'piece'),
+            }))}
+          />
+        </Fold>
+      )}
+    </CardSection>
+  );
+}
+
+// Helpers
+
+/** Each step to the profit; what was sold costs what is not told elsewhere. */
+function profitRows({ evening, formatter }: EveningOnScreen) {
+  const { money, result, plan, rows } = evening;
+  const units = (minor: number) => fromMinor(minor as MinorUnits, plan.currency);
+  const packaging = rows.reduce((sum, row) => sum + row.sold * row.goods.packaging, 0);
+  const fees = units(money.fees + money.commission);
+  const net = units(money.net);
+  const making = net - fees - packaging - (result.contribution ?? 0);
+  const figure = (amount: number) => formatter.money(amount);
+  return [
+    { name: 'takings without tax', figure: figure(net) },
+    { name: 'fees', figure: figure(-fees) },
+    { name: 'packaging', figure: figure(-packaging) },
+    { name: 'making what was sold', figure: figure(-making) },
+    { name: 'contribution', figure: figure(result.contribution ?? 0), isSum: true },
+    { name: 'the day and its batch, your pay inside', figure: figure(-result.fixed) },
+    { name: 'leftovers written down', figure: figure(-(result.writtenDown ?? 0)) },
+    ...(Math.abs(result.gone ?? 0) < LEAST
+      ? []
+      : [{ name: 'given, spoiled, missing', figure: figure(-(result.gone ?? 0)) }]),
+    ...(Math.abs(result.tin) < LEAST ? [] : [{ name: 'tin and coins', figure: figure(result.tin) }]),
+    { name: 'profit', figure: figure(result.profit ?? 0), isSum: true },
+  ];
+}
+
+/** Currency units that no coin pays. */
+const LEAST = 0.005;

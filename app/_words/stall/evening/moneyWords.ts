@@ -1,0 +1,75 @@
+import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import type { Formatter } from '@/app/_words/formatter';
+import { minorWords } from '@/app/_words/orders/minorWords';
+import type { CashReason } from '@/lib/stall/evening/eveningAnswers';
+import type { Evening } from '@/lib/stall/evening/reconcile';
+
+export const cashReasonWords: Readonly<Record<CashReason, string>> = {
+  wrongChange: 'Wrong change',
+  boughtWithIt: 'Bought with it',
+  notKnown: 'Not known',
+  other: 'Something else',
+};
+
+export function cashAnswer({ money, plan, soldFrom }: Evening, locale: string): AnswerWords {
+  const minor = (amount: number) => minorWords(amount, plan.currency, locale);
+  const { countedCash, expectedCash, difference, cash, reason } = money;
+  if (countedCash === null) {
+    if (reason === 'notKnown')
+      return { key: 'Not counted', after: `, ${minor(expectedCash)} should be in the tin` };
+    if (soldFrom === 'count')
+      return { key: 'Count the tin', after: ': nobody tapped, so it says what came in' };
+    return { key: minor(expectedCash), after: ' should be in the tin' };
+  }
+  if (difference === null) return { key: minor(cash), after: ' came in cash, by what is in the tin' };
+  if (difference === 0) return { key: minor(countedCash), after: ' in the tin, as it should be' };
+  return {
+    key: `${minor(Math.abs(difference))} ${difference < 0 ? 'short' : 'over'}:`,
+    after: ` ${minor(countedCash)} in the tin, ${minor(expectedCash)} should be`,
+  };
+}
+
+export function cardAnswer({ money, plan, soldFrom }: Evening, isTold: boolean, locale: string): AnswerWords {
+  const minor = (amount: number) => minorWords(amount, plan.currency, locale);
+  if (soldFrom === 'count' && !isTold) return { key: 'What did the reader take?' };
+  if (money.payout === null) return { key: minor(money.payoutDue), after: ' should reach the bank' };
+  const missing = money.payoutDue - money.payout.minor;
+  if (missing === 0) return { key: minor(money.payout.minor), after: ' reached the bank, as it should' };
+  return {
+    key: minor(money.payout.minor),
+    after: ` reached the bank, ${minor(Math.abs(missing))} ${missing > 0 ? 'less' : 'more'} than it should`,
+  };
+}
+
+/** How the number of card tickets is known. */
+export function ticketsWords({ money, plan }: Evening, { count, number }: Formatter): string {
+  const tickets = count(money.cardTickets, 'ticket');
+  switch (money.ticketsAre) {
+    case 'counted':
+      return tickets;
+    case 'typed':
+      return `${tickets}, as you say`;
+    case 'estimated':
+      return `about ${tickets}, at ${number(plan.piecesPerTicket)} pieces each`;
+    default:
+      return money.ticketsAre satisfies never;
+  }
+}
+
+/** “fees, 2.6 % and 0.10 each”. */
+export const feesWords = ({ plan }: Evening, { share, money }: Formatter): string =>
+  plan.cardFixedFee === 0
+    ? `fees, ${share(plan.cardFee)}`
+    : `fees, ${share(plan.cardFee)} and ${money(plan.cardFixedFee)} each`;
+
+export function taxAnswer({ money, plan }: Evening, locale: string): AnswerWords {
+  if (plan.taxMode === 'none') return { key: 'No tax', after: ' is charged here' };
+  return { key: minorWords(money.tax, plan.currency, locale), after: ' goes into the tax pot' };
+}
+
+/** How it was reckoned; which rule holds is for the authority to say. */
+export function taxRule({ money, plan }: Evening, locale: string, { share }: Formatter): string {
+  const minor = (amount: number) => minorWords(amount, plan.currency, locale);
+  const rule = plan.taxRounding === 'document' ? 'taken once on the day' : 'taken on each ticket';
+  return `${share(plan.tax)} inside ${minor(money.gross)}, ${rule}; ${minor(money.net)} without it. Which rule holds, ask your local authority.`;
+}

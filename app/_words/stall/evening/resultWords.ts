@@ -1,0 +1,88 @@
+import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import type { Formatter } from '@/app/_words/formatter';
+import type { BridgeStep } from '@/lib/stall/evening/bridge';
+import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { Evening } from '@/lib/stall/evening/reconcile';
+import type { Lesson } from '@/lib/stall/evening/teaches';
+import { goodsName } from './goodsName';
+
+export const bridgeWords: Readonly<Record<BridgeStep, string>> = {
+  pieces: 'pieces and mix',
+  sets: 'sets',
+  prices: 'other prices',
+  fees: 'fees',
+  gone: 'given, spoiled, missing',
+  hours: 'hours',
+  tin: 'the tin',
+  cashRounding: 'coins rounded',
+};
+
+export const decisionWords = { again: 'Go again', notAgain: 'Not again', later: 'Decide later' } as const;
+
+/** “a dry day”, or the mean of all weathers. */
+export const startWords = (weather: string | null): string =>
+  weather === null ? 'the plan, all weathers' : `the plan, ${weather}`;
+
+export function resultAnswer({ result, bridge, rows }: Evening, { number }: Formatter): AnswerWords {
+  if (result.profit === null) {
+    return rows.some(({ left }) => left === null)
+      ? { key: 'Not known yet', after: ': count the goods' }
+      : { key: 'Not known', after: ': the plan lacks a cost' };
+  }
+  const profit = number(result.profit, 0);
+  if (bridge === null) return { key: profit, after: ' is left' };
+  const planned = number(bridge.from, 0);
+  return bridge.weather === null
+    ? { key: profit, after: ` where the plan had ${planned}` }
+    : { key: profit, after: ` for the ${planned} of a day that is ${bridge.weather}` };
+}
+
+export function decideAnswer(
+  { result }: Evening,
+  past: readonly PastDay[],
+  decision: keyof typeof decisionWords | null,
+): AnswerWords {
+  const key = decision === null ? 'Go again?' : decisionWords[decision];
+  const known = past.flatMap(({ payPerHour }) => payPerHour ?? []);
+  if (result.payPerHour === null || known.length === 0) return { key };
+  const better = known.filter((pay) => pay > (result.payPerHour ?? 0)).length;
+  const of = known.length + 1;
+  const place = better === 0 ? 'the best' : better === known.length ? 'the worst' : `number ${better + 1}`;
+  return { key, after: `: ${place} hour of ${of} fairs` };
+}
+
+/** What a lesson says, and the words it is noted in. */
+export function lessonWords(
+  lesson: Lesson,
+  { plan }: Evening,
+  { number, count }: Formatter,
+): { readonly key: string; readonly what: string; readonly why: string } {
+  if (lesson.kind === 'asked') {
+    const what = lesson.words === '' ? 'Something else' : lesson.words;
+    return {
+      key: `asked ${lesson.words}`,
+      what: `${what}, asked for ${count(lesson.count, 'time')}`,
+      why: 'none along',
+    };
+  }
+  const { row, next, lost, goneAtMinute } = lesson;
+  const gone = goneAtMinute === null ? 'all gone' : `gone at ${timeWords(goneAtMinute)}`;
+  return {
+    key: row.key,
+    what: `${goodsName(plan, row.goods)}, ${next} next time for ${row.brought}`,
+    why: `${gone}, about ${number(lost, 0)} more would have sold`,
+  };
+}
+
+/** @returns minutes since midnight as a clock shows them, “14:10”. */
+export const timeWords = (minute: number): string =>
+  `${Math.floor(minute / 60) % 24}:${String(minute % 60).padStart(2, '0')}`;
+
+export const leadWords = (words: string): string => (words === '' ? 'Somebody wants something made' : words);
+
+/** Why a close was not kept. */
+export const notClosedWords = (why: string): string => `The day is not closed. ${why}`;
+
+/** What a second close does. */
+export const correctionWords =
+  'Closing again takes the place of the close before: its stock is taken back and noted anew.';

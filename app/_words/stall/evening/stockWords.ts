@@ -1,0 +1,48 @@
+import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import type { Formatter } from '@/app/_words/formatter';
+import type { StockReason } from '@/lib/stall/evening/eveningAnswers';
+import type { Evening } from '@/lib/stall/evening/reconcile';
+import type { StockRow } from '@/lib/stall/evening/stockRows';
+import { goodsName } from './goodsName';
+
+export const stockReasonWords: Readonly<Record<StockReason, string>> = {
+  damaged: 'Spoiled',
+  given: 'Given',
+  soldNotTapped: 'Sold, not tapped',
+  tappedTwice: 'Tapped twice',
+  notKnown: 'Not known',
+};
+
+export function stockAnswer({ rows, plan, soldFrom }: Evening, { count }: Formatter): AnswerWords {
+  const open = rows.filter(({ counted }) => counted === null);
+  const left = rows.reduce((sum, row) => sum + (row.left ?? 0), 0);
+  if (soldFrom === 'count' && open.length > 0)
+    return { key: `Count ${count(open.length, 'size')}`, after: ': what is left says what was sold' };
+  const reckoned = rows.reduce((sum, row) => sum + (row.reckoned ?? row.left ?? 0), 0);
+  if (open.length === rows.length) return { key: `${reckoned}`, after: ' should be left' };
+  const differing = rows.filter(({ difference }) => difference !== null && difference !== 0);
+  const [first] = differing;
+  if (first === undefined) {
+    const rest = open.length > 0 ? `, ${count(open.length, 'size')} not counted` : ', as it should be';
+    return { key: `${left} left`, after: rest };
+  }
+  const more = differing.length > 1 ? ` and ${count(differing.length - 1, 'size')} more` : '';
+  return {
+    key: `${left} counted, ${reckoned} should be:`,
+    after: ` ${differsWords(first, goodsName(plan, first.goods))}${more}`,
+  };
+}
+
+/** “1 Fern M is missing”. */
+function differsWords({ difference }: StockRow, name: string): string {
+  const pieces = Math.abs(difference ?? 0);
+  return `${pieces} ${name} ${pieces === 1 ? 'is' : 'are'} ${(difference ?? 0) < 0 ? 'missing' : 'too many'}`;
+}
+
+/** “Fern M: 3 should be, 2 counted.” */
+export const rowDiffers = ({ plan }: Evening, row: StockRow): string =>
+  `${goodsName(plan, row.goods)}: ${row.reckoned ?? 0} should be, ${row.counted ?? 0} counted.`;
+
+/** More was noted than was brought: what it would cause, and how to mend it. */
+export const overdrawnWords = ({ plan }: Evening, { goods, brought, reckoned }: StockRow): string =>
+  `${goodsName(plan, goods)}: ${brought - (reckoned ?? 0)} went, ${brought} were brought. One was tapped twice or more came along: count what is left and say which, or its stock is wrong.`;

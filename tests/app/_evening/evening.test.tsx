@@ -1,0 +1,254 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { EveningScreen } from '@/app/_evening/EveningScreen';
+import { springFairTap, springFairTaps } from '@/lib/examples/springFairCount';
+import { foldStock } from '@/lib/stock/foldStock';
+import type { Tap } from '@/shared/schemas/stallEvents';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
+import { clearScreens, disk, enter, leaveScreens, screenStore, undo } from '@/tests/app/_screens/screens';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { eventually } from '@/tests/tools/eventually';
+
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/stall/spring-fair/evening',
+  useRouter: () => ({ push: () => undefined }),
+}));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const DAY = 'spring-fair';
+
+async function fixPlan(plan: StallPlan = fairPlan): Promise<string> {
+  await act(() => screenStore().open());
+  const outcome = await act(() =>
+    screenStore().actions.issue('Load the car', {
+      kind: 'stallPlan',
+      about: { kind: 'stallDay', id: DAY },
+      series: `stallPlan ${DAY}`,
+      body: (number) => ({ ...plan, number }),
+    }),
+  );
+  if (outcome.state !== 'issued') throw new Error(`the plan was not issued: ${outcome.state}`);
+  return outcome.paper.id;
+}
+
+const tap = (planId: string, taps: readonly Tap[]) =>
+  act(async () => {
+    const bodies = taps.map((one) => springFairTap(planId, { minute: 0, tap: one }));
+    screenStore().actions.note(
+      'Taps',
+      bodies.map((body) => ({ kind: 'stallTap', body })),
+    );
+    await screenStore().flush();
+  });
+
+/** The evening of the worked fair: 70 pieces tapped, nothing counted yet. */
+async function enterEvening(more: readonly Tap[] = []): Promise<void> {
+  const planId = await fixPlan();
+  await tap(planId, [...springFairTaps().map((one) => one.tap), ...more]);
+  await enter(<EveningScreen stallDayId={DAY} />);
+}
+
+const slip = (heading: string) => within(screen.getByRole('region', { name: heading }));
+const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
+const pick = (name: string) => userEvent.click(screen.getByRole('radio', { name }));
+const closeButton = () => screen.getByRole('button', { name: /^Close/ });
+const closes = () => screenStore().getState().papers.dayClose;
+
+const typeCash = async (amount: string) => {
+  const field = slip('Cash').getByLabelText(/^All that is in the tin/);
+  await userEvent.clear(field);
+  await userEvent.type(field, amount);
+};
+
+/** What lies at home, sizes together. */
+const atHome = (): number => {
+  const { stockMove, stockTransfer, stockCount } = screenStore().getState().entries;
+  return foldStock([...stockMove, ...stockTransfer, ...stockCount])
+    .filter(({ item, place }) => item.kind === 'finished' && place.kind === 'home')
+    .reduce((sum, { quantity }) => sum + quantity, 0);
+};
+
+const closeOnce = async (many: number) => {
+  await userEvent.click(closeButton());
+  await eventually(() => expect(closes()).toHaveLength(many));
+};
+
+describe('the evening of the worked fair', () => {
+  it('tells each slip by its answer, and asks only for what is open', async () => {
+    await enterEvening();
+    expect(screen.getByText('1,723.00')).toBeVisible();
+    expect(slip('Cash').getByText('532.00', { selector: 'strong' })).toBeVisible();
+    expect(slip('Card').getByText('1,273.01')).toBeVisible();
+    expect(slip('Card').getByText('39 tickets')).toBeVisible();
+    expect(slip('Stock').getByText('62', { selector: 'strong' })).toBeVisible();
+    expect(slip('Tax').getByText('112.72')).toBeVisible();
+    expect(slip('Tax').getByText(/taken once on the day; 1,610\.28 without it/)).toBeVisible();
+    expect(closeButton()).toHaveAttribute('aria-disabled', 'true');
+    expect(screen.getByText('To settle: count the tin and count 27 sizes.')).toBeVisible();
+  });
+
+  it('is closed once the short tin has its reason and the goods are found, and brings 62 pieces home', async () => {
+    await enterEvening();
+    await typeCash('530');
+    expect(slip('Cash').getByText('2.00 short:')).toBeVisible();
+    expect(screen.getByText(/the tin 2\.00 USD short/)).toBeVisible();
+    await userEvent.click(closeButton());
+    expect(closes()).toEqual([]);
+    await pick('Wrong change');
+    await press('All is as it should be');
+    // 483.95 of the 543.25 of a dry day.
+    expect(slip('Result against plan').getByText('484')).toBeVisible();
+    await pick('Go again');
+    await closeOnce(1);
+    expect(closes()[0]?.body).toMatchObject({
+      ...{ decision: 'again', soldFrom: 'taps', weatherId: 'dry' },
+      money: { gross: 172_300, countedCash: 53_000, difference: -200, reason: 'wrongChange' },
+    });
+    expect(atHome()).toBe(62);
+    expect(await screen.findByRole('button', { name: 'Close it again' })).toBeVisible();
+  });
+
+  it('is corrected by a second close, which books the stock once, and undo brings the first back', async () => {
+    await enterEvening();
+    await typeCash('532');
+    await press('All is as it should be');
+    await closeOnce(1);
+    await screen.findByRole('button', { name: 'Close it again' });
+    await userEvent.click(screen.getByText('Every size, as counted'));
+    const [fernM] = screen.getAllByLabelText('M');
+    if (fernM === undefined) throw new Error('no box for Fern M');
+    await userEvent.clear(fernM);
+    await userEvent.type(fernM, '2');
+    expect(screen.getByText('Fern M: 3 should be, 2 counted.', { selector: 'p' })).toBeVisible();
+    await pick('Given');
+    await closeOnce(2);
+    expect(closes()[1]?.number.count).toBe(2);
+    expect(atHome()).toBe(61);
+    await undo();
+    expect(atHome()).toBe(62);
+    expect(closes().map(({ withdrawn }) => withdrawn)).toEqual([false, true]);
+  });
+
+  it('keeps what is typed through a reload, half-typed figures too', async () => {
+    await enterEvening();
+    await typeCash('530,5,');
+    await userEvent.type(screen.getByLabelText('Note for next time'), 'Nearer the gate.');
+    await press('All is as it should be');
+    cleanup();
+    await act(() => screenStore().flush());
+    leaveScreens();
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(await screen.findByLabelText('Note for next time')).toHaveValue('Nearer the gate.');
+    expect(slip('Cash').getByLabelText(/^All that is in the tin/)).toHaveValue('530,5,');
+    expect(slip('Stock').getByText('62 left')).toBeVisible();
+  });
+
+  it('counts the tin by notes and coins', async () => {
+    await enterEvening();
+    await userEvent.click(slip('Cash').getByText('Notes and coins'));
+    await userEvent.type(slip('Cash').getByLabelText('20.00'), '26');
+    await userEvent.type(slip('Cash').getByLabelText('10.00'), '1');
+    // 520 + 10.
+    expect(slip('Cash').getByText('2.00 short:')).toBeVisible();
+    expect(slip('Cash').queryByLabelText(/^All that is in the tin/)).toBeNull();
+  });
+
+  it('may be closed though nobody counted, where that is said', async () => {
+    await enterEvening();
+    await press('It is not counted');
+    await press('Not counted');
+    await closeOnce(1);
+    expect(closes()[0]?.body.money).toMatchObject({
+      countedCash: null,
+      difference: null,
+      reason: 'notKnown',
+    });
+    // Nothing was counted and nothing was ever noted of these goods: nothing is invented.
+    expect(atHome()).toBe(0);
+  });
+
+  it('notes what the payout was, as a further close', async () => {
+    await enterEvening();
+    await typeCash('532');
+    await press('All is as it should be');
+    await closeOnce(1);
+    await press('The payout came');
+    await closeOnce(2);
+    expect(closes()[1]?.body.money.payout?.minor).toBe(127_301);
+    expect(atHome()).toBe(62);
+  });
+
+  it('says at once when the close is not kept, and keeps what was said', async () => {
+    await enterEvening();
+    await typeCash('532');
+    await press('All is as it should be');
+    disk.isFull = true;
+    await userEvent.click(closeButton());
+    expect(await screen.findByText(/^The day is not closed\./)).toBeVisible();
+    expect(closes()).toEqual([]);
+    disk.isFull = false;
+    await closeOnce(1);
+    expect(atHome()).toBe(62);
+  });
+});
+
+describe('what the fair teaches', () => {
+  it('goes into the note for next time', async () => {
+    await enterEvening();
+    await press('Note it: youth sizes, asked for 6 times');
+    expect(screen.getByLabelText('Note for next time')).toHaveValue('youth sizes, asked for 6 times.');
+    await press('Leave it: black shirt, asked for 4 times');
+    expect(screen.queryByText(/black shirt/)).toBeNull();
+  });
+
+  it('makes an enquiry of somebody who wants something made, once', async () => {
+    await enterEvening([{ what: 'lead', words: 'Ten shirts for the choir' }]);
+    await press('Make an enquiry: Ten shirts for the choir');
+    const orders = screenStore().getState().kinds.order.documents;
+    expect(orders.filter(({ body }) => body.asked === 'Ten shirts for the choir')).toHaveLength(1);
+    expect(screen.getByRole('link', { name: 'Open the enquiry: Ten shirts for the choir' })).toBeVisible();
+  });
+});
+
+describe('a day without taps', () => {
+  it('is told by what did not come home, and takes no size for sold that nobody counted', async () => {
+    const goods = fairPlan.goods.filter(
+      ({ lineId, size }) => lineId === 'fern' && (size === 'M' || size === 'L'),
+    );
+    await fixPlan({ ...fairPlan, goods });
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(slip('Stock').getByText('Count 2 sizes')).toBeVisible();
+    expect(slip('Result against plan').getByText('Not known yet')).toBeVisible();
+    await userEvent.type(screen.getByLabelText('M'), '3');
+    await userEvent.type(screen.getByLabelText('L'), '4');
+    // 5 of 8 and 5 of 9 went: 280 at the plan’s prices. 120 of float, 100 in cash, 168 by card.
+    await typeCash('220');
+    await userEvent.type(slip('Card').getByLabelText(/^The reader’s total/), '168');
+    expect(screen.getByText('268.00', { selector: 'strong' })).toBeVisible();
+    await closeOnce(1);
+    expect(closes()[0]?.body).toMatchObject({
+      ...{ soldFrom: 'count', reductions: 1200 },
+      money: { gross: 26_800, cash: 10_000, card: 16_800, difference: null },
+    });
+  });
+});
+
+it('says that no plan was fixed, and leads to it', async () => {
+  await enter(<EveningScreen stallDayId={DAY} />);
+  expect(screen.getByRole('heading', { level: 1, name: 'No plan was fixed' })).toBeVisible();
+  expect(screen.getByRole('link', { name: 'To the plan of the day' })).toHaveAttribute(
+    'href',
+    `/stall/${DAY}`,
+  );
+});
