@@ -1,10 +1,12 @@
 'use client';
 
 import { useState } from 'react';
+import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { closingBlocked } from '@/app/_words/stall/evening/eveningWords';
-import { correctionWords, notClosedWords } from '@/app/_words/stall/evening/resultWords';
+import { closedTwiceWords, correctionWords, notClosedWords } from '@/app/_words/stall/evening/resultWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { isBookedTwice } from '@/lib/stall/evening/closeMoves';
 import { closeDay } from './closeDay';
 import styles from './Evening.module.css';
 import type { EveningOnScreen } from './eveningOnScreen';
@@ -23,8 +25,14 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
     const outcome = await closeDay(on);
     setState(outcome.state === 'issued' ? { kind: 'none' } : { kind: 'notKept', why: outcome.why });
   };
+  const closes = on.workspace.papers.dayClose.filter(({ about }) => about.id === evening.plan.stallDayId);
+  const isTwice = isBookedTwice(
+    on.workspace.entries.stockMove,
+    closes.map(({ id }) => id),
+  );
   return (
     <div className={styles.close}>
+      {isTwice && <Advice severity="caution">{closedTwiceWords}</Advice>}
       <Button
         kind="strong"
         blockedBy={state.kind === 'closing' ? 'It is being closed.' : blocked}

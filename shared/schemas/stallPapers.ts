@@ -164,6 +164,8 @@ export const dayCloseSchema = z.strictObject({
     tax: minorSchema,
     cash: minorSchema,
     card: minorSchema,
+    /** Whether that is as tapped, or as the reader says. */
+    cardIs: z.enum(['tapped', 'typed']),
     /** Tickets paid by card, and whether they were counted or told in the evening. */
     cardTickets: piecesSchema,
     ticketsAre: z.enum(['counted', 'typed', 'estimated']),

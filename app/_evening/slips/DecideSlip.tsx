@@ -12,6 +12,7 @@ import { decideAnswer, decisionWords, lessonWords } from '@/app/_words/stall/eve
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { textLimits } from '@/shared/limits';
+import { DayNotes } from './DayNotes';
 import { FairsCompared } from './FairsCompared';
 import { LeadRows } from './LeadRows';
 import styles from './Slips.module.css';
@@ -63,6 +64,7 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
         </ul>
       )}
       <LeadRows on={on} />
+      <DayNotes on={on} />
       <TextField
         label="Note for next time"
         rows={3}

@@ -58,7 +58,7 @@ export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
         <Fold summary="Sales by the hour" line={formatter.count(count.hours.length, 'hour')}>
           <Sums
             rows={count.hours.map(({ day, hour, pieces }) => ({
-              name: `${plan.days.length > 1 ? `${formatter.day(day)}, ` : ''}${timeWords(hour * 60)}`,
+              name: `${isOnlyDay(on, day) ? '' : `${formatter.day(day)}, `}${timeWords(hour * 60)}`,
               figure: formatter.count(pieces, 'piece'),
             }))}
           />
@@ -69,6 +69,10 @@ export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
 }
 
 // Helpers
+
+/** A day that the plan does not name is told: the clock was wrong. */
+const isOnlyDay = ({ evening: { plan } }: EveningOnScreen, day: string): boolean =>
+  plan.days.length === 1 && plan.days[0]?.day === day;
 
 /** Each step to the profit; what was sold costs what is not told elsewhere. */
 function profitRows({ evening, formatter }: EveningOnScreen) {

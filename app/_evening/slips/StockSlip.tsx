@@ -14,6 +14,7 @@ import {
   rowDiffers,
   stockAnswer,
   stockReasonWords,
+  straysWords,
 } from '@/app/_words/stall/evening/stockWords';
 import type { EveningAnswers, StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
@@ -24,7 +25,7 @@ import styles from './Slips.module.css';
 /** What is left against what should be; each difference asks for itself. */
 export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const { evening, answers, say, formatter, locale } = on;
-  const { rows, overdrawn, soldFrom, count } = evening;
+  const { rows, overdrawn, strays, soldFrom, count } = evening;
   const { stock } = answers;
   const setStock = (more: Partial<EveningAnswers['stock']>) => say({ stock: { ...stock, ...more } });
   const open = rows.filter(({ counted }) => counted === null).length;
@@ -46,6 +47,7 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
             {overdrawnWords(evening, row)}
           </Advice>
         ))}
+      {strays.length > 0 && <Advice severity="caution">{straysWords(evening, formatter)}</Advice>}
       {count.foreign.map(({ currency, pieces, minor }) => (
         <Advice key={currency} severity="note">
           {`${minorMoney(minor, currency, locale)} for ${formatter.count(pieces, 'piece')} was taken in another currency: its goods are counted, its money is in no sum here.`}

@@ -55,7 +55,7 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
     ...noAnswers,
     cash: { counted: money.countedCash, coins: money.coins, reason: money.reason },
     card: {
-      total: money.card,
+      total: money.cardIs === 'typed' ? money.card : null,
       tickets: money.ticketsAre === 'typed' ? money.cardTickets : null,
       payout: money.payout,
     },

@@ -27,6 +27,10 @@ export const movesOfCloses = <Of extends StockEntry>(entries: readonly Of[], pap
       paperIds.includes(entry.body.reference.id),
   );
 
+/** @returns whether more than one close of a day holds moves in force: two devices closed it before they met. */
+export const isBookedTwice = (entries: readonly StockEntry[], paperIds: readonly string[]): boolean =>
+  paperIds.filter((id) => movesOfCloses(entries, [id]).length > 0).length > 1;
+
 // Helpers
 
 interface Known {

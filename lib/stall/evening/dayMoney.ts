@@ -19,6 +19,7 @@ export interface DayMoney {
   readonly cash: number;
   readonly cashRounding: number;
   readonly card: number;
+  readonly cardIs: 'tapped' | 'typed';
   readonly cardTickets: number;
   readonly ticketsAre: 'counted' | 'typed' | 'estimated';
   readonly fees: number;
@@ -64,6 +65,7 @@ export function dayMoney(
     ...taxed,
     ...cards,
     ...{ fees, float, expectedCash, difference, countedCash: counted },
+    cardIs: answers.card.total === null ? 'tapped' : 'typed',
     payoutDue: takings.card - fees,
     payout: answers.card.payout,
     commission: toMinor(fromMinor(base as MinorUnits, currency) * plan.commission, currency),

@@ -1,7 +1,6 @@
-import type { DayCount } from '@/lib/stall/count/dayCount';
+import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
-import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { type Bridge, bridgeOf } from './bridge';
 import { type DayMoney, dayMoney } from './dayMoney';
@@ -26,7 +25,7 @@ export interface Evening {
   readonly soldFrom: 'taps' | 'count';
   readonly rows: readonly StockRow[];
   /** Tapped, but in no row of the plan. */
-  readonly strays: readonly StallGoods[];
+  readonly strays: readonly GoodsCount[];
   /** More was noted than was brought. */
   readonly overdrawn: readonly StockRow[];
   readonly pieces: number;

@@ -4,6 +4,7 @@ import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { Lesson } from '@/lib/stall/evening/teaches';
+import { fromMinor, type MinorUnits } from '@/shared/money';
 import { goodsName } from './goodsName';
 
 export const bridgeWords: Readonly<Record<BridgeStep, string>> = {
@@ -86,3 +87,21 @@ export const notClosedWords = (why: string): string => `The day is not closed. $
 /** What a second close does. */
 export const correctionWords =
   'Closing again takes the place of the close before: its stock is taken back and noted anew.';
+
+/** What was counted beside sales, and how the takings stand to the fee of the place. */
+export function besideWords(
+  { count, money, plan }: Evening,
+  { number, ...say }: Formatter,
+): readonly string[] {
+  const fee = plan.costs.stallFee;
+  const takings = fromMinor(money.gross as MinorUnits, plan.currency);
+  return [
+    ...(fee > 0 ? [`Takings are ${number(takings / fee, 1)} times the stall fee.`] : []),
+    ...(count.visitors > 0 ? [`${say.count(count.visitors, 'visitor')} counted.`] : []),
+    ...(count.putBack > 0 ? [`Put back because of the price: ${say.count(count.putBack, 'time')}.`] : []),
+  ];
+}
+
+/** Two devices closed the same day. */
+export const closedTwiceWords =
+  'This day was closed on two devices, so its stock is booked twice. Close it again: that takes both back and books it once.';

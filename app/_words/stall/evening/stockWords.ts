@@ -46,3 +46,9 @@ export const rowDiffers = ({ plan }: Evening, row: StockRow): string =>
 /** More was noted than was brought: what it would cause, and how to mend it. */
 export const overdrawnWords = ({ plan }: Evening, { goods, brought, reckoned }: StockRow): string =>
   `${goodsName(plan, goods)}: ${brought - (reckoned ?? 0)} went, ${brought} were brought. One was tapped twice or more came along: count what is left and say which, or its stock is wrong.`;
+
+/** Sold, but in no row of the plan that counts. */
+export function straysWords({ strays }: Evening, { count }: Formatter): string {
+  const sold = strays.reduce((sum, goods) => sum + goods.sold, 0);
+  return `${count(sold, 'piece')} of ${count(strays.length, 'size')} that this plan does not have: their money is in the takings, their cost in no sum here. Fix a plan with them first, or the profit is told too high.`;
+}

@@ -65,6 +65,10 @@ describe('the close of a day', () => {
     expect(again).toEqual(close);
   });
 
+  it('leaves the card total to the taps where nobody typed one, so that a phone that comes later counts', () => {
+    expect(answersOfClose(closeOf()).card.total).toBeNull();
+  });
+
   it('is numbered with the other closes of its day', () => {
     expect(closeSeries('spring-fair')).toBe('dayClose spring-fair');
   });

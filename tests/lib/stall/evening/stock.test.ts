@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { closeMoves, movesOfCloses } from '@/lib/stall/evening/closeMoves';
+import { closeMoves, isBookedTwice, movesOfCloses } from '@/lib/stall/evening/closeMoves';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
 import { foldStock, type Pile } from '@/lib/stock/foldStock';
@@ -227,5 +227,18 @@ describe('what a close does to the stock', () => {
     }));
     expect(movesOfCloses(entries, ['close-1'])).toEqual(entries);
     expect(movesOfCloses(entries, ['close-2'])).toEqual([]);
+    expect(isBookedTwice(entries, ['close-1', 'close-2'])).toBe(false);
+    const again = closeMoves(rowOf(counted(3)), piles, 'close-2').map((body, at) => ({
+      ...{
+        id: `f-${at}`,
+        kind: 'stockMove' as const,
+        version: 1,
+        device: 'otherdevice',
+        count: at + 1,
+        at,
+        body,
+      },
+    }));
+    expect(isBookedTwice([...entries, ...again], ['close-1', 'close-2'])).toBe(true);
   });
 });
